@@ -1,0 +1,29 @@
+package lapyard.catalogue;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that can be bought for a garden. Each list keeps the order in which it was given.
+ *
+ * @param examplePrices true while any price is an example of ours and not the gardener's own
+ */
+public record Catalogue(List<Section> sections, List<Roll> rolls, List<PackGoods> packs, boolean examplePrices) {
+    public Catalogue {
+        sections = List.copyOf(sections);
+        rolls = List.copyOf(rolls);
+        packs = List.copyOf(packs);
+    }
+
+    public Optional<Section> section(String id) {
+        return sections.stream().filter(section -> section.id().equals(id)).findFirst();
+    }
+
+    public List<Roll> rolls(String material) {
+        return rolls.stream().filter(roll -> roll.material().equals(material)).toList();
+    }
+
+    public Optional<PackGoods> packs(String item) {
+        return packs.stream().filter(goods -> goods.item().equals(item)).findFirst();
+    }
+}

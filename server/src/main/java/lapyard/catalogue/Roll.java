@@ -1,0 +1,16 @@
+package lapyard.catalogue;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Roll goods of one width.
+ *
+ * @param material      {@code liner} or {@code membrane}
+ * @param pricePerMetre of roll length
+ * @param stepMm        the length is sold in whole steps of this
+ * @param maxLengthMm   the longest run in one piece, where there is one
+ */
+public record Roll(
+        String id, String material, double widthMm, Optional<BigDecimal> pricePerMetre, double stepMm, OptionalDouble maxLengthMm) {}

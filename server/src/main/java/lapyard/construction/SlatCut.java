@@ -1,0 +1,4 @@
+package lapyard.construction;
+
+/** {@code count} slats of one length. */
+public record SlatCut(double lengthMm, int count) {}

@@ -1,0 +1,43 @@
+package lapyard.cutting;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * A cutting plan. {@code lowerBound} is proved in exact arithmetic and never above the true optimum;
+ * {@code proven} only where it equals {@code cost}.
+ *
+ * @param cost     exact, not rounded
+ * @param seconds  of this problem alone
+ * @param plan     boards to cut, equal ones on one line
+ * @param unplaced pieces that no board can hold, each with its reason
+ */
+public record CuttingResult(
+        String name,
+        BigDecimal cost,
+        int boards,
+        BigDecimal lowerBound,
+        boolean proven,
+        double seconds,
+        List<BoardLine> plan,
+        List<Unplaced> unplaced) {
+    public CuttingResult {
+        plan = List.copyOf(plan);
+        unplaced = List.copyOf(unplaced);
+    }
+
+    /**
+     * {@code count} boards cut alike.
+     *
+     * @param pieces ids in the order of cutting, earlier stages first; {@code lengthsMm} goes with it
+     * @param leftMm usable length less the pieces and the kerfs between them
+     */
+    public record BoardLine(String stock, int count, List<String> pieces, List<Double> lengthsMm, double leftMm) {
+        public BoardLine {
+            pieces = List.copyOf(pieces);
+            lengthsMm = List.copyOf(lengthsMm);
+        }
+    }
+
+    public record Unplaced(String id, double lengthMm, int count, String why) {}
+}

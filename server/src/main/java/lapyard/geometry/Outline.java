@@ -1,0 +1,90 @@
+package lapyard.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A closed outline without holes; side i runs from corner i to corner i + 1.
+ *
+ * @param corners in order round the outline, the last side closes it; three or more
+ */
+public record Outline(List<Point> corners) {
+    public Outline {
+        corners = List.copyOf(corners);
+        if (corners.size() < 3) {
+            throw new IllegalArgumentException("an outline needs 3 corners, has " + corners.size());
+        }
+    }
+
+    public static Outline rectangle(double widthMm, double depthMm) {
+        return new Outline(List.of(
+                new Point(0, 0), new Point(widthMm, 0), new Point(widthMm, depthMm), new Point(0, depthMm)));
+    }
+
+    public int sides() {
+        return corners.size();
+    }
+
+    /** Corner {@code i}, counted round and round. */
+    public Point corner(int i) {
+        return corners.get(Math.floorMod(i, corners.size()));
+    }
+
+    public double sideMm(int i) {
+        return corner(i).distanceMm(corner(i + 1));
+    }
+
+    public double perimeterMm() {
+        double sum = 0;
+        for (int i = 0; i < sides(); i++) {
+            sum += sideMm(i);
+        }
+        return sum;
+    }
+
+    /** Shoelace area, above 0 where the corners run counter-clockwise. */
+    public double signedAreaMm2() {
+        double twice = 0;
+        for (int i = 0; i < sides(); i++) {
+            Point a = corner(i);
+            Point b = corner(i + 1);
+            twice += a.x() * b.y() - b.x() * a.y();
+        }
+        return twice / 2;
+    }
+
+    public double areaMm2() {
+        return Math.abs(signedAreaMm2());
+    }
+
+    /** The same outline, its corners counter-clockwise. */
+    public Outline counterClockwise() {
+        if (signedAreaMm2() >= 0) {
+            return this;
+        }
+        List<Point> reversed = new ArrayList<>(corners);
+        java.util.Collections.reverse(reversed);
+        return new Outline(reversed);
+    }
+
+    /** The same outline, beginning at the corner with the least y, then the least x. */
+    public Outline fromFrontLeft() {
+        int first = 0;
+        for (int i = 1; i < sides(); i++) {
+            Point a = corner(i);
+            Point b = corner(first);
+            if (a.y() < b.y() || a.y() == b.y() && a.x() < b.x()) {
+                first = i;
+            }
+        }
+        List<Point> turned = new ArrayList<>();
+        for (int i = 0; i < sides(); i++) {
+            turned.add(corner(first + i));
+        }
+        return new Outline(turned);
+    }
+
+    public Outline placed(Placement placement) {
+        return new Outline(corners.stream().map(placement::toYard).toList());
+    }
+}

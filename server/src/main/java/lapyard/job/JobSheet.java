@@ -1,0 +1,55 @@
+package lapyard.job;
+
+import java.util.List;
+import lapyard.construction.BedWork;
+import lapyard.cutting.CuttingResult;
+import lapyard.order.Slip;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
+import lapyard.sheets.RollResult;
+import lapyard.working.Quantity;
+
+/** Everything about a garden: quantities with workings, pooled cutting and rolls, one slip, findings. */
+public record JobSheet(
+        Garden garden,
+        List<BedSheet> beds,
+        List<PathSheet> paths,
+        List<SectionCutting> cutting,
+        List<MaterialRolls> rolls,
+        Slip slip,
+        List<Finding> snags) {
+    public JobSheet {
+        beds = List.copyOf(beds);
+        paths = List.copyOf(paths);
+        cutting = List.copyOf(cutting);
+        rolls = List.copyOf(rolls);
+        snags = List.copyOf(snags);
+    }
+
+    /** {@code quantities} are those of construction and of fill together. */
+    public record BedSheet(BedWork work, List<Quantity> quantities) {
+        public BedSheet {
+            quantities = List.copyOf(quantities);
+        }
+    }
+
+    /** {@code quantities}: path.area, path.volume (one a layer by item), edging.length, membrane. */
+    public record PathSheet(GardenPath path, List<Quantity> quantities) {
+        public PathSheet {
+            quantities = List.copyOf(quantities);
+        }
+    }
+
+    /** Pooled cutting of one section; {@code boardsBedByBed} is the sum of cutting each bed alone. */
+    public record SectionCutting(String section, CuttingResult result, int boardsBedByBed) {}
+
+    /** Pooled layout of one roll material; {@code metresBedByBed} is the length bought if each bed bought alone. */
+    public record MaterialRolls(String material, RollResult result, double metresBedByBed) {}
+
+    /** True where something could not be made and was left out of the order. */
+    public boolean leftOut() {
+        return cutting.stream().anyMatch(section -> !section.result().unplaced().isEmpty())
+                || rolls.stream().anyMatch(material -> !material.result().unplaced().isEmpty());
+    }
+}

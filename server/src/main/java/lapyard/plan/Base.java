@@ -1,0 +1,33 @@
+package lapyard.plan;
+
+/**
+ * The floor of a bed: none, or slats on bearers.
+ *
+ * @param bearerSection  id of the catalogue section that is ripped into bearer strips
+ * @param bearerLiftMm   thickness of a strip, which lifts the slats off the ground
+ * @param bearerEveryMm  greatest distance between bearers
+ * @param drainGapMm     gap left at an end of each bearer
+ * @param slatWidthMm    reclaimed slat board
+ * @param slatMaxGapMm   greatest gap between slat rows
+ * @param slatClearanceMm taken off a row's length
+ */
+public record Base(
+        boolean slatted,
+        String bearerSection,
+        double bearerLiftMm,
+        double bearerEveryMm,
+        double drainGapMm,
+        double slatWidthMm,
+        double slatThicknessMm,
+        double slatLengthMm,
+        double slatMaxGapMm,
+        double slatClearanceMm,
+        double slatLeastMm) {
+    public static final Base USUAL = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
+    public static final Base OPEN = new Base(false, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
+
+    /** Height of the floor over the ground: 0 for an open base. */
+    public double heightMm() {
+        return slatted ? bearerLiftMm + slatThicknessMm : 0;
+    }
+}

@@ -1,0 +1,68 @@
+package lapyard.plan;
+
+import java.util.List;
+import java.util.Set;
+import lapyard.catalogue.Section;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Placement;
+
+/**
+ * A bed as drawn, outside faces, with every default filled in.
+ *
+ * @param id      code used in marks, unique in the garden
+ * @param type    id of its bed type, empty for a bed of its own
+ * @param outline in the bed's own frame, counter-clockwise, from the front left corner: side 0 is wall A
+ * @param hidden  letters of walls that nobody sees; all others are seen
+ * @param low     letters of walls named low by hand; empty leaves it to the fall of the ground
+ * @param seams   whether a wall longer than stock may be joined
+ * @param weekend stage in which it is built, 1 or more
+ */
+public record Bed(
+        String id,
+        String name,
+        String type,
+        Outline outline,
+        Placement placement,
+        int courses,
+        Section section,
+        Lap lap,
+        Set<String> hidden,
+        Set<String> low,
+        boolean seams,
+        Screws screws,
+        Notches notches,
+        Base base,
+        Liner liner,
+        Fill fill,
+        Finish finish,
+        boolean food,
+        int weekend) {
+    public Bed {
+        hidden = Set.copyOf(hidden);
+        low = Set.copyOf(low);
+    }
+
+    /** Wall height in millimetres. */
+    public double heightMm() {
+        return courses * section.heightMm();
+    }
+
+    /** A, B... Z, AA, AB... for side 0, 1, ... */
+    public static String wallLetter(int side) {
+        return side < 26 ? String.valueOf((char) ('A' + side)) : wallLetter(side / 26 - 1) + wallLetter(side % 26);
+    }
+
+    public List<String> walls() {
+        return java.util.stream.IntStream.range(0, outline.sides()).mapToObj(Bed::wallLetter).toList();
+    }
+
+    /** The outline as it lies in the yard. */
+    public Outline inYard() {
+        return outline.placed(placement);
+    }
+
+    public Bed withPlacement(Placement moved) {
+        return new Bed(id, name, type, outline, moved, courses, section, lap, hidden, low, seams, screws, notches,
+                base, liner, fill, finish, food, weekend);
+    }
+}

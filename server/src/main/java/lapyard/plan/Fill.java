@@ -1,0 +1,26 @@
+package lapyard.plan;
+
+import java.util.List;
+
+/**
+ * What goes into a bed.
+ *
+ * @param freeboardMm from the rim down to the mulch
+ * @param mulchMm     depth of mulch on the soil
+ * @param settlement  share of the loose volume lost, 0.15 for 15 %
+ * @param layers      of soil, bottom first, shares adding to 1
+ */
+public record Fill(double freeboardMm, double mulchMm, double settlement, List<Layer> layers) {
+    public Fill {
+        layers = List.copyOf(layers);
+    }
+
+    /** {@code item} as the catalogue sells it, {@code soil.topsoil}; share 0 to 1 of the soil. */
+    public record Layer(String item, double share) {}
+
+    public static final Fill USUAL = new Fill(
+            50,
+            50,
+            0.15,
+            List.of(new Layer("soil.topsoil", 0.6), new Layer("soil.compost", 0.3), new Layer("soil.grit", 0.1)));
+}

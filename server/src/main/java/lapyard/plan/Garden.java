@@ -1,0 +1,35 @@
+package lapyard.plan;
+
+import java.util.List;
+import java.util.Map;
+import lapyard.catalogue.Catalogue;
+
+/**
+ * The whole garden, every default filled in, checked so far that it can be drawn.
+ *
+ * @param currency  ISO 4217 code
+ * @param imperial  whether prints show feet, inches and sixteenths
+ * @param accepted  findings accepted by name: where + text to the reason
+ * @param defaulted JSON pointers of the values that came from the defaults and not from the document
+ */
+public record Garden(
+        String name,
+        String currency,
+        boolean imperial,
+        Ground ground,
+        List<Bed> beds,
+        List<GardenPath> paths,
+        List<RackBoard> rack,
+        Catalogue catalogue,
+        Saw saw,
+        double liftLimitKg,
+        Map<String, String> accepted,
+        List<String> defaulted) {
+    public Garden {
+        beds = List.copyOf(beds);
+        paths = List.copyOf(paths);
+        rack = List.copyOf(rack);
+        accepted = Map.copyOf(accepted);
+        defaulted = List.copyOf(defaulted);
+    }
+}

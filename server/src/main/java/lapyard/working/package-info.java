@@ -1,0 +1,5 @@
+/**
+ * In: nothing. Out: the form in which every number carries its arithmetic.
+ * Must not know what any number is about.
+ */
+package lapyard.working;
