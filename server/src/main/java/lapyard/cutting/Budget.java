@@ -38,6 +38,11 @@ final class Budget {
         return spent >= share * turns || System.nanoTime() - startedNs >= limitNs;
     }
 
+    /** The share that is spent when as much again, and {@code more} of the whole, has gone on top of what is gone now. */
+    double shareWith(double more) {
+        return Math.min(1, 2.0 * spent / turns + more);
+    }
+
     double seconds() {
         return (System.nanoTime() - startedNs) / 1e9;
     }

@@ -45,7 +45,7 @@ public final class CuttingSolver {
         }
         PlanLines lines = new PlanLines(intake, whole, solution);
         unplaced.addAll(lines.leftOver());
-        long least = Math.min(whole.moneyAtLeast(search.bound()), solution.money());
+        long least = Math.min(search.moneyBound(), solution.money());
         boolean proven = least == solution.money();
         BigDecimal bound = proven ? lines.cost() : whole.money(least);
         int boards = Math.toIntExact(solution.boards());

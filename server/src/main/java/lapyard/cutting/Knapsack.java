@@ -69,6 +69,16 @@ final class Knapsack {
         return best[stock];
     }
 
+    /** No pattern on this much of a board is worth more than this. */
+    long atMost(int room) {
+        if (byTable) return table[room];
+        long most = 0;
+        for (int i = 0; i < value.length; i++) {
+            if (limit[i] > 0) most = Math.max(most, scaled(room, value[i], problem.weight[i]));
+        }
+        return most;
+    }
+
     /** A pattern for the board, the best one unless the search stopped early; leftover length takes unvalued pieces. */
     Pattern pattern(int stock) {
         int[] copies = byTable ? trace(layersFor(stock) - 1, stock) : searched[stock].clone();

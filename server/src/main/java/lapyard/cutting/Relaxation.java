@@ -39,6 +39,11 @@ final class Relaxation {
     private final long[] worth;
     private final boolean[] open;
     private long bound;
+    /** The last round's bound, scaled, and the fraction its prices were brought down by. */
+    private BigInteger exact = BigInteger.ZERO;
+
+    private BigInteger up = BigInteger.ONE;
+    private BigInteger down = BigInteger.ONE;
 
     Relaxation(WholeProblem problem, Budget budget) {
         this.problem = problem;
@@ -55,7 +60,9 @@ final class Relaxation {
         limitedStocks = limited;
         unit = dearest;
         for (long uncut : problem.uncutCost) dearest = Math.max(dearest, uncut);
-        scaleBits = Math.max(0, 48 - (64 - Long.numberOfLeadingZeros(dearest)));
+        long pieces = 1;
+        for (int count : problem.demand) pieces += count;
+        scaleBits = Math.max(0, Math.min(48, 60 - bits(pieces)) - bits(dearest));
         worth = new long[items];
         open = new boolean[problem.stocks()];
         master = new Master(items, limited, budget);
@@ -67,6 +74,10 @@ final class Relaxation {
         for (int i = 0; i < items; i++) start[i] = add(leastFor(i));
         master.startWith(start);
         of(problem.demand, problem.supply);
+    }
+
+    private static int bits(long value) {
+        return 64 - Long.numberOfLeadingZeros(value);
     }
 
     /** One piece on the cheapest board that can always be bought, or left uncut. */
@@ -199,8 +210,8 @@ final class Relaxation {
     }
 
     private long boundNow() {
-        BigInteger up = BigInteger.ONE;
-        BigInteger down = BigInteger.ONE;
+        up = BigInteger.ONE;
+        down = BigInteger.ONE;
         for (int k = 0; k < open.length; k++) {
             if (supplyRow[k] >= 0) continue;
             BigInteger cost = BigInteger.valueOf(problem.cost[k]).shiftLeft(scaleBits);
@@ -222,9 +233,50 @@ final class Relaxation {
                     .subtract(BigInteger.valueOf(problem.cost[k]).shiftLeft(scaleBits).multiply(down));
             if (beyond.signum() > 0) sum = sum.subtract(beyond.multiply(BigInteger.valueOf(supply[k])));
         }
-        if (sum.signum() <= 0) return 0;
-        BigInteger[] parts = sum.divideAndRemainder(down.shiftLeft(scaleBits));
-        return parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);
+        exact = sum.signum() <= 0 ? BigInteger.ZERO : sum.divide(down);
+        return exact.negate().shiftRight(scaleBits).negate().longValueExact();
+    }
+
+    /** The least money, in price units and below {@code below}, at which whole boards can hold what is to be cut. */
+    long wholeBoards(WholeBoards boards, long from, long below) {
+        long need = 0;
+        long[] values = new long[open.length];
+        for (int i = 0; i < items; i++) need = Math.addExact(need, Math.multiplyExact(worth[i], (long) demand[i]));
+        for (int k = 0; k < open.length; k++) values[k] = knapsack.best(k);
+        return boards.leastMoney(values, supply, need, from, below);
+    }
+
+    /** What the pieces were worth in the last round, scaled whole numbers. */
+    long[] worth() {
+        return worth;
+    }
+
+    /**
+     * The least a pattern on this board must be worth, scaled, for plans that use it to cost less than {@code cutoff}:
+     * what it is worth less than it costs comes on top of the last round's exact bound.
+     */
+    long leastWorth(int stock, long cutoff) {
+        long cost = problem.cost[stock] << scaleBits;
+        long scarce = 0;
+        if (supplyRow[stock] >= 0) {
+            long value = BigInteger.valueOf(knapsack.best(stock)).multiply(up).divide(down).longValueExact();
+            scarce = Math.max(0, value - cost);
+        }
+        return exact.longValueExact() + cost + scarce - ((cutoff - 1) << scaleBits);
+    }
+
+    /** The exact bound on plans that leave one of these uncut. */
+    long leastCostUncut(int item) {
+        return leastCost(exact.longValueExact() + (problem.uncutCost[item] << scaleBits) - worth[item]);
+    }
+
+    /** In cost units, rounded up. */
+    long leastCost(long scaled) {
+        return -(-scaled >> scaleBits);
+    }
+
+    Knapsack knapsack() {
+        return knapsack;
     }
 
     /** The best bound of the last {@link #solve}, in cost units of the problem, for what was still to be cut then. */
