@@ -139,6 +139,6 @@ class BaseAndLinerTest {
         assertEquals(List.of(), work.liner());
         // 60 - 45 - 25 = -10.
         assertTrue(work.findings().stream().anyMatch(
-                one -> one.weight() == Finding.Weight.SNAG && one.text().startsWith("-10 of wall")));
+                one -> one.weight() == Finding.Weight.SNAG && one.text().startsWith("10 too low")));
     }
 }
