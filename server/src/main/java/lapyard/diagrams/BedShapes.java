@@ -16,6 +16,9 @@ final class BedShapes {
     /** Names are cut at this width on paper; the title carries them whole. */
     private static final double LONGEST_NAME = 60;
 
+    /** Between a label and the timbers. */
+    private static final double AIR = 0.4;
+
     private static final double[] LARGE = {4.2, 3.5, 3, 2.5};
     private static final double[] SMALL = {3, 2.5, 2.1, 1.8};
 
@@ -120,10 +123,12 @@ final class BedShapes {
     /** The label: within the bed if it can be, else beside it, with less and less to say; empty where nothing has room. */
     Optional<Shape.Group> label(Labels labels) {
         List<Double> angles = angles();
-        for (double size : LARGE) {
-            Optional<Shape.Group> placed = within(labels, full(size), angles);
-            if (placed.isPresent()) {
-                return placed;
+        for (List<Double> some : List.of(angles.subList(0, 1), angles)) {
+            for (double size : LARGE) {
+                Optional<Shape.Group> placed = within(labels, full(size), some);
+                if (placed.isPresent()) {
+                    return placed;
+                }
             }
         }
         for (double size : SMALL) {
@@ -138,18 +143,21 @@ final class BedShapes {
                 return placed;
             }
         }
-        for (Words words : List.of(full(2.5), idAndSize(2.1), Words.of(shortId(), 2.1, true))) {
-            Optional<Labels.Led> led = labels.beside(outer, words.widthMm(), words.heightMm());
-            if (led.isPresent()) {
-                labels.take(led.get().plate().corners());
-                labels.take(Labels.line(led.get().from(), led.get().to()));
-                List<Shape> shapes = new ArrayList<>();
-                shapes.add(Shape.Lines.of(inks.pen(Inks.NARROW), led.get().from(), led.get().to()));
-                shapes.addAll(words.on(led.get().plate(), inks.ink(), Optional.of(inks.plate())));
-                return Optional.of(group(shapes));
-            }
-        }
-        return Optional.empty();
+        return beside(labels, full(2.5), 6)
+                .or(() -> beside(labels, idAndSize(2.1), 6))
+                .or(() -> beside(labels, Words.of(shortId(), 2.1, true), 6))
+                .or(() -> beside(labels, Words.of(shortId(), 1.8, true), 8.5));
+    }
+
+    private Optional<Shape.Group> beside(Labels labels, Words words, double most) {
+        return labels.beside(outer, words.widthMm(), words.heightMm(), most).map(led -> {
+            labels.take(led.plate().corners());
+            labels.take(Labels.line(led.from(), led.to()));
+            List<Shape> shapes = new ArrayList<>();
+            shapes.add(Shape.Lines.of(inks.pen(Inks.NARROW), led.from(), led.to()));
+            shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
+            return group(shapes);
+        });
     }
 
     private Shape.Group group(List<Shape> shapes) {
@@ -157,7 +165,9 @@ final class BedShapes {
     }
 
     private Optional<Shape.Group> within(Labels labels, Words words, List<Double> angles) {
-        return labels.within(room, words.widthMm(), words.heightMm(), angles).map(plate -> {
+        double all = 2 * AIR;
+        return labels.within(room, words.widthMm() + all, words.heightMm() + all, angles).map(roomy -> {
+            Plate plate = new Plate(roomy.centre(), words.widthMm(), words.heightMm(), roomy.turnDeg());
             labels.take(plate.corners());
             return group(words.on(plate, inks.ink(), Optional.of(inks.plate())));
         });
