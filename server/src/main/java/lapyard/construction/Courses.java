@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
@@ -158,7 +159,7 @@ final class Courses {
 
     /** a, b ... z, aa, ab ... */
     private static String partLetter(int i) {
-        return Bed.wallLetter(i).toLowerCase(java.util.Locale.ROOT);
+        return Bed.wallLetter(i).toLowerCase(Locale.ROOT);
     }
 
     private static void seamNotes(Bed bed, List<Seam> seams, List<Finding> findings) {

@@ -2,10 +2,11 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import lapyard.geometry.FewestRectangles;
 import lapyard.geometry.FewestRectangles.Cut;
 import lapyard.geometry.Lengths;
@@ -27,9 +28,19 @@ import lapyard.working.Working.Input;
  * @param strips      bearers and beams, none longer than a strip
  * @param stripBoards strips of full length that these take
  */
-record Floor(
-        List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards,
-        double linerMm2) {
+record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards) {
+    /** One split as it would be laid. */
+    private record Candidate(FewestRectangles.Split split, List<FloorBay> bays, int stripBoards, double linerMm2) {
+        private double lowest(boolean level) {
+            double lowest = Double.POSITIVE_INFINITY;
+            for (Cut cut : split.cuts()) {
+                if (cut.level() == level) {
+                    lowest = Math.min(lowest, level ? cut.from().y() : cut.from().x());
+                }
+            }
+            return lowest;
+        }
+    }
 
     /**
      * The split with the fewest bearer strips, then the least liner, then the lowest level cut, then the leftmost
@@ -38,62 +49,70 @@ record Floor(
      * @param bearerStockMm length of the strips that bearers are cut from
      */
     static Floor of(Bed bed, Outline inner, LowSide low, Saw saw, double bearerStockMm) {
-        List<FewestRectangles.Split> splits = FewestRectangles.splits(inner);
-        if (splits.size() == 1) {
-            return laid(bed, splits.get(0), low, saw, bearerStockMm);
-        }
-        return splits.stream()
-                .map(split -> laid(bed, split, low, saw, bearerStockMm))
-                .min(Comparator.comparingInt(Floor::stripBoards)
-                        .thenComparingDouble(floor -> Lengths.toTenth(floor.linerMm2()))
-                        .thenComparingDouble(floor -> lowest(floor.cuts(), true))
-                        .thenComparingDouble(floor -> lowest(floor.cuts(), false)))
+        double usable = bearerStockMm - 2 * saw.endTrimMm();
+        Map<Rectangle, FloorBay> known = new HashMap<>();
+        Candidate best = FewestRectangles.splits(inner).stream()
+                .map(split -> candidate(bed, split, low, saw, usable, known))
+                .min(Comparator.comparingInt(Candidate::stripBoards)
+                        .thenComparingDouble(candidate -> Lengths.toTenth(candidate.linerMm2()))
+                        .thenComparingDouble(candidate -> candidate.lowest(true))
+                        .thenComparingDouble(candidate -> candidate.lowest(false)))
                 .orElseThrow();
+        return new Floor(
+                best.split().rectangles(), best.split().cuts(), best.bays(), strips(bed, best, usable), best.stripBoards());
     }
 
-    private static double lowest(List<Cut> cuts, boolean level) {
-        return cuts.stream()
-                .filter(cut -> cut.level() == level)
-                .mapToDouble(cut -> level ? cut.from().y() : cut.from().x())
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private static Floor laid(Bed bed, FewestRectangles.Split split, LowSide low, Saw saw, double bearerStockMm) {
+    private static Candidate candidate(
+            Bed bed, FewestRectangles.Split split, LowSide low, Saw saw, double usableMm, Map<Rectangle, FloorBay> known) {
         double liner = bed.liner().wanted() ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
         if (!bed.base().slatted()) {
-            return new Floor(split.rectangles(), split.cuts(), List.of(), List.of(), 0, liner);
+            return new Candidate(split, List.of(), 0, liner);
         }
-        double usable = bearerStockMm - 2 * saw.endTrimMm();
+        FirstFit fit = new FirstFit();
         List<FloorBay> bays = new ArrayList<>();
-        List<Strip> strips = new ArrayList<>();
-        for (int i = 0; i < split.rectangles().size(); i++) {
-            FloorBay bay = FloorBay.of(split.rectangles().get(i), low.toward(), bed.base(), saw.kerfMm());
+        for (Rectangle rectangle : split.rectangles()) {
+            FloorBay bay = known.computeIfAbsent(
+                    rectangle, floor -> FloorBay.of(floor, low.toward(), bed.base(), saw.kerfMm()));
             bays.add(bay);
+            int parts = parts(bay.bearerMm(), usableMm);
+            fit.add(part(bay.bearerMm(), parts), bay.bearers() * parts);
+        }
+        for (Cut cut : split.cuts()) {
+            int parts = parts(cut.lengthMm(), usableMm);
+            fit.add(part(cut.lengthMm(), parts), parts);
+        }
+        return new Candidate(split, bays, fit.boards(usableMm, saw.kerfMm()), liner);
+    }
+
+    private static List<Strip> strips(Bed bed, Candidate laid, double usableMm) {
+        List<Strip> strips = new ArrayList<>();
+        for (int i = 0; i < laid.bays().size(); i++) {
+            FloorBay bay = laid.bays().get(i);
             for (int k = 1; k <= bay.bearers(); k++) {
-                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearerMm(), usable);
+                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearerMm(), usableMm);
             }
         }
-        for (int i = 0; i < split.cuts().size(); i++) {
-            add(strips, bed.id() + " beam " + (i + 1), "beam", split.cuts().get(i).lengthMm(), usable);
+        for (int i = 0; i < laid.split().cuts().size() && !laid.bays().isEmpty(); i++) {
+            add(strips, bed.id() + " beam " + (i + 1), "beam", laid.split().cuts().get(i).lengthMm(), usableMm);
         }
-        List<Double> lengths = strips.stream().map(Strip::lengthMm).toList();
-        return new Floor(
-                split.rectangles(), split.cuts(), bays, strips,
-                FirstFit.boards(lengths, Math.max(usable, longest(lengths)), saw.kerfMm()), liner);
+        return strips;
+    }
+
+    private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
+        int parts = parts(lengthMm, usableMm);
+        for (int i = 0; i < parts; i++) {
+            String part = parts == 1 ? "" : Bed.wallLetter(i).toLowerCase(Locale.ROOT);
+            strips.add(new Strip(id + part, use, part(lengthMm, parts)));
+        }
     }
 
     /** A run longer than a strip is laid in equal parts, butted on the ground. */
-    private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
-        int parts = usableMm <= 0 ? 1 : (int) Math.ceil(lengthMm / usableMm - 1e-9);
-        for (int i = 0; i < parts; i++) {
-            strips.add(new Strip(
-                    parts == 1 ? id : id + (char) ('a' + i % 26), use, Lengths.toTenth(lengthMm / parts)));
-        }
+    private static int parts(double lengthMm, double usableMm) {
+        return usableMm <= 0 ? 1 : (int) Math.ceil(lengthMm / usableMm - 1e-9);
     }
 
-    private static double longest(List<Double> lengths) {
-        return lengths.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    private static double part(double lengthMm, int parts) {
+        return Lengths.toTenth(lengthMm / parts);
     }
 
     void quantities(Bed bed, Saw saw, double bearerStockMm, List<Quantity> quantities) {
@@ -145,11 +164,9 @@ record Floor(
 
     /** Slat lengths of the whole floor, longest first. */
     List<SlatCut> slats() {
-        Map<Double, Integer> counts = new TreeMap<>(Comparator.reverseOrder());
-        for (FloorBay bay : bays) {
-            bay.slats().piecesMm().forEach(piece -> counts.merge(piece, bay.slats().rows(), Integer::sum));
-        }
-        return counts.entrySet().stream().map(one -> new SlatCut(one.getKey(), one.getValue())).toList();
+        FirstFit fit = new FirstFit();
+        bays.forEach(bay -> bay.slats().addTo(fit));
+        return fit.pieces().entrySet().stream().map(one -> new SlatCut(one.getKey(), one.getValue())).toList();
     }
 
     void findings(Bed bed, Optional<Point> toward, List<Finding> findings) {

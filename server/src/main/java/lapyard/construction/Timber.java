@@ -12,6 +12,9 @@ import lapyard.working.Working.Input;
 
 /** Length, volume and weight of the timber, its cut ends, and the lifts that need two people. */
 final class Timber {
+    /** Heavy pieces that a note names; it counts the rest. */
+    private static final int LISTED = 12;
+
     private Timber() {}
 
     static double massKg(Bed bed, double lengthMm) {
@@ -66,8 +69,10 @@ final class Timber {
         }
         double heaviest = heavy.stream().mapToDouble(piece -> massKg(bed, piece.lengthMm())).max().orElseThrow();
         String marks = heavy.stream()
+                .limit(LISTED)
                 .map(piece -> piece.mark() + " " + Lengths.text(massKg(bed, piece.lengthMm())))
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining(", "))
+                + (heavy.size() > LISTED ? " and " + (heavy.size() - LISTED) + " more" : "");
         boolean beyondTwo = heaviest > 2 * limitKg + 1e-9;
         findings.add(Finding.note(
                 "bed " + bed.id(),

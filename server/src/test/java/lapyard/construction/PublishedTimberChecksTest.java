@@ -7,7 +7,6 @@ import static lapyard.construction.Beds.value;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import lapyard.catalogue.Section;
@@ -31,10 +30,16 @@ class PublishedTimberChecksTest {
     /** Derived: n pieces need n c + (n - 1) k of the board; kerf 3 mm is common practice for a circular saw. */
     @Test
     void threeOf600ButFourOf595ComeFromABoardOf2400() {
-        assertEquals(1, FirstFit.boards(Collections.nCopies(3, 600.0), 2400, 3));
-        assertEquals(2, FirstFit.boards(Collections.nCopies(4, 600.0), 2400, 3));
-        assertEquals(1, FirstFit.boards(Collections.nCopies(4, 595.0), 2400, 3));
-        assertEquals(2, FirstFit.boards(Collections.nCopies(5, 595.0), 2400, 3));
+        assertEquals(1, boards(3, 600));
+        assertEquals(2, boards(4, 600));
+        assertEquals(1, boards(4, 595));
+        assertEquals(2, boards(5, 595));
+    }
+
+    private static int boards(int pieces, double lengthMm) {
+        FirstFit fit = new FirstFit();
+        fit.add(lengthMm, pieces);
+        return fit.boards(2400, 3);
     }
 
     /** Derived: geometry of a four-sided box with alternating butted corners, 2400 x 1200, t 100, three courses. */

@@ -144,6 +144,27 @@ class OutlineCheckTest {
         assertEquals(350, closed.amount(), 1e-6);
     }
 
+    @Test
+    void everyKindOfFaultIsSaidWithItsNumberFirstAndHasAWayOut() {
+        for (OutlineFault.Kind kind : OutlineFault.Kind.values()) {
+            OutlineFault fault = new OutlineFault(kind, List.of(3, 5), List.of(2, 4), 12.5, "mm", new Point(1, 2));
+            String text = fault.text(side -> "wall " + (char) ('A' + side));
+            String number = kind == OutlineFault.Kind.ZERO_SIDE ? "0 " : "12.5 ";
+            assertTrue(text.startsWith(number), text);
+            assertTrue(fault.way(side -> "wall " + (char) ('A' + side)).length() > 10);
+        }
+    }
+
+    /** The same narrow arm given clockwise: its walls keep the numbers of the corner list as given. */
+    @Test
+    void aClockwiseOutlineNamesItsOwnSides() {
+        OutlineFault fault = only(OutlineCheck.faults(
+                outline(0, 2700, 440, 2700, 440, 1500, 3000, 1500, 3000, 0, 0, 0), BED));
+        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertEquals(List.of(1, 5), fault.sides());
+        assertEquals(60, fault.amount(), 1e-9);
+    }
+
     private static OutlineFault only(List<OutlineFault> faults) {
         assertEquals(1, faults.size(), () -> "faults " + faults);
         return faults.get(0);
