@@ -26,7 +26,7 @@ public final class CuttingSolver {
                     problem.name(), BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced);
         }
         WholeProblem whole = intake.whole();
-        Search search = new Search(whole, null, budget);
+        Search search = new Search(whole, null, effort, budget);
         Solution solution = search.run();
         if (solution.uncut() > 0) {
             Solution cut = new Solution(whole);
@@ -40,7 +40,7 @@ public final class CuttingSolver {
                     demand[pattern.items()[i]] -= pattern.counts()[i] * count;
                 }
             });
-            search = new Search(whole.withDemand(demand), cut, budget);
+            search = new Search(whole.withDemand(demand), cut, effort, budget);
             solution = search.run();
         }
         PlanLines lines = new PlanLines(intake, whole, solution);
