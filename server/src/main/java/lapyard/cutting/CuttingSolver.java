@@ -5,7 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The least money in boards, then the fewest boards. The same problem and steps always give the same plan.
+ * The least money in boards, then the fewest boards, then the longest offcut worth keeping, then the fewest settings
+ * of the saw stop. The same problem and steps always give the same plan.
  *
  * @see "docs/method/cutting.md"
  */
@@ -43,6 +44,8 @@ public final class CuttingSolver {
             search = new Search(whole.withDemand(demand), cut, effort, budget);
             solution = search.run();
         }
+        long keep = intake.keepOffcut() / whole.micronsAUnit;
+        solution = new Tidying(whole, new Filling(whole, budget), budget, keep).tidy(solution);
         PlanLines lines = new PlanLines(intake, whole, solution);
         unplaced.addAll(lines.leftOver());
         long least = Math.min(search.moneyBound(), solution.money());
