@@ -55,16 +55,18 @@ final class ExactFinish {
     }
 
     /**
-     * @param known     a plan to better
+     * @param demand    what is to be cut, a part of the problem or all of it
+     * @param supply    the boards there are for it
+     * @param known     a plan for the same pieces
      * @param moneyOnly whether plans of the same money and fewer boards are of no interest; not with pieces uncut
      * @return the best plan found, {@code known} if none is better
      */
-    Solution improve(Solution known, boolean moneyOnly) {
+    Solution improve(int[] demand, int[] supply, Solution known, boolean moneyOnly) {
         this.moneyOnly = moneyOnly;
         best = known;
         complete = true;
         seen.clear();
-        explore(problem.demand, problem.supply, 0, 0, -1, null);
+        explore(demand, supply, 0, 0, -1, null);
         return best;
     }
 

@@ -8,7 +8,7 @@ final class Search {
     private static final int ROOT_ROUNDS = 100_000;
     /** Pieces up to which every plan is tried. */
     private static final int SMALL = 100;
-    private static final int DIVES_BEFORE_FINISH = 4;
+    private static final int TURNS_BEFORE_FINISH = 25;
     /** Share of the budget that trying every plan may reach. */
     private static final double EXACT_SHARE = 0.9;
     /** How much longer than dives it may go on without a better plan, as its gain is the proof at the end. */
@@ -27,6 +27,7 @@ final class Search {
     private final WholeBoards boards;
     private Solution best;
     private boolean moneyProved;
+    private boolean finished;
     private long[] boardWorth;
     private long wholeWorth;
     private long[] boardLength;
@@ -64,14 +65,19 @@ final class Search {
 
     private void dives(Diving diving, Relaxation relaxation) {
         boolean small = pieces() <= SMALL;
+        Exchange exchange = new Exchange(problem, relaxation, diving, filling, budget);
         Random random = null;
         Patience patience = new Patience(budget, effort.patience());
-        for (int dive = 0; !settled() && !patience.over(); dive++) {
+        for (int turn = 0; !settled() && !patience.over(); turn++) {
             long before = best.cost();
-            best = diving.dive(best, random);
+            long from = budget.spent();
+            best = diving.dive(problem.demand, problem.supply, best, random);
+            long dived = budget.spent() - from;
+            random = new Random(SEED + turn);
+            from = budget.spent();
+            while (best.boards() > 2 && budget.spent() - from < dived && !settled()) best = exchange.once(best, random);
             if (best.cost() < before) patience.renew();
-            random = new Random(SEED + dive);
-            if (small && dive == DIVES_BEFORE_FINISH) finish(relaxation);
+            if (small && !finished && (turn == TURNS_BEFORE_FINISH || patience.over())) finish(relaxation);
             if (best.uncut() == 0 && !moneyProved && moneyBound() >= best.money()) {
                 moneyProved = true;
                 // Once the money is proved, only as much again goes into fewer boards.
@@ -109,10 +115,11 @@ final class Search {
     }
 
     private void finish(Relaxation relaxation) {
+        finished = true;
         if (best.uncut() == 0 && moneyBound() < best.money()) {
             Patience patience = new Patience(budget, exactSteps(exactPatience()));
             ExactFinish money = new ExactFinish(problem, relaxation, filling, budget, patience);
-            best = money.improve(best, true);
+            best = money.improve(problem.demand, problem.supply, best, true);
             if (!money.complete()) return;
             moneyBound = best.money();
             countBoards();
@@ -122,7 +129,7 @@ final class Search {
                 ? exactPatience()
                 : Math.min(effort.patience(), budget.steps() + BOARDS_STEPS);
         ExactFinish exact = new ExactFinish(problem, relaxation, filling, budget, new Patience(budget, exactSteps(steps)));
-        best = exact.improve(best, false);
+        best = exact.improve(problem.demand, problem.supply, best, false);
         if (exact.complete()) bound = best.cost();
     }
 
