@@ -16,6 +16,11 @@ export class Away extends Error {}
 
 const PATIENCE_MS = 60000;
 
+/** A server that others can reach asks for its token; it is kept for this tab and never stands in an address. */
+const TOKEN = 'lapyard.token';
+
+const token = () => sessionStorage.getItem(TOKEN);
+
 /** Answers that say the server is not there behind its door. */
 const AWAY_STATUSES = new Set([502, 503, 504]);
 
@@ -24,7 +29,12 @@ async function ask(method, path, { body, headers = {} } = {}) {
   try {
     answer = await fetch(path, {
       method,
-      headers: { accept: 'application/json', ...(body ? { 'content-type': 'application/json' } : {}), ...headers },
+      headers: {
+        accept: 'application/json',
+        ...(body ? { 'content-type': 'application/json' } : {}),
+        ...(token() ? { authorization: `Bearer ${token()}` } : {}),
+        ...headers,
+      },
       body: body === undefined ? undefined : JSON.stringify(body),
       cache: 'no-cache',
       signal: AbortSignal.timeout(PATIENCE_MS),
@@ -33,7 +43,7 @@ async function ask(method, path, { body, headers = {} } = {}) {
     throw new Away('The server does not answer.', { cause });
   }
   if (AWAY_STATUSES.has(answer.status)) throw new Away(`The server answered ${answer.status}.`);
-  if (!answer.ok) throw new Refusal(answer.status, await answer.json().catch(() => ({})));
+  if (!answer.ok && answer.status !== 304) throw new Refusal(answer.status, await answer.json().catch(() => ({})));
   return answer;
 }
 
@@ -81,8 +91,21 @@ export const api = {
   /** @returns {Promise<object>} the job sheet of what is stored */
   async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
 
+  /** @returns {Promise<{plan: object, revision: string} | null>} null where `revision` still stands */
+  async newer(id, revision) {
+    const answer = await ask('GET', garden(id), { headers: { 'if-none-match': revision } });
+    return answer.status === 304 ? null : { plan: await read(answer), revision: answer.headers.get('etag') };
+  },
+
   /** Where a drawing or list of a garden is fetched: `plan.svg`, `plan.pdf`, `slip.csv`. */
   address: (id, name) => `${garden(id)}/${name}`,
+
+  /** A drawing or list as bytes, where a link would not carry the token. @returns {Promise<Blob>} */
+  async sheet(id, name) { return (await ask('GET', `${garden(id)}/${name}`, { headers: { accept: '*/*' } })).blob(); },
+
+  needsToken: token,
+
+  useToken(text) { sessionStorage.setItem(TOKEN, text); },
 };
 
 /** `next` may be a whole address, a path or only the cursor. */

@@ -23,6 +23,9 @@ const heard = document.getElementById('heard');
 /** A garden to begin with where the store is empty. */
 const FIRST = { format: 1, name: 'First garden', ground: { outline: [[0, 0], [12000, 0], [12000, 9000], [0, 9000]] }, beds: [] };
 
+/** How often the page looks for another person's changes, milliseconds. */
+const NEWS_EVERY = 12000;
+
 let garden = null;
 
 const wanted = () => decodeURIComponent(location.hash.slice(1));
@@ -48,10 +51,24 @@ async function open(id) {
 }
 
 function cannotOpen(problem) {
-  page.replaceChildren(h('div.closed', { role: 'alert' },
+  if (problem.status === 401) return askToken();
+  return page.replaceChildren(h('div.closed', { role: 'alert' },
     h('h1', {}, 'Lapyard'),
     h('p', {}, `The gardens do not open: ${problem.message} Start the server, then try again. Nothing you typed is lost.`),
     h('button.main', { type: 'button', onclick: () => open(wanted()) }, 'Try again')));
+}
+
+/** A server that others can reach is started with a token. */
+function askToken() {
+  const input = h('input', { id: 'token', type: 'password', autocomplete: 'off', required: true });
+  page.replaceChildren(h('form.closed', { onsubmit: event => {
+    event.preventDefault();
+    api.useToken(input.value.trim());
+    open(wanted());
+  } },
+  h('h1', {}, 'Lapyard'), h('p', {}, 'This server asks for its token. Whoever started it has it.'),
+  h('label', { for: 'token' }, 'Token'), input, h('button.main', { type: 'submit' }, 'Open the gardens')));
+  input.focus();
 }
 
 function lay(gardens) {
@@ -122,8 +139,12 @@ page.addEventListener('bed-gone', () => page.querySelector('lap-yard [data-bed][
 window.addEventListener('hashchange', () => { if (wanted() !== garden?.id) open(wanted()); });
 window.addEventListener('online', () => garden?.keeper.again());
 window.addEventListener('pagehide', () => garden?.rememberSteps());
-document.addEventListener('visibilitychange', () => {
+document.addEventListener('visibilitychange', lookForNews);
+setInterval(lookForNews, NEWS_EVERY);
+
+/** What someone else saved is taken in; a server that is away is told of at the next change. */
+function lookForNews() {
   if (document.visibilityState === 'visible') garden?.keeper.lookForNews().catch(() => {});
-});
+}
 
 open(wanted());

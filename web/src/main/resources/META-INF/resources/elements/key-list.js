@@ -22,7 +22,7 @@ export class KeyList extends HTMLElement {
       h('h2', { id: 'keys-title' }, 'Keys'),
       ...KEYS.map(([where, keys]) => h('section', {}, h('h3', {}, where),
         h('dl', {}, keys.map(([key, does]) => h('div', {}, h('dt', {}, key), h('dd', {}, does)))))),
-      h('form', { method: 'dialog' }, h('button.main', { type: 'submit' }, 'Close')));
+      h('button.main', { type: 'button', onclick: () => dialog.close() }, 'Close'));
     this.replaceChildren(dialog);
     dialog.showModal();
   }

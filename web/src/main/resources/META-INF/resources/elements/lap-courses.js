@@ -37,7 +37,7 @@ export class LapCourses extends GardenElement {
         this.garden.choice.liftCourse(lifted ? null : course);
         this.say(lifted ? 'Put back.' : `Course ${course}: ${pieces.map(piece => `${piece.mark} ${shown(piece.length, units)}`).join(', ')}.`);
       },
-    }, h('span', {}, String(course)), h('span.sum', {}, `${pieces.length} pcs`));
+    }, h('span', {}, String(course)), h('span.sum', {}, `${pieces.length} pieces`));
   }
 
   #place() {

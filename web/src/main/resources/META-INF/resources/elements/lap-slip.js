@@ -1,6 +1,6 @@
 import { api } from '../api.js';
 import { compareSlips, money, packsText, savedOf } from '../state/changes.js';
-import { figure, unitSign } from '../state/working.js';
+import { roundedWithUnit } from '../state/working.js';
 import { GardenElement, h } from './make.js';
 import { shownNumber } from './shown-number.js';
 
@@ -22,8 +22,7 @@ export class LapSlip extends GardenElement {
     this.rebuild(
       h('header', {}, h('h2', { id: 'slip-title' }, 'Slip'), h('p.standing', {}, this.#standing())),
       slip ? this.#strip(slip) : null,
-      slip ? this.#total(slip) : null,
-      this.#downloads());
+      h('div.foot', {}, slip ? this.#total(slip) : null, this.#downloads()));
     if (slip && reckoning.standing === 'fresh') this.#sayTotal(slip);
   }
 
@@ -80,8 +79,8 @@ export class LapSlip extends GardenElement {
 
   #need(line, was) {
     const { choice } = this.garden;
-    const changed = was && was.need !== line.need ? h('s', {}, `${figure(was.need)} ${unitSign(was.unit)}`) : null;
-    const over = line.leftOver > 0 ? ` · ${figure(line.leftOver)} ${unitSign(line.unit)} over` : '';
+    const changed = was && was.need !== line.need ? h('s', {}, roundedWithUnit(was.need, was.unit)) : null;
+    const over = line.leftOver > 0 ? ` · ${roundedWithUnit(line.leftOver, line.unit)} over` : '';
     return ['needs ', changed, changed ? ' ' : null,
       shownNumber(choice, `slip ${line.item}`, { value: line.need, unit: line.unit, working: line.working, name: line.label ?? line.item }),
       over];
@@ -116,13 +115,27 @@ export class LapSlip extends GardenElement {
     const link = (name, text) => h('a', {
       href: api.address(this.garden.id, name), download: name, 'data-key': name, 'aria-disabled': behind ? 'true' : null,
       onclick: event => {
-        if (!behind) return;
-        event.preventDefault();
-        this.say('Not saved yet: the sheet would be an old one. Wait for “Saved”.');
+        if (behind) {
+          event.preventDefault();
+          this.say('Not saved yet: the sheet would be an old one. Wait for “Saved”.');
+        } else if (api.needsToken()) {
+          event.preventDefault();
+          this.#fetch(name);
+        }
       },
     }, text);
     return h('nav', { 'aria-label': 'Sheets to take along' },
       link('plan.svg', 'Plan, SVG'), link('plan.pdf', 'Plan, PDF'), link('slip.csv', 'Slip, CSV'));
+  }
+
+  async #fetch(name) {
+    try {
+      const address = URL.createObjectURL(await api.sheet(this.garden.id, name));
+      h('a', { href: address, download: name }).click();
+      setTimeout(() => URL.revokeObjectURL(address), 10000);
+    } catch (problem) {
+      this.say(`${name} does not come: ${problem.message}`);
+    }
   }
 }
 

@@ -1,10 +1,10 @@
 import { bounds } from '../geometry/outline.js';
 import { shown } from '../geometry/length.js';
-import { fitted, zoomed } from '../geometry/view.js';
+import { fitted, toScreen, zoomed } from '../geometry/view.js';
 import { bedsOf, boundsOf, unitsOf } from '../state/plan.js';
 import { GardenElement, s } from './make.js';
-import { drawnBed, drawnRing, looksOf, toldBed } from './yard/bed.js';
-import { drawnGround } from './yard/ground.js';
+import { drawnBed, drawnRing, looksOf, standsUpright, toldBed } from './yard/bed.js';
+import { drawnGround, drawnKeepClear } from './yard/ground.js';
 import { YardKeys } from './yard/keys.js';
 import { patterns, scalePatterns } from './yard/patterns.js';
 import { YardPointer } from './yard/pointer.js';
@@ -15,6 +15,9 @@ const FLIGHT = 260;
 
 /** Room round a bed whose course is lifted out, millimetres. */
 const ROUND_BED = 350;
+
+/** Room for the tapes on a sheet, pixels. */
+const PAPER_EDGE = 32;
 
 /**
  * lap-yard: the yard as seen with one's back to the house, and the beds in it. Its padding is the room the other
@@ -28,7 +31,7 @@ export class LapYard extends GardenElement {
   carried = null;
 
   #drawn = new Map();
-  #world; #ground; #beds; #screen; #house;
+  #world; #ground; #beds; #over; #screen; #house;
   #groundOf = null;
   #whole = true;
   #before = null;
@@ -37,7 +40,8 @@ export class LapYard extends GardenElement {
   attached() {
     this.#ground = s('g');
     this.#beds = s('g');
-    this.#world = s('g.world', {}, this.#ground, this.#beds);
+    this.#over = s('g.over', { 'aria-hidden': 'true' });
+    this.#world = s('g.world', {}, this.#ground, this.#beds, this.#over);
     this.#house = s('rect.house', { fill: 'url(#hatch-house)' });
     this.#screen = s('g.screen', { 'aria-hidden': 'true' });
     this.svg = s('svg', { role: 'application', 'aria-roledescription': 'yard', 'aria-label': 'The yard, the house behind you. Arrow keys go from bed to bed, Enter takes hold, then arrow keys move it.' },
@@ -46,7 +50,10 @@ export class LapYard extends GardenElement {
     this.follow([this.garden.plans, this.garden.choice, this.garden.reckoning], () => this.render());
     const resized = new ResizeObserver(() => this.#resized());
     resized.observe(this);
+    this.atEnd(() => resized.disconnect());
     this.listen(this.garden.choice, 'change', () => this.#followCourse());
+    this.listen(window, 'beforeprint', () => this.#onPaper());
+    this.listen(window, 'afterprint', () => this.#resized());
     this.pointer = new YardPointer(this);
     this.keys = new YardKeys(this);
     this.#resized();
@@ -70,6 +77,7 @@ export class LapYard extends GardenElement {
     const { plan, choice, reckoning } = this.garden;
     if (this.#groundOf !== plan.ground || this.pathsOf !== plan.paths) {
       this.#ground.replaceChildren(...drawnGround(plan));
+      this.#over.replaceChildren(...drawnKeepClear(plan));
       this.#groundOf = plan.ground;
       this.pathsOf = plan.paths;
     }
@@ -112,6 +120,7 @@ export class LapYard extends GardenElement {
       drawn.group.replaceChildren(...shapes);
       drawn.looks = looks;
       drawn.box = bounds(bed.outline);
+      drawn.upright = standsUpright(bed);
     }
     drawn.group.setAttribute('aria-label', toldBed(bed, this.units));
     drawn.group.setAttribute('aria-pressed', String(chosen));
@@ -121,11 +130,13 @@ export class LapYard extends GardenElement {
   }
 
   /** Labels that would not fit their bed are left out. */
-  #fitLabels({ group, box }) {
+  #fitLabels({ group, box, upright }) {
     if (!box) return;
-    const [wide, high] = [(box.right - box.left) * this.view.k, (box.back - box.front) * this.view.k];
-    group.classList.toggle('tight', wide < 112 || high < 62);
-    group.classList.toggle('tiny', wide < 22 || high < 18);
+    const [width, depth] = [(box.right - box.left) * this.view.k, (box.back - box.front) * this.view.k];
+    const [wide, high] = upright ? [depth, width] : [width, depth];
+    group.classList.toggle('tight', wide < 108 || high < 46);
+    group.classList.toggle('small', wide < 40);
+    group.classList.toggle('tiny', wide < 17 || high < 13);
   }
 
   focusBed(id) { this.#drawn.get(id)?.group.focus(); }
@@ -160,7 +171,7 @@ export class LapYard extends GardenElement {
   }
 
   wholeYard(fly = true) {
-    const view = fitted(boundsOf(this.garden.plan), this.frame);
+    const view = fitted(boundsOf(this.garden.plan), this.frame, 'foot');
     if (fly) this.#fly(view, true);
     else this.look(view, true);
   }
@@ -169,6 +180,14 @@ export class LapYard extends GardenElement {
     this.svg.setAttribute('viewBox', `0 0 ${this.clientWidth} ${this.clientHeight}`);
     if (this.#whole) this.wholeYard(false);
     else this.look(this.view);
+  }
+
+  /** A sheet holds the yard and no room for the places round it. */
+  #onPaper() {
+    const box = boundsOf(this.garden.plan);
+    const [left, top] = toScreen(this.view, [box.left, box.back]);
+    const [right, bottom] = toScreen(this.view, [box.right, box.front]);
+    this.svg.setAttribute('viewBox', `${left - PAPER_EDGE} ${top - 8} ${right - left + PAPER_EDGE + 8} ${bottom - top + PAPER_EDGE}`);
   }
 
   #followCourse() {

@@ -77,7 +77,11 @@ export class LengthField extends HTMLElement {
 
   #equals(mm, more) { return `= ${millimetres(mm)}${more === undefined ? '' : ` x ${millimetres(more)}`} mm`; }
 
-  #rest() { this.#mark(null, this.#input.value && this.mm !== undefined ? this.#equals(this.mm) : this.hint ?? ''); }
+  /** At rest the millimetres are told only where the entry does not say them already. */
+  #rest() {
+    const plain = this.mm === undefined || this.#input.value === millimetres(this.mm);
+    this.#mark(null, this.#input.value && !plain ? this.#equals(this.mm) : this.hint ?? '');
+  }
 
   #mark(error, text) {
     this.#input.toggleAttribute('aria-invalid', false);

@@ -48,8 +48,11 @@ export class GardenElement extends HTMLElement {
   /** Listens until the element leaves the page. */
   listen(target, type, handler, options) {
     target.addEventListener(type, handler, options);
-    this.#ends.push(() => target.removeEventListener(type, handler, options));
+    this.atEnd(() => target.removeEventListener(type, handler, options));
   }
+
+  /** Runs when the element leaves the page. */
+  atEnd(end) { this.#ends.push(end); }
 
   /** Calls `handler` at the next frame after any of the events, once however many came. */
   follow(targets, handler) {

@@ -1,4 +1,4 @@
-import { arithmetic, withUnit } from '../state/working.js';
+import { arithmetic, roundedWithUnit } from '../state/working.js';
 import { h } from './make.js';
 
 /**
@@ -7,7 +7,7 @@ import { h } from './make.js';
  */
 export class ShownNumber extends HTMLElement {
   connectedCallback() {
-    const text = this.text ?? withUnit(this.value, this.unit);
+    const text = this.text ?? roundedWithUnit(this.value, this.unit);
     if (!this.working) {
       this.replaceChildren(text);
       return;

@@ -13,7 +13,7 @@ const MOST_STEPS = 80;
  * @param {import('./outline.js').Point[]} outline own frame
  * @param {import('./outline.js').Point[][]} taken what already lies in the yard
  * @param {import('./outline.js').Point[] | null} yard
- * @param {number} clear millimetres to keep to everything taken, given up where there is no such room
+ * @param {number} clear millimetres to keep to everything taken and to the yard's edges, given up where there is no such room
  * @returns {[number, number]} where the outline's origin goes; beside everything where the yard is full
  */
 export function freePlace(outline, taken, yard, clear) {
@@ -23,8 +23,8 @@ export function freePlace(outline, taken, yard, clear) {
   if (ground) {
     const step = Math.max(STEP, (ground.right - ground.left) / MOST_STEPS, (ground.back - ground.front) / MOST_STEPS);
     for (const keep of [clear, 0]) {
-      for (let y = ground.front; y + own.back - own.front <= ground.back; y += step) {
-        for (let x = ground.left; x + own.right - own.left <= ground.right; x += step) {
+      for (let y = ground.front + keep; y + own.back - own.front <= ground.back - keep; y += step) {
+        for (let x = ground.left + keep; x + own.right - own.left <= ground.right - keep; x += step) {
           const at = [Math.round(x - own.left), Math.round(y - own.front)];
           if (fits(placed(outline, { at, turn: 0, mirror: false }), boxed, yard, keep)) return at;
         }

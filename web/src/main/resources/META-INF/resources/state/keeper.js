@@ -97,8 +97,9 @@ export class Keeper extends EventTarget {
   /** Someone else's newer plan is taken in when nothing of ours waits. @returns {Promise<boolean>} whether there was one */
   async lookForNews() {
     if (this.#pending || this.#sending || this.standing !== 'kept') return false;
-    const { plan, revision } = await this.#api.open(this.id);
-    if (this.#pending || this.#sending || revision === this.revision) return false;
+    const news = await this.#api.newer(this.id, this.revision);
+    if (!news || this.#pending || this.#sending || news.revision === this.revision) return false;
+    const { plan, revision } = news;
     this.revision = revision;
     this.#base = plan;
     this.#tell('merged', plan);

@@ -1,4 +1,5 @@
-import { bounds, middle, placePoint, wallLetter } from '../geometry/outline.js';
+import { insidePoint } from '../geometry/inside.js';
+import { placePoint, wallLetter } from '../geometry/outline.js';
 import { bedOf, bedsOf, yardOf } from './plan.js';
 
 /** Where a snag is: from the words of its `where` to a point in the yard. */
@@ -13,7 +14,7 @@ export function placeOf(plan, where) {
   const bed = bedNamed(plan, text);
   if (bed) {
     const wall = /\bwall ([A-Z]{1,2})\b/.exec(text)?.[1];
-    return { point: wallMiddle(bed, wall) ?? middle(bounds(bed.outline)), bed: bed.id };
+    return { point: wallMiddle(bed, wall) ?? insidePoint(bed.outline), bed: bed.id };
   }
   const path = (plan.paths ?? []).find(one => hasCode(text, 'path', one.id) || (one.name && text.includes(one.name)));
   if (path?.line?.length) return { point: alongLine(path.line), bed: null };

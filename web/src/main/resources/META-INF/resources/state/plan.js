@@ -80,7 +80,7 @@ export function boundsOf(plan) {
   const margin = yard ? 0 : 1000;
   return {
     left: box.left - margin, right: box.right + margin,
-    front: Math.min(box.front - margin, yard ? box.front : 0), back: box.back + margin,
+    front: yard ? box.front : Math.min(box.front, 0), back: box.back + margin,
   };
 }
 

@@ -8,11 +8,19 @@ export function figure(value) {
   return (Object.is(rounded, -0) ? 0 : rounded).toString();
 }
 
+/** A result in as many figures as one would buy by. */
+export function rounded(value) {
+  const size = Math.abs(value);
+  return figure(Number(value.toFixed(size >= 100 ? 1 : size >= 10 ? 2 : 3)));
+}
+
 const UNIT_SIGNS = { m2: 'm²', m3: 'm³', mm2: 'mm²', mm3: 'mm³', 'kg/m3': 'kg/m³', 'm2/l': 'm²/l' };
 
 export const unitSign = unit => UNIT_SIGNS[unit] ?? unit ?? '';
 
 export const withUnit = (value, unit) => `${figure(value)}${unit ? ` ${unitSign(unit)}` : ''}`;
+
+export const roundedWithUnit = (value, unit) => `${rounded(value)}${unit ? ` ${unitSign(unit)}` : ''}`;
 
 /**
  * @param {{inputs?: {name: string, value: number, unit?: string}[], formula?: string, source?: string}} working

@@ -1,5 +1,5 @@
-import { bounds, inset, middle, placePoint, placed, wallLetter } from '../../geometry/outline.js';
-import { contains } from '../../geometry/distance.js';
+import { bounds, inset, placePoint, placed, wallLetter } from '../../geometry/outline.js';
+import { insidePoint } from '../../geometry/inside.js';
 import { shown } from '../../geometry/length.js';
 import { s } from '../make.js';
 import { d, label, upright } from './ground.js';
@@ -18,33 +18,20 @@ export function drawnBed(bed, part, units) {
   ];
 }
 
-function bedLabels(bed, units) {
-  const own = bounds(bed.own);
-  const at = labelPoint(bed);
-  return [
-    label(at, bed.id, 'code'),
-    label(at, `${shown(own.right - own.left, units)} × ${shown(own.back - own.front, units)} · ${bed.courses}`, 'size'),
-  ];
+/** A plain bed that reaches further from the house than along it carries its words along its length. */
+export function standsUpright(bed) {
+  const box = bounds(bed.outline);
+  return bed.outline.length === 4 && box.back - box.front > 1.2 * (box.right - box.left);
 }
 
-/** In the middle where that is inside, else in the middle of the widest strip of soil at a corner's height. */
-function labelPoint(bed) {
-  const at = middle(bounds(bed.outline));
-  if (contains(bed.outline, at)) return at;
-  const ys = [...new Set(bed.outline.map(([, y]) => y))].sort((a, b) => a - b);
-  let best = { wide: 0, at };
-  for (let i = 1; i < ys.length; i++) {
-    const y = (ys[i - 1] + ys[i]) / 2;
-    const xs = bed.outline.flatMap((a, j) => {
-      const b = bed.outline[(j + 1) % bed.outline.length];
-      return (a[1] > y) === (b[1] > y) ? [] : [a[0] + (b[0] - a[0]) * (y - a[1]) / (b[1] - a[1])];
-    }).sort((a, b) => a - b);
-    for (let j = 1; j < xs.length; j += 2) {
-      const wide = Math.min(xs[j] - xs[j - 1], 3 * (ys[i] - ys[i - 1]));
-      if (wide > best.wide) best = { wide, at: [(xs[j] + xs[j - 1]) / 2, y] };
-    }
-  }
-  return best.at;
+function bedLabels(bed, units) {
+  const own = bounds(bed.own);
+  const at = insidePoint(bed.outline);
+  const angle = standsUpright(bed) ? -90 : 0;
+  return [
+    label(at, bed.id, 'code', angle),
+    label(at, `${shown(own.right - own.left, units)} × ${shown(own.back - own.front, units)} · ${bed.courses}`, 'size', angle),
+  ];
 }
 
 function lying({ lies }, bed) {
@@ -59,7 +46,7 @@ export function drawnRing(bed, part, course, units) {
   return [
     s('path.lifted-soil', { d: d(inner) }),
     ...pieces.flatMap(piece => drawnPiece(piece, bed, units)),
-    label(labelPoint(bed), `${bed.id}, course ${course}`, 'code lifted'),
+    label(insidePoint(bed.outline), `${bed.id}, course ${course}`, 'code lifted'),
   ];
 }
 

@@ -13,14 +13,13 @@ const round = value => Math.round(value * 10) / 10;
 /** Points of a circle's outline, enough for a clearance. */
 const ROUND = 32;
 
-/** The yard, its surfaces, keep-clear and paths. @returns {SVGElement[]} from the ground up */
+/** The yard, its surfaces and paths. @returns {SVGElement[]} from the ground up */
 export function drawnGround(plan) {
   const yard = yardOf(plan);
   return [
     yard ? s('path.yard', { d: d(yard) }) : null,
     ...(plan.ground?.surfaces ?? []).filter(surface => surface.outline?.length > 2).map(drawnSurface),
     ...drawnPaths(plan),
-    ...(plan.ground?.keepClear ?? []).map(drawnKeepClear),
     yard ? s('path.fence', { d: d(yard) }) : null,
   ].filter(Boolean);
 }
@@ -30,7 +29,7 @@ function drawnSurface({ kind, outline }) {
   return s('g', { class: `surface ${hatch}` },
     s('path.base', { d: d(outline) }),
     s('path', { d: d(outline), fill: `url(#hatch-${hatch})` }),
-    label(middle(bounds(outline)), kind, 'small'));
+    label([bounds(outline).left, bounds(outline).back], kind, 'small corner'));
 }
 
 /** Edges first, then the ground over them, so that paths that cross join into one. */
@@ -71,7 +70,12 @@ export function label([x, y], text, kind, angle = 0) {
   return s('text', { class: `label ${kind}`, transform: `translate(${round(x)} ${round(-y)})${turn}`, text });
 }
 
-function drawnKeepClear(keep) {
+/** Keep-clear lies over the beds, so that what stands on it is seen to. @returns {SVGElement[]} */
+export function drawnKeepClear(plan) {
+  return (plan.ground?.keepClear ?? []).map(drawnOne).filter(Boolean);
+}
+
+function drawnOne(keep) {
   const clearance = keep.clearance ?? 0;
   const shapes = [];
   let at;

@@ -11,7 +11,7 @@ export function patterns() {
     pattern('hatch-grass', 16, [s('path', { d: 'M2 6v-4M4 6l1-3M10 14v-4M12 14l1-3' })]),
     pattern('hatch-deck', 9, [s('path', { d: 'M0 0H9' })]),
     pattern('hatch-clear', 9, [s('path', { d: 'M0 9L9 0' })]),
-    pattern('hatch-house', 36, [s('path', { d: 'M0 0.5H36M0 12.5H36M0 24.5H36M9 0V12M27 12V24M9 24V36' })]));
+    pattern('hatch-house', 36, [s('rect', { width: 36, height: 36 }), s('path', { d: 'M0 0.5H36M0 12.5H36M0 24.5H36M9 0V12M27 12V24M9 24V36' })]));
 }
 
 function pattern(id, size, shapes) {

@@ -5,6 +5,9 @@ import { s } from '../make.js';
 const BROAD = 17;
 const LEAST = 58;
 
+/** Room a figure takes along its tape. */
+const ROOM = 34;
+
 /** Two tapes laid out: one along the house wall, one away from it. Figures are metres or feet. */
 export function drawnTapes(view, frame, box, units) {
   const unit = units === 'imperial' ? 304.8 : 1000;
@@ -22,24 +25,26 @@ function stepOf(pixels) {
 
 function along(view, box, step, unit, y, units) {
   const marks = [];
-  for (let mm = Math.ceil(box.left / step) * step; mm <= box.right + 0.1; mm += step) {
-    const [x] = toScreen(view, [mm, 0]);
-    marks.push(s('path', { d: `M${x} ${y}v${BROAD}` }), s('text', { x: x + 3, y: y + 12.5, text: figure(mm, unit, units) }));
-  }
   const [from] = toScreen(view, [box.left, 0]);
   const [to] = toScreen(view, [box.right, 0]);
+  for (let mm = Math.ceil(box.left / step) * step; mm <= box.right + 0.1; mm += step) {
+    const [x] = toScreen(view, [mm, 0]);
+    marks.push(s('path', { d: `M${x} ${y}v${BROAD}` }));
+    if (x + ROOM < to) marks.push(s('text', { x: x + 3, y: y + 12.5, text: figure(mm, unit, units) }));
+  }
   return s('g.tape', {}, s('rect', { x: from, y, width: Math.max(to - from, 0), height: BROAD }), ...marks);
 }
 
 function away(view, box, step, unit, x, units) {
   const marks = [];
+  const [, bottom] = toScreen(view, [0, Math.max(box.front, 0)]);
+  const [, top] = toScreen(view, [0, box.back]);
   for (let mm = Math.ceil(Math.max(box.front, 0) / step) * step; mm <= box.back + 0.1; mm += step) {
     if (mm === 0) continue;
     const [, y] = toScreen(view, [0, mm]);
-    marks.push(s('path', { d: `M${x} ${y}h${BROAD}` }), s('text', { transform: `translate(${x + 12.5} ${y + 24}) rotate(-90)`, text: figure(mm, unit, units) }));
+    marks.push(s('path', { d: `M${x} ${y}h${BROAD}` }));
+    if (y - ROOM > top) marks.push(s('text', { transform: `translate(${x + 12.5} ${y - 3}) rotate(-90)`, text: figure(mm, unit, units) }));
   }
-  const [, bottom] = toScreen(view, [0, Math.max(box.front, 0)]);
-  const [, top] = toScreen(view, [0, box.back]);
   return s('g.tape', {}, s('rect', { x, y: top, width: BROAD, height: Math.max(bottom - top, 0) }), ...marks);
 }
 
