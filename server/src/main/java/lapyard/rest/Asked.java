@@ -1,0 +1,33 @@
+package lapyard.rest;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Parameters of an address, refused by name with 400. */
+final class Asked {
+    private Asked() {}
+
+    /** A whole number from {@code least} to {@code most}; empty where it was not given. */
+    static OptionalInt number(String name, String text, int least, int most) {
+        if (text == null) return OptionalInt.empty();
+        if (text.matches("[0-9]{1,9}")) {
+            int number = Integer.parseInt(text);
+            if (number >= least && number <= most) return OptionalInt.of(number);
+        }
+        throw new Refusal(400, name + " should be a whole number from " + least + " to " + most);
+    }
+
+    /** A short word of letters and digits; empty where it was not given. */
+    static Optional<String> word(String name, String text) {
+        if (text == null) return Optional.empty();
+        if (text.matches("[A-Za-z0-9-]{1,40}")) return Optional.of(text);
+        throw new Refusal(400, name + " should be 1 to 40 letters, digits and dashes");
+    }
+
+    /** True or false; false where it was not given. */
+    static boolean flag(String name, String text) {
+        if (text == null || text.equals("false")) return false;
+        if (text.equals("true")) return true;
+        throw new Refusal(400, name + " should be true or false");
+    }
+}

@@ -1,0 +1,4 @@
+package lapyard.rest;
+
+/** The text of a request's body. */
+record Body(String text) {}

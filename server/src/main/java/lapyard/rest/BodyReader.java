@@ -1,0 +1,71 @@
+package lapyard.rest;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.ext.MessageBodyReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.lang.annotation.Annotation;
+import java.lang.reflect.Type;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+
+/** Reads a body up to the limit as UTF-8; a byte order mark is taken off. */
+@Consumes("*/*")
+final class BodyReader implements MessageBodyReader<Body> {
+    /** The longest body that is read, bytes. */
+    static final int LIMIT = 5 * 1024 * 1024;
+
+    @Override
+    public boolean isReadable(Class<?> type, Type generic, Annotation[] annotations, MediaType media) {
+        return type == Body.class;
+    }
+
+    @Override
+    public Body readFrom(
+            Class<Body> type,
+            Type generic,
+            Annotation[] annotations,
+            MediaType media,
+            MultivaluedMap<String, String> headers,
+            InputStream stream)
+            throws IOException {
+        String charset = media.getParameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
+        if (!charset.equals("utf-8") && !charset.equals("us-ascii"))
+            throw new Refusal(415, "the body is said to be in " + printable(charset) + ": send UTF-8");
+        byte[] bytes = stream.readNBytes(LIMIT + 1);
+        if (bytes.length > LIMIT) throw tooLarge();
+        return new Body(decoded(bytes));
+    }
+
+    static Refusal tooLarge() {
+        return new Refusal(413, "the body is over 5 MB (" + LIMIT + " bytes): send less");
+    }
+
+    private static String decoded(byte[] bytes) {
+        if (startsWith(bytes, 0xfe, 0xff) || startsWith(bytes, 0xff, 0xfe))
+            throw new Refusal(400, "the body is in UTF-16: send UTF-8");
+        int from = startsWith(bytes, 0xef, 0xbb, 0xbf) ? 3 : 0;
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes, from, bytes.length - from))
+                    .toString();
+        } catch (CharacterCodingException notUtf8) {
+            throw new Refusal(400, "the body is not in UTF-8: save it as UTF-8 and send it again");
+        }
+    }
+
+    private static boolean startsWith(byte[] bytes, int... first) {
+        if (bytes.length < first.length) return false;
+        for (int i = 0; i < first.length; i++) if ((bytes[i] & 0xff) != first[i]) return false;
+        return true;
+    }
+
+    private static String printable(String text) {
+        return text.replaceAll("[^a-z0-9._-]", "?");
+    }
+}

@@ -1,0 +1,73 @@
+package lapyard.rest;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lapyard.plan.Finding;
+
+/**
+ * What computes behind the requests. Every method is a pure function of its arguments, safe for many threads, and
+ * takes a document's text, which is one JSON object by then. Nothing heavy is loaded before the first call.
+ */
+public interface Desk {
+    /** What is to be said of a document before it is kept; a STOP means that it cannot be. */
+    List<Finding> check(String document);
+
+    /**
+     * The whole job sheet as JSON.
+     *
+     * @throws Refused if the document holds a STOP
+     */
+    String jobSheetJson(String document);
+
+    /**
+     * One part of the job sheet as JSON, for example {@code slip}; empty where there is no part of that name.
+     *
+     * @throws Refused if the document holds a STOP
+     */
+    Optional<String> jobSheetPart(String document, String part);
+
+    /**
+     * The plan as drawn.
+     *
+     * @param format       {@code svg}, {@code pdf} or {@code png}
+     * @param scale        50 for 1:50; empty for the largest that fits
+     * @param paper        a paper's name as asked for, not checked yet, such as {@code A3}
+     * @param revisionText what the title block says of the revision
+     * @throws Refused if it does not fit, the paper is unknown or the document holds a STOP
+     */
+    byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText);
+
+    /**
+     * The order as CSV.
+     *
+     * @throws Refused if the document holds a STOP
+     */
+    String slipCsv(String document);
+
+    /**
+     * One problem's result as JSON.
+     *
+     * @param kind    {@code cutting} or {@code rolls}
+     * @param problem one problem as JSON
+     * @throws Refused if it is not a problem of that kind
+     */
+    String solve(String kind, String problem);
+
+    /** The JSON Schema of the garden document. */
+    String schema();
+
+    /** What was asked for cannot be made from what was given; {@code findings} say where, by how much and the ways out. */
+    final class Refused extends RuntimeException {
+        private final transient List<Finding> findings;
+
+        public Refused(List<Finding> findings) {
+            super(findings.isEmpty() ? "refused" : findings.get(0).where() + ": " + findings.get(0).text());
+            this.findings = List.copyOf(findings);
+        }
+
+        public List<Finding> findings() {
+            return findings;
+        }
+    }
+}

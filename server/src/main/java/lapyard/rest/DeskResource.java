@@ -1,0 +1,48 @@
+package lapyard.rest;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Response;
+
+/** What is made from a body alone; nothing is kept. */
+@Path("/")
+public final class DeskResource {
+    private final Desk desk;
+    private final Outputs outputs;
+
+    DeskResource(Desk desk, Outputs outputs) {
+        this.desk = desk;
+        this.outputs = outputs;
+    }
+
+    @POST
+    @Path("api/job-sheet")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response jobSheet(Body body) {
+        Documents.object(body.text());
+        return Response.ok(outputs.jobSheet(body.text()).bytes()).build();
+    }
+
+    @POST
+    @Path("api/solve/{kind: cutting|rolls}")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response solve(@PathParam("kind") String kind, Body body) {
+        Documents.object(body.text());
+        return Response.ok(desk.solve(kind, body.text())).build();
+    }
+
+    @GET
+    @Path("schema/garden.json")
+    public Response schema(@Context Request request) {
+        return SheetsResource.answer(Output.of(desk.schema()), "application/schema+json", request).build();
+    }
+}

@@ -1,0 +1,106 @@
+package lapyard.rest;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeSet;
+
+/** Documents as plain JSON objects: read strictly, compared, patched. Knows no garden. */
+final class Documents {
+    /** How deep arrays and objects may lie inside each other. */
+    static final int DEPTH = 64;
+
+    static final String UNNAMED = "Garden without a name";
+
+    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(DEPTH)
+                            .maxNumberLength(100)
+                            .maxNameLength(1000)
+                            .build())
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .build())
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+            .build();
+
+    private Documents() {}
+
+    /**
+     * Reads one JSON object.
+     *
+     * @throws Refusal 400 naming line and column where it is not one
+     */
+    static ObjectNode object(String text) {
+        if (text.isBlank()) throw new Refusal(400, "the body is empty: send one JSON object");
+        if (tree(text) instanceof ObjectNode object) return object;
+        throw new Refusal(400, "the body is JSON but not an object: it should start with {");
+    }
+
+    private static JsonNode tree(String text) {
+        try {
+            return MAPPER.readTree(text);
+        } catch (JsonProcessingException bad) {
+            throw new Refusal(400, "the body is not JSON as it should be: " + complaint(bad) + place(bad.getLocation()));
+        }
+    }
+
+    /** In our own words: the library's name its classes. */
+    private static String complaint(JsonProcessingException bad) {
+        String text = String.valueOf(bad.getOriginalMessage());
+        if (bad instanceof JsonEOFException) return "it ends too early";
+        if (text.startsWith("Duplicate field") || text.startsWith("Duplicate Object")) return "a name stands twice in one object";
+        if (text.startsWith("Trailing token")) return "something stands behind its end";
+        if (!(bad instanceof StreamConstraintsException)) return "it cannot be read";
+        if (text.contains("nesting depth")) return "it is nested deeper than " + DEPTH;
+        return "a number or name is too long";
+    }
+
+    private static String place(JsonLocation location) {
+        if (location == null || location.getLineNr() < 1) return "";
+        return " (line " + location.getLineNr() + ", column " + location.getColumnNr() + ")";
+    }
+
+    /** What a list shows for this document. */
+    static String name(ObjectNode document) {
+        String name = document.path("name").asText("").strip();
+        return name.isEmpty() ? UNNAMED : name;
+    }
+
+    /** Names of the top-level members that differ, in order. */
+    static List<String> changed(ObjectNode before, ObjectNode after) {
+        TreeSet<String> names = new TreeSet<>();
+        before.fieldNames().forEachRemaining(names::add);
+        after.fieldNames().forEachRemaining(names::add);
+        names.removeIf(name -> Objects.equals(before.get(name), after.get(name)));
+        return new ArrayList<>(names);
+    }
+
+    /** @see "RFC 7396, section 2: MergePatch(Target, Patch)" */
+    static JsonNode merged(JsonNode target, JsonNode patch) {
+        if (!(patch instanceof ObjectNode changes)) return patch;
+        ObjectNode result = target instanceof ObjectNode object ? object.deepCopy() : JsonNodeFactory.instance.objectNode();
+        for (Map.Entry<String, JsonNode> change : changes.properties()) {
+            String name = change.getKey();
+            if (change.getValue().isNull()) result.remove(name);
+            else result.set(name, merged(result.get(name), change.getValue()));
+        }
+        return result;
+    }
+}

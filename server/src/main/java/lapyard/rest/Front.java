@@ -1,0 +1,86 @@
+package lapyard.rest;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.glassfish.grizzly.http.server.HttpHandler;
+import org.glassfish.grizzly.http.server.Request;
+import org.glassfish.grizzly.http.server.Response;
+
+/** Where every request comes in: guarded, counted, given the headers that go on everything, then passed on. */
+final class Front extends HttpHandler {
+    private static final DateTimeFormatter DATE =
+            DateTimeFormatter.ofPattern("EEE, dd MMM yyyy HH:mm:ss 'GMT'", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private static final String POLICY =
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none';"
+                    + " frame-ancestors 'self'";
+
+    private final Guard guard;
+    private final Supplier<PageFiles> page;
+    private final Supplier<HttpHandler> api;
+    private final Metrics metrics;
+
+    Front(Guard guard, Supplier<PageFiles> page, Supplier<HttpHandler> api, Metrics metrics) {
+        this.guard = guard;
+        this.page = page;
+        this.api = api;
+        this.metrics = metrics;
+    }
+
+    @Override
+    public void service(Request request, Response response) throws Exception {
+        long from = System.nanoTime();
+        metrics.began();
+        try {
+            everyHeader(response);
+            answer(request, response);
+        } finally {
+            metrics.ended(known(request.getMethod().getMethodString()), response.getStatus(), System.nanoTime() - from);
+        }
+    }
+
+    private void answer(Request request, Response response) throws Exception {
+        String path = request.getRequestURI();
+        Optional<Problem> refusal = guard.refusal(request, path);
+        if (refusal.isPresent()) {
+            if (refusal.get().status() == 401) response.setHeader("WWW-Authenticate", "Bearer realm=\"lapyard\"");
+            send(response, refusal.get());
+        } else if (!path.startsWith("/api/") && page.get().has(path)) {
+            page.get().serve(path, request, response);
+        } else {
+            api.get().service(request, response);
+        }
+    }
+
+    private static void everyHeader(Response response) {
+        response.setHeader("Date", DATE.format(Instant.now()));
+        response.setHeader("X-Content-Type-Options", "nosniff");
+        response.setHeader("Referrer-Policy", "same-origin");
+        response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
+        response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
+        response.setHeader("Content-Security-Policy", POLICY);
+        response.setHeader("Cache-Control", "no-cache");
+        response.setHeader("Vary", "Accept-Encoding");
+    }
+
+    /** Methods that anybody could make up share one name in the counters. */
+    private static String known(String method) {
+        return switch (method) {
+            case "GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS" -> method;
+            default -> "other";
+        };
+    }
+
+    static void send(Response response, Problem problem) throws IOException {
+        byte[] body = problem.json().getBytes(StandardCharsets.UTF_8);
+        response.setStatus(problem.status(), Problem.title(problem.status()));
+        response.setContentType(Problem.TYPE);
+        response.setContentLength(body.length);
+        response.getOutputStream().write(body);
+    }
+}

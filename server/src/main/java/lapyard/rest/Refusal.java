@@ -1,0 +1,27 @@
+package lapyard.rest;
+
+import jakarta.ws.rs.WebApplicationException;
+import java.util.List;
+import lapyard.plan.Finding;
+
+/** Ends a request with a problem. */
+final class Refusal extends WebApplicationException {
+    private final transient Problem problem;
+
+    Refusal(Problem problem) {
+        super(problem.detail(), problem.status());
+        this.problem = problem;
+    }
+
+    Refusal(int status, String detail) {
+        this(Problem.of(status, detail));
+    }
+
+    Refusal(List<Finding> stops) {
+        this(Problem.of(422, "it cannot be kept or drawn as it is: put right what snags name", stops));
+    }
+
+    Problem problem() {
+        return problem;
+    }
+}

@@ -1,0 +1,45 @@
+package lapyard.rest;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.store.NewGarden;
+
+/** The gardens that come with the program: the files {@code lapyard/samples/ID.json} on the class path. */
+public final class Samples {
+    private static final String FOLDER = "lapyard/samples/";
+
+    private final ClassLoader loader;
+
+    public Samples(ClassLoader loader) {
+        this.loader = loader;
+    }
+
+    /** All of them, by id. */
+    public List<NewGarden> all() {
+        List<NewGarden> samples = new ArrayList<>();
+        for (String file : Packed.files(loader, FOLDER)) {
+            if (!file.matches("[a-z0-9][a-z0-9-]{0,39}\\.json")) continue;
+            String text = text(file);
+            String id = file.substring(0, file.length() - ".json".length());
+            samples.add(new NewGarden(id, Documents.name(Documents.object(text)), text));
+        }
+        return samples;
+    }
+
+    Optional<NewGarden> find(String id) {
+        return all().stream().filter(sample -> sample.id().equals(id)).findFirst();
+    }
+
+    private String text(String file) {
+        try (InputStream stream = loader.getResourceAsStream(FOLDER + file)) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException damaged) {
+            throw new UncheckedIOException("the program's own " + FOLDER + file + " cannot be read", damaged);
+        }
+    }
+}

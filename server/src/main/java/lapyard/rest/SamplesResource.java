@@ -1,0 +1,38 @@
+package lapyard.rest;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+
+/** The gardens that come with the program, to look at or to start from. */
+@Path("api/samples")
+public final class SamplesResource {
+    private final Samples samples;
+
+    SamplesResource(Samples samples) {
+        this.samples = samples;
+    }
+
+    @GET
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response list() {
+        ArrayNode list = JsonNodeFactory.instance.arrayNode();
+        samples.all().forEach(sample -> list.addObject().put("id", sample.id()).put("name", sample.name()));
+        return Response.ok(list.toString()).build();
+    }
+
+    @GET
+    @Path("{id}")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response get(@PathParam("id") String id) {
+        return Response.ok(samples.find(id)
+                        .orElseThrow(() -> new Refusal(404, "there is no such sample: /api/samples lists them"))
+                        .document())
+                .build();
+    }
+}

@@ -1,0 +1,143 @@
+package lapyard.rest;
+
+import java.io.IOException;
+import java.net.URI;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import lapyard.store.GardenStore;
+import org.glassfish.grizzly.http.CompressionConfig;
+import org.glassfish.grizzly.http.server.HttpHandler;
+import org.glassfish.grizzly.http.server.HttpServer;
+import org.glassfish.grizzly.http.server.NetworkListener;
+import org.glassfish.grizzly.http.server.ServerConfiguration;
+import org.glassfish.jersey.grizzly2.httpserver.GrizzlyHttpContainer;
+import org.glassfish.jersey.server.ContainerFactory;
+import org.glassfish.jersey.server.ResourceConfig;
+import org.glassfish.jersey.server.ServerProperties;
+
+/**
+ * The server on its port. The port is open first; the page's table and the resources are made beside each other, and
+ * early requests wait for what they need.
+ */
+public final class Server implements AutoCloseable {
+    private static final long OUTPUT_BYTES = 24L << 20;
+    private static final int GRACE_SECONDS = 10;
+    private static final long SKIPPED_BODY_BYTES = 64L << 20;
+    /** Held so that the levels stay: the library warns of every resource that is handed over as an object. */
+    private static final List<Logger> QUIET = List.of(
+            Logger.getLogger("org.glassfish.jersey.internal.inject.Providers"),
+            Logger.getLogger("org.glassfish.grizzly"));
+
+    private final HttpServer http;
+    private final NetworkListener listener;
+    private final String host;
+    private final CompletableFuture<HttpHandler> api;
+
+    private Server(HttpServer http, NetworkListener listener, String host, CompletableFuture<HttpHandler> api) {
+        this.http = http;
+        this.listener = listener;
+        this.host = host;
+        this.api = api;
+    }
+
+    /**
+     * Opens the port and returns; answers follow as soon as they can be made.
+     *
+     * @param store asked once a request needs it; may wait until the store is open
+     * @param files where the page and the samples lie
+     * @throws IOException if the port cannot be opened
+     * @throws IllegalArgumentException if others could reach it and it has no token
+     */
+    public static Server start(Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files)
+            throws IOException {
+        binding.check();
+        QUIET.forEach(logger -> logger.setLevel(Level.SEVERE));
+        Metrics metrics = new Metrics();
+        Outputs outputs = new Outputs(desk, OUTPUT_BYTES);
+        Executor threads = task -> new Thread(task, "lapyard-start").start();
+        CompletableFuture<HttpHandler> api =
+                CompletableFuture.supplyAsync(() -> container(store, desk, new Samples(files), outputs, metrics), threads);
+        CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
+
+        HttpServer http = new HttpServer();
+        NetworkListener listener = new NetworkListener("lapyard", binding.host(), binding.port());
+        listener.setTraceEnabled(false);
+        listener.setDefaultErrorPageGenerator((request, status, reason, description, thrown) -> {
+            request.getResponse().setContentType(Problem.TYPE);
+            if (status >= 500 && thrown != null) return Problems.unforeseen(thrown).json();
+            return Problem.of(status, "the request cannot be read as it stands").json();
+        });
+        CompressionConfig compression = listener.getCompressionConfig();
+        compression.setCompressionMode(CompressionConfig.CompressionMode.ON);
+        compression.setCompressionMinSize(1024);
+        compression.setCompressibleMimeTypes(
+                "text/html", "text/css", "text/javascript", "text/csv", "text/plain",
+                "application/json", "application/schema+json", "application/problem+json", "image/svg+xml");
+        http.addListener(listener);
+        ServerConfiguration configuration = http.getServerConfiguration();
+        configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
+        configuration.setJmxEnabled(false);
+        configuration.addHttpHandler(new Front(new Guard(binding), page::join, api::join, metrics), "/");
+        http.start();
+        return new Server(http, listener, binding.host(), api);
+    }
+
+    private static HttpHandler container(
+            Supplier<GardenStore> store, Desk desk, Samples samples, Outputs outputs, Metrics metrics) {
+        ResourceConfig resources = new ResourceConfig();
+        // finding extensions by itself costs a third of the start, and there are none
+        for (String off : List.of(
+                ServerProperties.WADL_FEATURE_DISABLE,
+                ServerProperties.FEATURE_AUTO_DISCOVERY_DISABLE,
+                ServerProperties.METAINF_SERVICES_LOOKUP_DISABLE,
+                ServerProperties.JSON_PROCESSING_FEATURE_DISABLE,
+                ServerProperties.MOXY_JSON_FEATURE_DISABLE,
+                ServerProperties.BV_FEATURE_DISABLE,
+                ServerProperties.RESOURCE_VALIDATION_DISABLE,
+                ServerProperties.LOCATION_HEADER_RELATIVE_URI_RESOLUTION_DISABLED)) resources.property(off, true);
+        Shelf shelf = new Shelf(store, desk, metrics);
+        resources.register(new BodyReader());
+        resources.register(new Problems());
+        resources.register(new GardensResource(shelf));
+        resources.register(new GardenResource(shelf));
+        resources.register(new RevisionsResource(shelf));
+        resources.register(new SheetsResource(shelf, outputs));
+        resources.register(new DeskResource(desk, outputs));
+        resources.register(new SamplesResource(samples));
+        resources.register(new WatchResource(store, outputs, metrics));
+        GrizzlyHttpContainer container = ContainerFactory.createContainer(GrizzlyHttpContainer.class, resources);
+        container.start();
+        return container;
+    }
+
+    /** Waits until every resource answers. */
+    public void awaitReady() {
+        api.join();
+    }
+
+    /** Where it listens, with the port it really has. */
+    public URI address() {
+        String name = host.contains(":") && !host.startsWith("[") ? "[" + host + "]" : host;
+        return URI.create("http://" + name + ":" + listener.getPort() + "/");
+    }
+
+    /** Takes no more requests and lets the running ones end, ten seconds at most. */
+    @Override
+    public void close() {
+        try {
+            http.shutdown(GRACE_SECONDS, TimeUnit.SECONDS).get(GRACE_SECONDS + 1L, TimeUnit.SECONDS);
+        } catch (ExecutionException | TimeoutException late) {
+            http.shutdownNow();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            http.shutdownNow();
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package lapyard.rest;
+
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.EntityTag;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lapyard.store.Stored;
+
+/** What is made from one garden's current revision. */
+@Path("api/gardens/{id}")
+public final class SheetsResource {
+    private static final Map<String, String> DRAWN =
+            Map.of("svg", "image/svg+xml", "pdf", "application/pdf", "png", "image/png");
+    private static final int SMALLEST_SCALE = 5000;
+
+    private final Shelf shelf;
+    private final Outputs outputs;
+
+    SheetsResource(Shelf shelf, Outputs outputs) {
+        this.shelf = shelf;
+        this.outputs = outputs;
+    }
+
+    @GET
+    @Path("job-sheet")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response jobSheet(@PathParam("id") String id, @Context Request request) {
+        Stored stored = shelf.standing(id);
+        return answer(outputs.jobSheet(stored.document()), MediaType.APPLICATION_JSON, request).build();
+    }
+
+    @GET
+    @Path("job-sheet/{part}")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response part(@PathParam("id") String id, @PathParam("part") String part, @Context Request request) {
+        Stored stored = shelf.standing(id);
+        String name = Asked.word("the part", part).orElseThrow();
+        Output output = outputs.jobSheetPart(stored.document(), name)
+                .orElseThrow(() -> new Refusal(404, "the job sheet has no part " + name));
+        return answer(output, MediaType.APPLICATION_JSON, request).build();
+    }
+
+    @GET
+    @Path("plan.{format: svg|pdf|png}")
+    public Response plan(
+            @PathParam("id") String id,
+            @PathParam("format") String format,
+            @QueryParam("scale") String scale,
+            @QueryParam("paper") String paper,
+            @Context Request request) {
+        OptionalInt asked = Asked.number("scale", scale, 1, SMALLEST_SCALE);
+        Optional<String> onPaper = Asked.word("paper", paper);
+        Stored stored = shelf.standing(id);
+        LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
+        Output output = outputs.plan(
+                stored.document(), format, asked, onPaper, "revision " + stored.revision() + ", " + day);
+        return answer(output, DRAWN.get(format), request)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(stored, "plan." + format) + "\"")
+                .build();
+    }
+
+    @GET
+    @Path("slip.csv")
+    public Response slip(@PathParam("id") String id, @Context Request request) {
+        Stored stored = shelf.standing(id);
+        return answer(outputs.slipCsv(stored.document()), "text/csv; charset=utf-8", request)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "slip.csv") + "\"")
+                .build();
+    }
+
+    private static String file(Stored stored, String ending) {
+        return stored.id() + "-r" + stored.revision() + "-" + ending;
+    }
+
+    static Response.ResponseBuilder answer(Output output, String type, Request request) {
+        EntityTag tag = new EntityTag(output.tag());
+        Response.ResponseBuilder unchanged = request.evaluatePreconditions(tag);
+        if (unchanged != null) return unchanged.tag(tag);
+        return Response.ok(output.bytes(), type).tag(tag);
+    }
+}

@@ -1,0 +1,149 @@
+package lapyard.rest;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.core.EntityTag;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lapyard.plan.Finding;
+import lapyard.store.Change;
+import lapyard.store.GardenStore;
+import lapyard.store.NewGarden;
+import lapyard.store.Stored;
+
+/** The store in the words of HTTP: entity tags are revisions, and what came of a change is a response. */
+final class Shelf {
+    private static final Pattern TAG = Pattern.compile("(?:W/)?\"([0-9]{1,18})\"");
+
+    private final Supplier<GardenStore> store;
+    private final Desk desk;
+    private final Metrics metrics;
+
+    Shelf(Supplier<GardenStore> store, Desk desk, Metrics metrics) {
+        this.store = store;
+        this.desk = desk;
+        this.metrics = metrics;
+    }
+
+    GardenStore store() {
+        return store.get();
+    }
+
+    /** A garden that is there; 404 where there never was one, 410 where it was deleted. */
+    Stored standing(String id) {
+        Stored stored = everKept(id);
+        if (stored.deleted()) throw deleted(stored);
+        return stored;
+    }
+
+    /** A garden that is there or was deleted; 404 where there never was one. */
+    Stored everKept(String id) {
+        return store().find(id).orElseThrow(() -> noGarden(id));
+    }
+
+    Stored created(NewGarden garden) {
+        Stored stored = store().create(garden);
+        metrics.saves.increment();
+        return stored;
+    }
+
+    /** What is said of a document; 422 where a STOP is among it. */
+    List<Finding> checked(String document) {
+        List<Finding> findings = desk.check(document);
+        if (findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP)) throw new Refusal(findings);
+        return findings;
+    }
+
+    /**
+     * The revision that a change was made from: the current one where If-Match names it or is a star. A tag that a
+     * proxy weakened still names its revision.
+     */
+    static long expected(String ifMatch, Stored current) {
+        if (ifMatch == null || ifMatch.isBlank())
+            throw new Refusal(new Problem(
+                    428,
+                    "say which revision you changed: send If-Match with the ETag you were given",
+                    Map.of("revision", current.revision()),
+                    List.of()));
+        if (ifMatch.strip().equals("*")) return current.revision();
+        List<Long> named = new ArrayList<>();
+        Matcher tag = TAG.matcher(ifMatch);
+        while (tag.find()) named.add(Long.parseLong(tag.group(1)));
+        if (named.isEmpty()) return 0;
+        return named.contains(current.revision()) ? current.revision() : named.get(0);
+    }
+
+    static EntityTag tag(Stored stored) {
+        return new EntityTag(Long.toString(stored.revision()));
+    }
+
+    /** 200 with a receipt, or the refusal that fits. */
+    Response answer(Change change, long expected, List<Finding> findings) {
+        if (change instanceof Change.Made made) {
+            metrics.saves.increment();
+            return receipt(Response.ok(), made.stored(), findings);
+        }
+        if (change instanceof Change.Stale stale) throw stale(stale.current(), expected);
+        if (change instanceof Change.Deleted gone) throw deleted(gone.current());
+        if (change instanceof Change.NoSuchGarden none) throw noGarden(none.id());
+        if (change instanceof Change.NoSuchRevision none) throw noRevision(none.id(), none.number(), none.newest());
+        throw new AssertionError(change);
+    }
+
+    /** What a change left behind, with its entity tag. */
+    static Response receipt(Response.ResponseBuilder response, Stored stored, List<Finding> findings) {
+        ObjectNode receipt = JsonNodeFactory.instance.objectNode();
+        receipt.put("id", stored.id())
+                .put("name", stored.name())
+                .put("revision", stored.revision())
+                .put("saved", stored.saved().toString())
+                .set("snags", Problem.snags(findings));
+        return response.tag(tag(stored)).type(MediaType.APPLICATION_JSON).entity(receipt.toString()).build();
+    }
+
+    /** 412 with the current revision and, where the older one is known, what changed since. */
+    Refusal stale(Stored current, long expected) {
+        metrics.stale.increment();
+        Map<String, Object> more = new HashMap<>();
+        more.put("revision", current.revision());
+        String since = store().revision(current.id(), expected)
+                .map(old -> {
+                    List<String> changed = Documents.changed(
+                            Documents.object(old.document()), Documents.object(current.document()));
+                    more.put("yours", expected);
+                    more.put("changed", changed);
+                    return "you changed revision " + expected + ", and since then "
+                            + (changed.isEmpty() ? "it was saved again" : String.join(", ", changed) + " changed");
+                })
+                .orElse("If-Match names no revision of it");
+        return new Refusal(new Problem(
+                412,
+                "the garden is at revision " + current.revision() + ": " + since
+                        + "; nothing was overwritten, get it and make your change again",
+                more,
+                List.of()));
+    }
+
+    static Refusal noGarden(String id) {
+        return new Refusal(404, id.matches("[a-z0-9-]{1,40}") ? "there is no garden " + id : "there is no such garden");
+    }
+
+    static Refusal noRevision(String id, long number, long newest) {
+        return new Refusal(404, "garden " + id + " has no revision " + number + ": it has 1 to " + newest);
+    }
+
+    private static Refusal deleted(Stored stored) {
+        return new Refusal(new Problem(
+                410,
+                "garden " + stored.id() + " was deleted; any revision of it can be restored",
+                Map.of("revision", stored.revision()),
+                List.of()));
+    }
+}

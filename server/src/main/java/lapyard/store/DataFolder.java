@@ -1,0 +1,210 @@
+package lapyard.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedDeque;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.locks.ReentrantLock;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/**
+ * A folder with one SQLite file, held against every other process: one connection that writes, one write at a
+ * time in the order of asking, and a few that read beside it.
+ */
+final class DataFolder implements AutoCloseable {
+    static final String DATABASE = "gardens.db";
+    static final String LOCK = "lapyard.lock";
+    private static final int READERS = 4;
+    /** Folders held by this process. Opening and closing the lock file a second time would drop the first lock. */
+    private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+    private final Path folder;
+    private final String url;
+    private final FileChannel lockChannel;
+    private final Connection writer;
+    private final ReentrantLock writing = new ReentrantLock(true);
+    private final Semaphore reading = new Semaphore(READERS, true);
+    private final ConcurrentLinkedDeque<Connection> idleReaders = new ConcurrentLinkedDeque<>();
+
+    private DataFolder(Path folder, FileChannel lockChannel, Connection writer) {
+        this.folder = folder;
+        this.url = url(folder);
+        this.lockChannel = lockChannel;
+        this.writer = writer;
+    }
+
+    /** Work on one connection, inside one transaction. */
+    interface Work<T> {
+        T on(Connection connection) throws SQLException;
+    }
+
+    /** What came of taking hold of the folder. */
+    sealed interface Held {
+        record Folder(DataFolder folder) implements Held {}
+
+        record InUse(OptionalLong process) implements Held {}
+
+        record Unusable(String why) implements Held {}
+    }
+
+    private static String url(Path folder) {
+        return "jdbc:sqlite:" + folder.resolve(DATABASE);
+    }
+
+    /** Takes the lock, opens the database, brings its tables up to date. */
+    static Held hold(Path asked) {
+        Path folder;
+        try {
+            folder = Files.createDirectories(asked).toRealPath();
+        } catch (IOException notUsable) {
+            return new Held.Unusable("it cannot be made or entered (" + notUsable + ")");
+        }
+        if (!HELD.add(folder)) return new Held.InUse(OptionalLong.of(ProcessHandle.current().pid()));
+        Held held = holdFree(folder);
+        if (!(held instanceof Held.Folder)) HELD.remove(folder);
+        return held;
+    }
+
+    private static Held holdFree(Path folder) {
+        FileChannel channel = null;
+        try {
+            channel = FileChannel.open(
+                    folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+            FileLock lock = channel.tryLock(Long.MAX_VALUE - 1, 1, false); // past the text, which others may read
+            if (lock == null) {
+                OptionalLong process = processIn(channel);
+                channel.close();
+                return new Held.InUse(process);
+            }
+            sign(channel);
+            Schema.bringUp(url(folder));
+            Connection writer = connect(url(folder), SQLiteConfig.TransactionMode.IMMEDIATE);
+            return new Held.Folder(new DataFolder(folder, channel, writer));
+        } catch (Schema.Unknown unknown) {
+            closeQuietly(channel);
+            return new Held.Unusable(unknown.getMessage());
+        } catch (IOException notUsable) {
+            closeQuietly(channel);
+            return new Held.Unusable("it cannot be written (" + notUsable + ")");
+        } catch (SQLException broken) {
+            closeQuietly(channel);
+            return new Held.Unusable(DATABASE + " cannot be read as a store of gardens (" + broken.getMessage()
+                    + "); it was left as it is");
+        }
+    }
+
+    private static void sign(FileChannel channel) throws IOException {
+        byte[] line = (ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII);
+        channel.truncate(0);
+        channel.write(ByteBuffer.wrap(line), 0);
+    }
+
+    private static OptionalLong processIn(FileChannel channel) throws IOException {
+        ByteBuffer text = ByteBuffer.allocate(32);
+        channel.read(text, 0);
+        String digits = new String(text.array(), 0, text.position(), StandardCharsets.US_ASCII).strip();
+        return digits.matches("[0-9]{1,18}") ? OptionalLong.of(Long.parseLong(digits)) : OptionalLong.empty();
+    }
+
+    private static void closeQuietly(FileChannel channel) {
+        try {
+            if (channel != null) channel.close();
+        } catch (IOException nothingMoreToDo) {
+            // the folder is refused already, with its reason
+        }
+    }
+
+    private static Connection connect(String url, SQLiteConfig.TransactionMode mode) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setTransactionMode(mode);
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(5000);
+        Connection connection = config.createConnection(url);
+        connection.setAutoCommit(false);
+        return connection;
+    }
+
+    /** All of it is on disk when this returns, or none of it. */
+    <T> T write(Work<T> work) {
+        writing.lock();
+        try {
+            T result = work.on(writer);
+            writer.commit();
+            return result;
+        } catch (SQLException | RuntimeException failed) {
+            rollBack(writer, failed);
+            throw fault(failed);
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    <T> T read(Work<T> work) {
+        reading.acquireUninterruptibly();
+        try {
+            Connection idle = idleReaders.poll();
+            Connection connection = idle == null ? connect(url, SQLiteConfig.TransactionMode.DEFERRED) : idle;
+            try {
+                T result = work.on(connection);
+                connection.commit();
+                idleReaders.push(connection);
+                return result;
+            } catch (SQLException | RuntimeException failed) {
+                connection.close();
+                throw failed;
+            }
+        } catch (SQLException failed) {
+            throw fault(failed);
+        } finally {
+            reading.release();
+        }
+    }
+
+    private static void rollBack(Connection connection, Exception because) {
+        try {
+            connection.rollback();
+        } catch (SQLException second) {
+            because.addSuppressed(second);
+        }
+    }
+
+    private static RuntimeException fault(Exception failed) {
+        if (failed instanceof RuntimeException unchecked) return unchecked;
+        boolean full = failed instanceof SQLiteException sqlite
+                && (sqlite.getResultCode().code & 0xff) == SQLiteErrorCode.SQLITE_FULL.code;
+        return new StoreFault("the store failed: " + failed.getMessage(), full, failed);
+    }
+
+    /** Waits for the write and the reads that are running, then lets the folder go. */
+    @Override
+    public void close() {
+        writing.lock();
+        reading.acquireUninterruptibly(READERS);
+        try {
+            for (Connection reader : idleReaders) reader.close();
+            writer.close();
+            lockChannel.close();
+            HELD.remove(folder);
+        } catch (SQLException | IOException failed) {
+            throw fault(failed);
+        } finally {
+            reading.release(READERS);
+            writing.unlock();
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package lapyard.rest;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicInteger;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+
+/** A small desk that knows widths and depths: enough to see what the server does with what a desk says. */
+public final class SizesDesk implements Desk {
+    private static final JsonMapper MAPPER = new JsonMapper();
+    private static final int PAPER_LONG_MM = 420;
+
+    /** How many job sheets were really made. */
+    public final AtomicInteger made = new AtomicInteger();
+
+    @Override
+    public List<Finding> check(String document) {
+        List<Finding> findings = new ArrayList<>();
+        int number = 0;
+        for (JsonNode bed : read(document).path("beds")) {
+            String where = "bed " + bed.path("id").asText(String.valueOf(++number));
+            for (String size : List.of("width", "depth")) {
+                double mm = bed.path(size).asDouble(0);
+                if (mm <= 0)
+                    findings.add(Finding.stop(where, mm + " is no " + size, new Amount(mm, "mm"), "give a " + size + " above 0"));
+                else if (mm > 6000)
+                    findings.add(Finding.snag(where, size + " is over 6000", new Amount(mm - 6000, "mm"), "allow a seam"));
+            }
+        }
+        return findings;
+    }
+
+    @Override
+    public String jobSheetJson(String document) {
+        made.incrementAndGet();
+        List<Finding> findings = check(document);
+        if (findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP)) throw new Refused(findings);
+        ObjectNode sheet = MAPPER.createObjectNode();
+        sheet.put("garden", read(document).path("name").asText()).putNull("revision");
+        ArrayNode beds = sheet.putArray("beds");
+        for (JsonNode bed : read(document).path("beds"))
+            beds.addObject().put("area", bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);
+        sheet.set("snags", Problem.snags(findings));
+        return sheet.toString();
+    }
+
+    @Override
+    public Optional<String> jobSheetPart(String document, String part) {
+        return Optional.ofNullable(read(jobSheetJson(document)).get(part)).map(JsonNode::toString);
+    }
+
+    @Override
+    public byte[] plan(
+            String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
+        double longest = 0;
+        for (JsonNode bed : read(document).path("beds")) longest = Math.max(longest, bed.path("width").asDouble());
+        double mm = longest / scale.orElse(50);
+        if (mm > PAPER_LONG_MM)
+            throw new Refused(List.of(Finding.stop(
+                    "plan", "does not fit", new Amount(mm - PAPER_LONG_MM, "mm"), "use 1:" + (int) Math.ceil(longest / PAPER_LONG_MM))));
+        return ("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm + "mm\"><title>" + format + " "
+                        + paper.orElse("A3") + " " + revisionText + "</title></svg>")
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public String slipCsv(String document) {
+        return "item,need\r\ntimber," + read(document).path("beds").size() + "\r\n";
+    }
+
+    @Override
+    public String solve(String kind, String problem) {
+        if (!read(problem).has("pieces"))
+            throw new Refused(List.of(Finding.stop("problem", "has no pieces", null, "name them in pieces")));
+        return "{\"name\":\"" + kind + "\",\"pieces\":" + read(problem).path("pieces").size() + "}";
+    }
+
+    @Override
+    public String schema() {
+        return "{\"$schema\":\"https://json-schema.org/draft/2020-12/schema\",\"type\":\"object\"}";
+    }
+
+    private static JsonNode read(String text) {
+        try {
+            return MAPPER.readTree(text);
+        } catch (JsonProcessingException notJson) {
+            throw new IllegalArgumentException("the server should have refused this", notJson);
+        }
+    }
+}
