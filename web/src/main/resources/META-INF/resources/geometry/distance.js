@@ -46,8 +46,21 @@ export function gap(a, b) {
 /** True where the insides share ground; touching faces do not overlap. */
 export function overlap(a, b) {
   for (const one of sides(a)) for (const other of sides(b)) if (sidesCross(one, other)) return true;
-  return a.some(corner => strictlyInside(b, corner)) || b.some(corner => strictlyInside(a, corner))
-    || strictlyInside(b, centre(a)) || strictlyInside(a, centre(b));
+  return reachesInto(a, b) || reachesInto(b, a) || strictlyInside(b, centre(a)) || strictlyInside(a, centre(b));
+}
+
+/** Where no sides cross, each stretch of a side between the corners it touches is all inside, on, or outside. */
+function reachesInto(a, b) {
+  return sides(a).some(([from, to]) => {
+    const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+    const squared = dx * dx + dy * dy;
+    const cuts = b.map(([x, y]) => ((x - from[0]) * dx + (y - from[1]) * dy) / squared).filter(share => share > 0 && share < 1);
+    const stops = [0, ...cuts.sort((p, q) => p - q), 1];
+    return stops.slice(1).some((stop, i) => {
+      const half = (stops[i] + stop) / 2;
+      return strictlyInside(b, [from[0] + half * dx, from[1] + half * dy]);
+    });
+  });
 }
 
 /** A point inside the outline: the middle of its first ear. */
