@@ -13,8 +13,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import java.util.stream.Stream;
 import lapyard.rest.Binding;
 import lapyard.rest.Desk;
@@ -37,8 +35,6 @@ import picocli.CommandLine.Spec;
 public final class ServeCommand implements Callable<Integer> {
     private static final int REFUSED = 2;
     private static final ClassLoader FILES = ServeCommand.class.getClassLoader();
-    /** Held so that the level stays. */
-    private static final Logger MIGRATIONS = Logger.getLogger("org.flywaydb");
 
     @Spec
     private CommandSpec spec;
@@ -91,7 +87,6 @@ public final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
-        MIGRATIONS.setLevel(Level.WARNING);
         try {
             Optional<String> secret = secret();
             Binding binding = new Binding(host, port, secret.map(Token::of));

@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.List;
 import lapyard.plan.Bed;
+import lapyard.plan.Finish;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -30,12 +31,16 @@ final class Coating {
                 Input.of("inside", inside, "m2"),
                 Input.of("top", top, "m2"))));
         quantities.add(new Quantity(
-                "finish.litres", area * bed.finish().coats() * bed.finish().rough() / bed.finish().coverM2PerLitre(), "l",
+                "finish.litres", litres(area, bed.finish()), "l",
                 Working.of(
                         "area x coats x rough factor / cover of a litre", Working.COMMON_PRACTICE,
                         Input.of("area", area, "m2"),
                         Input.of("coats", bed.finish().coats(), ""),
                         Input.of("rough factor", bed.finish().rough(), ""),
                         Input.of("cover", bed.finish().coverM2PerLitre(), "m2/l"))));
+    }
+
+    static double litres(double areaM2, Finish finish) {
+        return areaM2 * finish.coats() * finish.rough() / finish.coverM2PerLitre();
     }
 }

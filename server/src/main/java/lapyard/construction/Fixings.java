@@ -38,6 +38,7 @@ final class Fixings {
                     shorterScrew(length, t)));
             return;
         }
+        nearTheEnd(bed, findings);
         int perJoint = bed.screws().perJoint();
         int corners = bed.outline().sides();
         int count = corners * bed.courses() * perJoint;
@@ -70,6 +71,33 @@ final class Fixings {
     static double coverMm(double lengthMm, double thicknessMm) {
         double entry = entryMm(lengthMm);
         return Math.min(thicknessMm - entry, thicknessMm - (0.707 * lengthMm - entry));
+    }
+
+    /**
+     * Timber left beyond the tip, towards the end of the timber that runs past an outer corner: that end stands one
+     * thickness from the face where the screw goes in.
+     */
+    static double endCoverMm(double lengthMm, double thicknessMm) {
+        return thicknessMm - Math.sqrt(0.5) * lengthMm;
+    }
+
+    private static void nearTheEnd(Bed bed, List<Finding> findings) {
+        double t = bed.section().thicknessMm();
+        double length = bed.screws().lengthMm();
+        double left = endCoverMm(length, t);
+        if (left < LEAST_COVER_MM - 1e-6) {
+            double longest = 5 * Math.floor((t - LEAST_COVER_MM) / Math.sqrt(0.5) / 5);
+            findings.add(Finding.note(
+                    "bed " + bed.id() + ", corners",
+                    left < 0
+                            ? Lengths.text(-left) + " of a " + Lengths.text(length)
+                                    + " screw comes out of the end of the timber that runs past"
+                            : Lengths.text(left) + " is left between the tip of a " + Lengths.text(length)
+                                    + " screw and the end of the timber that runs past",
+                    new Amount(Lengths.toTenth(LEAST_COVER_MM - left), "mm"),
+                    longest >= 30 ? "use screws of " + Lengths.text(longest) + " or shorter" : "use shorter screws",
+                    "use brackets at the outer corners"));
+        }
     }
 
     private static String shorterScrew(double lengthMm, double thicknessMm) {

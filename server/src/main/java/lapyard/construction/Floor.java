@@ -111,6 +111,11 @@ record Floor(
             slats.add(Input.of(name + " rows", bay.slats().rows(), ""));
             slats.add(Input.of(name + " gap", Lengths.toTenth(bay.slats().gapMm()), "mm"));
             slats.add(Input.of(name + " row", bay.slats().piecesMm().stream().mapToDouble(p -> p).sum(), "mm"));
+            slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.base(), saw.kerfMm()), "slats"));
+            slats.add(Input.of(
+                    name + " boards the other way",
+                    FloorBay.laid(bay.floor(), !bay.alongY(), bed.base()).slatBoards(bed.base(), saw.kerfMm()),
+                    "slats"));
         }
         for (int i = 0; i < cuts.size(); i++) {
             bearers.add(Input.of("beam " + (i + 1), cuts.get(i).lengthMm(), "mm"));

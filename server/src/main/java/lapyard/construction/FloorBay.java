@@ -26,8 +26,8 @@ record FloorBay(Rectangle floor, boolean alongY, int bearers, double bearerMm, S
         if (toward.isPresent()) {
             return Math.abs(toward.get().x()) > Math.abs(toward.get().y()) + 1e-12 ? across : up;
         }
-        int upBoards = SlatRows.boards(List.of(up.slats), base, kerfMm);
-        int acrossBoards = SlatRows.boards(List.of(across.slats), base, kerfMm);
+        int upBoards = up.slatBoards(base, kerfMm);
+        int acrossBoards = across.slatBoards(base, kerfMm);
         if (upBoards != acrossBoards) {
             return upBoards < acrossBoards ? up : across;
         }
@@ -40,5 +40,9 @@ record FloorBay(Rectangle floor, boolean alongY, int bearers, double bearerMm, S
         int bearers = (int) Math.ceil(across / base.bearerEveryMm() - 1e-9) + 1;
         return new FloorBay(
                 floor, alongY, bearers, Lengths.toTenth(along - base.drainGapMm()), SlatRows.of(along, across, base));
+    }
+
+    int slatBoards(Base base, double kerfMm) {
+        return SlatRows.boards(List.of(slats), base, kerfMm);
     }
 }

@@ -76,7 +76,7 @@ final class LinerCut {
         if (onWall <= 0) {
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", liner",
-                    Lengths.text(onWall) + " of wall is left above the base for the liner: it is left out",
+                    Lengths.text(-onWall) + " too low is the wall for a liner above its base: the liner is left out",
                     new Amount(Lengths.toTenth(-onWall), "mm"),
                     "raise a course", "end the liner nearer to the rim"));
             return List.of();

@@ -47,7 +47,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
             return new BedFill(quantities, findings);
         }
         double settled = area * depth / 1000;
-        double loose = settled / (1 - fill.settlement());
+        double loose = looseM3(settled, fill.settlement());
         quantities.add(new Quantity("soil.depth", depth, "mm", Working.of(
                 "wall height - base height - freeboard - mulch", Working.COMMON_PRACTICE,
                 Input.of("wall height", bed.heightMm(), "mm"),
@@ -64,7 +64,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         quantities.add(new Quantity("soil.mass", loose * LOOSE_KG_M3, "kg", Working.of(
                 "loose x weight of loose soil", Working.COMMON_PRACTICE,
                 Input.of("loose", loose, "m3"), Input.of("loose soil", LOOSE_KG_M3, "kg/m3"))));
-        quantities.add(new Quantity("barrows", Math.ceil(loose * 1000 / BARROW_LITRES - 1e-9), "barrows", Working.of(
+        quantities.add(new Quantity("barrows", barrows(loose, BARROW_LITRES), "barrows", Working.of(
                 "loose / barrow, rounded up", Working.COMMON_PRACTICE,
                 Input.of("loose", loose, "m3"), Input.of("barrow", BARROW_LITRES, "l"))));
         if (fill.mulchMm() > 0) {
@@ -73,6 +73,16 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                     Input.of("inside area", area, "m2"), Input.of("mulch depth", fill.mulchMm(), "mm"))));
         }
         return new BedFill(quantities, findings);
+    }
+
+    /** Loose soil that settles to a volume: the share is lost from what is put in, so divide, do not multiply by 1 + share. */
+    static double looseM3(double settledM3, double settlement) {
+        return settledM3 / (1 - settlement);
+    }
+
+    /** Whole barrow loads. */
+    static int barrows(double looseM3, double litres) {
+        return (int) Math.ceil(looseM3 * 1000 / litres - 1e-9);
     }
 
     /** One quantity an item, however many layers of it there are. */

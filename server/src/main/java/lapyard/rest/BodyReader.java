@@ -33,6 +33,8 @@ final class BodyReader implements MessageBodyReader<Body> {
             MultivaluedMap<String, String> headers,
             InputStream stream)
             throws IOException {
+        if (!media.getSubtype().endsWith("json")) // what has no Content-Type gets here too
+            throw new Refusal(415, "the body has no Content-Type: send application/json");
         String charset = media.getParameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
         if (!charset.equals("utf-8") && !charset.equals("us-ascii"))
             throw new Refusal(415, "the body is said to be in " + printable(charset) + ": send UTF-8");

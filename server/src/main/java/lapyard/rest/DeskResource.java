@@ -2,13 +2,13 @@ package lapyard.rest;
 
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
 
 /** What is made from a body alone; nothing is kept. */
@@ -42,7 +42,7 @@ public final class DeskResource {
 
     @GET
     @Path("schema/garden.json")
-    public Response schema(@Context Request request) {
-        return SheetsResource.answer(Output.of(desk.schema()), "application/schema+json", request).build();
+    public Response schema(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        return SheetsResource.answer(Output.of(desk.schema()), "application/schema+json", have).build();
     }
 }

@@ -1,6 +1,7 @@
 package lapyard.rest;
 
 import java.io.IOException;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -53,7 +54,16 @@ final class Front extends HttpHandler {
         } else if (!path.startsWith("/api/") && page.get().has(path)) {
             page.get().serve(path, request, response);
         } else {
+            askApi(request, response);
+        }
+    }
+
+    private void askApi(Request request, Response response) throws Exception {
+        try {
             api.get().service(request, response);
+        } catch (IllegalArgumentException unreadable) {
+            if (!(unreadable.getCause() instanceof URISyntaxException)) throw unreadable;
+            send(response, Problem.of(400, "the address is not written as addresses are"));
         }
     }
 

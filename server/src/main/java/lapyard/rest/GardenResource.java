@@ -10,10 +10,8 @@ import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import lapyard.plan.Finding;
@@ -33,11 +31,8 @@ public final class GardenResource {
 
     @GET
     @Produces(MediaType.APPLICATION_JSON)
-    public Response get(@PathParam("id") String id, @Context Request request) {
-        Stored stored = shelf.standing(id);
-        Response.ResponseBuilder unchanged = request.evaluatePreconditions(Shelf.tag(stored));
-        if (unchanged != null) return unchanged.tag(Shelf.tag(stored)).build();
-        return Response.ok(stored.document()).tag(Shelf.tag(stored)).build();
+    public Response get(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        return Shelf.document(shelf.standing(id), have);
     }
 
     @PUT
@@ -45,7 +40,7 @@ public final class GardenResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response put(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
         Stored current = shelf.standing(id);
-        long expected = Shelf.expected(ifMatch, current);
+        long expected = Tags.expected(ifMatch, current);
         return save(current, expected, Documents.object(body.text()), body.text());
     }
 
@@ -54,7 +49,7 @@ public final class GardenResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response patch(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
         Stored current = shelf.standing(id);
-        long expected = Shelf.expected(ifMatch, current);
+        long expected = Tags.expected(ifMatch, current);
         if (current.revision() != expected) throw shelf.stale(current, expected);
         ObjectNode patch = Documents.object(body.text());
         ObjectNode before = Documents.object(current.document());
@@ -73,7 +68,7 @@ public final class GardenResource {
     @DELETE
     @Produces(MediaType.APPLICATION_JSON)
     public Response delete(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch) {
-        long expected = Shelf.expected(ifMatch, shelf.standing(id));
+        long expected = Tags.expected(ifMatch, shelf.standing(id));
         return shelf.answer(shelf.store().delete(id, expected), expected, List.of());
     }
 }

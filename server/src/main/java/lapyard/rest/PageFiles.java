@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -65,11 +64,11 @@ final class PageFiles {
             return;
         }
         PageFile file = file(path);
-        String tag = "\"" + file.output().tag() + "\"";
+        String tag = Tags.quoted(file.output().tag());
         response.setHeader("ETag", tag);
         response.setHeader("Cache-Control", "no-cache");
         response.setHeader("Content-Security-Policy", file.policy());
-        if (Optional.ofNullable(request.getHeader("If-None-Match")).orElse("").contains(tag)) {
+        if (Tags.has(request.getHeader("If-None-Match"), tag)) {
             response.setStatus(304);
             return;
         }

@@ -10,10 +10,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
-import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Locale;
@@ -52,7 +50,7 @@ public final class RevisionsResource {
                     .put("saved", revision.saved().toString());
             revision.restored().ifPresent(number -> line.put("restored", number));
         }
-        Response.ResponseBuilder response = Response.ok().tag(Shelf.tag(stored));
+        Response.ResponseBuilder response = Response.ok().header(HttpHeaders.ETAG, Tags.of(stored));
         if (!history.isEmpty() && history.get(history.size() - 1).number() > 1) {
             String next = "/api/gardens/" + id + "/revisions?before="
                     + history.get(history.size() - 1).number() + "&limit=" + rows;
@@ -65,11 +63,8 @@ public final class RevisionsResource {
     @GET
     @Path("{number}")
     @Produces(MediaType.APPLICATION_JSON)
-    public Response get(@PathParam("id") String id, @PathParam("number") String number, @Context Request request) {
-        Stored stored = revision(id, number);
-        Response.ResponseBuilder unchanged = request.evaluatePreconditions(Shelf.tag(stored));
-        if (unchanged != null) return unchanged.tag(Shelf.tag(stored)).build();
-        return Response.ok(stored.document()).tag(Shelf.tag(stored)).build();
+    public Response get(@PathParam("id") String id, @PathParam("number") String number, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        return Shelf.document(revision(id, number), have);
     }
 
     @POST
@@ -80,7 +75,7 @@ public final class RevisionsResource {
             @PathParam("number") String number,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch) {
         Stored old = revision(id, number);
-        long expected = Shelf.expected(ifMatch, shelf.everKept(id));
+        long expected = Tags.expected(ifMatch, shelf.everKept(id));
         return shelf.answer(
                 shelf.store().restore(id, expected, old.revision()), expected, shelf.checked(old.document()));
     }

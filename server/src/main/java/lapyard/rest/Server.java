@@ -105,6 +105,7 @@ public final class Server implements AutoCloseable {
         Shelf shelf = new Shelf(store, desk, metrics);
         resources.register(new BodyReader());
         resources.register(new Problems());
+        resources.register(new EmptyErrors());
         resources.register(new GardensResource(shelf));
         resources.register(new GardenResource(shelf));
         resources.register(new RevisionsResource(shelf));

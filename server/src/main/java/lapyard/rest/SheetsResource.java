@@ -1,15 +1,13 @@
 package lapyard.rest;
 
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
-import jakarta.ws.rs.core.Context;
-import jakarta.ws.rs.core.EntityTag;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -36,20 +34,20 @@ public final class SheetsResource {
     @GET
     @Path("job-sheet")
     @Produces(MediaType.APPLICATION_JSON)
-    public Response jobSheet(@PathParam("id") String id, @Context Request request) {
+    public Response jobSheet(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(outputs.jobSheet(stored.document()), MediaType.APPLICATION_JSON, request).build();
+        return answer(outputs.jobSheet(stored.document()), MediaType.APPLICATION_JSON, have).build();
     }
 
     @GET
     @Path("job-sheet/{part}")
     @Produces(MediaType.APPLICATION_JSON)
-    public Response part(@PathParam("id") String id, @PathParam("part") String part, @Context Request request) {
+    public Response part(@PathParam("id") String id, @PathParam("part") String part, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
         String name = Asked.word("the part", part).orElseThrow();
         Output output = outputs.jobSheetPart(stored.document(), name)
                 .orElseThrow(() -> new Refusal(404, "the job sheet has no part " + name));
-        return answer(output, MediaType.APPLICATION_JSON, request).build();
+        return answer(output, MediaType.APPLICATION_JSON, have).build();
     }
 
     @GET
@@ -59,23 +57,23 @@ public final class SheetsResource {
             @PathParam("format") String format,
             @QueryParam("scale") String scale,
             @QueryParam("paper") String paper,
-            @Context Request request) {
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         OptionalInt asked = Asked.number("scale", scale, 1, SMALLEST_SCALE);
         Optional<String> onPaper = Asked.word("paper", paper);
         Stored stored = shelf.standing(id);
         LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
         Output output = outputs.plan(
                 stored.document(), format, asked, onPaper, "revision " + stored.revision() + ", " + day);
-        return answer(output, DRAWN.get(format), request)
+        return answer(output, DRAWN.get(format), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(stored, "plan." + format) + "\"")
                 .build();
     }
 
     @GET
     @Path("slip.csv")
-    public Response slip(@PathParam("id") String id, @Context Request request) {
+    public Response slip(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(outputs.slipCsv(stored.document()), "text/csv; charset=utf-8", request)
+        return answer(outputs.slipCsv(stored.document()), "text/csv; charset=utf-8", have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "slip.csv") + "\"")
                 .build();
     }
@@ -84,10 +82,9 @@ public final class SheetsResource {
         return stored.id() + "-r" + stored.revision() + "-" + ending;
     }
 
-    static Response.ResponseBuilder answer(Output output, String type, Request request) {
-        EntityTag tag = new EntityTag(output.tag());
-        Response.ResponseBuilder unchanged = request.evaluatePreconditions(tag);
-        if (unchanged != null) return unchanged.tag(tag);
-        return Response.ok(output.bytes(), type).tag(tag);
+    static Response.ResponseBuilder answer(Output output, String type, String have) {
+        String tag = Tags.quoted(output.tag());
+        return (Tags.has(have, tag) ? Response.notModified() : Response.ok(output.bytes(), type))
+                .header(HttpHeaders.ETAG, tag);
     }
 }

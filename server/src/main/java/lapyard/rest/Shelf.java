@@ -2,16 +2,13 @@ package lapyard.rest;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import jakarta.ws.rs.core.EntityTag;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lapyard.plan.Finding;
 import lapyard.store.Change;
 import lapyard.store.GardenStore;
@@ -20,8 +17,6 @@ import lapyard.store.Stored;
 
 /** The store in the words of HTTP: entity tags are revisions, and what came of a change is a response. */
 final class Shelf {
-    private static final Pattern TAG = Pattern.compile("(?:W/)?\"([0-9]{1,18})\"");
-
     private final Supplier<GardenStore> store;
     private final Desk desk;
     private final Metrics metrics;
@@ -61,29 +56,6 @@ final class Shelf {
         return findings;
     }
 
-    /**
-     * The revision that a change was made from: the current one where If-Match names it or is a star. A tag that a
-     * proxy weakened still names its revision.
-     */
-    static long expected(String ifMatch, Stored current) {
-        if (ifMatch == null || ifMatch.isBlank())
-            throw new Refusal(new Problem(
-                    428,
-                    "say which revision you changed: send If-Match with the ETag you were given",
-                    Map.of("revision", current.revision()),
-                    List.of()));
-        if (ifMatch.strip().equals("*")) return current.revision();
-        List<Long> named = new ArrayList<>();
-        Matcher tag = TAG.matcher(ifMatch);
-        while (tag.find()) named.add(Long.parseLong(tag.group(1)));
-        if (named.isEmpty()) return 0;
-        return named.contains(current.revision()) ? current.revision() : named.get(0);
-    }
-
-    static EntityTag tag(Stored stored) {
-        return new EntityTag(Long.toString(stored.revision()));
-    }
-
     /** 200 with a receipt, or the refusal that fits. */
     Response answer(Change change, long expected, List<Finding> findings) {
         if (change instanceof Change.Made made) {
@@ -105,7 +77,7 @@ final class Shelf {
                 .put("revision", stored.revision())
                 .put("saved", stored.saved().toString())
                 .set("snags", Problem.snags(findings));
-        return response.tag(tag(stored)).type(MediaType.APPLICATION_JSON).entity(receipt.toString()).build();
+        return response.header(HttpHeaders.ETAG, Tags.of(stored)).type(MediaType.APPLICATION_JSON).entity(receipt.toString()).build();
     }
 
     /** 412 with the current revision and, where the older one is known, what changed since. */
@@ -129,6 +101,13 @@ final class Shelf {
                         + "; nothing was overwritten, get it and make your change again",
                 more,
                 List.of()));
+    }
+
+    /** The document of a stored garden, or 304 where the caller has it. */
+    static Response document(Stored stored, String ifNoneMatch) {
+        return (Tags.has(ifNoneMatch, Tags.of(stored)) ? Response.notModified() : Response.ok(stored.document()))
+                .header(HttpHeaders.ETAG, Tags.of(stored))
+                .build();
     }
 
     static Refusal noGarden(String id) {

@@ -36,6 +36,7 @@ final class DataFolder implements AutoCloseable {
     private final FileChannel lockChannel;
     private final Connection writer;
     private final ReentrantLock writing = new ReentrantLock(true);
+    private volatile boolean closed;
     private final Semaphore reading = new Semaphore(READERS, true);
     private final ConcurrentLinkedDeque<Connection> idleReaders = new ConcurrentLinkedDeque<>();
 
@@ -143,6 +144,7 @@ final class DataFolder implements AutoCloseable {
     <T> T write(Work<T> work) {
         writing.lock();
         try {
+            refuseWhenClosed();
             T result = work.on(writer);
             writer.commit();
             return result;
@@ -157,6 +159,7 @@ final class DataFolder implements AutoCloseable {
     <T> T read(Work<T> work) {
         reading.acquireUninterruptibly();
         try {
+            refuseWhenClosed();
             Connection idle = idleReaders.poll();
             Connection connection = idle == null ? connect(url, SQLiteConfig.TransactionMode.DEFERRED) : idle;
             try {
@@ -173,6 +176,10 @@ final class DataFolder implements AutoCloseable {
         } finally {
             reading.release();
         }
+    }
+
+    private void refuseWhenClosed() {
+        if (closed) throw new StoreFault("the store is closed", false, null);
     }
 
     private static void rollBack(Connection connection, Exception because) {
@@ -195,6 +202,12 @@ final class DataFolder implements AutoCloseable {
     public void close() {
         writing.lock();
         reading.acquireUninterruptibly(READERS);
+        if (closed) {
+            reading.release(READERS);
+            writing.unlock();
+            return;
+        }
+        closed = true;
         try {
             for (Connection reader : idleReaders) reader.close();
             writer.close();

@@ -95,11 +95,12 @@ public final class GardenStore implements AutoCloseable {
                 select.setInt(3, limit);
                 try (ResultSet row = select.executeQuery()) {
                     while (row.next()) {
-                        long restored = row.getLong(3);
+                        long number = row.getLong(3);
+                        OptionalLong restored = row.wasNull() ? OptionalLong.empty() : OptionalLong.of(number);
                         revisions.add(new Revision(
                                 row.getLong(1),
                                 Revision.Kind.valueOf(row.getString(2)),
-                                row.wasNull() ? OptionalLong.empty() : OptionalLong.of(restored),
+                                restored,
                                 row.getString(4),
                                 Instant.parse(row.getString(5))));
                     }

@@ -5,6 +5,8 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 
@@ -12,6 +14,9 @@ import org.flywaydb.core.api.FlywayException;
 final class Schema {
     /** The number of the highest {@code V…} file beside this class. */
     static final int NEWEST = 1;
+
+    /** Held so that the level stays. */
+    private static final Logger MIGRATIONS = Logger.getLogger("org.flywaydb");
 
     private Schema() {}
 
@@ -32,6 +37,7 @@ final class Schema {
     }
 
     private static void migrate(String url) throws SQLException {
+        MIGRATIONS.setLevel(Level.WARNING);
         try {
             Flyway.configure()
                     .dataSource(url, null, null)

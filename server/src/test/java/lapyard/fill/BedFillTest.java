@@ -2,9 +2,18 @@ package lapyard.fill;
 
 import static lapyard.construction.Beds.value;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import lapyard.construction.Beds;
+import lapyard.geometry.Outline;
+import lapyard.plan.Base;
+import lapyard.plan.Fill;
+import lapyard.plan.Finding;
+import lapyard.plan.Finish;
 import lapyard.plan.Lap;
+import lapyard.plan.Liner;
 import org.junit.jupiter.api.Test;
 
 class BedFillTest {
@@ -22,5 +31,44 @@ class BedFillTest {
         assertEquals(46, value(fill.quantities(), "barrows"));
         assertEquals(0.254, value(fill.quantities(), "mulch"), 1e-9);
         assertEquals(0, fill.findings().size());
+    }
+
+    private static BedFill filled(int courses, Base base, Fill fill) {
+        return BedFill.of(Beds.built(Beds.filled(
+                Beds.bed("K", Outline.rectangle(2400, 1200), courses, Lap.TURNING), base, Liner.USUAL, fill, Finish.USUAL)));
+    }
+
+    /** 400 - 45 - 50 - 50 = 255: 45 under 300. */
+    @Test
+    void aShallowBedIsANoteUntilAStandardIsNamed() {
+        Finding note = filled(2, Base.USUAL, Fill.USUAL).findings().get(0);
+        assertEquals(Finding.Weight.NOTE, note.weight());
+        assertTrue(note.text().startsWith("255 of soil, 45 under"), note.text());
+        assertEquals(0, filled(2, Base.OPEN, Fill.USUAL).findings().size());
+    }
+
+    /** 200 - 45 - 100 - 80 = -25. */
+    @Test
+    void aBedWithoutRoomForSoilLeavesTheFillOut() {
+        BedFill fill = filled(1, Base.USUAL, new Fill(100, 80, 0.15, Fill.USUAL.layers()));
+        assertEquals(List.of(), fill.quantities());
+        assertEquals(Finding.Weight.SNAG, fill.findings().get(0).weight());
+        assertTrue(fill.findings().get(0).text().startsWith("25 too low"), fill.findings().get(0).text());
+    }
+
+    @Test
+    void mulchFarOverTheFreeboardIsASnag() {
+        BedFill fill = filled(3, Base.USUAL, new Fill(20, 130, 0.15, Fill.USUAL.layers()));
+        assertEquals(List.of("lay 10 less mulch"), fill.findings().get(0).ways());
+    }
+
+    @Test
+    void layersOfOneItemAreOneNeedAndNoMulchIsNoNeed() {
+        BedFill fill = filled(3, Base.USUAL, new Fill(50, 0, 0, List.of(
+                new Fill.Layer("soil.topsoil", 0.5), new Fill.Layer("soil.compost", 0.2), new Fill.Layer("soil.topsoil", 0.3))));
+        // 2.2 x 1.0 x 0.505 = 1.111 m3, 0.8 of it topsoil.
+        assertEquals(0.8 * 1.111, value(fill.quantities(), "soil.topsoil"), 1e-9);
+        assertEquals(1, fill.quantities().stream().filter(quantity -> quantity.key().equals("soil.topsoil")).count());
+        assertFalse(Beds.has(fill.quantities(), "mulch"));
     }
 }
