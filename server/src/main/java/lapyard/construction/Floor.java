@@ -35,7 +35,8 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             double lowest = Double.POSITIVE_INFINITY;
             for (Cut cut : split.cuts()) {
                 if (cut.level() == level) {
-                    lowest = Math.min(lowest, level ? cut.from().y() : cut.from().x());
+                    lowest =
+                            Math.min(lowest, level ? cut.from().y() : cut.from().x());
                 }
             }
             return lowest;
@@ -59,11 +60,20 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                         .thenComparingDouble(candidate -> candidate.lowest(false)))
                 .orElseThrow();
         return new Floor(
-                best.split().rectangles(), best.split().cuts(), best.bays(), strips(bed, best, usable), best.stripBoards());
+                best.split().rectangles(),
+                best.split().cuts(),
+                best.bays(),
+                strips(bed, best, usable),
+                best.stripBoards());
     }
 
     private static Candidate candidate(
-            Bed bed, FewestRectangles.Split split, LowSide low, Saw saw, double usableMm, Map<Rectangle, FloorBay> known) {
+            Bed bed,
+            FewestRectangles.Split split,
+            LowSide low,
+            Saw saw,
+            double usableMm,
+            Map<Rectangle, FloorBay> known) {
         double liner = bed.liner().wanted() ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
         if (!bed.base().slatted()) {
             return new Candidate(split, List.of(), 0, liner);
@@ -93,7 +103,12 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             }
         }
         for (int i = 0; i < laid.split().cuts().size() && !laid.bays().isEmpty(); i++) {
-            add(strips, bed.id() + " beam " + (i + 1), "beam", laid.split().cuts().get(i).lengthMm(), usableMm);
+            add(
+                    strips,
+                    bed.id() + " beam " + (i + 1),
+                    "beam",
+                    laid.split().cuts().get(i).lengthMm(),
+                    usableMm);
         }
         return strips;
     }
@@ -129,7 +144,10 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             bearers.add(Input.of(name + " bearer length", bay.bearerMm(), "mm"));
             slats.add(Input.of(name + " rows", bay.slats().rows(), ""));
             slats.add(Input.of(name + " gap", Lengths.toTenth(bay.slats().gapMm()), "mm"));
-            slats.add(Input.of(name + " row", bay.slats().piecesMm().stream().mapToDouble(p -> p).sum(), "mm"));
+            slats.add(Input.of(
+                    name + " row",
+                    bay.slats().piecesMm().stream().mapToDouble(p -> p).sum(),
+                    "mm"));
             slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.base(), saw.kerfMm()), "slats"));
             slats.add(Input.of(
                     name + " boards the other way",
@@ -143,19 +161,28 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         bearers.add(Input.of("drain gap", bed.base().drainGapMm(), "mm"));
         bearers.add(Input.of("strip length", bearerStockMm, "mm"));
         bearers.add(Input.of("strips", stripBoards, ""));
-        quantities.add(new Quantity("base.bearers", metres, "m", new Working(
-                bearers,
-                "for each rectangle bearers = ceil(run / greatest spacing) + 1, each its length less the drain gap;"
-                        + " + a beam along each cut; strips filled longest first",
-                Working.COMMON_PRACTICE)));
+        quantities.add(new Quantity(
+                "base.bearers",
+                metres,
+                "m",
+                new Working(
+                        bearers,
+                        "for each rectangle bearers = ceil(run / greatest spacing) + 1, each its length less the drain"
+                                + " gap; + a beam along each cut; strips filled longest first",
+                        Working.COMMON_PRACTICE)));
         slats.add(Input.of("slat width", bed.base().slatWidthMm(), "mm"));
         slats.add(Input.of("slat length", bed.base().slatLengthMm(), "mm"));
         slats.add(Input.of("greatest gap", bed.base().slatMaxGapMm(), "mm"));
-        quantities.add(new Quantity("base.slats", slatBoards(bed, saw), "slats", new Working(
-                slats,
-                "rows = ceil((width + greatest gap) / (slat width + greatest gap)), gap = (width - rows x slat width) / (rows - 1);"
-                        + " each row in whole slats and a rest; rests cut from slats, longest first",
-                Working.COMMON_PRACTICE)));
+        quantities.add(new Quantity(
+                "base.slats",
+                slatBoards(bed, saw),
+                "slats",
+                new Working(
+                        slats,
+                        "rows = ceil((width + greatest gap) / (slat width + greatest gap)), gap = (width - rows x slat"
+                            + " width) / (rows - 1); each row in whole slats and a rest; rests cut from slats, longest"
+                            + " first",
+                        Working.COMMON_PRACTICE)));
     }
 
     private int slatBoards(Bed bed, Saw saw) {
@@ -166,7 +193,9 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     List<SlatCut> slats() {
         FirstFit fit = new FirstFit();
         bays.forEach(bay -> bay.slats().addTo(fit));
-        return fit.pieces().entrySet().stream().map(one -> new SlatCut(one.getKey(), one.getValue())).toList();
+        return fit.pieces().entrySet().stream()
+                .map(one -> new SlatCut(one.getKey(), one.getValue()))
+                .toList();
     }
 
     void findings(Bed bed, Optional<Point> toward, List<Finding> findings) {
@@ -178,10 +207,14 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                         new Amount(bays.get(i).slats().rippedMm(), "mm")));
             }
         }
-        boolean beamAcross = toward.isPresent() && cuts.stream().anyMatch(cut -> cut.level()
-                ? Math.abs(toward.get().y()) > 1e-12
-                : Math.abs(toward.get().x()) > 1e-12);
-        boolean bearersAcross = toward.isPresent() && Math.abs(toward.get().x()) > 1e-12 && Math.abs(toward.get().y()) > 1e-12;
+        boolean beamAcross = toward.isPresent()
+                && cuts.stream()
+                        .anyMatch(cut -> cut.level()
+                                ? Math.abs(toward.get().y()) > 1e-12
+                                : Math.abs(toward.get().x()) > 1e-12);
+        boolean bearersAcross = toward.isPresent()
+                && Math.abs(toward.get().x()) > 1e-12
+                && Math.abs(toward.get().y()) > 1e-12;
         if (!bays.isEmpty() && bed.base().drainGapMm() <= 0 && (beamAcross || bearersAcross)) {
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", base",

@@ -89,7 +89,8 @@ final class SplitSearch {
     private boolean stoppable(
             CutGrid.Segment level, CutGrid.Segment upright, List<CutGrid.Segment> cuts, int settled, int own) {
         for (int i = 0; i < corners.size(); i++) {
-            if (i != own && (settled & 1 << i) == 0
+            if (i != own
+                    && (settled & 1 << i) == 0
                     && (level.meets(grid.ray(corners.get(i), false, cuts))
                             || upright.meets(grid.ray(corners.get(i), true, cuts)))) {
                 return true;

@@ -26,7 +26,10 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
-/** Two hundred beds of twenty outlines, built and filled on paper; one outline in ten with as many inside corners as get all their splits. */
+/**
+ * Two hundred beds of twenty outlines, built and filled on paper; one outline in ten with as many inside corners as
+ * get all their splits.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -34,7 +37,10 @@ import org.openjdk.jmh.infra.Blackhole;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class BedsBench {
-    /** {@code rectangles}: all alike four-sided; {@code mixed}: twenty random outlines; {@code six}: six inside corners each. */
+    /**
+     * {@code rectangles}: all alike four-sided; {@code mixed}: twenty random outlines; {@code six}: six inside
+     * corners each.
+     */
     @Param({"rectangles", "mixed", "six"})
     public String kind;
 

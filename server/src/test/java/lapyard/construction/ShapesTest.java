@@ -76,7 +76,9 @@ class ShapesTest {
     @Test
     void theStepsSumAndSplitIntoThree() {
         BedWork work = Beds.built(Beds.bed("S", STEPS, 1, Lap.TURNING));
-        assertEquals(10400, lengths(work, 1).stream().mapToDouble(Double::doubleValue).sum());
+        assertEquals(
+                10400,
+                lengths(work, 1).stream().mapToDouble(Double::doubleValue).sum());
         assertEquals(List.of(2900.0, 800.0, 1000.0, 800.0, 1000.0, 700.0, 900.0, 2300.0), lengths(work, 1));
         assertEquals(3, work.floor().size());
         assertEquals(5, FewestRectangles.splits(work.inner()).size());
@@ -86,7 +88,8 @@ class ShapesTest {
     @Test
     void theChosenSplitIsTheBestOfAll() {
         for (Outline outline : List.of(Beds.M, Beds.U, T, STEPS)) {
-            for (Optional<Point> fall : List.of(Optional.of(new Point(0, 0.01)), Optional.of(new Point(0.01, 0)), Optional.<Point>empty())) {
+            for (Optional<Point> fall : List.of(
+                    Optional.of(new Point(0, 0.01)), Optional.of(new Point(0.01, 0)), Optional.<Point>empty())) {
                 Bed bed = Beds.bed("X", outline, 3, Lap.TURNING);
                 BedWork work = Construction.of(bed, Saw.USUAL, 4780, fall);
                 int strips = stripsOf(work.strips());
