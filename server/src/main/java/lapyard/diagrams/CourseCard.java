@@ -30,6 +30,7 @@ public final class CourseCard {
     private static final double LINE = 4.3;
     private static final double TEXT = 2.6;
     private static final double GAP = 5;
+    private static final double FOOT = Panel.BLOCK_HEIGHT + GAP;
 
     private final BedWork work;
     private final boolean imperial;
@@ -82,7 +83,7 @@ public final class CourseCard {
 
     private double rowHeight() {
         int rows = Math.min(ROWS, Math.max(1, work.courses().size()));
-        return (space.height() - HEAD - Panel.FIXED_HEIGHT - GAP) / rows;
+        return (space.height() - HEAD - FOOT) / rows;
     }
 
     private Scale scale() {
@@ -182,18 +183,18 @@ public final class CourseCard {
     private List<Shape> foot(String garden, Scale scale, String sheet) {
         double width = SheetLayout.panelWidth(options.paper());
         double left = space.right() - GAP / 2 - width;
-        double top = space.high() - GAP / 2 - Panel.FIXED_HEIGHT;
+        double top = space.high() - GAP / 2 - Panel.BLOCK_HEIGHT;
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Shape.Lines.of(
                 inks.pen(Inks.NARROW), new Point(space.left(), top - 1), new Point(space.right(), top - 1)));
-        shapes.addAll(panel.bar(scale, imperial, left + 6, top + 8, width - 14));
+        Panel narrow = new Panel(left - GAP - space.left() - GAP, inks);
+        shapes.addAll(narrow.bar(scale, imperial, space.left() + GAP + 4, space.high() - 9, left - space.left() - 3 * GAP - 8));
         Panel.Title title = new Panel.Title(
                 garden.isBlank() ? "Garden" : garden, "Course card", options.revision(), options.date(), sheet,
                 options.paper().label(), imperial);
         shapes.addAll(panel.title(title, scale, left, space.high() - GAP / 2 - Panel.BLOCK_HEIGHT));
         Columns notes = new Columns(
-                List.of(new Box(space.left() + GAP, top, left - GAP, space.high() - GAP / 2)));
-        Panel narrow = new Panel(left - GAP - space.left() - GAP, inks);
+                List.of(new Box(space.left() + GAP, top, left - GAP, space.high() - 14)));
         for (Panel.Piece piece : notes(narrow)) {
             shapes.addAll(notes.put(piece));
         }
@@ -201,7 +202,6 @@ public final class CourseCard {
     }
 
     private List<Panel.Piece> notes(Panel narrow) {
-        Placement upright = Placement.NONE;
         List<Panel.Piece> pieces = new ArrayList<>();
         pieces.add(narrow.entry(new Legend.Entry(
                 "bar: this end runs past the corner", box -> CourseRing.sample(box, true, false, inks))));
@@ -210,7 +210,7 @@ public final class CourseCard {
                     "wave: drain notch on the underside, cut before course 1 is laid",
                     box -> CourseRing.sample(box, false, true, inks))));
         }
-        pieces.add(narrow.words("Seen from above, wall A in front" + (frame().equals(upright) ? "" : ", mirrored as this bed stands")
+        pieces.add(narrow.words("Seen from above, wall A in front" + (frame().equals(Placement.NONE) ? "" : ", mirrored as this bed stands")
                 + ". A mark is bed, course, wall; joined parts are a, b from the wall's start.", 9));
         pieces.add(narrow.words("two: over " + (long) liftLimitKg + " kg, lift with two people.", 9));
         pieces.add(narrow.words("Treated timber: gloves and mask at the saw, seal the cut ends, burn no offcuts.", 9));

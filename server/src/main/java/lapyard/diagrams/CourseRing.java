@@ -111,11 +111,11 @@ final class CourseRing {
         Point end = on(piece.wall(), piece.fromMm() + piece.lengthMm(), 0);
         double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(start.y() - end.y(), end.x() - start.x())));
         double thick = work.bed().section().thicknessMm();
-        for (double size : new double[] {3, 2.6, 2.2, 1.9}) {
-            Words words = Words.of(piece.mark() + " · " + Length.written(piece.lengthMm(), imperial), size, true);
-            List<Plate> plates = new ArrayList<>();
-            for (double across : new double[] {0, 90}) {
+        for (double across : new double[] {0, 90}) {
+            for (double size : new double[] {3, 2.6, 2.2, 1.9}) {
+                Words words = Words.of(piece.mark() + " · " + Length.written(piece.lengthMm(), imperial), size, true);
                 double out = view.scale().realMm((across == 0 ? words.heightMm() : words.widthMm()) / 2 + 0.5);
+                List<Plate> plates = new ArrayList<>();
                 for (double inwards : new double[] {-out, thick + out}) {
                     for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7}) {
                         Point centre = on(piece.wall(), piece.fromMm() + piece.lengthMm() * t, inwards);
@@ -123,10 +123,10 @@ final class CourseRing {
                                 centre, words.widthMm(), words.heightMm(), GroundShapes.readable(turn + across)));
                     }
                 }
-            }
-            Optional<Plate> place = labels.first(plates, plate -> true);
-            if (place.isPresent()) {
-                return words.on(place.get(), inks.ink(), Optional.empty());
+                Optional<Plate> place = labels.first(plates, plate -> true);
+                if (place.isPresent()) {
+                    return words.on(place.get(), inks.ink(), Optional.empty());
+                }
             }
         }
         return List.of();
