@@ -24,6 +24,7 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding.Amount;
+import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.working.Working.Input;
@@ -38,11 +39,22 @@ final class Bearers {
     private record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
             boolean priced, BigDecimal cost, BigDecimal alone, int boardsAlone, double needM) {}
 
+    private static final double USUAL_STOCK_MM = 2400;
+
     private final List<Cut> cuts = new ArrayList<>();
     private final List<SlipLine> unknown = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
     private Bearers() {}
+
+    /** The longest board of a bed's bearer timber; where the catalogue has none, what bearers are usually cut from. */
+    static double longestStockMm(Garden garden, Bed bed) {
+        return garden.catalogue().section(bed.base().bearerSection()).stream()
+                .flatMap(section -> section.stock().stream())
+                .mapToDouble(StockLength::lengthMm)
+                .max()
+                .orElse(USUAL_STOCK_MM);
+    }
 
     static Bearers of(Garden garden, List<BedWork> works) {
         Map<Rip, List<BedWork>> byRip = new LinkedHashMap<>();

@@ -53,7 +53,13 @@ public final class Job {
         List<BedSheet> beds = new ArrayList<>();
         for (Bed bed : garden.beds()) {
             Optional<Point> own = downhill.map(fall -> bed.placement().directionToOwn(fall.x(), fall.y()));
-            BedWork work = Construction.of(bed, garden.saw(), Timber.longestPieceMm(garden, bed.section()), own);
+            BedWork work = Construction.of(
+                    bed,
+                    garden.saw(),
+                    Timber.longestPieceMm(garden, bed.section()),
+                    own,
+                    Bearers.longestStockMm(garden, bed),
+                    garden.liftLimitKg());
             BedFill fill = BedFill.of(work);
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
