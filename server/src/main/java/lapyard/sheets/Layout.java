@@ -23,6 +23,25 @@ final class Layout implements Comparable<Layout> {
 
     }
 
+    /** A run as full-width bands, one after the other. */
+    record BandedRun(RollJob.Roll roll, List<Block> bands) {
+        BandedRun {
+            bands = List.copyOf(bands);
+        }
+    }
+
+    /** A straight-cut layout that can still be worked on. */
+    record Banded(List<BandedRun> runs) {
+        Banded {
+            runs = List.copyOf(runs);
+        }
+
+        Layout layout(RollJob job) {
+            return new Layout(
+                    job, runs.stream().map(r -> Run.of(r.roll(), r.bands())).toList());
+        }
+    }
+
     final List<Run> runs;
     final long area;
     final long coins;
