@@ -10,16 +10,26 @@ import java.util.SplittableRandom;
  * gives, a handful of pieces is laid anew in dense bands, and what does not come out better is put back.
  */
 final class CutSearch {
-    /** Blocks laid anew at once: from the fewer, up to the more when the fewer give nothing. */
-    private static final int FEW_BLOCKS = 8;
+    /**
+     * How much is looked at in one go.
+     *
+     * @param fewBlocks  laid anew at once, as long as that gives something
+     * @param mostBlocks laid anew at once, when fewer give nothing
+     * @param patience   rounds in a row without gain before one more block is taken
+     * @param sample     a dense band is sought among so many pieces
+     * @param samples    a band is the densest of so many samples
+     */
+    record Pace(int fewBlocks, int mostBlocks, int patience, int sample, int samples) {
+        static final Pace QUICK = new Pace(7, 9, 15, 7, 1);
+        static final Pace THOROUGH = new Pace(8, 11, 30, 10, 3);
+        /** Less work than this is not enough for the thorough pace to get anywhere. */
+        private static final long THOROUGH_FROM = 20_000_000;
 
-    private static final int MOST_BLOCKS = 11;
-    /** Rounds in a row without gain before more blocks are taken. */
-    private static final int PATIENCE = 30;
-    /** A dense band is sought among so many pieces. */
-    private static final int SAMPLE = 10;
-    /** A band is the densest of so many samples. */
-    private static final int SAMPLES = 3;
+        static Pace of(Work work) {
+            return work.left() < THOROUGH_FROM ? QUICK : THOROUGH;
+        }
+    }
+
     /** About how many pieces are laid anew when nothing gives. */
     private static final int SHAKEN_PIECES = 12;
 
@@ -44,6 +54,7 @@ final class CutSearch {
 
     private final RollJob job;
     private final Work work;
+    private final Pace pace;
     private final SplittableRandom random;
     private final long target;
     private final boolean mixing;
@@ -56,9 +67,10 @@ final class CutSearch {
      * @param target stop at this many coins: no layout costs less
      * @param mixing whether pieces may move to other rolls
      */
-    CutSearch(RollJob job, Layout.Banded from, long target, boolean mixing, long seed, Work work) {
+    CutSearch(RollJob job, Layout.Banded from, long target, boolean mixing, long seed, Pace pace, Work work) {
         this.job = job;
         this.work = work;
+        this.pace = pace;
         this.random = new SplittableRandom(seed);
         this.target = target;
         this.mixing = mixing;
@@ -67,7 +79,7 @@ final class CutSearch {
     }
 
     Layout.Banded search() {
-        int blocks = FEW_BLOCKS;
+        int blocks = pace.fewBlocks();
         int idle = 0;
         while (!work.over() && bestCoins > target && !strips.isEmpty()) {
             Strip strip = strips.get(random.nextInt(strips.size()));
@@ -77,15 +89,15 @@ final class CutSearch {
             if (other == null) within(strip, blocks);
             else between(strip, other, blocks - 1);
             if (coins() < coinsBefore || used() < before * (1 - 1e-12)) {
-                blocks = FEW_BLOCKS;
+                blocks = pace.fewBlocks();
                 idle = 0;
-            } else if (++idle > PATIENCE) {
+            } else if (++idle > pace.patience()) {
                 idle = 0;
-                if (++blocks > MOST_BLOCKS) {
+                if (++blocks > pace.mostBlocks()) {
                     note();
                     restore(best);
                     shake();
-                    blocks = FEW_BLOCKS;
+                    blocks = pace.fewBlocks();
                 }
             }
         }
@@ -311,12 +323,12 @@ final class CutSearch {
                 if (loose.get(i).area > loose.get(at).area && random.nextInt(3) > 0) at = i;
             Block large = loose.remove(at);
             Block band = null;
-            if (loose.size() < SAMPLE) {
+            if (loose.size() < pace.sample()) {
                 loose.add(large);
                 CutTable table = CutTable.of(items(loose), job.turn, CutTable.Limits.size(width, RollJob.NO_LIMIT), work);
                 if (table != null) band = table.block(table.full(), width);
             } else {
-                for (int attempt = 0; attempt < SAMPLES; attempt++) {
+                for (int attempt = 0; attempt < pace.samples(); attempt++) {
                     Block dense = denseBand(large, loose, width);
                     if (dense != null && (band == null || density(dense, width) > density(band, width))) band = dense;
                 }
@@ -345,7 +357,7 @@ final class CutSearch {
     private Block denseBand(Block piece, List<Block> others, long width) {
         List<Block> sample = new ArrayList<>();
         sample.add(piece);
-        for (int i = 1; i < SAMPLE; i++) {
+        for (int i = 1; i < pace.sample(); i++) {
             int at = i - 1 + random.nextInt(others.size() - i + 1);
             Block other = others.get(at);
             others.set(at, others.get(i - 1));
@@ -395,8 +407,8 @@ final class CutSearch {
     }
 
     /** A layout on one roll from dense bands; null where the run would be longer than is sold. */
-    static Layout.Banded dense(RollJob job, RollJob.Roll roll, long seed, Work work) {
-        CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, work);
+    static Layout.Banded dense(RollJob job, RollJob.Roll roll, long seed, Pace pace, Work work) {
+        CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, pace, work);
         List<Block> pieces = new ArrayList<>();
         for (int t = 0; t < job.types.length; t++)
             for (int i = 0; i < job.types[t].count(); i++)

@@ -63,6 +63,27 @@ final class Layout implements Comparable<Layout> {
         this.usedCoins = usedCoins;
     }
 
+    /** The same with runs of one roll laid end to end wherever that is sold in one piece; never dearer. */
+    Layout joined(RollJob job) {
+        List<Run> joined = new ArrayList<>();
+        for (Run run : runs) {
+            int at = 0;
+            while (at < joined.size()
+                    && (joined.get(at).roll() != run.roll()
+                            || joined.get(at).used() + run.used() > run.roll().longest())) at++;
+            if (at == joined.size()) {
+                joined.add(run);
+            } else {
+                Run first = joined.get(at);
+                List<Block.Laid> laid = new ArrayList<>(first.laid());
+                for (Block.Laid one : run.laid())
+                    laid.add(new Block.Laid(one.type(), one.x(), one.y() + first.used(), one.width(), one.height()));
+                joined.set(at, new Run(run.roll(), first.used() + run.used(), laid));
+            }
+        }
+        return joined.size() == runs.size() ? this : new Layout(job, joined);
+    }
+
     @Override
     public int compareTo(Layout other) {
         if (area != other.area) return Long.compare(other.area, area);

@@ -11,7 +11,8 @@ final class RollSearch {
 
     private final RollJob job;
     private final Work work;
-    private final long bound;
+    private final CutSearch.Pace pace;
+    private long bound;
     private Layout best;
     /** The best that straight cuts do, as bands. */
     private Layout.Banded banded;
@@ -21,6 +22,7 @@ final class RollSearch {
     private RollSearch(RollJob job, Work work) {
         this.job = job;
         this.work = work;
+        this.pace = CutSearch.Pace.of(work);
         this.bound = RollBound.coins(job);
     }
 
@@ -31,10 +33,16 @@ final class RollSearch {
 
     private Answer answer() {
         boolean free = !job.problem.straightCuts();
-        Layout exact = SmallRolls.cheapest(job, work);
+        SmallRolls small = SmallRolls.of(job, work);
+        Layout exact = small == null ? null : small.cheapest(work);
         if (exact != null) {
-            best = exact;
-            if (!free || exact.coins == bound) return new Answer(exact, free ? bound : exact.coins);
+            take(exact);
+            if (!free) return new Answer(best, best.coins);
+            if (!done()) {
+                SmallFree.Answer proof = new SmallFree(job, small, exact, bound, work.share(0.6)).answer();
+                take(proof.layout());
+                bound = Math.max(bound, proof.boundCoins());
+            }
         } else {
             starts();
             straightCuts(free ? work.share(0.4) : work);
@@ -51,7 +59,8 @@ final class RollSearch {
         return work.over() || best != null && best.area == job.area() && best.coins <= bound;
     }
 
-    private void take(Layout layout) {
+    private void take(Layout found) {
+        Layout layout = found.joined(job);
         if (layout.betterThan(best)) best = layout;
     }
 
@@ -86,9 +95,9 @@ final class RollSearch {
             long least = RollBound.alone(job, start.roll());
             if (least >= best.coins) continue;
             Work mine = part.share(mixing ? 0.4 : 1);
-            take(new CutSearch(job, start.banded(), least, false, 1 + i, mine).search());
+            take(new CutSearch(job, start.banded(), least, false, 1 + i, pace, mine).search());
         }
-        if (mixing && !done() && banded != null) take(new CutSearch(job, banded, bound, true, 99, part).search());
+        if (mixing && !done() && banded != null) take(new CutSearch(job, banded, bound, true, 99, pace, part).search());
     }
 
     private Start start(RollJob.Roll roll, Work part) {
@@ -96,7 +105,7 @@ final class RollSearch {
         List<Layout.Banded> starts = new ArrayList<>();
         for (Shelves.Lie lie : Shelves.Lie.values()) starts.add(shelves(roll, lie));
         for (int seed = 0; seed < 3 && !part.over(); seed++) {
-            Layout.Banded dense = CutSearch.dense(job, roll, seed, part);
+            Layout.Banded dense = CutSearch.dense(job, roll, seed, pace, part);
             if (dense != null) starts.add(dense);
         }
         Start best = null;
