@@ -48,6 +48,8 @@ final class CutTable {
     private final int selections;
     private final int[] start;
     private final long[] areas;
+    /** By selection: the least that any of its rectangles leaves uncovered. */
+    private final long[] leastWaste;
     private long[] widths = new long[1024];
     private long[] heights = new long[1024];
     private int[] origins = new int[1024];
@@ -77,6 +79,7 @@ final class CutTable {
         this.allSingle = single;
         this.start = new int[product + 1];
         this.areas = new long[product];
+        this.leastWaste = new long[product];
     }
 
     /** Ways of parting all selections, which is what a table costs to work out; a double, as it grows fast. */
@@ -232,6 +235,8 @@ final class CutTable {
         int b0 = start[second];
         int b1 = start[second + 1];
         if (a0 == a1 || b0 == b1) return 0;
+        // what both leave uncovered by themselves stays uncovered
+        if (leastWaste[first] + leastWaste[second] > allowed) return 0;
         int i = a0;
         int j = b0;
         while (i < a1 && j < b1) {
@@ -293,6 +298,12 @@ final class CutTable {
         stairOrigin = Arrays.copyOf(stairOrigin, size);
     }
 
+    private long leastArea() {
+        long least = Long.MAX_VALUE / 2;
+        for (int i = 0; i < stairs; i++) least = Math.min(least, stairWidth[i] * stairHeight[i]);
+        return least;
+    }
+
     private void keep(int selection) {
         if (used + stairs > widths.length) {
             int size = Math.max(used + stairs, widths.length * 2);
@@ -304,6 +315,7 @@ final class CutTable {
         System.arraycopy(stairHeight, 0, heights, used, stairs);
         System.arraycopy(stairOrigin, 0, origins, used, stairs);
         used += stairs;
+        leastWaste[selection] = leastArea() - areas[selection];
         start[selection + 1] = used;
     }
 }

@@ -32,7 +32,7 @@ final class SmallRolls {
     static SmallRolls of(RollJob job, Work work) {
         List<CutTable.Item> items = items(job);
         double partings = CutTable.partings(items);
-        if (partings * 40 > work.left() || partings > 5e8) return null;
+        if (partings * 30 > work.left() || partings > 5e8) return null;
         long widest = 0;
         for (RollJob.Roll roll : job.rolls) widest = Math.max(widest, roll.width());
         CutTable table = CutTable.of(items, job.turn, CutTable.Limits.size(widest, RollJob.NO_LIMIT), work);
