@@ -297,7 +297,11 @@ final class CutSearch {
             for (int i = 0; i < items.size() && block.type >= 0; i++)
                 if (items.get(i).block().type == block.type) same = i;
             if (same < 0) items.add(new CutTable.Item(block, 1));
-            else items.set(same, new CutTable.Item(items.get(same).block(), items.get(same).count() + 1));
+            else
+                items.set(
+                        same,
+                        new CutTable.Item(
+                                items.get(same).block(), items.get(same).count() + 1));
         }
         return items;
     }
@@ -341,7 +345,8 @@ final class CutSearch {
             Block band = null;
             if (loose.size() < pace.sample()) {
                 loose.add(large);
-                CutTable table = CutTable.of(items(loose), job.turn, CutTable.Limits.size(width, RollJob.NO_LIMIT), work);
+                CutTable table =
+                        CutTable.of(items(loose), job.turn, CutTable.Limits.size(width, RollJob.NO_LIMIT), work);
                 if (table != null) band = table.block(table.full(), width);
             } else {
                 for (int attempt = 0; attempt < pace.samples(); attempt++) {

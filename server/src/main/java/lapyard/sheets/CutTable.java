@@ -50,6 +50,7 @@ final class CutTable {
     private final long[] areas;
     /** By selection: the least that any of its rectangles leaves uncovered. */
     private final long[] leastWaste;
+
     private long[] widths = new long[1024];
     private long[] heights = new long[1024];
     private int[] origins = new int[1024];
@@ -115,7 +116,7 @@ final class CutTable {
         return areas[selection];
     }
 
-    /** @return the least height of the selection on a roll of this width; {@code RollJob.NO_LIMIT} where none is known */
+    /** @return the least height on a roll of this width; {@code RollJob.NO_LIMIT} where none is known */
     long height(int selection, long rollWidth) {
         int point = point(selection, rollWidth);
         return point < 0 ? RollJob.NO_LIMIT : heights[point];
@@ -124,7 +125,8 @@ final class CutTable {
     /** The cut tree behind {@link #height}. */
     Block block(int selection, long rollWidth) {
         int point = point(selection, rollWidth);
-        if (point < 0) throw new IllegalStateException("no rectangle of selection " + selection + " within " + rollWidth);
+        if (point < 0)
+            throw new IllegalStateException("no rectangle of selection " + selection + " within " + rollWidth);
         return rebuild(selection, point);
     }
 
@@ -188,7 +190,8 @@ final class CutTable {
             if (total == 1) {
                 Block block = items.get(only).block();
                 offer(block.width, block.height, -(2 * only) - 1, selection);
-                if (turn && block.width != block.height) offer(block.height, block.width, -(2 * only + 1) - 1, selection);
+                if (turn && block.width != block.height)
+                    offer(block.height, block.width, -(2 * only + 1) - 1, selection);
             } else {
                 spent += allSingle ? partSingles(selection) : partCounts(selection, counts);
             }

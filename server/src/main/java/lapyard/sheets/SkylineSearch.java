@@ -61,12 +61,11 @@ final class SkylineSearch {
     List<Block.Laid> fit(long height, int beam, int taste) {
         long bearable = width * height - area;
         if (bearable < 0) return null;
-        List<Front> level = List.of(
-                new Front(null, null, new long[] {0}, new long[] {0}, counts.clone(), 0, 0, 0));
+        List<Front> level = List.of(new Front(null, null, new long[] {0}, new long[] {0}, counts.clone(), 0, 0, 0));
         for (int n = 0; n < pieces; n++) {
             List<Choice> choices = new ArrayList<>();
             for (Front front : level) expand(front, height, bearable, taste, choices);
-            work.spend(choices.size() * 40L + level.size() * 100L);
+            work.spend(choices.size() * 25L + level.size() * 60L);
             if (work.over()) return null;
             choices.sort(Comparator.comparingDouble(Choice::score));
             Set<List<Long>> seen = new HashSet<>();
@@ -81,7 +80,7 @@ final class SkylineSearch {
                 if (seen.add(mark(front))) next.add(front);
                 if (next.size() == beam) break;
             }
-            work.spend(next.size() * 200L + (straight ? (next.size() + refused) * (n + 1) * 20L : 0));
+            work.spend(next.size() * 120L + (straight ? (next.size() + refused) * (n + 1) * 20L : 0));
             if (next.isEmpty()) return null;
             level = next;
         }
@@ -136,7 +135,13 @@ final class SkylineSearch {
                     boolean flush = gap == 0 || top == leftWall || top == rightWall;
                     Block.Laid laid = new Block.Laid(t, atLeft ? from : to - w, y[niche], w, h);
                     into.add(new Choice(
-                            front, x, y, niche, laid, waste, score(front, waste + lost, w * h, flush, bearable, taste)));
+                            front,
+                            x,
+                            y,
+                            niche,
+                            laid,
+                            waste,
+                            score(front, waste + lost, w * h, flush, bearable, taste)));
                 }
             }
             // a niche may be given up though something fits it; but a front that gives up much is better dropped

@@ -50,7 +50,9 @@ final class SmallRolls {
         List<Layout.Run> runs = new ArrayList<>();
         int[] runsOf = new int[job.rolls.size()];
         for (Part part : parts) {
-            runs.add(Layout.Run.of(part.roll(), List.of(table.block(part.selection(), part.roll().width()))));
+            runs.add(Layout.Run.of(
+                    part.roll(),
+                    List.of(table.block(part.selection(), part.roll().width()))));
             if (++runsOf[part.roll().index()] > part.roll().runs()) return null;
         }
         return new Layout(job, runs);
