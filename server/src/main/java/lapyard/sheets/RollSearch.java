@@ -33,7 +33,8 @@ final class RollSearch {
 
     private Answer answer() {
         boolean free = !job.problem.straightCuts();
-        SmallRolls small = SmallRolls.of(job, work);
+        // should the table turn out larger than foreseen, enough must be left for a search
+        SmallRolls small = SmallRolls.of(job, work.share(pace == CutSearch.Pace.QUICK ? 0.9 : 0.6));
         Layout exact = small == null ? null : small.cheapest(work);
         if (exact != null) {
             take(exact);
@@ -45,8 +46,8 @@ final class RollSearch {
             }
         } else {
             starts();
-            if (!free && pace == CutSearch.Pace.THOROUGH) skylines(work.share(0.15));
-            straightCuts(free ? work.share(0.2) : work);
+            if (!free && pace == CutSearch.Pace.THOROUGH) skylines(work.share(0.06));
+            straightCuts(free ? work.share(pace == CutSearch.Pace.QUICK ? 0.7 : 0.2) : work);
         }
         if (best == null) best = new Layout(job, List.of());
         if (free && best.area == job.area()) {

@@ -11,6 +11,9 @@ final class Work {
     /** Steps of one second on an idle core, rounded down: what an effort bounded by the clock alone is planned for. */
     private static final long STEPS_PER_SECOND = 100_000;
 
+    /** A share may take a little more of the clock than of the steps, so that the steps decide. */
+    private static final double CLOCK_SLACK = 1.3;
+
     private final Work whole;
     private final long startNanos;
     private final long limitNanos;
@@ -26,17 +29,18 @@ final class Work {
         this.operations = Math.min(effort.steps(), worthOfTime) * OPERATIONS_PER_STEP;
     }
 
-    private Work(Work whole, long operations) {
+    private Work(Work whole, double fraction) {
         this.whole = whole;
         this.startNanos = whole.startNanos;
-        this.limitNanos = whole.limitNanos;
-        this.operations = Math.min(operations, whole.operations);
+        long elapsed = System.nanoTime() - startNanos;
+        this.limitNanos = elapsed + (long) ((whole.limitNanos - elapsed) * Math.min(1, CLOCK_SLACK * fraction));
+        this.operations = (long) (whole.operations * fraction);
         this.timeIsUp = whole.timeIsUp;
     }
 
     /** A share of what is left here; what it spends is spent here too. */
     Work share(double fraction) {
-        return new Work(this, (long) (operations * fraction));
+        return new Work(this, fraction);
     }
 
     /** Takes operations off; call it at least every few milliseconds, as it also reads the clock. */
