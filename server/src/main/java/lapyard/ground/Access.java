@@ -48,7 +48,7 @@ final class Access {
         List<Finding> found = new ArrayList<>();
         for (GardenPath path : paths) {
             double shortBy = PATH_MM - path.widthMm();
-            if (shortBy > Shapes.TOUCH_MM) {
+            if (path.widthMm() > 0 && shortBy > Shapes.TOUCH_MM) {
                 String way = "Widen it to " + Say.mm(PATH_MM);
                 found.add(Finding.note(
                         "path " + path.id(),
