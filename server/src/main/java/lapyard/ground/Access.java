@@ -48,7 +48,7 @@ final class Access {
         List<Finding> found = new ArrayList<>();
         for (GardenPath path : paths) {
             double shortBy = PATH_MM - path.widthMm();
-            if (shortBy > Shapes.TOUCH_MM) {
+            if (path.widthMm() > 0 && shortBy > Shapes.TOUCH_MM) {
                 String way = "Widen it to " + Say.mm(PATH_MM);
                 found.add(Finding.note(
                         "path " + path.id(),
@@ -73,14 +73,16 @@ final class Access {
         List<Finding> found = new ArrayList<>();
         List<Lot> near = site.near(lot.area(), PATH_MM);
         for (Lot other : near) {
-            if (other.index() <= lot.index() || !lot.area().isWithinDistance(other.area(), PATH_MM - Shapes.TOUCH_MM)) {
+            if (other.index() <= lot.index()
+                    || !lot.area().isWithinDistance(other.area(), PATH_MM - Shapes.TOUCH_MM)
+                    || lot.core().intersects(other.area())) {
                 continue;
             }
             Coordinate[] nearest = new DistanceOp(lot.area(), other.area()).nearestPoints();
-            double gap = nearest[0].distance(nearest[1]);
-            if (gap <= Shapes.TOUCH_MM && lot.core().intersects(other.area()) || blocked(nearest, lot, other, near)) {
+            if (blocked(nearest, lot, other, near)) {
                 continue;
             }
+            double gap = nearest[0].distance(nearest[1]);
             double shortBy = PATH_MM - gap;
             String way = "Move one of them " + Say.mm(Math.ceil(shortBy - 0.01));
             found.add(Finding.note(
@@ -103,7 +105,7 @@ final class Access {
                 .anyMatch(third -> third != one
                         && third != other
                         && across.getEnvelopeInternal().intersects(third.area().getEnvelopeInternal())
-                        && across.intersection(third.area()).getLength() > Shapes.TOUCH_MM);
+                        && Shapes.common(across, third.area()).getLength() > Shapes.TOUCH_MM);
     }
 
     private List<Finding> reach(Lot lot) {
@@ -164,11 +166,11 @@ final class Access {
         List<double[]> taken = new ArrayList<>();
         for (Lot other : site.near(standing, 0)) {
             if (standing.intersects(other.core())) {
-                take(standing.intersection(other.core()), from, x, y, taken);
+                take(Shapes.common(standing, other.core()), from, x, y, taken);
             }
         }
         if (!site.insideYard(standing)) {
-            take(standing.difference(site.yard().orElseThrow()), from, x, y, taken);
+            take(Shapes.less(standing, site.yard().orElseThrow()), from, x, y, taken);
         }
         taken.sort(Comparator.comparingDouble(span -> span[0]));
         taken.add(new double[] {length, length});

@@ -24,10 +24,17 @@ public final class Clashes {
 
     private Clashes() {}
 
-    /** In the order of the document: the drawing, the levels, bed by bed, surfaces, paths, then notes on access. */
+    /**
+     * In the order of the document: the drawing, the levels, bed by bed, surfaces, paths, then notes on access. Where an
+     * outline crosses itself nothing can be measured, and the list ends with the levels.
+     */
     public static List<Finding> of(Garden garden) {
         List<Finding> found = new ArrayList<>(crossings(garden));
+        boolean crossed = !found.isEmpty();
         found.addAll(Fall.findings(garden.ground().levels()));
+        if (crossed) {
+            return found;
+        }
         Site site = new Site(garden);
         SurfaceChecks surfaces = new SurfaceChecks(site, garden.ground().surfaces());
         Optional<Fall> fall = Fall.of(garden.ground().levels());
@@ -70,8 +77,7 @@ public final class Clashes {
             }
             double longest = -1;
             for (int i = 0; i < outline.sides(); i++) {
-                double out = Shapes.segment(outline.corner(i), outline.corner(i + 1))
-                        .difference(yard)
+                double out = Shapes.less(Shapes.segment(outline.corner(i), outline.corner(i + 1)), yard)
                         .getLength();
                 if (out > longest) {
                     longest = out;
@@ -93,7 +99,10 @@ public final class Clashes {
                 .toList();
         List<Finding> found = new ArrayList<>();
         if (under.size() > MOST_TOLD_APART) {
-            double area = lot.area().intersection(Lot.union(under)).getArea();
+            double area = Shapes.common(
+                            lot.area(),
+                            Shapes.union(under.stream().map(Lot::area).toList()))
+                    .getArea();
             String names = String.join(
                     ", ",
                     under.stream()
@@ -112,7 +121,7 @@ public final class Clashes {
             return found;
         }
         for (Lot other : under) {
-            double area = lot.area().intersection(other.area()).getArea();
+            double area = Shapes.common(lot.area(), other.area()).getArea();
             List<String> ways =
                     site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
             found.add(Finding.snag(

@@ -22,12 +22,16 @@ final class PathChecks {
         Optional<Geometry> yard = site.yard().map(ground -> Shapes.offset(ground, Shapes.TOUCH_MM));
         for (GardenPath path : paths) {
             Geometry strip = Shapes.strip(path);
+            if (strip.isEmpty()) {
+                found.add(withoutGround(path));
+                continue;
+            }
             yard.filter(ground -> !ground.covers(strip))
                     .ifPresent(
                             ground -> found.add(leaves(path, strip, site.yard().get())));
             for (Lot lot : site.near(strip, 0)) {
                 if (lot.core().intersects(strip)) {
-                    double area = lot.area().intersection(strip).getArea();
+                    double area = Shapes.common(lot.area(), strip).getArea();
                     List<String> ways =
                             site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
                     found.add(Finding.note(
@@ -42,6 +46,15 @@ final class PathChecks {
             }
         }
         return found;
+    }
+
+    private static Finding withoutGround(GardenPath path) {
+        List<String> ways = List.of("Give its line 2 different points and a width", "Strike it off");
+        return Finding.snag(
+                "path " + path.id(),
+                Say.withWays("0 m2 of ground to walk on.", ways),
+                Say.amountM2(0),
+                ways.toArray(String[]::new));
     }
 
     private static Finding leaves(GardenPath path, Geometry strip, Geometry yard) {

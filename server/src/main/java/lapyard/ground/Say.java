@@ -3,6 +3,7 @@ package lapyard.ground;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import lapyard.plan.Finding.Amount;
 
 /** Numbers and ways as they are spoken in a finding. */
@@ -35,7 +36,7 @@ final class Say {
         StringBuilder text = new StringBuilder(fact).append(' ').append(ways.get(0));
         for (String way : ways.subList(1, ways.size())) {
             text.append(", or ")
-                    .append(way.substring(0, 1).toLowerCase(java.util.Locale.ROOT))
+                    .append(way.substring(0, 1).toLowerCase(Locale.ROOT))
                     .append(way.substring(1));
         }
         return text.append('.').toString();

@@ -266,6 +266,27 @@ class ClashesTest {
     }
 
     @Test
+    void aPathWithoutLengthOrWidthIsASnag() {
+        Garden garden = Beds.garden(
+                Beds.yard(YARD), List.of(), List.of(Beds.path("P", 900, 10, 10), Beds.path("Q", 0, 0, 0, 0, 500)));
+        assertEquals(2, snags(garden).size());
+        assertEquals(
+                "0 m2 of ground to walk on. Give its line 2 different points and a width, or strike it off.",
+                snags(garden).get(0).text());
+    }
+
+    @Test
+    void outlinesWithoutAreaStopAndNothingElseIsMeasured() {
+        List<Finding> found = Clashes.of(Beds.garden(
+                Beds.yard(YARD),
+                Beds.bed("A", Beds.outline(0, 0, 1000, 0, 500, 0), 0, 0),
+                Beds.bed("B", Beds.outline(0, 0, 0, 0, 0, 0), 0, 0)));
+        assertEquals(
+                List.of("bed A", "bed B"), found.stream().map(Finding::where).toList());
+        assertTrue(found.stream().allMatch(finding -> finding.weight() == Weight.STOP));
+    }
+
+    @Test
     void aBedOnAPathIsNoted() {
         Garden garden = Beds.garden(
                 Beds.yard(YARD),
