@@ -101,8 +101,7 @@ public final class CourseCard {
 
     private Page page(List<Course> courses, String garden, Scale scale, String sheet) {
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Shape.Area.box(
-                space.left(), space.low(), space.width(), space.height(), Optional.empty(), Optional.of(inks.pen(Inks.BROAD))));
+        shapes.add(PlanDrawing.frame(options.paper().shortMm, options.paper().longMm, space, inks));
         shapes.addAll(head());
         double y = space.low() + HEAD;
         for (Course course : courses) {

@@ -10,10 +10,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
 
 /** The yard, its surfaces, levels and what is to be kept clear. */
 final class GroundShapes {
@@ -22,7 +19,6 @@ final class GroundShapes {
 
     private static final double WALL_BAND = 2.2;
     private static final double TEXT = 2.5;
-    private static final GeometryFactory JTS = new GeometryFactory();
 
     private final Garden garden;
     private final View view;
@@ -138,20 +134,16 @@ final class GroundShapes {
     private List<Shape> gate(Ground.KeepClear gate) {
         List<Shape> shapes = new ArrayList<>();
         Inks.Filling zone = inks.keepClear();
-        Optional<GatePlace> place = GatePlace.of(gate, garden.ground().outline());
+        GateSwing swing = GateSwing.of(gate, garden.ground().outline());
         Point hinge = view.on(gate.shape().get(0));
-        if (place.isEmpty()) {
-            // Nobody said how the leaf lies, so it may sweep all round.
-            shapes.add(new Shape.Circle(
-                    hinge, view.scale().paperMm(gate.leafMm()), zone.fill(), Optional.of(clearPen(inks))));
-        } else {
-            List<Point> swept = view.on(place.get().swept());
-            shapes.add(new Shape.Area(List.of(swept), zone.fill(), zone.hatch(), Optional.of(clearPen(inks))));
-            shapes.add(Shape.Lines.of(
-                    Stroke.of(inks.paper(), Inks.BROAD * 2), hinge, view.on(place.get().closed())));
-            shapes.add(Shape.Lines.of(inks.pen(Inks.WIDE), hinge, view.on(place.get().open())));
-            shapes.add(Shape.Lines.of(inks.pen(Inks.THIN).dashed(1, 0.8), hinge, view.on(place.get().closed())));
-        }
+        shapes.add(new Shape.Area(
+                List.of(view.on(swing.swept())), zone.fill(), zone.hatch(), Optional.of(clearPen(inks))));
+        swing.closed().map(view::on).ifPresent(closed -> {
+            // The gap in the edge of the yard.
+            shapes.add(Shape.Lines.of(Stroke.of(inks.paper(), Inks.BROAD * 1.6), hinge, closed));
+            shapes.add(Shape.Lines.of(inks.pen(Inks.THIN).dashed(1, 0.8), hinge, closed));
+        });
+        swing.open().map(view::on).ifPresent(open -> shapes.add(Shape.Lines.of(inks.pen(Inks.WIDE), hinge, open)));
         shapes.add(new Shape.Circle(hinge, 0.7, Optional.of(inks.ink()), Optional.empty()));
         return shapes;
     }
@@ -180,23 +172,8 @@ final class GroundShapes {
 
     /** All ground nearer to the thing than its clearance, in the yard. */
     private static List<Point> widened(Ground.KeepClear clear) {
-        Coordinate[] shape =
-                clear.shape().stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
-        Geometry thing;
-        if (shape.length > 2) {
-            Coordinate[] closed = java.util.Arrays.copyOf(shape, shape.length + 1);
-            closed[shape.length] = shape[0];
-            thing = JTS.createPolygon(closed);
-        } else {
-            thing = shape.length == 2 ? JTS.createLineString(shape) : JTS.createPoint(shape[0]);
-        }
-        Polygon round = (Polygon) thing.convexHull().buffer(clear.clearanceMm());
-        Coordinate[] ring = round.getExteriorRing().getCoordinates();
-        List<Point> points = new ArrayList<>();
-        for (int i = 0; i < ring.length - 1; i++) {
-            points.add(new Point(ring[i].x, ring[i].y));
-        }
-        return points;
+        Geometry thing = Jts.thing(clear.shape());
+        return Jts.largestRing(thing.buffer(clear.clearanceMm())).orElse(clear.shape());
     }
 
     Shape.Group levels() {
@@ -238,9 +215,7 @@ final class GroundShapes {
         List<Shape> shapes = new ArrayList<>();
         for (Ground.KeepClear clear : garden.ground().keepClear()) {
             List<Point> ring = clear.leafMm() > 0
-                    ? GatePlace.of(clear, garden.ground().outline())
-                            .map(place -> view.on(place.swept()))
-                            .orElse(around(view.on(clear.shape().get(0))))
+                    ? view.on(GateSwing.of(clear, garden.ground().outline()).swept())
                     : clear.clearanceMm() > 0 ? view.on(widened(clear)) : around(view.on(clear.shape().get(0)));
             String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
             Words words = Words.of(clear.kind() + size, 2.2, false);
