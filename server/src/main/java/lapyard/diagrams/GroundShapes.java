@@ -109,15 +109,40 @@ final class GroundShapes {
         return Math.abs(turn) < 1e-9 || Math.abs(turn - 360) < 1e-9 ? 0 : turn;
     }
 
-    Shape.Group keepClear() {
+    /** Things with the ground to keep clear round them; labels of other things keep off. */
+    Shape.Group things() {
+        return keepClear("things", false);
+    }
+
+    Shape.Group gates() {
+        return keepClear("gates", true);
+    }
+
+    private Shape.Group keepClear(String id, boolean gates) {
         List<Shape> shapes = new ArrayList<>();
         int number = 0;
         for (Ground.KeepClear clear : garden.ground().keepClear()) {
             number++;
-            List<Shape> own = clear.leafMm() > 0 ? gate(clear) : thing(clear);
-            shapes.add(new Shape.Group("keep-clear-" + number, title(clear), "keep-clear", own));
+            if (clear.leafMm() > 0 == gates) {
+                labels.solid(zone(clear));
+                if (clear.shape().size() == 1) {
+                    labels.take(around(view.on(clear.shape().get(0))));
+                }
+                List<Shape> own = gates ? gate(clear) : thing(clear);
+                shapes.add(new Shape.Group("keep-clear-" + number, title(clear), "keep-clear", own));
+            }
         }
-        return new Shape.Group("keep-clear", "", "keep-clear", shapes);
+        return new Shape.Group(id, "", "keep-clear", shapes);
+    }
+
+    /** What is to be kept clear, on the paper. */
+    private List<Point> zone(Ground.KeepClear clear) {
+        if (clear.leafMm() > 0) {
+            return view.on(GateSwing.of(clear, garden.ground().outline()).swept());
+        }
+        return clear.clearanceMm() > 0
+                ? view.on(widened(clear))
+                : clear.shape().size() > 2 ? view.on(clear.shape()) : around(view.on(clear.shape().get(0)));
     }
 
     private String title(Ground.KeepClear clear) {
@@ -170,16 +195,21 @@ final class GroundShapes {
         return shapes;
     }
 
-    /** All ground nearer to the thing than its clearance, in the yard. */
-    private static List<Point> widened(Ground.KeepClear clear) {
-        Geometry thing = Jts.thing(clear.shape());
-        return Jts.largestRing(thing.buffer(clear.clearanceMm())).orElse(clear.shape());
+    /** All ground of the yard nearer to the thing than its clearance, in the yard. */
+    private List<Point> widened(Ground.KeepClear clear) {
+        Geometry round = Jts.thing(clear.shape()).buffer(clear.clearanceMm());
+        return garden.ground().outline().stream()
+                .findFirst()
+                .flatMap(yard -> Jts.largestRing(round.intersection(Jts.area(yard.corners()))))
+                .or(() -> Jts.largestRing(round))
+                .orElse(clear.shape());
     }
 
     Shape.Group levels() {
         List<Shape> shapes = new ArrayList<>();
         for (Ground.Level level : garden.ground().levels()) {
             Point at = view.on(level.at());
+            labels.take(new Box(at.x() - 0.5, at.y() - 0.5, at.x() + 0.5, at.y() + 0.5).corners());
             Words words = Words.of(Length.written(level.dropMm(), garden.imperial()), 2, false);
             List<Plate> plates = new ArrayList<>();
             for (double[] way : new double[][] {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -2}, {0, 2}}) {
@@ -214,9 +244,7 @@ final class GroundShapes {
     Shape.Group names() {
         List<Shape> shapes = new ArrayList<>();
         for (Ground.KeepClear clear : garden.ground().keepClear()) {
-            List<Point> ring = clear.leafMm() > 0
-                    ? view.on(GateSwing.of(clear, garden.ground().outline()).swept())
-                    : clear.clearanceMm() > 0 ? view.on(widened(clear)) : around(view.on(clear.shape().get(0)));
+            List<Point> ring = zone(clear);
             String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
             Words words = Words.of(clear.kind() + size, 2.2, false);
             labels.beside(ring, words.widthMm(), words.heightMm(), 12).ifPresent(led -> {

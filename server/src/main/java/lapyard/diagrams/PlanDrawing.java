@@ -119,8 +119,9 @@ public final class PlanDrawing {
 
         shapes.add(ground.ground());
         shapes.add(paths.shapes());
+        shapes.add(ground.things());
         shapes.add(ground.edge());
-        shapes.add(ground.keepClear());
+        shapes.add(ground.gates());
         shapes.add(new Shape.Group(
                 "beds", "", "beds", beds.stream().map(bed -> (Shape) bed.shapes(labels)).toList()));
         List<Shape> names = new ArrayList<>();
