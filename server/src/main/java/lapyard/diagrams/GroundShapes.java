@@ -207,25 +207,32 @@ final class GroundShapes {
 
     Shape.Group levels() {
         List<Shape> shapes = new ArrayList<>();
+        int number = 0;
         for (Ground.Level level : garden.ground().levels()) {
+            number++;
             Point at = view.on(level.at());
             labels.take(new Box(at.x() - 0.5, at.y() - 0.5, at.x() + 0.5, at.y() + 0.5).corners());
-            Words words = Words.of(Length.written(level.dropMm(), garden.imperial()), 2, false);
-            List<Plate> plates = new ArrayList<>();
-            for (double[] way : new double[][] {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -2}, {0, 2}}) {
-                plates.add(new Plate(
-                        new Point(
-                                at.x() + way[0] * (words.widthMm() / 2 + 0.6),
-                                at.y() + way[1] * (words.heightMm() / 2 + 0.2)),
-                        words.widthMm(),
-                        words.heightMm(),
-                        0));
-            }
-            shapes.add(levelSign(at, inks));
-            labels.first(plates, plate -> true)
-                    .ifPresent(plate -> shapes.addAll(words.on(plate, inks.water(), Optional.of(inks.plate()))));
+            String drop = Length.written(level.dropMm(), garden.imperial());
+            Words words = Words.of(drop, 2, false);
+            List<Shape> own = new ArrayList<>(List.of(levelSign(at, inks)));
+            labels.first(round(at, words), plate -> true)
+                    .ifPresent(plate -> own.addAll(words.on(plate, inks.water(), Optional.of(inks.plate()))));
+            shapes.add(new Shape.Group("level-" + number, drop + " below the string", "level", own));
         }
         return new Shape.Group("levels", "Levels", "levels", shapes);
+    }
+
+    /** Right, left, above and below, each a little further off than the one before. */
+    private static List<Plate> round(Point at, Words words) {
+        List<Plate> plates = new ArrayList<>();
+        for (double away : new double[] {0, 1.2, 2.4, 4}) {
+            for (double[] way : new double[][] {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -1.6}, {0, 1.6}}) {
+                double x = at.x() + way[0] * (words.widthMm() / 2 + 0.6 + away);
+                double y = at.y() + way[1] * (words.heightMm() / 2 + 0.2 + away);
+                plates.add(new Plate(new Point(x, y), words.widthMm(), words.heightMm(), 0));
+            }
+        }
+        return plates;
     }
 
     static Shape levelSign(Point at, Inks inks) {

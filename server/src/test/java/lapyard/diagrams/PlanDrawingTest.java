@@ -158,6 +158,16 @@ class PlanDrawingTest {
     }
 
     @Test
+    void everyLevelIsWrittenBesideItsCross() throws Exception {
+        for (Paper paper : List.of(Paper.A4, Paper.A3, Paper.A1)) {
+            Drawn drawn = Drawn.of(chapel(A3.on(paper)));
+            for (String drop : List.of("412", "409", "486", "501")) {
+                assertTrue(drawn.says(drop), drop + " on " + paper.label());
+            }
+        }
+    }
+
+    @Test
     void bedsWithoutRoomForANameAreCounted() throws Exception {
         List<Bed> heap = new ArrayList<>();
         for (int i = 0; i < 40; i++) {
