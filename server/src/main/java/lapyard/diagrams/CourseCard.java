@@ -166,7 +166,7 @@ public final class CourseCard {
             shapes.add(text(x + at[0], y, TextMeasure.cut(piece.mark(), size, true, 18), size, true));
             shapes.add(text(x + at[1], y, written(piece.lengthMm()), size, false));
             shapes.add(text(x + at[2], y, piece.runsPast().name().toLowerCase(Locale.ROOT), size, false));
-            String lift = "%.1f".formatted(kg) + (kg > liftLimitKg ? " two" : "");
+            String lift = String.format(Locale.ROOT, "%.1f", kg) + (kg > liftLimitKg ? " two" : "");
             shapes.add(text(x + at[3], y, lift, size, kg > liftLimitKg));
             y += line;
         }
