@@ -120,7 +120,7 @@ final class Inks {
         StringBuilder out = new StringBuilder("#");
         for (int i = 1; i < 7; i += 2) {
             int part = Integer.parseInt(colour.substring(i, i + 2), 16);
-            out.append("%02X".formatted(Math.round(255 - (255 - part) * share)));
+            out.append(String.format(Locale.ROOT, "%02X", Math.round(255 - (255 - part) * share)));
         }
         return out.toString();
     }
