@@ -1,11 +1,7 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -22,19 +18,9 @@ import java.util.TreeSet;
 
 /** Documents as plain JSON objects: read strictly, compared, patched. Knows no garden. */
 final class Documents {
-    /** How deep arrays and objects may lie inside each other. */
-    static final int DEPTH = 64;
-
     static final String UNNAMED = "Garden without a name";
 
-    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
-                    .streamReadConstraints(StreamReadConstraints.builder()
-                            .maxNestingDepth(DEPTH)
-                            .maxNumberLength(100)
-                            .maxNameLength(1000)
-                            .build())
-                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .build())
+    private static final JsonMapper MAPPER = JsonMapper.builder(Json.FACTORY)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
@@ -68,7 +54,7 @@ final class Documents {
         if (text.startsWith("Duplicate field") || text.startsWith("Duplicate Object")) return "a name stands twice in one object";
         if (text.startsWith("Trailing token")) return "something stands behind its end";
         if (!(bad instanceof StreamConstraintsException)) return "it cannot be read";
-        if (text.contains("nesting depth")) return "it is nested deeper than " + DEPTH;
+        if (text.contains("nesting depth")) return "it is nested deeper than " + Json.DEPTH;
         return "a number or name is too long";
     }
 
@@ -78,8 +64,8 @@ final class Documents {
     }
 
     /** What a list shows for this document. */
-    static String name(ObjectNode document) {
-        String name = document.path("name").asText("").strip();
+    static String name(String document) {
+        String name = Json.topLevel(document, "name").strip();
         return name.isEmpty() ? UNNAMED : name;
     }
 

@@ -16,7 +16,6 @@ import lapyard.plan.Finding.Amount;
 
 /** A small desk that knows widths and depths: enough to see what the server does with what a desk says. */
 public final class SizesDesk implements Desk {
-    private static final JsonMapper MAPPER = new JsonMapper();
     private static final int PAPER_LONG_MM = 420;
 
     /** How many job sheets were really made. */
@@ -44,12 +43,12 @@ public final class SizesDesk implements Desk {
         made.incrementAndGet();
         List<Finding> findings = check(document);
         if (findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP)) throw new Refused(findings);
-        ObjectNode sheet = MAPPER.createObjectNode();
+        ObjectNode sheet = Late.MAPPER.createObjectNode();
         sheet.put("garden", read(document).path("name").asText()).putNull("revision");
         ArrayNode beds = sheet.putArray("beds");
         for (JsonNode bed : read(document).path("beds"))
             beds.addObject().put("area", bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);
-        sheet.set("snags", Problem.snags(findings));
+        sheet.put("snags", findings.size());
         return sheet.toString();
     }
 
@@ -89,9 +88,14 @@ public final class SizesDesk implements Desk {
         return "{\"$schema\":\"https://json-schema.org/draft/2020-12/schema\",\"type\":\"object\"}";
     }
 
+    /** Made when the first document is read: making it loads some 500 classes, and a server's start needs none. */
+    private static final class Late {
+        static final JsonMapper MAPPER = new JsonMapper();
+    }
+
     private static JsonNode read(String text) {
         try {
-            return MAPPER.readTree(text);
+            return Late.MAPPER.readTree(text);
         } catch (JsonProcessingException notJson) {
             throw new IllegalArgumentException("the server should have refused this", notJson);
         }
