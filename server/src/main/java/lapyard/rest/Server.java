@@ -34,6 +34,9 @@ public final class Server implements AutoCloseable {
     private static final List<Logger> QUIET = List.of(
             Logger.getLogger("org.glassfish.jersey.internal.inject.Providers"),
             Logger.getLogger("org.glassfish.grizzly"));
+    /** It logs a port that cannot be opened, with a stack trace, and throws as well. */
+    private static final Logger PORTS = Logger.getLogger("org.glassfish.grizzly.http.server.HttpServer");
+
 
     private final HttpServer http;
     private final NetworkListener listener;
@@ -59,6 +62,7 @@ public final class Server implements AutoCloseable {
             throws IOException {
         binding.check();
         QUIET.forEach(logger -> logger.setLevel(Level.SEVERE));
+        PORTS.setLevel(Level.OFF);
         Metrics metrics = new Metrics();
         Outputs outputs = new Outputs(desk, OUTPUT_BYTES);
         Executor threads = task -> new Thread(task, "lapyard-start").start();
@@ -81,12 +85,19 @@ public final class Server implements AutoCloseable {
                 "text/html", "text/css", "text/javascript", "text/csv", "text/plain",
                 "application/json", "application/schema+json", "application/problem+json", "image/svg+xml");
         listener.registerAddOn(new UpgradesDeclined());
-        http.addListener(listener);
         ServerConfiguration configuration = http.getServerConfiguration();
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
         configuration.setJmxEnabled(false);
         configuration.addHttpHandler(new Front(new Guard(binding), page::join, api::join, metrics), "/");
         http.start();
+        // only now, with its handler in place: a listener that starts with the server answers 404 for a moment
+        http.addListener(listener);
+        try {
+            listener.start(); // does nothing where adding it started it, and says why where it could not
+        } catch (IOException noPort) {
+            http.shutdownNow();
+            throw noPort;
+        }
         return new Server(http, listener, binding.host(), api);
     }
 

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.net.ConnectException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
@@ -108,10 +109,14 @@ class ServeCommandTest {
         }
 
         static Process start(Path data) throws IOException {
+            return start(data, 0);
+        }
+
+        static Process start(Path data, int port) throws IOException {
             List<String> command = new ArrayList<>(List.of(
                     Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                     "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
-                    ServeMain.class.getName(), "--port", "0", "--data", data.toString()));
+                    ServeMain.class.getName(), "--port", Integer.toString(port), "--data", data.toString()));
             return new ProcessBuilder(command).start();
         }
 
@@ -129,6 +134,30 @@ class ServeCommandTest {
 
         @Override
         public void close() {
+            process.destroyForcibly();
+        }
+    }
+
+    @Test
+    void theVeryFirstRequestThatGetsThroughIsAnsweredWell() throws Exception {
+        int port;
+        try (ServerSocket free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            port = free.getLocalPort();
+        }
+        Process process = Serving.start(folder, port);
+        try {
+            String answer = null;
+            while (answer == null && process.isAlive()) {
+                try (Socket socket = new Socket("127.0.0.1", port)) {
+                    socket.getOutputStream().write("GET /health HTTP/1.0\r\nHost: localhost\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
+                    answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+                } catch (ConnectException notOpenYet) {
+                    Thread.onSpinWait();
+                }
+            }
+            String first = answer;
+            assertTrue(first != null && first.startsWith("HTTP/1.1 200 "), () -> first);
+        } finally {
             process.destroyForcibly();
         }
     }

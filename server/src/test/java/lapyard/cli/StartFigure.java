@@ -1,6 +1,7 @@
 package lapyard.cli;
 
 import java.io.IOException;
+import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -19,7 +20,6 @@ import java.util.stream.Stream;
  */
 public final class StartFigure {
     private static final int RUNS = Integer.getInteger("runs", 5);
-    private static final int PORT = Integer.getInteger("port", 18080);
     private static final int TICKS_A_SECOND = 100; // USER_HZ, fixed at 100 for what Linux shows to programs
     private static final int SETTLED_MS = 500;
 
@@ -66,15 +66,16 @@ public final class StartFigure {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(List.of(arguments));
-        command.addAll(List.of("--port", Integer.toString(PORT), "--data", data.toString()));
+        int port = freePort();
+        command.addAll(List.of("--port", Integer.toString(port), "--data", data.toString()));
         long from = System.nanoTime();
         Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
         try {
-            double pageMs = answered("/", process, from);
-            double listMs = answered("/api/gardens", process, from);
+            double pageMs = answered("/", port, process, from);
+            double listMs = answered("/api/gardens", port, process, from);
             double cpuMs = cpuMs(process.pid());
             Thread.sleep(SETTLED_MS);
             return new Run(pageMs, listMs, cpuMs, residentMb(process.pid()));
@@ -85,11 +86,12 @@ public final class StartFigure {
     }
 
     /** Asks every few milliseconds until it is answered with 200; milliseconds since {@code from}. */
-    private static double answered(String path, Process process, long from) throws IOException, InterruptedException {
+    private static double answered(String path, int port, Process process, long from)
+            throws IOException, InterruptedException {
         byte[] request = ("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n\r\n")
                 .getBytes(StandardCharsets.US_ASCII);
         while (process.isAlive()) {
-            try (Socket socket = new Socket("127.0.0.1", PORT)) {
+            try (Socket socket = new Socket("127.0.0.1", port)) {
                 socket.getOutputStream().write(request);
                 String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
                 if (answer.startsWith("HTTP/1.1 200 ")) return (System.nanoTime() - from) / 1e6;
@@ -99,6 +101,12 @@ public final class StartFigure {
             }
         }
         throw new IllegalStateException("the server ended with " + process.exitValue());
+    }
+
+    private static int freePort() throws IOException {
+        try (ServerSocket socket = new ServerSocket(0)) {
+            return socket.getLocalPort();
+        }
     }
 
     private static double cpuMs(long pid) throws IOException {
