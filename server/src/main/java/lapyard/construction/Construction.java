@@ -1,20 +1,89 @@
 package lapyard.construction;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import lapyard.geometry.Inset;
+import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
 import lapyard.plan.Saw;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
 
 /** Builds a bed on paper. */
 public final class Construction {
+    /** Length of the strips that bearers come from, where nobody says: the usual length of bearer timber. */
+    public static final double BEARER_STOCK_MM = 2400;
+
+    /** What one person lifts, where nobody says. A guide, not a safe limit. */
+    public static final double LIFT_LIMIT_KG = 25;
+
     private Construction() {}
 
     /**
      * @param bed       with a right-angled outline that {@code plan} has passed
      * @param longestMm longest piece that some board can give for this section (stock or rack), for seams
-     * @param downhill  the fall of the ground as a slope (x, y) in the bed's own frame, pointing downhill; empty where no levels were taken
+     * @param downhill  the fall of the ground as a slope (x, y) in the bed's own frame, pointing downhill; empty
+     *     where no levels were taken
      */
     public static BedWork of(Bed bed, Saw saw, double longestMm, Optional<Point> downhill) {
-        throw new UnsupportedOperationException();
+        return of(bed, saw, longestMm, downhill, BEARER_STOCK_MM, LIFT_LIMIT_KG);
+    }
+
+    /**
+     * @param bearerStockMm longest stock of the bearer timber, end trims included
+     * @param liftLimitKg   what one person may lift
+     */
+    public static BedWork of(
+            Bed bed, Saw saw, double longestMm, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
+        List<Quantity> quantities = new ArrayList<>();
+        Outline inner = Inset.of(bed.outline(), bed.section().thicknessMm());
+        Courses.Laid laid = Courses.of(bed, saw, longestMm);
+        List<Finding> findings = new ArrayList<>(laid.findings());
+        List<Piece> pieces = laid.courses().stream()
+                .flatMap(course -> course.pieces().stream())
+                .toList();
+        LowSide low = LowSide.of(bed, downhill);
+        Notching.Cut notched = Notching.of(bed, low, laid.seams());
+        findings.addAll(notched.findings());
+        Timber.quantities(bed, pieces, notched.notches().size(), quantities);
+        Timber.lifts(bed, pieces, liftLimitKg, quantities, findings);
+        Fixings.screws(bed, quantities, findings);
+        Fixings.seams(laid.seams().size(), quantities);
+        Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
+        floor.quantities(bed, saw, bearerStockMm, quantities);
+        floor.findings(bed, low.toward(), findings);
+        List<LinerPiece> liner =
+                bed.liner().wanted() ? LinerCut.pieces(bed, floor.rectangles(), low, findings) : List.of();
+        LinerCut.quantities(bed, inner, liner, quantities);
+        if (!liner.isEmpty()) {
+            Fixings.staples(bed, inner, quantities);
+        }
+        Coating.quantities(bed, quantities);
+        quantities.add(new Quantity(
+                "inner.area",
+                inner.areaMm2() / 1e6,
+                "m2",
+                Working.of(
+                        "outer area - t (P - 4t)",
+                        Working.GEOMETRY,
+                        Input.of("outer area", bed.outline().areaMm2() / 1e6, "m2"),
+                        Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
+                        Input.of("thickness t", bed.section().thicknessMm(), "mm"))));
+        return new BedWork(
+                bed,
+                inner,
+                floor.rectangles(),
+                laid.courses(),
+                laid.seams(),
+                notched.notches(),
+                floor.strips(),
+                floor.slats(),
+                liner,
+                quantities,
+                findings);
     }
 }

@@ -1,22 +1,175 @@
 package lapyard.fill;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import lapyard.construction.BedWork;
+import lapyard.geometry.Lengths;
+import lapyard.plan.Bed;
+import lapyard.plan.Fill;
 import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
 import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
 
 /**
  * What one bed takes.
  *
- * @param quantities soil.depth, soil.settled, soil.loose, soil.mass, mulch, barrows, and one a layer by its item ({@code soil.topsoil})
+ * @param quantities soil.depth, soil.settled, soil.loose, soil.mass, mulch, barrows, and one a layer by its item
+ *     ({@code soil.topsoil})
  */
 public record BedFill(List<Quantity> quantities, List<Finding> findings) {
+    /** Loose soil as it is barrowed. */
+    static final double LOOSE_KG_M3 = 1200;
+
+    static final double BARROW_LITRES = 60;
+
+    /** Under this depth most vegetables root poorly. */
+    static final double LEAST_DEPTH_MM = 300;
+
     public BedFill {
         quantities = List.copyOf(quantities);
         findings = List.copyOf(findings);
     }
 
+    /**
+     * Soil from the base to the freeboard and mulch below the rim; left out, with a finding, where there is no room.
+     */
     public static BedFill of(BedWork work) {
-        throw new UnsupportedOperationException();
+        Bed bed = work.bed();
+        Fill fill = bed.fill();
+        List<Quantity> quantities = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        double area = work.inner().areaMm2() / 1e6;
+        double depth = bed.heightMm() - bed.base().heightMm() - fill.freeboardMm() - fill.mulchMm();
+        depthFindings(bed, depth, findings);
+        mulchFindings(bed, findings);
+        if (depth <= 0) {
+            return new BedFill(quantities, findings);
+        }
+        double settled = area * depth / 1000;
+        double loose = looseM3(settled, fill.settlement());
+        quantities.add(new Quantity(
+                "soil.depth",
+                depth,
+                "mm",
+                Working.of(
+                        "wall height - base height - freeboard - mulch",
+                        Working.COMMON_PRACTICE,
+                        Input.of("wall height", bed.heightMm(), "mm"),
+                        Input.of("base height", bed.base().heightMm(), "mm"),
+                        Input.of("freeboard", fill.freeboardMm(), "mm"),
+                        Input.of("mulch", fill.mulchMm(), "mm"))));
+        quantities.add(new Quantity(
+                "soil.settled",
+                settled,
+                "m3",
+                Working.of(
+                        "inside area x soil depth",
+                        Working.GEOMETRY,
+                        Input.of("inside area", area, "m2"),
+                        Input.of("soil depth", depth, "mm"))));
+        quantities.add(new Quantity(
+                "soil.loose",
+                loose,
+                "m3",
+                Working.of(
+                        "settled / (1 - settlement)",
+                        Working.COMMON_PRACTICE,
+                        Input.of("settled", settled, "m3"),
+                        Input.of("settlement", fill.settlement(), ""))));
+        layers(fill, loose, quantities);
+        quantities.add(new Quantity(
+                "soil.mass",
+                loose * LOOSE_KG_M3,
+                "kg",
+                Working.of(
+                        "loose x weight of loose soil",
+                        Working.COMMON_PRACTICE,
+                        Input.of("loose", loose, "m3"),
+                        Input.of("loose soil", LOOSE_KG_M3, "kg/m3"))));
+        quantities.add(new Quantity(
+                "barrows",
+                barrows(loose, BARROW_LITRES),
+                "barrows",
+                Working.of(
+                        "loose / barrow, rounded up",
+                        Working.COMMON_PRACTICE,
+                        Input.of("loose", loose, "m3"),
+                        Input.of("barrow", BARROW_LITRES, "l"))));
+        if (fill.mulchMm() > 0) {
+            quantities.add(new Quantity(
+                    "mulch",
+                    area * fill.mulchMm() / 1000,
+                    "m3",
+                    Working.of(
+                            "inside area x mulch depth",
+                            Working.GEOMETRY,
+                            Input.of("inside area", area, "m2"),
+                            Input.of("mulch depth", fill.mulchMm(), "mm"))));
+        }
+        return new BedFill(quantities, findings);
+    }
+
+    /**
+     * Loose soil that settles to a volume: the share is lost from what is put in, so divide, do not multiply by 1 +
+     * share.
+     */
+    static double looseM3(double settledM3, double settlement) {
+        return settledM3 / (1 - settlement);
+    }
+
+    /** Whole barrow loads. */
+    static int barrows(double looseM3, double litres) {
+        return (int) Math.ceil(looseM3 * 1000 / litres - 1e-9);
+    }
+
+    /** One quantity an item, however many layers of it there are. */
+    private static void layers(Fill fill, double loose, List<Quantity> quantities) {
+        Map<String, Double> shares = new LinkedHashMap<>();
+        fill.layers().forEach(layer -> shares.merge(layer.item(), layer.share(), Double::sum));
+        shares.forEach((item, share) -> quantities.add(new Quantity(
+                item,
+                loose * share,
+                "m3",
+                Working.of(
+                        "loose x share",
+                        Working.COMMON_PRACTICE,
+                        Input.of("loose", loose, "m3"),
+                        Input.of("share", share, "")))));
+    }
+
+    private static void depthFindings(Bed bed, double depth, List<Finding> findings) {
+        if (depth <= 0) {
+            findings.add(Finding.snag(
+                    "bed " + bed.id(),
+                    Lengths.text(-depth) + " too low for any soil over base, freeboard and mulch: fill is left out",
+                    new Amount(Lengths.toTenth(-depth), "mm"),
+                    "raise a course",
+                    "leave the base open",
+                    "lay less mulch"));
+        } else if (depth < LEAST_DEPTH_MM - 1e-6) {
+            findings.add(Finding.note(
+                    "bed " + bed.id(),
+                    Lengths.text(depth) + " of soil, " + Lengths.text(LEAST_DEPTH_MM - depth) + " under the usual "
+                            + Lengths.text(LEAST_DEPTH_MM),
+                    new Amount(Lengths.toTenth(LEAST_DEPTH_MM - depth), "mm"),
+                    "raise a course",
+                    "leave the base open"));
+        }
+    }
+
+    private static void mulchFindings(Bed bed, List<Finding> findings) {
+        double over = bed.fill().mulchMm() - bed.fill().freeboardMm() - 100;
+        if (over > 1e-6) {
+            findings.add(Finding.snag(
+                    "bed " + bed.id(),
+                    Lengths.text(bed.fill().mulchMm()) + " of mulch is more than 100 over the freeboard of "
+                            + Lengths.text(bed.fill().freeboardMm()),
+                    new Amount(Lengths.toTenth(over), "mm"),
+                    "lay " + Lengths.text(over) + " less mulch"));
+        }
     }
 }

@@ -1,6 +1,7 @@
 package lapyard.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -17,8 +18,8 @@ public record Outline(List<Point> corners) {
     }
 
     public static Outline rectangle(double widthMm, double depthMm) {
-        return new Outline(List.of(
-                new Point(0, 0), new Point(widthMm, 0), new Point(widthMm, depthMm), new Point(0, depthMm)));
+        return new Outline(
+                List.of(new Point(0, 0), new Point(widthMm, 0), new Point(widthMm, depthMm), new Point(0, depthMm)));
     }
 
     public int sides() {
@@ -63,7 +64,7 @@ public record Outline(List<Point> corners) {
             return this;
         }
         List<Point> reversed = new ArrayList<>(corners);
-        java.util.Collections.reverse(reversed);
+        Collections.reverse(reversed);
         return new Outline(reversed);
     }
 
@@ -82,6 +83,33 @@ public record Outline(List<Point> corners) {
             turned.add(corner(first + i));
         }
         return new Outline(turned);
+    }
+
+    /** Whether corner {@code i} points into the outline; the corners must run counter-clockwise. */
+    public boolean insideCorner(int i) {
+        Point a = corner(i - 1);
+        Point b = corner(i);
+        Point c = corner(i + 1);
+        return (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()) < 0;
+    }
+
+    public int insideCorners() {
+        int count = 0;
+        for (int i = 0; i < sides(); i++) {
+            if (insideCorner(i)) {
+                count++;
+            }
+        }
+        return count;
+    }
+
+    /**
+     * The direction of side {@code i} in an outline whose sides run along the axes: one of (1,0) (0,1) (-1,0) (0,-1).
+     */
+    public Point uprightDirection(int i) {
+        double dx = corner(i + 1).x() - corner(i).x();
+        double dy = corner(i + 1).y() - corner(i).y();
+        return Math.abs(dx) > Math.abs(dy) ? new Point(Math.signum(dx), 0) : new Point(0, Math.signum(dy));
     }
 
     public Outline placed(Placement placement) {

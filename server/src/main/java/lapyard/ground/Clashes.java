@@ -1,14 +1,185 @@
 package lapyard.ground;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
+import lapyard.plan.Ground;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.valid.IsValidOp;
 
-/** Beds, paths and keep-clear that get in each other's way or leave the yard, each with its amount and a way out. */
+/**
+ * All that is wrong with how things lie in the yard, each with its amount and a way out: beds, paths and keep-clear
+ * that get in each other's way or leave the yard, level readings off the plane, scribes too deep, surfaces that
+ * overlap, and, as notes, gaps and reach under the access defaults.
+ */
 public final class Clashes {
+    /** More overlaps than this are told together; moving off one of so many is no way out. */
+    private static final int MOST_TOLD_APART = 3;
+
     private Clashes() {}
 
+    /** In the order of the document: the drawing, the levels, bed by bed, surfaces, paths, then notes on access. */
     public static List<Finding> of(Garden garden) {
-        throw new UnsupportedOperationException();
+        List<Finding> found = new ArrayList<>(crossings(garden));
+        found.addAll(Fall.findings(garden.ground().levels()));
+        Site site = new Site(garden);
+        SurfaceChecks surfaces = new SurfaceChecks(site, garden.ground().surfaces());
+        Optional<Fall> fall = Fall.of(garden.ground().levels());
+        for (Lot lot : site.lots()) {
+            site.yard().ifPresent(yard -> overTheEdge(site, lot, yard).ifPresent(found::add));
+            found.addAll(onOtherBeds(site, lot));
+            site.zones().forEach(zone -> inZone(site, lot, zone).ifPresent(found::add));
+            found.addAll(surfaces.under(lot));
+            fall.ifPresent(plane -> found.addAll(BedFall.of(lot.bed(), plane).findings()));
+        }
+        found.addAll(surfaces.ofTheYard());
+        found.addAll(PathChecks.of(site, garden.paths()));
+        found.addAll(Access.of(site, garden.paths()));
+        return found;
+    }
+
+    private static Optional<Finding> overTheEdge(Site site, Lot lot, Geometry yard) {
+        if (site.insideYard(lot.core())) {
+            return Optional.empty();
+        }
+        Outline outline = lot.bed().inYard();
+        double most = 0;
+        String at = "";
+        for (int i = 0; i < outline.sides(); i++) {
+            double over = Shapes.FACTORY
+                    .createPoint(Shapes.coordinate(outline.corner(i)))
+                    .distance(yard);
+            if (over > most + 1e-9) {
+                most = over;
+                at = "at corner " + (i + 1);
+            }
+        }
+        if (most <= Shapes.TOUCH_MM) {
+            // No corner is out: a corner of the yard cuts into a wall.
+            for (Coordinate corner : yard.getCoordinates()) {
+                Geometry point = Shapes.FACTORY.createPoint(corner);
+                double into =
+                        lot.area().covers(point) ? lot.area().getBoundary().distance(point) : 0;
+                most = Math.max(most, into);
+            }
+            double longest = -1;
+            for (int i = 0; i < outline.sides(); i++) {
+                double out = Shapes.segment(outline.corner(i), outline.corner(i + 1))
+                        .difference(yard)
+                        .getLength();
+                if (out > longest) {
+                    longest = out;
+                    at = "along wall " + Bed.wallLetter(i);
+                }
+            }
+        }
+        List<String> ways = site.waysOut(lot, yard, moved -> site.insideYard(moved.core()));
+        return Optional.of(Finding.snag(
+                lot.where(),
+                Say.withWays(Say.mm(most) + " over the edge " + at + ".", ways),
+                Say.amountMm(most),
+                ways.toArray(String[]::new)));
+    }
+
+    private static List<Finding> onOtherBeds(Site site, Lot lot) {
+        List<Lot> under = site.near(lot.area(), 0).stream()
+                .filter(other -> other.index() < lot.index() && lot.core().intersects(other.area()))
+                .toList();
+        List<Finding> found = new ArrayList<>();
+        if (under.size() > MOST_TOLD_APART) {
+            double area = lot.area().intersection(Lot.union(under)).getArea();
+            String names = String.join(
+                    ", ",
+                    under.stream()
+                            .limit(MOST_TOLD_APART)
+                            .map(other -> other.bed().id())
+                            .toList());
+            String way = "Move it to a free place";
+            found.add(Finding.snag(
+                    lot.where(),
+                    Say.withWays(
+                            Say.m2(area) + " across beds " + names + " and " + (under.size() - MOST_TOLD_APART)
+                                    + " more.",
+                            List.of(way)),
+                    Say.amountM2(area),
+                    way));
+            return found;
+        }
+        for (Lot other : under) {
+            double area = lot.area().intersection(other.area()).getArea();
+            List<String> ways =
+                    site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
+            found.add(Finding.snag(
+                    lot.where(),
+                    Say.withWays(Say.m2(area) + " across bed " + other.bed().id() + ".", ways),
+                    Say.amountM2(area),
+                    ways.toArray(String[]::new)));
+        }
+        return found;
+    }
+
+    private static Optional<Finding> inZone(Site site, Lot lot, Zone zone) {
+        if (!zone.blocks(lot)) {
+            return Optional.empty();
+        }
+        List<String> ways = site.waysOut(lot, zone.keptClear(), moved -> !zone.blocks(moved));
+        double shortBy = zone.shortByMm(lot);
+        return Optional.of(Finding.snag(
+                lot.where(),
+                Say.withWays(zone.fact(lot, shortBy), ways),
+                Say.amountMm(shortBy),
+                ways.toArray(String[]::new)));
+    }
+
+    /** Outlines whose sides cross cannot be measured. */
+    private static List<Finding> crossings(Garden garden) {
+        List<Finding> found = new ArrayList<>();
+        garden.ground().outline().forEach(outline -> crossing("yard", outline).ifPresent(found::add));
+        for (Ground.Surface surface : garden.ground().surfaces()) {
+            crossing("surface " + surface.kind(), surface.outline()).ifPresent(found::add);
+        }
+        for (Ground.KeepClear kept : garden.ground().keepClear()) {
+            if (kept.leafMm() == 0 && kept.shape().size() > 2) {
+                crossing("keep-clear " + kept.kind(), new Outline(kept.shape())).ifPresent(found::add);
+            }
+        }
+        for (Bed bed : garden.beds()) {
+            crossing("bed " + bed.id(), bed.inYard()).ifPresent(found::add);
+        }
+        return found;
+    }
+
+    private static Optional<Finding> crossing(String where, Outline outline) {
+        IsValidOp check = new IsValidOp(Shapes.drawn(outline));
+        if (check.isValid()) {
+            return Optional.empty();
+        }
+        Coordinate place = check.getValidationError().getCoordinate();
+        int corner = nearestCorner(outline, new Point(place.x, place.y));
+        List<String> ways = List.of("Check corner " + corner, "Give the corners in the order of walking round");
+        return Optional.of(Finding.stop(
+                where,
+                Say.withWays(
+                        "Sides cross or touch at (" + Say.mm(place.x) + ", " + Say.mm(place.y) + "), near corner "
+                                + corner + ".",
+                        ways),
+                null,
+                ways.toArray(String[]::new)));
+    }
+
+    private static int nearestCorner(Outline outline, Point place) {
+        int nearest = 0;
+        for (int i = 1; i < outline.sides(); i++) {
+            if (outline.corner(i).distanceMm(place) < outline.corner(nearest).distanceMm(place)) {
+                nearest = i;
+            }
+        }
+        return nearest + 1;
     }
 }

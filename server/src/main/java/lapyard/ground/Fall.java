@@ -1,8 +1,10 @@
 package lapyard.ground;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Point;
+import lapyard.plan.Finding;
 import lapyard.plan.Ground;
 
 /**
@@ -11,13 +13,103 @@ import lapyard.plan.Ground;
  * @param residualsMm reading less plane, one a reading
  */
 public record Fall(double a, double b, double c, List<Double> residualsMm) {
+    /** A reading further off the plane is a lump or a slip of the tape. */
+    static final double MOST_RESIDUAL_MM = 15;
+
+    /** Readings whose mean square distance from one line is below this, or a thousandth of their spread, lie in it. */
+    private static final double IN_LINE_MM = 1;
+
     public Fall {
         residualsMm = List.copyOf(residualsMm);
     }
 
     /** Empty for fewer than three readings or readings all in a line. */
     public static Optional<Fall> of(List<Ground.Level> levels) {
-        throw new UnsupportedOperationException();
+        int n = levels.size();
+        if (n < 3) {
+            return Optional.empty();
+        }
+        double x = 0;
+        double y = 0;
+        double drop = 0;
+        for (Ground.Level level : levels) {
+            x += level.at().x() / n;
+            y += level.at().y() / n;
+            drop += level.dropMm() / n;
+        }
+        double xx = 0;
+        double xy = 0;
+        double yy = 0;
+        double xd = 0;
+        double yd = 0;
+        for (Ground.Level level : levels) {
+            double dx = level.at().x() - x;
+            double dy = level.at().y() - y;
+            xx += dx * dx;
+            xy += dx * dy;
+            yy += dy * dy;
+            xd += dx * (level.dropMm() - drop);
+            yd += dy * (level.dropMm() - drop);
+        }
+        double spread = Math.hypot(xx - yy, 2 * xy);
+        double across = Math.sqrt(Math.max(0, (xx + yy - spread) / 2 / n));
+        double along = Math.sqrt((xx + yy + spread) / 2 / n);
+        if (across < Math.max(IN_LINE_MM, along / 1000)) {
+            return Optional.empty();
+        }
+        double det = xx * yy - xy * xy;
+        double a = (xd * yy - yd * xy) / det;
+        double b = (yd * xx - xd * xy) / det;
+        double c = drop - a * x - b * y;
+        List<Double> residuals = new ArrayList<>();
+        for (Ground.Level level : levels) {
+            residuals.add(level.dropMm() - (a * level.at().x() + b * level.at().y() + c));
+        }
+        return Optional.of(new Fall(a, b, c, residuals));
+    }
+
+    /** What is wrong with the readings: too few, all in a line, or one off the plane. None for no readings at all. */
+    static List<Finding> findings(List<Ground.Level> levels) {
+        if (levels.isEmpty()) {
+            return List.of();
+        }
+        Optional<Fall> fall = of(levels);
+        if (fall.isEmpty() && levels.size() < 3) {
+            int missing = 3 - levels.size();
+            String way = "Take " + missing + " more, not all in a line";
+            return List.of(Finding.stop(
+                    "levels",
+                    Say.withWays(levels.size() + " of the 3 level readings that a fall needs.", List.of(way)),
+                    new Finding.Amount(missing, "readings"),
+                    way));
+        }
+        if (fall.isEmpty()) {
+            String way = "Take one more to the side of the line";
+            return List.of(Finding.stop(
+                    "levels",
+                    Say.withWays(
+                            "All " + levels.size() + " level readings lie in a line, so no fall across it is known.",
+                            List.of(way)),
+                    new Finding.Amount(1, "readings"),
+                    way));
+        }
+        List<Finding> found = new ArrayList<>();
+        for (int i = 0; i < levels.size(); i++) {
+            double off = Math.abs(fall.get().residualsMm.get(i));
+            if (off > MOST_RESIDUAL_MM) {
+                List<String> ways = List.of("Take it again", "Add readings round it");
+                found.add(Finding.snag(
+                        "levels, reading " + (i + 1),
+                        Say.withWays(
+                                Say.mm(off) + " off the plane of the ground at ("
+                                        + Say.mm(levels.get(i).at().x()) + ", "
+                                        + Say.mm(levels.get(i).at().y()) + "), limit " + Say.mm(MOST_RESIDUAL_MM) + ".",
+                                ways),
+                        Say.amountMm(off),
+                        ways.toArray(String[]::new)));
+            }
+        }
+        return found;
     }
 
     /** The slope (x, y) in the yard, pointing downhill. */

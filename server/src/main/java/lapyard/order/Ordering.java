@@ -1,31 +1,282 @@
 package lapyard.order;
 
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lapyard.catalogue.Pack;
 import lapyard.catalogue.PackGoods;
+import lapyard.order.SlipLine.PackCount;
+import lapyard.working.Working;
+import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 
 /** Needs become lines, lines become one slip. */
 public final class Ordering {
+    /** Amounts in these units are measured; any other unit is the plain word of a counted thing. */
+    private static final Set<String> MEASURED = Set.of("m", "m2", "m3", "kg", "t", "l", "mm");
+
+    /** Decimals of a need; what is smaller is the noise of binary fractions, not material. */
+    private static final int NEED_DECIMALS = 6;
+
+    private static final BigDecimal MOST = new BigDecimal("1e12");
+
     private Ordering() {}
 
     /**
-     * The cheapest mix of packs that covers the garden's need, and what each bed alone would cost.
+     * @param code ISO 4217, three letters
+     * @throws IllegalArgumentException for a code that is not in ISO 4217 or names no money that is counted in decimals
+     */
+    public static CurrencyUnit currency(String code) {
+        String way = "; give the three letters of ISO 4217, for example GBP or EUR";
+        if (code == null || !code.matches("[A-Z]{3}")) {
+            throw new IllegalArgumentException("\"" + code + "\" is no currency code" + way);
+        }
+        CurrencyUnit unit = CurrencyUnit.registeredCurrencies().stream()
+                .filter(known -> known.getCode().equals(code))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("currency " + code + " is not in ISO 4217" + way));
+        if (unit.isPseudoCurrency()) {
+            throw new IllegalArgumentException("currency " + code + " is not money to buy with" + way);
+        }
+        return unit;
+    }
+
+    /**
+     * The cheapest mix of packs that covers the garden's need, and what each bed alone would cost. Ties go to the
+     * least left over, then the fewest packs, then what the catalogue names first. Packs without a price are passed
+     * over while others have one; where none has, the line says how many of the pack that leaves least over, unpriced.
      *
      * @param needs one a bed or path, in the goods' unit, without spare
+     * @throws IllegalArgumentException for a need, spare, content or price that can never make sense, naming it
      */
     public static SlipLine packs(PackGoods goods, List<Double> needs, CurrencyUnit currency) {
-        throw new UnsupportedOperationException();
+        check(goods);
+        BigDecimal bare = BigDecimal.ZERO;
+        for (double need : needs) {
+            bare = bare.add(checkedNeed(goods.item(), need));
+        }
+        BigDecimal need = withSpare(goods, bare);
+        List<Pack> priced =
+                goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
+        if (goods.packs().isEmpty()) {
+            return unpriced(goods.item(), goods.label(), need.doubleValue(), goods.unit());
+        }
+        return priced.isEmpty() ? countedOnly(goods, bare, need) : cheapest(goods, priced, needs, bare, need, currency);
     }
 
     /** A need for which the catalogue has nothing: kept in place, without a price. */
     public static SlipLine unpriced(String item, String label, double need, String unit) {
-        throw new UnsupportedOperationException();
+        BigDecimal amount = checkedNeed(item, need);
+        Working working = Working.of(
+                "no packs of " + item + " in the catalogue, so no price; the total is \"at least\"",
+                Working.COMMON_PRACTICE,
+                Working.Input.of("need", amount.doubleValue(), unit));
+        return new SlipLine(
+                item, label, amount.doubleValue(), unit, List.of(), 0, Optional.empty(), Optional.empty(), working);
     }
 
     /**
      * @param leftOut whether something that cannot be made was left out, which makes the total "at least"
      */
     public static Slip slip(CurrencyUnit currency, List<SlipLine> lines, boolean leftOut) {
-        throw new UnsupportedOperationException();
+        BigDecimal total = BigDecimal.ZERO;
+        boolean atLeast = leftOut;
+        for (SlipLine line : lines) {
+            total = total.add(line.cost().orElse(BigDecimal.ZERO));
+            atLeast |= line.cost().isEmpty();
+        }
+        List<SlipLine> sorted = lines.stream().sorted(Slip.LARGEST_SAVING_FIRST).toList();
+        return new Slip(currency, rounded(total, currency), atLeast, sorted);
+    }
+
+    /** Half up to the decimals of the currency: 2 for GBP, 0 for JPY, 3 for KWD. */
+    public static BigDecimal rounded(BigDecimal amount, CurrencyUnit currency) {
+        return BigMoney.of(currency, amount).toMoney(RoundingMode.HALF_UP).getAmount();
+    }
+
+    private static SlipLine cheapest(
+            PackGoods goods,
+            List<Pack> priced,
+            List<Double> needs,
+            BigDecimal bare,
+            BigDecimal need,
+            CurrencyUnit currency) {
+        PackMix packMix = new PackMix(priced);
+        PackMix.Mix mix = packMix.covering(need);
+        BigDecimal alone = BigDecimal.ZERO;
+        boolean aloneProved = true;
+        Map<Double, PackMix.Mix> known = new HashMap<>();
+        for (double one : needs) {
+            PackMix.Mix own =
+                    known.computeIfAbsent(one, same -> packMix.covering(withSpare(goods, BigDecimal.valueOf(same))));
+            alone = alone.add(packMix.cost(own));
+            aloneProved &= own.proved();
+        }
+        List<PackCount> bought = counts(goods, priced, mix.counts());
+        BigDecimal cost = rounded(packMix.cost(mix), currency);
+        BigDecimal bedByBed = rounded(alone, currency);
+        StringBuilder formula = new StringBuilder(needFormula(goods))
+                .append("; cheapest mix of packs that covers it: ")
+                .append(
+                        bought.isEmpty()
+                                ? "none"
+                                : bought.stream().map(Ordering::inWords).collect(Collectors.joining(" + ")))
+                .append(" = ")
+                .append(cost.toPlainString())
+                .append(' ')
+                .append(currency.getCode())
+                .append("; each bed or path alone: ")
+                .append(bedByBed.toPlainString())
+                .append("; rounded half up to ")
+                .append(currency.getDecimalPlaces())
+                .append(" decimals");
+        String missing = goods.packs().stream()
+                .filter(pack -> pack.price().isEmpty())
+                .map(Pack::name)
+                .collect(Collectors.joining(", "));
+        if (!missing.isEmpty()) {
+            formula.append("; no price, so passed over: ").append(missing);
+        }
+        if (!mix.proved() || !aloneProved) {
+            formula.append("; pack sizes without a common measure: best mix found, a cheaper one is not ruled out");
+        }
+        return line(
+                goods,
+                bare,
+                need,
+                bought,
+                held(priced, mix.counts()),
+                Optional.of(cost),
+                Optional.of(bedByBed),
+                formula.toString());
+    }
+
+    /** No pack has a price: the one kind that leaves least over, then takes fewest packs. */
+    private static SlipLine countedOnly(PackGoods goods, BigDecimal bare, BigDecimal need) {
+        Pack fitting = goods.packs().stream()
+                .min(Comparator.comparing(
+                                (Pack pack) -> PackMix.contentOf(pack).multiply(new BigDecimal(toCover(need, pack))))
+                        .thenComparing(pack -> toCover(need, pack)))
+                .orElseThrow();
+        List<Pack> only = List.of(fitting);
+        List<BigInteger> count = List.of(toCover(need, fitting));
+        String formula = needFormula(goods) + "; no pack has a price, so the pack that leaves least over: "
+                + toCover(need, fitting) + " x " + fitting.name() + "; the total is \"at least\"";
+        return line(
+                goods,
+                bare,
+                need,
+                counts(goods, only, count),
+                held(only, count),
+                Optional.empty(),
+                Optional.empty(),
+                formula);
+    }
+
+    private static BigInteger toCover(BigDecimal need, Pack pack) {
+        return need.divide(PackMix.contentOf(pack), 0, RoundingMode.CEILING).toBigInteger();
+    }
+
+    private static SlipLine line(
+            PackGoods goods,
+            BigDecimal bare,
+            BigDecimal need,
+            List<PackCount> bought,
+            BigDecimal held,
+            Optional<BigDecimal> cost,
+            Optional<BigDecimal> bedByBed,
+            String formula) {
+        List<Working.Input> inputs = new ArrayList<>();
+        inputs.add(Working.Input.of("sum of needs", bare.doubleValue(), goods.unit()));
+        inputs.add(Working.Input.of("spare", goods.spare(), ""));
+        for (Pack pack : goods.packs()) {
+            inputs.add(Working.Input.of(pack.name(), pack.content(), goods.unit()));
+        }
+        return new SlipLine(
+                goods.item(),
+                goods.label(),
+                need.doubleValue(),
+                goods.unit(),
+                bought,
+                held.subtract(need).doubleValue(),
+                cost,
+                bedByBed,
+                new Working(inputs, formula, Working.COMMON_PRACTICE));
+    }
+
+    private static String needFormula(PackGoods goods) {
+        return "need = sum of needs x (1 + spare)" + (counted(goods) ? ", up to a whole number" : "");
+    }
+
+    private static String inWords(PackCount bought) {
+        return bought.count() + " x " + bought.pack()
+                + bought.price().map(price -> " at " + price.toPlainString()).orElse("");
+    }
+
+    private static List<PackCount> counts(PackGoods goods, List<Pack> packs, List<BigInteger> counts) {
+        List<PackCount> bought = new ArrayList<>();
+        for (int i = 0; i < packs.size(); i++) {
+            BigInteger count = counts.get(i);
+            if (count.bitLength() > 62) {
+                throw new IllegalArgumentException(goods.item() + ": " + count + " of "
+                        + packs.get(i).name() + " is more than can be counted; check the content of the pack, "
+                        + packs.get(i).content() + " " + goods.unit());
+            }
+            if (count.signum() > 0) {
+                bought.add(new PackCount(
+                        packs.get(i).name(), count.longValue(), packs.get(i).price()));
+            }
+        }
+        return bought;
+    }
+
+    private static BigDecimal held(List<Pack> packs, List<BigInteger> counts) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int i = 0; i < packs.size(); i++) {
+            sum = sum.add(PackMix.contentOf(packs.get(i)).multiply(new BigDecimal(counts.get(i))));
+        }
+        return sum;
+    }
+
+    private static BigDecimal withSpare(PackGoods goods, BigDecimal bare) {
+        BigDecimal need = bare.multiply(BigDecimal.ONE.add(BigDecimal.valueOf(goods.spare())))
+                .setScale(NEED_DECIMALS, RoundingMode.HALF_UP);
+        return counted(goods) ? need.setScale(0, RoundingMode.CEILING) : need;
+    }
+
+    private static boolean counted(PackGoods goods) {
+        return !MEASURED.contains(goods.unit());
+    }
+
+    private static BigDecimal checkedNeed(String item, double need) {
+        if (!(need >= 0) || need > MOST.doubleValue()) {
+            throw new IllegalArgumentException(
+                    item + ": a need of " + need + " makes no sense; it must be from 0 to " + MOST.toPlainString());
+        }
+        return BigDecimal.valueOf(need);
+    }
+
+    private static void check(PackGoods goods) {
+        if (!(goods.spare() >= 0) || goods.spare() > 10) {
+            throw new IllegalArgumentException(goods.item() + ": spare must be from 0 to 10, was " + goods.spare());
+        }
+        for (Pack pack : goods.packs()) {
+            if (!(pack.content() > 0) || pack.content() > MOST.doubleValue()) {
+                throw new IllegalArgumentException(goods.item() + ", " + pack.name() + ": content must be above 0 "
+                        + goods.unit() + ", was " + pack.content());
+            }
+            pack.price().filter(price -> price.signum() < 0).ifPresent(price -> {
+                throw new IllegalArgumentException(
+                        goods.item() + ", " + pack.name() + ": price must be 0 or more, was " + price.toPlainString());
+            });
+        }
     }
 }

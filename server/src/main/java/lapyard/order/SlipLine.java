@@ -37,5 +37,5 @@ public record SlipLine(
     }
 
     /** {@code price} is of one pack. */
-    public record PackCount(String pack, int count, Optional<BigDecimal> price) {}
+    public record PackCount(String pack, long count, Optional<BigDecimal> price) {}
 }

@@ -3,6 +3,7 @@ package lapyard.sheets;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * One material's roll job, all lengths in millimetres, exact to 0.001 mm.
@@ -16,8 +17,21 @@ public record RollProblem(String name, List<Stock> rolls, List<Piece> pieces, bo
         pieces = List.copyOf(pieces);
     }
 
-    /** A roll width; {@code price} per metre of length, sold in whole steps of {@code stepMm}. */
-    public record Stock(String id, double widthMm, BigDecimal price, double stepMm, OptionalDouble maxLengthMm) {}
+    /**
+     * A roll width.
+     *
+     * @param price       per metre of length
+     * @param stepMm      a run is sold in whole steps of this
+     * @param maxLengthMm the longest run in one piece, where there is one; what is bought of a run stays within it
+     * @param available   how many runs there are; empty for as many as wanted
+     */
+    public record Stock(
+            String id, double widthMm, BigDecimal price, double stepMm, OptionalDouble maxLengthMm, OptionalInt available) {
+        public Stock(String id, double widthMm, BigDecimal price, double stepMm, OptionalDouble maxLengthMm) {
+            this(id, widthMm, price, stepMm, maxLengthMm, OptionalInt.empty());
+        }
+    }
 
+    /** {@code widthMm} lies across the roll and {@code heightMm} along it, unless the piece is turned. */
     public record Piece(String id, double widthMm, double heightMm, int count) {}
 }

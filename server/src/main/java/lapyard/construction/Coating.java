@@ -1,0 +1,54 @@
+package lapyard.construction;
+
+import java.util.List;
+import lapyard.plan.Bed;
+import lapyard.plan.Finish;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/** Finish on the faces of the stack: outside, inside and the top of the rim. Put on before base and liner. */
+final class Coating {
+    private Coating() {}
+
+    static void quantities(Bed bed, List<Quantity> quantities) {
+        if (!bed.finish().wanted()) {
+            return;
+        }
+        double p = bed.outline().perimeterMm();
+        double t = bed.section().thicknessMm();
+        double h = bed.heightMm();
+        double outside = p * h / 1e6;
+        double inside = (p - 8 * t) * h / 1e6;
+        double top = t * (p - 4 * t) / 1e6;
+        double area = outside + inside + top;
+        quantities.add(new Quantity(
+                "finish.area",
+                area,
+                "m2",
+                Working.of(
+                        "outside P H + inside (P - 8t) H + top t (P - 4t)",
+                        Working.GEOMETRY,
+                        Input.of("outer perimeter P", p, "mm"),
+                        Input.of("wall height H", h, "mm"),
+                        Input.of("thickness t", t, "mm"),
+                        Input.of("outside", outside, "m2"),
+                        Input.of("inside", inside, "m2"),
+                        Input.of("top", top, "m2"))));
+        quantities.add(new Quantity(
+                "finish.litres",
+                litres(area, bed.finish()),
+                "l",
+                Working.of(
+                        "area x coats x rough factor / cover of a litre",
+                        Working.COMMON_PRACTICE,
+                        Input.of("area", area, "m2"),
+                        Input.of("coats", bed.finish().coats(), ""),
+                        Input.of("rough factor", bed.finish().rough(), ""),
+                        Input.of("cover", bed.finish().coverM2PerLitre(), "m2/l"))));
+    }
+
+    static double litres(double areaM2, Finish finish) {
+        return areaM2 * finish.coats() * finish.rough() / finish.coverM2PerLitre();
+    }
+}

@@ -1,0 +1,177 @@
+package lapyard.construction;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Outline;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Saw;
+
+/** Rings of timber one on the other, the lap swapped from course to course. */
+final class Courses {
+    private Courses() {}
+
+    record Laid(List<Course> courses, List<Seam> seams, List<Finding> findings) {}
+
+    static Laid of(Bed bed, Saw saw, double longestMm) {
+        Outline outline = bed.outline();
+        double t = bed.section().thicknessMm();
+        List<Finding> findings = new ArrayList<>();
+        List<List<Wall>> walls = new ArrayList<>();
+        for (boolean odd : new boolean[] {true, false}) {
+            List<Wall> ring = new ArrayList<>();
+            for (int side = 0; side < outline.sides(); side++) {
+                ring.add(new Wall(WallRun.of(outline, side, t, bed.lap(), odd), List.of()));
+            }
+            checkSum(bed, ring);
+            walls.add(ring);
+        }
+        for (int side = 0; side < outline.sides(); side++) {
+            join(bed, saw, longestMm, walls, side, findings);
+            shortPieces(bed, saw, walls, side, findings);
+        }
+        List<Course> courses = new ArrayList<>();
+        List<Seam> seams = new ArrayList<>();
+        for (int number = 1; number <= bed.courses(); number++) {
+            List<Piece> pieces = new ArrayList<>();
+            for (Wall wall : walls.get((number + 1) % 2)) {
+                lay(bed, number, wall, pieces, seams);
+            }
+            courses.add(new Course(number, pieces));
+        }
+        seamNotes(bed, seams, findings);
+        return new Laid(courses, seams, findings);
+    }
+
+    /** One wall in the courses of one kind. */
+    private record Wall(WallRun run, List<Double> seamsMm) {
+        double shortestMm() {
+            double shortest = Double.POSITIVE_INFINITY;
+            double from = run.fromMm();
+            for (double seam : seamsMm) {
+                shortest = Math.min(shortest, seam - from);
+                from = seam;
+            }
+            return Math.min(shortest, run.toMm() - from);
+        }
+    }
+
+    /** A ring that is not P - 4t is a fault of ours, and no such list may reach a saw. */
+    private static void checkSum(Bed bed, List<Wall> ring) {
+        double sum = ring.stream().mapToDouble(wall -> wall.run().lengthMm()).sum();
+        double wanted = bed.outline().perimeterMm() - 4 * bed.section().thicknessMm();
+        if (Math.abs(sum - wanted) > 1e-3) {
+            throw new IllegalArgumentException("bed " + bed.id() + ": a course sums to " + sum + " mm, must be "
+                    + wanted + "; the outline must be right-angled, counter-clockwise and along its axes");
+        }
+    }
+
+    private static void join(
+            Bed bed, Saw saw, double longestMm, List<List<Wall>> walls, int side, List<Finding> findings) {
+        WallRun odd = walls.get(0).get(side).run();
+        WallRun even = walls.get(1).get(side).run();
+        boolean evenLaid = bed.courses() > 1;
+        double needed = evenLaid ? Math.max(odd.lengthMm(), even.lengthMm()) : odd.lengthMm();
+        double over = needed - longestMm;
+        if (over <= 1e-6) {
+            return;
+        }
+        String wall = Bed.wallLetter(side);
+        String where = "bed " + bed.id() + ", wall " + wall;
+        Optional<SeamSplit> split = bed.seams()
+                ? SeamSplit.of(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw)
+                : Optional.empty();
+        if (split.isEmpty()) {
+            String tooLong = Lengths.text(needed) + " needed; the longest board gives " + Lengths.text(longestMm);
+            findings.add(Finding.snag(
+                    where,
+                    bed.seams()
+                            ? tooLong + ", and no split leaves parts of " + Lengths.text(saw.leastPartMm())
+                            : tooLong + ", and seams are not allowed",
+                    new Amount(Lengths.toTenth(over), "mm"),
+                    bed.seams() ? "allow a shorter least part" : "allow a seam",
+                    "shorten wall " + wall + " by " + Lengths.text(over),
+                    "add a board of " + Lengths.text(needed + 2 * saw.endTrimMm()) + " or longer"));
+            return;
+        }
+        walls.get(0).set(side, new Wall(odd, split.get().oddMm()));
+        walls.get(1).set(side, new Wall(even, split.get().evenMm()));
+        double missing = saw.seamStaggerMm() - split.get().staggerMm();
+        if (missing > 1e-6) {
+            findings.add(Finding.snag(
+                    where,
+                    Lengths.text(split.get().staggerMm())
+                            + " between seams of neighbouring courses is the best that boards of "
+                            + Lengths.text(longestMm) + " reach; " + Lengths.text(saw.seamStaggerMm()) + " is wanted",
+                    new Amount(Lengths.toTenth(missing), "mm"),
+                    "add a longer board",
+                    "shorten wall " + wall + " by " + Lengths.text(over) + " and leave out the seam",
+                    "accept the smaller stagger"));
+        }
+    }
+
+    private static void shortPieces(Bed bed, Saw saw, List<List<Wall>> walls, int side, List<Finding> findings) {
+        double shortest = walls.get(0).get(side).shortestMm();
+        if (bed.courses() > 1) {
+            shortest = Math.min(shortest, walls.get(1).get(side).shortestMm());
+        }
+        double missing = saw.leastPieceMm() - shortest;
+        if (missing > 1e-6) {
+            String wall = Bed.wallLetter(side);
+            findings.add(Finding.snag(
+                    "bed " + bed.id() + ", wall " + wall,
+                    Lengths.text(shortest) + " long is a piece of this wall; the least is "
+                            + Lengths.text(saw.leastPieceMm()),
+                    new Amount(Lengths.toTenth(missing), "mm"),
+                    "lengthen wall " + wall + " by " + Lengths.text(missing),
+                    "swap the lap",
+                    "use thinner timber"));
+        }
+    }
+
+    private static void lay(Bed bed, int course, Wall wall, List<Piece> pieces, List<Seam> seams) {
+        WallRun run = wall.run();
+        String letter = Bed.wallLetter(run.side());
+        double t = bed.section().thicknessMm();
+        double from = run.fromMm();
+        int parts = wall.seamsMm().size() + 1;
+        for (int i = 0; i < parts; i++) {
+            double to = i < parts - 1 ? wall.seamsMm().get(i) : run.toMm();
+            String part = parts == 1 ? "" : partLetter(i);
+            pieces.add(new Piece(
+                    bed.id() + "-" + course + letter + part,
+                    course,
+                    letter,
+                    part,
+                    Lengths.toTenth(to - from),
+                    run.runsPast(i == 0, i == parts - 1),
+                    from,
+                    WallRun.lies(bed.outline(), run.side(), t, from, to),
+                    !bed.hidden().contains(letter)));
+            if (i < parts - 1) {
+                seams.add(new Seam(course, letter, to));
+            }
+            from = to;
+        }
+    }
+
+    /** a, b ... z, aa, ab ... */
+    private static String partLetter(int i) {
+        return Bed.wallLetter(i).toLowerCase(Locale.ROOT);
+    }
+
+    private static void seamNotes(Bed bed, List<Seam> seams, List<Finding> findings) {
+        for (Seam seam : seams) {
+            findings.add(Finding.note(
+                    "bed " + bed.id() + ", wall " + seam.wall(),
+                    Lengths.text(seam.atMm()) + " from the start of wall " + seam.wall() + ", course " + seam.course()
+                            + " has a seam; it takes a backing plate and " + Fixings.SCREWS_A_SEAM + " screws",
+                    new Amount(seam.atMm(), "mm"),
+                    "use a longer board"));
+        }
+    }
+}

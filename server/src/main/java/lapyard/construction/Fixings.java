@@ -1,0 +1,169 @@
+package lapyard.construction;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Outline;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/** Corner screws, seam plates and staples. */
+final class Fixings {
+    static final int SCREWS_A_SEAM = 4;
+
+    /** Timber that must be left over a screw before it can break out. */
+    static final double LEAST_COVER_MM = 10;
+
+    private Fixings() {}
+
+    /**
+     * Screws at 45 degrees from the inner face through each corner joint; left out, with a finding, where a screw
+     * would break out of the timber.
+     */
+    static void screws(Bed bed, List<Quantity> quantities, List<Finding> findings) {
+        double length = bed.screws().lengthMm();
+        double t = bed.section().thicknessMm();
+        double h = bed.section().heightMm();
+        double cover = coverMm(length, t);
+        if (cover < LEAST_COVER_MM - 1e-6) {
+            findings.add(Finding.snag(
+                    "bed " + bed.id() + ", corners",
+                    Lengths.text(cover) + " of cover is left by a screw of " + Lengths.text(length)
+                            + " at 45 degrees in " + Lengths.text(t)
+                            + " timber: it breaks out, and the screws are left out",
+                    new Amount(Lengths.toTenth(LEAST_COVER_MM - cover), "mm"),
+                    shorterScrew(length, t)));
+            return;
+        }
+        nearTheEnd(bed, findings);
+        int perJoint = bed.screws().perJoint();
+        int corners = bed.outline().sides();
+        int count = corners * bed.courses() * perJoint;
+        List<Input> inputs = new ArrayList<>(List.of(
+                Input.of("corners", corners, ""),
+                Input.of("courses", bed.courses(), ""),
+                Input.of("screws a joint", perJoint, ""),
+                Input.of("screw length", length, "mm"),
+                Input.of("thickness", t, "mm"),
+                Input.of("entry from the joint", entryMm(length), "mm"),
+                Input.of("cover left", Lengths.toTenth(cover), "mm")));
+        for (int i = 1; i <= perJoint; i++) {
+            inputs.add(Input.of("height " + i, (2 * i - 1) * h / (2 * perJoint), "mm"));
+        }
+        quantities.add(new Quantity(
+                "screws",
+                count,
+                "screws",
+                new Working(
+                        inputs,
+                        "corners x courses x screws a joint; entry = 0.354 x length to the nearest 5; cover = smaller"
+                                + " of thickness - entry and thickness - (0.707 x length - entry); heights (2i - 1) x"
+                                + " timber height / (2 x screws a joint)",
+                        Working.COMMON_PRACTICE)));
+        quantities.add(new Quantity(
+                "pilots",
+                count,
+                "pilot holes",
+                Working.of(
+                        "one a corner screw, from the inner face",
+                        Working.COMMON_PRACTICE,
+                        Input.of("screws", count, "screws"))));
+    }
+
+    /** Where the head goes in, from the joint: half the screw on each side, set to 5 mm. */
+    static double entryMm(double lengthMm) {
+        return 5 * Math.floor(0.354 * lengthMm / 5 + 0.5);
+    }
+
+    /** Timber left over the screw on the thinner side. */
+    static double coverMm(double lengthMm, double thicknessMm) {
+        double entry = entryMm(lengthMm);
+        return Math.min(thicknessMm - entry, thicknessMm - (0.707 * lengthMm - entry));
+    }
+
+    /**
+     * Timber left beyond the tip, towards the end of the timber that runs past an outer corner: that end stands one
+     * thickness from the face where the screw goes in.
+     */
+    static double endCoverMm(double lengthMm, double thicknessMm) {
+        return thicknessMm - Math.sqrt(0.5) * lengthMm;
+    }
+
+    private static void nearTheEnd(Bed bed, List<Finding> findings) {
+        double t = bed.section().thicknessMm();
+        double length = bed.screws().lengthMm();
+        double left = endCoverMm(length, t);
+        if (left < LEAST_COVER_MM - 1e-6) {
+            double longest = 5 * Math.floor((t - LEAST_COVER_MM) / Math.sqrt(0.5) / 5);
+            findings.add(Finding.note(
+                    "bed " + bed.id() + ", corners",
+                    left < 0
+                            ? Lengths.text(-left) + " of a " + Lengths.text(length)
+                                    + " screw comes out of the end of the timber that runs past"
+                            : Lengths.text(left) + " is left between the tip of a " + Lengths.text(length)
+                                    + " screw and the end of the timber that runs past",
+                    new Amount(Lengths.toTenth(LEAST_COVER_MM - left), "mm"),
+                    longest >= 30 ? "use screws of " + Lengths.text(longest) + " or shorter" : "use shorter screws",
+                    "use brackets at the outer corners"));
+        }
+    }
+
+    private static String shorterScrew(double lengthMm, double thicknessMm) {
+        for (double shorter = 10 * Math.ceil(lengthMm / 10) - 10; shorter >= 30; shorter -= 10) {
+            if (coverMm(shorter, thicknessMm) >= LEAST_COVER_MM) {
+                return "use screws of " + Lengths.text(shorter) + " or shorter";
+            }
+        }
+        return "use corner brackets";
+    }
+
+    static void seams(int seams, List<Quantity> quantities) {
+        if (seams > 0) {
+            quantities.add(new Quantity(
+                    "seam.plates",
+                    seams,
+                    "plates",
+                    Working.of("one backing plate a seam", Working.COMMON_PRACTICE, Input.of("seams", seams, ""))));
+            quantities.add(new Quantity(
+                    "seam.screws",
+                    seams * SCREWS_A_SEAM,
+                    "screws",
+                    Working.of(
+                            "seams x screws a seam",
+                            Working.COMMON_PRACTICE,
+                            Input.of("seams", seams, ""),
+                            Input.of("screws a seam", SCREWS_A_SEAM, "screws"))));
+        }
+    }
+
+    /** Along the liner's top edge, on folded outer corners and on patched inside corners. */
+    static void staples(Bed bed, Outline inner, List<Quantity> quantities) {
+        double every = bed.liner().stapleEveryMm();
+        int edge = 0;
+        for (int side = 0; side < inner.sides(); side++) {
+            edge += (int) Math.floor(inner.sideMm(side) / every + 1e-9) + 1;
+        }
+        int patches = inner.insideCorners();
+        int folds = inner.sides() - patches;
+        int perFold = bed.liner().staplesPerFold();
+        int perPatch = bed.liner().staplesPerPatch();
+        quantities.add(new Quantity(
+                "staples",
+                edge + folds * perFold + patches * perPatch,
+                "staples",
+                Working.of(
+                        "along the edge: for each inner side floor(side / spacing) + 1; + folds x staples a fold +"
+                                + " patches x staples a patch",
+                        Working.COMMON_PRACTICE,
+                        Input.of("spacing", every, "mm"),
+                        Input.of("along the edge", edge, "staples"),
+                        Input.of("folds", folds, ""),
+                        Input.of("staples a fold", perFold, "staples"),
+                        Input.of("patches", patches, ""),
+                        Input.of("staples a patch", perPatch, "staples"))));
+    }
+}

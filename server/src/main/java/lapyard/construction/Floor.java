@@ -1,0 +1,226 @@
+package lapyard.construction;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.geometry.FewestRectangles;
+import lapyard.geometry.FewestRectangles.Cut;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.geometry.Rectangle;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Saw;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/**
+ * The floor of a bed in the fewest rectangles, with what carries it.
+ *
+ * @param bays        one a rectangle in the order R1, R2 ...; empty for an open base
+ * @param strips      bearers and beams, none longer than a strip
+ * @param stripBoards strips of full length that these take
+ */
+record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards) {
+    /** One split as it would be laid. */
+    private record Candidate(FewestRectangles.Split split, List<FloorBay> bays, int stripBoards, double linerMm2) {
+        private double lowest(boolean level) {
+            double lowest = Double.POSITIVE_INFINITY;
+            for (Cut cut : split.cuts()) {
+                if (cut.level() == level) {
+                    lowest =
+                            Math.min(lowest, level ? cut.from().y() : cut.from().x());
+                }
+            }
+            return lowest;
+        }
+    }
+
+    /**
+     * The split with the fewest bearer strips, then the least liner, then the lowest level cut, then the leftmost
+     * upright cut.
+     *
+     * @param bearerStockMm length of the strips that bearers are cut from
+     */
+    static Floor of(Bed bed, Outline inner, LowSide low, Saw saw, double bearerStockMm) {
+        double usable = bearerStockMm - 2 * saw.endTrimMm();
+        Map<Rectangle, FloorBay> known = new HashMap<>();
+        Candidate best = FewestRectangles.splits(inner).stream()
+                .map(split -> candidate(bed, split, low, saw, usable, known))
+                .min(Comparator.comparingInt(Candidate::stripBoards)
+                        .thenComparingDouble(candidate -> Lengths.toTenth(candidate.linerMm2()))
+                        .thenComparingDouble(candidate -> candidate.lowest(true))
+                        .thenComparingDouble(candidate -> candidate.lowest(false)))
+                .orElseThrow();
+        return new Floor(
+                best.split().rectangles(),
+                best.split().cuts(),
+                best.bays(),
+                strips(bed, best, usable),
+                best.stripBoards());
+    }
+
+    private static Candidate candidate(
+            Bed bed,
+            FewestRectangles.Split split,
+            LowSide low,
+            Saw saw,
+            double usableMm,
+            Map<Rectangle, FloorBay> known) {
+        double liner = bed.liner().wanted() ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
+        if (!bed.base().slatted()) {
+            return new Candidate(split, List.of(), 0, liner);
+        }
+        FirstFit fit = new FirstFit();
+        List<FloorBay> bays = new ArrayList<>();
+        for (Rectangle rectangle : split.rectangles()) {
+            FloorBay bay = known.computeIfAbsent(
+                    rectangle, floor -> FloorBay.of(floor, low.toward(), bed.base(), saw.kerfMm()));
+            bays.add(bay);
+            int parts = parts(bay.bearerMm(), usableMm);
+            fit.add(part(bay.bearerMm(), parts), bay.bearers() * parts);
+        }
+        for (Cut cut : split.cuts()) {
+            int parts = parts(cut.lengthMm(), usableMm);
+            fit.add(part(cut.lengthMm(), parts), parts);
+        }
+        return new Candidate(split, bays, fit.boards(usableMm, saw.kerfMm()), liner);
+    }
+
+    private static List<Strip> strips(Bed bed, Candidate laid, double usableMm) {
+        List<Strip> strips = new ArrayList<>();
+        for (int i = 0; i < laid.bays().size(); i++) {
+            FloorBay bay = laid.bays().get(i);
+            for (int k = 1; k <= bay.bearers(); k++) {
+                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearerMm(), usableMm);
+            }
+        }
+        for (int i = 0; i < laid.split().cuts().size() && !laid.bays().isEmpty(); i++) {
+            add(
+                    strips,
+                    bed.id() + " beam " + (i + 1),
+                    "beam",
+                    laid.split().cuts().get(i).lengthMm(),
+                    usableMm);
+        }
+        return strips;
+    }
+
+    private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
+        int parts = parts(lengthMm, usableMm);
+        for (int i = 0; i < parts; i++) {
+            String part = parts == 1 ? "" : Bed.wallLetter(i).toLowerCase(Locale.ROOT);
+            strips.add(new Strip(id + part, use, part(lengthMm, parts)));
+        }
+    }
+
+    /** A run longer than a strip is laid in equal parts, butted on the ground. */
+    private static int parts(double lengthMm, double usableMm) {
+        return usableMm <= 0 ? 1 : (int) Math.ceil(lengthMm / usableMm - 1e-9);
+    }
+
+    private static double part(double lengthMm, int parts) {
+        return Lengths.toTenth(lengthMm / parts);
+    }
+
+    void quantities(Bed bed, Saw saw, double bearerStockMm, List<Quantity> quantities) {
+        if (bays.isEmpty()) {
+            return;
+        }
+        double metres = strips.stream().mapToDouble(Strip::lengthMm).sum() / 1000;
+        List<Input> bearers = new ArrayList<>();
+        List<Input> slats = new ArrayList<>();
+        for (int i = 0; i < bays.size(); i++) {
+            FloorBay bay = bays.get(i);
+            String name = "R" + (i + 1);
+            bearers.add(Input.of(name + " bearers", bay.bearers(), ""));
+            bearers.add(Input.of(name + " bearer length", bay.bearerMm(), "mm"));
+            slats.add(Input.of(name + " rows", bay.slats().rows(), ""));
+            slats.add(Input.of(name + " gap", Lengths.toTenth(bay.slats().gapMm()), "mm"));
+            slats.add(Input.of(
+                    name + " row",
+                    bay.slats().piecesMm().stream().mapToDouble(p -> p).sum(),
+                    "mm"));
+            slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.base(), saw.kerfMm()), "slats"));
+            slats.add(Input.of(
+                    name + " boards the other way",
+                    FloorBay.laid(bay.floor(), !bay.alongY(), bed.base()).slatBoards(bed.base(), saw.kerfMm()),
+                    "slats"));
+        }
+        for (int i = 0; i < cuts.size(); i++) {
+            bearers.add(Input.of("beam " + (i + 1), cuts.get(i).lengthMm(), "mm"));
+        }
+        bearers.add(Input.of("greatest spacing", bed.base().bearerEveryMm(), "mm"));
+        bearers.add(Input.of("drain gap", bed.base().drainGapMm(), "mm"));
+        bearers.add(Input.of("strip length", bearerStockMm, "mm"));
+        bearers.add(Input.of("strips", stripBoards, ""));
+        quantities.add(new Quantity(
+                "base.bearers",
+                metres,
+                "m",
+                new Working(
+                        bearers,
+                        "for each rectangle bearers = ceil(run / greatest spacing) + 1, each its length less the drain"
+                                + " gap; + a beam along each cut; strips filled longest first",
+                        Working.COMMON_PRACTICE)));
+        slats.add(Input.of("slat width", bed.base().slatWidthMm(), "mm"));
+        slats.add(Input.of("slat length", bed.base().slatLengthMm(), "mm"));
+        slats.add(Input.of("greatest gap", bed.base().slatMaxGapMm(), "mm"));
+        quantities.add(new Quantity(
+                "base.slats",
+                slatBoards(bed, saw),
+                "slats",
+                new Working(
+                        slats,
+                        "rows = ceil((width + greatest gap) / (slat width + greatest gap)), gap = (width - rows x slat"
+                            + " width) / (rows - 1); each row in whole slats and a rest; rests cut from slats, longest"
+                            + " first",
+                        Working.COMMON_PRACTICE)));
+    }
+
+    private int slatBoards(Bed bed, Saw saw) {
+        return SlatRows.boards(bays.stream().map(FloorBay::slats).toList(), bed.base(), saw.kerfMm());
+    }
+
+    /** Slat lengths of the whole floor, longest first. */
+    List<SlatCut> slats() {
+        FirstFit fit = new FirstFit();
+        bays.forEach(bay -> bay.slats().addTo(fit));
+        return fit.pieces().entrySet().stream()
+                .map(one -> new SlatCut(one.getKey(), one.getValue()))
+                .toList();
+    }
+
+    void findings(Bed bed, Optional<Point> toward, List<Finding> findings) {
+        for (int i = 0; i < bays.size(); i++) {
+            if (bays.get(i).slats().rippedMm() > 0) {
+                findings.add(Finding.note(
+                        "bed " + bed.id() + ", base R" + (i + 1),
+                        Lengths.text(bays.get(i).slats().rippedMm()) + " wide is the last row of slats: rip it to fit",
+                        new Amount(bays.get(i).slats().rippedMm(), "mm")));
+            }
+        }
+        boolean beamAcross = toward.isPresent()
+                && cuts.stream()
+                        .anyMatch(cut -> cut.level()
+                                ? Math.abs(toward.get().y()) > 1e-12
+                                : Math.abs(toward.get().x()) > 1e-12);
+        boolean bearersAcross = toward.isPresent()
+                && Math.abs(toward.get().x()) > 1e-12
+                && Math.abs(toward.get().y()) > 1e-12;
+        if (!bays.isEmpty() && bed.base().drainGapMm() <= 0 && (beamAcross || bearersAcross)) {
+            findings.add(Finding.snag(
+                    "bed " + bed.id() + ", base",
+                    "0 of drain gap: bearers or beams lie across the fall and dam it",
+                    new Amount(0, "mm"),
+                    "leave a gap of 30 at an end of each bearer"));
+        }
+    }
+}

@@ -1,0 +1,166 @@
+package lapyard.construction;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.geometry.Rectangle;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/** Liner pieces, one a rectangle of floor: up the walls, and over or under the next piece. */
+final class LinerCut {
+    private static final double LEAST_LAP_MM = 150;
+
+    private LinerCut() {}
+
+    /** From the floor up the wall to its edge below the rim, with the part that is trimmed off after stapling. */
+    static double riseMm(Bed bed) {
+        return bed.heightMm()
+                - bed.base().heightMm()
+                - bed.liner().belowRimMm()
+                + bed.liner().trimMm();
+    }
+
+    /** How far a piece goes past each side of its floor. */
+    private record Past(double left, double right, double bottom, double top) {}
+
+    private static Past past(Bed bed, List<Rectangle> floor, Rectangle own) {
+        return new Past(
+                past(bed, shared(floor, own, own.x(), true), own.depthMm()),
+                past(bed, shared(floor, own, own.right(), true), own.depthMm()),
+                past(bed, shared(floor, own, own.y(), false), own.widthMm()),
+                past(bed, shared(floor, own, own.top(), false), own.widthMm()));
+    }
+
+    /** A side that is all shared laps; one with any wall on it rises. */
+    private static double past(Bed bed, double sharedMm, double sideMm) {
+        return sharedMm >= sideMm - 1e-6 ? bed.liner().lapMm() : riseMm(bed);
+    }
+
+    /** Length of an upright or level side at a place that lies against other rectangles. */
+    private static double shared(List<Rectangle> floor, Rectangle own, double at, boolean upright) {
+        double sum = 0;
+        for (Rectangle other : floor) {
+            boolean touches = other != own
+                    && (upright
+                            ? near(other.x(), at) || near(other.right(), at)
+                            : near(other.y(), at) || near(other.top(), at));
+            if (touches) {
+                double overlap = upright
+                        ? Math.min(own.top(), other.top()) - Math.max(own.y(), other.y())
+                        : Math.min(own.right(), other.right()) - Math.max(own.x(), other.x());
+                sum += Math.max(0, overlap);
+            }
+        }
+        return sum;
+    }
+
+    private static boolean near(double one, double other) {
+        return Math.abs(one - other) < 1e-6;
+    }
+
+    static double areaMm2(Bed bed, List<Rectangle> floor) {
+        double sum = 0;
+        for (Rectangle own : floor) {
+            Past past = past(bed, floor, own);
+            sum += (own.widthMm() + past.left() + past.right()) * (own.depthMm() + past.bottom() + past.top());
+        }
+        return sum;
+    }
+
+    /** @return one piece a rectangle, in the order of the rectangles; none where the wall is too low to hold one */
+    static List<LinerPiece> pieces(Bed bed, List<Rectangle> floor, LowSide low, List<Finding> findings) {
+        double onWall = riseMm(bed) - bed.liner().trimMm();
+        if (onWall <= 0) {
+            findings.add(Finding.snag(
+                    "bed " + bed.id() + ", liner",
+                    Lengths.text(-onWall) + " too low is the wall for a liner above its base: the liner is left out",
+                    new Amount(Lengths.toTenth(-onWall), "mm"),
+                    "raise a course",
+                    "end the liner nearer to the rim"));
+            return List.of();
+        }
+        if (floor.size() > 1 && bed.liner().lapMm() < LEAST_LAP_MM - 1e-6) {
+            findings.add(Finding.snag(
+                    "bed " + bed.id() + ", liner",
+                    Lengths.text(bed.liner().lapMm()) + " of lap between liner pieces is under "
+                            + Lengths.text(LEAST_LAP_MM),
+                    new Amount(Lengths.toTenth(LEAST_LAP_MM - bed.liner().lapMm()), "mm"),
+                    "lap the pieces by 300"));
+        }
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < floor.size(); i++) {
+            order.add(i);
+        }
+        low.toward()
+                .ifPresent(
+                        toward -> order.sort(Comparator.comparingDouble((Integer i) -> -down(floor.get(i), toward))));
+        List<LinerPiece> pieces = new ArrayList<>();
+        for (int i = 0; i < floor.size(); i++) {
+            Rectangle own = floor.get(i);
+            Past past = past(bed, floor, own);
+            pieces.add(new LinerPiece(
+                    bed.id() + "-R" + (i + 1),
+                    own,
+                    Lengths.toTenth(own.widthMm() + past.left() + past.right()),
+                    Lengths.toTenth(own.depthMm() + past.bottom() + past.top()),
+                    order.indexOf(i) + 1));
+        }
+        return pieces;
+    }
+
+    /** How far downhill the middle of a rectangle lies. */
+    private static double down(Rectangle floor, Point toward) {
+        double x = floor.x() + floor.widthMm() / 2;
+        double y = floor.y() + floor.depthMm() / 2;
+        return Lengths.steady((x * toward.x() + y * toward.y()) / Math.hypot(toward.x(), toward.y()));
+    }
+
+    static void quantities(Bed bed, Outline inner, List<LinerPiece> pieces, List<Quantity> quantities) {
+        if (pieces.isEmpty()) {
+            return;
+        }
+        double area = 0;
+        for (LinerPiece piece : pieces) {
+            double own = piece.widthMm() * piece.heightMm() / 1e6;
+            area += own;
+            quantities.add(new Quantity(
+                    "liner",
+                    own,
+                    "m2",
+                    Working.of(
+                            "width x height; each is the floor's + at every side the rise, or the lap where the whole"
+                                    + " side is shared; rise = wall height - base height - below rim + trim",
+                            Working.COMMON_PRACTICE,
+                            Input.of("width", piece.widthMm(), "mm"),
+                            Input.of("height", piece.heightMm(), "mm"),
+                            Input.of("floor width", piece.floor().widthMm(), "mm"),
+                            Input.of("floor depth", piece.floor().depthMm(), "mm"),
+                            Input.of("rise", riseMm(bed), "mm"),
+                            Input.of("lap", bed.liner().lapMm(), "mm"),
+                            Input.of("laid as number", piece.layingOrder(), ""))));
+        }
+        quantities.add(new Quantity(
+                "liner.area",
+                area,
+                "m2",
+                Working.of("sum of the pieces", Working.GEOMETRY, Input.of("pieces", pieces.size(), ""))));
+        double floor = inner.areaMm2() / 1e6;
+        quantities.add(new Quantity(
+                "liner.slits",
+                Math.ceil(bed.liner().slitsPerM2() * floor - 1e-9),
+                "slits",
+                Working.of(
+                        "slits a square metre x floor, rounded up",
+                        Working.COMMON_PRACTICE,
+                        Input.of("slits a square metre", bed.liner().slitsPerM2(), "slits"),
+                        Input.of("floor", floor, "m2"))));
+    }
+}

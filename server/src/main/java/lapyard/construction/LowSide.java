@@ -1,0 +1,55 @@
+package lapyard.construction;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+
+/**
+ * Where water leaves a bed.
+ *
+ * @param toward direction in the bed's own frame, not scaled; empty where nobody knows
+ * @param walls  side numbers of the low walls, ascending
+ */
+record LowSide(Optional<Point> toward, List<Integer> walls) {
+    /** Flatter than 1 in a million is what is left of level readings after arithmetic. */
+    private static final double LEVEL = 1e-6;
+
+    private static final double COS_45 = Math.sqrt(0.5);
+
+    LowSide {
+        walls = List.copyOf(walls);
+    }
+
+    /**
+     * Walls named by hand count before the fall; a wall is low where the ground falls outwards within 45 degrees of
+     * square across it.
+     */
+    static LowSide of(Bed bed, Optional<Point> downhill) {
+        Outline outline = bed.outline();
+        double fall = downhill.map(slope -> Math.hypot(slope.x(), slope.y())).orElse(0.0);
+        Optional<Point> falling = fall > LEVEL ? downhill : Optional.empty();
+        List<Integer> walls = new ArrayList<>();
+        double namedX = 0;
+        double namedY = 0;
+        for (int side = 0; side < outline.sides(); side++) {
+            Point along = outline.uprightDirection(side);
+            double outX = along.y();
+            double outY = -along.x();
+            if (bed.low().contains(Bed.wallLetter(side))) {
+                walls.add(side);
+                namedX += outX * outline.sideMm(side);
+                namedY += outY * outline.sideMm(side);
+            } else if (bed.low().isEmpty()
+                    && falling.isPresent()
+                    && outX * falling.get().x() + outY * falling.get().y() >= (COS_45 - 1e-9) * fall) {
+                walls.add(side);
+            }
+        }
+        // Named walls that face each other leave the direction to the fall.
+        boolean named = Math.hypot(namedX, namedY) > 1;
+        return new LowSide(named ? Optional.of(new Point(namedX, namedY)) : falling, walls);
+    }
+}

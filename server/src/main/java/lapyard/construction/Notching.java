@@ -1,0 +1,134 @@
+package lapyard.construction;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Outline;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Notches;
+
+/** Drain notches under course 1 of the low walls. They are cut before stacking; nobody can add them later. */
+final class Notching {
+    private Notching() {}
+
+    record Cut(List<Notch> notches, List<Finding> findings) {}
+
+    static Cut of(Bed bed, LowSide low, List<Seam> seams) {
+        List<Finding> findings = new ArrayList<>();
+        String where = "bed " + bed.id();
+        if (low.walls().isEmpty()) {
+            findings.add(Finding.note(
+                    where,
+                    low.toward().isEmpty()
+                            ? "0 drain notches: no fall of the ground is known, so no wall is the low one"
+                            : "0 drain notches: the ground falls across no wall of this bed",
+                    null,
+                    "take three levels of the ground",
+                    "name the low walls"));
+            return new Cut(List.of(), findings);
+        }
+        deep(bed, findings);
+        List<Notch> notches = new ArrayList<>();
+        for (int side : low.walls()) {
+            wall(bed, side, seams, notches, findings);
+        }
+        if (notches.isEmpty()) {
+            findings.add(Finding.snag(
+                    where,
+                    "0 drain notches fit on the low side",
+                    new Amount(0, "notches"),
+                    "name another low wall",
+                    "make a low wall longer"));
+        }
+        return new Cut(notches, findings);
+    }
+
+    private static void deep(Bed bed, List<Finding> findings) {
+        double over = bed.notches().depthMm() - bed.section().heightMm() / 4;
+        if (over > 1e-6) {
+            findings.add(Finding.snag(
+                    "bed " + bed.id(),
+                    Lengths.text(bed.notches().depthMm()) + " deep notches take more than a quarter of timber "
+                            + Lengths.text(bed.section().heightMm()) + " high",
+                    new Amount(Lengths.toTenth(over), "mm"),
+                    "cut them " + Lengths.text(bed.section().heightMm() / 4) + " deep or less"));
+        }
+    }
+
+    private static void wall(Bed bed, int side, List<Seam> seams, List<Notch> notches, List<Finding> findings) {
+        Outline outline = bed.outline();
+        Notches wanted = bed.notches();
+        String letter = Bed.wallLetter(side);
+        double t = bed.section().thicknessMm();
+        double from = outline.insideCorner(side) ? 0 : t;
+        double to = outline.sideMm(side) - (outline.insideCorner(side + 1) ? 0 : t);
+        // An angled corner screw ends 0.707 of its length from the corner, and no notch may bare it.
+        double keep = Math.max(
+                wanted.keepFromCornersMm(), Math.sqrt(0.5) * bed.screws().lengthMm());
+        double free = to - from - 2 * keep;
+        if (free < -1e-6) {
+            findings.add(Finding.note(
+                    "bed " + bed.id() + ", wall " + letter,
+                    Lengths.text(to - from) + " clear is too short for a notch " + Lengths.text(keep)
+                            + " from both corners",
+                    new Amount(Lengths.toTenth(-free), "mm"),
+                    "drain by the other low walls"));
+            return;
+        }
+        List<Double> joints = seams.stream()
+                .filter(seam -> seam.course() == 1 && seam.wall().equals(letter))
+                .map(Seam::atMm)
+                .toList();
+        List<Double> even = spread(from + keep, to - keep, wanted.maxGapMm());
+        List<Double> places = new ArrayList<>();
+        for (double place : even) {
+            double moved = clear(place, joints, keep, from + keep, to - keep);
+            if (moved != place) {
+                findings.add(Finding.note(
+                        "bed " + bed.id() + ", wall " + letter,
+                        Lengths.text(Math.abs(moved - place)) + " along is where a notch went, to keep "
+                                + Lengths.text(keep) + " from a seam",
+                        new Amount(Lengths.toTenth(Math.abs(moved - place)), "mm")));
+            }
+            places.add(moved);
+        }
+        fillGaps(places, joints, keep, wanted.maxGapMm());
+        places.forEach(place -> notches.add(new Notch(letter, Lengths.toTenth(place))));
+    }
+
+    /** ceil(length / gap) + 1 places, both ends included; one in the middle where there is no length. */
+    static List<Double> spread(double from, double to, double gap) {
+        int spaces = (int) Math.ceil((to - from - 1e-6) / gap);
+        List<Double> places = new ArrayList<>();
+        for (int i = 0; i <= spaces; i++) {
+            places.add(spaces == 0 ? (from + to) / 2 : from + (to - from) * i / spaces);
+        }
+        return places;
+    }
+
+    private static double clear(double place, List<Double> joints, double keep, double least, double most) {
+        for (double joint : joints) {
+            if (Math.abs(place - joint) < keep - 1e-6) {
+                double before = joint - keep;
+                double after = joint + keep;
+                boolean back = place <= joint && before >= least || after > most;
+                return back ? before : after;
+            }
+        }
+        return place;
+    }
+
+    /** A move may leave too wide a gap beside it: one more notch on the other side of the seam closes it. */
+    private static void fillGaps(List<Double> places, List<Double> joints, double keep, double gap) {
+        for (int i = 0; i + 1 < places.size(); i++) {
+            if (places.get(i + 1) - places.get(i) > gap + 1e-6) {
+                double before = places.get(i);
+                double after = places.get(i + 1);
+                double middle = (before + after) / 2;
+                places.add(i + 1, clear(middle, joints, keep, before, after));
+            }
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package lapyard.construction;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapyard.geometry.Lengths;
+import lapyard.plan.Base;
+
+/**
+ * Slats over one rectangle of floor, in rows square to its bearers.
+ *
+ * @param rows      rows side by side
+ * @param gapMm     between rows
+ * @param rippedMm  width of one row that must be ripped to fit, 0 where all rows are whole slats
+ * @param piecesMm  the pieces of one row, end to end
+ */
+record SlatRows(int rows, double gapMm, double rippedMm, List<Double> piecesMm) {
+    /** Narrowest strip that is worth laying as a row. */
+    private static final double LEAST_RIP_MM = 20;
+
+    SlatRows {
+        piecesMm = List.copyOf(piecesMm);
+    }
+
+    /**
+     * @param acrossMm clear width that the rows must fill
+     * @param alongMm  clear length of a row
+     */
+    static SlatRows of(double acrossMm, double alongMm, Base base) {
+        double w = base.slatWidthMm();
+        double g = base.slatMaxGapMm();
+        int rows = Math.max(1, (int) Math.ceil((acrossMm + g) / (w + g) - 1e-9));
+        double gap = rows == 1 ? 0 : (acrossMm - rows * w) / (rows - 1);
+        double ripped = 0;
+        if (rows == 1 && w > acrossMm) {
+            ripped = acrossMm;
+        } else if (gap < 0) {
+            // One row fewer leaves gaps over g, so the last row is ripped: as wide as the widest gaps allow.
+            ripped = acrossMm - (rows - 1) * (w + g);
+            gap = g;
+            if (ripped < LEAST_RIP_MM) {
+                double room = acrossMm - (rows - 1) * w;
+                ripped = Math.min(room, LEAST_RIP_MM);
+                gap = (room - ripped) / (rows - 1);
+            }
+        }
+        return new SlatRows(rows, gap, Lengths.toTenth(ripped), row(alongMm - base.slatClearanceMm(), base));
+    }
+
+    /** Whole slats and a rest; a rest under the least length takes what it lacks from the slat before it. */
+    private static List<Double> row(double lengthMm, Base base) {
+        double slat = base.slatLengthMm();
+        int whole = (int) Math.floor((lengthMm + 1e-6) / slat);
+        double rest = Lengths.toTenth(lengthMm - whole * slat);
+        List<Double> pieces = new ArrayList<>();
+        for (int i = 0; i < whole; i++) {
+            pieces.add(slat);
+        }
+        if (rest > 0) {
+            double lacking = base.slatLeastMm() - rest;
+            if (lacking > 0 && whole > 0 && slat - lacking >= base.slatLeastMm()) {
+                pieces.set(whole - 1, Lengths.toTenth(slat - lacking));
+                rest = base.slatLeastMm();
+            }
+            pieces.add(rest);
+        }
+        return pieces;
+    }
+
+    /** Boards for these rows together; a whole slat is a board of its own. */
+    static int boards(List<SlatRows> all, Base base, double kerfMm) {
+        FirstFit fit = new FirstFit();
+        all.forEach(rows -> rows.addTo(fit));
+        return fit.boards(base.slatLengthMm(), kerfMm);
+    }
+
+    void addTo(FirstFit fit) {
+        piecesMm.forEach(piece -> fit.add(piece, rows));
+    }
+}

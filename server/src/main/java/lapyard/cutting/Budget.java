@@ -1,0 +1,48 @@
+package lapyard.cutting;
+
+import java.time.Duration;
+
+/** What is left of an {@link Effort}. The same work always costs the same steps; the clock can only end it earlier. */
+final class Budget {
+    /** Inner-loop turns that make one step; roughly a microsecond of a present-day core. */
+    private static final long TURNS_A_STEP = 1000;
+
+    private final long startedNs = System.nanoTime();
+    private final long limitNs;
+    private final long turns;
+    private long spent;
+
+    Budget(Effort effort) {
+        turns = turns(effort.steps());
+        limitNs = saturatedNs(effort.limit());
+    }
+
+    private static long saturatedNs(Duration limit) {
+        return limit.compareTo(Duration.ofDays(365)) > 0 ? Long.MAX_VALUE : limit.toNanos();
+    }
+
+    void spend(long innerTurns) {
+        spent += innerTurns;
+    }
+
+    long spent() {
+        return spent;
+    }
+
+    long steps() {
+        return spent / TURNS_A_STEP;
+    }
+
+    boolean over() {
+        return spent >= turns || System.nanoTime() - startedNs >= limitNs;
+    }
+
+    /** Inner-loop turns in so many steps. */
+    static long turns(long steps) {
+        return steps > Long.MAX_VALUE / TURNS_A_STEP ? Long.MAX_VALUE : steps * TURNS_A_STEP;
+    }
+
+    double seconds() {
+        return (System.nanoTime() - startedNs) / 1e9;
+    }
+}

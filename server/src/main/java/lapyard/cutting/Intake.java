@@ -1,0 +1,160 @@
+package lapyard.cutting;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
+
+/** Refuses what can never make sense, names what no board can hold, and puts the rest in whole micrometres. */
+final class Intake {
+    /** Two kilometres: in micrometres still well inside whole-number range. */
+    static final double LONGEST_MM = 2_000_000;
+
+    static final long MOST_PIECES = 1_000_000;
+
+    private final CuttingProblem problem;
+    private final long kerf;
+    private final long trim;
+    private final long keepOffcut;
+    private final Map<CuttingProblem.Demand, Long> pieceMicrons = new IdentityHashMap<>();
+    private final Map<CuttingProblem.Stock, Long> usableMicrons = new IdentityHashMap<>();
+    private final List<CuttingProblem.Demand> placeable = new ArrayList<>();
+    private final List<CuttingProblem.Stock> boards = new ArrayList<>();
+    private final List<CuttingResult.Unplaced> unplaced = new ArrayList<>();
+
+    Intake(CuttingProblem problem) {
+        this.problem = problem;
+        kerf = roundUp(measure("kerf", problem.kerfMm(), true));
+        trim = roundUp(measure("end trim", problem.endTrimMm(), true));
+        keepOffcut = roundUp(measure("least offcut to keep", problem.keepOffcutMm(), true));
+        Set<String> ids = new HashSet<>();
+        for (var stock : problem.stock()) {
+            require(ids.add(stock.id()), "board " + stock.id() + " stands twice in the stock: give each its own id");
+            checkStock(stock);
+            long usable = roundDown(stock.lengthMm()) - 2 * trim;
+            usableMicrons.put(stock, usable);
+            if (usable > 0 && stock.available().orElse(1) > 0) boards.add(stock);
+        }
+        ids.clear();
+        long total = 0;
+        for (var piece : problem.pieces()) {
+            require(ids.add(piece.id()), "piece " + piece.id() + " is listed twice: give each line its own id");
+            measure("piece " + piece.id(), piece.lengthMm(), false);
+            require(piece.count() >= 0, "piece " + piece.id() + ": count must be 0 or more, was " + piece.count());
+            require(piece.stage() >= 0, "piece " + piece.id() + ": stage must be 0 or more, was " + piece.stage());
+            long microns = roundUp(piece.lengthMm());
+            pieceMicrons.put(piece, microns);
+            String why = whyNot(piece, microns, total);
+            if (why == null) {
+                placeable.add(piece);
+                total += piece.count();
+            } else {
+                unplaced.add(new CuttingResult.Unplaced(piece.id(), piece.lengthMm(), piece.count(), why));
+            }
+        }
+    }
+
+    List<CuttingResult.Unplaced> unplaced() {
+        return unplaced;
+    }
+
+    boolean nothingToCut() {
+        return placeable.isEmpty();
+    }
+
+    WholeProblem whole() {
+        return new WholeProblem(placeable, pieceMicrons, boards, usableMicrons, kerf);
+    }
+
+    /** Micrometres, as all lengths here. */
+    long keepOffcut() {
+        return keepOffcut;
+    }
+
+    long kerf() {
+        return kerf;
+    }
+
+    long microns(CuttingProblem.Demand piece) {
+        return pieceMicrons.get(piece);
+    }
+
+    long usable(CuttingProblem.Stock stock) {
+        return usableMicrons.get(stock);
+    }
+
+    private void checkStock(CuttingProblem.Stock stock) {
+        measure("board " + stock.id(), stock.lengthMm(), false);
+        require(
+                stock.price() != null && stock.price().signum() >= 0,
+                "board " + stock.id() + ": price must be 0 or more, was " + stock.price());
+        BigDecimal price = stock.price().stripTrailingZeros();
+        require(
+                price.scale() <= 6 && price.precision() - price.scale() <= 9,
+                "board " + stock.id() + ": price must be under 1000000000 with at most 6 decimals, was "
+                        + stock.price());
+        int there = stock.available().orElse(0);
+        require(there >= 0, "board " + stock.id() + ": available must be 0 or more, was " + there);
+    }
+
+    private String whyNot(CuttingProblem.Demand piece, long microns, long total) {
+        if (piece.count() == 0) return "count is 0: nothing to cut";
+        if (microns < kerf) {
+            return "shorter than the saw cut: " + text(piece.lengthMm()) + " long, kerf " + text(problem.kerfMm());
+        }
+        if (boards.isEmpty()) return "no board to cut it from: " + text(piece.lengthMm()) + " needed";
+        OptionalLong longest = boards.stream().mapToLong(usableMicrons::get).max();
+        if (microns > longest.getAsLong()) {
+            return "longer than every stock length: " + text(piece.lengthMm()) + " needed, "
+                    + text(longest.getAsLong() / 1000.0) + " usable";
+        }
+        if (piece.goodFace()) {
+            longest = boards.stream()
+                    .filter(CuttingProblem.Stock::goodFace)
+                    .mapToLong(usableMicrons::get)
+                    .max();
+            if (longest.isEmpty()) return "no board with a good face: " + text(piece.lengthMm()) + " needed";
+            if (microns > longest.getAsLong()) {
+                return "longer than every board with a good face: " + text(piece.lengthMm()) + " needed, "
+                        + text(longest.getAsLong() / 1000.0) + " usable";
+            }
+        }
+        if (total + piece.count() > MOST_PIECES) {
+            return piece.count() + " asked: one job plans at most " + MOST_PIECES + " pieces, " + total
+                    + " stand before these";
+        }
+        return null;
+    }
+
+    private static double measure(String what, double mm, boolean mayBeZero) {
+        boolean fits = Double.isFinite(mm) && mm <= LONGEST_MM && (mayBeZero ? mm >= 0 : mm > 0);
+        require(
+                fits,
+                what + " must be " + (mayBeZero ? "0 or more" : "above 0") + " and at most "
+                        + text(LONGEST_MM) + " mm, was " + (Double.isFinite(mm) ? text(mm) : String.valueOf(mm)));
+        return mm;
+    }
+
+    private static void require(boolean holds, String otherwise) {
+        if (!holds) throw new IllegalArgumentException(otherwise);
+    }
+
+    /** Pieces, kerf and trim: what is finer than a micrometre counts up. */
+    private static long roundUp(double mm) {
+        return (long) Math.ceil(mm * 1000 - 1e-4);
+    }
+
+    /** Boards: what is finer than a micrometre counts down. */
+    private static long roundDown(double mm) {
+        return (long) Math.floor(mm * 1000 + 1e-4);
+    }
+
+    static String text(double mm) {
+        BigDecimal value = BigDecimal.valueOf(mm).stripTrailingZeros();
+        return value.toPlainString();
+    }
+}

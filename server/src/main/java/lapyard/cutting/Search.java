@@ -1,0 +1,158 @@
+package lapyard.cutting;
+
+import java.util.Random;
+
+/** From a first filling to the best plan that the effort buys, and the bound that tells how good it is. */
+final class Search {
+    private static final long SEED = 20_260_501L;
+    private static final int ROOT_ROUNDS = 100_000;
+    /** Pieces up to which every plan is tried. */
+    private static final int SMALL = 100;
+    private static final int TURNS_BEFORE_FINISH = 25;
+    /** Share of the budget that trying every plan may reach. */
+    private static final double EXACT_SHARE = 0.9;
+    /** How much longer than dives it may go on without a better plan, as its gain is the proof at the end. */
+    private static final int EXACT_PATIENCE = 4;
+    /** What may go into fewer boards once the money is proved, on top of as much as was spent before. */
+    private static final long BOARDS_STEPS = 1000;
+
+    /** Price units up to which whole boards are counted out. */
+    private static final long MOST_MONEY = 5_000_000;
+
+
+    private final WholeProblem problem;
+    private final Budget budget;
+    private final Effort effort;
+    private final Filling filling;
+    private final WholeBoards boards;
+    private Solution best;
+    private boolean moneyProved;
+    private boolean finished;
+    private long[] boardWorth;
+    private long wholeWorth;
+    private long[] boardLength;
+    private long wholeLength;
+    private long countedBoards = -1;
+    private long bound;
+    private long moneyBound;
+
+    /** @param known a plan of the same demand to start from, or null */
+    Search(WholeProblem problem, Solution known, Effort effort, Budget budget) {
+        this.problem = problem;
+        this.budget = budget;
+        this.effort = effort;
+        boards = new WholeBoards(problem, budget);
+        filling = new Filling(problem, budget);
+        best = known;
+    }
+
+    /** The best plan found; its cost is at least {@link #bound()}. */
+    Solution run() {
+        Solution first = filling.best(problem.demand, problem.supply);
+        if (best == null || first.cost() < best.cost()) best = first;
+        bound = MaterialBound.cost(problem);
+        if (settled()) return best;
+        Relaxation relaxation = new Relaxation(problem, budget);
+        for (Pattern pattern : best.patterns().keySet()) relaxation.add(pattern);
+        relaxation.of(problem.demand, problem.supply);
+        relaxation.solve(best.cost(), ROOT_ROUNDS);
+        bound = Math.max(bound, relaxation.bound());
+        moneyBound = problem.moneyAtLeast(bound);
+        if (problem.boardWeight > 1 && best.uncut() == 0) wholeBoards(relaxation);
+        dives(new Diving(problem, relaxation, filling, budget), relaxation);
+        return best;
+    }
+
+    private void dives(Diving diving, Relaxation relaxation) {
+        boolean small = pieces() <= SMALL;
+        Exchange exchange = new Exchange(problem, relaxation, diving, filling, budget);
+        Random random = null;
+        Patience patience = new Patience(budget, effort.patience());
+        for (int turn = 0; !settled() && !patience.over(); turn++) {
+            long before = best.cost();
+            long from = budget.spent();
+            best = diving.dive(problem.demand, problem.supply, best, random);
+            long dived = budget.spent() - from;
+            random = new Random(SEED + turn);
+            from = budget.spent();
+            while (best.boards() > 2 && budget.spent() - from < dived && !settled()) best = exchange.once(best, random);
+            if (best.cost() < before) patience.renew();
+            if (small && !finished && (turn == TURNS_BEFORE_FINISH || patience.over())) finish(relaxation);
+            if (best.uncut() == 0 && !moneyProved && moneyBound() >= best.money()) {
+                moneyProved = true;
+                // Once the money is proved, only as much again goes into fewer boards.
+                patience = new Patience(budget, Math.min(effort.patience(), budget.steps() + BOARDS_STEPS));
+            }
+        }
+    }
+
+    private int pieces() {
+        int sum = 0;
+        for (int count : problem.demand) sum = (int) Math.min(1_000_000, (long) sum + count);
+        return sum;
+    }
+
+    private void wholeBoards(Relaxation relaxation) {
+        if (best.money() > MOST_MONEY) return;
+        boardWorth = relaxation.boardWorth();
+        wholeWorth = relaxation.wholeWorth();
+        moneyBound = boards.leastMoney(boardWorth, problem.supply, wholeWorth, moneyBound, best.money());
+        boardLength = new long[problem.stocks()];
+        for (int k = 0; k < boardLength.length; k++) boardLength[k] = problem.capacity[k];
+        for (int i = 0; i < problem.items(); i++) wholeLength += (long) problem.weight[i] * problem.demand[i];
+        moneyBound = boards.leastMoney(boardLength, problem.supply, wholeLength, moneyBound, best.money());
+    }
+
+    /** Closes the count of boards where no fewer whole boards could hold everything for the proved money. */
+    private void countBoards() {
+        if (boardWorth == null || moneyBound() < best.money() || best.boards() == countedBoards) return;
+        countedBoards = best.boards();
+        long money = best.money();
+        if (!boards.fewerMight(boardWorth, problem.supply, wholeWorth, money, countedBoards)
+                || !boards.fewerMight(boardLength, problem.supply, wholeLength, money, countedBoards)) {
+            bound = best.cost();
+        }
+    }
+
+    private void finish(Relaxation relaxation) {
+        finished = true;
+        if (best.uncut() == 0 && moneyBound() < best.money()) {
+            Patience patience = new Patience(budget, exactSteps(exactPatience()));
+            ExactFinish money = new ExactFinish(problem, relaxation, filling, budget, patience);
+            best = money.improve(problem.demand, problem.supply, best, true);
+            if (!money.complete()) return;
+            moneyBound = best.money();
+            countBoards();
+            if (settled()) return;
+        }
+        long steps = best.uncut() > 0
+                ? exactPatience()
+                : Math.min(effort.patience(), budget.steps() + BOARDS_STEPS);
+        ExactFinish exact = new ExactFinish(problem, relaxation, filling, budget, new Patience(budget, exactSteps(steps)));
+        best = exact.improve(problem.demand, problem.supply, best, false);
+        if (exact.complete()) bound = best.cost();
+    }
+
+    private long exactPatience() {
+        return EXACT_PATIENCE * Math.min(effort.patience(), Long.MAX_VALUE / EXACT_PATIENCE);
+    }
+
+    private long exactSteps(long steps) {
+        return Math.min(steps, (long) (EXACT_SHARE * (effort.steps() - budget.steps())));
+    }
+
+    private boolean settled() {
+        countBoards();
+        return bound >= best.cost();
+    }
+
+    /** No plan that cuts as much costs less money than this, in price units. */
+    long moneyBound() {
+        return Math.max(moneyBound, problem.moneyAtLeast(bound));
+    }
+
+    /** No plan that cuts as much costs less than this, money and boards together. */
+    long bound() {
+        return bound;
+    }
+}

@@ -1,0 +1,246 @@
+package lapyard.cutting;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A cutting problem in whole numbers. An item weighs its length plus one kerf and a board holds its usable length
+ * plus one kerf, so that kerf falls between pieces only; all weights are divided by their common divisor. Equal
+ * pieces are one item and equal boards one stock, whatever they are called. Boards that can hold nothing, or that
+ * a longer and no dearer unlimited board replaces, are left out.
+ */
+final class WholeProblem {
+    static final int UNLIMITED = Integer.MAX_VALUE;
+
+    /** Items: those that any face serves first, then those that need a good face; each part longest first. */
+    final int[] weight;
+
+    final int[] demand;
+    final boolean[] itemGood;
+    /** The demands behind an item, in the order of the problem. */
+    final List<List<CuttingProblem.Demand>> itemDemands;
+
+    final int[] capacity;
+    final int[] supply;
+    final boolean[] stockGood;
+    /** Whole units of {@link #priceUnit}. */
+    final long[] price;
+    /** {@code price x boardWeight + 1}: money first, boards second. */
+    final long[] cost;
+    /** The boards behind a stock, in the order of the problem. */
+    final List<List<CuttingProblem.Stock>> stockBoards;
+
+    final BigDecimal priceUnit;
+    final long boardWeight;
+    /** No best plan takes more boards than this. */
+    final long mostBoards;
+    /** What leaving a piece uncut costs: more than any board it could displace. */
+    final long[] uncutCost;
+    /** Micrometres a weight unit stands for. */
+    final long micronsAUnit;
+
+    private record Kind(long length, boolean good) {}
+
+    private record BoardKind(int capacity, BigDecimal price, boolean limited, boolean good) {}
+
+    /**
+     * @param pieces    demands that some board can hold
+     * @param microns   a length as whole micrometres, by demand
+     * @param kerf      micrometres
+     */
+    WholeProblem(
+            List<CuttingProblem.Demand> pieces,
+            Map<CuttingProblem.Demand, Long> microns,
+            List<CuttingProblem.Stock> boards,
+            Map<CuttingProblem.Stock, Long> usable,
+            long kerf) {
+        boolean graded = boards.stream().anyMatch(b -> !b.goodFace());
+        Map<Kind, List<CuttingProblem.Demand>> kinds = new LinkedHashMap<>();
+        for (var piece : pieces) {
+            Kind kind = new Kind(microns.get(piece) + kerf, graded && piece.goodFace());
+            kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(piece);
+        }
+        long gcd = 0;
+        for (Kind kind : kinds.keySet()) gcd = gcd(gcd, kind.length());
+        micronsAUnit = Math.max(1, gcd);
+        List<Kind> order = new ArrayList<>(kinds.keySet());
+        order.sort(Comparator.comparing(Kind::good).thenComparing(Comparator.comparingLong(Kind::length).reversed()));
+        int n = order.size();
+        weight = new int[n];
+        demand = new int[n];
+        itemGood = new boolean[n];
+        itemDemands = new ArrayList<>();
+        long total = 0;
+        for (int i = 0; i < n; i++) {
+            weight[i] = Math.toIntExact(order.get(i).length() / micronsAUnit);
+            itemGood[i] = order.get(i).good();
+            List<CuttingProblem.Demand> demands = kinds.get(order.get(i));
+            long sum = demands.stream().mapToLong(CuttingProblem.Demand::count).sum();
+            demand[i] = Math.toIntExact(sum);
+            total += sum;
+            itemDemands.add(List.copyOf(demands));
+        }
+
+        Map<BoardKind, List<CuttingProblem.Stock>> boardKinds = new LinkedHashMap<>();
+        for (var board : boards) {
+            int capacityHere = (int) Math.min(Integer.MAX_VALUE, (usable.get(board) + kerf) / micronsAUnit);
+            BoardKind kind = new BoardKind(
+                    capacityHere,
+                    board.price().stripTrailingZeros(),
+                    board.available().isPresent(),
+                    board.goodFace());
+            boardKinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(board);
+        }
+        List<BoardKind> kept = new ArrayList<>();
+        for (BoardKind kind : boardKinds.keySet()) {
+            if (holdsSomething(kind) && boardKinds.keySet().stream().noneMatch(o -> replaces(o, kind))) kept.add(kind);
+        }
+        kept.sort(Comparator.comparingInt(BoardKind::capacity)
+                .reversed()
+                .thenComparing(BoardKind::price)
+                .thenComparing(BoardKind::limited)
+                .thenComparing(BoardKind::good));
+        int k = kept.size();
+        capacity = new int[k];
+        supply = new int[k];
+        stockGood = new boolean[k];
+        price = new long[k];
+        cost = new long[k];
+        stockBoards = new ArrayList<>();
+        int scale = 0;
+        for (BoardKind kind : kept) scale = Math.max(scale, kind.price().scale());
+        long priceGcd = 0;
+        for (int j = 0; j < k; j++) {
+            BoardKind kind = kept.get(j);
+            capacity[j] = kind.capacity();
+            stockGood[j] = kind.good();
+            List<CuttingProblem.Stock> same = boardKinds.get(kind);
+            long there = same.stream().mapToLong(b -> b.available().orElse(0)).sum();
+            supply[j] = kind.limited() ? (int) Math.min(there, UNLIMITED - 1) : UNLIMITED;
+            price[j] = kind.price().setScale(scale, RoundingMode.UNNECESSARY).unscaledValue().longValueExact();
+            priceGcd = gcd(priceGcd, price[j]);
+            stockBoards.add(kind.limited() ? List.copyOf(same) : List.of(same.get(0)));
+        }
+        if (priceGcd == 0) priceGcd = 1;
+        for (int j = 0; j < k; j++) price[j] /= priceGcd;
+        priceUnit = new BigDecimal(BigInteger.valueOf(priceGcd), scale);
+        mostBoards = Math.max(1, total);
+        boardWeight = boardWeight();
+        long dearest = 1;
+        for (int j = 0; j < k; j++) {
+            cost[j] = boardWeight == 0 ? 1 : boardWeight == 1 ? price[j] : price[j] * boardWeight + 1;
+            dearest = Math.max(dearest, cost[j]);
+        }
+        uncutCost = new long[n];
+        for (int i = 0; i < n; i++) {
+            uncutCost[i] = Long.MAX_VALUE;
+            for (int j = 0; j < k; j++) {
+                if (supply[j] == UNLIMITED && holds(j, i)) uncutCost[i] = Math.min(uncutCost[i], cost[j]);
+            }
+            // Pieces that bought boards can hold are never left uncut, so their figure is only a cap on what they are worth.
+            if (uncutCost[i] == Long.MAX_VALUE) {
+                double share = 1 + weight[i] / (double) Math.max(1, capacity[0]);
+                uncutCost[i] = (long) (dearest * Math.min(1000, total + 1) * share);
+            }
+        }
+    }
+
+    /** The same boards for other amounts of the same items; limits that held for the larger demand still hold. */
+    private WholeProblem(WholeProblem other, int[] smallerDemand) {
+        weight = other.weight;
+        demand = smallerDemand;
+        itemGood = other.itemGood;
+        itemDemands = other.itemDemands;
+        capacity = other.capacity;
+        supply = other.supply;
+        stockGood = other.stockGood;
+        price = other.price;
+        cost = other.cost;
+        stockBoards = other.stockBoards;
+        priceUnit = other.priceUnit;
+        boardWeight = other.boardWeight;
+        mostBoards = other.mostBoards;
+        uncutCost = other.uncutCost;
+        micronsAUnit = other.micronsAUnit;
+    }
+
+    WholeProblem withDemand(int[] smallerDemand) {
+        return new WholeProblem(this, smallerDemand.clone());
+    }
+
+    int items() {
+        return weight.length;
+    }
+
+    int stocks() {
+        return capacity.length;
+    }
+
+    boolean holds(int stock, int item) {
+        return weight[item] <= capacity[stock] && (stockGood[stock] || !itemGood[item]);
+    }
+
+    /** Whether boards for this item can be bought without limit. */
+    boolean buyable(int item) {
+        for (int j = 0; j < stocks(); j++) if (supply[j] == UNLIMITED && holds(j, item)) return true;
+        return false;
+    }
+
+    BigDecimal money(long units) {
+        return priceUnit.multiply(BigDecimal.valueOf(units));
+    }
+
+    /** The least money that a plan can cost when {@code money x boardWeight + boards} is at least {@code costAtLeast}. */
+    long moneyAtLeast(long costAtLeast) {
+        if (boardWeight == 0) return 0;
+        if (boardWeight == 1) return Math.max(0, costAtLeast);
+        return Math.max(0, -Math.floorDiv(-(costAtLeast - mostBoards), boardWeight));
+    }
+
+    private boolean holdsSomething(BoardKind kind) {
+        for (int i = 0; i < items(); i++) {
+            if (weight[i] <= kind.capacity() && (kind.good() || !itemGood[i])) return true;
+        }
+        return false;
+    }
+
+    private static boolean replaces(BoardKind other, BoardKind kind) {
+        if (other.limited() || other.equals(kind)) return false;
+        boolean atLeast = other.capacity() >= kind.capacity()
+                && other.price().compareTo(kind.price()) <= 0
+                && (other.good() || !kind.good());
+        boolean same = other.capacity() == kind.capacity()
+                && other.price().compareTo(kind.price()) == 0
+                && other.good() == kind.good();
+        return atLeast && (!same || kind.limited());
+    }
+
+    /** 1 where money alone counts the boards, 0 where all boards are free; else large enough to rank money first. */
+    private long boardWeight() {
+        long dearest = 0;
+        boolean equal = true;
+        for (long p : price) {
+            dearest = Math.max(dearest, p);
+            equal &= p == price[0];
+        }
+        if (dearest == 0) return 0;
+        if (equal) return 1;
+        long most = Math.max(8 * mostBoards, Math.min(256 * mostBoards, (1L << 26) / dearest));
+        return Math.max(2, Math.min(most, (1L << 40) / dearest));
+    }
+
+    private static long gcd(long a, long b) {
+        while (b != 0) {
+            long t = a % b;
+            a = b;
+            b = t;
+        }
+        return Math.abs(a);
+    }
+}

@@ -1,0 +1,216 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.construction.BedWork;
+import lapyard.construction.Piece;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Length;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+
+/** One bed as it lies: ring of timbers, soil, its letter A and its label. */
+final class BedShapes {
+    /** Names are cut at this width on paper; the title carries them whole. */
+    private static final double LONGEST_NAME = 60;
+
+    /** Between a label and the timbers. */
+    private static final double AIR = 0.4;
+
+    private static final double[] LARGE = {4.2, 3.5, 3, 2.5};
+    private static final double[] SMALL = {3, 2.5, 2.1, 1.8};
+
+    private final Bed bed;
+    private final Optional<BedWork> work;
+    private final View view;
+    private final Inks inks;
+    private final boolean imperial;
+    private final List<Point> outer;
+    private final List<Point> room;
+
+    BedShapes(Bed bed, Optional<BedWork> work, View view, Inks inks, boolean imperial) {
+        this.bed = bed;
+        this.work = work;
+        this.view = view;
+        this.inks = inks;
+        this.imperial = imperial;
+        this.outer = view.on(bed.inYard());
+        this.room = work.map(w -> view.on(w.inner().placed(bed.placement()))).orElse(outer);
+    }
+
+    List<Point> outer() {
+        return outer;
+    }
+
+    Shape.Group shapes(Labels labels) {
+        List<Shape> shapes = new ArrayList<>();
+        Inks.Filling soil = inks.soil();
+        if (work.isPresent()) {
+            shapes.add(new Shape.Area(List.of(room), soil.fill(), soil.hatch(), Optional.empty()));
+            shapes.add(new Shape.Area(
+                    List.of(outer, room), inks.timber().fill(), Optional.empty(), Optional.of(inks.pen(Inks.MEDIUM))));
+            topCourse(work.get()).ifPresent(shapes::add);
+        } else {
+            shapes.add(new Shape.Area(List.of(outer), soil.fill(), soil.hatch(), Optional.of(inks.pen(Inks.WIDE))));
+        }
+        shapes.addAll(frontWall(labels));
+        return new Shape.Group(Shape.id("bed", bed.id()), title(), "bed", shapes);
+    }
+
+    private String title() {
+        return "Bed " + bed.id() + (named() ? ", " + bed.name() : "") + ": " + size() + (imperial ? "" : " mm") + ", "
+                + bed.courses() + (bed.courses() == 1 ? " course" : " courses");
+    }
+
+    private boolean named() {
+        return !bed.name().isBlank() && !bed.name().equals(bed.id());
+    }
+
+    /** Length by depth by height over all, in the bed's own frame. */
+    private String size() {
+        Box box = Box.round(bed.outline().corners());
+        return Length.written(box.width(), imperial) + " × " + Length.written(box.height(), imperial) + " × "
+                + Length.written(bed.heightMm(), imperial);
+    }
+
+    /** The joints of the course that is seen from above. */
+    private Optional<Shape> topCourse(BedWork built) {
+        int top = built.courses().size() - 1;
+        if (top < 0 || built.courses().get(top).pieces().isEmpty()) {
+            return Optional.empty();
+        }
+        List<List<Point>> rings = new ArrayList<>();
+        for (Piece piece : built.courses().get(top).pieces()) {
+            Box lies = new Box(piece.lies().x(), piece.lies().y(), piece.lies().right(), piece.lies().top());
+            List<Point> ring = new ArrayList<>(
+                    lies.corners().stream().map(bed.placement()::toYard).map(view::on).toList());
+            ring.add(ring.get(0));
+            rings.add(ring);
+        }
+        return Optional.of(new Shape.Lines(rings, inks.pen(Inks.NARROW)));
+    }
+
+    private List<Shape> frontWall(Labels labels) {
+        Box box = Box.round(outer);
+        double smallest = Math.min(box.width(), box.height());
+        if (smallest < 7) {
+            return List.of();
+        }
+        double radius = smallest < 14 ? 1.25 : 1.6;
+        Point a = outer.get(0);
+        Point b = outer.get(1);
+        double length = a.distanceMm(b);
+        // Into the bed, which lies to the left of wall A, or to its right where it is mirrored.
+        double side = bed.placement().mirror() ? -1 : 1;
+        double inX = side * (b.y() - a.y()) / length;
+        double inY = side * (a.x() - b.x()) / length;
+        List<Plate> plates = new ArrayList<>();
+        for (double in : new double[] {0, radius + 0.5}) {
+            for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
+                Point at = new Point(a.x() + (b.x() - a.x()) * t + inX * in, a.y() + (b.y() - a.y()) * t + inY * in);
+                plates.add(new Plate(at, 2 * radius, 2 * radius, 0));
+            }
+        }
+        return labels.first(plates, plate -> true)
+                .map(plate -> wallSign("A", plate.centre(), radius, inks))
+                .orElse(List.of());
+    }
+
+    static List<Shape> wallSign(String letter, Point at, double radius, Inks inks) {
+        double size = radius * 1.45;
+        return List.of(
+                new Shape.Circle(at, radius, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.THIN))),
+                new Shape.Text(
+                        new Point(at.x(), at.y() + size * Shape.Text.CAPITALS / 2),
+                        letter,
+                        size,
+                        Shape.Anchor.MIDDLE,
+                        0,
+                        true,
+                        inks.ink()));
+    }
+
+    /** The label: within the bed if it can be, else beside it, with less and less to say; empty where nothing has room. */
+    Optional<Shape.Group> label(Labels labels) {
+        List<Double> angles = angles();
+        for (List<Double> some : List.of(angles.subList(0, 1), angles)) {
+            for (double size : LARGE) {
+                Optional<Shape.Group> placed = within(labels, full(size), some);
+                if (placed.isPresent()) {
+                    return placed;
+                }
+            }
+        }
+        for (double size : SMALL) {
+            Optional<Shape.Group> placed = within(labels, idAndSize(size), angles);
+            if (placed.isPresent()) {
+                return placed;
+            }
+        }
+        for (double size : SMALL) {
+            Optional<Shape.Group> placed = within(labels, Words.of(bed.id(), size, true), angles);
+            if (placed.isPresent()) {
+                return placed;
+            }
+        }
+        return beside(labels, full(2.5), 6)
+                .or(() -> beside(labels, idAndSize(2.1), 6))
+                .or(() -> beside(labels, Words.of(shortId(), 2.1, true), 6))
+                .or(() -> beside(labels, Words.of(shortId(), 1.8, true), 8.5));
+    }
+
+    private Optional<Shape.Group> beside(Labels labels, Words words, double most) {
+        return labels.beside(outer, words.widthMm(), words.heightMm(), most).map(led -> {
+            labels.take(led.plate().corners());
+            labels.take(Labels.line(led.from(), led.to()));
+            List<Shape> shapes = new ArrayList<>();
+            shapes.add(Shape.Lines.of(inks.pen(Inks.NARROW), led.from(), led.to()));
+            shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
+            return group(shapes);
+        });
+    }
+
+    private Shape.Group group(List<Shape> shapes) {
+        return new Shape.Group(Shape.id("label", bed.id()), "", "label", shapes);
+    }
+
+    private Optional<Shape.Group> within(Labels labels, Words words, List<Double> angles) {
+        double all = 2 * AIR;
+        return labels.within(room, words.widthMm() + all, words.heightMm() + all, angles).map(roomy -> {
+            Plate plate = new Plate(roomy.centre(), words.widthMm(), words.heightMm(), roomy.turnDeg());
+            labels.take(plate.corners());
+            return group(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+        });
+    }
+
+    private String shortId() {
+        return TextMeasure.cut(bed.id(), 1, true, LONGEST_NAME / 4);
+    }
+
+    private Words full(double size) {
+        List<Words.Line> lines = new ArrayList<>();
+        lines.add(new Words.Line(shortId(), size, true));
+        if (named()) {
+            double small = size * 0.8;
+            double most = Math.max(18, Math.min(LONGEST_NAME, Box.round(room).width() - 2));
+            lines.add(new Words.Line(TextMeasure.cut(bed.name(), small, false, most), small, false));
+        }
+        lines.add(new Words.Line(size(), size * 0.75, false));
+        return new Words(lines);
+    }
+
+    private Words idAndSize(double size) {
+        return new Words(List.of(
+                new Words.Line(shortId(), size, true), new Words.Line(size(), Math.max(1.8, size * 0.75), false)));
+    }
+
+    /** Level first, then along the bed, then across it. */
+    private List<Double> angles() {
+        Point a = outer.get(0);
+        Point b = outer.get(1);
+        double along = GroundShapes.readable(Math.toDegrees(Math.atan2(a.y() - b.y(), b.x() - a.x())));
+        return List.of(0.0, along, 90.0, GroundShapes.readable(along + 90)).stream().distinct().toList();
+    }
+}

@@ -1,0 +1,26 @@
+package lapyard.diagrams;
+
+import lapyard.drawing.Paper;
+import lapyard.drawing.Scale;
+
+/** A garden that is too large for a sheet at the scale asked for. */
+public final class DoesNotFit extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    private final Scale nearest;
+
+    /**
+     * @param missingMm by how much the drawing is too large for the sheet, on paper
+     * @param nearest   the largest usual scale that fits the same paper
+     */
+    DoesNotFit(Paper paper, Scale asked, double missingMm, Scale nearest) {
+        super("%d mm too large for %s at %s. Use %s, or larger paper."
+                .formatted((long) Math.ceil(missingMm), paper.label(), asked, nearest));
+        this.nearest = nearest;
+    }
+
+    /** The largest usual scale that fits the same paper. */
+    public Scale nearest() {
+        return nearest;
+    }
+}

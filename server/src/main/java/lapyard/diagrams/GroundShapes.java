@@ -1,0 +1,269 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
+import lapyard.geometry.Length;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.Garden;
+import lapyard.plan.Ground;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+
+/** The yard, its surfaces, levels and what is to be kept clear. */
+final class GroundShapes {
+    /** Ends of one side of the house wall may differ by this much. */
+    private static final double LEVEL_MM = 1;
+
+    private static final double WALL_BAND = 2.2;
+    private static final double TEXT = 2.5;
+    private static final GeometryFactory JTS = new GeometryFactory();
+
+    private final Garden garden;
+    private final View view;
+    private final Inks inks;
+    private final Labels labels;
+
+    GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
+        this.garden = garden;
+        this.view = view;
+        this.inks = inks;
+        this.labels = labels;
+    }
+
+    Shape.Group ground() {
+        List<Shape> shapes = new ArrayList<>();
+        for (Outline yard : garden.ground().outline()) {
+            List<Point> ring = view.on(yard);
+            shapes.add(new Shape.Area(List.of(ring), inks.yard().fill(), Optional.empty(), Optional.empty()));
+        }
+        int number = 0;
+        for (Ground.Surface surface : garden.ground().surfaces()) {
+            Inks.Filling filling = inks.surface(surface.kind());
+            Shape area = new Shape.Area(
+                    List.of(view.on(surface.outline())), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.NARROW)));
+            number++;
+            shapes.add(new Shape.Group("surface-" + number, surface.kind(), "surface", List.of(area)));
+        }
+        return new Shape.Group("ground", "", "ground", shapes);
+    }
+
+    /** The edge of the yard with the lengths of its sides and the house wall, taking their room. */
+    Shape.Group edge() {
+        List<Shape> shapes = new ArrayList<>();
+        List<Shape> over = new ArrayList<>();
+        for (Outline drawn : garden.ground().outline()) {
+            Outline yard = drawn.counterClockwise();
+            double front = yard.corners().stream().mapToDouble(Point::y).min().orElseThrow();
+            for (int i = 0; i < yard.sides(); i++) {
+                Point a = yard.corner(i);
+                Point b = yard.corner(i + 1);
+                boolean house = a.y() - front < LEVEL_MM && b.y() - front < LEVEL_MM;
+                if (house) {
+                    shapes.add(houseWall(view.on(a), view.on(b)));
+                }
+                labels.take(Labels.line(view.on(a), view.on(b)));
+                String words = (house ? "house wall " : "") + Length.written(a.distanceMm(b), garden.imperial());
+                over.addAll(along(view.on(a), view.on(b), words, house ? WALL_BAND : 0));
+            }
+            shapes.add(new Shape.Area(
+                    List.of(view.on(drawn)), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.BROAD))));
+        }
+        shapes.addAll(over);
+        return new Shape.Group("yard", "Edge of the yard", "yard", shapes);
+    }
+
+    private Shape houseWall(Point a, Point b) {
+        List<Point> band =
+                List.of(a, b, new Point(b.x(), b.y() + WALL_BAND), new Point(a.x(), a.y() + WALL_BAND));
+        Inks.Filling filling = inks.houseWall();
+        labels.take(band);
+        return new Shape.Area(List.of(band), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.THIN)));
+    }
+
+    /** The words outside a side of the yard, which lies to the left of a to b. */
+    private List<Shape> along(Point a, Point b, String text, double band) {
+        Words words = Words.of(text, TEXT, false);
+        double length = a.distanceMm(b);
+        if (length < words.widthMm() * 0.8) {
+            return List.of();
+        }
+        double x = (b.x() - a.x()) / length;
+        double y = (b.y() - a.y()) / length;
+        double out = band + 0.9 + words.heightMm() / 2;
+        List<Plate> plates = new ArrayList<>();
+        for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
+            Point centre = new Point(a.x() + (b.x() - a.x()) * t - y * out, a.y() + (b.y() - a.y()) * t + x * out);
+            plates.add(new Plate(centre, words.widthMm(), words.heightMm(), readable(Math.toDegrees(Math.atan2(-y, x)))));
+        }
+        return labels.first(plates, plate -> true)
+                .map(plate -> words.on(plate, inks.ink(), Optional.empty()))
+                .orElse(List.of());
+    }
+
+    /** Turned by half a turn where the text would stand on its head: read from below or from the right. */
+    static double readable(double degrees) {
+        double turn = ((degrees % 360) + 360) % 360;
+        turn = turn > 90.01 && turn <= 270.01 ? turn - 180 : turn;
+        return Math.abs(turn) < 1e-9 || Math.abs(turn - 360) < 1e-9 ? 0 : turn;
+    }
+
+    Shape.Group keepClear() {
+        List<Shape> shapes = new ArrayList<>();
+        int number = 0;
+        for (Ground.KeepClear clear : garden.ground().keepClear()) {
+            number++;
+            List<Shape> own = clear.leafMm() > 0 ? gate(clear) : thing(clear);
+            shapes.add(new Shape.Group("keep-clear-" + number, title(clear), "keep-clear", own));
+        }
+        return new Shape.Group("keep-clear", "", "keep-clear", shapes);
+    }
+
+    private String title(Ground.KeepClear clear) {
+        String mm = garden.imperial() ? "" : " mm";
+        double size = clear.leafMm() > 0 ? clear.leafMm() : clear.clearanceMm();
+        String what = clear.leafMm() > 0 ? ", leaf " : ", keep clear by ";
+        return clear.kind() + (size > 0 ? what + Length.written(size, garden.imperial()) + mm : "");
+    }
+
+    static Stroke clearPen(Inks inks) {
+        return Stroke.of(inks.snag(), Inks.THIN).dashed(1.6, 1);
+    }
+
+    private List<Shape> gate(Ground.KeepClear gate) {
+        List<Shape> shapes = new ArrayList<>();
+        Inks.Filling zone = inks.keepClear();
+        Optional<GatePlace> place = GatePlace.of(gate, garden.ground().outline());
+        Point hinge = view.on(gate.shape().get(0));
+        if (place.isEmpty()) {
+            // Nobody said how the leaf lies, so it may sweep all round.
+            shapes.add(new Shape.Circle(
+                    hinge, view.scale().paperMm(gate.leafMm()), zone.fill(), Optional.of(clearPen(inks))));
+        } else {
+            List<Point> swept = view.on(place.get().swept());
+            shapes.add(new Shape.Area(List.of(swept), zone.fill(), zone.hatch(), Optional.of(clearPen(inks))));
+            shapes.add(Shape.Lines.of(
+                    Stroke.of(inks.paper(), Inks.BROAD * 2), hinge, view.on(place.get().closed())));
+            shapes.add(Shape.Lines.of(inks.pen(Inks.WIDE), hinge, view.on(place.get().open())));
+            shapes.add(Shape.Lines.of(inks.pen(Inks.THIN).dashed(1, 0.8), hinge, view.on(place.get().closed())));
+        }
+        shapes.add(new Shape.Circle(hinge, 0.7, Optional.of(inks.ink()), Optional.empty()));
+        return shapes;
+    }
+
+    private List<Shape> thing(Ground.KeepClear clear) {
+        List<Shape> shapes = new ArrayList<>();
+        Inks.Filling zone = inks.keepClear();
+        if (clear.clearanceMm() > 0) {
+            shapes.add(new Shape.Area(
+                    List.of(view.on(widened(clear))), zone.fill(), zone.hatch(), Optional.of(clearPen(inks))));
+        }
+        List<Point> on = view.on(clear.shape());
+        if (on.size() > 2) {
+            Inks.Filling filling = inks.obstacle();
+            shapes.add(new Shape.Area(
+                    List.of(on), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.THIN))));
+        } else if (on.size() == 2) {
+            shapes.add(Shape.Lines.of(inks.pen(Inks.WIDE).dashed(3, 1), on.get(0), on.get(1)));
+        } else {
+            Point at = on.get(0);
+            shapes.add(new Shape.Circle(at, 1.1, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.MEDIUM))));
+            shapes.add(cross(at, 0.75, inks.pen(Inks.MEDIUM)));
+        }
+        return shapes;
+    }
+
+    /** All ground nearer to the thing than its clearance, in the yard. */
+    private static List<Point> widened(Ground.KeepClear clear) {
+        Coordinate[] shape =
+                clear.shape().stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
+        Geometry thing;
+        if (shape.length > 2) {
+            Coordinate[] closed = java.util.Arrays.copyOf(shape, shape.length + 1);
+            closed[shape.length] = shape[0];
+            thing = JTS.createPolygon(closed);
+        } else {
+            thing = shape.length == 2 ? JTS.createLineString(shape) : JTS.createPoint(shape[0]);
+        }
+        Polygon round = (Polygon) thing.convexHull().buffer(clear.clearanceMm());
+        Coordinate[] ring = round.getExteriorRing().getCoordinates();
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < ring.length - 1; i++) {
+            points.add(new Point(ring[i].x, ring[i].y));
+        }
+        return points;
+    }
+
+    Shape.Group levels() {
+        List<Shape> shapes = new ArrayList<>();
+        for (Ground.Level level : garden.ground().levels()) {
+            Point at = view.on(level.at());
+            Words words = Words.of(Length.written(level.dropMm(), garden.imperial()), 2, false);
+            List<Plate> plates = new ArrayList<>();
+            for (double[] way : new double[][] {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -2}, {0, 2}}) {
+                plates.add(new Plate(
+                        new Point(
+                                at.x() + way[0] * (words.widthMm() / 2 + 0.6),
+                                at.y() + way[1] * (words.heightMm() / 2 + 0.2)),
+                        words.widthMm(),
+                        words.heightMm(),
+                        0));
+            }
+            shapes.add(levelSign(at, inks));
+            labels.first(plates, plate -> true)
+                    .ifPresent(plate -> shapes.addAll(words.on(plate, inks.water(), Optional.of(inks.plate()))));
+        }
+        return new Shape.Group("levels", "Levels", "levels", shapes);
+    }
+
+    static Shape levelSign(Point at, Inks inks) {
+        return cross(at, 1.1, Stroke.of(inks.water(), Inks.MEDIUM));
+    }
+
+    private static Shape cross(Point at, double half, Stroke stroke) {
+        return new Shape.Lines(
+                List.of(
+                        List.of(new Point(at.x() - half, at.y()), new Point(at.x() + half, at.y())),
+                        List.of(new Point(at.x(), at.y() - half), new Point(at.x(), at.y() + half))),
+                stroke);
+    }
+
+    /** Words within surfaces and beside the things to keep clear of, where there is room left. */
+    Shape.Group names() {
+        List<Shape> shapes = new ArrayList<>();
+        for (Ground.KeepClear clear : garden.ground().keepClear()) {
+            List<Point> ring = clear.leafMm() > 0
+                    ? GatePlace.of(clear, garden.ground().outline())
+                            .map(place -> view.on(place.swept()))
+                            .orElse(around(view.on(clear.shape().get(0))))
+                    : clear.clearanceMm() > 0 ? view.on(widened(clear)) : around(view.on(clear.shape().get(0)));
+            String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
+            Words words = Words.of(clear.kind() + size, 2.2, false);
+            labels.beside(ring, words.widthMm(), words.heightMm(), 12).ifPresent(led -> {
+                labels.take(led.plate().corners());
+                labels.take(Labels.line(led.from(), led.to()));
+                shapes.add(Shape.Lines.of(Stroke.of(inks.snag(), Inks.HAIR), led.from(), led.to()));
+                shapes.addAll(words.on(led.plate(), inks.snag(), Optional.of(inks.plate())));
+            });
+        }
+        for (Ground.Surface surface : garden.ground().surfaces()) {
+            Words words = Words.of(surface.kind(), 2.4, false);
+            labels.within(view.on(surface.outline()), words.widthMm(), words.heightMm(), List.of(0.0, 90.0))
+                    .filter(labels::clearOfSolids)
+                    .ifPresent(plate -> {
+                        labels.take(plate.corners());
+                        shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+                    });
+        }
+        return new Shape.Group("ground-names", "", "names", shapes);
+    }
+
+    private static List<Point> around(Point at) {
+        return new Box(at.x() - 1.2, at.y() - 1.2, at.x() + 1.2, at.y() + 1.2).corners();
+    }
+}

@@ -1,0 +1,127 @@
+package lapyard.diagrams;
+
+import java.util.Locale;
+import java.util.Optional;
+import lapyard.drawing.Hatch;
+import lapyard.drawing.Hatch.Mark;
+import lapyard.drawing.Stroke;
+
+/** The colours of the drawings, each with a hatch of its own so that a print in black alone loses nothing. */
+final class Inks {
+    private static final String CHALK = "#F4F1E8";
+    private static final String SLATE = "#23303A";
+    private static final String TIMBER = "#C08A45";
+    private static final String SOIL = "#4B3626";
+    private static final String MULCH = "#A0522D";
+    private static final String WATER = "#2B7F92";
+    private static final String SNAG = "#A62B2B";
+    private static final String MOSS = "#66763F";
+    private static final String WHITE = "#FFFFFF";
+    private static final String BLACK = "#000000";
+
+    /** Line widths of ISO 128: each is the next narrower one times the root of 2. */
+    static final double HAIR = 0.13;
+
+    static final double NARROW = 0.18;
+    static final double THIN = 0.25;
+    static final double MEDIUM = 0.35;
+    static final double WIDE = 0.5;
+    static final double BROAD = 0.7;
+
+    final boolean mono;
+
+    Inks(boolean mono) {
+        this.mono = mono;
+    }
+
+    /** How an area is filled. */
+    record Filling(Optional<String> fill, Optional<Hatch> hatch) {}
+
+    String ink() {
+        return mono ? BLACK : SLATE;
+    }
+
+    String snag() {
+        return mono ? BLACK : SNAG;
+    }
+
+    String water() {
+        return mono ? BLACK : WATER;
+    }
+
+    String paper() {
+        return WHITE;
+    }
+
+    /** Behind text that stands on a hatch. */
+    String plate() {
+        return mono ? WHITE : CHALK;
+    }
+
+    Stroke pen(double widthMm) {
+        return Stroke.of(ink(), widthMm);
+    }
+
+    Filling yard() {
+        return new Filling(mono ? Optional.empty() : Optional.of(CHALK), Optional.empty());
+    }
+
+    Filling timber() {
+        return new Filling(Optional.of(mono ? WHITE : TIMBER), Optional.empty());
+    }
+
+    Filling soil() {
+        return filling(SOIL, 0.28, Mark.DASHES, 45, 1.8, NARROW);
+    }
+
+    Filling houseWall() {
+        return filling(SLATE, 0.12, Mark.LINES, 45, 1.2, NARROW);
+    }
+
+    Filling keepClear() {
+        return filling(SNAG, 0.1, Mark.LINES, 135, 2.2, HAIR);
+    }
+
+    Filling obstacle() {
+        return filling(SLATE, 0.3, Mark.CROSSED, 45, 1.2, HAIR);
+    }
+
+    Filling surface(String kind) {
+        return switch (kind.toLowerCase(Locale.ROOT)) {
+            case "slab" -> filling(SLATE, 0.1, Mark.CROSSED, 0, 6, HAIR);
+            case "concrete" -> filling(SLATE, 0.16, Mark.DOTS, 30, 3.2, MEDIUM);
+            case "gravel" -> filling(SLATE, 0.08, Mark.DOTS, 15, 1.5, MEDIUM);
+            case "grass" -> filling(MOSS, 0.2, Mark.DASHES, 90, 2.8, NARROW);
+            case "soil" -> filling(SOIL, 0.12, Mark.DASHES, 0, 2.6, NARROW);
+            case "deck" -> filling(TIMBER, 0.3, Mark.LINES, 0, 2, HAIR);
+            default -> filling(SLATE, 0.05, Mark.LINES, 60, 5, HAIR);
+        };
+    }
+
+    /** @param nth which of the materials of this plan it is, counted from 0, for those without a hatch of their own */
+    Filling path(String material, int nth) {
+        String word = material.toLowerCase(Locale.ROOT);
+        if (word.contains("gravel") || word.contains("shingle")) {
+            return filling(WATER, 0.12, Mark.DOTS, 0, 2.6, BROAD);
+        }
+        if (word.contains("bark") || word.contains("chip") || word.contains("mulch")) {
+            return filling(MULCH, 0.25, Mark.DASHES, 150, 2.2, THIN);
+        }
+        return filling(MULCH, 0.15, Mark.LINES, 20 + 35 * (nth % 4), 2.6, HAIR);
+    }
+
+    private Filling filling(String colour, double tint, Mark mark, double angle, double spacing, double width) {
+        Hatch hatch = new Hatch(mark, angle, spacing, Stroke.of(mono ? BLACK : colour, width));
+        return new Filling(Optional.of(mono ? WHITE : tinted(colour, tint)), Optional.of(hatch));
+    }
+
+    /** {@code share} of the colour on white. */
+    private static String tinted(String colour, double share) {
+        StringBuilder out = new StringBuilder("#");
+        for (int i = 1; i < 7; i += 2) {
+            int part = Integer.parseInt(colour.substring(i, i + 2), 16);
+            out.append("%02X".formatted(Math.round(255 - (255 - part) * share)));
+        }
+        return out.toString();
+    }
+}

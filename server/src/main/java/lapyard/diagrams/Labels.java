@@ -1,0 +1,153 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import lapyard.geometry.Point;
+
+/**
+ * Finds room for labels, one after the other: a label goes to the first of its places, best first, where it lies
+ * within the field and on nothing that was placed before. What finds no room is left off and counted.
+ */
+final class Labels {
+    /** Places tried across and up an area. */
+    private static final int TRIES = 11;
+
+    private static final double[] AWAY = {1.5, 2.5, 4, 6, 8.5, 12, 17, 24, 34};
+    private static final int DIRECTIONS = 16;
+
+    private final List<Point> field;
+    private final RingIndex taken = new RingIndex();
+    private final RingIndex solids = new RingIndex();
+
+    Labels(Box field) {
+        this.field = field.corners();
+    }
+
+    /** A label that stands beside what it names, with a line to it. */
+    record Led(Plate plate, Point from, Point to) {}
+
+    /** Nothing may be placed on this convex ring from now on. */
+    void take(List<Point> convex) {
+        taken.put(convex);
+    }
+
+    /** Labels that stand beside something may not lie on this ring; labels within may. */
+    void solid(List<Point> ring) {
+        solids.put(ring);
+    }
+
+    boolean free(Plate plate) {
+        List<Point> corners = plate.corners();
+        return Rings.within(corners, field)
+                && taken.none(corners, other -> Plate.overlap(corners, other));
+    }
+
+    /** Whether a plate lies on none of the rings that only their own labels may lie on. */
+    boolean clearOfSolids(Plate plate) {
+        List<Point> corners = plate.corners();
+        return solids.none(corners, solid -> Rings.meet(corners, solid));
+    }
+
+    /** The middle-most free place for a plate wholly within a ring, at the first of the angles that has any. */
+    Optional<Plate> within(List<Point> ring, double widthMm, double heightMm, List<Double> angles) {
+        Box box = Box.round(ring);
+        for (double angle : angles) {
+            Plate middle = new Plate(box.centre(), widthMm, heightMm, angle);
+            if (ring.size() == 4 && Rings.within(middle.corners(), ring) && free(middle)) {
+                return Optional.of(middle);
+            }
+            if (wider(middle, box)) {
+                continue;
+            }
+            Optional<Plate> best = places(box).stream()
+                    .map(centre -> new Plate(centre, widthMm, heightMm, angle))
+                    .filter(plate -> Rings.within(plate.corners(), ring) && free(plate))
+                    .min(Comparator.comparingDouble(plate -> -Math.round(10 * Rings.distanceToEdge(ring, plate.centre()))));
+            if (best.isPresent()) {
+                return best;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean wider(Plate plate, Box box) {
+        Box own = Box.round(plate.corners());
+        return own.width() > box.width() || own.height() > box.height();
+    }
+
+    private static List<Point> places(Box box) {
+        List<Point> places = new ArrayList<>();
+        for (int i = 0; i < TRIES; i++) {
+            for (int j = 0; j < TRIES; j++) {
+                places.add(new Point(
+                        box.left() + box.width() * (i + 0.5) / TRIES, box.low() + box.height() * (j + 0.5) / TRIES));
+            }
+        }
+        return places;
+    }
+
+    /**
+     * The nearest free place beside a ring whose line to the ring runs over nothing else.
+     *
+     * @param most how far from the ring
+     */
+    Optional<Led> beside(List<Point> ring, double widthMm, double heightMm, double most) {
+        Box box = Box.round(ring);
+        for (double away : AWAY) {
+            if (away > most) {
+                break;
+            }
+            for (int i = 0; i < DIRECTIONS; i++) {
+                double angle = 2 * Math.PI * i / DIRECTIONS;
+                Plate plate = new Plate(
+                        new Point(
+                                box.centre().x() + Math.cos(angle) * (box.width() / 2 + widthMm / 2 + away),
+                                box.centre().y() - Math.sin(angle) * (box.height() / 2 + heightMm / 2 + away)),
+                        widthMm,
+                        heightMm,
+                        0);
+                Optional<Led> led = ledTo(ring, plate);
+                if (led.isPresent()) {
+                    return led;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Led> ledTo(List<Point> ring, Plate plate) {
+        List<Point> corners = plate.corners();
+        if (!free(plate) || !clearOfSolids(plate)) {
+            return Optional.empty();
+        }
+        Point to = Rings.nearestOnEdge(ring, plate.centre());
+        Point from = Rings.nearestOnEdge(corners, to);
+        Point just = new Point(to.x() + (from.x() - to.x()) * 1e-3, to.y() + (from.y() - to.y()) * 1e-3);
+        List<Point> line = line(from, to);
+        boolean clear = taken.none(line, other -> Plate.overlap(line, other))
+                && solids.none(line, solid -> Rings.meets(from, just, solid));
+        return clear ? Optional.of(new Led(plate, from, to)) : Optional.empty();
+    }
+
+    /** A line as a thin ring, to be kept clear of. */
+    static List<Point> line(Point from, Point to) {
+        double length = Math.max(from.distanceMm(to), 0.1);
+        double x = (to.y() - from.y()) / length * 0.3;
+        double y = (from.x() - to.x()) / length * 0.3;
+        return List.of(
+                new Point(from.x() - x, from.y() - y),
+                new Point(to.x() - x, to.y() - y),
+                new Point(to.x() + x, to.y() + y),
+                new Point(from.x() + x, from.y() + y));
+    }
+
+    /** The first of these plates that is free and passes a further test; it is taken. */
+    Optional<Plate> first(List<Plate> plates, Predicate<Plate> further) {
+        Optional<Plate> found = plates.stream().filter(plate -> free(plate) && further.test(plate)).findFirst();
+        found.ifPresent(plate -> take(plate.corners()));
+        return found;
+    }
+}

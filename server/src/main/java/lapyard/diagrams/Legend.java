@@ -1,0 +1,103 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import lapyard.construction.BedWork;
+import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
+import lapyard.geometry.Point;
+import lapyard.plan.Garden;
+import lapyard.plan.Ground.KeepClear;
+
+/** What the signs of a plan mean: only what is drawn on it. */
+final class Legend {
+    /** Of surfaces and of path materials each, so that the legend never pushes the drawing off the sheet. */
+    private static final int MOST_KINDS = 8;
+
+    private final Inks inks;
+    private final List<Entry> entries = new ArrayList<>();
+
+    /** {@code sample} draws the sign into a box on the paper. */
+    record Entry(String words, Function<Box, List<Shape>> sample) {}
+
+    private Legend(Inks inks) {
+        this.inks = inks;
+    }
+
+    static List<Entry> of(Garden garden, List<BedWork> works, List<PathCover> paths, boolean snags, Inks inks) {
+        Legend legend = new Legend(inks);
+        if (!garden.ground().outline().isEmpty()) {
+            legend.area("house wall", inks.houseWall(), Inks.THIN);
+            legend.line("edge of the yard", inks.pen(Inks.BROAD));
+        }
+        if (!works.isEmpty()) {
+            legend.area("timber, top course with its joints", inks.timber(), Inks.MEDIUM);
+        }
+        if (!garden.beds().isEmpty()) {
+            legend.area(works.isEmpty() ? "bed" : "soil", inks.soil(), Inks.THIN);
+            legend.sign("wall A of a bed, its front", box -> BedShapes.wallSign("A", box.centre(), 1.6, inks));
+        }
+        List<String> materials = materials(paths);
+        for (int i = 0; i < Math.min(materials.size(), MOST_KINDS); i++) {
+            String material = plain(materials.get(i));
+            legend.area(material.isEmpty() ? "path" : "path, " + material, inks.path(materials.get(i), i), Inks.NARROW);
+        }
+        if (!garden.paths().isEmpty()) {
+            legend.line("middle of a path", centreLine(inks));
+        }
+        new TreeSet<>(garden.ground().surfaces().stream().map(s -> s.kind()).toList())
+                .stream().limit(MOST_KINDS).forEach(kind -> legend.area(kind, inks.surface(kind), Inks.NARROW));
+        keepClear(garden.ground().keepClear(), legend, inks);
+        if (!garden.ground().levels().isEmpty()) {
+            legend.sign("level: drop below the string", box -> List.of(GroundShapes.levelSign(box.centre(), inks)));
+        }
+        if (snags) {
+            legend.sign("snag, listed by its letter", box -> PlanSnags.sign("a", box.centre(), inks));
+        }
+        return legend.entries;
+    }
+
+    private static void keepClear(List<KeepClear> all, Legend legend, Inks inks) {
+        if (all.stream().anyMatch(k -> k.leafMm() <= 0)) {
+            legend.area("cover, tap or other thing to keep clear of", inks.obstacle(), Inks.THIN);
+        }
+        if (all.stream().anyMatch(k -> k.leafMm() > 0 || k.clearanceMm() > 0)) {
+            legend.entries.add(new Entry("keep clear, also the swing of a gate", box -> List.of(new Shape.Area(
+                    List.of(box.corners()),
+                    inks.keepClear().fill(),
+                    inks.keepClear().hatch(),
+                    Optional.of(GroundShapes.clearPen(inks))))));
+        }
+    }
+
+    /** The materials of the paths, each once, in the order of the paths. */
+    static List<String> materials(List<PathCover> paths) {
+        return paths.stream().map(PathCover::material).distinct().toList();
+    }
+
+    /** The catalogue's {@code path.bark} is bark. */
+    private static String plain(String material) {
+        return material.substring(material.lastIndexOf('.') + 1);
+    }
+
+    static Stroke centreLine(Inks inks) {
+        return new Stroke(inks.ink(), Inks.HAIR, List.of(5.0, 0.8, 0.5, 0.8));
+    }
+
+    private void area(String words, Inks.Filling filling, double width) {
+        entries.add(new Entry(words, box -> List.of(new Shape.Area(
+                List.of(box.corners()), filling.fill(), filling.hatch(), Optional.of(inks.pen(width))))));
+    }
+
+    private void line(String words, Stroke stroke) {
+        entries.add(new Entry(words, box -> List.of(Shape.Lines.of(
+                stroke, new Point(box.left(), box.centre().y()), new Point(box.right(), box.centre().y())))));
+    }
+
+    private void sign(String words, Function<Box, List<Shape>> sample) {
+        entries.add(new Entry(words, sample));
+    }
+}

@@ -1,0 +1,218 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Length;
+import lapyard.geometry.Point;
+
+/** All that stands beside a drawing: legend, cautions and snags that flow from column to column, and the title block. */
+final class Panel {
+    static final double TEXT = 2.4;
+
+    /** Title, then rows of fields, then scale bar and north. */
+    static final double BLOCK_HEIGHT = 40;
+
+    static final double BAR_HEIGHT = 20;
+    static final double FIXED_HEIGHT = BLOCK_HEIGHT + 3 + BAR_HEIGHT;
+
+    private static final double PITCH = 1.3;
+    private static final double CAPTION = 1.9;
+    private static final double PAD = 1.2;
+
+    private static final List<String> CAUTIONS = List.of(
+            "Copies change size: trust the written sizes, and check this print against its scale bar.",
+            "Find buried pipes and cables before anything is dug or driven.",
+            "Heavy timber: two people lift what is over the garden's limit. Saw with eyes, ears and lungs covered.",
+            "Walls that hold back ground and beds on decks are not designed here: ask a licensed person. Local rules go first.");
+
+    private final double width;
+    private final Inks inks;
+
+    Panel(double width, Inks inks) {
+        this.width = width;
+        this.inks = inks;
+    }
+
+    /** A piece of the flow that stays whole; it is drawn with its upper left corner at a place. */
+    interface Drawer {
+        List<Shape> at(double x, double y);
+    }
+
+    record Piece(double height, Drawer drawer) {}
+
+    Piece heading(String words) {
+        return new Piece(6.2, (x, y) -> List.of(text(x, y + 4.6, words, 2.9, true)));
+    }
+
+    Piece entry(Legend.Entry entry) {
+        List<String> lines = TextMeasure.wrap(entry.words(), TEXT, false, width - 12.5);
+        double height = Math.max(4.9, lines.size() * TEXT * PITCH + 1.2);
+        return new Piece(height, (x, y) -> {
+            List<Shape> shapes = new ArrayList<>(entry.sample().apply(new Box(x, y + 0.6, x + 10, y + 4.3)));
+            for (int i = 0; i < lines.size(); i++) {
+                shapes.add(text(x + 12.5, y + 3.3 + i * TEXT * PITCH, lines.get(i), TEXT, false));
+            }
+            return shapes;
+        });
+    }
+
+    /** Text in as many lines as it needs, up to {@code most}. */
+    Piece words(String words, int most) {
+        return words(words, most, 0, (x, y) -> List.of());
+    }
+
+    /** A snag beside its letter. */
+    Piece snag(String letter, String words) {
+        return words(words, 3, 5.2, (x, y) -> PlanSnags.sign(letter, new Point(x + 1.9, y + 1.6), inks));
+    }
+
+    private Piece words(String words, int most, double indent, Drawer sign) {
+        double size = TEXT * 0.92;
+        List<String> wrapped = TextMeasure.wrap(words, size, false, width - indent);
+        List<String> lines = new ArrayList<>(wrapped.subList(0, Math.min(most, wrapped.size())));
+        if (wrapped.size() > most) {
+            lines.set(most - 1, TextMeasure.cut(lines.get(most - 1), size, false, width - indent - 2) + "…");
+        }
+        double pitch = size * PITCH;
+        double height = Math.max(lines.size() * pitch + 1, indent > 0 ? 4.4 : 0);
+        return new Piece(height, (x, y) -> {
+            List<Shape> shapes = new ArrayList<>(sign.at(x, y));
+            for (int i = 0; i < lines.size(); i++) {
+                shapes.add(text(x + indent, y + pitch * (i + 0.8), lines.get(i), size, false));
+            }
+            return shapes;
+        });
+    }
+
+    List<Piece> cautions() {
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(heading("Cautions"));
+        CAUTIONS.forEach(caution -> pieces.add(words(caution, 9)));
+        return pieces;
+    }
+
+    /** What a title block says. */
+    record Title(String garden, String kind, String revision, String date, String sheet, String paper, boolean imperial) {}
+
+    /**
+     * Title block with the fields of ISO 7200:2004: title, document type, identification, date of issue, sheet, legal
+     * owner, creator, approval person, and scale, paper and unit beside them. Fields that a garden does not know are
+     * left open to be written in by hand. Its lower edge lies at {@code y + BLOCK_HEIGHT}.
+     */
+    List<Shape> title(Title title, Scale scale, double x, double y) {
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(Shape.Area.box(
+                x, y, width, BLOCK_HEIGHT, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.WIDE))));
+        double row = 7.6;
+        double top = BLOCK_HEIGHT - 4 * row;
+        field(shapes, x, y, width, top, "Title", title.garden(), 3.6, true);
+        double at = y + top;
+        cells(shapes, x, at, row, new double[] {0.5, 0.5}, "Document type", title.kind(), "Legal owner", "");
+        at += row;
+        cells(
+                shapes, x, at, row, new double[] {0.4, 0.36, 0.24}, "Identification", title.revision(), "Date of issue",
+                title.date(), "Sheet", title.sheet());
+        at += row;
+        String unit = title.imperial() ? "feet, inches" : "mm";
+        cells(
+                shapes, x, at, row, new double[] {0.5, 0.24, 0.26}, "Scale", scale.label(title.imperial()), "Paper",
+                title.paper(), "Lengths in", unit);
+        at += row;
+        cells(shapes, x, at, row, new double[] {0.5, 0.5}, "Creator", "Lapyard", "Approval person", "");
+        return shapes;
+    }
+
+    private void cells(List<Shape> shapes, double x, double y, double height, double[] shares, String... captionsAndValues) {
+        double left = x;
+        shapes.add(Shape.Lines.of(inks.pen(Inks.THIN), new Point(x, y), new Point(x + width, y)));
+        for (int i = 0; i < shares.length; i++) {
+            double wide = width * shares[i];
+            if (i > 0) {
+                shapes.add(Shape.Lines.of(inks.pen(Inks.THIN), new Point(left, y), new Point(left, y + height)));
+            }
+            field(shapes, left, y, wide, height, captionsAndValues[2 * i], captionsAndValues[2 * i + 1], 2.5, false);
+            left += wide;
+        }
+    }
+
+    private void field(
+            List<Shape> shapes, double x, double y, double wide, double height, String caption, String value, double size, boolean bold) {
+        shapes.add(text(x + PAD, y + 0.6 + CAPTION, caption, CAPTION, false));
+        String shown = TextMeasure.cut(value, size, bold, wide - 2 * PAD);
+        shapes.add(text(x + PAD, y + height - 1.5, shown, size, bold));
+    }
+
+    /** North and a scale bar side by side. */
+    List<Shape> barAndNorth(Scale scale, double northDeg, boolean imperial, double x, double y) {
+        List<Shape> shapes = new ArrayList<>();
+        shapes.addAll(north(new Point(x + 8, y + BAR_HEIGHT / 2), northDeg));
+        shapes.addAll(bar(scale, imperial, x + 21, y + 8, width - 27));
+        return shapes;
+    }
+
+    private List<Shape> north(Point centre, double northDeg) {
+        double angle = Math.toRadians(northDeg);
+        double ux = -Math.sin(angle);
+        double uy = -Math.cos(angle);
+        double r = 5.2;
+        Point tip = new Point(centre.x() + ux * r, centre.y() + uy * r);
+        Point tail = new Point(centre.x() - ux * r * 0.75, centre.y() - uy * r * 0.75);
+        Point notch = new Point(centre.x() - ux * r * 0.35, centre.y() - uy * r * 0.35);
+        double wide = r * 0.55;
+        Point left = new Point(tail.x() + uy * wide, tail.y() - ux * wide);
+        Point right = new Point(tail.x() - uy * wide, tail.y() + ux * wide);
+        double size = 3.2;
+        Point letter = new Point(centre.x() + ux * (r + 2.2), centre.y() + uy * (r + 2.2) + size * Shape.Text.CAPITALS / 2);
+        return List.of(new Shape.Group(
+                "north",
+                "North",
+                "north",
+                List.of(
+                        new Shape.Circle(centre, r, Optional.empty(), Optional.of(inks.pen(Inks.NARROW))),
+                        new Shape.Area(List.of(List.of(tip, left, notch)), Optional.of(inks.ink()), Optional.empty(), Optional.of(inks.pen(Inks.NARROW))),
+                        new Shape.Area(List.of(List.of(tip, notch, right)), Optional.of(inks.paper()), Optional.empty(), Optional.of(inks.pen(Inks.NARROW))),
+                        new Shape.Text(letter, "N", size, Shape.Anchor.MIDDLE, 0, true, inks.ink()))));
+    }
+
+    /** A bar of four to five equal steps, dark and light in turn, no longer than {@code most} on paper. */
+    List<Shape> bar(Scale scale, boolean imperial, double x, double y, double most) {
+        double unit = imperial ? Length.FOOT_MM : 1000;
+        double step = step(scale.realMm(most) / 4 / unit);
+        double stepMm = scale.paperMm(step * unit);
+        int steps = (int) Math.min(5, Math.floor(most / stepMm + 1e-9));
+        List<Shape> shapes = new ArrayList<>();
+        for (int i = 0; i < steps; i++) {
+            shapes.add(Shape.Area.box(
+                    x + i * stepMm,
+                    y,
+                    stepMm,
+                    2.2,
+                    Optional.of(i % 2 == 0 ? inks.ink() : inks.paper()),
+                    Optional.of(inks.pen(Inks.THIN))));
+        }
+        for (int i = 0; i <= steps; i++) {
+            String number = Length.millimetres(i * step) + (i == steps ? imperial ? " ft" : " m" : "");
+            shapes.add(new Shape.Text(
+                    new Point(x + i * stepMm, y - 1.2), number, TEXT, Shape.Anchor.MIDDLE, 0, false, inks.ink()));
+        }
+        String check = "this bar is " + Length.written(steps * stepMm, imperial) + (imperial ? "" : " mm") + " long on paper";
+        shapes.add(text(x, y + 5.6, check, CAPTION, false));
+        return List.of(new Shape.Group("scale-bar", "Scale " + scale.label(imperial), "scale", shapes));
+    }
+
+    /** The largest of 1, 2, 5 and their tens or tenths that is not above {@code most}. */
+    static double step(double most) {
+        double ten = Math.pow(10, Math.floor(Math.log10(most) + 1e-9));
+        double times = most / ten + 1e-9;
+        double step = ten * (times >= 5 ? 5 : times >= 2 ? 2 : 1);
+        return Math.max(step, 0.1);
+    }
+
+    private Shape text(double x, double y, String words, double size, boolean bold) {
+        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, inks.ink());
+    }
+}

@@ -1,0 +1,99 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Length;
+import lapyard.geometry.Point;
+import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
+
+/** The paths: what they cover, their middle lines, their names and widths. */
+final class PathShapes {
+    private static final double LONGEST_NAME = 50;
+
+    private final Garden garden;
+    private final List<PathCover> covers;
+    private final View view;
+    private final Inks inks;
+
+    PathShapes(Garden garden, List<PathCover> covers, View view, Inks inks) {
+        this.garden = garden;
+        this.covers = covers;
+        this.view = view;
+        this.inks = inks;
+    }
+
+    Shape.Group shapes() {
+        List<Shape> shapes = new ArrayList<>();
+        List<String> materials = Legend.materials(covers);
+        for (PathCover cover : covers) {
+            Inks.Filling filling = inks.path(cover.material(), materials.indexOf(cover.material()));
+            List<Shape> areas = new ArrayList<>();
+            cover.cover().forEach(ring -> areas.add(new Shape.Area(
+                    List.of(view.on(ring)), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.NARROW)))));
+            shapes.add(new Shape.Group(Shape.id("path", cover.id()), title(cover), "path", areas));
+        }
+        for (GardenPath path : garden.paths()) {
+            if (path.line().size() > 1) {
+                shapes.add(new Shape.Lines(List.of(view.on(path.line())), Legend.centreLine(inks)));
+            }
+        }
+        return new Shape.Group("paths", "", "paths", shapes);
+    }
+
+    private static String title(PathCover cover) {
+        return "Path " + cover.id() + (cover.name().isBlank() || cover.name().equals(cover.id()) ? "" : ", " + cover.name());
+    }
+
+    Shape.Group names(Labels labels) {
+        List<Shape> shapes = new ArrayList<>();
+        garden.paths().forEach(path -> shapes.addAll(name(path, labels)));
+        return new Shape.Group("path-names", "", "names", shapes);
+    }
+
+    private List<Shape> name(GardenPath path, Labels labels) {
+        String name = path.name().isBlank() ? path.id() : path.name();
+        String wide = Length.written(path.widthMm(), garden.imperial()) + " wide";
+        double size = Math.max(1.9, Math.min(2.6, view.scale().paperMm(path.widthMm()) * 0.6));
+        for (String text : List.of(TextMeasure.cut(name, size, false, LONGEST_NAME) + ", " + wide, wide)) {
+            Words words = Words.of(text, size, false);
+            List<Plate> plates = new ArrayList<>();
+            for (List<Point> leg : legs(path)) {
+                plates.addAll(along(leg.get(0), leg.get(1), words));
+            }
+            Optional<Plate> place = labels.first(plates, labels::clearOfSolids);
+            if (place.isPresent()) {
+                return words.on(place.get(), inks.ink(), Optional.of(inks.plate()));
+            }
+        }
+        return List.of();
+    }
+
+    /** The straight parts on the paper, longest first. */
+    private List<List<Point>> legs(GardenPath path) {
+        List<Point> line = view.on(path.line());
+        List<List<Point>> legs = new ArrayList<>();
+        for (int i = 0; i + 1 < line.size(); i++) {
+            legs.add(List.of(line.get(i), line.get(i + 1)));
+        }
+        legs.sort(Comparator.comparingDouble(leg -> -leg.get(0).distanceMm(leg.get(1))));
+        return legs;
+    }
+
+    private static List<Plate> along(Point a, Point b, Words words) {
+        List<Plate> plates = new ArrayList<>();
+        if (a.distanceMm(b) < words.widthMm()) {
+            return plates;
+        }
+        double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(a.y() - b.y(), b.x() - a.x())));
+        for (double t : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.27, 0.73, 0.12, 0.88}) {
+            Point centre = new Point(a.x() + (b.x() - a.x()) * t, a.y() + (b.y() - a.y()) * t);
+            plates.add(new Plate(centre, words.widthMm(), words.heightMm(), turn));
+        }
+        return plates;
+    }
+}

@@ -1,0 +1,92 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+
+/** Snags of a plan, each with a letter that stands at its place in the yard and in the list. */
+final class PlanSnags {
+    static final double RADIUS = 1.9;
+
+    private static final Pattern BED = Pattern.compile("bed (.+?)(?:, wall ([A-Z]+))?(?:,.*)?");
+
+    private final List<Finding> snags;
+
+    PlanSnags(List<Finding> findings) {
+        this.snags = findings.stream().filter(f -> f.weight() != Finding.Weight.NOTE).toList();
+    }
+
+    int count() {
+        return snags.size();
+    }
+
+    /** a, b ... z, aa, ab ... */
+    static String letter(int i) {
+        return Bed.wallLetter(i).toLowerCase(Locale.ROOT);
+    }
+
+    String words(int i) {
+        Finding snag = snags.get(i);
+        return (snag.where().isBlank() ? "" : snag.where() + ": ") + snag.text();
+    }
+
+    /** The letters of the snags that say in which bed they are. */
+    Shape.Group letters(Map<String, Bed> beds, View view, Inks inks, Labels labels) {
+        List<Shape> shapes = new ArrayList<>();
+        for (int i = 0; i < snags.size(); i++) {
+            Matcher where = BED.matcher(snags.get(i).where());
+            if (where.matches() && beds.containsKey(where.group(1))) {
+                String letter = letter(i);
+                Point at = place(beds.get(where.group(1)), Optional.ofNullable(where.group(2)), view);
+                labels.first(near(at), plate -> true)
+                        .ifPresent(plate -> shapes.addAll(sign(letter, plate.centre(), inks)));
+            }
+        }
+        return new Shape.Group("snags", "Snags", "snags", shapes);
+    }
+
+    private static Point place(Bed bed, Optional<String> wall, View view) {
+        List<Point> outer = view.on(bed.inYard());
+        int side = wall.map(bed.walls()::indexOf).orElse(-1);
+        if (side < 0) {
+            return outer.get(outer.size() - 1);
+        }
+        Point a = outer.get(side);
+        Point b = outer.get((side + 1) % outer.size());
+        return new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+    }
+
+    /** At the place itself, then round it in growing circles. */
+    private static List<Plate> near(Point at) {
+        List<Plate> plates = new ArrayList<>();
+        plates.add(new Plate(at, 2 * RADIUS, 2 * RADIUS, 0));
+        for (double away = 2; away < 20; away += 2) {
+            for (int i = 0; i < 12; i++) {
+                double angle = Math.PI * i / 6;
+                plates.add(new Plate(
+                        new Point(at.x() + away * Math.cos(angle), at.y() - away * Math.sin(angle)),
+                        2 * RADIUS,
+                        2 * RADIUS,
+                        0));
+            }
+        }
+        return plates;
+    }
+
+    static List<Shape> sign(String letter, Point at, Inks inks) {
+        double size = letter.length() > 1 ? 2 : 2.6;
+        return List.of(
+                new Shape.Circle(at, RADIUS, Optional.of(inks.snag()), Optional.of(Stroke.of(inks.paper(), Inks.THIN))),
+                new Shape.Text(
+                        new Point(at.x(), at.y() + size * 0.3), letter, size, Shape.Anchor.MIDDLE, 0, true, inks.paper()));
+    }
+}

@@ -1,0 +1,97 @@
+package lapyard.diagrams;
+
+import java.util.List;
+import lapyard.geometry.Point;
+
+/** Questions about closed rings and lines on the paper. */
+final class Rings {
+    private Rings() {}
+
+    static boolean contains(List<Point> ring, Point p) {
+        boolean inside = false;
+        for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+            Point a = ring.get(i);
+            Point b = ring.get(j);
+            if (a.y() > p.y() != b.y() > p.y() && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+
+    /** Whether a ring lies wholly in another. */
+    static boolean within(List<Point> inner, List<Point> ring) {
+        for (Point p : inner) {
+            if (!contains(ring, p)) {
+                return false;
+            }
+        }
+        return !cross(inner, ring);
+    }
+
+    /** Whether two rings share ground. */
+    static boolean meet(List<Point> one, List<Point> other) {
+        return cross(one, other) || contains(other, one.get(0)) || contains(one, other.get(0));
+    }
+
+    /** Whether a line from a to b meets the inside or the edge of a ring. */
+    static boolean meets(Point a, Point b, List<Point> ring) {
+        if (contains(ring, a) || contains(ring, b)) {
+            return true;
+        }
+        for (int i = 0; i < ring.size(); i++) {
+            if (crosses(a, b, ring.get(i), ring.get((i + 1) % ring.size()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean cross(List<Point> one, List<Point> other) {
+        for (int i = 0; i < one.size(); i++) {
+            for (int j = 0; j < other.size(); j++) {
+                if (crosses(
+                        one.get(i), one.get((i + 1) % one.size()), other.get(j), other.get((j + 1) % other.size()))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    static boolean crosses(Point a, Point b, Point c, Point d) {
+        return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
+    }
+
+    private static double side(Point a, Point b, Point p) {
+        return Math.signum((b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x()));
+    }
+
+    static double distanceToEdge(List<Point> ring, Point p) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < ring.size(); i++) {
+            least = Math.min(least, p.distanceMm(nearest(ring.get(i), ring.get((i + 1) % ring.size()), p)));
+        }
+        return least;
+    }
+
+    /** The place on the ring's edge nearest to p. */
+    static Point nearestOnEdge(List<Point> ring, Point p) {
+        Point best = ring.get(0);
+        for (int i = 0; i < ring.size(); i++) {
+            Point near = nearest(ring.get(i), ring.get((i + 1) % ring.size()), p);
+            if (near.distanceMm(p) < best.distanceMm(p)) {
+                best = near;
+            }
+        }
+        return best;
+    }
+
+    private static Point nearest(Point a, Point b, Point p) {
+        double dx = b.x() - a.x();
+        double dy = b.y() - a.y();
+        double square = dx * dx + dy * dy;
+        double t = square == 0 ? 0 : Math.max(0, Math.min(1, ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square));
+        return new Point(a.x() + t * dx, a.y() + t * dy);
+    }
+}

@@ -1,0 +1,128 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Paper;
+import lapyard.drawing.Scale;
+import lapyard.geometry.Point;
+
+/**
+ * How a sheet is divided into the field of the drawing and the columns beside or below it.
+ *
+ * @param space   within the frame
+ * @param field   for the drawing
+ * @param columns for the flow, in reading order
+ * @param block   for scale bar, north and title block
+ */
+record SheetLayout(double width, double height, Box space, Box field, List<Box> columns, Box block) {
+    /** ISO 5457: 20 mm on the left for filing, 10 mm elsewhere (from memory). */
+    private static final double FILING = 20;
+
+    private static final double EDGE = 10;
+
+    /** Round the drawing, for the lengths that stand outside the yard. */
+    private static final double RIM = 9;
+
+    private static final double GAP = 5;
+
+    /** A field narrower than this is no drawing. */
+    private static final double LEAST_FIELD = 20;
+
+    static double panelWidth(Paper paper) {
+        return paper.shortMm < 250 ? 76 : 88;
+    }
+
+    /** A layout with the scale that the drawing would need to just fit it. */
+    private record Fit(SheetLayout layout, double needs) {}
+
+    record Chosen(SheetLayout layout, Scale scale) {
+        View view(Box extent) {
+            Point centre = layout.field.centre();
+            return new View(
+                    scale,
+                    new Point(
+                            centre.x() - scale.paperMm(extent.centre().x()),
+                            centre.y() + scale.paperMm(extent.centre().y())));
+        }
+    }
+
+    /**
+     * The layout that gives the larger scale.
+     *
+     * @param extent of the drawing in the yard
+     * @param flow   height that the columns must hold, their pieces one below the other
+     * @throws DoesNotFit where a scale is asked for at which no layout fits
+     */
+    static Chosen choose(Paper paper, Optional<Scale> asked, boolean imperial, Box extent, double flow) {
+        List<Fit> fits = new ArrayList<>();
+        for (SheetLayout layout : all(paper, flow)) {
+            double wide = layout.field.width() - 2 * RIM;
+            double high = layout.field.height() - 2 * RIM;
+            if (Math.min(wide, high) >= LEAST_FIELD) {
+                fits.add(new Fit(layout, Math.max(extent.width() / wide, extent.height() / high)));
+            }
+        }
+        Fit best = fits.stream()
+                .min(Comparator.comparing((Fit fit) -> Scale.usual(fit.needs - 1e-9, imperial)).thenComparing(Fit::needs))
+                .orElseThrow();
+        Scale usual = Scale.usual(best.needs - 1e-9, imperial);
+        if (asked.isEmpty()) {
+            return new Chosen(best.layout, usual);
+        }
+        Fit roomiest = fits.stream().min(Comparator.comparingDouble(Fit::needs)).orElseThrow();
+        if (roomiest.needs > asked.get().n() + 1e-9) {
+            Box field = roomiest.layout.field;
+            double missing = Math.max(
+                    asked.get().paperMm(extent.width()) - (field.width() - 2 * RIM),
+                    asked.get().paperMm(extent.height()) - (field.height() - 2 * RIM));
+            throw new DoesNotFit(paper, asked.get(), missing, usual);
+        }
+        return new Chosen(roomiest.layout, asked.get());
+    }
+
+    private static List<SheetLayout> all(Paper paper, double flow) {
+        List<SheetLayout> all = new ArrayList<>();
+        for (boolean level : new boolean[] {true, false}) {
+            double width = level ? paper.longMm : paper.shortMm;
+            double height = level ? paper.shortMm : paper.longMm;
+            Box space = new Box(FILING, EDGE, width - EDGE, height - EDGE);
+            double panel = panelWidth(paper);
+            beside(width, height, space, panel, flow).ifPresent(all::add);
+            all.add(below(width, height, space, panel, flow));
+        }
+        return all;
+    }
+
+    private static Optional<SheetLayout> beside(double width, double height, Box space, double panel, double flow) {
+        double left = space.right() - panel - GAP / 2;
+        Box block = new Box(
+                left, space.high() - GAP / 2 - Panel.FIXED_HEIGHT, left + panel, space.high() - GAP / 2);
+        Box column = new Box(left, space.low() + GAP / 2, left + panel, block.low() - GAP / 2);
+        Box field = new Box(space.left(), space.low(), left - GAP / 2, space.high());
+        return column.height() < flow
+                ? Optional.empty()
+                : Optional.of(new SheetLayout(width, height, space, field, List.of(column), block));
+    }
+
+    private static SheetLayout below(double width, double height, Box space, double panel, double flow) {
+        int columns = (int) Math.max(2, Math.floor((space.width() - GAP / 2) / (panel + GAP)));
+        // Pieces stay whole, so a column may end a piece short.
+        double each = flow / (columns - 1) + (columns > 2 ? 8 : 0);
+        double high = Math.max(Panel.FIXED_HEIGHT, each);
+        double low = space.high() - GAP / 2 - high;
+        List<Box> flowing = new ArrayList<>();
+        for (int i = 0; i < columns - 1; i++) {
+            double left = space.left() + GAP / 2 + i * (panel + GAP);
+            flowing.add(new Box(left, low, left + panel, space.high() - GAP / 2));
+        }
+        Box block = new Box(
+                space.right() - GAP / 2 - panel,
+                space.high() - GAP / 2 - Panel.FIXED_HEIGHT,
+                space.right() - GAP / 2,
+                space.high() - GAP / 2);
+        Box field = new Box(space.left(), space.low(), space.right(), low - GAP / 2);
+        return new SheetLayout(width, height, space, field, flowing, block);
+    }
+}

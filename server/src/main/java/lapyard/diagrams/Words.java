@@ -1,0 +1,49 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+
+/** Lines of text that stand together on a plate, centred under each other. */
+record Words(List<Line> lines) {
+    /** From the text to the edge of its plate. */
+    private static final double PAD = 0.5;
+
+    private static final double PITCH = 1.12;
+
+    Words {
+        lines = List.copyOf(lines);
+    }
+
+    record Line(String text, double sizeMm, boolean bold) {}
+
+    static Words of(String text, double sizeMm, boolean bold) {
+        return new Words(List.of(new Line(text, sizeMm, bold)));
+    }
+
+    double widthMm() {
+        return lines.stream().mapToDouble(l -> TextMeasure.widthMm(l.text, l.sizeMm, l.bold)).max().orElse(0) + 2 * PAD;
+    }
+
+    double heightMm() {
+        return lines.stream().mapToDouble(l -> l.sizeMm * PITCH).sum() + PAD;
+    }
+
+    /** @param plate colour under the text, empty for none */
+    List<Shape> on(Plate place, String ink, Optional<String> plate) {
+        List<Shape> shapes = new ArrayList<>();
+        if (plate.isPresent()) {
+            shapes.add(new Shape.Area(List.of(place.corners()), plate, Optional.empty(), Optional.empty()));
+        }
+        double top = -heightMm() / 2 + PAD / 2;
+        for (Line line : lines) {
+            double base = top + line.sizeMm * (PITCH / 2 + Shape.Text.CAPITALS / 2);
+            shapes.add(new Shape.Text(
+                    place.at(0, base), line.text, line.sizeMm, Shape.Anchor.MIDDLE, place.turnDeg(), line.bold, ink));
+            top += line.sizeMm * PITCH;
+        }
+        return shapes;
+    }
+}

@@ -1,0 +1,98 @@
+package lapyard.drawing;
+
+import java.util.List;
+
+/**
+ * A reduction 1:n.
+ *
+ * @param n what stands for 1 on paper, 1 to 100 million
+ */
+public record Scale(int n) implements Comparable<Scale> {
+    public static final int GREATEST = 100_000_000;
+
+    public Scale {
+        if (n < 1 || n > GREATEST) {
+            throw new IllegalArgumentException("a scale is 1:1 to 1:" + GREATEST + ", was 1:" + n);
+        }
+    }
+
+    private record Feet(int n, String words) {}
+
+    /** Scales of drawings in feet and inches, common practice; each ratio is arithmetic: a foot is 12 inches. */
+    private static final List<Feet> FEET = List.of(
+            new Feet(1, "full size"),
+            new Feet(2, "6 in = 1 ft"),
+            new Feet(4, "3 in = 1 ft"),
+            new Feet(8, "1 1/2 in = 1 ft"),
+            new Feet(12, "1 in = 1 ft"),
+            new Feet(24, "1/2 in = 1 ft"),
+            new Feet(48, "1/4 in = 1 ft"),
+            new Feet(96, "1/8 in = 1 ft"),
+            new Feet(120, "1 in = 10 ft"),
+            new Feet(240, "1 in = 20 ft"),
+            new Feet(480, "1 in = 40 ft"),
+            new Feet(600, "1 in = 50 ft"),
+            new Feet(1200, "1 in = 100 ft"));
+
+    /**
+     * The largest usual scale not larger than 1:{@code least}: of ISO 5455 (1, 2, 5 and their tens), or of the scales
+     * in feet and inches while those last.
+     */
+    public static Scale usual(double least, boolean imperial) {
+        if (imperial) {
+            for (Feet feet : FEET) {
+                if (feet.n >= least) {
+                    return new Scale(feet.n);
+                }
+            }
+        }
+        for (long ten = 1; ten <= GREATEST; ten *= 10) {
+            for (int step : new int[] {1, 2, 5}) {
+                if (step * ten >= least && step * ten <= GREATEST) {
+                    return new Scale((int) (step * ten));
+                }
+            }
+        }
+        throw new IllegalArgumentException("nothing that large can be drawn: 1:" + Math.round(least) + " would be needed");
+    }
+
+    /** Whether ISO 5455 recommends it as a reduction or full size. */
+    public boolean recommended() {
+        int rest = n;
+        while (rest % 10 == 0) {
+            rest /= 10;
+        }
+        return rest == 1 || rest == 2 || rest == 5;
+    }
+
+    public double paperMm(double realMm) {
+        return realMm / n;
+    }
+
+    public double realMm(double paperMm) {
+        return paperMm * n;
+    }
+
+    /** As written in a title block: {@code 1:50}, or {@code 1/4 in = 1 ft (1:48)}. */
+    public String label(boolean imperial) {
+        String ratio = "1:" + n;
+        if (!imperial) {
+            return ratio;
+        }
+        return FEET.stream()
+                .filter(feet -> feet.n == n)
+                .map(feet -> feet.words + " (" + ratio + ")")
+                .findFirst()
+                .orElse(ratio);
+    }
+
+    @Override
+    public int compareTo(Scale other) {
+        return Integer.compare(n, other.n);
+    }
+
+    @Override
+    public String toString() {
+        return "1:" + n;
+    }
+}

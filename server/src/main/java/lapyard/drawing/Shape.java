@@ -1,0 +1,142 @@
+package lapyard.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Point;
+
+/** Something on a {@link Page}, in paper millimetres, y down. */
+public sealed interface Shape {
+
+    /**
+     * Shapes that belong together.
+     *
+     * @param id     an XML name, used once on a page; see {@link Shape#id}
+     * @param title  shown by viewers when pointed at; empty for none
+     * @param layer  a word by which others may restyle or hide such groups; empty for none
+     */
+    record Group(String id, String title, String layer, List<Shape> shapes) implements Shape {
+        public Group {
+            if (!id.matches("[A-Za-z][A-Za-z0-9._-]*")) {
+                throw new IllegalArgumentException("a group's id is an XML name, was " + id);
+            }
+            title = PlainText.of(title);
+            shapes = List.copyOf(shapes);
+        }
+    }
+
+    /** One or more open lines of two or more points each, drawn with one pen. */
+    record Lines(List<List<Point>> lines, Stroke stroke) implements Shape {
+        public Lines {
+            lines = lines.stream().map(List::copyOf).toList();
+            if (lines.stream().anyMatch(line -> line.size() < 2)) {
+                throw new IllegalArgumentException("a line needs 2 points");
+            }
+        }
+
+        public static Lines of(Stroke stroke, Point... points) {
+            return new Lines(List.of(List.of(points)), stroke);
+        }
+    }
+
+    /**
+     * An area of one or more closed rings; where rings lie in each other, every other one is a hole.
+     *
+     * @param fill   colour, empty for none
+     * @param hatch  drawn over the fill and cut at the rings
+     * @param stroke of the rings, empty for none
+     */
+    record Area(List<List<Point>> rings, Optional<String> fill, Optional<Hatch> hatch, Optional<Stroke> stroke)
+            implements Shape {
+        public Area {
+            rings = rings.stream().map(List::copyOf).toList();
+            if (rings.isEmpty() || rings.stream().anyMatch(ring -> ring.size() < 3)) {
+                throw new IllegalArgumentException("an area needs a ring of 3 points");
+            }
+            fill.ifPresent(Stroke::requireColour);
+        }
+
+        /** A box with its upper left corner at x, y. */
+        public static Area box(double x, double y, double w, double h, Optional<String> fill, Optional<Stroke> stroke) {
+            return new Area(
+                    List.of(List.of(new Point(x, y), new Point(x + w, y), new Point(x + w, y + h), new Point(x, y + h))),
+                    fill,
+                    Optional.empty(),
+                    stroke);
+        }
+    }
+
+    record Circle(Point centre, double radiusMm, Optional<String> fill, Optional<Stroke> stroke) implements Shape {
+        public Circle {
+            if (!(radiusMm > 0)) {
+                throw new IllegalArgumentException("a circle's radius is above 0 mm, was " + radiusMm);
+            }
+            fill.ifPresent(Stroke::requireColour);
+        }
+    }
+
+    /**
+     * One line of text; whatever cannot be written on paper (controls, broken characters) is left out.
+     *
+     * @param at      on the base line, at the anchor
+     * @param sizeMm  font size; capitals are 0.729 of it high
+     * @param turnDeg about {@code at}, degrees counter-clockwise as seen
+     */
+    record Text(Point at, String text, double sizeMm, Anchor anchor, double turnDeg, boolean bold, String colour)
+            implements Shape {
+        public Text {
+            text = PlainText.of(text);
+            Stroke.requireColour(colour);
+            if (!(sizeMm > 0) || !Double.isFinite(turnDeg)) {
+                throw new IllegalArgumentException("text needs a size above 0 mm, was " + sizeMm);
+            }
+        }
+
+        /** The four corners of the box that the text takes, in order round it. */
+        public List<Point> box() {
+            double width = TextMeasure.widthMm(text, sizeMm, bold);
+            double left = anchor == Anchor.START ? 0 : anchor == Anchor.MIDDLE ? -width / 2 : -width;
+            double radians = Math.toRadians(turnDeg);
+            List<Point> corners = new ArrayList<>();
+            for (double[] own : new double[][] {{0, DEPTH}, {width, DEPTH}, {width, -ASCENT}, {0, -ASCENT}}) {
+                double x = left + own[0];
+                double y = own[1] * sizeMm;
+                corners.add(new Point(
+                        at.x() + x * Math.cos(radians) + y * Math.sin(radians),
+                        at.y() - x * Math.sin(radians) + y * Math.cos(radians)));
+            }
+            return corners;
+        }
+
+        /** Height of accented capitals and depth of descenders in parts of the size, DejaVu Sans. */
+        public static final double ASCENT = 0.76;
+
+        public static final double DEPTH = 0.236;
+
+        /** Height of capitals without accents in parts of the size, DejaVu Sans. */
+        public static final double CAPITALS = 0.729;
+    }
+
+    enum Anchor {
+        START,
+        MIDDLE,
+        END
+    }
+
+    /**
+     * An XML name made of a prefix and any text, different for different texts: letters, digits, points and
+     * hyphens stay, everything else becomes its number between underscores.
+     */
+    static String id(String prefix, String any) {
+        StringBuilder id = new StringBuilder(prefix).append('-');
+        any.codePoints().forEach(c -> {
+            boolean stays = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '.' || c == '-';
+            if (stays) {
+                id.append((char) c);
+            } else {
+                id.append('_').append(Integer.toHexString(c)).append('_');
+            }
+        });
+        return id.toString();
+    }
+}

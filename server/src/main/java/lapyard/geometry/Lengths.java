@@ -1,0 +1,27 @@
+package lapyard.geometry;
+
+/** Roundings of lengths, each by name. */
+public final class Lengths {
+    private Lengths() {}
+
+    /** To 0.1 mm, half up: what a saw stop can be set to, and what a piece is called. */
+    public static double toTenth(double mm) {
+        return Math.floor(mm * 10 + 0.5 + 1e-7) / 10;
+    }
+
+    /**
+     * To a millionth of a millimetre: far below any tool, and it makes one number of the two that decimals such as
+     * 1800.1 - 100 and 1600.1 + 100 give in binary.
+     */
+    public static double steady(double mm) {
+        return Math.rint(mm * 1e6) / 1e6;
+    }
+
+    /** As people read it: whole millimetres as {@code 2900}, others to one decimal as {@code 884.5}. */
+    public static String text(double mm) {
+        long tenths = Math.round(toTenth(mm) * 10);
+        String sign = tenths < 0 ? "-" : "";
+        long size = Math.abs(tenths);
+        return sign + size / 10 + (size % 10 == 0 ? "" : "." + size % 10);
+    }
+}

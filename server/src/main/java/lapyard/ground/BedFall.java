@@ -1,0 +1,101 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import lapyard.geometry.Outline;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+
+/**
+ * How one bed meets sloping ground: the rim level, the bottom course cut to the ground.
+ *
+ * @param dropsMm    ground below the level string, one a corner, in the order of the walls
+ * @param scribes    what comes off the underside of each wall's bottom course at its two ends
+ * @param quantities {@code level.1} ... one a corner, {@code scribe.A.start}, {@code scribe.A.end} ... and
+ *                   {@code scribe.most}, mm
+ */
+public record BedFall(
+        String bed, List<Double> dropsMm, List<Scribe> scribes, List<Quantity> quantities, List<Finding> findings) {
+    public BedFall {
+        dropsMm = List.copyOf(dropsMm);
+        scribes = List.copyOf(scribes);
+        quantities = List.copyOf(quantities);
+        findings = List.copyOf(findings);
+    }
+
+    /** Height of the ground over the bed's lowest corner, mm, at the start and the end of a wall. */
+    public record Scribe(String wall, double startMm, double endMm) {}
+
+    public static BedFall of(Bed bed, Fall fall) {
+        Outline outline = bed.inYard();
+        List<Double> drops = outline.corners().stream().map(fall::dropMm).toList();
+        double lowest = drops.stream().mapToDouble(drop -> drop).max().orElseThrow();
+        List<Scribe> scribes = new ArrayList<>();
+        List<Quantity> quantities = new ArrayList<>();
+        for (int i = 0; i < outline.sides(); i++) {
+            quantities.add(level(i, outline, fall, drops.get(i)));
+        }
+        for (int i = 0; i < outline.sides(); i++) {
+            double start = drops.get(i);
+            double end = drops.get((i + 1) % drops.size());
+            String wall = Bed.wallLetter(i);
+            scribes.add(new Scribe(wall, lowest - start, lowest - end));
+            quantities.add(scribe("scribe." + wall + ".start", lowest, start));
+            quantities.add(scribe("scribe." + wall + ".end", lowest, end));
+        }
+        double highest = drops.stream().mapToDouble(drop -> drop).min().orElseThrow();
+        quantities.add(scribe("scribe.most", lowest, highest));
+        return new BedFall(bed.id(), drops, scribes, quantities, findings(bed, scribes, lowest - highest));
+    }
+
+    private static Quantity level(int corner, Outline outline, Fall fall, double drop) {
+        Working working = Working.of(
+                "drop = a x + b y + c, the plane of least squares through all level readings",
+                Working.GEOMETRY,
+                Working.Input.of("x", outline.corner(corner).x(), "mm"),
+                Working.Input.of("y", outline.corner(corner).y(), "mm"),
+                Working.Input.of("a", fall.a(), ""),
+                Working.Input.of("b", fall.b(), ""),
+                Working.Input.of("c", fall.c(), "mm"));
+        return new Quantity("level." + (corner + 1), drop, "mm", working);
+    }
+
+    private static Quantity scribe(String key, double lowest, double drop) {
+        Working working = Working.of(
+                "drop at the bed's lowest corner - drop here",
+                Working.COMMON_PRACTICE,
+                Working.Input.of("drop at the lowest corner", lowest, "mm"),
+                Working.Input.of("drop here", drop, "mm"));
+        return new Quantity(key, lowest - drop, "mm", working);
+    }
+
+    /** A quarter of the timber's height may come off the bottom course; more leaves too little of it. */
+    private static List<Finding> findings(Bed bed, List<Scribe> scribes, double most) {
+        double height = bed.section().heightMm();
+        double limit = height / 4;
+        if (most <= limit + Shapes.TOUCH_MM) {
+            return List.of();
+        }
+        String walls = String.join(
+                ", ",
+                scribes.stream()
+                        .filter(scribe -> DoubleStream.of(scribe.startMm(), scribe.endMm())
+                                        .max()
+                                        .orElseThrow()
+                                > limit + Shapes.TOUCH_MM)
+                        .map(Scribe::wall)
+                        .toList());
+        List<String> ways = List.of("Level a strip under the walls", "Step the base");
+        return List.of(Finding.snag(
+                "bed " + bed.id() + ", walls " + walls,
+                Say.withWays(
+                        "Fall takes " + Say.mm(most) + " off the bottom course, limit " + Say.mm(limit)
+                                + " (a quarter of " + Say.mm(height) + ").",
+                        ways),
+                Say.amountMm(most),
+                ways.toArray(String[]::new)));
+    }
+}

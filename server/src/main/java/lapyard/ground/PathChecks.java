@@ -1,0 +1,123 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import lapyard.geometry.Point;
+import lapyard.plan.Finding;
+import lapyard.plan.GardenPath;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/** Paths that leave the yard, and beds that stand on paths. */
+final class PathChecks {
+    /** What is lost in turning and joining coordinates; far below what a tape reads. */
+    private static final double ROUNDING_MM = 0.01;
+
+    private PathChecks() {}
+
+    static List<Finding> of(Site site, List<GardenPath> paths) {
+        List<Finding> found = new ArrayList<>();
+        Optional<Geometry> yard = site.yard().map(ground -> Shapes.offset(ground, Shapes.TOUCH_MM));
+        for (GardenPath path : paths) {
+            Geometry strip = Shapes.strip(path);
+            yard.filter(ground -> !ground.covers(strip))
+                    .ifPresent(
+                            ground -> found.add(leaves(path, strip, site.yard().get())));
+            for (Lot lot : site.near(strip, 0)) {
+                if (lot.core().intersects(strip)) {
+                    double area = lot.area().intersection(strip).getArea();
+                    List<String> ways =
+                            site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
+                    found.add(Finding.note(
+                            lot.where() + ", path " + path.id(),
+                            Say.withWays(
+                                    Say.m2(area) + " of path " + path.id() + " taken by bed "
+                                            + lot.bed().id() + ".",
+                                    ways),
+                            Say.amountM2(area),
+                            ways.toArray(String[]::new)));
+                }
+            }
+        }
+        return found;
+    }
+
+    private static Finding leaves(GardenPath path, Geometry strip, Geometry yard) {
+        double most = 0;
+        Coordinate furthest = strip.getCoordinates()[0];
+        for (Coordinate corner : strip.getCoordinates()) {
+            double out = yard.distance(Shapes.FACTORY.createPoint(corner));
+            if (out > most) {
+                most = out;
+                furthest = corner;
+            }
+        }
+        Geometry fits = Shapes.offset(yard, ROUNDING_MM);
+        List<Point> line = path.line();
+        int nearest = 0;
+        for (int i = 1; i < line.size(); i++) {
+            if (Shapes.coordinate(line.get(i)).distance(furthest)
+                    < Shapes.coordinate(line.get(nearest)).distance(furthest)) {
+                nearest = i;
+            }
+        }
+        List<String> ways = new ArrayList<>();
+        if (nearest == 0 || nearest == line.size() - 1) {
+            shorter(path, nearest == 0, fits).ifPresent(ways::add);
+        }
+        int width = largest((int) path.widthMm(), mm -> fits.covers(Shapes.strip(widened(path, path.line(), mm))));
+        if (width > 0) {
+            ways.add("Narrow it to " + width);
+        }
+        ways.add("Move point " + (nearest + 1) + " of its line inwards");
+        return Finding.stop(
+                "path " + path.id(),
+                Say.withWays(Say.mm(most) + " outside the yard at point " + (nearest + 1) + " of its line.", ways),
+                Say.amountMm(most),
+                ways.toArray(String[]::new));
+    }
+
+    private static Optional<String> shorter(GardenPath path, boolean atStart, Geometry yard) {
+        List<Point> line = path.line();
+        int end = atStart ? 0 : line.size() - 1;
+        Point last = line.get(end);
+        Point before = line.get(atStart ? 1 : end - 1);
+        int leg = (int) last.distanceMm(before);
+        int kept = largest(leg, mm -> {
+            List<Point> shorter = new ArrayList<>(line);
+            double share = mm / last.distanceMm(before);
+            shorter.set(
+                    end,
+                    new Point(
+                            before.x() + (last.x() - before.x()) * share,
+                            before.y() + (last.y() - before.y()) * share));
+            return yard.covers(Shapes.strip(widened(path, shorter, path.widthMm())));
+        });
+        return kept <= 0
+                ? Optional.empty()
+                : Optional.of((atStart ? "Begin it " : "End it ")
+                        + Say.mm(Math.ceil(last.distanceMm(before) - kept))
+                        + (atStart ? " later" : " sooner"));
+    }
+
+    private static GardenPath widened(GardenPath path, List<Point> line, double widthMm) {
+        return new GardenPath(path.id(), path.name(), line, widthMm, List.of(), "", "");
+    }
+
+    /** The largest whole number under {@code most} that fits, by halving; 0 for none. */
+    private static int largest(int most, IntPredicate fits) {
+        int low = 0;
+        int high = most;
+        while (high - low > 1) {
+            int middle = (low + high) / 2;
+            if (fits.test(middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+}

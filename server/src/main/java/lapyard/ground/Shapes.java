@@ -1,0 +1,137 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.GardenPath;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+
+/** Outlines and paths as shapes of the geometry library, and back. */
+final class Shapes {
+    static final GeometryFactory FACTORY = new GeometryFactory();
+
+    /** Half of what a tape can read: closer than this is touching, not overlapping. */
+    static final double TOUCH_MM = 0.5;
+
+    /** A bend sharper than about 12 degrees between its legs is cut off square instead of running to a point. */
+    private static final double MITRE_LIMIT = 10;
+
+    private static final int QUADRANT_SEGMENTS = 32;
+
+    private Shapes() {}
+
+    static Coordinate coordinate(Point point) {
+        return new Coordinate(point.x(), point.y());
+    }
+
+    /** Corners and edges of an outline; crossing sides are mended so that later steps can go on. */
+    static Geometry area(Outline outline) {
+        Polygon drawn = drawn(outline);
+        return drawn.isValid() ? drawn : GeometryFixer.fix(drawn);
+    }
+
+    /** As drawn, valid or not. */
+    static Polygon drawn(Outline outline) {
+        return FACTORY.createPolygon(ring(outline.corners()));
+    }
+
+    static LineString line(List<Point> points) {
+        return FACTORY.createLineString(points.stream().map(Shapes::coordinate).toArray(Coordinate[]::new));
+    }
+
+    static LineString segment(Point from, Point to) {
+        return FACTORY.createLineString(new Coordinate[] {coordinate(from), coordinate(to)});
+    }
+
+    /** All places within half the width of the line: bends mitred, ends flat; empty for a line without length. */
+    static Geometry strip(GardenPath path) {
+        List<Point> line = legs(path.line());
+        if (line.size() < 2 || path.widthMm() <= 0) {
+            return FACTORY.createPolygon();
+        }
+        BufferParameters flat = new BufferParameters(
+                QUADRANT_SEGMENTS, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
+        flat.setSimplifyFactor(0);
+        return BufferOp.bufferOp(line(line), path.widthMm() / 2, flat);
+    }
+
+    /** The line without points that stand on the one before. */
+    static List<Point> legs(List<Point> line) {
+        List<Point> kept = new ArrayList<>();
+        for (Point point : line) {
+            if (kept.isEmpty() || kept.get(kept.size() - 1).distanceMm(point) > 0) {
+                kept.add(point);
+            }
+        }
+        return kept;
+    }
+
+    /** Moved inwards (below 0) or outwards with square corners. */
+    static Geometry offset(Geometry area, double mm) {
+        BufferParameters square = new BufferParameters(
+                QUADRANT_SEGMENTS, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
+        square.setSimplifyFactor(0);
+        return BufferOp.bufferOp(area, mm, square);
+    }
+
+    /** All places within the distance, round about corners. */
+    static Geometry round(Geometry shape, double mm) {
+        return shape.buffer(mm, QUADRANT_SEGMENTS);
+    }
+
+    static List<Polygon> polygons(Geometry geometry) {
+        List<Polygon> found = new ArrayList<>();
+        for (Object polygon : PolygonExtracter.getPolygons(geometry)) {
+            if (!((Polygon) polygon).isEmpty()) {
+                found.add((Polygon) polygon);
+            }
+        }
+        return found;
+    }
+
+    /** Outlines without holes that together cover the same ground; a hole is opened by a cut straight through it. */
+    static List<Outline> outlines(Geometry geometry) {
+        List<Outline> outlines = new ArrayList<>();
+        for (Polygon polygon : polygons(geometry)) {
+            if (polygon.getNumInteriorRing() == 0) {
+                outlines.add(outline(polygon));
+                continue;
+            }
+            Envelope all = polygon.getEnvelopeInternal();
+            double cut = polygon.getInteriorRingN(0).getEnvelopeInternal().centre().x;
+            for (Envelope half : List.of(
+                    new Envelope(all.getMinX(), cut, all.getMinY(), all.getMaxY()),
+                    new Envelope(cut, all.getMaxX(), all.getMinY(), all.getMaxY()))) {
+                outlines.addAll(outlines(polygon.intersection(FACTORY.toGeometry(half))));
+            }
+        }
+        return outlines;
+    }
+
+    private static Outline outline(Polygon polygon) {
+        Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < ring.length - 1; i++) {
+            corners.add(new Point(ring[i].x, ring[i].y));
+        }
+        return new Outline(corners).counterClockwise().fromFrontLeft();
+    }
+
+    private static Coordinate[] ring(List<Point> corners) {
+        Coordinate[] ring = new Coordinate[corners.size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            ring[i] = coordinate(corners.get(i % corners.size()));
+        }
+        return ring;
+    }
+}

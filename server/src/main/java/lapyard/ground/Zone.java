@@ -1,0 +1,117 @@
+package lapyard.ground;
+
+import java.util.Optional;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.Ground.KeepClear;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * Ground that beds keep off.
+ *
+ * @param shape     the thing itself: a point, a line, an area, or what a gate sweeps
+ * @param keptClear the shape with its clearance round it
+ */
+record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
+    /** A degree a step: a leaf of 900 then bulges no more than 0.04 past the drawn arc. */
+    private static final int ARC_STEPS = 90;
+
+    static Zone of(KeepClear kept, Optional<Geometry> yard) {
+        Geometry shape = kept.leafMm() > 0 ? swing(kept, yard) : shape(kept);
+        return new Zone(kept, shape, kept.clearanceMm() > 0 ? Shapes.round(shape, kept.clearanceMm()) : shape);
+    }
+
+    boolean blocks(Lot lot) {
+        return kept.clearanceMm() > Shapes.TOUCH_MM
+                ? lot.area().isWithinDistance(shape, kept.clearanceMm() - Shapes.TOUCH_MM)
+                : lot.core().intersects(shape);
+    }
+
+    /** How much room is missing, mm: into the swing of a gate, under the clearance, or over the thing itself. */
+    double shortByMm(Lot lot) {
+        if (gate()) {
+            Geometry in = lot.area().intersection(keptClear);
+            double hinge = in.isEmpty()
+                    ? 0
+                    : in.distance(Shapes.FACTORY.createPoint(
+                            Shapes.coordinate(kept.shape().get(0))));
+            return kept.leafMm() + kept.clearanceMm() - hinge;
+        }
+        double apart = lot.area().distance(shape);
+        return apart > 0 ? kept.clearanceMm() - apart : kept.clearanceMm() + overlapMm(lot);
+    }
+
+    String fact(Lot lot, double shortByMm) {
+        if (gate()) {
+            return Say.mm(shortByMm) + " into the swing of the " + kept.kind() + ".";
+        }
+        double apart = lot.area().distance(shape);
+        return apart > 0
+                ? Say.mm(shortByMm) + " too near the " + kept.kind() + ": " + Say.mm(apart) + " away, "
+                        + Say.mm(kept.clearanceMm()) + " to keep clear."
+                : Say.mm(shortByMm) + " over the " + kept.kind() + ", clearance of " + Say.mm(kept.clearanceMm())
+                        + " included.";
+    }
+
+    private boolean gate() {
+        return kept.leafMm() > 0;
+    }
+
+    /** How deep the shape reaches into the bed: the furthest of its corners from the bed's edge. */
+    private double overlapMm(Lot lot) {
+        double deepest = 0;
+        for (Coordinate corner : lot.area().intersection(shape).getCoordinates()) {
+            deepest = Math.max(deepest, lot.area().getBoundary().distance(Shapes.FACTORY.createPoint(corner)));
+        }
+        return deepest;
+    }
+
+    private static Geometry shape(KeepClear kept) {
+        return switch (kept.shape().size()) {
+            case 0 -> Shapes.FACTORY.createPoint();
+            case 1 -> Shapes.FACTORY.createPoint(Shapes.coordinate(kept.shape().get(0)));
+            case 2 -> Shapes.line(kept.shape());
+            default -> Shapes.area(new Outline(kept.shape()));
+        };
+    }
+
+    /**
+     * A quarter disc from the closed leaf, which lies from the hinge towards the second point. With the hinge alone
+     * the leaf may lie either way along the edge of the yard, so all of the disc on its side of the edge is kept.
+     */
+    private static Geometry swing(KeepClear kept, Optional<Geometry> yard) {
+        Point hinge = kept.shape().get(0);
+        if (kept.shape().size() == 1) {
+            Geometry disc = sector(hinge, kept.leafMm(), 0, 360);
+            return yard.map(ground -> kept.swingsIn() ? disc.intersection(ground) : disc.difference(ground))
+                    .orElse(disc);
+        }
+        Point latch = kept.shape().get(1);
+        double closed = Math.toDegrees(Math.atan2(latch.y() - hinge.y(), latch.x() - hinge.x()));
+        Geometry one = sector(hinge, kept.leafMm(), closed, 90);
+        Geometry other = sector(hinge, kept.leafMm(), closed - 90, 90);
+        if (yard.isEmpty()) {
+            return one.union(other);
+        }
+        boolean oneIsIn = one.intersection(yard.get()).getArea()
+                >= other.intersection(yard.get()).getArea();
+        return oneIsIn == kept.swingsIn() ? one : other;
+    }
+
+    private static Geometry sector(Point hinge, double leafMm, double fromDeg, double sweepDeg) {
+        boolean whole = sweepDeg == 360;
+        int steps = (int) (ARC_STEPS * sweepDeg / 90);
+        Coordinate[] ring = new Coordinate[whole ? steps + 1 : steps + 3];
+        int at = 0;
+        if (!whole) {
+            ring[at++] = Shapes.coordinate(hinge);
+        }
+        for (int i = 0; i <= steps; i++) {
+            double angle = Math.toRadians(fromDeg + sweepDeg * i / steps);
+            ring[at++] = new Coordinate(hinge.x() + leafMm * Math.cos(angle), hinge.y() + leafMm * Math.sin(angle));
+        }
+        ring[ring.length - 1] = ring[0].copy();
+        return Shapes.FACTORY.createPolygon(ring);
+    }
+}

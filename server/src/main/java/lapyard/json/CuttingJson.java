@@ -1,0 +1,186 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingResult;
+
+/** The wire form of a cutting problem and of its plan. Lengths in millimetres. */
+public final class CuttingJson {
+    private static final Set<String> PROBLEM = Set.of("name", "kerf", "endTrim", "keepOffcut", "stock", "pieces");
+    private static final Set<String> STOCK = Set.of("id", "length", "price", "available", "goodFace");
+    private static final Set<String> PIECE = Set.of("id", "length", "count", "stage", "goodFace");
+    private static final double KEEP_OFFCUT_MM = 300;
+    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+
+    private CuttingJson() {}
+
+    /**
+     * Absent: name empty, kerf and end trim 0, least offcut 300, price 1 a board, as many boards as wanted, a good
+     * face on every board, count 1, stage 1, any face for a piece.
+     *
+     * @throws IllegalArgumentException for what cannot be read, naming the field, its value and what it may be
+     */
+    public static CuttingProblem read(JsonNode node) {
+        known("the problem", node, PROBLEM);
+        List<CuttingProblem.Stock> stock = new ArrayList<>();
+        for (Entry entry : entries(node, "stock")) stock.add(stock(entry));
+        List<CuttingProblem.Demand> pieces = new ArrayList<>();
+        for (Entry entry : entries(node, "pieces")) pieces.add(piece(entry));
+        return new CuttingProblem(
+                node.has("name") ? text(node, "", "name") : "",
+                length(node, "", "kerf", 0.0, true),
+                length(node, "", "endTrim", 0.0, true),
+                length(node, "", "keepOffcut", KEEP_OFFCUT_MM, true),
+                stock,
+                pieces);
+    }
+
+    /** Cost and bound as exact decimals. */
+    public static ObjectNode write(CuttingResult result) {
+        ObjectNode node = NODES.objectNode();
+        node.put("name", result.name());
+        node.set("cost", NODES.numberNode(result.cost()));
+        node.put("boards", result.boards());
+        node.set("lowerBound", NODES.numberNode(result.lowerBound()));
+        node.put("proven", result.proven());
+        node.set("seconds", NODES.numberNode(
+                BigDecimal.valueOf(result.seconds()).setScale(6, RoundingMode.HALF_UP)));
+        ArrayNode plan = node.putArray("plan");
+        for (var line : result.plan()) {
+            ObjectNode board = plan.addObject();
+            board.put("stock", line.stock());
+            board.put("count", line.count());
+            ArrayNode ids = board.putArray("pieces");
+            line.pieces().forEach(ids::add);
+            ArrayNode lengths = board.putArray("lengths");
+            line.lengthsMm().forEach(length -> lengths.add(millimetres(length)));
+            board.set("left", millimetres(line.leftMm()));
+        }
+        ArrayNode unplaced = node.putArray("unplaced");
+        for (var piece : result.unplaced()) {
+            ObjectNode left = unplaced.addObject();
+            left.put("id", piece.id());
+            left.set("length", millimetres(piece.lengthMm()));
+            left.put("why", piece.why());
+        }
+        return node;
+    }
+
+    private record Entry(String at, JsonNode node) {}
+
+    private static CuttingProblem.Stock stock(Entry entry) {
+        JsonNode node = entry.node();
+        known(entry.at(), node, STOCK);
+        BigDecimal price = BigDecimal.ONE;
+        if (node.has("price")) {
+            JsonNode given = node.get("price");
+            boolean fits = given.isNumber() && Double.isFinite(given.doubleValue()) && given.decimalValue().signum() >= 0;
+            require(fits, entry.at() + ".price must be a number, 0 or more, was " + given);
+            price = given.decimalValue();
+        }
+        OptionalInt available = node.has("available")
+                ? OptionalInt.of(whole(node, entry.at(), "available", 0))
+                : OptionalInt.empty();
+        return new CuttingProblem.Stock(
+                text(node, entry.at(), "id"),
+                length(node, entry.at(), "length", null, false),
+                price,
+                available,
+                flag(node, entry.at(), "goodFace", true));
+    }
+
+    private static CuttingProblem.Demand piece(Entry entry) {
+        JsonNode node = entry.node();
+        known(entry.at(), node, PIECE);
+        return new CuttingProblem.Demand(
+                text(node, entry.at(), "id"),
+                length(node, entry.at(), "length", null, false),
+                node.has("count") ? whole(node, entry.at(), "count", 0) : 1,
+                node.has("stage") ? whole(node, entry.at(), "stage", 0) : 1,
+                flag(node, entry.at(), "goodFace", false));
+    }
+
+    private static void known(String at, JsonNode node, Set<String> fields) {
+        require(node != null && node.isObject(), at + " must be an object, was " + shown(node));
+        node.fieldNames().forEachRemaining(field -> require(
+                fields.contains(field),
+                at + " has an unknown field \"" + field + "\"; known are " + String.join(", ", new TreeSet<>(fields))));
+    }
+
+    private static List<Entry> entries(JsonNode node, String field) {
+        JsonNode array = node.get(field);
+        require(array != null && array.isArray(), field + " must be a list, was " + shown(array));
+        List<Entry> entries = new ArrayList<>();
+        for (JsonNode entry : array) entries.add(new Entry(field + "[" + entries.size() + "]", entry));
+        return entries;
+    }
+
+    private static String text(JsonNode node, String at, String field) {
+        JsonNode value = node.get(field);
+        boolean fits = value != null && value.isTextual() && (at.isEmpty() || !value.textValue().isBlank());
+        require(fits, path(at, field) + " must be a text, was " + shown(value));
+        return value.textValue();
+    }
+
+    private static double length(JsonNode node, String at, String field, Double otherwise, boolean mayBeZero) {
+        JsonNode value = node.get(field);
+        if (value == null && otherwise != null) return otherwise;
+        boolean number = value != null && value.isNumber() && Double.isFinite(value.doubleValue());
+        boolean fits = number && (mayBeZero ? value.doubleValue() >= 0 : value.doubleValue() > 0);
+        require(
+                fits,
+                path(at, field) + " must be millimetres, " + (mayBeZero ? "0 or more" : "above 0") + ", was "
+                        + shown(value));
+        return value.doubleValue();
+    }
+
+    private static int whole(JsonNode node, String at, String field, int least) {
+        JsonNode value = node.get(field);
+        boolean fits = value.isNumber()
+                && Double.isFinite(value.doubleValue())
+                && value.doubleValue() == Math.rint(value.doubleValue())
+                && value.doubleValue() >= least
+                && value.doubleValue() <= Integer.MAX_VALUE;
+        require(
+                fits,
+                path(at, field) + " must be a whole number from " + least + " to " + Integer.MAX_VALUE + ", was "
+                        + shown(value));
+        return (int) value.doubleValue();
+    }
+
+    private static boolean flag(JsonNode node, String at, String field, boolean otherwise) {
+        JsonNode value = node.get(field);
+        if (value == null) return otherwise;
+        require(value.isBoolean(), path(at, field) + " must be true or false, was " + shown(value));
+        return value.booleanValue();
+    }
+
+    private static String path(String at, String field) {
+        return at.isEmpty() ? field : at + "." + field;
+    }
+
+    private static String shown(JsonNode value) {
+        if (value == null) return "absent";
+        String text = value.toString();
+        return text.length() <= 60 ? text : text.substring(0, 57) + "...";
+    }
+
+    private static JsonNode millimetres(double mm) {
+        BigDecimal value = BigDecimal.valueOf(mm).stripTrailingZeros();
+        return NODES.numberNode(value.scale() < 0 ? value.setScale(0) : value);
+    }
+
+    private static void require(boolean holds, String otherwise) {
+        if (!holds) throw new IllegalArgumentException(otherwise);
+    }
+}

@@ -1,0 +1,295 @@
+package lapyard.order;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import lapyard.catalogue.Pack;
+
+/**
+ * The cheapest mix of packs for any need, exact in whole numbers: contents are counted in their greatest common
+ * measure and prices in their smallest decimal.
+ *
+ * <p>Ties go to the least left over, then the fewest packs, then the mix with more of what the catalogue names first.
+ * All four are sums over the packs of a mix, so the best mix for an amount is one pack more than the best mix for a
+ * smaller amount, and a table over amounts finds it.
+ *
+ * <p>Large needs: let b be the pack of least price a unit, the largest of these where several are equal. Among any
+ * content(b) other packs (content in measures) some have contents that add to a whole number k of b's, as two of the
+ * running sums are equal modulo content(b). Buying k of b in their place is never dearer, leaves the same over, and is
+ * no more packs where it costs the same. So the best mix has fewer than content(b) other packs, and all that these
+ * cannot cover is bought as b. A second limit: what other packs cost over b's unit price cannot reach the
+ * price of one b.
+ *
+ * @see "P. C. Gilmore and R. E. Gomory, The theory and computation of knapsack functions, Operations Research 14
+ *     (1966), 1045-1074, periodicity; restated from memory and proved above"
+ */
+final class PackMix {
+    /** Amounts times packs in the table; above it the search takes over. */
+    private static final int MOST_CELLS = 1_000_000;
+
+    /** Prices and contents below it keep every sum in the table within a long. */
+    private static final int MOST_BITS = 40;
+
+    private static final int MOST_STEPS = 1_000_000;
+
+    private final List<Pack> packs;
+    private final BigDecimal measure;
+    private final BigInteger[] content;
+    private final BigInteger[] price;
+    private final int best;
+    private final BigInteger othersReach;
+    private Table table;
+    private int stepsLeft = MOST_STEPS;
+
+    /**
+     * @param counts one a pack, in the order of the packs
+     * @param proved false where the search gave up before it had proved that nothing is cheaper
+     */
+    record Mix(List<BigInteger> counts, boolean proved) {}
+
+    /** @param packs at least one, each with a price of 0 or more and a content above 0 */
+    PackMix(List<Pack> packs) {
+        this.packs = packs;
+        int contentScale = 0;
+        int priceScale = 0;
+        for (Pack pack : packs) {
+            contentScale = Math.max(contentScale, contentOf(pack).scale());
+            priceScale = Math.max(priceScale, pack.price().orElseThrow().scale());
+        }
+        content = new BigInteger[packs.size()];
+        price = new BigInteger[packs.size()];
+        BigInteger common = BigInteger.ZERO;
+        for (int i = 0; i < content.length; i++) {
+            content[i] = contentOf(packs.get(i)).setScale(contentScale).unscaledValue();
+            price[i] = packs.get(i).price().orElseThrow().setScale(priceScale).unscaledValue();
+            common = common.gcd(content[i]);
+        }
+        for (int i = 0; i < content.length; i++) {
+            content[i] = content[i].divide(common);
+        }
+        measure = new BigDecimal(common, contentScale);
+        best = cheapestByUnit();
+        othersReach = othersReach();
+    }
+
+    static BigDecimal contentOf(Pack pack) {
+        return BigDecimal.valueOf(pack.content());
+    }
+
+    /** The best mix whose content is at least {@code need}. */
+    Mix covering(BigDecimal need) {
+        BigInteger target = need.signum() <= 0
+                ? BigInteger.ZERO
+                : need.divide(measure, 0, RoundingMode.CEILING).toBigInteger();
+        BigInteger[] counts = new BigInteger[content.length];
+        Arrays.fill(counts, BigInteger.ZERO);
+        BigInteger sure = target.subtract(othersReach).max(BigInteger.ZERO).divide(content[best]);
+        BigInteger rest = target.subtract(sure.multiply(content[best]));
+        boolean proved = true;
+        if (tabled(rest)) {
+            table(rest.intValue()).addTo(counts, rest.intValue());
+        } else {
+            proved = new Search(rest).addTo(counts);
+        }
+        counts[best] = counts[best].add(sure);
+        return new Mix(List.of(counts), proved);
+    }
+
+    BigDecimal cost(Mix mix) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int i = 0; i < packs.size(); i++) {
+            sum = sum.add(packs.get(i)
+                    .price()
+                    .orElseThrow()
+                    .multiply(new BigDecimal(mix.counts().get(i))));
+        }
+        return sum;
+    }
+
+    private int cheapestByUnit() {
+        int found = 0;
+        for (int i = 1; i < content.length; i++) {
+            int cheaper = price[i].multiply(content[found]).compareTo(price[found].multiply(content[i]));
+            if (cheaper < 0 || cheaper == 0 && content[i].compareTo(content[found]) > 0) {
+                found = i;
+            }
+        }
+        return found;
+    }
+
+    /** Price of a pack over what its content costs as {@code best}, times content(best); 0 or more. */
+    private BigInteger over(int i) {
+        return price[i].multiply(content[best]).subtract(price[best].multiply(content[i]));
+    }
+
+    /** How often a pack other than {@code best} can stand in the best mix. */
+    private BigInteger mostOf(int i) {
+        if (i == best || content[i].equals(content[best]) && price[i].equals(price[best])) {
+            return BigInteger.ZERO;
+        }
+        BigInteger round = content[best].divide(content[best].gcd(content[i])).subtract(BigInteger.ONE);
+        BigInteger over = over(i);
+        // Covering with best alone is within one price(best) of the bound, so dearer mixes cannot win.
+        return over.signum() == 0
+                ? round
+                : round.min(price[best].multiply(content[best]).divide(over));
+    }
+
+    /** The most that packs other than {@code best} can hold in the best mix. */
+    private BigInteger othersReach() {
+        BigInteger each = BigInteger.ZERO;
+        BigInteger largest = BigInteger.ZERO;
+        for (int i = 0; i < content.length; i++) {
+            BigInteger most = mostOf(i);
+            each = each.add(most.multiply(content[i]));
+            largest = most.signum() > 0 ? largest.max(content[i]) : largest;
+        }
+        return each.min(content[best].subtract(BigInteger.ONE).multiply(largest));
+    }
+
+    private boolean tabled(BigInteger amount) {
+        return amount.compareTo(BigInteger.valueOf(MOST_CELLS / content.length)) <= 0
+                && Arrays.stream(content).allMatch(each -> each.bitLength() <= MOST_BITS)
+                && Arrays.stream(price).allMatch(each -> each.bitLength() <= MOST_BITS);
+    }
+
+    private Table table(int amount) {
+        if (table == null || table.choice.length <= amount) {
+            int grown = table == null ? amount : 2 * table.choice.length;
+            table = new Table(Math.max(amount, Math.min(grown, MOST_CELLS / content.length)));
+        }
+        return table;
+    }
+
+    /** For every amount up to the largest: the pack, first in the catalogue, that the best mix for it contains. */
+    private final class Table {
+        final int[] choice;
+        private final long[] held =
+                Arrays.stream(content).mapToLong(BigInteger::longValue).toArray();
+
+        Table(int largest) {
+            choice = new int[largest + 1];
+            long[] prices =
+                    Arrays.stream(price).mapToLong(BigInteger::longValue).toArray();
+            long[] leastCost = new long[largest + 1];
+            long[] leastHeld = new long[largest + 1];
+            int[] leastCount = new int[largest + 1];
+            for (int amount = 1; amount <= largest; amount++) {
+                for (int i = 0; i < held.length; i++) {
+                    int before = (int) Math.max(0, amount - held[i]);
+                    long cost = leastCost[before] + prices[i];
+                    long holds = leastHeld[before] + held[i];
+                    int count = leastCount[before] + 1;
+                    int order = i == 0 ? -1 : Long.compare(cost, leastCost[amount]);
+                    order = order == 0 ? Long.compare(holds, leastHeld[amount]) : order;
+                    order = order == 0 ? Integer.compare(count, leastCount[amount]) : order;
+                    if (order < 0) {
+                        leastCost[amount] = cost;
+                        leastHeld[amount] = holds;
+                        leastCount[amount] = count;
+                        choice[amount] = i;
+                    }
+                }
+            }
+        }
+
+        void addTo(BigInteger[] counts, int amount) {
+            for (int left = amount; left > 0; left = (int) Math.max(0, left - held[choice[left]])) {
+                counts[choice[left]] = counts[choice[left]].add(BigInteger.ONE);
+            }
+        }
+    }
+
+    /** Contents without a handy common measure: other packs are tried by how little they cost over {@code best}. */
+    private final class Search {
+        private final BigInteger rest;
+        private final List<Integer> others = new ArrayList<>();
+        private final BigInteger[] tried = new BigInteger[content.length];
+        private BigInteger[] found;
+        private BigInteger slack;
+
+        Search(BigInteger rest) {
+            this.rest = rest;
+            for (int i = 0; i < content.length; i++) {
+                if (mostOf(i).signum() > 0) {
+                    others.add(i);
+                }
+            }
+            others.sort(Comparator.comparing(PackMix.this::over, Comparator.reverseOrder()));
+            Arrays.fill(tried, BigInteger.ZERO);
+        }
+
+        boolean addTo(BigInteger[] counts) {
+            tryFrom(0, rest, BigInteger.ZERO);
+            for (int i = 0; i < counts.length; i++) {
+                counts[i] = counts[i].add(found[i]);
+            }
+            return stepsLeft > 0;
+        }
+
+        /** @param over what the packs tried so far cost over {@code best}, times content(best) */
+        private void tryFrom(int k, BigInteger left, BigInteger over) {
+            if (found != null && (stepsLeft == 0 || over.compareTo(slack) > 0)) {
+                return;
+            }
+            stepsLeft = Math.max(0, stepsLeft - 1);
+            if (k == others.size() || left.signum() <= 0) {
+                tried[best] = left.signum() <= 0 ? BigInteger.ZERO : ceiling(left, content[best]);
+                if (found == null || compare(tried, found) < 0) {
+                    found = tried.clone();
+                    slack = slack();
+                }
+                tried[best] = BigInteger.ZERO;
+                return;
+            }
+            int i = others.get(k);
+            BigInteger most = mostOf(i);
+            BigInteger remains = left;
+            BigInteger dearer = over;
+            for (BigInteger n = BigInteger.ZERO; n.compareTo(most) <= 0; n = n.add(BigInteger.ONE)) {
+                tried[i] = n;
+                tryFrom(k + 1, remains, dearer);
+                remains = remains.subtract(content[i]);
+                dearer = dearer.add(over(i));
+                if (stepsLeft == 0
+                        || dearer.compareTo(slack) > 0
+                        || remains.add(content[i]).signum() <= 0) {
+                    break;
+                }
+            }
+            tried[i] = BigInteger.ZERO;
+        }
+
+        /** What a mix may cost over the bound, times content(best), and still be no dearer than the one found. */
+        private BigInteger slack() {
+            return total(price, found).multiply(content[best]).subtract(rest.multiply(price[best]));
+        }
+
+        private int compare(BigInteger[] a, BigInteger[] b) {
+            int order = total(price, a).compareTo(total(price, b));
+            order = order == 0 ? total(content, a).compareTo(total(content, b)) : order;
+            order = order == 0 ? sum(a).compareTo(sum(b)) : order;
+            return order == 0 ? Arrays.compare(b, a) : order;
+        }
+
+        private BigInteger total(BigInteger[] each, BigInteger[] counts) {
+            BigInteger sum = BigInteger.ZERO;
+            for (int i = 0; i < each.length; i++) {
+                sum = sum.add(each[i].multiply(counts[i]));
+            }
+            return sum;
+        }
+
+        private BigInteger sum(BigInteger[] counts) {
+            return Arrays.stream(counts).reduce(BigInteger.ZERO, BigInteger::add);
+        }
+
+        private BigInteger ceiling(BigInteger a, BigInteger b) {
+            return a.add(b).subtract(BigInteger.ONE).divide(b);
+        }
+    }
+}

@@ -1,0 +1,293 @@
+package lapyard.sheets;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * For every selection from a small set of blocks: all smallest rectangles that straight cuts take apart into that
+ * selection. Selections are worked up from small to large; a selection's rectangles come from every way of parting
+ * it into two, beside each other or one after the other, so nothing that straight cuts can make is missed.
+ *
+ * <p>A selection holds some of each item and is numbered in mixed radix, the count of item i times its stride. The
+ * rectangles of a selection form a staircase, width rising and height falling. Joining two staircases beside each
+ * other adds widths at equal height, so it takes time in the sum of their lengths, not the product.
+ *
+ * @see "Wang, Two algorithms for constrained two-dimensional cutting stock problems, Operations Research 31 (1983)"
+ */
+final class CutTable {
+    /** Blocks of one kind; {@code count} of them. */
+    record Item(Block block, int count) {}
+
+    /**
+     * What a rectangle must keep to.
+     *
+     * @param width  the widest roll
+     * @param height the longest of use
+     * @param waste  the most that a rectangle may leave uncovered, in square units
+     * @param narrow the narrowest side of any piece: a rectangle that leaves less than this beside itself across
+     *               {@code width} is charged with the whole width. 0 where there are rolls of several widths
+     */
+    record Limits(long width, long height, long waste, long narrow) {
+        static Limits size(long width, long height) {
+            return new Limits(width, height, Long.MAX_VALUE, 0);
+        }
+    }
+
+    private final List<Item> items;
+    private final boolean turn;
+    private final Limits limits;
+    private final int[] stride;
+    private final boolean allSingle;
+    private final int selections;
+    private final int[] start;
+    private final long[] areas;
+    private long[] widths = new long[1024];
+    private long[] heights = new long[1024];
+    private int[] origins = new int[1024];
+    private int used;
+
+    // the staircase being gathered
+    private long[] stairWidth = new long[64];
+    private long[] stairHeight = new long[64];
+    private int[] stairOrigin = new int[64];
+    private int stairs;
+
+    private CutTable(List<Item> items, boolean turn, Limits limits) {
+        this.items = items;
+        this.turn = turn;
+        this.limits = limits;
+        this.stride = new int[items.size()];
+        int product = 1;
+        boolean single = true;
+        for (int i = 0; i < items.size(); i++) {
+            stride[i] = product;
+            product *= items.get(i).count() + 1;
+            single &= items.get(i).count() == 1;
+        }
+        this.selections = product;
+        this.allSingle = single;
+        this.start = new int[product + 1];
+        this.areas = new long[product];
+    }
+
+    /** Ways of parting all selections, which is what a table costs to work out; a double, as it grows fast. */
+    static double partings(List<Item> items) {
+        double product = 1;
+        for (Item item : items) product *= (item.count() + 1.0) * (item.count() + 2.0) / 2;
+        return product / 2;
+    }
+
+    /** @return null when the work ran out first */
+    static CutTable of(List<Item> items, boolean turn, Limits limits, Work work) {
+        CutTable table = new CutTable(items, turn, limits);
+        return table.fill(work) ? table : null;
+    }
+
+    int selections() {
+        return selections;
+    }
+
+    int full() {
+        return selections - 1;
+    }
+
+    int stride(int item) {
+        return stride[item];
+    }
+
+    int count(int selection, int item) {
+        return selection / stride[item] % (items.get(item).count() + 1);
+    }
+
+    long area(int selection) {
+        return areas[selection];
+    }
+
+    /** @return the least height of the selection on a roll of this width; {@code RollJob.NO_LIMIT} where none is known */
+    long height(int selection, long rollWidth) {
+        int point = point(selection, rollWidth);
+        return point < 0 ? RollJob.NO_LIMIT : heights[point];
+    }
+
+    /** The cut tree behind {@link #height}. */
+    Block block(int selection, long rollWidth) {
+        int point = point(selection, rollWidth);
+        if (point < 0) throw new IllegalStateException("no rectangle of selection " + selection + " within " + rollWidth);
+        return rebuild(selection, point);
+    }
+
+    /** The last point no wider than this: the staircase falls, so it is the lowest. */
+    private int point(int selection, long rollWidth) {
+        int low = start[selection];
+        int high = start[selection + 1];
+        if (low == high || widths[low] > rollWidth) return -1;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (widths[middle] <= rollWidth) low = middle;
+            else high = middle;
+        }
+        return low;
+    }
+
+    /** The first point no higher than this: the narrowest. */
+    private int pointUnder(int selection, long height) {
+        int point = start[selection];
+        while (heights[point] > height) point++;
+        return point;
+    }
+
+    private Block rebuild(int selection, int point) {
+        int origin = origins[point];
+        if (origin < 0) {
+            Block block = items.get(-origin - 1 >> 1).block();
+            return (-origin - 1 & 1) == 0 ? block : block.turn();
+        }
+        int first = origin >> 1;
+        int second = selection - first;
+        if ((origin & 1) == 0) {
+            long height = heights[point];
+            return Block.beside(rebuild(first, pointUnder(first, height)), rebuild(second, pointUnder(second, height)));
+        }
+        long width = widths[point];
+        return Block.after(rebuild(first, point(first, width)), rebuild(second, point(second, width)));
+    }
+
+    private boolean fill(Work work) {
+        int[] counts = new int[items.size()];
+        long spent = 0;
+        for (int selection = 1; selection < selections; selection++) {
+            int item = 0;
+            while (counts[item] == items.get(item).count()) counts[item++] = 0;
+            counts[item]++;
+            areas[selection] = areas[selection - stride[item]] + items.get(item).block().area;
+            stairs = 0;
+            int total = 0;
+            int only = -1;
+            for (int i = 0; i < counts.length; i++) {
+                total += counts[i];
+                if (counts[i] > 0) only = i;
+            }
+            if (total == 1) {
+                Block block = items.get(only).block();
+                offer(block.width, block.height, -(2 * only) - 1, selection);
+                if (turn && block.width != block.height) offer(block.height, block.width, -(2 * only + 1) - 1, selection);
+            } else {
+                spent += allSingle ? partSingles(selection) : partCounts(selection, counts);
+            }
+            keep(selection);
+            spent += 20;
+            if (spent > 500_000) {
+                work.spend(spent);
+                spent = 0;
+                if (work.over()) return false;
+            }
+        }
+        work.spend(spent);
+        return true;
+    }
+
+    private long partSingles(int selection) {
+        long spent = 0;
+        // (a - selection) & selection walks the selections within this one upwards
+        for (int first = -selection & selection; 2 * first <= selection; first = (first - selection) & selection)
+            spent += 1 + join(first, selection - first, selection);
+        return spent;
+    }
+
+    private long partCounts(int selection, int[] counts) {
+        long spent = 0;
+        int[] part = new int[counts.length];
+        int first = 0;
+        while (true) {
+            int item = 0;
+            while (part[item] == counts[item]) {
+                first -= part[item] * stride[item];
+                part[item++] = 0;
+            }
+            part[item]++;
+            first += stride[item];
+            if (2L * first > selection) return spent;
+            spent += 1 + join(first, selection - first, selection);
+        }
+    }
+
+    private int join(int first, int second, int selection) {
+        int a0 = start[first];
+        int a1 = start[first + 1];
+        int b0 = start[second];
+        int b1 = start[second + 1];
+        if (a0 == a1 || b0 == b1) return 0;
+        int i = a0;
+        int j = b0;
+        while (i < a1 && j < b1) {
+            long width = widths[i] + widths[j];
+            if (width > limits.width) break;
+            long ha = heights[i];
+            long hb = heights[j];
+            offer(width, Math.max(ha, hb), first << 1, selection);
+            if (ha >= hb) i++;
+            if (hb >= ha) j++;
+        }
+        i = a1 - 1;
+        j = b1 - 1;
+        while (i >= a0 && j >= b0) {
+            long height = heights[i] + heights[j];
+            if (height > limits.height) break;
+            long wa = widths[i];
+            long wb = widths[j];
+            offer(Math.max(wa, wb), height, first << 1 | 1, selection);
+            if (wa >= wb) i--;
+            if (wb >= wa) j--;
+        }
+        return a1 - a0 + b1 - b0;
+    }
+
+    /** Adds a step to the staircase unless one there is no wider and no higher. */
+    private void offer(long width, long height, int origin, int selection) {
+        if (width > limits.width || height > limits.height) return;
+        int at = 0;
+        while (at < stairs && stairWidth[at] <= width) {
+            if (stairHeight[at] <= height) return;
+            at++;
+        }
+        if (limits.waste != Long.MAX_VALUE) {
+            long charged = limits.width - width < limits.narrow ? limits.width : width;
+            if (charged * height - areas[selection] > limits.waste) return;
+        }
+        int from = at > 0 && stairWidth[at - 1] == width ? at - 1 : at;
+        int to = at;
+        while (to < stairs && stairHeight[to] >= height) to++;
+        int shift = from + 1 - to;
+        if (shift != 0) {
+            if (stairs + shift > stairWidth.length) grow();
+            System.arraycopy(stairWidth, to, stairWidth, from + 1, stairs - to);
+            System.arraycopy(stairHeight, to, stairHeight, from + 1, stairs - to);
+            System.arraycopy(stairOrigin, to, stairOrigin, from + 1, stairs - to);
+            stairs += shift;
+        }
+        stairWidth[from] = width;
+        stairHeight[from] = height;
+        stairOrigin[from] = origin;
+    }
+
+    private void grow() {
+        int size = stairWidth.length * 2;
+        stairWidth = Arrays.copyOf(stairWidth, size);
+        stairHeight = Arrays.copyOf(stairHeight, size);
+        stairOrigin = Arrays.copyOf(stairOrigin, size);
+    }
+
+    private void keep(int selection) {
+        if (used + stairs > widths.length) {
+            int size = Math.max(used + stairs, widths.length * 2);
+            widths = Arrays.copyOf(widths, size);
+            heights = Arrays.copyOf(heights, size);
+            origins = Arrays.copyOf(origins, size);
+        }
+        System.arraycopy(stairWidth, 0, widths, used, stairs);
+        System.arraycopy(stairHeight, 0, heights, used, stairs);
+        System.arraycopy(stairOrigin, 0, origins, used, stairs);
+        used += stairs;
+        start[selection + 1] = used;
+    }
+}

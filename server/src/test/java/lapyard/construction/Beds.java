@@ -1,0 +1,232 @@
+package lapyard.construction;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.catalogue.Section;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Placement;
+import lapyard.geometry.Point;
+import lapyard.plan.Base;
+import lapyard.plan.Bed;
+import lapyard.plan.Fill;
+import lapyard.plan.Finding;
+import lapyard.plan.Finish;
+import lapyard.plan.Lap;
+import lapyard.plan.Liner;
+import lapyard.plan.Notches;
+import lapyard.plan.Saw;
+import lapyard.plan.Screws;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+
+/** Beds to test with, and short ways to ask about them. */
+public final class Beds {
+    public static final Section SLEEPER = new Section("100x200", 100, 200, 600, List.of());
+
+    /** Boards of 4800 less an end trim of 10 at each end. */
+    public static final double LONGEST = 4780;
+
+    /** 1:80 to the rear. */
+    public static final Optional<Point> TO_REAR = Optional.of(new Point(0, 1.0 / 80));
+
+    private Beds() {}
+
+    /** Outer 3000 x 2400 with 1200 x 900 missing at the rear right, three courses, E and F hidden. */
+    public static final Outline M = outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 2400, 0, 2400);
+
+    public static final Outline N = Outline.rectangle(1800, 900);
+
+    /** 3600 x 2400 with a recess of 1200 x 1500 in the middle of the rear. */
+    public static final Outline U =
+            outline(0, 0, 3600, 0, 3600, 2400, 2400, 2400, 2400, 900, 1200, 900, 1200, 2400, 0, 2400);
+
+    public static Outline outline(double... xy) {
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < xy.length; i += 2) {
+            corners.add(new Point(xy[i], xy[i + 1]));
+        }
+        return new Outline(corners);
+    }
+
+    public static Bed bed(String id, Outline outline, int courses, Lap lap) {
+        return new Bed(
+                id,
+                id,
+                "",
+                outline,
+                Placement.NONE,
+                courses,
+                SLEEPER,
+                lap,
+                Set.of(),
+                Set.of(),
+                true,
+                Screws.USUAL,
+                Notches.USUAL,
+                Base.USUAL,
+                Liner.USUAL,
+                Fill.USUAL,
+                Finish.USUAL,
+                false,
+                1);
+    }
+
+    public static Bed m(Lap lap) {
+        return hidden(bed("M", M, 3, lap), "E", "F");
+    }
+
+    public static Bed hidden(Bed bed, String... walls) {
+        return new Bed(
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                bed.section(),
+                bed.lap(),
+                Set.of(walls),
+                bed.low(),
+                bed.seams(),
+                bed.screws(),
+                bed.notches(),
+                bed.base(),
+                bed.liner(),
+                bed.fill(),
+                bed.finish(),
+                bed.food(),
+                bed.weekend());
+    }
+
+    public static Bed low(Bed bed, String... walls) {
+        return new Bed(
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                bed.section(),
+                bed.lap(),
+                bed.hidden(),
+                Set.of(walls),
+                bed.seams(),
+                bed.screws(),
+                bed.notches(),
+                bed.base(),
+                bed.liner(),
+                bed.fill(),
+                bed.finish(),
+                bed.food(),
+                bed.weekend());
+    }
+
+    public static Bed section(Bed bed, Section section) {
+        return new Bed(
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                section,
+                bed.lap(),
+                bed.hidden(),
+                bed.low(),
+                bed.seams(),
+                bed.screws(),
+                bed.notches(),
+                bed.base(),
+                bed.liner(),
+                bed.fill(),
+                bed.finish(),
+                bed.food(),
+                bed.weekend());
+    }
+
+    public static Bed fixed(Bed bed, boolean seams, Screws screws, Notches notches) {
+        return new Bed(
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                bed.section(),
+                bed.lap(),
+                bed.hidden(),
+                bed.low(),
+                seams,
+                screws,
+                notches,
+                bed.base(),
+                bed.liner(),
+                bed.fill(),
+                bed.finish(),
+                bed.food(),
+                bed.weekend());
+    }
+
+    public static Bed filled(Bed bed, Base base, Liner liner, Fill fill, Finish finish) {
+        return new Bed(
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                bed.section(),
+                bed.lap(),
+                bed.hidden(),
+                bed.low(),
+                bed.seams(),
+                bed.screws(),
+                bed.notches(),
+                base,
+                liner,
+                fill,
+                finish,
+                bed.food(),
+                bed.weekend());
+    }
+
+    public static BedWork built(Bed bed) {
+        return Construction.of(bed, Saw.USUAL, LONGEST, TO_REAR);
+    }
+
+    public static double value(List<Quantity> quantities, String key) {
+        return quantity(quantities, key).value();
+    }
+
+    public static Quantity quantity(List<Quantity> quantities, String key) {
+        return quantities.stream()
+                .filter(quantity -> quantity.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + key + " in " + quantities));
+    }
+
+    public static boolean has(List<Quantity> quantities, String key) {
+        return quantities.stream().anyMatch(quantity -> quantity.key().equals(key));
+    }
+
+    public static double input(Working working, String name) {
+        return working.inputs().stream()
+                .filter(input -> input.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + name + " in " + working))
+                .value();
+    }
+
+    /** Lengths of one course from wall A round. */
+    public static List<Double> lengths(BedWork work, int course) {
+        return work.courses().get(course - 1).pieces().stream()
+                .map(Piece::lengthMm)
+                .toList();
+    }
+
+    public static List<Finding> of(Finding.Weight weight, List<Finding> findings) {
+        return findings.stream().filter(finding -> finding.weight() == weight).toList();
+    }
+}

@@ -1,0 +1,225 @@
+package lapyard.construction;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import lapyard.construction.Piece.RunsPast;
+import lapyard.geometry.Outline;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Lap;
+import lapyard.plan.Notches;
+import lapyard.plan.Saw;
+import lapyard.plan.Screws;
+import org.junit.jupiter.api.Test;
+
+class SeamsTest {
+    private static final Saw SAW = Saw.USUAL;
+
+    private static BedWork long6000(int courses, double longestMm) {
+        return Construction.of(
+                Beds.bed("K", Outline.rectangle(6000, 1200), courses, Lap.TURNING), SAW, longestMm, Optional.empty());
+    }
+
+    /**
+     * Turning lap: wall A's piece is 5900, from 0 in odd courses, from 100 in even ones. 3000 + 2900 would stagger 0
+     * or 200; 3500 + 2400 puts seams at 3500 and 100 + 2400 = 2500, 1000 apart.
+     */
+    @Test
+    void aWallOf6000IsJoinedAt3500And2500() {
+        BedWork work = long6000(3, 4780);
+        assertEquals(
+                List.of(
+                        new Seam(1, "A", 3500),
+                        new Seam(1, "C", 3500),
+                        new Seam(2, "A", 2500),
+                        new Seam(2, "C", 2500),
+                        new Seam(3, "A", 3500),
+                        new Seam(3, "C", 3500)),
+                work.seams());
+        List<Piece> first = work.courses().get(0).pieces();
+        assertEquals(
+                List.of("K-1Aa", "K-1Ab", "K-1B"),
+                first.stream().map(Piece::mark).limit(3).toList());
+        assertEquals(
+                List.of(3500.0, 2400.0, 1100.0),
+                first.stream().map(Piece::lengthMm).limit(3).toList());
+        assertEquals(RunsPast.START, first.get(0).runsPast());
+        assertEquals(RunsPast.NONE, first.get(1).runsPast());
+        List<Piece> second = work.courses().get(1).pieces();
+        assertEquals(
+                List.of(2400.0, 3500.0),
+                second.stream().map(Piece::lengthMm).limit(2).toList());
+        assertEquals(RunsPast.END, second.get(1).runsPast());
+        // Joining takes nothing off the sum: 3 x (2 x 7200 - 400).
+        assertEquals(3 * 14.0, Beds.value(work.quantities(), "timber.length"), 1e-9);
+    }
+
+    @Test
+    void everySeamIsANoteAndTakesAPlateAndFourScrews() {
+        BedWork work = long6000(3, 4780);
+        assertEquals(6, Beds.value(work.quantities(), "seam.plates"));
+        assertEquals(24, Beds.value(work.quantities(), "seam.screws"));
+        // Corner screws are counted apart: 4 corners x 3 courses x 2.
+        assertEquals(24, Beds.value(work.quantities(), "screws"));
+        List<Finding> notes = work.findings().stream()
+                .filter(one -> one.text().contains("seam"))
+                .toList();
+        assertEquals(6, notes.size());
+        assertTrue(notes.stream().allMatch(one -> one.weight() == Finding.Weight.NOTE));
+        assertEquals("bed K, wall A", notes.get(0).where());
+        assertTrue(
+                notes.get(0).text().startsWith("3500 from the start of wall A, course 1"),
+                notes.get(0).text());
+    }
+
+    /** Boards that give 3000: two parts reach 2 x 3000 - 5900 + 100 = 200 of stagger at most, so three are used. */
+    @Test
+    void moreSeamsAreMadeWhereOneCannotStagger() {
+        BedWork work = long6000(2, 3000);
+        List<Double> odd = seams(work, 1, "A");
+        List<Double> even = seams(work, 2, "A");
+        assertEquals(2, odd.size());
+        assertEquals(2, even.size());
+        assertTrue(odd.stream().allMatch(o -> even.stream().allMatch(e -> Math.abs(o - e) >= 600)));
+        assertTrue(Beds.of(Finding.Weight.SNAG, work.findings()).isEmpty());
+    }
+
+    /**
+     * A wall of 1500 with boards that give 800: the piece of 1400 is 800 + 600 or 700 + 700 at most, seams at 800 and
+     * 700 (800 + 600 odd, 600 + 800 even), 600 and 900 the other way: 300 is the best.
+     */
+    @Test
+    void whereNoSplitStaggersTheBestIsUsedAndSaid() {
+        BedWork work = Construction.of(
+                Beds.bed("K", Outline.rectangle(1500, 900), 2, Lap.TURNING), SAW, 800, Optional.empty());
+        assertEquals(List.of(600.0), seams(work, 1, "A"));
+        assertEquals(List.of(900.0), seams(work, 2, "A"));
+        Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
+        assertEquals("bed K, wall A", snag.where());
+        assertTrue(snag.text().startsWith("300 between seams"), snag.text());
+        assertEquals(300, snag.amount().orElseThrow().value());
+        assertTrue(
+                snag.ways().contains("shorten wall A by 600 and leave out the seam"),
+                snag.ways().toString());
+    }
+
+    /** 5900 needed, 4780 to be had: 1120 too long, and the piece stays in the list for the cutting to refuse. */
+    @Test
+    void seamsForbiddenLeaveThePieceWholeWithASnag() {
+        Bed bed = Beds.fixed(
+                Beds.bed("K", Outline.rectangle(6000, 1200), 2, Lap.TURNING), false, Screws.USUAL, Notches.USUAL);
+        BedWork work = Construction.of(bed, SAW, 4780, Optional.empty());
+        List<Finding> snags = Beds.of(Finding.Weight.SNAG, work.findings());
+        assertEquals(
+                List.of("bed K, wall A", "bed K, wall C"),
+                snags.stream().map(Finding::where).toList());
+        assertTrue(
+                snags.get(0).text().startsWith("5900 needed; the longest board gives 4780"),
+                snags.get(0).text());
+        assertEquals(new Finding.Amount(1120, "mm"), snags.get(0).amount().orElseThrow());
+        assertEquals(
+                List.of("allow a seam", "shorten wall A by 1120", "add a board of 5920 or longer"),
+                snags.get(0).ways());
+        assertEquals(5900, work.pieces().get(0).lengthMm());
+        assertTrue(work.seams().isEmpty());
+        assertTrue(!Beds.has(work.quantities(), "seam.plates"));
+    }
+
+    @Test
+    void boardsUnderTheLeastPartCannotBeJoined() {
+        BedWork work = Construction.of(
+                Beds.bed("K", Outline.rectangle(1500, 900), 1, Lap.TURNING), SAW, 550, Optional.empty());
+        assertTrue(work.seams().isEmpty());
+        assertTrue(
+                Beds.of(Finding.Weight.SNAG, work.findings()).get(0).text().contains("no split leaves parts of 600"));
+    }
+
+    /** Long-wall lap, 4900 long, boards give 4780: odd 4900 must be joined, even 4700 need not, so nothing staggers. */
+    @Test
+    void onlyTheCoursesThatNeedASeamGetOne() {
+        BedWork work = Construction.of(
+                Beds.bed("K", Outline.rectangle(4900, 1200), 2, Lap.LONG_WALL), SAW, 4780, Optional.empty());
+        assertEquals(List.of(2500.0), seams(work, 1, "A"));
+        assertEquals(List.of(), seams(work, 2, "A"));
+        assertEquals(List.of(2500.0, 2400.0), Beds.lengths(work, 1).subList(0, 2));
+    }
+
+    /** The best stagger of one seam, found by trying every tenth of a millimetre, is never better than ours. */
+    @Test
+    void splitsKeepEveryRuleAndNoSingleSeamWouldDoBetter() {
+        Random random = new Random(12);
+        for (int i = 0; i < 400; i++) {
+            Outline outline = Outline.rectangle(1500 + random.nextInt(9000), 2000);
+            Lap lap = i % 2 == 0 ? Lap.TURNING : Lap.LONG_WALL;
+            double longest = 700 + random.nextInt(4200);
+            WallRun odd = WallRun.of(outline, 0, 100, lap, true);
+            WallRun even = WallRun.of(outline, 0, 100, lap, false);
+            double wall = outline.sideMm(0);
+            if (Math.min(odd.lengthMm(), even.lengthMm()) <= longest) {
+                continue;
+            }
+            String name = "wall " + wall + ", boards " + longest + ", " + lap;
+            Optional<SeamSplit> split = SeamSplit.of(odd, even, true, wall, longest, SAW);
+            split.ifPresent(found -> {
+                assertKept(odd, found.oddMm(), wall, longest, name);
+                assertKept(even, found.evenMm(), wall, longest, name);
+                double real = Double.POSITIVE_INFINITY;
+                for (double o : found.oddMm()) {
+                    for (double e : found.evenMm()) {
+                        real = Math.min(real, Math.abs(o - e));
+                    }
+                }
+                assertEquals(real, found.staggerMm(), 1e-6, name);
+            });
+            double reached = split.map(SeamSplit::staggerMm).orElse(-1.0);
+            if (reached < 600 && odd.lengthMm() <= 2 * longest && even.lengthMm() <= 2 * longest) {
+                double best = bestOfOneSeam(odd, even, wall, longest);
+                assertTrue(reached >= best - 0.2, name + ": " + reached + " where " + best + " is to be had");
+            }
+        }
+    }
+
+    /** Both courses with the same long part, one first and one last. */
+    private static double bestOfOneSeam(WallRun odd, WallRun even, double wall, double longest) {
+        double best = -1;
+        for (double part = 600; part <= longest; part += 0.1) {
+            double[][] pairs = {{odd.fromMm() + part, even.toMm() - part}, {odd.toMm() - part, even.fromMm() + part}};
+            for (double[] pair : pairs) {
+                if (kept(odd, List.of(pair[0]), wall, longest) && kept(even, List.of(pair[1]), wall, longest)) {
+                    best = Math.max(best, Math.abs(pair[0] - pair[1]));
+                }
+            }
+        }
+        return best;
+    }
+
+    private static void assertKept(WallRun run, List<Double> seams, double wall, double longest, String name) {
+        assertTrue(kept(run, seams, wall, longest), () -> name + ": " + seams);
+    }
+
+    private static boolean kept(WallRun run, List<Double> seams, double wall, double longest) {
+        double from = run.fromMm();
+        for (int i = 0; i <= seams.size(); i++) {
+            double to = i < seams.size() ? seams.get(i) : run.toMm();
+            if (to - from < 600 - 1e-6 || to - from > longest + 1e-6) {
+                return false;
+            }
+            if (i < seams.size() && (to < 400 - 1e-6 || to > wall - 400 + 1e-6)) {
+                return false;
+            }
+            from = to;
+        }
+        return true;
+    }
+
+    private static List<Double> seams(BedWork work, int course, String wall) {
+        return work.seams().stream()
+                .filter(seam -> seam.course() == course && seam.wall().equals(wall))
+                .map(Seam::atMm)
+                .toList();
+    }
+}

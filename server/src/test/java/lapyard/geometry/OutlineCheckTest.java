@@ -1,0 +1,181 @@
+package lapyard.geometry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class OutlineCheckTest {
+    private static final OutlineCheck.Rules BED = OutlineCheck.Rules.bed(100);
+
+    @Test
+    void aSoundBedAndASoundYardHaveNoFaults() {
+        assertEquals(List.of(), OutlineCheck.faults(Outline.rectangle(2400, 1200), BED));
+        Outline yard = outline(0, 0, 12000, 0, 12000, 7000, 7000, 9500, 0, 9000);
+        assertEquals(List.of(), OutlineCheck.faults(yard, OutlineCheck.Rules.ANY));
+        assertEquals(106.0e6, yard.areaMm2(), 1);
+        assertEquals(5590.2, yard.sideMm(2), 0.05);
+    }
+
+    @Test
+    void randomOutlinesWideEnoughForTheirTimberPassEitherWayRound() {
+        Random random = new Random(3);
+        for (int i = 0; i < 500; i++) {
+            Outline outline = RandomOutlines.of(random, 500, 1500);
+            assertEquals(List.of(), OutlineCheck.faults(outline, BED), () -> "outline " + outline);
+            List<Point> backwards = new ArrayList<>(outline.corners());
+            Collections.reverse(backwards);
+            assertEquals(List.of(), OutlineCheck.faults(backwards, BED));
+        }
+    }
+
+    @Test
+    void tellsHowManyCornersAreMissing() {
+        OutlineFault fault = only(OutlineCheck.faults(List.of(new Point(0, 0)), OutlineCheck.Rules.ANY));
+        assertEquals(OutlineFault.Kind.TOO_FEW_CORNERS, fault.kind());
+        assertEquals(2, fault.amount());
+        assertEquals(
+                3, OutlineCheck.faults(List.of(), OutlineCheck.Rules.ANY).get(0).amount());
+    }
+
+    @Test
+    void namesTwoCornersOnOneSpot() {
+        OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 1000, 0, 1000, 0, 1000, 900, 0, 900), BED));
+        assertEquals(OutlineFault.Kind.ZERO_SIDE, fault.kind());
+        assertEquals(List.of(2, 3), fault.corners());
+        OutlineFault closing = only(OutlineCheck.faults(outline(0, 0, 1000, 0, 1000, 900, 0, 900, 0, 0), BED));
+        assertEquals(List.of(5, 1), closing.corners());
+    }
+
+    /** Side 1 runs 200 past the line of side 3, side 3 runs 700 past the line of side 1: 200 less would mend it. */
+    @Test
+    void tellsByHowMuchSidesCross() {
+        OutlineFault fault = only(OutlineCheck.faults(
+                outline(0, 0, 1200, 0, 1200, 900, 1000, 900, 1000, -700, 0, -700), OutlineCheck.Rules.ANY));
+        assertEquals(OutlineFault.Kind.CROSSING, fault.kind());
+        assertEquals(List.of(1, 4), fault.corners());
+        assertEquals(200, fault.amount(), 1e-9);
+        assertEquals(new Point(1000, 0), fault.at());
+        assertTrue(fault.text(side -> "wall " + (char) ('A' + side)).startsWith("200 too far: wall A"));
+    }
+
+    @Test
+    void findsSidesThatTouchAtAPointOrRunAlongEachOther() {
+        OutlineFault point = OutlineCheck.faults(
+                        outline(0, 0, 2000, 0, 2000, 2000, 1000, 0, 0, 2000), OutlineCheck.Rules.ANY)
+                .get(0);
+        assertEquals(OutlineFault.Kind.TOUCHING, point.kind());
+        assertEquals(0, point.amount());
+        assertEquals(new Point(1000, 0), point.at());
+        OutlineFault along = OutlineCheck.faults(
+                        outline(0, 0, 3000, 0, 3000, 1000, 2000, 1000, 2000, 0, 1500, 0, 1500, 1000, 0, 1000),
+                        OutlineCheck.Rules.ANY)
+                .get(0);
+        assertEquals(OutlineFault.Kind.TOUCHING, along.kind());
+        List<OutlineFault> spike =
+                OutlineCheck.faults(outline(0, 0, 1000, 0, 1000, 1000, 1000, 400, 0, 400), OutlineCheck.Rules.ANY);
+        assertEquals(OutlineFault.Kind.TOUCHING, spike.get(0).kind());
+        assertEquals(600, spike.get(0).amount(), 1e-9);
+    }
+
+    /** atan(50/1000) = 2.862 degrees at corner 2; corner 3 is as far off, corner 2 stands first. */
+    @Test
+    void namesTheWorstCornerThatIsNotSquare() {
+        OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 2000, 0, 2050, 1000, 0, 1000), BED));
+        assertEquals(OutlineFault.Kind.NOT_RIGHT_ANGLED, fault.kind());
+        assertEquals(2, fault.corners().get(0));
+        assertEquals(2.8624, fault.amount(), 1e-4);
+    }
+
+    @Test
+    void aCornerWithinAStraightWallIsToBeLeftOut() {
+        OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 1000, 0, 2000, 0, 2000, 1000, 0, 1000), BED));
+        assertEquals(90, fault.amount(), 1e-9);
+        assertEquals("leave out corner 2", fault.way(side -> ""));
+    }
+
+    @Test
+    void aSquareDrawnOnItsPointIsTiltedBy45() {
+        OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 2000, 2000, 0, 4000, -2000, 2000), BED));
+        assertEquals(OutlineFault.Kind.TILTED, fault.kind());
+        assertEquals(45, fault.amount(), 1e-9);
+    }
+
+    /** The worked example of a wall 240 long where 3t is 300: 60 short. */
+    @Test
+    void tellsWhatAShortSideLacks() {
+        List<OutlineFault> faults =
+                OutlineCheck.faults(outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 1740, 0, 1740), BED);
+        OutlineFault fault = only(faults);
+        assertEquals(OutlineFault.Kind.SHORT_SIDE, fault.kind());
+        assertEquals(List.of(3), fault.sides());
+        assertEquals(60, fault.amount(), 1e-9);
+        assertTrue(fault.text(side -> "wall " + (char) ('A' + side)).startsWith("60 too short: wall D"));
+    }
+
+    /** An arm 440 wide between walls of 100 leaves 240 clear: 60 short of 300. */
+    @Test
+    void findsTheNarrowArmAndItsPlace() {
+        OutlineFault fault =
+                only(OutlineCheck.faults(outline(0, 0, 3000, 0, 3000, 1500, 440, 1500, 440, 2700, 0, 2700), BED));
+        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertEquals(60, fault.amount(), 1e-9);
+        assertEquals(new Point(220, 2100), fault.at());
+        assertEquals(List.of(3, 5), fault.sides());
+    }
+
+    /** Two bodies that meet over a neck of 500 x 400: clear 300 x 200 after walls of 100, diagonal 360.6. */
+    @Test
+    void measuresTheNeckBetweenTwoInsideCorners() {
+        Outline wide = outline(0, 0, 2000, 0, 2000, 1500, 3500, 1500, 3500, 3400, 1500, 3400, 1500, 1900, 0, 1900);
+        assertEquals(List.of(), OutlineCheck.faults(wide, BED));
+        // 350 x 350: 150 x 150 clear, 212.1 across: 87.9 short of 300.
+        OutlineFault fault = only(OutlineCheck.faults(
+                outline(0, 0, 2000, 0, 2000, 1500, 3500, 1500, 3500, 3400, 1650, 3400, 1650, 1850, 0, 1850), BED));
+        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertEquals(300 - 150 * Math.sqrt(2), fault.amount(), 1e-6);
+        assertEquals(new Point(1825, 1675), fault.at());
+        // 150 x 150: the walls of the two inside corners would meet, 50 too much both ways.
+        OutlineFault closed = only(OutlineCheck.faults(
+                outline(0, 0, 2000, 0, 2000, 1500, 3500, 1500, 3500, 3400, 1850, 3400, 1850, 1650, 0, 1650), BED));
+        assertEquals(350, closed.amount(), 1e-6);
+    }
+
+    @Test
+    void everyKindOfFaultIsSaidWithItsNumberFirstAndHasAWayOut() {
+        for (OutlineFault.Kind kind : OutlineFault.Kind.values()) {
+            OutlineFault fault = new OutlineFault(kind, List.of(3, 5), List.of(2, 4), 12.5, "mm", new Point(1, 2));
+            String text = fault.text(side -> "wall " + (char) ('A' + side));
+            String number = kind == OutlineFault.Kind.ZERO_SIDE ? "0 " : "12.5 ";
+            assertTrue(text.startsWith(number), text);
+            assertTrue(fault.way(side -> "wall " + (char) ('A' + side)).length() > 10);
+        }
+    }
+
+    /** The same narrow arm given clockwise: its walls keep the numbers of the corner list as given. */
+    @Test
+    void aClockwiseOutlineNamesItsOwnSides() {
+        OutlineFault fault =
+                only(OutlineCheck.faults(outline(0, 2700, 440, 2700, 440, 1500, 3000, 1500, 3000, 0, 0, 0), BED));
+        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertEquals(List.of(1, 5), fault.sides());
+        assertEquals(60, fault.amount(), 1e-9);
+    }
+
+    private static OutlineFault only(List<OutlineFault> faults) {
+        assertEquals(1, faults.size(), () -> "faults " + faults);
+        return faults.get(0);
+    }
+
+    static Outline outline(double... xy) {
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < xy.length; i += 2) {
+            corners.add(new Point(xy[i], xy[i + 1]));
+        }
+        return new Outline(corners);
+    }
+}

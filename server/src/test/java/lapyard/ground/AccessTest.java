@@ -1,0 +1,131 @@
+package lapyard.ground;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Placement;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.algorithm.construct.LargestEmptyCircle;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
+
+class AccessTest {
+    private static List<Finding> notes(Bed... beds) {
+        return Clashes.of(Beds.garden(Beds.yard(null), beds));
+    }
+
+    private static double reach(List<Finding> found, String bed) {
+        String text = Beds.about(found, bed, "Reach is").map(Finding::text).orElse("Reach is 0,");
+        return Double.parseDouble(text.replaceAll("Reach is ([0-9.]+),.*", "$1"));
+    }
+
+    /** Worked by hand for the L bed: the largest circle touches walls A and F and the inside corner. */
+    @Test
+    void theLReachedAllRoundNeeds976() {
+        List<Finding> found = notes(Beds.bed("M", Beds.L, 0, 0));
+        assertEquals(976, reach(found, "bed M"), 1);
+        Finding note = Beds.about(found, "bed M", "Reach").orElseThrow();
+        assertEquals(Finding.Weight.NOTE, note.weight());
+        assertEquals(376, note.amount().orElseThrow().value(), 1);
+    }
+
+    /** Worked by hand: with E and F against fences the corner between them is 1800 less the wall from D. */
+    @Test
+    void theLAgainstTwoFencesNeeds1700() {
+        assertEquals(1700, reach(notes(Beds.bed("M", Beds.L, 0, 0, "E", "F")), "bed M"), 1);
+        Bed turned = Beds.bed("M", Beds.L, new Placement(new Point(5000, 800), 37, true), "E", "F");
+        assertEquals(1700, reach(notes(turned), "bed M"), 1);
+    }
+
+    /** Half the width all round, the width less the far wall from one side; common practice is 600 from a side. */
+    @ParameterizedTest(name = "{0} x {1} hiding {2} needs {3}")
+    @CsvSource({
+        "2400,1200,'',0",
+        "2400,1300,'',650",
+        "2400,1200,C,1100",
+        "2400,700,ABD,0",
+        "2400,900,ABD,800",
+        "900,2400,B,800"
+    })
+    void aBoxNeedsHalfItsWidthOrAllOfIt(double width, double depth, String hidden, double needed) {
+        List<Finding> found = notes(Beds.bed(
+                "M", Outline.rectangle(width, depth), 0, 0, hidden.isEmpty() ? new String[0] : hidden.split("")));
+        assertEquals(needed, reach(found, "bed M"), 1);
+    }
+
+    /** General-purpose reference: the largest empty circle of JTS 1.20, which answers the same question more slowly. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void theWorstReachIsTheLargestCircleThatMeetsNoFace(long seed) {
+        Random random = new Random(seed);
+        Outline outline =
+                seed % 2 == 0 ? Beds.L : Outline.rectangle(1000 + random.nextInt(3000), 1000 + random.nextInt(2000));
+        Geometry inside = Shapes.offset(Shapes.area(outline), -100);
+        List<LineSegment> faces = new ArrayList<>();
+        for (int i = 0; i < outline.sides(); i++) {
+            if (i == 0 || random.nextBoolean()) {
+                faces.add(new LineSegment(
+                        Shapes.coordinate(outline.corner(i)), Shapes.coordinate(outline.corner(i + 1))));
+            }
+        }
+        Geometry lines = Shapes.FACTORY.buildGeometry(
+                faces.stream().map(f -> f.toGeometry(Shapes.FACTORY)).toList());
+        double reference = LargestEmptyCircle.getRadiusLine(lines, inside, 1).getLength();
+        assertEquals(reference, Reach.worstMm(inside, faces, 0.5), 2, "seed " + seed);
+    }
+
+    @Test
+    void aWallWithAnotherBedBeforeItCannotBeReachedThere() {
+        assertEquals(0, reach(notes(Beds.box("M", 0, 0, 2400, 1200)), "bed M"));
+        List<Finding> found = notes(Beds.box("M", 0, 0, 2400, 1200), Beds.box("N", 0, 1500, 2400, 1200));
+        assertEquals(1100, reach(found, "bed M"), 15, "the far wall is 300 from its neighbour; the ends help a little");
+        assertEquals(0, reach(notes(Beds.box("M", 0, 0, 2400, 1200), Beds.box("N", 0, 1800, 2400, 1200)), "bed M"));
+    }
+
+    @Test
+    void theEdgeOfTheYardIsNoPlaceToStand() {
+        Outline yard = Outline.rectangle(2400, 1500);
+        List<Finding> found = Clashes.of(Beds.garden(Beds.yard(yard), Beds.box("M", 0, 0, 2400, 1200)));
+        assertTrue(Beds.about(found, "bed M", "0 of its walls can be reached").isPresent());
+    }
+
+    @Test
+    void gapsUnderTheUsualPathAreNotedWithTheMissingAmount() {
+        List<Finding> found = notes(
+                Beds.box("M", 0, 0, 2400, 1200),
+                Beds.box("N", 0, 1840, 2400, 1200),
+                Beds.box("O", 0, 4240, 2400, 1200));
+        Finding note = Beds.about(found, "bed M, bed N", "between").orElseThrow();
+        assertEquals("640 between beds M and N, 560 under the usual 1200. Move one of them 560.", note.text());
+        assertEquals(560, note.amount().orElseThrow().value());
+        assertFalse(Beds.about(found, "bed N, bed O", "between").isPresent(), "exactly 1200");
+    }
+
+    @Test
+    void aThirdBedInBetweenIsNoGap() {
+        List<Finding> found = notes(
+                Beds.box("M", 0, 0, 2400, 500), Beds.box("N", 0, 600, 2400, 400), Beds.box("O", 0, 1100, 2400, 500));
+        assertFalse(Beds.about(found, "bed M, bed O", "between").isPresent());
+        assertTrue(Beds.about(found, "bed M, bed N", "100 between").isPresent());
+    }
+
+    @Test
+    void aNarrowPathIsNoted() {
+        List<Finding> found =
+                Clashes.of(Beds.garden(Beds.yard(null), List.of(), List.of(Beds.path("P", 900, 0, 0, 0, 5000))));
+        assertEquals(
+                "900 wide, 300 under the usual 1200. Widen it to 1200.",
+                found.get(0).text());
+    }
+}

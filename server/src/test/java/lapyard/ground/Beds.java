@@ -1,0 +1,109 @@
+package lapyard.ground;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.catalogue.Catalogue;
+import lapyard.catalogue.Section;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Placement;
+import lapyard.geometry.Point;
+import lapyard.plan.Base;
+import lapyard.plan.Bed;
+import lapyard.plan.Fill;
+import lapyard.plan.Finding;
+import lapyard.plan.Finish;
+import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
+import lapyard.plan.Ground;
+import lapyard.plan.Lap;
+import lapyard.plan.Liner;
+import lapyard.plan.Notches;
+import lapyard.plan.Saw;
+import lapyard.plan.Screws;
+
+/** Gardens for the tests of this package. */
+final class Beds {
+    static final Section SECTION = new Section("100x200", 100, 200, 600, List.of());
+
+    /** The worked L: 3000 x 2400 with 1200 x 900 cut out at the rear right. */
+    static final Outline L = outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 2400, 0, 2400);
+
+    private Beds() {}
+
+    static Outline outline(double... xy) {
+        return new Outline(points(xy));
+    }
+
+    static List<Point> points(double... xy) {
+        return java.util.stream.IntStream.range(0, xy.length / 2)
+                .mapToObj(i -> new Point(xy[2 * i], xy[2 * i + 1]))
+                .toList();
+    }
+
+    static Bed bed(String id, Outline outline, double x, double y, String... hidden) {
+        return bed(id, outline, new Placement(new Point(x, y), 0, false), hidden);
+    }
+
+    static Bed bed(String id, Outline outline, Placement placement, String... hidden) {
+        return new Bed(
+                id,
+                id,
+                "",
+                outline,
+                placement,
+                3,
+                SECTION,
+                Lap.TURNING,
+                Set.of(hidden),
+                Set.of(),
+                true,
+                Screws.USUAL,
+                Notches.USUAL,
+                Base.USUAL,
+                Liner.USUAL,
+                Fill.USUAL,
+                Finish.USUAL,
+                false,
+                1);
+    }
+
+    static Bed box(String id, double x, double y, double widthMm, double depthMm) {
+        return bed(id, Outline.rectangle(widthMm, depthMm), x, y);
+    }
+
+    static GardenPath path(String id, double widthMm, double... line) {
+        return new GardenPath(
+                id, id, points(line), widthMm, List.of(new GardenPath.Layer("path.bark", 50)), "edging", "membrane");
+    }
+
+    static Ground yard(Outline outline) {
+        return new Ground(outline == null ? List.of() : List.of(outline), List.of(), List.of(), List.of(), 0);
+    }
+
+    static Garden garden(Ground ground, List<Bed> beds, List<GardenPath> paths) {
+        return new Garden(
+                "yard",
+                "GBP",
+                false,
+                ground,
+                beds,
+                paths,
+                List.of(),
+                new Catalogue(List.of(), List.of(), List.of(), true),
+                Saw.USUAL,
+                25,
+                java.util.Map.of(),
+                List.of());
+    }
+
+    static Garden garden(Ground ground, Bed... beds) {
+        return garden(ground, List.of(beds), List.of());
+    }
+
+    static Optional<Finding> about(List<Finding> findings, String where, String words) {
+        return findings.stream()
+                .filter(f -> f.where().contains(where) && f.text().contains(words))
+                .findFirst();
+    }
+}

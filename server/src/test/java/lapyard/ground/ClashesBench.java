@@ -1,0 +1,103 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Placement;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
+import lapyard.plan.Ground;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/** A garden of 200 beds of 20 types, each fifth one in trouble, with paths, keep-clear, surfaces and levels. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 4, time = 2)
+@Measurement(iterations = 5, time = 2)
+public class ClashesBench {
+    private final Garden tidy = garden(false);
+    private final Garden troubled = garden(true);
+
+    static Garden garden(boolean trouble) {
+        List<Bed> beds = new ArrayList<>();
+        List<GardenPath> paths = new ArrayList<>();
+        for (int row = 0; row < 10; row++) {
+            for (int i = 0; i < 20; i++) {
+                Outline outline = i % 4 == 3 ? Beds.L : Outline.rectangle(2000 + 50 * i, 900 + 20 * i);
+                double shift = trouble && (row * 20 + i) % 5 == 0 ? 2000 : 0;
+                beds.add(Beds.bed(
+                        "B" + beds.size(),
+                        outline,
+                        new Placement(
+                                new Point(1500 + 4300 * i + shift, 1500 + 4000 * row),
+                                trouble && i % 7 == 6 ? 10 : 0,
+                                false)));
+            }
+            paths.add(Beds.path("P" + row, 1200, 0, 700 + 4000 * row, 88000, 700 + 4000 * row));
+        }
+        List<Ground.KeepClear> kept = new ArrayList<>();
+        for (int i = 0; i < 20; i++) {
+            double x = 4000 + 4300 * i;
+            kept.add(new Ground.KeepClear(
+                    "cover", Beds.points(x, 300, x + 400, 300, x + 400, 700, x, 700), 300, 0, false));
+        }
+        kept.add(new Ground.KeepClear("gate", Beds.points(0, 300, 0, 1200), 0, 900, true));
+        Outline yard = Outline.rectangle(90000, 42000);
+        Ground ground = new Ground(
+                List.of(yard),
+                List.of(
+                        new Ground.Surface("slab", Outline.rectangle(45000, 42000)),
+                        new Ground.Surface("grass", Beds.outline(45000, 0, 90000, 0, 90000, 42000, 45000, 42000))),
+                kept,
+                List.of(
+                        new Ground.Level(new Point(0, 0), 0),
+                        new Ground.Level(new Point(90000, 0), 900),
+                        new Ground.Level(new Point(0, 42000), 400)),
+                0);
+        return Beds.garden(ground, beds, paths);
+    }
+
+    @Benchmark
+    public List<Finding> tidyGardenOf200() {
+        return Clashes.of(tidy);
+    }
+
+    @Benchmark
+    public List<Finding> troubledGardenOf200() {
+        return Clashes.of(troubled);
+    }
+
+    @Benchmark
+    public List<PathWork> pathsOf200() {
+        return PathWork.of(tidy.paths(), tidy.beds());
+    }
+
+    public static void main(String[] arguments) throws Exception {
+        for (boolean trouble : new boolean[] {false, true}) {
+            java.util.Map<Finding.Weight, Long> counts = Clashes.of(garden(trouble)).stream()
+                    .collect(java.util.stream.Collectors.groupingBy(
+                            Finding::weight, java.util.stream.Collectors.counting()));
+            System.err.println((trouble ? "troubled " : "tidy ") + counts);
+        }
+        new Runner(new OptionsBuilder()
+                        .include(ClashesBench.class.getSimpleName())
+                        .build())
+                .run();
+    }
+}

@@ -1,0 +1,165 @@
+package lapyard.ground;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lapyard.geometry.Outline;
+import lapyard.plan.GardenPath;
+import lapyard.working.Quantity;
+import org.junit.jupiter.api.Test;
+
+class PathWorkTest {
+    private static double value(PathWork work, String key) {
+        return work.quantities().stream()
+                .filter(q -> q.key().equals(key))
+                .mapToDouble(Quantity::value)
+                .sum();
+    }
+
+    private static double sum(List<PathWork> work, String key) {
+        return work.stream().mapToDouble(one -> value(one, key)).sum();
+    }
+
+    private static final List<GardenPath> CROSS =
+            List.of(Beds.path("P", 900, 0, 0, 0, 8000), Beds.path("Q", 900, -2500, 4000, 2500, 4000));
+
+    @Test
+    void aCrossIsCountedOnce() {
+        List<PathWork> work = PathWork.of(CROSS, List.of());
+        assertEquals(10.89, sum(work, "path.area"), 1e-9);
+        assertEquals(0.5445, sum(work, "path.volume"), 1e-9);
+        assertEquals(0.5445, sum(work, "path.bark"), 1e-9);
+        assertEquals(7.2, value(work.get(0), "path.area"), 1e-9, "the first path keeps what both share");
+        assertEquals(3.69, value(work.get(1), "path.area"), 1e-9);
+        assertEquals(2, work.get(1).cover().size());
+        assertEquals(10.89, sum(work, "membrane"), 1e-9);
+    }
+
+    @Test
+    void aCrossIsEdgedRoundItsOutlineLessFourEnds() {
+        List<PathWork> work = PathWork.of(CROSS, List.of());
+        assertEquals(22.4, sum(work, "edging.length"), 1e-9, "outline 26.0 less 4 x 0.9");
+        assertEquals(2 * (8 - 0.9), value(work.get(0), "edging.length"), 1e-9);
+        assertEquals(2 * (5 - 0.9), value(work.get(1), "edging.length"), 1e-9);
+        assertEquals(4 * 5 + 4 * 4, sum(work, "edging.pegs"), 1e-9, "runs of 3550 and 2050");
+    }
+
+    @Test
+    void theFirstPathInTheDocumentKeepsSharedGround() {
+        List<PathWork> turned = PathWork.of(List.of(CROSS.get(1), CROSS.get(0)), List.of());
+        assertEquals(4.5, value(turned.get(0), "path.area"), 1e-9);
+        assertEquals(6.39, value(turned.get(1), "path.area"), 1e-9);
+        assertEquals(22.4, sum(turned, "edging.length"), 1e-9);
+    }
+
+    /**
+     * Pappus and Guldin: a band of even width has the length of its middle line times its width; a mitre adds what it
+     * takes.
+     */
+    @Test
+    void bendsAreMitredSoThatAreaIsWidthTimesLength() {
+        for (double[] line : new double[][] {
+            {0, 0, 5000, 0, 5000, 4000},
+            {0, 0, 5000, 0, 9000, 4000},
+            {0, 0, 4000, 0, 3000, 5000},
+            {0, 0, 3000, 100, 6000, 0, 9000, 3000}
+        }) {
+            GardenPath path = Beds.path("P", 1200, line);
+            double length = 0;
+            for (int i = 0; i + 1 < path.line().size(); i++) {
+                length += path.line().get(i).distanceMm(path.line().get(i + 1));
+            }
+            PathWork work = PathWork.of(List.of(path), List.of()).get(0);
+            assertEquals(length * 1200 / 1e6, value(work, "path.area"), 1e-6);
+            assertEquals(
+                    2 * length / 1000,
+                    value(work, "edging.length"),
+                    1e-6,
+                    "outer and inner side make up for each other");
+        }
+    }
+
+    @Test
+    void aClosedPathHasNoEndsAndItsHoleIsCutOpen() {
+        PathWork work = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000, 0, 4000, 0, 0)), List.of())
+                .get(0);
+        assertEquals(18, value(work, "path.area"), 1e-9, "6 x 5 less 4 x 3");
+        assertEquals(36, value(work, "edging.length"), 1e-9, "22 round the outside and 14 inside");
+        assertEquals(18e6, work.cover().stream().mapToDouble(Outline::areaMm2).sum(), 1e-3);
+        assertTrue(work.cover().size() >= 2);
+    }
+
+    @Test
+    void whatLiesUnderABedIsNotPathAndItsSideIsNotEdged() {
+        List<PathWork> work = PathWork.of(
+                List.of(Beds.path("P", 1000, 0, 0, 0, 6000)), List.of(Beds.box("M", 200, 1000, 2000, 1500)));
+        assertEquals(6 - 0.3 * 1.5, sum(work, "path.area"), 1e-9);
+        assertEquals(6 + 6 - 1.5 + 2 * 0, sum(work, "edging.length"), 1e-9, "all three sides of the bite are bed");
+    }
+
+    @Test
+    void aBedAlongAPathTakesItsSideFromTheEdging() {
+        List<PathWork> work = PathWork.of(
+                List.of(Beds.path("P", 1000, 0, 0, 0, 6000)),
+                List.of(
+                        Beds.box("M", 500, 1000, 2000, 1500),
+                        Beds.box("N", 500.4, 2000, 2000, 2000),
+                        Beds.box("O", -2510, 0, 2000, 6000)));
+        assertEquals(12 - 3, sum(work, "edging.length"), 1e-9, "M and N overlap along the path; O leaves 10");
+    }
+
+    @Test
+    void membraneComesInStripsLegByLeg() {
+        PathWork bent = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000)), List.of())
+                .get(0);
+        assertEquals(
+                List.of(new PathWork.Strip(1000, 5500), new PathWork.Strip(1000, 4500)),
+                rounded(bent.membraneStrips()));
+        List<PathWork> cross = PathWork.of(CROSS, List.of());
+        assertEquals(
+                List.of(new PathWork.Strip(900, 8000)), rounded(cross.get(0).membraneStrips()));
+        assertEquals(
+                List.of(new PathWork.Strip(900, 2050), new PathWork.Strip(900, 2050)),
+                rounded(cross.get(1).membraneStrips()));
+        assertEquals(4.1, value(cross.get(1), "membrane.strip"), 1e-9);
+    }
+
+    private static List<PathWork.Strip> rounded(List<PathWork.Strip> strips) {
+        return strips.stream()
+                .map(strip -> new PathWork.Strip(Math.round(strip.widthMm()), Math.round(strip.lengthMm())))
+                .toList();
+    }
+
+    @Test
+    void aPathWithoutEdgingMembraneOrLayersSaysNothingOfThem() {
+        GardenPath bare = new GardenPath("P", "P", Beds.points(0, 0, 0, 5000), 900, List.of(), "", "");
+        PathWork work = PathWork.of(List.of(bare), List.of()).get(0);
+        assertEquals(
+                List.of("path.area", "path.volume"),
+                work.quantities().stream().map(Quantity::key).toList());
+        assertEquals(0, value(work, "path.volume"));
+        assertEquals(List.of(), work.membraneStrips());
+    }
+
+    @Test
+    void aPathWithoutLengthCoversNothing() {
+        PathWork work = PathWork.of(List.of(Beds.path("P", 900, 10, 10, 10, 10)), List.of())
+                .get(0);
+        assertEquals(0, value(work, "path.area"));
+        assertEquals(0, value(work, "edging.length"));
+        assertEquals(List.of(), work.cover());
+    }
+
+    @Test
+    void everyQuantityShowsItsWorking() {
+        for (PathWork work : PathWork.of(CROSS, List.of())) {
+            for (Quantity quantity : work.quantities()) {
+                assertTrue(
+                        !quantity.working().inputs().isEmpty()
+                                && !quantity.working().source().isEmpty(),
+                        quantity.key());
+            }
+        }
+    }
+}

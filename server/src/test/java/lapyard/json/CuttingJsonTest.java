@@ -1,0 +1,109 @@
+package lapyard.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingSolver;
+import lapyard.cutting.Effort;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CuttingJsonTest {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final String PROBLEM =
+            """
+            {"name":"x","kerf":4,"endTrim":10,"keepOffcut":300,
+             "stock":[{"id":"L48","length":4800,"price":36.00},{"id":"R1","length":2750,"price":0,"available":1}],
+             "pieces":[{"id":"M-A","length":2900,"count":3,"stage":1},{"id":"Z","length":6100,"count":1}]}""";
+
+    private static CuttingProblem read(String json) throws JsonProcessingException {
+        return CuttingJson.read(MAPPER.readTree(json));
+    }
+
+    @Test
+    void readsEveryFieldOfTheContract() throws JsonProcessingException {
+        CuttingProblem problem = read(PROBLEM);
+        assertEquals("x", problem.name());
+        assertEquals(List.of(4.0, 10.0, 300.0), List.of(problem.kerfMm(), problem.endTrimMm(), problem.keepOffcutMm()));
+        assertEquals(OptionalInt.empty(), problem.stock().get(0).available());
+        assertEquals(OptionalInt.of(1), problem.stock().get(1).available());
+        assertEquals(0, problem.stock().get(0).price().compareTo(new BigDecimal("36")));
+        assertEquals(new CuttingProblem.Demand("M-A", 2900, 3, 1, false), problem.pieces().get(0));
+    }
+
+    @Test
+    void aBoardWithoutAPriceCountsOneAndAPieceWithoutACountIsOne() throws JsonProcessingException {
+        CuttingProblem problem = read("{\"stock\":[{\"id\":\"a\",\"length\":9}],\"pieces\":[{\"id\":\"p\",\"length\":3}]}");
+        assertEquals(BigDecimal.ONE, problem.stock().get(0).price());
+        assertEquals(1, problem.pieces().get(0).count());
+        assertTrue(problem.stock().get(0).goodFace());
+    }
+
+    @Test
+    void writesTheKeysOfTheContractAndNoOthers() throws JsonProcessingException {
+        var node = CuttingJson.write(CuttingSolver.solve(read(PROBLEM), Effort.QUICK));
+        List<String> keys = new ArrayList<>();
+        node.fieldNames().forEachRemaining(keys::add);
+        assertEquals(
+                List.of("name", "cost", "boards", "lowerBound", "proven", "seconds", "plan", "unplaced"), keys);
+        keys.clear();
+        node.get("plan").get(0).fieldNames().forEachRemaining(keys::add);
+        assertEquals(List.of("stock", "count", "pieces", "lengths", "left"), keys);
+        assertEquals(
+                "[{\"id\":\"Z\",\"length\":6100,\"why\":"
+                        + "\"longer than every stock length: 6100 needed, 4780 usable\"}]",
+                node.get("unplaced").toString());
+        assertEquals("[{\"stock\":\"L48\",\"count\":3,\"pieces\":[\"M-A\"],\"lengths\":[2900],\"left\":1880}]",
+                node.get("plan").toString());
+    }
+
+    @Test
+    void costKeepsTheDecimalsOfThePrices() throws JsonProcessingException {
+        var exact = new ObjectMapper()
+                .enable(com.fasterxml.jackson.databind.DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+        String json = "{\"stock\":[{\"id\":\"a\",\"length\":10,\"price\":0.1}],"
+                + "\"pieces\":[{\"id\":\"p\",\"length\":10,\"count\":3}]}";
+        var node = CuttingJson.write(CuttingSolver.solve(CuttingJson.read(exact.readTree(json)), Effort.QUICK));
+        assertEquals("0.3", node.get("cost").toString());
+        assertEquals("0.3", node.get("lowerBound").toString());
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        {"stok":[],"pieces":[]}                                                   | unknown field "stok"
+        []                                                                        | the problem must be an object
+        {"pieces":[]}                                                             | stock must be a list, was absent
+        {"stock":[]}                                                              | pieces must be a list, was absent
+        {"stock":[3],"pieces":[]}                                                 | stock[0] must be an object, was 3
+        {"stock":[{"id":"a","length":9,"cost":1}],"pieces":[]}                    | stock[0] has an unknown field "cost"
+        {"stock":[{"id":"a","length":0}],"pieces":[]}                             | stock[0].length must be millimetres, above 0, was 0
+        {"stock":[{"id":"a","length":1e999}],"pieces":[]}                         | stock[0].length must be millimetres
+        {"stock":[{"id":"a"}],"pieces":[]}                                        | stock[0].length must be millimetres, above 0, was absent
+        {"stock":[{"length":9}],"pieces":[]}                                      | stock[0].id must be a text, was absent
+        {"stock":[{"id":"a","length":9,"price":-1}],"pieces":[]}                  | stock[0].price must be a number, 0 or more, was -1
+        {"stock":[{"id":"a","length":9,"available":1.5}],"pieces":[]}             | stock[0].available must be a whole number
+        {"stock":[],"pieces":[{"id":"p","length":"long"}]}                        | pieces[0].length must be millimetres, above 0, was "long"
+        {"stock":[],"pieces":[{"id":"p","length":3,"count":-1}]}                  | pieces[0].count must be a whole number from 0
+        {"stock":[],"pieces":[{"id":"p","length":3,"count":1e12}]}                | pieces[0].count must be a whole number
+        {"stock":[],"pieces":[{"id":"p","length":3,"stage":"x"}]}                 | pieces[0].stage must be a whole number
+        {"stock":[],"pieces":[{"id":"p","length":3,"goodFace":1}]}                | pieces[0].goodFace must be true or false, was 1
+        {"kerf":-4,"stock":[],"pieces":[]}                                        | kerf must be millimetres, 0 or more, was -4
+        {"name":7,"stock":[],"pieces":[]}                                         | name must be a text, was 7
+        {"kerf":null,"stock":[],"pieces":[]}                                      | kerf must be millimetres, 0 or more, was null
+        """)
+    void namesTheFieldTheValueAndWhatItMayBe(String json, String says) throws JsonProcessingException {
+        var node = MAPPER.readTree(json);
+        String message =
+                assertThrows(IllegalArgumentException.class, () -> CuttingJson.read(node)).getMessage();
+        assertTrue(message.contains(says), message);
+    }
+}

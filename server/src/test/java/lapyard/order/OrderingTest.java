@@ -1,0 +1,267 @@
+package lapyard.order;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lapyard.catalogue.Pack;
+import lapyard.catalogue.PackGoods;
+import org.joda.money.CurrencyUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class OrderingTest {
+    private static final CurrencyUnit GBP = Ordering.currency("GBP");
+
+    static Pack pack(String name, double content, String price) {
+        return new Pack(name, content, price == null ? Optional.empty() : Optional.of(new BigDecimal(price)));
+    }
+
+    static PackGoods goods(String item, String unit, double spare, Pack... packs) {
+        return new PackGoods(item, item, unit, spare, List.of(packs));
+    }
+
+    static String bought(SlipLine line) {
+        return line.packs().stream()
+                .map(pack -> pack.count() + " x " + pack.pack())
+                .collect(Collectors.joining(" + "));
+    }
+
+    /** Worked by hand for an L-shaped bed and a small one, example prices; soil in loose cubic metres a layer. */
+    @ParameterizedTest(name = "{0}: {1} in packs of {4} costs {6}, bed by bed {7}")
+    @CsvSource(
+            textBlock =
+                    """
+        # item, needs, unit, spare, packs, bought, cost, alone
+        screws, 36;24, screws, 0.1, box of 50=50@14.00;box of 100=100@24.00, 1 x box of 100, 24.00, 28.00
+        oil, 2.2533;1.0833, l, 0, 1 l=1@16.00;2.5 l=2.5@30.00;5 l=5@52.00, 1 x 1 l + 1 x 2.5 l, 46.00, 60.00
+        soil.topsoil, 1.632;0.360, m3, 0, bag=0.75@55.00, 3 x bag, 165.00, 220.00
+        soil.compost, 0.816;0.180, m3, 0, bag=0.75@62.00, 2 x bag, 124.00, 186.00
+        soil.grit, 0.272;0.060, m3, 0, bag=0.75@60.00, 1 x bag, 60.00, 120.00
+        mulch, 0.254;0.056, m3, 0, 60 l=0.06@7.00, 6 x 60 l, 42.00, 42.00
+        staples, 144;74, staples,0, box of 1000=1000@5.00, 1 x box of 1000, 5.00, 10.00
+        """)
+    void workedLinesComeOutAsByHand(
+            String item,
+            String needs,
+            String unit,
+            double spare,
+            String packs,
+            String bought,
+            BigDecimal cost,
+            BigDecimal alone) {
+        SlipLine line = Ordering.packs(goods(item, unit, spare, packs(packs)), numbers(needs), GBP);
+        assertEquals(bought, bought(line));
+        assertEquals(Optional.of(cost), line.cost());
+        assertEquals(Optional.of(alone), line.bedByBed());
+        assertEquals(Optional.of(alone.subtract(cost)), line.saved());
+        assertFalse(line.working().inputs().isEmpty());
+        assertTrue(
+                line.working().formula().contains(cost.toPlainString()),
+                line.working().formula());
+    }
+
+    @Test
+    void nineBagsBedByBedAreSixTogether() {
+        double[][] layers = {{1.632, 0.360}, {0.816, 0.180}, {0.272, 0.060}};
+        PackGoods bags = goods("soil", "m3", 0, pack("bag", 0.75, "1"));
+        long pooled = 0;
+        long alone = 0;
+        for (double[] layer : layers) {
+            SlipLine line = Ordering.packs(bags, List.of(layer[0], layer[1]), GBP);
+            pooled += line.packs().get(0).count();
+            alone += line.bedByBed().orElseThrow().longValueExact();
+        }
+        assertEquals(6, pooled);
+        assertEquals(9, alone);
+    }
+
+    @Test
+    void sixPointTwoSquareMetresOfMulchFiftyDeepAreSixBags() {
+        SlipLine line = Ordering.packs(goods("mulch", "m3", 0, pack("60 l", 0.06, "7.00")), List.of(6.20 * 0.05), GBP);
+        assertEquals("6 x 60 l", bought(line));
+        assertEquals(0.05, line.leftOver(), 1e-9);
+    }
+
+    @Test
+    void spareIsAddedToTheSumAndCountedThingsGoUpToWholeOnes() {
+        PackGoods screws = goods("screws", "screws", 0.1, pack("single", 1, "1.00"));
+        SlipLine line = Ordering.packs(screws, List.of(36.0, 24.0), GBP);
+        assertEquals(66, line.need());
+        assertEquals(new BigDecimal("66.00"), line.cost().orElseThrow());
+        assertEquals(new BigDecimal("67.00"), line.bedByBed().orElseThrow(), "40 and 27, each up to a whole screw");
+    }
+
+    @Test
+    void noiseOfBinaryFractionsBuysNoPack() {
+        SlipLine line = Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1, 0.2), GBP);
+        assertEquals("1 x tin", bought(line));
+        assertEquals(
+                "1 x tin",
+                bought(Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1 + 0.2), GBP)));
+        assertEquals(
+                "2 x tin", bought(Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.301), GBP)));
+    }
+
+    @Test
+    void equalCostGoesToLeastLeftOverThenFewestPacksThenTheCatalogue() {
+        assertEquals(
+                "3 x two",
+                bought(Ordering.packs(
+                        goods("x", "l", 0, pack("eight", 8, "6"), pack("two", 2, "2")), List.of(6.0), GBP)));
+        assertEquals(
+                "1 x six",
+                bought(Ordering.packs(
+                        goods("x", "l", 0, pack("two", 2, "2"), pack("six", 6, "6")), List.of(6.0), GBP)));
+        assertEquals(
+                "1 x first",
+                bought(Ordering.packs(
+                        goods("x", "l", 0, pack("first", 6, "6"), pack("second", 6, "6")), List.of(6.0), GBP)));
+        assertEquals(
+                "1 x three + 1 x five",
+                bought(Ordering.packs(
+                        goods("x", "l", 0, pack("three", 3, "3"), pack("four", 4, "4"), pack("five", 5, "5")),
+                        List.of(8.0),
+                        GBP)));
+    }
+
+    @Test
+    void withoutAnyPriceTheLineStillSaysHowMany() {
+        SlipLine line = Ordering.packs(
+                goods("oil", "l", 0, pack("5 l", 5, null), pack("1 l", 1, null)), List.of(2.25, 1.08), GBP);
+        assertEquals("4 x 1 l", bought(line));
+        assertEquals(Optional.empty(), line.cost());
+        assertEquals(Optional.empty(), line.bedByBed());
+        assertEquals(Optional.empty(), line.saved());
+        assertEquals(0.67, line.leftOver(), 1e-9);
+        assertTrue(line.working().formula().contains("no pack has a price"));
+        assertTrue(Ordering.slip(GBP, List.of(line), false).atLeast());
+    }
+
+    @Test
+    void packsWithoutPriceArePassedOverWhereOthersHaveOneAndTheWorkingSaysSo() {
+        SlipLine line =
+                Ordering.packs(goods("oil", "l", 0, pack("5 l", 5, null), pack("1 l", 1, "16.00")), List.of(3.34), GBP);
+        assertEquals("4 x 1 l", bought(line));
+        assertEquals(new BigDecimal("64.00"), line.cost().orElseThrow());
+        assertTrue(
+                line.working().formula().contains("no price, so passed over: 5 l"),
+                line.working().formula());
+    }
+
+    @Test
+    void aNeedOfNothingBuysNothing() {
+        SlipLine line = Ordering.packs(goods("oil", "l", 0, pack("1 l", 1, "16.00")), List.of(0.0, 0.0), GBP);
+        assertEquals(List.of(), line.packs());
+        assertEquals(new BigDecimal("0.00"), line.cost().orElseThrow());
+    }
+
+    @Test
+    void goodsWithoutPacksAreKeptUnpriced() {
+        SlipLine line = Ordering.packs(goods("path.bark", "m3", 0), List.of(0.5), GBP);
+        assertEquals(Optional.empty(), line.cost());
+        assertEquals(0.5, line.need());
+        assertEquals(line, Ordering.unpriced("path.bark", "path.bark", 0.5, "m3"));
+    }
+
+    /** ISO 4217:2015, minor units. */
+    @ParameterizedTest(name = "12.3455 in {0} is {1}")
+    @CsvSource({"GBP,12.35", "EUR,12.35", "USD,12.35", "JPY,12", "KRW,12", "KWD,12.346", "BHD,12.346"})
+    void moneyIsRoundedHalfUpToTheDecimalsOfItsCurrency(String code, BigDecimal rounded) {
+        CurrencyUnit currency = Ordering.currency(code);
+        SlipLine line = Ordering.packs(goods("x", "l", 0, pack("one", 1, "12.3455")), List.of(1.0), currency);
+        assertEquals(Optional.of(rounded), line.cost());
+        assertTrue(line.working().formula().contains("rounded half up to " + rounded.scale() + " decimals"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "gbp", "POUND", "ZZZ", "XXX", "XAU"})
+    void aCodeThatIsNoMoneyIsRefusedByName(String code) {
+        var refusal = assertThrows(IllegalArgumentException.class, () -> Ordering.currency(code));
+        assertTrue(refusal.getMessage().contains(code) && refusal.getMessage().contains("ISO 4217"));
+    }
+
+    @Test
+    void whatCanNeverMakeSenseIsRefusedByName() {
+        PackGoods tins = goods("oil", "l", 0, pack("1 l", 1, "16.00"));
+        for (double need : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY, 1e300}) {
+            var refusal = assertThrows(IllegalArgumentException.class, () -> Ordering.packs(tins, List.of(need), GBP));
+            assertTrue(refusal.getMessage().contains("oil"));
+        }
+        assertThrows(IllegalArgumentException.class, () -> Ordering.unpriced("oil", "oil", -1, "l"));
+        for (PackGoods bad : List.of(
+                goods("oil", "l", 0, pack("1 l", 0, "16.00")),
+                goods("oil", "l", 0, pack("1 l", 1, "-16.00")),
+                goods("oil", "l", -0.5, pack("1 l", 1, "16.00")))) {
+            assertThrows(IllegalArgumentException.class, () -> Ordering.packs(bad, List.of(1.0), GBP));
+        }
+    }
+
+    @Test
+    void theSlipOfTheTwoBedsSavesAsByHandLargestFirst() {
+        List<SlipLine> lines = List.of(
+                bought("timber 100x200", "352.20", "358.80"),
+                bought("timber 50x75", "30.00", "36.00"),
+                bought("screws", "24.00", "28.00"),
+                bought("oil", "46.00", "60.00"),
+                bought("liner", "49.50", "58.50"),
+                bought("soil", "349.00", "526.00"),
+                bought("mulch", "42.00", "42.00"),
+                bought("staples", "5.00", "10.00"));
+        Slip slip = Ordering.slip(GBP, lines, false);
+        assertEquals(new BigDecimal("897.70"), slip.total());
+        assertFalse(slip.atLeast());
+        assertEquals(
+                List.of("soil", "oil", "liner", "timber 100x200", "timber 50x75", "staples", "screws", "mulch"),
+                slip.lines().stream().map(SlipLine::item).toList());
+        BigDecimal saved =
+                slip.lines().stream().map(line -> line.saved().orElseThrow()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertEquals(new BigDecimal("221.60"), saved);
+        assertTrue(Ordering.slip(GBP, lines, true).atLeast(), "something was left out");
+    }
+
+    @Test
+    void goodsThatLiftTheOrderOverTheFreeDropCostHalfTheirPrice() {
+        Delivery delivery = new Delivery(new BigDecimal("35.00"), Optional.of(new BigDecimal("400.00")));
+        BigDecimal timber = new BigDecimal("352.20");
+        BigDecimal more = timber.add(new BigDecimal("70.00"));
+        assertEquals(new BigDecimal("387.20"), timber.add(delivery.on(timber)));
+        assertEquals(new BigDecimal("422.20"), more.add(delivery.on(more)));
+        assertEquals(new BigDecimal("35.00"), delivery.on(new BigDecimal("400.00")), "exactly at the limit still pays");
+        assertEquals(new BigDecimal("35.00"), new Delivery(new BigDecimal("35.00"), Optional.empty()).on(more));
+    }
+
+    static SlipLine bought(String item, String cost, String alone) {
+        return new SlipLine(
+                item,
+                item,
+                1,
+                "m",
+                List.of(),
+                0,
+                Optional.of(new BigDecimal(cost)),
+                Optional.of(new BigDecimal(alone)),
+                Ordering.unpriced(item, item, 1, "m").working());
+    }
+
+    private static Pack[] packs(String text) {
+        return Arrays.stream(text.split(";"))
+                .map(one -> {
+                    String[] part = one.split("[=@]");
+                    return pack(part[0], Double.parseDouble(part[1]), part[2]);
+                })
+                .toArray(Pack[]::new);
+    }
+
+    private static List<Double> numbers(String text) {
+        return Arrays.stream(text.split(";")).map(Double::valueOf).toList();
+    }
+}

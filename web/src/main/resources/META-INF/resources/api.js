@@ -1,0 +1,118 @@
+/** The only module that talks to the server. Paths are relative to the page, nothing leaves its origin. */
+
+/** The server answered, and said no: `snags` name place, amount and way out. */
+export class Refusal extends Error {
+  /** @param {number} status @param {object} body problem+json, or {} */
+  constructor(status, body) {
+    super(body.detail || body.title || `The server answered ${status}.`);
+    this.status = status;
+    this.body = body;
+    this.snags = Array.isArray(body.snags) ? body.snags : [];
+  }
+}
+
+/** No answer: the server is away, or the way to it is. */
+export class Away extends Error {}
+
+const PATIENCE_MS = 60000;
+
+/** A server that others can reach asks for its token; it is kept for this tab and never stands in an address. */
+const TOKEN = 'lapyard.token';
+
+const token = () => sessionStorage.getItem(TOKEN);
+
+/** Answers that say the server is not there behind its door. */
+const AWAY_STATUSES = new Set([502, 503, 504]);
+
+async function ask(method, path, { body, headers = {} } = {}) {
+  let answer;
+  try {
+    answer = await fetch(path, {
+      method,
+      headers: {
+        accept: 'application/json',
+        ...(body ? { 'content-type': 'application/json' } : {}),
+        ...(token() ? { authorization: `Bearer ${token()}` } : {}),
+        ...headers,
+      },
+      body: body === undefined ? undefined : JSON.stringify(body),
+      cache: 'no-cache',
+      signal: AbortSignal.timeout(PATIENCE_MS),
+    });
+  } catch (cause) {
+    throw new Away('The server does not answer.', { cause });
+  }
+  if (AWAY_STATUSES.has(answer.status)) throw new Away(`The server answered ${answer.status}.`);
+  if (!answer.ok && answer.status !== 304) throw new Refusal(answer.status, await answer.json().catch(() => ({})));
+  return answer;
+}
+
+async function read(answer) {
+  try {
+    return await answer.json();
+  } catch (cause) {
+    throw new Away('The answer broke off.', { cause });
+  }
+}
+
+const garden = id => `api/gardens/${encodeURIComponent(id)}`;
+
+export const api = {
+  /** @returns {Promise<{id: string, name: string, revision: number, changed: string}[]>} all pages of the list */
+  async gardens() {
+    const all = [];
+    let path = 'api/gardens';
+    while (path) {
+      const page = await read(await ask('GET', path));
+      all.push(...page.gardens);
+      path = page.next ? nextPage(page.next) : null;
+    }
+    return all;
+  },
+
+  /** @returns {Promise<string>} the new garden's id */
+  async create(plan) {
+    const answer = await ask('POST', 'api/gardens', { body: plan });
+    return decodeURIComponent(answer.headers.get('location').split('/').filter(Boolean).pop());
+  },
+
+  /** @returns {Promise<{plan: object, revision: string}>} `revision` is the entity tag */
+  async open(id) {
+    const answer = await ask('GET', garden(id));
+    return { plan: await read(answer), revision: answer.headers.get('etag') };
+  },
+
+  /** @returns {Promise<string>} the new revision */
+  async save(id, plan, revision) {
+    const answer = await ask('PUT', garden(id), { body: plan, headers: { 'if-match': revision } });
+    return answer.headers.get('etag');
+  },
+
+  /** @returns {Promise<object>} the job sheet of what is stored */
+  async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
+
+  /** @returns {Promise<{plan: object, revision: string} | null>} null where `revision` still stands */
+  async newer(id, revision) {
+    const answer = await ask('GET', garden(id), { headers: { 'if-none-match': revision } });
+    return answer.status === 304 ? null : { plan: await read(answer), revision: answer.headers.get('etag') };
+  },
+
+  /** Where a drawing or list of a garden is fetched: `plan.svg`, `plan.pdf`, `slip.csv`. */
+  address: (id, name) => `${garden(id)}/${name}`,
+
+  /** A drawing or list as bytes, where a link would not carry the token. @returns {Promise<Blob>} */
+  async sheet(id, name) { return (await ask('GET', `${garden(id)}/${name}`, { headers: { accept: '*/*' } })).blob(); },
+
+  needsToken: token,
+
+  useToken(text) { sessionStorage.setItem(TOKEN, text); },
+};
+
+/** `next` may be a whole address, a path or only the cursor. */
+function nextPage(next) {
+  if (/^https?:|^\//.test(next)) {
+    const url = new URL(next, location.href);
+    return url.origin === location.origin ? url.pathname + url.search : null;
+  }
+  return `api/gardens?after=${encodeURIComponent(next)}`;
+}

@@ -1,0 +1,195 @@
+import { bounds } from '../geometry/outline.js';
+import { freePlace } from '../geometry/free-place.js';
+import { shown } from '../geometry/length.js';
+import { nameCheck, placeCheck, readCourses, readTurn, readWeekend, sideCheck } from '../state/checks.js';
+import { copyBed, lastBed, mirrorBed, moveBed, ownBed, placeBed, removeBed, setBed, turnBed } from '../state/commands.js';
+import { bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
+import { labelOf } from '../state/working.js';
+import { countField } from './count-field.js';
+import { lengthField } from './length-field.js';
+import { GardenElement, h } from './make.js';
+import { shownNumber } from './shown-number.js';
+
+/** Room kept to the neighbours when a copy finds its own place, millimetres. */
+const CLEAR = 600;
+
+const ENDS = { start: 'at its start', end: 'at its end', both: 'at both ends', none: 'at no end' };
+
+/** bed-card: the chosen bed's entries, what may be done with it, and what it takes, or the course that is lifted out. */
+export class BedCard extends GardenElement {
+  #built = null;
+  #fields = {};
+
+  attached() {
+    this.setAttribute('role', 'region');
+    this.setAttribute('aria-label', 'The chosen bed');
+    this.follow([this.garden.plans, this.garden.choice, this.garden.reckoning], () => this.render());
+    this.render();
+  }
+
+  render() {
+    const { bed } = this.garden;
+    this.hidden = !bed;
+    if (!bed) {
+      this.#built = null;
+      this.replaceChildren();
+      return;
+    }
+    const build = `${bed.id}|${bed.type}|${Boolean(bed.size)}|${bed.section.id}`;
+    if (this.#built !== build) this.#build(bed);
+    this.#built = build;
+    this.#show(bed);
+  }
+
+  #run(command) { this.garden.plans.run(command); }
+
+  #build(bed) {
+    const { plan } = this.garden;
+    const units = unitsOf(plan);
+    const { id } = bed;
+    const f = this.#fields = {
+      name: countField({ label: 'Name', mode: 'text', key: 'bed name', read: text => {
+        const wrong = nameCheck(text);
+        return wrong ? { error: wrong } : { value: text.trim() };
+      } }),
+      width: bed.size && lengthField({ label: 'Width', units, check: sideCheck(plan, bed.section.thickness, 'width'), key: 'bed width' }),
+      depth: bed.size && lengthField({ label: 'Depth', units, check: sideCheck(plan, bed.section.thickness, 'depth'), key: 'bed depth' }),
+      courses: countField({ label: 'Courses', read: readCourses, key: 'bed courses' }),
+      weekend: countField({ label: 'Weekend', read: readWeekend, key: 'bed weekend' }),
+      x: lengthField({ label: 'Along the house', units, check: placeCheck, key: 'bed x' }),
+      y: lengthField({ label: 'Away from it', units, check: placeCheck, key: 'bed y' }),
+      turn: countField({ label: 'Turned, degrees', mode: 'decimal', read: readTurn, key: 'bed turn' }),
+    };
+    const on = (field, type, command) => field?.addEventListener(type, event => this.#run(command(event.detail)));
+    on(f.name, 'count', name => setBed(id, { name: name || undefined }));
+    on(f.width, 'length', ({ mm }) => setBed(id, { width: mm }));
+    on(f.depth, 'length', ({ mm }) => setBed(id, { depth: mm }));
+    on(f.courses, 'count', courses => setBed(id, { courses }));
+    on(f.weekend, 'count', weekend => setBed(id, { weekend }));
+    on(f.x, 'length', ({ mm }) => this.#moved(id, 0, mm));
+    on(f.y, 'length', ({ mm }) => this.#moved(id, 1, mm));
+    on(f.turn, 'count', turn => now => placeBed(id, { ...bedsOf(now).find(one => one.id === id).placement, turn })(now));
+    this.#head = h('h2');
+    this.#kind = h('p.kind');
+    this.#takes = h('div.takes');
+    this.replaceChildren(
+      h('header', {}, this.#head, h('button.quiet', { type: 'button', 'data-key': 'let go', onclick: () => this.garden.choice.takeBed(null) }, 'Let go')),
+      this.#kind,
+      h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.weekend, f.x, f.y, f.turn, this.#lap(bed)),
+      h('div.verbs', {},
+        this.#verb('Turn 90°', 'turn', () => this.turn()),
+        this.#verb('Mirror', 'mirror', () => this.mirror()),
+        this.#verb('Copy', 'copy', () => this.copy()),
+        this.#verb('Delete', 'delete', () => this.remove())),
+      this.#takes);
+  }
+
+  #head; #kind; #takes; #lapSelect;
+
+  #verb(text, key, act) { return h('button', { type: 'button', 'data-key': key, onclick: act }, text); }
+
+  #lap(bed) {
+    if (bed.type) return null;
+    this.#lapSelect = h('select', { id: 'bed-lap', 'data-key': 'bed lap', onchange: event => {
+      const lap = event.target.value;
+      this.#run(setBed(bed.id, { lap: lap === 'turning' ? undefined : lap }));
+    } }, h('option', { value: 'turning' }, 'turning'), h('option', { value: 'long-wall' }, 'long-wall'));
+    return h('div.field', {}, h('label', { for: 'bed-lap' }, 'Lap'), this.#lapSelect);
+  }
+
+  /** The typed place is that of the box's front left corner, whatever the turn. */
+  #moved(id, axis, mm) {
+    return plan => {
+      const bed = bedsOf(plan).find(one => one.id === id);
+      const box = bounds(bed.outline);
+      const by = mm - (axis === 0 ? box.left : box.front);
+      const at = [...bed.placement.at];
+      at[axis] += by;
+      return moveBed(id, at)(plan);
+    };
+  }
+
+  #show(bed) {
+    const f = this.#fields;
+    const box = bounds(bed.outline);
+    this.#head.textContent = bed.name ? `${bed.id} · ${bed.name}` : `Bed ${bed.id}`;
+    f.name.show(bed.name);
+    f.width?.show(bed.size.width);
+    f.depth?.show(bed.size.depth);
+    if (!bed.type) f.courses.show(bed.courses);
+    f.weekend.show(bed.weekend);
+    f.x.show(Math.round(box.left * 10) / 10);
+    f.y.show(Math.round(box.front * 10) / 10);
+    f.turn.show(bed.placement.turn);
+    if (this.#lapSelect) this.#lapSelect.value = bed.lap;
+    this.#kind.replaceChildren(...this.#kindOf(bed));
+    this.#showTakes(bed);
+  }
+
+  #kindOf(bed) {
+    const units = unitsOf(this.garden.plan);
+    const box = bounds(bed.own);
+    const size = `${shown(box.right - box.left, units)} by ${shown(box.back - box.front, units)}, ${bed.own.length} walls, `
+      + `timber ${bed.section.id}${bed.placement.mirror ? ', mirrored' : ''}`;
+    if (!bed.type) return [size];
+    const others = bedsOf(this.garden.plan).filter(one => one.type === bed.type).length;
+    return [`Type ${bed.type}, ${others} of them: ${size}, ${bed.courses} courses. `,
+      h('button.quiet', { type: 'button', 'data-key': 'own', onclick: () => this.#run(ownBed(bed.id)) }, 'Make it a bed of its own')];
+  }
+
+  #showTakes(bed) {
+    const part = this.garden.reckoning.bed(bed.id);
+    const key = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
+    const { course } = this.garden.choice;
+    this.#takes.replaceChildren(...(part ? course ? this.#courseCard(part, course) : this.#quantities(part) : []));
+    if (key?.startsWith('number ')) this.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus();
+  }
+
+  #quantities(part) {
+    const rows = (part.quantities ?? []).map((quantity, i) => h('div', {},
+      h('dt', {}, labelOf(quantity.key)),
+      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${quantity.key} ${i}`, { ...quantity, name: labelOf(quantity.key) }))));
+    return rows.length ? [h('h3', {}, 'What it takes'), h('p.hint', {}, 'Press a number for its working.'), h('dl', {}, rows)] : [];
+  }
+
+  #courseCard(part, course) {
+    const units = unitsOf(this.garden.plan);
+    const pieces = (part.pieces ?? []).filter(piece => piece.course === course);
+    return [h('h3', {}, `Course ${course}`),
+      h('table', {},
+        h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'Mark'), h('th', { scope: 'col' }, 'Length'), h('th', { scope: 'col' }, 'Runs past'))),
+        h('tbody', {}, pieces.map(piece => h('tr', {},
+          h('th', { scope: 'row' }, piece.mark), h('td', {}, shown(piece.length, units)), h('td', {}, ENDS[piece.runsPast] ?? ''))))),
+      h('p.hint', {}, `Together ${shown(pieces.reduce((sum, piece) => sum + piece.length, 0), units)}.`)];
+  }
+
+  turn(degrees = 90) {
+    const { bed } = this.garden;
+    this.#run(turnBed(bed.id, degrees));
+    this.say(`${calledOf(bed)} turned to ${this.garden.bed.placement.turn} degrees.`);
+  }
+
+  mirror() {
+    const { bed } = this.garden;
+    this.#run(mirrorBed(bed.id));
+    this.say(`${calledOf(bed)} ${this.garden.bed.placement.mirror ? 'mirrored' : 'as drawn again'}.`);
+  }
+
+  copy() {
+    const { bed, plan } = this.garden;
+    const placedOwn = bed.outline.map(([x, y]) => [x - bed.placement.at[0], y - bed.placement.at[1]]);
+    const at = freePlace(placedOwn, bedsOf(plan).map(one => one.outline), yardOf(plan), CLEAR);
+    this.#run(copyBed(bed.id, at));
+    this.garden.choice.takeBed(lastBed(this.garden.plan));
+    this.say(`Bed ${this.garden.choice.bed} stands, a copy of ${calledOf(bed)}.`);
+  }
+
+  remove() {
+    const { bed } = this.garden;
+    this.#run(removeBed(bed.id));
+    this.say(`${calledOf(bed)} is deleted. Undo brings it back.`);
+    this.dispatchEvent(new CustomEvent('bed-gone', { bubbles: true }));
+  }
+}
+
+customElements.define('bed-card', BedCard);

@@ -1,0 +1,46 @@
+import { differences } from '../state/merge.js';
+import { GardenElement, h } from './make.js';
+
+/** clash-ask: two people changed the same thing. Shows both and asks; fires `start-garden` where mine is kept as a copy. */
+export class ClashAsk extends GardenElement {
+  attached() {
+    this.follow([this.garden.keeper], () => this.render());
+    this.render();
+  }
+
+  render() {
+    const { clash } = this.garden.keeper;
+    if (!clash) return this.replaceChildren();
+    if (this.querySelector('dialog')) return undefined;
+    const clashing = new Set(clash.clashes.map(one => one.where));
+    const rows = differences(clash.mine, clash.theirs).filter(row => clashing.has(row.where));
+    const dialog = h('dialog', { 'aria-labelledby': 'clash-title', oncancel: event => event.preventDefault() },
+      h('h2', { id: 'clash-title' }, 'Changed in two places'),
+      h('p', {}, 'While you worked, someone else saved this garden. These do not go together:'),
+      h('div.both', { tabindex: 0, role: 'group', 'aria-label': 'Both versions' }, h('table', {},
+        h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'Where'), h('th', { scope: 'col' }, 'Yours'), h('th', { scope: 'col' }, 'Theirs'))),
+        h('tbody', {}, rows.map(row => h('tr', {}, h('th', { scope: 'row' }, row.where), h('td', {}, row.mine), h('td', {}, row.theirs)))))),
+      h('div.verbs', {},
+        h('button.main', { type: 'button', onclick: () => this.#settle('mine') }, 'Keep yours'),
+        h('button', { type: 'button', onclick: () => this.#settle('theirs') }, 'Take theirs'),
+        h('button', { type: 'button', onclick: () => this.#both(clash.mine) }, 'Take theirs, keep yours as a copy')));
+    this.replaceChildren(dialog);
+    dialog.showModal();
+    return undefined;
+  }
+
+  #settle(whose) {
+    this.querySelector('dialog').close();
+    this.replaceChildren();
+    this.garden.settle(whose);
+    this.say(whose === 'mine' ? 'Yours is kept.' : 'Theirs is taken.');
+  }
+
+  #both(mine) {
+    const copy = { ...mine, name: `${mine.name || 'Garden'}, your version` };
+    this.dispatchEvent(new CustomEvent('start-garden', { detail: copy, bubbles: true }));
+    this.#settle('theirs');
+  }
+}
+
+customElements.define('clash-ask', ClashAsk);

@@ -1,0 +1,58 @@
+import { GardenElement, h } from './make.js';
+
+/**
+ * house-sill: what lies to hand at the house wall: standing a bed, the steps back and forth, looking nearer.
+ * Set `yard` and `keys`. Fires `stand`.
+ */
+export class HouseSill extends GardenElement {
+  attached() {
+    this.setAttribute('role', 'group');
+    this.setAttribute('aria-label', 'To hand');
+    const button = (text, key, onclick, name) => h('button', { type: 'button', 'data-key': key, onclick, 'aria-label': name ?? null, title: name ?? null }, text);
+    this.undo = button('Undo', 'undo', () => this.step('undo'));
+    this.redo = button('Redo', 'redo', () => this.step('redo'));
+    this.replaceChildren(
+      h('button.main', { type: 'button', 'data-key': 'stand', onclick: () => this.dispatchEvent(new CustomEvent('stand', { bubbles: true })) }, 'Stand a bed'),
+      this.undo, this.redo,
+      h('span.look', {},
+        button('+', 'nearer', () => this.yard.zoom(1.25), 'Nearer'),
+        button('−', 'further', () => this.yard.zoom(0.8), 'Further'),
+        button('Whole yard', 'whole', () => this.yard.wholeYard())),
+      button('Keys', 'keys', () => this.keys.show()));
+    this.follow([this.garden.plans], () => this.render());
+    this.listen(window, 'keydown', event => this.#key(event));
+    this.render();
+  }
+
+  render() {
+    const { past, future } = this.garden.plans;
+    this.undo.setAttribute('aria-disabled', String(!past.length));
+    this.redo.setAttribute('aria-disabled', String(!future.length));
+  }
+
+  step(way) {
+    const { plans } = this.garden;
+    const there = way === 'undo' ? plans.past.length : plans.future.length;
+    if (!there) {
+      this.say(way === 'undo' ? 'Nothing to undo.' : 'Nothing to redo.');
+      return;
+    }
+    plans[way]();
+    this.say(way === 'undo' ? 'Undone.' : 'Redone.');
+  }
+
+  #key(event) {
+    const typing = event.target.matches?.('input, textarea, select');
+    if ((event.ctrlKey || event.metaKey) && !event.altKey && !typing) {
+      const key = event.key.toLowerCase();
+      if (key !== 'z' && key !== 'y') return;
+      event.preventDefault();
+      this.step(key === 'y' || event.shiftKey ? 'redo' : 'undo');
+    } else if (event.key === '?' && event.target.closest?.('lap-yard')) {
+      event.preventDefault();
+      this.keys.show();
+    }
+  }
+}
+
+customElements.define('house-sill', HouseSill);

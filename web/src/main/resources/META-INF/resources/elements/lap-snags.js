@@ -1,0 +1,69 @@
+import { placeOf } from '../state/places.js';
+import { GardenElement, h } from './make.js';
+
+const ORDER = { STOP: 0, SNAG: 1, NOTE: 2 };
+
+const MANY = 6;
+
+/** lap-snags: what is in the way, worst first. A snag under the pointer or the focus draws its thread to its place. */
+export class LapSnags extends GardenElement {
+  #all = false;
+
+  attached() {
+    this.setAttribute('role', 'region');
+    this.setAttribute('aria-labelledby', 'snags-title');
+    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
+    this.render();
+  }
+
+  get snags() {
+    const { keeper, reckoning } = this.garden;
+    const refused = keeper.standing === 'refused' ? keeper.snags : [];
+    return [...refused, ...(reckoning.sheet?.snags ?? [])]
+      .toSorted((a, b) => (ORDER[a.weight] ?? 3) - (ORDER[b.weight] ?? 3));
+  }
+
+  render() {
+    const snags = this.snags;
+    const inTheWay = snags.filter(snag => snag.weight !== 'NOTE').length;
+    const shownSnags = this.#all ? snags : snags.slice(0, MANY);
+    this.hidden = !snags.length;
+    this.rebuild(
+      h('h2', { id: 'snags-title' }, inTheWay ? `Snags: ${inTheWay}` : `Notes: ${snags.length}`),
+      h('ul', {}, shownSnags.map((snag, i) => this.#snag(snag, i))),
+      snags.length > MANY ? h('button.quiet', {
+        type: 'button', 'data-key': 'all', 'aria-expanded': String(this.#all),
+        onclick: () => { this.#all = !this.#all; this.render(); },
+      }, this.#all ? 'Show fewer' : `Show all ${snags.length}`) : null);
+    this.#sayNew(inTheWay);
+  }
+
+  #told = 0;
+
+  #sayNew(count) {
+    if (count > this.#told) this.say(`${count} ${count === 1 ? 'snag' : 'snags'}. ${this.snags[0].text}`);
+    this.#told = count;
+  }
+
+  #snag(snag, i) {
+    const place = placeOf(this.garden.plan, snag.where);
+    const point = on => this.garden.choice.pointAt(on && place ? { ...snag, ...place, key: `snag ${i}` } : null);
+    const text = [
+      h('span.weight', {}, snag.weight.toLowerCase()), ' ',
+      h('span.where', {}, snag.where), ': ', h('span.text', {}, snag.text),
+      (snag.ways ?? []).length ? h('span.ways', {}, snag.ways.join(' ')) : null,
+    ];
+    return h(`li.${String(snag.weight).toLowerCase()}`, { 'data-snag': `snag ${i}`, onpointerenter: () => point(true), onpointerleave: () => point(false) },
+      place
+        ? h('button', {
+          type: 'button', 'data-key': `snag ${i}`, onfocus: () => point(true), onblur: () => point(false),
+          onclick: () => {
+            point(true);
+            if (place.bed) this.garden.choice.takeBed(place.bed);
+          },
+        }, ...text)
+        : h('p', {}, ...text));
+  }
+}
+
+customElements.define('lap-snags', LapSnags);

@@ -1,0 +1,48 @@
+import { bedsOf, calledOf } from '../state/plan.js';
+import { setBed } from '../state/commands.js';
+import { GardenElement, h } from './make.js';
+
+/** More codes than this in one cell are counted instead of listed. */
+const MANY = 12;
+
+/** lap-weekends: the ribbon of weekends, each with the beds that are built on it. Pressing one moves the chosen bed there. */
+export class LapWeekends extends GardenElement {
+  attached() {
+    this.setAttribute('role', 'region');
+    this.setAttribute('aria-label', 'Weekends');
+    this.follow([this.garden.plans, this.garden.choice], () => this.render());
+    this.render();
+  }
+
+  render() {
+    const beds = bedsOf(this.garden.plan);
+    const chosen = this.garden.bed;
+    const last = Math.max(1, ...beds.map(bed => bed.weekend)) + (chosen ? 1 : 0);
+    const cells = Array.from({ length: last }, (_, i) => this.#cell(i + 1, beds.filter(bed => bed.weekend === i + 1), chosen));
+    this.rebuild(h('ol', {}, cells));
+  }
+
+  #cell(weekend, beds, chosen) {
+    const here = chosen?.weekend === weekend;
+    const codes = beds.slice(0, MANY).map(bed =>
+      h(`span.bed${bed.id === chosen?.id ? '.chosen' : ''}`, { 'aria-hidden': 'true' }, bed.id));
+    const content = [
+      h('span.name', {}, `Weekend ${weekend}`),
+      h('span.codes', {}, ...codes,
+        beds.length > MANY ? h('span.rest', { 'aria-hidden': 'true' }, `+${beds.length - MANY}`) : null,
+        beds.length ? null : h('span.none', { 'aria-hidden': 'true' }, chosen ? 'put here' : 'nothing')),
+    ];
+    const told = `${beds.length} ${beds.length === 1 ? 'bed' : 'beds'}`;
+    if (!chosen) return h('li', {}, h('div.cell', {}, ...content, h('span.unseen', {}, `, ${told}`)));
+    return h('li', {}, h('button.cell', {
+      type: 'button', 'data-key': `weekend ${weekend}`, 'aria-pressed': String(here),
+      'aria-label': `Weekend ${weekend}, ${told}: build ${calledOf(chosen)} then`,
+      onclick: () => {
+        this.garden.plans.run(setBed(chosen.id, { weekend }));
+        this.say(`${calledOf(chosen)} is built on weekend ${weekend}.`);
+      },
+    }, ...content));
+  }
+}
+
+customElements.define('lap-weekends', LapWeekends);

@@ -1,0 +1,78 @@
+/** Making elements without markup in strings, so that what people typed is only ever text. */
+
+const SVG = 'http://www.w3.org/2000/svg';
+
+/**
+ * @param {string} spec tag and classes, `button.quiet`
+ * @param {object} [props] `on…` are listeners, `text` is text, null and false are left out, all else are attributes
+ * @param {...(Node | string | null | false)} children
+ */
+export function h(spec, props = {}, ...children) {
+  const [tag, ...classes] = spec.split('.');
+  return fill(document.createElement(tag), classes, props, children);
+}
+
+/** The same for drawings. */
+export function s(spec, props = {}, ...children) {
+  const [tag, ...classes] = spec.split('.');
+  return fill(document.createElementNS(SVG, tag), classes, props, children);
+}
+
+function fill(element, classes, props, children) {
+  if (classes.length) element.setAttribute('class', classes.join(' '));
+  for (const [name, value] of Object.entries(props)) {
+    if (value === null || value === undefined || value === false) continue;
+    if (name.startsWith('on')) element.addEventListener(name.slice(2), value);
+    else if (name === 'text') element.textContent = value;
+    else if (name === 'value') element.value = value;
+    else element.setAttribute(name, value === true ? '' : value);
+  }
+  element.append(...children.flat().filter(child => child !== null && child !== false && child !== undefined));
+  return element;
+}
+
+/** An element of the page. Set `garden` before attaching; `render` is called once attached. */
+export class GardenElement extends HTMLElement {
+  #ends = [];
+
+  /** @type {import('../state/garden.js').Garden} */
+  garden = null;
+
+  connectedCallback() { this.attached(); }
+
+  disconnectedCallback() {
+    for (const end of this.#ends) end();
+    this.#ends = [];
+  }
+
+  /** Listens until the element leaves the page. */
+  listen(target, type, handler, options) {
+    target.addEventListener(type, handler, options);
+    this.atEnd(() => target.removeEventListener(type, handler, options));
+  }
+
+  /** Runs when the element leaves the page. */
+  atEnd(end) { this.#ends.push(end); }
+
+  /** Calls `handler` at the next frame after any of the events, once however many came. */
+  follow(targets, handler) {
+    let asked = 0;
+    const ask = () => {
+      asked ||= requestAnimationFrame(() => {
+        asked = 0;
+        if (this.isConnected) handler();
+      });
+    };
+    for (const target of targets) this.listen(target, 'change', ask);
+  }
+
+  /** Rebuilds the children; the focus returns to the one with the same `data-key`. */
+  rebuild(...children) {
+    const key = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
+    this.replaceChildren(...children.flat().filter(Boolean));
+    if (key !== undefined) this.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus();
+  }
+
+  /** Says something to those who hear the page. */
+  say(text) { this.dispatchEvent(new CustomEvent('say', { detail: text, bubbles: true })); }
+}

@@ -1,0 +1,93 @@
+import { bounds, inset, placePoint, placed, wallLetter } from '../../geometry/outline.js';
+import { insidePoint } from '../../geometry/inside.js';
+import { shown } from '../../geometry/length.js';
+import { s } from '../make.js';
+import { d, label, upright } from './ground.js';
+
+/** @param {import('../../state/plan.js').LaidBed} bed @returns {SVGElement[]} the bed as one looks down on it */
+export function drawnBed(bed, part, units) {
+  const inner = placed(inset(bed.own, bed.section.thickness), bed.placement);
+  const top = (part?.pieces ?? []).filter(piece => piece.lies && piece.course === bed.courses);
+  return [
+    s('path.timber', { d: d(bed.outline) }),
+    s('path.soil', { d: d(inner) }),
+    s('path', { d: d(inner), fill: 'url(#hatch-soil)' }),
+    ...top.map(piece => s('path.joint', { d: d(lying(piece, bed)) })),
+    s('path.face', { d: d(bed.outline) }),
+    ...bedLabels(bed, units),
+  ];
+}
+
+/** A plain bed that reaches further from the house than along it carries its words along its length. */
+export function standsUpright(bed) {
+  const box = bounds(bed.outline);
+  return bed.outline.length === 4 && box.back - box.front > 1.2 * (box.right - box.left);
+}
+
+function bedLabels(bed, units) {
+  const own = bounds(bed.own);
+  const at = insidePoint(bed.outline);
+  const angle = standsUpright(bed) ? -90 : 0;
+  return [
+    label(at, bed.id, 'code', angle),
+    label(at, `${shown(own.right - own.left, units)} × ${shown(own.back - own.front, units)} · ${bed.courses}`, 'size', angle),
+  ];
+}
+
+function lying({ lies }, bed) {
+  const { x, y, width, depth } = lies;
+  return placed([[x, y], [x + width, y], [x + width, y + depth], [x, y + depth]], bed.placement);
+}
+
+/** One course alone: its timbers with lengths, a bar across each run-past end, a triangle to the seen face. */
+export function drawnRing(bed, part, course, units) {
+  const inner = placed(inset(bed.own, bed.section.thickness), bed.placement);
+  const pieces = (part?.pieces ?? []).filter(piece => piece.course === course && piece.lies);
+  return [
+    s('path.lifted-soil', { d: d(inner) }),
+    ...pieces.flatMap(piece => drawnPiece(piece, bed, units)),
+    label(insidePoint(bed.outline), `${bed.id}, course ${course}`, 'code lifted'),
+  ];
+}
+
+function drawnPiece(piece, bed, units) {
+  const side = bed.own.findIndex((_, i) => wallLetter(i) === piece.wall);
+  if (side < 0) return [];
+  const [a, b] = [bed.own[side], bed.own[(side + 1) % bed.own.length]];
+  const wall = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const along = [(b[0] - a[0]) / wall, (b[1] - a[1]) / wall];
+  const outward = [along[1], -along[0]];
+  const { x, y, width, depth } = piece.lies;
+  const centre = [x + width / 2, y + depth / 2];
+  const half = Math.abs(along[0]) * width / 2 + Math.abs(along[1]) * depth / 2;
+  const thick = bed.section.thickness;
+  const at = (far, out) => placePoint([centre[0] + along[0] * far + outward[0] * out, centre[1] + along[1] * far + outward[1] * out], bed.placement);
+  const bar = sign => {
+    const inside = sign * (half - thick * 0.3);
+    return s('path.run-past', { d: d([at(inside, -thick / 2), at(inside, thick / 2)], false) });
+  };
+  const [from, to] = [at(-half, 0), at(half, 0)];
+  return [
+    s('path.timber.lifted', { d: d(lying(piece, bed)) }),
+    ['start', 'both'].includes(piece.runsPast) ? bar(-1) : null,
+    ['end', 'both'].includes(piece.runsPast) ? bar(1) : null,
+    piece.seen ? s('path.seen-face', { d: d([at(-half * 0.55 - thick * 0.2, 0), at(-half * 0.55 + thick * 0.2, 0), at(-half * 0.55, thick * 0.38)]) }) : null,
+    label(at(0, 0), `${piece.wall}${piece.part ?? ''} ${shown(piece.length, units)}`, 'length', upright(from, to)),
+  ].filter(Boolean);
+}
+
+/** Everything on which the drawing of a bed depends: drawn again only when it changes. */
+export function looksOf(bed, part, course, units) {
+  const joints = part ? (part.pieces ?? []).length : 0;
+  return JSON.stringify([bed.id, bed.outline, bed.section, bed.courses, course, units, joints, part?.pieces?.[0]?.runsPast, part?.pieces?.[0]?.length]);
+}
+
+/** How a bed is told to those who hear the page. */
+export function toldBed(bed, units) {
+  const own = bounds(bed.own);
+  const box = bounds(bed.outline);
+  const say = mm => shown(Math.round(mm * 10) / 10, units);
+  return `Bed ${bed.id}${bed.name ? `, ${bed.name}` : ''}, ${say(own.right - own.left)} by ${say(own.back - own.front)}, `
+    + `${bed.courses} courses, ${say(box.left)} along the house, ${say(box.front)} away from it`
+    + `${bed.placement.turn ? `, turned ${bed.placement.turn} degrees` : ''}${bed.placement.mirror ? ', mirrored' : ''}, weekend ${bed.weekend}`;
+}

@@ -1,0 +1,112 @@
+import { bounds, middle, widened } from '../../geometry/outline.js';
+import { shown } from '../../geometry/length.js';
+import { USUAL, unitsOf, yardOf } from '../../state/plan.js';
+import { s } from '../make.js';
+import { SURFACES } from './patterns.js';
+
+/** The world's coordinates on paper: the yard's y runs up, a drawing's runs down. */
+export const d = (outline, close = true) =>
+  `M${outline.map(([x, y]) => `${round(x)} ${round(-y)}`).join('L')}${close ? 'Z' : ''}`;
+
+const round = value => Math.round(value * 10) / 10;
+
+/** Points of a circle's outline, enough for a clearance. */
+const ROUND = 32;
+
+/** The yard, its surfaces and paths. @returns {SVGElement[]} from the ground up */
+export function drawnGround(plan) {
+  const yard = yardOf(plan);
+  return [
+    yard ? s('path.yard', { d: d(yard) }) : null,
+    ...(plan.ground?.surfaces ?? []).filter(surface => surface.outline?.length > 2).map(drawnSurface),
+    ...drawnPaths(plan),
+    yard ? s('path.fence', { d: d(yard) }) : null,
+  ].filter(Boolean);
+}
+
+function drawnSurface({ kind, outline }) {
+  const hatch = SURFACES.has(kind) ? kind : 'concrete';
+  return s('g', { class: `surface ${hatch}` },
+    s('path.base', { d: d(outline) }),
+    s('path', { d: d(outline), fill: `url(#hatch-${hatch})` }),
+    label([bounds(outline).left, bounds(outline).back], kind, 'small corner'));
+}
+
+/** Edges first, then the ground over them, so that paths that cross join into one. */
+function drawnPaths(plan) {
+  const paths = (plan.paths ?? []).filter(path => path.line?.length > 1);
+  const shapes = paths.map(path => d(widened(path.line, path.width ?? USUAL.pathWidth)));
+  return [
+    ...shapes.map(shape => s('path.path-edge', { d: shape })),
+    ...shapes.map(shape => s('path.path', { d: shape })),
+    ...shapes.map(shape => s('path.path-hatch', { d: shape, fill: 'url(#hatch-path)' })),
+    ...paths.map(path => pathLabel(path, unitsOf(plan))),
+  ];
+}
+
+function pathLabel(path, units) {
+  let longest = 0;
+  let side = [path.line[0], path.line[1]];
+  for (let i = 1; i < path.line.length; i++) {
+    const [a, b] = [path.line[i - 1], path.line[i]];
+    const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+    if (length > longest) [longest, side] = [length, [a, b]];
+  }
+  const [a, b] = side;
+  const at = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  return label(at, `${path.name ?? path.id ?? 'path'} · ${shown(path.width ?? USUAL.pathWidth, units)} wide`, 'small path-name', upright(a, b));
+}
+
+/** Degrees on paper along a-b such that text is never upside down. */
+export function upright(a, b) {
+  const angle = -Math.atan2(b[1] - a[1], b[0] - a[0]) * 180 / Math.PI;
+  if (angle > 90.01) return angle - 180;
+  return angle < -89.99 ? angle + 180 : angle;
+}
+
+/** Text in the yard that keeps its size on the screen. */
+export function label([x, y], text, kind, angle = 0) {
+  const turn = angle ? ` rotate(${round(angle)})` : '';
+  return s('text', { class: `label ${kind}`, transform: `translate(${round(x)} ${round(-y)})${turn}`, text });
+}
+
+/** Keep-clear lies over the beds, so that what stands on it is seen to. @returns {SVGElement[]} */
+export function drawnKeepClear(plan) {
+  return (plan.ground?.keepClear ?? []).map(drawnOne).filter(Boolean);
+}
+
+function drawnOne(keep) {
+  const clearance = keep.clearance ?? 0;
+  const shapes = [];
+  let at;
+  if (keep.hinge) {
+    at = keep.hinge;
+    shapes.push(s('path.clear', { d: quarter(keep), fill: 'url(#hatch-clear)' }));
+  } else {
+    const points = keep.outline ?? keep.line ?? keep.shape ?? (keep.at ? [keep.at] : []);
+    if (!points.length) return null;
+    at = middle(bounds(points));
+    if (clearance) shapes.push(...points.map(point => s('path.clearance', { d: d(circle(point, clearance)) })));
+    if (points.length > 2) shapes.push(s('path.clear', { d: d(points), fill: 'url(#hatch-clear)' }));
+    else if (points.length === 2) shapes.push(s('path.clear', { d: d(points, false) }));
+    else shapes.push(s('path.clear', { d: d(circle(points[0], 120)), fill: 'url(#hatch-clear)' }));
+  }
+  return s('g.keep-clear', {}, ...shapes, label(at, keep.name ?? keep.kind ?? 'keep clear', 'small'));
+}
+
+function circle([x, y], radius) {
+  return Array.from({ length: ROUND }, (_, i) => {
+    const angle = i * 2 * Math.PI / ROUND;
+    return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
+  });
+}
+
+/** The ground a gate's leaf sweeps, from along the fence to straight into the yard. */
+function quarter({ hinge: [x, y], leaf = 900, swing }) {
+  const sign = swing === 'out' ? -1 : 1;
+  const points = Array.from({ length: 10 }, (_, i) => {
+    const angle = sign * i * Math.PI / 18;
+    return [x + leaf * Math.cos(angle), y + leaf * Math.sin(angle)];
+  });
+  return d([[x, y], ...points]);
+}

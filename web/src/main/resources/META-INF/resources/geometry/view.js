@@ -1,0 +1,48 @@
+/**
+ * How the yard lies on the screen. A view is `{k, x, y}`: k pixels a millimetre, and the pixel where the yard's
+ * origin lies. The yard's y runs up the screen, away from the house.
+ * @typedef {{k: number, x: number, y: number}} View
+ */
+
+/** Nearest and furthest that one may stand: pixels a millimetre. */
+const NEAREST = 2;
+const FURTHEST = 0.002;
+
+export const toScreen = ({ k, x, y }, [yardX, yardY]) => [x + yardX * k, y - yardY * k];
+
+export const toYard = ({ k, x, y }, [screenX, screenY]) => [(screenX - x) / k, (y - screenY) / k];
+
+/**
+ * The view that shows all of `box` in a frame on the screen: across its middle, and down at its foot or half way up.
+ *
+ * @param {import('./outline.js').Bounds} box yard millimetres
+ * @param {{left: number, top: number, width: number, height: number}} frame pixels
+ * @param {'foot'|'middle'} [stands]
+ * @returns {View}
+ */
+export function fitted(box, frame, stands = 'middle') {
+  const width = Math.max(box.right - box.left, 1);
+  const depth = Math.max(box.back - box.front, 1);
+  const k = clamp(Math.min(frame.width / width, frame.height / depth));
+  const foot = stands === 'foot' ? frame.top + frame.height : frame.top + (frame.height + depth * k) / 2;
+  return { k, x: frame.left + frame.width / 2 - (box.left + width / 2) * k, y: foot + box.front * k };
+}
+
+/** Nearer or further by `factor`, the yard under `point` staying put. */
+export function zoomed(view, factor, point) {
+  const k = clamp(view.k * factor);
+  const [yardX, yardY] = toYard(view, point);
+  return { k, x: point[0] - yardX * k, y: point[1] + yardY * k };
+}
+
+export const panned = (view, dx, dy) => ({ ...view, x: view.x + dx, y: view.y + dy });
+
+const clamp = k => Math.max(FURTHEST, Math.min(NEAREST, k));
+
+/** The step of a tape, 100 mm to 100 m, whose marks stand at least `leastPx` apart. */
+export function tapeStep(k, leastPx) {
+  for (let ten = 100; ten <= 100000; ten *= 10) {
+    for (const part of [1, 2, 5]) if (ten * part * k >= leastPx) return ten * part;
+  }
+  return 100000;
+}

@@ -1,0 +1,67 @@
+/** What a change did to the slip: each line before and after. */
+
+/**
+ * @param {object | null} before the slip as it stood, null where there was none
+ * @param {object} after
+ * @returns {{line: object, was: object | null, state: 'same'|'changed'|'new'|'gone'}[]} lines of `after` in their
+ *     order, then the lines that are gone
+ */
+export function compareSlips(before, after) {
+  const lines = after?.lines ?? [];
+  if (!before) return lines.map(line => ({ line, was: null, state: 'same' }));
+  const old = new Map((before.lines ?? []).map(line => [line.item, line]));
+  const compared = lines.map(line => {
+    const was = old.get(line.item) ?? null;
+    old.delete(line.item);
+    if (!was) return { line, was: null, state: 'new' };
+    return sameLine(was, line) ? { line, was: null, state: 'same' } : { line, was, state: 'changed' };
+  });
+  return [...compared, ...[...old.values()].map(line => ({ line, was: null, state: 'gone' }))];
+}
+
+function sameLine(a, b) {
+  return a.cost === b.cost && a.saved === b.saved && packsText(a) === packsText(b) && a.need === b.need;
+}
+
+/** `4 × 2400, 6 × 3000`; empty where nothing can be bought. */
+export function packsText(line) {
+  return (line.packs ?? []).map(pack => `${pack.count} × ${pack.pack}`).join(', ');
+}
+
+/** Money as pence-exact sums of decimal strings. @returns {string | null} null where any is missing */
+export function sumOf(amounts) {
+  let pence = 0n;
+  let decimals = 2;
+  const parsed = [];
+  for (const amount of amounts) {
+    if (amount === null || amount === undefined || !/^-?\d+(\.\d+)?$/.test(String(amount))) return null;
+    const [, fraction = ''] = String(amount).split('.');
+    decimals = Math.max(decimals, fraction.length);
+    parsed.push(String(amount));
+  }
+  for (const amount of parsed) {
+    const minus = amount.startsWith('-');
+    const [whole, fraction = ''] = amount.replace('-', '').split('.');
+    const value = BigInt(whole + fraction.padEnd(decimals, '0'));
+    pence += minus ? -value : value;
+  }
+  const minus = pence < 0n ? '-' : '';
+  const digits = (pence < 0n ? -pence : pence).toString().padStart(decimals + 1, '0');
+  return `${minus}${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`;
+}
+
+/** What pooling saved over all lines that know it. */
+export function savedOf(slip) {
+  return sumOf((slip?.lines ?? []).map(line => line.saved).filter(saved => saved !== null && saved !== undefined)) ?? '0.00';
+}
+
+/** `£897.70`; the plain number and code where the currency is unknown. */
+export function money(amount, currency) {
+  if (amount === null || amount === undefined) return 'no price';
+  try {
+    return new Intl.NumberFormat('en-GB', { style: 'currency', currency, currencyDisplay: 'narrowSymbol' })
+      .format(Number(amount));
+  } catch {
+    return `${amount} ${currency ?? ''}`.trim();
+  }
+}

@@ -1,0 +1,190 @@
+import { equal, merged } from './merge.js';
+
+/** Waits between tries while the server is away, milliseconds; the last one is repeated. */
+const WAITS = [1000, 2000, 4000, 8000, 15000];
+
+/**
+ * Keeps a garden: sends every plan to the store at once, one at a time and only the latest, and holds what the store
+ * has not acknowledged in the browser's own storage, so that neither a reload nor a stopped server loses it.
+ *
+ * `standing` is `kept`, `saving`, `away`, `refused` or `clash`. Fires `change` when it changes, and `merged` (detail:
+ * the plan) when someone else's changes were taken in.
+ */
+export class Keeper extends EventTarget {
+  #api;
+  #storage;
+  #later;
+  #base;
+  #pending = null;
+  #sending = false;
+  #tries = 0;
+  #retry = null;
+  #closed = false;
+
+  /**
+   * @param {object} parts
+   * @param {{save: Function, open: Function}} parts.api
+   * @param {Storage} parts.storage
+   * @param {string} parts.id the garden
+   * @param {object} parts.plan as the store holds it
+   * @param {string} parts.revision its entity tag
+   * @param {(run: () => void, ms: number) => any} [parts.later]
+   */
+  constructor({ api, storage, id, plan, revision, later = (run, ms) => setTimeout(run, ms) }) {
+    super();
+    this.#api = api;
+    this.#storage = storage;
+    this.#later = later;
+    this.id = id;
+    this.revision = revision;
+    this.#base = plan;
+    this.standing = 'kept';
+    this.snags = [];
+    this.clash = null;
+    this.storageFull = false;
+  }
+
+  /** What waits in the browser for a garden, from before a reload: `{plan, base, revision}` or null. */
+  static waiting(storage, id) {
+    try {
+      return JSON.parse(storage.getItem(keyOf(id)));
+    } catch {
+      return null;
+    }
+  }
+
+  get pending() { return this.#pending; }
+
+  /** Saves a plan; a plan that comes while another is on its way waits for it. */
+  put(plan) {
+    this.#pending = plan;
+    this.#remember();
+    if (this.standing !== 'clash') this.#send();
+  }
+
+  /** Tries again at once: the browser says the network is back, or the gardener asked. */
+  again() {
+    if (this.#pending && this.standing === 'away') this.#send();
+  }
+
+  /** Another garden is opened; what waits stays in the browser. */
+  close() { this.#closed = true; }
+
+  /** Nothing waits any more: the store's own plan stands. */
+  letGo() {
+    this.#pending = null;
+    this.#storage.removeItem(keyOf(this.id));
+  }
+
+  /** Ends a clash. @param {'mine'|'theirs'} whose @returns {object} the plan that now stands */
+  settle(whose) {
+    const { theirs, revision, mine } = this.clash;
+    this.clash = null;
+    this.revision = revision;
+    this.#base = theirs;
+    if (whose === 'theirs') {
+      this.letGo();
+      this.#stand('kept');
+      return theirs;
+    }
+    this.#pending ??= mine;
+    this.#remember();
+    this.#stand('saving');
+    this.#send();
+    return this.#pending;
+  }
+
+  /** Someone else's newer plan is taken in when nothing of ours waits. @returns {Promise<boolean>} whether there was one */
+  async lookForNews() {
+    if (this.#pending || this.#sending || this.standing !== 'kept') return false;
+    const news = await this.#api.newer(this.id, this.revision);
+    if (!news || this.#pending || this.#sending || news.revision === this.revision) return false;
+    const { plan, revision } = news;
+    this.revision = revision;
+    this.#base = plan;
+    this.#tell('merged', plan);
+    return true;
+  }
+
+  async #send() {
+    if (this.#sending || this.#closed) return;
+    this.#sending = true;
+    this.#stand('saving');
+    try {
+      while (this.#pending && !this.#closed) {
+        const plan = this.#pending;
+        try {
+          this.revision = await this.#api.save(this.id, plan, this.revision);
+        } catch (problem) {
+          if (problem.status !== 412) throw problem;
+          if (!await this.#join(plan)) return;
+          continue;
+        }
+        this.#tries = 0;
+        this.#base = plan;
+        if (this.#pending === plan) this.letGo();
+        else this.#remember();
+      }
+      this.snags = [];
+      this.#stand('kept');
+    } catch (problem) {
+      this.#stumble(problem);
+    } finally {
+      this.#sending = false;
+    }
+  }
+
+  /** The store has moved on. @returns {Promise<boolean>} true where both go together */
+  async #join(plan) {
+    const { plan: theirs, revision } = await this.#api.open(this.id);
+    const mine = this.#pending ?? plan;
+    const both = merged(this.#base, mine, theirs);
+    if (both.clashes.length) {
+      this.clash = { mine, theirs, revision, clashes: both.clashes };
+      this.#stand('clash');
+      return false;
+    }
+    this.revision = revision;
+    this.#base = theirs;
+    this.#pending = both.plan;
+    this.#remember();
+    if (!equal(both.plan, mine)) this.#tell('merged', both.plan);
+    return true;
+  }
+
+  #stumble(problem) {
+    if (problem.status) {
+      this.snags = problem.snags?.length
+        ? problem.snags
+        : [{ weight: 'STOP', where: 'garden', text: problem.message, ways: ['Undo the last change, or copy the garden.'] }];
+      this.#stand('refused');
+      return;
+    }
+    this.#stand('away');
+    if (this.#retry) return;
+    const wait = WAITS[Math.min(this.#tries++, WAITS.length - 1)];
+    this.#retry = this.#later(() => {
+      this.#retry = null;
+      if (this.#pending) this.#send();
+    }, wait) ?? true;
+  }
+
+  #remember() {
+    try {
+      const waiting = { plan: this.#pending, base: this.#base, revision: this.revision };
+      this.#storage.setItem(keyOf(this.id), JSON.stringify(waiting));
+      this.storageFull = false;
+    } catch {
+      this.storageFull = true;
+    }
+  }
+
+  #stand(standing) {
+    this.standing = standing;
+    this.dispatchEvent(new Event('change'));
+  }
+
+  #tell(type, detail) { this.dispatchEvent(new CustomEvent(type, { detail })); }
+}
+
+const keyOf = id => `lapyard.waiting.${id}`;

@@ -1,0 +1,82 @@
+/** Two people changed one garden: what goes together, and what does not. */
+
+/** Lists whose members carry a code and so can be told apart. */
+const LISTS = new Set(['beds', 'types', 'paths', 'rack']);
+
+export function equal(a, b) {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || !a || !b || Array.isArray(a) !== Array.isArray(b)) return false;
+  const keys = Object.keys(a);
+  return keys.length === Object.keys(b).length && keys.every(key => Object.hasOwn(b, key) && equal(a[key], b[key]));
+}
+
+/**
+ * Three-way merge: what only one side changed is taken, what both changed in the same way is kept once.
+ *
+ * @param {object} base the document both began with
+ * @returns {{plan: object, clashes: {where: string, mine: any, theirs: any}[]}} where they clash `plan` holds mine
+ */
+export function merged(base, mine, theirs) {
+  const clashes = [];
+  const plan = {};
+  for (const key of keysOf(theirs, mine, base)) {
+    const value = LISTS.has(key) && [base[key], mine[key], theirs[key]].every(listWithCodes)
+      ? mergedList(key, base[key] ?? [], mine[key] ?? [], theirs[key] ?? [], clashes)
+      : chosen(key, base[key], mine[key], theirs[key], clashes);
+    if (value !== undefined) plan[key] = value;
+  }
+  return { plan, clashes };
+}
+
+const keysOf = (...objects) => [...new Set(objects.flatMap(object => Object.keys(object ?? {})))];
+
+const listWithCodes = list => list === undefined || (Array.isArray(list) && list.every(one => one?.id));
+
+function chosen(where, base, mine, theirs, clashes) {
+  if (equal(mine, theirs) || equal(mine, base)) return theirs;
+  if (!equal(theirs, base)) clashes.push({ where, mine, theirs });
+  return mine;
+}
+
+function mergedList(key, base, mine, theirs, clashes) {
+  const byId = list => new Map(list.map(one => [one.id, one]));
+  const [baseOf, mineOf, theirsOf] = [byId(base), byId(mine), byId(theirs)];
+  const ids = [...new Set([...theirs, ...mine].map(one => one.id))];
+  return ids
+    .map(id => chosen(`${one(key)} ${id}`, baseOf.get(id), mineOf.get(id), theirsOf.get(id), clashes))
+    .filter(value => value !== undefined);
+}
+
+const one = key => (key === 'rack' ? 'board' : key.replace(/s$/, ''));
+
+/**
+ * What differs between two documents, a sentence each, for reading side by side.
+ *
+ * @returns {{where: string, mine: string, theirs: string}[]}
+ */
+export function differences(mine, theirs) {
+  return [...merged({}, mine, theirs).clashes, ...onlyOne(mine, theirs)].map(
+    clash => ({ where: clash.where, mine: told(clash.mine), theirs: told(clash.theirs) }));
+}
+
+/** Members one side has and the other has not: no clash to a merge, but a difference to a reader. */
+function onlyOne(mine, theirs) {
+  const found = [];
+  for (const key of LISTS) {
+    const [a, b] = [mine[key] ?? [], theirs[key] ?? []];
+    if (!listWithCodes(a) || !listWithCodes(b)) continue;
+    for (const item of a) if (!b.some(other => other.id === item.id)) found.push({ where: `${one(key)} ${item.id}`, mine: item });
+    for (const item of b) if (!a.some(other => other.id === item.id)) found.push({ where: `${one(key)} ${item.id}`, theirs: item });
+  }
+  return found;
+}
+
+/** A bed or value in few words. */
+export function told(value) {
+  if (value === undefined) return 'not there';
+  if (typeof value !== 'object' || value === null) return String(value);
+  return Object.entries(value)
+    .filter(([key]) => key !== 'id')
+    .map(([key, part]) => `${key} ${typeof part === 'object' ? JSON.stringify(part) : part}`)
+    .join(', ');
+}

@@ -1,0 +1,123 @@
+import { bounds, counterClockwise, fromFrontLeft, placed, rectangle, walked } from '../geometry/outline.js';
+
+/**
+ * Reads a garden document for drawing. Nothing here changes a document: `commands.js` does.
+ *
+ * @typedef {object} LaidBed a bed with its type and the defaults filled in
+ * @property {string} id
+ * @property {string} name empty where none was given
+ * @property {string|null} type
+ * @property {import('../geometry/outline.js').Point[]} own outline in its own frame
+ * @property {import('../geometry/outline.js').Point[]} outline as it lies in the yard
+ * @property {import('../geometry/outline.js').Placement} placement
+ * @property {{width: number, depth: number} | null} size where it is given by width and depth
+ * @property {number} courses
+ * @property {{id: string, thickness: number, height: number}} section
+ * @property {'turning'|'long-wall'} lap
+ * @property {number} weekend
+ */
+
+/** Defaults of the trade that the drawing needs before the job sheet is there. */
+export const USUAL = { section: '100x200', courses: 3, lap: 'turning', weekend: 1, pathWidth: 1200 };
+
+const memo = new WeakMap();
+
+/** @returns {LaidBed[]} in the order of the document */
+export function bedsOf(plan) {
+  if (!memo.has(plan)) memo.set(plan, (plan.beds ?? []).map(bed => laid(plan, bed)));
+  return memo.get(plan);
+}
+
+export const bedOf = (plan, id) => bedsOf(plan).find(bed => bed.id === id) ?? null;
+
+function laid(plan, bed) {
+  const type = (plan.types ?? []).find(one => one.id === bed.type) ?? {};
+  const whole = { ...type, ...bed };
+  const placement = { at: bed.at ?? [0, 0], turn: bed.turn ?? 0, mirror: bed.mirror ?? false };
+  const own = ownOutline(whole);
+  return {
+    id: String(bed.id ?? ''),
+    name: whole.name ?? '',
+    type: bed.type ?? null,
+    own,
+    outline: placed(own, placement),
+    placement,
+    size: whole.width && !whole.outline && !whole.walls ? { width: whole.width, depth: whole.depth } : null,
+    courses: whole.courses ?? USUAL.courses,
+    section: sectionOf(plan, whole.section ?? USUAL.section),
+    lap: whole.lap ?? USUAL.lap,
+    weekend: whole.weekend ?? USUAL.weekend,
+  };
+}
+
+/** Corners counter-clockwise from the front left, so that side 0 is wall A. */
+function ownOutline(bed) {
+  if (bed.outline) return fromFrontLeft(counterClockwise(bed.outline));
+  if (bed.walls) return walked(bed.walls).outline;
+  return rectangle(bed.width ?? 0, bed.depth ?? 0);
+}
+
+function sectionOf(plan, id) {
+  const named = (plan.catalogue?.sections ?? []).find(section => section.id === id);
+  if (named) return { id, thickness: named.thickness, height: named.height };
+  const [thickness, height] = String(id).split('x').map(Number);
+  return { id, thickness: thickness || 100, height: height || 200 };
+}
+
+/** @returns {import('../geometry/outline.js').Point[] | null} */
+export function yardOf(plan) {
+  const outline = plan.ground?.outline;
+  return Array.isArray(outline) && outline.length > 2 ? outline : null;
+}
+
+/** All that is drawn, with a step to stand on round beds that have no yard. */
+export function boundsOf(plan) {
+  const shapes = bedsOf(plan).map(bed => bed.outline);
+  const yard = yardOf(plan);
+  if (yard) shapes.push(yard);
+  for (const path of plan.paths ?? []) shapes.push(path.line ?? []);
+  const box = bounds(...shapes) ?? { left: 0, right: 6000, front: 0, back: 4000 };
+  const margin = yard ? 0 : 1000;
+  return {
+    left: box.left - margin, right: box.right + margin,
+    front: yard ? box.front : Math.min(box.front, 0), back: box.back + margin,
+  };
+}
+
+export const unitsOf = plan => (plan.units === 'imperial' ? 'imperial' : 'metric');
+
+/** How a bed is called: its name, else its code. */
+export const calledOf = bed => bed.name || `Bed ${bed.id}`;
+
+/** The next code nobody has: A ... Z, then B1, B2 ... */
+export function freeId(taken) {
+  const used = new Set(taken);
+  for (let i = 0; i < 26; i++) {
+    const letter = String.fromCharCode(65 + i);
+    if (!used.has(letter)) return letter;
+  }
+  let number = 1;
+  while (used.has(`B${number}`)) number++;
+  return `B${number}`;
+}
+
+/**
+ * The document with a code for every bed, as the job sheet names them; the same document where none is missing.
+ *
+ * @param {object} plan
+ * @param {object | null} sheet its job sheet, beds in the same order
+ */
+export function named(plan, sheet) {
+  const beds = plan.beds ?? [];
+  if (beds.every(bed => bed.id)) return plan;
+  const taken = beds.map(bed => bed.id).filter(Boolean);
+  return {
+    ...plan,
+    beds: beds.map((bed, i) => {
+      if (bed.id) return bed;
+      const id = sheet?.beds?.[i]?.id ?? freeId(taken);
+      taken.push(id);
+      return { ...bed, id };
+    }),
+  };
+}

@@ -1,0 +1,43 @@
+/**
+ * The job sheet of the stored plan, and the slip as it stood before. `standing` is `none`, `reckoning`, `fresh` or
+ * `away`. Fires `change`.
+ */
+export class Reckoning extends EventTarget {
+  #api;
+  #id;
+  #turn = 0;
+
+  constructor(api, id) {
+    super();
+    this.#api = api;
+    this.#id = id;
+    this.sheet = null;
+    this.before = null;
+    this.standing = 'none';
+  }
+
+  /** Fetches the sheet; of several at once only the last counts. */
+  async fetch() {
+    const turn = ++this.#turn;
+    this.#stand('reckoning');
+    try {
+      const sheet = await this.#api.jobSheet(this.#id);
+      if (turn !== this.#turn) return;
+      if (this.sheet) this.before = this.sheet.slip ?? null;
+      this.sheet = sheet;
+      this.#stand('fresh');
+    } catch (problem) {
+      if (turn !== this.#turn) return;
+      this.problem = problem;
+      this.#stand('away');
+    }
+  }
+
+  /** The bed's part of the sheet. */
+  bed(id) { return this.sheet?.beds?.find(bed => String(bed.id) === id) ?? null; }
+
+  #stand(standing) {
+    this.standing = standing;
+    this.dispatchEvent(new Event('change'));
+  }
+}

@@ -1,0 +1,70 @@
+/** A number's working as a line of arithmetic, from the working that the job sheet carries. */
+
+/** Numbers as a person would write them: at most four decimals, never an exponent. */
+export function figure(value) {
+  if (!Number.isFinite(value)) return String(value);
+  const digits = Math.abs(value) >= 1000 ? 1 : Math.abs(value) >= 100 ? 2 : 4;
+  const rounded = Number(value.toFixed(digits));
+  return (Object.is(rounded, -0) ? 0 : rounded).toString();
+}
+
+/** A result in as many figures as one would buy by. */
+export function rounded(value) {
+  const size = Math.abs(value);
+  return figure(Number(value.toFixed(size >= 100 ? 1 : size >= 10 ? 2 : 3)));
+}
+
+const UNIT_SIGNS = { m2: 'm²', m3: 'm³', mm2: 'mm²', mm3: 'mm³', 'kg/m3': 'kg/m³', 'm2/l': 'm²/l' };
+
+export const unitSign = unit => UNIT_SIGNS[unit] ?? unit ?? '';
+
+export const withUnit = (value, unit) => `${figure(value)}${unit ? ` ${unitSign(unit)}` : ''}`;
+
+export const roundedWithUnit = (value, unit) => `${rounded(value)}${unit ? ` ${unitSign(unit)}` : ''}`;
+
+/**
+ * @param {{inputs?: {name: string, value: number, unit?: string}[], formula?: string, source?: string}} working
+ * @param {number} value the result
+ * @param {string} unit
+ * @returns {{line: string, words: string, inputs: string[], source: string}} `line` has the figures in place of the
+ *     names and ends in the result; it is the bare result where the formula names none of its inputs
+ */
+export function arithmetic(working, value, unit) {
+  const inputs = working?.inputs ?? [];
+  const formula = working?.formula ?? '';
+  const filled = fill(formula, inputs);
+  return {
+    line: filled === formula ? `= ${withUnit(value, unit)}` : `${signs(filled)} = ${withUnit(value, unit)}`,
+    words: formula,
+    inputs: inputs.map(input => `${input.name} ${withUnit(input.value, input.unit)}`),
+    source: working?.source ?? '',
+  };
+}
+
+/** Each name once replaced by its figure, longer names first so that `soil depth` is not read as `soil`. */
+function fill(formula, inputs) {
+  if (!inputs.length) return formula;
+  const byLength = [...inputs].sort((a, b) => b.name.length - a.name.length);
+  const names = byLength.map(input => input.name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('|');
+  const pattern = new RegExp(`(?<![\\p{L}\\d])(?:${names})(?![\\p{L}\\d])`, 'gu');
+  return formula.replace(pattern, name => figure(byLength.find(input => input.name === name).value));
+}
+
+const signs = text => text.replace(/\s\*\s|\sx\s/g, ' × ').replace(/\s\/\s/g, ' ÷ ').replace(/\s-\s/g, ' − ');
+
+/** What a quantity is called on the page. */
+const LABELS = {
+  'timber.length': 'Timber', 'timber.volume': 'Timber, volume', 'timber.mass': 'Timber, weight',
+  screws: 'Screws', pilots: 'Pilot holes', staples: 'Staples', notches: 'Drain notches', liner: 'Liner piece',
+  'liner.area': 'Liner, area', 'liner.slits': 'Drain slits', 'finish.area': 'Finish, area', 'finish.litres': 'Finish',
+  'soil.depth': 'Soil depth', 'soil.settled': 'Soil, settled', 'soil.loose': 'Soil, loose', 'soil.mass': 'Soil, weight',
+  'base.bearers': 'Bearers and beam', 'base.slats': 'Slats', 'ends.area': 'Cut ends', 'inner.area': 'Inside',
+  'seam.plates': 'Seam plates', 'seam.screws': 'Seam screws', mulch: 'Mulch', barrows: 'Barrows',
+  'path.area': 'Path, area', 'path.volume': 'Path, depth of layer', 'edging.length': 'Edging', membrane: 'Membrane',
+};
+
+export function labelOf(key) {
+  if (LABELS[key]) return LABELS[key];
+  const words = key.replace(/[._-]/g, ' ');
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

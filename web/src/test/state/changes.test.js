@@ -1,0 +1,29 @@
+import { compareSlips, money, packsText, savedOf, sumOf } from '../../main/resources/META-INF/resources/state/changes.js';
+import { equal, test } from '../trial.js';
+
+const line = (item, cost, more = {}) => ({ item, cost, need: 1, saved: '0.00', packs: [{ pack: '4800', count: 10 }], ...more });
+
+test('each line stands before and after, and what is gone is told', () => {
+  const before = { lines: [line('timber', '360.00'), line('soil', '55.00'), line('pegs', '5.00')] };
+  const after = { lines: [line('soil', '55.00'), line('timber', '396.00'), line('oil', '30.00')] };
+  equal(compareSlips(before, after).map(part => [part.line.item, part.state, part.was?.cost ?? null]),
+    [['soil', 'same', null], ['timber', 'changed', '360.00'], ['oil', 'new', null], ['pegs', 'gone', null]]);
+});
+
+test('the first slip is no change', () => {
+  equal(compareSlips(null, { lines: [line('soil', '55.00')] }).map(part => part.state), ['same']);
+});
+
+test('sums are exact to the penny, where floating point is not: 0.1 + 0.2 = 0.30', () => {
+  equal(sumOf(['0.1', '0.2']), '0.30');
+  equal(sumOf(Array.from({ length: 1000 }, () => '0.07')), '70.00');
+  equal(sumOf(['-1.50', '0.25']), '-1.25');
+  equal([sumOf(['1', null]), sumOf([])], [null, '0.00']);
+  equal(savedOf({ lines: [{ saved: '177.00' }, { saved: null }, { saved: '36.00' }] }), '213.00');
+});
+
+test('money carries its sign, a missing price is said', () => {
+  equal([money('897.70', 'GBP'), money(null, 'GBP')], ['£897.70', 'no price']);
+  equal(money('5.00', 'not a code'), '5.00 not a code');
+  equal(packsText(line('timber', '1')), '10 × 4800');
+});

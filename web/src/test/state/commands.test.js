@@ -1,0 +1,62 @@
+import { copyBed, mirrorBed, moveBed, nameGarden, nudgeBed, ownBed, placeBed, removeBed, setBed, standBed, turnBed } from '../../main/resources/META-INF/resources/state/commands.js';
+import { bedOf, bedsOf } from '../../main/resources/META-INF/resources/state/plan.js';
+import { equal, holds, test } from '../trial.js';
+
+const frozen = value => {
+  if (value && typeof value === 'object') Object.values(value).forEach(frozen);
+  return Object.freeze(value);
+};
+const plan = frozen({ format: 1, name: 'Yard', types: [{ id: 'T', width: 2400, depth: 1200, courses: 2 }],
+  beds: [{ id: 'A', width: 2400, depth: 1200, courses: 3, at: [1000, 2000] }, { id: 'B', type: 'T', at: [5000, 0] }] });
+
+test('commands never change the plan they are given: it is frozen here', () => {
+  for (const command of [standBed({ width: 900, depth: 900 }), moveBed('A', [1, 2]), nudgeBed('A', 5, 5), turnBed('A', 90), mirrorBed('B'),
+    setBed('A', { courses: 4 }), removeBed('A'), copyBed('B', [0, 0]), ownBed('B'), nameGarden('Other')]) {
+    holds(command(plan) !== plan, 'a new plan');
+  }
+});
+
+test('a bed nobody knows leaves the plan as it is', () => {
+  for (const command of [moveBed('X', [1, 2]), nudgeBed('X', 1, 1), turnBed('X', 90), mirrorBed('X'), setBed('X', {}), removeBed('X'), copyBed('X', [0, 0])]) {
+    equal(command(plan) === plan, true);
+  }
+});
+
+test('a bed stands with the first free code', () => {
+  equal(standBed({ width: 900, depth: 900, courses: 1 })(plan).beds[2], { id: 'C', width: 900, depth: 900, courses: 1 });
+  const all = { beds: Array.from({ length: 26 }, (_, i) => ({ id: String.fromCharCode(65 + i) })) };
+  equal(standBed({ width: 900 })(all).beds[26].id, 'B1');
+});
+
+test('a move is kept to a tenth of a millimetre, and no move is no step', () => {
+  equal(moveBed('A', [1234.56, -7])(plan).beds[0].at, [1234.6, -7]);
+  equal(moveBed('A', [1000, 2000])(plan) === plan, true);
+  equal(nudgeBed('A', -100, 1)(plan).beds[0].at, [900, 2001]);
+});
+
+test('a quarter turn keeps the middle: 2400 x 1200 at (1000, 2000) has its middle at (2200, 2600)', () => {
+  const turned = turnBed('A', 90)(plan);
+  equal(turned.beds[0], { id: 'A', width: 2400, depth: 1200, courses: 3, at: [2800, 1400], turn: 90 });
+  equal(turnBed('A', -90)(turned).beds[0], plan.beds[0]);
+  equal(mirrorBed('A')(mirrorBed('A')(plan)).beds[0], plan.beds[0]);
+});
+
+test('a placement is set whole', () => {
+  equal(bedOf(placeBed('A', { at: [0, 0], turn: 180, mirror: true })(plan), 'A').placement, { at: [0, 0], turn: 180, mirror: true });
+});
+
+test('fields are set and taken away', () => {
+  const named = setBed('A', { name: 'Herbs' })(plan);
+  equal(named.beds[0].name, 'Herbs');
+  equal('name' in setBed('A', { name: undefined })(named).beds[0], false);
+});
+
+test('a bed of a type becomes its own with the figures it had', () => {
+  const own = ownBed('B')(plan);
+  equal(own.beds[1], { id: 'B', at: [5000, 0], width: 2400, depth: 1200, courses: 2 });
+  equal(bedsOf(own)[1].outline, bedsOf(plan)[1].outline);
+});
+
+test('a copy follows its type and gets a code of its own', () => {
+  equal(copyBed('B', [0, 4000])(plan).beds[2], { type: 'T', at: [0, 4000], id: 'C' });
+});

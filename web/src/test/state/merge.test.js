@@ -1,0 +1,43 @@
+import { differences, equal as same, merged, told } from '../../main/resources/META-INF/resources/state/merge.js';
+import { equal, test } from '../trial.js';
+
+const bed = (id, at, more = {}) => ({ id, width: 2400, depth: 1200, at, ...more });
+const base = { name: 'Yard', beds: [bed('A', [0, 0]), bed('B', [5000, 0])] };
+
+test('changes to different beds go together, each once', () => {
+  const mine = { ...base, beds: [bed('A', [100, 0]), bed('B', [5000, 0]), bed('C', [0, 4000])] };
+  const theirs = { name: 'Their yard', beds: [bed('A', [0, 0]), bed('B', [5000, 900])] };
+  const { plan, clashes } = merged(base, mine, theirs);
+  equal(clashes, []);
+  equal(plan, { name: 'Their yard', beds: [bed('A', [100, 0]), bed('B', [5000, 900]), bed('C', [0, 4000])] });
+});
+
+test('the same bed moved to two places is a clash, the same change twice is none', () => {
+  const mine = { ...base, beds: [bed('A', [100, 0]), bed('B', [5000, 0])] };
+  const theirs = { ...base, beds: [bed('A', [0, 700]), bed('B', [5000, 0])] };
+  equal(merged(base, mine, theirs).clashes.map(clash => clash.where), ['bed A']);
+  equal(merged(base, mine, structuredClone(mine)).clashes, []);
+});
+
+test('a bed taken away here and untouched there is gone; changed there it is a clash', () => {
+  const mine = { ...base, beds: [bed('B', [5000, 0])] };
+  equal(merged(base, mine, base).plan.beds.map(one => one.id), ['B']);
+  const theirs = { ...base, beds: [bed('A', [0, 700]), bed('B', [5000, 0])] };
+  equal(merged(base, mine, theirs).clashes.map(clash => [clash.where, clash.mine ?? null]), [['bed A', null]]);
+});
+
+test('two new beds with one code are a clash', () => {
+  const mine = { ...base, beds: [...base.beds, bed('C', [0, 1])] };
+  const theirs = { ...base, beds: [...base.beds, bed('C', [0, 2])] };
+  equal(merged(base, mine, theirs).clashes.length, 1);
+});
+
+test('differences are told a bed a line', () => {
+  const theirs = { ...base, beds: [bed('A', [9, 9])] };
+  equal(differences(base, theirs).map(row => [row.where, row.theirs]), [['bed A', 'width 2400, depth 1200, at [9,9]'], ['bed B', 'not there']]);
+  equal([told(undefined), told(5)], ['not there', '5']);
+});
+
+test('equal looks all the way down', () => {
+  equal([same({ a: [1, { b: 2 }] }, { a: [1, { b: 2 }] }), same([1], { 0: 1 }), same({ a: undefined }, {}), same(null, {})], [true, false, false, false]);
+});

@@ -1,0 +1,38 @@
+import { bedOf, bedsOf, boundsOf, calledOf, freeId, named, unitsOf, yardOf } from '../../main/resources/META-INF/resources/state/plan.js';
+import { equal, test } from '../trial.js';
+
+test('a bed in three entries is a whole garden, its defaults filled in', () => {
+  const [bed] = bedsOf({ beds: [{ width: 2400, depth: 1200, courses: 3 }] });
+  equal([bed.outline, bed.section, bed.lap, bed.weekend], [[[0, 0], [2400, 0], [2400, 1200], [0, 1200]], { id: '100x200', thickness: 100, height: 200 }, 'turning', 1]);
+});
+
+test('a bed takes what its type gives and says otherwise where it does', () => {
+  const plan = { types: [{ id: 'T', width: 2400, depth: 1200, courses: 2, section: '75x200' }], beds: [{ id: 'A', type: 'T', courses: 4 }] };
+  const bed = bedOf(plan, 'A');
+  equal([bed.courses, bed.section.thickness, bed.size], [4, 75, { width: 2400, depth: 1200 }]);
+});
+
+test('outlines come by corners and by walls as well', () => {
+  const byCorners = bedsOf({ beds: [{ id: 'A', outline: [[0, 1200], [0, 0], [2400, 0], [2400, 1200]] }] })[0];
+  const byWalls = bedsOf({ beds: [{ id: 'A', walls: [2400, 1200, 2400, 1200].map(length => ({ length, turn: 'left' })) }] })[0];
+  equal(byCorners.own, [[0, 0], [2400, 0], [2400, 1200], [0, 1200]]);
+  equal(byWalls.own, byCorners.own);
+});
+
+test('beds without a code are named as the job sheet names them, else by the next free letter', () => {
+  const plan = { beds: [{ id: 'A' }, {}, {}] };
+  equal(named(plan, { beds: [{ id: 'A' }, { id: 'Q' }] }).beds.map(bed => bed.id), ['A', 'Q', 'B']);
+  const whole = { beds: [{ id: 'A' }] };
+  equal(named(whole, null) === whole, true);
+  equal(freeId(['A', 'B', 'D']), 'C');
+});
+
+test('what is drawn is the yard, or the beds with a step round them', () => {
+  equal(boundsOf({ ground: { outline: [[0, 0], [5000, 0], [5000, 4000]] } }), { left: 0, right: 5000, front: 0, back: 4000 });
+  equal(boundsOf({ beds: [{ id: 'A', width: 2000, depth: 1000, at: [500, 700] }] }), { left: -500, right: 3500, front: 0, back: 2700 });
+  equal([yardOf({}), unitsOf({}), unitsOf({ units: 'imperial' })], [null, 'metric', 'imperial']);
+});
+
+test('a bed is called by its name, else by its code', () => {
+  equal([calledOf({ id: 'A', name: 'Herbs' }), calledOf({ id: 'A', name: '' })], ['Herbs', 'Bed A']);
+});

@@ -1,0 +1,32 @@
+import { Reckoning } from '../../main/resources/META-INF/resources/state/reckoning.js';
+import { equal, test } from '../trial.js';
+
+const sheet = total => ({ beds: [{ id: 'A' }], slip: { total, lines: [] } });
+
+test('the slip before is kept beside the slip that stands', async () => {
+  const sheets = [sheet('10.00'), sheet('12.00')];
+  const reckoning = new Reckoning({ jobSheet: async () => sheets.shift() }, 'g');
+  await reckoning.fetch();
+  equal([reckoning.standing, reckoning.before, reckoning.bed('A')], ['fresh', null, { id: 'A' }]);
+  await reckoning.fetch();
+  equal([reckoning.before.total, reckoning.sheet.slip.total], ['10.00', '12.00']);
+});
+
+test('of two on their way only the later counts, whichever comes first', async () => {
+  const answers = [];
+  const reckoning = new Reckoning({ jobSheet: () => new Promise(resolve => answers.push(resolve)) }, 'g');
+  const both = [reckoning.fetch(), reckoning.fetch()];
+  answers[1](sheet('new'));
+  answers[0](sheet('old'));
+  await Promise.all(both);
+  equal(reckoning.sheet.slip.total, 'new');
+});
+
+test('a server that is away leaves the sheet that stands', async () => {
+  let fail = false;
+  const reckoning = new Reckoning({ jobSheet: async () => { if (fail) throw new Error('away'); return sheet('10.00'); } }, 'g');
+  await reckoning.fetch();
+  fail = true;
+  await reckoning.fetch();
+  equal([reckoning.standing, reckoning.sheet.slip.total], ['away', '10.00']);
+});

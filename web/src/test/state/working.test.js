@@ -1,0 +1,34 @@
+import { arithmetic, figure, labelOf, rounded, unitSign } from '../../main/resources/META-INF/resources/state/working.js';
+import { equal, test } from '../trial.js';
+
+test('a working unfolds as a line of arithmetic: loose soil 2.311 / (1 - 0.15) = 2.719', () => {
+  const working = { inputs: [{ name: 'settled', value: 2.3114, unit: 'm3' }, { name: 'settlement', value: 0.15, unit: '' }],
+    formula: 'settled / (1 - settlement)', source: 'common practice, no source' };
+  const { line, inputs, source } = arithmetic(working, 2.7193, 'm3');
+  equal(line, '2.3114 ÷ (1 − 0.15) = 2.7193 m³');
+  equal(inputs, ['settled 2.3114 m³', 'settlement 0.15']);
+  equal(source, 'common practice, no source');
+});
+
+test('longer names are read before the shorter ones they begin with', () => {
+  const working = { inputs: [{ name: 'soil', value: 2, unit: 'm' }, { name: 'soil depth', value: 3, unit: 'm' }], formula: 'soil depth x soil' };
+  equal(arithmetic(working, 6, 'm2').line, '3 × 2 = 6 m²');
+});
+
+test('a formula that names nothing, or no working at all, is the bare result', () => {
+  equal(arithmetic({ inputs: [], formula: 'counted', source: '' }, 4, 'notches').line, '= 4 notches');
+  equal(arithmetic(null, 4, '').line, '= 4');
+});
+
+test('a name with signs of its own is read as it stands', () => {
+  equal(arithmetic({ inputs: [{ name: 'gap (max)', value: 15, unit: 'mm' }], formula: 'gap (max) + 1' }, 16, 'mm').line, '15 + 1 = 16 mm');
+});
+
+test('figures are short and never powers of ten', () => {
+  equal([0.0095, 2.71934, 374.4000001, 31200, 1e-9, -0].map(figure), ['0.0095', '2.7193', '374.4', '31200', '0', '0']);
+  equal([0.94661, 10.1601, 1584].map(rounded), ['0.947', '10.16', '1584']);
+});
+
+test('units and keys are told in words', () => {
+  equal([unitSign('m3'), unitSign('screws'), labelOf('soil.loose'), labelOf('soil.topsoil')], ['m³', 'screws', 'Soil, loose', 'Soil topsoil']);
+});
