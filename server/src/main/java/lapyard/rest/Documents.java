@@ -43,7 +43,8 @@ final class Documents {
         try {
             return MAPPER.readTree(text);
         } catch (JsonProcessingException bad) {
-            throw new Refusal(400, "the body is not JSON as it should be: " + complaint(bad) + place(bad.getLocation()));
+            throw new Refusal(
+                    400, "the body is not JSON as it should be: " + complaint(bad) + place(bad.getLocation()));
         }
     }
 
@@ -51,7 +52,8 @@ final class Documents {
     private static String complaint(JsonProcessingException bad) {
         String text = String.valueOf(bad.getOriginalMessage());
         if (bad instanceof JsonEOFException) return "it ends too early";
-        if (text.startsWith("Duplicate field") || text.startsWith("Duplicate Object")) return "a name stands twice in one object";
+        if (text.startsWith("Duplicate field") || text.startsWith("Duplicate Object"))
+            return "a name stands twice in one object";
         if (text.startsWith("Trailing token")) return "something stands behind its end";
         if (!(bad instanceof StreamConstraintsException)) return "it cannot be read";
         if (text.contains("nesting depth")) return "it is nested deeper than " + Json.DEPTH;
@@ -81,7 +83,8 @@ final class Documents {
     /** @see "RFC 7396, section 2: MergePatch(Target, Patch)" */
     static JsonNode merged(JsonNode target, JsonNode patch) {
         if (!(patch instanceof ObjectNode changes)) return patch;
-        ObjectNode result = target instanceof ObjectNode object ? object.deepCopy() : JsonNodeFactory.instance.objectNode();
+        ObjectNode result =
+                target instanceof ObjectNode object ? object.deepCopy() : JsonNodeFactory.instance.objectNode();
         for (Map.Entry<String, JsonNode> change : changes.properties()) {
             String name = change.getKey();
             if (change.getValue().isNull()) result.remove(name);

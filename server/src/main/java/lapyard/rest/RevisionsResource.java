@@ -39,8 +39,9 @@ public final class RevisionsResource {
         Stored stored = shelf.everKept(id);
         List<Revision> history = shelf.store().history(id, rows, below);
         long last = history.isEmpty() ? 1 : history.get(history.size() - 1).number();
-        Optional<String> next =
-                last == 1 ? Optional.empty() : Optional.of("/api/gardens/" + id + "/revisions?before=" + last + "&limit=" + rows);
+        Optional<String> next = last == 1
+                ? Optional.empty()
+                : Optional.of("/api/gardens/" + id + "/revisions?before=" + last + "&limit=" + rows);
         Response.ResponseBuilder response = Response.ok(Json.text(json -> {
             json.writeStartObject();
             json.writeStringField("id", id);
@@ -60,7 +61,8 @@ public final class RevisionsResource {
         json.writeStartObject();
         json.writeNumberField("number", revision.number());
         json.writeStringField("kind", revision.kind().name().toLowerCase(Locale.ROOT));
-        if (revision.restored().isPresent()) json.writeNumberField("restored", revision.restored().getAsLong());
+        if (revision.restored().isPresent())
+            json.writeNumberField("restored", revision.restored().getAsLong());
         json.writeStringField("name", revision.name());
         json.writeStringField("saved", revision.saved().toString());
         json.writeEndObject();
@@ -69,7 +71,10 @@ public final class RevisionsResource {
     @GET
     @Path("{number}")
     @Produces(MediaType.APPLICATION_JSON)
-    public Response get(@PathParam("id") String id, @PathParam("number") String number, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+    public Response get(
+            @PathParam("id") String id,
+            @PathParam("number") String number,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         return Shelf.document(revision(id, number), have);
     }
 
@@ -89,8 +94,6 @@ public final class RevisionsResource {
     private Stored revision(String id, String number) {
         Stored current = shelf.everKept(id);
         int wanted = Asked.number("the revision", number, 1, Integer.MAX_VALUE).getAsInt();
-        return shelf.store()
-                .revision(id, wanted)
-                .orElseThrow(() -> Shelf.noRevision(id, wanted, current.revision()));
+        return shelf.store().revision(id, wanted).orElseThrow(() -> Shelf.noRevision(id, wanted, current.revision()));
     }
 }

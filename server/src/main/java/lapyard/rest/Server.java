@@ -37,7 +37,6 @@ public final class Server implements AutoCloseable {
     /** It logs a port that cannot be opened, with a stack trace, and throws as well. */
     private static final Logger PORTS = Logger.getLogger("org.glassfish.grizzly.http.server.HttpServer");
 
-
     private final HttpServer http;
     private final NetworkListener listener;
     private final String host;
@@ -66,8 +65,8 @@ public final class Server implements AutoCloseable {
         Metrics metrics = new Metrics();
         Outputs outputs = new Outputs(desk, OUTPUT_BYTES);
         Executor threads = task -> new Thread(task, "lapyard-start").start();
-        CompletableFuture<HttpHandler> api =
-                CompletableFuture.supplyAsync(() -> container(store, desk, new Samples(files), outputs, metrics), threads);
+        CompletableFuture<HttpHandler> api = CompletableFuture.supplyAsync(
+                () -> container(store, desk, new Samples(files), outputs, metrics), threads);
         CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
 
         HttpServer http = new HttpServer();
@@ -75,15 +74,23 @@ public final class Server implements AutoCloseable {
         listener.setTraceEnabled(false);
         listener.setDefaultErrorPageGenerator((request, status, reason, description, thrown) -> {
             request.getResponse().setContentType(Problem.TYPE);
-            if (status >= 500 && thrown != null) return Problems.unforeseen(thrown).json();
+            if (status >= 500 && thrown != null)
+                return Problems.unforeseen(thrown).json();
             return Problem.of(status, "the request cannot be read as it stands").json();
         });
         CompressionConfig compression = listener.getCompressionConfig();
         compression.setCompressionMode(CompressionConfig.CompressionMode.ON);
         compression.setCompressionMinSize(1024);
         compression.setCompressibleMimeTypes(
-                "text/html", "text/css", "text/javascript", "text/csv", "text/plain",
-                "application/json", "application/schema+json", "application/problem+json", "image/svg+xml");
+                "text/html",
+                "text/css",
+                "text/javascript",
+                "text/csv",
+                "text/plain",
+                "application/json",
+                "application/schema+json",
+                "application/problem+json",
+                "image/svg+xml");
         listener.registerAddOn(new UpgradesDeclined());
         ServerConfiguration configuration = http.getServerConfiguration();
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);

@@ -78,7 +78,10 @@ final class Shelf {
             Problem.writeSnags(json, findings);
             json.writeEndObject();
         });
-        return response.header(HttpHeaders.ETAG, Tags.of(stored)).type(MediaType.APPLICATION_JSON).entity(receipt).build();
+        return response.header(HttpHeaders.ETAG, Tags.of(stored))
+                .type(MediaType.APPLICATION_JSON)
+                .entity(receipt)
+                .build();
     }
 
     /** 412 with the current revision and, where the older one is known, what changed since. */
@@ -88,8 +91,8 @@ final class Shelf {
         more.put("revision", current.revision());
         String since = store().revision(current.id(), expected)
                 .map(old -> {
-                    List<String> changed = Documents.changed(
-                            Documents.object(old.document()), Documents.object(current.document()));
+                    List<String> changed =
+                            Documents.changed(Documents.object(old.document()), Documents.object(current.document()));
                     more.put("yours", expected);
                     more.put("changed", changed);
                     return "you changed revision " + expected + ", and since then "

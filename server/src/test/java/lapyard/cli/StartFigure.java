@@ -29,7 +29,9 @@ public final class StartFigure {
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("lapyard-start");
-        System.out.printf("load average before: %s%n", Files.readString(Path.of("/proc/loadavg")).strip());
+        System.out.printf(
+                "load average before: %s%n",
+                Files.readString(Path.of("/proc/loadavg")).strip());
         List<Run> fresh = new ArrayList<>();
         List<Run> used = new ArrayList<>();
         for (int i = 0; i < RUNS; i++) {
@@ -39,7 +41,9 @@ public final class StartFigure {
         }
         print("new data folder", fresh);
         print("used data folder", used);
-        System.out.printf("load average after: %s%n", Files.readString(Path.of("/proc/loadavg")).strip());
+        System.out.printf(
+                "load average after: %s%n",
+                Files.readString(Path.of("/proc/loadavg")).strip());
         try (Stream<Path> made = Files.walk(folder)) {
             for (Path path : made.sorted(Comparator.reverseOrder()).toList()) Files.delete(path);
         }
@@ -95,7 +99,8 @@ public final class StartFigure {
                 socket.getOutputStream().write(request);
                 String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
                 if (answer.startsWith("HTTP/1.1 200 ")) return (System.nanoTime() - from) / 1e6;
-                throw new IllegalStateException(path + ": " + answer.lines().findFirst().orElse("no answer"));
+                throw new IllegalStateException(
+                        path + ": " + answer.lines().findFirst().orElse("no answer"));
             } catch (java.net.ConnectException notYet) {
                 Thread.sleep(2);
             }

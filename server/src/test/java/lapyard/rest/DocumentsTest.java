@@ -50,12 +50,17 @@ class DocumentsTest {
                 List.of("beds", "name", "new", "old"),
                 Documents.changed(
                         Documents.object("{\"name\":\"a\",\"beds\":[{\"width\":1}],\"saw\":{\"kerf\":4},\"old\":1}"),
-                        Documents.object("{\"saw\":{\"kerf\":4},\"beds\":[{\"width\":2}],\"name\":\"b\",\"new\":null}")));
+                        Documents.object(
+                                "{\"saw\":{\"kerf\":4},\"beds\":[{\"width\":2}],\"name\":\"b\",\"new\":null}")));
     }
 
     @Test
     void aGardenWithoutANameIsListedAsSuch() {
-        for (String document : List.of("{}", "{\"name\":\" \"}", "{\"name\":{\"x\":1}}", "{\"name\":null}",
+        for (String document : List.of(
+                "{}",
+                "{\"name\":\" \"}",
+                "{\"name\":{\"x\":1}}",
+                "{\"name\":null}",
                 "{\"beds\":[{\"name\":\"inner\"}]}"))
             assertEquals(Documents.UNNAMED, Documents.name(document), document);
         assertEquals("Hof", Documents.name("{\"beds\":[{\"name\":\"inner\"}],\"name\":\" Hof \"}"));

@@ -30,9 +30,11 @@ public final class SizesDesk implements Desk {
             for (String size : List.of("width", "depth")) {
                 double mm = bed.path(size).asDouble(0);
                 if (mm <= 0)
-                    findings.add(Finding.stop(where, mm + " is no " + size, new Amount(mm, "mm"), "give a " + size + " above 0"));
+                    findings.add(Finding.stop(
+                            where, mm + " is no " + size, new Amount(mm, "mm"), "give a " + size + " above 0"));
                 else if (mm > 6000)
-                    findings.add(Finding.snag(where, size + " is over 6000", new Amount(mm - 6000, "mm"), "allow a seam"));
+                    findings.add(
+                            Finding.snag(where, size + " is over 6000", new Amount(mm - 6000, "mm"), "allow a seam"));
             }
         }
         return findings;
@@ -47,7 +49,10 @@ public final class SizesDesk implements Desk {
         sheet.put("garden", read(document).path("name").asText()).putNull("revision");
         ArrayNode beds = sheet.putArray("beds");
         for (JsonNode bed : read(document).path("beds"))
-            beds.addObject().put("area", bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);
+            beds.addObject()
+                    .put(
+                            "area",
+                            bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);
         sheet.put("snags", findings.size());
         return sheet.toString();
     }
@@ -58,14 +63,17 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
-    public byte[] plan(
-            String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
+    public byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
         double longest = 0;
-        for (JsonNode bed : read(document).path("beds")) longest = Math.max(longest, bed.path("width").asDouble());
+        for (JsonNode bed : read(document).path("beds"))
+            longest = Math.max(longest, bed.path("width").asDouble());
         double mm = longest / scale.orElse(50);
         if (mm > PAPER_LONG_MM)
             throw new Refused(List.of(Finding.stop(
-                    "plan", "does not fit", new Amount(mm - PAPER_LONG_MM, "mm"), "use 1:" + (int) Math.ceil(longest / PAPER_LONG_MM))));
+                    "plan",
+                    "does not fit",
+                    new Amount(mm - PAPER_LONG_MM, "mm"),
+                    "use 1:" + (int) Math.ceil(longest / PAPER_LONG_MM))));
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm + "mm\"><title>" + format + " "
                         + paper.orElse("A3") + " " + revisionText + "</title></svg>")
                 .getBytes(StandardCharsets.UTF_8);
@@ -80,7 +88,8 @@ public final class SizesDesk implements Desk {
     public String solve(String kind, String problem) {
         if (!read(problem).has("pieces"))
             throw new Refused(List.of(Finding.stop("problem", "has no pieces", null, "name them in pieces")));
-        return "{\"name\":\"" + kind + "\",\"pieces\":" + read(problem).path("pieces").size() + "}";
+        return "{\"name\":\"" + kind + "\",\"pieces\":"
+                + read(problem).path("pieces").size() + "}";
     }
 
     @Override
