@@ -57,12 +57,15 @@ public interface Desk {
     /** The JSON Schema of the garden document. */
     String schema();
 
-    /** What was asked for cannot be made from what was given; {@code findings} say where, by how much and the ways out. */
+    /** What was asked for cannot be made from what was given; the findings say where, by how much and the ways out. */
     final class Refused extends RuntimeException {
         private final transient List<Finding> findings;
 
         public Refused(List<Finding> findings) {
-            super(findings.isEmpty() ? "refused" : findings.get(0).where() + ": " + findings.get(0).text());
+            super(
+                    findings.isEmpty()
+                            ? "refused"
+                            : findings.get(0).where() + ": " + findings.get(0).text());
             this.findings = List.copyOf(findings);
         }
 

@@ -72,9 +72,9 @@ final class Outputs {
     private Output keep(String kind, String document, Supplier<Output> maker) {
         Optional<Output> known = kept(kind, document);
         if (known.isPresent()) return known.get();
-        misses.increment();
         String key = key(kind, document);
-        FutureTask<Output> mine = new FutureTask<>(maker::get);
+        // looks once more: another may have kept it between the look above and the turn to make it
+        FutureTask<Output> mine = new FutureTask<>(() -> kept(kind, document).orElseGet(() -> made(maker)));
         FutureTask<Output> task = making.putIfAbsent(key, mine);
         if (task == null) {
             task = mine;
@@ -86,6 +86,11 @@ final class Outputs {
             }
         }
         return result(task);
+    }
+
+    private Output made(Supplier<Output> maker) {
+        misses.increment();
+        return maker.get();
     }
 
     private void put(String key, Output output) {

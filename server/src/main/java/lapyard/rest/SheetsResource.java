@@ -36,13 +36,17 @@ public final class SheetsResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response jobSheet(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(outputs.jobSheet(stored.document()), MediaType.APPLICATION_JSON, have).build();
+        return answer(outputs.jobSheet(stored.document()), MediaType.APPLICATION_JSON, have)
+                .build();
     }
 
     @GET
     @Path("job-sheet/{part}")
     @Produces(MediaType.APPLICATION_JSON)
-    public Response part(@PathParam("id") String id, @PathParam("part") String part, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+    public Response part(
+            @PathParam("id") String id,
+            @PathParam("part") String part,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
         String name = Asked.word("the part", part).orElseThrow();
         Output output = outputs.jobSheetPart(stored.document(), name)
@@ -62,8 +66,8 @@ public final class SheetsResource {
         Optional<String> onPaper = Asked.word("paper", paper);
         Stored stored = shelf.standing(id);
         LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
-        Output output = outputs.plan(
-                stored.document(), format, asked, onPaper, "revision " + stored.revision() + ", " + day);
+        Output output =
+                outputs.plan(stored.document(), format, asked, onPaper, "revision " + stored.revision() + ", " + day);
         return answer(output, DRAWN.get(format), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(stored, "plan." + format) + "\"")
                 .build();
