@@ -9,19 +9,22 @@ import lapyard.cutting.SawBoard;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 
 /** The boards of one weekend as bars to scale; boards that are cut alike share a bar, with a row of marks for each. */
 final class SawBars {
     private static final double LABEL = 30;
-    private static final double ABOVE = 12;
+    private static final double ABOVE = 6.4;
+    private static final double LEVEL = 3.6;
+    private static final int LEVELS = 3;
     private static final double BAR = 9;
     private static final double ROW = 7.2;
-    private static final double BELOW = 4.5;
+    private static final double BELOW = 2.5;
     private static final double LENGTH = 4.2;
     private static final double MARK = 3.6;
     private static final double RUNNING = 3.2;
-    private static final double FOOT = 12;
+    private static final double FOOT = 11;
     private static final double HEAD = 7;
 
     /** Reductions for bars: few enough that a scale rule has most of them; those of feet are parts of an inch to the foot. */
@@ -84,7 +87,7 @@ final class SawBars {
                 end++;
             }
             while (i < end) {
-                double bar = ABOVE + BAR + BELOW;
+                double bar = above(all.get(i), scale) + BAR + BELOW;
                 if (!headed || flow.y() + bar + ROW > low + 1e-9) {
                     if (headed) {
                         foot(flow, scale);
@@ -133,17 +136,19 @@ final class SawBars {
 
     private void foot(BenchTable.Flow flow, Scale scale) {
         Box space = sheet.space();
-        flow.addAll(new Panel(90, sheet.inks).bar(scale, sheet.imperial, space.left() + LABEL, space.high() - 7, 80));
+        flow.addAll(new Panel(90, sheet.inks).bar(scale, sheet.imperial, space.left() + 4, space.high() - 6, 62));
         Inks inks = sheet.inks;
-        double x = space.left() + LABEL + 100;
-        double y = space.high() - 6;
-        String[] words = {"trim and scrap", "carried to a later weekend", "kept for the rack"};
-        Inks.Filling[] fillings = {inks.scrap(), inks.carried(), inks.kept()};
+        double y = space.high() - 4;
+        String[] words = {"kept for the rack", "carried to a later weekend", "trim and scrap"};
+        Inks.Filling[] fillings = {inks.kept(), inks.carried(), inks.scrap()};
+        double x = space.right();
         for (int i = 0; i < words.length; i++) {
+            x -= TextMeasure.widthMm(words[i], 3, false);
+            flow.add(sheet.text(x, y, words[i], 3, false));
+            x -= 11;
             flow.add(new Shape.Area(
                     List.of(new Box(x, y - 3, x + 9, y + 0.8).corners()), fillings[i].fill(), fillings[i].hatch(), Optional.of(inks.pen(Inks.THIN))));
-            flow.add(sheet.text(x + 11, y, words[i], 3, false));
-            x += 15 + TextMeasure.widthMm(words[i], 3, false);
+            x -= 5;
         }
     }
 
@@ -151,17 +156,18 @@ final class SawBars {
         Laid first = alike.get(0);
         Box space = sheet.space();
         double left = space.left() + LABEL;
-        double top = flow.y() + ABOVE;
+        double above = above(first, scale);
+        double top = flow.y() + above;
         label(flow, first, top);
         pieces(flow, first, scale, left, top);
         rest(flow, first, scale, left, top);
-        running(flow, first, scale, left, top);
+        places(flow, first, scale, top);
         double y = top + BAR;
         for (Laid one : alike) {
             y += ROW;
             marks(flow, one, scale, left, y - 1.8);
         }
-        flow.down(ABOVE + BAR + alike.size() * ROW + BELOW);
+        flow.down(above + BAR + alike.size() * ROW + BELOW);
     }
 
     private void label(BenchTable.Flow flow, Laid laid, double top) {
@@ -181,7 +187,7 @@ final class SawBars {
 
     /** A stock length bought is called by its length, which stands there already. */
     private static String plain(String stock, double lengthMm) {
-        return stock.equals(lapyard.geometry.Lengths.text(lengthMm)) ? "" : "rack " + stock;
+        return stock.equals(Lengths.text(lengthMm)) ? "" : "rack " + stock;
     }
 
     private void pieces(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
@@ -233,27 +239,42 @@ final class SawBars {
         }
     }
 
-    /** The places of the cuts above the bar; those that would touch stand on a second line. */
-    private void running(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
-        double[] free = {left - LABEL, left - LABEL, left - LABEL};
+    /** A place written above the bar; those that would touch stand on further lines. */
+    private record Running(String words, double x, double from, int level) {}
+
+    private List<Running> running(Laid laid, Scale scale) {
+        double left = sheet.space().left() + LABEL;
+        double[] free = new double[LEVELS];
         List<Double> places = new ArrayList<>();
         if (laid.whole() && laid.board().trimMm() > 0) {
             places.add(laid.board().trimMm());
         }
         laid.cuts().forEach(cut -> places.add(laid.onIt(cut.toMm())));
+        List<Running> written = new ArrayList<>();
         for (double place : places) {
             double x = left + scale.paperMm(place);
             String words = sheet.written(place);
             double width = TextMeasure.widthMm(words, RUNNING, true);
             double from = Math.min(Math.max(x - width / 2, left - 4), sheet.space().right() - width);
             int level = 0;
-            while (level < free.length - 1 && from < free[level] + 1) {
+            while (level < LEVELS - 1 && from < free[level] + 1) {
                 level++;
             }
             free[level] = from + width;
-            double y = top - 1.8 - level * 3.6;
-            flow.add(sheet.line(x, top - 1.3 - level * 3.6, x, top + BAR, Inks.MEDIUM));
-            flow.add(sheet.text(from, y, words, RUNNING, true));
+            written.add(new Running(words, x, from, level));
+        }
+        return written;
+    }
+
+    private double above(Laid laid, Scale scale) {
+        return ABOVE + LEVEL * running(laid, scale).stream().mapToInt(Running::level).max().orElse(0);
+    }
+
+    private void places(BenchTable.Flow flow, Laid laid, Scale scale, double top) {
+        for (Running running : running(laid, scale)) {
+            double y = top - 1.8 - running.level() * LEVEL;
+            flow.add(sheet.line(running.x(), y + 0.5, running.x(), top + BAR, Inks.MEDIUM));
+            flow.add(sheet.text(running.from(), y, running.words(), RUNNING, true));
         }
     }
 

@@ -2,11 +2,13 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lapyard.cutting.Batches;
 import lapyard.cutting.Batches.Draw;
 import lapyard.cutting.Batches.Setting;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 
 /** The batch sheet: one row a setting of the stop, in type that is read at arm's length. */
@@ -41,6 +43,7 @@ final class SawBatches {
     List<BenchSheet.Draft> drafts(Batches.Stage stage) {
         BenchTable.Flow flow = new BenchTable.Flow(
                 sheet, "Saw Day, weekend " + stage.stage() + ": batches", about(work, sheet));
+        flow.words(List.of(legend()), 3.4, false);
         boolean headed = false;
         for (Setting setting : stage.settings()) {
             List<List<Chip>> lines = lines(setting);
@@ -60,12 +63,11 @@ final class SawBatches {
         }
         flow.down(2);
         flow.words(totals(stage), 4, false);
-        flow.words(List.of(legend()), 3.2, false);
         return flow.drafts();
     }
 
     static String about(SawDay.Work work, BenchSheet sheet) {
-        return work.name() + ", " + work.boards().size() + (work.boards().size() == 1 ? " board" : " boards") + ", kerf "
+        return work.name() + ", " + count(work.boards().size(), work.section().isPresent() ? "board" : "strip") + ", kerf "
                 + sheet.written(work.kerfMm()) + ", first end trimmed " + sheet.written(work.boards().get(0).trimMm());
     }
 
@@ -93,7 +95,7 @@ final class SawBatches {
     }
 
     static String number(double value) {
-        return lapyard.geometry.Lengths.text(value);
+        return Lengths.text(value);
     }
 
     private static String legend() {
@@ -145,7 +147,7 @@ final class SawBatches {
     private void plate(BenchTable.Flow flow, Chip chip, double x, double y) {
         Inks inks = sheet.inks;
         flow.add(new Shape.Circle(
-                new Point(x + 4.4, y - 1.7), 3.9, inks.timber().fill(), java.util.Optional.of(inks.pen(Inks.MEDIUM))));
+                new Point(x + 4.4, y - 1.7), 3.9, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
         String number = String.valueOf(chip.board());
         double size = BenchSheet.fitting(number, 4.6, 2.4, true, 6.6);
         flow.add(sheet.middle(x + 4.4, y - 1.7 + size * Shape.Text.CAPITALS / 2, number, size, true));

@@ -100,7 +100,7 @@ public final class SawDay {
     static final class Signs {
         static final String HEAVY = "●";
         static final String SEEN = "▲";
-        static final String NOTCH = "∼";
+        static final String NOTCH = "≈";
 
         private final Map<String, String> byMark = new HashMap<>();
         final double liftLimitKg;

@@ -1,11 +1,14 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.Ledger.Fate;
 import lapyard.cutting.SawBoard;
 import lapyard.diagrams.BenchTable.Column;
+import lapyard.geometry.Length;
 
 /** First cuts at the merchant, the ledger of offcuts, ways to buy and near misses, as tables. */
 final class SawOffcuts {
@@ -17,8 +20,9 @@ final class SawOffcuts {
         BenchTable.Flow flow = new BenchTable.Flow(
                 sheet, "First cuts at the merchant", work.name() + ", nothing longer than " + sheet.written(longestMm) + " comes in");
         BenchTable table = new BenchTable(sheet, "Ask for these cuts, measured from one end",
-                new Column("board", 0.1, true), new Column("length", 0.15, true), new Column("cut at", 0.3, true),
-                new Column("parts then", 0.3, false), new Column("", 0.15, false));
+                new Column("boards", 0.18, true), new Column("length", 0.12, true), new Column("cut at", 0.2, true),
+                new Column("parts then", 0.25, false), new Column("", 0.25, false));
+        Map<List<String>, List<Integer>> alike = new LinkedHashMap<>();
         for (SawBoard.FirstCut cut : work.firstCuts()) {
             SawBoard board = work.boards().get(cut.board() - 1);
             List<String> at = new ArrayList<>();
@@ -30,12 +34,16 @@ final class SawOffcuts {
                 from = place + work.kerfMm();
             }
             parts.add(sheet.written(board.lengthMm() - from));
-            String caution = cut.tooLongPiece().isPresent()
-                    ? "piece " + board.cuts().get(cut.tooLongPiece().getAsInt() - 1).mark() + " is too long itself"
-                    : "";
-            table.row(String.valueOf(cut.board()), sheet.written(board.lengthMm()), String.join(", ", at),
-                    String.join(" + ", parts), caution);
+            String caution = cut.tooLongPiece().isEmpty()
+                    ? ""
+                    : "a piece of " + sheet.written(board.cuts().get(cut.tooLongPiece().getAsInt() - 1).lengthMm()) + " stays too long";
+            alike.computeIfAbsent(
+                            List.of(sheet.written(board.lengthMm()), at.isEmpty() ? "nowhere" : String.join(", ", at),
+                                    String.join(" + ", parts), caution),
+                            row -> new ArrayList<>())
+                    .add(cut.board());
         }
+        alike.forEach((row, boards) -> table.row(runs(boards), row.get(0), row.get(1), row.get(2), row.get(3)));
         table.on(flow);
         flow.words(List.of(
                 "Each cut lies where a piece ends, so the plan stays as it is: the merchant's saw takes the kerf of "
@@ -103,10 +111,16 @@ final class SawOffcuts {
                 new Column("if each of these", 0.2, true), new Column("were shorter by", 0.15, true),
                 new Column("it would save at least", 0.2, true), new Column("pieces", 0.45, false));
         for (SawDay.NearMiss miss : work.nearMisses()) {
-            misses.row(miss.count() + " of " + sheet.written(miss.lengthMm()), sheet.written(miss.shorterMm()), miss.saved(),
+            misses.row(miss.count() + " of " + sheet.written(miss.lengthMm()), shorter(miss.shorterMm(), sheet), miss.saved(),
                     some(miss.marks()));
         }
         misses.on(flow);
+    }
+
+    /** Rounded up where it is written in sixteenths: a little too much still saves, a little too little does not. */
+    private static String shorter(double mm, BenchSheet sheet) {
+        double sixteenth = Length.INCH_MM / 16;
+        return sheet.written(sheet.imperial ? Math.ceil(mm / sixteenth - 1e-9) * sixteenth : mm);
     }
 
     private static String some(List<String> names) {

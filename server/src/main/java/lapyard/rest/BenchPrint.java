@@ -1,0 +1,127 @@
+package lapyard.rest;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import lapyard.catalogue.Section;
+import lapyard.cutting.Batches;
+import lapyard.cutting.SawBoard;
+import lapyard.diagrams.BenchOptions;
+import lapyard.diagrams.RollSheets;
+import lapyard.diagrams.SawDay;
+import lapyard.drawing.Page;
+import lapyard.geometry.Lengths;
+import lapyard.job.JobSheet;
+import lapyard.job.JobSheet.SectionCutting;
+import lapyard.job.JobSheet.Way;
+import lapyard.job.SawAdvice;
+import lapyard.plan.Garden;
+import org.joda.money.CurrencyUnit;
+
+/** The sheets for the bench, made of a job sheet. */
+public final class BenchPrint {
+    private BenchPrint() {}
+
+    /**
+     * @param advice    of the same sheet; empty to leave it off
+     * @param rates     minutes a cut and a setting
+     * @param longestMm the longest part that can be carried in; empty for no cuts at the merchant
+     * @return no page where there is nothing to saw
+     */
+    public static List<Page> sawDay(
+            JobSheet sheet, List<SawAdvice> advice, Batches.Rates rates, OptionalDouble longestMm, BenchOptions options) {
+        Garden garden = sheet.garden();
+        Map<String, SawAdvice> bySection = new TreeMap<>();
+        advice.forEach(one -> bySection.put(one.section(), one));
+        List<SawDay.Work> works = new ArrayList<>();
+        for (SectionCutting cutting : sheet.cutting()) {
+            Optional<Section> section = sheet.beds().stream()
+                    .map(bed -> bed.work().bed().section())
+                    .filter(one -> one.id().equals(cutting.section()))
+                    .findFirst();
+            works.add(work(garden, "Timber " + cutting.section(), section, cutting,
+                    Optional.ofNullable(bySection.get(cutting.section())), rates, longestMm));
+        }
+        for (SectionCutting strips : sheet.strips()) {
+            works.add(work(garden, "Strips ripped from " + strips.section(), Optional.empty(), strips, Optional.empty(), rates,
+                    OptionalDouble.empty()));
+        }
+        works.removeIf(work -> work.boards().isEmpty());
+        return SawDay.pages(
+                garden.name(), garden.imperial(), garden.liftLimitKg(),
+                sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works, longestMm, options);
+    }
+
+    /** @return no page where nothing is cut from a roll */
+    public static List<Page> rolls(JobSheet sheet, BenchOptions options) {
+        Garden garden = sheet.garden();
+        CurrencyUnit currency = CurrencyUnit.of(garden.currency());
+        List<RollSheets.Material> materials = new ArrayList<>();
+        for (JobSheet.MaterialRolls material : sheet.rolls()) {
+            Optional<BigDecimal> apart = material.costBedByBed();
+            Optional<BigDecimal> saved = apart.map(cost -> cost.subtract(material.result().cost())).filter(less -> less.signum() > 0);
+            materials.add(new RollSheets.Material(
+                    material.material(),
+                    garden.catalogue().rolls(material.material()),
+                    material.result(),
+                    material.metresBedByBed(),
+                    apart.isPresent() ? money(Optional.of(material.result().cost()), currency) : "",
+                    saved.isPresent() ? money(saved, currency) : ""));
+        }
+        return RollSheets.pages(garden.name(), garden.imperial(), materials, options);
+    }
+
+    private static SawDay.Work work(
+            Garden garden, String name, Optional<Section> section, SectionCutting cutting, Optional<SawAdvice> advice,
+            Batches.Rates rates, OptionalDouble longestMm) {
+        JobSheet.SawWork saw = cutting.saw();
+        double kerf = garden.saw().kerfMm();
+        List<SawBoard> fromMerchant = saw.boards().stream()
+                .filter(board -> saw.problem().stock().stream()
+                        .anyMatch(stock -> stock.id().equals(board.stock()) && stock.available().isEmpty()))
+                .toList();
+        CurrencyUnit currency = CurrencyUnit.of(garden.currency());
+        List<Way> ways = new ArrayList<>(saw.ways());
+        advice.ifPresent(one -> ways.add(1, one.weekendByWeekend()));
+        return new SawDay.Work(
+                name,
+                section,
+                kerf,
+                garden.saw().keepOffcutMm(),
+                saw.boards(),
+                new Batches(saw.batches().stages(), rates),
+                saw.ledger(),
+                longestMm.isEmpty() ? List.of() : SawBoard.firstCuts(fromMerchant, longestMm.getAsDouble(), kerf),
+                ways.stream().map(way -> new SawDay.Way(words(way), way.boards(), money(way.cost(), currency))).toList(),
+                advice.stream()
+                        .flatMap(one -> one.nearMisses().stream())
+                        .map(miss -> new SawDay.NearMiss(
+                                miss.lengthMm(), miss.count(), miss.shorterMm(), saved(miss, currency), miss.marks()))
+                        .toList());
+    }
+
+    private static String words(Way way) {
+        return switch (way.way()) {
+            case "pooled" -> "all beds together, offcuts carried from weekend to weekend: this plan";
+            case "weekend by weekend" -> "each weekend for itself, no offcut carried over";
+            default -> "each bed for itself";
+        };
+    }
+
+    private static String saved(SawAdvice.NearMiss miss, CurrencyUnit currency) {
+        return miss.saved().isPresent()
+                ? money(miss.saved(), currency)
+                : Lengths.text(miss.boardsSaved()) + (miss.boardsSaved() == 1 ? " board" : " boards");
+    }
+
+    private static String money(Optional<BigDecimal> amount, CurrencyUnit currency) {
+        return amount.map(money -> currency.getCode() + " "
+                        + money.setScale(currency.getDecimalPlaces(), RoundingMode.HALF_UP).toPlainString())
+                .orElse("no price");
+    }
+}
