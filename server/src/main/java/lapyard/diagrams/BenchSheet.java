@@ -42,6 +42,11 @@ final class BenchSheet {
         this.frame = new Box(FILING, EDGE, options.paper().longMm - EDGE, options.paper().shortMm - EDGE);
     }
 
+    /** A sheet that says why it is empty. */
+    Draft nothing(String kind, String why) {
+        return new Draft(kind, "", List.of(text(space().left(), space().low() + 8, why, 5, true)));
+    }
+
     /** Where a sheet is free to be drawn on. */
     Box space() {
         double stamp = options.stale().isPresent() ? STAMP : 0;

@@ -3,6 +3,7 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import lapyard.catalogue.Roll;
 import lapyard.diagrams.BenchTable.Column;
@@ -45,7 +46,7 @@ public final class RollSheets {
         }
     }
 
-    /** @return no page where nothing is cut from a roll */
+    /** @return one page or more; where nothing is cut from a roll it says so */
     public static List<Page> pages(String garden, boolean imperial, List<Material> materials, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
@@ -54,6 +55,9 @@ public final class RollSheets {
             for (int i = 0; i < count; i++) {
                 drafts.addAll(roll(material, i, count, sheet));
             }
+        }
+        if (drafts.isEmpty()) {
+            drafts.add(sheet.nothing("Rolls", "Nothing to cut from a roll in this garden."));
         }
         return sheet.pages(drafts);
     }
@@ -92,7 +96,7 @@ public final class RollSheets {
     }
 
     private static String capital(String name) {
-        return name.isEmpty() ? "Roll" : name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
+        return name.isEmpty() ? "Roll" : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     private static BenchTable cutTable(RollCuts order, BenchSheet sheet) {

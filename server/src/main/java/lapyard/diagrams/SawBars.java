@@ -26,6 +26,8 @@ final class SawBars {
     private static final double RUNNING = 3.2;
     private static final double FOOT = 11;
     private static final double HEAD = 7;
+    private static final double APART = 6;
+    private static final int ENOUGH_FOR_TWO = 4;
 
     /** Reductions for bars: few enough that a scale rule has most of them; those of feet are parts of an inch to the foot. */
     private static final int[] METRIC = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 200, 500, 1000};
@@ -86,6 +88,7 @@ final class SawBars {
             while (end < all.size() && all.get(end).alike(all.get(i))) {
                 end++;
             }
+            int columns = columns(all.get(i), end - i, scale);
             while (i < end) {
                 double bar = above(all.get(i), scale) + BAR + BELOW;
                 if (!headed || flow.y() + bar + ROW > low + 1e-9) {
@@ -96,15 +99,28 @@ final class SawBars {
                     head(flow);
                     headed = true;
                 }
-                int rows = Math.max(1, Math.min(end - i, (int) ((low - flow.y() - bar) / ROW + 1e-9)));
-                group(flow, all.subList(i, i + rows), scale);
-                i += rows;
+                int most = (int) ((low - flow.y() - bar) / ROW + 1e-9);
+                int rows = Math.max(1, Math.min((end - i + columns - 1) / columns, most));
+                for (int column = 0; column < columns && i < end; column++) {
+                    int upTo = Math.min(end, i + rows);
+                    double x = sheet.space().left() + column * (sheet.space().width() + APART) / columns;
+                    group(flow, all.subList(i, upTo), scale, x);
+                    i = upTo;
+                }
+                flow.down(bar + rows * ROW);
             }
         }
         if (headed) {
             foot(flow, scale);
         }
         return flow.drafts();
+    }
+
+    /** Many boards cut alike stand in two columns where their bars are short enough. */
+    private int columns(Laid laid, int count, Scale scale) {
+        double column = (sheet.space().width() - APART) / 2;
+        boolean fits = LABEL + scale.paperMm(laid.lengthMm()) <= column;
+        return fits && count >= ENOUGH_FOR_TWO ? 2 : 1;
     }
 
     private Laid laid(SawBoard board, int stage) {
@@ -152,26 +168,23 @@ final class SawBars {
         }
     }
 
-    private void group(BenchTable.Flow flow, List<Laid> alike, Scale scale) {
+    /** @param x where its label begins */
+    private void group(BenchTable.Flow flow, List<Laid> alike, Scale scale, double x) {
         Laid first = alike.get(0);
-        Box space = sheet.space();
-        double left = space.left() + LABEL;
-        double above = above(first, scale);
-        double top = flow.y() + above;
-        label(flow, first, top);
+        double left = x + LABEL;
+        double top = flow.y() + above(first, scale);
+        label(flow, first, x, top);
         pieces(flow, first, scale, left, top);
         rest(flow, first, scale, left, top);
-        places(flow, first, scale, top);
+        places(flow, first, scale, left, top);
         double y = top + BAR;
         for (Laid one : alike) {
             y += ROW;
-            marks(flow, one, scale, left, y - 1.8);
+            marks(flow, one, scale, x, y - 1.8);
         }
-        flow.down(above + BAR + alike.size() * ROW + BELOW);
     }
 
-    private void label(BenchTable.Flow flow, Laid laid, double top) {
-        double x = sheet.space().left();
+    private void label(BenchTable.Flow flow, Laid laid, double x, double top) {
         String length = sheet.written(laid.lengthMm());
         double size = BenchSheet.fitting(length, 5, 3, true, LABEL - 3);
         flow.add(sheet.text(x, top + 3.4, length, size, true));
@@ -182,7 +195,7 @@ final class SawBars {
                 .orElse("");
         flow.add(sheet.text(x, top + 8, kg, 3.2, false));
         String from = laid.whole() ? plain(laid.board().stock(), laid.board().lengthMm()) : "offcut";
-        flow.add(sheet.text(x, top - 3.2, TextMeasure.cut(from, 3.2, false, LABEL - 3), 3.2, false));
+        flow.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, 3.2, false, LABEL - 3), 3.2, false));
     }
 
     /** A stock length bought is called by its length, which stands there already. */
@@ -242,8 +255,7 @@ final class SawBars {
     /** A place written above the bar; those that would touch stand on further lines. */
     private record Running(String words, double x, double from, int level) {}
 
-    private List<Running> running(Laid laid, Scale scale) {
-        double left = sheet.space().left() + LABEL;
+    private List<Running> running(Laid laid, Scale scale, double left) {
         double[] free = new double[LEVELS];
         List<Double> places = new ArrayList<>();
         if (laid.whole() && laid.board().trimMm() > 0) {
@@ -267,11 +279,11 @@ final class SawBars {
     }
 
     private double above(Laid laid, Scale scale) {
-        return ABOVE + LEVEL * running(laid, scale).stream().mapToInt(Running::level).max().orElse(0);
+        return ABOVE + LEVEL * running(laid, scale, sheet.space().left() + LABEL).stream().mapToInt(Running::level).max().orElse(0);
     }
 
-    private void places(BenchTable.Flow flow, Laid laid, Scale scale, double top) {
-        for (Running running : running(laid, scale)) {
+    private void places(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
+        for (Running running : running(laid, scale, left)) {
             double y = top - 1.8 - running.level() * LEVEL;
             flow.add(sheet.line(running.x(), y + 0.5, running.x(), top + BAR, Inks.MEDIUM));
             flow.add(sheet.text(running.from(), y, running.words(), RUNNING, true));
@@ -279,8 +291,8 @@ final class SawBars {
     }
 
     /** One board's row: its number, then under each piece a box to tick and its mark. */
-    private void marks(BenchTable.Flow flow, Laid laid, Scale scale, double left, double base) {
-        double x = sheet.space().left();
+    private void marks(BenchTable.Flow flow, Laid laid, Scale scale, double x, double base) {
+        double left = x + LABEL;
         String board = String.valueOf(laid.board().number());
         Inks inks = sheet.inks;
         flow.add(new Shape.Circle(new Point(x + 4, base - 1.5), 3.2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));

@@ -66,7 +66,7 @@ public final class SawDay {
      * @param liftLimitKg what one person lifts; heavier pieces and boards are marked
      * @param beds        for the signs beside the marks: seen, heavy, notched
      * @param longestMm   the longest part that can be carried in; empty where the merchant is asked for no cuts
-     * @return no page where there is nothing to saw
+     * @return one page or more; where there is nothing to saw it says so
      */
     public static List<Page> pages(
             String garden,
@@ -93,6 +93,9 @@ public final class SawDay {
             }
         }
         drafts.addAll(SawOffcuts.drafts(works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet));
+        if (drafts.isEmpty()) {
+            drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
+        }
         return sheet.pages(drafts);
     }
 

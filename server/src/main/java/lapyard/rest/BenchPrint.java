@@ -31,7 +31,6 @@ public final class BenchPrint {
      * @param advice    of the same sheet; empty to leave it off
      * @param rates     minutes a cut and a setting
      * @param longestMm the longest part that can be carried in; empty for no cuts at the merchant
-     * @return no page where there is nothing to saw
      */
     public static List<Page> sawDay(
             JobSheet sheet, List<SawAdvice> advice, Batches.Rates rates, OptionalDouble longestMm, BenchOptions options) {
@@ -57,7 +56,6 @@ public final class BenchPrint {
                 sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works, longestMm, options);
     }
 
-    /** @return no page where nothing is cut from a roll */
     public static List<Page> rolls(JobSheet sheet, BenchOptions options) {
         Garden garden = sheet.garden();
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
