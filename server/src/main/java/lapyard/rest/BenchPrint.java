@@ -2,7 +2,9 @@ package lapyard.rest;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +17,9 @@ import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.RollSheets;
 import lapyard.diagrams.SawDay;
 import lapyard.drawing.Page;
+import lapyard.drawing.Paper;
+import lapyard.drawing.PdfWriter;
+import lapyard.drawing.SvgWriter;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
@@ -26,6 +31,51 @@ import org.joda.money.CurrencyUnit;
 /** The sheets for the bench, made of a job sheet. */
 public final class BenchPrint {
     private BenchPrint() {}
+
+    /** @throws IllegalArgumentException for a paper that is not known */
+    static List<Page> pages(JobSheet sheet, BenchAsk ask) {
+        BenchOptions options = BenchOptions.usual(sheet.garden().imperial()).stamped(ask.revisionText(), "");
+        if (ask.paper().isPresent()) {
+            options = options.on(Paper.named(ask.paper().get()));
+        }
+        if (ask.mono()) {
+            options = options.inMono();
+        }
+        if (ask.stale().isPresent()) {
+            options = options.stale(ask.stale().get());
+        }
+        if (ask.sheets().equals(BenchAsk.ROLLS)) {
+            return rolls(sheet, options);
+        }
+        Batches.Rates usual = Batches.Rates.USUAL;
+        Batches.Rates rates = new Batches.Rates(
+                ask.minutesACut().isPresent() ? ask.minutesACut().getAsInt() : usual.minutesACut(),
+                ask.minutesASetting().isPresent() ? ask.minutesASetting().getAsInt() : usual.minutesASetting());
+        OptionalDouble longest =
+                ask.longestMm().isPresent() ? OptionalDouble.of(ask.longestMm().getAsInt()) : OptionalDouble.empty();
+        return sawDay(sheet, SawAdvice.of(sheet), rates, longest, options);
+    }
+
+    /** @throws IllegalArgumentException for a page that is not there, naming how many there are */
+    static byte[] file(List<Page> pages, BenchAsk ask) {
+        if (ask.format().equals("pdf")) {
+            return PdfWriter.write(pages);
+        }
+        if (ask.page() > pages.size()) {
+            throw new IllegalArgumentException("there is no sheet " + ask.page() + ": there are 1 to " + pages.size());
+        }
+        return SvgWriter.write(pages.get(ask.page() - 1)).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** All sheets as files: NAME.pdf and NAME-01.svg, NAME-02.svg and so on. */
+    public static Map<String, byte[]> files(String name, List<Page> pages) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(name + ".pdf", PdfWriter.write(pages));
+        for (int i = 0; i < pages.size(); i++) {
+            files.put("%s-%02d.svg".formatted(name, i + 1), SvgWriter.write(pages.get(i)).getBytes(StandardCharsets.UTF_8));
+        }
+        return files;
+    }
 
     /**
      * @param advice    of the same sheet; empty to leave it off
