@@ -104,6 +104,9 @@ final class RollDrawing {
         double high = scale.paperMm(widthMm);
         Inks inks = sheet.inks;
         List<Shape> shapes = new ArrayList<>();
+        List<Shape> lines = new ArrayList<>();
+        List<Box> rings = new ArrayList<>();
+        cuts.ifPresent(order -> lines.addAll(cutLines(order, scale, left, top, fromMm, toMm, rings)));
         cuts.ifPresent(order -> order.remnants().forEach(box -> within(box, fromMm, toMm).ifPresent(in -> {
             Inks.Filling filling = RollSheets.kept(box) ? inks.kept() : inks.scrap();
             shapes.add(new Shape.Area(List.of(paper(in, scale, left, top, fromMm).corners()), filling.fill(), filling.hatch(), Optional.empty()));
@@ -115,15 +118,15 @@ final class RollDrawing {
                 shapes.add(new Shape.Area(
                         List.of(on.corners()), inks.sheet().fill(), Optional.empty(),
                         cuts.isPresent() ? Optional.empty() : Optional.of(inks.pen(Inks.MEDIUM))));
-                shapes.addAll(name(piece, on));
+                shapes.addAll(name(piece, on, rings));
             });
         }
         cuts.ifPresent(order -> order.remnants().stream().filter(RollSheets::kept).forEach(box ->
                 within(box, fromMm, toMm).ifPresent(in -> shapes.addAll(plate(
                         List.of("keep", sheet.written(box.width()) + " × " + sheet.written(box.height())),
-                        paper(in, scale, left, top, fromMm))))));
+                        paper(in, scale, left, top, fromMm), rings)))));
         shapes.add(Shape.Area.box(left, top, scale.paperMm(toMm - fromMm), high, Optional.empty(), Optional.of(inks.pen(Inks.WIDE))));
-        cuts.ifPresent(order -> shapes.addAll(cutLines(order, scale, left, top, fromMm, toMm)));
+        shapes.addAll(lines);
         shapes.addAll(running(scale, left, top, high, fromMm, toMm));
         flow.addAll(shapes);
         flow.add(sheet.text(sheet.space().left(), top + high / 2 - 1, sheet.written(widthMm),
@@ -148,7 +151,7 @@ final class RollDrawing {
     }
 
     /** Name, size and whether it was turned, as large as they fit, else the name alone, upright where it must be. */
-    private List<Shape> name(Placed piece, Box on) {
+    private List<Shape> name(Placed piece, Box on, List<Box> rings) {
         List<String> lines = new ArrayList<>(
                 List.of(piece.id(), sheet.written(piece.widthMm()) + " × " + sheet.written(piece.heightMm())));
         if (piece.turned()) {
@@ -165,10 +168,9 @@ final class RollDrawing {
                         List<Words.Line> all = new ArrayList<>();
                         words.forEach(line -> all.add(new Words.Line(line, all.isEmpty() ? size : size * 0.8, all.isEmpty())));
                         Words block = new Words(all);
-                        if (fits(block, on, turn)) {
-                            return block.on(
-                                    new Plate(on.centre(), block.widthMm(), block.heightMm(), turn), sheet.inks.ink(),
-                                    Optional.empty());
+                        Optional<Plate> place = place(block, on, turn, rings);
+                        if (place.isPresent()) {
+                            return block.on(place.get(), sheet.inks.ink(), Optional.empty());
                         }
                     }
                 }
@@ -177,28 +179,43 @@ final class RollDrawing {
         return List.of();
     }
 
-    private static boolean fits(Words block, Box on, double turn) {
-        double wide = turn == 0 ? on.width() : on.height();
-        double high = turn == 0 ? on.height() : on.width();
-        return block.widthMm() <= wide - 2 && block.heightMm() <= high - 1;
+    /** In the middle of a part, or as near to it as the rings of the cuts let it stand. */
+    private static Optional<Plate> place(Words block, Box on, double turn, List<Box> rings) {
+        double wide = turn == 0 ? block.widthMm() : block.heightMm();
+        double high = turn == 0 ? block.heightMm() : block.widthMm();
+        double freeX = (on.width() - wide - 1) / 2;
+        double freeY = (on.height() - high - 1) / 2;
+        if (freeX < 0 || freeY < 0) {
+            return Optional.empty();
+        }
+        for (double x : new double[] {0, 0.5, -0.5, 1, -1}) {
+            for (double y : new double[] {0, 0.5, -0.5, 1, -1}) {
+                Point centre = new Point(on.centre().x() + x * freeX, on.centre().y() + y * freeY);
+                Box taken = new Box(centre.x() - wide / 2, centre.y() - high / 2, centre.x() + wide / 2, centre.y() + high / 2);
+                if (rings.stream().noneMatch(taken::touches)) {
+                    return Optional.of(new Plate(centre, block.widthMm(), block.heightMm(), turn));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
-    private List<Shape> plate(List<String> words, Box on) {
+    private List<Shape> plate(List<String> words, Box on, List<Box> rings) {
         for (double size : new double[] {3.6, 3, 2.4}) {
             for (double turn : new double[] {0, 90}) {
                 Words block = new Words(words.stream().map(line -> new Words.Line(line, size, true)).toList());
-                if (fits(block, on, turn)) {
-                    return block.on(
-                            new Plate(on.centre(), block.widthMm(), block.heightMm(), turn), sheet.inks.ink(),
-                            Optional.of(sheet.inks.plate()));
+                Optional<Plate> place = place(block, on, turn, rings);
+                if (place.isPresent()) {
+                    return block.on(place.get(), sheet.inks.ink(), Optional.of(sheet.inks.plate()));
                 }
             }
         }
         return List.of();
     }
 
-    /** Broken lines, each with its number in a ring where it begins. */
-    private List<Shape> cutLines(RollCuts order, Scale scale, double left, double top, double fromMm, double toMm) {
+    /** Broken lines, each with its number in a ring near where it begins; where no ring fits the table tells the order. */
+    private List<Shape> cutLines(
+            RollCuts order, Scale scale, double left, double top, double fromMm, double toMm, List<Box> rings) {
         List<Shape> shapes = new ArrayList<>();
         int number = 0;
         for (RollCuts.Cut cut : order.cuts()) {
@@ -217,11 +234,19 @@ final class RollDrawing {
             shapes.add(Shape.Lines.of(
                     sheet.inks.pen(Inks.BROAD).dashed(2.4, 1.2), new Point(on.left(), on.low()), new Point(on.right(), on.high())));
             double in = RING + 0.6;
-            Point at = cut.across() ? new Point(on.left(), Math.min(on.low() + in, on.centre().y())) : new Point(Math.min(on.left() + in, on.centre().x()), on.low());
-            shapes.add(new Shape.Circle(at, RING, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.MEDIUM))));
-            String words = String.valueOf(number);
-            double size = BenchSheet.fitting(words, 3.4, 2, true, RING * 1.6);
-            shapes.add(sheet.middle(at.x(), at.y() + size * 0.36, words, size, true));
+            double far = cut.across() ? on.height() : on.width();
+            for (double along : new double[] {Math.min(in, far / 2), far / 2, Math.max(far - in, far / 2), far / 4, far * 0.75}) {
+                Point at = cut.across() ? new Point(on.left(), on.low() + along) : new Point(on.left() + along, on.low());
+                Box ring = new Box(at.x() - RING, at.y() - RING, at.x() + RING, at.y() + RING);
+                if (rings.stream().noneMatch(ring::touches)) {
+                    rings.add(ring);
+                    shapes.add(new Shape.Circle(at, RING, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.MEDIUM))));
+                    String words = String.valueOf(number);
+                    double size = BenchSheet.fitting(words, 3.4, 2, true, RING * 1.6);
+                    shapes.add(sheet.middle(at.x(), at.y() + size * 0.36, words, size, true));
+                    break;
+                }
+            }
         }
         return shapes;
     }

@@ -20,12 +20,16 @@ final class SawBars {
     private static final int LEVELS = 3;
     private static final double BAR = 9;
     private static final double ROW = 7.2;
-    private static final double BELOW = 2.5;
+    private static final double BELOW = 2.2;
     private static final double LENGTH = 4.2;
     private static final double MARK = 3.6;
     private static final double RUNNING = 3.2;
     private static final double FOOT = 11;
     private static final double HEAD = 7;
+
+    /** Beside the bar, for words about a rest that is too short to be written in. */
+    private static final double BESIDE = 28;
+
     private static final double APART = 6;
     private static final int ENOUGH_FOR_TWO = 4;
 
@@ -119,7 +123,7 @@ final class SawBars {
     /** Many boards cut alike stand in two columns where their bars are short enough. */
     private int columns(Laid laid, int count, Scale scale) {
         double column = (sheet.space().width() - APART) / 2;
-        boolean fits = LABEL + scale.paperMm(laid.lengthMm()) <= column;
+        boolean fits = LABEL + scale.paperMm(laid.lengthMm()) + BESIDE <= column;
         return fits && count >= ENOUGH_FOR_TWO ? 2 : 1;
     }
 
@@ -134,7 +138,7 @@ final class SawBars {
     }
 
     private Scale scale(double longestMm) {
-        double wide = sheet.space().width() - LABEL;
+        double wide = sheet.space().width() - LABEL - BESIDE;
         for (int n : sheet.imperial ? FEET : METRIC) {
             if (longestMm / n <= wide) {
                 return new Scale(n);
@@ -246,9 +250,7 @@ final class SawBars {
             Plate place = new Plate(new Point(x + wide / 2, top + BAR / 2), plate.widthMm(), plate.heightMm(), 0);
             flow.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
         } else {
-            // too narrow to be written in: below the bar, where no piece's mark stands
-            double at = Math.min(sheet.space().right(), Math.max(x + wide, left + width));
-            flow.add(sheet.end(at, top + BAR + 3.6, words, 2.6, false));
+            flow.add(sheet.text(x + wide + 1.2, top + BAR / 2 + 1, words, 2.8, false));
         }
     }
 

@@ -20,7 +20,6 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.PdfWriter;
 import lapyard.drawing.SvgWriter;
-import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
@@ -164,7 +163,7 @@ public final class BenchPrint {
     private static String saved(SawAdvice.NearMiss miss, CurrencyUnit currency) {
         return miss.saved().isPresent()
                 ? money(miss.saved(), currency)
-                : Lengths.text(miss.boardsSaved()) + (miss.boardsSaved() == 1 ? " board" : " boards");
+                : miss.boardsSaved() + (miss.boardsSaved() == 1 ? " board" : " boards");
     }
 
     private static String money(Optional<BigDecimal> amount, CurrencyUnit currency) {
