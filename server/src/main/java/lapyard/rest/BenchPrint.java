@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -71,7 +72,7 @@ public final class BenchPrint {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(name + ".pdf", PdfWriter.write(pages));
         for (int i = 0; i < pages.size(); i++) {
-            files.put("%s-%02d.svg".formatted(name, i + 1), SvgWriter.write(pages.get(i)).getBytes(StandardCharsets.UTF_8));
+            files.put(String.format(Locale.ROOT, "%s-%02d.svg", name, i + 1), SvgWriter.write(pages.get(i)).getBytes(StandardCharsets.UTF_8));
         }
         return files;
     }
