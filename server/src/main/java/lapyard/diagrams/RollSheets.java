@@ -82,12 +82,17 @@ public final class RollSheets {
 
     private static String bought(Material material, BenchSheet sheet) {
         double mm = material.result().rolls().stream().mapToDouble(RollLayout::boughtMm).sum();
-        double less = material.metresBedByBed() * 1000 - mm;
-        String saving = less > 0.5 ? ", " + length(less, sheet) + " less" : "";
-        return "Buy " + length(mm, sheet) + (material.cost().isEmpty() ? "" : " for " + material.cost())
-                + ". Bed by bed it would be " + length(material.metresBedByBed() * 1000, sheet)
-                + (saving.isEmpty() && material.saved().isEmpty() ? "" : ":" + saving.replaceFirst(",", "")
-                + (material.saved().isEmpty() ? "" : (saving.isEmpty() ? " " : ", ") + material.saved() + " saved")) + ".";
+        double apart = material.metresBedByBed() * 1000;
+        List<String> savings = new ArrayList<>();
+        if (apart - mm > 0.5) {
+            savings.add(length(apart - mm, sheet) + " less");
+        }
+        if (!material.saved().isEmpty()) {
+            savings.add(material.saved() + " saved");
+        }
+        return "Buy " + length(mm, sheet) + (material.cost().isEmpty() ? "" : " for " + material.cost()) + ". Bed by bed it would be "
+                + (savings.isEmpty() && Math.abs(apart - mm) <= 0.5 ? "as much" : length(apart, sheet))
+                + (savings.isEmpty() ? "" : ": " + String.join(", ", savings)) + ".";
     }
 
     /** Rolls are spoken of in metres, or in feet and inches. */
