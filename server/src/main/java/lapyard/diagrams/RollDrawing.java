@@ -109,7 +109,8 @@ final class RollDrawing {
         cuts.ifPresent(order -> lines.addAll(cutLines(order, scale, left, top, fromMm, toMm, rings)));
         cuts.ifPresent(order -> order.remnants().forEach(box -> within(box, fromMm, toMm).ifPresent(in -> {
             Inks.Filling filling = RollSheets.kept(box) ? inks.kept() : inks.scrap();
-            shapes.add(new Shape.Area(List.of(paper(in, scale, left, top, fromMm).corners()), filling.fill(), filling.hatch(), Optional.empty()));
+            Box on = paper(in, scale, left, top, fromMm);
+            shapes.add(new Shape.Area(List.of(on.corners()), filling.fill(), filling.hatch(), Optional.empty()));
         })));
         for (Placed piece : layout.placed()) {
             Box box = new Box(piece.x(), piece.y(), piece.x() + piece.widthMm(), piece.y() + piece.heightMm());

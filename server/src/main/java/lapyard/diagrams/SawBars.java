@@ -167,7 +167,8 @@ final class SawBars {
             flow.add(sheet.text(x, y, words[i], 3, false));
             x -= 11;
             flow.add(new Shape.Area(
-                    List.of(new Box(x, y - 3, x + 9, y + 0.8).corners()), fillings[i].fill(), fillings[i].hatch(), Optional.of(inks.pen(Inks.THIN))));
+                    List.of(new Box(x, y - 3, x + 9, y + 0.8).corners()), fillings[i].fill(), fillings[i].hatch(),
+                    Optional.of(inks.pen(Inks.THIN))));
             x -= 5;
         }
     }

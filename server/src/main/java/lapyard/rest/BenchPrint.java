@@ -72,7 +72,8 @@ public final class BenchPrint {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(name + ".pdf", PdfWriter.write(pages));
         for (int i = 0; i < pages.size(); i++) {
-            files.put(String.format(Locale.ROOT, "%s-%02d.svg", name, i + 1), SvgWriter.write(pages.get(i)).getBytes(StandardCharsets.UTF_8));
+            String svg = SvgWriter.write(pages.get(i));
+            files.put(String.format(Locale.ROOT, "%s-%02d.svg", name, i + 1), svg.getBytes(StandardCharsets.UTF_8));
         }
         return files;
     }
