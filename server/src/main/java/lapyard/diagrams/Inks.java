@@ -15,6 +15,8 @@ final class Inks {
     private static final String MULCH = "#A0522D";
     private static final String WATER = "#2B7F92";
     private static final String SNAG = "#A62B2B";
+    private static final String CARRIED = "#6B4E8C";
+    private static final String LINER = "#1D2429";
     private static final String MOSS = "#66763F";
     private static final String WHITE = "#FFFFFF";
     private static final String BLACK = "#000000";
@@ -68,6 +70,25 @@ final class Inks {
 
     Filling timber() {
         return new Filling(Optional.of(mono ? WHITE : TIMBER), Optional.empty());
+    }
+
+    Filling scrap() {
+        return filling(SLATE, 0.25, Mark.CROSSED, 45, 1.6, NARROW);
+    }
+
+    /** An offcut that a later weekend cuts. */
+    Filling carried() {
+        return filling(CARRIED, 0.3, Mark.LINES, 45, 2.4, THIN);
+    }
+
+    /** An offcut or remnant for the rack. */
+    Filling kept() {
+        return filling(CARRIED, 0.12, Mark.DOTS, 0, 1.8, MEDIUM);
+    }
+
+    /** A piece of liner or membrane. */
+    Filling sheet() {
+        return new Filling(Optional.of(mono ? WHITE : tinted(LINER, 0.12)), Optional.empty());
     }
 
     Filling soil() {

@@ -39,6 +39,13 @@ public interface Desk {
     byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText);
 
     /**
+     * The sheets for the saw bench or for the rolls.
+     *
+     * @throws Refused if there is no such page, the paper is unknown or the document holds a STOP
+     */
+    byte[] bench(String document, BenchAsk ask);
+
+    /**
      * The order as CSV.
      *
      * @throws Refused if the document holds a STOP

@@ -46,6 +46,10 @@ final class Outputs {
         return keep(kind, document, () -> Output.of(desk.plan(document, format, scale, paper, revisionText)));
     }
 
+    Output bench(String document, BenchAsk ask) {
+        return keep("bench " + ask, document, () -> Output.of(desk.bench(document, ask)));
+    }
+
     Output slipCsv(String document) {
         return keep("slip.csv", document, () -> Output.of(desk.slipCsv(document)));
     }

@@ -111,6 +111,29 @@ class SheetsHttpTest {
     }
 
     @Test
+    void benchSheetsAreHandedOutAndThoseOfAnOlderRevisionAreStale() throws Exception {
+        String address = served.created(BED);
+        for (String sheets : List.of("saw-day", "rolls")) {
+            HttpResponse<String> pdf = served.get(address + "/" + sheets + ".pdf");
+            assertEquals(200, pdf.statusCode());
+            assertEquals("application/pdf", pdf.headers().firstValue("Content-Type").orElseThrow());
+            assertTrue(pdf.body().startsWith(sheets + " fresh revision 1, "), pdf::body);
+            assertEquals(304, served.get(address + "/" + sheets + ".pdf", "If-None-Match", etag(pdf)).statusCode());
+            HttpResponse<String> svg = served.get(address + "/" + sheets + ".svg?page=1&mono=true&longest=3000");
+            assertEquals("image/svg+xml", svg.headers().firstValue("Content-Type").orElseThrow());
+        }
+        served.put(address, BED.replace("2400", "3000"), "If-Match", "\"1\"");
+        assertTrue(served.get(address + "/saw-day.pdf").body().startsWith("saw-day fresh revision 2, "));
+        String old = served.get(address + "/saw-day.pdf?revision=1").body();
+        assertTrue(old.startsWith("saw-day made from revision 1; the garden is at revision 2."), old);
+        problem(404, served.get(address + "/saw-day.pdf?revision=3"));
+        problem(422, served.get(address + "/saw-day.svg?page=2"));
+        for (String wrong : List.of("page=0", "page=x", "mono=1", "longest=0", "cut=-1", "setting=2000", "revision=0"))
+            problem(400, served.get(address + "/rolls.svg?" + wrong));
+        problem(404, served.get(address + "/saw-night.pdf"));
+    }
+
+    @Test
     void theSlipIsCsvToKeep() throws Exception {
         HttpResponse<String> slip = served.get(served.created(BED) + "/slip.csv");
         assertEquals(

@@ -80,6 +80,14 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
+    public byte[] bench(String document, BenchAsk ask) {
+        int beds = read(document).path("beds").size();
+        if (ask.page() > beds)
+            throw new Refused(List.of(Finding.stop(ask.sheets(), "there are " + beds + " sheets", null, "ask for one of them")));
+        return (ask.sheets() + " " + ask.stale().orElse("fresh") + " " + ask.revisionText()).getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Override
     public String slipCsv(String document) {
         return "item,need\r\ntimber," + read(document).path("beds").size() + "\r\n";
     }
