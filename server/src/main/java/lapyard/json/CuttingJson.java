@@ -76,7 +76,7 @@ public final class CuttingJson {
         return node;
     }
 
-    private record Entry(String at, JsonNode node) {}
+    record Entry(String at, JsonNode node) {}
 
     private static CuttingProblem.Stock stock(Entry entry) {
         JsonNode node = entry.node();
@@ -110,14 +110,14 @@ public final class CuttingJson {
                 flag(node, entry.at(), "goodFace", false));
     }
 
-    private static void known(String at, JsonNode node, Set<String> fields) {
+    static void known(String at, JsonNode node, Set<String> fields) {
         require(node != null && node.isObject(), at + " must be an object, was " + shown(node));
         node.fieldNames().forEachRemaining(field -> require(
                 fields.contains(field),
                 at + " has an unknown field \"" + field + "\"; known are " + String.join(", ", new TreeSet<>(fields))));
     }
 
-    private static List<Entry> entries(JsonNode node, String field) {
+    static List<Entry> entries(JsonNode node, String field) {
         JsonNode array = node.get(field);
         require(array != null && array.isArray(), field + " must be a list, was " + shown(array));
         List<Entry> entries = new ArrayList<>();
@@ -125,14 +125,14 @@ public final class CuttingJson {
         return entries;
     }
 
-    private static String text(JsonNode node, String at, String field) {
+    static String text(JsonNode node, String at, String field) {
         JsonNode value = node.get(field);
         boolean fits = value != null && value.isTextual() && (at.isEmpty() || !value.textValue().isBlank());
         require(fits, path(at, field) + " must be a text, was " + shown(value));
         return value.textValue();
     }
 
-    private static double length(JsonNode node, String at, String field, Double otherwise, boolean mayBeZero) {
+    static double length(JsonNode node, String at, String field, Double otherwise, boolean mayBeZero) {
         JsonNode value = node.get(field);
         if (value == null && otherwise != null) return otherwise;
         boolean number = value != null && value.isNumber() && Double.isFinite(value.doubleValue());
@@ -144,7 +144,7 @@ public final class CuttingJson {
         return value.doubleValue();
     }
 
-    private static int whole(JsonNode node, String at, String field, int least) {
+    static int whole(JsonNode node, String at, String field, int least) {
         JsonNode value = node.get(field);
         boolean fits = value.isNumber()
                 && Double.isFinite(value.doubleValue())
@@ -158,18 +158,18 @@ public final class CuttingJson {
         return (int) value.doubleValue();
     }
 
-    private static boolean flag(JsonNode node, String at, String field, boolean otherwise) {
+    static boolean flag(JsonNode node, String at, String field, boolean otherwise) {
         JsonNode value = node.get(field);
         if (value == null) return otherwise;
         require(value.isBoolean(), path(at, field) + " must be true or false, was " + shown(value));
         return value.booleanValue();
     }
 
-    private static String path(String at, String field) {
+    static String path(String at, String field) {
         return at.isEmpty() ? field : at + "." + field;
     }
 
-    private static String shown(JsonNode value) {
+    static String shown(JsonNode value) {
         if (value == null) return "absent";
         String text = value.toString();
         return text.length() <= 60 ? text : text.substring(0, 57) + "...";
@@ -180,7 +180,7 @@ public final class CuttingJson {
         return NODES.numberNode(value.scale() < 0 ? value.setScale(0) : value);
     }
 
-    private static void require(boolean holds, String otherwise) {
+    static void require(boolean holds, String otherwise) {
         if (!holds) throw new IllegalArgumentException(otherwise);
     }
 }

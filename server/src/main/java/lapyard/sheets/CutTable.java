@@ -23,7 +23,8 @@ final class CutTable {
      *
      * @param width  the widest roll
      * @param height the longest of use
-     * @param waste  the most that a rectangle may leave uncovered, in square units
+     * @param waste  the most that a rectangle of everything may leave uncovered, in square units;
+     *               {@code Long.MAX_VALUE} where nothing may be missed
      * @param narrow the narrowest side of any piece: a rectangle that leaves less than this beside itself across
      *               {@code width} is charged with the whole width. 0 where there are rolls of several widths
      */
@@ -32,6 +33,12 @@ final class CutTable {
             return new Limits(width, height, Long.MAX_VALUE, 0);
         }
     }
+
+    /**
+     * A small selection may waste this share of what all may, a larger one more in step with its area. With limits on
+     * waste a table may so miss a layout; it is a third smaller for it, and searches that use such limits go on.
+     */
+    private static final double SMALL_SHARE = 0.3;
 
     private final List<Item> items;
     private final boolean turn;
@@ -51,6 +58,8 @@ final class CutTable {
     private long[] stairHeight = new long[64];
     private int[] stairOrigin = new int[64];
     private int stairs;
+    private int cursor;
+    private long allowed;
 
     private CutTable(List<Item> items, boolean turn, Limits limits) {
         this.items = items;
@@ -153,6 +162,8 @@ final class CutTable {
     }
 
     private boolean fill(Work work) {
+        double whole = 0;
+        for (Item item : items) whole += (double) item.count() * item.block().area;
         int[] counts = new int[items.size()];
         long spent = 0;
         for (int selection = 1; selection < selections; selection++) {
@@ -160,7 +171,11 @@ final class CutTable {
             while (counts[item] == items.get(item).count()) counts[item++] = 0;
             counts[item]++;
             areas[selection] = areas[selection - stride[item]] + items.get(item).block().area;
+            allowed = limits.waste == Long.MAX_VALUE
+                    ? Long.MAX_VALUE
+                    : (long) (limits.waste * (SMALL_SHARE + (1 - SMALL_SHARE) * areas[selection] / whole));
             stairs = 0;
+            cursor = 0;
             int total = 0;
             int only = -1;
             for (int i = 0; i < counts.length; i++) {
@@ -245,14 +260,15 @@ final class CutTable {
     /** Adds a step to the staircase unless one there is no wider and no higher. */
     private void offer(long width, long height, int origin, int selection) {
         if (width > limits.width || height > limits.height) return;
-        int at = 0;
-        while (at < stairs && stairWidth[at] <= width) {
-            if (stairHeight[at] <= height) return;
-            at++;
-        }
-        if (limits.waste != Long.MAX_VALUE) {
+        // candidates come in order of width, so the place of the last one is near
+        int at = Math.min(cursor, stairs);
+        while (at < stairs && stairWidth[at] <= width) at++;
+        while (at > 0 && stairWidth[at - 1] > width) at--;
+        cursor = at;
+        if (at > 0 && stairHeight[at - 1] <= height) return;
+        if (allowed != Long.MAX_VALUE) {
             long charged = limits.width - width < limits.narrow ? limits.width : width;
-            if (charged * height - areas[selection] > limits.waste) return;
+            if (charged * height - areas[selection] > allowed) return;
         }
         int from = at > 0 && stairWidth[at - 1] == width ? at - 1 : at;
         int to = at;

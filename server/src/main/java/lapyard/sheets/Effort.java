@@ -2,8 +2,14 @@ package lapyard.sheets;
 
 import java.time.Duration;
 
-/** How long to search: the steps decide, so that the same problem gives the same layout; the clock only stops earlier. */
+/**
+ * How long to search: the steps decide, so that the same problem gives the same layout; the clock only stops earlier.
+ * A second is worth 100 000 steps, so an effort with steps without end is bounded by what its time is worth.
+ */
 public record Effort(long steps, Duration limit) {
-    public static final Effort QUICK = new Effort(2_000, Duration.ofSeconds(1));
-    public static final Effort FULL = new Effort(200_000, Duration.ofSeconds(5));
+    /** For a slip that follows each change of the garden. */
+    public static final Effort QUICK = new Effort(4_000, Duration.ofSeconds(1));
+
+    /** For a layout that is rolled out and cut. */
+    public static final Effort FULL = new Effort(300_000, Duration.ofSeconds(10));
 }

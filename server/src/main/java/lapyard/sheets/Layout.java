@@ -23,6 +23,25 @@ final class Layout implements Comparable<Layout> {
 
     }
 
+    /** A run as full-width bands, one after the other. */
+    record BandedRun(RollJob.Roll roll, List<Block> bands) {
+        BandedRun {
+            bands = List.copyOf(bands);
+        }
+    }
+
+    /** A straight-cut layout that can still be worked on. */
+    record Banded(List<BandedRun> runs) {
+        Banded {
+            runs = List.copyOf(runs);
+        }
+
+        Layout layout(RollJob job) {
+            return new Layout(
+                    job, runs.stream().map(r -> Run.of(r.roll(), r.bands())).toList());
+        }
+    }
+
     final List<Run> runs;
     final long area;
     final long coins;
@@ -42,6 +61,27 @@ final class Layout implements Comparable<Layout> {
         this.area = area;
         this.coins = coins;
         this.usedCoins = usedCoins;
+    }
+
+    /** The same with runs of one roll laid end to end wherever that is sold in one piece; never dearer. */
+    Layout joined(RollJob job) {
+        List<Run> joined = new ArrayList<>();
+        for (Run run : runs) {
+            int at = 0;
+            while (at < joined.size()
+                    && (joined.get(at).roll() != run.roll()
+                            || joined.get(at).used() + run.used() > run.roll().longest())) at++;
+            if (at == joined.size()) {
+                joined.add(run);
+            } else {
+                Run first = joined.get(at);
+                List<Block.Laid> laid = new ArrayList<>(first.laid());
+                for (Block.Laid one : run.laid())
+                    laid.add(new Block.Laid(one.type(), one.x(), one.y() + first.used(), one.width(), one.height()));
+                joined.set(at, new Run(run.roll(), first.used() + run.used(), laid));
+            }
+        }
+        return joined.size() == runs.size() ? this : new Layout(job, joined);
     }
 
     @Override

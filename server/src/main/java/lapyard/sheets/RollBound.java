@@ -63,16 +63,30 @@ final class RollBound {
     }
 
     private static long alone(RollJob job, RollJob.Roll roll, List<Share> shares) {
+        int[] counts = new int[job.types.length];
+        for (int t = 0; t < counts.length; t++) counts[t] = job.types[t].count();
+        long length = length(job, counts, roll, shares);
+        return length == RollJob.NO_LIMIT ? Long.MAX_VALUE : job.coins(roll, length);
+    }
+
+    /** @return the least length of a run with so many of each type; {@code RollJob.NO_LIMIT} where one is too wide */
+    static long length(RollJob job, int[] counts, RollJob.Roll roll) {
+        return length(job, counts, roll, shares(job));
+    }
+
+    private static long length(RollJob job, int[] counts, RollJob.Roll roll, List<Share> shares) {
         double length = 0;
         for (Share share : shares) {
             double sum = 0;
-            for (RollJob.Type type : job.types) sum += type.count() * lengthShare(job, type, roll, share);
-            if (sum == Double.POSITIVE_INFINITY) return Long.MAX_VALUE;
+            for (int t = 0; t < counts.length; t++)
+                if (counts[t] > 0) sum += counts[t] * lengthShare(job, job.types[t], roll, share);
+            if (sum == Double.POSITIVE_INFINITY) return RollJob.NO_LIMIT;
             length = Math.max(length, sum * SAFE);
         }
         long longestPiece = 0;
-        for (RollJob.Type type : job.types) longestPiece = Math.max(longestPiece, leastHeight(job, type, roll));
-        return job.coins(roll, Math.max(longestPiece, (long) Math.ceil(length)));
+        for (int t = 0; t < counts.length; t++)
+            if (counts[t] > 0) longestPiece = Math.max(longestPiece, leastHeight(job, job.types[t], roll));
+        return Math.max(longestPiece, (long) Math.ceil(length));
     }
 
     private static long mixed(RollJob job, List<RollJob.Roll> rolls, List<Share> shares) {

@@ -93,7 +93,7 @@ final class RollJob {
             RollProblem.Stock stock = problem.rolls().get(i);
             long step = RollCheck.micro(stock.stepMm());
             long longest = stock.maxLengthMm().isPresent()
-                    ? RollCheck.micro(stock.maxLengthMm().getAsDouble()) / step * step / unit
+                    ? Math.min(NO_LIMIT - 1, RollCheck.micro(stock.maxLengthMm().getAsDouble()) / step * step / unit)
                     : NO_LIMIT;
             rolls.add(new Roll(
                     i,

@@ -1,6 +1,7 @@
 package lapyard.sheets;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Finds a cheap layout and proves what every layout costs. */
@@ -8,48 +9,210 @@ final class RollSearch {
     /** @param boundCoins proved: no layout of all pieces costs less */
     record Answer(Layout layout, long boundCoins) {}
 
-    private RollSearch() {}
+    private final RollJob job;
+    private final Work work;
+    private final CutSearch.Pace pace;
+    private long bound;
+    private Layout best;
+    /** The best that straight cuts do, as bands. */
+    private Layout.Banded banded;
+
+    private Layout bandedLayout;
+
+    private RollSearch(RollJob job, Work work) {
+        this.job = job;
+        this.work = work;
+        this.pace = CutSearch.Pace.of(work);
+        this.bound = RollBound.coins(job);
+    }
 
     static Answer answer(RollJob job, Work work) {
-        long bound = RollBound.coins(job);
-        Layout exact = SmallRolls.cheapest(job, work);
-        if (exact != null) return new Answer(exact, job.problem.straightCuts() ? exact.coins : bound);
-        Layout best = null;
-        for (RollJob.Roll roll : job.rolls) {
-            for (Shelves.Lie lie : Shelves.Lie.values()) {
-                Layout shelves = shelves(job, roll, lie);
-                if (shelves.betterThan(best)) best = shelves;
+        if (job.types.length == 0) return new Answer(new Layout(job, List.of()), 0);
+        return new RollSearch(job, work).answer();
+    }
+
+    private Answer answer() {
+        boolean free = !job.problem.straightCuts();
+        SmallRolls small = SmallRolls.of(job, work);
+        Layout exact = small == null ? null : small.cheapest(work);
+        if (exact != null) {
+            take(exact);
+            if (!free) return new Answer(best, best.coins);
+            if (!done()) {
+                SmallFree.Answer proof = new SmallFree(job, small, exact, bound, work.share(0.6)).answer();
+                take(proof.layout());
+                bound = Math.max(bound, proof.boundCoins());
             }
+        } else {
+            starts();
+            straightCuts(free ? work.share(0.4) : work);
         }
         if (best == null) best = new Layout(job, List.of());
+        if (free && best.area == job.area()) {
+            bottomLeft();
+            freely();
+        }
         return new Answer(best, best.area == job.area() ? bound : 0);
     }
 
-    private static Layout shelves(RollJob job, RollJob.Roll first, Shelves.Lie lie) {
+    private boolean done() {
+        return work.over() || best != null && best.area == job.area() && best.coins <= bound;
+    }
+
+    private void take(Layout found) {
+        Layout layout = found.joined(job);
+        if (layout.betterThan(best)) best = layout;
+    }
+
+    private void take(Layout.Banded found) {
+        Layout layout = found.layout(job);
+        take(layout);
+        if (layout.betterThan(bandedLayout)) {
+            banded = found;
+            bandedLayout = layout;
+        }
+    }
+
+    private void starts() {
+        for (RollJob.Roll roll : job.rolls) for (Shelves.Lie lie : Shelves.Lie.values()) take(shelves(roll, lie));
+    }
+
+    /** A start on one roll that holds everything. */
+    private record Start(RollJob.Roll roll, Layout.Banded banded, Layout layout) {}
+
+    /** Starts on each roll, then roll by roll, the cheapest start first; then with pieces moving between rolls. */
+    private void straightCuts(Work part) {
+        List<Start> alone = new ArrayList<>();
+        for (RollJob.Roll roll : job.rolls) {
+            if (roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins && best.area == job.area()) continue;
+            Start start = start(roll, part.share(0.08));
+            if (start != null) alone.add(start);
+        }
+        alone.sort(Comparator.comparing(Start::layout));
+        boolean mixing = job.rolls.size() > 1 || job.rolls.get(0).longest() != RollJob.NO_LIMIT;
+        for (int i = 0; i < alone.size() && !done() && !part.over(); i++) {
+            Start start = alone.get(i);
+            long least = RollBound.alone(job, start.roll());
+            if (least >= best.coins) continue;
+            Work mine = part.share(mixing ? 0.4 : 1);
+            take(new CutSearch(job, start.banded(), least, false, 1 + i, pace, mine).search());
+        }
+        if (mixing && !done() && banded != null) take(new CutSearch(job, banded, bound, true, 99, pace, part).search());
+    }
+
+    private Start start(RollJob.Roll roll, Work part) {
+        if (RollBound.alone(job, roll) == Long.MAX_VALUE) return null;
+        List<Layout.Banded> starts = new ArrayList<>();
+        for (Shelves.Lie lie : Shelves.Lie.values()) starts.add(shelves(roll, lie));
+        for (int seed = 0; seed < 3 && !part.over(); seed++) {
+            Layout.Banded dense = CutSearch.dense(job, roll, seed, pace, part);
+            if (dense != null) starts.add(dense);
+        }
+        Start best = null;
+        for (Layout.Banded banded : starts) {
+            Layout layout = banded.layout(job);
+            if (banded.runs().size() != 1 || layout.area != job.area()) continue;
+            take(banded);
+            if (best == null || layout.betterThan(best.layout())) best = new Start(roll, banded, layout);
+        }
+        return best;
+    }
+
+    private void bottomLeft() {
+        for (RollJob.Roll roll : job.rolls) {
+            for (BottomLeft.Order order : BottomLeft.Order.values()) {
+                for (Shelves.Lie lie : List.of(Shelves.Lie.LOW, Shelves.Lie.HIGH)) {
+                    if (done() || roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins) continue;
+                    Layout.Run run = BottomLeft.run(job, roll, order, lie, work);
+                    if (run != null) take(new Layout(job, List.of(run)));
+                }
+            }
+        }
+    }
+
+    /** Shortens the runs of the best layout, and tries whole rolls alone, with cuts that may turn corners. */
+    private void freely() {
+        for (int beam = 1; !done() && beam < 1 << 20; beam *= 2) {
+            for (RollJob.Roll roll : job.rolls) {
+                if (roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins) continue;
+                int[] all = new int[job.types.length];
+                for (int t = 0; t < all.length; t++) all[t] = job.types[t].count();
+                long below = roll.stepCoins() == 0 ? 0 : job.unitsIn(roll, (best.coins - 1) / roll.stepCoins()) + 1;
+                long least = job.unitsIn(roll, RollBound.alone(job, roll) / Math.max(1, roll.stepCoins()));
+                Layout.Run run = shorter(roll, all, least, below, beam);
+                if (run != null) take(new Layout(job, List.of(run)));
+            }
+            if (best.runs.size() > 1) shortenRuns(beam);
+        }
+    }
+
+    private void shortenRuns(int beam) {
+        List<Layout.Run> runs = new ArrayList<>(best.runs);
+        for (int i = 0; i < runs.size() && !work.over(); i++) {
+            Layout.Run run = runs.get(i);
+            int[] counts = new int[job.types.length];
+            long area = 0;
+            for (Block.Laid laid : run.laid()) {
+                counts[laid.type()]++;
+                area += laid.width() * laid.height();
+            }
+            long least = (area + run.roll().width() - 1) / run.roll().width();
+            long below = job.unitsIn(run.roll(), job.steps(run.roll(), run.used()) - 1) + 1;
+            Layout.Run found = shorter(run.roll(), counts, least, below, beam);
+            if (found != null) runs.set(i, found);
+        }
+        take(new Layout(job, runs));
+    }
+
+    /**
+     * @param least no run is shorter, in units
+     * @param below the run must be shorter
+     * @return the shortest run that was found, or null
+     */
+    private Layout.Run shorter(RollJob.Roll roll, int[] counts, long least, long below, int beam) {
+        FreeSearch search = new FreeSearch(job, counts, roll.width(), work);
+        Layout.Run found = null;
+        long low = least;
+        long high = Math.min(below - 1, roll.longest());
+        boolean lowest = true;
+        while (low <= high && !work.over()) {
+            // a run fills its last step, where steps are longer than units
+            long asked = Math.min(high, job.unitsIn(roll, job.steps(roll, lowest ? low : (low + high) / 2)));
+            lowest = false;
+            List<Block.Laid> laid = null;
+            for (int taste = 0; taste < FreeSearch.TASTES && laid == null; taste++)
+                laid = search.fit(asked, beam, taste);
+            if (laid == null) {
+                low = asked + 1;
+                continue;
+            }
+            long used = 0;
+            for (Block.Laid one : laid) used = Math.max(used, one.y() + one.height());
+            found = new Layout.Run(roll, used, laid);
+            // one step less must be saved
+            high = job.unitsIn(roll, job.steps(roll, used) - 1);
+            if (high >= used) high = used - 1;
+        }
+        return found;
+    }
+
+    private Layout.Banded shelves(RollJob.Roll first, Shelves.Lie lie) {
         int[] counts = new int[job.types.length];
         for (int t = 0; t < counts.length; t++) counts[t] = job.types[t].count();
-        List<Layout.Run> runs = new ArrayList<>();
+        List<Layout.BandedRun> runs = new ArrayList<>();
         List<RollJob.Roll> order = new ArrayList<>(job.rolls);
         order.remove(first);
         order.add(0, first);
         for (RollJob.Roll roll : order) {
             int[] here = new int[counts.length];
             for (int t = 0; t < counts.length; t++)
-                if (Shelves.bands(job, one(counts, t), roll.width(), roll.longest(), lie) != null) here[t] = counts[t];
-            List<Block> bands = Shelves.bands(job, here, roll.width(), roll.longest(), lie);
-            for (List<Block> run : runs(roll, bands)) {
-                Layout.Run cut = Layout.Run.of(roll, run);
-                runs.add(cut);
-                for (Block.Laid laid : cut.laid()) counts[laid.type()]--;
+                if (Shelves.lie(job, t, roll.width(), roll.longest(), lie) != null) here[t] = counts[t];
+            for (List<Block> bands : runs(roll, Shelves.bands(job, here, roll.width(), roll.longest(), lie))) {
+                runs.add(new Layout.BandedRun(roll, bands));
+                for (Block.Laid laid : Layout.Run.of(roll, bands).laid()) counts[laid.type()]--;
             }
         }
-        return new Layout(job, runs);
-    }
-
-    private static int[] one(int[] counts, int t) {
-        int[] one = new int[counts.length];
-        one[t] = Math.min(1, counts[t]);
-        return one;
+        return new Layout.Banded(runs);
     }
 
     /** First fit of bands into as many runs as there are. */

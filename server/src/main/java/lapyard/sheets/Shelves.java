@@ -44,7 +44,8 @@ final class Shelves {
         return shelves;
     }
 
-    private static Block lie(RollJob job, int t, long width, long longest, Lie lie) {
+    /** @return the piece as it is laid; null where it does not fit the roll */
+    static Block lie(RollJob job, int t, long width, long longest, Lie lie) {
         RollJob.Type type = job.types[t];
         Block given = Block.piece(t, type.width(), type.height());
         boolean asGiven = given.width <= width && given.height <= longest;

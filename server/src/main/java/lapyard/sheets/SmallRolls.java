@@ -28,21 +28,44 @@ final class SmallRolls {
         return items;
     }
 
-    /**
-     * @return the cheapest layout; null where the set is too large for the work left, or limited rolls make the
-     *         sharing a different question
-     */
-    static Layout cheapest(RollJob job, Work work) {
+    /** @return null where the set is too large for the work left */
+    static SmallRolls of(RollJob job, Work work) {
         List<CutTable.Item> items = items(job);
         double partings = CutTable.partings(items);
         if (partings * 40 > work.left() || partings > 5e8) return null;
         long widest = 0;
         for (RollJob.Roll roll : job.rolls) widest = Math.max(widest, roll.width());
         CutTable table = CutTable.of(items, job.turn, CutTable.Limits.size(widest, RollJob.NO_LIMIT), work);
-        return table == null ? null : new SmallRolls(job, table, items).share(work);
+        return table == null ? null : new SmallRolls(job, table, items);
     }
 
-    private Layout share(Work work) {
+    CutTable table() {
+        return table;
+    }
+
+    /** @return the cheapest layout; null where limited rolls make the sharing a different question */
+    Layout cheapest(Work work) {
+        List<Part> parts = share((roll, selection) -> table.height(selection, roll.width()), work);
+        if (parts == null) return null;
+        List<Layout.Run> runs = new ArrayList<>();
+        int[] runsOf = new int[job.rolls.size()];
+        for (Part part : parts) {
+            runs.add(Layout.Run.of(part.roll(), List.of(table.block(part.selection(), part.roll().width()))));
+            if (++runsOf[part.roll().index()] > part.roll().runs()) return null;
+        }
+        return new Layout(job, runs);
+    }
+
+    /** The pieces of one run. */
+    record Part(RollJob.Roll roll, int selection) {}
+
+    /** How long a run is that holds a selection. */
+    interface Length {
+        long of(RollJob.Roll roll, int selection);
+    }
+
+    /** @return the cheapest sharing of all pieces among runs of these lengths; null where there is none */
+    List<Part> share(Length length, Work work) {
         int selections = table.selections();
         long[] coins = new long[selections];
         double[] usedCoins = new double[selections];
@@ -54,7 +77,7 @@ final class SmallRolls {
         for (int s = oneRun ? selections - 1 : 1; s < selections; s++) {
             for (RollJob.Roll roll : job.rolls) {
                 if (roll.runs() == 0) continue;
-                long height = table.height(s, roll.width());
+                long height = length.of(roll, s);
                 if (height > roll.longest() || height == RollJob.NO_LIMIT) continue;
                 long price = job.coins(roll, height);
                 double used = job.coinsPerUnit(roll) * height;
@@ -70,12 +93,9 @@ final class SmallRolls {
             work.spend((long) CutTable.partings(items));
         }
         if (coins[selections - 1] >= RollJob.NO_LIMIT) return null;
-        List<Layout.Run> runs = new ArrayList<>();
-        int[] runsOf = new int[job.rolls.size()];
-        if (selections > 1) runs(selections - 1, choice, runs);
-        for (Layout.Run run : runs)
-            if (++runsOf[run.roll().index()] > run.roll().runs()) return null;
-        return new Layout(job, runs);
+        List<Part> parts = new ArrayList<>();
+        if (selections > 1) parts(selections - 1, choice, parts);
+        return parts;
     }
 
     private void splits(long[] coins, double[] usedCoins, int[] choice) {
@@ -108,13 +128,12 @@ final class SmallRolls {
         }
     }
 
-    private void runs(int selection, int[] choice, List<Layout.Run> into) {
+    private void parts(int selection, int[] choice, List<Part> into) {
         if (choice[selection] >= 0) {
-            runs(choice[selection], choice, into);
-            runs(selection - choice[selection], choice, into);
-            return;
+            parts(choice[selection], choice, into);
+            parts(selection - choice[selection], choice, into);
+        } else {
+            into.add(new Part(job.rolls.get(-1 - choice[selection]), selection));
         }
-        RollJob.Roll roll = job.rolls.get(-1 - choice[selection]);
-        into.add(Layout.Run.of(roll, List.of(table.block(selection, roll.width()))));
     }
 }

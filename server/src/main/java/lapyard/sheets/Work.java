@@ -8,23 +8,42 @@ import java.time.Duration;
  */
 final class Work {
     private static final long OPERATIONS_PER_STEP = 1_000;
+    /** Steps of one second on an idle core, rounded down: what an effort bounded by the clock alone is planned for. */
+    private static final long STEPS_PER_SECOND = 100_000;
 
-    private final long startNanos = System.nanoTime();
+    private final Work whole;
+    private final long startNanos;
     private final long limitNanos;
     private long operations;
     private boolean timeIsUp;
 
     Work(Effort effort) {
-        this.operations = Math.multiplyExact(Math.min(effort.steps(), Long.MAX_VALUE / 2_000), OPERATIONS_PER_STEP);
-        this.limitNanos = effort.limit().compareTo(Duration.ofDays(1)) > 0
-                ? Duration.ofDays(1).toNanos()
-                : effort.limit().toNanos();
+        this.whole = null;
+        this.startNanos = System.nanoTime();
+        Duration limit = effort.limit().compareTo(Duration.ofDays(1)) > 0 ? Duration.ofDays(1) : effort.limit();
+        this.limitNanos = limit.toNanos();
+        long worthOfTime = (long) (limitNanos / 1e9 * STEPS_PER_SECOND);
+        this.operations = Math.min(effort.steps(), worthOfTime) * OPERATIONS_PER_STEP;
     }
 
-    /** Takes operations off; call it at least once a millisecond or so, as it also reads the clock. */
+    private Work(Work whole, long operations) {
+        this.whole = whole;
+        this.startNanos = whole.startNanos;
+        this.limitNanos = whole.limitNanos;
+        this.operations = Math.min(operations, whole.operations);
+        this.timeIsUp = whole.timeIsUp;
+    }
+
+    /** A share of what is left here; what it spends is spent here too. */
+    Work share(double fraction) {
+        return new Work(this, (long) (operations * fraction));
+    }
+
+    /** Takes operations off; call it at least every few milliseconds, as it also reads the clock. */
     void spend(long count) {
         operations -= count;
         if (System.nanoTime() - startNanos > limitNanos) timeIsUp = true;
+        if (whole != null) whole.spend(count);
     }
 
     boolean over() {

@@ -1,0 +1,421 @@
+package lapyard.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * Betters a straight-cut layout: takes a few bands out of one or two runs, breaks their cut trees into at most eleven
+ * blocks, and lays those blocks back in the best of all straight-cut ways (a {@link CutTable}). When nothing
+ * gives, a handful of pieces is laid anew in dense bands, and what does not come out better is put back.
+ */
+final class CutSearch {
+    /**
+     * How much is looked at in one go.
+     *
+     * @param fewBlocks  laid anew at once, as long as that gives something
+     * @param mostBlocks laid anew at once, when fewer give nothing
+     * @param patience   rounds in a row without gain before one more block is taken
+     * @param sample     a dense band is sought among so many pieces
+     * @param samples    a band is the densest of so many samples
+     */
+    record Pace(int fewBlocks, int mostBlocks, int patience, int sample, int samples) {
+        static final Pace QUICK = new Pace(7, 9, 15, 7, 1);
+        static final Pace THOROUGH = new Pace(8, 11, 30, 10, 3);
+        /** Less work than this is not enough for the thorough pace to get anywhere. */
+        private static final long THOROUGH_FROM = 20_000_000;
+
+        static Pace of(Work work) {
+            return work.left() < THOROUGH_FROM ? QUICK : THOROUGH;
+        }
+    }
+
+    /** About how many pieces are laid anew when nothing gives. */
+    private static final int SHAKEN_PIECES = 12;
+
+    /** A run being worked on: bands across the roll, one after the other. */
+    private static final class Strip {
+        final RollJob.Roll roll;
+        final List<Block> bands;
+        long length;
+
+        Strip(RollJob.Roll roll, List<Block> bands) {
+            this.roll = roll;
+            this.bands = new ArrayList<>(bands);
+            for (Block band : bands) length += band.height;
+        }
+
+        void replace(List<Block> with, long newLength) {
+            bands.clear();
+            bands.addAll(with);
+            length = newLength;
+        }
+    }
+
+    private final RollJob job;
+    private final Work work;
+    private final Pace pace;
+    private final SplittableRandom random;
+    private final long target;
+    private final boolean mixing;
+    private final List<Strip> strips = new ArrayList<>();
+    private Layout.Banded best;
+    private long bestCoins;
+    private double bestUsed;
+
+    /**
+     * @param target stop at this many coins: no layout costs less
+     * @param mixing whether pieces may move to other rolls
+     */
+    CutSearch(RollJob job, Layout.Banded from, long target, boolean mixing, long seed, Pace pace, Work work) {
+        this.job = job;
+        this.work = work;
+        this.pace = pace;
+        this.random = new SplittableRandom(seed);
+        this.target = target;
+        this.mixing = mixing;
+        restore(from);
+        note();
+    }
+
+    Layout.Banded search() {
+        int blocks = pace.fewBlocks();
+        int idle = 0;
+        while (!work.over() && bestCoins > target && !strips.isEmpty()) {
+            Strip strip = strips.get(random.nextInt(strips.size()));
+            double before = used();
+            long coinsBefore = coins();
+            Strip other = mixing && random.nextInt(3) == 0 ? partner(strip) : null;
+            if (other == null) within(strip, blocks);
+            else between(strip, other, blocks - 1);
+            if (coins() < coinsBefore || used() < before * (1 - 1e-12)) {
+                blocks = pace.fewBlocks();
+                idle = 0;
+            } else if (++idle > pace.patience()) {
+                idle = 0;
+                if (++blocks > pace.mostBlocks()) {
+                    note();
+                    restore(best);
+                    shake();
+                    blocks = pace.fewBlocks();
+                }
+            }
+        }
+        note();
+        return best;
+    }
+
+    private void note() {
+        long coins = coins();
+        double used = used();
+        if (best != null && (coins > bestCoins || coins == bestCoins && used >= bestUsed)) return;
+        List<Layout.BandedRun> runs = new ArrayList<>();
+        for (Strip strip : strips) if (!strip.bands.isEmpty()) runs.add(new Layout.BandedRun(strip.roll, strip.bands));
+        best = new Layout.Banded(runs);
+        bestCoins = coins;
+        bestUsed = used;
+    }
+
+    private void restore(Layout.Banded from) {
+        strips.clear();
+        for (Layout.BandedRun run : from.runs()) strips.add(new Strip(run.roll(), run.bands()));
+    }
+
+    private long coins() {
+        long coins = 0;
+        for (Strip strip : strips) coins += job.coins(strip.roll, strip.length);
+        return coins;
+    }
+
+    private double used() {
+        double used = 0;
+        for (Strip strip : strips) used += job.coinsPerUnit(strip.roll) * strip.length;
+        return used;
+    }
+
+    /** Another run, or the start of a new one; null where there is none to be had. */
+    private Strip partner(Strip strip) {
+        int at = random.nextInt(strips.size() + job.rolls.size());
+        if (at < strips.size()) return strips.get(at) == strip ? null : strips.get(at);
+        RollJob.Roll roll = job.rolls.get(at - strips.size());
+        if (roll == strip.roll && roll.longest() == RollJob.NO_LIMIT) return null;
+        long taken = strips.stream().filter(s -> s.roll == roll).count();
+        return taken < roll.runs() ? new Strip(roll, List.of()) : null;
+    }
+
+    private void within(Strip strip, int most) {
+        List<Block> rest = new ArrayList<>(strip.bands);
+        List<Block> taken = take(rest, strip.roll.width(), most);
+        long height = 0;
+        long area = 0;
+        for (Block band : taken) {
+            height += band.height;
+            area += band.area;
+        }
+        List<Block> blocks = broken(taken, most);
+        long width = strip.roll.width();
+        CutTable.Limits limits = new CutTable.Limits(width, height, height * width - area, narrowest(blocks));
+        CutTable table = CutTable.of(items(blocks), job.turn, limits, work);
+        if (table == null) return;
+        long now = table.height(table.full(), width);
+        if (now > height) return;
+        table.block(table.full(), width).bands(rest);
+        strip.replace(rest, strip.length + now - height);
+    }
+
+    private void between(Strip one, Strip two, int most) {
+        List<Block> restOne = new ArrayList<>(one.bands);
+        List<Block> restTwo = new ArrayList<>(two.bands);
+        boolean fresh = restTwo.isEmpty();
+        List<Block> taken = take(restOne, one.roll.width(), fresh ? most : most / 2);
+        if (!fresh) taken.addAll(take(restTwo, two.roll.width(), most / 2));
+        List<CutTable.Item> items = items(broken(taken, most));
+        long widest = Math.max(one.roll.width(), two.roll.width());
+        CutTable table = CutTable.of(items, job.turn, CutTable.Limits.size(widest, RollJob.NO_LIMIT), work);
+        if (table == null) return;
+        long baseOne = 0;
+        long baseTwo = 0;
+        for (Block band : restOne) baseOne += band.height;
+        for (Block band : restTwo) baseTwo += band.height;
+
+        int choice = -1;
+        long choiceCoins = job.coins(one.roll, one.length) + job.coins(two.roll, two.length);
+        double choiceUsed = job.coinsPerUnit(one.roll) * one.length + job.coinsPerUnit(two.roll) * two.length;
+        for (int s = 0; s < table.selections(); s++) {
+            long lengthOne = baseOne + (s == 0 ? 0 : table.height(s, one.roll.width()));
+            if (lengthOne > one.roll.longest()) continue;
+            int other = table.full() - s;
+            long lengthTwo = baseTwo + (other == 0 ? 0 : table.height(other, two.roll.width()));
+            if (lengthTwo > two.roll.longest()) continue;
+            if (lengthOne >= RollJob.NO_LIMIT || lengthTwo >= RollJob.NO_LIMIT) continue;
+            long coins = job.coins(one.roll, lengthOne) + job.coins(two.roll, lengthTwo);
+            double used = job.coinsPerUnit(one.roll) * lengthOne + job.coinsPerUnit(two.roll) * lengthTwo;
+            if (coins < choiceCoins || coins == choiceCoins && used <= choiceUsed) {
+                choice = s;
+                choiceCoins = coins;
+                choiceUsed = used;
+            }
+        }
+        work.spend(table.selections());
+        if (choice < 0) return;
+        int other = table.full() - choice;
+        if (choice > 0) {
+            table.block(choice, one.roll.width()).bands(restOne);
+            baseOne += table.height(choice, one.roll.width());
+        }
+        if (other > 0) {
+            table.block(other, two.roll.width()).bands(restTwo);
+            baseTwo += table.height(other, two.roll.width());
+        }
+        one.replace(restOne, baseOne);
+        two.replace(restTwo, baseTwo);
+        strips.remove(two);
+        if (restOne.isEmpty()) strips.remove(one);
+        if (!restTwo.isEmpty()) strips.add(two);
+    }
+
+    /** Takes one to four bands out, and more until they hold enough pieces to be worth a table. */
+    private List<Block> take(List<Block> bands, long width, int most) {
+        List<Block> taken = new ArrayList<>();
+        int wanted = 1 + random.nextInt(4);
+        int pieces = 0;
+        while (!bands.isEmpty() && taken.size() < most && (taken.size() < wanted || pieces < most)) {
+            Block band = pick(bands, width, taken.isEmpty());
+            taken.add(band);
+            pieces += band.pieces;
+        }
+        return taken;
+    }
+
+    /** Takes a band out; where asked, the one of three with the most waste. */
+    private Block pick(List<Block> bands, long width, boolean byWaste) {
+        int at = random.nextInt(bands.size());
+        for (int i = 0; byWaste && i < 2; i++) {
+            int other = random.nextInt(bands.size());
+            if (waste(bands.get(other), width) > waste(bands.get(at), width)) at = other;
+        }
+        return bands.remove(at);
+    }
+
+    private static long waste(Block band, long width) {
+        return band.height * width - band.area;
+    }
+
+    /** Breaks blocks along their last cut until there are {@code most}, those with much waste likelier. */
+    private List<Block> broken(List<Block> blocks, int most) {
+        List<Block> parts = new ArrayList<>(blocks);
+        while (parts.size() < most) {
+            int at = -1;
+            double highest = -1;
+            for (int i = 0; i < parts.size(); i++) {
+                Block part = parts.get(i);
+                if (part.join == Block.Join.NONE) continue;
+                double size = (double) part.width * part.height;
+                double score = random.nextDouble() * (1.05 * size - part.area);
+                if (score > highest) {
+                    highest = score;
+                    at = i;
+                }
+            }
+            if (at < 0) break;
+            Block part = parts.get(at);
+            parts.set(at, part.first);
+            parts.add(part.second);
+        }
+        // equal heights are decided by what comes first, so the order decides which of equals is taken
+        shuffle(parts);
+        return parts;
+    }
+
+    private void shuffle(List<Block> blocks) {
+        for (int i = blocks.size() - 1; i > 0; i--) {
+            int j = random.nextInt(i + 1);
+            Block swap = blocks.get(i);
+            blocks.set(i, blocks.get(j));
+            blocks.set(j, swap);
+        }
+    }
+
+    /** Single pieces of one type become one item with a count. */
+    private static List<CutTable.Item> items(List<Block> blocks) {
+        List<CutTable.Item> items = new ArrayList<>();
+        for (Block block : blocks) {
+            int same = -1;
+            for (int i = 0; i < items.size() && block.type >= 0; i++)
+                if (items.get(i).block().type == block.type) same = i;
+            if (same < 0) items.add(new CutTable.Item(block, 1));
+            else items.set(same, new CutTable.Item(items.get(same).block(), items.get(same).count() + 1));
+        }
+        return items;
+    }
+
+    /** Lays the pieces of some bands of one run anew. */
+    private void shake() {
+        Strip strip = strips.get(random.nextInt(strips.size()));
+        List<Block> keep = new ArrayList<>(strip.bands);
+        List<Block> loose = new ArrayList<>();
+        int wanted = SHAKEN_PIECES / 2 + random.nextInt(SHAKEN_PIECES);
+        while (!keep.isEmpty() && loose.size() < wanted)
+            leaves(pick(keep, strip.roll.width(), random.nextBoolean()), loose);
+        keep.addAll(denseBands(loose, strip.roll.width()));
+        long length = 0;
+        for (Block band : keep) length += band.height;
+        if (length <= strip.roll.longest()) strip.replace(keep, length);
+    }
+
+    private static void leaves(Block block, List<Block> into) {
+        if (block.join == Block.Join.NONE) {
+            into.add(block);
+        } else {
+            leaves(block.first, into);
+            leaves(block.second, into);
+        }
+    }
+
+    /** Fills bands one by one, each the densest that holds one large piece and any of some others. */
+    private List<Block> denseBands(List<Block> pieces, long width) {
+        List<Block> bands = new ArrayList<>();
+        List<Block> loose = new ArrayList<>(pieces);
+        shuffle(loose);
+        while (!loose.isEmpty()) {
+            int at = 0;
+            for (int i = 1; i < loose.size(); i++)
+                if (loose.get(i).area > loose.get(at).area && random.nextInt(3) > 0) at = i;
+            Block large = loose.remove(at);
+            Block band = null;
+            if (loose.size() < pace.sample()) {
+                loose.add(large);
+                CutTable table = CutTable.of(items(loose), job.turn, CutTable.Limits.size(width, RollJob.NO_LIMIT), work);
+                if (table != null) band = table.block(table.full(), width);
+            } else {
+                for (int attempt = 0; attempt < pace.samples(); attempt++) {
+                    Block dense = denseBand(large, loose, width);
+                    if (dense != null && (band == null || density(dense, width) > density(band, width))) band = dense;
+                }
+                loose.add(large);
+            }
+            if (band == null) {
+                for (Block block : loose) bands.add(block.width <= width ? block : block.turn());
+                break;
+            }
+            List<Block> used = new ArrayList<>();
+            leaves(band, used);
+            for (Block piece : used) {
+                int i = 0;
+                while (loose.get(i).type != piece.type) i++;
+                loose.remove(i);
+            }
+            band.bands(bands);
+        }
+        return bands;
+    }
+
+    /**
+     * The densest band that holds the piece and any of some others. Little waste is allowed first, as the table is
+     * then small, and more where that gives no band. Null when the work ran out.
+     */
+    private Block denseBand(Block piece, List<Block> others, long width) {
+        List<Block> sample = new ArrayList<>();
+        sample.add(piece);
+        for (int i = 1; i < pace.sample(); i++) {
+            int at = i - 1 + random.nextInt(others.size() - i + 1);
+            Block other = others.get(at);
+            others.set(at, others.get(i - 1));
+            others.set(i - 1, other);
+            sample.add(other);
+        }
+        List<CutTable.Item> items = items(sample);
+        long narrowest = narrowest(sample);
+        double bandArea = (double) width * Math.max(piece.width, piece.height);
+        for (double share = 0.01; ; share *= 3) {
+            boolean any = share > 0.2;
+            CutTable.Limits limits = any
+                    ? CutTable.Limits.size(width, RollJob.NO_LIMIT)
+                    : new CutTable.Limits(width, RollJob.NO_LIMIT, (long) (share * bandArea), narrowest);
+            CutTable table = CutTable.of(items, job.turn, limits, work);
+            if (table == null) return null;
+            int densest = densest(table, width, any ? 0 : 1 - 1.5 * share);
+            if (densest > 0) return table.block(densest, width);
+        }
+    }
+
+    /** The densest selection with some of the first item, at least this dense; -1 where there is none. */
+    private static int densest(CutTable table, long width, double least) {
+        int densest = -1;
+        double most = least;
+        for (int s = 1; s < table.selections(); s++) {
+            long height = table.height(s, width);
+            if (table.count(s, 0) == 0 || height == RollJob.NO_LIMIT) continue;
+            double density = (double) table.area(s) / height / width;
+            if (density > most) {
+                most = density;
+                densest = s;
+            }
+        }
+        return densest;
+    }
+
+    private long narrowest(List<Block> blocks) {
+        long narrowest = Long.MAX_VALUE;
+        for (Block block : blocks)
+            narrowest = Math.min(narrowest, job.turn ? Math.min(block.width, block.height) : block.width);
+        return narrowest;
+    }
+
+    private static double density(Block band, long width) {
+        return (double) band.area / band.height / width;
+    }
+
+    /** A layout on one roll from dense bands; null where the run would be longer than is sold. */
+    static Layout.Banded dense(RollJob job, RollJob.Roll roll, long seed, Pace pace, Work work) {
+        CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, pace, work);
+        List<Block> pieces = new ArrayList<>();
+        for (int t = 0; t < job.types.length; t++)
+            for (int i = 0; i < job.types[t].count(); i++)
+                pieces.add(Block.piece(t, job.types[t].width(), job.types[t].height()));
+        List<Block> bands = search.denseBands(pieces, roll.width());
+        long length = 0;
+        for (Block band : bands) length += band.height;
+        return length <= roll.longest() ? new Layout.Banded(List.of(new Layout.BandedRun(roll, bands))) : null;
+    }
+}
