@@ -77,10 +77,10 @@ export class BedCard extends GardenElement {
       this.#kind,
       h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.weekend, f.x, f.y, f.turn, this.#lap(bed)),
       h('div.verbs', {},
-        this.#verb('Turn 90°', 'turn', () => this.turn()),
-        this.#verb('Mirror', 'mirror', () => this.mirror()),
-        this.#verb('Copy', 'copy', () => this.copy()),
-        this.#verb('Delete', 'delete', () => this.remove())),
+        this.#verb('Turn 90°', 'turn 90', () => this.turn()),
+        this.#verb('Mirror', 'bed mirror', () => this.mirror()),
+        this.#verb('Copy', 'bed copy', () => this.copy()),
+        this.#verb('Delete', 'bed delete', () => this.remove())),
       this.#takes);
   }
 

@@ -120,7 +120,7 @@ export class LapSlip extends GardenElement {
           this.say('Not saved yet: the sheet would be an old one. Wait for “Saved”.');
         } else if (api.needsToken()) {
           event.preventDefault();
-          this.#fetch(name);
+          this.#bring(name);
         }
       },
     }, text);
@@ -128,7 +128,7 @@ export class LapSlip extends GardenElement {
       link('plan.svg', 'Plan, SVG'), link('plan.pdf', 'Plan, PDF'), link('slip.csv', 'Slip, CSV'));
   }
 
-  async #fetch(name) {
+  async #bring(name) {
     try {
       const address = URL.createObjectURL(await api.sheet(this.garden.id, name));
       h('a', { href: address, download: name }).click();

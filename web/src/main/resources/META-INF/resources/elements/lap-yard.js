@@ -51,6 +51,7 @@ export class LapYard extends GardenElement {
     const resized = new ResizeObserver(() => this.#resized());
     resized.observe(this);
     this.atEnd(() => resized.disconnect());
+    this.atEnd(() => cancelAnimationFrame(this.#flight));
     this.listen(this.garden.choice, 'change', () => this.#followCourse());
     this.listen(window, 'beforeprint', () => this.#onPaper());
     this.listen(window, 'afterprint', () => this.#resized());
