@@ -1,8 +1,56 @@
 package lapyard.cli;
 
-/** The command line. */
+import lapyard.rest.GardenDesk;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** {@code lapyard COMMAND ...}; exit code 2 and one line on standard error for anything that was typed wrong. */
+@Command(
+        name = "lapyard",
+        description = "Raised beds of stacked timber: laid out, cut and bought as one garden.",
+        subcommands = {TakeOffCommand.class, SnagsCommand.class, SolveCommand.class},
+        mixinStandardHelpOptions = true,
+        versionProvider = Lapyard.Version.class)
 public final class Lapyard {
+    static final int REFUSED = 2;
+
     private Lapyard() {}
 
-    public static void main(String[] args) {}
+    public static void main(String[] args) {
+        System.exit(run(args));
+    }
+
+    /** @return the exit code */
+    static int run(String... args) {
+        CommandLine line = new CommandLine(new Lapyard());
+        line.addSubcommand(new ServeCommand(new GardenDesk()));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler((e, parsed) -> refuse(e.getCommandLine(), e.getMessage()));
+        line.setExecutionExceptionHandler((e, command, parsed) -> {
+            if (e instanceof Refusal) {
+                return refuse(command, e.getMessage());
+            }
+            java.util.logging.Logger.getLogger("lapyard").log(java.util.logging.Level.FINE, "refused", e);
+            return refuse(command, "this should not happen: " + e + ". Nothing was changed; please report it with the garden file.");
+        });
+        if (args.length == 0) {
+            line.usage(line.getOut());
+            return REFUSED;
+        }
+        return line.execute(args);
+    }
+
+    private static int refuse(CommandLine command, String message) {
+        command.getErr().println(message.lines().reduce((a, b) -> a + " " + b).orElse(""));
+        return REFUSED;
+    }
+
+    /** Names the program and its version as built. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String built = Lapyard.class.getPackage().getImplementationVersion();
+            return new String[] {"lapyard " + (built == null ? "(not packaged)" : built)};
+        }
+    }
 }

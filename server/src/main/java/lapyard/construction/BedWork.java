@@ -14,9 +14,10 @@ import lapyard.working.Quantity;
  * @param floor      the inner outline in the fewest rectangles, R1, R2 ...
  * @param strips     bearers and beams to cut from ripped strips
  * @param slats      cut list of the slats
- * @param quantities timber.length, timber.volume, timber.mass, screws, seam.plates, seam.screws, staples, notches,
- *                   liner (one a piece), liner.area, liner.slits, finish.area, finish.litres, base.bearers, base.slats,
- *                   ends.area, inner.area
+ * @param quantities timber.length, timber.volume, timber.mass, ends.area, notches, notches.area (where there are
+ *     notches), lifts.two-people, screws and pilots (left out where a screw would break out), seam.plates and
+ *     seam.screws (where there are seams), base.bearers and base.slats (on a slatted base), liner (one a piece),
+ *     liner.area, liner.slits, staples, finish.area, finish.litres, inner.area
  * @param findings   about this bed alone
  */
 public record BedWork(

@@ -22,18 +22,26 @@ final class Coating {
         double inside = (p - 8 * t) * h / 1e6;
         double top = t * (p - 4 * t) / 1e6;
         double area = outside + inside + top;
-        quantities.add(new Quantity("finish.area", area, "m2", Working.of(
-                "outside P H + inside (P - 8t) H + top t (P - 4t)", Working.GEOMETRY,
-                Input.of("outer perimeter P", p, "mm"),
-                Input.of("wall height H", h, "mm"),
-                Input.of("thickness t", t, "mm"),
-                Input.of("outside", outside, "m2"),
-                Input.of("inside", inside, "m2"),
-                Input.of("top", top, "m2"))));
         quantities.add(new Quantity(
-                "finish.litres", litres(area, bed.finish()), "l",
+                "finish.area",
+                area,
+                "m2",
                 Working.of(
-                        "area x coats x rough factor / cover of a litre", Working.COMMON_PRACTICE,
+                        "outside P H + inside (P - 8t) H + top t (P - 4t)",
+                        Working.GEOMETRY,
+                        Input.of("outer perimeter P", p, "mm"),
+                        Input.of("wall height H", h, "mm"),
+                        Input.of("thickness t", t, "mm"),
+                        Input.of("outside", outside, "m2"),
+                        Input.of("inside", inside, "m2"),
+                        Input.of("top", top, "m2"))));
+        quantities.add(new Quantity(
+                "finish.litres",
+                litres(area, bed.finish()),
+                "l",
+                Working.of(
+                        "area x coats x rough factor / cover of a litre",
+                        Working.COMMON_PRACTICE,
                         Input.of("area", area, "m2"),
                         Input.of("coats", bed.finish().coats(), ""),
                         Input.of("rough factor", bed.finish().rough(), ""),

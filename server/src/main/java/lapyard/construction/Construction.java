@@ -26,7 +26,8 @@ public final class Construction {
     /**
      * @param bed       with a right-angled outline that {@code plan} has passed
      * @param longestMm longest piece that some board can give for this section (stock or rack), for seams
-     * @param downhill  the fall of the ground as a slope (x, y) in the bed's own frame, pointing downhill; empty where no levels were taken
+     * @param downhill  the fall of the ground as a slope (x, y) in the bed's own frame, pointing downhill; empty
+     *     where no levels were taken
      */
     public static BedWork of(Bed bed, Saw saw, double longestMm, Optional<Point> downhill) {
         return of(bed, saw, longestMm, downhill, BEARER_STOCK_MM, LIFT_LIMIT_KG);
@@ -42,7 +43,9 @@ public final class Construction {
         Outline inner = Inset.of(bed.outline(), bed.section().thicknessMm());
         Courses.Laid laid = Courses.of(bed, saw, longestMm);
         List<Finding> findings = new ArrayList<>(laid.findings());
-        List<Piece> pieces = laid.courses().stream().flatMap(course -> course.pieces().stream()).toList();
+        List<Piece> pieces = laid.courses().stream()
+                .flatMap(course -> course.pieces().stream())
+                .toList();
         LowSide low = LowSide.of(bed, downhill);
         Notching.Cut notched = Notching.of(bed, low, laid.seams());
         findings.addAll(notched.findings());
@@ -53,21 +56,34 @@ public final class Construction {
         Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
         floor.quantities(bed, saw, bearerStockMm, quantities);
         floor.findings(bed, low.toward(), findings);
-        List<LinerPiece> liner = bed.liner().wanted()
-                ? LinerCut.pieces(bed, floor.rectangles(), low, findings)
-                : List.of();
+        List<LinerPiece> liner =
+                bed.liner().wanted() ? LinerCut.pieces(bed, floor.rectangles(), low, findings) : List.of();
         LinerCut.quantities(bed, inner, liner, quantities);
         if (!liner.isEmpty()) {
             Fixings.staples(bed, inner, quantities);
         }
         Coating.quantities(bed, quantities);
-        quantities.add(new Quantity("inner.area", inner.areaMm2() / 1e6, "m2", Working.of(
-                "outer area - t (P - 4t)", Working.GEOMETRY,
-                Input.of("outer area", bed.outline().areaMm2() / 1e6, "m2"),
-                Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
-                Input.of("thickness t", bed.section().thicknessMm(), "mm"))));
+        quantities.add(new Quantity(
+                "inner.area",
+                inner.areaMm2() / 1e6,
+                "m2",
+                Working.of(
+                        "outer area - t (P - 4t)",
+                        Working.GEOMETRY,
+                        Input.of("outer area", bed.outline().areaMm2() / 1e6, "m2"),
+                        Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
+                        Input.of("thickness t", bed.section().thicknessMm(), "mm"))));
         return new BedWork(
-                bed, inner, floor.rectangles(), laid.courses(), laid.seams(), notched.notches(), floor.strips(),
-                floor.slats(), liner, quantities, findings);
+                bed,
+                inner,
+                floor.rectangles(),
+                laid.courses(),
+                laid.seams(),
+                notched.notches(),
+                floor.strips(),
+                floor.slats(),
+                liner,
+                quantities,
+                findings);
     }
 }

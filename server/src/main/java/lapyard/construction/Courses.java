@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
@@ -64,8 +65,8 @@ final class Courses {
         double sum = ring.stream().mapToDouble(wall -> wall.run().lengthMm()).sum();
         double wanted = bed.outline().perimeterMm() - 4 * bed.section().thicknessMm();
         if (Math.abs(sum - wanted) > 1e-3) {
-            throw new IllegalArgumentException("bed " + bed.id() + ": a course sums to " + sum + " mm, must be " + wanted
-                    + "; the outline must be right-angled, counter-clockwise and along its axes");
+            throw new IllegalArgumentException("bed " + bed.id() + ": a course sums to " + sum + " mm, must be "
+                    + wanted + "; the outline must be right-angled, counter-clockwise and along its axes");
         }
     }
 
@@ -103,7 +104,8 @@ final class Courses {
         if (missing > 1e-6) {
             findings.add(Finding.snag(
                     where,
-                    Lengths.text(split.get().staggerMm()) + " between seams of neighbouring courses is the best that boards of "
+                    Lengths.text(split.get().staggerMm())
+                            + " between seams of neighbouring courses is the best that boards of "
                             + Lengths.text(longestMm) + " reach; " + Lengths.text(saw.seamStaggerMm()) + " is wanted",
                     new Amount(Lengths.toTenth(missing), "mm"),
                     "add a longer board",
@@ -122,7 +124,8 @@ final class Courses {
             String wall = Bed.wallLetter(side);
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", wall " + wall,
-                    Lengths.text(shortest) + " long is a piece of this wall; the least is " + Lengths.text(saw.leastPieceMm()),
+                    Lengths.text(shortest) + " long is a piece of this wall; the least is "
+                            + Lengths.text(saw.leastPieceMm()),
                     new Amount(Lengths.toTenth(missing), "mm"),
                     "lengthen wall " + wall + " by " + Lengths.text(missing),
                     "swap the lap",
@@ -158,7 +161,7 @@ final class Courses {
 
     /** a, b ... z, aa, ab ... */
     private static String partLetter(int i) {
-        return Bed.wallLetter(i).toLowerCase(java.util.Locale.ROOT);
+        return Bed.wallLetter(i).toLowerCase(Locale.ROOT);
     }
 
     private static void seamNotes(Bed bed, List<Seam> seams, List<Finding> findings) {

@@ -33,7 +33,8 @@ final class Fixings {
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", corners",
                     Lengths.text(cover) + " of cover is left by a screw of " + Lengths.text(length)
-                            + " at 45 degrees in " + Lengths.text(t) + " timber: it breaks out, and the screws are left out",
+                            + " at 45 degrees in " + Lengths.text(t)
+                            + " timber: it breaks out, and the screws are left out",
                     new Amount(Lengths.toTenth(LEAST_COVER_MM - cover), "mm"),
                     shorterScrew(length, t)));
             return;
@@ -53,13 +54,24 @@ final class Fixings {
         for (int i = 1; i <= perJoint; i++) {
             inputs.add(Input.of("height " + i, (2 * i - 1) * h / (2 * perJoint), "mm"));
         }
-        quantities.add(new Quantity("screws", count, "screws", new Working(
-                inputs,
-                "corners x courses x screws a joint; entry = 0.354 x length to the nearest 5; cover = smaller of thickness"
-                        + " - entry and thickness - (0.707 x length - entry); heights (2i - 1) x timber height / (2 x screws a joint)",
-                Working.COMMON_PRACTICE)));
-        quantities.add(new Quantity("pilots", count, "pilot holes", Working.of(
-                "one a corner screw, from the inner face", Working.COMMON_PRACTICE, Input.of("screws", count, "screws"))));
+        quantities.add(new Quantity(
+                "screws",
+                count,
+                "screws",
+                new Working(
+                        inputs,
+                        "corners x courses x screws a joint; entry = 0.354 x length to the nearest 5; cover = smaller"
+                                + " of thickness - entry and thickness - (0.707 x length - entry); heights (2i - 1) x"
+                                + " timber height / (2 x screws a joint)",
+                        Working.COMMON_PRACTICE)));
+        quantities.add(new Quantity(
+                "pilots",
+                count,
+                "pilot holes",
+                Working.of(
+                        "one a corner screw, from the inner face",
+                        Working.COMMON_PRACTICE,
+                        Input.of("screws", count, "screws"))));
     }
 
     /** Where the head goes in, from the joint: half the screw on each side, set to 5 mm. */
@@ -111,11 +123,20 @@ final class Fixings {
 
     static void seams(int seams, List<Quantity> quantities) {
         if (seams > 0) {
-            quantities.add(new Quantity("seam.plates", seams, "plates", Working.of(
-                    "one backing plate a seam", Working.COMMON_PRACTICE, Input.of("seams", seams, ""))));
-            quantities.add(new Quantity("seam.screws", seams * SCREWS_A_SEAM, "screws", Working.of(
-                    "seams x screws a seam", Working.COMMON_PRACTICE,
-                    Input.of("seams", seams, ""), Input.of("screws a seam", SCREWS_A_SEAM, "screws"))));
+            quantities.add(new Quantity(
+                    "seam.plates",
+                    seams,
+                    "plates",
+                    Working.of("one backing plate a seam", Working.COMMON_PRACTICE, Input.of("seams", seams, ""))));
+            quantities.add(new Quantity(
+                    "seam.screws",
+                    seams * SCREWS_A_SEAM,
+                    "screws",
+                    Working.of(
+                            "seams x screws a seam",
+                            Working.COMMON_PRACTICE,
+                            Input.of("seams", seams, ""),
+                            Input.of("screws a seam", SCREWS_A_SEAM, "screws"))));
         }
     }
 
@@ -130,14 +151,19 @@ final class Fixings {
         int folds = inner.sides() - patches;
         int perFold = bed.liner().staplesPerFold();
         int perPatch = bed.liner().staplesPerPatch();
-        quantities.add(new Quantity("staples", edge + folds * perFold + patches * perPatch, "staples", Working.of(
-                "along the edge: for each inner side floor(side / spacing) + 1; + folds x staples a fold + patches x staples a patch",
-                Working.COMMON_PRACTICE,
-                Input.of("spacing", every, "mm"),
-                Input.of("along the edge", edge, "staples"),
-                Input.of("folds", folds, ""),
-                Input.of("staples a fold", perFold, "staples"),
-                Input.of("patches", patches, ""),
-                Input.of("staples a patch", perPatch, "staples"))));
+        quantities.add(new Quantity(
+                "staples",
+                edge + folds * perFold + patches * perPatch,
+                "staples",
+                Working.of(
+                        "along the edge: for each inner side floor(side / spacing) + 1; + folds x staples a fold +"
+                                + " patches x staples a patch",
+                        Working.COMMON_PRACTICE,
+                        Input.of("spacing", every, "mm"),
+                        Input.of("along the edge", edge, "staples"),
+                        Input.of("folds", folds, ""),
+                        Input.of("staples a fold", perFold, "staples"),
+                        Input.of("patches", patches, ""),
+                        Input.of("staples a patch", perPatch, "staples"))));
     }
 }

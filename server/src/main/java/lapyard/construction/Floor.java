@@ -2,10 +2,11 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import lapyard.geometry.FewestRectangles;
 import lapyard.geometry.FewestRectangles.Cut;
 import lapyard.geometry.Lengths;
@@ -27,9 +28,20 @@ import lapyard.working.Working.Input;
  * @param strips      bearers and beams, none longer than a strip
  * @param stripBoards strips of full length that these take
  */
-record Floor(
-        List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards,
-        double linerMm2) {
+record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards) {
+    /** One split as it would be laid. */
+    private record Candidate(FewestRectangles.Split split, List<FloorBay> bays, int stripBoards, double linerMm2) {
+        private double lowest(boolean level) {
+            double lowest = Double.POSITIVE_INFINITY;
+            for (Cut cut : split.cuts()) {
+                if (cut.level() == level) {
+                    lowest =
+                            Math.min(lowest, level ? cut.from().y() : cut.from().x());
+                }
+            }
+            return lowest;
+        }
+    }
 
     /**
      * The split with the fewest bearer strips, then the least liner, then the lowest level cut, then the leftmost
@@ -38,62 +50,84 @@ record Floor(
      * @param bearerStockMm length of the strips that bearers are cut from
      */
     static Floor of(Bed bed, Outline inner, LowSide low, Saw saw, double bearerStockMm) {
-        List<FewestRectangles.Split> splits = FewestRectangles.splits(inner);
-        if (splits.size() == 1) {
-            return laid(bed, splits.get(0), low, saw, bearerStockMm);
-        }
-        return splits.stream()
-                .map(split -> laid(bed, split, low, saw, bearerStockMm))
-                .min(Comparator.comparingInt(Floor::stripBoards)
-                        .thenComparingDouble(floor -> Lengths.toTenth(floor.linerMm2()))
-                        .thenComparingDouble(floor -> lowest(floor.cuts(), true))
-                        .thenComparingDouble(floor -> lowest(floor.cuts(), false)))
+        double usable = bearerStockMm - 2 * saw.endTrimMm();
+        Map<Rectangle, FloorBay> known = new HashMap<>();
+        Candidate best = FewestRectangles.splits(inner).stream()
+                .map(split -> candidate(bed, split, low, saw, usable, known))
+                .min(Comparator.comparingInt(Candidate::stripBoards)
+                        .thenComparingDouble(candidate -> Lengths.toTenth(candidate.linerMm2()))
+                        .thenComparingDouble(candidate -> candidate.lowest(true))
+                        .thenComparingDouble(candidate -> candidate.lowest(false)))
                 .orElseThrow();
+        return new Floor(
+                best.split().rectangles(),
+                best.split().cuts(),
+                best.bays(),
+                strips(bed, best, usable),
+                best.stripBoards());
     }
 
-    private static double lowest(List<Cut> cuts, boolean level) {
-        return cuts.stream()
-                .filter(cut -> cut.level() == level)
-                .mapToDouble(cut -> level ? cut.from().y() : cut.from().x())
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private static Floor laid(Bed bed, FewestRectangles.Split split, LowSide low, Saw saw, double bearerStockMm) {
+    private static Candidate candidate(
+            Bed bed,
+            FewestRectangles.Split split,
+            LowSide low,
+            Saw saw,
+            double usableMm,
+            Map<Rectangle, FloorBay> known) {
         double liner = bed.liner().wanted() ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
         if (!bed.base().slatted()) {
-            return new Floor(split.rectangles(), split.cuts(), List.of(), List.of(), 0, liner);
+            return new Candidate(split, List.of(), 0, liner);
         }
-        double usable = bearerStockMm - 2 * saw.endTrimMm();
+        FirstFit fit = new FirstFit();
         List<FloorBay> bays = new ArrayList<>();
-        List<Strip> strips = new ArrayList<>();
-        for (int i = 0; i < split.rectangles().size(); i++) {
-            FloorBay bay = FloorBay.of(split.rectangles().get(i), low.toward(), bed.base(), saw.kerfMm());
+        for (Rectangle rectangle : split.rectangles()) {
+            FloorBay bay = known.computeIfAbsent(
+                    rectangle, floor -> FloorBay.of(floor, low.toward(), bed.base(), saw.kerfMm()));
             bays.add(bay);
+            int parts = parts(bay.bearerMm(), usableMm);
+            fit.add(part(bay.bearerMm(), parts), bay.bearers() * parts);
+        }
+        for (Cut cut : split.cuts()) {
+            int parts = parts(cut.lengthMm(), usableMm);
+            fit.add(part(cut.lengthMm(), parts), parts);
+        }
+        return new Candidate(split, bays, fit.boards(usableMm, saw.kerfMm()), liner);
+    }
+
+    private static List<Strip> strips(Bed bed, Candidate laid, double usableMm) {
+        List<Strip> strips = new ArrayList<>();
+        for (int i = 0; i < laid.bays().size(); i++) {
+            FloorBay bay = laid.bays().get(i);
             for (int k = 1; k <= bay.bearers(); k++) {
-                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearerMm(), usable);
+                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearerMm(), usableMm);
             }
         }
-        for (int i = 0; i < split.cuts().size(); i++) {
-            add(strips, bed.id() + " beam " + (i + 1), "beam", split.cuts().get(i).lengthMm(), usable);
+        for (int i = 0; i < laid.split().cuts().size() && !laid.bays().isEmpty(); i++) {
+            add(
+                    strips,
+                    bed.id() + " beam " + (i + 1),
+                    "beam",
+                    laid.split().cuts().get(i).lengthMm(),
+                    usableMm);
         }
-        List<Double> lengths = strips.stream().map(Strip::lengthMm).toList();
-        return new Floor(
-                split.rectangles(), split.cuts(), bays, strips,
-                FirstFit.boards(lengths, Math.max(usable, longest(lengths)), saw.kerfMm()), liner);
+        return strips;
+    }
+
+    private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
+        int parts = parts(lengthMm, usableMm);
+        for (int i = 0; i < parts; i++) {
+            String part = parts == 1 ? "" : Bed.wallLetter(i).toLowerCase(Locale.ROOT);
+            strips.add(new Strip(id + part, use, part(lengthMm, parts)));
+        }
     }
 
     /** A run longer than a strip is laid in equal parts, butted on the ground. */
-    private static void add(List<Strip> strips, String id, String use, double lengthMm, double usableMm) {
-        int parts = usableMm <= 0 ? 1 : (int) Math.ceil(lengthMm / usableMm - 1e-9);
-        for (int i = 0; i < parts; i++) {
-            strips.add(new Strip(
-                    parts == 1 ? id : id + (char) ('a' + i % 26), use, Lengths.toTenth(lengthMm / parts)));
-        }
+    private static int parts(double lengthMm, double usableMm) {
+        return usableMm <= 0 ? 1 : (int) Math.ceil(lengthMm / usableMm - 1e-9);
     }
 
-    private static double longest(List<Double> lengths) {
-        return lengths.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    private static double part(double lengthMm, int parts) {
+        return Lengths.toTenth(lengthMm / parts);
     }
 
     void quantities(Bed bed, Saw saw, double bearerStockMm, List<Quantity> quantities) {
@@ -110,7 +144,10 @@ record Floor(
             bearers.add(Input.of(name + " bearer length", bay.bearerMm(), "mm"));
             slats.add(Input.of(name + " rows", bay.slats().rows(), ""));
             slats.add(Input.of(name + " gap", Lengths.toTenth(bay.slats().gapMm()), "mm"));
-            slats.add(Input.of(name + " row", bay.slats().piecesMm().stream().mapToDouble(p -> p).sum(), "mm"));
+            slats.add(Input.of(
+                    name + " row",
+                    bay.slats().piecesMm().stream().mapToDouble(p -> p).sum(),
+                    "mm"));
             slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.base(), saw.kerfMm()), "slats"));
             slats.add(Input.of(
                     name + " boards the other way",
@@ -124,19 +161,28 @@ record Floor(
         bearers.add(Input.of("drain gap", bed.base().drainGapMm(), "mm"));
         bearers.add(Input.of("strip length", bearerStockMm, "mm"));
         bearers.add(Input.of("strips", stripBoards, ""));
-        quantities.add(new Quantity("base.bearers", metres, "m", new Working(
-                bearers,
-                "for each rectangle bearers = ceil(run / greatest spacing) + 1, each its length less the drain gap;"
-                        + " + a beam along each cut; strips filled longest first",
-                Working.COMMON_PRACTICE)));
+        quantities.add(new Quantity(
+                "base.bearers",
+                metres,
+                "m",
+                new Working(
+                        bearers,
+                        "for each rectangle bearers = ceil(run / greatest spacing) + 1, each its length less the drain"
+                                + " gap; + a beam along each cut; strips filled longest first",
+                        Working.COMMON_PRACTICE)));
         slats.add(Input.of("slat width", bed.base().slatWidthMm(), "mm"));
         slats.add(Input.of("slat length", bed.base().slatLengthMm(), "mm"));
         slats.add(Input.of("greatest gap", bed.base().slatMaxGapMm(), "mm"));
-        quantities.add(new Quantity("base.slats", slatBoards(bed, saw), "slats", new Working(
-                slats,
-                "rows = ceil((width + greatest gap) / (slat width + greatest gap)), gap = (width - rows x slat width) / (rows - 1);"
-                        + " each row in whole slats and a rest; rests cut from slats, longest first",
-                Working.COMMON_PRACTICE)));
+        quantities.add(new Quantity(
+                "base.slats",
+                slatBoards(bed, saw),
+                "slats",
+                new Working(
+                        slats,
+                        "rows = ceil((width + greatest gap) / (slat width + greatest gap)), gap = (width - rows x slat"
+                            + " width) / (rows - 1); each row in whole slats and a rest; rests cut from slats, longest"
+                            + " first",
+                        Working.COMMON_PRACTICE)));
     }
 
     private int slatBoards(Bed bed, Saw saw) {
@@ -145,11 +191,11 @@ record Floor(
 
     /** Slat lengths of the whole floor, longest first. */
     List<SlatCut> slats() {
-        Map<Double, Integer> counts = new TreeMap<>(Comparator.reverseOrder());
-        for (FloorBay bay : bays) {
-            bay.slats().piecesMm().forEach(piece -> counts.merge(piece, bay.slats().rows(), Integer::sum));
-        }
-        return counts.entrySet().stream().map(one -> new SlatCut(one.getKey(), one.getValue())).toList();
+        FirstFit fit = new FirstFit();
+        bays.forEach(bay -> bay.slats().addTo(fit));
+        return fit.pieces().entrySet().stream()
+                .map(one -> new SlatCut(one.getKey(), one.getValue()))
+                .toList();
     }
 
     void findings(Bed bed, Optional<Point> toward, List<Finding> findings) {
@@ -161,10 +207,14 @@ record Floor(
                         new Amount(bays.get(i).slats().rippedMm(), "mm")));
             }
         }
-        boolean beamAcross = toward.isPresent() && cuts.stream().anyMatch(cut -> cut.level()
-                ? Math.abs(toward.get().y()) > 1e-12
-                : Math.abs(toward.get().x()) > 1e-12);
-        boolean bearersAcross = toward.isPresent() && Math.abs(toward.get().x()) > 1e-12 && Math.abs(toward.get().y()) > 1e-12;
+        boolean beamAcross = toward.isPresent()
+                && cuts.stream()
+                        .anyMatch(cut -> cut.level()
+                                ? Math.abs(toward.get().y()) > 1e-12
+                                : Math.abs(toward.get().x()) > 1e-12);
+        boolean bearersAcross = toward.isPresent()
+                && Math.abs(toward.get().x()) > 1e-12
+                && Math.abs(toward.get().y()) > 1e-12;
         if (!bays.isEmpty() && bed.base().drainGapMm() <= 0 && (beamAcross || bearersAcross)) {
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", base",

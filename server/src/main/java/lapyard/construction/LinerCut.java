@@ -22,7 +22,10 @@ final class LinerCut {
 
     /** From the floor up the wall to its edge below the rim, with the part that is trimmed off after stapling. */
     static double riseMm(Bed bed) {
-        return bed.heightMm() - bed.base().heightMm() - bed.liner().belowRimMm() + bed.liner().trimMm();
+        return bed.heightMm()
+                - bed.base().heightMm()
+                - bed.liner().belowRimMm()
+                + bed.liner().trimMm();
     }
 
     /** How far a piece goes past each side of its floor. */
@@ -46,7 +49,9 @@ final class LinerCut {
         double sum = 0;
         for (Rectangle other : floor) {
             boolean touches = other != own
-                    && (upright ? other.x() == at || near(other.right(), at) : other.y() == at || near(other.top(), at));
+                    && (upright
+                            ? near(other.x(), at) || near(other.right(), at)
+                            : near(other.y(), at) || near(other.top(), at));
             if (touches) {
                 double overlap = upright
                         ? Math.min(own.top(), other.top()) - Math.max(own.y(), other.y())
@@ -78,13 +83,15 @@ final class LinerCut {
                     "bed " + bed.id() + ", liner",
                     Lengths.text(-onWall) + " too low is the wall for a liner above its base: the liner is left out",
                     new Amount(Lengths.toTenth(-onWall), "mm"),
-                    "raise a course", "end the liner nearer to the rim"));
+                    "raise a course",
+                    "end the liner nearer to the rim"));
             return List.of();
         }
         if (floor.size() > 1 && bed.liner().lapMm() < LEAST_LAP_MM - 1e-6) {
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", liner",
-                    Lengths.text(bed.liner().lapMm()) + " of lap between liner pieces is under " + Lengths.text(LEAST_LAP_MM),
+                    Lengths.text(bed.liner().lapMm()) + " of lap between liner pieces is under "
+                            + Lengths.text(LEAST_LAP_MM),
                     new Amount(Lengths.toTenth(LEAST_LAP_MM - bed.liner().lapMm()), "mm"),
                     "lap the pieces by 300"));
         }
@@ -92,7 +99,9 @@ final class LinerCut {
         for (int i = 0; i < floor.size(); i++) {
             order.add(i);
         }
-        low.toward().ifPresent(toward -> order.sort(Comparator.comparingDouble((Integer i) -> -down(floor.get(i), toward))));
+        low.toward()
+                .ifPresent(
+                        toward -> order.sort(Comparator.comparingDouble((Integer i) -> -down(floor.get(i), toward))));
         List<LinerPiece> pieces = new ArrayList<>();
         for (int i = 0; i < floor.size(); i++) {
             Rectangle own = floor.get(i);
@@ -122,24 +131,35 @@ final class LinerCut {
         for (LinerPiece piece : pieces) {
             double own = piece.widthMm() * piece.heightMm() / 1e6;
             area += own;
-            quantities.add(new Quantity("liner", own, "m2", Working.of(
-                    "width x height; each is the floor's + at every side the rise, or the lap where the whole side is shared;"
-                            + " rise = wall height - base height - below rim + trim",
-                    Working.COMMON_PRACTICE,
-                    Input.of("width", piece.widthMm(), "mm"),
-                    Input.of("height", piece.heightMm(), "mm"),
-                    Input.of("floor width", piece.floor().widthMm(), "mm"),
-                    Input.of("floor depth", piece.floor().depthMm(), "mm"),
-                    Input.of("rise", riseMm(bed), "mm"),
-                    Input.of("lap", bed.liner().lapMm(), "mm"),
-                    Input.of("laid as number", piece.layingOrder(), ""))));
+            quantities.add(new Quantity(
+                    "liner",
+                    own,
+                    "m2",
+                    Working.of(
+                            "width x height; each is the floor's + at every side the rise, or the lap where the whole"
+                                    + " side is shared; rise = wall height - base height - below rim + trim",
+                            Working.COMMON_PRACTICE,
+                            Input.of("width", piece.widthMm(), "mm"),
+                            Input.of("height", piece.heightMm(), "mm"),
+                            Input.of("floor width", piece.floor().widthMm(), "mm"),
+                            Input.of("floor depth", piece.floor().depthMm(), "mm"),
+                            Input.of("rise", riseMm(bed), "mm"),
+                            Input.of("lap", bed.liner().lapMm(), "mm"),
+                            Input.of("laid as number", piece.layingOrder(), ""))));
         }
-        quantities.add(new Quantity("liner.area", area, "m2", Working.of(
-                "sum of the pieces", Working.GEOMETRY, Input.of("pieces", pieces.size(), ""))));
+        quantities.add(new Quantity(
+                "liner.area",
+                area,
+                "m2",
+                Working.of("sum of the pieces", Working.GEOMETRY, Input.of("pieces", pieces.size(), ""))));
         double floor = inner.areaMm2() / 1e6;
         quantities.add(new Quantity(
-                "liner.slits", Math.ceil(bed.liner().slitsPerM2() * floor - 1e-9), "slits", Working.of(
-                        "slits a square metre x floor, rounded up", Working.COMMON_PRACTICE,
+                "liner.slits",
+                Math.ceil(bed.liner().slitsPerM2() * floor - 1e-9),
+                "slits",
+                Working.of(
+                        "slits a square metre x floor, rounded up",
+                        Working.COMMON_PRACTICE,
                         Input.of("slits a square metre", bed.liner().slitsPerM2(), "slits"),
                         Input.of("floor", floor, "m2"))));
     }

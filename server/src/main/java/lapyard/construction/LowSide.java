@@ -23,7 +23,10 @@ record LowSide(Optional<Point> toward, List<Integer> walls) {
         walls = List.copyOf(walls);
     }
 
-    /** Walls named by hand count before the fall; a wall is low where the ground falls outwards within 45 degrees of square across it. */
+    /**
+     * Walls named by hand count before the fall; a wall is low where the ground falls outwards within 45 degrees of
+     * square across it.
+     */
     static LowSide of(Bed bed, Optional<Point> downhill) {
         Outline outline = bed.outline();
         double fall = downhill.map(slope -> Math.hypot(slope.x(), slope.y())).orElse(0.0);
@@ -39,7 +42,8 @@ record LowSide(Optional<Point> toward, List<Integer> walls) {
                 walls.add(side);
                 namedX += outX * outline.sideMm(side);
                 namedY += outY * outline.sideMm(side);
-            } else if (bed.low().isEmpty() && falling.isPresent()
+            } else if (bed.low().isEmpty()
+                    && falling.isPresent()
                     && outX * falling.get().x() + outY * falling.get().y() >= (COS_45 - 1e-9) * fall) {
                 walls.add(side);
             }

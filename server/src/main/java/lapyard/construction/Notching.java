@@ -36,8 +36,11 @@ final class Notching {
         }
         if (notches.isEmpty()) {
             findings.add(Finding.snag(
-                    where, "0 drain notches fit on the low side", new Amount(0, "notches"),
-                    "name another low wall", "make a low wall longer"));
+                    where,
+                    "0 drain notches fit on the low side",
+                    new Amount(0, "notches"),
+                    "name another low wall",
+                    "make a low wall longer"));
         }
         return new Cut(notches, findings);
     }
@@ -62,12 +65,14 @@ final class Notching {
         double from = outline.insideCorner(side) ? 0 : t;
         double to = outline.sideMm(side) - (outline.insideCorner(side + 1) ? 0 : t);
         // An angled corner screw ends 0.707 of its length from the corner, and no notch may bare it.
-        double keep = Math.max(wanted.keepFromCornersMm(), Math.sqrt(0.5) * bed.screws().lengthMm());
+        double keep = Math.max(
+                wanted.keepFromCornersMm(), Math.sqrt(0.5) * bed.screws().lengthMm());
         double free = to - from - 2 * keep;
         if (free < -1e-6) {
             findings.add(Finding.note(
                     "bed " + bed.id() + ", wall " + letter,
-                    Lengths.text(to - from) + " clear is too short for a notch " + Lengths.text(keep) + " from both corners",
+                    Lengths.text(to - from) + " clear is too short for a notch " + Lengths.text(keep)
+                            + " from both corners",
                     new Amount(Lengths.toTenth(-free), "mm"),
                     "drain by the other low walls"));
             return;

@@ -9,7 +9,8 @@ import lapyard.geometry.Rectangle;
  * @param course   1 is the lowest
  * @param part     empty, or {@code a}, {@code b} ... from the wall's start
  * @param lengthMm to 0.1 mm
- * @param fromMm   where it begins, measured along the wall from the wall's outer start corner; may be below 0 at an inside corner
+ * @param fromMm   where it begins, measured along the wall from the wall's outer start corner; may be below 0 at an
+ *     inside corner
  * @param lies     the timber seen from above in the bed's own frame
  * @param seen     whether its wall is seen
  */

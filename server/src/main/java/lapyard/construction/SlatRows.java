@@ -68,19 +68,12 @@ record SlatRows(int rows, double gapMm, double rippedMm, List<Double> piecesMm) 
 
     /** Boards for these rows together; a whole slat is a board of its own. */
     static int boards(List<SlatRows> all, Base base, double kerfMm) {
-        int whole = 0;
-        List<Double> parts = new ArrayList<>();
-        for (SlatRows rows : all) {
-            for (double piece : rows.piecesMm()) {
-                for (int i = 0; i < rows.rows(); i++) {
-                    if (piece >= base.slatLengthMm()) {
-                        whole++;
-                    } else {
-                        parts.add(piece);
-                    }
-                }
-            }
-        }
-        return whole + FirstFit.boards(parts, base.slatLengthMm(), kerfMm);
+        FirstFit fit = new FirstFit();
+        all.forEach(rows -> rows.addTo(fit));
+        return fit.boards(base.slatLengthMm(), kerfMm);
+    }
+
+    void addTo(FirstFit fit) {
+        piecesMm.forEach(piece -> fit.add(piece, rows));
     }
 }

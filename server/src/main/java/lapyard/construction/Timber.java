@@ -12,10 +12,17 @@ import lapyard.working.Working.Input;
 
 /** Length, volume and weight of the timber, its cut ends, and the lifts that need two people. */
 final class Timber {
+    /** Heavy pieces that a note names; it counts the rest. */
+    private static final int LISTED = 12;
+
     private Timber() {}
 
     static double massKg(Bed bed, double lengthMm) {
-        return lengthMm * bed.section().thicknessMm() * bed.section().heightMm() * bed.section().densityKgM3() / 1e9;
+        return lengthMm
+                * bed.section().thicknessMm()
+                * bed.section().heightMm()
+                * bed.section().densityKgM3()
+                / 1e9;
     }
 
     static void quantities(Bed bed, List<Piece> pieces, int notches, List<Quantity> quantities) {
@@ -23,51 +30,100 @@ final class Timber {
         double h = bed.section().heightMm();
         double metres = pieces.stream().mapToDouble(Piece::lengthMm).sum() / 1000;
         double volume = metres * t * h / 1e6;
-        quantities.add(new Quantity("timber.length", metres, "m", Working.of(
-                "courses x (P - 4t), the sum of all pieces", Working.GEOMETRY,
-                Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
-                Input.of("thickness t", t, "mm"),
-                Input.of("courses", bed.courses(), ""),
-                Input.of("pieces", pieces.size(), ""))));
-        quantities.add(new Quantity("timber.volume", volume, "m3", Working.of(
-                "length x thickness x height", Working.GEOMETRY,
-                Input.of("length", metres, "m"), Input.of("thickness", t, "mm"), Input.of("height", h, "mm"))));
-        quantities.add(new Quantity("timber.mass", volume * bed.section().densityKgM3(), "kg", Working.of(
-                "volume x density of the timber as lifted", Working.COMMON_PRACTICE,
-                Input.of("volume", volume, "m3"), Input.of("density", bed.section().densityKgM3(), "kg/m3"))));
-        quantities.add(new Quantity("ends.area", 2 * pieces.size() * t * h / 1e6, "m2", Working.of(
-                "2 x pieces x thickness x height", Working.GEOMETRY,
-                Input.of("pieces", pieces.size(), ""), Input.of("thickness", t, "mm"), Input.of("height", h, "mm"))));
+        quantities.add(new Quantity(
+                "timber.length",
+                metres,
+                "m",
+                Working.of(
+                        "courses x (P - 4t), the sum of all pieces",
+                        Working.GEOMETRY,
+                        Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
+                        Input.of("thickness t", t, "mm"),
+                        Input.of("courses", bed.courses(), ""),
+                        Input.of("pieces", pieces.size(), ""))));
+        quantities.add(new Quantity(
+                "timber.volume",
+                volume,
+                "m3",
+                Working.of(
+                        "length x thickness x height",
+                        Working.GEOMETRY,
+                        Input.of("length", metres, "m"),
+                        Input.of("thickness", t, "mm"),
+                        Input.of("height", h, "mm"))));
+        quantities.add(new Quantity(
+                "timber.mass",
+                volume * bed.section().densityKgM3(),
+                "kg",
+                Working.of(
+                        "volume x density of the timber as lifted",
+                        Working.COMMON_PRACTICE,
+                        Input.of("volume", volume, "m3"),
+                        Input.of("density", bed.section().densityKgM3(), "kg/m3"))));
+        quantities.add(new Quantity(
+                "ends.area",
+                2 * pieces.size() * t * h / 1e6,
+                "m2",
+                Working.of(
+                        "2 x pieces x thickness x height",
+                        Working.GEOMETRY,
+                        Input.of("pieces", pieces.size(), ""),
+                        Input.of("thickness", t, "mm"),
+                        Input.of("height", h, "mm"))));
         double depth = bed.notches().depthMm();
         double width = bed.notches().widthMm();
-        quantities.add(new Quantity("notches", notches, "notches", Working.of(
-                "for each low wall ceil((clear run - 2 x keep) / greatest gap) + 1", Working.COMMON_PRACTICE,
-                Input.of("width", width, "mm"),
-                Input.of("depth", depth, "mm"),
-                Input.of("greatest gap", bed.notches().maxGapMm(), "mm"),
-                Input.of("keep from corners and joints", bed.notches().keepFromCornersMm(), "mm"))));
+        quantities.add(new Quantity(
+                "notches",
+                notches,
+                "notches",
+                Working.of(
+                        "for each low wall ceil((clear run - 2 x keep) / greatest gap) + 1",
+                        Working.COMMON_PRACTICE,
+                        Input.of("width", width, "mm"),
+                        Input.of("depth", depth, "mm"),
+                        Input.of("greatest gap", bed.notches().maxGapMm(), "mm"),
+                        Input.of("keep from corners and joints", bed.notches().keepFromCornersMm(), "mm"))));
         if (notches > 0) {
-            quantities.add(new Quantity("notches.area", notches * (2 * depth + width) * t / 1e6, "m2", Working.of(
-                    "notches x (2 x depth + width) x thickness: faces to seal with the cut ends", Working.GEOMETRY,
-                    Input.of("notches", notches, "notches"),
-                    Input.of("depth", depth, "mm"), Input.of("width", width, "mm"), Input.of("thickness", t, "mm"))));
+            quantities.add(new Quantity(
+                    "notches.area",
+                    notches * (2 * depth + width) * t / 1e6,
+                    "m2",
+                    Working.of(
+                            "notches x (2 x depth + width) x thickness: faces to seal with the cut ends",
+                            Working.GEOMETRY,
+                            Input.of("notches", notches, "notches"),
+                            Input.of("depth", depth, "mm"),
+                            Input.of("width", width, "mm"),
+                            Input.of("thickness", t, "mm"))));
         }
     }
 
     /** Pieces over what one person may lift. A guide, not a safe limit. */
     static void lifts(Bed bed, List<Piece> pieces, double limitKg, List<Quantity> quantities, List<Finding> findings) {
-        List<Piece> heavy = pieces.stream().filter(piece -> massKg(bed, piece.lengthMm()) > limitKg + 1e-9).toList();
-        quantities.add(new Quantity("lifts.two-people", heavy.size(), "lifts", Working.of(
-                "pieces with length x thickness x height x density over the limit of one person", Working.COMMON_PRACTICE,
-                Input.of("limit", limitKg, "kg"),
-                Input.of("density", bed.section().densityKgM3(), "kg/m3"))));
+        List<Piece> heavy = pieces.stream()
+                .filter(piece -> massKg(bed, piece.lengthMm()) > limitKg + 1e-9)
+                .toList();
+        quantities.add(new Quantity(
+                "lifts.two-people",
+                heavy.size(),
+                "lifts",
+                Working.of(
+                        "pieces with length x thickness x height x density over the limit of one person",
+                        Working.COMMON_PRACTICE,
+                        Input.of("limit", limitKg, "kg"),
+                        Input.of("density", bed.section().densityKgM3(), "kg/m3"))));
         if (heavy.isEmpty()) {
             return;
         }
-        double heaviest = heavy.stream().mapToDouble(piece -> massKg(bed, piece.lengthMm())).max().orElseThrow();
+        double heaviest = heavy.stream()
+                .mapToDouble(piece -> massKg(bed, piece.lengthMm()))
+                .max()
+                .orElseThrow();
         String marks = heavy.stream()
-                .map(piece -> piece.mark() + " " + Lengths.text(massKg(bed, piece.lengthMm())))
-                .collect(Collectors.joining(", "));
+                        .limit(LISTED)
+                        .map(piece -> piece.mark() + " " + Lengths.text(massKg(bed, piece.lengthMm())))
+                        .collect(Collectors.joining(", "))
+                + (heavy.size() > LISTED ? " and " + (heavy.size() - LISTED) + " more" : "");
         boolean beyondTwo = heaviest > 2 * limitKg + 1e-9;
         findings.add(Finding.note(
                 "bed " + bed.id(),

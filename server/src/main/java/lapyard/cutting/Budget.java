@@ -13,7 +13,7 @@ final class Budget {
     private long spent;
 
     Budget(Effort effort) {
-        turns = Math.multiplyExact(effort.steps(), TURNS_A_STEP);
+        turns = turns(effort.steps());
         limitNs = saturatedNs(effort.limit());
     }
 
@@ -29,18 +29,17 @@ final class Budget {
         return spent;
     }
 
+    long steps() {
+        return spent / TURNS_A_STEP;
+    }
+
     boolean over() {
         return spent >= turns || System.nanoTime() - startedNs >= limitNs;
     }
 
-    /** Whether at least this share of the steps, or the whole time, is gone. */
-    boolean past(double share) {
-        return spent >= share * turns || System.nanoTime() - startedNs >= limitNs;
-    }
-
-    /** The share that is spent when as much again, and {@code more} of the whole, has gone on top of what is gone now. */
-    double shareWith(double more) {
-        return Math.min(1, 2.0 * spent / turns + more);
+    /** Inner-loop turns in so many steps. */
+    static long turns(long steps) {
+        return steps > Long.MAX_VALUE / TURNS_A_STEP ? Long.MAX_VALUE : steps * TURNS_A_STEP;
     }
 
     double seconds() {

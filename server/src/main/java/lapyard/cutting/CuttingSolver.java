@@ -5,7 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The least money in boards, then the fewest boards. The same problem and steps always give the same plan.
+ * The least money in boards, then the fewest boards, then the longest offcut worth keeping, then the fewest settings
+ * of the saw stop. The same problem and steps always give the same plan.
  *
  * @see "docs/method/cutting.md"
  */
@@ -26,7 +27,7 @@ public final class CuttingSolver {
                     problem.name(), BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced);
         }
         WholeProblem whole = intake.whole();
-        Search search = new Search(whole, null, budget);
+        Search search = new Search(whole, null, effort, budget);
         Solution solution = search.run();
         if (solution.uncut() > 0) {
             Solution cut = new Solution(whole);
@@ -40,9 +41,11 @@ public final class CuttingSolver {
                     demand[pattern.items()[i]] -= pattern.counts()[i] * count;
                 }
             });
-            search = new Search(whole.withDemand(demand), cut, budget);
+            search = new Search(whole.withDemand(demand), cut, effort, budget);
             solution = search.run();
         }
+        long keep = intake.keepOffcut() / whole.micronsAUnit;
+        solution = new Tidying(whole, new Filling(whole, budget), budget, keep).tidy(solution);
         PlanLines lines = new PlanLines(intake, whole, solution);
         unplaced.addAll(lines.leftOver());
         long least = Math.min(search.moneyBound(), solution.money());

@@ -25,26 +25,29 @@ final class Diving {
     }
 
     /**
+     * @param demand what is to be cut, a part of the problem or all of it
+     * @param supply the boards there are for it
+     * @param best   a plan for the same pieces
      * @param random how this dive leans; null for the plain first dive
      * @return a plan cheaper than {@code best}, or {@code best}
      */
-    Solution dive(Solution best, Random random) {
-        int[] demand = problem.demand.clone();
-        int[] supply = problem.supply.clone();
+    Solution dive(int[] demand, int[] supply, Solution best, Random random) {
+        int[] left = demand.clone();
+        int[] boards = supply.clone();
         Solution soFar = new Solution(problem);
         while (true) {
-            relaxation.of(demand, supply);
+            relaxation.of(left, boards);
             boolean complete = relaxation.solve(best.cost() - soFar.cost(), ROUNDS_A_STEP);
             long atLeast = complete ? (long) Math.ceil(relaxation.value() - 1e-6 * best.cost()) : relaxation.bound();
             if (soFar.cost() + Math.max(atLeast, relaxation.bound()) >= best.cost() || budget.over()) return best;
-            Solution rest = filling.best(demand, supply);
+            Solution rest = filling.best(left, boards);
             if (soFar.cost() + rest.cost() < best.cost()) {
                 best = new Solution(soFar);
                 best.addAll(rest);
             }
-            if (!keep(relaxation.shares(), demand, supply, soFar, random)) return best;
+            if (!keep(relaxation.shares(), left, boards, soFar, random)) return best;
             boolean done = true;
-            for (int d : demand) done &= d == 0;
+            for (int d : left) done &= d == 0;
             if (done) return soFar.cost() < best.cost() ? soFar : best;
         }
     }

@@ -22,7 +22,7 @@ final class ExactFinish {
     private final Filling filling;
     private final WholeBoards wholeBoards;
     private final Budget budget;
-    private final double share;
+    private final Patience patience;
 
     private final Map<State, Long> seen = new HashMap<>();
     private final List<Pattern> chosen = new ArrayList<>();
@@ -44,27 +44,29 @@ final class ExactFinish {
 
     private record Choice(Pattern pattern, long leastCost) {}
 
-    /** @param share of the budget after which the search gives up */
-    ExactFinish(WholeProblem problem, Relaxation relaxation, Filling filling, Budget budget, double share) {
+    /** @param patience when it runs out the search gives up */
+    ExactFinish(WholeProblem problem, Relaxation relaxation, Filling filling, Budget budget, Patience patience) {
         this.problem = problem;
         this.relaxation = relaxation;
         this.filling = filling;
         this.budget = budget;
-        this.share = share;
+        this.patience = patience;
         wholeBoards = new WholeBoards(problem, budget);
     }
 
     /**
-     * @param known     a plan to better
+     * @param demand    what is to be cut, a part of the problem or all of it
+     * @param supply    the boards there are for it
+     * @param known     a plan for the same pieces
      * @param moneyOnly whether plans of the same money and fewer boards are of no interest; not with pieces uncut
      * @return the best plan found, {@code known} if none is better
      */
-    Solution improve(Solution known, boolean moneyOnly) {
+    Solution improve(int[] demand, int[] supply, Solution known, boolean moneyOnly) {
         this.moneyOnly = moneyOnly;
         best = known;
         complete = true;
         seen.clear();
-        explore(problem.demand, problem.supply, 0, 0, -1, null);
+        explore(demand, supply, 0, 0, -1, null);
         return best;
     }
 
@@ -86,7 +88,7 @@ final class ExactFinish {
             record();
             return;
         }
-        if (budget.past(share)) {
+        if (patience.over()) {
             complete = false;
             return;
         }
@@ -97,7 +99,8 @@ final class ExactFinish {
         if (moneyOnly) {
             long below = best.money() - money;
             long from = problem.moneyAtLeast(relaxation.bound());
-            if (relaxation.wholeBoards(wholeBoards, from, below) >= below) return;
+            long[] boardWorth = relaxation.boardWorth();
+            if (wholeBoards.leastMoney(boardWorth, supply, relaxation.wholeWorth(), from, below) >= below) return;
         }
         Solution rest = filling.best(demand, supply);
         if (cost + rest.cost() < cutoff()) {
@@ -105,6 +108,7 @@ final class ExactFinish {
             for (Pattern pattern : chosen) found.add(pattern, 1);
             found.addAll(rest);
             best = found;
+            patience.renew();
         }
         for (Choice choice : choices(demand, supply, cost, lead, lead == lastLead ? lastCopies : null)) {
             if (!complete) return;

@@ -19,6 +19,7 @@ final class Intake {
     private final CuttingProblem problem;
     private final long kerf;
     private final long trim;
+    private final long keepOffcut;
     private final Map<CuttingProblem.Demand, Long> pieceMicrons = new IdentityHashMap<>();
     private final Map<CuttingProblem.Stock, Long> usableMicrons = new IdentityHashMap<>();
     private final List<CuttingProblem.Demand> placeable = new ArrayList<>();
@@ -29,7 +30,7 @@ final class Intake {
         this.problem = problem;
         kerf = roundUp(measure("kerf", problem.kerfMm(), true));
         trim = roundUp(measure("end trim", problem.endTrimMm(), true));
-        measure("least offcut to keep", problem.keepOffcutMm(), true);
+        keepOffcut = roundUp(measure("least offcut to keep", problem.keepOffcutMm(), true));
         Set<String> ids = new HashSet<>();
         for (var stock : problem.stock()) {
             require(ids.add(stock.id()), "board " + stock.id() + " stands twice in the stock: give each its own id");
@@ -67,6 +68,11 @@ final class Intake {
 
     WholeProblem whole() {
         return new WholeProblem(placeable, pieceMicrons, boards, usableMicrons, kerf);
+    }
+
+    /** Micrometres, as all lengths here. */
+    long keepOffcut() {
+        return keepOffcut;
     }
 
     long kerf() {

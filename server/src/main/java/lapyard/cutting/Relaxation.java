@@ -237,13 +237,18 @@ final class Relaxation {
         return exact.negate().shiftRight(scaleBits).negate().longValueExact();
     }
 
-    /** The least money, in price units and below {@code below}, at which whole boards can hold what is to be cut. */
-    long wholeBoards(WholeBoards boards, long from, long below) {
-        long need = 0;
+    /** The most that each board can hold of what the pieces are worth in the last round. */
+    long[] boardWorth() {
         long[] values = new long[open.length];
-        for (int i = 0; i < items; i++) need = Math.addExact(need, Math.multiplyExact(worth[i], (long) demand[i]));
         for (int k = 0; k < open.length; k++) values[k] = knapsack.best(k);
-        return boards.leastMoney(values, supply, need, from, below);
+        return values;
+    }
+
+    /** What all pieces still to be cut are worth in the last round. */
+    long wholeWorth() {
+        long sum = 0;
+        for (int i = 0; i < items; i++) sum = Math.addExact(sum, Math.multiplyExact(worth[i], (long) demand[i]));
+        return sum;
     }
 
     /** What the pieces were worth in the last round, scaled whole numbers. */

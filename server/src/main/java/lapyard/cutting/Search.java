@@ -8,11 +8,13 @@ final class Search {
     private static final int ROOT_ROUNDS = 100_000;
     /** Pieces up to which every plan is tried. */
     private static final int SMALL = 100;
-    private static final int DIVES_BEFORE_FINISH = 4;
+    private static final int TURNS_BEFORE_FINISH = 25;
     /** Share of the budget that trying every plan may reach. */
     private static final double EXACT_SHARE = 0.9;
-    /** What may go into fewer boards once the money is proved: this part of what was spent, and of the whole. */
-    private static final double BOARDS_SHARE = 0.02;
+    /** How much longer than dives it may go on without a better plan, as its gain is the proof at the end. */
+    private static final int EXACT_PATIENCE = 4;
+    /** What may go into fewer boards once the money is proved, on top of as much as was spent before. */
+    private static final long BOARDS_STEPS = 1000;
 
     /** Price units up to which whole boards are counted out. */
     private static final long MOST_MONEY = 5_000_000;
@@ -20,16 +22,26 @@ final class Search {
 
     private final WholeProblem problem;
     private final Budget budget;
+    private final Effort effort;
     private final Filling filling;
+    private final WholeBoards boards;
     private Solution best;
-    private double dives = 1;
+    private boolean moneyProved;
+    private boolean finished;
+    private long[] boardWorth;
+    private long wholeWorth;
+    private long[] boardLength;
+    private long wholeLength;
+    private long countedBoards = -1;
     private long bound;
     private long moneyBound;
 
     /** @param known a plan of the same demand to start from, or null */
-    Search(WholeProblem problem, Solution known, Budget budget) {
+    Search(WholeProblem problem, Solution known, Effort effort, Budget budget) {
         this.problem = problem;
         this.budget = budget;
+        this.effort = effort;
+        boards = new WholeBoards(problem, budget);
         filling = new Filling(problem, budget);
         best = known;
     }
@@ -47,17 +59,31 @@ final class Search {
         bound = Math.max(bound, relaxation.bound());
         moneyBound = problem.moneyAtLeast(bound);
         if (problem.boardWeight > 1 && best.uncut() == 0) wholeBoards(relaxation);
-        Diving diving = new Diving(problem, relaxation, filling, budget);
-        Random random = null;
-        boolean small = pieces() <= SMALL;
-        for (int dive = 0; !settled() && !budget.past(dives); dive++) {
-            best = diving.dive(best, random);
-            random = new Random(SEED + dive);
-            if (small && dive == DIVES_BEFORE_FINISH) finish(relaxation);
-            // Once the money is proved, only a little more goes into fewer boards.
-            if (dives == 1 && moneyBound() >= best.money() && best.uncut() == 0) dives = budget.shareWith(BOARDS_SHARE);
-        }
+        dives(new Diving(problem, relaxation, filling, budget), relaxation);
         return best;
+    }
+
+    private void dives(Diving diving, Relaxation relaxation) {
+        boolean small = pieces() <= SMALL;
+        Exchange exchange = new Exchange(problem, relaxation, diving, filling, budget);
+        Random random = null;
+        Patience patience = new Patience(budget, effort.patience());
+        for (int turn = 0; !settled() && !patience.over(); turn++) {
+            long before = best.cost();
+            long from = budget.spent();
+            best = diving.dive(problem.demand, problem.supply, best, random);
+            long dived = budget.spent() - from;
+            random = new Random(SEED + turn);
+            from = budget.spent();
+            while (best.boards() > 2 && budget.spent() - from < dived && !settled()) best = exchange.once(best, random);
+            if (best.cost() < before) patience.renew();
+            if (small && !finished && (turn == TURNS_BEFORE_FINISH || patience.over())) finish(relaxation);
+            if (best.uncut() == 0 && !moneyProved && moneyBound() >= best.money()) {
+                moneyProved = true;
+                // Once the money is proved, only as much again goes into fewer boards.
+                patience = new Patience(budget, Math.min(effort.patience(), budget.steps() + BOARDS_STEPS));
+            }
+        }
     }
 
     private int pieces() {
@@ -68,29 +94,55 @@ final class Search {
 
     private void wholeBoards(Relaxation relaxation) {
         if (best.money() > MOST_MONEY) return;
-        WholeBoards boards = new WholeBoards(problem, budget);
-        moneyBound = relaxation.wholeBoards(boards, moneyBound, best.money());
-        long[] length = new long[problem.stocks()];
-        for (int k = 0; k < length.length; k++) length[k] = problem.capacity[k];
-        long need = 0;
-        for (int i = 0; i < problem.items(); i++) need += (long) problem.weight[i] * problem.demand[i];
-        moneyBound = boards.leastMoney(length, problem.supply, need, moneyBound, best.money());
+        boardWorth = relaxation.boardWorth();
+        wholeWorth = relaxation.wholeWorth();
+        moneyBound = boards.leastMoney(boardWorth, problem.supply, wholeWorth, moneyBound, best.money());
+        boardLength = new long[problem.stocks()];
+        for (int k = 0; k < boardLength.length; k++) boardLength[k] = problem.capacity[k];
+        for (int i = 0; i < problem.items(); i++) wholeLength += (long) problem.weight[i] * problem.demand[i];
+        moneyBound = boards.leastMoney(boardLength, problem.supply, wholeLength, moneyBound, best.money());
+    }
+
+    /** Closes the count of boards where no fewer whole boards could hold everything for the proved money. */
+    private void countBoards() {
+        if (boardWorth == null || moneyBound() < best.money() || best.boards() == countedBoards) return;
+        countedBoards = best.boards();
+        long money = best.money();
+        if (!boards.fewerMight(boardWorth, problem.supply, wholeWorth, money, countedBoards)
+                || !boards.fewerMight(boardLength, problem.supply, wholeLength, money, countedBoards)) {
+            bound = best.cost();
+        }
     }
 
     private void finish(Relaxation relaxation) {
-        if (best.uncut() == 0 && moneyBound < best.money()) {
-            ExactFinish money = new ExactFinish(problem, relaxation, filling, budget, EXACT_SHARE);
-            best = money.improve(best, true);
+        finished = true;
+        if (best.uncut() == 0 && moneyBound() < best.money()) {
+            Patience patience = new Patience(budget, exactSteps(exactPatience()));
+            ExactFinish money = new ExactFinish(problem, relaxation, filling, budget, patience);
+            best = money.improve(problem.demand, problem.supply, best, true);
             if (!money.complete()) return;
             moneyBound = best.money();
+            countBoards();
+            if (settled()) return;
         }
-        double share = best.uncut() == 0 ? budget.shareWith(BOARDS_SHARE) : EXACT_SHARE;
-        ExactFinish boards = new ExactFinish(problem, relaxation, filling, budget, share);
-        best = boards.improve(best, false);
-        if (boards.complete()) bound = best.cost();
+        long steps = best.uncut() > 0
+                ? exactPatience()
+                : Math.min(effort.patience(), budget.steps() + BOARDS_STEPS);
+        ExactFinish exact = new ExactFinish(problem, relaxation, filling, budget, new Patience(budget, exactSteps(steps)));
+        best = exact.improve(problem.demand, problem.supply, best, false);
+        if (exact.complete()) bound = best.cost();
+    }
+
+    private long exactPatience() {
+        return EXACT_PATIENCE * Math.min(effort.patience(), Long.MAX_VALUE / EXACT_PATIENCE);
+    }
+
+    private long exactSteps(long steps) {
+        return Math.min(steps, (long) (EXACT_SHARE * (effort.steps() - budget.steps())));
     }
 
     private boolean settled() {
+        countBoards();
         return bound >= best.cost();
     }
 

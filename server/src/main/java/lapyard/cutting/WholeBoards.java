@@ -8,6 +8,8 @@ import java.util.Arrays;
  * boards that can.
  */
 final class WholeBoards {
+    private static final long LARGEST_TABLE = 4_000_000;
+
     private final WholeProblem problem;
     private final Budget budget;
     private long[] most = new long[0];
@@ -56,6 +58,39 @@ final class WholeBoards {
         }
         for (int m = (int) Math.max(0, from); m < size; m++) if (most[m] >= need) return m;
         return below;
+    }
+
+    /**
+     * Whether fewer than {@code boards} whole boards can hold {@code need} for exactly {@code money}; true as well where
+     * the table would be too large to tell.
+     */
+    boolean fewerMight(long[] worth, int[] there, long need, long money, long boards) {
+        if ((money + 1) * boards > LARGEST_TABLE) return true;
+        int rows = (int) boards;
+        int size = (int) money + 1;
+        long[] held = new long[rows * size];
+        Arrays.fill(held, -1);
+        held[0] = 0;
+        for (int k = 0; k < worth.length; k++) {
+            int price = (int) Math.min(size, problem.price[k]);
+            if (there[k] == 0 || worth[k] <= 0 || price >= size) continue;
+            boolean unlimited = there[k] >= rows;
+            for (int copy = 0; copy < (unlimited ? 1 : there[k]); copy++) {
+                for (int row = 1; row < rows; row++) {
+                    // Bought boards may follow on themselves; one on hand must not, so its rows run backwards.
+                    int to = unlimited ? row : rows - row;
+                    int from = (to - 1) * size - price;
+                    for (int m = price; m < size; m++) {
+                        long before = held[from + m];
+                        if (before < 0) continue;
+                        held[to * size + m] = Math.max(held[to * size + m], Math.min(need, before + worth[k]));
+                    }
+                }
+                budget.spend((long) rows * size);
+            }
+        }
+        for (int row = 0; row < rows; row++) if (held[row * size + size - 1] >= need) return true;
+        return false;
     }
 
     private static long capped(long worth, int times, long need) {

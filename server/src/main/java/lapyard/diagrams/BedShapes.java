@@ -16,6 +16,9 @@ final class BedShapes {
     /** Names are cut at this width on paper; the title carries them whole. */
     private static final double LONGEST_NAME = 60;
 
+    /** Between a label and the timbers. */
+    private static final double AIR = 0.4;
+
     private static final double[] LARGE = {4.2, 3.5, 3, 2.5};
     private static final double[] SMALL = {3, 2.5, 2.1, 1.8};
 
@@ -98,9 +101,21 @@ final class BedShapes {
         double radius = smallest < 14 ? 1.25 : 1.6;
         Point a = outer.get(0);
         Point b = outer.get(1);
-        Point middle = new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
-        labels.take(new Box(middle.x() - radius, middle.y() - radius, middle.x() + radius, middle.y() + radius).corners());
-        return wallSign("A", middle, radius, inks);
+        double length = a.distanceMm(b);
+        // Into the bed, which lies to the left of wall A, or to its right where it is mirrored.
+        double side = bed.placement().mirror() ? -1 : 1;
+        double inX = side * (b.y() - a.y()) / length;
+        double inY = side * (a.x() - b.x()) / length;
+        List<Plate> plates = new ArrayList<>();
+        for (double in : new double[] {0, radius + 0.5}) {
+            for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
+                Point at = new Point(a.x() + (b.x() - a.x()) * t + inX * in, a.y() + (b.y() - a.y()) * t + inY * in);
+                plates.add(new Plate(at, 2 * radius, 2 * radius, 0));
+            }
+        }
+        return labels.first(plates, plate -> true)
+                .map(plate -> wallSign("A", plate.centre(), radius, inks))
+                .orElse(List.of());
     }
 
     static List<Shape> wallSign(String letter, Point at, double radius, Inks inks) {
@@ -120,10 +135,12 @@ final class BedShapes {
     /** The label: within the bed if it can be, else beside it, with less and less to say; empty where nothing has room. */
     Optional<Shape.Group> label(Labels labels) {
         List<Double> angles = angles();
-        for (double size : LARGE) {
-            Optional<Shape.Group> placed = within(labels, full(size), angles);
-            if (placed.isPresent()) {
-                return placed;
+        for (List<Double> some : List.of(angles.subList(0, 1), angles)) {
+            for (double size : LARGE) {
+                Optional<Shape.Group> placed = within(labels, full(size), some);
+                if (placed.isPresent()) {
+                    return placed;
+                }
             }
         }
         for (double size : SMALL) {
@@ -138,18 +155,21 @@ final class BedShapes {
                 return placed;
             }
         }
-        for (Words words : List.of(full(2.5), idAndSize(2.1), Words.of(shortId(), 2.1, true))) {
-            Optional<Labels.Led> led = labels.beside(outer, words.widthMm(), words.heightMm());
-            if (led.isPresent()) {
-                labels.take(led.get().plate().corners());
-                labels.take(Labels.line(led.get().from(), led.get().to()));
-                List<Shape> shapes = new ArrayList<>();
-                shapes.add(Shape.Lines.of(inks.pen(Inks.NARROW), led.get().from(), led.get().to()));
-                shapes.addAll(words.on(led.get().plate(), inks.ink(), Optional.of(inks.plate())));
-                return Optional.of(group(shapes));
-            }
-        }
-        return Optional.empty();
+        return beside(labels, full(2.5), 6)
+                .or(() -> beside(labels, idAndSize(2.1), 6))
+                .or(() -> beside(labels, Words.of(shortId(), 2.1, true), 6))
+                .or(() -> beside(labels, Words.of(shortId(), 1.8, true), 8.5));
+    }
+
+    private Optional<Shape.Group> beside(Labels labels, Words words, double most) {
+        return labels.beside(outer, words.widthMm(), words.heightMm(), most).map(led -> {
+            labels.take(led.plate().corners());
+            labels.take(Labels.line(led.from(), led.to()));
+            List<Shape> shapes = new ArrayList<>();
+            shapes.add(Shape.Lines.of(inks.pen(Inks.NARROW), led.from(), led.to()));
+            shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
+            return group(shapes);
+        });
     }
 
     private Shape.Group group(List<Shape> shapes) {
@@ -157,7 +177,9 @@ final class BedShapes {
     }
 
     private Optional<Shape.Group> within(Labels labels, Words words, List<Double> angles) {
-        return labels.within(room, words.widthMm(), words.heightMm(), angles).map(plate -> {
+        double all = 2 * AIR;
+        return labels.within(room, words.widthMm() + all, words.heightMm() + all, angles).map(roomy -> {
+            Plate plate = new Plate(roomy.centre(), words.widthMm(), words.heightMm(), roomy.turnDeg());
             labels.take(plate.corners());
             return group(words.on(plate, inks.ink(), Optional.of(inks.plate())));
         });

@@ -6,12 +6,19 @@ import lapyard.geometry.Point;
 
 /** An upright box, in whatever millimetres. */
 record Box(double left, double low, double right, double high) {
+    /** The least box round one or more points. */
     static Box round(Collection<Point> points) {
-        return new Box(
-                points.stream().mapToDouble(Point::x).min().orElse(0),
-                points.stream().mapToDouble(Point::y).min().orElse(0),
-                points.stream().mapToDouble(Point::x).max().orElse(0),
-                points.stream().mapToDouble(Point::y).max().orElse(0));
+        double left = Double.POSITIVE_INFINITY;
+        double low = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (Point p : points) {
+            left = Math.min(left, p.x());
+            low = Math.min(low, p.y());
+            right = Math.max(right, p.x());
+            high = Math.max(high, p.y());
+        }
+        return new Box(left, low, right, high);
     }
 
     double width() {
@@ -20,6 +27,10 @@ record Box(double left, double low, double right, double high) {
 
     double height() {
         return high - low;
+    }
+
+    boolean touches(Box other) {
+        return left <= other.right && other.left <= right && low <= other.high && other.low <= high;
     }
 
     Point centre() {

@@ -67,6 +67,7 @@ final class GroundShapes {
                 if (house) {
                     shapes.add(houseWall(view.on(a), view.on(b)));
                 }
+                labels.take(Labels.line(view.on(a), view.on(b)));
                 String words = (house ? "house wall " : "") + Length.written(a.distanceMm(b), garden.imperial());
                 over.addAll(along(view.on(a), view.on(b), words, house ? WALL_BAND : 0));
             }
@@ -94,7 +95,7 @@ final class GroundShapes {
         }
         double x = (b.x() - a.x()) / length;
         double y = (b.y() - a.y()) / length;
-        double out = band + 0.8 + words.heightMm() / 2;
+        double out = band + 0.9 + words.heightMm() / 2;
         List<Plate> plates = new ArrayList<>();
         for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
             Point centre = new Point(a.x() + (b.x() - a.x()) * t - y * out, a.y() + (b.y() - a.y()) * t + x * out);
@@ -243,7 +244,7 @@ final class GroundShapes {
                     : clear.clearanceMm() > 0 ? view.on(widened(clear)) : around(view.on(clear.shape().get(0)));
             String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
             Words words = Words.of(clear.kind() + size, 2.2, false);
-            labels.beside(ring, words.widthMm(), words.heightMm()).ifPresent(led -> {
+            labels.beside(ring, words.widthMm(), words.heightMm(), 12).ifPresent(led -> {
                 labels.take(led.plate().corners());
                 labels.take(Labels.line(led.from(), led.to()));
                 shapes.add(Shape.Lines.of(Stroke.of(inks.snag(), Inks.HAIR), led.from(), led.to()));

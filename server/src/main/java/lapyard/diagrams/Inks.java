@@ -71,7 +71,7 @@ final class Inks {
     }
 
     Filling soil() {
-        return filling(SOIL, 0.22, Mark.DASHES, 45, 1.8, NARROW);
+        return filling(SOIL, 0.28, Mark.DASHES, 45, 1.8, NARROW);
     }
 
     Filling houseWall() {
@@ -102,7 +102,7 @@ final class Inks {
     Filling path(String material, int nth) {
         String word = material.toLowerCase(Locale.ROOT);
         if (word.contains("gravel") || word.contains("shingle")) {
-            return filling(WATER, 0.12, Mark.DOTS, 0, 1.7, MEDIUM);
+            return filling(WATER, 0.12, Mark.DOTS, 0, 2.6, BROAD);
         }
         if (word.contains("bark") || word.contains("chip") || word.contains("mulch")) {
             return filling(MULCH, 0.25, Mark.DASHES, 150, 2.2, THIN);

@@ -2,9 +2,7 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import lapyard.geometry.Point;
@@ -14,17 +12,15 @@ import lapyard.geometry.Point;
  * within the field and on nothing that was placed before. What finds no room is left off and counted.
  */
 final class Labels {
-    private static final double CELL = 12;
-
     /** Places tried across and up an area. */
     private static final int TRIES = 11;
 
-    private static final double[] AWAY = {2, 4, 7, 11, 16, 24, 34};
+    private static final double[] AWAY = {1.5, 2.5, 4, 6, 8.5, 12, 17, 24, 34};
     private static final int DIRECTIONS = 16;
 
     private final List<Point> field;
-    private final Map<Long, List<List<Point>>> taken = new HashMap<>();
-    private final Map<Long, List<List<Point>>> solids = new HashMap<>();
+    private final RingIndex taken = new RingIndex();
+    private final RingIndex solids = new RingIndex();
 
     Labels(Box field) {
         this.field = field.corners();
@@ -35,24 +31,24 @@ final class Labels {
 
     /** Nothing may be placed on this convex ring from now on. */
     void take(List<Point> convex) {
-        put(taken, convex);
+        taken.put(convex);
     }
 
     /** Labels that stand beside something may not lie on this ring; labels within may. */
     void solid(List<Point> ring) {
-        put(solids, ring);
+        solids.put(ring);
     }
 
     boolean free(Plate plate) {
         List<Point> corners = plate.corners();
         return Rings.within(corners, field)
-                && near(taken, corners).stream().noneMatch(other -> Plate.overlap(corners, other));
+                && taken.none(corners, other -> Plate.overlap(corners, other));
     }
 
     /** Whether a plate lies on none of the rings that only their own labels may lie on. */
     boolean clearOfSolids(Plate plate) {
         List<Point> corners = plate.corners();
-        return near(solids, corners).stream().noneMatch(solid -> Rings.meet(corners, solid));
+        return solids.none(corners, solid -> Rings.meet(corners, solid));
     }
 
     /** The middle-most free place for a plate wholly within a ring, at the first of the angles that has any. */
@@ -63,6 +59,9 @@ final class Labels {
             if (ring.size() == 4 && Rings.within(middle.corners(), ring) && free(middle)) {
                 return Optional.of(middle);
             }
+            if (wider(middle, box)) {
+                continue;
+            }
             Optional<Plate> best = places(box).stream()
                     .map(centre -> new Plate(centre, widthMm, heightMm, angle))
                     .filter(plate -> Rings.within(plate.corners(), ring) && free(plate))
@@ -72,6 +71,11 @@ final class Labels {
             }
         }
         return Optional.empty();
+    }
+
+    private static boolean wider(Plate plate, Box box) {
+        Box own = Box.round(plate.corners());
+        return own.width() > box.width() || own.height() > box.height();
     }
 
     private static List<Point> places(Box box) {
@@ -85,10 +89,17 @@ final class Labels {
         return places;
     }
 
-    /** The nearest free place beside a ring whose line to the ring runs over nothing else. */
-    Optional<Led> beside(List<Point> ring, double widthMm, double heightMm) {
+    /**
+     * The nearest free place beside a ring whose line to the ring runs over nothing else.
+     *
+     * @param most how far from the ring
+     */
+    Optional<Led> beside(List<Point> ring, double widthMm, double heightMm, double most) {
         Box box = Box.round(ring);
         for (double away : AWAY) {
+            if (away > most) {
+                break;
+            }
             for (int i = 0; i < DIRECTIONS; i++) {
                 double angle = 2 * Math.PI * i / DIRECTIONS;
                 Plate plate = new Plate(
@@ -116,8 +127,8 @@ final class Labels {
         Point from = Rings.nearestOnEdge(corners, to);
         Point just = new Point(to.x() + (from.x() - to.x()) * 1e-3, to.y() + (from.y() - to.y()) * 1e-3);
         List<Point> line = line(from, to);
-        boolean clear = near(taken, line).stream().noneMatch(other -> Plate.overlap(line, other))
-                && near(solids, line).stream().noneMatch(solid -> Rings.meets(from, just, solid));
+        boolean clear = taken.none(line, other -> Plate.overlap(line, other))
+                && solids.none(line, solid -> Rings.meets(from, just, solid));
         return clear ? Optional.of(new Led(plate, from, to)) : Optional.empty();
     }
 
@@ -138,30 +149,5 @@ final class Labels {
         Optional<Plate> found = plates.stream().filter(plate -> free(plate) && further.test(plate)).findFirst();
         found.ifPresent(plate -> take(plate.corners()));
         return found;
-    }
-
-    private static void put(Map<Long, List<List<Point>>> index, List<Point> ring) {
-        for (long cell : cells(ring)) {
-            index.computeIfAbsent(cell, c -> new ArrayList<>()).add(ring);
-        }
-    }
-
-    private static List<List<Point>> near(Map<Long, List<List<Point>>> index, List<Point> ring) {
-        List<List<Point>> found = new ArrayList<>();
-        for (long cell : cells(ring)) {
-            found.addAll(index.getOrDefault(cell, List.of()));
-        }
-        return found;
-    }
-
-    private static List<Long> cells(List<Point> ring) {
-        Box box = Box.round(ring);
-        List<Long> cells = new ArrayList<>();
-        for (long x = (long) Math.floor(box.left() / CELL); x <= Math.floor(box.right() / CELL); x++) {
-            for (long y = (long) Math.floor(box.low() / CELL); y <= Math.floor(box.high() / CELL); y++) {
-                cells.add(x * 100_003 + y);
-            }
-        }
-        return cells;
     }
 }

@@ -60,18 +60,29 @@ final class Panel {
         });
     }
 
-    /** Text in as many lines as it needs, up to {@code most}; the first may carry a sign of its own. */
+    /** Text in as many lines as it needs, up to {@code most}. */
     Piece words(String words, int most) {
-        List<String> wrapped = TextMeasure.wrap(words, TEXT * 0.92, false, width);
+        return words(words, most, 0, (x, y) -> List.of());
+    }
+
+    /** A snag beside its letter. */
+    Piece snag(String letter, String words) {
+        return words(words, 3, 5.2, (x, y) -> PlanSnags.sign(letter, new Point(x + 1.9, y + 1.6), inks));
+    }
+
+    private Piece words(String words, int most, double indent, Drawer sign) {
+        double size = TEXT * 0.92;
+        List<String> wrapped = TextMeasure.wrap(words, size, false, width - indent);
         List<String> lines = new ArrayList<>(wrapped.subList(0, Math.min(most, wrapped.size())));
         if (wrapped.size() > most) {
-            lines.set(most - 1, TextMeasure.cut(lines.get(most - 1) + " …", TEXT * 0.92, false, width));
+            lines.set(most - 1, TextMeasure.cut(lines.get(most - 1), size, false, width - indent - 2) + "…");
         }
-        double pitch = TEXT * 0.92 * PITCH;
-        return new Piece(lines.size() * pitch + 1, (x, y) -> {
-            List<Shape> shapes = new ArrayList<>();
+        double pitch = size * PITCH;
+        double height = Math.max(lines.size() * pitch + 1, indent > 0 ? 4.4 : 0);
+        return new Piece(height, (x, y) -> {
+            List<Shape> shapes = new ArrayList<>(sign.at(x, y));
             for (int i = 0; i < lines.size(); i++) {
-                shapes.add(text(x, y + pitch * (i + 0.8), lines.get(i), TEXT * 0.92, false));
+                shapes.add(text(x + indent, y + pitch * (i + 0.8), lines.get(i), size, false));
             }
             return shapes;
         });
@@ -168,7 +179,7 @@ final class Panel {
     }
 
     /** A bar of four to five equal steps, dark and light in turn, no longer than {@code most} on paper. */
-    private List<Shape> bar(Scale scale, boolean imperial, double x, double y, double most) {
+    List<Shape> bar(Scale scale, boolean imperial, double x, double y, double most) {
         double unit = imperial ? Length.FOOT_MM : 1000;
         double step = step(scale.realMm(most) / 4 / unit);
         double stepMm = scale.paperMm(step * unit);

@@ -24,8 +24,6 @@ public final class PlanDrawing {
     /** Round the beds, where no yard is drawn. */
     private static final double MARGIN_MM = 500;
 
-    private static final int SNAG_LINES = 3;
-
     /** The plan without paths' covers and without snags. */
     public static Page draw(Garden garden, List<BedWork> works, PlanOptions options) {
         return draw(garden, works, List.of(), List.of(), options);
@@ -46,8 +44,11 @@ public final class PlanDrawing {
         PlanSnags snags = new PlanSnags(findings);
         Panel panel = new Panel(SheetLayout.panelWidth(options.paper()), inks);
         List<Panel.Piece> flow = new ArrayList<>();
-        flow.add(panel.heading("Legend"));
-        Legend.of(garden, works, covers, snags.count() > 0, inks).forEach(entry -> flow.add(panel.entry(entry)));
+        List<Legend.Entry> legend = Legend.of(garden, works, covers, snags.count() > 0, inks);
+        if (!legend.isEmpty()) {
+            flow.add(panel.heading("Legend"));
+            legend.forEach(entry -> flow.add(panel.entry(entry)));
+        }
         flow.addAll(panel.cautions());
         double must = flow.stream().mapToDouble(Panel.Piece::height).sum();
 
@@ -72,7 +73,7 @@ public final class PlanDrawing {
         beside.addAll(panel.barAndNorth(
                 sheet.scale(), garden.ground().northDeg(), garden.imperial(), layout.block().left(), layout.block().low()));
         Panel.Title title = new Panel.Title(
-                garden.name(), "Garden plan", options.revision(), options.date(), "1 of 1", options.paper().label(), garden.imperial());
+                garden.name().isBlank() ? "Garden" : garden.name(), "Garden plan", options.revision(), options.date(), "1 of 1", options.paper().label(), garden.imperial());
         beside.addAll(panel.title(
                 title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));
         shapes.add(new Shape.Group("panel", "Legend and title block", "panel", beside));
@@ -150,7 +151,7 @@ public final class PlanDrawing {
         }
         List<Panel.Piece> pieces = new ArrayList<>();
         for (int i = 0; i < snags.count(); i++) {
-            pieces.add(panel.words(snags.words(i), SNAG_LINES));
+            pieces.add(panel.snag(PlanSnags.letter(i), snags.words(i)));
         }
         Panel.Piece heading = panel.heading("Snags");
         Panel.Piece rest = panel.words(snags.count() + " more in the list of snags", 1);

@@ -36,7 +36,7 @@ final class PlanSnags {
 
     String words(int i) {
         Finding snag = snags.get(i);
-        return letter(i) + "  " + (snag.where().isBlank() ? "" : snag.where() + ": ") + snag.text();
+        return (snag.where().isBlank() ? "" : snag.where() + ": ") + snag.text();
     }
 
     /** The letters of the snags that say in which bed they are. */

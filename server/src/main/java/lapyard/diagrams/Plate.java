@@ -36,15 +36,23 @@ record Plate(Point centre, double widthMm, double heightMm, double turnDeg) {
             Point b = sides.get((i + 1) % sides.size());
             double x = b.y() - a.y();
             double y = a.x() - b.x();
-            double mostOwn = sides.stream().mapToDouble(p -> p.x() * x + p.y() * y).max().orElseThrow();
-            double leastOwn = sides.stream().mapToDouble(p -> p.x() * x + p.y() * y).min().orElseThrow();
-            double mostOther = other.stream().mapToDouble(p -> p.x() * x + p.y() * y).max().orElseThrow();
-            double leastOther = other.stream().mapToDouble(p -> p.x() * x + p.y() * y).min().orElseThrow();
+            double mostOwn = most(sides, x, y);
+            double leastOwn = -most(sides, -x, -y);
+            double mostOther = most(other, x, y);
+            double leastOther = -most(other, -x, -y);
             double touch = 1e-6 * Math.hypot(x, y);
             if (mostOwn <= leastOther + touch || mostOther <= leastOwn + touch) {
                 return true;
             }
         }
         return false;
+    }
+
+    private static double most(List<Point> ring, double x, double y) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (Point p : ring) {
+            most = Math.max(most, p.x() * x + p.y() * y);
+        }
+        return most;
     }
 }

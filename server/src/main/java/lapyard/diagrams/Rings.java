@@ -21,7 +21,12 @@ final class Rings {
 
     /** Whether a ring lies wholly in another. */
     static boolean within(List<Point> inner, List<Point> ring) {
-        return inner.stream().allMatch(p -> contains(ring, p)) && !cross(inner, ring);
+        for (Point p : inner) {
+            if (!contains(ring, p)) {
+                return false;
+            }
+        }
+        return !cross(inner, ring);
     }
 
     /** Whether two rings share ground. */

@@ -55,31 +55,39 @@ public record Hatch(Mark mark, double angleDeg, double spacingMm, Stroke stroke)
     private void rows(List<List<Point>> rings, double degrees, List<List<Point>> strokes) {
         double cos = Math.cos(Math.toRadians(degrees));
         double sin = Math.sin(Math.toRadians(degrees));
+        int count = rings.stream().mapToInt(List::size).sum();
         // Along the rows is u, across them v; the page's y runs down, hence the signs.
-        List<double[]> edges = new ArrayList<>();
+        double[] u0 = new double[count];
+        double[] v0 = new double[count];
+        double[] u1 = new double[count];
+        double[] v1 = new double[count];
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
+        int e = 0;
         for (List<Point> ring : rings) {
-            for (int i = 0; i < ring.size(); i++) {
+            for (int i = 0; i < ring.size(); i++, e++) {
                 Point a = ring.get(i);
                 Point b = ring.get((i + 1) % ring.size());
-                double[] edge = {
-                    a.x() * cos - a.y() * sin, a.x() * sin + a.y() * cos, b.x() * cos - b.y() * sin, b.x() * sin + b.y() * cos
-                };
-                edges.add(edge);
-                low = Math.min(low, Math.min(edge[1], edge[3]));
-                high = Math.max(high, Math.max(edge[1], edge[3]));
+                u0[e] = a.x() * cos - a.y() * sin;
+                v0[e] = a.x() * sin + a.y() * cos;
+                u1[e] = b.x() * cos - b.y() * sin;
+                v1[e] = b.x() * sin + b.y() * cos;
+                low = Math.min(low, v0[e]);
+                high = Math.max(high, v0[e]);
             }
         }
         double step = Math.max(spacingMm, (high - low) / MOST_ROWS);
+        double[] cuts = new double[count];
         for (long row = (long) Math.ceil(low / step - 0.5); (row + 0.5) * step < high; row++) {
             double v = (row + 0.5) * step;
-            double[] cuts = edges.stream()
-                    .filter(e -> e[1] <= v != e[3] <= v)
-                    .mapToDouble(e -> e[0] + (v - e[1]) / (e[3] - e[1]) * (e[2] - e[0]))
-                    .toArray();
-            Arrays.sort(cuts);
-            for (int i = 0; i + 1 < cuts.length; i += 2) {
+            int n = 0;
+            for (int i = 0; i < count; i++) {
+                if (v0[i] <= v != v1[i] <= v) {
+                    cuts[n++] = u0[i] + (v - v0[i]) / (v1[i] - v0[i]) * (u1[i] - u0[i]);
+                }
+            }
+            Arrays.sort(cuts, 0, n);
+            for (int i = 0; i + 1 < n; i += 2) {
                 marks(cuts[i], cuts[i + 1], row, v, step, cos, sin, strokes);
             }
         }

@@ -6,6 +6,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
 import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.bridge.UserAgentAdapter;
@@ -27,7 +31,13 @@ public final class PdfWriter {
     /** PDF 1.4, section 4.2.1: user space is in units of 1/72 inch. */
     static final double POINTS_IN_MM = 72 / 25.4;
 
+    /** Hexadecimal digits of each half of the file's identifier. */
+    private static final int ID_DIGITS = 32;
+
     /**
+     * The same pages always give the same bytes: the file tells no time of writing, and its identifier is a digest of
+     * the rest of it.
+     *
      * @param pages one or more, each of its own size
      * @throws IllegalArgumentException for no pages
      */
@@ -50,11 +60,34 @@ public final class PdfWriter {
                 context.dispose();
             }
             sheets.finish();
-            return out.toByteArray();
+            return withoutClock(out.toByteArray());
         } catch (ConfigurationException e) {
             throw new IllegalStateException("the PDF fonts could not be set up", e);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The library writes the time and a random identifier; both are overwritten in place, so that no offset moves. */
+    private static byte[] withoutClock(byte[] pdf) {
+        String text = new String(pdf, StandardCharsets.ISO_8859_1);
+        int date = text.indexOf("/CreationDate (");
+        Arrays.fill(pdf, date, text.indexOf(')', date) + 1, (byte) ' ');
+        int id = text.lastIndexOf("/ID [<") + 6;
+        int again = text.indexOf("> <", id) + 3;
+        Arrays.fill(pdf, id, id + ID_DIGITS, (byte) '0');
+        Arrays.fill(pdf, again, again + ID_DIGITS, (byte) '0');
+        byte[] digits = digest(pdf).substring(0, ID_DIGITS).getBytes(StandardCharsets.ISO_8859_1);
+        System.arraycopy(digits, 0, pdf, id, ID_DIGITS);
+        System.arraycopy(digits, 0, pdf, again, ID_DIGITS);
+        return pdf;
+    }
+
+    private static String digest(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 

@@ -96,7 +96,7 @@ final class SvgDocument {
         if (one) {
             made.setAttribute("points", points(lines.lines().get(0)));
         } else {
-            made.setAttribute("d", lines.lines().stream().map(SvgDocument::path).collect(Collectors.joining()));
+            made.setAttribute("d", paths(lines.lines(), ""));
         }
         stroke(made, lines.stroke());
     }
@@ -114,7 +114,7 @@ final class SvgDocument {
         if (!marks.isEmpty()) {
             Element made = child(parent, "path");
             made.setAttribute("class", "hatch");
-            made.setAttribute("d", marks.stream().map(SvgDocument::path).collect(Collectors.joining()));
+            made.setAttribute("d", paths(marks, ""));
             stroke(made, hatch.stroke());
         }
         if (area.stroke().isPresent()) {
@@ -128,7 +128,7 @@ final class SvgDocument {
         if (one) {
             made.setAttribute("points", points(area.rings().get(0)));
         } else {
-            made.setAttribute("d", area.rings().stream().map(ring -> path(ring) + "Z").collect(Collectors.joining()));
+            made.setAttribute("d", paths(area.rings(), "Z"));
             made.setAttribute("fill-rule", "evenodd");
         }
         fill.ifPresent(colour -> made.setAttribute("fill", colour));
@@ -168,23 +168,42 @@ final class SvgDocument {
     }
 
     private static String points(List<Point> points) {
-        return points.stream().map(p -> number(p.x()) + "," + number(p.y())).collect(Collectors.joining(" "));
+        StringBuilder out = new StringBuilder(points.size() * 16);
+        for (Point point : points) {
+            if (!out.isEmpty()) {
+                out.append(' ');
+            }
+            number(out, point.x());
+            number(out.append(','), point.y());
+        }
+        return out.toString();
     }
 
-    private static String path(List<Point> points) {
-        StringBuilder d = new StringBuilder("M");
-        for (Point point : points) {
-            d.append(d.length() > 1 ? "L" : "").append(number(point.x())).append(' ').append(number(point.y()));
+    private static String paths(List<List<Point>> lines, String end) {
+        StringBuilder out = new StringBuilder(lines.size() * 32);
+        for (List<Point> line : lines) {
+            char verb = 'M';
+            for (Point point : line) {
+                number(out.append(verb), point.x());
+                number(out.append(' '), point.y());
+                verb = 'L';
+            }
+            out.append(end);
         }
-        return d.toString();
+        return out.toString();
+    }
+
+    static String number(double mm) {
+        StringBuilder out = new StringBuilder(12);
+        number(out, mm);
+        return out.toString();
     }
 
     /** To a thousandth of a millimetre, without needless zeros; the same on every machine and in every language. */
-    static String number(double mm) {
+    private static void number(StringBuilder out, double mm) {
         long thousandths = Math.round(mm * 1000);
-        long whole = Math.abs(thousandths) / 1000;
         long rest = Math.abs(thousandths) % 1000;
-        StringBuilder out = new StringBuilder(thousandths < 0 ? "-" : "").append(whole);
+        out.append(thousandths < 0 ? "-" : "").append(Math.abs(thousandths) / 1000);
         if (rest > 0) {
             out.append('.').append(rest < 100 ? "0" : "").append(rest < 10 ? "0" : "");
             while (rest % 10 == 0) {
@@ -192,6 +211,5 @@ final class SvgDocument {
             }
             out.append(rest);
         }
-        return out.toString();
     }
 }

@@ -17,7 +17,8 @@ import lapyard.working.Working.Input;
 /**
  * What one bed takes.
  *
- * @param quantities soil.depth, soil.settled, soil.loose, soil.mass, mulch, barrows, and one a layer by its item ({@code soil.topsoil})
+ * @param quantities soil.depth, soil.settled, soil.loose, soil.mass, mulch, barrows, and one a layer by its item
+ *     ({@code soil.topsoil})
  */
 public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     /** Loose soil as it is barrowed. */
@@ -33,7 +34,9 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         findings = List.copyOf(findings);
     }
 
-    /** Soil from the base to the freeboard and mulch below the rim; left out, with a finding, where there is no room. */
+    /**
+     * Soil from the base to the freeboard and mulch below the rim; left out, with a finding, where there is no room.
+     */
     public static BedFill of(BedWork work) {
         Bed bed = work.bed();
         Fill fill = bed.fill();
@@ -48,34 +51,72 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         }
         double settled = area * depth / 1000;
         double loose = looseM3(settled, fill.settlement());
-        quantities.add(new Quantity("soil.depth", depth, "mm", Working.of(
-                "wall height - base height - freeboard - mulch", Working.COMMON_PRACTICE,
-                Input.of("wall height", bed.heightMm(), "mm"),
-                Input.of("base height", bed.base().heightMm(), "mm"),
-                Input.of("freeboard", fill.freeboardMm(), "mm"),
-                Input.of("mulch", fill.mulchMm(), "mm"))));
-        quantities.add(new Quantity("soil.settled", settled, "m3", Working.of(
-                "inside area x soil depth", Working.GEOMETRY,
-                Input.of("inside area", area, "m2"), Input.of("soil depth", depth, "mm"))));
-        quantities.add(new Quantity("soil.loose", loose, "m3", Working.of(
-                "settled / (1 - settlement)", Working.COMMON_PRACTICE,
-                Input.of("settled", settled, "m3"), Input.of("settlement", fill.settlement(), ""))));
+        quantities.add(new Quantity(
+                "soil.depth",
+                depth,
+                "mm",
+                Working.of(
+                        "wall height - base height - freeboard - mulch",
+                        Working.COMMON_PRACTICE,
+                        Input.of("wall height", bed.heightMm(), "mm"),
+                        Input.of("base height", bed.base().heightMm(), "mm"),
+                        Input.of("freeboard", fill.freeboardMm(), "mm"),
+                        Input.of("mulch", fill.mulchMm(), "mm"))));
+        quantities.add(new Quantity(
+                "soil.settled",
+                settled,
+                "m3",
+                Working.of(
+                        "inside area x soil depth",
+                        Working.GEOMETRY,
+                        Input.of("inside area", area, "m2"),
+                        Input.of("soil depth", depth, "mm"))));
+        quantities.add(new Quantity(
+                "soil.loose",
+                loose,
+                "m3",
+                Working.of(
+                        "settled / (1 - settlement)",
+                        Working.COMMON_PRACTICE,
+                        Input.of("settled", settled, "m3"),
+                        Input.of("settlement", fill.settlement(), ""))));
         layers(fill, loose, quantities);
-        quantities.add(new Quantity("soil.mass", loose * LOOSE_KG_M3, "kg", Working.of(
-                "loose x weight of loose soil", Working.COMMON_PRACTICE,
-                Input.of("loose", loose, "m3"), Input.of("loose soil", LOOSE_KG_M3, "kg/m3"))));
-        quantities.add(new Quantity("barrows", barrows(loose, BARROW_LITRES), "barrows", Working.of(
-                "loose / barrow, rounded up", Working.COMMON_PRACTICE,
-                Input.of("loose", loose, "m3"), Input.of("barrow", BARROW_LITRES, "l"))));
+        quantities.add(new Quantity(
+                "soil.mass",
+                loose * LOOSE_KG_M3,
+                "kg",
+                Working.of(
+                        "loose x weight of loose soil",
+                        Working.COMMON_PRACTICE,
+                        Input.of("loose", loose, "m3"),
+                        Input.of("loose soil", LOOSE_KG_M3, "kg/m3"))));
+        quantities.add(new Quantity(
+                "barrows",
+                barrows(loose, BARROW_LITRES),
+                "barrows",
+                Working.of(
+                        "loose / barrow, rounded up",
+                        Working.COMMON_PRACTICE,
+                        Input.of("loose", loose, "m3"),
+                        Input.of("barrow", BARROW_LITRES, "l"))));
         if (fill.mulchMm() > 0) {
-            quantities.add(new Quantity("mulch", area * fill.mulchMm() / 1000, "m3", Working.of(
-                    "inside area x mulch depth", Working.GEOMETRY,
-                    Input.of("inside area", area, "m2"), Input.of("mulch depth", fill.mulchMm(), "mm"))));
+            quantities.add(new Quantity(
+                    "mulch",
+                    area * fill.mulchMm() / 1000,
+                    "m3",
+                    Working.of(
+                            "inside area x mulch depth",
+                            Working.GEOMETRY,
+                            Input.of("inside area", area, "m2"),
+                            Input.of("mulch depth", fill.mulchMm(), "mm"))));
         }
         return new BedFill(quantities, findings);
     }
 
-    /** Loose soil that settles to a volume: the share is lost from what is put in, so divide, do not multiply by 1 + share. */
+    /**
+     * Loose soil that settles to a volume: the share is lost from what is put in, so divide, do not multiply by 1 +
+     * share.
+     */
     static double looseM3(double settledM3, double settlement) {
         return settledM3 / (1 - settlement);
     }
@@ -89,9 +130,15 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     private static void layers(Fill fill, double loose, List<Quantity> quantities) {
         Map<String, Double> shares = new LinkedHashMap<>();
         fill.layers().forEach(layer -> shares.merge(layer.item(), layer.share(), Double::sum));
-        shares.forEach((item, share) -> quantities.add(new Quantity(item, loose * share, "m3", Working.of(
-                "loose x share", Working.COMMON_PRACTICE,
-                Input.of("loose", loose, "m3"), Input.of("share", share, "")))));
+        shares.forEach((item, share) -> quantities.add(new Quantity(
+                item,
+                loose * share,
+                "m3",
+                Working.of(
+                        "loose x share",
+                        Working.COMMON_PRACTICE,
+                        Input.of("loose", loose, "m3"),
+                        Input.of("share", share, "")))));
     }
 
     private static void depthFindings(Bed bed, double depth, List<Finding> findings) {
@@ -100,14 +147,17 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                     "bed " + bed.id(),
                     Lengths.text(-depth) + " too low for any soil over base, freeboard and mulch: fill is left out",
                     new Amount(Lengths.toTenth(-depth), "mm"),
-                    "raise a course", "leave the base open", "lay less mulch"));
+                    "raise a course",
+                    "leave the base open",
+                    "lay less mulch"));
         } else if (depth < LEAST_DEPTH_MM - 1e-6) {
             findings.add(Finding.note(
                     "bed " + bed.id(),
                     Lengths.text(depth) + " of soil, " + Lengths.text(LEAST_DEPTH_MM - depth) + " under the usual "
                             + Lengths.text(LEAST_DEPTH_MM),
                     new Amount(Lengths.toTenth(LEAST_DEPTH_MM - depth), "mm"),
-                    "raise a course", "leave the base open"));
+                    "raise a course",
+                    "leave the base open"));
         }
     }
 

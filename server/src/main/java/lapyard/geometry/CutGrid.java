@@ -153,7 +153,9 @@ final class CutGrid {
                     outer[cornerX[i]][row] = true;
                 }
             } else {
-                for (int column = Math.min(cornerX[i], cornerX[j]); column < Math.max(cornerX[i], cornerX[j]); column++) {
+                for (int column = Math.min(cornerX[i], cornerX[j]);
+                        column < Math.max(cornerX[i], cornerX[j]);
+                        column++) {
                     wallBelow[column][cornerY[i]] = true;
                 }
             }
@@ -203,7 +205,6 @@ final class CutGrid {
             }
         }
         return new Rectangle(
-                xs[column], ys[row],
-                Lengths.steady(xs[right] - xs[column]), Lengths.steady(ys[top] - ys[row]));
+                xs[column], ys[row], Lengths.steady(xs[right] - xs[column]), Lengths.steady(ys[top] - ys[row]));
     }
 }

@@ -66,7 +66,8 @@ public final class FewestRectangles {
         if (grid.insideCorners().size() > ALL_SPLITS_UP_TO) {
             return List.of(grid.split(one(grid, free)));
         }
-        return new SplitSearch(grid, free.size()).all().stream().map(grid::split).toList();
+        return new SplitSearch(grid, free.size())
+                .all().stream().map(grid::split).toList();
     }
 
     /** Chords first, then a level cut from each inside corner that is left. */
@@ -82,8 +83,10 @@ public final class FewestRectangles {
 
     /** A largest set of chords no two of which meet, by Koenig's theorem from a largest matching. */
     private static List<CutGrid.Segment> largestSet(List<CutGrid.Segment> chords) {
-        List<CutGrid.Segment> level = chords.stream().filter(CutGrid.Segment::level).toList();
-        List<CutGrid.Segment> upright = chords.stream().filter(chord -> !chord.level()).toList();
+        List<CutGrid.Segment> level =
+                chords.stream().filter(CutGrid.Segment::level).toList();
+        List<CutGrid.Segment> upright =
+                chords.stream().filter(chord -> !chord.level()).toList();
         int[] partner = new int[upright.size()];
         Arrays.fill(partner, -1);
         for (int i = 0; i < level.size(); i++) {
@@ -132,8 +135,12 @@ public final class FewestRectangles {
     }
 
     private static void reach(
-            List<CutGrid.Segment> level, List<CutGrid.Segment> upright, int i, int[] partner,
-            boolean[] reachedLevel, boolean[] reachedUpright) {
+            List<CutGrid.Segment> level,
+            List<CutGrid.Segment> upright,
+            int i,
+            int[] partner,
+            boolean[] reachedLevel,
+            boolean[] reachedUpright) {
         if (reachedLevel[i]) {
             return;
         }

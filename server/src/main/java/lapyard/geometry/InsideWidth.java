@@ -26,7 +26,9 @@ final class InsideWidth {
         acrossCorners(outline, insetMm, leastMm, gaps);
         return gaps.stream()
                 .filter(gap -> gap.widthMm() < leastMm - 1e-6)
-                .min(Comparator.comparingDouble(Gap::widthMm).thenComparingInt(Gap::side).thenComparingInt(Gap::other))
+                .min(Comparator.comparingDouble(Gap::widthMm)
+                        .thenComparingInt(Gap::side)
+                        .thenComparingInt(Gap::other))
                 .map(gap -> new OutlineFault(
                         OutlineFault.Kind.NARROW_INSIDE,
                         List.of(gap.side() + 1, gap.other() + 1),
@@ -46,8 +48,11 @@ final class InsideWidth {
             List<Integer> crossing = new ArrayList<>();
             for (int i = 0; i < outline.sides(); i++) {
                 double from = across ? outline.corner(i).y() : outline.corner(i).x();
-                double to = across ? outline.corner(i + 1).y() : outline.corner(i + 1).x();
-                if (Math.min(from, to) < middle && middle < Math.max(from, to)
+                double to = across
+                        ? outline.corner(i + 1).y()
+                        : outline.corner(i + 1).x();
+                if (Math.min(from, to) < middle
+                        && middle < Math.max(from, to)
                         && Math.abs(from - to) > 1 /* not a side along the strip that strays a hair */) {
                     crossing.add(i);
                 }
@@ -101,7 +106,9 @@ final class InsideWidth {
                     int one = reversed ? n - 1 - i : i;
                     int other = reversed ? n - 1 - j : j;
                     gaps.add(new Gap(
-                            width, Math.min(one, other), Math.max(one, other),
+                            width,
+                            Math.min(one, other),
+                            Math.max(one, other),
                             new Point((p.x() + q.x()) / 2, (p.y() + q.y()) / 2)));
                 }
             }
@@ -123,8 +130,10 @@ final class InsideWidth {
         for (int i = 0; i < outline.sides(); i++) {
             Point a = outline.corner(i);
             Point b = outline.corner(i + 1);
-            if (Math.max(a.x(), b.x()) > left && Math.min(a.x(), b.x()) < right
-                    && Math.max(a.y(), b.y()) > bottom && Math.min(a.y(), b.y()) < top) {
+            if (Math.max(a.x(), b.x()) > left
+                    && Math.min(a.x(), b.x()) < right
+                    && Math.max(a.y(), b.y()) > bottom
+                    && Math.min(a.y(), b.y()) < top) {
                 return false;
             }
         }

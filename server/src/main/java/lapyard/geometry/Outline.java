@@ -18,8 +18,8 @@ public record Outline(List<Point> corners) {
     }
 
     public static Outline rectangle(double widthMm, double depthMm) {
-        return new Outline(List.of(
-                new Point(0, 0), new Point(widthMm, 0), new Point(widthMm, depthMm), new Point(0, depthMm)));
+        return new Outline(
+                List.of(new Point(0, 0), new Point(widthMm, 0), new Point(widthMm, depthMm), new Point(0, depthMm)));
     }
 
     public int sides() {
@@ -103,7 +103,9 @@ public record Outline(List<Point> corners) {
         return count;
     }
 
-    /** The direction of side {@code i} in an outline whose sides run along the axes: one of (1,0) (0,1) (-1,0) (0,-1). */
+    /**
+     * The direction of side {@code i} in an outline whose sides run along the axes: one of (1,0) (0,1) (-1,0) (0,-1).
+     */
     public Point uprightDirection(int i) {
         double dx = corner(i + 1).x() - corner(i).x();
         double dy = corner(i + 1).y() - corner(i).y();

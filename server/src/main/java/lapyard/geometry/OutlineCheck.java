@@ -60,7 +60,8 @@ public final class OutlineCheck {
         if (rules.rightAngled()) {
             boolean square = angles(outline, faults);
             if (square && rules.leastInsideMm() > 0 && faults.isEmpty()) {
-                InsideWidth.narrowest(outline, rules.insetMm(), rules.leastInsideMm()).ifPresent(faults::add);
+                InsideWidth.narrowest(outline, rules.insetMm(), rules.leastInsideMm())
+                        .ifPresent(faults::add);
             }
         }
         return faults;
@@ -200,8 +201,7 @@ public final class OutlineCheck {
                     - Math.max(Math.min(along(a, b, ab, c), along(a, b, ab, d)), 0);
             if (along >= -NEAR) {
                 double from = Math.max(Math.min(along(a, b, ab, c), along(a, b, ab, d)), 0);
-                faults.add(fault(
-                        OutlineFault.Kind.TOUCHING, i, j, Math.max(along, 0), on(a, b, from / ab)));
+                faults.add(fault(OutlineFault.Kind.TOUCHING, i, j, Math.max(along, 0), on(a, b, from / ab)));
             }
             return;
         }

@@ -7,12 +7,14 @@ import java.util.function.IntFunction;
  * One thing wrong with an outline, with its place and its amount.
  *
  * @param corners numbers of the corners concerned, counted from 1
- * @param sides   sides concerned, counted from 0 as in {@link Outline#sideMm}: side i runs from corner i + 1 to the next
+ * @param sides   sides concerned, counted from 0 as in {@link Outline#sideMm}: side i runs from corner i + 1 to the
+ *     next
  * @param amount  in {@code unit}: what is missing or too much; see {@link Kind}
  * @param unit    {@code mm}, {@code degrees} or {@code corners}
  * @param at      a place on the outline to point at
  */
-public record OutlineFault(Kind kind, List<Integer> corners, List<Integer> sides, double amount, String unit, Point at) {
+public record OutlineFault(
+        Kind kind, List<Integer> corners, List<Integer> sides, double amount, String unit, Point at) {
     public OutlineFault {
         corners = List.copyOf(corners);
         sides = List.copyOf(sides);
@@ -45,19 +47,23 @@ public record OutlineFault(Kind kind, List<Integer> corners, List<Integer> sides
         String place = "(" + Lengths.text(at.x()) + ", " + Lengths.text(at.y()) + ")";
         return switch (kind) {
             case TOO_FEW_CORNERS -> size + " corners missing: an outline needs 3";
-            case ZERO_SIDE -> "0 between corners " + corners.get(0) + " and " + corners.get(1) + ": "
-                    + sideName.apply(sides.get(0)) + " has no length";
-            case CROSSING -> size + " too far: " + sideName.apply(sides.get(0)) + " (from corner " + corners.get(0)
-                    + ") crosses " + sideName.apply(sides.get(1)) + " (from corner " + corners.get(1) + ") at " + place;
-            case TOUCHING -> (amount > 0 ? size + " along each other: " : "0 between them: ")
-                    + sideName.apply(sides.get(0)) + " (from corner " + corners.get(0) + ") touches "
-                    + sideName.apply(sides.get(1)) + " (from corner " + corners.get(1) + ") at " + place;
+            case ZERO_SIDE ->
+                "0 between corners " + corners.get(0) + " and " + corners.get(1) + ": " + sideName.apply(sides.get(0))
+                        + " has no length";
+            case CROSSING ->
+                size + " too far: " + sideName.apply(sides.get(0)) + " (from corner " + corners.get(0) + ") crosses "
+                        + sideName.apply(sides.get(1)) + " (from corner " + corners.get(1) + ") at " + place;
+            case TOUCHING ->
+                (amount > 0 ? size + " along each other: " : "0 between them: ")
+                        + sideName.apply(sides.get(0)) + " (from corner " + corners.get(0) + ") touches "
+                        + sideName.apply(sides.get(1)) + " (from corner " + corners.get(1) + ") at " + place;
             case NOT_RIGHT_ANGLED -> size + " degrees off a right angle at corner " + corners.get(0);
             case TILTED -> size + " degrees off its own axes: " + sideName.apply(sides.get(0));
             case TURNS -> size + " outer corners more than inside ones: a right-angled outline has 4 more";
             case SHORT_SIDE -> size + " too short: " + sideName.apply(sides.get(0)) + ", from corner " + corners.get(0);
-            case NARROW_INSIDE -> size + " too narrow inside, between " + sideName.apply(sides.get(0)) + " and "
-                    + sideName.apply(sides.get(1)) + " at " + place;
+            case NARROW_INSIDE ->
+                size + " too narrow inside, between " + sideName.apply(sides.get(0)) + " and "
+                        + sideName.apply(sides.get(1)) + " at " + place;
         };
     }
 
@@ -69,13 +75,15 @@ public record OutlineFault(Kind kind, List<Integer> corners, List<Integer> sides
             case ZERO_SIDE -> "leave out corner " + corners.get(1);
             case CROSSING -> "check the order of the corners, or move corner " + corners.get(0);
             case TOUCHING -> "move " + sideName.apply(sides.get(1)) + " away, or make two outlines of it";
-            case NOT_RIGHT_ANGLED -> amount > 89.9
-                    ? "leave out corner " + corners.get(0)
-                    : "move corner " + corners.get(0) + " until its sides are square";
+            case NOT_RIGHT_ANGLED ->
+                amount > 89.9
+                        ? "leave out corner " + corners.get(0)
+                        : "move corner " + corners.get(0) + " until its sides are square";
             case TILTED -> "draw it along its own axes and turn it as a whole";
             case TURNS -> "check the order and the turns of the corners";
             case SHORT_SIDE -> "make " + sideName.apply(sides.get(0)) + " " + size + " longer, or leave the step out";
-            case NARROW_INSIDE -> "move " + sideName.apply(sides.get(1)) + " out by " + size + ", or use thinner timber";
+            case NARROW_INSIDE ->
+                "move " + sideName.apply(sides.get(1)) + " out by " + size + ", or use thinner timber";
         };
     }
 }

@@ -36,7 +36,6 @@ public record Placement(Point at, double turnDeg, boolean mirror) {
             return new Point(y, -x);
         }
         double radians = Math.toRadians(degrees);
-        return new Point(
-                x * Math.cos(radians) - y * Math.sin(radians), x * Math.sin(radians) + y * Math.cos(radians));
+        return new Point(x * Math.cos(radians) - y * Math.sin(radians), x * Math.sin(radians) + y * Math.cos(radians));
     }
 }

@@ -31,6 +31,9 @@ final class Access {
     /** Shorter than this along a wall there is no place to stand; common practice, no source. */
     private static final double STAND_ALONG_MM = 300;
 
+    /** Reach is told in whole millimetres. */
+    private static final double REACH_TO_MM = 1;
+
     private final Site site;
     private final Map<List<Object>, Double> reaches = new HashMap<>();
 
@@ -187,18 +190,22 @@ final class Access {
         if (inside.isEmpty()) {
             return 0;
         }
-        Envelope bounds = inside.getEnvelopeInternal();
         boolean allRound = stretches.size() == outline.sides()
                 && stretches.stream().allMatch(s -> s.fromMm() == 0 && s.toMm() == Math.rint(outline.sideMm(s.wall())));
-        double half = Math.min(bounds.getWidth(), bounds.getHeight()) / 2 + bed.section().thicknessMm();
-        if (allRound && half <= REACH_MM) {
+        double half = Math.min(bounds(outline).getWidth(), bounds(outline).getHeight()) / 2;
+        boolean box = outline.sides() == 4 && outline.areaMm2() > 0.999999 * bounds(outline).getArea();
+        if (allRound && (box || half <= REACH_MM)) {
             return half;
         }
         LineString[] faces = stretches.stream()
                 .map(stretch -> Shapes.segment(along(outline, stretch, stretch.fromMm()), along(outline, stretch, stretch.toMm())))
                 .toArray(LineString[]::new);
-        return LargestEmptyCircle.getRadiusLine(Shapes.FACTORY.createMultiLineString(faces), inside, Shapes.TOUCH_MM)
+        return LargestEmptyCircle.getRadiusLine(Shapes.FACTORY.createMultiLineString(faces), inside, REACH_TO_MM)
                 .getLength();
+    }
+
+    private static Envelope bounds(Outline outline) {
+        return Shapes.drawn(outline).getEnvelopeInternal();
     }
 
     private static Point along(Outline outline, Stretch stretch, double mm) {

@@ -62,7 +62,12 @@ public record Bed(
     }
 
     public Bed withPlacement(Placement moved) {
-        return new Bed(id, name, type, outline, moved, courses, section, lap, hidden, low, seams, screws, notches,
-                base, liner, fill, finish, food, weekend);
+        return placedAs(id, name, moved, weekend);
+    }
+
+    /** The same making under another code at another place. */
+    public Bed placedAs(String newId, String newName, Placement newPlacement, int newWeekend) {
+        return new Bed(newId, newName, type, outline, newPlacement, courses, section, lap, hidden, low, seams, screws,
+                notches, base, liner, fill, finish, food, newWeekend);
     }
 }

@@ -1,5 +1,7 @@
 package lapyard.plan;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -14,6 +16,20 @@ public record RackBoard(
         String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated) {
     public RackBoard {
         bad = List.copyOf(bad);
+    }
+
+    /** What is left between the bad spans, from the marked end on; runs shorter than {@code leastMm} are dropped. */
+    public List<Span> usableRuns(double leastMm) {
+        List<Span> sorted = new ArrayList<>(bad);
+        sorted.sort(Comparator.comparingDouble(Span::fromMm));
+        List<Span> runs = new ArrayList<>();
+        double from = 0;
+        for (Span span : sorted) {
+            runs.add(new Span(from, span.fromMm()));
+            from = Math.max(from, span.toMm());
+        }
+        runs.add(new Span(from, lengthMm));
+        return runs.stream().filter(run -> run.toMm() - run.fromMm() >= Math.max(leastMm, 0.1)).toList();
     }
 
     public record Span(double fromMm, double toMm) {}

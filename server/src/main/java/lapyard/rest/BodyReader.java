@@ -31,16 +31,23 @@ final class BodyReader implements MessageBodyReader<Body> {
             Annotation[] annotations,
             MediaType media,
             MultivaluedMap<String, String> headers,
-            InputStream stream)
-            throws IOException {
+            InputStream stream) {
         if (!media.getSubtype().endsWith("json")) // what has no Content-Type gets here too
             throw new Refusal(415, "the body has no Content-Type: send application/json");
         String charset = media.getParameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
         if (!charset.equals("utf-8") && !charset.equals("us-ascii"))
             throw new Refusal(415, "the body is said to be in " + printable(charset) + ": send UTF-8");
-        byte[] bytes = stream.readNBytes(LIMIT + 1);
+        byte[] bytes = read(stream);
         if (bytes.length > LIMIT) throw tooLarge();
         return new Body(decoded(bytes));
+    }
+
+    private static byte[] read(InputStream stream) {
+        try {
+            return stream.readNBytes(LIMIT + 1);
+        } catch (IOException brokenOff) {
+            throw new Refusal(408, "the body did not arrive in full: send it again");
+        }
     }
 
     static Refusal tooLarge() {

@@ -30,12 +30,18 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
         return new Problem(status, detail, Map.of(), snags);
     }
 
-    /** The status in the words of RFC 9110. */
+    /** The status in the words of RFC 9110, of RFC 4918 for 507. */
     static String title(int status) {
-        if (status == 422) return "Unprocessable Content";
-        if (status == 413) return "Content Too Large";
-        Response.Status known = Response.Status.fromStatusCode(status);
-        return known == null ? "Status " + status : known.getReasonPhrase();
+        return switch (status) {
+            case 413 -> "Content Too Large";
+            case 421 -> "Misdirected Request";
+            case 422 -> "Unprocessable Content";
+            case 507 -> "Insufficient Storage";
+            default -> {
+                Response.Status known = Response.Status.fromStatusCode(status);
+                yield known == null ? "Status " + status : known.getReasonPhrase();
+            }
+        };
     }
 
     String json() {

@@ -80,6 +80,7 @@ public final class Server implements AutoCloseable {
         compression.setCompressibleMimeTypes(
                 "text/html", "text/css", "text/javascript", "text/csv", "text/plain",
                 "application/json", "application/schema+json", "application/problem+json", "image/svg+xml");
+        listener.registerAddOn(new UpgradesDeclined());
         http.addListener(listener);
         ServerConfiguration configuration = http.getServerConfiguration();
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);

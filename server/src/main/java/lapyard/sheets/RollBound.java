@@ -108,7 +108,7 @@ final class RollBound {
             long least = Long.MAX_VALUE;
             for (RollJob.Roll roll : rolls) {
                 long height = leastHeight(job, type, roll);
-                if (height <= roll.longest()) least = Math.min(least, job.coins(roll, height));
+                if (height < RollJob.NO_LIMIT && height <= roll.longest()) least = Math.min(least, job.coins(roll, height));
             }
             bound = Math.max(bound, least);
         }

@@ -202,13 +202,9 @@ final class DataFolder implements AutoCloseable {
     public void close() {
         writing.lock();
         reading.acquireUninterruptibly(READERS);
-        if (closed) {
-            reading.release(READERS);
-            writing.unlock();
-            return;
-        }
-        closed = true;
         try {
+            if (closed) return;
+            closed = true;
             for (Connection reader : idleReaders) reader.close();
             writer.close();
             lockChannel.close();

@@ -25,7 +25,10 @@ import org.junit.jupiter.api.Test;
 class BaseAndLinerTest {
     private static final Base BASE = Base.USUAL;
 
-    /** R1 of the worked L, 2800 x 1300: along 24 whole + 12 of 395 at three a board = 28; across 26 rows of 995 + 300: 26 + ceil(26/3) = 35. */
+    /**
+     * R1 of the worked L, 2800 x 1300: along 24 whole + 12 of 395 at three a board = 28; across 26 rows of 995 + 300:
+     * 26 + ceil(26/3) = 35.
+     */
     @Test
     void slatsBothWaysAreComparedInBoards() {
         Rectangle floor = new Rectangle(100, 100, 2800, 1300);
@@ -39,7 +42,10 @@ class BaseAndLinerTest {
         assertFalse(FloorBay.of(floor, Optional.of(new Point(0.01, 0)), BASE, 4).alongY());
     }
 
-    /** 350 wide: 3 rows leave gaps of 32.5, 4 rows need 380. Three whole, gaps of 15, the fourth ripped to 350 - 3 x 110 = 20. */
+    /**
+     * 350 wide: 3 rows leave gaps of 32.5, 4 rows need 380. Three whole, gaps of 15, the fourth ripped to 350 - 3 x
+     * 110 = 20.
+     */
     @Test
     void aRowIsRippedWhereNoWholeRowsFit() {
         SlatRows rows = SlatRows.of(350, 1600, BASE);
@@ -71,14 +77,20 @@ class BaseAndLinerTest {
         assertEquals(6, work.strips().size());
         assertTrue(work.strips().stream().allMatch(strip -> strip.lengthMm() == 1485));
         assertEquals("K-R1 bearer 1a", work.strips().get(0).id());
-        BedWork longStrips = Construction.of(
-                work.bed(), Saw.USUAL, 4780, Beds.TO_REAR, 3600, 25);
-        assertEquals(List.of(2970.0, 2970.0, 2970.0), longStrips.strips().stream().map(Strip::lengthMm).toList());
+        BedWork longStrips = Construction.of(work.bed(), Saw.USUAL, 4780, Beds.TO_REAR, 3600, 25);
+        assertEquals(
+                List.of(2970.0, 2970.0, 2970.0),
+                longStrips.strips().stream().map(Strip::lengthMm).toList());
     }
 
     @Test
     void anOpenBaseHasNoBearersAndALongerRise() {
-        Bed bed = Beds.filled(Beds.bed("K", Outline.rectangle(1800, 900), 3, Lap.TURNING), Base.OPEN, Liner.USUAL, Fill.USUAL, Finish.NONE);
+        Bed bed = Beds.filled(
+                Beds.bed("K", Outline.rectangle(1800, 900), 3, Lap.TURNING),
+                Base.OPEN,
+                Liner.USUAL,
+                Fill.USUAL,
+                Finish.NONE);
         BedWork work = Beds.built(bed);
         assertFalse(Beds.has(work.quantities(), "base.bearers"));
         assertFalse(Beds.has(work.quantities(), "base.slats"));
@@ -102,8 +114,14 @@ class BaseAndLinerTest {
     @Test
     void linerIsLaidDownhillFirst() {
         BedWork front = Construction.of(Beds.m(Lap.TURNING), Saw.USUAL, 4780, Optional.of(new Point(0, -0.01)));
-        assertEquals(List.of(1, 2), front.liner().stream().map(LinerPiece::layingOrder).toList());
-        assertEquals(List.of(2, 1), Beds.built(Beds.m(Lap.TURNING)).liner().stream().map(LinerPiece::layingOrder).toList());
+        assertEquals(
+                List.of(1, 2),
+                front.liner().stream().map(LinerPiece::layingOrder).toList());
+        assertEquals(
+                List.of(2, 1),
+                Beds.built(Beds.m(Lap.TURNING)).liner().stream()
+                        .map(LinerPiece::layingOrder)
+                        .toList());
     }
 
     @Test
@@ -138,7 +156,8 @@ class BaseAndLinerTest {
         BedWork work = Beds.built(bed);
         assertEquals(List.of(), work.liner());
         // 60 - 45 - 25 = -10.
-        assertTrue(work.findings().stream().anyMatch(
-                one -> one.weight() == Finding.Weight.SNAG && one.text().startsWith("10 too low")));
+        assertTrue(work.findings().stream()
+                .anyMatch(
+                        one -> one.weight() == Finding.Weight.SNAG && one.text().startsWith("10 too low")));
     }
 }

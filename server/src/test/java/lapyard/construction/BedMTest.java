@@ -15,7 +15,10 @@ import lapyard.plan.Lap;
 import lapyard.working.Quantity;
 import org.junit.jupiter.api.Test;
 
-/** A worked L: outer 3000 x 2400, 1200 x 900 missing at the rear right, 100 x 200 timber, three courses, falling 1:80 to the rear. */
+/**
+ * A worked L: outer 3000 x 2400, 1200 x 900 missing at the rear right, 100 x 200 timber, three courses, falling 1:80
+ * to the rear.
+ */
 class BedMTest {
     private final BedWork turning = Beds.built(Beds.m(Lap.TURNING));
     private final BedWork longWall = Beds.built(Beds.m(Lap.LONG_WALL));
@@ -45,13 +48,17 @@ class BedMTest {
         assertEquals(odd, lengths(longWall, 1));
         assertEquals(even, lengths(longWall, 2));
         assertEquals(odd, lengths(longWall, 3));
-        assertEquals(11, longWall.pieces().stream().map(Piece::lengthMm).distinct().count());
+        assertEquals(
+                11, longWall.pieces().stream().map(Piece::lengthMm).distinct().count());
         assertEquals(RunsPast.BOTH, longWall.pieces().get(0).runsPast());
         assertEquals(RunsPast.NONE, longWall.pieces().get(1).runsPast());
         assertEquals(RunsPast.NONE, longWall.courses().get(1).pieces().get(0).runsPast());
     }
 
-    /** Course 1: A x 0-2900; B y 0-1400; C x 3000-1800; D y 1400-2300; E x 1800-100; F y 2400-100. Course 2 the reverse. */
+    /**
+     * Course 1: A x 0-2900; B y 0-1400; C x 3000-1800; D y 1400-2300; E x 1800-100; F y 2400-100. Course 2 the
+     * reverse.
+     */
     @Test
     void piecesLieWhereTheLapPutsThem() {
         assertEquals(
@@ -107,7 +114,9 @@ class BedMTest {
         assertEquals(1, turning.findings().size(), () -> "findings " + turning.findings());
     }
 
-    /** 6 corners x 3 courses x 2 = 36; entry 35.4 set to 35; heights 200/4 and 600/4; cover 100 - (70.7 - 35) = 64.3. */
+    /**
+     * 6 corners x 3 courses x 2 = 36; entry 35.4 set to 35; heights 200/4 and 600/4; cover 100 - (70.7 - 35) = 64.3.
+     */
     @Test
     void thirtySixScrewsWithTheirEntryAndHeights() {
         Quantity screws = quantity(turning.quantities(), "screws");
@@ -123,7 +132,12 @@ class BedMTest {
     @Test
     void fiveNotchesDrainTheTwoRearWalls() {
         assertEquals(
-                List.of(new Notch("C", 300), new Notch("C", 1000), new Notch("E", 300), new Notch("E", 900), new Notch("E", 1500)),
+                List.of(
+                        new Notch("C", 300),
+                        new Notch("C", 1000),
+                        new Notch("E", 300),
+                        new Notch("E", 900),
+                        new Notch("E", 1500)),
                 turning.notches());
         assertEquals(5, value(turning.quantities(), "notches"));
         // Faces to seal: 5 x (2 x 50 + 25) x 100 mm2 = 0.0625 m2.
@@ -140,16 +154,28 @@ class BedMTest {
         assertEquals(9, input(bearers.working(), "strips"));
         // 8 x 1270 + 5 x 870 + a beam of 1600 = 16110 mm.
         assertEquals(16.11, bearers.value(), 1e-9);
-        assertEquals(8, turning.strips().stream().filter(strip -> strip.lengthMm() == 1270).count());
-        assertEquals(5, turning.strips().stream().filter(strip -> strip.lengthMm() == 870).count());
+        assertEquals(
+                8,
+                turning.strips().stream()
+                        .filter(strip -> strip.lengthMm() == 1270)
+                        .count());
+        assertEquals(
+                5,
+                turning.strips().stream()
+                        .filter(strip -> strip.lengthMm() == 870)
+                        .count());
         assertEquals(
                 List.of(1600.0),
-                turning.strips().stream().filter(strip -> strip.use().equals("beam")).map(Strip::lengthMm).toList());
+                turning.strips().stream()
+                        .filter(strip -> strip.use().equals("beam"))
+                        .map(Strip::lengthMm)
+                        .toList());
         assertEquals(14, turning.strips().stream().map(Strip::id).distinct().count());
     }
 
     /**
-     * R1: ceil(1315/110) = 12 rows, gap 160/11 = 14.5, of 1200 + 1200 + 395; R2: ceil(915/110) = 9 rows, gap 45/8 = 5.6,
+     * R1: ceil(1315/110) = 12 rows, gap 160/11 = 14.5, of 1200 + 1200 + 395; R2: ceil(915/110) = 9 rows, gap 45/8 =
+     * 5.6,
      * of 1200 + 395. 24 + 9 whole, 21 of 395 at three a board = 7: 40.
      */
     @Test
@@ -174,7 +200,9 @@ class BedMTest {
         // 9.7416 + 4.9128 m2; slits ceil(4 x 5.08 = 20.32).
         assertEquals(14.6544, value(turning.quantities(), "liner.area"), 1e-9);
         assertEquals(21, value(turning.quantities(), "liner.slits"));
-        List<Quantity> pieces = turning.quantities().stream().filter(q -> q.key().equals("liner")).toList();
+        List<Quantity> pieces = turning.quantities().stream()
+                .filter(q -> q.key().equals("liner"))
+                .toList();
         assertEquals(2, pieces.size());
         assertEquals(9.7416, pieces.get(0).value(), 1e-9);
         assertEquals(3960, input(pieces.get(0).working(), "width"));
@@ -202,7 +230,10 @@ class BedMTest {
     void everyQuantityShowsItsWorking() {
         for (Quantity quantity : turning.quantities()) {
             assertTrue(!quantity.working().inputs().isEmpty(), quantity.key());
-            assertTrue(!quantity.working().formula().isBlank() && !quantity.working().source().isBlank(), quantity.key());
+            assertTrue(
+                    !quantity.working().formula().isBlank()
+                            && !quantity.working().source().isBlank(),
+                    quantity.key());
         }
     }
 }

@@ -42,7 +42,9 @@ class BedNTest {
         assertEquals(1, work.liner().size());
         assertEquals(2760, work.liner().get(0).widthMm());
         assertEquals(1860, work.liner().get(0).heightMm());
-        assertEquals(List.of(670.0, 670.0, 670.0, 670.0, 670.0), work.strips().stream().map(Strip::lengthMm).toList());
+        assertEquals(
+                List.of(670.0, 670.0, 670.0, 670.0, 670.0),
+                work.strips().stream().map(Strip::lengthMm).toList());
         assertEquals(3.35, value(work.quantities(), "base.bearers"), 1e-9);
         // Slats along: ceil(715/110) = 7 rows of 1200 + 395: 7 + ceil(7/3) = 10 boards.
         assertEquals(10, value(work.quantities(), "base.slats"));
@@ -71,13 +73,16 @@ class BedNTest {
     void aBedOf2400By1200TakesSixOf2300AndSixOf1100(int turned) {
         Outline outline = turned == 0 ? Outline.rectangle(2400, 1200) : Outline.rectangle(1200, 2400);
         List<Piece> pieces = Beds.built(Beds.bed("B", outline, 3, Lap.TURNING)).pieces();
-        assertEquals(6, pieces.stream().filter(piece -> piece.lengthMm() == 2300).count());
-        assertEquals(6, pieces.stream().filter(piece -> piece.lengthMm() == 1100).count());
+        assertEquals(
+                6, pieces.stream().filter(piece -> piece.lengthMm() == 2300).count());
+        assertEquals(
+                6, pieces.stream().filter(piece -> piece.lengthMm() == 1100).count());
     }
 
     @Test
     void theSameBedIsAlwaysBuiltTheSame() {
         assertEquals(
-                work, Construction.of(Beds.bed("N", Beds.N, 3, Lap.TURNING), Saw.USUAL, Beds.LONGEST, Optional.empty()));
+                work,
+                Construction.of(Beds.bed("N", Beds.N, 3, Lap.TURNING), Saw.USUAL, Beds.LONGEST, Optional.empty()));
     }
 }

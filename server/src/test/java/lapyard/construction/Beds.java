@@ -34,8 +34,7 @@ public final class Beds {
     private Beds() {}
 
     /** Outer 3000 x 2400 with 1200 x 900 missing at the rear right, three courses, E and F hidden. */
-    public static final Outline M =
-            outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 2400, 0, 2400);
+    public static final Outline M = outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 2400, 0, 2400);
 
     public static final Outline N = Outline.rectangle(1800, 900);
 
@@ -53,8 +52,25 @@ public final class Beds {
 
     public static Bed bed(String id, Outline outline, int courses, Lap lap) {
         return new Bed(
-                id, id, "", outline, Placement.NONE, courses, SLEEPER, lap, Set.of(), Set.of(), true, Screws.USUAL,
-                Notches.USUAL, Base.USUAL, Liner.USUAL, Fill.USUAL, Finish.USUAL, false, 1);
+                id,
+                id,
+                "",
+                outline,
+                Placement.NONE,
+                courses,
+                SLEEPER,
+                lap,
+                Set.of(),
+                Set.of(),
+                true,
+                Screws.USUAL,
+                Notches.USUAL,
+                Base.USUAL,
+                Liner.USUAL,
+                Fill.USUAL,
+                Finish.USUAL,
+                false,
+                1);
     }
 
     public static Bed m(Lap lap) {
@@ -63,37 +79,117 @@ public final class Beds {
 
     public static Bed hidden(Bed bed, String... walls) {
         return new Bed(
-                bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(), bed.lap(),
-                Set.of(walls), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(), bed.fill(),
-                bed.finish(), bed.food(), bed.weekend());
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                bed.section(),
+                bed.lap(),
+                Set.of(walls),
+                bed.low(),
+                bed.seams(),
+                bed.screws(),
+                bed.notches(),
+                bed.base(),
+                bed.liner(),
+                bed.fill(),
+                bed.finish(),
+                bed.food(),
+                bed.weekend());
     }
 
     public static Bed low(Bed bed, String... walls) {
         return new Bed(
-                bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(), bed.lap(),
-                bed.hidden(), Set.of(walls), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(), bed.fill(),
-                bed.finish(), bed.food(), bed.weekend());
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                bed.section(),
+                bed.lap(),
+                bed.hidden(),
+                Set.of(walls),
+                bed.seams(),
+                bed.screws(),
+                bed.notches(),
+                bed.base(),
+                bed.liner(),
+                bed.fill(),
+                bed.finish(),
+                bed.food(),
+                bed.weekend());
     }
 
     public static Bed section(Bed bed, Section section) {
         return new Bed(
-                bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), section, bed.lap(),
-                bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(), bed.fill(),
-                bed.finish(), bed.food(), bed.weekend());
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                section,
+                bed.lap(),
+                bed.hidden(),
+                bed.low(),
+                bed.seams(),
+                bed.screws(),
+                bed.notches(),
+                bed.base(),
+                bed.liner(),
+                bed.fill(),
+                bed.finish(),
+                bed.food(),
+                bed.weekend());
     }
 
     public static Bed fixed(Bed bed, boolean seams, Screws screws, Notches notches) {
         return new Bed(
-                bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(), bed.lap(),
-                bed.hidden(), bed.low(), seams, screws, notches, bed.base(), bed.liner(), bed.fill(),
-                bed.finish(), bed.food(), bed.weekend());
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                bed.section(),
+                bed.lap(),
+                bed.hidden(),
+                bed.low(),
+                seams,
+                screws,
+                notches,
+                bed.base(),
+                bed.liner(),
+                bed.fill(),
+                bed.finish(),
+                bed.food(),
+                bed.weekend());
     }
 
     public static Bed filled(Bed bed, Base base, Liner liner, Fill fill, Finish finish) {
         return new Bed(
-                bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(), bed.lap(),
-                bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), base, liner, fill,
-                finish, bed.food(), bed.weekend());
+                bed.id(),
+                bed.name(),
+                bed.type(),
+                bed.outline(),
+                bed.placement(),
+                bed.courses(),
+                bed.section(),
+                bed.lap(),
+                bed.hidden(),
+                bed.low(),
+                bed.seams(),
+                bed.screws(),
+                bed.notches(),
+                base,
+                liner,
+                fill,
+                finish,
+                bed.food(),
+                bed.weekend());
     }
 
     public static BedWork built(Bed bed) {
@@ -125,7 +221,9 @@ public final class Beds {
 
     /** Lengths of one course from wall A round. */
     public static List<Double> lengths(BedWork work, int course) {
-        return work.courses().get(course - 1).pieces().stream().map(Piece::lengthMm).toList();
+        return work.courses().get(course - 1).pieces().stream()
+                .map(Piece::lengthMm)
+                .toList();
     }
 
     public static List<Finding> of(Finding.Weight weight, List<Finding> findings) {

@@ -49,7 +49,8 @@ class CoursesPropertyTest {
             Bed bed = randomBed(random, lap);
             double wanted = bed.outline().perimeterMm() - 4 * bed.section().thicknessMm();
             for (Course course : Courses.of(bed, Saw.USUAL, 1e6).courses()) {
-                double sum = course.pieces().stream().mapToDouble(Piece::lengthMm).sum();
+                double sum =
+                        course.pieces().stream().mapToDouble(Piece::lengthMm).sum();
                 assertEquals(wanted, sum, 1e-6, () -> "course " + course.number() + " of " + bed);
             }
         }
@@ -93,7 +94,10 @@ class CoursesPropertyTest {
         }
     }
 
-    /** A bed mirrored, turned and moved is the same list of pieces, and still tiles its ring where it lies in the yard. */
+    /**
+     * A bed mirrored, turned and moved is the same list of pieces, and still tiles its ring where it lies in the
+     * yard.
+     */
     @Test
     void mirroredAndTurnedBedsKeepTheirPiecesAndTileInTheYard() {
         Random random = new Random(1003);
@@ -101,7 +105,8 @@ class CoursesPropertyTest {
             Bed own = Beds.bed("Q", RandomOutlines.of(random, 700, 2000), 2, Lap.TURNING);
             Placement placement = new Placement(new Point(4000, 2500), 90 * (i % 4), i % 2 == 0);
             Bed placed = own.withPlacement(placement);
-            List<Piece> pieces = Courses.of(placed, Saw.USUAL, 1e6).courses().get(1).pieces();
+            List<Piece> pieces =
+                    Courses.of(placed, Saw.USUAL, 1e6).courses().get(1).pieces();
             assertEquals(Courses.of(own, Saw.USUAL, 1e6).courses().get(1).pieces(), pieces);
             Outline inner = Inset.of(own.outline(), 100);
             Geometry ring = polygon(placed.inYard()).difference(polygon(inner.placed(placement)));
@@ -123,8 +128,12 @@ class CoursesPropertyTest {
             xy.addAll(List.of(14000.0 - 1000 * step, 1000.0 * (step + 1), 13000.0 - 1000 * step, 1000.0 * (step + 1)));
         }
         xy.addAll(List.of(1000.0, 14000.0, 0.0, 14000.0));
-        Outline stairs = Beds.outline(xy.stream().mapToDouble(Double::doubleValue).toArray());
-        List<Piece> pieces = Courses.of(Beds.bed("S", stairs, 1, Lap.TURNING), Saw.USUAL, 1e6).courses().get(0).pieces();
+        Outline stairs =
+                Beds.outline(xy.stream().mapToDouble(Double::doubleValue).toArray());
+        List<Piece> pieces = Courses.of(Beds.bed("S", stairs, 1, Lap.TURNING), Saw.USUAL, 1e6)
+                .courses()
+                .get(0)
+                .pieces();
         assertEquals(30, pieces.size());
         assertEquals("S-1Z", pieces.get(25).mark());
         assertEquals("S-1AD", pieces.get(29).mark());
@@ -146,8 +155,11 @@ class CoursesPropertyTest {
 
     private static Polygon box(Rectangle r) {
         return FACTORY.createPolygon(new Coordinate[] {
-            new Coordinate(r.x(), r.y()), new Coordinate(r.right(), r.y()),
-            new Coordinate(r.right(), r.top()), new Coordinate(r.x(), r.top()), new Coordinate(r.x(), r.y())
+            new Coordinate(r.x(), r.y()),
+            new Coordinate(r.right(), r.y()),
+            new Coordinate(r.right(), r.top()),
+            new Coordinate(r.x(), r.top()),
+            new Coordinate(r.x(), r.y())
         });
     }
 

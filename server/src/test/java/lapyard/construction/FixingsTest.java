@@ -42,25 +42,35 @@ class FixingsTest {
         assertFalse(Beds.has(work.quantities(), "screws"));
         assertFalse(Beds.has(work.quantities(), "pilots"));
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
-        assertTrue(snag.text().startsWith("2.3 of cover is left by a screw of 100 at 45 degrees in 38 timber"), snag.text());
+        assertTrue(
+                snag.text().startsWith("2.3 of cover is left by a screw of 100 at 45 degrees in 38 timber"),
+                snag.text());
         assertEquals(7.7, snag.amount().orElseThrow().value());
         assertEquals(List.of("use screws of 70 or shorter"), snag.ways());
         // All the rest stays in.
         assertEquals(2 * (7.2 - 4 * 0.038), Beds.value(work.quantities(), "timber.length"), 1e-9);
     }
 
-    /** t 38, s 70 passes the cover; its tip would still come out of the end of the other timber, 0.7071 x 70 - 38 = 11.5. */
+    /**
+     * t 38, s 70 passes the cover; its tip would still come out of the end of the other timber, 0.7071 x 70 - 38 =
+     * 11.5.
+     */
     @Test
     void aPassingScrewThatComesOutOfTheEndIsANote() {
         Bed bed = Beds.fixed(
                 Beds.section(
                         Beds.bed("K", Outline.rectangle(2400, 1200), 2, Lap.TURNING),
                         new Section("38x200", 38, 200, 600, List.of())),
-                true, new Screws(70, 2), Notches.USUAL);
+                true,
+                new Screws(70, 2),
+                Notches.USUAL);
         BedWork work = Beds.built(bed);
         assertEquals(16, Beds.value(work.quantities(), "screws"));
         assertTrue(Beds.of(Finding.Weight.SNAG, work.findings()).isEmpty());
-        Finding note = work.findings().stream().filter(one -> one.where().equals("bed K, corners")).findFirst().orElseThrow();
+        Finding note = work.findings().stream()
+                .filter(one -> one.where().equals("bed K, corners"))
+                .findFirst()
+                .orElseThrow();
         assertTrue(note.text().startsWith("11.5 of a 70 screw comes out of the end"), note.text());
         // (38 - 10) / 0.7071 = 39.6.
         assertEquals("use screws of 35 or shorter", note.ways().get(0));
@@ -69,9 +79,15 @@ class FixingsTest {
     @Test
     void onADiagonalFallBothWallsAreLow() {
         Bed bed = Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING);
-        assertEquals(List.of(0, 1), LowSide.of(bed, Optional.of(new Point(0.01, -0.01))).walls());
-        assertEquals(List.of(1), LowSide.of(bed, Optional.of(new Point(0.01, -0.009))).walls());
-        assertEquals(List.of(2, 3), LowSide.of(bed, Optional.of(new Point(-0.02, 0.02))).walls());
+        assertEquals(
+                List.of(0, 1),
+                LowSide.of(bed, Optional.of(new Point(0.01, -0.01))).walls());
+        assertEquals(
+                List.of(1),
+                LowSide.of(bed, Optional.of(new Point(0.01, -0.009))).walls());
+        assertEquals(
+                List.of(2, 3),
+                LowSide.of(bed, Optional.of(new Point(-0.02, 0.02))).walls());
     }
 
     @Test
@@ -79,16 +95,22 @@ class FixingsTest {
         Bed bed = Beds.low(Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING), "D");
         LowSide low = LowSide.of(bed, Beds.TO_REAR);
         assertEquals(List.of(3), low.walls());
-        assertTrue(low.toward().orElseThrow().x() < 0 && low.toward().orElseThrow().y() == 0);
+        assertTrue(
+                low.toward().orElseThrow().x() < 0 && low.toward().orElseThrow().y() == 0);
         BedWork work = Beds.built(bed);
         // Bearers run across the bed, towards D: 2200 - 30 long, ceil(1000/400) + 1 = 4.
-        assertEquals(List.of(2170.0, 2170.0, 2170.0, 2170.0), work.strips().stream().map(Strip::lengthMm).toList());
+        assertEquals(
+                List.of(2170.0, 2170.0, 2170.0, 2170.0),
+                work.strips().stream().map(Strip::lengthMm).toList());
     }
 
     @Test
     void levelGroundHasNoLowSide() {
         BedWork work = Construction.of(
-                Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING), Saw.USUAL, 4780, Optional.of(new Point(1e-17, 0)));
+                Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING),
+                Saw.USUAL,
+                4780,
+                Optional.of(new Point(1e-17, 0)));
         assertEquals(List.of(), work.notches());
         assertTrue(work.findings().stream().anyMatch(one -> one.text().startsWith("0 drain notches")));
     }
@@ -112,16 +134,22 @@ class FixingsTest {
                 List.of(300.0, 1200.0, 2100.0, 2800.0, 3350.0, 3900.0, 4800.0, 5700.0),
                 moved.notches().stream().map(Notch::atMm).toList());
         assertEquals(Finding.Weight.NOTE, moved.findings().get(0).weight());
-        assertTrue(moved.findings().get(0).text().startsWith("200 along"), moved.findings().get(0).text());
+        assertTrue(
+                moved.findings().get(0).text().startsWith("200 along"),
+                moved.findings().get(0).text());
         // A seam of a higher course is no matter.
-        assertEquals(clear.notches(), Notching.of(bed, low, List.of(new Seam(2, "C", 3000))).notches());
+        assertEquals(
+                clear.notches(),
+                Notching.of(bed, low, List.of(new Seam(2, "C", 3000))).notches());
     }
 
     /** D starts at the inside corner: its clear run begins there, 0 + 200; clear 900 - 100: ceil(400/900) + 1 = 2. */
     @Test
     void aWallFromAnInsideCornerIsClearFromThatCorner() {
         Bed bed = Beds.low(Beds.m(Lap.TURNING), "D");
-        assertEquals(List.of(new Notch("D", 200), new Notch("D", 600)), Beds.built(bed).notches());
+        assertEquals(
+                List.of(new Notch("D", 200), new Notch("D", 600)),
+                Beds.built(bed).notches());
     }
 
     @Test
@@ -135,7 +163,10 @@ class FixingsTest {
     @Test
     void aNotchDeeperThanAQuarterOfItsTimberIsASnagButIsCut() {
         Bed bed = Beds.fixed(
-                Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING), true, Screws.USUAL, new Notches(25, 60, 900, 200));
+                Beds.bed("K", Outline.rectangle(2400, 1200), 1, Lap.TURNING),
+                true,
+                Screws.USUAL,
+                new Notches(25, 60, 900, 200));
         BedWork work = Beds.built(bed);
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
         assertTrue(snag.text().startsWith("60 deep"), snag.text());
@@ -150,5 +181,20 @@ class FixingsTest {
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
         assertEquals("bed K, wall B", snag.where());
         assertEquals(new Finding.Amount(150, "mm"), snag.amount().orElseThrow());
+    }
+
+    /** 4500 - 100 = 4.4 m x 0.02 x 600 = 52.8 kg: beyond two people at 25 kg each; 14 such pieces, 12 of them named. */
+    @Test
+    void aPieceBeyondTwoPeopleIsSaidAndLongListsAreCut() {
+        BedWork work = Beds.built(Beds.bed("K", Outline.rectangle(4500, 900), 7, Lap.TURNING));
+        Finding note = work.findings().stream()
+                .filter(one -> one.text().contains("lifts over"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Finding.Weight.NOTE, note.weight());
+        assertTrue(note.text().startsWith("14 lifts over 25 kg"), note.text());
+        assertTrue(note.text().endsWith("and 2 more; 52.8 kg is beyond two people"), note.text());
+        BedWork strong = Construction.of(work.bed(), Saw.USUAL, 4780, Optional.empty(), 2400, 60);
+        assertEquals(0, Beds.value(strong.quantities(), "lifts.two-people"));
     }
 }

@@ -7,7 +7,6 @@ import static lapyard.construction.Beds.value;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import lapyard.catalogue.Section;
@@ -31,10 +30,16 @@ class PublishedTimberChecksTest {
     /** Derived: n pieces need n c + (n - 1) k of the board; kerf 3 mm is common practice for a circular saw. */
     @Test
     void threeOf600ButFourOf595ComeFromABoardOf2400() {
-        assertEquals(1, FirstFit.boards(Collections.nCopies(3, 600.0), 2400, 3));
-        assertEquals(2, FirstFit.boards(Collections.nCopies(4, 600.0), 2400, 3));
-        assertEquals(1, FirstFit.boards(Collections.nCopies(4, 595.0), 2400, 3));
-        assertEquals(2, FirstFit.boards(Collections.nCopies(5, 595.0), 2400, 3));
+        assertEquals(1, boards(3, 600));
+        assertEquals(2, boards(4, 600));
+        assertEquals(1, boards(4, 595));
+        assertEquals(2, boards(5, 595));
+    }
+
+    private static int boards(int pieces, double lengthMm) {
+        FirstFit fit = new FirstFit();
+        fit.add(lengthMm, pieces);
+        return fit.boards(2400, 3);
     }
 
     /** Derived: geometry of a four-sided box with alternating butted corners, 2400 x 1200, t 100, three courses. */
@@ -43,7 +48,8 @@ class PublishedTimberChecksTest {
         BedWork work = Beds.built(Beds.bed("B", BOX, 3, Lap.LONG_WALL));
         assertEquals(List.of(2400.0, 1000.0, 2400.0, 1000.0), lengths(work, 1));
         assertEquals(List.of(2200.0, 1200.0, 2200.0, 1200.0), lengths(work, 2));
-        assertEquals(6800, lengths(work, 2).stream().mapToDouble(Double::doubleValue).sum());
+        assertEquals(
+                6800, lengths(work, 2).stream().mapToDouble(Double::doubleValue).sum());
         assertEquals(20.4, value(work.quantities(), "timber.length"), 1e-9);
     }
 
@@ -52,10 +58,14 @@ class PublishedTimberChecksTest {
     void theTurningLapTakesTheSameRunFromTwoLengths() {
         BedWork work = Beds.built(Beds.bed("B", BOX, 3, Lap.TURNING));
         assertEquals(List.of(2300.0, 1100.0, 2300.0, 1100.0), lengths(work, 1));
-        assertEquals(6800, lengths(work, 2).stream().mapToDouble(Double::doubleValue).sum());
+        assertEquals(
+                6800, lengths(work, 2).stream().mapToDouble(Double::doubleValue).sum());
     }
 
-    /** Published: a UK timber merchant's stock list gives 48 kg for a green oak sleeper 2400 x 200 x 100 (common practice). */
+    /**
+     * Published: a UK timber merchant's stock list gives 48 kg for a green oak sleeper 2400 x 200 x 100 (common
+     * practice).
+     */
     @Test
     void aGreenOakSleeperWeighs48Kilograms() {
         Bed oak = Beds.section(Beds.bed("B", BOX, 1, Lap.TURNING), new Section("oak", 100, 200, 1000, List.of()));
@@ -69,7 +79,10 @@ class PublishedTimberChecksTest {
         assertEquals(72.0, Timber.massKg(oak, 2600), 0.1);
     }
 
-    /** Derived: weight of the walls of a 2400 x 1200 x 600 bed, 100 mm walls, wet softwood 600 kg/m3 (common practice). */
+    /**
+     * Derived: weight of the walls of a 2400 x 1200 x 600 bed, 100 mm walls, wet softwood 600 kg/m3 (common
+     * practice).
+     */
     @Test
     void theWallsOfABedOf2400By1200By600Weigh245Kilograms() {
         assertEquals(244.8, value(Beds.built(Beds.bed("B", BOX, 3, Lap.TURNING)).quantities(), "timber.mass"), 0.5);
@@ -83,17 +96,22 @@ class PublishedTimberChecksTest {
         assertEquals(100 - (70.7107 - 35), Fixings.coverMm(100, 100), 0.02);
     }
 
-    /** Derived, plane trigonometry: 10 mm past the tip takes 80.7107 mm timber; 75 mm timber takes 91.9239 mm screws. */
+    /**
+     * Derived, plane trigonometry: 10 mm past the tip takes 80.7107 mm timber; 75 mm timber takes 91.9239 mm screws.
+     */
     @Test
     void theTipKeeps10FromTheEndInTimberOf81() {
         assertEquals(10, Fixings.endCoverMm(100, 80.7107), 0.02);
         assertEquals(10, Fixings.endCoverMm(91.9239, 75), 0.02);
-        BedWork work = Beds.built(Beds.section(
-                Beds.bed("B", BOX, 1, Lap.TURNING), new Section("75x200", 75, 200, 600, List.of())));
+        BedWork work = Beds.built(
+                Beds.section(Beds.bed("B", BOX, 1, Lap.TURNING), new Section("75x200", 75, 200, 600, List.of())));
         assertTrue(work.findings().stream().anyMatch(one -> one.ways().contains("use screws of 90 or shorter")));
     }
 
-    /** Derived, plane trigonometry: entering 30 from the joint the tip of a 100 mm screw lies 40.7107 past it, 70.7107 from the face. */
+    /**
+     * Derived, plane trigonometry: entering 30 from the joint the tip of a 100 mm screw lies 40.7107 past it, 70.7107
+     * from the face.
+     */
     @Test
     void theTipOfAScrewLies70Point7FromTheFace() {
         assertEquals(100 - 70.7107, Fixings.endCoverMm(100, 100), 0.02);
@@ -110,7 +128,8 @@ class PublishedTimberChecksTest {
     }
 
     private static void assertLiner(Bed bed, double widthMm, double heightMm) {
-        LinerPiece piece = Construction.of(bed, Saw.USUAL, 1e6, Optional.empty()).liner().get(0);
+        LinerPiece piece =
+                Construction.of(bed, Saw.USUAL, 1e6, Optional.empty()).liner().get(0);
         assertEquals(widthMm, piece.widthMm(), 0.11);
         assertEquals(heightMm, piece.heightMm(), 0.11);
     }
@@ -148,7 +167,8 @@ class PublishedTimberChecksTest {
     @Test
     void theOutsideOfABedTakesBetween1And2AndAHalfLitres() {
         Bed bed = Beds.bed("B", BOX, 2, Lap.TURNING);
-        double outside = input(quantity(Beds.built(bed).quantities(), "finish.area").working(), "outside");
+        double outside =
+                input(quantity(Beds.built(bed).quantities(), "finish.area").working(), "outside");
         assertEquals(2.88, outside, 1e-9);
         assertEquals(2.4, Coating.litres(outside, new Finish(true, 2, 2.4, 1)), 1e-9);
         assertEquals(1.1755, Coating.litres(outside, new Finish(true, 2, 4.9, 1)), 1e-4);
@@ -157,8 +177,8 @@ class PublishedTimberChecksTest {
     /** Derived: 24 cut ends of 44 x 195 mm are 0.2059 m2; to be brushed twice after NHBC Standards 3.3.5 (2025). */
     @Test
     void twentyFourEndsOf44By195AreAFifthOfASquareMetre() {
-        BedWork work = Beds.built(Beds.section(
-                Beds.bed("B", BOX, 3, Lap.TURNING), new Section("44x195", 44, 195, 500, List.of())));
+        BedWork work = Beds.built(
+                Beds.section(Beds.bed("B", BOX, 3, Lap.TURNING), new Section("44x195", 44, 195, 500, List.of())));
         assertEquals(0.2059, value(work.quantities(), "ends.area"), 1e-4);
     }
 }

@@ -32,16 +32,27 @@ class SeamsTest {
     void aWallOf6000IsJoinedAt3500And2500() {
         BedWork work = long6000(3, 4780);
         assertEquals(
-                List.of(new Seam(1, "A", 3500), new Seam(1, "C", 3500), new Seam(2, "A", 2500), new Seam(2, "C", 2500),
-                        new Seam(3, "A", 3500), new Seam(3, "C", 3500)),
+                List.of(
+                        new Seam(1, "A", 3500),
+                        new Seam(1, "C", 3500),
+                        new Seam(2, "A", 2500),
+                        new Seam(2, "C", 2500),
+                        new Seam(3, "A", 3500),
+                        new Seam(3, "C", 3500)),
                 work.seams());
         List<Piece> first = work.courses().get(0).pieces();
-        assertEquals(List.of("K-1Aa", "K-1Ab", "K-1B"), first.stream().map(Piece::mark).limit(3).toList());
-        assertEquals(List.of(3500.0, 2400.0, 1100.0), first.stream().map(Piece::lengthMm).limit(3).toList());
+        assertEquals(
+                List.of("K-1Aa", "K-1Ab", "K-1B"),
+                first.stream().map(Piece::mark).limit(3).toList());
+        assertEquals(
+                List.of(3500.0, 2400.0, 1100.0),
+                first.stream().map(Piece::lengthMm).limit(3).toList());
         assertEquals(RunsPast.START, first.get(0).runsPast());
         assertEquals(RunsPast.NONE, first.get(1).runsPast());
         List<Piece> second = work.courses().get(1).pieces();
-        assertEquals(List.of(2400.0, 3500.0), second.stream().map(Piece::lengthMm).limit(2).toList());
+        assertEquals(
+                List.of(2400.0, 3500.0),
+                second.stream().map(Piece::lengthMm).limit(2).toList());
         assertEquals(RunsPast.END, second.get(1).runsPast());
         // Joining takes nothing off the sum: 3 x (2 x 7200 - 400).
         assertEquals(3 * 14.0, Beds.value(work.quantities(), "timber.length"), 1e-9);
@@ -54,11 +65,15 @@ class SeamsTest {
         assertEquals(24, Beds.value(work.quantities(), "seam.screws"));
         // Corner screws are counted apart: 4 corners x 3 courses x 2.
         assertEquals(24, Beds.value(work.quantities(), "screws"));
-        List<Finding> notes = work.findings().stream().filter(one -> one.text().contains("seam")).toList();
+        List<Finding> notes = work.findings().stream()
+                .filter(one -> one.text().contains("seam"))
+                .toList();
         assertEquals(6, notes.size());
         assertTrue(notes.stream().allMatch(one -> one.weight() == Finding.Weight.NOTE));
         assertEquals("bed K, wall A", notes.get(0).where());
-        assertTrue(notes.get(0).text().startsWith("3500 from the start of wall A, course 1"), notes.get(0).text());
+        assertTrue(
+                notes.get(0).text().startsWith("3500 from the start of wall A, course 1"),
+                notes.get(0).text());
     }
 
     /** Boards that give 3000: two parts reach 2 x 3000 - 5900 + 100 = 200 of stagger at most, so three are used. */
@@ -87,7 +102,9 @@ class SeamsTest {
         assertEquals("bed K, wall A", snag.where());
         assertTrue(snag.text().startsWith("300 between seams"), snag.text());
         assertEquals(300, snag.amount().orElseThrow().value());
-        assertTrue(snag.ways().contains("shorten wall A by 600 and leave out the seam"), snag.ways().toString());
+        assertTrue(
+                snag.ways().contains("shorten wall A by 600 and leave out the seam"),
+                snag.ways().toString());
     }
 
     /** 5900 needed, 4780 to be had: 1120 too long, and the piece stays in the list for the cutting to refuse. */
@@ -97,11 +114,16 @@ class SeamsTest {
                 Beds.bed("K", Outline.rectangle(6000, 1200), 2, Lap.TURNING), false, Screws.USUAL, Notches.USUAL);
         BedWork work = Construction.of(bed, SAW, 4780, Optional.empty());
         List<Finding> snags = Beds.of(Finding.Weight.SNAG, work.findings());
-        assertEquals(List.of("bed K, wall A", "bed K, wall C"), snags.stream().map(Finding::where).toList());
-        assertTrue(snags.get(0).text().startsWith("5900 needed; the longest board gives 4780"), snags.get(0).text());
+        assertEquals(
+                List.of("bed K, wall A", "bed K, wall C"),
+                snags.stream().map(Finding::where).toList());
+        assertTrue(
+                snags.get(0).text().startsWith("5900 needed; the longest board gives 4780"),
+                snags.get(0).text());
         assertEquals(new Finding.Amount(1120, "mm"), snags.get(0).amount().orElseThrow());
         assertEquals(
-                List.of("allow a seam", "shorten wall A by 1120", "add a board of 5920 or longer"), snags.get(0).ways());
+                List.of("allow a seam", "shorten wall A by 1120", "add a board of 5920 or longer"),
+                snags.get(0).ways());
         assertEquals(5900, work.pieces().get(0).lengthMm());
         assertTrue(work.seams().isEmpty());
         assertTrue(!Beds.has(work.quantities(), "seam.plates"));
@@ -112,7 +134,8 @@ class SeamsTest {
         BedWork work = Construction.of(
                 Beds.bed("K", Outline.rectangle(1500, 900), 1, Lap.TURNING), SAW, 550, Optional.empty());
         assertTrue(work.seams().isEmpty());
-        assertTrue(Beds.of(Finding.Weight.SNAG, work.findings()).get(0).text().contains("no split leaves parts of 600"));
+        assertTrue(
+                Beds.of(Finding.Weight.SNAG, work.findings()).get(0).text().contains("no split leaves parts of 600"));
     }
 
     /** Long-wall lap, 4900 long, boards give 4780: odd 4900 must be joined, even 4700 need not, so nothing staggers. */
@@ -164,9 +187,7 @@ class SeamsTest {
     private static double bestOfOneSeam(WallRun odd, WallRun even, double wall, double longest) {
         double best = -1;
         for (double part = 600; part <= longest; part += 0.1) {
-            double[][] pairs = {
-                {odd.fromMm() + part, even.toMm() - part}, {odd.toMm() - part, even.fromMm() + part}
-            };
+            double[][] pairs = {{odd.fromMm() + part, even.toMm() - part}, {odd.toMm() - part, even.fromMm() + part}};
             for (double[] pair : pairs) {
                 if (kept(odd, List.of(pair[0]), wall, longest) && kept(even, List.of(pair[1]), wall, longest)) {
                     best = Math.max(best, Math.abs(pair[0] - pair[1]));

@@ -146,7 +146,7 @@ final class TestGardens {
                 List.of(YARD),
                 List.of(
                         new Ground.Surface("slab", corners(0, 0, 12000, 0, 12000, 1500, 0, 1500)),
-                        new Ground.Surface("grass", corners(0, 1500, 5200, 1500, 5200, 9150, 0, 9000)),
+                        new Ground.Surface("grass", corners(0, 1500, 4600, 1500, 4600, 9328, 0, 9000)),
                         new Ground.Surface("gravel", corners(9500, 5200, 12000, 5200, 12000, 7000, 9500, 8250))),
                 List.of(
                         new Ground.KeepClear("gate", List.of(new Point(12000, 2300)), 0, 1000, true),
@@ -162,11 +162,11 @@ final class TestGardens {
                 -25);
         List<Bed> beds = List.of(
                 bed("H", "Herbs", Outline.rectangle(2400, 1200), 500, 2000, 0, 2),
-                bed("L", "Long bed", Outline.rectangle(4200, 1000), 1500, 4000, 90, 3),
+                bed("L", "Long bed", Outline.rectangle(4200, 1000), 1500, 4250, 90, 3),
                 bed("U", "Sitting bed", corners(0, 0, 3600, 0, 3600, 2400, 2400, 2400, 2400, 900, 1200, 900, 1200, 2400, 0, 2400),
-                        6300, 4600, 0, 3),
-                bed("T", "Berries", corners(0, 0, 900, 0, 900, 1200, 2400, 1200, 2400, 2100, -1500, 2100, -1500, 1200, 0, 1200),
-                        8300, 1850, 0, 2),
+                        6300, 4700, 0, 3),
+                bed("T", "Berries", corners(0, 0, 900, 0, 900, 700, 2000, 700, 2000, 1400, -1100, 1400, -1100, 700, 0, 700),
+                        8600, 1650, 0, 2),
                 bed("S", "", Outline.rectangle(900, 900), 3300, 7900, 20, 2));
         return garden("Chapel yard", false, ground, beds, List.of(
                 path("P1", "Long walk", 1200, 5200, 1500, 5200, 9000), path("P2", "Cross walk", 900, 0, 3600, 12000, 3600)));

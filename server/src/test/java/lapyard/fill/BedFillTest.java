@@ -17,7 +17,10 @@ import lapyard.plan.Liner;
 import org.junit.jupiter.api.Test;
 
 class BedFillTest {
-    /** Depth 600 - 45 - 50 - 50 = 455; 5.08 x 0.455 = 2.3114; / 0.85 = 2.7193; 60/30/10; x 1.2 t; / 0.06 = 45.3; 5.08 x 0.05. */
+    /**
+     * Depth 600 - 45 - 50 - 50 = 455; 5.08 x 0.455 = 2.3114; / 0.85 = 2.7193; 60/30/10; x 1.2 t; / 0.06 = 45.3; 5.08
+     * x 0.05.
+     */
     @Test
     void theWorkedLTakesItsWorkedSoil() {
         BedFill fill = BedFill.of(Beds.built(Beds.m(Lap.TURNING)));
@@ -31,11 +34,16 @@ class BedFillTest {
         assertEquals(46, value(fill.quantities(), "barrows"));
         assertEquals(0.254, value(fill.quantities(), "mulch"), 1e-9);
         assertEquals(0, fill.findings().size());
+        assertTrue(fill.quantities().stream().allMatch(quantity -> quantity.working().inputs().size() > 1));
     }
 
     private static BedFill filled(int courses, Base base, Fill fill) {
         return BedFill.of(Beds.built(Beds.filled(
-                Beds.bed("K", Outline.rectangle(2400, 1200), courses, Lap.TURNING), base, Liner.USUAL, fill, Finish.USUAL)));
+                Beds.bed("K", Outline.rectangle(2400, 1200), courses, Lap.TURNING),
+                base,
+                Liner.USUAL,
+                fill,
+                Finish.USUAL)));
     }
 
     /** 400 - 45 - 50 - 50 = 255: 45 under 300. */
@@ -53,7 +61,9 @@ class BedFillTest {
         BedFill fill = filled(1, Base.USUAL, new Fill(100, 80, 0.15, Fill.USUAL.layers()));
         assertEquals(List.of(), fill.quantities());
         assertEquals(Finding.Weight.SNAG, fill.findings().get(0).weight());
-        assertTrue(fill.findings().get(0).text().startsWith("25 too low"), fill.findings().get(0).text());
+        assertTrue(
+                fill.findings().get(0).text().startsWith("25 too low"),
+                fill.findings().get(0).text());
     }
 
     @Test
@@ -64,11 +74,24 @@ class BedFillTest {
 
     @Test
     void layersOfOneItemAreOneNeedAndNoMulchIsNoNeed() {
-        BedFill fill = filled(3, Base.USUAL, new Fill(50, 0, 0, List.of(
-                new Fill.Layer("soil.topsoil", 0.5), new Fill.Layer("soil.compost", 0.2), new Fill.Layer("soil.topsoil", 0.3))));
+        BedFill fill = filled(
+                3,
+                Base.USUAL,
+                new Fill(
+                        50,
+                        0,
+                        0,
+                        List.of(
+                                new Fill.Layer("soil.topsoil", 0.5),
+                                new Fill.Layer("soil.compost", 0.2),
+                                new Fill.Layer("soil.topsoil", 0.3))));
         // 2.2 x 1.0 x 0.505 = 1.111 m3, 0.8 of it topsoil.
         assertEquals(0.8 * 1.111, value(fill.quantities(), "soil.topsoil"), 1e-9);
-        assertEquals(1, fill.quantities().stream().filter(quantity -> quantity.key().equals("soil.topsoil")).count());
+        assertEquals(
+                1,
+                fill.quantities().stream()
+                        .filter(quantity -> quantity.key().equals("soil.topsoil"))
+                        .count());
         assertFalse(Beds.has(fill.quantities(), "mulch"));
     }
 }

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import lapyard.catalogue.Section;
-import lapyard.construction.Beds;
 import lapyard.construction.BedWork;
+import lapyard.construction.Beds;
 import lapyard.construction.Construction;
 import lapyard.geometry.Outline;
 import lapyard.plan.Base;
@@ -21,7 +21,10 @@ import lapyard.plan.Saw;
 import lapyard.working.Quantity;
 import org.junit.jupiter.api.Test;
 
-/** Figures from outside this project: published (printed there), derived (arithmetic from a stated rule), erratum (printed wrong, put right). */
+/**
+ * Figures from outside this project: published (printed there), derived (arithmetic from a stated rule), erratum
+ * (printed wrong, put right).
+ */
 class PublishedFillChecksTest {
     private static final double FT = 304.8;
     /** Exact: the international foot of 1959, cubed. */
@@ -65,7 +68,9 @@ class PublishedFillChecksTest {
     @Test
     void aMixOf60And30And10IsSplitByVolume() {
         var quantities = filled(
-                around(6 * FT, 3 * FT, 50), 50, 10 * 25.4,
+                around(6 * FT, 3 * FT, 50),
+                50,
+                10 * 25.4,
                 full(new Layer("soil.topsoil", 0.6), new Layer("soil.compost", 0.3), new Layer("soil.grit", 0.1)));
         assertEquals(15, value(quantities, "soil.settled") / M3_PER_FT3, 1e-6);
         assertEquals(9, value(quantities, "soil.topsoil") / M3_PER_FT3, 1e-6);
@@ -80,7 +85,10 @@ class PublishedFillChecksTest {
         assertEquals(18, soil / M3_PER_FT3, 1e-6);
     }
 
-    /** Derived: 2400 x 1200 outside, 44 mm walls, 400 high, 50 freeboard, 15 %: 0.8998 settled, 1.0586 to order; not 1.0348. */
+    /**
+     * Derived: 2400 x 1200 outside, 44 mm walls, 400 high, 50 freeboard, 15 %: 0.8998 settled, 1.0586 to order; not
+     * 1.0348.
+     */
     @Test
     void settlementDividesAndDoesNotMultiply() {
         Fill fill = new Fill(50, 0, 0.15, List.of(new Layer("soil.topsoil", 1)));
@@ -110,17 +118,32 @@ class PublishedFillChecksTest {
         double t = 50;
         // The inside of the source, its walls drawn round it: outer corners move out, the inside corner with them.
         Outline outer = Beds.outline(
-                0, 0, 3000 + 2 * t, 0, 3000 + 2 * t, 1000 + 2 * t, 1500 + 2 * t, 1000 + 2 * t, 1500 + 2 * t, 2000 + 2 * t,
-                0, 2000 + 2 * t);
+                0,
+                0,
+                3000 + 2 * t,
+                0,
+                3000 + 2 * t,
+                1000 + 2 * t,
+                1500 + 2 * t,
+                1000 + 2 * t,
+                1500 + 2 * t,
+                2000 + 2 * t,
+                0,
+                2000 + 2 * t);
         var quantities = filled(outer, t, 350, full());
         assertEquals(1.575, value(quantities, "soil.settled"), 1e-9);
     }
 
-    /** Derived: compost to topsoil 1 to 2 after University of Maryland Extension, Filling Your Raised Bed (2019): 0.9 m3 is 0.3 and 0.6. */
+    /**
+     * Derived: compost to topsoil 1 to 2 after University of Maryland Extension, Filling Your Raised Bed (2019): 0.9
+     * m3 is 0.3 and 0.6.
+     */
     @Test
     void oneToTwoOf900LitresIs300And600() {
         var quantities = filled(
-                around(2000, 1500, 50), 50, 300,
+                around(2000, 1500, 50),
+                50,
+                300,
                 full(new Layer("soil.topsoil", 2.0 / 3), new Layer("soil.compost", 1.0 / 3)));
         assertEquals(0.9, value(quantities, "soil.settled"), 1e-9);
         assertEquals(0.6, value(quantities, "soil.topsoil"), 1e-9);

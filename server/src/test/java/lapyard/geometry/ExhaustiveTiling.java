@@ -5,8 +5,16 @@ final class ExhaustiveTiling {
     private ExhaustiveTiling() {}
 
     static boolean exists(Outline outline, int rectangles) {
-        double[] xs = outline.corners().stream().mapToDouble(Point::x).distinct().sorted().toArray();
-        double[] ys = outline.corners().stream().mapToDouble(Point::y).distinct().sorted().toArray();
+        double[] xs = outline.corners().stream()
+                .mapToDouble(Point::x)
+                .distinct()
+                .sorted()
+                .toArray();
+        double[] ys = outline.corners().stream()
+                .mapToDouble(Point::y)
+                .distinct()
+                .sorted()
+                .toArray();
         boolean[][] open = new boolean[xs.length - 1][ys.length - 1];
         for (int i = 0; i + 1 < xs.length; i++) {
             for (int j = 0; j + 1 < ys.length; j++) {

@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FewestRectanglesTest {
     /** Sources of the formula and of the counts stand in the case file. */
     static List<JsonNode> file() throws Exception {
-        try (InputStream in = FewestRectanglesTest.class.getResourceAsStream("/cases/geometry/minimal-rectangles.json")) {
+        try (InputStream in =
+                FewestRectanglesTest.class.getResourceAsStream("/cases/geometry/minimal-rectangles.json")) {
             List<JsonNode> cases = new ArrayList<>();
             new ObjectMapper().readTree(in).get("polygons").forEach(cases::add);
             return cases;
@@ -38,7 +39,9 @@ class FewestRectanglesTest {
     @MethodSource("cases")
     void splitsAWorkedOutlineIntoItsKnownLeastNumber(String name, JsonNode one) {
         List<Point> corners = new ArrayList<>();
-        one.get("outer").forEach(p -> corners.add(new Point(p.get(0).asDouble(), p.get(1).asDouble())));
+        one.get("outer")
+                .forEach(
+                        p -> corners.add(new Point(p.get(0).asDouble(), p.get(1).asDouble())));
         Outline outline = new Outline(corners);
         int least = one.get("minimal_rectangles").asInt();
 
@@ -52,9 +55,12 @@ class FewestRectanglesTest {
         }
         if (outline.insideCorners() <= FewestRectangles.ALL_SPLITS_UP_TO) {
             Set<Rectangle> example = new HashSet<>();
-            one.get("example_partition").forEach(r -> example.add(new Rectangle(
-                    r.get(0).asDouble(), r.get(1).asDouble(),
-                    r.get(2).asDouble() - r.get(0).asDouble(), r.get(3).asDouble() - r.get(1).asDouble())));
+            one.get("example_partition")
+                    .forEach(r -> example.add(new Rectangle(
+                            r.get(0).asDouble(),
+                            r.get(1).asDouble(),
+                            r.get(2).asDouble() - r.get(0).asDouble(),
+                            r.get(3).asDouble() - r.get(1).asDouble())));
             assertTrue(
                     splits.stream().anyMatch(split -> new HashSet<>(split.rectangles()).equals(example)),
                     () -> name + ": the file's own split is not among " + splits.size());
@@ -66,10 +72,16 @@ class FewestRectanglesTest {
         assertEquals(13, file().size());
         assertEquals(
                 List.of("frame-with-hole"),
-                file().stream().filter(one -> !one.get("holes").isEmpty()).map(one -> one.get("name").asText()).toList());
+                file().stream()
+                        .filter(one -> !one.get("holes").isEmpty())
+                        .map(one -> one.get("name").asText())
+                        .toList());
     }
 
-    /** Splits of a staircase of n steps into n rectangles are counted by the Catalan numbers (Stanley, Catalan Numbers, 2015). */
+    /**
+     * Splits of a staircase of n steps into n rectangles are counted by the Catalan numbers (Stanley, Catalan
+     * Numbers, 2015).
+     */
     @ParameterizedTest(name = "{0} steps")
     @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7})
     void aStaircaseHasAsManySplitsAsItsCatalanNumber(int steps) {
@@ -79,7 +91,8 @@ class FewestRectanglesTest {
             corners.add(new Point(steps - i + 1, i));
             corners.add(new Point(steps - i, i));
         }
-        assertEquals(catalan[steps], FewestRectangles.splits(new Outline(corners)).size());
+        assertEquals(
+                catalan[steps], FewestRectangles.splits(new Outline(corners)).size());
     }
 
     @Test

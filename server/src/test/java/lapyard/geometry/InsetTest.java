@@ -24,8 +24,7 @@ class InsetTest {
     @Test
     void agreesWithTheFormulaAndWithAMitredBufferOnRandomOutlines() {
         Random random = new Random(5);
-        BufferParameters mitred = new BufferParameters(
-                8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5);
+        BufferParameters mitred = new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5);
         for (int i = 0; i < 500; i++) {
             Outline outline = RandomOutlines.of(random, 500, 1500);
             double t = 20 + random.nextInt(80);

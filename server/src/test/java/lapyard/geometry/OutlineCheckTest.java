@@ -38,7 +38,8 @@ class OutlineCheckTest {
         OutlineFault fault = only(OutlineCheck.faults(List.of(new Point(0, 0)), OutlineCheck.Rules.ANY));
         assertEquals(OutlineFault.Kind.TOO_FEW_CORNERS, fault.kind());
         assertEquals(2, fault.amount());
-        assertEquals(3, OutlineCheck.faults(List.of(), OutlineCheck.Rules.ANY).get(0).amount());
+        assertEquals(
+                3, OutlineCheck.faults(List.of(), OutlineCheck.Rules.ANY).get(0).amount());
     }
 
     @Test
@@ -75,8 +76,8 @@ class OutlineCheckTest {
                         OutlineCheck.Rules.ANY)
                 .get(0);
         assertEquals(OutlineFault.Kind.TOUCHING, along.kind());
-        List<OutlineFault> spike = OutlineCheck.faults(
-                outline(0, 0, 1000, 0, 1000, 1000, 1000, 400, 0, 400), OutlineCheck.Rules.ANY);
+        List<OutlineFault> spike =
+                OutlineCheck.faults(outline(0, 0, 1000, 0, 1000, 1000, 1000, 400, 0, 400), OutlineCheck.Rules.ANY);
         assertEquals(OutlineFault.Kind.TOUCHING, spike.get(0).kind());
         assertEquals(600, spike.get(0).amount(), 1e-9);
     }
@@ -107,8 +108,8 @@ class OutlineCheckTest {
     /** The worked example of a wall 240 long where 3t is 300: 60 short. */
     @Test
     void tellsWhatAShortSideLacks() {
-        List<OutlineFault> faults = OutlineCheck.faults(
-                outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 1740, 0, 1740), BED);
+        List<OutlineFault> faults =
+                OutlineCheck.faults(outline(0, 0, 3000, 0, 3000, 1500, 1800, 1500, 1800, 1740, 0, 1740), BED);
         OutlineFault fault = only(faults);
         assertEquals(OutlineFault.Kind.SHORT_SIDE, fault.kind());
         assertEquals(List.of(3), fault.sides());
@@ -119,8 +120,8 @@ class OutlineCheckTest {
     /** An arm 440 wide between walls of 100 leaves 240 clear: 60 short of 300. */
     @Test
     void findsTheNarrowArmAndItsPlace() {
-        OutlineFault fault = only(OutlineCheck.faults(
-                outline(0, 0, 3000, 0, 3000, 1500, 440, 1500, 440, 2700, 0, 2700), BED));
+        OutlineFault fault =
+                only(OutlineCheck.faults(outline(0, 0, 3000, 0, 3000, 1500, 440, 1500, 440, 2700, 0, 2700), BED));
         assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
         assertEquals(60, fault.amount(), 1e-9);
         assertEquals(new Point(220, 2100), fault.at());
@@ -142,6 +143,27 @@ class OutlineCheckTest {
         OutlineFault closed = only(OutlineCheck.faults(
                 outline(0, 0, 2000, 0, 2000, 1500, 3500, 1500, 3500, 3400, 1850, 3400, 1850, 1650, 0, 1650), BED));
         assertEquals(350, closed.amount(), 1e-6);
+    }
+
+    @Test
+    void everyKindOfFaultIsSaidWithItsNumberFirstAndHasAWayOut() {
+        for (OutlineFault.Kind kind : OutlineFault.Kind.values()) {
+            OutlineFault fault = new OutlineFault(kind, List.of(3, 5), List.of(2, 4), 12.5, "mm", new Point(1, 2));
+            String text = fault.text(side -> "wall " + (char) ('A' + side));
+            String number = kind == OutlineFault.Kind.ZERO_SIDE ? "0 " : "12.5 ";
+            assertTrue(text.startsWith(number), text);
+            assertTrue(fault.way(side -> "wall " + (char) ('A' + side)).length() > 10);
+        }
+    }
+
+    /** The same narrow arm given clockwise: its walls keep the numbers of the corner list as given. */
+    @Test
+    void aClockwiseOutlineNamesItsOwnSides() {
+        OutlineFault fault =
+                only(OutlineCheck.faults(outline(0, 2700, 440, 2700, 440, 1500, 3000, 1500, 3000, 0, 0, 0), BED));
+        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertEquals(List.of(1, 5), fault.sides());
+        assertEquals(60, fault.amount(), 1e-9);
     }
 
     private static OutlineFault only(List<OutlineFault> faults) {

@@ -46,7 +46,8 @@ class PlacementTest {
         assertEquals(3841.9, new Point(3000, 0).distanceMm(new Point(0, 2400)), 0.05);
         assertEquals(3354.1, new Point(0, 0).distanceMm(new Point(3000, 1500)), 0.05);
         assertEquals(2343.1, new Point(0, 0).distanceMm(new Point(1800, 1500)), 0.05);
-        // Equal-diagonal test, Noble Research raised-bed layout note: 2.4 x 1.2 m gives 2.6833 m, 4 x 8 ft gives 8.9443 ft.
+        // Equal-diagonal test, Noble Research raised-bed layout note: 2.4 x 1.2 m gives 2.6833 m, 4 x 8 ft gives 8.9443
+        // ft.
         assertEquals(2683.3, new Point(0, 0).distanceMm(new Point(2400, 1200)), 0.05);
         assertEquals(8.9443, new Point(0, 0).distanceMm(new Point(4, 8)), 1e-4);
     }

@@ -40,7 +40,8 @@ public final class RandomOutlines {
         for (int count = 1; count < wanted; ) {
             int x = random.nextInt(SIZE);
             int y = random.nextInt(SIZE);
-            if (!cells[x][y] && (at(cells, x - 1, y) || at(cells, x + 1, y) || at(cells, x, y - 1) || at(cells, x, y + 1))) {
+            if (!cells[x][y]
+                    && (at(cells, x - 1, y) || at(cells, x + 1, y) || at(cells, x, y - 1) || at(cells, x, y + 1))) {
                 cells[x][y] = true;
                 count++;
             }

@@ -40,7 +40,7 @@ public class ClashesBench {
         for (int row = 0; row < 10; row++) {
             for (int i = 0; i < 20; i++) {
                 Outline outline = i % 4 == 3 ? Beds.L : Outline.rectangle(2000 + 50 * i, 900 + 20 * i);
-                double shift = trouble && (row * 20 + i) % 5 == 0 ? 1300 : 0;
+                double shift = trouble && (row * 20 + i) % 5 == 0 ? 2000 : 0;
                 beds.add(Beds.bed("B" + beds.size(), outline,
                         new Placement(new Point(1500 + 4300 * i + shift, 1500 + 4000 * row), trouble && i % 7 == 6 ? 10 : 0, false)));
             }

@@ -207,6 +207,19 @@ class BadRequestsTest {
     }
 
     @Test
+    void aBodyThatBreaksOffIsNotKept() throws Exception {
+        String total = served.get("/api/gardens").body();
+        for (String length : List.of("Content-Length: 500", "Transfer-Encoding: chunked")) {
+            String answer = served.rawAndNoMore("POST /api/gardens HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n"
+                    + "Content-Type: application/json\r\n" + length + "\r\n\r\n"
+                    + (length.contains("chunked") ? "1f4\r\n" : "") + "{}");
+            assertTrue(answer.isEmpty() || answer.startsWith("HTTP/1.1 4"), answer);
+            Served.assertShowsNoInsides(answer);
+        }
+        assertEquals(total, served.get("/api/gardens").body());
+    }
+
+    @Test
     void headersWithoutEndAreRefused() throws Exception {
         String answer = served.raw("GET / HTTP/1.1\r\nHost: 127.0.0.1\r\nX: " + "x".repeat(100_000) + "\r\n\r\n");
         assertTrue(answer.isEmpty() || answer.startsWith("HTTP/1.1 4"), answer);

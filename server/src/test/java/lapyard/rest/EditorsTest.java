@@ -20,7 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class EditorsTest {
     private static final int EDITORS = 50;
-    private static final int EDITS = 2;
+    /** Few by default, as each edit of one asks all the others to try again; {@code -Dlapyard.edits=5} for more. */
+    private static final int EDITS = Integer.getInteger("lapyard.edits", 1);
 
     @TempDir
     private Path folder;

@@ -97,6 +97,16 @@ final class Served implements AutoCloseable {
         }
     }
 
+    /** As {@link #raw(String)}, and says that nothing more will come. */
+    String rawAndNoMore(String text) throws IOException {
+        try (Socket socket = new Socket("127.0.0.1", server.address().getPort())) {
+            socket.setSoTimeout(20_000);
+            socket.getOutputStream().write(text.getBytes(StandardCharsets.ISO_8859_1));
+            socket.shutdownOutput();
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
+        }
+    }
+
     String raw(String text) throws IOException {
         return raw(text.getBytes(StandardCharsets.ISO_8859_1));
     }

@@ -8,12 +8,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -130,6 +136,29 @@ class SheetsHttpTest {
                 "lapyard_stale_saves_total 1",
                 "lapyard_output_hits_total 1",
                 "lapyard_output_misses_total 1")) assertTrue(counters.contains(line + "\n"), () -> line + " in " + counters);
+    }
+
+    /** Java's client offers HTTP/2 by an Upgrade header unless told not to, with bodies too. */
+    @Test
+    void aClientThatOffersAnotherProtocolIsServedInThisOne() throws Exception {
+        HttpClient offering = HttpClient.newHttpClient();
+        String name = "x".repeat(20_000);
+        HttpResponse<String> created = offering.send(
+                served.to("/api/gardens")
+                        .header("Content-Type", "application/json")
+                        .POST(BodyPublishers.ofString(BED.replace("Yard", name)))
+                        .build(),
+                BodyHandlers.ofString());
+        assertEquals(201, created.statusCode(), created::body);
+        assertEquals(HttpClient.Version.HTTP_1_1, created.version());
+        String address = created.headers().firstValue("Location").orElseThrow();
+        for (int i = 0; i < 2; i++) {
+            HttpResponse<byte[]> got = offering.send(
+                    served.to(address).header("Accept-Encoding", "gzip").build(), BodyHandlers.ofByteArray());
+            assertEquals("gzip", got.headers().firstValue("Content-Encoding").orElseThrow());
+            byte[] text = new GZIPInputStream(new ByteArrayInputStream(got.body())).readAllBytes();
+            assertEquals(BED.replace("Yard", name), new String(text, StandardCharsets.UTF_8));
+        }
     }
 
     @Test

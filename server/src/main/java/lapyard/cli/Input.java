@@ -1,0 +1,67 @@
+package lapyard.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import lapyard.json.DocumentText;
+import lapyard.json.Reading;
+import lapyard.json.UnreadableDocument;
+import lapyard.plan.Finding;
+import lapyard.rest.GardenDesk;
+
+/** A garden file or standard input, named {@code -}. */
+final class Input {
+    private Input() {}
+
+    /** @return the text, UTF-8 */
+    static String text(String file) throws Refusal {
+        try {
+            return DocumentText.decode(bytes(file));
+        } catch (UnreadableDocument e) {
+            throw new Refusal(file + ": " + e.getMessage());
+        }
+    }
+
+    private static byte[] bytes(String file) throws Refusal {
+        try {
+            if (file.equals("-")) {
+                return bounded(System.in);
+            }
+            Path path = Path.of(file);
+            if (Files.isDirectory(path)) {
+                throw new Refusal(file + " is a folder. Name a garden file in it.");
+            }
+            if (!Files.exists(path)) {
+                throw new Refusal(file + " is not there. Check the name, or give - for standard input.");
+            }
+            DocumentText.refuseTooLarge(Files.size(path));
+            return Files.readAllBytes(path);
+        } catch (IOException | java.nio.file.InvalidPathException e) {
+            throw new Refusal(file + " cannot be read: " + e.getMessage());
+        } catch (UnreadableDocument e) {
+            throw new Refusal(file + ": " + e.getMessage());
+        }
+    }
+
+    private static byte[] bounded(InputStream in) throws IOException {
+        return in.readNBytes(DocumentText.MOST_BYTES + 1);
+    }
+
+    /** Reads a garden and finds what stops it; the findings of a garden that can be read are those of its job sheet. */
+    static Reading garden(String file) throws Refusal {
+        try {
+            return GardenDesk.read(text(file));
+        } catch (UnreadableDocument e) {
+            throw new Refusal(file + ": " + e.getMessage());
+        }
+    }
+
+    /** One line of a finding: weight, place, text, ways out. */
+    static String line(Finding finding) {
+        String ways = finding.ways().stream().collect(Collectors.joining("; or "));
+        return (finding.weight() + " " + finding.where() + ": " + finding.text() + (ways.isEmpty() ? "" : ". Way out: " + ways))
+                .replaceAll("\\p{Cntrl}+", " ");
+    }
+}

@@ -1,0 +1,36 @@
+package lapyard.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import lapyard.job.Job;
+import lapyard.json.Reading;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Weight;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "snags",
+        description = "Findings of a garden, one a line. Exit code 0: none or notes only, 1: snags, 2: a stop.",
+        mixinStandardHelpOptions = true)
+final class SnagsCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
+    private String file;
+
+    @Override
+    public Integer call() throws Refusal {
+        Reading reading = Input.garden(file);
+        List<Finding> findings =
+                reading instanceof Reading.Read read ? Job.prepare(read.garden()).snags() : reading.findings();
+        findings.forEach(finding -> spec.commandLine().getOut().println(Input.line(finding)));
+        if (findings.stream().anyMatch(finding -> finding.weight() == Weight.STOP)) {
+            return Lapyard.REFUSED;
+        }
+        return findings.stream().anyMatch(finding -> finding.weight() == Weight.SNAG) ? 1 : 0;
+    }
+}

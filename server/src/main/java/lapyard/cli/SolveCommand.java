@@ -1,0 +1,95 @@
+package lapyard.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import lapyard.json.SolveLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "solve",
+        description = "Problems as JSON lines in, one result a line out, in order, each as it ends.",
+        mixinStandardHelpOptions = true)
+final class SolveCommand implements Callable<Integer> {
+    /** What can be solved. */
+    enum Kind {
+        CUTTING
+    }
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "cutting")
+    private Kind kind;
+
+    @Parameters(index = "1", paramLabel = "FILE", description = "one problem a line, or - for standard input")
+    private String file;
+
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "10", description = "at most so long for each problem (default 10)")
+    private double seconds;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "where results go (default standard output)")
+    private String out;
+
+    @Override
+    public Integer call() throws Refusal {
+        if (!(seconds > 0 && seconds <= 3600)) {
+            throw new Refusal("--seconds " + seconds + " is outside 0 to 3600. Give a time such as 10.");
+        }
+        try (BufferedReader lines = open();
+                PrintWriter writer = out == null || out.equals("-")
+                        ? null
+                        : new PrintWriter(Files.newBufferedWriter(Path.of(out), StandardCharsets.UTF_8))) {
+            PrintWriter to = writer == null ? spec.commandLine().getOut() : writer;
+            int number = 0;
+            boolean complete = true;
+            for (String line; (line = lines.readLine()) != null; ) {
+                number++;
+                String text = number == 1 && line.startsWith("\uFEFF") ? line.substring(1) : line;
+                if (text.isBlank()) {
+                    continue;
+                }
+                ObjectNode result = solve(text, number);
+                JsonNode unplaced = result.get("unplaced");
+                complete &= unplaced == null || unplaced.isEmpty();
+                to.println(result);
+                to.flush();
+            }
+            if (number == 0) {
+                throw new Refusal(file + " is empty. Give one problem a line.");
+            }
+            return complete ? 0 : 1;
+        } catch (IOException | java.nio.file.InvalidPathException e) {
+            throw new Refusal(file + ": " + e.getMessage());
+        }
+    }
+
+    private ObjectNode solve(String text, int number) throws Refusal {
+        try {
+            return SolveLine.cutting(text, seconds);
+        } catch (IllegalArgumentException | lapyard.json.UnreadableDocument e) {
+            throw new Refusal(file + ", line " + number + ": " + e.getMessage());
+        }
+    }
+
+    private BufferedReader open() throws IOException, Refusal {
+        if (file.equals("-")) {
+            return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        }
+        if (!Files.isRegularFile(Path.of(file))) {
+            throw new Refusal(file + " is not there. Check the name, or give - for standard input.");
+        }
+        return Files.newBufferedReader(Path.of(file), StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,166 @@
+package lapyard.cutting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Among plans of equal money and boards, one that is better to work with: first the longest single offcut, if it is
+ * worth keeping, then the fewest times that a board goes on the saw stop (each board once for each length cut from it).
+ * Pieces only change places, so nothing is bought for it.
+ */
+final class Tidying {
+    private static final int TARGETS = 12;
+    private static final int MOST_PATTERNS = 250;
+    private static final int PASSES = 4;
+
+    private final WholeProblem problem;
+    private final Filling filling;
+    private final Budget budget;
+    private final long keep;
+
+    /** @param keep shortest offcut worth keeping, in weight units */
+    Tidying(WholeProblem problem, Filling filling, Budget budget, long keep) {
+        this.problem = problem;
+        this.filling = filling;
+        this.budget = budget;
+        this.keep = keep;
+    }
+
+    Solution tidy(Solution plan) {
+        if (plan.patterns().size() > MOST_PATTERNS || plan.boards() < 2) return plan;
+        Solution kept = longestOffcut(plan);
+        return fewestSettings(kept);
+    }
+
+    private int left(Pattern pattern) {
+        return (int) (problem.capacity[pattern.stock()] - pattern.weight(problem));
+    }
+
+    private Solution longestOffcut(Solution plan) {
+        List<Pattern> targets = new ArrayList<>(plan.patterns().keySet());
+        targets.removeIf(p -> p.stock() == Pattern.NONE);
+        targets.sort(Comparator.comparingInt(this::left).reversed());
+        Solution best = plan;
+        long most = targets.isEmpty() ? 0 : left(targets.get(0));
+        for (Pattern target : targets.subList(0, Math.min(TARGETS, targets.size()))) {
+            Map<Pattern, Integer> others = new LinkedHashMap<>(plan.patterns());
+            change(others, target, -1);
+            Pattern emptied = emptied(target, others);
+            Solution here = new Solution(problem);
+            others.forEach(here::add);
+            if (emptied.items().length > 0) here.add(emptied, 1);
+            boolean cheaper = here.cost() < best.cost();
+            boolean longer = emptied.items().length > 0 && left(emptied) > most && left(emptied) >= keep;
+            if (cheaper || here.cost() == best.cost() && longer) {
+                best = here;
+                most = emptied.items().length == 0 ? 0 : left(emptied);
+            }
+        }
+        return best;
+    }
+
+    /** Moves pieces of one board to room on others, or swaps them for shorter ones, the largest gain first. */
+    private Pattern emptied(Pattern target, Map<Pattern, Integer> others) {
+        Pattern now = target;
+        while (now.items().length > 0) {
+            int most = 0;
+            Pattern with = null;
+            int given = -1;
+            int taken = -1;
+            for (Pattern other : others.keySet()) {
+                if (other.stock() == Pattern.NONE) continue;
+                int room = left(other);
+                budget.spend((long) now.items().length * (other.items().length + 1));
+                for (int mine : now.items()) {
+                    if (problem.itemGood[mine] && !problem.stockGood[other.stock()]) continue;
+                    int size = problem.weight[mine];
+                    if (size <= room && size > most) {
+                        most = size;
+                        with = other;
+                        given = mine;
+                        taken = -1;
+                    }
+                    for (int theirs : other.items()) {
+                        int gain = size - problem.weight[theirs];
+                        if (gain <= most || gain > room) continue;
+                        if (problem.itemGood[theirs] && !problem.stockGood[now.stock()]) continue;
+                        most = gain;
+                        with = other;
+                        given = mine;
+                        taken = theirs;
+                    }
+                }
+            }
+            if (with == null) break;
+            change(others, with, -1);
+            change(others, exchanged(with, taken, given), 1);
+            now = exchanged(now, given, taken);
+        }
+        int[] supply = new int[problem.stocks()];
+        for (int k = 0; k < supply.length; k++) supply[k] = problem.supply[k] == WholeProblem.UNLIMITED ? 1 : 0;
+        return now.items().length == 0 ? now : filling.cheapest(now, supply);
+    }
+
+    private Solution fewestSettings(Solution plan) {
+        Map<Pattern, Integer> lines = new LinkedHashMap<>(plan.patterns());
+        Pattern keeps = lines.keySet().stream()
+                .filter(p -> p.stock() != Pattern.NONE && left(p) >= keep)
+                .max(Comparator.comparingInt(this::left))
+                .orElse(null);
+        for (int pass = 0; pass < PASSES && !budget.over(); pass++) if (!swapOnce(lines, keeps)) break;
+        Solution tidy = new Solution(problem);
+        lines.forEach(tidy::add);
+        return tidy;
+    }
+
+    /** One round over all pairs of boards; each swap of two pieces that saves settings is made as often as it can be. */
+    private boolean swapOnce(Map<Pattern, Integer> lines, Pattern keeps) {
+        boolean any = false;
+        List<Pattern> all = new ArrayList<>(lines.keySet());
+        for (int i = 0; i < all.size(); i++) {
+            for (int j = i + 1; j < all.size(); j++) any |= swap(lines, all.get(i), all.get(j), keeps);
+        }
+        return any;
+    }
+
+    private boolean swap(Map<Pattern, Integer> lines, Pattern a, Pattern b, Pattern keeps) {
+        int times = Math.min(lines.getOrDefault(a, 0), lines.getOrDefault(b, 0));
+        if (times == 0 || a.equals(keeps) || b.equals(keeps)) return false;
+        if (a.stock() == Pattern.NONE || b.stock() == Pattern.NONE) return false;
+        budget.spend((long) a.items().length * b.items().length);
+        for (int mine : a.items()) {
+            for (int theirs : b.items()) {
+                int more = problem.weight[theirs] - problem.weight[mine];
+                if (mine == theirs || more > left(a) || -more > left(b)) continue;
+                if (problem.itemGood[mine] && !problem.stockGood[b.stock()]) continue;
+                if (problem.itemGood[theirs] && !problem.stockGood[a.stock()]) continue;
+                Pattern newA = exchanged(a, mine, theirs);
+                Pattern newB = exchanged(b, theirs, mine);
+                int before = a.items().length + b.items().length;
+                if (newA.items().length + newB.items().length >= before) continue;
+                change(lines, a, -times);
+                change(lines, b, -times);
+                change(lines, newA, times);
+                change(lines, newB, times);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Pattern exchanged(Pattern pattern, int out, int in) {
+        int[] copies = new int[problem.items()];
+        for (int i = 0; i < pattern.items().length; i++) copies[pattern.items()[i]] = pattern.counts()[i];
+        if (out >= 0) copies[out]--;
+        if (in >= 0) copies[in]++;
+        return Pattern.of(pattern.stock(), copies);
+    }
+
+    private static void change(Map<Pattern, Integer> lines, Pattern pattern, int by) {
+        int now = lines.merge(pattern, by, Integer::sum);
+        if (now == 0) lines.remove(pattern);
+    }
+}

@@ -1,0 +1,160 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Point;
+import lapyard.plan.Finding;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+
+/** From tapes to corners of the yard. All lengths in millimetres along level tapes, see {@link #levelMm}. */
+public final class Survey {
+    /** An outline may miss its start, and a check tape its length, by this; common practice, no source. */
+    public static final double TOLERANCE_MM = 20;
+
+    /** Tapes that cross at a flatter angle fix a corner badly; common practice, no source. */
+    private static final double LEAST_ANGLE_DEG = 30;
+
+    private Survey() {}
+
+    /** What came of two tapes. */
+    public sealed interface Fix {
+        /**
+         * @param at       in the frame of the baseline: first mark at (0, 0), second at (base, 0)
+         * @param angleDeg between the tapes
+         * @param findings a note where the tapes cross too flat
+         */
+        record Met(Point at, double angleDeg, List<Quantity> quantities, List<Finding> findings) implements Fix {
+            public Met {
+                quantities = List.copyOf(quantities);
+                findings = List.copyOf(findings);
+            }
+        }
+
+        /** @param shortMm what the tapes miss each other by */
+        record CannotMeet(double shortMm, Finding stop) implements Fix {}
+    }
+
+    /** An outline walked round, side by side. */
+    public record Walk(List<Point> corners, double closingErrorMm, List<Finding> findings) {
+        public Walk {
+            corners = List.copyOf(corners);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /** A side and the turn at its end, degrees to the left (90), to the right (-90). */
+    public record Side(double lengthMm, double turnDeg) {}
+
+    /**
+     * A corner by one tape from each end of a baseline: x = (d1^2 - d2^2 + b^2) / (2 b), y = sqrt(d1^2 - x^2).
+     *
+     * @param where    for findings, as in {@code corner 3}
+     * @param baseMm   between the two marks, above 0
+     * @param firstMm  from the first mark
+     * @param secondMm from the second mark
+     * @param left     whether the corner lies to the left as one looks from the first mark to the second
+     * @throws IllegalArgumentException for a base of 0 or a tape below 0
+     */
+    public static Fix byTwoTapes(String where, double baseMm, double firstMm, double secondMm, boolean left) {
+        if (!(baseMm > 0) || !(firstMm >= 0) || !(secondMm >= 0)) {
+            throw new IllegalArgumentException(where + ": a base above 0 and tapes of 0 or more are needed, were " + baseMm + ", "
+                    + firstMm + " and " + secondMm);
+        }
+        double missing = Math.max(baseMm - firstMm - secondMm, Math.abs(firstMm - secondMm) - baseMm);
+        if (missing > Shapes.TOUCH_MM) {
+            return new Fix.CannotMeet(missing, cannotMeet(where, baseMm, firstMm, secondMm, missing));
+        }
+        double x = (firstMm * firstMm - secondMm * secondMm + baseMm * baseMm) / (2 * baseMm);
+        double y = Math.sqrt(Math.max(0, firstMm * firstMm - x * x));
+        double cosine = (firstMm * firstMm + secondMm * secondMm - baseMm * baseMm) / (2 * firstMm * secondMm);
+        double angle = firstMm == 0 || secondMm == 0 ? 0 : Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine))));
+        List<Finding> findings = new ArrayList<>();
+        if (angle < LEAST_ANGLE_DEG || angle > 180 - LEAST_ANGLE_DEG) {
+            String way = "Take a third tape, or use marks further apart";
+            findings.add(Finding.note(where, Say.withWays(Say.mm(angle) + " degrees between the tapes; " + Say.mm(LEAST_ANGLE_DEG)
+                    + " to " + Say.mm(180 - LEAST_ANGLE_DEG) + " fixes a corner well.", List.of(way)),
+                    new Finding.Amount(Math.round(angle * 10) / 10.0, "degrees"), way));
+        }
+        Working.Input base = Working.Input.of("b", baseMm, "mm");
+        Working.Input first = Working.Input.of("d1", firstMm, "mm");
+        List<Quantity> quantities = List.of(
+                new Quantity("survey.x", x, "mm", Working.of("(d1^2 - d2^2 + b^2) / (2 b)", Working.GEOMETRY, base, first,
+                        Working.Input.of("d2", secondMm, "mm"))),
+                new Quantity("survey.y", left ? y : -y, "mm", Working.of("sqrt(d1^2 - x^2), on the side seen", Working.GEOMETRY,
+                        first, Working.Input.of("x", x, "mm"))));
+        return new Fix.Met(new Point(x, left ? y : -y), angle, quantities, findings);
+    }
+
+    private static Finding cannotMeet(String where, double baseMm, double firstMm, double secondMm, double missing) {
+        boolean tooShort = firstMm + secondMm < baseMm;
+        String fact = "Tapes " + Say.mm(firstMm) + " and " + Say.mm(secondMm) + " from marks " + Say.mm(baseMm)
+                + " apart cannot meet: " + Say.mm(missing) + (tooShort ? " short." : " too long on one side.");
+        List<String> ways = List.of("Tape it again", "Check the distance between the marks");
+        return Finding.stop(where, Say.withWays(fact, ways), Say.amountMm(missing), ways.toArray(String[]::new));
+    }
+
+    /** Sides walked round from (0, 0), the first along x. The last should end where the first began. */
+    public static Walk walked(List<Side> sides) {
+        List<Point> corners = new ArrayList<>();
+        double x = 0;
+        double y = 0;
+        double heading = 0;
+        for (Side side : sides) {
+            corners.add(new Point(x, y));
+            x += side.lengthMm() * cosDeg(heading);
+            y += side.lengthMm() * cosDeg(heading - 90);
+            heading += side.turnDeg();
+        }
+        double error = Math.hypot(x, y);
+        List<Finding> findings = new ArrayList<>();
+        if (error > TOLERANCE_MM) {
+            List<String> ways = List.of("Tape again the sides that run the same way as the gap, " + Say.mm(Math.abs(x)) + " along and "
+                    + Say.mm(Math.abs(y)) + " across", "Take a diagonal");
+            findings.add(Finding.snag("yard", Say.withWays("Outline does not close by " + Say.mm(error) + "; the tolerance is "
+                    + Say.mm(TOLERANCE_MM) + ".", ways), Say.amountMm(error), ways.toArray(String[]::new)));
+        }
+        return new Walk(corners, error, findings);
+    }
+
+    /** Exact at quarter turns, so that square sides close to the last bit. */
+    private static double cosDeg(double degrees) {
+        double turn = ((degrees % 360) + 360) % 360;
+        return turn == 0 ? 1 : turn == 90 || turn == 270 ? 0 : turn == 180 ? -1 : Math.cos(Math.toRadians(turn));
+    }
+
+    /** A tape between two corners against the drawing; empty where it agrees. */
+    public static Optional<Finding> check(String where, Point from, Point to, double tapedMm) {
+        double off = tapedMm - from.distanceMm(to);
+        if (Math.abs(off) <= TOLERANCE_MM) {
+            return Optional.empty();
+        }
+        List<String> ways = List.of("Tape it again", "Tape both corners again");
+        return Optional.of(Finding.snag(where, Say.withWays(Say.mm(Math.abs(off)) + (off > 0 ? " longer" : " shorter")
+                + " than drawn, " + Say.mm(from.distanceMm(to)) + "; the tolerance is " + Say.mm(TOLERANCE_MM) + ".", ways),
+                Say.amountMm(Math.abs(off)), ways.toArray(String[]::new)));
+    }
+
+    /**
+     * The level distance under a tape that lies along a slope: sqrt(s^2 - h^2).
+     *
+     * @throws IllegalArgumentException if the ends differ in level by more than the tape is long
+     */
+    public static double levelMm(double alongSlopeMm, double differenceMm) {
+        if (!(Math.abs(differenceMm) <= alongSlopeMm)) {
+            throw new IllegalArgumentException("a tape of " + alongSlopeMm + " mm cannot join levels " + differenceMm + " mm apart");
+        }
+        return Math.sqrt(alongSlopeMm * alongSlopeMm - differenceMm * differenceMm);
+    }
+
+    /**
+     * How far to push one long side along itself to make a frame with equal opposite sides square: (d1^2 - d2^2) / (4 L).
+     *
+     * @param sideMm the side that is pushed, above 0
+     * @return mm towards shortening the first diagonal; 0 where both diagonals agree
+     */
+    public static double pushToSquareMm(double sideMm, double firstDiagonalMm, double secondDiagonalMm) {
+        return (firstDiagonalMm * firstDiagonalMm - secondDiagonalMm * secondDiagonalMm) / (4 * sideMm);
+    }
+}

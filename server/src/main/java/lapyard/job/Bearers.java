@@ -1,0 +1,194 @@
+package lapyard.job;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lapyard.catalogue.Section;
+import lapyard.catalogue.StockLength;
+import lapyard.construction.BedWork;
+import lapyard.construction.Strip;
+import lapyard.cutting.CuttingProblem.Demand;
+import lapyard.cutting.CuttingProblem.Stock;
+import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingResult;
+import lapyard.cutting.CuttingSolver;
+import lapyard.cutting.Effort;
+import lapyard.geometry.Lengths;
+import lapyard.job.JobSheet.SectionCutting;
+import lapyard.order.SlipLine.PackCount;
+import lapyard.order.SlipLine;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.working.Working.Input;
+import lapyard.working.Working;
+import org.joda.money.CurrencyUnit;
+
+/** Bearer strips of all beds: boards are ripped into strips, strips are cut to length together. */
+final class Bearers {
+    /** What is bought alike: the board and the thickness to which it is ripped. */
+    private record Rip(String section, double liftMm) {}
+
+    private record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
+            boolean priced, BigDecimal cost, BigDecimal alone, int boardsAlone, double needM) {}
+
+    private static final double USUAL_STOCK_MM = 2400;
+
+    private final List<Cut> cuts = new ArrayList<>();
+    private final List<SlipLine> unknown = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Bearers() {}
+
+    /** The longest board of a bed's bearer timber; where the catalogue has none, what bearers are usually cut from. */
+    static double longestStockMm(Garden garden, Bed bed) {
+        return garden.catalogue().section(bed.base().bearerSection()).stream()
+                .flatMap(section -> section.stock().stream())
+                .mapToDouble(StockLength::lengthMm)
+                .max()
+                .orElse(USUAL_STOCK_MM);
+    }
+
+    static Bearers of(Garden garden, List<BedWork> works) {
+        Map<Rip, List<BedWork>> byRip = new LinkedHashMap<>();
+        for (BedWork work : works) {
+            if (!work.strips().isEmpty()) {
+                Rip rip = new Rip(work.bed().base().bearerSection(), work.bed().base().bearerLiftMm());
+                byRip.computeIfAbsent(rip, r -> new ArrayList<>()).add(work);
+            }
+        }
+        Bearers bearers = new Bearers();
+        byRip.forEach((rip, beds) -> bearers.cut(garden, rip, beds));
+        return bearers;
+    }
+
+    private void cut(Garden garden, Rip rip, List<BedWork> beds) {
+        double needM = beds.stream().flatMap(work -> work.strips().stream()).mapToDouble(Strip::lengthMm).sum() / 1000;
+        Optional<Section> section = garden.catalogue().section(rip.section());
+        double kerf = garden.saw().kerfMm();
+        int perBoard = section.map(s -> (int) ((s.thicknessMm() + kerf) / (rip.liftMm() + kerf) + 1e-9)).orElse(0);
+        if (perBoard == 0) {
+            String item = "bearers " + rip.section();
+            unknown.add(lapyard.order.Ordering.unpriced(item, "Bearer strips " + Lengths.text(rip.liftMm()) + " thick", needM, "m"));
+            findings.add(section.isEmpty()
+                    ? Finding.snag(item, "\"" + rip.section() + "\" is not in the catalogue, so bearers have no price", null,
+                            "add the section to the catalogue", "name another bearerSection")
+                    : Finding.snag(item, Lengths.text(rip.liftMm()) + " strips cannot be ripped from a "
+                                    + Lengths.text(section.get().thicknessMm()) + " board",
+                            new Amount(rip.liftMm() - section.get().thicknessMm(), "mm"),
+                            "use a thicker bearer section, or strips of at most " + Lengths.text(section.get().thicknessMm())));
+            return;
+        }
+        boolean priced = section.get().stock().stream().anyMatch(stock -> stock.price().isPresent());
+        CuttingResult pooled = solve(garden, section.get(), perBoard, strips(beds), Effort.QUICK);
+        for (CuttingResult.Unplaced one : pooled.unplaced()) {
+            findings.add(Finding.snag("bearers " + rip.section() + ", " + Lengths.text(one.lengthMm()), one.why(),
+                    new Amount(one.lengthMm(), "mm"), "put a longer stock length in the catalogue"));
+        }
+        Map<StockLength, Integer> boards = boards(section.get(), perBoard, pooled);
+        BigDecimal alone = BigDecimal.ZERO;
+        int boardsAlone = 0;
+        Map<Map<Double, Integer>, CuttingResult> known = new HashMap<>();
+        for (BedWork bed : beds) {
+            Map<Double, Integer> own = strips(List.of(bed));
+            CuttingResult single = known.computeIfAbsent(own, lengths -> solve(garden, section.get(), perBoard, lengths, Effort.QUICK));
+            Map<StockLength, Integer> ownBoards = boards(section.get(), perBoard, single);
+            alone = alone.add(cost(ownBoards));
+            boardsAlone += ownBoards.values().stream().mapToInt(Integer::intValue).sum();
+        }
+        cuts.add(new Cut(section.get(), perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM));
+    }
+
+    private static Map<Double, Integer> strips(List<BedWork> beds) {
+        Map<Double, Integer> lengths = new LinkedHashMap<>();
+        beds.forEach(work -> work.strips().forEach(strip -> lengths.merge(strip.lengthMm(), 1, Integer::sum)));
+        return lengths;
+    }
+
+    private static CuttingResult solve(Garden garden, Section section, int perBoard, Map<Double, Integer> lengths, Effort effort) {
+        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+        List<Stock> stock = section.stock().stream()
+                .filter(length -> !priced || length.price().isPresent())
+                .map(length -> new Stock(
+                        Lengths.text(length.lengthMm()),
+                        length.lengthMm(),
+                        // a strip's share of its board; boards are counted whole afterwards
+                        length.price().orElse(BigDecimal.ONE).divide(BigDecimal.valueOf(perBoard), MathContext.DECIMAL32),
+                        OptionalInt.empty(),
+                        true))
+                .toList();
+        List<Demand> demands = new ArrayList<>();
+        lengths.forEach((length, count) -> demands.add(new Demand(Lengths.text(length), length, count, 1, false)));
+        return CuttingSolver.solve(
+                new CuttingProblem(section.id(), garden.saw().kerfMm(), garden.saw().endTrimMm(), garden.saw().keepOffcutMm(), stock, demands),
+                effort);
+    }
+
+    private static Map<StockLength, Integer> boards(Section section, int perBoard, CuttingResult result) {
+        Map<StockLength, Integer> boards = new LinkedHashMap<>();
+        for (StockLength length : section.stock()) {
+            int strips = result.plan().stream()
+                    .filter(line -> line.stock().equals(Lengths.text(length.lengthMm())))
+                    .mapToInt(CuttingResult.BoardLine::count)
+                    .sum();
+            if (strips > 0) {
+                boards.put(length, (strips + perBoard - 1) / perBoard);
+            }
+        }
+        return boards;
+    }
+
+    private static BigDecimal cost(Map<StockLength, Integer> boards) {
+        return boards.entrySet().stream()
+                .map(entry -> entry.getKey().price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(entry.getValue())))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    List<SectionCutting> cuttings() {
+        return cuts.stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone())).toList();
+    }
+
+    List<SlipLine> lines(CurrencyUnit currency) {
+        List<SlipLine> lines = new ArrayList<>(unknown);
+        for (Cut cut : cuts) {
+            List<PackCount> packs = new ArrayList<>();
+            double boughtM = 0;
+            for (Map.Entry<StockLength, Integer> entry : cut.boards().entrySet()) {
+                packs.add(new PackCount("board of " + Lengths.text(entry.getKey().lengthMm()), entry.getValue(), entry.getKey().price()));
+                boughtM += entry.getValue() * entry.getKey().lengthMm() * cut.stripsPerBoard() / 1000;
+            }
+            int strips = cut.pooled().boards();
+            lines.add(new SlipLine(
+                    "bearers " + cut.section().id(),
+                    "Bearer boards " + cut.section().id() + ", ripped",
+                    cut.needM(),
+                    "m",
+                    packs,
+                    Math.max(0, boughtM - cut.needM()),
+                    cut.priced() ? Optional.of(Lines.rounded(cut.cost(), currency)) : Optional.empty(),
+                    cut.priced() ? Optional.of(Lines.rounded(cut.alone(), currency)) : Optional.empty(),
+                    Working.of(
+                            "strips cut to length together, then strips / strips a board, rounded up to whole boards",
+                            Working.COMMON_PRACTICE,
+                            Input.of("strips", strips, ""),
+                            Input.of("strips a board", cut.stripsPerBoard(), ""),
+                            Input.of("boards bed by bed", cut.boardsAlone(), ""))));
+        }
+        return lines;
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+
+    boolean leftOut() {
+        return cuts.stream().anyMatch(cut -> !cut.pooled().unplaced().isEmpty());
+    }
+}

@@ -1,0 +1,137 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.construction.BedWork;
+import lapyard.construction.Construction;
+import lapyard.fill.BedFill;
+import lapyard.geometry.Point;
+import lapyard.ground.Clashes;
+import lapyard.ground.Fall;
+import lapyard.ground.PathWork;
+import lapyard.job.JobSheet.BedSheet;
+import lapyard.job.JobSheet.PathSheet;
+import lapyard.order.Ordering;
+import lapyard.order.Slip;
+import lapyard.order.SlipLine;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Finding.Weight;
+import lapyard.plan.Garden;
+import lapyard.working.Quantity;
+import org.joda.money.CurrencyUnit;
+
+/** A garden in, its job sheet out: a pure function, the same garden always gives the same sheet. */
+public final class Job {
+    private Job() {}
+
+    /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
+    public static List<Finding> stops(Garden garden) {
+        List<Finding> found = new ArrayList<>();
+        if (!garden.ground().levels().isEmpty() && Fall.of(garden.ground().levels()).isEmpty()) {
+            int readings = garden.ground().levels().size();
+            found.add(Finding.stop(
+                    "ground, levels",
+                    readings < 3 ? readings + " readings give no plane" : "all " + readings + " readings lie in one line",
+                    readings < 3 ? new Amount(3 - readings, "readings") : null,
+                    "read the drop at 3 or more places that are not in one line",
+                    "leave the levels out"));
+        }
+        Clashes.of(garden).stream().filter(finding -> finding.weight() == Weight.STOP).forEach(found::add);
+        return found;
+    }
+
+    public static JobSheet prepare(Garden garden) {
+        List<Finding> snags = new ArrayList<>();
+        Optional<Point> downhill = Fall.of(garden.ground().levels()).map(Fall::downhill);
+        List<BedWork> works = new ArrayList<>();
+        List<BedSheet> beds = new ArrayList<>();
+        for (Bed bed : garden.beds()) {
+            Optional<Point> own = downhill.map(fall -> bed.placement().directionToOwn(fall.x(), fall.y()));
+            BedWork work = Construction.of(
+                    bed,
+                    garden.saw(),
+                    Timber.longestPieceMm(garden, bed.section()),
+                    own,
+                    Bearers.longestStockMm(garden, bed),
+                    garden.liftLimitKg());
+            BedFill fill = BedFill.of(work);
+            List<Quantity> quantities = new ArrayList<>(work.quantities());
+            quantities.addAll(fill.quantities());
+            works.add(work);
+            beds.add(new BedSheet(work, quantities));
+            snags.addAll(work.findings());
+            snags.addAll(fill.findings());
+        }
+        List<PathWork> pathWorks = PathWork.of(garden.paths(), garden.beds());
+        List<PathSheet> paths =
+                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), work.quantities())).toList();
+        snags.addAll(Clashes.of(garden));
+
+        CurrencyUnit currency = CurrencyUnit.of(garden.currency());
+        Timber timber = Timber.of(garden, works);
+        Bearers bearers = Bearers.of(garden, works);
+        RollGoods rolls = RollGoods.of(garden, works, pathWorks);
+        List<SlipLine> lines = new ArrayList<>();
+        lines.addAll(timber.lines(currency));
+        lines.addAll(bearers.lines(currency));
+        lines.addAll(rolls.lines(currency));
+        lines.addAll(PackNeeds.of(beds, paths).lines(garden.catalogue(), currency));
+        snags.addAll(timber.findings());
+        snags.addAll(bearers.findings());
+        snags.addAll(rolls.findings());
+
+        boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut()
+                || works.stream().anyMatch(work -> work.findings().stream().anyMatch(Job::leavesSomethingOut));
+        Slip slip = Ordering.slip(currency, lines, leftOut);
+        snags.addAll(aboutPrices(garden, slip));
+        return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
+                settled(garden, snags), leftOut);
+    }
+
+    /** Construction leaves out what it cannot make and says so under the bed's screws, the only such case it has. */
+    private static boolean leavesSomethingOut(Finding finding) {
+        return finding.weight() == Weight.SNAG && finding.where().endsWith(", screws");
+    }
+
+    private static List<Finding> aboutPrices(Garden garden, Slip slip) {
+        List<Finding> found = new ArrayList<>();
+        long unpriced = slip.lines().stream().filter(line -> line.cost().isEmpty()).count();
+        if (unpriced > 0) {
+            found.add(Finding.note(
+                    "slip",
+                    unpriced + (unpriced == 1 ? " line has" : " lines have") + " no price: total is at least " + slip.total(),
+                    new Amount(unpriced, "lines"),
+                    "give the catalogue a price for "
+                            + String.join(", ", slip.lines().stream().filter(line -> line.cost().isEmpty()).map(SlipLine::label).toList())));
+        }
+        if (garden.catalogue().examplePrices() && !slip.lines().isEmpty()) {
+            found.add(Finding.note("slip", "prices are examples of ours, not your merchant's", null,
+                    "put your merchant's prices in the catalogue"));
+        }
+        return found;
+    }
+
+    /** Accepted snags become notes with their reason; no finding stands twice; heaviest first, otherwise as found. */
+    private static List<Finding> settled(Garden garden, List<Finding> found) {
+        List<Finding> settled = new ArrayList<>();
+        Set<Finding> seen = new HashSet<>();
+        for (Finding finding : found) {
+            if (!seen.add(finding)) {
+                continue;
+            }
+            String reason = garden.accepted().get(finding.where());
+            settled.add(reason != null && finding.weight() == Weight.SNAG
+                    ? new Finding(Weight.NOTE, finding.where(), finding.text() + " (accepted: " + reason + ")",
+                            finding.amount(), finding.ways())
+                    : finding);
+        }
+        settled.sort(Comparator.comparing(Finding::weight));
+        return settled;
+    }
+}

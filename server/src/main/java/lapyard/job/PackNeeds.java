@@ -1,0 +1,86 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lapyard.catalogue.Catalogue;
+import lapyard.geometry.Lengths;
+import lapyard.job.JobSheet.BedSheet;
+import lapyard.job.JobSheet.PathSheet;
+import lapyard.order.Ordering;
+import lapyard.order.SlipLine;
+import lapyard.plan.Bed;
+import lapyard.plan.Fill;
+import lapyard.plan.GardenPath;
+import lapyard.plan.Screws;
+import lapyard.working.Quantity;
+import org.joda.money.CurrencyUnit;
+
+/** What is bought in packs: each quantity goes to the goods that serve it, bed by bed and path by path. */
+final class PackNeeds {
+    private record Need(String unit, List<Double> each) {}
+
+    private final Map<String, Need> needs = new LinkedHashMap<>();
+
+    private PackNeeds() {}
+
+    static PackNeeds of(List<BedSheet> beds, List<PathSheet> paths) {
+        PackNeeds all = new PackNeeds();
+        for (BedSheet sheet : beds) {
+            Bed bed = sheet.work().bed();
+            Map<String, String> items = new LinkedHashMap<>();
+            items.put("screws", screws(bed));
+            items.put("seam.plates", "seam.plates");
+            items.put("seam.screws", "seam.screws");
+            items.put("staples", "staples");
+            items.put("base.slats", "slats");
+            items.put("finish.litres", "finish");
+            items.put("mulch", "mulch");
+            for (Fill.Layer layer : bed.fill().layers()) {
+                items.put(layer.item(), layer.item());
+            }
+            all.take(items, sheet.quantities());
+        }
+        for (PathSheet sheet : paths) {
+            Map<String, String> items = new LinkedHashMap<>();
+            for (GardenPath.Layer layer : sheet.path().layers()) {
+                items.put(layer.item(), layer.item());
+            }
+            if (!sheet.path().edging().isEmpty()) {
+                items.put("edging.length", sheet.path().edging());
+            }
+            all.take(items, sheet.quantities());
+        }
+        return all;
+    }
+
+    /** Screws of another length than the usual are other goods. */
+    private static String screws(Bed bed) {
+        return bed.screws().lengthMm() == Screws.USUAL.lengthMm() ? "screws" : "screws." + Lengths.text(bed.screws().lengthMm());
+    }
+
+    private void take(Map<String, String> items, List<Quantity> quantities) {
+        Map<String, Double> own = new LinkedHashMap<>();
+        Map<String, String> units = new LinkedHashMap<>();
+        for (Quantity quantity : quantities) {
+            String item = items.get(quantity.key());
+            if (item != null && quantity.value() > 0) {
+                own.merge(item, quantity.value(), Double::sum);
+                units.put(item, quantity.unit());
+            }
+        }
+        own.forEach((item, amount) ->
+                needs.computeIfAbsent(item, i -> new Need(units.get(i), new ArrayList<>())).each().add(amount));
+    }
+
+    List<SlipLine> lines(Catalogue catalogue, CurrencyUnit currency) {
+        List<SlipLine> lines = new ArrayList<>();
+        needs.forEach((item, need) -> lines.add(catalogue
+                .packs(item)
+                .map(goods -> Ordering.packs(goods, need.each(), currency))
+                .orElseGet(() -> Ordering.unpriced(
+                        item, item, need.each().stream().mapToDouble(Double::doubleValue).sum(), need.unit()))));
+        return lines;
+    }
+}

@@ -1,0 +1,194 @@
+package lapyard.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.catalogue.Roll;
+import lapyard.construction.BedWork;
+import lapyard.construction.LinerPiece;
+import lapyard.geometry.Lengths;
+import lapyard.ground.PathWork;
+import lapyard.job.JobSheet.MaterialRolls;
+import lapyard.order.Ordering;
+import lapyard.order.SlipLine.PackCount;
+import lapyard.order.SlipLine;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.sheets.Effort;
+import lapyard.sheets.RollProblem;
+import lapyard.sheets.RollResult.Placed;
+import lapyard.sheets.RollResult.RollLayout;
+import lapyard.sheets.RollResult.Unplaced;
+import lapyard.sheets.RollResult;
+import lapyard.sheets.RollSolver;
+import lapyard.working.Working.Input;
+import lapyard.working.Working;
+import org.joda.money.CurrencyUnit;
+
+/** Liner of all beds and membrane of all paths, laid together on rolls, material by material. */
+final class RollGoods {
+    /** A rectangle wanted by one bed or path. */
+    private record Wanted(String owner, String id, double widthMm, double heightMm) {
+        String size() {
+            return Lengths.text(widthMm) + " x " + Lengths.text(heightMm);
+        }
+    }
+
+    private record Laid(String material, List<Roll> rolls, RollResult pooled, boolean priced, BigDecimal alone, double metresAlone, double needM2) {}
+
+    private final List<Laid> laid = new ArrayList<>();
+    private final List<SlipLine> unknown = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private RollGoods() {}
+
+    static RollGoods of(Garden garden, List<BedWork> beds, List<PathWork> paths) {
+        Map<String, List<Wanted>> byMaterial = new LinkedHashMap<>();
+        for (BedWork bed : beds) {
+            for (LinerPiece piece : bed.liner()) {
+                byMaterial.computeIfAbsent(bed.bed().liner().material(), m -> new ArrayList<>())
+                        .add(new Wanted("bed " + bed.bed().id(), piece.id(), piece.widthMm(), piece.heightMm()));
+            }
+        }
+        for (PathWork path : paths) {
+            int number = 1;
+            for (PathWork.Strip strip : path.membraneStrips()) {
+                byMaterial.computeIfAbsent(path.path().membrane(), m -> new ArrayList<>())
+                        .add(new Wanted("path " + path.path().id(), path.path().id() + "-S" + number++, strip.widthMm(), strip.lengthMm()));
+            }
+        }
+        RollGoods goods = new RollGoods();
+        byMaterial.forEach((material, wanted) -> goods.lay(garden, material, wanted));
+        return goods;
+    }
+
+    private void lay(Garden garden, String material, List<Wanted> wanted) {
+        double needM2 = wanted.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6;
+        List<Roll> all = garden.catalogue().rolls(material);
+        if (all.isEmpty()) {
+            unknown.add(Ordering.unpriced(material, material, needM2, "m2"));
+            findings.add(Finding.snag(material, "no roll of \"" + material + "\" is in the catalogue, so it has no price", null,
+                    "add a roll with its width and price a metre"));
+            return;
+        }
+        boolean priced = all.stream().anyMatch(roll -> roll.pricePerMetre().isPresent());
+        List<Roll> rolls = all.stream().filter(roll -> !priced || roll.pricePerMetre().isPresent()).toList();
+        RollResult pooled = named(RollSolver.solve(problem(material, rolls, wanted), Effort.QUICK), wanted);
+        for (Unplaced one : pooled.unplaced()) {
+            double widest = rolls.stream().mapToDouble(Roll::widthMm).max().orElse(0);
+            findings.add(Finding.snag(
+                    material + ", piece " + one.id(),
+                    one.why(),
+                    new Amount(Math.min(one.widthMm(), one.heightMm()) - widest, "mm"),
+                    "put a roll of at least " + Lengths.text(Math.min(one.widthMm(), one.heightMm())) + " wide in the catalogue",
+                    "make the bed narrower, or do without this liner"));
+        }
+        Map<String, List<Wanted>> byOwner = new LinkedHashMap<>();
+        wanted.forEach(piece -> byOwner.computeIfAbsent(piece.owner(), owner -> new ArrayList<>()).add(piece));
+        BigDecimal alone = BigDecimal.ZERO;
+        double metresAlone = 0;
+        Map<RollProblem, RollResult> known = new HashMap<>();
+        for (List<Wanted> own : byOwner.values()) {
+            RollResult single = known.computeIfAbsent(problem(material, rolls, own), problem -> RollSolver.solve(problem, Effort.QUICK));
+            alone = alone.add(single.cost());
+            metresAlone += metres(single);
+        }
+        laid.add(new Laid(material, rolls, pooled, priced, alone, metresAlone, needM2));
+    }
+
+    private static double metres(RollResult result) {
+        return result.rolls().stream().mapToDouble(RollLayout::boughtMm).sum() / 1000;
+    }
+
+    /** Equal sizes are one piece with a count: the search and its memory do not care whose they are. */
+    private static RollProblem problem(String material, List<Roll> rolls, List<Wanted> wanted) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        Map<String, Wanted> sizes = new LinkedHashMap<>();
+        for (Wanted piece : wanted) {
+            counts.merge(piece.size(), 1, Integer::sum);
+            sizes.putIfAbsent(piece.size(), piece);
+        }
+        List<RollProblem.Piece> pieces = new ArrayList<>();
+        sizes.forEach((size, piece) -> pieces.add(new RollProblem.Piece(size, piece.widthMm(), piece.heightMm(), counts.get(size))));
+        List<RollProblem.Stock> stock = rolls.stream()
+                .map(roll -> new RollProblem.Stock(
+                        roll.id(), roll.widthMm(), roll.pricePerMetre().orElse(BigDecimal.ONE), roll.stepMm(), roll.maxLengthMm()))
+                .toList();
+        return new RollProblem(material, stock, pieces, true, true);
+    }
+
+    private static RollResult named(RollResult result, List<Wanted> wanted) {
+        Map<String, Deque<String>> waiting = new HashMap<>();
+        wanted.forEach(piece -> waiting.computeIfAbsent(piece.size(), size -> new ArrayDeque<>()).add(piece.id()));
+        List<RollLayout> rolls = new ArrayList<>();
+        for (RollLayout roll : result.rolls()) {
+            List<Placed> placed = roll.placed().stream()
+                    .map(one -> new Placed(waiting.get(one.id()).pop(), one.x(), one.y(), one.widthMm(), one.heightMm(), one.turned()))
+                    .toList();
+            rolls.add(new RollLayout(roll.roll(), roll.usedMm(), roll.boughtMm(), placed));
+        }
+        List<Unplaced> unplaced = new ArrayList<>();
+        for (Unplaced one : result.unplaced()) {
+            for (int i = 0; i < one.count(); i++) {
+                unplaced.add(new Unplaced(waiting.get(one.id()).pop(), one.widthMm(), one.heightMm(), 1, one.why()));
+            }
+        }
+        return new RollResult(result.name(), result.cost(), result.lowerBound(), result.proven(), result.seconds(), rolls, unplaced);
+    }
+
+    List<MaterialRolls> materials() {
+        return laid.stream().map(one -> new MaterialRolls(one.material(), one.pooled(), one.metresAlone())).toList();
+    }
+
+    List<SlipLine> lines(CurrencyUnit currency) {
+        List<SlipLine> lines = new ArrayList<>(unknown);
+        for (Laid one : laid) {
+            List<PackCount> packs = new ArrayList<>();
+            double boughtM2 = 0;
+            for (Roll roll : one.rolls()) {
+                double metres = one.pooled().rolls().stream()
+                        .filter(layout -> layout.roll().equals(roll.id()))
+                        .mapToDouble(RollLayout::boughtMm)
+                        .sum() / 1000;
+                if (metres > 0) {
+                    boughtM2 += metres * roll.widthMm() / 1000;
+                    Optional<BigDecimal> price = one.priced() ? roll.pricePerMetre() : Optional.empty();
+                    packs.add(new PackCount(
+                            Lengths.text(metres) + " m of " + Lengths.text(roll.widthMm()) + " wide roll", 1,
+                            price.map(each -> Lines.rounded(each.multiply(BigDecimal.valueOf(metres)), currency))));
+                }
+            }
+            lines.add(new SlipLine(
+                    one.material(),
+                    one.material().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.material().substring(1),
+                    one.needM2(),
+                    "m2",
+                    packs,
+                    Math.max(0, boughtM2 - one.needM2()),
+                    one.priced() ? Optional.of(Lines.rounded(one.pooled().cost(), currency)) : Optional.empty(),
+                    one.priced() ? Optional.of(Lines.rounded(one.alone(), currency)) : Optional.empty(),
+                    Working.of(
+                            one.pooled().proven() ? "least cost of roll length, proved" : "best layout found",
+                            Working.GEOMETRY,
+                            Input.of("bought", metres(one.pooled()), "m"),
+                            Input.of("bed by bed", one.metresAlone(), "m"),
+                            Input.of("bound", one.pooled().lowerBound().doubleValue(), one.priced() ? currency.getCode() : "m"))));
+        }
+        return lines;
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+
+    boolean leftOut() {
+        return laid.stream().anyMatch(one -> !one.pooled().unplaced().isEmpty());
+    }
+}

@@ -1,0 +1,276 @@
+package lapyard.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import lapyard.catalogue.Section;
+import lapyard.catalogue.StockLength;
+import lapyard.construction.BedWork;
+import lapyard.construction.Piece;
+import lapyard.cutting.CuttingProblem.Demand;
+import lapyard.cutting.CuttingProblem.Stock;
+import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingResult.BoardLine;
+import lapyard.cutting.CuttingResult.Unplaced;
+import lapyard.cutting.CuttingResult;
+import lapyard.cutting.CuttingSolver;
+import lapyard.cutting.Effort;
+import lapyard.geometry.Lengths;
+import lapyard.job.JobSheet.SectionCutting;
+import lapyard.order.SlipLine.PackCount;
+import lapyard.order.SlipLine;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.plan.RackBoard;
+import lapyard.plan.Saw;
+import lapyard.working.Working.Input;
+import lapyard.working.Working;
+import org.joda.money.CurrencyUnit;
+
+/** The walls' timber of all beds, cut together, section by section. */
+final class Timber {
+    /** One length wanted of one stage and grade; which piece it becomes is settled after cutting. */
+    private record Want(double lengthMm, int stage, boolean goodFace) {
+        String id() {
+            return lengthMm + "/" + stage + "/" + goodFace;
+        }
+    }
+
+    private record Cut(Section section, CuttingResult pooled, boolean priced, Optional<BigDecimal> alone, int boardsAlone, double needM) {}
+
+    private final List<Cut> cuts;
+    private final List<Finding> findings;
+
+    private Timber(List<Cut> cuts, List<Finding> findings) {
+        this.cuts = cuts;
+        this.findings = findings;
+    }
+
+    /** Longest piece that stock or rack can give. */
+    static double longestPieceMm(Garden garden, Section section) {
+        double longest = section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0);
+        for (Stock run : rack(garden, section, true)) {
+            longest = Math.max(longest, run.lengthMm());
+        }
+        return Math.max(0, longest - 2 * garden.saw().endTrimMm());
+    }
+
+    static Timber of(Garden garden, List<BedWork> works) {
+        Map<Section, List<BedWork>> bySection = new LinkedHashMap<>();
+        works.forEach(work -> bySection.computeIfAbsent(work.bed().section(), s -> new ArrayList<>()).add(work));
+        List<Cut> cuts = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        bySection.forEach((section, beds) -> cuts.add(cut(garden, section, beds, findings)));
+        return new Timber(cuts, findings);
+    }
+
+    private static Cut cut(Garden garden, Section section, List<BedWork> beds, List<Finding> findings) {
+        boolean food = beds.stream().anyMatch(work -> work.bed().food());
+        List<Stock> rack = rack(garden, section, !food);
+        if (food) {
+            findings.addAll(barred(garden, section, beds));
+        }
+        boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
+        List<Stock> bought = bought(section);
+        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+
+        Map<Want, List<Piece>> wanted = wanted(beds, graded);
+        CuttingResult pooled = named(
+                CuttingSolver.solve(problem(garden.saw(), section.id(), bought, rack, wanted), Effort.QUICK), wanted);
+        for (Unplaced unplaced : pooled.unplaced()) {
+            findings.add(Finding.snag(
+                    "timber " + section.id() + ", " + unplaced.id(),
+                    unplaced.why(),
+                    new Amount(unplaced.lengthMm(), "mm"),
+                    "put a longer stock length in the catalogue",
+                    "let the wall be joined (seams), or make it shorter"));
+        }
+
+        BigDecimal alone = BigDecimal.ZERO;
+        int boardsAlone = 0;
+        Map<String, Integer> left = new HashMap<>();
+        rack.forEach(board -> left.put(board.id(), board.available().getAsInt()));
+        Map<CuttingProblem, CuttingResult> known = new HashMap<>();
+        for (BedWork bed : beds) {
+            List<Stock> rackLeft = rack.stream()
+                    .filter(board -> left.get(board.id()) > 0)
+                    .map(board -> new Stock(board.id(), board.lengthMm(), board.price(), OptionalInt.of(left.get(board.id())), board.goodFace()))
+                    .toList();
+            CuttingProblem own = problem(garden.saw(), section.id(), bought, rackLeft, wanted(List.of(bed), graded));
+            CuttingResult single = known.computeIfAbsent(own, problem -> CuttingSolver.solve(problem, Effort.QUICK));
+            alone = alone.add(single.cost());
+            for (BoardLine line : single.plan()) {
+                boardsAlone += line.count();
+                left.computeIfPresent(line.stock(), (id, count) -> count - line.count());
+            }
+        }
+        double needM = beds.stream().flatMap(work -> work.pieces().stream()).mapToDouble(Piece::lengthMm).sum() / 1000;
+        return new Cut(section, pooled, priced, priced ? Optional.of(alone) : Optional.empty(), boardsAlone, needM);
+    }
+
+    /** Stock lengths that can be bought; where nothing is priced, a board counts 1. */
+    private static List<Stock> bought(Section section) {
+        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+        return section.stock().stream()
+                .filter(stock -> !priced || stock.price().isPresent())
+                .map(stock -> new Stock(
+                        stockId(stock), stock.lengthMm(), stock.price().orElse(BigDecimal.ONE), OptionalInt.empty(), true))
+                .toList();
+    }
+
+    private static String stockId(StockLength stock) {
+        return Lengths.text(stock.lengthMm());
+    }
+
+    /**
+     * The usable runs of the boards on hand: cut at bad spans, short runs dropped.
+     *
+     * @param unknownToo whether boards that are barred from food beds count
+     */
+    private static List<Stock> rack(Garden garden, Section section, boolean unknownToo) {
+        List<Stock> runs = new ArrayList<>();
+        for (RackBoard board : garden.rack()) {
+            if (board.section().equals(section.id()) && (unknownToo || !barredFromFood(board))) {
+                for (RackBoard.Span run : board.usableRuns(garden.saw().keepOffcutMm())) {
+                    boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
+                    String id = whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
+                    runs.add(new Stock(id, run.toMm() - run.fromMm(), BigDecimal.ZERO, OptionalInt.of(board.count()), board.goodFaces() > 0));
+                }
+            }
+        }
+        return runs;
+    }
+
+    private static boolean barredFromFood(RackBoard board) {
+        return board.coated() || board.origin().isEmpty();
+    }
+
+    private static List<Finding> barred(Garden garden, Section section, List<BedWork> beds) {
+        String food = beds.stream().filter(work -> work.bed().food()).findFirst().orElseThrow().bed().id();
+        return garden.rack().stream()
+                .filter(board -> board.section().equals(section.id()) && barredFromFood(board))
+                .map(board -> Finding.snag(
+                        "board " + board.id(),
+                        (board.coated() ? "coated board" : "board of unknown origin")
+                                + " may not go in a bed marked food: left out of the cutting, as bed " + food + " is",
+                        null,
+                        board.coated() ? "use it where nothing is planted" : "name its origin once it is known to be safe",
+                        "give the beds that are not for food another section"))
+                .toList();
+    }
+
+    private static Map<Want, List<Piece>> wanted(List<BedWork> beds, boolean graded) {
+        Map<Want, List<Piece>> wanted = new LinkedHashMap<>();
+        for (BedWork work : beds) {
+            for (Piece piece : work.pieces()) {
+                Want want = new Want(piece.lengthMm(), work.bed().weekend(), graded && piece.seen());
+                wanted.computeIfAbsent(want, w -> new ArrayList<>()).add(piece);
+            }
+        }
+        return wanted;
+    }
+
+    private static CuttingProblem problem(
+            Saw saw, String name, List<Stock> bought, List<Stock> rack, Map<Want, List<Piece>> wanted) {
+        List<Stock> stock = new ArrayList<>(rack);
+        stock.addAll(bought);
+        List<Demand> demands = new ArrayList<>();
+        wanted.forEach((want, pieces) ->
+                demands.add(new Demand(want.id(), want.lengthMm(), pieces.size(), want.stage(), want.goodFace())));
+        return new CuttingProblem(name, saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), stock, demands);
+    }
+
+    /** The same plan with one line a board and each piece's own mark, pieces chalked in the order of the beds. */
+    private static CuttingResult named(CuttingResult result, Map<Want, List<Piece>> wanted) {
+        Map<String, Deque<Piece>> waiting = new HashMap<>();
+        wanted.forEach((want, pieces) -> waiting.put(want.id(), new ArrayDeque<>(pieces)));
+        List<BoardLine> boards = new ArrayList<>();
+        for (BoardLine line : result.plan()) {
+            for (int i = 0; i < line.count(); i++) {
+                List<String> marks = line.pieces().stream().map(id -> waiting.get(id).pop().mark()).toList();
+                boards.add(new BoardLine(line.stock(), 1, marks, line.lengthsMm(), line.leftMm()));
+            }
+        }
+        List<Unplaced> unplaced = new ArrayList<>();
+        for (Unplaced one : result.unplaced()) {
+            for (int i = 0; i < one.count(); i++) {
+                unplaced.add(new Unplaced(waiting.get(one.id()).pop().mark(), one.lengthMm(), 1, one.why()));
+            }
+        }
+        return new CuttingResult(result.name(), result.cost(), result.boards(), result.lowerBound(), result.proven(),
+                result.seconds(), boards, unplaced);
+    }
+
+    List<SectionCutting> cuttings() {
+        return cuts.stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone())).toList();
+    }
+
+    List<SlipLine> lines(CurrencyUnit currency) {
+        List<SlipLine> lines = new ArrayList<>();
+        for (Cut cut : cuts) {
+            CuttingResult pooled = cut.pooled();
+            Map<String, Integer> boards = new TreeMap<>();
+            pooled.plan().forEach(board -> boards.merge(board.stock(), board.count(), Integer::sum));
+            List<PackCount> packs = new ArrayList<>();
+            double boughtM = 0;
+            for (StockLength stock : cut.section().stock()) {
+                int count = boards.getOrDefault(stockId(stock), 0);
+                if (count > 0) {
+                    packs.add(new PackCount("board of " + stockId(stock), count, cut.priced() ? stock.price() : Optional.empty()));
+                    boughtM += count * stock.lengthMm() / 1000;
+                }
+            }
+            double onHandM = Math.max(0, usedFromRackM(cut));
+            lines.add(new SlipLine(
+                    "timber " + cut.section().id(),
+                    "Timber " + cut.section().id(),
+                    cut.needM(),
+                    "m",
+                    packs,
+                    Math.max(0, boughtM + onHandM - cut.needM()),
+                    cut.priced() ? Optional.of(Lines.rounded(pooled.cost(), currency)) : Optional.empty(),
+                    cut.alone().map(cost -> Lines.rounded(cost, currency)),
+                    Working.of(
+                            pooled.proven()
+                                    ? "least cost of boards over all beds, proved: no plan can cost less than the bound"
+                                    : "best plan found over all beds; no plan can cost less than the bound",
+                            Working.GEOMETRY,
+                            Input.of("boards", pooled.boards(), ""),
+                            Input.of("boards bed by bed", cut.boardsAlone(), ""),
+                            Input.of("bound", pooled.lowerBound().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
+                            Input.of("from boards on hand", onHandM, "m"),
+                            Input.of("least boards by length alone", Math.ceil(cut.needM() * 1000 / longest(cut.section())), ""))));
+        }
+        return lines;
+    }
+
+    private static double longest(Section section) {
+        return section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(Double.NaN);
+    }
+
+    private static double usedFromRackM(Cut cut) {
+        return cut.pooled().plan().stream()
+                .filter(board -> cut.section().stock().stream().noneMatch(stock -> stockId(stock).equals(board.stock())))
+                .flatMap(board -> board.lengthsMm().stream())
+                .mapToDouble(Double::doubleValue)
+                .sum() / 1000;
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+
+    boolean leftOut() {
+        return cuts.stream().anyMatch(cut -> !cut.pooled().unplaced().isEmpty());
+    }
+
+}

@@ -1,0 +1,244 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.catalogue.Catalogue;
+import lapyard.catalogue.Section;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Placement;
+import lapyard.geometry.Point;
+import lapyard.plan.Base;
+import lapyard.plan.Bed;
+import lapyard.plan.Fill;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Finish;
+import lapyard.plan.Lap;
+import lapyard.plan.Liner;
+import lapyard.plan.Notches;
+import lapyard.plan.Screws;
+
+/** One bed, or the bed that a type describes; what the bed does not say comes from the garden's defaults. */
+final class BedReader {
+    private static final int MOST_COURSES = 20;
+
+    /** How beds of this garden are built unless one says otherwise. */
+    record Usual(String section, int courses, String lap, Screws screws, Notches notches, Base base, Liner liner,
+            Fill fill, Finish finish) {
+        static final Usual OURS = new Usual("100x200", 3, "turning", Screws.USUAL, Notches.USUAL, Base.USUAL,
+                Liner.USUAL, Fill.USUAL, Finish.USUAL);
+    }
+
+    private final Catalogue catalogue;
+    private final Usual usual;
+
+    BedReader(Catalogue catalogue, Usual usual) {
+        this.catalogue = catalogue;
+        this.usual = usual;
+    }
+
+    /** The garden's own defaults, ours where it gives none. */
+    static Usual usual(Cursor defaults) {
+        Usual ours = Usual.OURS;
+        Usual read = new Usual(
+                defaults.text("section", ours.section(), 40),
+                defaults.count("courses", ours.courses(), 1, MOST_COURSES),
+                lap(defaults, ours.lap()),
+                screws(defaults, ours.screws()),
+                notches(defaults, ours.notches()),
+                base(defaults, ours.base()),
+                liner(defaults, ours.liner()),
+                fill(defaults, ours.fill()),
+                finish(defaults, ours.finish()));
+        defaults.refuseUnknown();
+        return read;
+    }
+
+    /** Empty where a STOP was noted. */
+    Optional<Bed> read(Cursor cursor, String id, String type) {
+        int before = cursor.notes.findings.size();
+        String name = cursor.text("name", "", 12_000);
+        Optional<Outline> outline = OutlineReader.read(cursor);
+        int courses = cursor.count("courses", usual.courses(), 1, MOST_COURSES);
+        Optional<Section> section = section(cursor);
+        Lap lap = lap(cursor, usual.lap()).equals("turning") ? Lap.TURNING : Lap.LONG_WALL;
+        Set<String> seen = walls(cursor, "seen", outline);
+        boolean seenGiven = cursor.has("seen");
+        Set<String> low = walls(cursor, "low", outline);
+        boolean seams = cursor.flag("seams", true);
+        Screws screws = screws(cursor, usual.screws());
+        Notches notches = notches(cursor, usual.notches());
+        Base base = base(cursor, usual.base());
+        Liner liner = liner(cursor, usual.liner());
+        Fill fill = fill(cursor, usual.fill());
+        Finish finish = finish(cursor, usual.finish());
+        boolean food = cursor.flag("food", false);
+        int weekend = cursor.count("weekend", 1, 1, 100);
+        Placement placement = placement(cursor);
+        cursor.refuseUnknown();
+        if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) {
+            return Optional.empty();
+        }
+        Set<String> hidden = new LinkedHashSet<>();
+        for (int side = 0; seenGiven && side < outline.get().sides(); side++) {
+            if (!seen.contains(Bed.wallLetter(side))) {
+                hidden.add(Bed.wallLetter(side));
+            }
+        }
+        return Optional.of(new Bed(id, name, type, outline.get(), placement, courses, section.get(), lap, hidden, low,
+                seams, screws, notches, base, liner, fill, finish, food, weekend));
+    }
+
+    static Placement placement(Cursor cursor) {
+        return new Placement(
+                cursor.point("at", new Point(0, 0)),
+                cursor.number("turn", 0, -360, 360, 3, "degrees"),
+                cursor.flag("mirror", false));
+    }
+
+    private Optional<Section> section(Cursor cursor) {
+        String id = cursor.text("section", usual.section(), 40);
+        Optional<Section> found = catalogue.section(id);
+        if (found.isEmpty()) {
+            cursor.stop("section", "\"" + Cursor.cut(id) + "\" is not in the catalogue",
+                    "use " + String.join(" or ", catalogue.sections().stream().map(Section::id).toList()),
+                    "add it to the catalogue's sections with thickness, height and stock lengths");
+        }
+        return found;
+    }
+
+    private static Set<String> walls(Cursor cursor, String field, Optional<Outline> outline) {
+        Set<String> letters = new LinkedHashSet<>();
+        for (JsonNode element : cursor.list(field, OutlineReader.MOST_CORNERS)) {
+            letters.add(element.asText());
+        }
+        if (outline.isPresent()) {
+            Set<String> there = new LinkedHashSet<>();
+            for (int side = 0; side < outline.get().sides(); side++) {
+                there.add(Bed.wallLetter(side));
+            }
+            for (String letter : letters) {
+                if (!there.contains(letter)) {
+                    cursor.stop(field, "there is no wall \"" + Cursor.cut(letter) + "\"", "use " + String.join(", ", there));
+                }
+            }
+        }
+        return letters;
+    }
+
+    private static String lap(Cursor cursor, String usual) {
+        return cursor.choice("lap", usual, "turning", "long-wall");
+    }
+
+    private static Screws screws(Cursor bed, Screws usual) {
+        Cursor cursor = bed.object("screws");
+        Screws read = new Screws(
+                cursor.length("length", usual.lengthMm(), 20, 600), cursor.count("perJoint", usual.perJoint(), 1, 20));
+        cursor.refuseUnknown();
+        return read;
+    }
+
+    private static Notches notches(Cursor bed, Notches usual) {
+        Cursor cursor = bed.object("notches");
+        Notches read = new Notches(
+                cursor.length("width", usual.widthMm(), 5, 200),
+                cursor.length("depth", usual.depthMm(), 5, 500),
+                cursor.length("maxGap", usual.maxGapMm(), 100, 10_000),
+                cursor.length("fromCorners", usual.keepFromCornersMm(), 0, 5_000));
+        cursor.refuseUnknown();
+        return read;
+    }
+
+    private static Base base(Cursor bed, Base usual) {
+        if (bed.raw("base").isTextual()) {
+            return of(usual, bed.choice("base", "slatted", "slatted", "open").equals("slatted"));
+        }
+        Cursor cursor = bed.object("base");
+        Base read = new Base(
+                cursor.choice("kind", usual.slatted() ? "slatted" : "open", "slatted", "open").equals("slatted"),
+                cursor.text("bearerSection", usual.bearerSection(), 40),
+                cursor.length("bearerLift", usual.bearerLiftMm(), 5, 300),
+                cursor.length("bearerEvery", usual.bearerEveryMm(), 100, 2_000),
+                cursor.length("drainGap", usual.drainGapMm(), 0, 500),
+                cursor.length("slatWidth", usual.slatWidthMm(), 20, 500),
+                cursor.length("slatThickness", usual.slatThicknessMm(), 5, 100),
+                cursor.length("slatLength", usual.slatLengthMm(), 200, 10_000),
+                cursor.length("slatMaxGap", usual.slatMaxGapMm(), 0, 100),
+                cursor.length("slatClearance", usual.slatClearanceMm(), 0, 100),
+                cursor.length("slatLeast", usual.slatLeastMm(), 50, 2_000));
+        cursor.refuseUnknown();
+        return read;
+    }
+
+    private static Base of(Base usual, boolean slatted) {
+        return new Base(slatted, usual.bearerSection(), usual.bearerLiftMm(), usual.bearerEveryMm(), usual.drainGapMm(),
+                usual.slatWidthMm(), usual.slatThicknessMm(), usual.slatLengthMm(), usual.slatMaxGapMm(),
+                usual.slatClearanceMm(), usual.slatLeastMm());
+    }
+
+    private static Liner liner(Cursor bed, Liner usual) {
+        if (bed.raw("liner").isBoolean()) {
+            return of(usual, bed.flag("liner", true));
+        }
+        Cursor cursor = bed.object("liner");
+        Liner read = new Liner(
+                cursor.flag("wanted", usual.wanted()),
+                cursor.text("material", usual.material(), 40),
+                cursor.length("lap", usual.lapMm(), 0, 2_000),
+                cursor.length("trim", usual.trimMm(), 0, 1_000),
+                cursor.length("belowRim", usual.belowRimMm(), 0, 1_000),
+                cursor.number("slitsPerM2", usual.slitsPerM2(), 0, 100, 1, "slits"),
+                cursor.length("stapleEvery", usual.stapleEveryMm(), 10, 1_000),
+                cursor.count("staplesPerFold", usual.staplesPerFold(), 0, 100),
+                cursor.count("staplesPerPatch", usual.staplesPerPatch(), 0, 100));
+        cursor.refuseUnknown();
+        return read;
+    }
+
+    private static Liner of(Liner usual, boolean wanted) {
+        return new Liner(wanted, usual.material(), usual.lapMm(), usual.trimMm(), usual.belowRimMm(),
+                usual.slitsPerM2(), usual.stapleEveryMm(), usual.staplesPerFold(), usual.staplesPerPatch());
+    }
+
+    private static Fill fill(Cursor bed, Fill usual) {
+        Cursor cursor = bed.object("fill");
+        List<Fill.Layer> layers = new ArrayList<>();
+        double shares = 0;
+        for (Cursor layer : cursor.objects("layers", "layer", 10)) {
+            double share = layer.number("share", 100, 0.1, 100, 1, "percent");
+            shares += share;
+            layers.add(new Fill.Layer(layer.text("material", "soil.topsoil", 40), share / 100));
+            layer.refuseUnknown();
+        }
+        if (!layers.isEmpty() && Math.abs(shares - 100) > 1e-6) {
+            double off = Math.round((100 - shares) * 10) / 10.0;
+            cursor.stopBy("layers", "shares add up to " + CatalogueReader.shownMm(100 - off) + " percent, not 100",
+                    new Amount(Math.abs(off), "percent"),
+                    off > 0 ? "give " + CatalogueReader.shownMm(off) + " more" : "give " + CatalogueReader.shownMm(-off) + " less");
+        }
+        Fill read = new Fill(
+                cursor.length("freeboard", usual.freeboardMm(), 0, 2_000),
+                cursor.length("mulch", usual.mulchMm(), 0, 1_000),
+                cursor.number("settlement", usual.settlement() * 100, 0, 90, 1, "percent") / 100,
+                layers.isEmpty() ? usual.layers() : layers);
+        cursor.refuseUnknown();
+        return read;
+    }
+
+    private static Finish finish(Cursor bed, Finish usual) {
+        if (bed.raw("finish").isBoolean()) {
+            return new Finish(bed.flag("finish", true), usual.coats(), usual.coverM2PerLitre(), usual.rough());
+        }
+        Cursor cursor = bed.object("finish");
+        Finish read = new Finish(
+                cursor.flag("wanted", usual.wanted()),
+                cursor.count("coats", usual.coats(), 1, 10),
+                cursor.number("cover", usual.coverM2PerLitre(), 0.1, 100, 2, "m2 a litre"),
+                cursor.number("rough", usual.rough(), 1, 5, 2, ""));
+        cursor.refuseUnknown();
+        return read;
+    }
+}

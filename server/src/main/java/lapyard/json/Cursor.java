@@ -1,0 +1,315 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.geometry.Point;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+
+/**
+ * One object of the document while it is read. It remembers which fields were asked for, so that the others
+ * can be refused by name, and which values came from a default.
+ */
+final class Cursor {
+    /** A garden is smaller than a kilometre. */
+    static final double FAR_MM = 1_000_000;
+
+    /** What is gathered while one document is read. */
+    static final class Notes {
+        final List<Finding> findings = new ArrayList<>();
+        final List<String> defaulted = new ArrayList<>();
+        /** Every field that was asked for, by pointer without array places: the test of the schema reads it. */
+        final Set<String> asked = new LinkedHashSet<>();
+
+        boolean stopped() {
+            return findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP);
+        }
+    }
+
+    final Notes notes;
+    private final JsonNode node;
+    private final String pointer;
+    private final String place;
+    private final Set<String> known = new LinkedHashSet<>();
+
+    Cursor(JsonNode node, String pointer, String place, Notes notes) {
+        this.pointer = pointer;
+        this.place = place;
+        this.notes = notes;
+        this.node = node.isObject() ? node : MissingNode.getInstance();
+        if (!node.isObject() && !node.isMissingNode()) {
+            stop("", "needs an object in curly brackets, has " + shown(node), "write it as {...}");
+        }
+    }
+
+    /** The same fields, findings under another name, for example the bed's own code once that is known. */
+    Cursor named(String newPlace) {
+        return new Cursor(node, pointer, newPlace, notes);
+    }
+
+    /** The same place in the document, other fields: a type's with a bed's exceptions laid over them. */
+    Cursor over(JsonNode merged) {
+        return new Cursor(merged, pointer, place, notes);
+    }
+
+    JsonNode node() {
+        return node;
+    }
+
+    boolean has(String field) {
+        ask(field);
+        JsonNode value = node.get(field);
+        return value != null && !value.isNull();
+    }
+
+    JsonNode raw(String field) {
+        ask(field);
+        JsonNode value = node.get(field);
+        return value == null || value.isNull() ? MissingNode.getInstance() : value;
+    }
+
+    Cursor object(String field) {
+        return new Cursor(raw(field), pointer + "/" + field, inner(field), notes);
+    }
+
+    /** The objects of a list; {@code what} names one of them in findings, as in {@code bed 3}. */
+    List<Cursor> objects(String field, String what, int most) {
+        List<Cursor> found = new ArrayList<>();
+        int i = 0;
+        for (JsonNode element : list(field, most)) {
+            String inList = place.isEmpty() ? what + " " + (i + 1) : place + ", " + what + " " + (i + 1);
+            found.add(new Cursor(element, pointer + "/" + field + "/" + i++, inList, notes));
+        }
+        return found;
+    }
+
+    List<JsonNode> list(String field, int most) {
+        JsonNode value = raw(field);
+        List<JsonNode> elements = new ArrayList<>();
+        if (value.isMissingNode()) {
+            return elements;
+        }
+        if (!value.isArray()) {
+            stop(field, "needs a list in square brackets, has " + shown(value), "write it as [...]");
+        } else if (value.size() > most) {
+            stop(field, value.size() + " entries, at most " + most + " are taken", "split the garden in two documents");
+        } else {
+            value.forEach(elements::add);
+        }
+        return elements;
+    }
+
+    /** A length in mm, to 0.1, at least {@code least} and at most {@code most}. */
+    double length(String field, double usual, double least, double most) {
+        return number(field, usual, least, most, 1, "mm");
+    }
+
+    double number(String field, double usual, double least, double most, int decimals, String unit) {
+        JsonNode value = raw(field);
+        if (value.isMissingNode()) {
+            defaulted(field);
+            return usual;
+        }
+        return checked(field, value, usual, least, most, decimals, unit);
+    }
+
+    int count(String field, int usual, int least, int most) {
+        return (int) number(field, usual, least, most, 0, "");
+    }
+
+    /** A length that has no default: its absence is a STOP. */
+    double neededLength(String field, double least, double most) {
+        JsonNode value = raw(field);
+        if (value.isMissingNode()) {
+            stop(field, "is missing", "give it in mm, as in \"" + field + "\": 2400");
+            return least;
+        }
+        return checked(field, value, least, least, most, 1, "mm");
+    }
+
+    private double checked(
+            String field, JsonNode value, double usual, double least, double most, int decimals, String unit) {
+        String spoken = unit.isEmpty() ? "" : " " + unit;
+        if (!value.isNumber()) {
+            stop(field, "needs a number" + (unit.isEmpty() ? "" : " of " + unit) + ", has " + shown(value),
+                    "write it without quotes and without a unit");
+            return usual;
+        }
+        BigDecimal exact = value.decimalValue();
+        double number = exact.doubleValue();
+        if (!(number >= least && number <= most)) {
+            double short_ = number < least ? least - number : number - most;
+            stopBy(field, plain(exact) + spoken + (number < least ? " is under " : " is over ")
+                            + plain(BigDecimal.valueOf(number < least ? least : most)) + spoken,
+                    new Amount(short_, unit), "give " + plain(BigDecimal.valueOf(least)) + " to "
+                            + plain(BigDecimal.valueOf(most)) + spoken);
+            return usual;
+        }
+        if (exact.stripTrailingZeros().scale() > decimals) {
+            BigDecimal rounded = exact.setScale(decimals, java.math.RoundingMode.HALF_UP);
+            stop(field, plain(exact) + spoken + " is finer than " + plain(BigDecimal.ONE.movePointLeft(decimals)) + spoken,
+                    "write " + plain(rounded));
+            return usual;
+        }
+        return number;
+    }
+
+    /** Money; empty where it is not given. */
+    Optional<BigDecimal> price(String field) {
+        JsonNode value = raw(field);
+        if (value.isMissingNode()) {
+            return Optional.empty();
+        }
+        double number = checked(field, value, 0, 0, 10_000_000, 4, "");
+        return Optional.of(value.isNumber() && number >= 0 ? value.decimalValue() : BigDecimal.ZERO);
+    }
+
+    String text(String field, String usual, int longest) {
+        JsonNode value = raw(field);
+        if (value.isMissingNode()) {
+            defaulted(field);
+            return usual;
+        }
+        if (!value.isTextual()) {
+            stop(field, "needs text in quotes, has " + shown(value), "write it in quotes");
+            return usual;
+        }
+        String text = value.textValue();
+        if (text.length() > longest) {
+            stopBy(field, text.length() + " characters, at most " + longest + " are taken",
+                    new Amount(text.length() - longest, "characters"), "shorten it by " + (text.length() - longest));
+            return usual;
+        }
+        return text;
+    }
+
+    /** A short code that can stand in marks and file names. */
+    String code(String field, String usual) {
+        String code = text(field, usual, 20);
+        if (!code.isEmpty() && !code.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]*")) {
+            stop(field, "\"" + cut(code) + "\" cannot be written on a timber",
+                    "use letters, digits, point, dash or underscore, as in M or B12");
+            return usual;
+        }
+        return code;
+    }
+
+    boolean flag(String field, boolean usual) {
+        JsonNode value = raw(field);
+        if (value.isMissingNode()) {
+            defaulted(field);
+            return usual;
+        }
+        if (!value.isBoolean()) {
+            stop(field, "needs true or false, has " + shown(value), "write true or false without quotes");
+            return usual;
+        }
+        return value.booleanValue();
+    }
+
+    /** One word of a fixed choice. */
+    String choice(String field, String usual, String... words) {
+        String word = text(field, usual, 100);
+        if (!List.of(words).contains(word)) {
+            stop(field, "\"" + cut(word) + "\" is not known here", "use " + String.join(" or ", words));
+            return usual;
+        }
+        return word;
+    }
+
+    Point point(String field, Point usual) {
+        JsonNode value = raw(field);
+        if (value.isMissingNode()) {
+            defaulted(field);
+            return usual;
+        }
+        return pointIn(field, value);
+    }
+
+    List<Point> points(String field, int most) {
+        List<Point> points = new ArrayList<>();
+        for (JsonNode element : list(field, most)) {
+            points.add(pointIn(field + ", corner " + (points.size() + 1), element));
+        }
+        return points;
+    }
+
+    private Point pointIn(String field, JsonNode value) {
+        if (!value.isArray() || value.size() != 2) {
+            stop(field, "needs a place as [x, y], has " + shown(value), "write two numbers of mm, as in [800, 1500]");
+            return new Point(0, 0);
+        }
+        return new Point(
+                checked(field + ", x", value.get(0), 0, -FAR_MM, FAR_MM, 1, "mm"),
+                checked(field + ", y", value.get(1), 0, -FAR_MM, FAR_MM, 1, "mm"));
+    }
+
+    /** Call when everything was asked for: what is left over is refused by name. */
+    void refuseUnknown() {
+        for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
+            String name = names.next();
+            if (!known.contains(name)) {
+                stop(cut(name), "is not a field that can stand here", "take it out, or use one of " + String.join(", ", known));
+            }
+        }
+    }
+
+    void stop(String field, String text, String... ways) {
+        stopBy(field, text, null, ways);
+    }
+
+    void stopBy(String field, String text, Amount amount, String... ways) {
+        notes.findings.add(Finding.stop(inner(field), text, amount, ways));
+    }
+
+    void add(Finding finding) {
+        notes.findings.add(finding);
+    }
+
+    void defaulted(String field) {
+        notes.defaulted.add(pointer + "/" + field);
+    }
+
+    private void ask(String field) {
+        known.add(field);
+        notes.asked.add(pointer.replaceAll("/\\d+", "") + "/" + field);
+    }
+
+    private String inner(String field) {
+        if (field.isEmpty()) {
+            return place.isEmpty() ? "garden" : place;
+        }
+        return place.isEmpty() ? field : place + ", " + field;
+    }
+
+    static String plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        if (Math.abs(stripped.scale()) > 15 || stripped.precision() > 20) {
+            return String.format(Locale.ROOT, "%.3g", number);
+        }
+        return stripped.toPlainString();
+    }
+
+    static String shown(JsonNode value) {
+        return switch (value.getNodeType()) {
+            case OBJECT -> "an object";
+            case ARRAY -> "a list of " + value.size();
+            case STRING -> "the text \"" + cut(value.textValue()) + "\"";
+            case NUMBER -> "the number " + plain(value.decimalValue());
+            case BOOLEAN -> value.asText();
+            default -> "nothing";
+        };
+    }
+
+    static String cut(String text) {
+        return text.length() <= 40 ? text : text.substring(0, 40) + "...";
+    }
+}

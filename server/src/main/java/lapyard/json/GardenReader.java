@@ -1,0 +1,314 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.catalogue.Catalogue;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Placement;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
+import lapyard.plan.RackBoard;
+import lapyard.plan.Saw;
+import org.joda.money.CurrencyUnit;
+
+/** Reads the garden document: strict, every finding with its place, every default written down. */
+public final class GardenReader {
+    /** The document format that this program writes and the newest that it reads. */
+    public static final int FORMAT = 1;
+
+    static final int MOST_BEDS = 1_000;
+    private static final int MOST_PATHS = 500;
+    private static final int MOST_TYPES = 200;
+    private static final int MOST_BOARDS = 1_000;
+    /** What a placement of a type may say without becoming a bed of its own making. */
+    private static final Set<String> PLACING = Set.of("id", "name", "type", "at", "turn", "mirror", "weekend");
+
+    private GardenReader() {}
+
+    /** @throws UnreadableDocument when it is no JSON at all */
+    public static Reading read(String text) throws UnreadableDocument {
+        return read(DocumentText.parse(text), new Cursor.Notes());
+    }
+
+    static Reading read(JsonNode document, Cursor.Notes notes) {
+        Cursor cursor = new Cursor(document, "", "", notes);
+        if (notes.stopped()) {
+            return new Reading.Refused(notes.findings);
+        }
+        int format = cursor.count("format", FORMAT, 0, 1_000_000);
+        if (format != FORMAT && !notes.stopped()) {
+            cursor.stop("format", "format " + format + " is not known here", "this program reads format " + FORMAT);
+        }
+        String name = cursor.text("name", "Garden", 12_000);
+        String currency = currency(cursor);
+        boolean imperial = cursor.choice("units", "metric", "metric", "imperial").equals("imperial");
+        Catalogue catalogue = CatalogueReader.read(cursor.object("catalogue"));
+        BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
+        List<Bed> beds = beds(cursor, new BedReader(catalogue, usual));
+        Garden garden = new Garden(
+                name,
+                currency,
+                imperial,
+                GroundReader.read(cursor.object("ground")),
+                beds,
+                paths(cursor),
+                rack(cursor, catalogue),
+                catalogue,
+                saw(cursor.object("saw")),
+                liftLimitKg(cursor.object("crew")),
+                accepted(cursor),
+                notes.defaulted);
+        cursor.object("tally").refuseUnknown();
+        cursor.refuseUnknown();
+        notes.findings.addAll(OutlineFindings.of(garden));
+        return notes.stopped() ? new Reading.Refused(notes.findings) : new Reading.Read(garden, notes.findings);
+    }
+
+    private static String currency(Cursor cursor) {
+        String code = cursor.text("currency", "GBP", 10);
+        try {
+            return CurrencyUnit.of(code).getCode();
+        } catch (RuntimeException e) {
+            cursor.stop("currency", "\"" + Cursor.cut(code) + "\" is no ISO 4217 code", "use a code such as GBP, EUR or USD");
+            return "GBP";
+        }
+    }
+
+    private static List<Bed> beds(Cursor garden, BedReader reader) {
+        Map<String, Cursor> typeCursors = new LinkedHashMap<>();
+        Map<String, Bed> types = new HashMap<>();
+        Map<String, ObjectNode> typeNodes = new HashMap<>();
+        for (Cursor type : garden.objects("types", "type", MOST_TYPES)) {
+            String id = type.code("id", "");
+            if (id.isEmpty()) {
+                type.stop("id", "is missing", "give the type a short code");
+            } else if (typeCursors.putIfAbsent(id, type) != null) {
+                type.stop("id", "type \"" + id + "\" stands twice", "give one of the two another code");
+            } else {
+                Cursor named = type.named("type " + id);
+                named.raw("id");
+                reader.read(named, id, id).ifPresent(bed -> types.put(id, bed));
+                typeNodes.put(id, (ObjectNode) type.node());
+            }
+        }
+        List<Cursor> placed = garden.objects("beds", "bed", MOST_BEDS);
+        Set<String> taken = new HashSet<>();
+        List<String> ids = new ArrayList<>();
+        for (Cursor bed : placed) {
+            String id = bed.code("id", "");
+            if (!id.isEmpty() && !taken.add(id)) {
+                bed.stop("id", "bed code \"" + id + "\" stands twice", "give one of the two beds another code");
+            }
+            ids.add(id);
+        }
+        List<Bed> beds = new ArrayList<>();
+        int next = 0;
+        for (int i = 0; i < placed.size(); i++) {
+            String id = ids.get(i);
+            while (id.isEmpty()) {
+                String candidate = Bed.wallLetter(next++);
+                if (taken.add(candidate)) {
+                    id = candidate;
+                }
+            }
+            Cursor bed = placed.get(i).named("bed " + id);
+            bed.raw("id");
+            bed(bed, id, typeCursors, types, typeNodes, reader).ifPresent(beds::add);
+        }
+        return beds;
+    }
+
+    private static Optional<Bed> bed(
+            Cursor bed,
+            String id,
+            Map<String, Cursor> typeCursors,
+            Map<String, Bed> types,
+            Map<String, ObjectNode> typeNodes,
+            BedReader reader) {
+        String type = bed.text("type", "", 40);
+        if (type.isEmpty()) {
+            return reader.read(bed, id, "");
+        }
+        if (!typeCursors.containsKey(type)) {
+            bed.stop("type", "\"" + Cursor.cut(type) + "\" is not among the types",
+                    typeCursors.isEmpty() ? "add it to types" : "use " + String.join(" or ", typeCursors.keySet()));
+            return Optional.empty();
+        }
+        if (!types.containsKey(type)) {
+            return Optional.empty();
+        }
+        ObjectNode own = (ObjectNode) bed.node();
+        boolean plain = true;
+        for (Iterator<String> names = own.fieldNames(); names.hasNext(); ) {
+            plain &= PLACING.contains(names.next());
+        }
+        if (plain) {
+            int before = bed.notes.findings.size();
+            String name = bed.text("name", "", 12_000);
+            Placement placement = BedReader.placement(bed);
+            int weekend = bed.count("weekend", types.get(type).weekend(), 1, 100);
+            return bed.notes.findings.size() > before
+                    ? Optional.empty()
+                    : Optional.of(types.get(type).placedAs(id, name, placement, weekend));
+        }
+        ObjectNode merged = typeNodes.get(type).deepCopy();
+        merged.remove("id");
+        if (own.has("width") || own.has("depth") || own.has("walls") || own.has("outline")) {
+            boolean sized = own.has("width") || own.has("depth");
+            merged.remove(List.of("walls", "outline"));
+            if (!sized) {
+                merged.remove(List.of("width", "depth"));
+            }
+        }
+        merged.setAll(own);
+        Cursor exception = bed.over(merged);
+        exception.raw("id");
+        exception.raw("type");
+        return reader.read(exception, id, type);
+    }
+
+    private static List<GardenPath> paths(Cursor garden) {
+        List<GardenPath> paths = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (Cursor path : garden.objects("paths", "path", MOST_PATHS)) {
+            String id = path.code("id", "P" + (paths.size() + 1));
+            if (!taken.add(id)) {
+                path.stop("id", "path code \"" + id + "\" stands twice", "give one of the two paths another code");
+            }
+            Cursor named = path.named("path " + id);
+            named.raw("id");
+            String name = named.text("name", "", 12_000);
+            var line = named.points("line", 500);
+            for (int i = 1; i < line.size(); i++) {
+                if (line.get(i).equals(line.get(i - 1))) {
+                    named.stop("line", "corners " + i + " and " + (i + 1) + " are the same place", "take one of them out");
+                }
+            }
+            if (line.size() < 2) {
+                named.stop("line", line.size() + " places make no path", "give at least 2 places as [[x, y], [x, y]]");
+            }
+            double width = named.length("width", 1200, 100, 20_000);
+            List<GardenPath.Layer> layers = new ArrayList<>();
+            for (Cursor layer : named.objects("layers", "layer", 10)) {
+                layers.add(new GardenPath.Layer(
+                        layer.text("material", "bark", 40), layer.length("depth", 50, 1, 2_000)));
+                layer.refuseUnknown();
+            }
+            String edging = named.text("edging", "", 40);
+            String membrane = named.text("membrane", "", 40);
+            named.refuseUnknown();
+            if (line.size() >= 2) {
+                paths.add(new GardenPath(id, name, line, width, layers, edging, membrane));
+            }
+        }
+        return paths;
+    }
+
+    private static List<RackBoard> rack(Cursor garden, Catalogue catalogue) {
+        List<RackBoard> boards = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (Cursor board : garden.objects("rack", "board", MOST_BOARDS)) {
+            String id = board.code("id", "R" + (boards.size() + 1));
+            if (!taken.add(id)) {
+                board.stop("id", "board code \"" + id + "\" stands twice", "give one of the two boards another code");
+            }
+            Cursor named = board.named("board " + id);
+            named.raw("id");
+            String section = named.text("section", BedReader.Usual.OURS.section(), 40);
+            if (catalogue.section(section).isEmpty()) {
+                named.stop("section", "\"" + Cursor.cut(section) + "\" is not in the catalogue", "add it to the catalogue's sections");
+            }
+            double length = named.neededLength("length", 100, 30_000);
+            List<RackBoard.Span> bad = new ArrayList<>();
+            for (JsonNode span : named.list("bad", 50)) {
+                Optional<RackBoard.Span> read = span(named, span, length);
+                read.ifPresent(bad::add);
+            }
+            int count = named.count("count", 1, 1, 10_000);
+            int goodFaces = named.count("goodFaces", 2, 0, 2);
+            String origin = named.text("origin", "", 200);
+            boolean coated = named.flag("coated", false);
+            named.refuseUnknown();
+            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated));
+        }
+        return boards;
+    }
+
+    private static Optional<RackBoard.Span> span(Cursor board, JsonNode span, double length) {
+        if (!span.isArray() || span.size() != 2 || !span.get(0).isNumber() || !span.get(1).isNumber()) {
+            board.stop("bad", "needs spans as [from, to], has " + Cursor.shown(span), "write two numbers of mm, as in [0, 150]");
+            return Optional.empty();
+        }
+        double from = span.get(0).doubleValue();
+        double to = span.get(1).doubleValue();
+        if (!(from >= 0 && from < to && to <= length)) {
+            board.stopBy("bad", "span " + CatalogueReader.shownMm(from) + " to " + CatalogueReader.shownMm(to)
+                            + " is not on a board of " + CatalogueReader.shownMm(length),
+                    new Amount(Math.max(Math.max(-from, to - length), Math.max(from - to, 0)), "mm"),
+                    "measure from the marked end, the smaller number first");
+            return Optional.empty();
+        }
+        return Optional.of(new RackBoard.Span(from, to));
+    }
+
+    private static Saw saw(Cursor saw) {
+        Saw usual = Saw.USUAL;
+        Saw read = new Saw(
+                saw.length("kerf", usual.kerfMm(), 0, 30),
+                saw.length("endTrim", usual.endTrimMm(), 0, 500),
+                saw.length("keepOffcut", usual.keepOffcutMm(), 0, 5_000),
+                saw.length("leastPiece", usual.leastPieceMm(), 0, 2_000),
+                saw.length("leastPart", usual.leastPartMm(), 100, 3_000),
+                saw.length("seamStagger", usual.seamStaggerMm(), 0, 3_000),
+                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000));
+        saw.refuseUnknown();
+        return read;
+    }
+
+    private static double liftLimitKg(Cursor crew) {
+        double limit = crew.number("liftLimit", 25, 1, 200, 1, "kg");
+        crew.refuseUnknown();
+        return limit;
+    }
+
+    private static Map<String, String> accepted(Cursor garden) {
+        Map<String, String> accepted = new LinkedHashMap<>();
+        for (Cursor one : garden.objects("accepted", "accepted snag", 1_000)) {
+            String where = one.text("where", "", 500);
+            String reason = one.text("reason", "", 1_000);
+            if (where.isEmpty() || reason.isEmpty()) {
+                one.stop("", "needs where and reason", "name the snag's place as it is shown, and say why it may stay");
+            }
+            accepted.put(where, reason);
+            one.refuseUnknown();
+        }
+        return accepted;
+    }
+
+    /** An outline that fits no bed is also no yard: one reading serves both. */
+    static Optional<Outline> outline(Cursor cursor, String field, int most) {
+        var corners = cursor.points(field, most);
+        if (corners.isEmpty()) {
+            return Optional.empty();
+        }
+        if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) {
+            corners = corners.subList(0, corners.size() - 1);
+        }
+        if (corners.size() < 3) {
+            cursor.stop(field, corners.size() + " corners enclose nothing", "give at least 3 corners as [[x, y], ...]");
+            return Optional.empty();
+        }
+        return Optional.of(new Outline(corners).counterClockwise());
+    }
+}

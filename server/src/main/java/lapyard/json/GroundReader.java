@@ -1,0 +1,91 @@
+package lapyard.json;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.Ground;
+
+/** The yard: outline, surfaces, keep-clear, levels, north. */
+final class GroundReader {
+    private static final int MOST_CORNERS = 200;
+    private static final String[] SURFACES = {"slab", "concrete", "gravel", "grass", "soil", "deck"};
+
+    /** Clearance in mm that each kind of keep-clear usually asks for: common practice, no source. */
+    private static final Map<String, Double> CLEARANCE = Map.of(
+            "gate", 0.0, "door", 900.0, "cover", 300.0, "drain", 300.0, "tap", 600.0, "tree", 1500.0, "air-brick", 300.0,
+            "cable", 300.0, "wall", 0.0, "other", 0.0);
+
+    private GroundReader() {}
+
+    static Ground read(Cursor ground) {
+        List<Outline> outline = GardenReader.outline(ground, "outline", MOST_CORNERS).map(List::of).orElse(List.of());
+        List<Ground.Surface> surfaces = new ArrayList<>();
+        for (Cursor surface : ground.objects("surfaces", "surface", 500)) {
+            String kind = surface.choice("kind", "slab", SURFACES);
+            if (!surface.has("outline")) {
+                surface.stop("outline", "is missing", "give its corners as [[x, y], ...]");
+            }
+            GardenReader.outline(surface, "outline", MOST_CORNERS).ifPresent(o -> surfaces.add(new Ground.Surface(kind, o)));
+            surface.refuseUnknown();
+        }
+        List<Ground.KeepClear> keepClear = new ArrayList<>();
+        for (Cursor one : ground.objects("keepClear", "keep-clear", 500)) {
+            keepClear.addAll(keepClear(one));
+        }
+        List<Ground.Level> levels = new ArrayList<>();
+        for (Cursor level : ground.objects("levels", "level", 500)) {
+            if (!level.has("at") || !level.has("drop")) {
+                level.stop("", "needs at and drop", "write {\"at\": [0, 0], \"drop\": 412}");
+            }
+            levels.add(new Ground.Level(level.point("at", new Point(0, 0)), level.length("drop", 0, -20_000, 20_000)));
+            level.refuseUnknown();
+        }
+        double north = ground.number("north", 0, -360, 360, 3, "degrees");
+        ground.refuseUnknown();
+        return new Ground(outline, surfaces, keepClear, levels, north);
+    }
+
+    /** A line of several places is kept clear leg by leg. */
+    private static List<Ground.KeepClear> keepClear(Cursor one) {
+        String kind = one.choice("kind", "other", CLEARANCE.keySet().stream().sorted().toArray(String[]::new));
+        double clearance = one.length("clearance", CLEARANCE.get(kind), 0, 20_000);
+        List<List<Point>> shapes = new ArrayList<>();
+        double leaf = 0;
+        boolean swingsIn = true;
+        if (kind.equals("gate")) {
+            Point hinge = one.point("hinge", new Point(0, 0));
+            leaf = one.length("leaf", 900, 100, 10_000);
+            swingsIn = one.choice("swing", "in", "in", "out").equals("in");
+            // without a direction the closed leaf lies along the side of the yard that the hinge hangs in
+            if (one.has("closed")) {
+                double closed = Math.toRadians(one.number("closed", 0, -360, 360, 3, "degrees"));
+                shapes.add(List.of(hinge, new Point(hinge.x() + leaf * Math.cos(closed), hinge.y() + leaf * Math.sin(closed))));
+            } else {
+                shapes.add(List.of(hinge));
+            }
+        } else if (one.has("outline")) {
+            GardenReader.outline(one, "outline", MOST_CORNERS).ifPresent(outline -> shapes.add(outline.corners()));
+        } else if (one.has("line")) {
+            List<Point> line = one.points("line", MOST_CORNERS);
+            if (line.size() < 2) {
+                one.stop("line", line.size() + " places make no line", "give at least 2 places");
+            }
+            for (int i = 1; i < line.size(); i++) {
+                shapes.add(line.subList(i - 1, i + 1));
+            }
+        } else {
+            if (!one.has("at")) {
+                one.stop("at", "is missing", "give at, line or outline");
+            }
+            shapes.add(List.of(one.point("at", new Point(0, 0))));
+        }
+        one.refuseUnknown();
+        List<Ground.KeepClear> kept = new ArrayList<>();
+        for (List<Point> shape : shapes) {
+            kept.add(new Ground.KeepClear(kind, shape, clearance, leaf, swingsIn));
+        }
+        return kept;
+    }
+}

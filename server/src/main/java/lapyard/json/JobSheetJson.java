@@ -1,0 +1,278 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lapyard.construction.BedWork;
+import lapyard.construction.Piece;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.geometry.Rectangle;
+import lapyard.job.JobSheet;
+import lapyard.order.Slip;
+import lapyard.order.SlipLine;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.RackBoard;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+
+/** The wire form of a job sheet, a slip and findings. Numbers of mm to 0.1, other amounts to six decimals. */
+public final class JobSheetJson {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+
+    private JobSheetJson() {}
+
+    /** @param revision of the stored garden; empty where nothing was stored */
+    public static ObjectNode of(JobSheet sheet, Optional<Long> revision) {
+        ObjectNode json = NODES.objectNode();
+        json.put("garden", sheet.garden().name());
+        revision.ifPresentOrElse(number -> json.put("revision", number), () -> json.putNull("revision"));
+        ArrayNode beds = json.putArray("beds");
+        sheet.beds().forEach(bed -> beds.add(bed(bed)));
+        ArrayNode paths = json.putArray("paths");
+        for (JobSheet.PathSheet path : sheet.paths()) {
+            ObjectNode one = paths.addObject();
+            one.put("id", path.path().id());
+            one.put("name", path.path().name());
+            ArrayNode cover = one.putArray("cover");
+            path.cover().forEach(outline -> cover.add(outline(outline)));
+            one.set("quantities", quantities(path.quantities()));
+        }
+        json.set("cutting", cuttings(sheet.cutting()));
+        json.set("strips", cuttings(sheet.strips()));
+        ArrayNode rolls = json.putArray("rolls");
+        for (JobSheet.MaterialRolls material : sheet.rolls()) {
+            ObjectNode one = rolls.addObject();
+            one.put("material", material.material());
+            one.set("metresBedByBed", number(material.metresBedByBed(), 3));
+            one.set("result", RollsJson.write(material.result()));
+        }
+        json.set("slip", slip(sheet.slip()));
+        json.set("snags", findings(sheet.snags()));
+        ArrayNode rack = json.putArray("rack");
+        for (RackBoard board : sheet.garden().rack()) {
+            ObjectNode one = rack.addObject();
+            one.put("id", board.id());
+            one.put("section", board.section());
+            one.set("length", number(board.lengthMm(), 1));
+            one.put("count", board.count());
+        }
+        ArrayNode defaults = json.putArray("defaults");
+        sheet.garden().defaulted().forEach(defaults::add);
+        return json;
+    }
+
+    private static ObjectNode bed(JobSheet.BedSheet sheet) {
+        BedWork work = sheet.work();
+        Bed bed = work.bed();
+        ObjectNode json = NODES.objectNode();
+        json.put("id", bed.id());
+        json.put("name", bed.name());
+        json.put("type", bed.type());
+        json.put("weekend", bed.weekend());
+        json.put("section", bed.section().id());
+        json.put("courses", bed.courses());
+        json.set("height", number(bed.heightMm(), 1));
+        json.set("outline", outline(bed.inYard()));
+        json.set("inner", outline(work.inner().placed(bed.placement())));
+        ArrayNode walls = json.putArray("walls");
+        for (int side = 0; side < bed.outline().sides(); side++) {
+            ObjectNode wall = walls.addObject();
+            String letter = Bed.wallLetter(side);
+            wall.put("wall", letter);
+            wall.set("length", number(bed.outline().sideMm(side), 1));
+            wall.put("seen", !bed.hidden().contains(letter));
+        }
+        ArrayNode floor = json.putArray("floor");
+        work.floor().forEach(rectangle -> floor.add(rectangle(rectangle)));
+        ArrayNode pieces = json.putArray("pieces");
+        work.pieces().forEach(piece -> pieces.add(piece(piece)));
+        ArrayNode seams = json.putArray("seams");
+        work.seams().forEach(seam -> {
+            ObjectNode one = seams.addObject();
+            one.put("course", seam.course());
+            one.put("wall", seam.wall());
+            one.set("at", number(seam.atMm(), 1));
+        });
+        ArrayNode notches = json.putArray("notches");
+        work.notches().forEach(notch -> {
+            ObjectNode one = notches.addObject();
+            one.put("wall", notch.wall());
+            one.set("at", number(notch.atMm(), 1));
+        });
+        ArrayNode strips = json.putArray("strips");
+        work.strips().forEach(strip -> {
+            ObjectNode one = strips.addObject();
+            one.put("id", strip.id());
+            one.put("use", strip.use());
+            one.set("length", number(strip.lengthMm(), 1));
+        });
+        ArrayNode slats = json.putArray("slats");
+        work.slats().forEach(cut -> {
+            ObjectNode one = slats.addObject();
+            one.set("length", number(cut.lengthMm(), 1));
+            one.put("count", cut.count());
+        });
+        ArrayNode liner = json.putArray("liner");
+        work.liner().forEach(piece -> {
+            ObjectNode one = liner.addObject();
+            one.put("id", piece.id());
+            one.set("width", number(piece.widthMm(), 1));
+            one.set("height", number(piece.heightMm(), 1));
+            one.put("layingOrder", piece.layingOrder());
+            one.set("floor", rectangle(piece.floor()));
+        });
+        json.set("quantities", quantities(sheet.quantities()));
+        return json;
+    }
+
+    private static ObjectNode piece(Piece piece) {
+        ObjectNode json = NODES.objectNode();
+        json.put("mark", piece.mark());
+        json.put("course", piece.course());
+        json.put("wall", piece.wall());
+        json.put("part", piece.part());
+        json.set("length", number(piece.lengthMm(), 1));
+        json.put("runsPast", piece.runsPast().name().toLowerCase(Locale.ROOT));
+        json.set("from", number(piece.fromMm(), 1));
+        json.put("seen", piece.seen());
+        json.set("lies", rectangle(piece.lies()));
+        return json;
+    }
+
+    private static ArrayNode cuttings(List<JobSheet.SectionCutting> cuttings) {
+        ArrayNode json = NODES.arrayNode();
+        for (JobSheet.SectionCutting cutting : cuttings) {
+            ObjectNode one = json.addObject();
+            one.put("section", cutting.section());
+            one.put("boardsBedByBed", cutting.boardsBedByBed());
+            one.set("result", CuttingJson.write(cutting.result()));
+        }
+        return json;
+    }
+
+    public static ArrayNode quantities(List<Quantity> quantities) {
+        ArrayNode json = NODES.arrayNode();
+        for (Quantity quantity : quantities) {
+            ObjectNode one = json.addObject();
+            one.put("key", quantity.key());
+            one.set("value", number(quantity.value(), 6));
+            one.put("unit", quantity.unit());
+            one.set("working", working(quantity.working()));
+        }
+        return json;
+    }
+
+    private static ObjectNode working(Working working) {
+        ObjectNode json = NODES.objectNode();
+        ArrayNode inputs = json.putArray("inputs");
+        for (Working.Input input : working.inputs()) {
+            ObjectNode one = inputs.addObject();
+            one.put("name", input.name());
+            one.set("value", number(input.value(), 6));
+            one.put("unit", input.unit());
+        }
+        json.put("formula", working.formula());
+        json.put("source", working.source());
+        return json;
+    }
+
+    /** Money is text, so that no reader rounds it. */
+    public static ObjectNode slip(Slip slip) {
+        ObjectNode json = NODES.objectNode();
+        json.put("currency", slip.currency().getCode());
+        json.put("total", slip.total().toPlainString());
+        json.put("atLeast", slip.atLeast());
+        ArrayNode lines = json.putArray("lines");
+        for (SlipLine line : slip.lines()) {
+            ObjectNode one = lines.addObject();
+            one.put("item", line.item());
+            one.put("label", line.label());
+            one.set("need", number(line.need(), 6));
+            one.put("unit", line.unit());
+            ArrayNode packs = one.putArray("packs");
+            for (SlipLine.PackCount pack : line.packs()) {
+                ObjectNode count = packs.addObject();
+                count.put("pack", pack.pack());
+                count.put("count", pack.count());
+                money(count, "price", pack.price());
+            }
+            one.set("leftOver", number(line.leftOver(), 6));
+            money(one, "cost", line.cost());
+            money(one, "bedByBed", line.bedByBed());
+            money(one, "saved", line.saved());
+            one.set("working", working(line.working()));
+        }
+        return json;
+    }
+
+    private static void money(ObjectNode json, String field, Optional<BigDecimal> amount) {
+        amount.ifPresentOrElse(money -> json.put(field, money.toPlainString()), () -> json.putNull(field));
+    }
+
+    public static ArrayNode findings(List<Finding> findings) {
+        ArrayNode json = NODES.arrayNode();
+        for (Finding finding : findings) {
+            ObjectNode one = json.addObject();
+            one.put("weight", finding.weight().name());
+            one.put("where", finding.where());
+            one.put("text", finding.text());
+            finding.amount().ifPresentOrElse(
+                    amount -> {
+                        ObjectNode by = one.putObject("amount");
+                        by.set("value", number(amount.value(), 6));
+                        by.put("unit", amount.unit());
+                    },
+                    () -> one.putNull("amount"));
+            ArrayNode ways = one.putArray("ways");
+            finding.ways().forEach(ways::add);
+        }
+        return json;
+    }
+
+    private static ArrayNode outline(Outline outline) {
+        ArrayNode corners = NODES.arrayNode();
+        for (Point corner : outline.corners()) {
+            corners.addArray().add(number(corner.x(), 1)).add(number(corner.y(), 1));
+        }
+        return corners;
+    }
+
+    private static ObjectNode rectangle(Rectangle rectangle) {
+        ObjectNode json = NODES.objectNode();
+        json.set("x", number(rectangle.x(), 1));
+        json.set("y", number(rectangle.y(), 1));
+        json.set("width", number(rectangle.widthMm(), 1));
+        json.set("depth", number(rectangle.depthMm(), 1));
+        return json;
+    }
+
+    /** A plain decimal without trailing zeros; null where it is not finite. */
+    static JsonNode number(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return NODES.nullNode();
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+        return rounded.scale() <= 0 && rounded.precision() - rounded.scale() <= 18
+                ? NODES.numberNode(rounded.longValueExact())
+                : NODES.numberNode(rounded);
+    }
+
+    public static String text(JsonNode json) {
+        try {
+            return DocumentText.MAPPER.writer(SerializationFeature.INDENT_OUTPUT).writeValueAsString(json) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
+import lapyard.cutting.CuttingSolver;
+
+/** One problem's text in, its result out, for the command line and HTTP alike. */
+public final class SolveLine {
+    private SolveLine() {}
+
+    /**
+     * @param seconds at most so long
+     * @throws IllegalArgumentException for a problem that can never make sense, naming the field and the amount
+     */
+    public static ObjectNode cutting(String text, double seconds) throws UnreadableDocument {
+        return CuttingJson.write(CuttingSolver.solve(
+                CuttingJson.read(DocumentText.parse(text)),
+                new lapyard.cutting.Effort(Long.MAX_VALUE, limit(seconds))));
+    }
+
+    private static Duration limit(double seconds) {
+        return Duration.ofNanos((long) (seconds * 1e9));
+    }
+}

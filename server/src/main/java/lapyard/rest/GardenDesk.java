@@ -1,0 +1,139 @@
+package lapyard.rest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.json.GardenReader;
+import lapyard.json.GardenSchema;
+import lapyard.json.JobSheetJson;
+import lapyard.json.Reading;
+import lapyard.json.SolveLine;
+import lapyard.json.UnreadableDocument;
+import lapyard.order.SlipCsv;
+import lapyard.plan.Finding;
+
+/** The desk of the real program: documents are read, job sheets prepared once each, and shown in their forms. */
+public final class GardenDesk implements Desk {
+    /** Job sheets kept for the other forms of the same document that are asked for next. */
+    private static final int KEPT = 16;
+
+    private static final double SOLVE_SECONDS = 10;
+
+    private final Map<String, CompletableFuture<JobSheet>> kept = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, CompletableFuture<JobSheet>> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    /** A document read, and refused too for what only shows once beds, paths and levels stand together. */
+    public static Reading read(String document) throws UnreadableDocument {
+        Reading reading = GardenReader.read(document);
+        if (reading instanceof Reading.Read read) {
+            List<Finding> stops = Job.stops(read.garden());
+            if (!stops.isEmpty()) {
+                List<Finding> all = new ArrayList<>(read.findings());
+                all.addAll(stops);
+                return new Reading.Refused(all);
+            }
+        }
+        return reading;
+    }
+
+    @Override
+    public List<Finding> check(String document) {
+        return reading(document).findings();
+    }
+
+    private static Reading reading(String document) {
+        try {
+            return read(document);
+        } catch (UnreadableDocument e) {
+            return new Reading.Refused(List.of(Finding.stop("garden", e.getMessage(), null, "send one JSON object")));
+        }
+    }
+
+    @Override
+    public String jobSheetJson(String document) {
+        return JobSheetJson.of(sheet(document), Optional.empty()).toString();
+    }
+
+    @Override
+    public Optional<String> jobSheetPart(String document, String part) {
+        ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
+        JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
+        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags").contains(part);
+        return known ? Optional.of(found.toString()) : Optional.empty();
+    }
+
+    @Override
+    public byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
+        JobSheet sheet = sheet(document);
+        try {
+            return PlanPrint.file(PlanPrint.page(sheet, paper, scale, false, revisionText, ""), format);
+        } catch (IllegalArgumentException e) {
+            throw new Refused(List.of(Finding.stop("plan", e.getMessage(), null, "leave scale out for the largest that fits")));
+        }
+    }
+
+    @Override
+    public String slipCsv(String document) {
+        return SlipCsv.write(sheet(document).slip());
+    }
+
+    @Override
+    public String solve(String kind, String problem) {
+        try {
+            return SolveLine.cutting(problem, SOLVE_SECONDS).toString();
+        } catch (IllegalArgumentException | UnreadableDocument e) {
+            throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));
+        }
+    }
+
+    @Override
+    public String schema() {
+        return GardenSchema.text();
+    }
+
+    /** Whoever asks first works it out; all others wait for the same sheet. */
+    private JobSheet sheet(String document) {
+        CompletableFuture<JobSheet> own = new CompletableFuture<>();
+        CompletableFuture<JobSheet> found;
+        synchronized (kept) {
+            found = kept.putIfAbsent(document, own);
+        }
+        if (found != null) {
+            try {
+                return found.join();
+            } catch (CompletionException e) {
+                throw e.getCause() instanceof Refused refused ? new Refused(refused.findings()) : e;
+            }
+        }
+        try {
+            Reading reading = reading(document);
+            if (!(reading instanceof Reading.Read read)) {
+                throw new Refused(reading.findings());
+            }
+            JobSheet sheet = Job.prepare(read.garden());
+            own.complete(sheet);
+            return sheet;
+        } catch (RuntimeException | Error e) {
+            own.completeExceptionally(e);
+            synchronized (kept) {
+                kept.remove(document, own);
+            }
+            throw e;
+        }
+    }
+}

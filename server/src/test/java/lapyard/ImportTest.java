@@ -1,0 +1,114 @@
+package lapyard;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The table of packages: who may import whom. */
+class ImportTest {
+    private static final Path SOURCES = Path.of("src/main/java/lapyard");
+
+    /** Package, then the packages it may import; {@code working} may be imported by all. */
+    private static final String TABLE =
+            """
+            working       :
+            geometry      :
+            catalogue     :
+            order         : catalogue
+            cutting       : catalogue
+            sheets        : geometry catalogue
+            plan          : geometry catalogue
+            construction  : plan geometry catalogue
+            fill          : construction plan geometry catalogue
+            ground        : plan geometry
+            stages        : construction fill
+            job           : stages fill construction ground plan sheets cutting order catalogue geometry
+            drawing       : geometry
+            diagrams      : drawing geometry catalogue plan construction cutting sheets stages
+            json          : job stages fill construction ground plan sheets cutting order catalogue geometry
+            store         : json plan
+            rest          : store json job ground diagrams drawing plan catalogue cutting sheets order construction
+            cli           : rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
+            """;
+
+    private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");
+
+    @Test
+    void everyPackageImportsOnlyWhatTheTableAllows() throws IOException {
+        Map<String, Set<String>> allowed = table();
+        List<String> wrong = new ArrayList<>();
+        for (Path file : sources()) {
+            String own = packageOf(file);
+            Matcher used = IMPORT.matcher(Files.readString(file).replaceAll("(?m)^package .*$", ""));
+            while (used.find()) {
+                String other = used.group(1);
+                if (!other.equals(own) && !other.equals("working") && allowed.containsKey(other)
+                        && !allowed.getOrDefault(own, Set.of()).contains(other)) {
+                    wrong.add(file + " may not import " + other);
+                }
+            }
+        }
+        assertEquals(List.of(), wrong.stream().distinct().toList());
+    }
+
+    @Test
+    void everyPackageStandsInTheTableAndSaysWhatItIs() throws IOException {
+        Map<String, Set<String>> allowed = table();
+        for (Path file : sources()) {
+            assertTrue(allowed.containsKey(packageOf(file)), file + ": its package is not in the table");
+            assertTrue(Files.exists(file.resolveSibling("package-info.java")), file + ": no package-info.java beside it");
+        }
+    }
+
+    @Test
+    void theTableItselfHasNoCircle() {
+        Map<String, Set<String>> left = table();
+        while (!left.isEmpty()) {
+            Set<String> free = new TreeSet<>();
+            left.forEach((name, imports) -> {
+                if (imports.stream().noneMatch(left::containsKey)) {
+                    free.add(name);
+                }
+            });
+            assertTrue(!free.isEmpty(), "a circle among " + left.keySet());
+            left.keySet().removeAll(free);
+        }
+    }
+
+    private static Map<String, Set<String>> table() {
+        Map<String, Set<String>> table = new TreeMap<>();
+        TABLE.lines().filter(line -> !line.isBlank()).forEach(line -> {
+            String[] sides = line.split(":", -1);
+            Set<String> imports = new TreeSet<>(List.of(sides[1].strip().split("\\s+")));
+            imports.remove("");
+            table.put(sides[0].strip(), imports);
+        });
+        return table;
+    }
+
+    private static List<Path> sources() throws IOException {
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            return files.filter(file -> file.toString().endsWith(".java")).sorted().toList();
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private static String packageOf(Path file) {
+        return SOURCES.relativize(file).getName(0).toString();
+    }
+}

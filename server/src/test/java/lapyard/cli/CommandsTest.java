@@ -1,0 +1,210 @@
+package lapyard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Commands as typed: what they print, what they write, how they end. */
+@ResourceLock("standard streams")
+class CommandsTest {
+    private static final Set<String> OUTPUTS =
+            Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json");
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    @TempDir
+    Path folder;
+
+    private record Ended(int code, String out, String err) {}
+
+    private static Ended run(String... args) {
+        PrintStream oldOut = System.out;
+        PrintStream oldErr = System.err;
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
+        System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
+        try {
+            int code = Lapyard.run(args);
+            return new Ended(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        } finally {
+            System.setOut(oldOut);
+            System.setErr(oldErr);
+        }
+    }
+
+    private static Ended piped(String input, String... args) {
+        InputStream old = System.in;
+        System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
+        try {
+            return run(args);
+        } finally {
+            System.setIn(old);
+        }
+    }
+
+    private Path garden(String text) throws IOException {
+        return Files.writeString(folder.resolve("garden.json"), text);
+    }
+
+    static Stream<Path> samples() throws IOException {
+        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void takeOffWritesEveryFileOfASample(Path sample) throws IOException {
+        Path out = folder.resolve("deep/er/out");
+        Ended ended = run("take-off", sample.toString(), "--out", out.toString());
+        assertEquals(0, ended.code(), ended.err());
+        assertEquals(new TreeSet<>(OUTPUTS), names(out));
+        JsonNode sheet = MAPPER.readTree(out.resolve("job-sheet.json").toFile());
+        assertEquals(sheet.get("slip"), MAPPER.readTree(out.resolve("slip.json").toFile()));
+        for (String key : List.of("garden", "revision", "beds", "paths", "cutting", "rolls", "slip", "snags")) {
+            assertTrue(sheet.has(key), key);
+        }
+        for (JsonNode bed : sheet.get("beds")) {
+            for (JsonNode quantity : bed.get("quantities")) {
+                assertFalse(quantity.at("/working/formula").asText().isBlank(), quantity.toString());
+                assertFalse(quantity.at("/working/source").asText().isBlank(), quantity.toString());
+            }
+        }
+        assertTrue(Files.readString(out.resolve("slip.csv")).contains(sheet.at("/slip/total").asText()));
+    }
+
+    @Test
+    void takeOffReadsStandardInput() throws IOException {
+        Path out = folder.resolve("out");
+        Ended ended = piped("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}", "take-off", "-", "--out", out.toString());
+        assertEquals(0, ended.code(), ended.err());
+        assertEquals(new TreeSet<>(OUTPUTS), names(out));
+    }
+
+    @Test
+    void whatCannotBeMadeIsLeftOutAndTheRestIsWritten() throws IOException {
+        Path out = folder.resolve("out");
+        Ended ended = run("take-off",
+                garden("{\"beds\":[{\"width\":6000,\"depth\":1200,\"courses\":1,\"seams\":false}]}").toString(), "--out", out.toString());
+        assertEquals(1, ended.code());
+        assertTrue(ended.out().startsWith("at least GBP"), ended.out());
+        assertTrue(ended.err().contains("5900"), ended.err());
+        assertEquals(new TreeSet<>(OUTPUTS), names(out));
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            {"beds":[{"width":2400,"depth":1200,"colour":1}]} | bed A, colour
+            {"beds":[{"outline":[[0,0],[3000,3000],[3000,0],[0,3000]]}]} | crosses
+            {"beds":[{"outline":[[0,0],[3000,0],[3100,2000],[0,2000]]}]} | degrees off a right angle
+            {"beds":[{"width":240,"depth":1200}]} | 60 too short
+            {"beds":[{"width":460,"depth":1200}]} | 40 too narrow inside
+            {"ground":{"outline":[[0,0],[5000,0],[5000,5000],[0,5000]]},"beds":[],"paths":[{"line":[[0,2000],[6000,2000]],"width":900}]} | path P1
+            {"ground":{"levels":[{"at":[0,0],"drop":1}]},"beds":[]} | readings give no plane
+            """)
+    void aStopIsSaidAndNothingIsWritten(String text, String says) throws IOException {
+        Path out = folder.resolve("out");
+        Ended ended = run("take-off", garden(text).toString(), "--out", out.toString());
+        assertEquals(2, ended.code());
+        assertTrue(ended.err().contains(says), ended.err());
+        assertTrue(ended.err().startsWith("STOP ") && ended.err().contains("Way out: "), ended.err());
+        assertFalse(Files.exists(out));
+        Ended snags = run("snags", folder.resolve("garden.json").toString());
+        assertEquals(2, snags.code());
+        assertTrue(snags.out().contains(says), snags.out());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            take-off absent.json --out x          | absent.json is not there
+            take-off ../samples --out x           | is a folder
+            take-off ../samples/three-entries.json | --out
+            take-off ../samples/three-entries.json --out pom.xml | is a file, not a folder
+            take-off ../samples/village-hall.json --out target/never --scale 10 | too large for A3 at 1:10
+            take-off ../samples/village-hall.json --out target/never --scale 0  | scale
+            take-off ../samples/village-hall.json --out target/never --paper A9 | A9
+            snags                                 | GARDEN.json
+            solve cutting absent.jsonl            | absent.jsonl is not there
+            solve planting x                      | planting
+            solve cutting pom.xml                 | pom.xml, line 1
+            solve cutting pom.xml --seconds 0     | --seconds 0
+            dig                                   | dig
+            """)
+    void whatIsTypedWrongIsOneLineAndExitCodeTwo(String line, String says) {
+        Ended ended = run(line.strip().split("\\s+"));
+        assertEquals(2, ended.code(), ended.out() + ended.err());
+        assertTrue(ended.err().contains(says), ended.err());
+        assertEquals(1, ended.err().strip().lines().count(), ended.err());
+        assertFalse(ended.err().contains("Exception"), ended.err());
+        assertFalse(Files.exists(Path.of("target/never")));
+    }
+
+    @Test
+    void aHundredMegabytesAreRefusedWithTheirSize() throws IOException {
+        Path large = folder.resolve("large.json");
+        try (RandomAccessFile file = new RandomAccessFile(large.toFile(), "rw")) {
+            file.setLength(100_000_000);
+        }
+        Ended ended = run("snags", large.toString());
+        assertEquals(2, ended.code());
+        assertTrue(ended.err().contains("100.0 MB"), ended.err());
+    }
+
+    @Test
+    void snagsEndWithZeroForNotesAndOneForSnags() throws IOException {
+        assertEquals(0, run("snags", garden("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}").toString()).code());
+        Ended overlapping = run("snags", garden("{\"beds\":[{\"width\":2400,\"depth\":1200},{\"width\":2400,\"depth\":1200,\"at\":[1000,0]}]}").toString());
+        assertEquals(1, overlapping.code());
+        assertTrue(overlapping.out().lines().anyMatch(line -> line.startsWith("SNAG bed")), overlapping.out());
+    }
+
+    /** Three of 996 with two kerfs of 4 fill 2996 of a 3000 board; a 6100 fits nowhere. */
+    @Test
+    void solveAnswersEachLineInOrder() throws IOException {
+        Path problems = Files.writeString(folder.resolve("problems.jsonl"), """
+                {"name":"first","kerf":4,"endTrim":0,"keepOffcut":300,"stock":[{"id":"L","length":3000}],"pieces":[{"id":"a","length":996,"count":3}]}
+
+                {"name":"second","kerf":4,"endTrim":10,"keepOffcut":300,"stock":[{"id":"L","length":4800,"price":36.00}],"pieces":[{"id":"z","length":6100}]}
+                """);
+        Ended ended = run("solve", "cutting", problems.toString());
+        assertEquals(1, ended.code(), ended.err());
+        List<String> lines = ended.out().lines().toList();
+        assertEquals(2, lines.size());
+        JsonNode first = MAPPER.readTree(lines.get(0));
+        assertEquals("first", first.get("name").asText());
+        assertEquals(1, first.get("boards").asInt());
+        assertTrue(first.get("proven").asBoolean());
+        JsonNode second = MAPPER.readTree(lines.get(1));
+        assertEquals("z", second.at("/unplaced/0/id").asText());
+        Path results = folder.resolve("results.jsonl");
+        assertEquals(1, run("solve", "cutting", problems.toString(), "--out", results.toString()).code());
+        assertEquals(2, Files.readAllLines(results).size());
+    }
+
+    private static Set<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new));
+        }
+    }
+}

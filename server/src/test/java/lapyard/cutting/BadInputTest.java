@@ -1,0 +1,122 @@
+package lapyard.cutting;
+
+import static lapyard.cutting.Jobs.board;
+import static lapyard.cutting.Jobs.job;
+import static lapyard.cutting.Jobs.onHand;
+import static lapyard.cutting.Jobs.piece;
+import static lapyard.cutting.Jobs.pieces;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+class BadInputTest {
+    private static final List<CuttingProblem.Stock> LONG = List.of(board(4800, "36.00"));
+
+    private static CuttingResult.Unplaced only(CuttingProblem problem) {
+        var result = Jobs.solved(problem, Effort.FULL);
+        assertEquals(1, result.unplaced().size(), result.unplaced().toString());
+        return result.unplaced().get(0);
+    }
+
+    private static String refused(CuttingProblem problem) {
+        return assertThrows(IllegalArgumentException.class, () -> CuttingSolver.solve(problem, Effort.QUICK))
+                .getMessage();
+    }
+
+    @Test
+    void aPieceLongerThanEveryBoardIsNamedAndTheRestIsPlanned() {
+        var problem = job("x", 4, 10, LONG, List.of(piece("Z", 6100, 1), piece("A", 2900, 1)));
+        assertEquals("longer than every stock length: 6100 needed, 4780 usable", only(problem).why());
+        assertEquals(1, Jobs.solved(problem, Effort.QUICK).boards());
+    }
+
+    @Test
+    void aPieceAsLongAsTheUsableBoardFitsAndOneThousandthMoreDoesNot() {
+        assertEquals(1, Jobs.solved(job("x", 4, 10, LONG, pieces(4780, 1)), Effort.QUICK).boards());
+        var longer = only(job("x", 4, 10, LONG, pieces(4780.001, 1)));
+        assertEquals("longer than every stock length: 4780.001 needed, 4780 usable", longer.why());
+    }
+
+    @Test
+    void withoutAnyStockEveryPieceIsNamed() {
+        assertEquals("no board to cut it from: 900 needed", only(job("x", 4, 10, List.of(), pieces(900, 2))).why());
+        var none = job("x", 4, 10, List.of(onHand("R", 4800, "0", 0)), pieces(900, 2));
+        assertEquals("no board to cut it from: 900 needed", only(none).why());
+    }
+
+    @Test
+    void whenTheBoardsOnHandRunOutTheShortfallIsCounted() {
+        var result = Jobs.solved(
+                job("x", 4, 10, List.of(onHand("R", 2000, "3", 2)), pieces(900, 5, 600, 1)), Effort.FULL);
+        assertEquals(2, result.unplaced().stream().mapToInt(CuttingResult.Unplaced::count).sum());
+        assertTrue(result.unplaced().get(0).why().contains("wait when the boards on hand are used up"));
+        assertTrue(result.proven());
+    }
+
+    @Test
+    void aGoodFaceThatNoBoardOffersIsNamed() {
+        var plain = new CuttingProblem.Stock("plain", 4800, BigDecimal.ONE, OptionalInt.empty(), false);
+        var shortGood = new CuttingProblem.Stock("short", 1000, BigDecimal.ONE, OptionalInt.empty(), true);
+        var seen = List.of(new CuttingProblem.Demand("A", 2300, 2, 1, true));
+        assertEquals("no board with a good face: 2300 needed", only(job("x", 4, 10, List.of(plain), seen)).why());
+        assertEquals(
+                "longer than every board with a good face: 2300 needed, 980 usable",
+                only(job("x", 4, 10, List.of(plain, shortGood), seen)).why());
+    }
+
+    @Test
+    void countsOfNoneAndOfABillionAreNamed() {
+        assertEquals("count is 0: nothing to cut", only(job("x", 4, 10, LONG, pieces(900, 0, 600, 1))).why());
+        String many = only(job("x", 4, 10, LONG, pieces(600, 1, 900, 1_000_000_000))).why();
+        assertEquals("1000000000 asked: one job plans at most 1000000 pieces, 1 stand before these", many);
+    }
+
+    @Test
+    void aMillionPiecesAreStillPlanned() {
+        var result = Jobs.solved(job("x", 4, 10, LONG, pieces(900, 400_000, 1400, 600_000)), Effort.QUICK);
+        assertTrue(result.unplaced().isEmpty());
+        assertTrue(result.cost().doubleValue() <= 1.001 * result.lowerBound().doubleValue());
+    }
+
+    @Test
+    void aPieceThinnerThanTheSawCutIsNamed() {
+        assertEquals(
+                "shorter than the saw cut: 3 long, kerf 4", only(job("x", 4, 10, LONG, pieces(3, 1, 900, 1))).why());
+    }
+
+    @Test
+    void whatCanNeverMakeSenseIsRefusedByName() {
+        assertEquals(
+                "board L4800 stands twice in the stock: give each its own id",
+                refused(job("x", 4, 10, List.of(LONG.get(0), LONG.get(0)), pieces(900, 1))));
+        assertEquals(
+                "piece A is listed twice: give each line its own id",
+                refused(job("x", 4, 10, LONG, List.of(piece("A", 900, 1), piece("A", 800, 1)))));
+        assertEquals("kerf must be 0 or more and at most 2000000 mm, was -4", refused(job("x", -4, 10, LONG, List.of())));
+        assertEquals(
+                "end trim must be 0 or more and at most 2000000 mm, was NaN",
+                refused(job("x", 4, Double.NaN, LONG, List.of())));
+        assertEquals(
+                "piece P0-0 must be above 0 and at most 2000000 mm, was 0", refused(job("x", 4, 10, LONG, pieces(0, 1))));
+        assertEquals(
+                "board L1000000000 must be above 0 and at most 2000000 mm, was 1000000000",
+                refused(job("x", 4, 10, List.of(board(1e9, "1")), List.of())));
+        assertEquals(
+                "board L4800: price must be 0 or more, was -1",
+                refused(job("x", 4, 10, List.of(board(4800, "-1")), List.of())));
+        assertEquals("piece A: count must be 0 or more, was -2", refused(job("x", 4, 10, LONG, List.of(piece("A", 9, -2)))));
+    }
+
+    @Test
+    void freeBoardsAreStillCounted() {
+        var result = Jobs.solved(job("x", 0, 0, List.of(board(1000, "0")), pieces(600, 3, 400, 3)), Effort.FULL);
+        assertEquals(3, result.boards());
+        assertEquals(0, result.cost().signum());
+        assertTrue(result.proven());
+    }
+}

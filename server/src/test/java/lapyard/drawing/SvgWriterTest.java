@@ -1,0 +1,136 @@
+package lapyard.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import lapyard.geometry.Point;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.xml.sax.ErrorHandler;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXParseException;
+
+class SvgWriterTest {
+    private static final String DTD = "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" \"svg11-flat.dtd\">";
+
+    /** The JDK's parser, which took no part in writing. */
+    private static Document read(String svg) throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
+        factory.setNamespaceAware(true);
+        factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+        return factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+    }
+
+    /** Faults that a validating parser finds against the DTD of SVG 1.1 (W3C, second edition). */
+    private static List<String> faults(String svg) throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
+        factory.setValidating(true);
+        DocumentBuilder builder = factory.newDocumentBuilder();
+        builder.setEntityResolver((publicId, systemId) -> {
+            InputSource source = new InputSource(
+                    SvgWriterTest.class.getResourceAsStream("/org/apache/batik/dom/svg/resources/svg11-flat.dtd"));
+            source.setSystemId("svg11-flat.dtd");
+            return source;
+        });
+        List<String> faults = new ArrayList<>();
+        builder.setErrorHandler(new ErrorHandler() {
+            @Override
+            public void warning(SAXParseException e) {}
+
+            @Override
+            public void error(SAXParseException e) {
+                faults.add(e.getMessage());
+            }
+
+            @Override
+            public void fatalError(SAXParseException e) {
+                faults.add(e.getMessage());
+            }
+        });
+        builder.parse(new InputSource(new StringReader(svg.replaceFirst("\\?>\n", "?>\n" + DTD + "\n"))));
+        return faults;
+    }
+
+    @Test
+    void isInRealMillimetresWithOneUnitToTheMillimetre() throws Exception {
+        Element root = read(SvgWriter.write(TestPages.plain())).getDocumentElement();
+        assertEquals("210mm", root.getAttribute("width"));
+        assertEquals("148.5mm", root.getAttribute("height"));
+        assertEquals("0 0 210 148.5", root.getAttribute("viewBox"));
+        Element line = (Element) root.getElementsByTagName("polyline").item(0);
+        String[] ends = line.getAttribute("points").split("[ ,]");
+        assertEquals(60.0, Double.parseDouble(ends[2]) - Double.parseDouble(ends[0]), 1e-9);
+    }
+
+    @Test
+    void isValidAgainstTheDtdOfSvg11() throws Exception {
+        assertEquals(List.of(), faults(SvgWriter.write(TestPages.plain())));
+        String broken = SvgWriter.write(TestPages.plain()).replaceFirst("<circle ", "<circel ");
+        assertFalse(faults(broken).isEmpty(), "the check finds nothing at all");
+    }
+
+    @Test
+    void isTheSameToTheByteEachTime() {
+        assertEquals(SvgWriter.write(TestPages.plain()), SvgWriter.write(TestPages.plain()));
+    }
+
+    @Test
+    void whatPeopleTypeIsTextAndNothingElse() throws Exception {
+        for (String words : TestPages.HOSTILE) {
+            String svg = SvgWriter.write(TestPages.saying(words));
+            Document document = read(svg);
+            assertEquals(0, document.getElementsByTagName("script").getLength());
+            assertEquals(1, document.getElementsByTagName("text").getLength());
+            String text = document.getElementsByTagName("text").item(0).getTextContent();
+            assertEquals(PlainText.of(words), text);
+            assertEquals(text, document.getElementsByTagName("title").item(0).getTextContent());
+            assertEquals(List.of(), faults(svg));
+        }
+    }
+
+    @Test
+    void refersToNothingOutsideAndRunsNothing() {
+        String svg = SvgWriter.write(TestPages.plain());
+        for (String never : List.of("href", "url(", "<script", "<image", "<style", "<foreignObject", " on", "DOCTYPE", "ENTITY")) {
+            assertFalse(svg.contains(never), never);
+        }
+        assertEquals(
+                List.of("http://www.w3.org/2000/svg", "http://www.w3.org/1999/xlink"),
+                java.util.regex.Pattern.compile("https?://[^\"]*").matcher(svg).results().map(r -> r.group()).distinct().toList());
+    }
+
+    @Test
+    void idsAreXmlNamesAndDifferForDifferentCodes() {
+        assertEquals("bed-M", Shape.id("bed", "M"));
+        assertFalse(Shape.id("bed", "a b").equals(Shape.id("bed", "a_b")));
+        for (String words : TestPages.HOSTILE) {
+            assertTrue(Shape.id("bed", words).matches("[A-Za-z_][A-Za-z0-9._-]*"));
+        }
+        assertThrows(IllegalArgumentException.class, () -> new Shape.Group("two words", "", "", List.of()));
+    }
+
+    @Test
+    void numbersAreShortAndNeverInAnotherLanguagesForm() {
+        assertEquals("0", SvgDocument.number(-0.0001));
+        assertEquals("0.001", SvgDocument.number(0.001));
+        assertEquals("-12.05", SvgDocument.number(-12.05));
+        assertEquals("1000000", SvgDocument.number(1e6));
+        assertEquals("0.1", SvgDocument.number(0.1));
+    }
+
+    @Test
+    void whatCannotBeDrawnIsRefusedWithItsValue() {
+        assertThrows(IllegalArgumentException.class, () -> new Page("", 0, 100, List.of()));
+        assertThrows(IllegalArgumentException.class, () -> Stroke.of("red\" onload=\"x", 1));
+        assertThrows(IllegalArgumentException.class, () -> Stroke.of("#23303A", -1));
+        assertThrows(IllegalArgumentException.class, () -> Shape.Lines.of(TestPages.PEN, new Point(0, 0)));
+    }
+}

@@ -1,0 +1,60 @@
+package lapyard.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import lapyard.construction.Course;
+import lapyard.construction.Piece;
+import lapyard.geometry.Outline;
+import lapyard.order.SlipLine;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every garden under samples/ goes through the whole job, and what comes out adds up. */
+class SamplesTest {
+    static Stream<Path> samples() throws IOException {
+        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void theWholeJobAddsUp(Path sample) throws IOException {
+        Garden garden = Gardens.garden(Files.readString(sample));
+        assertEquals(List.of(), Job.stops(garden));
+        JobSheet sheet = Job.prepare(garden);
+
+        for (JobSheet.BedSheet bed : sheet.beds()) {
+            Outline outline = bed.work().bed().outline();
+            double ring = outline.perimeterMm() - 4 * bed.work().bed().section().thicknessMm();
+            for (Course course : bed.work().courses()) {
+                assertEquals(ring, course.pieces().stream().mapToDouble(Piece::lengthMm).sum(), 0.1 * outline.sides(),
+                        "bed " + bed.work().bed().id() + ", course " + course.number());
+            }
+        }
+        List<String> wanted = sheet.beds().stream().flatMap(bed -> bed.work().pieces().stream()).map(Piece::mark).sorted().toList();
+        List<String> planned = Stream.concat(
+                        sheet.cutting().stream().flatMap(cut -> cut.result().plan().stream()).flatMap(board -> board.pieces().stream()),
+                        sheet.cutting().stream().flatMap(cut -> cut.result().unplaced().stream()).map(one -> one.id()))
+                .sorted()
+                .toList();
+        assertEquals(wanted, planned);
+        for (JobSheet.SectionCutting cut : sheet.cutting()) {
+            assertTrue(cut.result().lowerBound().compareTo(cut.result().cost()) <= 0, cut.section());
+        }
+        BigDecimal sum = sheet.slip().lines().stream().flatMap(line -> line.cost().stream()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertEquals(sum, sheet.slip().total());
+        for (SlipLine line : sheet.slip().lines()) {
+            assertTrue(line.saved().orElse(BigDecimal.ZERO).signum() >= 0, "pooling never costs more: " + line);
+            assertTrue(line.need() > 0, line.toString());
+        }
+        assertEquals(garden.beds().stream().map(Bed::id).toList(), sheet.beds().stream().map(bed -> bed.work().bed().id()).toList());
+    }
+}

@@ -1,0 +1,192 @@
+package lapyard.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Weight;
+import lapyard.plan.Garden;
+import lapyard.plan.Lap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class GardenReaderTest {
+    static Garden read(String text) throws UnreadableDocument {
+        Reading reading = GardenReader.read(text);
+        return assertInstanceOf(Reading.Read.class, reading, () -> reading.findings().toString()).garden();
+    }
+
+    private static List<Finding> refused(String text) throws UnreadableDocument {
+        return assertInstanceOf(Reading.Refused.class, GardenReader.read(text)).findings();
+    }
+
+    private static Finding stop(String text) throws UnreadableDocument {
+        Finding finding = refused(text).get(0);
+        assertEquals(Weight.STOP, finding.weight());
+        assertFalse(finding.ways().isEmpty(), "a way out is named: " + finding);
+        return finding;
+    }
+
+    @Test
+    void aBedInThreeEntriesIsAWholeGarden() throws UnreadableDocument {
+        Garden garden = read("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}");
+        Bed bed = garden.beds().get(0);
+        assertEquals("A", bed.id());
+        assertEquals(3, bed.courses());
+        assertEquals(600, bed.heightMm());
+        assertEquals(Lap.TURNING, bed.lap());
+        assertEquals(2 * (2400 + 1200), bed.outline().perimeterMm());
+        assertEquals("GBP", garden.currency());
+        assertTrue(garden.catalogue().examplePrices());
+    }
+
+    @Test
+    void everyDefaultIsWrittenDown() throws UnreadableDocument {
+        Set<String> defaulted = Set.copyOf(read("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}").defaulted());
+        for (String pointer : List.of("/currency", "/units", "/saw/kerf", "/beds/0/section", "/beds/0/liner/lap", "/beds/0/fill/settlement")) {
+            assertTrue(defaulted.contains(pointer), pointer);
+        }
+        assertFalse(defaulted.contains("/beds/0/courses"));
+    }
+
+    @Test
+    void threeFormsOfOneOutlineAreOneBed() throws UnreadableDocument {
+        Garden garden = read("""
+                {"beds":[
+                 {"id":"X","width":3000,"depth":2000},
+                 {"id":"Y","walls":[{"length":3000},{"length":2000},{"length":3000},{"length":2000}]},
+                 {"id":"Z","outline":[[0,2000],[0,0],[3000,0],[3000,2000]]}]}""");
+        assertEquals(1, garden.beds().stream().map(Bed::outline).collect(Collectors.toSet()).size());
+    }
+
+    @Test
+    void wallsTurnLeftAndRightRoundAnL() throws UnreadableDocument {
+        Bed bed = read("""
+                {"beds":[{"walls":[{"length":3000},{"length":1500},{"length":1200,"turn":"right"},
+                 {"length":900},{"length":1800},{"length":2400}]}]}""").beds().get(0);
+        assertEquals(
+                List.of(new Point(0, 0), new Point(3000, 0), new Point(3000, 1500), new Point(1800, 1500), new Point(1800, 2400), new Point(0, 2400)),
+                bed.outline().corners());
+        assertEquals(6.12e6, bed.outline().areaMm2());
+    }
+
+    @Test
+    void wallsStartAtTheFrontLeftCornerWhicheverCornerWasGivenFirst() throws UnreadableDocument {
+        Bed bed = read("{\"beds\":[{\"outline\":[[2000,1000],[0,1000],[0,0],[1000,0],[2000,0]]}]}").beds().get(0);
+        assertEquals(List.of(new Point(0, 0), new Point(2000, 0), new Point(2000, 1000), new Point(0, 1000)), bed.outline().corners());
+    }
+
+    @Test
+    void aTypeIsPlacedManyTimesAndOnePlacementMayDiffer() throws UnreadableDocument {
+        Garden garden = read("""
+                {"types":[{"id":"T","width":2400,"depth":1200,"courses":3,"lap":"long-wall"}],
+                 "beds":[{"id":"1","type":"T"},{"id":"2","type":"T","at":[3000,0],"turn":90,"mirror":true,"weekend":2},
+                         {"id":"3","type":"T","at":[9000,0],"courses":2}]}""");
+        assertEquals(List.of("1", "2", "3"), garden.beds().stream().map(Bed::id).toList());
+        assertEquals(List.of(3, 3, 2), garden.beds().stream().map(Bed::courses).toList());
+        assertTrue(garden.beds().stream().allMatch(bed -> bed.lap() == Lap.LONG_WALL && bed.type().equals("T")));
+        assertEquals(2, garden.beds().get(1).weekend());
+        assertTrue(garden.beds().get(1).placement().mirror());
+    }
+
+    @Test
+    void aGardenOverridesTheCatalogueByLine() throws UnreadableDocument {
+        Garden garden = read("""
+                {"beds":[],"catalogue":{"sections":[{"id":"100x200","thickness":95,"height":195,"stock":[{"length":4800,"price":40}]}]}}""");
+        assertEquals(95, garden.catalogue().section("100x200").orElseThrow().thicknessMm());
+        assertTrue(garden.catalogue().section("50x75").isPresent());
+        assertTrue(garden.catalogue().examplePrices());
+        assertFalse(read("{\"beds\":[],\"catalogue\":{\"examples\":false}}").catalogue().section("50x75").isPresent());
+    }
+
+    @ParameterizedTest(name = "{1}: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            {"beds":[{"width":0,"depth":1200}]}                        | bed A, width          | 0 mm is under 1 mm
+            {"beds":[{"width":-5,"depth":1200}]}                       | bed A, width          | -5 mm is under 1 mm
+            {"beds":[{"width":1e9,"depth":1200}]}                      | bed A, width          | 1000000000 mm is over 100000 mm
+            {"beds":[{"width":1e999999,"depth":1200}]}                 | bed A, width          | is over 100000 mm
+            {"beds":[{"width":"2.4 m","depth":1200}]}                  | bed A, width          | needs a number of mm, has the text "2.4 m"
+            {"beds":[{"width":2400.25,"depth":1200}]}                  | bed A, width          | finer than 0.1 mm
+            {"beds":[{"width":2400}]}                                  | bed A, depth          | is missing
+            {"beds":[{}]}                                              | bed A, outline        | is missing
+            {"beds":[{"width":2400,"depth":1200,"walls":[]}]}          | bed A, outline        | more than one way
+            {"beds":[{"width":2400,"depth":1200,"courses":0}]}         | bed A, courses        | 0 is under 1
+            {"beds":[{"width":2400,"depth":1200,"courses":2.5}]}       | bed A, courses        | finer than 1
+            {"beds":[{"width":2400,"depth":1200,"colour":"red"}]}      | bed A, colour         | is not a field
+            {"beds":[{"width":2400,"depth":1200,"section":"9x9"}]}     | bed A, section        | not in the catalogue
+            {"beds":[{"width":2400,"depth":1200,"type":"Q"}]}          | bed A, type           | not among the types
+            {"beds":[{"width":2400,"depth":1200,"seen":["E"]}]}        | bed A, seen           | there is no wall "E"
+            {"beds":[{"id":"B","width":2400,"depth":1200},{"id":"B","width":2400,"depth":1200}]} | bed 2, id | stands twice
+            {"beds":[{"id":"<b>","width":2400,"depth":1200}]}          | bed 1, id             | cannot be written on a timber
+            {"beds":{}}                                                | beds                  | needs a list
+            {"beds":[7]}                                               | bed 1                 | needs an object
+            {"bed":[]}                                                 | bed                   | is not a field
+            {"format":2,"beds":[]}                                     | format                | format 2 is not known here
+            {"currency":"XQZ","beds":[]}                               | currency              | is no ISO 4217 code
+            {"beds":[{"walls":[{"length":3000},{"length":1500},{"length":2916},{"length":1500}]}]} | bed A, walls | does not close by 84
+            {"beds":[{"width":2400,"depth":1200,"fill":{"layers":[{"material":"soil.topsoil","share":70}]}}]} | bed A, fill, layers | shares add up to 70 percent, not 100
+            {"beds":[{"width":2400,"depth":1200,"fill":{"settlement":100}}]} | bed A, fill, settlement | 100 percent is over 90 percent
+            {"beds":[{"width":2400,"depth":1200,"finish":{"cover":0}}]} | bed A, finish, cover | is under 0.1
+            {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"stock":[{"length":2400,"price":5},{"length":2400,"price":6}]}]}} | section S, stock length 2, length | 2400 stands twice
+            {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"stock":[{"length":2400,"price":-5}]}]}} | section S, stock length 1, price | -5 is under 0
+            {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"density":100}]}} | section S, density | 100 kg/m3 is under 200 kg/m3
+            {"beds":[],"rack":[{"length":2750,"bad":[[2700,2800]]}]}   | board R1, bad         | is not on a board of 2750
+            {"beds":[],"paths":[{"line":[[0,0]]}]}                     | path P1, line         | 1 places make no path
+            {"beds":[],"ground":{"outline":[[0,0],[1,1]]}}             | ground, outline       | enclose nothing
+            """)
+    void badInputIsNamedWithPlaceAmountAndWayOut(String text, String where, String says) throws UnreadableDocument {
+        Finding finding = stop(text);
+        assertEquals(where, finding.where());
+        assertTrue(finding.text().contains(says), finding.text());
+    }
+
+    @Test
+    void everyFaultIsNamedAtOnce() throws UnreadableDocument {
+        assertEquals(3, refused("{\"beds\":[{\"width\":0,\"depth\":-1,\"hue\":1}]}").size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "   ", "{", "beds", "{\"beds\":[}", "{\"beds\":[],\"beds\":[]}", "{\"beds\":[]} x", "{\"width\":NaN}", "\u0000"})
+    void whatIsNotJsonIsSaidSo(String text) {
+        String message = assertThrows(UnreadableDocument.class, () -> GardenReader.read(text)).getMessage();
+        assertTrue(message.endsWith("."), message);
+        assertFalse(message.contains("com.fasterxml"), message);
+    }
+
+    @Test
+    void nestingWithoutEndIsRefused() {
+        assertThrows(UnreadableDocument.class, () -> GardenReader.read("[".repeat(100_000)));
+    }
+
+    @Test
+    void aHundredMegabytesAreRefusedBeforeTheyAreRead() {
+        String message = assertThrows(UnreadableDocument.class, () -> DocumentText.refuseTooLarge(100_000_000)).getMessage();
+        assertTrue(message.startsWith("100.0 MB: more than the 5 MB"), message);
+    }
+
+    @Test
+    void aByteOrderMarkIsAccepted() throws UnreadableDocument {
+        byte[] marked = "\uFEFF{\"beds\":[]}".getBytes(StandardCharsets.UTF_8);
+        assertEquals("{\"beds\":[]}", DocumentText.decode(marked));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"UTF-16, UTF-16", "ISO-8859-1, not UTF-8", "windows-1252, not UTF-8"})
+    void otherEncodingsAreRefusedByName(String encoding, String says) {
+        byte[] bytes = "{\"name\":\"Grüne Beete\",\"beds\":[]}".getBytes(Charset.forName(encoding));
+        String message = assertThrows(UnreadableDocument.class, () -> DocumentText.decode(bytes)).getMessage();
+        assertTrue(message.contains(says), message);
+    }
+}
