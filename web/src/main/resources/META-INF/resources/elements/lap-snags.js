@@ -51,7 +51,7 @@ export class LapSnags extends GardenElement {
     const text = [
       h('span.weight', {}, snag.weight.toLowerCase()), ' ',
       h('span.where', {}, snag.where), ': ', h('span.text', {}, snag.text),
-      (snag.ways ?? []).length ? h('span.ways', {}, snag.ways.join(' ')) : null,
+      (snag.ways ?? []).length ? h('span.ways', {}, sentence(snag.ways)) : null,
     ];
     return h(`li.${String(snag.weight).toLowerCase()}`, { 'data-snag': `snag ${i}`, onpointerenter: () => point(true), onpointerleave: () => point(false) },
       place
@@ -64,6 +64,12 @@ export class LapSnags extends GardenElement {
         }, ...text)
         : h('p', {}, ...text));
   }
+}
+
+/** The ways out as one sentence, however each was written. */
+function sentence(ways) {
+  const joined = ways.map(way => way.replace(/[.;]$/, '')).join('; or ');
+  return `${joined.charAt(0).toUpperCase()}${joined.slice(1)}.`;
 }
 
 customElements.define('lap-snags', LapSnags);

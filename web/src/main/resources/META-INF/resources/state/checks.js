@@ -9,7 +9,7 @@ const LONGEST_SIDE = 100000;
 
 const MOST_COURSES = 20;
 
-const MOST_WEEKENDS = 200;
+const MOST_WEEKENDS = 100;
 
 /** Inside width is at least 300 or twice the timber; a side is at least three times the timber. */
 export function leastSide(thickness) {

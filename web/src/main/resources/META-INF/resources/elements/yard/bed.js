@@ -46,8 +46,27 @@ export function drawnRing(bed, part, course, units) {
   return [
     s('path.lifted-soil', { d: d(inner) }),
     ...pieces.flatMap(piece => drawnPiece(piece, bed, units)),
+    ...(course === 1 ? (part?.notches ?? []).map(notch => drawnNotch(notch, bed)) : []),
     label(insidePoint(bed.outline), `${bed.id}, course ${course}`, 'code lifted'),
   ];
+}
+
+/** A wave across the timber where a drain notch is cut under it; its place counts along the clear run of the wall. */
+function drawnNotch({ wall, at }, bed) {
+  const side = bed.own.findIndex((_, i) => wallLetter(i) === wall);
+  if (side < 0) return s('g');
+  const count = bed.own.length;
+  const [before, a, b] = [bed.own[(side + count - 1) % count], bed.own[side], bed.own[(side + 1) % count]];
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [dx, dy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
+  const outer = (a[0] - before[0]) * dy - (a[1] - before[1]) * dx > 0;
+  const t = bed.section.thickness;
+  const far = at + (outer ? t : 0);
+  const wave = [0, 0.25, 0.5, 0.75, 1].map((deep, i) => {
+    const along = far + (i % 2 ? t * 0.18 : -t * 0.18);
+    return placePoint([a[0] + dx * along - dy * deep * t, a[1] + dy * along + dx * deep * t], bed.placement);
+  });
+  return s('path.notch', { d: d(wave, false) });
 }
 
 function drawnPiece(piece, bed, units) {

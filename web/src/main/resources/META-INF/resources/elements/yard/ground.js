@@ -1,4 +1,5 @@
 import { bounds, middle, widened } from '../../geometry/outline.js';
+import { swept } from '../../geometry/gate.js';
 import { shown } from '../../geometry/length.js';
 import { USUAL, unitsOf, yardOf } from '../../state/plan.js';
 import { s } from '../make.js';
@@ -72,16 +73,16 @@ export function label([x, y], text, kind, angle = 0) {
 
 /** Keep-clear lies over the beds, so that what stands on it is seen to. @returns {SVGElement[]} */
 export function drawnKeepClear(plan) {
-  return (plan.ground?.keepClear ?? []).map(drawnOne).filter(Boolean);
+  return (plan.ground?.keepClear ?? []).map(keep => drawnOne(keep, plan)).filter(Boolean);
 }
 
-function drawnOne(keep) {
+function drawnOne(keep, plan) {
   const clearance = keep.clearance ?? 0;
   const shapes = [];
   let at;
   if (keep.hinge) {
     at = keep.hinge;
-    shapes.push(s('path.clear', { d: quarter(keep), fill: 'url(#hatch-clear)' }));
+    shapes.push(s('path.clear', { d: d(swept(keep, yardOf(plan))), fill: 'url(#hatch-clear)' }));
   } else {
     const points = keep.outline ?? keep.line ?? keep.shape ?? (keep.at ? [keep.at] : []);
     if (!points.length) return null;
@@ -101,12 +102,3 @@ function circle([x, y], radius) {
   });
 }
 
-/** The ground a gate's leaf sweeps, from along the fence to straight into the yard. */
-function quarter({ hinge: [x, y], leaf = 900, swing }) {
-  const sign = swing === 'out' ? -1 : 1;
-  const points = Array.from({ length: 10 }, (_, i) => {
-    const angle = sign * i * Math.PI / 18;
-    return [x + leaf * Math.cos(angle), y + leaf * Math.sin(angle)];
-  });
-  return d([[x, y], ...points]);
-}
