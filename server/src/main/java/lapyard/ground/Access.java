@@ -10,22 +10,21 @@ import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.GardenPath;
-import org.locationtech.jts.algorithm.construct.LargestEmptyCircle;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
 /** Room to walk and to reach, against defaults that no garden has to meet: notes only. */
 final class Access {
-    /** Default path width and one-side working reach of the access set; common practice, changeable by a local standard. */
+    /** Default path width and one-side working reach; common practice, a local standard overrides both. */
     static final double PATH_MM = 1200;
 
     static final double REACH_MM = 600;
 
-    /** Least plain gap beside a bed in which one can stand to tend it: 24 in, Connecticut conservation-district text. */
+    /** Least gap beside a bed in which one can stand to tend it: 24 in, Connecticut conservation-district text. */
     static final double STAND_MM = 600;
 
     /** Shorter than this along a wall there is no place to stand; common practice, no source. */
@@ -51,10 +50,14 @@ final class Access {
             double shortBy = PATH_MM - path.widthMm();
             if (shortBy > Shapes.TOUCH_MM) {
                 String way = "Widen it to " + Say.mm(PATH_MM);
-                found.add(Finding.note("path " + path.id(),
-                        Say.withWays(Say.mm(path.widthMm()) + " wide, " + Say.mm(shortBy) + " under the usual " + Say.mm(PATH_MM) + ".",
+                found.add(Finding.note(
+                        "path " + path.id(),
+                        Say.withWays(
+                                Say.mm(path.widthMm()) + " wide, " + Say.mm(shortBy) + " under the usual "
+                                        + Say.mm(PATH_MM) + ".",
                                 List.of(way)),
-                        Say.amountMm(shortBy), way));
+                        Say.amountMm(shortBy),
+                        way));
             }
         }
         for (Lot lot : site.lots()) {
@@ -80,10 +83,15 @@ final class Access {
             }
             double shortBy = PATH_MM - gap;
             String way = "Move one of them " + Say.mm(Math.ceil(shortBy - 0.01));
-            found.add(Finding.note(lot.where() + ", " + other.where(),
-                    Say.withWays(Say.mm(gap) + " between beds " + lot.bed().id() + " and " + other.bed().id() + ", "
-                            + Say.mm(shortBy) + " under the usual " + Say.mm(PATH_MM) + ".", List.of(way)),
-                    Say.amountMm(shortBy), way));
+            found.add(Finding.note(
+                    lot.where() + ", " + other.where(),
+                    Say.withWays(
+                            Say.mm(gap) + " between beds " + lot.bed().id() + " and "
+                                    + other.bed().id() + ", " + Say.mm(shortBy) + " under the usual " + Say.mm(PATH_MM)
+                                    + ".",
+                            List.of(way)),
+                    Say.amountMm(shortBy),
+                    way));
         }
         return found;
     }
@@ -91,17 +99,22 @@ final class Access {
     /** Whether a third bed stands in the gap, which is then no gap to walk in. */
     private static boolean blocked(Coordinate[] gap, Lot one, Lot other, List<Lot> near) {
         LineString across = Shapes.FACTORY.createLineString(gap);
-        return near.stream().anyMatch(third -> third != one && third != other
-                && across.getEnvelopeInternal().intersects(third.area().getEnvelopeInternal())
-                && across.intersection(third.area()).getLength() > Shapes.TOUCH_MM);
+        return near.stream()
+                .anyMatch(third -> third != one
+                        && third != other
+                        && across.getEnvelopeInternal().intersects(third.area().getEnvelopeInternal())
+                        && across.intersection(third.area()).getLength() > Shapes.TOUCH_MM);
     }
 
     private List<Finding> reach(Lot lot) {
         List<Stretch> stretches = reachable(lot);
         if (stretches.isEmpty()) {
             List<String> ways = List.of("Leave " + Say.mm(STAND_MM) + " free along a wall");
-            return List.of(Finding.note(lot.where(), Say.withWays("0 of its walls can be reached.", ways),
-                    Say.amountMm(STAND_MM), ways.toArray(String[]::new)));
+            return List.of(Finding.note(
+                    lot.where(),
+                    Say.withWays("0 of its walls can be reached.", ways),
+                    Say.amountMm(STAND_MM),
+                    ways.toArray(String[]::new)));
         }
         Bed bed = lot.bed();
         double reach = reaches.computeIfAbsent(
@@ -111,10 +124,14 @@ final class Access {
             return List.of();
         }
         List<String> ways = List.of("Make it narrower", "Free another wall", "Lay a stepping board");
-        return List.of(Finding.note(lot.where(),
-                Say.withWays("Reach is " + Say.mm(Math.round(reach)) + ", " + Say.mm(Math.round(over)) + " over the usual "
-                        + Say.mm(REACH_MM) + " from one side.", ways),
-                Say.amountMm(Math.round(over)), ways.toArray(String[]::new)));
+        return List.of(Finding.note(
+                lot.where(),
+                Say.withWays(
+                        "Reach is " + Say.mm(Math.round(reach)) + ", " + Say.mm(Math.round(over)) + " over the usual "
+                                + Say.mm(REACH_MM) + " from one side.",
+                        ways),
+                Say.amountMm(Math.round(over)),
+                ways.toArray(String[]::new)));
     }
 
     /** Stretches of seen walls with room to stand before them: no bed, not out of the yard. */
@@ -187,25 +204,20 @@ final class Access {
     private static double worstReach(Bed bed, List<Stretch> stretches) {
         Outline outline = bed.outline();
         Geometry inside = Shapes.offset(Shapes.area(outline), -bed.section().thicknessMm());
-        if (inside.isEmpty()) {
-            return 0;
+        if (outline.sides() == 4 && Cut.square(outline) && allRound(outline, stretches)) {
+            return Math.min(outline.sideMm(0), outline.sideMm(1)) / 2;
         }
-        boolean allRound = stretches.size() == outline.sides()
-                && stretches.stream().allMatch(s -> s.fromMm() == 0 && s.toMm() == Math.rint(outline.sideMm(s.wall())));
-        double half = Math.min(bounds(outline).getWidth(), bounds(outline).getHeight()) / 2;
-        boolean box = outline.sides() == 4 && outline.areaMm2() > 0.999999 * bounds(outline).getArea();
-        if (allRound && (box || half <= REACH_MM)) {
-            return half;
-        }
-        LineString[] faces = stretches.stream()
-                .map(stretch -> Shapes.segment(along(outline, stretch, stretch.fromMm()), along(outline, stretch, stretch.toMm())))
-                .toArray(LineString[]::new);
-        return LargestEmptyCircle.getRadiusLine(Shapes.FACTORY.createMultiLineString(faces), inside, REACH_TO_MM)
-                .getLength();
+        List<LineSegment> faces = stretches.stream()
+                .map(stretch -> new LineSegment(
+                        Shapes.coordinate(along(outline, stretch, stretch.fromMm())),
+                        Shapes.coordinate(along(outline, stretch, stretch.toMm()))))
+                .toList();
+        return Reach.worstMm(inside, faces, REACH_TO_MM);
     }
 
-    private static Envelope bounds(Outline outline) {
-        return Shapes.drawn(outline).getEnvelopeInternal();
+    private static boolean allRound(Outline outline, List<Stretch> stretches) {
+        return stretches.size() == outline.sides()
+                && stretches.stream().allMatch(s -> s.fromMm() == 0 && s.toMm() == Math.rint(outline.sideMm(s.wall())));
     }
 
     private static Point along(Outline outline, Stretch stretch, double mm) {

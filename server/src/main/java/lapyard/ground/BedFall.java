@@ -14,7 +14,8 @@ import lapyard.working.Working;
  *
  * @param dropsMm    ground below the level string, one a corner, in the order of the walls
  * @param scribes    what comes off the underside of each wall's bottom course at its two ends
- * @param quantities {@code level.1} ... one a corner, {@code scribe.A.start}, {@code scribe.A.end} ... and {@code scribe.most}, mm
+ * @param quantities {@code level.1} ... one a corner, {@code scribe.A.start}, {@code scribe.A.end} ... and
+ *                   {@code scribe.most}, mm
  */
 public record BedFall(
         String bed, List<Double> dropsMm, List<Scribe> scribes, List<Quantity> quantities, List<Finding> findings) {
@@ -78,14 +79,23 @@ public record BedFall(
         if (most <= limit + Shapes.TOUCH_MM) {
             return List.of();
         }
-        String walls = String.join(", ", scribes.stream()
-                .filter(scribe -> DoubleStream.of(scribe.startMm(), scribe.endMm()).max().orElseThrow() > limit + Shapes.TOUCH_MM)
-                .map(Scribe::wall)
-                .toList());
+        String walls = String.join(
+                ", ",
+                scribes.stream()
+                        .filter(scribe -> DoubleStream.of(scribe.startMm(), scribe.endMm())
+                                        .max()
+                                        .orElseThrow()
+                                > limit + Shapes.TOUCH_MM)
+                        .map(Scribe::wall)
+                        .toList());
         List<String> ways = List.of("Level a strip under the walls", "Step the base");
-        return List.of(Finding.snag("bed " + bed.id() + ", walls " + walls,
-                Say.withWays("Fall takes " + Say.mm(most) + " off the bottom course, limit " + Say.mm(limit)
-                        + " (a quarter of " + Say.mm(height) + ").", ways),
-                Say.amountMm(most), ways.toArray(String[]::new)));
+        return List.of(Finding.snag(
+                "bed " + bed.id() + ", walls " + walls,
+                Say.withWays(
+                        "Fall takes " + Say.mm(most) + " off the bottom course, limit " + Say.mm(limit)
+                                + " (a quarter of " + Say.mm(height) + ").",
+                        ways),
+                Say.amountMm(most),
+                ways.toArray(String[]::new)));
     }
 }

@@ -15,8 +15,8 @@ import org.locationtech.jts.operation.valid.IsValidOp;
 
 /**
  * All that is wrong with how things lie in the yard, each with its amount and a way out: beds, paths and keep-clear
- * that get in each other's way or leave the yard, level readings off the plane, scribes too deep, surfaces that overlap,
- * and, as notes, gaps and reach under the access defaults.
+ * that get in each other's way or leave the yard, level readings off the plane, scribes too deep, surfaces that
+ * overlap, and, as notes, gaps and reach under the access defaults.
  */
 public final class Clashes {
     /** More overlaps than this are told together; moving off one of so many is no way out. */
@@ -52,7 +52,9 @@ public final class Clashes {
         double most = 0;
         String at = "";
         for (int i = 0; i < outline.sides(); i++) {
-            double over = Shapes.FACTORY.createPoint(Shapes.coordinate(outline.corner(i))).distance(yard);
+            double over = Shapes.FACTORY
+                    .createPoint(Shapes.coordinate(outline.corner(i)))
+                    .distance(yard);
             if (over > most + 1e-9) {
                 most = over;
                 at = "at corner " + (i + 1);
@@ -62,12 +64,15 @@ public final class Clashes {
             // No corner is out: a corner of the yard cuts into a wall.
             for (Coordinate corner : yard.getCoordinates()) {
                 Geometry point = Shapes.FACTORY.createPoint(corner);
-                double into = lot.area().covers(point) ? lot.area().getBoundary().distance(point) : 0;
+                double into =
+                        lot.area().covers(point) ? lot.area().getBoundary().distance(point) : 0;
                 most = Math.max(most, into);
             }
             double longest = -1;
             for (int i = 0; i < outline.sides(); i++) {
-                double out = Shapes.segment(outline.corner(i), outline.corner(i + 1)).difference(yard).getLength();
+                double out = Shapes.segment(outline.corner(i), outline.corner(i + 1))
+                        .difference(yard)
+                        .getLength();
                 if (out > longest) {
                     longest = out;
                     at = "along wall " + Bed.wallLetter(i);
@@ -75,8 +80,11 @@ public final class Clashes {
             }
         }
         List<String> ways = site.waysOut(lot, yard, moved -> site.insideYard(moved.core()));
-        return Optional.of(Finding.snag(lot.where(), Say.withWays(Say.mm(most) + " over the edge " + at + ".", ways),
-                Say.amountMm(most), ways.toArray(String[]::new)));
+        return Optional.of(Finding.snag(
+                lot.where(),
+                Say.withWays(Say.mm(most) + " over the edge " + at + ".", ways),
+                Say.amountMm(most),
+                ways.toArray(String[]::new)));
     }
 
     private static List<Finding> onOtherBeds(Site site, Lot lot) {
@@ -86,17 +94,32 @@ public final class Clashes {
         List<Finding> found = new ArrayList<>();
         if (under.size() > MOST_TOLD_APART) {
             double area = lot.area().intersection(Lot.union(under)).getArea();
-            String names = String.join(", ", under.stream().limit(MOST_TOLD_APART).map(other -> other.bed().id()).toList());
+            String names = String.join(
+                    ", ",
+                    under.stream()
+                            .limit(MOST_TOLD_APART)
+                            .map(other -> other.bed().id())
+                            .toList());
             String way = "Move it to a free place";
-            found.add(Finding.snag(lot.where(), Say.withWays(Say.m2(area) + " across beds " + names + " and "
-                    + (under.size() - MOST_TOLD_APART) + " more.", List.of(way)), Say.amountM2(area), way));
+            found.add(Finding.snag(
+                    lot.where(),
+                    Say.withWays(
+                            Say.m2(area) + " across beds " + names + " and " + (under.size() - MOST_TOLD_APART)
+                                    + " more.",
+                            List.of(way)),
+                    Say.amountM2(area),
+                    way));
             return found;
         }
         for (Lot other : under) {
             double area = lot.area().intersection(other.area()).getArea();
-            List<String> ways = site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
-            found.add(Finding.snag(lot.where(), Say.withWays(Say.m2(area) + " across bed " + other.bed().id() + ".", ways),
-                    Say.amountM2(area), ways.toArray(String[]::new)));
+            List<String> ways =
+                    site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
+            found.add(Finding.snag(
+                    lot.where(),
+                    Say.withWays(Say.m2(area) + " across bed " + other.bed().id() + ".", ways),
+                    Say.amountM2(area),
+                    ways.toArray(String[]::new)));
         }
         return found;
     }
@@ -107,8 +130,11 @@ public final class Clashes {
         }
         List<String> ways = site.waysOut(lot, zone.keptClear(), moved -> !zone.blocks(moved));
         double shortBy = zone.shortByMm(lot);
-        return Optional.of(Finding.snag(lot.where(), Say.withWays(zone.fact(lot, shortBy), ways),
-                Say.amountMm(shortBy), ways.toArray(String[]::new)));
+        return Optional.of(Finding.snag(
+                lot.where(),
+                Say.withWays(zone.fact(lot, shortBy), ways),
+                Say.amountMm(shortBy),
+                ways.toArray(String[]::new)));
     }
 
     /** Outlines whose sides cross cannot be measured. */
@@ -137,8 +163,14 @@ public final class Clashes {
         Coordinate place = check.getValidationError().getCoordinate();
         int corner = nearestCorner(outline, new Point(place.x, place.y));
         List<String> ways = List.of("Check corner " + corner, "Give the corners in the order of walking round");
-        return Optional.of(Finding.stop(where, Say.withWays("Sides cross or touch at (" + Say.mm(place.x) + ", "
-                + Say.mm(place.y) + "), near corner " + corner + ".", ways), null, ways.toArray(String[]::new)));
+        return Optional.of(Finding.stop(
+                where,
+                Say.withWays(
+                        "Sides cross or touch at (" + Say.mm(place.x) + ", " + Say.mm(place.y) + "), near corner "
+                                + corner + ".",
+                        ways),
+                null,
+                ways.toArray(String[]::new)));
     }
 
     private static int nearestCorner(Outline outline, Point place) {

@@ -23,18 +23,28 @@ final class Cut {
         double depth = outline.sideMm(1);
         List<Point> corners = outline.corners();
         // Wall B moves towards corner 1 when the width is cut, wall C when the depth is.
-        OptionalDouble offWidth = least(lot, obstacle, free, corners.get(1), corners.get(2), corners.get(0), width, true);
-        OptionalDouble offDepth = least(lot, obstacle, free, corners.get(2), corners.get(3), corners.get(1), depth, false);
+        OptionalDouble offWidth =
+                least(lot, obstacle, free, corners.get(1), corners.get(2), corners.get(0), width, true);
+        OptionalDouble offDepth =
+                least(lot, obstacle, free, corners.get(2), corners.get(3), corners.get(1), depth, false);
         if (offWidth.isEmpty() && offDepth.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(offDepth.isEmpty() || offWidth.isPresent() && offWidth.getAsDouble() < offDepth.getAsDouble()
-                ? "Cut width to " + Say.mm(width - offWidth.getAsDouble())
-                : "Cut depth to " + Say.mm(depth - offDepth.getAsDouble()));
+        return Optional.of(
+                offDepth.isEmpty() || offWidth.isPresent() && offWidth.getAsDouble() < offDepth.getAsDouble()
+                        ? "Cut width to " + Say.mm(width - offWidth.getAsDouble())
+                        : "Cut depth to " + Say.mm(depth - offDepth.getAsDouble()));
     }
 
     private static OptionalDouble least(
-            Lot lot, Geometry obstacle, Predicate<Lot> free, Point from, Point to, Point towards, double side, boolean width) {
+            Lot lot,
+            Geometry obstacle,
+            Predicate<Lot> free,
+            Point from,
+            Point to,
+            Point towards,
+            double side,
+            boolean width) {
         Coordinate[] wall = {Shapes.coordinate(from), Shapes.coordinate(to)};
         double x = (towards.x() - from.x()) / side;
         double y = (towards.y() - from.y()) / side;
@@ -42,7 +52,8 @@ final class Cut {
         double most = side - 3 * lot.bed().section().thicknessMm();
         return Direction.least(
                 Direction.contacts(wall, obstacle.getCoordinates(), x, y),
-                off -> off <= most && free.test(Lot.of(lot.index(), lot.bed(), cut(lot, width ? off : 0, width ? 0 : off))));
+                off -> off <= most
+                        && free.test(Lot.of(lot.index(), lot.bed(), cut(lot, width ? off : 0, width ? 0 : off))));
     }
 
     private static Outline cut(Lot lot, double offWidth, double offDepth) {
@@ -52,14 +63,16 @@ final class Cut {
         double depth = one.distanceMm(own.get(3));
         Point two = between(one, own.get(1), 1 - offWidth / width);
         Point four = between(one, own.get(3), 1 - offDepth / depth);
-        return new Outline(List.of(one, two, new Point(two.x() + four.x() - one.x(), two.y() + four.y() - one.y()), four));
+        return new Outline(
+                List.of(one, two, new Point(two.x() + four.x() - one.x(), two.y() + four.y() - one.y()), four));
     }
 
     private static Point between(Point from, Point to, double share) {
         return new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
     }
 
-    private static boolean square(Outline outline) {
+    /** Whether all four corners of a four-sided outline are right angles. */
+    static boolean square(Outline outline) {
         for (int i = 0; i < 4; i++) {
             Point a = outline.corner(i);
             Point b = outline.corner(i + 1);

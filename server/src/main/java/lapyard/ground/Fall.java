@@ -77,26 +77,36 @@ public record Fall(double a, double b, double c, List<Double> residualsMm) {
         if (fall.isEmpty() && levels.size() < 3) {
             int missing = 3 - levels.size();
             String way = "Take " + missing + " more, not all in a line";
-            return List.of(Finding.stop("levels",
+            return List.of(Finding.stop(
+                    "levels",
                     Say.withWays(levels.size() + " of the 3 level readings that a fall needs.", List.of(way)),
-                    new Finding.Amount(missing, "readings"), way));
+                    new Finding.Amount(missing, "readings"),
+                    way));
         }
         if (fall.isEmpty()) {
             String way = "Take one more to the side of the line";
-            return List.of(Finding.stop("levels",
-                    Say.withWays("All " + levels.size() + " level readings lie in a line, so no fall across it is known.",
+            return List.of(Finding.stop(
+                    "levels",
+                    Say.withWays(
+                            "All " + levels.size() + " level readings lie in a line, so no fall across it is known.",
                             List.of(way)),
-                    new Finding.Amount(1, "readings"), way));
+                    new Finding.Amount(1, "readings"),
+                    way));
         }
         List<Finding> found = new ArrayList<>();
         for (int i = 0; i < levels.size(); i++) {
             double off = Math.abs(fall.get().residualsMm.get(i));
             if (off > MOST_RESIDUAL_MM) {
                 List<String> ways = List.of("Take it again", "Add readings round it");
-                found.add(Finding.snag("levels, reading " + (i + 1),
-                        Say.withWays(Say.mm(off) + " off the plane of the ground at (" + Say.mm(levels.get(i).at().x()) + ", "
-                                + Say.mm(levels.get(i).at().y()) + "), limit " + Say.mm(MOST_RESIDUAL_MM) + ".", ways),
-                        Say.amountMm(off), ways.toArray(String[]::new)));
+                found.add(Finding.snag(
+                        "levels, reading " + (i + 1),
+                        Say.withWays(
+                                Say.mm(off) + " off the plane of the ground at ("
+                                        + Say.mm(levels.get(i).at().x()) + ", "
+                                        + Say.mm(levels.get(i).at().y()) + "), limit " + Say.mm(MOST_RESIDUAL_MM) + ".",
+                                ways),
+                        Say.amountMm(off),
+                        ways.toArray(String[]::new)));
             }
         }
         return found;

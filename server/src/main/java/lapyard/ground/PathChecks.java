@@ -22,14 +22,22 @@ final class PathChecks {
         Optional<Geometry> yard = site.yard().map(ground -> Shapes.offset(ground, Shapes.TOUCH_MM));
         for (GardenPath path : paths) {
             Geometry strip = Shapes.strip(path);
-            yard.filter(ground -> !ground.covers(strip)).ifPresent(ground -> found.add(leaves(path, strip, site.yard().get())));
+            yard.filter(ground -> !ground.covers(strip))
+                    .ifPresent(
+                            ground -> found.add(leaves(path, strip, site.yard().get())));
             for (Lot lot : site.near(strip, 0)) {
                 if (lot.core().intersects(strip)) {
                     double area = lot.area().intersection(strip).getArea();
-                    List<String> ways = site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
-                    found.add(Finding.note(lot.where() + ", path " + path.id(),
-                            Say.withWays(Say.m2(area) + " of path " + path.id() + " taken by bed " + lot.bed().id() + ".", ways),
-                            Say.amountM2(area), ways.toArray(String[]::new)));
+                    List<String> ways =
+                            site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
+                    found.add(Finding.note(
+                            lot.where() + ", path " + path.id(),
+                            Say.withWays(
+                                    Say.m2(area) + " of path " + path.id() + " taken by bed "
+                                            + lot.bed().id() + ".",
+                                    ways),
+                            Say.amountM2(area),
+                            ways.toArray(String[]::new)));
                 }
             }
         }
@@ -50,7 +58,8 @@ final class PathChecks {
         List<Point> line = path.line();
         int nearest = 0;
         for (int i = 1; i < line.size(); i++) {
-            if (Shapes.coordinate(line.get(i)).distance(furthest) < Shapes.coordinate(line.get(nearest)).distance(furthest)) {
+            if (Shapes.coordinate(line.get(i)).distance(furthest)
+                    < Shapes.coordinate(line.get(nearest)).distance(furthest)) {
                 nearest = i;
             }
         }
@@ -63,9 +72,11 @@ final class PathChecks {
             ways.add("Narrow it to " + width);
         }
         ways.add("Move point " + (nearest + 1) + " of its line inwards");
-        return Finding.stop("path " + path.id(),
+        return Finding.stop(
+                "path " + path.id(),
                 Say.withWays(Say.mm(most) + " outside the yard at point " + (nearest + 1) + " of its line.", ways),
-                Say.amountMm(most), ways.toArray(String[]::new));
+                Say.amountMm(most),
+                ways.toArray(String[]::new));
     }
 
     private static Optional<String> shorter(GardenPath path, boolean atStart, Geometry yard) {
@@ -77,13 +88,17 @@ final class PathChecks {
         int kept = largest(leg, mm -> {
             List<Point> shorter = new ArrayList<>(line);
             double share = mm / last.distanceMm(before);
-            shorter.set(end, new Point(
-                    before.x() + (last.x() - before.x()) * share, before.y() + (last.y() - before.y()) * share));
+            shorter.set(
+                    end,
+                    new Point(
+                            before.x() + (last.x() - before.x()) * share,
+                            before.y() + (last.y() - before.y()) * share));
             return yard.covers(Shapes.strip(widened(path, shorter, path.widthMm())));
         });
         return kept <= 0
                 ? Optional.empty()
-                : Optional.of((atStart ? "Begin it " : "End it ") + Say.mm(Math.ceil(last.distanceMm(before) - kept))
+                : Optional.of((atStart ? "Begin it " : "End it ")
+                        + Say.mm(Math.ceil(last.distanceMm(before) - kept))
                         + (atStart ? " later" : " sooner"));
     }
 

@@ -13,13 +13,14 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * What one path takes. Shared area belongs to the path that stands first in the document.
  *
- * @param cover      the ground this path covers: union of its widths less beds and earlier paths, for the drawing; holes are cut open
+ * @param cover      the ground this path covers, for the drawing: union of its widths less beds and earlier paths;
+ *                   holes are cut open
  * @param quantities path.area, path.volume of all layers, one a layer under the layer's item, edging.length and
  *                   edging.pegs where it has an edging, membrane and one membrane.strip a strip where it has a membrane
  */
@@ -36,7 +37,8 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
     public record Strip(double widthMm, double lengthMm) {}
 
     public static List<PathWork> of(List<GardenPath> paths, List<Bed> beds) {
-        List<Geometry> bedAreas = beds.stream().map(bed -> Shapes.area(bed.inYard())).toList();
+        List<Geometry> bedAreas =
+                beds.stream().map(bed -> Shapes.area(bed.inYard())).toList();
         List<Geometry> covers = new ArrayList<>();
         for (GardenPath path : paths) {
             Geometry cover = Shapes.strip(path);
@@ -52,7 +54,10 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
         Edging edging = new Edging(paths, covers, bedAreas);
         List<PathWork> work = new ArrayList<>();
         for (int i = 0; i < paths.size(); i++) {
-            work.add(new PathWork(paths.get(i), Shapes.outlines(covers.get(i)), quantities(paths.get(i), covers.get(i), edging.runsMm(i))));
+            work.add(new PathWork(
+                    paths.get(i),
+                    Shapes.outlines(covers.get(i)),
+                    quantities(paths.get(i), covers.get(i), edging.runsMm(i))));
         }
         return work;
     }
@@ -62,7 +67,9 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
         if (path.membrane().isEmpty()) {
             return List.of();
         }
-        Geometry ground = Shapes.FACTORY.buildGeometry(cover.stream().map(Shapes::area).toList()).buffer(0);
+        Geometry ground = Shapes.FACTORY
+                .buildGeometry(cover.stream().map(Shapes::area).toList())
+                .buffer(0);
         return strips(path, ground);
     }
 
@@ -74,30 +81,50 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
         List<Quantity> quantities = new ArrayList<>();
         double areaM2 = cover.getArea() / 1e6;
         Working.Input area = Working.Input.of("area", areaM2, "m2");
-        quantities.add(new Quantity("path.area", areaM2, "m2", Working.of(
-                "width along the line, bends mitred, ends flat, less beds and paths that stand before it",
-                Working.GEOMETRY,
-                Working.Input.of("width", path.widthMm(), "mm"),
-                Working.Input.of("line", lengthMm(path.line()), "mm"))));
-        double depthMm = path.layers().stream().mapToDouble(GardenPath.Layer::depthMm).sum();
-        quantities.add(new Quantity("path.volume", areaM2 * depthMm / 1000, "m3", Working.of(
-                "area x depth of all layers", Working.GEOMETRY, area, Working.Input.of("depth", depthMm, "mm"))));
+        quantities.add(new Quantity(
+                "path.area",
+                areaM2,
+                "m2",
+                Working.of(
+                        "width along the line, bends mitred, ends flat, less beds and paths that stand before it",
+                        Working.GEOMETRY,
+                        Working.Input.of("width", path.widthMm(), "mm"),
+                        Working.Input.of("line", lengthMm(path.line()), "mm"))));
+        double depthMm =
+                path.layers().stream().mapToDouble(GardenPath.Layer::depthMm).sum();
+        quantities.add(new Quantity(
+                "path.volume",
+                areaM2 * depthMm / 1000,
+                "m3",
+                Working.of(
+                        "area x depth of all layers",
+                        Working.GEOMETRY,
+                        area,
+                        Working.Input.of("depth", depthMm, "mm"))));
         for (GardenPath.Layer layer : path.layers()) {
-            quantities.add(new Quantity(layer.item(), areaM2 * layer.depthMm() / 1000, "m3", Working.of(
-                    "area x depth", Working.GEOMETRY, area, Working.Input.of("depth", layer.depthMm(), "mm"))));
+            quantities.add(new Quantity(
+                    layer.item(),
+                    areaM2 * layer.depthMm() / 1000,
+                    "m3",
+                    Working.of(
+                            "area x depth", Working.GEOMETRY, area, Working.Input.of("depth", layer.depthMm(), "mm"))));
         }
         if (!path.edging().isEmpty()) {
             edging(edgingRunsMm, quantities);
         }
         if (!path.membrane().isEmpty()) {
-            quantities.add(new Quantity("membrane", areaM2, "m2",
-                    Working.of("area, without laps", Working.COMMON_PRACTICE, area)));
+            quantities.add(new Quantity(
+                    "membrane", areaM2, "m2", Working.of("area, without laps", Working.COMMON_PRACTICE, area)));
             for (Strip strip : strips(path, cover)) {
-                quantities.add(new Quantity("membrane.strip", strip.lengthMm() / 1000, "m", Working.of(
-                        "the leg with its mitres, to the longest point",
-                        Working.COMMON_PRACTICE,
-                        Working.Input.of("width", strip.widthMm(), "mm"),
-                        Working.Input.of("length", strip.lengthMm(), "mm"))));
+                quantities.add(new Quantity(
+                        "membrane.strip",
+                        strip.lengthMm() / 1000,
+                        "m",
+                        Working.of(
+                                "the leg with its mitres, to the longest point",
+                                Working.COMMON_PRACTICE,
+                                Working.Input.of("width", strip.widthMm(), "mm"),
+                                Working.Input.of("length", strip.lengthMm(), "mm"))));
             }
         }
         return quantities;
@@ -111,15 +138,23 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
             pegs += Math.ceil(run / PEG_EVERY_MM - 1e-9) + 1;
         }
         Working.Input runs = Working.Input.of("straight runs", runsMm.size(), "");
-        quantities.add(new Quantity("edging.length", lengthMm / 1000, "m", Working.of(
-                "outline of all paths together, this path's part of it, less open ends and sides against beds",
-                Working.GEOMETRY,
-                runs)));
-        quantities.add(new Quantity("edging.pegs", pegs, "pegs", Working.of(
-                "sum over straight runs of ceil(run / " + Say.mm(PEG_EVERY_MM) + ") + 1",
-                Working.COMMON_PRACTICE,
-                runs,
-                Working.Input.of("length", lengthMm, "mm"))));
+        quantities.add(new Quantity(
+                "edging.length",
+                lengthMm / 1000,
+                "m",
+                Working.of(
+                        "outline of all paths together, this path's part of it, less open ends and sides against beds",
+                        Working.GEOMETRY,
+                        runs)));
+        quantities.add(new Quantity(
+                "edging.pegs",
+                pegs,
+                "pegs",
+                Working.of(
+                        "sum over straight runs of ceil(run / " + Say.mm(PEG_EVERY_MM) + ") + 1",
+                        Working.COMMON_PRACTICE,
+                        runs,
+                        Working.Input.of("length", lengthMm, "mm"))));
     }
 
     /** What of each leg, mitres included, lies in the cover: each part as long and as wide as it needs. */

@@ -77,8 +77,8 @@ public record Pegs(
     public static Pegs of(Bed bed, Point start, Point towards, double standOffMm, Optional<Fall> fall) {
         double length = start.distanceMm(towards);
         if (length == 0) {
-            throw new IllegalArgumentException("a baseline needs two different points, both were (" + Say.mm(start.x()) + ", "
-                    + Say.mm(start.y()) + ")");
+            throw new IllegalArgumentException("a baseline needs two different points, both were (" + Say.mm(start.x())
+                    + ", " + Say.mm(start.y()) + ")");
         }
         double x = (towards.x() - start.x()) / length;
         double y = (towards.y() - start.y()) / length;
@@ -89,7 +89,10 @@ public record Pegs(
         for (int i = 0; i < outline.sides(); i++) {
             Point corner = outline.corner(i);
             Point placed = onBaseline(corner, start, x, y);
-            pegs.add(new Peg(i + 1, placed.x(), placed.y(),
+            pegs.add(new Peg(
+                    i + 1,
+                    placed.x(),
+                    placed.y(),
                     fall.map(plane -> OptionalDouble.of(plane.dropMm(corner))).orElse(OptionalDouble.empty())));
             quantities.add(position("peg." + (i + 1) + ".along", placed.x(), "dx x u + dy x v", corner, start, x, y));
             quantities.add(position("peg." + (i + 1) + ".off", placed.y(), "dy x u - dx x v", corner, start, x, y));
@@ -102,7 +105,8 @@ public record Pegs(
         }
         List<Diagonal> diagonals = diagonals(outline);
         diagonals.forEach(diagonal -> quantities.add(quantity(diagonal, pegs)));
-        return new Pegs(bed.id(), pegs, linePegs, marks(pegs, Peg::alongMm), marks(pegs, Peg::offMm), diagonals, quantities);
+        return new Pegs(
+                bed.id(), pegs, linePegs, marks(pegs, Peg::alongMm), marks(pegs, Peg::offMm), diagonals, quantities);
     }
 
     private static Point onBaseline(Point place, Point start, double x, double y) {
@@ -144,23 +148,32 @@ public record Pegs(
         return marks;
     }
 
-    private static Quantity position(String key, double value, String formula, Point corner, Point start, double x, double y) {
-        return new Quantity(key, value, "mm", Working.of(
-                formula + ", with (u, v) the direction of the baseline",
-                Working.GEOMETRY,
-                Working.Input.of("dx", corner.x() - start.x(), "mm"),
-                Working.Input.of("dy", corner.y() - start.y(), "mm"),
-                Working.Input.of("u", x, ""),
-                Working.Input.of("v", y, "")));
+    private static Quantity position(
+            String key, double value, String formula, Point corner, Point start, double x, double y) {
+        return new Quantity(
+                key,
+                value,
+                "mm",
+                Working.of(
+                        formula + ", with (u, v) the direction of the baseline",
+                        Working.GEOMETRY,
+                        Working.Input.of("dx", corner.x() - start.x(), "mm"),
+                        Working.Input.of("dy", corner.y() - start.y(), "mm"),
+                        Working.Input.of("u", x, ""),
+                        Working.Input.of("v", y, "")));
     }
 
     private static Quantity quantity(Diagonal diagonal, List<Peg> pegs) {
         Peg from = pegs.get(diagonal.from() - 1);
         Peg to = pegs.get(diagonal.to() - 1);
-        return new Quantity("diagonal." + diagonal.from() + "-" + diagonal.to(), diagonal.lengthMm(), "mm", Working.of(
-                "sqrt(dx^2 + dy^2), within " + Say.mm(TOLERANCE_MM),
-                Working.GEOMETRY,
-                Working.Input.of("dx", to.alongMm() - from.alongMm(), "mm"),
-                Working.Input.of("dy", to.offMm() - from.offMm(), "mm")));
+        return new Quantity(
+                "diagonal." + diagonal.from() + "-" + diagonal.to(),
+                diagonal.lengthMm(),
+                "mm",
+                Working.of(
+                        "sqrt(dx^2 + dy^2), within " + Say.mm(TOLERANCE_MM),
+                        Working.GEOMETRY,
+                        Working.Input.of("dx", to.alongMm() - from.alongMm(), "mm"),
+                        Working.Input.of("dy", to.offMm() - from.offMm(), "mm")));
     }
 }

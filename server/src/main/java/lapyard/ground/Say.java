@@ -34,7 +34,9 @@ final class Say {
         }
         StringBuilder text = new StringBuilder(fact).append(' ').append(ways.get(0));
         for (String way : ways.subList(1, ways.size())) {
-            text.append(", or ").append(way.substring(0, 1).toLowerCase(java.util.Locale.ROOT)).append(way.substring(1));
+            text.append(", or ")
+                    .append(way.substring(0, 1).toLowerCase(java.util.Locale.ROOT))
+                    .append(way.substring(1));
         }
         return text.append('.').toString();
     }

@@ -36,7 +36,9 @@ final class Site {
             lots.add(lot);
             index.insert(lot.area().getEnvelopeInternal(), lot);
         }
-        garden.ground().keepClear().stream().filter(kept -> !kept.shape().isEmpty()).forEach(kept -> zones.add(Zone.of(kept, yard)));
+        garden.ground().keepClear().stream()
+                .filter(kept -> !kept.shape().isEmpty())
+                .forEach(kept -> zones.add(Zone.of(kept, yard)));
     }
 
     Optional<Geometry> yard() {
@@ -91,7 +93,10 @@ final class Site {
         }
         cut.ifPresent(ways::add);
         if (ways.isEmpty()) {
-            ways.add(moves.isEmpty() ? "Move it to a free place" : moves.get(0).direction.say(moves.get(0).mm));
+            ways.add(
+                    moves.isEmpty()
+                            ? "Move it to a free place"
+                            : moves.get(0).direction.say(moves.get(0).mm));
         }
         return ways;
     }
@@ -99,7 +104,8 @@ final class Site {
     private boolean clear(Lot moved) {
         return insideYard(moved.core())
                 && near(moved.area(), 0).stream()
-                        .noneMatch(other -> other.index() != moved.index() && moved.core().intersects(other.area()))
+                        .noneMatch(other ->
+                                other.index() != moved.index() && moved.core().intersects(other.area()))
                 && zones.stream().noneMatch(zone -> zone.blocks(moved));
     }
 }

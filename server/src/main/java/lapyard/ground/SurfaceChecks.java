@@ -41,28 +41,41 @@ final class SurfaceChecks {
         });
         List<Finding> found = new ArrayList<>();
         if (areas.size() > 1) {
-            String largest = areas.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+            String largest = areas.entrySet().stream()
+                    .max(Map.Entry.comparingByValue())
+                    .orElseThrow()
+                    .getKey();
             double rest = areas.entrySet().stream()
                     .filter(entry -> !entry.getKey().equals(largest))
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
-            Geometry others = UnaryUnionOp.union(
-                    areas.keySet().stream().filter(kind -> !kind.equals(largest)).map(kinds::get).toList());
-            List<String> ways = new ArrayList<>(site.waysOut(lot, others, moved -> !moved.core().intersects(others)));
+            Geometry others = UnaryUnionOp.union(areas.keySet().stream()
+                    .filter(kind -> !kind.equals(largest))
+                    .map(kinds::get)
+                    .toList());
+            List<String> ways = new ArrayList<>(
+                    site.waysOut(lot, others, moved -> !moved.core().intersects(others)));
             ways.add("Give it one kind of ground");
             String shares = areas.entrySet().stream()
                     .map(entry -> Say.m2(entry.getValue()) + " on " + entry.getKey())
                     .collect(Collectors.joining(", "));
-            found.add(Finding.snag(lot.where(),
+            found.add(Finding.snag(
+                    lot.where(),
                     Say.withWays(shares + ": the two settle differently.", ways),
-                    Say.amountM2(rest), ways.toArray(String[]::new)));
+                    Say.amountM2(rest),
+                    ways.toArray(String[]::new)));
         }
         if (areas.containsKey("deck")) {
             List<String> ways = List.of("Move it off the deck", "Ask a licensed engineer what the deck carries");
-            found.add(Finding.snag(lot.where(),
-                    Say.withWays(Say.m2(areas.get("deck")) + " on a raised deck: not designed here, as wet soil weighs about "
-                            + "1600 kg a cubic metre.", ways),
-                    Say.amountM2(areas.get("deck")), ways.toArray(String[]::new)));
+            found.add(Finding.snag(
+                    lot.where(),
+                    Say.withWays(
+                            Say.m2(areas.get("deck"))
+                                    + " on a raised deck: not designed here, as wet soil weighs about "
+                                    + "1600 kg a cubic metre.",
+                            ways),
+                    Say.amountM2(areas.get("deck")),
+                    ways.toArray(String[]::new)));
         }
         return found;
     }
@@ -72,22 +85,30 @@ final class SurfaceChecks {
         List<String> names = List.copyOf(kinds.keySet());
         for (int i = 0; i < names.size(); i++) {
             for (int j = i + 1; j < names.size(); j++) {
-                double both = OverlayNGRobust.overlay(kinds.get(names.get(i)), kinds.get(names.get(j)), OverlayNG.INTERSECTION)
+                double both = OverlayNGRobust.overlay(
+                                kinds.get(names.get(i)), kinds.get(names.get(j)), OverlayNG.INTERSECTION)
                         .getArea();
                 if (both > LEAST_MM2) {
                     String way = "Draw one of them back to their common edge";
-                    found.add(Finding.snag("surfaces " + names.get(i) + " and " + names.get(j),
-                            Say.withWays(Say.m2(both) + " drawn as both.", List.of(way)), Say.amountM2(both), way));
+                    found.add(Finding.snag(
+                            "surfaces " + names.get(i) + " and " + names.get(j),
+                            Say.withWays(Say.m2(both) + " drawn as both.", List.of(way)),
+                            Say.amountM2(both),
+                            way));
                 }
             }
         }
         if (site.yard().isPresent() && !kinds.isEmpty()) {
             Geometry all = UnaryUnionOp.union(kinds.values());
-            double rest = OverlayNGRobust.overlay(site.yard().get(), all, OverlayNG.DIFFERENCE).getArea();
+            double rest = OverlayNGRobust.overlay(site.yard().get(), all, OverlayNG.DIFFERENCE)
+                    .getArea();
             if (rest > LEAST_MM2) {
                 String way = "Draw what it is";
-                found.add(Finding.note("yard", Say.withWays(Say.m2(rest) + " of the yard has no surface.", List.of(way)),
-                        Say.amountM2(rest), way));
+                found.add(Finding.note(
+                        "yard",
+                        Say.withWays(Say.m2(rest) + " of the yard has no surface.", List.of(way)),
+                        Say.amountM2(rest),
+                        way));
             }
         }
         return found;

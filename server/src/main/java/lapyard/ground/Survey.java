@@ -59,8 +59,8 @@ public final class Survey {
      */
     public static Fix byTwoTapes(String where, double baseMm, double firstMm, double secondMm, boolean left) {
         if (!(baseMm > 0) || !(firstMm >= 0) || !(secondMm >= 0)) {
-            throw new IllegalArgumentException(where + ": a base above 0 and tapes of 0 or more are needed, were " + baseMm + ", "
-                    + firstMm + " and " + secondMm);
+            throw new IllegalArgumentException(where + ": a base above 0 and tapes of 0 or more are needed, were "
+                    + baseMm + ", " + firstMm + " and " + secondMm);
         }
         double missing = Math.max(baseMm - firstMm - secondMm, Math.abs(firstMm - secondMm) - baseMm);
         if (missing > Shapes.TOUCH_MM) {
@@ -73,17 +73,37 @@ public final class Survey {
         List<Finding> findings = new ArrayList<>();
         if (angle < LEAST_ANGLE_DEG || angle > 180 - LEAST_ANGLE_DEG) {
             String way = "Take a third tape, or use marks further apart";
-            findings.add(Finding.note(where, Say.withWays(Say.mm(angle) + " degrees between the tapes; " + Say.mm(LEAST_ANGLE_DEG)
-                    + " to " + Say.mm(180 - LEAST_ANGLE_DEG) + " fixes a corner well.", List.of(way)),
-                    new Finding.Amount(Math.round(angle * 10) / 10.0, "degrees"), way));
+            findings.add(Finding.note(
+                    where,
+                    Say.withWays(
+                            Say.mm(angle) + " degrees between the tapes; " + Say.mm(LEAST_ANGLE_DEG) + " to "
+                                    + Say.mm(180 - LEAST_ANGLE_DEG) + " fixes a corner well.",
+                            List.of(way)),
+                    new Finding.Amount(Math.round(angle * 10) / 10.0, "degrees"),
+                    way));
         }
         Working.Input base = Working.Input.of("b", baseMm, "mm");
         Working.Input first = Working.Input.of("d1", firstMm, "mm");
         List<Quantity> quantities = List.of(
-                new Quantity("survey.x", x, "mm", Working.of("(d1^2 - d2^2 + b^2) / (2 b)", Working.GEOMETRY, base, first,
-                        Working.Input.of("d2", secondMm, "mm"))),
-                new Quantity("survey.y", left ? y : -y, "mm", Working.of("sqrt(d1^2 - x^2), on the side seen", Working.GEOMETRY,
-                        first, Working.Input.of("x", x, "mm"))));
+                new Quantity(
+                        "survey.x",
+                        x,
+                        "mm",
+                        Working.of(
+                                "(d1^2 - d2^2 + b^2) / (2 b)",
+                                Working.GEOMETRY,
+                                base,
+                                first,
+                                Working.Input.of("d2", secondMm, "mm"))),
+                new Quantity(
+                        "survey.y",
+                        left ? y : -y,
+                        "mm",
+                        Working.of(
+                                "sqrt(d1^2 - x^2), on the side seen",
+                                Working.GEOMETRY,
+                                first,
+                                Working.Input.of("x", x, "mm"))));
         return new Fix.Met(new Point(x, left ? y : -y), angle, quantities, findings);
     }
 
@@ -110,10 +130,18 @@ public final class Survey {
         double error = Math.hypot(x, y);
         List<Finding> findings = new ArrayList<>();
         if (error > TOLERANCE_MM) {
-            List<String> ways = List.of("Tape again the sides that run the same way as the gap, " + Say.mm(Math.abs(x)) + " along and "
-                    + Say.mm(Math.abs(y)) + " across", "Take a diagonal");
-            findings.add(Finding.snag("yard", Say.withWays("Outline does not close by " + Say.mm(error) + "; the tolerance is "
-                    + Say.mm(TOLERANCE_MM) + ".", ways), Say.amountMm(error), ways.toArray(String[]::new)));
+            List<String> ways = List.of(
+                    "Tape again the sides that run the same way as the gap, " + Say.mm(Math.abs(x)) + " along and "
+                            + Say.mm(Math.abs(y)) + " across",
+                    "Take a diagonal");
+            findings.add(Finding.snag(
+                    "yard",
+                    Say.withWays(
+                            "Outline does not close by " + Say.mm(error) + "; the tolerance is " + Say.mm(TOLERANCE_MM)
+                                    + ".",
+                            ways),
+                    Say.amountMm(error),
+                    ways.toArray(String[]::new)));
         }
         return new Walk(corners, error, findings);
     }
@@ -131,9 +159,14 @@ public final class Survey {
             return Optional.empty();
         }
         List<String> ways = List.of("Tape it again", "Tape both corners again");
-        return Optional.of(Finding.snag(where, Say.withWays(Say.mm(Math.abs(off)) + (off > 0 ? " longer" : " shorter")
-                + " than drawn, " + Say.mm(from.distanceMm(to)) + "; the tolerance is " + Say.mm(TOLERANCE_MM) + ".", ways),
-                Say.amountMm(Math.abs(off)), ways.toArray(String[]::new)));
+        return Optional.of(Finding.snag(
+                where,
+                Say.withWays(
+                        Say.mm(Math.abs(off)) + (off > 0 ? " longer" : " shorter") + " than drawn, "
+                                + Say.mm(from.distanceMm(to)) + "; the tolerance is " + Say.mm(TOLERANCE_MM) + ".",
+                        ways),
+                Say.amountMm(Math.abs(off)),
+                ways.toArray(String[]::new)));
     }
 
     /**
@@ -143,13 +176,15 @@ public final class Survey {
      */
     public static double levelMm(double alongSlopeMm, double differenceMm) {
         if (!(Math.abs(differenceMm) <= alongSlopeMm)) {
-            throw new IllegalArgumentException("a tape of " + alongSlopeMm + " mm cannot join levels " + differenceMm + " mm apart");
+            throw new IllegalArgumentException(
+                    "a tape of " + alongSlopeMm + " mm cannot join levels " + differenceMm + " mm apart");
         }
         return Math.sqrt(alongSlopeMm * alongSlopeMm - differenceMm * differenceMm);
     }
 
     /**
-     * How far to push one long side along itself to make a frame with equal opposite sides square: (d1^2 - d2^2) / (4 L).
+     * How far to push one long side along itself to make a frame with equal opposite sides square:
+     * (d1^2 - d2^2) / (4 L).
      *
      * @param sideMm the side that is pushed, above 0
      * @return mm towards shortening the first diagonal; 0 where both diagonals agree

@@ -32,7 +32,10 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
     double shortByMm(Lot lot) {
         if (gate()) {
             Geometry in = lot.area().intersection(keptClear);
-            double hinge = in.isEmpty() ? 0 : in.distance(Shapes.FACTORY.createPoint(Shapes.coordinate(kept.shape().get(0))));
+            double hinge = in.isEmpty()
+                    ? 0
+                    : in.distance(Shapes.FACTORY.createPoint(
+                            Shapes.coordinate(kept.shape().get(0))));
             return kept.leafMm() + kept.clearanceMm() - hinge;
         }
         double apart = lot.area().distance(shape);
@@ -45,9 +48,10 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
         }
         double apart = lot.area().distance(shape);
         return apart > 0
-                ? Say.mm(shortByMm) + " too near the " + kept.kind() + ": " + Say.mm(apart) + " away, " + Say.mm(kept.clearanceMm())
-                        + " to keep clear."
-                : Say.mm(shortByMm) + " over the " + kept.kind() + ", clearance of " + Say.mm(kept.clearanceMm()) + " included.";
+                ? Say.mm(shortByMm) + " too near the " + kept.kind() + ": " + Say.mm(apart) + " away, "
+                        + Say.mm(kept.clearanceMm()) + " to keep clear."
+                : Say.mm(shortByMm) + " over the " + kept.kind() + ", clearance of " + Say.mm(kept.clearanceMm())
+                        + " included.";
     }
 
     private boolean gate() {
@@ -80,7 +84,8 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
         Point hinge = kept.shape().get(0);
         if (kept.shape().size() == 1) {
             Geometry disc = sector(hinge, kept.leafMm(), 0, 360);
-            return yard.map(ground -> kept.swingsIn() ? disc.intersection(ground) : disc.difference(ground)).orElse(disc);
+            return yard.map(ground -> kept.swingsIn() ? disc.intersection(ground) : disc.difference(ground))
+                    .orElse(disc);
         }
         Point latch = kept.shape().get(1);
         double closed = Math.toDegrees(Math.atan2(latch.y() - hinge.y(), latch.x() - hinge.x()));
@@ -89,7 +94,8 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
         if (yard.isEmpty()) {
             return one.union(other);
         }
-        boolean oneIsIn = one.intersection(yard.get()).getArea() >= other.intersection(yard.get()).getArea();
+        boolean oneIsIn = one.intersection(yard.get()).getArea()
+                >= other.intersection(yard.get()).getArea();
         return oneIsIn == kept.swingsIn() ? one : other;
     }
 

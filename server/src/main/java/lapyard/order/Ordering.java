@@ -79,7 +79,8 @@ public final class Ordering {
                 "no packs of " + item + " in the catalogue, so no price; the total is \"at least\"",
                 Working.COMMON_PRACTICE,
                 Working.Input.of("need", amount.doubleValue(), unit));
-        return new SlipLine(item, label, amount.doubleValue(), unit, List.of(), 0, Optional.empty(), Optional.empty(), working);
+        return new SlipLine(
+                item, label, amount.doubleValue(), unit, List.of(), 0, Optional.empty(), Optional.empty(), working);
     }
 
     /**
@@ -124,10 +125,19 @@ public final class Ordering {
         BigDecimal bedByBed = rounded(alone, currency);
         StringBuilder formula = new StringBuilder(needFormula(goods))
                 .append("; cheapest mix of packs that covers it: ")
-                .append(bought.isEmpty() ? "none" : bought.stream().map(Ordering::inWords).collect(Collectors.joining(" + ")))
-                .append(" = ").append(cost.toPlainString()).append(' ').append(currency.getCode())
-                .append("; each bed or path alone: ").append(bedByBed.toPlainString())
-                .append("; rounded half up to ").append(currency.getDecimalPlaces()).append(" decimals");
+                .append(
+                        bought.isEmpty()
+                                ? "none"
+                                : bought.stream().map(Ordering::inWords).collect(Collectors.joining(" + ")))
+                .append(" = ")
+                .append(cost.toPlainString())
+                .append(' ')
+                .append(currency.getCode())
+                .append("; each bed or path alone: ")
+                .append(bedByBed.toPlainString())
+                .append("; rounded half up to ")
+                .append(currency.getDecimalPlaces())
+                .append(" decimals");
         String missing = goods.packs().stream()
                 .filter(pack -> pack.price().isEmpty())
                 .map(Pack::name)
@@ -138,20 +148,37 @@ public final class Ordering {
         if (!mix.proved() || !aloneProved) {
             formula.append("; pack sizes without a common measure: best mix found, a cheaper one is not ruled out");
         }
-        return line(goods, bare, need, bought, held(priced, mix.counts()), Optional.of(cost), Optional.of(bedByBed), formula.toString());
+        return line(
+                goods,
+                bare,
+                need,
+                bought,
+                held(priced, mix.counts()),
+                Optional.of(cost),
+                Optional.of(bedByBed),
+                formula.toString());
     }
 
     /** No pack has a price: the one kind that leaves least over, then takes fewest packs. */
     private static SlipLine countedOnly(PackGoods goods, BigDecimal bare, BigDecimal need) {
         Pack fitting = goods.packs().stream()
-                .min(Comparator.comparing((Pack pack) -> PackMix.contentOf(pack).multiply(new BigDecimal(toCover(need, pack))))
+                .min(Comparator.comparing(
+                                (Pack pack) -> PackMix.contentOf(pack).multiply(new BigDecimal(toCover(need, pack))))
                         .thenComparing(pack -> toCover(need, pack)))
                 .orElseThrow();
         List<Pack> only = List.of(fitting);
         List<BigInteger> count = List.of(toCover(need, fitting));
         String formula = needFormula(goods) + "; no pack has a price, so the pack that leaves least over: "
                 + toCover(need, fitting) + " x " + fitting.name() + "; the total is \"at least\"";
-        return line(goods, bare, need, counts(goods, only, count), held(only, count), Optional.empty(), Optional.empty(), formula);
+        return line(
+                goods,
+                bare,
+                need,
+                counts(goods, only, count),
+                held(only, count),
+                Optional.empty(),
+                Optional.empty(),
+                formula);
     }
 
     private static BigInteger toCover(BigDecimal need, Pack pack) {
@@ -190,7 +217,8 @@ public final class Ordering {
     }
 
     private static String inWords(PackCount bought) {
-        return bought.count() + " x " + bought.pack() + bought.price().map(price -> " at " + price.toPlainString()).orElse("");
+        return bought.count() + " x " + bought.pack()
+                + bought.price().map(price -> " at " + price.toPlainString()).orElse("");
     }
 
     private static List<PackCount> counts(PackGoods goods, List<Pack> packs, List<BigInteger> counts) {
@@ -198,11 +226,13 @@ public final class Ordering {
         for (int i = 0; i < packs.size(); i++) {
             BigInteger count = counts.get(i);
             if (count.bitLength() > 62) {
-                throw new IllegalArgumentException(goods.item() + ": " + count + " of " + packs.get(i).name()
-                        + " is more than can be counted; check the content of the pack, " + packs.get(i).content() + " " + goods.unit());
+                throw new IllegalArgumentException(goods.item() + ": " + count + " of "
+                        + packs.get(i).name() + " is more than can be counted; check the content of the pack, "
+                        + packs.get(i).content() + " " + goods.unit());
             }
             if (count.signum() > 0) {
-                bought.add(new PackCount(packs.get(i).name(), count.longValue(), packs.get(i).price()));
+                bought.add(new PackCount(
+                        packs.get(i).name(), count.longValue(), packs.get(i).price()));
             }
         }
         return bought;
@@ -228,8 +258,8 @@ public final class Ordering {
 
     private static BigDecimal checkedNeed(String item, double need) {
         if (!(need >= 0) || need > MOST.doubleValue()) {
-            throw new IllegalArgumentException(item + ": a need of " + need + " makes no sense; it must be from 0 to "
-                    + MOST.toPlainString());
+            throw new IllegalArgumentException(
+                    item + ": a need of " + need + " makes no sense; it must be from 0 to " + MOST.toPlainString());
         }
         return BigDecimal.valueOf(need);
     }
@@ -244,8 +274,8 @@ public final class Ordering {
                         + goods.unit() + ", was " + pack.content());
             }
             pack.price().filter(price -> price.signum() < 0).ifPresent(price -> {
-                throw new IllegalArgumentException(goods.item() + ", " + pack.name() + ": price must be 0 or more, was "
-                        + price.toPlainString());
+                throw new IllegalArgumentException(
+                        goods.item() + ", " + pack.name() + ": price must be 0 or more, was " + price.toPlainString());
             });
         }
     }

@@ -21,10 +21,11 @@ import lapyard.catalogue.Pack;
  * content(b) other packs (content in measures) some have contents that add to a whole number k of b's, as two of the
  * running sums are equal modulo content(b). Buying k of b in their place is never dearer, leaves the same over, and is
  * no more packs where it costs the same. So the best mix has fewer than content(b) other packs, and all that these
- * cannot cover is bought as b. A second limit: what other packs cost over b's unit price cannot reach the price of one b.
+ * cannot cover is bought as b. A second limit: what other packs cost over b's unit price cannot reach the
+ * price of one b.
  *
- * @see "P. C. Gilmore and R. E. Gomory, The theory and computation of knapsack functions, Operations Research 14 (1966),
- *     1045-1074, periodicity; restated from memory and proved above"
+ * @see "P. C. Gilmore and R. E. Gomory, The theory and computation of knapsack functions, Operations Research 14
+ *     (1966), 1045-1074, periodicity; restated from memory and proved above"
  */
 final class PackMix {
     /** Amounts times packs in the table; above it the search takes over. */
@@ -101,7 +102,10 @@ final class PackMix {
     BigDecimal cost(Mix mix) {
         BigDecimal sum = BigDecimal.ZERO;
         for (int i = 0; i < packs.size(); i++) {
-            sum = sum.add(packs.get(i).price().orElseThrow().multiply(new BigDecimal(mix.counts().get(i))));
+            sum = sum.add(packs.get(i)
+                    .price()
+                    .orElseThrow()
+                    .multiply(new BigDecimal(mix.counts().get(i))));
         }
         return sum;
     }
@@ -130,7 +134,9 @@ final class PackMix {
         BigInteger round = content[best].divide(content[best].gcd(content[i])).subtract(BigInteger.ONE);
         BigInteger over = over(i);
         // Covering with best alone is within one price(best) of the bound, so dearer mixes cannot win.
-        return over.signum() == 0 ? round : round.min(price[best].multiply(content[best]).divide(over));
+        return over.signum() == 0
+                ? round
+                : round.min(price[best].multiply(content[best]).divide(over));
     }
 
     /** The most that packs other than {@code best} can hold in the best mix. */
@@ -162,11 +168,13 @@ final class PackMix {
     /** For every amount up to the largest: the pack, first in the catalogue, that the best mix for it contains. */
     private final class Table {
         final int[] choice;
-        private final long[] held = Arrays.stream(content).mapToLong(BigInteger::longValue).toArray();
+        private final long[] held =
+                Arrays.stream(content).mapToLong(BigInteger::longValue).toArray();
 
         Table(int largest) {
             choice = new int[largest + 1];
-            long[] prices = Arrays.stream(price).mapToLong(BigInteger::longValue).toArray();
+            long[] prices =
+                    Arrays.stream(price).mapToLong(BigInteger::longValue).toArray();
             long[] leastCost = new long[largest + 1];
             long[] leastHeld = new long[largest + 1];
             int[] leastCount = new int[largest + 1];
@@ -247,7 +255,9 @@ final class PackMix {
                 tryFrom(k + 1, remains, dearer);
                 remains = remains.subtract(content[i]);
                 dearer = dearer.add(over(i));
-                if (stepsLeft == 0 || dearer.compareTo(slack) > 0 || remains.add(content[i]).signum() <= 0) {
+                if (stepsLeft == 0
+                        || dearer.compareTo(slack) > 0
+                        || remains.add(content[i]).signum() <= 0) {
                     break;
                 }
             }

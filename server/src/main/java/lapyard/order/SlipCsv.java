@@ -10,7 +10,8 @@ import org.apache.commons.csv.CSVPrinter;
 
 /** The slip as RFC 4180 text; a cell never starts a formula. */
 public final class SlipCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder()
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180
+            .builder()
             .setHeader("item", "label", "need", "unit", "packs", "cost", "bed by bed", "saved")
             .get();
 
@@ -38,7 +39,9 @@ public final class SlipCsv {
                         safe(line.label()),
                         amount(line.need()),
                         safe(line.unit()),
-                        safe(line.packs().stream().map(pack -> pack.count() + " x " + pack.pack()).collect(Collectors.joining(" + "))),
+                        safe(line.packs().stream()
+                                .map(pack -> pack.count() + " x " + pack.pack())
+                                .collect(Collectors.joining(" + "))),
                         line.cost().map(BigDecimal::toPlainString).orElse(""),
                         line.bedByBed().map(BigDecimal::toPlainString).orElse(""),
                         line.saved().map(BigDecimal::toPlainString).orElse(""));

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
@@ -13,6 +15,10 @@ import lapyard.plan.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.algorithm.construct.LargestEmptyCircle;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
 
 class AccessTest {
     private static List<Finding> notes(Bed... beds) {
@@ -44,10 +50,39 @@ class AccessTest {
 
     /** Half the width all round, the width less the far wall from one side; common practice is 600 from a side. */
     @ParameterizedTest(name = "{0} x {1} hiding {2} needs {3}")
-    @CsvSource({"2400,1200,'',0", "2400,1300,'',650", "2400,1200,C,1100", "2400,700,ABD,0", "2400,900,ABD,800", "900,2400,B,800"})
+    @CsvSource({
+        "2400,1200,'',0",
+        "2400,1300,'',650",
+        "2400,1200,C,1100",
+        "2400,700,ABD,0",
+        "2400,900,ABD,800",
+        "900,2400,B,800"
+    })
     void aBoxNeedsHalfItsWidthOrAllOfIt(double width, double depth, String hidden, double needed) {
-        List<Finding> found = notes(Beds.bed("M", Outline.rectangle(width, depth), 0, 0, hidden.isEmpty() ? new String[0] : hidden.split("")));
+        List<Finding> found = notes(Beds.bed(
+                "M", Outline.rectangle(width, depth), 0, 0, hidden.isEmpty() ? new String[0] : hidden.split("")));
         assertEquals(needed, reach(found, "bed M"), 1);
+    }
+
+    /** General-purpose reference: the largest empty circle of JTS 1.20, which answers the same question more slowly. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void theWorstReachIsTheLargestCircleThatMeetsNoFace(long seed) {
+        Random random = new Random(seed);
+        Outline outline =
+                seed % 2 == 0 ? Beds.L : Outline.rectangle(1000 + random.nextInt(3000), 1000 + random.nextInt(2000));
+        Geometry inside = Shapes.offset(Shapes.area(outline), -100);
+        List<LineSegment> faces = new ArrayList<>();
+        for (int i = 0; i < outline.sides(); i++) {
+            if (i == 0 || random.nextBoolean()) {
+                faces.add(new LineSegment(
+                        Shapes.coordinate(outline.corner(i)), Shapes.coordinate(outline.corner(i + 1))));
+            }
+        }
+        Geometry lines = Shapes.FACTORY.buildGeometry(
+                faces.stream().map(f -> f.toGeometry(Shapes.FACTORY)).toList());
+        double reference = LargestEmptyCircle.getRadiusLine(lines, inside, 1).getLength();
+        assertEquals(reference, Reach.worstMm(inside, faces, 0.5), 2, "seed " + seed);
     }
 
     @Test
@@ -67,7 +102,10 @@ class AccessTest {
 
     @Test
     void gapsUnderTheUsualPathAreNotedWithTheMissingAmount() {
-        List<Finding> found = notes(Beds.box("M", 0, 0, 2400, 1200), Beds.box("N", 0, 1840, 2400, 1200), Beds.box("O", 0, 4240, 2400, 1200));
+        List<Finding> found = notes(
+                Beds.box("M", 0, 0, 2400, 1200),
+                Beds.box("N", 0, 1840, 2400, 1200),
+                Beds.box("O", 0, 4240, 2400, 1200));
         Finding note = Beds.about(found, "bed M, bed N", "between").orElseThrow();
         assertEquals("640 between beds M and N, 560 under the usual 1200. Move one of them 560.", note.text());
         assertEquals(560, note.amount().orElseThrow().value());
@@ -76,14 +114,18 @@ class AccessTest {
 
     @Test
     void aThirdBedInBetweenIsNoGap() {
-        List<Finding> found = notes(Beds.box("M", 0, 0, 2400, 500), Beds.box("N", 0, 600, 2400, 400), Beds.box("O", 0, 1100, 2400, 500));
+        List<Finding> found = notes(
+                Beds.box("M", 0, 0, 2400, 500), Beds.box("N", 0, 600, 2400, 400), Beds.box("O", 0, 1100, 2400, 500));
         assertFalse(Beds.about(found, "bed M, bed O", "between").isPresent());
         assertTrue(Beds.about(found, "bed M, bed N", "100 between").isPresent());
     }
 
     @Test
     void aNarrowPathIsNoted() {
-        List<Finding> found = Clashes.of(Beds.garden(Beds.yard(null), List.of(), List.of(Beds.path("P", 900, 0, 0, 0, 5000))));
-        assertEquals("900 wide, 300 under the usual 1200. Widen it to 1200.", found.get(0).text());
+        List<Finding> found =
+                Clashes.of(Beds.garden(Beds.yard(null), List.of(), List.of(Beds.path("P", 900, 0, 0, 0, 5000))));
+        assertEquals(
+                "900 wide, 300 under the usual 1200. Widen it to 1200.",
+                found.get(0).text());
     }
 }

@@ -36,7 +36,9 @@ final class Beds {
     }
 
     static List<Point> points(double... xy) {
-        return java.util.stream.IntStream.range(0, xy.length / 2).mapToObj(i -> new Point(xy[2 * i], xy[2 * i + 1])).toList();
+        return java.util.stream.IntStream.range(0, xy.length / 2)
+                .mapToObj(i -> new Point(xy[2 * i], xy[2 * i + 1]))
+                .toList();
     }
 
     static Bed bed(String id, Outline outline, double x, double y, String... hidden) {
@@ -44,8 +46,26 @@ final class Beds {
     }
 
     static Bed bed(String id, Outline outline, Placement placement, String... hidden) {
-        return new Bed(id, id, "", outline, placement, 3, SECTION, Lap.TURNING, Set.of(hidden), Set.of(), true, Screws.USUAL,
-                Notches.USUAL, Base.USUAL, Liner.USUAL, Fill.USUAL, Finish.USUAL, false, 1);
+        return new Bed(
+                id,
+                id,
+                "",
+                outline,
+                placement,
+                3,
+                SECTION,
+                Lap.TURNING,
+                Set.of(hidden),
+                Set.of(),
+                true,
+                Screws.USUAL,
+                Notches.USUAL,
+                Base.USUAL,
+                Liner.USUAL,
+                Fill.USUAL,
+                Finish.USUAL,
+                false,
+                1);
     }
 
     static Bed box(String id, double x, double y, double widthMm, double depthMm) {
@@ -53,7 +73,8 @@ final class Beds {
     }
 
     static GardenPath path(String id, double widthMm, double... line) {
-        return new GardenPath(id, id, points(line), widthMm, List.of(new GardenPath.Layer("path.bark", 50)), "edging", "membrane");
+        return new GardenPath(
+                id, id, points(line), widthMm, List.of(new GardenPath.Layer("path.bark", 50)), "edging", "membrane");
     }
 
     static Ground yard(Outline outline) {
@@ -61,8 +82,19 @@ final class Beds {
     }
 
     static Garden garden(Ground ground, List<Bed> beds, List<GardenPath> paths) {
-        return new Garden("yard", "GBP", false, ground, beds, paths, List.of(), new Catalogue(List.of(), List.of(), List.of(), true),
-                Saw.USUAL, 25, java.util.Map.of(), List.of());
+        return new Garden(
+                "yard",
+                "GBP",
+                false,
+                ground,
+                beds,
+                paths,
+                List.of(),
+                new Catalogue(List.of(), List.of(), List.of(), true),
+                Saw.USUAL,
+                25,
+                java.util.Map.of(),
+                List.of());
     }
 
     static Garden garden(Ground ground, Bed... beds) {
@@ -70,6 +102,8 @@ final class Beds {
     }
 
     static Optional<Finding> about(List<Finding> findings, String where, String words) {
-        return findings.stream().filter(f -> f.where().contains(where) && f.text().contains(words)).findFirst();
+        return findings.stream()
+                .filter(f -> f.where().contains(where) && f.text().contains(words))
+                .findFirst();
     }
 }

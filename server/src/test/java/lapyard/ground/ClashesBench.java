@@ -41,22 +41,34 @@ public class ClashesBench {
             for (int i = 0; i < 20; i++) {
                 Outline outline = i % 4 == 3 ? Beds.L : Outline.rectangle(2000 + 50 * i, 900 + 20 * i);
                 double shift = trouble && (row * 20 + i) % 5 == 0 ? 2000 : 0;
-                beds.add(Beds.bed("B" + beds.size(), outline,
-                        new Placement(new Point(1500 + 4300 * i + shift, 1500 + 4000 * row), trouble && i % 7 == 6 ? 10 : 0, false)));
+                beds.add(Beds.bed(
+                        "B" + beds.size(),
+                        outline,
+                        new Placement(
+                                new Point(1500 + 4300 * i + shift, 1500 + 4000 * row),
+                                trouble && i % 7 == 6 ? 10 : 0,
+                                false)));
             }
             paths.add(Beds.path("P" + row, 1200, 0, 700 + 4000 * row, 88000, 700 + 4000 * row));
         }
         List<Ground.KeepClear> kept = new ArrayList<>();
         for (int i = 0; i < 20; i++) {
             double x = 4000 + 4300 * i;
-            kept.add(new Ground.KeepClear("cover", Beds.points(x, 300, x + 400, 300, x + 400, 700, x, 700), 300, 0, false));
+            kept.add(new Ground.KeepClear(
+                    "cover", Beds.points(x, 300, x + 400, 300, x + 400, 700, x, 700), 300, 0, false));
         }
         kept.add(new Ground.KeepClear("gate", Beds.points(0, 300, 0, 1200), 0, 900, true));
         Outline yard = Outline.rectangle(90000, 42000);
-        Ground ground = new Ground(List.of(yard), List.of(
-                new Ground.Surface("slab", Outline.rectangle(45000, 42000)),
-                new Ground.Surface("grass", Beds.outline(45000, 0, 90000, 0, 90000, 42000, 45000, 42000))), kept,
-                List.of(new Ground.Level(new Point(0, 0), 0), new Ground.Level(new Point(90000, 0), 900), new Ground.Level(new Point(0, 42000), 400)),
+        Ground ground = new Ground(
+                List.of(yard),
+                List.of(
+                        new Ground.Surface("slab", Outline.rectangle(45000, 42000)),
+                        new Ground.Surface("grass", Beds.outline(45000, 0, 90000, 0, 90000, 42000, 45000, 42000))),
+                kept,
+                List.of(
+                        new Ground.Level(new Point(0, 0), 0),
+                        new Ground.Level(new Point(90000, 0), 900),
+                        new Ground.Level(new Point(0, 42000), 400)),
                 0);
         return Beds.garden(ground, beds, paths);
     }
@@ -79,9 +91,13 @@ public class ClashesBench {
     public static void main(String[] arguments) throws Exception {
         for (boolean trouble : new boolean[] {false, true}) {
             java.util.Map<Finding.Weight, Long> counts = Clashes.of(garden(trouble)).stream()
-                    .collect(java.util.stream.Collectors.groupingBy(Finding::weight, java.util.stream.Collectors.counting()));
+                    .collect(java.util.stream.Collectors.groupingBy(
+                            Finding::weight, java.util.stream.Collectors.counting()));
             System.err.println((trouble ? "troubled " : "tidy ") + counts);
         }
-        new Runner(new OptionsBuilder().include(ClashesBench.class.getSimpleName()).build()).run();
+        new Runner(new OptionsBuilder()
+                        .include(ClashesBench.class.getSimpleName())
+                        .build())
+                .run();
     }
 }

@@ -25,7 +25,9 @@ class ClashesTest {
     private static final Outline YARD = Outline.rectangle(12000, 9000);
 
     private static List<Finding> snags(Garden garden) {
-        return Clashes.of(garden).stream().filter(finding -> finding.weight() != Weight.NOTE).toList();
+        return Clashes.of(garden).stream()
+                .filter(finding -> finding.weight() != Weight.NOTE)
+                .toList();
     }
 
     private static Ground with(KeepClear... kept) {
@@ -63,14 +65,17 @@ class ClashesTest {
     @Test
     void aMirroredBedIsFoundAtItsOwnCorner() {
         Bed mirrored = Beds.bed("N", Outline.rectangle(2400, 1200), new Placement(new Point(2260, 100), 0, true));
-        assertEquals("140 over the edge at corner 2. Move right 140, or cut width to 2260.",
+        assertEquals(
+                "140 over the edge at corner 2. Move right 140, or cut width to 2260.",
                 only(snags(Beds.garden(Beds.yard(YARD), mirrored))).text());
     }
 
     @Test
     void aBedThatTouchesTheEdgeIsInside() {
-        assertEquals(List.of(), snags(Beds.garden(Beds.yard(YARD),
-                Beds.box("M", 0, 0, 2400, 1200), Beds.box("N", 9600, 7800.4, 2400, 1200))));
+        assertEquals(
+                List.of(),
+                snags(Beds.garden(
+                        Beds.yard(YARD), Beds.box("M", 0, 0, 2400, 1200), Beds.box("N", 9600, 7800.4, 2400, 1200))));
     }
 
     @Test
@@ -82,28 +87,36 @@ class ClashesTest {
 
     @Test
     void aBedAcrossAnotherSaysTheAreaAndTheMoveThatFreesIt() {
-        Finding snag = only(snags(Beds.garden(Beds.yard(YARD),
-                Beds.box("M", 3000, 3000, 2400, 1200), Beds.box("N", 5280, 3000, 2400, 1200))));
+        Finding snag = only(snags(Beds.garden(
+                Beds.yard(YARD), Beds.box("M", 3000, 3000, 2400, 1200), Beds.box("N", 5280, 3000, 2400, 1200))));
         assertEquals("bed N", snag.where());
         assertEquals("0.14 m2 across bed M. Move right 120.", snag.text());
         assertEquals(0.144, snag.amount().orElseThrow().value());
-        Finding before = only(snags(Beds.garden(Beds.yard(YARD),
-                Beds.box("M", 5280, 3000, 2400, 1200), Beds.box("N", 3000, 3000, 2400, 1200))));
+        Finding before = only(snags(Beds.garden(
+                Beds.yard(YARD), Beds.box("M", 5280, 3000, 2400, 1200), Beds.box("N", 3000, 3000, 2400, 1200))));
         assertEquals("0.14 m2 across bed M. Move left 120, or cut width to 2280.", before.text());
     }
 
     @Test
     void aMoveThatMeetsSomethingElseIsPassedOver() {
-        Finding snag = only(snags(Beds.garden(Beds.yard(YARD), Beds.box("M", 3000, 3000, 2400, 1200),
-                Beds.box("O", 7750, 3000, 2400, 1200), Beds.bed("N", Beds.outline(0, 0, 2400, 0, 2400, 1200, 1200, 1200, 1200, 600, 0, 600), 5280, 3000))));
+        Finding snag = only(snags(Beds.garden(
+                Beds.yard(YARD),
+                Beds.box("M", 3000, 3000, 2400, 1200),
+                Beds.box("O", 7750, 3000, 2400, 1200),
+                Beds.bed("N", Beds.outline(0, 0, 2400, 0, 2400, 1200, 1200, 1200, 1200, 600, 0, 600), 5280, 3000))));
         assertTrue(snag.ways().stream().noneMatch(way -> way.contains("right")), snag.text());
         assertEquals("Move 600 towards the house", snag.ways().get(0));
     }
 
     @Test
     void bedsThatTouchDoNotClash() {
-        assertEquals(List.of(), snags(Beds.garden(Beds.yard(YARD),
-                Beds.box("M", 3000, 3000, 2400, 1200), Beds.box("N", 5400, 3000, 2400, 1200), Beds.box("O", 5400, 4199.7, 2400, 1200))));
+        assertEquals(
+                List.of(),
+                snags(Beds.garden(
+                        Beds.yard(YARD),
+                        Beds.box("M", 3000, 3000, 2400, 1200),
+                        Beds.box("N", 5400, 3000, 2400, 1200),
+                        Beds.box("O", 5400, 4199.7, 2400, 1200))));
     }
 
     @Test
@@ -119,20 +132,24 @@ class ClashesTest {
 
     @Test
     void aCoverIsKeptClearByItsClearance() {
-        KeepClear cover = new KeepClear("cover", Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false);
+        KeepClear cover =
+                new KeepClear("cover", Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false);
         Finding snag = only(snags(Beds.garden(with(cover), Beds.box("M", 6780, 3000, 2400, 1200))));
         assertEquals("120 too near the cover: 180 away, 300 to keep clear. Move right 120.", snag.text());
         assertEquals(120, snag.amount().orElseThrow().value());
         assertEquals(List.of(), snags(Beds.garden(with(cover), Beds.box("M", 6900, 3000, 2400, 1200))));
         Finding over = only(snags(Beds.garden(with(cover), Beds.box("M", 6400, 3000, 2400, 1200))));
-        assertEquals("500 over the cover, clearance of 300 included. Move right 500, or move 900 away from the house.", over.text());
+        assertEquals(
+                "500 over the cover, clearance of 300 included. Move right 500, or move 900 away from the house.",
+                over.text());
     }
 
     @Test
     void pointsAndLinesAreKeptClearToo() {
         KeepClear tap = new KeepClear("tap", Beds.points(6000, 3000), 500, 0, false);
         Finding corner = only(snags(Beds.garden(with(tap), Beds.box("M", 6240, 3320, 2400, 1200))));
-        assertEquals(List.of(), snags(Beds.garden(with(tap), Beds.box("M", 6300, 3400, 2400, 1200))), "300 and 400 are 500");
+        assertEquals(
+                List.of(), snags(Beds.garden(with(tap), Beds.box("M", 6300, 3400, 2400, 1200))), "300 and 400 are 500");
         assertTrue(corner.text().startsWith("100 too near the tap: 400 away"), corner.text());
     }
 
@@ -149,7 +166,8 @@ class ClashesTest {
     @CsvSource({"2,true,220", "1,true,220", "2,false,0", "1,false,0"})
     void aGateNeedsItsSwing(int points, boolean swingsIn, double into) {
         List<Point> hinge = points == 2 ? Beds.points(4000, 0, 4900, 0) : Beds.points(4000, 0);
-        List<Finding> found = snags(Beds.garden(with(new KeepClear("gate", hinge, 0, 900, swingsIn)), Beds.box("M", 4000, 680, 2400, 1200)));
+        List<Finding> found = snags(Beds.garden(
+                with(new KeepClear("gate", hinge, 0, 900, swingsIn)), Beds.box("M", 4000, 680, 2400, 1200)));
         if (into == 0) {
             assertEquals(List.of(), found);
         } else {
@@ -169,12 +187,19 @@ class ClashesTest {
 
     @Test
     void aBedAcrossTwoKindsOfGroundIsASnagWithItsShares() {
-        Ground ground = new Ground(List.of(YARD), List.of(
-                new Ground.Surface("slab", Beds.outline(0, 0, 6000, 0, 6000, 9000, 0, 9000)),
-                new Ground.Surface("grass", Beds.outline(6000, 0, 12000, 0, 12000, 9000, 6000, 9000))), List.of(), List.of(), 0);
+        Ground ground = new Ground(
+                List.of(YARD),
+                List.of(
+                        new Ground.Surface("slab", Beds.outline(0, 0, 6000, 0, 6000, 9000, 0, 9000)),
+                        new Ground.Surface("grass", Beds.outline(6000, 0, 12000, 0, 12000, 9000, 6000, 9000))),
+                List.of(),
+                List.of(),
+                0);
         Finding snag = only(snags(Beds.garden(ground, Beds.box("M", 4000, 3000, 2400, 1200))));
-        assertEquals("2.40 m2 on slab, 0.48 m2 on grass: the two settle differently. "
-                + "Move left 400, or cut width to 2000, or give it one kind of ground.", snag.text());
+        assertEquals(
+                "2.40 m2 on slab, 0.48 m2 on grass: the two settle differently. "
+                        + "Move left 400, or cut width to 2000, or give it one kind of ground.",
+                snag.text());
         assertEquals(0.48, snag.amount().orElseThrow().value());
     }
 
@@ -182,11 +207,18 @@ class ClashesTest {
     @Test
     void groundWithoutASurfaceIsNoted() {
         Outline yard = Beds.outline(0, 0, 12000, 0, 12000, 7000, 7000, 9500, 0, 9000);
-        Ground ground = new Ground(List.of(yard), List.of(
-                new Ground.Surface("slab", Outline.rectangle(12000, 4000)),
-                new Ground.Surface("grass", Beds.outline(
-                        0, 4000, 11000, 4000, 11000, 6000, 10000, 6000, 10000, 8000, 8000, 8000, 8000, 9000, 0, 9000))),
-                List.of(), List.of(), 0);
+        Ground ground = new Ground(
+                List.of(yard),
+                List.of(
+                        new Ground.Surface("slab", Outline.rectangle(12000, 4000)),
+                        new Ground.Surface(
+                                "grass",
+                                Beds.outline(
+                                        0, 4000, 11000, 4000, 11000, 6000, 10000, 6000, 10000, 8000, 8000, 8000, 8000,
+                                        9000, 0, 9000))),
+                List.of(),
+                List.of(),
+                0);
         Finding note = only(Clashes.of(Beds.garden(ground)));
         assertEquals("8.00 m2 of the yard has no surface. Draw what it is.", note.text());
         assertEquals(Weight.NOTE, note.weight());
@@ -195,13 +227,24 @@ class ClashesTest {
 
     @Test
     void groundDrawnAsTwoKindsAndABedOnADeckAreSnags() {
-        Ground ground = new Ground(List.of(YARD), List.of(
-                new Ground.Surface("slab", Outline.rectangle(6000, 4000)),
-                new Ground.Surface("deck", Beds.outline(5000, 0, 12000, 0, 12000, 4000, 5000, 4000))), List.of(), List.of(), 0);
+        Ground ground = new Ground(
+                List.of(YARD),
+                List.of(
+                        new Ground.Surface("slab", Outline.rectangle(6000, 4000)),
+                        new Ground.Surface("deck", Beds.outline(5000, 0, 12000, 0, 12000, 4000, 5000, 4000))),
+                List.of(),
+                List.of(),
+                0);
         List<Finding> found = snags(Beds.garden(ground, Beds.box("M", 7000, 1000, 2400, 1200)));
-        assertEquals("4.00 m2 drawn as both. Draw one of them back to their common edge.",
-                Beds.about(found, "surfaces slab and deck", "both").orElseThrow().text());
-        assertTrue(Beds.about(found, "bed M", "not designed here").orElseThrow().ways().contains("Ask a licensed engineer what the deck carries"));
+        assertEquals(
+                "4.00 m2 drawn as both. Draw one of them back to their common edge.",
+                Beds.about(found, "surfaces slab and deck", "both")
+                        .orElseThrow()
+                        .text());
+        assertTrue(Beds.about(found, "bed M", "not designed here")
+                .orElseThrow()
+                .ways()
+                .contains("Ask a licensed engineer what the deck carries"));
         assertEquals(2, found.size());
     }
 
@@ -211,15 +254,22 @@ class ClashesTest {
         Finding stop = only(snags(garden));
         assertEquals(Weight.STOP, stop.weight());
         assertEquals("path P", stop.where());
-        assertEquals("140 outside the yard at point 2 of its line. End it 140 sooner, or move point 2 of its line inwards.", stop.text());
-        Finding side = only(snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 500, 0, 500, 9000)))));
+        assertEquals(
+                "140 outside the yard at point 2 of its line. End it 140 sooner, or move point 2 of its line inwards.",
+                stop.text());
+        Finding side =
+                only(snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 500, 0, 500, 9000)))));
         assertTrue(side.ways().contains("Narrow it to 1000"), side.text());
-        assertEquals(List.of(), snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 600, 0, 600, 9000)))));
+        assertEquals(
+                List.of(),
+                snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 600, 0, 600, 9000)))));
     }
 
     @Test
     void aBedOnAPathIsNoted() {
-        Garden garden = Beds.garden(Beds.yard(YARD), List.of(Beds.box("M", 3500, 1000, 2400, 1200)),
+        Garden garden = Beds.garden(
+                Beds.yard(YARD),
+                List.of(Beds.box("M", 3500, 1000, 2400, 1200)),
                 List.of(Beds.path("P", 1200, 3000, 0, 3000, 9000)));
         Finding note = Beds.about(Clashes.of(garden), "bed M, path P", "taken").orElseThrow();
         assertEquals("0.12 m2 of path P taken by bed M. Move right 100.", note.text());
@@ -228,17 +278,28 @@ class ClashesTest {
 
     @Test
     void sidesThatCrossStop() {
-        Finding stop = Clashes.of(Beds.garden(Beds.yard(Beds.outline(0, 0, 10000, 8000, 10000, 0, 0, 8000)))).get(0);
+        Finding stop = Clashes.of(Beds.garden(Beds.yard(Beds.outline(0, 0, 10000, 8000, 10000, 0, 0, 8000))))
+                .get(0);
         assertEquals(Weight.STOP, stop.weight());
         assertTrue(stop.text().startsWith("Sides cross or touch at (5000, 4000)"), stop.text());
     }
 
     @Test
     void levelsAndScribesAreFoundWithTheRest() {
-        Ground steep = new Ground(List.of(YARD), List.of(), List.of(), List.of(
-                new Ground.Level(new Point(0, 0), 412), new Ground.Level(new Point(3000, 0), 412), new Ground.Level(new Point(0, 2400), 472)), 0);
-        assertTrue(Beds.about(Clashes.of(Beds.garden(steep, Beds.bed("M", Beds.L, 3000, 3000))), "bed M", "Fall takes 60").isPresent());
-        Ground few = new Ground(List.of(YARD), List.of(), List.of(), steep.levels().subList(0, 2), 0);
+        Ground steep = new Ground(
+                List.of(YARD),
+                List.of(),
+                List.of(),
+                List.of(
+                        new Ground.Level(new Point(0, 0), 412),
+                        new Ground.Level(new Point(3000, 0), 412),
+                        new Ground.Level(new Point(0, 2400), 472)),
+                0);
+        assertTrue(
+                Beds.about(Clashes.of(Beds.garden(steep, Beds.bed("M", Beds.L, 3000, 3000))), "bed M", "Fall takes 60")
+                        .isPresent());
+        Ground few =
+                new Ground(List.of(YARD), List.of(), List.of(), steep.levels().subList(0, 2), 0);
         assertEquals(Weight.STOP, Clashes.of(Beds.garden(few)).get(0).weight());
     }
 
@@ -255,10 +316,16 @@ class ClashesTest {
         Bed[] beds = new Bed[8];
         for (int i = 0; i < beds.length; i++) {
             double turn = random.nextBoolean() ? 90 * random.nextInt(4) : random.nextInt(360);
-            Outline outline = random.nextInt(3) == 0 ? Beds.L : Outline.rectangle(800 + random.nextInt(2000), 800 + random.nextInt(900));
-            beds[i] = Beds.bed("B" + i, outline, new Placement(new Point(random.nextInt(12000), random.nextInt(9000)), turn, random.nextBoolean()));
+            Outline outline = random.nextInt(3) == 0
+                    ? Beds.L
+                    : Outline.rectangle(800 + random.nextInt(2000), 800 + random.nextInt(900));
+            beds[i] = Beds.bed(
+                    "B" + i,
+                    outline,
+                    new Placement(new Point(random.nextInt(12000), random.nextInt(9000)), turn, random.nextBoolean()));
         }
-        KeepClear cover = new KeepClear("cover", Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false);
+        KeepClear cover =
+                new KeepClear("cover", Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false);
         Garden garden = Beds.garden(with(cover), beds);
         int mended = 0;
         for (Finding snag : snags(garden)) {
@@ -275,8 +342,11 @@ class ClashesTest {
             Placement was = beds[at].placement();
             moved[at] = beds[at].withPlacement(
                     new Placement(new Point(was.at().x() + dx, was.at().y() + dy), was.turnDeg(), was.mirror()));
-            String fact = snag.text().replaceAll("^[0-9.]+ (m2 )?", "").replaceAll("[:.].*| at corner.*| along wall.*", "");
-            assertFalse(Beds.about(snags(Beds.garden(with(cover), moved)), snag.where(), fact).isPresent(),
+            String fact =
+                    snag.text().replaceAll("^[0-9.]+ (m2 )?", "").replaceAll("[:.].*| at corner.*| along wall.*", "");
+            assertFalse(
+                    Beds.about(snags(Beds.garden(with(cover), moved)), snag.where(), fact)
+                            .isPresent(),
                     () -> "seed " + seed + ": " + snag);
             mended++;
         }

@@ -107,14 +107,19 @@ class FallTest {
         Finding few = Fall.findings(THREE.subList(0, 2)).get(0);
         assertEquals(Finding.Weight.STOP, few.weight());
         assertEquals("2 of the 3 level readings that a fall needs. Take 1 more, not all in a line.", few.text());
-        List<Level> line = List.of(level(0, 0, 0), level(1000, 500.1, 10), level(2000, 1000, 20), level(4000, 2000, 44));
+        List<Level> line =
+                List.of(level(0, 0, 0), level(1000, 500.1, 10), level(2000, 1000, 20), level(4000, 2000, 44));
         assertEquals(Optional.empty(), Fall.of(line));
         assertEquals(Finding.Weight.STOP, Fall.findings(line).get(0).weight());
     }
 
     @Test
     void aReadingFarOffThePlaneIsASnagThatNamesIt() {
-        List<Level> lumpy = List.of(level(0, 0, 400), level(6000, 0, 400), level(6000, 6000, 460), level(0, 6000, 460),
+        List<Level> lumpy = List.of(
+                level(0, 0, 400),
+                level(6000, 0, 400),
+                level(6000, 6000, 460),
+                level(0, 6000, 460),
                 level(3000, 3000, 460));
         List<Finding> findings = Fall.findings(lumpy);
         assertEquals(1, findings.size());
@@ -127,18 +132,29 @@ class FallTest {
     @ParameterizedTest(name = "wall {0} is scribed {1} to {2}")
     @CsvSource({"A,30,30", "B,30,11.25", "C,11.25,11.25", "D,11.25,0", "E,0,0", "F,0,30"})
     void theWorkedBedIsScribedAsByHand(String wall, double start, double end) {
-        BedFall fall = BedFall.of(Beds.bed("M", Beds.L, 800, 1500), Fall.of(THREE).orElseThrow());
-        BedFall.Scribe scribe = fall.scribes().stream().filter(s -> s.wall().equals(wall)).findFirst().orElseThrow();
+        BedFall fall =
+                BedFall.of(Beds.bed("M", Beds.L, 800, 1500), Fall.of(THREE).orElseThrow());
+        BedFall.Scribe scribe = fall.scribes().stream()
+                .filter(s -> s.wall().equals(wall))
+                .findFirst()
+                .orElseThrow();
         assertEquals(start, scribe.startMm(), 1e-9);
         assertEquals(end, scribe.endMm(), 1e-9);
         assertEquals(List.of(), fall.findings());
-        assertEquals(end, fall.quantities().stream()
-                .filter(q -> q.key().equals("scribe." + wall + ".end")).findFirst().orElseThrow().value(), 1e-9);
+        assertEquals(
+                end,
+                fall.quantities().stream()
+                        .filter(q -> q.key().equals("scribe." + wall + ".end"))
+                        .findFirst()
+                        .orElseThrow()
+                        .value(),
+                1e-9);
     }
 
     @Test
     void levelsOfTheCornersAreThoseOfThePlane() {
-        BedFall fall = BedFall.of(Beds.bed("M", Beds.L, 800, 1500), Fall.of(THREE).orElseThrow());
+        BedFall fall =
+                BedFall.of(Beds.bed("M", Beds.L, 800, 1500), Fall.of(THREE).orElseThrow());
         assertEquals(412 + 1500 / 80.0, fall.dropsMm().get(0), 1e-9);
         assertEquals(412 + 3900 / 80.0, fall.dropsMm().get(5), 1e-9);
         assertEquals(fall.dropsMm().get(2), fall.quantities().get(2).value());
@@ -147,10 +163,13 @@ class FallTest {
 
     @Test
     void sixtyOffTheBottomCourseIsASnagWithItsLimit() {
-        Fall steep = Fall.of(List.of(level(0, 0, 412), level(3000, 0, 412), level(0, 2400, 472))).orElseThrow();
+        Fall steep = Fall.of(List.of(level(0, 0, 412), level(3000, 0, 412), level(0, 2400, 472)))
+                .orElseThrow();
         Finding snag = BedFall.of(Beds.bed("M", Beds.L, 0, 0), steep).findings().get(0);
-        assertEquals("Fall takes 60 off the bottom course, limit 50 (a quarter of 200). "
-                + "Level a strip under the walls, or step the base.", snag.text());
+        assertEquals(
+                "Fall takes 60 off the bottom course, limit 50 (a quarter of 200). "
+                        + "Level a strip under the walls, or step the base.",
+                snag.text());
         assertEquals(60, snag.amount().orElseThrow().value());
         assertEquals("bed M, walls A, B, F", snag.where());
         assertEquals(Finding.Weight.SNAG, snag.weight());

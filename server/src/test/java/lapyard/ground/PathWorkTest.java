@@ -11,7 +11,10 @@ import org.junit.jupiter.api.Test;
 
 class PathWorkTest {
     private static double value(PathWork work, String key) {
-        return work.quantities().stream().filter(q -> q.key().equals(key)).mapToDouble(Quantity::value).sum();
+        return work.quantities().stream()
+                .filter(q -> q.key().equals(key))
+                .mapToDouble(Quantity::value)
+                .sum();
     }
 
     private static double sum(List<PathWork> work, String key) {
@@ -50,11 +53,17 @@ class PathWorkTest {
         assertEquals(22.4, sum(turned, "edging.length"), 1e-9);
     }
 
-    /** Pappus and Guldin: a band of even width has the length of its middle line times its width; a mitre adds what it takes. */
+    /**
+     * Pappus and Guldin: a band of even width has the length of its middle line times its width; a mitre adds what it
+     * takes.
+     */
     @Test
     void bendsAreMitredSoThatAreaIsWidthTimesLength() {
         for (double[] line : new double[][] {
-            {0, 0, 5000, 0, 5000, 4000}, {0, 0, 5000, 0, 9000, 4000}, {0, 0, 4000, 0, 3000, 5000}, {0, 0, 3000, 100, 6000, 0, 9000, 3000}
+            {0, 0, 5000, 0, 5000, 4000},
+            {0, 0, 5000, 0, 9000, 4000},
+            {0, 0, 4000, 0, 3000, 5000},
+            {0, 0, 3000, 100, 6000, 0, 9000, 3000}
         }) {
             GardenPath path = Beds.path("P", 1200, line);
             double length = 0;
@@ -63,14 +72,18 @@ class PathWorkTest {
             }
             PathWork work = PathWork.of(List.of(path), List.of()).get(0);
             assertEquals(length * 1200 / 1e6, value(work, "path.area"), 1e-6);
-            assertEquals(2 * length / 1000, value(work, "edging.length"), 1e-6, "outer and inner side make up for each other");
+            assertEquals(
+                    2 * length / 1000,
+                    value(work, "edging.length"),
+                    1e-6,
+                    "outer and inner side make up for each other");
         }
     }
 
     @Test
     void aClosedPathHasNoEndsAndItsHoleIsCutOpen() {
-        PathWork work = PathWork.of(
-                List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000, 0, 4000, 0, 0)), List.of()).get(0);
+        PathWork work = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000, 0, 4000, 0, 0)), List.of())
+                .get(0);
         assertEquals(18, value(work, "path.area"), 1e-9, "6 x 5 less 4 x 3");
         assertEquals(36, value(work, "edging.length"), 1e-9, "22 round the outside and 14 inside");
         assertEquals(18e6, work.cover().stream().mapToDouble(Outline::areaMm2).sum(), 1e-3);
@@ -89,17 +102,26 @@ class PathWorkTest {
     void aBedAlongAPathTakesItsSideFromTheEdging() {
         List<PathWork> work = PathWork.of(
                 List.of(Beds.path("P", 1000, 0, 0, 0, 6000)),
-                List.of(Beds.box("M", 500, 1000, 2000, 1500), Beds.box("N", 500.4, 2000, 2000, 2000), Beds.box("O", -2510, 0, 2000, 6000)));
+                List.of(
+                        Beds.box("M", 500, 1000, 2000, 1500),
+                        Beds.box("N", 500.4, 2000, 2000, 2000),
+                        Beds.box("O", -2510, 0, 2000, 6000)));
         assertEquals(12 - 3, sum(work, "edging.length"), 1e-9, "M and N overlap along the path; O leaves 10");
     }
 
     @Test
     void membraneComesInStripsLegByLeg() {
-        PathWork bent = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000)), List.of()).get(0);
-        assertEquals(List.of(new PathWork.Strip(1000, 5500), new PathWork.Strip(1000, 4500)), rounded(bent.membraneStrips()));
+        PathWork bent = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000)), List.of())
+                .get(0);
+        assertEquals(
+                List.of(new PathWork.Strip(1000, 5500), new PathWork.Strip(1000, 4500)),
+                rounded(bent.membraneStrips()));
         List<PathWork> cross = PathWork.of(CROSS, List.of());
-        assertEquals(List.of(new PathWork.Strip(900, 8000)), rounded(cross.get(0).membraneStrips()));
-        assertEquals(List.of(new PathWork.Strip(900, 2050), new PathWork.Strip(900, 2050)), rounded(cross.get(1).membraneStrips()));
+        assertEquals(
+                List.of(new PathWork.Strip(900, 8000)), rounded(cross.get(0).membraneStrips()));
+        assertEquals(
+                List.of(new PathWork.Strip(900, 2050), new PathWork.Strip(900, 2050)),
+                rounded(cross.get(1).membraneStrips()));
         assertEquals(4.1, value(cross.get(1), "membrane.strip"), 1e-9);
     }
 
@@ -113,14 +135,17 @@ class PathWorkTest {
     void aPathWithoutEdgingMembraneOrLayersSaysNothingOfThem() {
         GardenPath bare = new GardenPath("P", "P", Beds.points(0, 0, 0, 5000), 900, List.of(), "", "");
         PathWork work = PathWork.of(List.of(bare), List.of()).get(0);
-        assertEquals(List.of("path.area", "path.volume"), work.quantities().stream().map(Quantity::key).toList());
+        assertEquals(
+                List.of("path.area", "path.volume"),
+                work.quantities().stream().map(Quantity::key).toList());
         assertEquals(0, value(work, "path.volume"));
         assertEquals(List.of(), work.membraneStrips());
     }
 
     @Test
     void aPathWithoutLengthCoversNothing() {
-        PathWork work = PathWork.of(List.of(Beds.path("P", 900, 10, 10, 10, 10)), List.of()).get(0);
+        PathWork work = PathWork.of(List.of(Beds.path("P", 900, 10, 10, 10, 10)), List.of())
+                .get(0);
         assertEquals(0, value(work, "path.area"));
         assertEquals(0, value(work, "edging.length"));
         assertEquals(List.of(), work.cover());
@@ -130,7 +155,10 @@ class PathWorkTest {
     void everyQuantityShowsItsWorking() {
         for (PathWork work : PathWork.of(CROSS, List.of())) {
             for (Quantity quantity : work.quantities()) {
-                assertTrue(!quantity.working().inputs().isEmpty() && !quantity.working().source().isEmpty(), quantity.key());
+                assertTrue(
+                        !quantity.working().inputs().isEmpty()
+                                && !quantity.working().source().isEmpty(),
+                        quantity.key());
             }
         }
     }

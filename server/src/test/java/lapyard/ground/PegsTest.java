@@ -31,9 +31,22 @@ class PegsTest {
     @ParameterizedTest(name = "P{0}-P{1} is {2}")
     @CsvSource({"1,3,3354.1", "2,6,3841.9", "1,4,2343.1", "1,5,3000.0"})
     void theDiagonalsAreThoseWorkedByHand(int from, int to, double length) {
-        assertEquals(length, M.diagonals().stream().filter(d -> d.from() == from && d.to() == to).findFirst().orElseThrow().lengthMm(), 0.05);
-        assertEquals(length, M.quantities().stream()
-                .filter(q -> q.key().equals("diagonal." + from + "-" + to)).findFirst().orElseThrow().value(), 0.05);
+        assertEquals(
+                length,
+                M.diagonals().stream()
+                        .filter(d -> d.from() == from && d.to() == to)
+                        .findFirst()
+                        .orElseThrow()
+                        .lengthMm(),
+                0.05);
+        assertEquals(
+                length,
+                M.quantities().stream()
+                        .filter(q -> q.key().equals("diagonal." + from + "-" + to))
+                        .findFirst()
+                        .orElseThrow()
+                        .value(),
+                0.05);
     }
 
     @Test
@@ -50,13 +63,19 @@ class PegsTest {
         Pegs pegs = Pegs.of(turned, new Point(3000, 0), new Point(3000, 100), 0, Optional.empty());
         assertEquals(List.of(4000.0, 5800.0, 7000.0), pegs.runningMm());
         assertEquals(List.of(0.0, 1500.0, 2400.0), pegs.offsetsMm());
-        assertThrows(IllegalArgumentException.class,
+        assertThrows(
+                IllegalArgumentException.class,
                 () -> Pegs.of(turned, new Point(1, 1), new Point(1, 1), 0, Optional.empty()));
     }
 
     @Test
     void stringsArePeggedBeyondTheCornersInLineWithTheirWalls() {
-        Pegs pegs = Pegs.of(Beds.bed("N", Outline.rectangle(1800, 900), 1000, 2000), new Point(0, 0), new Point(1, 0), 500, Optional.empty());
+        Pegs pegs = Pegs.of(
+                Beds.bed("N", Outline.rectangle(1800, 900), 1000, 2000),
+                new Point(0, 0),
+                new Point(1, 0),
+                500,
+                Optional.empty());
         assertEquals(8, pegs.linePegs().size());
         assertEquals(new Pegs.LinePeg("A", 1, 500, 2000), pegs.linePegs().get(0));
         assertEquals(new Pegs.LinePeg("A", 2, 3300, 2000), pegs.linePegs().get(1));
@@ -66,8 +85,11 @@ class PegsTest {
 
     @Test
     void pegsCarryTheirLevelsWhereTheGroundWasRead() {
-        Fall fall = Fall.of(List.of(new Ground.Level(new Point(0, 0), 412), new Ground.Level(new Point(3000, 0), 412),
-                new Ground.Level(new Point(0, 2400), 442))).orElseThrow();
+        Fall fall = Fall.of(List.of(
+                        new Ground.Level(new Point(0, 0), 412),
+                        new Ground.Level(new Point(3000, 0), 412),
+                        new Ground.Level(new Point(0, 2400), 442)))
+                .orElseThrow();
         Pegs pegs = Pegs.of(Beds.bed("M", Beds.L, 800, 1500), new Point(0, 0), new Point(1, 0), 0, Optional.of(fall));
         assertEquals(412 + 3900 / 80.0, pegs.pegs().get(5).dropMm().orElseThrow(), 1e-9);
         assertTrue(M.pegs().get(5).dropMm().isEmpty());

@@ -30,16 +30,23 @@ class PublishedChecksTest {
     }
 
     private static Fall read(double runMm, double dropMm) {
-        return Fall.of(List.of(new Level(new Point(0, 0), 100), new Level(new Point(runMm, 0), 100 + dropMm),
-                new Level(new Point(0, 1000), 100))).orElseThrow();
+        return Fall.of(List.of(
+                        new Level(new Point(0, 0), 100),
+                        new Level(new Point(runMm, 0), 100 + dropMm),
+                        new Level(new Point(0, 1000), 100)))
+                .orElseThrow();
     }
 
     /** Volume of a straight path, m3. */
     private static double volumeM3(double areaMm2, double depthMm) {
         double side = Math.sqrt(areaMm2);
-        GardenPath path = new GardenPath("P", "P", Beds.points(0, 0, side, 0), side, List.of(new GardenPath.Layer("chips", depthMm)), "", "");
+        GardenPath path = new GardenPath(
+                "P", "P", Beds.points(0, 0, side, 0), side, List.of(new GardenPath.Layer("chips", depthMm)), "", "");
         return PathWork.of(List.of(path), List.of()).get(0).quantities().stream()
-                .filter(q -> q.key().equals("path.volume")).findFirst().orElseThrow().value();
+                .filter(q -> q.key().equals("path.volume"))
+                .findFirst()
+                .orElseThrow()
+                .value();
     }
 
     private static double diagonalMm(double widthMm, double depthMm) {
@@ -66,7 +73,9 @@ class PublishedChecksTest {
         assertEquals(2.083, 100 / fall.oneIn(), 0.001);
     }
 
-    /** Cross slope 1:48 (ICC A117.1-2017 s.403.3, seen) and 1:40 (Approved Document M vol.1 para 1.6c, seen) over 1200. */
+    /**
+     * Cross slope 1:48 (ICC A117.1-2017 s.403.3, seen) and 1:40 (Approved Document M vol.1 para 1.6c, seen) over 1200.
+     */
     @ParameterizedTest(name = "1200 at 1:{0} is {1}")
     @CsvSource({"48,25", "40,30"})
     void crossSlopesOfAPathAreAsPublished(double oneIn, double difference) {
@@ -81,7 +90,10 @@ class PublishedChecksTest {
         assertEquals(450, dropMm(run, oneIn), 1e-9);
     }
 
-    /** 3-4-5 and its multiples: FAO R7021E ch.4 (3-4-5, 6-8-10, 9-12-15, seen); raised-bed layout note (24-32-40 ft, seen). */
+    /**
+     * 3-4-5 and its multiples: FAO R7021E ch.4 (3-4-5, 6-8-10, 9-12-15, seen); raised-bed layout note (24-32-40 ft,
+     * seen).
+     */
     @ParameterizedTest(name = "{0} and {1} are square at {2}")
     @CsvSource({"3,4,5", "6,8,10", "9,12,15", "24,32,40"})
     void threeFourFiveIsSquare(double a, double b, double c) {
@@ -91,10 +103,13 @@ class PublishedChecksTest {
         assertEquals(c, diagonalMm(a, b), 1e-9);
     }
 
-    /** A 12 m loop with 0 and 12 held at the corner and marks at 3 and 8 has sides 3, 5 and 4 (FAO R7021E ch.4, seen). */
+    /**
+     * A 12 m loop with 0 and 12 held at the corner and marks at 3 and 8 has sides 3, 5 and 4 (FAO R7021E ch.4, seen).
+     */
     @Test
     void aTwelveMetreLoopIsSquareAtItsJoin() {
-        var met = assertInstanceOf(Survey.Fix.Met.class, Survey.byTwoTapes("corner", 3000, 12000 - 8000, 8000 - 3000, true));
+        var met = assertInstanceOf(
+                Survey.Fix.Met.class, Survey.byTwoTapes("corner", 3000, 12000 - 8000, 8000 - 3000, true));
         assertEquals(0, met.at().x(), 1e-9);
         assertEquals(4000, met.at().y(), 1e-9);
     }
@@ -106,7 +121,10 @@ class PublishedChecksTest {
         assertEquals(8.9443, diagonalMm(4 * FOOT_MM, 8 * FOOT_MM) / FOOT_MM, 0.0001);
     }
 
-    /** Pegs 10 m apart, tapes 6.5 and 8.2 m: (3.7505, 5.3088) and 84.89 degrees (arithmetic; good angles common practice, no source). */
+    /**
+     * Pegs 10 m apart, tapes 6.5 and 8.2 m: (3.7505, 5.3088) and 84.89 degrees (arithmetic; good angles common
+     * practice, no source).
+     */
     @Test
     void twoTapesMeetWhereTwoCirclesDo() {
         var met = assertInstanceOf(Survey.Fix.Met.class, Survey.byTwoTapes("corner", 10000, 6500, 8200, true));
@@ -145,14 +163,19 @@ class PublishedChecksTest {
         assertEquals(1, volumeM3(areaM2 * 1e6, depthMm), 1e-9);
     }
 
-    /** 1 cubic yard covers 324 sq ft at 1 in and so on (garden pages, seen; a page that prints 135 at 2 in is wrong). */
+    /**
+     * 1 cubic yard covers 324 sq ft at 1 in and so on (garden pages, seen; a page that prints 135 at 2 in is wrong).
+     */
     @ParameterizedTest(name = "{1} sq ft at {0} in takes 1 cu yd")
     @CsvSource({"1,324", "2,162", "3,108", "4,81", "5,64.8"})
     void oneCubicYardCoversAsPublished(double inches, double squareFeet) {
         assertEquals(1, volumeM3(squareFeet * FOOT_MM * FOOT_MM, inches * 25.4) / CUBIC_YARD_M3, 1e-9);
     }
 
-    /** 400 sq ft at 3 in: 3.704 cu yd (seen as 100 cu ft); 1000 sq ft at 2, 3, 4 in: 6.17, 9.26, 12.35 (supplier table, seen). */
+    /**
+     * 400 sq ft at 3 in: 3.704 cu yd (seen as 100 cu ft); 1000 sq ft at 2, 3, 4 in: 6.17, 9.26, 12.35 (supplier table,
+     * seen).
+     */
     @ParameterizedTest(name = "{0} sq ft at {1} in takes {2} cu yd")
     @CsvSource({"400,3,3.704,0.001", "1000,2,6.17,0.005", "1000,3,9.26,0.005", "1000,4,12.35,0.05"})
     void mulchTablesAgree(double squareFeet, double inches, double cubicYards, double tolerance) {
@@ -167,16 +190,35 @@ class PublishedChecksTest {
     }
 
     /**
-     * 1400 inside, 44 walls, 610 of reach from both long sides leave 268 that nobody reaches: reach depth 24 in (2010 ADA
-     * Standards s.308.3.2, seen), measured from the outer face.
+     * 1400 inside, 44 walls, 610 of reach from both long sides leave 268 that nobody reaches: reach depth 24 in
+     * (2010 ADA Standards s.308.3.2, seen), measured from the outer face.
      */
     @Test
     void theStripNobodyReachesIsMeasuredFromTheOuterFaces() {
         Section thin = new Section("44x200", 44, 200, 600, List.of());
         Bed wide = Beds.bed("M", Outline.rectangle(4000, 1400 + 2 * 44), 0, 0);
-        Bed bed = new Bed(wide.id(), wide.name(), "", wide.outline(), wide.placement(), 3, thin, wide.lap(), wide.hidden(), wide.low(),
-                true, wide.screws(), wide.notches(), wide.base(), wide.liner(), wide.fill(), wide.finish(), false, 1);
-        Finding note = Beds.about(Clashes.of(Beds.garden(Beds.yard(null), bed)), "bed M", "Reach").orElseThrow();
+        Bed bed = new Bed(
+                wide.id(),
+                wide.name(),
+                "",
+                wide.outline(),
+                wide.placement(),
+                3,
+                thin,
+                wide.lap(),
+                wide.hidden(),
+                wide.low(),
+                true,
+                wide.screws(),
+                wide.notches(),
+                wide.base(),
+                wide.liner(),
+                wide.fill(),
+                wide.finish(),
+                false,
+                1);
+        Finding note = Beds.about(Clashes.of(Beds.garden(Beds.yard(null), bed)), "bed M", "Reach")
+                .orElseThrow();
         double reach = note.amount().orElseThrow().value() + Access.REACH_MM;
         assertEquals(268, 2 * (reach - 610), 1e-9);
     }

@@ -31,10 +31,13 @@ class SurveyTest {
     void tapesThatCannotMeetSayHowMuchIsMissing() {
         var none = assertInstanceOf(Survey.Fix.CannotMeet.class, Survey.byTwoTapes("corner 3", 6000, 3100, 2400, true));
         assertEquals(500, none.shortMm(), 1e-9);
-        assertEquals("Tapes 3100 and 2400 from marks 6000 apart cannot meet: 500 short. "
-                + "Tape it again, or check the distance between the marks.", none.stop().text());
+        assertEquals(
+                "Tapes 3100 and 2400 from marks 6000 apart cannot meet: 500 short. "
+                        + "Tape it again, or check the distance between the marks.",
+                none.stop().text());
         assertEquals(Finding.Weight.STOP, none.stop().weight());
-        var tooLong = assertInstanceOf(Survey.Fix.CannotMeet.class, Survey.byTwoTapes("corner 3", 6000, 9000, 2000, true));
+        var tooLong =
+                assertInstanceOf(Survey.Fix.CannotMeet.class, Survey.byTwoTapes("corner 3", 6000, 9000, 2000, true));
         assertEquals(1000, tooLong.shortMm(), 1e-9);
         assertThrows(IllegalArgumentException.class, () -> Survey.byTwoTapes("corner 3", 0, 9000, 2000, true));
         assertThrows(IllegalArgumentException.class, () -> Survey.byTwoTapes("corner 3", 6000, -1, Double.NaN, true));
@@ -53,21 +56,34 @@ class SurveyTest {
         Random random = new Random(seed);
         double base = 3000 + random.nextInt(9000);
         Point corner = new Point(random.nextInt(15000) - 3000, random.nextInt(20000) - 10000);
-        var met = assertInstanceOf(Survey.Fix.Met.class, Survey.byTwoTapes("corner", base,
-                corner.distanceMm(new Point(0, 0)), corner.distanceMm(new Point(base, 0)), corner.y() >= 0));
+        var met = assertInstanceOf(
+                Survey.Fix.Met.class,
+                Survey.byTwoTapes(
+                        "corner",
+                        base,
+                        corner.distanceMm(new Point(0, 0)),
+                        corner.distanceMm(new Point(base, 0)),
+                        corner.y() >= 0));
         assertTrue(met.at().distanceMm(corner) < 0.01, () -> "seed " + seed + ": " + met.at());
     }
 
     @Test
     void sidesWalkedRoundGiveCornersAndTheClosingError() {
-        Survey.Walk square = Survey.walked(List.of(side(3000, 90), side(1500, 90), side(1200, -90), side(900, 90), side(1800, 90), side(2400, 90)));
+        Survey.Walk square = Survey.walked(List.of(
+                side(3000, 90), side(1500, 90), side(1200, -90), side(900, 90), side(1800, 90), side(2400, 90)));
         assertEquals(Beds.L.corners(), square.corners());
         assertEquals(0, square.closingErrorMm());
         assertEquals(List.of(), square.findings());
         Survey.Walk open = Survey.walked(List.of(side(3000, 90), side(2000, 90), side(3084, 90), side(2000, 90)));
         assertEquals(84, open.closingErrorMm(), 1e-9);
-        assertTrue(open.findings().get(0).text().startsWith("Outline does not close by 84; the tolerance is 20. Tape again"));
-        assertEquals(List.of(), Survey.walked(List.of(side(3000, 90), side(2000, 90), side(3020, 90), side(2000, 90))).findings());
+        assertTrue(open.findings()
+                .get(0)
+                .text()
+                .startsWith("Outline does not close by 84; the tolerance is 20. Tape again"));
+        assertEquals(
+                List.of(),
+                Survey.walked(List.of(side(3000, 90), side(2000, 90), side(3020, 90), side(2000, 90)))
+                        .findings());
     }
 
     private static Survey.Side side(double length, double turn) {
@@ -81,8 +97,11 @@ class SurveyTest {
         assertEquals(106.0, yard.areaMm2() / 1e6, 1e-9);
         assertEquals(5590, yard.sideMm(2), 0.5);
         assertEquals(Optional.empty(), Survey.check("side 3", yard.corner(2), yard.corner(3), 5610));
-        Finding off = Survey.check("side 3", yard.corner(2), yard.corner(3), 5560).orElseThrow();
-        assertEquals("30.2 shorter than drawn, 5590.2; the tolerance is 20. Tape it again, or tape both corners again.", off.text());
+        Finding off =
+                Survey.check("side 3", yard.corner(2), yard.corner(3), 5560).orElseThrow();
+        assertEquals(
+                "30.2 shorter than drawn, 5590.2; the tolerance is 20. Tape it again, or tape both corners again.",
+                off.text());
         assertEquals(30.2, off.amount().orElseThrow().value());
     }
 

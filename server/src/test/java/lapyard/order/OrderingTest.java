@@ -30,30 +30,43 @@ class OrderingTest {
     }
 
     static String bought(SlipLine line) {
-        return line.packs().stream().map(pack -> pack.count() + " x " + pack.pack()).collect(Collectors.joining(" + "));
+        return line.packs().stream()
+                .map(pack -> pack.count() + " x " + pack.pack())
+                .collect(Collectors.joining(" + "));
     }
 
     /** Worked by hand for an L-shaped bed and a small one, example prices; soil in loose cubic metres a layer. */
     @ParameterizedTest(name = "{0}: {1} in packs of {4} costs {6}, bed by bed {7}")
-    @CsvSource(textBlock = """
-        # item,         needs,          unit,   spare, packs,                         bought,                      cost,   alone
-        screws,         36;24,          screws, 0.1,   box of 50=50@14.00;box of 100=100@24.00, 1 x box of 100,     24.00,  28.00
-        oil,            2.2533;1.0833,  l,      0,     1 l=1@16.00;2.5 l=2.5@30.00;5 l=5@52.00, 1 x 1 l + 1 x 2.5 l, 46.00, 60.00
-        soil.topsoil,   1.632;0.360,    m3,     0,     bag=0.75@55.00,                3 x bag,                     165.00, 220.00
-        soil.compost,   0.816;0.180,    m3,     0,     bag=0.75@62.00,                2 x bag,                     124.00, 186.00
-        soil.grit,      0.272;0.060,    m3,     0,     bag=0.75@60.00,                1 x bag,                      60.00, 120.00
-        mulch,          0.254;0.056,    m3,     0,     60 l=0.06@7.00,                6 x 60 l,                     42.00,  42.00
-        staples,        144;74,         staples,0,     box of 1000=1000@5.00,         1 x box of 1000,               5.00,  10.00
+    @CsvSource(
+            textBlock =
+                    """
+        # item, needs, unit, spare, packs, bought, cost, alone
+        screws, 36;24, screws, 0.1, box of 50=50@14.00;box of 100=100@24.00, 1 x box of 100, 24.00, 28.00
+        oil, 2.2533;1.0833, l, 0, 1 l=1@16.00;2.5 l=2.5@30.00;5 l=5@52.00, 1 x 1 l + 1 x 2.5 l, 46.00, 60.00
+        soil.topsoil, 1.632;0.360, m3, 0, bag=0.75@55.00, 3 x bag, 165.00, 220.00
+        soil.compost, 0.816;0.180, m3, 0, bag=0.75@62.00, 2 x bag, 124.00, 186.00
+        soil.grit, 0.272;0.060, m3, 0, bag=0.75@60.00, 1 x bag, 60.00, 120.00
+        mulch, 0.254;0.056, m3, 0, 60 l=0.06@7.00, 6 x 60 l, 42.00, 42.00
+        staples, 144;74, staples,0, box of 1000=1000@5.00, 1 x box of 1000, 5.00, 10.00
         """)
     void workedLinesComeOutAsByHand(
-            String item, String needs, String unit, double spare, String packs, String bought, BigDecimal cost, BigDecimal alone) {
+            String item,
+            String needs,
+            String unit,
+            double spare,
+            String packs,
+            String bought,
+            BigDecimal cost,
+            BigDecimal alone) {
         SlipLine line = Ordering.packs(goods(item, unit, spare, packs(packs)), numbers(needs), GBP);
         assertEquals(bought, bought(line));
         assertEquals(Optional.of(cost), line.cost());
         assertEquals(Optional.of(alone), line.bedByBed());
         assertEquals(Optional.of(alone.subtract(cost)), line.saved());
         assertFalse(line.working().inputs().isEmpty());
-        assertTrue(line.working().formula().contains(cost.toPlainString()), line.working().formula());
+        assertTrue(
+                line.working().formula().contains(cost.toPlainString()),
+                line.working().formula());
     }
 
     @Test
@@ -91,20 +104,33 @@ class OrderingTest {
     void noiseOfBinaryFractionsBuysNoPack() {
         SlipLine line = Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1, 0.2), GBP);
         assertEquals("1 x tin", bought(line));
-        assertEquals("1 x tin", bought(Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1 + 0.2), GBP)));
-        assertEquals("2 x tin", bought(Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.301), GBP)));
+        assertEquals(
+                "1 x tin",
+                bought(Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.1 + 0.2), GBP)));
+        assertEquals(
+                "2 x tin", bought(Ordering.packs(goods("oil", "l", 0, pack("tin", 0.3, "5")), List.of(0.301), GBP)));
     }
 
     @Test
     void equalCostGoesToLeastLeftOverThenFewestPacksThenTheCatalogue() {
-        assertEquals("3 x two", bought(Ordering.packs(
-                goods("x", "l", 0, pack("eight", 8, "6"), pack("two", 2, "2")), List.of(6.0), GBP)));
-        assertEquals("1 x six", bought(Ordering.packs(
-                goods("x", "l", 0, pack("two", 2, "2"), pack("six", 6, "6")), List.of(6.0), GBP)));
-        assertEquals("1 x first", bought(Ordering.packs(
-                goods("x", "l", 0, pack("first", 6, "6"), pack("second", 6, "6")), List.of(6.0), GBP)));
-        assertEquals("1 x three + 1 x five", bought(Ordering.packs(
-                goods("x", "l", 0, pack("three", 3, "3"), pack("four", 4, "4"), pack("five", 5, "5")), List.of(8.0), GBP)));
+        assertEquals(
+                "3 x two",
+                bought(Ordering.packs(
+                        goods("x", "l", 0, pack("eight", 8, "6"), pack("two", 2, "2")), List.of(6.0), GBP)));
+        assertEquals(
+                "1 x six",
+                bought(Ordering.packs(
+                        goods("x", "l", 0, pack("two", 2, "2"), pack("six", 6, "6")), List.of(6.0), GBP)));
+        assertEquals(
+                "1 x first",
+                bought(Ordering.packs(
+                        goods("x", "l", 0, pack("first", 6, "6"), pack("second", 6, "6")), List.of(6.0), GBP)));
+        assertEquals(
+                "1 x three + 1 x five",
+                bought(Ordering.packs(
+                        goods("x", "l", 0, pack("three", 3, "3"), pack("four", 4, "4"), pack("five", 5, "5")),
+                        List.of(8.0),
+                        GBP)));
     }
 
     @Test
@@ -122,11 +148,13 @@ class OrderingTest {
 
     @Test
     void packsWithoutPriceArePassedOverWhereOthersHaveOneAndTheWorkingSaysSo() {
-        SlipLine line = Ordering.packs(
-                goods("oil", "l", 0, pack("5 l", 5, null), pack("1 l", 1, "16.00")), List.of(3.34), GBP);
+        SlipLine line =
+                Ordering.packs(goods("oil", "l", 0, pack("5 l", 5, null), pack("1 l", 1, "16.00")), List.of(3.34), GBP);
         assertEquals("4 x 1 l", bought(line));
         assertEquals(new BigDecimal("64.00"), line.cost().orElseThrow());
-        assertTrue(line.working().formula().contains("no price, so passed over: 5 l"), line.working().formula());
+        assertTrue(
+                line.working().formula().contains("no price, so passed over: 5 l"),
+                line.working().formula());
     }
 
     @Test
@@ -194,7 +222,8 @@ class OrderingTest {
         assertEquals(
                 List.of("soil", "oil", "liner", "timber 100x200", "timber 50x75", "staples", "screws", "mulch"),
                 slip.lines().stream().map(SlipLine::item).toList());
-        BigDecimal saved = slip.lines().stream().map(line -> line.saved().orElseThrow()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal saved =
+                slip.lines().stream().map(line -> line.saved().orElseThrow()).reduce(BigDecimal.ZERO, BigDecimal::add);
         assertEquals(new BigDecimal("221.60"), saved);
         assertTrue(Ordering.slip(GBP, lines, true).atLeast(), "something was left out");
     }
@@ -211,15 +240,25 @@ class OrderingTest {
     }
 
     static SlipLine bought(String item, String cost, String alone) {
-        return new SlipLine(item, item, 1, "m", List.of(), 0, Optional.of(new BigDecimal(cost)),
-                Optional.of(new BigDecimal(alone)), Ordering.unpriced(item, item, 1, "m").working());
+        return new SlipLine(
+                item,
+                item,
+                1,
+                "m",
+                List.of(),
+                0,
+                Optional.of(new BigDecimal(cost)),
+                Optional.of(new BigDecimal(alone)),
+                Ordering.unpriced(item, item, 1, "m").working());
     }
 
     private static Pack[] packs(String text) {
-        return Arrays.stream(text.split(";")).map(one -> {
-            String[] part = one.split("[=@]");
-            return pack(part[0], Double.parseDouble(part[1]), part[2]);
-        }).toArray(Pack[]::new);
+        return Arrays.stream(text.split(";"))
+                .map(one -> {
+                    String[] part = one.split("[=@]");
+                    return pack(part[0], Double.parseDouble(part[1]), part[2]);
+                })
+                .toArray(Pack[]::new);
     }
 
     private static List<Double> numbers(String text) {

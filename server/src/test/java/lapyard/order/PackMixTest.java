@@ -84,7 +84,9 @@ class PackMixTest {
     @ParameterizedTest(name = "packs of {0} leave something over of {1} and never of more")
     @CsvSource({"6 9 20, 43", "3 5, 7", "7 12, 65", "29 31, 839"})
     void theLastAmountThatCannotBeMadeExactlyIsTheFrobeniusNumber(String sizes, int frobenius) {
-        List<Pack> packs = Stream.of(sizes.split(" ")).map(size -> pack(size, Double.parseDouble(size), size)).toList();
+        List<Pack> packs = Stream.of(sizes.split(" "))
+                .map(size -> pack(size, Double.parseDouble(size), size))
+                .toList();
         assertTrue(leftOver(packs, frobenius) > 0);
         for (int need = frobenius + 1; need < frobenius + 100; need++) {
             assertEquals(0, leftOver(packs, need), "need " + need);
@@ -102,10 +104,13 @@ class PackMixTest {
     @Test
     void packsWithoutCommonMeasureAreAnsweredForAThousandMillionToo() {
         List<Pack> packs = List.of(
-                pack("2 cu ft", 0.0566337, "6.10"), pack("3 cu ft", 0.0849505, "8.95"), pack("bulk", 0.7645549, "79.00"));
+                pack("2 cu ft", 0.0566337, "6.10"),
+                pack("3 cu ft", 0.0849505, "8.95"),
+                pack("bulk", 0.7645549, "79.00"));
         PackMix.Mix mix = new PackMix(packs).covering(new BigDecimal("1e9"));
         assertTrue(mix.proved());
-        long[] value = value(packs, mix.counts().stream().map(BigInteger::longValueExact).toList());
+        long[] value = value(
+                packs, mix.counts().stream().map(BigInteger::longValueExact).toList());
         assertTrue(value[1] >= 10_000_000_000_000_000L, "covers the need");
         BigDecimal byBulk = new BigDecimal("1e9").divide(new BigDecimal("0.7645549"), 0, RoundingMode.CEILING);
         assertTrue(value[0] <= byBulk.multiply(new BigDecimal("7900")).longValueExact(), "no dearer than bulk alone");
@@ -137,7 +142,11 @@ class PackMixTest {
     private static boolean better(List<Pack> packs, List<Long> a, List<Long> b) {
         int order = Arrays.compare(value(packs, a), value(packs, b));
         return order < 0
-                || order == 0 && Arrays.compare(a.stream().mapToLong(n -> n).toArray(), b.stream().mapToLong(n -> n).toArray()) > 0;
+                || order == 0
+                        && Arrays.compare(
+                                        a.stream().mapToLong(n -> n).toArray(),
+                                        b.stream().mapToLong(n -> n).toArray())
+                                > 0;
     }
 
     /** Cost in hundredths, content in ten-millionths, packs. */
@@ -151,7 +160,9 @@ class PackMixTest {
             content = content.add(BigDecimal.valueOf(packs.get(i).content()).multiply(count));
             number += counts.get(i);
         }
-        return new long[] {cost.movePointRight(2).longValueExact(), content.movePointRight(7).longValueExact(), number};
+        return new long[] {
+            cost.movePointRight(2).longValueExact(), content.movePointRight(7).longValueExact(), number
+        };
     }
 
     private static List<Long> counts(List<Pack> packs, double need) {
