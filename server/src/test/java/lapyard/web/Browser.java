@@ -1,7 +1,5 @@
 package lapyard.web;
 
-import static org.junit.jupiter.api.Assertions.fail;
-
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
-import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -26,10 +23,7 @@ import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
-/**
- * A headless browser with a folder of its own. Where there is none, tests that need it say so loudly and are left out,
- * except with the environment's {@code CI=true}, where they fail.
- */
+/** A headless browser with a folder of its own. */
 final class Browser implements AutoCloseable {
     private static final List<String> BROWSERS = List.of("chromium", "chromium-browser", "google-chrome", "chrome");
     private static final Duration PATIENCE = Duration.ofSeconds(20);
@@ -65,22 +59,32 @@ final class Browser implements AutoCloseable {
         driver = new ChromeDriver(service, options);
     }
 
-    /** A browser, or the end of the test that asked for one. */
+    /** What to do where there is no browser, told loudly; empty where there is one. */
+    static Optional<String> missing() {
+        if (program().isPresent() && driver().isPresent()) return Optional.empty();
+        String missing = "NO BROWSER WAS FOUND: the page is NOT tested. Install chromium and chromedriver"
+                + " (Debian: apt-get install chromium chromium-driver) and run the tests again.";
+        System.err.println("\n" + "!".repeat(100) + "\n" + missing + "\n" + "!".repeat(100) + "\n");
+        return Optional.of(missing);
+    }
+
+    /** @throws AssertionError where there is none */
     static Browser open() {
-        Optional<Path> browser = BROWSERS.stream().map(Browser::onPath).flatMap(Optional::stream).findFirst();
-        Optional<Path> driver = onPath("chromedriver");
-        if (browser.isEmpty() || driver.isEmpty()) {
-            String missing = "NO BROWSER WAS FOUND: the page is NOT tested. Install chromium and chromedriver"
-                    + " (Debian: apt-get install chromium chromium-driver) and run the tests again.";
-            System.err.println("\n" + "!".repeat(100) + "\n" + missing + "\n" + "!".repeat(100) + "\n");
-            if ("true".equals(System.getenv("CI"))) fail(missing);
-            Assumptions.abort(missing);
-        }
+        Path browser = program().orElseThrow(() -> new AssertionError("no browser"));
+        Path driver = driver().orElseThrow(() -> new AssertionError("no driver"));
         try {
-            return new Browser(browser.get(), driver.get());
+            return new Browser(browser, driver);
         } catch (IOException noFolder) {
             throw new UncheckedIOException(noFolder);
         }
+    }
+
+    private static Optional<Path> program() {
+        return BROWSERS.stream().map(Browser::onPath).flatMap(Optional::stream).findFirst();
+    }
+
+    private static Optional<Path> driver() {
+        return onPath("chromedriver");
     }
 
     private static Optional<Path> onPath(String program) {

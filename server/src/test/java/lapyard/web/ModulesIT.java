@@ -16,8 +16,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.ExtendWith;
 
 /** Runs the tests of the page's modules, {@code web/src/test}, in the browser that runs the page. */
+@ExtendWith(Open.class)
 class ModulesIT {
     private static final Map<String, String> TYPES =
             Map.of("html", "text/html; charset=utf-8", "js", "text/javascript; charset=utf-8", "json", "application/json");

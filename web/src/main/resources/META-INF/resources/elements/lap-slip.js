@@ -80,8 +80,8 @@ export class LapSlip extends GardenElement {
   #need(line, was) {
     const { choice } = this.garden;
     const changed = was && was.need !== line.need ? h('s', {}, roundedWithUnit(was.need, was.unit)) : null;
-    const over = line.leftOver > 0 ? ` · ${roundedWithUnit(line.leftOver, line.unit)} over` : '';
-    return ['needs ', changed, changed ? ' ' : null,
+    const over = line.leftOver > 0 ? h('span', {}, `· ${roundedWithUnit(line.leftOver, line.unit)} over`) : null;
+    return [h('span', {}, 'needs'), changed,
       shownNumber(choice, `slip ${line.item}`, { value: line.need, unit: line.unit, working: line.working, name: line.label ?? line.item }),
       over];
   }

@@ -30,6 +30,7 @@ function bedLabels(bed, units) {
   const angle = standsUpright(bed) ? -90 : 0;
   return [
     label(at, bed.id, 'code', angle),
+    label(at, bed.id, 'code alone'),
     label(at, `${shown(own.right - own.left, units)} × ${shown(own.back - own.front, units)} · ${bed.courses}`, 'size', angle),
   ];
 }
@@ -45,8 +46,9 @@ export function drawnRing(bed, part, course, units) {
   const pieces = (part?.pieces ?? []).filter(piece => piece.course === course && piece.lies);
   return [
     s('path.lifted-soil', { d: d(inner) }),
-    ...pieces.flatMap(piece => drawnPiece(piece, bed, units)),
+    ...pieces.map(piece => s('path.timber.lifted', { d: d(lying(piece, bed)) })),
     ...(course === 1 ? (part?.notches ?? []).map(notch => drawnNotch(notch, bed)) : []),
+    ...pieces.flatMap(piece => marksOf(piece, bed, units)),
     label(insidePoint(bed.outline), `${bed.id}, course ${course}`, 'code lifted'),
   ];
 }
@@ -69,7 +71,7 @@ function drawnNotch({ wall, at }, bed) {
   return s('path.notch', { d: d(wave, false) });
 }
 
-function drawnPiece(piece, bed, units) {
+function marksOf(piece, bed, units) {
   const side = bed.own.findIndex((_, i) => wallLetter(i) === piece.wall);
   if (side < 0) return [];
   const [a, b] = [bed.own[side], bed.own[(side + 1) % bed.own.length]];
@@ -87,7 +89,6 @@ function drawnPiece(piece, bed, units) {
   };
   const [from, to] = [at(-half, 0), at(half, 0)];
   return [
-    s('path.timber.lifted', { d: d(lying(piece, bed)) }),
     ['start', 'both'].includes(piece.runsPast) ? bar(-1) : null,
     ['end', 'both'].includes(piece.runsPast) ? bar(1) : null,
     piece.seen ? s('path.seen-face', { d: d([at(-half * 0.55 - thick * 0.2, 0), at(-half * 0.55 + thick * 0.2, 0), at(-half * 0.55, thick * 0.38)]) }) : null,

@@ -11,6 +11,9 @@ export const d = (outline, close = true) =>
 
 const round = value => Math.round(value * 10) / 10;
 
+/** How far along its longest leg a path carries its name: off the middle, where paths like to cross. */
+const NAMED_AT = 0.3;
+
 /** Points of a circle's outline, enough for a clearance. */
 const ROUND = 32;
 
@@ -54,7 +57,7 @@ function pathLabel(path, units) {
     if (length > longest) [longest, side] = [length, [a, b]];
   }
   const [a, b] = side;
-  const at = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  const at = [a[0] + (b[0] - a[0]) * NAMED_AT, a[1] + (b[1] - a[1]) * NAMED_AT];
   return label(at, `${path.name ?? path.id ?? 'path'} · ${shown(path.width ?? USUAL.pathWidth, units)} wide`, 'small path-name', upright(a, b));
 }
 
