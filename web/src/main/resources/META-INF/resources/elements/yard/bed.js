@@ -53,19 +53,16 @@ export function drawnRing(bed, part, course, units) {
   ];
 }
 
-/** A wave across the timber where a drain notch is cut under it; its place counts along the clear run of the wall. */
+/** A wave across the timber where a drain notch is cut under it; its place counts from the wall's outer start corner. */
 function drawnNotch({ wall, at }, bed) {
   const side = bed.own.findIndex((_, i) => wallLetter(i) === wall);
   if (side < 0) return s('g');
-  const count = bed.own.length;
-  const [before, a, b] = [bed.own[(side + count - 1) % count], bed.own[side], bed.own[(side + 1) % count]];
+  const [a, b] = [bed.own[side], bed.own[(side + 1) % bed.own.length]];
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const [dx, dy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
-  const outer = (a[0] - before[0]) * dy - (a[1] - before[1]) * dx > 0;
   const t = bed.section.thickness;
-  const far = at + (outer ? t : 0);
   const wave = [0, 0.25, 0.5, 0.75, 1].map((deep, i) => {
-    const along = far + (i % 2 ? t * 0.18 : -t * 0.18);
+    const along = at + (i % 2 ? t * 0.18 : -t * 0.18);
     return placePoint([a[0] + dx * along - dy * deep * t, a[1] + dy * along + dx * deep * t], bed.placement);
   });
   return s('path.notch', { d: d(wave, false) });
