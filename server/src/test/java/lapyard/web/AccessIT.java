@@ -29,7 +29,7 @@ class AccessIT {
                 browser.prefers("prefers-color-scheme", scheme);
                 page.show(id);
                 page.chooses("A");
-                browser.js("document.querySelector('bed-card .number').click()");
+                browser.js("document.querySelector('bed-build details').open = true; document.querySelector('bed-card .number').click()");
                 isClean(browser, scheme + " " + width + ", a bed in hand, a working unfolded");
             }
             browser.js("document.querySelector('[data-key=\"course 1\"]').click()");
@@ -78,6 +78,7 @@ class AccessIT {
             browser.size(width, 800, width == 360);
             page.show(id);
             page.chooses("A");
+            browser.js("document.querySelector('bed-build details').open = true");
             assertEquals(List.of(), browser.js("return [...document.querySelectorAll('button, a, input, select')]"
                     + ".filter(one => one.checkVisibility() && !one.classList.contains('skip'))"
                     + ".filter(one => { const box = one.getBoundingClientRect(); return Math.min(box.width, box.height) < arguments[0]; })"

@@ -60,6 +60,45 @@ class BedsIT {
     }
 
     @Test
+    void bedOfSixWallsIsStoodAndItsWallsAreMadeLonger(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.EMPTY);
+        Browser browser = page.browser();
+        browser.click("[data-key=stand]");
+        browser.enter("[data-key=\"stand width\"]", "3000 x 2400");
+        browser.find("[data-key=\"stand shape\"]").sendKeys("L");
+        browser.type("[data-key=\"stand part width\"]", "2700");
+        browser.type("[data-key=\"stand part depth\"]", "900");
+        browser.click("stand-bed button.main");
+        assertTrue(browser.text("stand-bed .parts .note").startsWith("200 too large"), "500 must stay of 3000");
+        browser.type("[data-key=\"stand part width\"]", "1200");
+        browser.click("stand-bed button.main");
+        assertEquals("[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]]", page.stored(id).at("/beds/0/outline").toString());
+
+        browser.click("[data-key=build]");
+        browser.enter("[data-key=\"wall A\"]", "3.3 m");
+        assertEquals("[[0,0],[3300,0],[3300,1500],[1800,1500],[1800,2400],[0,2400]]", page.stored(id).at("/beds/0/outline").toString());
+        browser.enter("[data-key=\"wall E\"]", "100");
+        assertTrue(browser.text("length-field:has([data-key=\"wall E\"]) .note").startsWith("200 too short"));
+    }
+
+    @Test
+    void bedIsBuiltOtherwiseThanUsual(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        page.chooses("A");
+        Browser browser = page.browser();
+        browser.click("[data-key=build]");
+        browser.find("[data-key=build-base]").sendKeys("open");
+        browser.find("[data-key=build-liner]").sendKeys("none");
+        browser.click("[data-key=\"seen C\"]");
+        JsonNode bed = page.stored(id).at("/beds/0");
+        assertEquals("open", bed.path("base").asText());
+        assertFalse(bed.path("liner").asBoolean(true));
+        assertEquals("[\"A\",\"B\",\"D\"]", bed.path("seen").toString());
+        browser.until("the focus is lost", "return document.activeElement.dataset.key === 'seen C'");
+        assertEquals("true", browser.js("return String(document.querySelector('bed-build details').open)"));
+    }
+
+    @Test
     void bedIsDraggedToItsPlaceAndTakenBack(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);
         double perMetre = page.pixelsPerMetre();

@@ -5,6 +5,7 @@ import { nameCheck, placeCheck, readCourses, readTurn, readWeekend, sideCheck } 
 import { copyBed, lastBed, mirrorBed, moveBed, ownBed, placeBed, removeBed, setBed, turnBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
 import { labelOf } from '../state/working.js';
+import './bed-build.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
@@ -81,6 +82,7 @@ export class BedCard extends GardenElement {
         this.#verb('Mirror', 'bed mirror', () => this.mirror()),
         this.#verb('Copy', 'bed copy', () => this.copy()),
         this.#verb('Delete', 'bed delete', () => this.remove())),
+      Object.assign(document.createElement('bed-build'), { garden: this.garden }),
       this.#takes);
   }
 

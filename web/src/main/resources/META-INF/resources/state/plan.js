@@ -15,6 +15,7 @@ import { bounds, counterClockwise, fromFrontLeft, placed, rectangle, straightene
  * @property {{id: string, thickness: number, height: number}} section
  * @property {'turning'|'long-wall'} lap
  * @property {number} weekend
+ * @property {object} whole the document's own words for it, type and defaults filled in
  */
 
 /** Defaults of the trade that the drawing needs before the job sheet is there. */
@@ -47,6 +48,7 @@ function laid(plan, bed) {
     section: sectionOf(plan, whole.section ?? USUAL.section),
     lap: whole.lap ?? USUAL.lap,
     weekend: whole.weekend ?? USUAL.weekend,
+    whole,
   };
 }
 
