@@ -52,10 +52,8 @@ final class Access {
                 String way = "Widen it to " + Say.mm(PATH_MM);
                 found.add(Finding.note(
                         "path " + path.id(),
-                        Say.withWays(
-                                Say.mm(path.widthMm()) + " wide, " + Say.mm(shortBy) + " under the usual "
-                                        + Say.mm(PATH_MM) + ".",
-                                List.of(way)),
+                        Say.mm(path.widthMm()) + " wide, " + Say.mm(shortBy) + " under the usual "
+                                        + Say.mm(PATH_MM),
                         Say.amountMm(shortBy),
                         way));
             }
@@ -87,11 +85,9 @@ final class Access {
             String way = "Move one of them " + Say.mm(Math.ceil(shortBy - 0.01));
             found.add(Finding.note(
                     lot.where() + ", " + other.where(),
-                    Say.withWays(
-                            Say.mm(gap) + " between beds " + lot.bed().id() + " and "
+                    Say.mm(gap) + " between beds " + lot.bed().id() + " and "
                                     + other.bed().id() + ", " + Say.mm(shortBy) + " under the usual " + Say.mm(PATH_MM)
-                                    + ".",
-                            List.of(way)),
+                                   ,
                     Say.amountMm(shortBy),
                     way));
         }
@@ -114,7 +110,7 @@ final class Access {
             List<String> ways = List.of("Leave " + Say.mm(STAND_MM) + " free along a wall");
             return List.of(Finding.note(
                     lot.where(),
-                    Say.withWays("0 of its walls can be reached.", ways),
+                    "0 of its walls can be reached",
                     Say.amountMm(STAND_MM),
                     ways.toArray(String[]::new)));
         }
@@ -128,10 +124,8 @@ final class Access {
         List<String> ways = List.of("Make it narrower", "Free another wall", "Lay a stepping board");
         return List.of(Finding.note(
                 lot.where(),
-                Say.withWays(
-                        "Reach is " + Say.mm(Math.round(reach)) + ", " + Say.mm(Math.round(over)) + " over the usual "
-                                + Say.mm(REACH_MM) + " from one side.",
-                        ways),
+                "Reach is " + Say.mm(Math.round(reach)) + ", " + Say.mm(Math.round(over)) + " over the usual "
+                                + Say.mm(REACH_MM) + " from one side",
                 Say.amountMm(Math.round(over)),
                 ways.toArray(String[]::new)));
     }

@@ -88,7 +88,7 @@ public final class Clashes {
         List<String> ways = site.waysOut(lot, yard, moved -> site.insideYard(moved.core()));
         return Optional.of(Finding.snag(
                 lot.where(),
-                Say.withWays(Say.mm(most) + " over the edge " + at + ".", ways),
+                Say.mm(most) + " over the edge " + at,
                 Say.amountMm(most),
                 ways.toArray(String[]::new)));
     }
@@ -112,10 +112,8 @@ public final class Clashes {
             String way = "Move it to a free place";
             found.add(Finding.snag(
                     lot.where(),
-                    Say.withWays(
-                            Say.m2(area) + " across beds " + names + " and " + (under.size() - MOST_TOLD_APART)
-                                    + " more.",
-                            List.of(way)),
+                    Say.m2(area) + " across beds " + names + " and " + (under.size() - MOST_TOLD_APART)
+                                    + " more",
                     Say.amountM2(area),
                     way));
             return found;
@@ -126,7 +124,7 @@ public final class Clashes {
                     site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
             found.add(Finding.snag(
                     lot.where(),
-                    Say.withWays(Say.m2(area) + " across bed " + other.bed().id() + ".", ways),
+                    Say.m2(area) + " across bed " + other.bed().id(),
                     Say.amountM2(area),
                     ways.toArray(String[]::new)));
         }
@@ -141,7 +139,7 @@ public final class Clashes {
         double shortBy = zone.shortByMm(lot);
         return Optional.of(Finding.snag(
                 lot.where(),
-                Say.withWays(zone.fact(lot, shortBy), ways),
+                zone.fact(lot, shortBy),
                 Say.amountMm(shortBy),
                 ways.toArray(String[]::new)));
     }
@@ -174,10 +172,8 @@ public final class Clashes {
         List<String> ways = List.of("Check corner " + corner, "Give the corners in the order of walking round");
         return Optional.of(Finding.stop(
                 where,
-                Say.withWays(
-                        "Sides cross or touch at (" + Say.mm(place.x) + ", " + Say.mm(place.y) + "), near corner "
-                                + corner + ".",
-                        ways),
+                "Sides cross or touch at (" + Say.mm(place.x) + ", " + Say.mm(place.y) + "), near corner "
+                                + corner,
                 null,
                 ways.toArray(String[]::new)));
     }

@@ -36,10 +36,8 @@ final class PathChecks {
                             site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
                     found.add(Finding.note(
                             lot.where() + ", path " + path.id(),
-                            Say.withWays(
-                                    Say.m2(area) + " of path " + path.id() + " taken by bed "
-                                            + lot.bed().id() + ".",
-                                    ways),
+                            Say.m2(area) + " of path " + path.id() + " taken by bed "
+                                            + lot.bed().id(),
                             Say.amountM2(area),
                             ways.toArray(String[]::new)));
                 }
@@ -52,7 +50,7 @@ final class PathChecks {
         List<String> ways = List.of("Give its line 2 different points and a width", "Strike it off");
         return Finding.snag(
                 "path " + path.id(),
-                Say.withWays("0 m2 of ground to walk on.", ways),
+                "0 m2 of ground to walk on",
                 Say.amountM2(0),
                 ways.toArray(String[]::new));
     }
@@ -87,7 +85,7 @@ final class PathChecks {
         ways.add("Move point " + (nearest + 1) + " of its line inwards");
         return Finding.stop(
                 "path " + path.id(),
-                Say.withWays(Say.mm(most) + " outside the yard at point " + (nearest + 1) + " of its line.", ways),
+                Say.mm(most) + " outside the yard at point " + (nearest + 1) + " of its line",
                 Say.amountMm(most),
                 ways.toArray(String[]::new));
     }

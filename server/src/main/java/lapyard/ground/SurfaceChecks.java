@@ -58,7 +58,7 @@ final class SurfaceChecks {
                     .collect(Collectors.joining(", "));
             found.add(Finding.snag(
                     lot.where(),
-                    Say.withWays(shares + ": the two settle differently.", ways),
+                    shares + ": the two settle differently",
                     Say.amountM2(rest),
                     ways.toArray(String[]::new)));
         }
@@ -66,11 +66,9 @@ final class SurfaceChecks {
             List<String> ways = List.of("Move it off the deck", "Ask a licensed engineer what the deck carries");
             found.add(Finding.snag(
                     lot.where(),
-                    Say.withWays(
-                            Say.m2(areas.get("deck"))
+                    Say.m2(areas.get("deck"))
                                     + " on a raised deck: not designed here, as wet soil weighs about "
-                                    + "1600 kg a cubic metre.",
-                            ways),
+                                    + "1600 kg a cubic metre",
                     Say.amountM2(areas.get("deck")),
                     ways.toArray(String[]::new)));
         }
@@ -88,7 +86,7 @@ final class SurfaceChecks {
                     String way = "Draw one of them back to their common edge";
                     found.add(Finding.snag(
                             "surfaces " + names.get(i) + " and " + names.get(j),
-                            Say.withWays(Say.m2(both) + " drawn as both.", List.of(way)),
+                            Say.m2(both) + " drawn as both",
                             Say.amountM2(both),
                             way));
                 }
@@ -101,7 +99,7 @@ final class SurfaceChecks {
                 String way = "Draw what it is";
                 found.add(Finding.note(
                         "yard",
-                        Say.withWays(Say.m2(rest) + " of the yard has no surface.", List.of(way)),
+                        Say.m2(rest) + " of the yard has no surface",
                         Say.amountM2(rest),
                         way));
             }

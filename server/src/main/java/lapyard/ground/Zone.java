@@ -45,14 +45,14 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
 
     String fact(Lot lot, double shortByMm) {
         if (gate()) {
-            return Say.mm(shortByMm) + " into the swing of the " + kept.kind() + ".";
+            return Say.mm(shortByMm) + " into the swing of the " + kept.kind();
         }
         double apart = lot.area().distance(shape);
         return apart > 0
                 ? Say.mm(shortByMm) + " too near the " + kept.kind() + ": " + Say.mm(apart) + " away, "
-                        + Say.mm(kept.clearanceMm()) + " to keep clear."
+                        + Say.mm(kept.clearanceMm()) + " to keep clear"
                 : Say.mm(shortByMm) + " over the " + kept.kind() + ", clearance of " + Say.mm(kept.clearanceMm())
-                        + " included.";
+                        + " included";
     }
 
     private boolean gate() {

@@ -109,7 +109,8 @@ public final class GardenDesk implements Desk {
     @Override
     public String solve(String kind, String problem) {
         try {
-            return SolveLine.cutting(problem, SOLVE_SECONDS).toString();
+            return (kind.equals("cutting") ? SolveLine.cutting(problem, SOLVE_SECONDS) : SolveLine.rolls(problem, SOLVE_SECONDS))
+                    .toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));
         }
