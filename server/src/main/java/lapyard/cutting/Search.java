@@ -21,7 +21,8 @@ final class Search {
 
     /** Price units up to which whole boards are counted out. */
     private static final long MOST_MONEY = 5_000_000;
-
+    /** The part of the whole effort that counting them out may take. */
+    private static final int TABLE_SHARE = 16;
 
     private final WholeProblem problem;
     private final Budget budget;
@@ -97,7 +98,8 @@ final class Search {
     }
 
     private void wholeBoards(Relaxation relaxation) {
-        if (best.money() > MOST_MONEY) return;
+        long turns = best.money() * problem.stocks();
+        if (best.money() > MOST_MONEY || turns > Budget.turns(effort.steps()) / TABLE_SHARE) return;
         boardWorth = relaxation.boardWorth();
         wholeWorth = relaxation.wholeWorth();
         moneyBound = boards.leastMoney(boardWorth, problem.supply, wholeWorth, moneyBound, best.money());
