@@ -83,7 +83,7 @@ function lay(gardens) {
   hand.append(card);
   page.replaceChildren(
     yard,
-    h('div.lee', {}, make('garden-title', { gardens }), hand, make('lap-snags'), make('lap-rack')),
+    h('div.lee', {}, make('garden-title', { gardens }), make('lap-snags'), hand, make('lap-rack')),
     make('lap-slip'),
     h('div.sill', {}, make('house-sill', { yard, keys }), make('lap-weekends')),
     make('lap-courses', { yard }),

@@ -16,6 +16,9 @@ const FLIGHT = 260;
 /** Room round a bed whose course is lifted out, millimetres. */
 const ROUND_BED = 350;
 
+/** Timber thinner than this on the screen cannot carry its length, pixels. */
+const THIN = 16;
+
 /** Room for the tapes on a sheet, pixels. */
 const PAPER_EDGE = 32;
 
@@ -160,6 +163,7 @@ export class LapYard extends GardenElement {
     this.#world.setAttribute('transform', `translate(${view.x} ${view.y}) scale(${view.k})`);
     this.svg.style.setProperty('--px', String(1 / view.k));
     scalePatterns(this.svg, view.k);
+    this.classList.toggle('thin', (this.garden.bed?.section.thickness ?? 100) * view.k < THIN);
     for (const drawn of this.#drawn.values()) this.#fitLabels(drawn);
     this.#decorate();
     this.dispatchEvent(new Event('viewed'));
