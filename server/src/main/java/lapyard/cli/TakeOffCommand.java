@@ -128,7 +128,7 @@ final class TakeOffCommand implements Callable<Integer> {
             Path folder = Path.of(out);
             Files.createDirectories(folder);
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                Path part = Files.createTempFile(folder, "." + file.getKey(), ".part");
+                Path part = folder.resolve("." + file.getKey() + ".part");
                 moves.put(part, folder.resolve(file.getKey()));
                 Files.write(part, file.getValue());
             }
