@@ -48,7 +48,9 @@ public final class RollsJson {
         BigDecimal price = BigDecimal.ONE;
         if (node.has("price")) {
             JsonNode given = node.get("price");
-            boolean fits = given.isNumber() && Double.isFinite(given.doubleValue()) && given.decimalValue().signum() >= 0;
+            boolean fits = given.isNumber()
+                    && Double.isFinite(given.doubleValue())
+                    && given.decimalValue().signum() >= 0;
             CuttingJson.require(
                     fits, entry.at() + ".price must be money a metre, 0 or more, was " + CuttingJson.shown(given));
             price = given.decimalValue();

@@ -63,8 +63,7 @@ final class BottomLeft {
 
     private static long leastY(Block piece, long x, List<Block.Laid> laid) {
         List<Block.Laid> over = new ArrayList<>();
-        for (Block.Laid other : laid)
-            if (other.x() < x + piece.width && x < other.x() + other.width()) over.add(other);
+        for (Block.Laid other : laid) if (other.x() < x + piece.width && x < other.x() + other.width()) over.add(other);
         over.sort(Comparator.comparingLong(Block.Laid::y));
         long y = 0;
         for (Block.Laid other : over) {

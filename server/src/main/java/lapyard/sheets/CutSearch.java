@@ -20,8 +20,8 @@ final class CutSearch {
      * @param samples    a band is the densest of so many samples
      */
     record Pace(int fewBlocks, int mostBlocks, int patience, int sample, int samples) {
-        static final Pace QUICK = new Pace(7, 9, 15, 7, 1);
-        static final Pace THOROUGH = new Pace(8, 11, 30, 10, 3);
+        static final Pace QUICK = new Pace(7, 9, 12, 7, 1);
+        static final Pace THOROUGH = new Pace(8, 11, 12, 10, 3);
         /** Less work than this is not enough for the thorough pace to get anywhere. */
         private static final long THOROUGH_FROM = 20_000_000;
 
@@ -31,7 +31,7 @@ final class CutSearch {
     }
 
     /** About how many pieces are laid anew when nothing gives. */
-    private static final int SHAKEN_PIECES = 12;
+    private static final int SHAKEN_PIECES = 20;
 
     /** A run being worked on: bands across the roll, one after the other. */
     private static final class Strip {
@@ -60,6 +60,9 @@ final class CutSearch {
     private final boolean mixing;
     private final List<Strip> strips = new ArrayList<>();
     private Layout.Banded best;
+    /** Bands that changed since the last shake: there is the likeliest gain. */
+    private final List<Block> hot = new ArrayList<>();
+
     private long bestCoins;
     private double bestUsed;
 
@@ -117,6 +120,7 @@ final class CutSearch {
     }
 
     private void restore(Layout.Banded from) {
+        hot.clear();
         strips.clear();
         for (Layout.BandedRun run : from.runs()) strips.add(new Strip(run.roll(), run.bands()));
     }
@@ -159,7 +163,10 @@ final class CutSearch {
         if (table == null) return;
         long now = table.height(table.full(), width);
         if (now > height) return;
-        table.block(table.full(), width).bands(rest);
+        List<Block> anew = new ArrayList<>();
+        table.block(table.full(), width).bands(anew);
+        rest.addAll(anew);
+        hot.addAll(anew);
         strip.replace(rest, strip.length + now - height);
     }
 
@@ -220,7 +227,13 @@ final class CutSearch {
         int wanted = 1 + random.nextInt(4);
         int pieces = 0;
         while (!bands.isEmpty() && taken.size() < most && (taken.size() < wanted || pieces < most)) {
-            Block band = pick(bands, width, taken.isEmpty());
+            Block band = null;
+            if (taken.isEmpty() && !hot.isEmpty() && random.nextInt(10) < 7) {
+                int at = random.nextInt(hot.size());
+                if (bands.remove(hot.get(at))) band = hot.get(at);
+                hot.remove(at);
+            }
+            if (band == null) band = pick(bands, width, taken.isEmpty());
             taken.add(band);
             pieces += band.pieces;
         }
@@ -284,7 +297,11 @@ final class CutSearch {
             for (int i = 0; i < items.size() && block.type >= 0; i++)
                 if (items.get(i).block().type == block.type) same = i;
             if (same < 0) items.add(new CutTable.Item(block, 1));
-            else items.set(same, new CutTable.Item(items.get(same).block(), items.get(same).count() + 1));
+            else
+                items.set(
+                        same,
+                        new CutTable.Item(
+                                items.get(same).block(), items.get(same).count() + 1));
         }
         return items;
     }
@@ -297,7 +314,10 @@ final class CutSearch {
         int wanted = SHAKEN_PIECES / 2 + random.nextInt(SHAKEN_PIECES);
         while (!keep.isEmpty() && loose.size() < wanted)
             leaves(pick(keep, strip.roll.width(), random.nextBoolean()), loose);
-        keep.addAll(denseBands(loose, strip.roll.width()));
+        List<Block> anew = denseBands(loose, strip.roll.width());
+        hot.clear();
+        hot.addAll(anew);
+        keep.addAll(anew);
         long length = 0;
         for (Block band : keep) length += band.height;
         if (length <= strip.roll.longest()) strip.replace(keep, length);
@@ -325,7 +345,8 @@ final class CutSearch {
             Block band = null;
             if (loose.size() < pace.sample()) {
                 loose.add(large);
-                CutTable table = CutTable.of(items(loose), job.turn, CutTable.Limits.size(width, RollJob.NO_LIMIT), work);
+                CutTable table =
+                        CutTable.of(items(loose), job.turn, CutTable.Limits.size(width, RollJob.NO_LIMIT), work);
                 if (table != null) band = table.block(table.full(), width);
             } else {
                 for (int attempt = 0; attempt < pace.samples(); attempt++) {

@@ -48,6 +48,9 @@ final class CutTable {
     private final int selections;
     private final int[] start;
     private final long[] areas;
+    /** By selection: the least that any of its rectangles leaves uncovered. */
+    private final long[] leastWaste;
+
     private long[] widths = new long[1024];
     private long[] heights = new long[1024];
     private int[] origins = new int[1024];
@@ -77,6 +80,7 @@ final class CutTable {
         this.allSingle = single;
         this.start = new int[product + 1];
         this.areas = new long[product];
+        this.leastWaste = new long[product];
     }
 
     /** Ways of parting all selections, which is what a table costs to work out; a double, as it grows fast. */
@@ -112,7 +116,7 @@ final class CutTable {
         return areas[selection];
     }
 
-    /** @return the least height of the selection on a roll of this width; {@code RollJob.NO_LIMIT} where none is known */
+    /** @return the least height on a roll of this width; {@code RollJob.NO_LIMIT} where none is known */
     long height(int selection, long rollWidth) {
         int point = point(selection, rollWidth);
         return point < 0 ? RollJob.NO_LIMIT : heights[point];
@@ -121,7 +125,8 @@ final class CutTable {
     /** The cut tree behind {@link #height}. */
     Block block(int selection, long rollWidth) {
         int point = point(selection, rollWidth);
-        if (point < 0) throw new IllegalStateException("no rectangle of selection " + selection + " within " + rollWidth);
+        if (point < 0)
+            throw new IllegalStateException("no rectangle of selection " + selection + " within " + rollWidth);
         return rebuild(selection, point);
     }
 
@@ -185,7 +190,8 @@ final class CutTable {
             if (total == 1) {
                 Block block = items.get(only).block();
                 offer(block.width, block.height, -(2 * only) - 1, selection);
-                if (turn && block.width != block.height) offer(block.height, block.width, -(2 * only + 1) - 1, selection);
+                if (turn && block.width != block.height)
+                    offer(block.height, block.width, -(2 * only + 1) - 1, selection);
             } else {
                 spent += allSingle ? partSingles(selection) : partCounts(selection, counts);
             }
@@ -232,6 +238,8 @@ final class CutTable {
         int b0 = start[second];
         int b1 = start[second + 1];
         if (a0 == a1 || b0 == b1) return 0;
+        // what both leave uncovered by themselves stays uncovered
+        if (leastWaste[first] + leastWaste[second] > allowed) return 0;
         int i = a0;
         int j = b0;
         while (i < a1 && j < b1) {
@@ -293,6 +301,12 @@ final class CutTable {
         stairOrigin = Arrays.copyOf(stairOrigin, size);
     }
 
+    private long leastArea() {
+        long least = Long.MAX_VALUE / 2;
+        for (int i = 0; i < stairs; i++) least = Math.min(least, stairWidth[i] * stairHeight[i]);
+        return least;
+    }
+
     private void keep(int selection) {
         if (used + stairs > widths.length) {
             int size = Math.max(used + stairs, widths.length * 2);
@@ -304,6 +318,7 @@ final class CutTable {
         System.arraycopy(stairHeight, 0, heights, used, stairs);
         System.arraycopy(stairOrigin, 0, origins, used, stairs);
         used += stairs;
+        leastWaste[selection] = leastArea() - areas[selection];
         start[selection + 1] = used;
     }
 }

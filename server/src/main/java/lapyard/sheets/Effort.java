@@ -8,7 +8,7 @@ import java.time.Duration;
  */
 public record Effort(long steps, Duration limit) {
     /** For a slip that follows each change of the garden. */
-    public static final Effort QUICK = new Effort(4_000, Duration.ofSeconds(1));
+    public static final Effort QUICK = new Effort(3_000, Duration.ofSeconds(1));
 
     /** For a layout that is rolled out and cut. */
     public static final Effort FULL = new Effort(300_000, Duration.ofSeconds(10));

@@ -20,7 +20,6 @@ final class Layout implements Comparable<Layout> {
             }
             return new Run(roll, y, laid);
         }
-
     }
 
     /** A run as full-width bands, one after the other. */

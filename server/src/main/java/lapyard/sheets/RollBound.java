@@ -122,7 +122,8 @@ final class RollBound {
             long least = Long.MAX_VALUE;
             for (RollJob.Roll roll : rolls) {
                 long height = leastHeight(job, type, roll);
-                if (height < RollJob.NO_LIMIT && height <= roll.longest()) least = Math.min(least, job.coins(roll, height));
+                if (height < RollJob.NO_LIMIT && height <= roll.longest())
+                    least = Math.min(least, job.coins(roll, height));
             }
             bound = Math.max(bound, least);
         }
@@ -134,8 +135,7 @@ final class RollBound {
         double sum = 0;
         for (int t = 0; t < types; t++) {
             double least = Double.POSITIVE_INFINITY;
-            for (int r = 0; r < choice.length; r++)
-                if (r != without) least = Math.min(least, coins[r][choice[r]][t]);
+            for (int r = 0; r < choice.length; r++) if (r != without) least = Math.min(least, coins[r][choice[r]][t]);
             if (into != null) into[t] = least;
             sum += least;
         }
@@ -159,7 +159,9 @@ final class RollBound {
     }
 
     private static double lengthShare(RollJob job, RollJob.Type type, RollJob.Roll roll, Share share) {
-        double given = type.height() <= roll.longest() ? share.of(type.width(), roll.width()) * type.height() : Double.POSITIVE_INFINITY;
+        double given = type.height() <= roll.longest()
+                ? share.of(type.width(), roll.width()) * type.height()
+                : Double.POSITIVE_INFINITY;
         if (!job.turn || type.width() > roll.longest()) return given;
         return Math.min(given, share.of(type.height(), roll.width()) * type.width());
     }

@@ -17,28 +17,31 @@ final class RollCheck {
     /** @throws IllegalArgumentException naming the roll or piece, the value and its limit */
     static void check(RollProblem problem) {
         if (problem.rolls().size() > MOST_ROLLS)
-            throw new IllegalArgumentException(problem.rolls().size() + " rolls; at most " + MOST_ROLLS + " widths can be compared");
+            throw new IllegalArgumentException(
+                    problem.rolls().size() + " rolls; at most " + MOST_ROLLS + " widths can be compared");
         Set<String> ids = new HashSet<>();
         for (RollProblem.Stock roll : problem.rolls()) {
             String name = "roll " + roll.id();
-            if (!ids.add(roll.id())) throw new IllegalArgumentException(name + " is listed twice; give each roll its own id");
+            if (!ids.add(roll.id()))
+                throw new IllegalArgumentException(name + " is listed twice; give each roll its own id");
             length(name + ": width", roll.widthMm());
             length(name + ": step", roll.stepMm());
             if (roll.maxLengthMm().isPresent()) {
                 double longest = roll.maxLengthMm().getAsDouble();
                 length(name + ": maxLength", longest);
                 if (longest < roll.stepMm())
-                    throw new IllegalArgumentException(name + ": maxLength " + mm(longest) + " is shorter than one sold step of "
-                            + mm(roll.stepMm()));
+                    throw new IllegalArgumentException(name + ": maxLength " + mm(longest)
+                            + " is shorter than one sold step of " + mm(roll.stepMm()));
             }
             if (roll.price().signum() < 0)
                 throw new IllegalArgumentException(name + ": price must be 0 or more, was " + roll.price());
-            if (roll.price().precision() - roll.price().scale() > 9 || roll.price().scale() > 6)
+            if (roll.price().precision() - roll.price().scale() > 9
+                    || roll.price().scale() > 6)
                 throw new IllegalArgumentException(
                         name + ": price must be under 1000000000 with at most 6 decimals, was " + roll.price());
             if (roll.available().isPresent() && roll.available().getAsInt() < 0)
-                throw new IllegalArgumentException(
-                        name + ": available must be 0 or more, was " + roll.available().getAsInt());
+                throw new IllegalArgumentException(name + ": available must be 0 or more, was "
+                        + roll.available().getAsInt());
         }
         long pieces = 0;
         for (RollProblem.Piece piece : problem.pieces()) {
@@ -50,7 +53,8 @@ final class RollCheck {
             pieces += piece.count();
         }
         if (pieces > MOST_PIECES)
-            throw new IllegalArgumentException(pieces + " pieces; at most " + MOST_PIECES + " can be laid at once, split the job");
+            throw new IllegalArgumentException(
+                    pieces + " pieces; at most " + MOST_PIECES + " can be laid at once, split the job");
     }
 
     private static void length(String what, double mm) {
@@ -69,7 +73,8 @@ final class RollCheck {
     /** @return null where some roll holds the piece; else what is short by how much, and a way out */
     static String whyNoRollHolds(RollProblem.Piece piece, RollProblem problem) {
         if (problem.rolls().stream().allMatch(r -> r.available().orElse(1) == 0))
-            return (problem.rolls().isEmpty() ? "no roll is listed" : "no roll is available") + ": add one at least " + mm(narrowSide(piece, problem.turn())) + " wide";
+            return (problem.rolls().isEmpty() ? "no roll is listed" : "no roll is available") + ": add one at least "
+                    + mm(narrowSide(piece, problem.turn())) + " wide";
         long widest = 0;
         long shortBy = Long.MAX_VALUE;
         for (RollProblem.Stock roll : problem.rolls()) {
@@ -93,7 +98,8 @@ final class RollCheck {
                     + ": add a longer roll, or split the piece with a lap";
         double needed = narrowSide(piece, problem.turn());
         return size + " is wider than every roll" + (problem.turn() ? " both ways" : "") + ": the widest is "
-                + mm(widest / 1000.0) + ", short by " + mm(needed - widest / 1000.0) + "; add a roll at least " + mm(needed)
+                + mm(widest / 1000.0) + ", short by " + mm(needed - widest / 1000.0) + "; add a roll at least "
+                + mm(needed)
                 + " wide, " + (problem.turn() ? "" : "allow turning, ") + "or split the piece with a lap";
     }
 
@@ -101,8 +107,12 @@ final class RollCheck {
         StringBuilder text = new StringBuilder("the rolls on hand are used up, " + left + " left over (");
         for (RollJob.Roll roll : job.rolls)
             if (roll.runs() != Integer.MAX_VALUE)
-                text.append(text.charAt(text.length() - 1) == '(' ? "" : ", ").append(roll.id()).append(": ").append(roll.runs());
-        return text.append("): raise what is available, or add a roll that is sold by the metre").toString();
+                text.append(text.charAt(text.length() - 1) == '(' ? "" : ", ")
+                        .append(roll.id())
+                        .append(": ")
+                        .append(roll.runs());
+        return text.append("): raise what is available, or add a roll that is sold by the metre")
+                .toString();
     }
 
     private static double narrowSide(RollProblem.Piece piece, boolean turn) {

@@ -57,7 +57,8 @@ final class RollJob {
         this.types = new Type[classes.size()];
         int i = 0;
         for (var entry : classes.entrySet()) {
-            int count = entry.getValue().stream().mapToInt(RollProblem.Piece::count).sum();
+            int count =
+                    entry.getValue().stream().mapToInt(RollProblem.Piece::count).sum();
             types[i++] = new Type(entry.getKey().get(0), entry.getKey().get(1), count);
         }
     }
@@ -69,7 +70,9 @@ final class RollJob {
         for (RollProblem.Piece piece : problem.pieces()) {
             String why = RollCheck.whyNoRollHolds(piece, problem);
             if (why == null) fitting.add(piece);
-            else unplaced.add(new RollResult.Unplaced(piece.id(), piece.widthMm(), piece.heightMm(), piece.count(), why));
+            else
+                unplaced.add(
+                        new RollResult.Unplaced(piece.id(), piece.widthMm(), piece.heightMm(), piece.count(), why));
         }
         long unit = 0;
         for (RollProblem.Piece piece : fitting)
@@ -121,8 +124,9 @@ final class RollJob {
         for (Type type : types) along += (double) Math.max(type.width(), type.height()) * type.count();
         double largest = Math.max(Math.max(along * widest, along * unitMicro), along * coins);
         if (largest > 1e17)
-            throw new IllegalArgumentException("sizes, prices and counts are too large to be worked out exactly together:"
-                    + " round sizes to whole millimetres or prices to cents, or split the job");
+            throw new IllegalArgumentException(
+                    "sizes, prices and counts are too large to be worked out exactly together:"
+                            + " round sizes to whole millimetres or prices to cents, or split the job");
     }
 
     int pieces() {
@@ -169,7 +173,8 @@ final class RollJob {
     private static BigDecimal coin(List<BigDecimal> prices) {
         int scale = prices.stream().mapToInt(BigDecimal::scale).max().orElse(0);
         BigInteger divisor = BigInteger.ZERO;
-        for (BigDecimal price : prices) divisor = divisor.gcd(price.setScale(scale).unscaledValue());
+        for (BigDecimal price : prices)
+            divisor = divisor.gcd(price.setScale(scale).unscaledValue());
         return divisor.signum() == 0 ? BigDecimal.ONE : new BigDecimal(divisor, scale);
     }
 

@@ -26,7 +26,12 @@ public record RollProblem(String name, List<Stock> rolls, List<Piece> pieces, bo
      * @param available   how many runs there are; empty for as many as wanted
      */
     public record Stock(
-            String id, double widthMm, BigDecimal price, double stepMm, OptionalDouble maxLengthMm, OptionalInt available) {
+            String id,
+            double widthMm,
+            BigDecimal price,
+            double stepMm,
+            OptionalDouble maxLengthMm,
+            OptionalInt available) {
         public Stock(String id, double widthMm, BigDecimal price, double stepMm, OptionalDouble maxLengthMm) {
             this(id, widthMm, price, stepMm, maxLengthMm, OptionalInt.empty());
         }

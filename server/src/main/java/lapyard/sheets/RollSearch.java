@@ -45,12 +45,13 @@ final class RollSearch {
             }
         } else {
             starts();
-            straightCuts(free ? work.share(0.4) : work);
+            if (!free && pace == CutSearch.Pace.THOROUGH) skylines(work.share(0.15));
+            straightCuts(free ? work.share(0.2) : work);
         }
         if (best == null) best = new Layout(job, List.of());
         if (free && best.area == job.area()) {
             bottomLeft();
-            freely();
+            skylines(work);
         }
         return new Answer(best, best.area == job.area() ? bound : 0);
     }
@@ -130,25 +131,26 @@ final class RollSearch {
         }
     }
 
-    /** Shortens the runs of the best layout, and tries whole rolls alone, with cuts that may turn corners. */
-    private void freely() {
-        for (int beam = 1; !done() && beam < 1 << 20; beam *= 2) {
+    /** Shortens the runs of the best layout, and lays whole rolls alone, by ever wider beams over skylines. */
+    private void skylines(Work part) {
+        if (best == null || best.area != job.area()) return;
+        for (int beam = 1; !done() && !part.over() && beam < 1 << 20; beam *= 2) {
             for (RollJob.Roll roll : job.rolls) {
                 if (roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins) continue;
                 int[] all = new int[job.types.length];
                 for (int t = 0; t < all.length; t++) all[t] = job.types[t].count();
                 long below = roll.stepCoins() == 0 ? 0 : job.unitsIn(roll, (best.coins - 1) / roll.stepCoins()) + 1;
                 long least = job.unitsIn(roll, RollBound.alone(job, roll) / Math.max(1, roll.stepCoins()));
-                Layout.Run run = shorter(roll, all, least, below, beam);
+                Layout.Run run = shorter(roll, all, least, below, beam, part);
                 if (run != null) take(new Layout(job, List.of(run)));
             }
-            if (best.runs.size() > 1) shortenRuns(beam);
+            if (best.runs.size() > 1) shortenRuns(beam, part);
         }
     }
 
-    private void shortenRuns(int beam) {
+    private void shortenRuns(int beam, Work part) {
         List<Layout.Run> runs = new ArrayList<>(best.runs);
-        for (int i = 0; i < runs.size() && !work.over(); i++) {
+        for (int i = 0; i < runs.size() && !part.over(); i++) {
             Layout.Run run = runs.get(i);
             int[] counts = new int[job.types.length];
             long area = 0;
@@ -158,7 +160,7 @@ final class RollSearch {
             }
             long least = (area + run.roll().width() - 1) / run.roll().width();
             long below = job.unitsIn(run.roll(), job.steps(run.roll(), run.used()) - 1) + 1;
-            Layout.Run found = shorter(run.roll(), counts, least, below, beam);
+            Layout.Run found = shorter(run.roll(), counts, least, below, beam, part);
             if (found != null) runs.set(i, found);
         }
         take(new Layout(job, runs));
@@ -169,18 +171,18 @@ final class RollSearch {
      * @param below the run must be shorter
      * @return the shortest run that was found, or null
      */
-    private Layout.Run shorter(RollJob.Roll roll, int[] counts, long least, long below, int beam) {
-        FreeSearch search = new FreeSearch(job, counts, roll.width(), work);
+    private Layout.Run shorter(RollJob.Roll roll, int[] counts, long least, long below, int beam, Work part) {
+        SkylineSearch search = new SkylineSearch(job, counts, roll.width(), job.problem.straightCuts(), part);
         Layout.Run found = null;
         long low = least;
         long high = Math.min(below - 1, roll.longest());
         boolean lowest = true;
-        while (low <= high && !work.over()) {
+        while (low <= high && !part.over()) {
             // a run fills its last step, where steps are longer than units
             long asked = Math.min(high, job.unitsIn(roll, job.steps(roll, lowest ? low : (low + high) / 2)));
             lowest = false;
             List<Block.Laid> laid = null;
-            for (int taste = 0; taste < FreeSearch.TASTES && laid == null; taste++)
+            for (int taste = 0; taste < SkylineSearch.TASTES && laid == null; taste++)
                 laid = search.fit(asked, beam, taste);
             if (laid == null) {
                 low = asked + 1;

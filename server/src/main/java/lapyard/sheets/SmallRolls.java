@@ -32,7 +32,7 @@ final class SmallRolls {
     static SmallRolls of(RollJob job, Work work) {
         List<CutTable.Item> items = items(job);
         double partings = CutTable.partings(items);
-        if (partings * 40 > work.left() || partings > 5e8) return null;
+        if (partings * 30 > work.left() || partings > 5e8) return null;
         long widest = 0;
         for (RollJob.Roll roll : job.rolls) widest = Math.max(widest, roll.width());
         CutTable table = CutTable.of(items, job.turn, CutTable.Limits.size(widest, RollJob.NO_LIMIT), work);
@@ -50,7 +50,9 @@ final class SmallRolls {
         List<Layout.Run> runs = new ArrayList<>();
         int[] runsOf = new int[job.rolls.size()];
         for (Part part : parts) {
-            runs.add(Layout.Run.of(part.roll(), List.of(table.block(part.selection(), part.roll().width()))));
+            runs.add(Layout.Run.of(
+                    part.roll(),
+                    List.of(table.block(part.selection(), part.roll().width()))));
             if (++runsOf[part.roll().index()] > part.roll().runs()) return null;
         }
         return new Layout(job, runs);

@@ -32,19 +32,23 @@ public final class RollBench {
         double seconds = arguments.length > 0 ? Double.parseDouble(arguments[0]) : 2;
         String reference = System.getProperty("lapyard.reference", "");
         if (reference.isBlank())
-            OUT.println("RESEARCH SAMPLE LEFT OUT: set -Dlapyard.reference to the folder that holds sheets/sample.jsonl");
+            OUT.println(
+                    "RESEARCH SAMPLE LEFT OUT: set -Dlapyard.reference to the folder that holds sheets/sample.jsonl");
         else sample(Path.of(reference, "sheets", "sample.jsonl"), seconds);
         trade(seconds * 1.5);
         trade(0);
     }
 
     private static RollResult solve(RollProblem problem, double seconds) {
-        Effort effort = seconds == 0 ? Effort.QUICK : new Effort(Long.MAX_VALUE, Duration.ofMillis((long) (1000 * seconds)));
+        Effort effort =
+                seconds == 0 ? Effort.QUICK : new Effort(Long.MAX_VALUE, Duration.ofMillis((long) (1000 * seconds)));
         return LayoutJudge.check(problem, RollSolver.solve(problem, effort));
     }
 
     private static void sample(Path file, double seconds) throws IOException {
-        OUT.printf("%n| instance | pieces | known | FFDH | BLF | straight | s | free | s |%n| --- | --- | --- | --- | --- | --- | --- | --- | --- |%n");
+        OUT.printf(
+                "%n| instance | pieces | known | FFDH | BLF | straight | s | free | s |%n| --- | --- | --- | --- | ---"
+                        + " | --- | --- | --- | --- |%n");
         double[] gaps = new double[4];
         int known = 0;
         for (String line : Files.readAllLines(file)) {
@@ -52,7 +56,10 @@ public final class RollBench {
             List<RollProblem.Piece> pieces = new ArrayList<>();
             for (JsonNode piece : node.get("pieces"))
                 pieces.add(new RollProblem.Piece(
-                        "p" + pieces.size(), piece.get(0).asInt(), piece.get(1).asInt(), piece.get(2).asInt()));
+                        "p" + pieces.size(),
+                        piece.get(0).asInt(),
+                        piece.get(1).asInt(),
+                        piece.get(2).asInt()));
             RollProblem.Stock roll = new RollProblem.Stock(
                     "r", node.get("width").asInt(), new BigDecimal(1000), 1, OptionalDouble.empty());
             String name = node.get("name").asText();
@@ -61,7 +68,9 @@ public final class RollBench {
             double[] heights = plain(straight, roll);
             RollResult cut = solve(straight, seconds);
             RollResult laid = solve(free, seconds);
-            double[] all = {heights[0], heights[1], cut.cost().doubleValue(), laid.cost().doubleValue()};
+            double[] all = {
+                heights[0], heights[1], cut.cost().doubleValue(), laid.cost().doubleValue()
+            };
             double height = node.get("known_height").asDouble(0);
             if (height > 0) {
                 known++;
@@ -69,8 +78,16 @@ public final class RollBench {
             }
             OUT.printf(
                     "| %s | %d | %s | %.0f | %.0f | %.0f%s | %.2f | %.0f%s | %.2f |%n",
-                    name, node.get("n").asInt(), height > 0 ? String.format("%.0f", height) : "not known", all[0], all[1],
-                    all[2], cut.proven() ? " proved" : "", cut.seconds(), all[3], laid.proven() ? " proved" : "",
+                    name,
+                    node.get("n").asInt(),
+                    height > 0 ? String.format("%.0f", height) : "not known",
+                    all[0],
+                    all[1],
+                    all[2],
+                    cut.proven() ? " proved" : "",
+                    cut.seconds(),
+                    all[3],
+                    laid.proven() ? " proved" : "",
                     laid.seconds());
         }
         OUT.printf(
@@ -92,7 +109,9 @@ public final class RollBench {
 
     private static void trade(double seconds) {
         OUT.printf("%n%s: cost above our bound, mean of 4 jobs%n", seconds == 0 ? "QUICK" : seconds + " s a problem");
-        OUT.printf("| pieces | FFDH | BLF | straight | proved | s | free | proved | s |%n| --- | --- | --- | --- | --- | --- | --- | --- | --- |%n");
+        OUT.printf(
+                "| pieces | FFDH | BLF | straight | proved | s | free | proved | s |%n| --- | --- | --- | --- | --- |"
+                        + " --- | --- | --- | --- |%n");
         for (int pieces : new int[] {5, 9, 20, 60, 150}) {
             double[] gap = new double[4];
             double[] time = new double[2];
@@ -104,12 +123,16 @@ public final class RollBench {
                 for (RollProblem.Stock roll : straight.rolls()) {
                     double[] heights = plain(straight, roll);
                     for (int i = 0; i < 2; i++)
-                        plain[i] = Math.min(plain[i], Math.ceil(heights[i] / 1000) * roll.price().doubleValue());
+                        plain[i] = Math.min(
+                                plain[i],
+                                Math.ceil(heights[i] / 1000) * roll.price().doubleValue());
                 }
                 RollResult cut = solve(straight, seconds);
                 RollResult free = solve(TradeJobs.job(pieces, seed, false), seconds);
                 double bound = free.lowerBound().doubleValue();
-                double[] costs = {plain[0], plain[1], cut.cost().doubleValue(), free.cost().doubleValue()};
+                double[] costs = {
+                    plain[0], plain[1], cut.cost().doubleValue(), free.cost().doubleValue()
+                };
                 for (int i = 0; i < 4; i++)
                     gap[i] += 100 * (costs[i] / (i == 2 ? cut.lowerBound().doubleValue() : bound) - 1) / jobs;
                 time[0] += cut.seconds() / jobs;

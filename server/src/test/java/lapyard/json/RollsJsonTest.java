@@ -22,11 +22,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class RollsJsonTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final String PROBLEM =
-            """
-            {"name":"x","rolls":[{"id":"W4","width":4000,"price":9.00,"step":500,"maxLength":25000,"available":2}],
-             "pieces":[{"id":"M-R1","width":3960,"height":2460,"count":1},{"id":"Z","width":4100,"height":4200}],
-             "turn":true,"straightCuts":true}""";
+    private static final String PROBLEM = """
+        {"name":"x","rolls":[{"id":"W4","width":4000,"price":9.00,"step":500,"maxLength":25000,"available":2}],
+         "pieces":[{"id":"M-R1","width":3960,"height":2460,"count":1},{"id":"Z","width":4100,"height":4200}],
+         "turn":true,"straightCuts":true}\
+        """;
 
     private static RollProblem read(String json) throws JsonProcessingException {
         return RollsJson.read(MAPPER.readTree(json));
@@ -41,7 +41,8 @@ class RollsJsonTest {
         assertEquals(0, roll.price().compareTo(new BigDecimal("9")));
         assertEquals(OptionalDouble.of(25000), roll.maxLengthMm());
         assertEquals(OptionalInt.of(2), roll.available());
-        assertEquals(new RollProblem.Piece("M-R1", 3960, 2460, 1), problem.pieces().get(0));
+        assertEquals(
+                new RollProblem.Piece("M-R1", 3960, 2460, 1), problem.pieces().get(0));
         assertEquals(1, problem.pieces().get(1).count());
         assertTrue(problem.turn() && problem.straightCuts());
     }
@@ -68,7 +69,9 @@ class RollsJsonTest {
                 roll.get("placed").get(0).toString());
         assertEquals("22.50", node.get("cost").toString());
         assertEquals("2500", roll.get("bought").toString());
-        assertEquals(List.of("id", "width", "height", "count", "why"), keys(node.get("unplaced").get(0)));
+        assertEquals(
+                List.of("id", "width", "height", "count", "why"),
+                keys(node.get("unplaced").get(0)));
     }
 
     private static List<String> keys(JsonNode node) {
@@ -78,25 +81,22 @@ class RollsJsonTest {
     }
 
     @ParameterizedTest(name = "{0} -> {1}: \"{2}\"")
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-            "turn":true        | "spin":true       | the problem has an unknown field "spin"
-            "step":500         | "steps":500       | rolls[0] has an unknown field "steps"
-            "height":2460      | "length":2460     | pieces[0] has an unknown field "length"
-            "width":3960       | "width":-3960     | pieces[0].width must be millimetres, above 0, was -3960
-            "width":3960       | "width":"3960"    | pieces[0].width must be millimetres, above 0, was "3960"
-            "width":3960       | "width":1e999     | pieces[0].width must be millimetres, above 0, was
-            "height":2460      | "height":0        | pieces[0].height must be millimetres, above 0, was 0
-            "count":1          | "count":0         | pieces[0].count must be a whole number from 1
-            "count":1          | "count":1.5       | pieces[0].count must be a whole number from 1
-            "price":9.00       | "price":-1        | rolls[0].price must be money a metre, 0 or more, was -1
-            "step":500         | "step":0          | rolls[0].step must be millimetres, above 0, was 0
-            "id":"W4"          | "id":7            | rolls[0].id must be a text, was 7
-            "turn":true        | "turn":"yes"      | turn must be true or false, was "yes"
-            "name":"x"         | "name":null       | name must be a text, was null
-            """)
+    @CsvSource(delimiter = '|', textBlock = """
+        "turn":true        | "spin":true       | the problem has an unknown field "spin"
+        "step":500         | "steps":500       | rolls[0] has an unknown field "steps"
+        "height":2460      | "length":2460     | pieces[0] has an unknown field "length"
+        "width":3960       | "width":-3960     | pieces[0].width must be millimetres, above 0, was -3960
+        "width":3960       | "width":"3960"    | pieces[0].width must be millimetres, above 0, was "3960"
+        "width":3960       | "width":1e999     | pieces[0].width must be millimetres, above 0, was
+        "height":2460      | "height":0        | pieces[0].height must be millimetres, above 0, was 0
+        "count":1          | "count":0         | pieces[0].count must be a whole number from 1
+        "count":1          | "count":1.5       | pieces[0].count must be a whole number from 1
+        "price":9.00       | "price":-1        | rolls[0].price must be money a metre, 0 or more, was -1
+        "step":500         | "step":0          | rolls[0].step must be millimetres, above 0, was 0
+        "id":"W4"          | "id":7            | rolls[0].id must be a text, was 7
+        "turn":true        | "turn":"yes"      | turn must be true or false, was "yes"
+        "name":"x"         | "name":null       | name must be a text, was null
+        """)
     void refusesWhatItCannotReadByNameAndValue(String good, String bad, String says) {
         assertTrue(PROBLEM.contains(good));
         String message = assertThrows(IllegalArgumentException.class, () -> read(PROBLEM.replace(good, bad)))

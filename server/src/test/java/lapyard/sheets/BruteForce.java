@@ -19,9 +19,11 @@ final class BruteForce {
         }
         for (int part = (set - 1) & set; part > 0; part = (part - 1) & set) {
             for (long at = 1; at < width; at++)
-                if (fits(part, sizes, at, height, turn) && fits(set ^ part, sizes, width - at, height, turn)) return true;
+                if (fits(part, sizes, at, height, turn) && fits(set ^ part, sizes, width - at, height, turn))
+                    return true;
             for (long at = 1; at < height; at++)
-                if (fits(part, sizes, width, at, turn) && fits(set ^ part, sizes, width, height - at, turn)) return true;
+                if (fits(part, sizes, width, at, turn) && fits(set ^ part, sizes, width, height - at, turn))
+                    return true;
         }
         return false;
     }
@@ -40,7 +42,8 @@ final class BruteForce {
             for (long y = 0; y + h <= height; y++) {
                 for (long x = 0; x + w <= width; x++) {
                     long[] box = {x, y, x + w, y + h};
-                    if (laid.stream().anyMatch(o -> box[0] < o[2] && o[0] < box[2] && box[1] < o[3] && o[1] < box[3])) continue;
+                    if (laid.stream().anyMatch(o -> box[0] < o[2] && o[0] < box[2] && box[1] < o[3] && o[1] < box[3]))
+                        continue;
                     laid.add(box);
                     if (place(i + 1, sizes, width, height, turn, laid)) return true;
                     laid.remove(laid.size() - 1);

@@ -42,29 +42,43 @@ public final class LayoutJudge {
             wanted.merge(unplaced.id(), -unplaced.count(), Integer::sum);
             assertTrue(unplaced.why().length() > 10, "a reason");
         }
-        wanted.forEach((id, left) -> assertEquals(0, left, () -> problem.name() + ": piece " + id + " not as often as asked"));
+        wanted.forEach(
+                (id, left) -> assertEquals(0, left, () -> problem.name() + ": piece " + id + " not as often as asked"));
         for (RollProblem.Stock roll : problem.rolls())
             if (roll.available().isPresent())
                 assertTrue(runs.getOrDefault(roll.id(), 0) <= roll.available().getAsInt(), "no more runs than on hand");
         assertEquals(0, cost.compareTo(result.cost()), () -> problem.name() + ": cost " + result.cost());
         assertTrue(result.lowerBound().compareTo(result.cost()) <= 0, "bound above cost");
-        assertEquals(result.lowerBound().compareTo(result.cost()) == 0, result.proven(), "proven only where the bound is met");
+        assertEquals(
+                result.lowerBound().compareTo(result.cost()) == 0,
+                result.proven(),
+                "proven only where the bound is met");
         return result;
     }
 
     private static BigDecimal checkRun(
-            RollProblem problem, RollProblem.Stock roll, RollResult.RollLayout layout, Map<String, RollProblem.Piece> pieces) {
+            RollProblem problem,
+            RollProblem.Stock roll,
+            RollResult.RollLayout layout,
+            Map<String, RollProblem.Piece> pieces) {
         List<long[]> boxes = new ArrayList<>();
         long reach = 0;
         for (RollResult.Placed placed : layout.placed()) {
             RollProblem.Piece piece = pieces.get(placed.id());
-            assertEquals(placed.turned() ? piece.heightMm() : piece.widthMm(), placed.widthMm(), placed.id() + " width");
-            assertEquals(placed.turned() ? piece.widthMm() : piece.heightMm(), placed.heightMm(), placed.id() + " height");
+            assertEquals(
+                    placed.turned() ? piece.heightMm() : piece.widthMm(), placed.widthMm(), placed.id() + " width");
+            assertEquals(
+                    placed.turned() ? piece.widthMm() : piece.heightMm(), placed.heightMm(), placed.id() + " height");
             assertTrue(problem.turn() || !placed.turned(), placed.id() + " turned where that is not allowed");
             long[] box = {
-                micro(placed.x()), micro(placed.y()), micro(placed.x() + placed.widthMm()), micro(placed.y() + placed.heightMm())
+                micro(placed.x()),
+                micro(placed.y()),
+                micro(placed.x() + placed.widthMm()),
+                micro(placed.y() + placed.heightMm())
             };
-            assertTrue(box[0] >= 0 && box[1] >= 0 && box[2] <= micro(roll.widthMm()), placed.id() + " over the edge of the roll");
+            assertTrue(
+                    box[0] >= 0 && box[1] >= 0 && box[2] <= micro(roll.widthMm()),
+                    placed.id() + " over the edge of the roll");
             reach = Math.max(reach, box[3]);
             boxes.add(box);
         }
@@ -75,7 +89,8 @@ public final class LayoutJudge {
         if (roll.maxLengthMm().isPresent())
             assertTrue(layout.boughtMm() <= roll.maxLengthMm().getAsDouble(), "run longer than " + roll.maxLengthMm());
         checkOverlap(problem, boxes);
-        if (problem.straightCuts()) assertTrue(straightCutsDo(boxes), () -> problem.name() + ": straight cuts do not part it");
+        if (problem.straightCuts())
+            assertTrue(straightCutsDo(boxes), () -> problem.name() + ": straight cuts do not part it");
         return roll.price().multiply(BigDecimal.valueOf(steps * step)).divide(BigDecimal.valueOf(1_000_000));
     }
 

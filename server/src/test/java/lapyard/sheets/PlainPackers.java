@@ -32,7 +32,10 @@ public final class PlainPackers {
     public static long shelves(List<long[]> sizes, long width) {
         List<long[]> shelves = new ArrayList<>();
         for (long[] size : sizes) {
-            long[] shelf = shelves.stream().filter(s -> s[0] + size[0] <= width).findFirst().orElse(null);
+            long[] shelf = shelves.stream()
+                    .filter(s -> s[0] + size[0] <= width)
+                    .findFirst()
+                    .orElse(null);
             if (shelf == null) shelves.add(shelf = new long[] {0, size[1]});
             shelf[0] += size[0];
         }

@@ -39,11 +39,14 @@ class ResearchSampleTest {
                             problem, RollSolver.solve(problem, new Effort(15_000, Duration.ofMinutes(1))));
                     double height = result.cost().doubleValue();
                     JsonNode kind = node.get("known").get(turn ? "rotation" : "fixed");
-                    double least = node.get("lower_bound").get(turn ? "rotation" : "fixed").asDouble();
+                    double least = node.get("lower_bound")
+                            .get(turn ? "rotation" : "fixed")
+                            .asDouble();
                     assertTrue(height >= least, () -> problem.name() + ": " + height + " is below " + least);
                     if (kind.get("status").asText().equals("optimal")) {
                         double optimum = kind.get("height").asDouble();
-                        assertTrue(result.lowerBound().doubleValue() <= optimum, problem.name() + ": bound above optimum");
+                        assertTrue(
+                                result.lowerBound().doubleValue() <= optimum, problem.name() + ": bound above optimum");
                         assertTrue(height >= optimum, problem.name() + ": below the optimum");
                         if (!straight) {
                             sum += height / optimum - 1;
@@ -61,9 +64,13 @@ class ResearchSampleTest {
         List<RollProblem.Piece> pieces = new ArrayList<>();
         for (JsonNode piece : node.get("pieces"))
             pieces.add(new RollProblem.Piece(
-                    "p" + pieces.size(), piece.get(0).asInt(), piece.get(1).asInt(), piece.get(2).asInt()));
-        RollProblem.Stock roll = new RollProblem.Stock(
-                "r", node.get("width").asInt(), new BigDecimal(1000), 1, OptionalDouble.empty());
-        return new RollProblem(node.get("name").asText() + (turn ? " turned" : " fixed"), List.of(roll), pieces, turn, straight);
+                    "p" + pieces.size(),
+                    piece.get(0).asInt(),
+                    piece.get(1).asInt(),
+                    piece.get(2).asInt()));
+        RollProblem.Stock roll =
+                new RollProblem.Stock("r", node.get("width").asInt(), new BigDecimal(1000), 1, OptionalDouble.empty());
+        return new RollProblem(
+                node.get("name").asText() + (turn ? " turned" : " fixed"), List.of(roll), pieces, turn, straight);
     }
 }

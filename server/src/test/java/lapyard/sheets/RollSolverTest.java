@@ -76,7 +76,9 @@ class RollSolverTest {
     void withoutAnyRollEveryPieceIsNamed() {
         RollResult result = solved(job(List.of(), M1, N1));
         assertEquals(2, result.unplaced().size());
-        assertEquals("no roll is listed: add one at least 2460 wide", result.unplaced().get(0).why());
+        assertEquals(
+                "no roll is listed: add one at least 2460 wide",
+                result.unplaced().get(0).why());
         assertEquals(0, result.cost().signum());
     }
 
@@ -92,7 +94,9 @@ class RollSolverTest {
         RollProblem.Stock narrow = roll("N", 1000, "2.00", 1000);
         RollProblem.Stock wide = roll("W", 3000, "9.00", 100);
         RollProblem problem = job(
-                List.of(wide, narrow), new RollProblem.Piece("a", 2900, 1100, 1), new RollProblem.Piece("b", 1000, 900, 3));
+                List.of(wide, narrow),
+                new RollProblem.Piece("a", 2900, 1100, 1),
+                new RollProblem.Piece("b", 1000, 900, 3));
         RollResult result = solved(problem);
         // wide 1.1 m for a is 9.90; three b take 2.7 m, sold as 3 m, of narrow: 6.00, or 0.9 m of wide: 8.10
         assertEquals(new BigDecimal("15.90"), result.cost());
@@ -102,8 +106,8 @@ class RollSolverTest {
 
     @Test
     void noRunIsLongerThanIsSoldInOnePiece() {
-        RollProblem.Stock whole = new RollProblem.Stock(
-                "25 m", 1000, new BigDecimal("2.00"), 25_000, OptionalDouble.of(25_000));
+        RollProblem.Stock whole =
+                new RollProblem.Stock("25 m", 1000, new BigDecimal("2.00"), 25_000, OptionalDouble.of(25_000));
         RollProblem problem = job(List.of(whole), new RollProblem.Piece("strip", 1000, 9_000, 5));
         RollResult result = solved(problem);
         // two strips a roll, so three whole rolls
@@ -127,8 +131,8 @@ class RollSolverTest {
     void aRemnantOnHandIsUsedBeforeAnythingIsBought() {
         RollProblem.Stock onHand = new RollProblem.Stock(
                 "left from spring", 1000, BigDecimal.ZERO, 1, OptionalDouble.of(4_000), OptionalInt.of(1));
-        RollResult result =
-                solved(job(List.of(roll("new", 1000, "3.00", 500), onHand), new RollProblem.Piece("strip", 1000, 1_500, 3)));
+        RollResult result = solved(
+                job(List.of(roll("new", 1000, "3.00", 500), onHand), new RollProblem.Piece("strip", 1000, 1_500, 3)));
         assertEquals(new BigDecimal("4.50"), result.cost());
         assertEquals(List.of(), result.unplaced());
     }
@@ -169,23 +173,20 @@ class RollSolverTest {
     }
 
     @ParameterizedTest(name = "{0} {1}: {2}")
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-            piece width  | 0         | piece a: width must be above 0 and at most 1000000 mm, was 0
-            piece width  | -5        | piece a: width must be above 0 and at most 1000000 mm, was -5
-            piece width  | NaN       | piece a: width must be above 0 and at most 1000000 mm, was NaN
-            piece width  | Infinity  | piece a: width must be above 0 and at most 1000000 mm, was Infinity
-            piece width  | 1e9       | piece a: width must be above 0 and at most 1000000 mm, was 1000000000
-            piece width  | 10.00049  | piece a: width must be whole thousandths of a millimetre, was 10.00049
-            piece count  | 0         | piece a: count must be 1 or more, was 0
-            piece count  | 30000     | 30000 pieces; at most 20000 can be laid at once, split the job
-            roll width   | 0         | roll r: width must be above 0 and at most 1000000 mm, was 0
-            roll step    | 0         | roll r: step must be above 0 and at most 1000000 mm, was 0
-            roll price   | -1        | roll r: price must be 0 or more, was -1
-            roll longest | 5         | roll r: maxLength 5 is shorter than one sold step of 10
-            """)
+    @CsvSource(delimiter = '|', textBlock = """
+        piece width  | 0         | piece a: width must be above 0 and at most 1000000 mm, was 0
+        piece width  | -5        | piece a: width must be above 0 and at most 1000000 mm, was -5
+        piece width  | NaN       | piece a: width must be above 0 and at most 1000000 mm, was NaN
+        piece width  | Infinity  | piece a: width must be above 0 and at most 1000000 mm, was Infinity
+        piece width  | 1e9       | piece a: width must be above 0 and at most 1000000 mm, was 1000000000
+        piece width  | 10.00049  | piece a: width must be whole thousandths of a millimetre, was 10.00049
+        piece count  | 0         | piece a: count must be 1 or more, was 0
+        piece count  | 30000     | 30000 pieces; at most 20000 can be laid at once, split the job
+        roll width   | 0         | roll r: width must be above 0 and at most 1000000 mm, was 0
+        roll step    | 0         | roll r: step must be above 0 and at most 1000000 mm, was 0
+        roll price   | -1        | roll r: price must be 0 or more, was -1
+        roll longest | 5         | roll r: maxLength 5 is shorter than one sold step of 10
+        """)
     void refusesWhatCanNeverMakeSenseByNameAndAmount(String what, String value, String says) {
         double number = Double.parseDouble(value);
         RollProblem.Stock roll = new RollProblem.Stock(

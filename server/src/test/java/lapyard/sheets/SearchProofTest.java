@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The search against answers found another way: brute force, rectangles cut up at random, and every law it must keep. */
+/** The search against answers found another way: brute force, rectangles cut up at random, laws it must keep. */
 class SearchProofTest {
     private static final Effort SHORT = new Effort(3_000, Duration.ofMinutes(1));
     private static final Effort LONGER = new Effort(40_000, Duration.ofMinutes(1));
@@ -66,8 +66,8 @@ class SearchProofTest {
     /** Five pieces round a hole filled by the fifth: no straight cut parts them, so straight cuts need more. */
     @Test
     void thePinwheelNeedsCornersTurned() {
-        List<long[]> pinwheel = List.of(
-                new long[] {2, 1}, new long[] {1, 2}, new long[] {2, 1}, new long[] {1, 2}, new long[] {1, 1});
+        List<long[]> pinwheel =
+                List.of(new long[] {2, 1}, new long[] {1, 2}, new long[] {2, 1}, new long[] {1, 2}, new long[] {1, 1});
         RollResult free = checked(onOneRoll("pinwheel", 3, pinwheel, false, false), LONGER);
         assertEquals(new BigDecimal("3.00"), free.cost());
         assertTrue(free.proven());
@@ -143,14 +143,16 @@ class SearchProofTest {
             RollProblem grain = new RollProblem("grain", turned.rolls(), turned.pieces(), false, true);
             RollProblem free = new RollProblem("free", turned.rolls(), turned.pieces(), true, false);
             RollProblem fewer = new RollProblem("fewer", turned.rolls().subList(2, 6), turned.pieces(), true, true);
-            RollProblem less = new RollProblem("less", turned.rolls(), turned.pieces().subList(1, 6), true, true);
+            RollProblem less =
+                    new RollProblem("less", turned.rolls(), turned.pieces().subList(1, 6), true, true);
             RollResult all = checked(turned, SHORT);
             assertTrue(all.proven());
             assertTrue(checked(free, SHORT).cost().compareTo(all.cost()) <= 0, "free, seed " + seed);
             assertTrue(checked(less, SHORT).cost().compareTo(all.cost()) <= 0, "a piece less, seed " + seed);
             assertTrue(checked(fewer, SHORT).cost().compareTo(all.cost()) >= 0, "fewer rolls, seed " + seed);
             RollResult withGrain = checked(grain, SHORT);
-            if (withGrain.unplaced().isEmpty()) assertTrue(withGrain.cost().compareTo(all.cost()) >= 0, "grain, seed " + seed);
+            if (withGrain.unplaced().isEmpty())
+                assertTrue(withGrain.cost().compareTo(all.cost()) >= 0, "grain, seed " + seed);
         }
     }
 
@@ -158,20 +160,27 @@ class SearchProofTest {
     void scaledLengthsGiveTheSameLayoutAndCountOrLinesDoNotMatter() {
         RollProblem problem = TradeJobs.job(9, 3, true);
         List<RollProblem.Stock> rolls = problem.rolls().stream()
-                .map(r -> RollSolverTest.roll(r.id(), r.widthMm() / 10, r.price().multiply(BigDecimal.TEN).toString(), r.stepMm() / 10))
+                .map(r -> RollSolverTest.roll(
+                        r.id(),
+                        r.widthMm() / 10,
+                        r.price().multiply(BigDecimal.TEN).toString(),
+                        r.stepMm() / 10))
                 .toList();
         List<RollProblem.Piece> pieces = problem.pieces().stream()
                 .map(p -> new RollProblem.Piece(p.id(), p.widthMm() / 10, p.heightMm() / 10, 1))
                 .toList();
         assertEquals(
                 checked(problem, SHORT).cost(),
-                checked(new RollProblem("tenth", rolls, pieces, true, true), SHORT).cost());
+                checked(new RollProblem("tenth", rolls, pieces, true, true), SHORT)
+                        .cost());
         RollProblem.Piece twice = new RollProblem.Piece("a", 1500, 700, 4);
         List<RollProblem.Piece> lines = new ArrayList<>();
         for (int i = 0; i < 4; i++) lines.add(new RollProblem.Piece("a" + i, 1500, 700, 1));
         assertEquals(
-                checked(new RollProblem("one line", problem.rolls(), List.of(twice), true, true), SHORT).cost(),
-                checked(new RollProblem("four lines", problem.rolls(), lines, true, true), SHORT).cost());
+                checked(new RollProblem("one line", problem.rolls(), List.of(twice), true, true), SHORT)
+                        .cost(),
+                checked(new RollProblem("four lines", problem.rolls(), lines, true, true), SHORT)
+                        .cost());
     }
 
     @Test

@@ -19,12 +19,15 @@ public final class TradeJobs {
         for (int metres = 1; metres <= 6; metres++) {
             double price = metrePrices[metres - 1] * (0.93 + 0.14 * random.nextDouble());
             rolls.add(RollSolverTest.roll(
-                    "W" + metres, metres * 1000, BigDecimal.valueOf(Math.round(price * 100), 2).toString(), 1000));
+                    "W" + metres,
+                    metres * 1000,
+                    BigDecimal.valueOf(Math.round(price * 100), 2).toString(),
+                    1000));
         }
         List<RollProblem.Piece> wanted = new ArrayList<>();
         for (int i = 0; i < pieces; i++)
-            wanted.add(new RollProblem.Piece(
-                    "p" + i, 1200 + 10 * random.nextInt(391), 600 + 10 * random.nextInt(101), 1));
+            wanted.add(
+                    new RollProblem.Piece("p" + i, 1200 + 10 * random.nextInt(391), 600 + 10 * random.nextInt(101), 1));
         return new RollProblem("trade " + pieces + ", seed " + seed, rolls, wanted, true, straightCuts);
     }
 }

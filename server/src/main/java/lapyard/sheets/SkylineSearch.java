@@ -8,7 +8,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Asks whether given pieces fit a stretch of roll when cuts need not run edge to edge. The front of what is laid is a
+ * Asks whether given pieces fit a stretch of roll; where cuts must run edge to edge, a partial layout that they cannot
+ * take apart is dropped, as any part of a layout that they can is one too. The front of what is laid is a
  * skyline; the next piece always goes into its lowest niche, or the niche is given up as waste. As the stretch is
  * given, so is the waste it can bear, and whatever wastes more is dropped. A beam keeps the best partial layouts of
  * each number of pieces.
@@ -16,21 +17,23 @@ import java.util.Set;
  * @see "Burke, Kendall and Whitwell, A new placement heuristic for the orthogonal stock-cutting problem, Operations
  *     Research 52 (2004), for the lowest niche"
  */
-final class FreeSearch {
+final class SkylineSearch {
     /** Ways of judging partial layouts. */
-    static final int TASTES = 12;
+    static final int TASTES = 6;
 
     private final RollJob job;
     private final int[] counts;
     private final int pieces;
     private final long area;
     private final long width;
+    private final boolean straight;
     private final Work work;
 
-    FreeSearch(RollJob job, int[] counts, long width, Work work) {
+    SkylineSearch(RollJob job, int[] counts, long width, boolean straight, Work work) {
         this.job = job;
         this.counts = counts;
         this.width = width;
+        this.straight = straight;
         this.work = work;
         int n = 0;
         long sum = 0;
@@ -58,27 +61,35 @@ final class FreeSearch {
     List<Block.Laid> fit(long height, int beam, int taste) {
         long bearable = width * height - area;
         if (bearable < 0) return null;
-        List<Front> level = List.of(
-                new Front(null, null, new long[] {0}, new long[] {0}, counts.clone(), 0, 0, 0));
+        List<Front> level = List.of(new Front(null, null, new long[] {0}, new long[] {0}, counts.clone(), 0, 0, 0));
         for (int n = 0; n < pieces; n++) {
             List<Choice> choices = new ArrayList<>();
             for (Front front : level) expand(front, height, bearable, taste, choices);
-            work.spend(choices.size() * 40L + level.size() * 100L);
+            work.spend(choices.size() * 25L + level.size() * 60L);
             if (work.over()) return null;
             choices.sort(Comparator.comparingDouble(Choice::score));
             Set<List<Long>> seen = new HashSet<>();
             List<Front> next = new ArrayList<>();
+            long refused = 0;
             for (Choice choice : choices) {
                 Front front = place(choice);
+                if (straight && !StraightCuts.part(laid(front))) {
+                    refused++;
+                    continue;
+                }
                 if (seen.add(mark(front))) next.add(front);
                 if (next.size() == beam) break;
             }
-            work.spend(next.size() * 200L);
+            work.spend(next.size() * 120L + (straight ? (next.size() + refused) * (n + 1) * 20L : 0));
             if (next.isEmpty()) return null;
             level = next;
         }
+        return laid(level.get(0));
+    }
+
+    private static List<Block.Laid> laid(Front last) {
         List<Block.Laid> laid = new ArrayList<>();
-        for (Front front = level.get(0); front.before != null; front = front.before) laid.add(front.laid);
+        for (Front front = last; front.before != null; front = front.before) laid.add(front.laid);
         return laid;
     }
 
@@ -124,7 +135,13 @@ final class FreeSearch {
                     boolean flush = gap == 0 || top == leftWall || top == rightWall;
                     Block.Laid laid = new Block.Laid(t, atLeft ? from : to - w, y[niche], w, h);
                     into.add(new Choice(
-                            front, x, y, niche, laid, waste, score(front, waste + lost, w * h, flush, bearable, taste)));
+                            front,
+                            x,
+                            y,
+                            niche,
+                            laid,
+                            waste,
+                            score(front, waste + lost, w * h, flush, bearable, taste)));
                 }
             }
             // a niche may be given up though something fits it; but a front that gives up much is better dropped
@@ -151,8 +168,10 @@ final class FreeSearch {
             case 1 -> 0.1 * area;
             default -> 0.3 * area;
         };
-        double ragged = flush ? 0 : (taste / 3 % 2 == 0 ? 0.3 : 1) * area / pieces * (0.05 + Math.min(1, bearable / (0.05 * area)));
-        return (waste + roughly + ragged) / (taste / 6 % 2 == 0 ? laid : Math.sqrt(laid * area));
+        // a gap beside a piece may yet be filled; how much it weighs goes with how much waste can be borne
+        double tight = 0.05 + Math.min(1, bearable / (0.05 * area));
+        double ragged = flush ? 0 : (taste < 3 ? 0.3 : 1) * area / pieces * tight;
+        return (waste + roughly + ragged) / laid;
     }
 
     private static int lowest(long[] y) {
