@@ -1,4 +1,4 @@
-import { aboutItsMiddle, area, bounds, counterClockwise, fromFrontLeft, inset, middle, perimeter, placed, placePoint, rectangle, signedArea, walked, wallLetter, widened } from '../../main/resources/META-INF/resources/geometry/outline.js';
+import { aboutItsMiddle, area, bounds, counterClockwise, fromFrontLeft, inset, middle, perimeter, placed, placePoint, rectangle, signedArea, straightened, walked, wallLetter, widened } from '../../main/resources/META-INF/resources/geometry/outline.js';
 import { equal, near, seeded, test } from '../trial.js';
 
 /** An L of 3000 x 2400, 1200 x 900 missing at the rear right; its figures are worked by hand beside the checks. */
@@ -61,4 +61,9 @@ test('turning and mirroring keep area, and four quarter turns about the middle c
 
 test('a path of one bend covers its two legs, the bend mitred: 900 x (4000 + 3000) for a corner of right angle', () => {
   near(area(widened([[0, 0], [4000, 0], [4000, 3000]], 900)), 900 * 7000, 1e-6);
+});
+
+test('a corner in the middle of a straight side is none', () => {
+  equal(straightened([[0, 0], [1000, 0], [2400, 0], [2400, 1200], [0, 1200], [0, 600]]), [[0, 0], [2400, 0], [2400, 1200], [0, 1200]]);
+  equal(straightened(L), L);
 });

@@ -1,4 +1,4 @@
-import { leastSide, nameCheck, placeCheck, readCourses, readTurn, readWeekend, sideCheck } from '../../main/resources/META-INF/resources/state/checks.js';
+import { leastSide, nameCheck, partCheck, placeCheck, readCourses, readTurn, readWeekend, sideCheck, stretchCheck } from '../../main/resources/META-INF/resources/state/checks.js';
 import { equal, holds, test } from '../trial.js';
 
 const plan = { ground: { outline: [[0, 0], [12000, 0], [12000, 9000], [0, 9000]] } };
@@ -31,4 +31,19 @@ test('a turn is kept from 0 to below 360', () => {
 test('places and names have an end', () => {
   equal([placeCheck(5), nameCheck('x')], [null, null]);
   holds(placeCheck(1e9) && nameCheck('x'.repeat(201)), 'refused');
+});
+
+test('a part of a shape leaves what the rest needs', () => {
+  const check = partCheck(3000, 300, 500);
+  equal(check(1200), null);
+  equal(check(2600), '100 too large: 500 must stay of 3000. Write 2500 or less.');
+  equal(check(200), '100 too small. Write 300 or more.');
+  holds(partCheck(700, 300, 500)(300).startsWith('100 too little room'), 'no room at all');
+});
+
+test('a wall cannot be drawn in until another has no room for its joints', () => {
+  const bed = { section: { thickness: 100 }, own: [[0, 0], [3000, 0], [3000, 1500], [1800, 1500], [1800, 2400], [0, 2400]] };
+  equal(stretchCheck(bed, 0, 3300), null);
+  equal(stretchCheck(bed, 0, 200), '100 too short: two joints need 300. Write 300 or more.');
+  equal(stretchCheck(bed, 0, 2000), 'Wall C would be 200, 100 too short for two joints. Write 2100 or more.');
 });

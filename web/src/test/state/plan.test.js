@@ -36,3 +36,11 @@ test('what is drawn is the yard, or the beds with a step round them', () => {
 test('a bed is called by its name, else by its code', () => {
   equal([calledOf({ id: 'A', name: 'Herbs' }), calledOf({ id: 'A', name: '' })], ['Herbs', 'Bed A']);
 });
+
+test("the garden's own defaults stand before ours, and a bed's own shape before its type's", () => {
+  const plan = { defaults: { courses: 5, lap: 'long-wall' }, types: [{ id: 'T', width: 2400, depth: 1200 }],
+    beds: [{ id: 'A', type: 'T' }, { id: 'B', type: 'T', outline: [[0, 0], [900, 0], [900, 900], [0, 900]] }] };
+  const [a, b] = bedsOf(plan);
+  equal([a.courses, a.lap, a.size], [5, 'long-wall', { width: 2400, depth: 1200 }]);
+  equal([b.size, b.own[2]], [null, [900, 900]]);
+});

@@ -4,24 +4,24 @@ import { equal, test } from '../trial.js';
 test('a working unfolds as a line of arithmetic: loose soil 2.311 / (1 - 0.15) = 2.719', () => {
   const working = { inputs: [{ name: 'settled', value: 2.3114, unit: 'm3' }, { name: 'settlement', value: 0.15, unit: '' }],
     formula: 'settled / (1 - settlement)', source: 'common practice, no source' };
-  const { line, inputs, source } = arithmetic(working, 2.7193, 'm3');
-  equal(line, '2.3114 ÷ (1 − 0.15) = 2.7193 m³');
+  const { lines, inputs, source } = arithmetic(working, 2.7193, 'm3');
+  equal(lines, ['2.3114 ÷ (1 − 0.15) = 2.7193 m³']);
   equal(inputs, ['settled 2.3114 m³', 'settlement 0.15']);
   equal(source, 'common practice, no source');
 });
 
 test('longer names are read before the shorter ones they begin with', () => {
   const working = { inputs: [{ name: 'soil', value: 2, unit: 'm' }, { name: 'soil depth', value: 3, unit: 'm' }], formula: 'soil depth x soil' };
-  equal(arithmetic(working, 6, 'm2').line, '3 × 2 = 6 m²');
+  equal(arithmetic(working, 6, 'm2').lines, ['3 × 2 = 6 m²']);
 });
 
 test('a formula that names nothing, or no working at all, is the bare result', () => {
-  equal(arithmetic({ inputs: [], formula: 'counted', source: '' }, 4, 'notches').line, '= 4 notches');
-  equal(arithmetic(null, 4, '').line, '= 4');
+  equal(arithmetic({ inputs: [], formula: 'counted', source: '' }, 4, 'notches').lines, ['= 4 notches']);
+  equal(arithmetic(null, 4, '').lines, ['= 4']);
 });
 
 test('a name with signs of its own is read as it stands', () => {
-  equal(arithmetic({ inputs: [{ name: 'gap (max)', value: 15, unit: 'mm' }], formula: 'gap (max) + 1' }, 16, 'mm').line, '15 + 1 = 16 mm');
+  equal(arithmetic({ inputs: [{ name: 'gap (max)', value: 15, unit: 'mm' }], formula: 'gap (max) + 1' }, 16, 'mm').lines, ['15 + 1 = 16 mm']);
 });
 
 test('figures are short and never powers of ten', () => {
@@ -31,4 +31,10 @@ test('figures are short and never powers of ten', () => {
 
 test('units and keys are told in words', () => {
   equal([unitSign('m3'), unitSign('screws'), labelOf('soil.loose'), labelOf('soil.topsoil')], ['m³', 'screws', 'Soil, loose', 'Soil topsoil']);
+});
+
+test('a formula in several steps is told a step a line, without the result a second time', () => {
+  const working = { inputs: [{ name: 'sum of needs', value: 66, unit: '' }, { name: 'spare', value: 0.1, unit: '' }],
+    formula: 'need = sum of needs x (1 + spare); cheapest mix: 1 x box of 100' };
+  equal(arithmetic(working, 72.6, 'screws').lines, ['need = 66 × (1 + 0.1)', 'cheapest mix: 1 × box of 100']);
 });

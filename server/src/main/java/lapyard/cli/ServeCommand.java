@@ -50,8 +50,8 @@ public final class ServeCommand implements Callable<Integer> {
             names = "--host",
             defaultValue = "127.0.0.1",
             paramLabel = "HOST",
-            description = "Address to listen on; any but a loopback address needs a token (default:"
-                    + " ${DEFAULT-VALUE}).")
+            description =
+                    "Address to listen on; any but a loopback address needs a token (default: ${DEFAULT-VALUE}).")
     private String host;
 
     @Option(
@@ -69,8 +69,8 @@ public final class ServeCommand implements Callable<Integer> {
 
     @Option(
             names = "--once",
-            description = "Answer one round of its own requests and stop: shows that this machine and folder"
-                    + " can serve.")
+            description =
+                    "Answer one round of its own requests and stop: shows that this machine and folder can serve.")
     private boolean once;
 
     private final Desk desk;
@@ -123,7 +123,8 @@ public final class ServeCommand implements Callable<Integer> {
             throws IOException, InterruptedException {
         Opening opened = opening.join();
         if (opened instanceof Opening.InUse inUse) {
-            String by = inUse.process().isPresent() ? " (process " + inUse.process().getAsLong() + ")" : "";
+            String by =
+                    inUse.process().isPresent() ? " (process " + inUse.process().getAsLong() + ")" : "";
             return refuse("data folder " + full(inUse.folder()) + " is in use by another Lapyard" + by
                     + ": stop that one, or give another folder with --data");
         }
@@ -146,13 +147,14 @@ public final class ServeCommand implements Callable<Integer> {
             }
         }
         CountDownLatch stopped = new CountDownLatch(1);
-        Runtime.getRuntime().addShutdownHook(new Thread(
-                () -> {
-                    server.close();
-                    open.close();
-                    stopped.countDown();
-                },
-                "lapyard-stop"));
+        Runtime.getRuntime()
+                .addShutdownHook(new Thread(
+                        () -> {
+                            server.close();
+                            open.close();
+                            stopped.countDown();
+                        },
+                        "lapyard-stop"));
         stopped.await();
         return 0;
     }
@@ -174,7 +176,8 @@ public final class ServeCommand implements Callable<Integer> {
 
     private Optional<String> secret() {
         if (tokenFile == null)
-            return Optional.of(environment.getOrDefault("LAPYARD_TOKEN", "").strip()).filter(text -> !text.isEmpty());
+            return Optional.of(environment.getOrDefault("LAPYARD_TOKEN", "").strip())
+                    .filter(text -> !text.isEmpty());
         try (Stream<String> lines = Files.lines(tokenFile)) {
             return Optional.of(lines.findFirst().orElse("").strip());
         } catch (IOException | UncheckedIOException unreadable) {

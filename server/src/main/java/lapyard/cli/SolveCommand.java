@@ -24,13 +24,14 @@ import picocli.CommandLine.Spec;
 final class SolveCommand implements Callable<Integer> {
     /** What can be solved. */
     enum Kind {
-        CUTTING
+        CUTTING,
+        ROLLS
     }
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "cutting")
+    @Parameters(index = "0", paramLabel = "cutting|rolls")
     private Kind kind;
 
     @Parameters(index = "1", paramLabel = "FILE", description = "one problem a line, or - for standard input")
@@ -77,7 +78,7 @@ final class SolveCommand implements Callable<Integer> {
 
     private ObjectNode solve(String text, int number) throws Refusal {
         try {
-            return SolveLine.cutting(text, seconds);
+            return kind == Kind.CUTTING ? SolveLine.cutting(text, seconds) : SolveLine.rolls(text, seconds);
         } catch (IllegalArgumentException | lapyard.json.UnreadableDocument e) {
             throw new Refusal(file + ", line " + number + ": " + e.getMessage());
         }

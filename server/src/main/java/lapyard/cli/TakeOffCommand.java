@@ -1,5 +1,6 @@
 package lapyard.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -11,15 +12,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import lapyard.cutting.Batches;
+import lapyard.diagrams.BenchOptions;
 import lapyard.drawing.Page;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
+import lapyard.job.SawAdvice;
 import lapyard.json.JobSheetJson;
 import lapyard.json.Reading;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
+import lapyard.rest.BenchPrint;
 import lapyard.rest.PlanPrint;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,7 +38,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "take-off",
         description = {
-            "Everything about a garden into a folder: plan.svg plan.pdf plan.png slip.csv slip.json job-sheet.json.",
+            "Everything about a garden into a folder: plan.svg plan.pdf plan.png slip.csv slip.json job-sheet.json",
+            "saw-day.pdf rolls.pdf, and each sheet of these as saw-day-01.svg, rolls-01.svg and so on.",
             "Exit code 0: all is in, 1: something was left out, 2: refused, nothing written."
         },
         mixinStandardHelpOptions = true)
@@ -53,6 +62,15 @@ final class TakeOffCommand implements Callable<Integer> {
     @Option(names = "--mono", description = "draw for a printer without colours")
     private boolean mono;
 
+    @Option(names = "--longest", paramLabel = "MM", description = "longest part of a board that can be carried in: prints the first cuts to ask of the merchant")
+    private Double longest;
+
+    @Option(names = "--minutes-a-cut", paramLabel = "MIN", defaultValue = "4", description = "time of one cut (default ${DEFAULT-VALUE})")
+    private double minutesACut;
+
+    @Option(names = "--minutes-a-setting", paramLabel = "MIN", defaultValue = "10", description = "time of one setting of the saw stop (default ${DEFAULT-VALUE})")
+    private double minutesASetting;
+
     @Override
     public Integer call() throws Refusal {
         Reading reading = Input.garden(file);
@@ -62,7 +80,12 @@ final class TakeOffCommand implements Callable<Integer> {
         }
         progress("working out " + read.garden().beds().size() + " beds");
         JobSheet sheet = Job.prepare(read.garden());
+        List<SawAdvice> advice = SawAdvice.of(sheet);
         Map<String, byte[]> files = new LinkedHashMap<>();
+        BenchOptions bench = BenchOptions.usual(read.garden().imperial()).stamped("", LocalDate.now().toString());
+        if (mono) {
+            bench = bench.inMono();
+        }
         progress("drawing the plan");
         try {
             OptionalInt oneTo = scale == null ? OptionalInt.empty() : OptionalInt.of(scale);
@@ -70,12 +93,19 @@ final class TakeOffCommand implements Callable<Integer> {
             for (String format : List.of("svg", "pdf", "png")) {
                 files.put("plan." + format, PlanPrint.file(plan, format));
             }
+            progress("drawing the sheets for the bench");
+            files.putAll(BenchPrint.files("saw-day", BenchPrint.sawDay(
+                    sheet, advice, new Batches.Rates(minutesACut, minutesASetting),
+                    longest == null ? OptionalDouble.empty() : OptionalDouble.of(longest), bench)));
+            files.putAll(BenchPrint.files("rolls", BenchPrint.rolls(sheet, bench)));
         } catch (IllegalArgumentException e) {
             throw new Refusal(e.getMessage());
         }
         files.put("slip.csv", utf8(SlipCsv.write(sheet.slip())));
         files.put("slip.json", utf8(JobSheetJson.text(JobSheetJson.slip(sheet.slip()))));
-        files.put("job-sheet.json", utf8(JobSheetJson.text(JobSheetJson.of(sheet, Optional.empty()))));
+        ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
+        json.set("advice", JobSheetJson.advice(advice));
+        files.put("job-sheet.json", utf8(JobSheetJson.text(json)));
         write(files);
         sheet.snags().stream()
                 .filter(finding -> finding.weight() != Finding.Weight.NOTE)
@@ -98,13 +128,14 @@ final class TakeOffCommand implements Callable<Integer> {
             Path folder = Path.of(out);
             Files.createDirectories(folder);
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                Path part = Files.createTempFile(folder, "." + file.getKey(), ".part");
+                Path part = folder.resolve("." + file.getKey() + ".part");
                 moves.put(part, folder.resolve(file.getKey()));
                 Files.write(part, file.getValue());
             }
             for (Map.Entry<Path, Path> move : moves.entrySet()) {
                 Files.move(move.getKey(), move.getValue(), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
             }
+            removeOlderSheets(folder, files.keySet());
         } catch (FileAlreadyExistsException e) {
             throw new Refusal(out + " is a file, not a folder. Name another folder with --out.");
         } catch (IOException | java.nio.file.InvalidPathException e) {
@@ -115,6 +146,18 @@ final class TakeOffCommand implements Callable<Integer> {
                     Files.deleteIfExists(part);
                 } catch (IOException e) {
                     spec.commandLine().getErr().println(part + " could not be removed: " + e.getMessage());
+                }
+            }
+        }
+    }
+
+    /** Sheets that an earlier run left behind and this one does not have: nobody shall saw by them. */
+    private static void removeOlderSheets(Path folder, Set<String> written) throws IOException {
+        try (Stream<Path> there = Files.list(folder)) {
+            for (Path file : there.toList()) {
+                String name = file.getFileName().toString();
+                if (name.matches("(saw-day|rolls)-[0-9]{2,}\\.svg") && !written.contains(name)) {
+                    Files.delete(file);
                 }
             }
         }

@@ -8,13 +8,14 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Every plan that could still be cheaper, for small jobs: take the longest piece left, try each full board that it can
- * lie on, and go on with the rest, as long as the exact bound of the rest allows. Of boards that hold the same longest
- * piece the fuller comes first, so no set of boards is tried in two orders.
+ * Every plan that could still be cheaper, for small jobs: take the piece with the fewest full boards that it can lie on,
+ * try each of them, and go on with the rest, as long as the exact bound of the rest allows. Of boards taken one after
+ * the other for the same piece the fuller comes first, so no set of boards is tried in two orders.
  */
 final class ExactFinish {
     private static final int ROUNDS = 200;
     private static final int MOST_CHOICES = 20_000;
+    private static final int MOST_TO_COUNT = 2_000;
     private static final int MOST_KNOWN = 300_000;
 
     private final WholeProblem problem;
@@ -83,8 +84,7 @@ final class ExactFinish {
 
     private void explore(int[] demand, int[] supply, long cost, long money, int lastLead, int[] lastCopies) {
         if (!complete) return;
-        int lead = longest(demand);
-        if (lead < 0) {
+        if (longest(demand) < 0) {
             record();
             return;
         }
@@ -92,7 +92,9 @@ final class ExactFinish {
             complete = false;
             return;
         }
-        if (lead != lastLead && !isNew(demand, supply, cost)) return;
+        State state = new State(demand, supply);
+        Long before = seen.get(state);
+        if (before != null && before <= cost) return;
         relaxation.of(demand, supply);
         relaxation.solve(cutoff() - cost, ROUNDS);
         if (relaxation.bound() >= cutoff() - cost) return;
@@ -110,7 +112,19 @@ final class ExactFinish {
             best = found;
             patience.renew();
         }
-        for (Choice choice : choices(demand, supply, cost, lead, lead == lastLead ? lastCopies : null)) {
+        int lead = scarcest(demand, supply, cost);
+        if (lead != lastLead && (before != null || seen.size() < MOST_KNOWN)) seen.put(state, cost);
+        List<Choice> here = choices(demand, supply, cost, lead, lead == lastLead ? lastCopies : null);
+        if (here.size() > MOST_CHOICES) {
+            complete = false;
+            return;
+        }
+        if (!problem.buyable(lead)) {
+            Pattern uncut = new Pattern(Pattern.NONE, new int[] {lead}, new int[] {1});
+            here.add(new Choice(uncut, relaxation.leastCostUncut(lead)));
+        }
+        here.sort(Comparator.comparingLong(Choice::leastCost));
+        for (Choice choice : here) {
             if (!complete) return;
             if (cost + choice.leastCost() >= cutoff()) continue;
             Pattern pattern = choice.pattern();
@@ -151,14 +165,6 @@ final class ExactFinish {
         return lead;
     }
 
-    private boolean isNew(int[] demand, int[] supply, long cost) {
-        State state = new State(demand, supply);
-        Long before = seen.get(state);
-        if (before != null && before <= cost) return false;
-        if (before != null || seen.size() < MOST_KNOWN) seen.put(state, cost);
-        return true;
-    }
-
     // The choices at one node.
 
     private int[] order;
@@ -166,6 +172,7 @@ final class ExactFinish {
     private int[] left;
     private int[] bar;
     private int stock;
+    private int first;
     private long leastWorth;
     private long zeroWorthCost;
     private List<Choice> choices;
@@ -177,28 +184,39 @@ final class ExactFinish {
         left = demand;
         bar = notAfter;
         boardsLeft = supply;
+        first = lead;
         List<Integer> items = new ArrayList<>();
         for (int i = 0; i < demand.length; i++) if (demand[i] > 0 && i != lead) items.add(i);
         items.sort(Comparator.comparingInt((Integer i) -> problem.weight[i]).reversed());
-        items.add(0, lead);
+        if (lead >= 0) items.add(0, lead);
         order = items.stream().mapToInt(Integer::intValue).toArray();
         for (stock = 0; stock < problem.stocks(); stock++) {
-            if (supply[stock] == 0 || !problem.holds(stock, lead)) continue;
+            if (supply[stock] == 0 || lead >= 0 && !problem.holds(stock, lead)) continue;
             copies = new int[demand.length];
             leastWorth = relaxation.leastWorth(stock, cutoff() - cost);
             zeroWorthCost = relaxation.leastWorth(stock, 1);
             extend(0, problem.capacity[stock], 0);
         }
-        if (!problem.buyable(lead)) {
-            Pattern uncut = new Pattern(Pattern.NONE, new int[] {lead}, new int[] {1});
-            choices.add(new Choice(uncut, relaxation.leastCostUncut(lead)));
-        }
-        choices.sort(Comparator.comparingLong(Choice::leastCost));
         return choices;
     }
 
+    /** The piece that the fewest full boards allow for: what must go somewhere is settled where the choice is least. */
+    private int scarcest(int[] demand, int[] supply, long cost) {
+        int[] boards = new int[demand.length];
+        List<Choice> all = choices(demand, supply, cost, -1, null);
+        if (all.size() > MOST_TO_COUNT) return longest(demand);
+        for (Choice choice : all) for (int item : choice.pattern().items()) boards[item]++;
+        int lead = -1;
+        for (int i = 0; i < demand.length; i++) {
+            if (demand[i] == 0) continue;
+            if (lead < 0 || boards[i] < boards[lead]
+                    || boards[i] == boards[lead] && problem.weight[i] > problem.weight[lead]) lead = i;
+        }
+        return lead;
+    }
+
     private void extend(int at, int room, long worth) {
-        if (!complete) return;
+        if (choices.size() > (first < 0 ? MOST_TO_COUNT : MOST_CHOICES)) return;
         budget.spend(20);
         if (worth + relaxation.knapsack().atMost(room) < leastWorth) return;
         if (at == order.length) {
@@ -207,7 +225,7 @@ final class ExactFinish {
         }
         int item = order[at];
         int most = problem.holds(stock, item) ? Math.min(left[item], room / problem.weight[item]) : 0;
-        for (int n = most; n >= (at == 0 ? 1 : 0); n--) {
+        for (int n = most; n >= (at == 0 && first >= 0 ? 1 : 0); n--) {
             copies[item] = n;
             extend(at + 1, room - n * problem.weight[item], worth + n * relaxation.worth()[item]);
         }
@@ -225,10 +243,6 @@ final class ExactFinish {
         for (int k = 0; k < problem.stocks(); k++) {
             boolean cheaper = problem.cost[k] < problem.cost[stock] && boardsLeft[k] == WholeProblem.UNLIMITED;
             if (cheaper && problem.capacity[k] >= weight && (problem.stockGood[k] || !good)) return;
-        }
-        if (choices.size() >= MOST_CHOICES) {
-            complete = false;
-            return;
         }
         choices.add(new Choice(pattern, relaxation.leastCost(zeroWorthCost - worth)));
     }

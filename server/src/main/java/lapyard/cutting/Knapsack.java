@@ -7,12 +7,11 @@ import java.util.List;
 /**
  * The most valuable pattern for each board, item values given: a bounded knapsack in exact whole numbers. One table
  * over positions along the board serves every board length at once; pieces that any face serves come first in it, so
- * boards without a good face read their answer half way. Where the table would be too large, a depth-first search by
- * value per length answers board by board.
+ * boards without a good face read their answer half way. Where the table would be too large, a {@link Frontier} of
+ * the fillings worth having answers board by board.
  */
 final class Knapsack {
     private static final long LARGEST_TABLE = 6_000_000;
-    private static final long SEARCH_NODES = 400_000;
 
     private final WholeProblem problem;
     private final Budget budget;
@@ -28,7 +27,7 @@ final class Knapsack {
     private long[][] atEnd = new long[0][];
 
     private final long[] best;
-    private final int[][] searched;
+    private final Frontier[] frontiers;
     private boolean byTable;
     private long[] value;
     private int[] limit;
@@ -40,15 +39,16 @@ final class Knapsack {
         for (int capacity : problem.capacity) most = Math.max(most, capacity);
         longest = most;
         best = new long[problem.stocks()];
-        searched = new int[problem.stocks()][];
+        frontiers = new Frontier[problem.stocks()];
     }
 
     /**
      * @param values what a copy of each item is worth, 0 or more
      * @param limits copies of each item that may be used
      * @param open   boards that may be used
+     * @param enough what each board must be worth more than to be of interest; below that a board's answer may be this
      */
-    void solve(long[] values, int[] limits, boolean[] open) {
+    void solve(long[] values, int[] limits, boolean[] open, long[] enough) {
         value = values;
         limit = limits;
         int count = 0;
@@ -60,11 +60,11 @@ final class Knapsack {
         for (int k = 0; k < best.length; k++) {
             if (!open[k]) best[k] = 0;
             else if (byTable) best[k] = layersFor(k) == 0 ? 0 : atEnd[layersFor(k) - 1][k];
-            else best[k] = search(k);
+            else best[k] = byFrontier(k, enough[k]);
         }
     }
 
-    /** The most that board {@code stock} can be worth; exact, or too high where a search had to stop early. */
+    /** The most that board {@code stock} can be worth; exact, or too high where there were too many fillings to tell. */
     long best(int stock) {
         return best[stock];
     }
@@ -74,20 +74,20 @@ final class Knapsack {
         if (byTable) return table[room];
         long most = 0;
         for (int i = 0; i < value.length; i++) {
-            if (limit[i] > 0) most = Math.max(most, scaled(room, value[i], problem.weight[i]));
+            if (limit[i] > 0) most = Math.max(most, Frontier.atMost(room, value[i], problem.weight[i]));
         }
         return most;
     }
 
-    /** A pattern for the board, the best one unless the search stopped early; leftover length takes unvalued pieces. */
+    /** A pattern for the board, the best one where that is known; leftover length takes unvalued pieces. */
     Pattern pattern(int stock) {
-        int[] copies = byTable ? trace(layersFor(stock) - 1, stock) : searched[stock].clone();
+        int[] copies = byTable ? trace(layersFor(stock) - 1, stock) : frontiers[stock].copies(0);
         return filled(stock, copies);
     }
 
     /** Patterns worth more than {@code above}, each with a different last item of the table; best first, at most {@code most}. */
     List<Pattern> more(int stock, long above, int most) {
-        if (!byTable) return List.of();
+        if (!byTable) return moreByFrontier(stock, most);
         List<long[]> ends = new ArrayList<>();
         int last = layersFor(stock) - 1;
         for (int layer = last; layer >= 0; layer--) {
@@ -100,6 +100,21 @@ final class Knapsack {
         List<Pattern> patterns = new ArrayList<>();
         for (long[] end : ends.subList(0, Math.min(most, ends.size()))) {
             patterns.add(filled(stock, trace((int) end[1], stock)));
+        }
+        return patterns;
+    }
+
+    private long byFrontier(int stock, long enough) {
+        Frontier frontier = new Frontier(problem, stock, value, limit, enough);
+        frontiers[stock] = frontier;
+        budget.spend(frontier.turns());
+        return frontier.best();
+    }
+
+    private List<Pattern> moreByFrontier(int stock, int most) {
+        List<Pattern> patterns = new ArrayList<>();
+        for (int rank = 1; rank < Math.min(most, frontiers[stock].found()); rank++) {
+            patterns.add(filled(stock, frontiers[stock].copies(rank)));
         }
         return patterns;
     }
@@ -185,68 +200,5 @@ final class Knapsack {
             room -= (long) extra * problem.weight[i];
         }
         return Pattern.of(stock, copies);
-    }
-
-    // Depth-first search, items by value per length; the bound fills the rest of the board with a cut piece.
-
-    private int[] order;
-    private int[] now;
-    private long searchBest;
-    private long nodes;
-
-    private long search(int stock) {
-        List<Integer> items = new ArrayList<>();
-        for (int i = 0; i < value.length; i++) {
-            if (value[i] > 0 && limit[i] > 0 && problem.holds(stock, i)) items.add(i);
-        }
-        items.sort((a, b) -> {
-            int byWorth = Double.compare(
-                    value[b] / (double) problem.weight[b], value[a] / (double) problem.weight[a]);
-            return byWorth != 0 ? byWorth : Integer.compare(problem.weight[b], problem.weight[a]);
-        });
-        order = items.stream().mapToInt(Integer::intValue).toArray();
-        now = new int[value.length];
-        searched[stock] = new int[value.length];
-        searchBest = 0;
-        nodes = 0;
-        descend(stock, 0, problem.capacity[stock], 0);
-        budget.spend(nodes * 8 + 1000);
-        return nodes < SEARCH_NODES ? searchBest : Math.max(searchBest, relaxed(stock));
-    }
-
-    private void descend(int stock, int depth, int room, long worth) {
-        if (worth > searchBest) {
-            searchBest = worth;
-            System.arraycopy(now, 0, searched[stock], 0, now.length);
-        }
-        for (int at = depth; at < order.length && nodes < SEARCH_NODES; at++) {
-            nodes++;
-            int item = order[at];
-            int weight = problem.weight[item];
-            if (worth + scaled(room, value[item], weight) <= searchBest) return;
-            int most = Math.min(limit[item], room / weight);
-            for (int copies = most; copies > 0; copies--) {
-                now[item] = copies;
-                descend(stock, at + 1, room - copies * weight, worth + copies * value[item]);
-            }
-            now[item] = 0;
-        }
-    }
-
-    /** At least room x value / weight; the items that follow are worth no more per length. */
-    private static long scaled(long room, long value, long weight) {
-        return (long) ((double) room * value / weight * (1 + 1e-14)) + 1;
-    }
-
-    private long relaxed(int stock) {
-        long room = problem.capacity[stock];
-        long worth = 0;
-        for (int item : order) {
-            long copies = Math.min(limit[item], room / problem.weight[item]);
-            worth += copies * value[item];
-            room -= copies * problem.weight[item];
-            if (copies < limit[item]) return worth + scaled(room, value[item], problem.weight[item]) + 1;
-        }
-        return worth;
     }
 }

@@ -143,7 +143,7 @@ final class Master {
             for (int c = 0; c < rows; c++) sum += line[c] * nudged[c];
             basic[r] = sum;
         }
-        budget.spend((long) rows * rows);
+        budget.spend((long) rows * rows / 4); // four entries a turn
     }
 
     private void refreshPrices() {
@@ -154,7 +154,7 @@ final class Master {
             double[] line = inverse[r];
             for (int i = 0; i < rows; i++) prices[i] += c * line[i];
         }
-        budget.spend((long) rows * rows);
+        budget.spend((long) rows * rows / 4); // four entries a turn
     }
 
     private double reducedCost(int column) {
@@ -174,7 +174,7 @@ final class Master {
 
     private void primalSteps() {
         refreshPrices();
-        for (int turn = 0; turn < 50 * rows + 1000; turn++) {
+        for (int turn = 0; turn < 50 * rows + 1000 && !(turn % 64 == 63 && budget.over()); turn++) {
             int in = -1;
             double least = -TINY;
             for (int c = 0; c < columns; c++) {
@@ -206,6 +206,7 @@ final class Master {
     private boolean dualSteps() {
         refreshPrices();
         for (int turn = 0; turn < 20 * rows + 500; turn++) {
+            if (turn % 64 == 63 && budget.over()) return true; // any prices give a bound, so stopping here is safe
             int out = -1;
             double lowest = -1e-8;
             for (int r = 0; r < rows; r++) {
@@ -258,7 +259,7 @@ final class Master {
         place[basis[out]] = -1;
         basis[out] = in;
         place[in] = out;
-        budget.spend((long) rows * rows);
+        budget.spend((long) rows * rows / 4); // four entries a turn
         if (++sinceCheck >= STEPS_BETWEEN_CHECKS) {
             sinceCheck = 0;
             if (error() > 1e-7) invert();
@@ -309,7 +310,7 @@ final class Master {
                 for (int i = 0; i < rows; i++) inverse[r][i] -= factor * inverse[c][i];
             }
         }
-        budget.spend((long) rows * rows * rows);
+        budget.spend((long) rows * rows * rows / 4);
         refreshBasic();
         refreshPrices();
     }

@@ -38,6 +38,7 @@ final class Relaxation {
     private int[] supply;
     private final long[] worth;
     private final boolean[] open;
+    private final long[] enough;
     private long bound;
     /** The last round's bound, scaled, and the fraction its prices were brought down by. */
     private BigInteger exact = BigInteger.ZERO;
@@ -65,6 +66,7 @@ final class Relaxation {
         scaleBits = Math.max(0, Math.min(48, 60 - bits(pieces)) - bits(dearest));
         worth = new long[items];
         open = new boolean[problem.stocks()];
+        enough = new long[problem.stocks()];
         master = new Master(items, limited, budget);
         start = new int[items + limited];
         for (int r = 0; r < start.length; r++) {
@@ -155,7 +157,8 @@ final class Relaxation {
             for (int i = 0; i < items; i++) {
                 worth[i] = demand[i] == 0 ? 0 : Math.max(0, (long) Math.floor(prices[i] * unit * (1L << scaleBits)));
             }
-            knapsack.solve(worth, demand, open);
+            for (int k = 0; k < open.length; k++) enough[k] = (long) (allowed(k) * (1L << scaleBits));
+            knapsack.solve(worth, demand, open, enough);
             bound = Math.max(bound, boundNow());
             if (bound >= cutoff) return false;
             if (!addMissing()) return true;

@@ -16,9 +16,13 @@ final class Search {
     /** What may go into fewer boards once the money is proved, on top of as much as was spent before. */
     private static final long BOARDS_STEPS = 1000;
 
+    /** Lengths and boards up to which patterns are priced; beyond, the first filling and the material bound stand. */
+    private static final int MOST_ROWS = 1500;
+
     /** Price units up to which whole boards are counted out. */
     private static final long MOST_MONEY = 5_000_000;
-
+    /** The part of the whole effort that counting them out may take. */
+    private static final int TABLE_SHARE = 16;
 
     private final WholeProblem problem;
     private final Budget budget;
@@ -51,7 +55,8 @@ final class Search {
         Solution first = filling.best(problem.demand, problem.supply);
         if (best == null || first.cost() < best.cost()) best = first;
         bound = MaterialBound.cost(problem);
-        if (settled()) return best;
+        moneyBound = problem.moneyAtLeast(bound);
+        if (settled() || problem.items() + problem.stocks() > MOST_ROWS) return best;
         Relaxation relaxation = new Relaxation(problem, budget);
         for (Pattern pattern : best.patterns().keySet()) relaxation.add(pattern);
         relaxation.of(problem.demand, problem.supply);
@@ -93,7 +98,8 @@ final class Search {
     }
 
     private void wholeBoards(Relaxation relaxation) {
-        if (best.money() > MOST_MONEY) return;
+        long turns = best.money() * problem.stocks();
+        if (best.money() > MOST_MONEY || turns > Budget.turns(effort.steps()) / TABLE_SHARE) return;
         boardWorth = relaxation.boardWorth();
         wholeWorth = relaxation.wholeWorth();
         moneyBound = boards.leastMoney(boardWorth, problem.supply, wholeWorth, moneyBound, best.money());

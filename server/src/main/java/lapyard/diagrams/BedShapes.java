@@ -21,6 +21,7 @@ final class BedShapes {
 
     private static final double[] LARGE = {4.2, 3.5, 3, 2.5};
     private static final double[] SMALL = {3, 2.5, 2.1, 1.8};
+    private static final double[] ONE_LINE = {2.5, 2.1, 1.8};
 
     private final Bed bed;
     private final Optional<BedWork> work;
@@ -70,9 +71,12 @@ final class BedShapes {
 
     /** Length by depth by height over all, in the bed's own frame. */
     private String size() {
+        return ground() + " × " + Length.written(bed.heightMm(), imperial);
+    }
+
+    private String ground() {
         Box box = Box.round(bed.outline().corners());
-        return Length.written(box.width(), imperial) + " × " + Length.written(box.height(), imperial) + " × "
-                + Length.written(bed.heightMm(), imperial);
+        return Length.written(box.width(), imperial) + " × " + Length.written(box.height(), imperial);
     }
 
     /** The joints of the course that is seen from above. */
@@ -143,20 +147,28 @@ final class BedShapes {
                 }
             }
         }
-        for (double size : SMALL) {
-            Optional<Shape.Group> placed = within(labels, idAndSize(size), angles);
+        for (boolean high : new boolean[] {true, false}) {
+            for (double size : SMALL) {
+                Optional<Shape.Group> placed = within(labels, idAndSize(size, high), angles);
+                if (placed.isPresent()) {
+                    return placed;
+                }
+            }
+        }
+        for (double size : ONE_LINE) {
+            Optional<Shape.Group> placed = within(labels, Words.of(shortId() + " · " + ground(), size, true), angles);
             if (placed.isPresent()) {
                 return placed;
             }
         }
         for (double size : SMALL) {
-            Optional<Shape.Group> placed = within(labels, Words.of(bed.id(), size, true), angles);
+            Optional<Shape.Group> placed = within(labels, Words.of(shortId(), size, true), angles);
             if (placed.isPresent()) {
                 return placed;
             }
         }
         return beside(labels, full(2.5), 6)
-                .or(() -> beside(labels, idAndSize(2.1), 6))
+                .or(() -> beside(labels, idAndSize(2.1, true), 6))
                 .or(() -> beside(labels, Words.of(shortId(), 2.1, true), 6))
                 .or(() -> beside(labels, Words.of(shortId(), 1.8, true), 8.5));
     }
@@ -201,9 +213,10 @@ final class BedShapes {
         return new Words(lines);
     }
 
-    private Words idAndSize(double size) {
+    private Words idAndSize(double size, boolean high) {
         return new Words(List.of(
-                new Words.Line(shortId(), size, true), new Words.Line(size(), Math.max(1.8, size * 0.75), false)));
+                new Words.Line(shortId(), size, true),
+                new Words.Line(high ? size() : ground(), Math.max(1.8, size * 0.75), false)));
     }
 
     /** Level first, then along the bed, then across it. */

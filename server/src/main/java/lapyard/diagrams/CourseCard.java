@@ -101,8 +101,7 @@ public final class CourseCard {
 
     private Page page(List<Course> courses, String garden, Scale scale, String sheet) {
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Shape.Area.box(
-                space.left(), space.low(), space.width(), space.height(), Optional.empty(), Optional.of(inks.pen(Inks.BROAD))));
+        shapes.add(PlanDrawing.frame(options.paper().shortMm, options.paper().longMm, space, inks));
         shapes.addAll(head());
         double y = space.low() + HEAD;
         for (Course course : courses) {
@@ -167,7 +166,7 @@ public final class CourseCard {
             shapes.add(text(x + at[0], y, TextMeasure.cut(piece.mark(), size, true, 18), size, true));
             shapes.add(text(x + at[1], y, written(piece.lengthMm()), size, false));
             shapes.add(text(x + at[2], y, piece.runsPast().name().toLowerCase(Locale.ROOT), size, false));
-            String lift = "%.1f".formatted(kg) + (kg > liftLimitKg ? " two" : "");
+            String lift = String.format(Locale.ROOT, "%.1f", kg) + (kg > liftLimitKg ? " two" : "");
             shapes.add(text(x + at[3], y, lift, size, kg > liftLimitKg));
             y += line;
         }

@@ -87,22 +87,14 @@ final class CourseRing {
     }
 
     private Shape wave(Notch notch) {
-        int side = work.bed().walls().indexOf(notch.wall());
         double thick = work.bed().section().thicknessMm();
-        double along = notch.atMm() + (insideCorner(side) ? 0 : thick);
+        double along = notch.atMm();
         double half = view.scale().realMm(0.5);
         List<Point> points = new ArrayList<>();
         for (int i = 0; i <= 12; i++) {
             points.add(on(notch.wall(), along + half * Math.sin(Math.PI * i / 3), thick * i / 12));
         }
         return new Shape.Lines(List.of(points), Stroke.of(inks.water(), Inks.MEDIUM));
-    }
-
-    private boolean insideCorner(int i) {
-        Point a = outline().corner(i - 1);
-        Point b = outline().corner(i);
-        Point c = outline().corner(i + 1);
-        return (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()) < 0;
     }
 
     /** Outside its wall, else inside; a short wall's words may have to stand across it. */

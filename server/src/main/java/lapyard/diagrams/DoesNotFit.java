@@ -14,8 +14,8 @@ public final class DoesNotFit extends IllegalArgumentException {
      * @param nearest   the largest usual scale that fits the same paper
      */
     DoesNotFit(Paper paper, Scale asked, double missingMm, Scale nearest) {
-        super("%d mm too large for %s at %s. Use %s, or larger paper."
-                .formatted((long) Math.ceil(missingMm), paper.label(), asked, nearest));
+        super((long) Math.ceil(missingMm) + " mm too large for " + paper.label() + " at " + asked + ". Use " + nearest
+                + ", or larger paper.");
         this.nearest = nearest;
     }
 

@@ -10,10 +10,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
 
 /** The yard, its surfaces, levels and what is to be kept clear. */
 final class GroundShapes {
@@ -22,7 +19,6 @@ final class GroundShapes {
 
     private static final double WALL_BAND = 2.2;
     private static final double TEXT = 2.5;
-    private static final GeometryFactory JTS = new GeometryFactory();
 
     private final Garden garden;
     private final View view;
@@ -113,15 +109,40 @@ final class GroundShapes {
         return Math.abs(turn) < 1e-9 || Math.abs(turn - 360) < 1e-9 ? 0 : turn;
     }
 
-    Shape.Group keepClear() {
+    /** Things with the ground to keep clear round them; labels of other things keep off. */
+    Shape.Group things() {
+        return keepClear("things", false);
+    }
+
+    Shape.Group gates() {
+        return keepClear("gates", true);
+    }
+
+    private Shape.Group keepClear(String id, boolean gates) {
         List<Shape> shapes = new ArrayList<>();
         int number = 0;
         for (Ground.KeepClear clear : garden.ground().keepClear()) {
             number++;
-            List<Shape> own = clear.leafMm() > 0 ? gate(clear) : thing(clear);
-            shapes.add(new Shape.Group("keep-clear-" + number, title(clear), "keep-clear", own));
+            if (clear.leafMm() > 0 == gates) {
+                labels.solid(zone(clear));
+                if (clear.shape().size() == 1) {
+                    labels.take(around(view.on(clear.shape().get(0))));
+                }
+                List<Shape> own = gates ? gate(clear) : thing(clear);
+                shapes.add(new Shape.Group("keep-clear-" + number, title(clear), "keep-clear", own));
+            }
         }
-        return new Shape.Group("keep-clear", "", "keep-clear", shapes);
+        return new Shape.Group(id, "", "keep-clear", shapes);
+    }
+
+    /** What is to be kept clear, on the paper. */
+    private List<Point> zone(Ground.KeepClear clear) {
+        if (clear.leafMm() > 0) {
+            return view.on(GateSwing.of(clear, garden.ground().outline()).swept());
+        }
+        return clear.clearanceMm() > 0
+                ? view.on(widened(clear))
+                : clear.shape().size() > 2 ? view.on(clear.shape()) : around(view.on(clear.shape().get(0)));
     }
 
     private String title(Ground.KeepClear clear) {
@@ -138,20 +159,16 @@ final class GroundShapes {
     private List<Shape> gate(Ground.KeepClear gate) {
         List<Shape> shapes = new ArrayList<>();
         Inks.Filling zone = inks.keepClear();
-        Optional<GatePlace> place = GatePlace.of(gate, garden.ground().outline());
+        GateSwing swing = GateSwing.of(gate, garden.ground().outline());
         Point hinge = view.on(gate.shape().get(0));
-        if (place.isEmpty()) {
-            // Nobody said how the leaf lies, so it may sweep all round.
-            shapes.add(new Shape.Circle(
-                    hinge, view.scale().paperMm(gate.leafMm()), zone.fill(), Optional.of(clearPen(inks))));
-        } else {
-            List<Point> swept = view.on(place.get().swept());
-            shapes.add(new Shape.Area(List.of(swept), zone.fill(), zone.hatch(), Optional.of(clearPen(inks))));
-            shapes.add(Shape.Lines.of(
-                    Stroke.of(inks.paper(), Inks.BROAD * 2), hinge, view.on(place.get().closed())));
-            shapes.add(Shape.Lines.of(inks.pen(Inks.WIDE), hinge, view.on(place.get().open())));
-            shapes.add(Shape.Lines.of(inks.pen(Inks.THIN).dashed(1, 0.8), hinge, view.on(place.get().closed())));
-        }
+        shapes.add(new Shape.Area(
+                List.of(view.on(swing.swept())), zone.fill(), zone.hatch(), Optional.of(clearPen(inks))));
+        swing.closed().map(view::on).ifPresent(closed -> {
+            // The gap in the edge of the yard.
+            shapes.add(Shape.Lines.of(Stroke.of(inks.paper(), Inks.BROAD * 1.6), hinge, closed));
+            shapes.add(Shape.Lines.of(inks.pen(Inks.THIN).dashed(1, 0.8), hinge, closed));
+        });
+        swing.open().map(view::on).ifPresent(open -> shapes.add(Shape.Lines.of(inks.pen(Inks.WIDE), hinge, open)));
         shapes.add(new Shape.Circle(hinge, 0.7, Optional.of(inks.ink()), Optional.empty()));
         return shapes;
     }
@@ -178,47 +195,44 @@ final class GroundShapes {
         return shapes;
     }
 
-    /** All ground nearer to the thing than its clearance, in the yard. */
-    private static List<Point> widened(Ground.KeepClear clear) {
-        Coordinate[] shape =
-                clear.shape().stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
-        Geometry thing;
-        if (shape.length > 2) {
-            Coordinate[] closed = java.util.Arrays.copyOf(shape, shape.length + 1);
-            closed[shape.length] = shape[0];
-            thing = JTS.createPolygon(closed);
-        } else {
-            thing = shape.length == 2 ? JTS.createLineString(shape) : JTS.createPoint(shape[0]);
-        }
-        Polygon round = (Polygon) thing.convexHull().buffer(clear.clearanceMm());
-        Coordinate[] ring = round.getExteriorRing().getCoordinates();
-        List<Point> points = new ArrayList<>();
-        for (int i = 0; i < ring.length - 1; i++) {
-            points.add(new Point(ring[i].x, ring[i].y));
-        }
-        return points;
+    /** All ground of the yard nearer to the thing than its clearance, in the yard. */
+    private List<Point> widened(Ground.KeepClear clear) {
+        Geometry round = Jts.thing(clear.shape()).buffer(clear.clearanceMm());
+        return garden.ground().outline().stream()
+                .findFirst()
+                .flatMap(yard -> Jts.largestRing(round.intersection(Jts.area(yard.corners()))))
+                .or(() -> Jts.largestRing(round))
+                .orElse(clear.shape());
     }
 
     Shape.Group levels() {
         List<Shape> shapes = new ArrayList<>();
+        int number = 0;
         for (Ground.Level level : garden.ground().levels()) {
+            number++;
             Point at = view.on(level.at());
-            Words words = Words.of(Length.written(level.dropMm(), garden.imperial()), 2, false);
-            List<Plate> plates = new ArrayList<>();
-            for (double[] way : new double[][] {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -2}, {0, 2}}) {
-                plates.add(new Plate(
-                        new Point(
-                                at.x() + way[0] * (words.widthMm() / 2 + 0.6),
-                                at.y() + way[1] * (words.heightMm() / 2 + 0.2)),
-                        words.widthMm(),
-                        words.heightMm(),
-                        0));
-            }
-            shapes.add(levelSign(at, inks));
-            labels.first(plates, plate -> true)
-                    .ifPresent(plate -> shapes.addAll(words.on(plate, inks.water(), Optional.of(inks.plate()))));
+            labels.take(new Box(at.x() - 0.5, at.y() - 0.5, at.x() + 0.5, at.y() + 0.5).corners());
+            String drop = Length.written(level.dropMm(), garden.imperial());
+            Words words = Words.of(drop, 2, false);
+            List<Shape> own = new ArrayList<>(List.of(levelSign(at, inks)));
+            labels.first(round(at, words), plate -> true)
+                    .ifPresent(plate -> own.addAll(words.on(plate, inks.water(), Optional.of(inks.plate()))));
+            shapes.add(new Shape.Group("level-" + number, drop + " below the string", "level", own));
         }
         return new Shape.Group("levels", "Levels", "levels", shapes);
+    }
+
+    /** Right, left, above and below, each a little further off than the one before. */
+    private static List<Plate> round(Point at, Words words) {
+        List<Plate> plates = new ArrayList<>();
+        for (double away : new double[] {0, 1.2, 2.4, 4}) {
+            for (double[] way : new double[][] {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -1.6}, {0, 1.6}}) {
+                double x = at.x() + way[0] * (words.widthMm() / 2 + 0.6 + away);
+                double y = at.y() + way[1] * (words.heightMm() / 2 + 0.2 + away);
+                plates.add(new Plate(new Point(x, y), words.widthMm(), words.heightMm(), 0));
+            }
+        }
+        return plates;
     }
 
     static Shape levelSign(Point at, Inks inks) {
@@ -237,11 +251,7 @@ final class GroundShapes {
     Shape.Group names() {
         List<Shape> shapes = new ArrayList<>();
         for (Ground.KeepClear clear : garden.ground().keepClear()) {
-            List<Point> ring = clear.leafMm() > 0
-                    ? GatePlace.of(clear, garden.ground().outline())
-                            .map(place -> view.on(place.swept()))
-                            .orElse(around(view.on(clear.shape().get(0))))
-                    : clear.clearanceMm() > 0 ? view.on(widened(clear)) : around(view.on(clear.shape().get(0)));
+            List<Point> ring = zone(clear);
             String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
             Words words = Words.of(clear.kind() + size, 2.2, false);
             labels.beside(ring, words.widthMm(), words.heightMm(), 12).ifPresent(led -> {

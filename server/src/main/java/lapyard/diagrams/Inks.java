@@ -15,6 +15,8 @@ final class Inks {
     private static final String MULCH = "#A0522D";
     private static final String WATER = "#2B7F92";
     private static final String SNAG = "#A62B2B";
+    private static final String CARRIED = "#6B4E8C";
+    private static final String LINER = "#1D2429";
     private static final String MOSS = "#66763F";
     private static final String WHITE = "#FFFFFF";
     private static final String BLACK = "#000000";
@@ -70,6 +72,25 @@ final class Inks {
         return new Filling(Optional.of(mono ? WHITE : TIMBER), Optional.empty());
     }
 
+    Filling scrap() {
+        return filling(SLATE, 0.25, Mark.CROSSED, 45, 1.6, NARROW);
+    }
+
+    /** An offcut that a later weekend cuts. */
+    Filling carried() {
+        return filling(CARRIED, 0.3, Mark.LINES, 45, 2.4, THIN);
+    }
+
+    /** An offcut or remnant for the rack. */
+    Filling kept() {
+        return filling(CARRIED, 0.12, Mark.DOTS, 0, 1.8, MEDIUM);
+    }
+
+    /** A piece of liner or membrane. */
+    Filling sheet() {
+        return new Filling(Optional.of(mono ? WHITE : tinted(LINER, 0.12)), Optional.empty());
+    }
+
     Filling soil() {
         return filling(SOIL, 0.28, Mark.DASHES, 45, 1.8, NARROW);
     }
@@ -120,7 +141,7 @@ final class Inks {
         StringBuilder out = new StringBuilder("#");
         for (int i = 1; i < 7; i += 2) {
             int part = Integer.parseInt(colour.substring(i, i + 2), 16);
-            out.append("%02X".formatted(Math.round(255 - (255 - part) * share)));
+            out.append(String.format(Locale.ROOT, "%02X", Math.round(255 - (255 - part) * share)));
         }
         return out.toString();
     }

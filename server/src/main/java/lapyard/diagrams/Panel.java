@@ -142,8 +142,13 @@ final class Panel {
     private void field(
             List<Shape> shapes, double x, double y, double wide, double height, String caption, String value, double size, boolean bold) {
         shapes.add(text(x + PAD, y + 0.6 + CAPTION, caption, CAPTION, false));
-        String shown = TextMeasure.cut(value, size, bold, wide - 2 * PAD);
-        shapes.add(text(x + PAD, y + height - 1.5, shown, size, bold));
+        double most = wide - 2 * PAD;
+        double fitting = size;
+        // A long value first shrinks a little, then loses its end.
+        while (fitting > size * 0.7 && !TextMeasure.cut(value, fitting, bold, most).equals(TextMeasure.cut(value, fitting, bold, 1e6))) {
+            fitting -= 0.2;
+        }
+        shapes.add(text(x + PAD, y + height - 1.5, TextMeasure.cut(value, fitting, bold, most), fitting, bold));
     }
 
     /** North and a scale bar side by side. */

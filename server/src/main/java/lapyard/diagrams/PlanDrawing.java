@@ -59,7 +59,7 @@ public final class PlanDrawing {
         View view = sheet.view(extent);
 
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(frame(layout, inks));
+        shapes.add(frame(layout.width(), layout.height(), layout.space(), inks));
         int unnamed = drawing(shapes, garden, works, covers, snags, view, inks, new Labels(layout.field()));
 
         List<Shape> beside = new ArrayList<>();
@@ -85,14 +85,17 @@ public final class PlanDrawing {
                 shapes);
     }
 
-    private static Shape frame(SheetLayout layout, Inks inks) {
-        Box s = layout.space();
+    /** The sheet itself, so that viewers with a dark ground show it as paper, and the frame. */
+    static Shape frame(double width, double height, Box space, Inks inks) {
         return new Shape.Group(
                 "frame",
                 "",
                 "frame",
-                List.of(Shape.Area.box(
-                        s.left(), s.low(), s.width(), s.height(), Optional.empty(), Optional.of(inks.pen(Inks.BROAD)))));
+                List.of(
+                        Shape.Area.box(0, 0, width, height, Optional.of(inks.paper()), Optional.empty()),
+                        Shape.Area.box(
+                                space.left(), space.low(), space.width(), space.height(), Optional.empty(),
+                                Optional.of(inks.pen(Inks.BROAD)))));
     }
 
     /** @return how many beds had no room for a label */
@@ -116,8 +119,9 @@ public final class PlanDrawing {
 
         shapes.add(ground.ground());
         shapes.add(paths.shapes());
-        shapes.add(ground.keepClear());
+        shapes.add(ground.things());
         shapes.add(ground.edge());
+        shapes.add(ground.gates());
         shapes.add(new Shape.Group(
                 "beds", "", "beds", beds.stream().map(bed -> (Shape) bed.shapes(labels)).toList()));
         List<Shape> names = new ArrayList<>();
@@ -181,7 +185,7 @@ public final class PlanDrawing {
         for (KeepClear clear : garden.ground().keepClear()) {
             points.addAll(clear.shape());
             if (clear.leafMm() > 0) {
-                GatePlace.of(clear, garden.ground().outline()).map(GatePlace::swept).ifPresent(points::addAll);
+                points.addAll(GateSwing.of(clear, garden.ground().outline()).swept());
             }
         }
         garden.ground().surfaces().forEach(surface -> points.addAll(surface.outline().corners()));

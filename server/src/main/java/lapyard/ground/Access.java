@@ -48,14 +48,12 @@ final class Access {
         List<Finding> found = new ArrayList<>();
         for (GardenPath path : paths) {
             double shortBy = PATH_MM - path.widthMm();
-            if (shortBy > Shapes.TOUCH_MM) {
+            if (path.widthMm() > 0 && shortBy > Shapes.TOUCH_MM) {
                 String way = "Widen it to " + Say.mm(PATH_MM);
                 found.add(Finding.note(
                         "path " + path.id(),
-                        Say.withWays(
-                                Say.mm(path.widthMm()) + " wide, " + Say.mm(shortBy) + " under the usual "
-                                        + Say.mm(PATH_MM) + ".",
-                                List.of(way)),
+                        Say.mm(path.widthMm()) + " wide, " + Say.mm(shortBy) + " under the usual "
+                                        + Say.mm(PATH_MM),
                         Say.amountMm(shortBy),
                         way));
             }
@@ -73,23 +71,23 @@ final class Access {
         List<Finding> found = new ArrayList<>();
         List<Lot> near = site.near(lot.area(), PATH_MM);
         for (Lot other : near) {
-            if (other.index() <= lot.index() || !lot.area().isWithinDistance(other.area(), PATH_MM - Shapes.TOUCH_MM)) {
+            if (other.index() <= lot.index()
+                    || !lot.area().isWithinDistance(other.area(), PATH_MM - Shapes.TOUCH_MM)
+                    || lot.core().intersects(other.area())) {
                 continue;
             }
             Coordinate[] nearest = new DistanceOp(lot.area(), other.area()).nearestPoints();
-            double gap = nearest[0].distance(nearest[1]);
-            if (gap <= Shapes.TOUCH_MM && lot.core().intersects(other.area()) || blocked(nearest, lot, other, near)) {
+            if (blocked(nearest, lot, other, near)) {
                 continue;
             }
+            double gap = nearest[0].distance(nearest[1]);
             double shortBy = PATH_MM - gap;
             String way = "Move one of them " + Say.mm(Math.ceil(shortBy - 0.01));
             found.add(Finding.note(
                     lot.where() + ", " + other.where(),
-                    Say.withWays(
-                            Say.mm(gap) + " between beds " + lot.bed().id() + " and "
+                    Say.mm(gap) + " between beds " + lot.bed().id() + " and "
                                     + other.bed().id() + ", " + Say.mm(shortBy) + " under the usual " + Say.mm(PATH_MM)
-                                    + ".",
-                            List.of(way)),
+                                   ,
                     Say.amountMm(shortBy),
                     way));
         }
@@ -103,7 +101,7 @@ final class Access {
                 .anyMatch(third -> third != one
                         && third != other
                         && across.getEnvelopeInternal().intersects(third.area().getEnvelopeInternal())
-                        && across.intersection(third.area()).getLength() > Shapes.TOUCH_MM);
+                        && Shapes.common(across, third.area()).getLength() > Shapes.TOUCH_MM);
     }
 
     private List<Finding> reach(Lot lot) {
@@ -112,7 +110,7 @@ final class Access {
             List<String> ways = List.of("Leave " + Say.mm(STAND_MM) + " free along a wall");
             return List.of(Finding.note(
                     lot.where(),
-                    Say.withWays("0 of its walls can be reached.", ways),
+                    "0 of its walls can be reached",
                     Say.amountMm(STAND_MM),
                     ways.toArray(String[]::new)));
         }
@@ -126,10 +124,8 @@ final class Access {
         List<String> ways = List.of("Make it narrower", "Free another wall", "Lay a stepping board");
         return List.of(Finding.note(
                 lot.where(),
-                Say.withWays(
-                        "Reach is " + Say.mm(Math.round(reach)) + ", " + Say.mm(Math.round(over)) + " over the usual "
-                                + Say.mm(REACH_MM) + " from one side.",
-                        ways),
+                "Reach is " + Say.mm(Math.round(reach)) + ", " + Say.mm(Math.round(over)) + " over the usual "
+                                + Say.mm(REACH_MM) + " from one side",
                 Say.amountMm(Math.round(over)),
                 ways.toArray(String[]::new)));
     }
@@ -164,11 +160,11 @@ final class Access {
         List<double[]> taken = new ArrayList<>();
         for (Lot other : site.near(standing, 0)) {
             if (standing.intersects(other.core())) {
-                take(standing.intersection(other.core()), from, x, y, taken);
+                take(Shapes.common(standing, other.core()), from, x, y, taken);
             }
         }
         if (!site.insideYard(standing)) {
-            take(standing.difference(site.yard().orElseThrow()), from, x, y, taken);
+            take(Shapes.less(standing, site.yard().orElseThrow()), from, x, y, taken);
         }
         taken.sort(Comparator.comparingDouble(span -> span[0]));
         taken.add(new double[] {length, length});

@@ -91,10 +91,8 @@ public record BedFall(
         List<String> ways = List.of("Level a strip under the walls", "Step the base");
         return List.of(Finding.snag(
                 "bed " + bed.id() + ", walls " + walls,
-                Say.withWays(
-                        "Fall takes " + Say.mm(most) + " off the bottom course, limit " + Say.mm(limit)
-                                + " (a quarter of " + Say.mm(height) + ").",
-                        ways),
+                "Fall takes " + Say.mm(most) + " off the bottom course, limit " + Say.mm(limit)
+                                + " (a quarter of " + Say.mm(height) + ")",
                 Say.amountMm(most),
                 ways.toArray(String[]::new)));
     }

@@ -24,10 +24,17 @@ public final class Clashes {
 
     private Clashes() {}
 
-    /** In the order of the document: the drawing, the levels, bed by bed, surfaces, paths, then notes on access. */
+    /**
+     * In the order of the document: the drawing, the levels, bed by bed, surfaces, paths, then notes on access. Where an
+     * outline crosses itself nothing can be measured, and the list ends with the levels.
+     */
     public static List<Finding> of(Garden garden) {
         List<Finding> found = new ArrayList<>(crossings(garden));
+        boolean crossed = !found.isEmpty();
         found.addAll(Fall.findings(garden.ground().levels()));
+        if (crossed) {
+            return found;
+        }
         Site site = new Site(garden);
         SurfaceChecks surfaces = new SurfaceChecks(site, garden.ground().surfaces());
         Optional<Fall> fall = Fall.of(garden.ground().levels());
@@ -70,8 +77,7 @@ public final class Clashes {
             }
             double longest = -1;
             for (int i = 0; i < outline.sides(); i++) {
-                double out = Shapes.segment(outline.corner(i), outline.corner(i + 1))
-                        .difference(yard)
+                double out = Shapes.less(Shapes.segment(outline.corner(i), outline.corner(i + 1)), yard)
                         .getLength();
                 if (out > longest) {
                     longest = out;
@@ -82,7 +88,7 @@ public final class Clashes {
         List<String> ways = site.waysOut(lot, yard, moved -> site.insideYard(moved.core()));
         return Optional.of(Finding.snag(
                 lot.where(),
-                Say.withWays(Say.mm(most) + " over the edge " + at + ".", ways),
+                Say.mm(most) + " over the edge " + at,
                 Say.amountMm(most),
                 ways.toArray(String[]::new)));
     }
@@ -93,7 +99,10 @@ public final class Clashes {
                 .toList();
         List<Finding> found = new ArrayList<>();
         if (under.size() > MOST_TOLD_APART) {
-            double area = lot.area().intersection(Lot.union(under)).getArea();
+            double area = Shapes.common(
+                            lot.area(),
+                            Shapes.union(under.stream().map(Lot::area).toList()))
+                    .getArea();
             String names = String.join(
                     ", ",
                     under.stream()
@@ -103,21 +112,19 @@ public final class Clashes {
             String way = "Move it to a free place";
             found.add(Finding.snag(
                     lot.where(),
-                    Say.withWays(
-                            Say.m2(area) + " across beds " + names + " and " + (under.size() - MOST_TOLD_APART)
-                                    + " more.",
-                            List.of(way)),
+                    Say.m2(area) + " across beds " + names + " and " + (under.size() - MOST_TOLD_APART)
+                                    + " more",
                     Say.amountM2(area),
                     way));
             return found;
         }
         for (Lot other : under) {
-            double area = lot.area().intersection(other.area()).getArea();
+            double area = Shapes.common(lot.area(), other.area()).getArea();
             List<String> ways =
                     site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
             found.add(Finding.snag(
                     lot.where(),
-                    Say.withWays(Say.m2(area) + " across bed " + other.bed().id() + ".", ways),
+                    Say.m2(area) + " across bed " + other.bed().id(),
                     Say.amountM2(area),
                     ways.toArray(String[]::new)));
         }
@@ -132,7 +139,7 @@ public final class Clashes {
         double shortBy = zone.shortByMm(lot);
         return Optional.of(Finding.snag(
                 lot.where(),
-                Say.withWays(zone.fact(lot, shortBy), ways),
+                zone.fact(lot, shortBy),
                 Say.amountMm(shortBy),
                 ways.toArray(String[]::new)));
     }
@@ -165,10 +172,8 @@ public final class Clashes {
         List<String> ways = List.of("Check corner " + corner, "Give the corners in the order of walking round");
         return Optional.of(Finding.stop(
                 where,
-                Say.withWays(
-                        "Sides cross or touch at (" + Say.mm(place.x) + ", " + Say.mm(place.y) + "), near corner "
-                                + corner + ".",
-                        ways),
+                "Sides cross or touch at (" + Say.mm(place.x) + ", " + Say.mm(place.y) + "), near corner "
+                                + corner,
                 null,
                 ways.toArray(String[]::new)));
     }

@@ -79,7 +79,7 @@ public record Fall(double a, double b, double c, List<Double> residualsMm) {
             String way = "Take " + missing + " more, not all in a line";
             return List.of(Finding.stop(
                     "levels",
-                    Say.withWays(levels.size() + " of the 3 level readings that a fall needs.", List.of(way)),
+                    levels.size() + " of the 3 level readings that a fall needs",
                     new Finding.Amount(missing, "readings"),
                     way));
         }
@@ -87,9 +87,7 @@ public record Fall(double a, double b, double c, List<Double> residualsMm) {
             String way = "Take one more to the side of the line";
             return List.of(Finding.stop(
                     "levels",
-                    Say.withWays(
-                            "All " + levels.size() + " level readings lie in a line, so no fall across it is known.",
-                            List.of(way)),
+                    "All " + levels.size() + " level readings lie in a line, so no fall across it is known",
                     new Finding.Amount(1, "readings"),
                     way));
         }
@@ -100,11 +98,9 @@ public record Fall(double a, double b, double c, List<Double> residualsMm) {
                 List<String> ways = List.of("Take it again", "Add readings round it");
                 found.add(Finding.snag(
                         "levels, reading " + (i + 1),
-                        Say.withWays(
-                                Say.mm(off) + " off the plane of the ground at ("
+                        Say.mm(off) + " off the plane of the ground at ("
                                         + Say.mm(levels.get(i).at().x()) + ", "
-                                        + Say.mm(levels.get(i).at().y()) + "), limit " + Say.mm(MOST_RESIDUAL_MM) + ".",
-                                ways),
+                                        + Say.mm(levels.get(i).at().y()) + "), limit " + Say.mm(MOST_RESIDUAL_MM),
                         Say.amountMm(off),
                         ways.toArray(String[]::new)));
             }

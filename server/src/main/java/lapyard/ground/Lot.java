@@ -1,11 +1,9 @@
 package lapyard.ground;
 
-import java.util.List;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * A bed as it lies in the yard.
@@ -31,11 +29,5 @@ record Lot(int index, Bed bed, Geometry area, Geometry core) {
 
     String where() {
         return "bed " + bed.id();
-    }
-
-    static Geometry union(List<Lot> lots) {
-        return lots.isEmpty()
-                ? Shapes.FACTORY.createPolygon()
-                : UnaryUnionOp.union(lots.stream().map(Lot::area).toList());
     }
 }

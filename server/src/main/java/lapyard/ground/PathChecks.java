@@ -22,26 +22,37 @@ final class PathChecks {
         Optional<Geometry> yard = site.yard().map(ground -> Shapes.offset(ground, Shapes.TOUCH_MM));
         for (GardenPath path : paths) {
             Geometry strip = Shapes.strip(path);
+            if (strip.isEmpty()) {
+                found.add(withoutGround(path));
+                continue;
+            }
             yard.filter(ground -> !ground.covers(strip))
                     .ifPresent(
                             ground -> found.add(leaves(path, strip, site.yard().get())));
             for (Lot lot : site.near(strip, 0)) {
                 if (lot.core().intersects(strip)) {
-                    double area = lot.area().intersection(strip).getArea();
+                    double area = Shapes.common(lot.area(), strip).getArea();
                     List<String> ways =
                             site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
                     found.add(Finding.note(
                             lot.where() + ", path " + path.id(),
-                            Say.withWays(
-                                    Say.m2(area) + " of path " + path.id() + " taken by bed "
-                                            + lot.bed().id() + ".",
-                                    ways),
+                            Say.m2(area) + " of path " + path.id() + " taken by bed "
+                                            + lot.bed().id(),
                             Say.amountM2(area),
                             ways.toArray(String[]::new)));
                 }
             }
         }
         return found;
+    }
+
+    private static Finding withoutGround(GardenPath path) {
+        List<String> ways = List.of("Give its line 2 different points and a width", "Strike it off");
+        return Finding.snag(
+                "path " + path.id(),
+                "0 m2 of ground to walk on",
+                Say.amountM2(0),
+                ways.toArray(String[]::new));
     }
 
     private static Finding leaves(GardenPath path, Geometry strip, Geometry yard) {
@@ -74,7 +85,7 @@ final class PathChecks {
         ways.add("Move point " + (nearest + 1) + " of its line inwards");
         return Finding.stop(
                 "path " + path.id(),
-                Say.withWays(Say.mm(most) + " outside the yard at point " + (nearest + 1) + " of its line.", ways),
+                Say.mm(most) + " outside the yard at point " + (nearest + 1) + " of its line",
                 Say.amountMm(most),
                 ways.toArray(String[]::new));
     }

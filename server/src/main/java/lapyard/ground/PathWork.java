@@ -13,8 +13,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * What one path takes. Shared area belongs to the path that stands first in the document.
@@ -39,17 +37,14 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
     public static List<PathWork> of(List<GardenPath> paths, List<Bed> beds) {
         List<Geometry> bedAreas =
                 beds.stream().map(bed -> Shapes.area(bed.inYard())).toList();
+        List<Geometry> before = new ArrayList<>(bedAreas);
         List<Geometry> covers = new ArrayList<>();
         for (GardenPath path : paths) {
-            Geometry cover = Shapes.strip(path);
-            PreparedGeometry strip = PreparedGeometryFactory.prepare(cover);
-            for (Geometry taken : bedAreas) {
-                cover = strip.intersects(taken) ? less(cover, taken) : cover;
-            }
-            for (Geometry earlier : List.copyOf(covers)) {
-                cover = strip.intersects(earlier) ? less(cover, earlier) : cover;
-            }
-            covers.add(cover);
+            Geometry whole = Shapes.strip(path);
+            PreparedGeometry strip = PreparedGeometryFactory.prepare(whole);
+            List<Geometry> taken = before.stream().filter(strip::intersects).toList();
+            covers.add(taken.isEmpty() ? whole : Shapes.less(whole, Shapes.union(taken)));
+            before.add(whole);
         }
         Edging edging = new Edging(paths, covers, bedAreas);
         List<PathWork> work = new ArrayList<>();
@@ -67,14 +62,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
         if (path.membrane().isEmpty()) {
             return List.of();
         }
-        Geometry ground = Shapes.FACTORY
-                .buildGeometry(cover.stream().map(Shapes::area).toList())
-                .buffer(0);
-        return strips(path, ground);
-    }
-
-    private static Geometry less(Geometry cover, Geometry taken) {
-        return OverlayNGRobust.overlay(cover, taken, OverlayNG.DIFFERENCE);
+        return strips(path, Shapes.union(cover.stream().map(Shapes::area).toList()));
     }
 
     private static List<Quantity> quantities(GardenPath path, Geometry cover, List<Double> edgingRunsMm) {
@@ -170,7 +158,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
             double before = i == 0 ? 0 : mitreMm(line.get(i - 1), from, to, path.widthMm());
             double after = i + 2 == line.size() ? 0 : mitreMm(from, to, line.get(i + 2), path.widthMm());
             Polygon leg = band(from, alongX, alongY, -before, length + after, path.widthMm() / 2);
-            for (Polygon part : Shapes.polygons(OverlayNGRobust.overlay(leg, cover, OverlayNG.INTERSECTION))) {
+            for (Polygon part : Shapes.polygons(Shapes.common(leg, cover))) {
                 double[] along = extent(part, from, alongX, alongY);
                 double[] across = extent(part, from, -alongY, alongX);
                 if (along[1] - along[0] > Shapes.TOUCH_MM && across[1] - across[0] > Shapes.TOUCH_MM) {

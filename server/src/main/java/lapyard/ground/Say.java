@@ -2,7 +2,7 @@ package lapyard.ground;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
+import java.util.Locale;
 import lapyard.plan.Finding.Amount;
 
 /** Numbers and ways as they are spoken in a finding. */
@@ -25,20 +25,6 @@ final class Say {
 
     static Amount amountM2(double areaMm2) {
         return new Amount(decimal(areaMm2 / 1e6, 4).doubleValue(), "m2");
-    }
-
-    /** {@code "140 over the edge at corner 3. Move left 140, or cut depth to 1060."} */
-    static String withWays(String fact, List<String> ways) {
-        if (ways.isEmpty()) {
-            return fact;
-        }
-        StringBuilder text = new StringBuilder(fact).append(' ').append(ways.get(0));
-        for (String way : ways.subList(1, ways.size())) {
-            text.append(", or ")
-                    .append(way.substring(0, 1).toLowerCase(java.util.Locale.ROOT))
-                    .append(way.substring(1));
-        }
-        return text.append('.').toString();
     }
 
     private static String plain(double value, int decimals) {

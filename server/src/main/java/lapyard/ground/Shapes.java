@@ -1,6 +1,7 @@
 package lapyard.ground;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -15,6 +16,8 @@ import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Outlines and paths as shapes of the geometry library, and back. */
 final class Shapes {
@@ -89,6 +92,18 @@ final class Shapes {
         return shape.buffer(mm, QUADRANT_SEGMENTS);
     }
 
+    static Geometry common(Geometry one, Geometry other) {
+        return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
+    }
+
+    static Geometry less(Geometry whole, Geometry taken) {
+        return OverlayNGRobust.overlay(whole, taken, OverlayNG.DIFFERENCE);
+    }
+
+    static Geometry union(Collection<Geometry> shapes) {
+        return shapes.isEmpty() ? FACTORY.createPolygon() : OverlayNGRobust.union(shapes);
+    }
+
     static List<Polygon> polygons(Geometry geometry) {
         List<Polygon> found = new ArrayList<>();
         for (Object polygon : PolygonExtracter.getPolygons(geometry)) {
@@ -112,7 +127,7 @@ final class Shapes {
             for (Envelope half : List.of(
                     new Envelope(all.getMinX(), cut, all.getMinY(), all.getMaxY()),
                     new Envelope(cut, all.getMaxX(), all.getMinY(), all.getMaxY()))) {
-                outlines.addAll(outlines(polygon.intersection(FACTORY.toGeometry(half))));
+                outlines.addAll(outlines(common(polygon, FACTORY.toGeometry(half))));
             }
         }
         return outlines;

@@ -8,9 +8,6 @@ import java.util.stream.Collectors;
 import lapyard.plan.Finding;
 import lapyard.plan.Ground;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** What the ground is made of, under the beds and over the whole yard. */
 final class SurfaceChecks {
@@ -26,14 +23,14 @@ final class SurfaceChecks {
         for (Ground.Surface surface : surfaces) {
             drawn.computeIfAbsent(surface.kind(), kind -> new ArrayList<>()).add(Shapes.area(surface.outline()));
         }
-        drawn.forEach((kind, areas) -> kinds.put(kind, UnaryUnionOp.union(areas)));
+        drawn.forEach((kind, areas) -> kinds.put(kind, Shapes.union(areas)));
     }
 
     List<Finding> under(Lot lot) {
         Map<String, Double> areas = new LinkedHashMap<>();
         kinds.forEach((kind, ground) -> {
             double area = ground.getEnvelopeInternal().intersects(lot.area().getEnvelopeInternal())
-                    ? lot.area().intersection(ground).getArea()
+                    ? Shapes.common(lot.area(), ground).getArea()
                     : 0;
             if (area > LEAST_MM2) {
                 areas.put(kind, area);
@@ -49,7 +46,7 @@ final class SurfaceChecks {
                     .filter(entry -> !entry.getKey().equals(largest))
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
-            Geometry others = UnaryUnionOp.union(areas.keySet().stream()
+            Geometry others = Shapes.union(areas.keySet().stream()
                     .filter(kind -> !kind.equals(largest))
                     .map(kinds::get)
                     .toList());
@@ -61,7 +58,7 @@ final class SurfaceChecks {
                     .collect(Collectors.joining(", "));
             found.add(Finding.snag(
                     lot.where(),
-                    Say.withWays(shares + ": the two settle differently.", ways),
+                    shares + ": the two settle differently",
                     Say.amountM2(rest),
                     ways.toArray(String[]::new)));
         }
@@ -69,11 +66,9 @@ final class SurfaceChecks {
             List<String> ways = List.of("Move it off the deck", "Ask a licensed engineer what the deck carries");
             found.add(Finding.snag(
                     lot.where(),
-                    Say.withWays(
-                            Say.m2(areas.get("deck"))
+                    Say.m2(areas.get("deck"))
                                     + " on a raised deck: not designed here, as wet soil weighs about "
-                                    + "1600 kg a cubic metre.",
-                            ways),
+                                    + "1600 kg a cubic metre",
                     Say.amountM2(areas.get("deck")),
                     ways.toArray(String[]::new)));
         }
@@ -85,28 +80,26 @@ final class SurfaceChecks {
         List<String> names = List.copyOf(kinds.keySet());
         for (int i = 0; i < names.size(); i++) {
             for (int j = i + 1; j < names.size(); j++) {
-                double both = OverlayNGRobust.overlay(
-                                kinds.get(names.get(i)), kinds.get(names.get(j)), OverlayNG.INTERSECTION)
+                double both = Shapes.common(kinds.get(names.get(i)), kinds.get(names.get(j)))
                         .getArea();
                 if (both > LEAST_MM2) {
                     String way = "Draw one of them back to their common edge";
                     found.add(Finding.snag(
                             "surfaces " + names.get(i) + " and " + names.get(j),
-                            Say.withWays(Say.m2(both) + " drawn as both.", List.of(way)),
+                            Say.m2(both) + " drawn as both",
                             Say.amountM2(both),
                             way));
                 }
             }
         }
         if (site.yard().isPresent() && !kinds.isEmpty()) {
-            Geometry all = UnaryUnionOp.union(kinds.values());
-            double rest = OverlayNGRobust.overlay(site.yard().get(), all, OverlayNG.DIFFERENCE)
-                    .getArea();
+            Geometry all = Shapes.union(kinds.values());
+            double rest = Shapes.less(site.yard().get(), all).getArea();
             if (rest > LEAST_MM2) {
                 String way = "Draw what it is";
                 found.add(Finding.note(
                         "yard",
-                        Say.withWays(Say.m2(rest) + " of the yard has no surface.", List.of(way)),
+                        Say.m2(rest) + " of the yard has no surface",
                         Say.amountM2(rest),
                         way));
             }

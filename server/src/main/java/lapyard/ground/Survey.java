@@ -75,10 +75,8 @@ public final class Survey {
             String way = "Take a third tape, or use marks further apart";
             findings.add(Finding.note(
                     where,
-                    Say.withWays(
-                            Say.mm(angle) + " degrees between the tapes; " + Say.mm(LEAST_ANGLE_DEG) + " to "
-                                    + Say.mm(180 - LEAST_ANGLE_DEG) + " fixes a corner well.",
-                            List.of(way)),
+                    Say.mm(angle) + " degrees between the tapes; " + Say.mm(LEAST_ANGLE_DEG) + " to "
+                                    + Say.mm(180 - LEAST_ANGLE_DEG) + " fixes a corner well",
                     new Finding.Amount(Math.round(angle * 10) / 10.0, "degrees"),
                     way));
         }
@@ -110,9 +108,9 @@ public final class Survey {
     private static Finding cannotMeet(String where, double baseMm, double firstMm, double secondMm, double missing) {
         boolean tooShort = firstMm + secondMm < baseMm;
         String fact = "Tapes " + Say.mm(firstMm) + " and " + Say.mm(secondMm) + " from marks " + Say.mm(baseMm)
-                + " apart cannot meet: " + Say.mm(missing) + (tooShort ? " short." : " too long on one side.");
+                + " apart cannot meet: " + Say.mm(missing) + (tooShort ? " short" : " too long on one side");
         List<String> ways = List.of("Tape it again", "Check the distance between the marks");
-        return Finding.stop(where, Say.withWays(fact, ways), Say.amountMm(missing), ways.toArray(String[]::new));
+        return Finding.stop(where, fact, Say.amountMm(missing), ways.toArray(String[]::new));
     }
 
     /** Sides walked round from (0, 0), the first along x. The last should end where the first began. */
@@ -136,10 +134,8 @@ public final class Survey {
                     "Take a diagonal");
             findings.add(Finding.snag(
                     "yard",
-                    Say.withWays(
-                            "Outline does not close by " + Say.mm(error) + "; the tolerance is " + Say.mm(TOLERANCE_MM)
-                                    + ".",
-                            ways),
+                    "Outline does not close by " + Say.mm(error) + "; the tolerance is " + Say.mm(TOLERANCE_MM)
+                                   ,
                     Say.amountMm(error),
                     ways.toArray(String[]::new)));
         }
@@ -161,10 +157,8 @@ public final class Survey {
         List<String> ways = List.of("Tape it again", "Tape both corners again");
         return Optional.of(Finding.snag(
                 where,
-                Say.withWays(
-                        Say.mm(Math.abs(off)) + (off > 0 ? " longer" : " shorter") + " than drawn, "
-                                + Say.mm(from.distanceMm(to)) + "; the tolerance is " + Say.mm(TOLERANCE_MM) + ".",
-                        ways),
+                Say.mm(Math.abs(off)) + (off > 0 ? " longer" : " shorter") + " than drawn, "
+                                + Say.mm(from.distanceMm(to)) + "; the tolerance is " + Say.mm(TOLERANCE_MM),
                 Say.amountMm(Math.abs(off)),
                 ways.toArray(String[]::new)));
     }

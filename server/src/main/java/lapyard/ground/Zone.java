@@ -1,5 +1,6 @@
 package lapyard.ground;
 
+import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -31,7 +32,7 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
     /** How much room is missing, mm: into the swing of a gate, under the clearance, or over the thing itself. */
     double shortByMm(Lot lot) {
         if (gate()) {
-            Geometry in = lot.area().intersection(keptClear);
+            Geometry in = Shapes.common(lot.area(), keptClear);
             double hinge = in.isEmpty()
                     ? 0
                     : in.distance(Shapes.FACTORY.createPoint(
@@ -44,14 +45,14 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
 
     String fact(Lot lot, double shortByMm) {
         if (gate()) {
-            return Say.mm(shortByMm) + " into the swing of the " + kept.kind() + ".";
+            return Say.mm(shortByMm) + " into the swing of the " + kept.kind();
         }
         double apart = lot.area().distance(shape);
         return apart > 0
                 ? Say.mm(shortByMm) + " too near the " + kept.kind() + ": " + Say.mm(apart) + " away, "
-                        + Say.mm(kept.clearanceMm()) + " to keep clear."
+                        + Say.mm(kept.clearanceMm()) + " to keep clear"
                 : Say.mm(shortByMm) + " over the " + kept.kind() + ", clearance of " + Say.mm(kept.clearanceMm())
-                        + " included.";
+                        + " included";
     }
 
     private boolean gate() {
@@ -61,7 +62,7 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
     /** How deep the shape reaches into the bed: the furthest of its corners from the bed's edge. */
     private double overlapMm(Lot lot) {
         double deepest = 0;
-        for (Coordinate corner : lot.area().intersection(shape).getCoordinates()) {
+        for (Coordinate corner : Shapes.common(lot.area(), shape).getCoordinates()) {
             deepest = Math.max(deepest, lot.area().getBoundary().distance(Shapes.FACTORY.createPoint(corner)));
         }
         return deepest;
@@ -84,7 +85,7 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
         Point hinge = kept.shape().get(0);
         if (kept.shape().size() == 1) {
             Geometry disc = sector(hinge, kept.leafMm(), 0, 360);
-            return yard.map(ground -> kept.swingsIn() ? disc.intersection(ground) : disc.difference(ground))
+            return yard.map(ground -> kept.swingsIn() ? Shapes.common(disc, ground) : Shapes.less(disc, ground))
                     .orElse(disc);
         }
         Point latch = kept.shape().get(1);
@@ -92,10 +93,10 @@ record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
         Geometry one = sector(hinge, kept.leafMm(), closed, 90);
         Geometry other = sector(hinge, kept.leafMm(), closed - 90, 90);
         if (yard.isEmpty()) {
-            return one.union(other);
+            return Shapes.union(List.of(one, other));
         }
-        boolean oneIsIn = one.intersection(yard.get()).getArea()
-                >= other.intersection(yard.get()).getArea();
+        boolean oneIsIn = Shapes.common(one, yard.get()).getArea()
+                >= Shapes.common(other, yard.get()).getArea();
         return oneIsIn == kept.swingsIn() ? one : other;
     }
 

@@ -2,7 +2,9 @@ package lapyard.job;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +22,9 @@ import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Effort;
 import lapyard.geometry.Lengths;
+import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
+import lapyard.job.JobSheet.Way;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding.Amount;
@@ -37,7 +41,7 @@ final class Bearers {
     private record Rip(String section, double liftMm) {}
 
     private record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
-            boolean priced, BigDecimal cost, BigDecimal alone, int boardsAlone, double needM) {}
+            boolean priced, BigDecimal cost, BigDecimal alone, int boardsAlone, double needM, SawWork saw) {}
 
     private static final double USUAL_STOCK_MM = 2400;
 
@@ -87,7 +91,8 @@ final class Bearers {
             return;
         }
         boolean priced = section.get().stock().stream().anyMatch(stock -> stock.price().isPresent());
-        CuttingResult pooled = solve(garden, section.get(), perBoard, strips(beds), Effort.QUICK);
+        CuttingProblem problem = problem(garden, section.get(), perBoard, strips(beds));
+        CuttingResult pooled = CuttingSolver.solve(problem, Effort.QUICK);
         for (CuttingResult.Unplaced one : pooled.unplaced()) {
             findings.add(Finding.snag("bearers " + rip.section() + ", " + Lengths.text(one.lengthMm()), one.why(),
                     new Amount(one.lengthMm(), "mm"), "put a longer stock length in the catalogue"));
@@ -98,12 +103,36 @@ final class Bearers {
         Map<Map<Double, Integer>, CuttingResult> known = new HashMap<>();
         for (BedWork bed : beds) {
             Map<Double, Integer> own = strips(List.of(bed));
-            CuttingResult single = known.computeIfAbsent(own, lengths -> solve(garden, section.get(), perBoard, lengths, Effort.QUICK));
+            CuttingResult single = known.computeIfAbsent(own, lengths -> CuttingSolver.solve(problem(garden, section.get(), perBoard, lengths), Effort.QUICK));
             Map<StockLength, Integer> ownBoards = boards(section.get(), perBoard, single);
             alone = alone.add(cost(ownBoards));
             boardsAlone += ownBoards.values().stream().mapToInt(Integer::intValue).sum();
         }
-        cuts.add(new Cut(section.get(), perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM));
+        List<Way> ways = List.of(
+                new Way("pooled", boards.values().stream().mapToInt(Integer::intValue).sum(), money(priced, cost(boards))),
+                new Way("bed by bed", boardsAlone, money(priced, alone)));
+        SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), strip -> 1, ways);
+        cuts.add(new Cut(section.get(), perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM, saw));
+    }
+
+    private static Optional<BigDecimal> money(boolean priced, BigDecimal amount) {
+        return priced ? Optional.of(amount) : Optional.empty();
+    }
+
+    /** The same plan with the bearers' and beams' own names, in the order of the beds. */
+    private static CuttingResult named(CuttingResult result, List<BedWork> beds) {
+        Map<String, Deque<String>> waiting = new HashMap<>();
+        beds.forEach(work -> work.strips().forEach(strip ->
+                waiting.computeIfAbsent(Lengths.text(strip.lengthMm()), length -> new ArrayDeque<>()).add(strip.id())));
+        List<CuttingResult.BoardLine> strips = new ArrayList<>();
+        for (CuttingResult.BoardLine line : result.plan()) {
+            for (int i = 0; i < line.count(); i++) {
+                List<String> ids = line.pieces().stream().map(id -> waiting.get(id).pop()).toList();
+                strips.add(new CuttingResult.BoardLine(line.stock(), 1, ids, line.lengthsMm(), line.leftMm()));
+            }
+        }
+        return new CuttingResult(result.name(), result.cost(), result.boards(), result.lowerBound(), result.proven(),
+                result.seconds(), strips, result.unplaced());
     }
 
     private static Map<Double, Integer> strips(List<BedWork> beds) {
@@ -112,7 +141,7 @@ final class Bearers {
         return lengths;
     }
 
-    private static CuttingResult solve(Garden garden, Section section, int perBoard, Map<Double, Integer> lengths, Effort effort) {
+    private static CuttingProblem problem(Garden garden, Section section, int perBoard, Map<Double, Integer> lengths) {
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
         List<Stock> stock = section.stock().stream()
                 .filter(length -> !priced || length.price().isPresent())
@@ -126,9 +155,8 @@ final class Bearers {
                 .toList();
         List<Demand> demands = new ArrayList<>();
         lengths.forEach((length, count) -> demands.add(new Demand(Lengths.text(length), length, count, 1, false)));
-        return CuttingSolver.solve(
-                new CuttingProblem(section.id(), garden.saw().kerfMm(), garden.saw().endTrimMm(), garden.saw().keepOffcutMm(), stock, demands),
-                effort);
+        return new CuttingProblem(
+                section.id(), garden.saw().kerfMm(), garden.saw().endTrimMm(), garden.saw().keepOffcutMm(), stock, demands);
     }
 
     private static Map<StockLength, Integer> boards(Section section, int perBoard, CuttingResult result) {
@@ -152,7 +180,7 @@ final class Bearers {
     }
 
     List<SectionCutting> cuttings() {
-        return cuts.stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone())).toList();
+        return cuts.stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone(), cut.saw())).toList();
     }
 
     List<SlipLine> lines(CurrencyUnit currency) {

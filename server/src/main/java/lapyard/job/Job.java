@@ -10,6 +10,7 @@ import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
+import lapyard.ground.BedFall;
 import lapyard.ground.Clashes;
 import lapyard.ground.Fall;
 import lapyard.ground.PathWork;
@@ -32,37 +33,28 @@ public final class Job {
 
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {
-        List<Finding> found = new ArrayList<>();
-        if (!garden.ground().levels().isEmpty() && Fall.of(garden.ground().levels()).isEmpty()) {
-            int readings = garden.ground().levels().size();
-            found.add(Finding.stop(
-                    "ground, levels",
-                    readings < 3 ? readings + " readings give no plane" : "all " + readings + " readings lie in one line",
-                    readings < 3 ? new Amount(3 - readings, "readings") : null,
-                    "read the drop at 3 or more places that are not in one line",
-                    "leave the levels out"));
-        }
-        Clashes.of(garden).stream().filter(finding -> finding.weight() == Weight.STOP).forEach(found::add);
-        return found;
+        return Clashes.of(garden).stream().filter(finding -> finding.weight() == Weight.STOP).toList();
     }
 
     public static JobSheet prepare(Garden garden) {
         List<Finding> snags = new ArrayList<>();
-        Optional<Point> downhill = Fall.of(garden.ground().levels()).map(Fall::downhill);
+        Optional<Fall> fall = Fall.of(garden.ground().levels());
         List<BedWork> works = new ArrayList<>();
         List<BedSheet> beds = new ArrayList<>();
         for (Bed bed : garden.beds()) {
-            Optional<Point> own = downhill.map(fall -> bed.placement().directionToOwn(fall.x(), fall.y()));
+            Optional<Point> downhill = fall.map(Fall::downhill)
+                    .map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
             BedWork work = Construction.of(
                     bed,
                     garden.saw(),
                     Timber.longestPieceMm(garden, bed.section()),
-                    own,
+                    downhill,
                     Bearers.longestStockMm(garden, bed),
                     garden.liftLimitKg());
             BedFill fill = BedFill.of(work);
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
+            fall.ifPresent(plane -> quantities.addAll(BedFall.of(bed, plane).quantities()));
             works.add(work);
             beds.add(new BedSheet(work, quantities));
             snags.addAll(work.findings());

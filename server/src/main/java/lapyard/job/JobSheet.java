@@ -1,8 +1,16 @@
 package lapyard.job;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToIntFunction;
 import lapyard.construction.BedWork;
+import lapyard.cutting.Batches;
+import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
+import lapyard.cutting.Ledger;
+import lapyard.cutting.SawBoard;
 import lapyard.geometry.Outline;
 import lapyard.order.Slip;
 import lapyard.plan.Finding;
@@ -52,8 +60,58 @@ public record JobSheet(
     }
 
     /** Pooled cutting of one section; {@code boardsBedByBed} is the sum of cutting each bed alone. */
-    public record SectionCutting(String section, CuttingResult result, int boardsBedByBed) {}
+    public record SectionCutting(String section, CuttingResult result, int boardsBedByBed, SawWork saw) {}
 
-    /** Pooled layout of one roll material; {@code metresBedByBed} is the length bought if each bed bought alone. */
-    public record MaterialRolls(String material, RollResult result, double metresBedByBed) {}
+    /**
+     * How a section's plan is sawn.
+     *
+     * @param problem what was asked of the saw; {@code marks} are the pieces of each of its demands by the demand's id
+     * @param boards  numbered in the order in which they are opened, with the place of each cut
+     * @param ways    what it takes: all beds pooled with offcuts carried over, then bed by bed
+     */
+    public record SawWork(
+            CuttingProblem problem,
+            Map<String, List<String>> marks,
+            List<SawBoard> boards,
+            Batches batches,
+            Ledger ledger,
+            List<Way> ways) {
+        static SawWork of(
+                CuttingProblem problem,
+                Map<String, List<String>> marks,
+                CuttingResult named,
+                ToIntFunction<String> weekendOf,
+                List<Way> ways) {
+            List<SawBoard> boards = SawBoard.of(problem, named.plan(), weekendOf);
+            return new SawWork(
+                    problem,
+                    marks,
+                    boards,
+                    Batches.of(boards, Batches.Rates.USUAL),
+                    Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm()),
+                    ways);
+        }
+
+        public SawWork {
+            marks = Map.copyOf(marks);
+            boards = List.copyOf(boards);
+            ways = List.copyOf(ways);
+        }
+    }
+
+    /**
+     * One way to buy a section's boards.
+     *
+     * @param way  {@code pooled}: all beds at once, offcuts carried from weekend to weekend; {@code weekend by weekend}:
+     *     nothing carried over; {@code bed by bed}: each bed alone
+     * @param cost empty where the boards have no price
+     */
+    public record Way(String way, int boards, Optional<BigDecimal> cost) {}
+
+    /**
+     * Pooled layout of one roll material; {@code metresBedByBed} is the length bought if each bed bought alone, and
+     * {@code costBedByBed} its price, empty where no roll has one.
+     */
+    public record MaterialRolls(
+            String material, RollResult result, double metresBedByBed, Optional<BigDecimal> costBedByBed) {}
 }

@@ -144,7 +144,10 @@ final class RollGoods {
     }
 
     List<MaterialRolls> materials() {
-        return laid.stream().map(one -> new MaterialRolls(one.material(), one.pooled(), one.metresAlone())).toList();
+        return laid.stream()
+                .map(one -> new MaterialRolls(
+                        one.material(), one.pooled(), one.metresAlone(), one.priced() ? Optional.of(one.alone()) : Optional.empty()))
+                .toList();
     }
 
     List<SlipLine> lines(CurrencyUnit currency) {

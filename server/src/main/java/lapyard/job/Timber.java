@@ -24,7 +24,9 @@ import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Effort;
 import lapyard.geometry.Lengths;
+import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
+import lapyard.job.JobSheet.Way;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding.Amount;
@@ -45,7 +47,8 @@ final class Timber {
         }
     }
 
-    private record Cut(Section section, CuttingResult pooled, boolean priced, Optional<BigDecimal> alone, int boardsAlone, double needM) {}
+    private record Cut(Section section, CuttingResult pooled, boolean priced, Optional<BigDecimal> alone, int boardsAlone, double needM,
+            SawWork saw) {}
 
     private final List<Cut> cuts;
     private final List<Finding> findings;
@@ -84,8 +87,8 @@ final class Timber {
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
 
         Map<Want, List<Piece>> wanted = wanted(beds, graded);
-        CuttingResult pooled = named(
-                CuttingSolver.solve(problem(garden.saw(), section.id(), bought, rack, wanted), Effort.QUICK), wanted);
+        CuttingProblem problem = problem(garden.saw(), section.id(), bought, rack, wanted);
+        CuttingResult pooled = named(CuttingSolver.solve(problem, Effort.QUICK), wanted);
         for (Unplaced unplaced : pooled.unplaced()) {
             findings.add(Finding.snag(
                     "timber " + section.id() + ", " + unplaced.id(),
@@ -106,7 +109,7 @@ final class Timber {
                     .map(board -> new Stock(board.id(), board.lengthMm(), board.price(), OptionalInt.of(left.get(board.id())), board.goodFace()))
                     .toList();
             CuttingProblem own = problem(garden.saw(), section.id(), bought, rackLeft, wanted(List.of(bed), graded));
-            CuttingResult single = known.computeIfAbsent(own, problem -> CuttingSolver.solve(problem, Effort.QUICK));
+            CuttingResult single = known.computeIfAbsent(own, job -> CuttingSolver.solve(job, Effort.QUICK));
             alone = alone.add(single.cost());
             for (BoardLine line : single.plan()) {
                 boardsAlone += line.count();
@@ -114,7 +117,18 @@ final class Timber {
             }
         }
         double needM = beds.stream().flatMap(work -> work.pieces().stream()).mapToDouble(Piece::lengthMm).sum() / 1000;
-        return new Cut(section, pooled, priced, priced ? Optional.of(alone) : Optional.empty(), boardsAlone, needM);
+        Optional<BigDecimal> costAlone = priced ? Optional.of(alone) : Optional.empty();
+        Map<String, Integer> weekends = new HashMap<>();
+        Map<String, List<String>> marks = new HashMap<>();
+        wanted.forEach((want, pieces) -> {
+            pieces.forEach(piece -> weekends.put(piece.mark(), want.stage()));
+            marks.put(want.id(), pieces.stream().map(Piece::mark).toList());
+        });
+        List<Way> ways = List.of(
+                new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.cost()) : Optional.empty()),
+                new Way("bed by bed", boardsAlone, costAlone));
+        SawWork saw = SawWork.of(problem, marks, pooled, weekends::get, ways);
+        return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw);
     }
 
     /** Stock lengths that can be bought; where nothing is priced, a board counts 1. */
@@ -211,7 +225,7 @@ final class Timber {
     }
 
     List<SectionCutting> cuttings() {
-        return cuts.stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone())).toList();
+        return cuts.stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone(), cut.saw())).toList();
     }
 
     List<SlipLine> lines(CurrencyUnit currency) {

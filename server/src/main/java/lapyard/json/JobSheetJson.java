@@ -18,6 +18,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.job.JobSheet;
+import lapyard.job.SawAdvice;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
@@ -55,6 +56,7 @@ public final class JobSheetJson {
             ObjectNode one = rolls.addObject();
             one.put("material", material.material());
             one.set("metresBedByBed", number(material.metresBedByBed(), 3));
+            money(one, "costBedByBed", material.costBedByBed());
             one.set("result", RollsJson.write(material.result()));
         }
         json.set("slip", slip(sheet.slip()));
@@ -70,6 +72,11 @@ public final class JobSheetJson {
         ArrayNode defaults = json.putArray("defaults");
         sheet.garden().defaulted().forEach(defaults::add);
         return json;
+    }
+
+    /** The advice of each section of wall timber, as it stands beside a job sheet under the key {@code advice}. */
+    public static ArrayNode advice(List<SawAdvice> advice) {
+        return SawWorkJson.advice(advice);
     }
 
     private static ObjectNode bed(JobSheet.BedSheet sheet) {
@@ -157,6 +164,7 @@ public final class JobSheetJson {
             one.put("section", cutting.section());
             one.put("boardsBedByBed", cutting.boardsBedByBed());
             one.set("result", CuttingJson.write(cutting.result()));
+            one.setAll(SawWorkJson.of(cutting.saw()));
         }
         return json;
     }
@@ -216,7 +224,7 @@ public final class JobSheetJson {
         return json;
     }
 
-    private static void money(ObjectNode json, String field, Optional<BigDecimal> amount) {
+    static void money(ObjectNode json, String field, Optional<BigDecimal> amount) {
         amount.ifPresentOrElse(money -> json.put(field, money.toPlainString()), () -> json.putNull(field));
     }
 

@@ -3,6 +3,7 @@ package lapyard.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import lapyard.cutting.CuttingSolver;
+import lapyard.sheets.RollSolver;
 
 /** One problem's text in, its result out, for the command line and HTTP alike. */
 public final class SolveLine {
@@ -16,6 +17,12 @@ public final class SolveLine {
         return CuttingJson.write(CuttingSolver.solve(
                 CuttingJson.read(DocumentText.parse(text)),
                 new lapyard.cutting.Effort(Long.MAX_VALUE, limit(seconds))));
+    }
+
+    /** As {@link #cutting}. */
+    public static ObjectNode rolls(String text, double seconds) throws UnreadableDocument {
+        return RollsJson.write(RollSolver.solve(
+                RollsJson.read(DocumentText.parse(text)), new lapyard.sheets.Effort(Long.MAX_VALUE, limit(seconds))));
     }
 
     private static Duration limit(double seconds) {

@@ -11,8 +11,7 @@ import java.util.Optional;
  */
 public record Binding(String host, int port, Optional<Token> token) {
     public Binding {
-        if (port < 0 || port > 65535)
-            throw new IllegalArgumentException("a port is 0 to 65535, was " + port);
+        if (port < 0 || port > 65535) throw new IllegalArgumentException("a port is 0 to 65535, was " + port);
     }
 
     /**

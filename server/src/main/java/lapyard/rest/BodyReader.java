@@ -32,7 +32,8 @@ final class BodyReader implements MessageBodyReader<Body> {
             MediaType media,
             MultivaluedMap<String, String> headers,
             InputStream stream) {
-        if (!media.getSubtype().endsWith("json")) // what has no Content-Type gets here too
+        // what has no Content-Type gets here too
+        if (!media.getSubtype().endsWith("json"))
             throw new Refusal(415, "the body has no Content-Type: send application/json");
         String charset = media.getParameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
         if (!charset.equals("utf-8") && !charset.equals("us-ascii"))

@@ -39,6 +39,13 @@ public interface Desk {
     byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText);
 
     /**
+     * The sheets for the saw bench or for the rolls.
+     *
+     * @throws Refused if there is no such page, the paper is unknown or the document holds a STOP
+     */
+    byte[] bench(String document, BenchAsk ask);
+
+    /**
      * The order as CSV.
      *
      * @throws Refused if the document holds a STOP
@@ -57,12 +64,15 @@ public interface Desk {
     /** The JSON Schema of the garden document. */
     String schema();
 
-    /** What was asked for cannot be made from what was given; {@code findings} say where, by how much and the ways out. */
+    /** What was asked for cannot be made from what was given; the findings say where, by how much and the ways out. */
     final class Refused extends RuntimeException {
         private final transient List<Finding> findings;
 
         public Refused(List<Finding> findings) {
-            super(findings.isEmpty() ? "refused" : findings.get(0).where() + ": " + findings.get(0).text());
+            super(
+                    findings.isEmpty()
+                            ? "refused"
+                            : findings.get(0).where() + ": " + findings.get(0).text());
             this.findings = List.copyOf(findings);
         }
 

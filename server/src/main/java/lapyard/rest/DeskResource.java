@@ -43,6 +43,7 @@ public final class DeskResource {
     @GET
     @Path("schema/garden.json")
     public Response schema(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Output.of(desk.schema()), "application/schema+json", have).build();
+        return SheetsResource.answer(Output.of(desk.schema()), "application/schema+json", have)
+                .build();
     }
 }

@@ -1,11 +1,7 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -22,19 +18,9 @@ import java.util.TreeSet;
 
 /** Documents as plain JSON objects: read strictly, compared, patched. Knows no garden. */
 final class Documents {
-    /** How deep arrays and objects may lie inside each other. */
-    static final int DEPTH = 64;
-
     static final String UNNAMED = "Garden without a name";
 
-    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
-                    .streamReadConstraints(StreamReadConstraints.builder()
-                            .maxNestingDepth(DEPTH)
-                            .maxNumberLength(100)
-                            .maxNameLength(1000)
-                            .build())
-                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .build())
+    private static final JsonMapper MAPPER = JsonMapper.builder(Json.FACTORY)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
@@ -57,7 +43,8 @@ final class Documents {
         try {
             return MAPPER.readTree(text);
         } catch (JsonProcessingException bad) {
-            throw new Refusal(400, "the body is not JSON as it should be: " + complaint(bad) + place(bad.getLocation()));
+            throw new Refusal(
+                    400, "the body is not JSON as it should be: " + complaint(bad) + place(bad.getLocation()));
         }
     }
 
@@ -65,10 +52,11 @@ final class Documents {
     private static String complaint(JsonProcessingException bad) {
         String text = String.valueOf(bad.getOriginalMessage());
         if (bad instanceof JsonEOFException) return "it ends too early";
-        if (text.startsWith("Duplicate field") || text.startsWith("Duplicate Object")) return "a name stands twice in one object";
+        if (text.startsWith("Duplicate field") || text.startsWith("Duplicate Object"))
+            return "a name stands twice in one object";
         if (text.startsWith("Trailing token")) return "something stands behind its end";
         if (!(bad instanceof StreamConstraintsException)) return "it cannot be read";
-        if (text.contains("nesting depth")) return "it is nested deeper than " + DEPTH;
+        if (text.contains("nesting depth")) return "it is nested deeper than " + Json.DEPTH;
         return "a number or name is too long";
     }
 
@@ -78,8 +66,8 @@ final class Documents {
     }
 
     /** What a list shows for this document. */
-    static String name(ObjectNode document) {
-        String name = document.path("name").asText("").strip();
+    static String name(String document) {
+        String name = Json.topLevel(document, "name").strip();
         return name.isEmpty() ? UNNAMED : name;
     }
 
@@ -95,7 +83,8 @@ final class Documents {
     /** @see "RFC 7396, section 2: MergePatch(Target, Patch)" */
     static JsonNode merged(JsonNode target, JsonNode patch) {
         if (!(patch instanceof ObjectNode changes)) return patch;
-        ObjectNode result = target instanceof ObjectNode object ? object.deepCopy() : JsonNodeFactory.instance.objectNode();
+        ObjectNode result =
+                target instanceof ObjectNode object ? object.deepCopy() : JsonNodeFactory.instance.objectNode();
         for (Map.Entry<String, JsonNode> change : changes.properties()) {
             String name = change.getKey();
             if (change.getValue().isNull()) result.remove(name);

@@ -3,10 +3,6 @@ package lapyard.rest;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.glassfish.grizzly.http.server.HttpHandler;
@@ -15,8 +11,6 @@ import org.glassfish.grizzly.http.server.Response;
 
 /** Where every request comes in: guarded, counted, given the headers that go on everything, then passed on. */
 final class Front extends HttpHandler {
-    private static final DateTimeFormatter DATE =
-            DateTimeFormatter.ofPattern("EEE, dd MMM yyyy HH:mm:ss 'GMT'", Locale.ROOT).withZone(ZoneOffset.UTC);
     private static final String POLICY =
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none';"
                     + " frame-ancestors 'self'";
@@ -68,7 +62,7 @@ final class Front extends HttpHandler {
     }
 
     private static void everyHeader(Response response) {
-        response.setHeader("Date", DATE.format(Instant.now()));
+        response.setHeader("Date", HttpDate.now());
         response.setHeader("X-Content-Type-Options", "nosniff");
         response.setHeader("Referrer-Policy", "same-origin");
         response.setHeader("Cross-Origin-Resource-Policy", "same-origin");

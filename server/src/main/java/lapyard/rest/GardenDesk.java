@@ -12,6 +12,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
+import lapyard.job.SawAdvice;
 import lapyard.json.GardenReader;
 import lapyard.json.GardenSchema;
 import lapyard.json.JobSheetJson;
@@ -71,6 +72,9 @@ public final class GardenDesk implements Desk {
 
     @Override
     public Optional<String> jobSheetPart(String document, String part) {
+        if (part.equals("advice")) {
+            return Optional.of(JobSheetJson.advice(SawAdvice.of(sheet(document))).toString());
+        }
         ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
         boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags").contains(part);
@@ -88,6 +92,16 @@ public final class GardenDesk implements Desk {
     }
 
     @Override
+    public byte[] bench(String document, BenchAsk ask) {
+        JobSheet sheet = sheet(document);
+        try {
+            return BenchPrint.file(BenchPrint.pages(sheet, ask), ask);
+        } catch (IllegalArgumentException e) {
+            throw new Refused(List.of(Finding.stop(ask.sheets(), e.getMessage(), null, "leave the parameter out for what is usual")));
+        }
+    }
+
+    @Override
     public String slipCsv(String document) {
         return SlipCsv.write(sheet(document).slip());
     }
@@ -95,7 +109,8 @@ public final class GardenDesk implements Desk {
     @Override
     public String solve(String kind, String problem) {
         try {
-            return SolveLine.cutting(problem, SOLVE_SECONDS).toString();
+            return (kind.equals("cutting") ? SolveLine.cutting(problem, SOLVE_SECONDS) : SolveLine.rolls(problem, SOLVE_SECONDS))
+                    .toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));
         }

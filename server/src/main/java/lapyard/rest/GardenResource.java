@@ -41,7 +41,8 @@ public final class GardenResource {
     public Response put(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
         Stored current = shelf.standing(id);
         long expected = Tags.expected(ifMatch, current);
-        return save(current, expected, Documents.object(body.text()), body.text());
+        Documents.object(body.text());
+        return save(current, expected, body.text());
     }
 
     @PATCH
@@ -54,14 +55,14 @@ public final class GardenResource {
         ObjectNode patch = Documents.object(body.text());
         ObjectNode before = Documents.object(current.document());
         ObjectNode after = (ObjectNode) Documents.merged(before, patch);
-        return save(current, expected, after, after.equals(before) ? current.document() : after.toString());
+        return save(current, expected, after.equals(before) ? current.document() : after.toString());
     }
 
-    private Response save(Stored current, long expected, ObjectNode document, String text) {
+    private Response save(Stored current, long expected, String text) {
         // a stale change is told so before anything is said about its contents
         if (current.revision() != expected && !current.document().equals(text)) throw shelf.stale(current, expected);
         List<Finding> findings = shelf.checked(text);
-        Change change = shelf.store().save(current.id(), expected, Documents.name(document), text);
+        Change change = shelf.store().save(current.id(), expected, Documents.name(text), text);
         return shelf.answer(change, expected, findings);
     }
 

@@ -1,8 +1,5 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -44,20 +41,24 @@ public final class GardensResource {
         int rows = Asked.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE);
         boolean ofDeleted = Asked.flag("deleted", deleted);
         GardenList list = shelf.store().list(rows, Asked.word("after", after), ofDeleted);
-        ObjectNode answer = JsonNodeFactory.instance.objectNode();
-        ArrayNode gardens = answer.putArray("gardens");
-        for (GardenList.Row row : list.rows()) {
-            gardens.addObject()
-                    .put("id", row.id())
-                    .put("name", row.name())
-                    .put("revision", row.revision())
-                    .put("changed", row.changed().toString());
-        }
-        answer.put("total", list.total());
         Optional<String> next = list.next()
                 .map(id -> "/api/gardens?after=" + id + "&limit=" + rows + (ofDeleted ? "&deleted=true" : ""));
-        next.ifPresent(address -> answer.put("next", address));
-        Response.ResponseBuilder response = Response.ok(answer.toString());
+        Response.ResponseBuilder response = Response.ok(Json.text(json -> {
+            json.writeStartObject();
+            json.writeArrayFieldStart("gardens");
+            for (GardenList.Row row : list.rows()) {
+                json.writeStartObject();
+                json.writeStringField("id", row.id());
+                json.writeStringField("name", row.name());
+                json.writeNumberField("revision", row.revision());
+                json.writeStringField("changed", row.changed().toString());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeNumberField("total", list.total());
+            if (next.isPresent()) json.writeStringField("next", next.get());
+            json.writeEndObject();
+        }));
         next.ifPresent(address -> response.header(HttpHeaders.LINK, "<" + address + ">; rel=\"next\""));
         return response.build();
     }
@@ -66,9 +67,9 @@ public final class GardensResource {
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response create(Body body) {
-        String name = Documents.name(Documents.object(body.text()));
+        Documents.object(body.text());
         List<Finding> findings = shelf.checked(body.text());
-        Stored stored = shelf.created(new NewGarden(newId(), name, body.text()));
+        Stored stored = shelf.created(new NewGarden(newId(), Documents.name(body.text()), body.text()));
         return Shelf.receipt(
                 Response.status(201).header(HttpHeaders.LOCATION, "/api/gardens/" + stored.id()), stored, findings);
     }

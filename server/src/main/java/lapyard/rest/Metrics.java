@@ -29,7 +29,10 @@ final class Metrics {
         StringBuilder text = new StringBuilder();
         head(text, "lapyard_requests_total", "counter", "requests answered");
         for (Map.Entry<String, LongAdder> entry : new ConcurrentSkipListMap<>(requests).entrySet())
-            line(text, "lapyard_requests_total" + entry.getKey(), entry.getValue().sum());
+            line(
+                    text,
+                    "lapyard_requests_total" + entry.getKey(),
+                    entry.getValue().sum());
         value(text, "lapyard_requests_running", "gauge", "requests being answered", running.sum());
         value(text, "lapyard_request_seconds_total", "counter", "time spent on answered requests", nanos.sum() / 1e9);
         value(text, "lapyard_saves_total", "counter", "changes put on disk", saves.sum());

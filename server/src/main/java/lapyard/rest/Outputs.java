@@ -46,6 +46,10 @@ final class Outputs {
         return keep(kind, document, () -> Output.of(desk.plan(document, format, scale, paper, revisionText)));
     }
 
+    Output bench(String document, BenchAsk ask) {
+        return keep("bench " + ask, document, () -> Output.of(desk.bench(document, ask)));
+    }
+
     Output slipCsv(String document) {
         return keep("slip.csv", document, () -> Output.of(desk.slipCsv(document)));
     }
@@ -72,9 +76,9 @@ final class Outputs {
     private Output keep(String kind, String document, Supplier<Output> maker) {
         Optional<Output> known = kept(kind, document);
         if (known.isPresent()) return known.get();
-        misses.increment();
         String key = key(kind, document);
-        FutureTask<Output> mine = new FutureTask<>(maker::get);
+        // looks once more: another may have kept it between the look above and the turn to make it
+        FutureTask<Output> mine = new FutureTask<>(() -> kept(kind, document).orElseGet(() -> made(maker)));
         FutureTask<Output> task = making.putIfAbsent(key, mine);
         if (task == null) {
             task = mine;
@@ -86,6 +90,11 @@ final class Outputs {
             }
         }
         return result(task);
+    }
+
+    private Output made(Supplier<Output> maker) {
+        misses.increment();
+        return maker.get();
     }
 
     private void put(String key, Output output) {

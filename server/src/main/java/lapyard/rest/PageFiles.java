@@ -13,7 +13,7 @@ import org.glassfish.grizzly.http.Method;
 import org.glassfish.grizzly.http.server.Request;
 import org.glassfish.grizzly.http.server.Response;
 
-/** The page: a fixed table of the files under {@code META-INF/resources/} of the class path; nothing else is reachable. */
+/** The page: a fixed table of what lies under {@code META-INF/resources/} of the class path, and nothing else. */
 final class PageFiles {
     private static final String FOLDER = "META-INF/resources/";
     private static final Map<String, String> TYPES = Map.ofEntries(
@@ -34,7 +34,8 @@ final class PageFiles {
     /** Sources and development builds inside library jars, which no page asks for. */
     private static final Pattern LEFT_OUT = Pattern.compile("webjars/.*/(src|development|node|test)/.*");
 
-    private static final Pattern INLINE_SCRIPT = Pattern.compile("<script(?![^>]*\\bsrc=)[^>]*>(.*?)</script>", Pattern.DOTALL);
+    private static final Pattern INLINE_SCRIPT =
+            Pattern.compile("<script(?![^>]*\\bsrc=)[^>]*>(.*?)</script>", Pattern.DOTALL);
 
     private final ClassLoader loader;
     private final Map<String, String> resources = new HashMap<>();
@@ -46,7 +47,8 @@ final class PageFiles {
         this.loader = loader;
         for (String file : Packed.files(loader, FOLDER)) {
             String ending = file.substring(file.lastIndexOf('.') + 1);
-            if (TYPES.containsKey(ending) && !LEFT_OUT.matcher(file).matches()) resources.put("/" + file, FOLDER + file);
+            if (TYPES.containsKey(ending) && !LEFT_OUT.matcher(file).matches())
+                resources.put("/" + file, FOLDER + file);
         }
         if (resources.containsKey("/index.html")) resources.put("/", resources.get("/index.html"));
     }
@@ -97,7 +99,9 @@ final class PageFiles {
         Matcher script = INLINE_SCRIPT.matcher(new String(html, StandardCharsets.UTF_8));
         while (script.find()) {
             byte[] digest = Output.sha256().digest(script.group(1).getBytes(StandardCharsets.UTF_8));
-            sources.append(" 'sha256-").append(Base64.getEncoder().encodeToString(digest)).append('\'');
+            sources.append(" 'sha256-")
+                    .append(Base64.getEncoder().encodeToString(digest))
+                    .append('\'');
         }
         return sources.toString();
     }

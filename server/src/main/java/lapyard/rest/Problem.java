@@ -1,11 +1,11 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.core.JsonGenerator;
 import jakarta.ws.rs.core.Response;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import lapyard.plan.Finding;
 
 /**
@@ -45,32 +45,49 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
     }
 
     String json() {
-        ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("title", title(status)).put("status", status).put("detail", detail);
-        more.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(entry -> put(node, entry));
-        if (!snags.isEmpty()) node.set("snags", snags(snags));
-        return node.toString();
+        return Json.text(json -> {
+            json.writeStartObject();
+            json.writeStringField("title", title(status));
+            json.writeNumberField("status", status);
+            json.writeStringField("detail", detail);
+            for (Map.Entry<String, Object> entry : new TreeMap<>(more).entrySet()) write(json, entry);
+            if (!snags.isEmpty()) writeSnags(json, snags);
+            json.writeEndObject();
+        });
     }
 
-    private static void put(ObjectNode node, Map.Entry<String, Object> entry) {
-        Object value = entry.getValue();
-        if (value instanceof Long number) node.put(entry.getKey(), number);
-        else if (value instanceof List<?> list) list.forEach(each -> node.withArray(entry.getKey()).add((String) each));
-        else node.put(entry.getKey(), (String) value);
-    }
-
-    /** Findings as every answer shows them. */
-    static ArrayNode snags(List<Finding> findings) {
-        ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        for (Finding finding : findings) {
-            ObjectNode node = list.addObject();
-            node.put("weight", finding.weight().name()).put("where", finding.where()).put("text", finding.text());
-            finding.amount()
-                    .ifPresent(amount ->
-                            node.putObject("amount").put("value", amount.value()).put("unit", amount.unit()));
-            ArrayNode ways = node.putArray("ways");
-            finding.ways().forEach(ways::add);
+    private static void write(JsonGenerator json, Map.Entry<String, Object> entry) throws IOException {
+        json.writeFieldName(entry.getKey());
+        if (entry.getValue() instanceof Long number) {
+            json.writeNumber(number);
+        } else if (entry.getValue() instanceof List<?> list) {
+            json.writeStartArray();
+            for (Object each : list) json.writeString((String) each);
+            json.writeEndArray();
+        } else {
+            json.writeString((String) entry.getValue());
         }
-        return list;
+    }
+
+    /** The member {@code snags}, as every answer shows findings. */
+    static void writeSnags(JsonGenerator json, List<Finding> findings) throws IOException {
+        json.writeArrayFieldStart("snags");
+        for (Finding finding : findings) {
+            json.writeStartObject();
+            json.writeStringField("weight", finding.weight().name());
+            json.writeStringField("where", finding.where());
+            json.writeStringField("text", finding.text());
+            if (finding.amount().isPresent()) {
+                json.writeObjectFieldStart("amount");
+                json.writeNumberField("value", finding.amount().get().value());
+                json.writeStringField("unit", finding.amount().get().unit());
+                json.writeEndObject();
+            }
+            json.writeArrayFieldStart("ways");
+            for (String way : finding.ways()) json.writeString(way);
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 }

@@ -10,12 +10,12 @@ import jakarta.ws.rs.core.UriInfo;
 import jakarta.ws.rs.ext.ExceptionMapper;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import lapyard.store.StoreFault;
 
-/** Turns whatever a resource throws into a problem. What nobody foresaw is logged under an id and shows that id only. */
+/** Turns what is thrown into a problem. What nobody foresaw is logged under an id, and the answer shows only that. */
 final class Problems implements ExceptionMapper<Throwable> {
     private static final Logger LOG = System.getLogger("lapyard.rest");
 
@@ -24,9 +24,12 @@ final class Problems implements ExceptionMapper<Throwable> {
 
     @Override
     public Response toResponse(Throwable thrown) {
-        if (thrown instanceof Refusal refusal) return response(refusal.problem()).build();
-        if (thrown instanceof Desk.Refused refused) return response(new Refusal(refused.findings()).problem()).build();
-        if (thrown instanceof StoreFault fault) return response(ofFault(fault)).header(HttpHeaders.RETRY_AFTER, 5).build();
+        if (thrown instanceof Refusal refusal)
+            return response(refusal.problem()).build();
+        if (thrown instanceof Desk.Refused refused)
+            return response(new Refusal(refused.findings()).problem()).build();
+        if (thrown instanceof StoreFault fault)
+            return response(ofFault(fault)).header(HttpHeaders.RETRY_AFTER, 5).build();
         if (thrown instanceof WebApplicationException web && web.getResponse().getStatus() < 500) return ofJersey(web);
         return response(unforeseen(thrown)).build();
     }
@@ -47,14 +50,16 @@ final class Problems implements ExceptionMapper<Throwable> {
     private String detail(WebApplicationException web) {
         return switch (web.getResponse().getStatus()) {
             case 404 -> "there is nothing at this address";
-            case 405 -> web instanceof NotAllowedException
-                    ? "this address does not take that method; Allow names those it takes"
-                    : "this address does not take that method";
+            case 405 ->
+                web instanceof NotAllowedException
+                        ? "this address does not take that method; Allow names those it takes"
+                        : "this address does not take that method";
             case 406 -> "this address cannot answer in the form that Accept asks for";
-            case 415 -> web instanceof NotSupportedException && uri.getPath().startsWith("api/")
-                    ? "this address does not take a body of that Content-Type:"
-                            + " send application/json, or application/merge-patch+json with PATCH"
-                    : "this address does not take a body of that Content-Type";
+            case 415 ->
+                web instanceof NotSupportedException && uri.getPath().startsWith("api/")
+                        ? "this address does not take a body of that Content-Type:"
+                                + " send application/json, or application/merge-patch+json with PATCH"
+                        : "this address does not take a body of that Content-Type";
             default -> "the request cannot be read as it stands";
         };
     }
@@ -62,13 +67,24 @@ final class Problems implements ExceptionMapper<Throwable> {
     private static Problem ofFault(StoreFault fault) {
         String id = logged(fault);
         return fault.full()
-                ? new Problem(507, "the disk is full: nothing was changed; make room and send it again", Map.of("id", id), List.of())
-                : new Problem(503, "the store cannot be used now: nothing was changed; try again", Map.of("id", id), List.of());
+                ? new Problem(
+                        507,
+                        "the disk is full: nothing was changed; make room and send it again",
+                        Map.of("id", id),
+                        List.of())
+                : new Problem(
+                        503,
+                        "the store cannot be used now: nothing was changed; try again",
+                        Map.of("id", id),
+                        List.of());
     }
 
     static Problem unforeseen(Throwable thrown) {
         return new Problem(
-                500, "this should not have happened; the server's log says more under the id", Map.of("id", logged(thrown)), List.of());
+                500,
+                "this should not have happened; the server's log says more under the id",
+                Map.of("id", logged(thrown)),
+                List.of());
     }
 
     private static String logged(Throwable thrown) {

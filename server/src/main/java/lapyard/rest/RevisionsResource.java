@@ -1,8 +1,6 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.core.JsonGenerator;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
@@ -13,8 +11,10 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import lapyard.store.Revision;
 import lapyard.store.Stored;
 
@@ -37,33 +37,44 @@ public final class RevisionsResource {
         int rows = Asked.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE);
         int below = Asked.number("before", before, 1, Integer.MAX_VALUE).orElse(Integer.MAX_VALUE);
         Stored stored = shelf.everKept(id);
-        ObjectNode answer = JsonNodeFactory.instance.objectNode();
-        answer.put("id", id).put("revision", stored.revision()).put("deleted", stored.deleted());
-        ArrayNode revisions = answer.putArray("revisions");
         List<Revision> history = shelf.store().history(id, rows, below);
-        for (Revision revision : history) {
-            ObjectNode line = revisions
-                    .addObject()
-                    .put("number", revision.number())
-                    .put("kind", revision.kind().name().toLowerCase(Locale.ROOT))
-                    .put("name", revision.name())
-                    .put("saved", revision.saved().toString());
-            revision.restored().ifPresent(number -> line.put("restored", number));
-        }
-        Response.ResponseBuilder response = Response.ok().header(HttpHeaders.ETAG, Tags.of(stored));
-        if (!history.isEmpty() && history.get(history.size() - 1).number() > 1) {
-            String next = "/api/gardens/" + id + "/revisions?before="
-                    + history.get(history.size() - 1).number() + "&limit=" + rows;
-            answer.put("next", next);
-            response.header(HttpHeaders.LINK, "<" + next + ">; rel=\"next\"");
-        }
-        return response.entity(answer.toString()).build();
+        long last = history.isEmpty() ? 1 : history.get(history.size() - 1).number();
+        Optional<String> next = last == 1
+                ? Optional.empty()
+                : Optional.of("/api/gardens/" + id + "/revisions?before=" + last + "&limit=" + rows);
+        Response.ResponseBuilder response = Response.ok(Json.text(json -> {
+            json.writeStartObject();
+            json.writeStringField("id", id);
+            json.writeNumberField("revision", stored.revision());
+            json.writeBooleanField("deleted", stored.deleted());
+            json.writeArrayFieldStart("revisions");
+            for (Revision revision : history) write(json, revision);
+            json.writeEndArray();
+            if (next.isPresent()) json.writeStringField("next", next.get());
+            json.writeEndObject();
+        }));
+        next.ifPresent(address -> response.header(HttpHeaders.LINK, "<" + address + ">; rel=\"next\""));
+        return response.header(HttpHeaders.ETAG, Tags.of(stored)).build();
+    }
+
+    private static void write(JsonGenerator json, Revision revision) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("number", revision.number());
+        json.writeStringField("kind", revision.kind().name().toLowerCase(Locale.ROOT));
+        if (revision.restored().isPresent())
+            json.writeNumberField("restored", revision.restored().getAsLong());
+        json.writeStringField("name", revision.name());
+        json.writeStringField("saved", revision.saved().toString());
+        json.writeEndObject();
     }
 
     @GET
     @Path("{number}")
     @Produces(MediaType.APPLICATION_JSON)
-    public Response get(@PathParam("id") String id, @PathParam("number") String number, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+    public Response get(
+            @PathParam("id") String id,
+            @PathParam("number") String number,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         return Shelf.document(revision(id, number), have);
     }
 
@@ -83,8 +94,6 @@ public final class RevisionsResource {
     private Stored revision(String id, String number) {
         Stored current = shelf.everKept(id);
         int wanted = Asked.number("the revision", number, 1, Integer.MAX_VALUE).getAsInt();
-        return shelf.store()
-                .revision(id, wanted)
-                .orElseThrow(() -> Shelf.noRevision(id, wanted, current.revision()));
+        return shelf.store().revision(id, wanted).orElseThrow(() -> Shelf.noRevision(id, wanted, current.revision()));
     }
 }

@@ -26,7 +26,7 @@ public final class Samples {
             if (!file.matches("[a-z0-9][a-z0-9-]{0,39}\\.json")) continue;
             String text = text(file);
             String id = file.substring(0, file.length() - ".json".length());
-            samples.add(new NewGarden(id, Documents.name(Documents.object(text)), text));
+            samples.add(new NewGarden(id, Documents.name(text), text));
         }
         return samples;
     }

@@ -1,13 +1,12 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import lapyard.store.NewGarden;
 
 /** The gardens that come with the program, to look at or to start from. */
 @Path("api/samples")
@@ -21,9 +20,17 @@ public final class SamplesResource {
     @GET
     @Produces(MediaType.APPLICATION_JSON)
     public Response list() {
-        ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        samples.all().forEach(sample -> list.addObject().put("id", sample.id()).put("name", sample.name()));
-        return Response.ok(list.toString()).build();
+        return Response.ok(Json.text(json -> {
+                    json.writeStartArray();
+                    for (NewGarden sample : samples.all()) {
+                        json.writeStartObject();
+                        json.writeStringField("id", sample.id());
+                        json.writeStringField("name", sample.name());
+                        json.writeEndObject();
+                    }
+                    json.writeEndArray();
+                }))
+                .build();
     }
 
     @GET

@@ -34,6 +34,8 @@ public final class Server implements AutoCloseable {
     private static final List<Logger> QUIET = List.of(
             Logger.getLogger("org.glassfish.jersey.internal.inject.Providers"),
             Logger.getLogger("org.glassfish.grizzly"));
+    /** It logs a port that cannot be opened, with a stack trace, and throws as well. */
+    private static final Logger PORTS = Logger.getLogger("org.glassfish.grizzly.http.server.HttpServer");
 
     private final HttpServer http;
     private final NetworkListener listener;
@@ -59,11 +61,12 @@ public final class Server implements AutoCloseable {
             throws IOException {
         binding.check();
         QUIET.forEach(logger -> logger.setLevel(Level.SEVERE));
+        PORTS.setLevel(Level.OFF);
         Metrics metrics = new Metrics();
         Outputs outputs = new Outputs(desk, OUTPUT_BYTES);
         Executor threads = task -> new Thread(task, "lapyard-start").start();
-        CompletableFuture<HttpHandler> api =
-                CompletableFuture.supplyAsync(() -> container(store, desk, new Samples(files), outputs, metrics), threads);
+        CompletableFuture<HttpHandler> api = CompletableFuture.supplyAsync(
+                () -> container(store, desk, new Samples(files), outputs, metrics), threads);
         CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
 
         HttpServer http = new HttpServer();
@@ -71,22 +74,37 @@ public final class Server implements AutoCloseable {
         listener.setTraceEnabled(false);
         listener.setDefaultErrorPageGenerator((request, status, reason, description, thrown) -> {
             request.getResponse().setContentType(Problem.TYPE);
-            if (status >= 500 && thrown != null) return Problems.unforeseen(thrown).json();
+            if (status >= 500 && thrown != null)
+                return Problems.unforeseen(thrown).json();
             return Problem.of(status, "the request cannot be read as it stands").json();
         });
         CompressionConfig compression = listener.getCompressionConfig();
         compression.setCompressionMode(CompressionConfig.CompressionMode.ON);
         compression.setCompressionMinSize(1024);
         compression.setCompressibleMimeTypes(
-                "text/html", "text/css", "text/javascript", "text/csv", "text/plain",
-                "application/json", "application/schema+json", "application/problem+json", "image/svg+xml");
+                "text/html",
+                "text/css",
+                "text/javascript",
+                "text/csv",
+                "text/plain",
+                "application/json",
+                "application/schema+json",
+                "application/problem+json",
+                "image/svg+xml");
         listener.registerAddOn(new UpgradesDeclined());
-        http.addListener(listener);
         ServerConfiguration configuration = http.getServerConfiguration();
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
         configuration.setJmxEnabled(false);
         configuration.addHttpHandler(new Front(new Guard(binding), page::join, api::join, metrics), "/");
         http.start();
+        // only now, with its handler in place: a listener that starts with the server answers 404 for a moment
+        http.addListener(listener);
+        try {
+            listener.start(); // does nothing where adding it started it, and says why where it could not
+        } catch (IOException noPort) {
+            http.shutdownNow();
+            throw noPort;
+        }
         return new Server(http, listener, binding.host(), api);
     }
 

@@ -22,6 +22,9 @@ public final class SheetsResource {
     private static final Map<String, String> DRAWN =
             Map.of("svg", "image/svg+xml", "pdf", "application/pdf", "png", "image/png");
     private static final int SMALLEST_SCALE = 5000;
+    private static final int MOST_PAGES = 100_000;
+    private static final int LONGEST_MM = 100_000;
+    private static final int MOST_MINUTES = 1440;
 
     private final Shelf shelf;
     private final Outputs outputs;
@@ -36,13 +39,17 @@ public final class SheetsResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response jobSheet(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(outputs.jobSheet(stored.document()), MediaType.APPLICATION_JSON, have).build();
+        return answer(outputs.jobSheet(stored.document()), MediaType.APPLICATION_JSON, have)
+                .build();
     }
 
     @GET
     @Path("job-sheet/{part}")
     @Produces(MediaType.APPLICATION_JSON)
-    public Response part(@PathParam("id") String id, @PathParam("part") String part, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+    public Response part(
+            @PathParam("id") String id,
+            @PathParam("part") String part,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
         String name = Asked.word("the part", part).orElseThrow();
         Output output = outputs.jobSheetPart(stored.document(), name)
@@ -62,10 +69,53 @@ public final class SheetsResource {
         Optional<String> onPaper = Asked.word("paper", paper);
         Stored stored = shelf.standing(id);
         LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
-        Output output = outputs.plan(
-                stored.document(), format, asked, onPaper, "revision " + stored.revision() + ", " + day);
+        Output output =
+                outputs.plan(stored.document(), format, asked, onPaper, "revision " + stored.revision() + ", " + day);
         return answer(output, DRAWN.get(format), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(stored, "plan." + format) + "\"")
+                .build();
+    }
+
+    /** The sheets for the bench: all as PDF or one as SVG; those of an older revision are stamped stale. */
+    @GET
+    @Path("{sheets: saw-day|rolls}.{format: pdf|svg}")
+    public Response bench(
+            @PathParam("id") String id,
+            @PathParam("sheets") String sheets,
+            @PathParam("format") String format,
+            @QueryParam("page") String page,
+            @QueryParam("paper") String paper,
+            @QueryParam("mono") String mono,
+            @QueryParam("longest") String longest,
+            @QueryParam("cut") String minutesACut,
+            @QueryParam("setting") String minutesASetting,
+            @QueryParam("revision") String revision,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored newest = shelf.standing(id);
+        OptionalInt wanted = Asked.number("revision", revision, 1, Integer.MAX_VALUE);
+        Stored stored = wanted.isEmpty()
+                ? newest
+                : shelf.store().revision(id, wanted.getAsInt())
+                        .orElseThrow(() -> Shelf.noRevision(id, wanted.getAsInt(), newest.revision()));
+        Optional<String> stale = stored.revision() == newest.revision()
+                ? Optional.empty()
+                : Optional.of("made from revision " + stored.revision() + "; the garden is at revision " + newest.revision()
+                        + ". Print again before you cut.");
+        LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
+        BenchAsk ask = new BenchAsk(
+                sheets,
+                format,
+                Asked.number("page", page, 1, MOST_PAGES).orElse(1),
+                Asked.word("paper", paper),
+                Asked.flag("mono", mono),
+                Asked.number("longest", longest, 1, LONGEST_MM),
+                Asked.number("cut", minutesACut, 0, MOST_MINUTES),
+                Asked.number("setting", minutesASetting, 0, MOST_MINUTES),
+                "revision " + stored.revision() + ", " + day,
+                stale);
+        String name = file(stored, sheets + (format.equals("svg") ? "-" + ask.page() : "") + "." + format);
+        return answer(outputs.bench(stored.document(), ask), DRAWN.get(format), have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"")
                 .build();
     }
 

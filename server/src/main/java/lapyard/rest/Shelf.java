@@ -1,7 +1,5 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
@@ -71,13 +69,19 @@ final class Shelf {
 
     /** What a change left behind, with its entity tag. */
     static Response receipt(Response.ResponseBuilder response, Stored stored, List<Finding> findings) {
-        ObjectNode receipt = JsonNodeFactory.instance.objectNode();
-        receipt.put("id", stored.id())
-                .put("name", stored.name())
-                .put("revision", stored.revision())
-                .put("saved", stored.saved().toString())
-                .set("snags", Problem.snags(findings));
-        return response.header(HttpHeaders.ETAG, Tags.of(stored)).type(MediaType.APPLICATION_JSON).entity(receipt.toString()).build();
+        String receipt = Json.text(json -> {
+            json.writeStartObject();
+            json.writeStringField("id", stored.id());
+            json.writeStringField("name", stored.name());
+            json.writeNumberField("revision", stored.revision());
+            json.writeStringField("saved", stored.saved().toString());
+            Problem.writeSnags(json, findings);
+            json.writeEndObject();
+        });
+        return response.header(HttpHeaders.ETAG, Tags.of(stored))
+                .type(MediaType.APPLICATION_JSON)
+                .entity(receipt)
+                .build();
     }
 
     /** 412 with the current revision and, where the older one is known, what changed since. */
@@ -87,8 +91,8 @@ final class Shelf {
         more.put("revision", current.revision());
         String since = store().revision(current.id(), expected)
                 .map(old -> {
-                    List<String> changed = Documents.changed(
-                            Documents.object(old.document()), Documents.object(current.document()));
+                    List<String> changed =
+                            Documents.changed(Documents.object(old.document()), Documents.object(current.document()));
                     more.put("yours", expected);
                     more.put("changed", changed);
                     return "you changed revision " + expected + ", and since then "

@@ -46,7 +46,11 @@ final class Tags {
         if (ifMatch.strip().equals("*")) return current.revision();
         List<String> named = named(ifMatch);
         if (named.contains(Long.toString(current.revision()))) return current.revision();
-        return named.stream().filter(tag -> tag.matches("[0-9]{1,18}")).mapToLong(Long::parseLong).findFirst().orElse(0);
+        return named.stream()
+                .filter(tag -> tag.matches("[0-9]{1,18}"))
+                .mapToLong(Long::parseLong)
+                .findFirst()
+                .orElse(0);
     }
 
     private static List<String> named(String header) {

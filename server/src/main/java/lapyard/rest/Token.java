@@ -17,8 +17,8 @@ public final class Token {
     /** @throws IllegalArgumentException if it is shorter than {@value #LEAST_CHARACTERS} characters or holds a space */
     public static Token of(String secret) {
         if (secret.length() < LEAST_CHARACTERS)
-            throw new IllegalArgumentException("the token has " + secret.length() + " characters and needs "
-                    + LEAST_CHARACTERS + " or more");
+            throw new IllegalArgumentException(
+                    "the token has " + secret.length() + " characters and needs " + LEAST_CHARACTERS + " or more");
         if (!secret.chars().allMatch(character -> character > ' ' && character < 127))
             throw new IllegalArgumentException("the token may hold letters, digits and signs of ASCII, no spaces");
         return new Token(hash(secret));

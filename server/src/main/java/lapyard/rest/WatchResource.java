@@ -33,6 +33,7 @@ public final class WatchResource {
     @GET
     @Path("metrics")
     public Response metrics() {
-        return Response.ok(metrics.text(outputs), "text/plain; version=0.0.4; charset=utf-8").build();
+        return Response.ok(metrics.text(outputs), "text/plain; version=0.0.4; charset=utf-8")
+                .build();
     }
 }

@@ -73,7 +73,8 @@ final class DataFolder implements AutoCloseable {
         } catch (IOException notUsable) {
             return new Held.Unusable("it cannot be made or entered (" + notUsable + ")");
         }
-        if (!HELD.add(folder)) return new Held.InUse(OptionalLong.of(ProcessHandle.current().pid()));
+        if (!HELD.add(folder))
+            return new Held.InUse(OptionalLong.of(ProcessHandle.current().pid()));
         Held held = holdFree(folder);
         if (!(held instanceof Held.Folder)) HELD.remove(folder);
         return held;

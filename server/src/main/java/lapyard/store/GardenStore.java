@@ -54,7 +54,8 @@ public final class GardenStore implements AutoCloseable {
         return folder.read(connection -> {
             long total = count(connection, deleted);
             List<GardenList.Row> rows = new ArrayList<>();
-            String from = after.isPresent() ? " and (sort_key, id) > (select sort_key, id from garden where id = ?)" : "";
+            String from =
+                    after.isPresent() ? " and (sort_key, id) > (select sort_key, id from garden where id = ?)" : "";
             try (PreparedStatement select = connection.prepareStatement("select id, name, revision, changed from garden"
                     + " where deleted = ?" + from + " order by sort_key, id limit ?")) {
                 int column = 1;
@@ -70,7 +71,8 @@ public final class GardenStore implements AutoCloseable {
             }
             boolean more = rows.size() > limit;
             List<GardenList.Row> page = more ? rows.subList(0, limit) : rows;
-            return new GardenList(page, total, more ? Optional.of(page.get(limit - 1).id()) : Optional.empty());
+            return new GardenList(
+                    page, total, more ? Optional.of(page.get(limit - 1).id()) : Optional.empty());
         });
     }
 

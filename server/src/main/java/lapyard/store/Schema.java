@@ -37,7 +37,7 @@ final class Schema {
     }
 
     private static void migrate(String url) throws SQLException {
-        MIGRATIONS.setLevel(Level.WARNING);
+        MIGRATIONS.setLevel(Level.OFF); // what goes wrong is thrown, and said once by whoever catches it
         try {
             Flyway.configure()
                     .dataSource(url, null, null)

@@ -20,6 +20,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.ResourceLock;
@@ -31,7 +33,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 @ResourceLock("standard streams")
 class CommandsTest {
     private static final Set<String> OUTPUTS =
-            Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json");
+            Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json",
+                    "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir
@@ -92,6 +95,51 @@ class CommandsTest {
             }
         }
         assertTrue(Files.readString(out.resolve("slip.csv")).contains(sheet.at("/slip/total").asText()));
+        for (JsonNode cutting : sheet.get("cutting")) {
+            int boards = cutting.get("boards").size();
+            assertEquals(cutting.at("/result/boards").asInt(), boards);
+            assertEquals(boards, cutting.at("/boards/" + (boards - 1) + "/number").asInt());
+            assertTrue(cutting.at("/batches/minutes").asDouble() > 0, cutting.get("section").asText());
+            assertTrue(cutting.at("/ledger/stages").size() > 0);
+        }
+        assertEquals(sheet.get("cutting").size(), sheet.get("advice").size());
+        for (String sheets : List.of("saw-day", "rolls")) {
+            int pages = pages(out.resolve(sheets + ".pdf"));
+            for (int page = 1; page <= pages; page++) {
+                String svg = Files.readString(out.resolve("%s-%02d.svg".formatted(sheets, page)));
+                assertTrue(svg.contains("sheet " + page + " of " + pages), sheets + page);
+            }
+            assertFalse(Files.exists(out.resolve("%s-%02d.svg".formatted(sheets, pages + 1))));
+        }
+    }
+
+    private static int pages(Path pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            return document.getNumberOfPages();
+        }
+    }
+
+    @Test
+    void aSmallerGardenLeavesNoOlderSheetsBehind() throws IOException {
+        Path out = folder.resolve("out");
+        run("take-off", "../samples/terrace-feet.json", "--out", out.toString());
+        assertTrue(Files.exists(out.resolve("saw-day-08.svg")));
+        Path own = Files.writeString(out.resolve("saw-day-notes.svg"), "mine");
+        run("take-off", "../samples/three-entries.json", "--out", out.toString(), "--mono");
+        assertEquals(pages(out.resolve("saw-day.pdf")), Files.list(out).filter(f -> f.getFileName().toString().matches("saw-day-\\d+\\.svg")).count());
+        assertTrue(Files.exists(own));
+    }
+
+    /** 9 boards of 2400: 6 x 2300 and 3 x two of 1100 are 12 cuts at 2 settings; at 1 and 20 minutes 12 + 40 = 52. */
+    @Test
+    void timesAndFirstCutsFollowWhatIsAsked() throws IOException {
+        Path out = folder.resolve("out");
+        Ended ended = run("take-off", "../samples/three-entries.json", "--out", out.toString(), "--minutes-a-cut", "1", "--minutes-a-setting", "20",
+                "--longest", "2000");
+        assertEquals(0, ended.code(), ended.err());
+        String first = Files.readString(out.resolve("saw-day-01.svg"));
+        assertTrue(first.contains("First cuts at the merchant") && first.contains(">1110<") && first.contains("stays too long"), first);
+        assertTrue(Files.readString(out.resolve("saw-day-02.svg")).contains("12 cuts × 1 min + 2 settings × 20 min = 52 min"));
     }
 
     @Test
@@ -121,7 +169,7 @@ class CommandsTest {
             {"beds":[{"width":240,"depth":1200}]} | 60 too short
             {"beds":[{"width":460,"depth":1200}]} | 40 too narrow inside
             {"ground":{"outline":[[0,0],[5000,0],[5000,5000],[0,5000]]},"beds":[],"paths":[{"line":[[0,2000],[6000,2000]],"width":900}]} | path P1
-            {"ground":{"levels":[{"at":[0,0],"drop":1}]},"beds":[]} | readings give no plane
+            {"ground":{"levels":[{"at":[0,0],"drop":1}]},"beds":[]} | level readings that a fall needs
             """)
     void aStopIsSaidAndNothingIsWritten(String text, String says) throws IOException {
         Path out = folder.resolve("out");
@@ -144,6 +192,8 @@ class CommandsTest {
             take-off ../samples/village-hall.json --out target/never --scale 10 | too large for A3 at 1:10
             take-off ../samples/village-hall.json --out target/never --scale 0  | scale
             take-off ../samples/village-hall.json --out target/never --paper A9 | A9
+            take-off ../samples/three-entries.json --out target/never --longest 0 | longest part to carry
+            take-off ../samples/three-entries.json --out target/never --minutes-a-cut -1 | minutes a cut
             snags                                 | GARDEN.json
             solve cutting absent.jsonl            | absent.jsonl is not there
             solve planting x                      | planting
@@ -204,7 +254,7 @@ class CommandsTest {
 
     private static Set<String> names(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new));
+            return files.map(file -> file.getFileName().toString().replaceAll("-\\d+\\.svg$", "-N.svg")).collect(Collectors.toCollection(TreeSet::new));
         }
     }
 }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.net.ConnectException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
@@ -86,8 +87,15 @@ class ServeCommandTest {
 
     @Test
     void onceAnswersItsOwnRequestsAndSaysWhatWasNotAnswered() {
-        Ran ran = run(Map.of("LAPYARD_TOKEN", "a-token-of-26-characters-ok"), "--once", "--port", "0", "--host",
-                "0.0.0.0", "--data", folder.toString());
+        Ran ran = run(
+                Map.of("LAPYARD_TOKEN", "a-token-of-26-characters-ok"),
+                "--once",
+                "--port",
+                "0",
+                "--host",
+                "0.0.0.0",
+                "--data",
+                folder.toString());
         List<String> lines = ran.said().lines().toList();
         assertTrue(lines.get(0).startsWith("Lapyard answers at http://0.0.0.0:"), ran::said);
         assertEquals(lines.size() == 1 ? 0 : 1, ran.exit(), ran::said);
@@ -108,10 +116,21 @@ class ServeCommandTest {
         }
 
         static Process start(Path data) throws IOException {
+            return start(data, 0);
+        }
+
+        static Process start(Path data, int port) throws IOException {
             List<String> command = new ArrayList<>(List.of(
                     Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
-                    ServeMain.class.getName(), "--port", "0", "--data", data.toString()));
+                    "-XX:TieredStopAtLevel=1",
+                    "-XX:+UseSerialGC",
+                    "-cp",
+                    System.getProperty("java.class.path"),
+                    ServeMain.class.getName(),
+                    "--port",
+                    Integer.toString(port),
+                    "--data",
+                    data.toString()));
             return new ProcessBuilder(command).start();
         }
 
@@ -134,9 +153,36 @@ class ServeCommandTest {
     }
 
     @Test
+    void theVeryFirstRequestThatGetsThroughIsAnsweredWell() throws Exception {
+        int port;
+        try (ServerSocket free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            port = free.getLocalPort();
+        }
+        Process process = Serving.start(folder, port);
+        try {
+            String answer = null;
+            while (answer == null && process.isAlive()) {
+                try (Socket socket = new Socket("127.0.0.1", port)) {
+                    socket.getOutputStream()
+                            .write("GET /health HTTP/1.0\r\nHost: localhost\r\n\r\n"
+                                    .getBytes(StandardCharsets.US_ASCII));
+                    answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+                } catch (ConnectException notOpenYet) {
+                    Thread.onSpinWait();
+                }
+            }
+            String first = answer;
+            assertTrue(first != null && first.startsWith("HTTP/1.1 200 "), () -> first);
+        } finally {
+            process.destroyForcibly();
+        }
+    }
+
+    @Test
     void aStopLetsTheSaveThatIsComingInEndAndTheNextStartHasIt() throws Exception {
         String location;
-        try (Serving first = new Serving(folder); Socket slow = new Socket("127.0.0.1", first.address.getPort())) {
+        try (Serving first = new Serving(folder);
+                Socket slow = new Socket("127.0.0.1", first.address.getPort())) {
             HttpResponse<String> created = first.send(first.to("/api/gardens").POST(BodyPublishers.ofString(BED)));
             assertEquals(201, created.statusCode(), created::body);
             location = created.headers().firstValue("Location").orElseThrow();
@@ -162,8 +208,10 @@ class ServeCommandTest {
 
             Process third = Serving.start(folder);
             String refusal = Serving.reader(third).readLine();
-            assertEquals("data folder " + folder + " is in use by another Lapyard (process " + second.process.pid()
-                    + "): stop that one, or give another folder with --data", refusal);
+            assertEquals(
+                    "data folder " + folder + " is in use by another Lapyard (process " + second.process.pid()
+                            + "): stop that one, or give another folder with --data",
+                    refusal);
             assertEquals(2, third.waitFor());
             assertEquals(200, second.send(second.to(location)).statusCode());
         }

@@ -11,7 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class BruteForceTest {
-    private static final int CASES = 400;
+    private static final int CASES = 300;
 
     /** Up to eight pieces of up to five lengths, up to four boards, some on hand only, some without a good face. */
     static CuttingProblem random(long seed) {

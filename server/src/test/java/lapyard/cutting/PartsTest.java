@@ -78,7 +78,7 @@ class PartsTest {
             boolean[] open = new boolean[problem.stocks()];
             Arrays.fill(open, true);
             Knapsack knapsack = new Knapsack(problem, new Budget(Effort.FULL));
-            knapsack.solve(values, problem.demand, open);
+            knapsack.solve(values, problem.demand, open, new long[problem.stocks()]);
             for (int k = 0; k < problem.stocks(); k++) {
                 long best = enumerate(problem, values, 0, problem.capacity[k]);
                 assertEquals(best, knapsack.best(k), "seed " + seed);

@@ -158,6 +158,16 @@ class PlanDrawingTest {
     }
 
     @Test
+    void everyLevelIsWrittenBesideItsCross() throws Exception {
+        for (Paper paper : List.of(Paper.A4, Paper.A3, Paper.A1)) {
+            Drawn drawn = Drawn.of(chapel(A3.on(paper)));
+            for (String drop : List.of("412", "409", "486", "501")) {
+                assertTrue(drawn.says(drop), drop + " on " + paper.label());
+            }
+        }
+    }
+
+    @Test
     void bedsWithoutRoomForANameAreCounted() throws Exception {
         List<Bed> heap = new ArrayList<>();
         for (int i = 0; i < 40; i++) {
@@ -206,20 +216,37 @@ class PlanDrawingTest {
         assertEquals(1000 / 50.0, swing[2] - swing[0], 0.0011);
         assertEquals(1000 / 50.0, swing[3] - swing[1], 0.0011);
         assertEquals(12000 / 50.0, swing[2] - yard[0], 0.0011);
-        // It hangs at 2300 and its closed leaf runs to the further end of the side.
+        // It hangs at 2300 and its closed leaf runs away from the house.
         assertEquals(2300 / 50.0, yard[3] - swing[3], 0.0011);
     }
 
     @Test
     void aGateThatSwingsOutLeavesTheYard() {
-        Ground.KeepClear out = new Ground.KeepClear("gate", List.of(new Point(12000, 2300)), 0, 1000, false);
-        GatePlace place = GatePlace.of(out, List.of(TestGardens.YARD)).orElseThrow();
-        assertEquals(new Point(13000, 2300), place.open());
-        assertEquals(new Point(12000, 3300), place.closed());
-        Ground.KeepClear named = new Ground.KeepClear("gate", List.of(new Point(12000, 2300), new Point(12000, 1300)), 0, 1000, true);
-        place = GatePlace.of(named, List.of(TestGardens.YARD)).orElseThrow();
-        assertEquals(new Point(11000, 2300), place.open());
-        assertEquals(new Point(12000, 1300), place.closed());
+        GateSwing out = swing(false, new Point(12000, 2300), new Point(12000, 3300));
+        assertPoint(13000, 2300, out.open().orElseThrow());
+        assertPoint(12000, 3300, out.closed().orElseThrow());
+        GateSwing hungTheOtherWay = swing(true, new Point(12000, 2300), new Point(12000, 1300));
+        assertPoint(11000, 2300, hungTheOtherWay.open().orElseThrow());
+        assertPoint(12000, 1300, hungTheOtherWay.closed().orElseThrow());
+    }
+
+    /** A leaf whose closed side nobody named may lie either way: half a disc, of radius 1000 about (12000, 2300). */
+    @Test
+    void aGateWithItsHingeAloneKeepsHalfADisc() {
+        Box in = Box.round(swing(true, new Point(12000, 2300)).swept());
+        assertEquals(List.of(11000.0, 1300.0, 12000.0, 3300.0), List.of(in.left(), in.low(), in.right(), in.high()));
+        Box out = Box.round(swing(false, new Point(12000, 2300)).swept());
+        assertEquals(13000, out.right(), 1e-6);
+        assertEquals(12000, out.left(), 1e-6);
+    }
+
+    private static GateSwing swing(boolean in, Point... points) {
+        return GateSwing.of(new Ground.KeepClear("gate", List.of(points), 0, 1000, in), List.of(TestGardens.YARD));
+    }
+
+    private static void assertPoint(double x, double y, Point actual) {
+        assertEquals(x, actual.x(), 1e-6);
+        assertEquals(y, actual.y(), 1e-6);
     }
 
     @Test

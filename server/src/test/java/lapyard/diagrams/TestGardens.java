@@ -149,7 +149,7 @@ final class TestGardens {
                         new Ground.Surface("grass", corners(0, 1500, 4600, 1500, 4600, 9328, 0, 9000)),
                         new Ground.Surface("gravel", corners(9500, 5200, 12000, 5200, 12000, 7000, 9500, 8250))),
                 List.of(
-                        new Ground.KeepClear("gate", List.of(new Point(12000, 2300)), 0, 1000, true),
+                        new Ground.KeepClear("gate", List.of(new Point(12000, 2300), new Point(12000, 3300)), 0, 1000, true),
                         new Ground.KeepClear("drain cover",
                                 List.of(new Point(700, 400), new Point(1300, 400), new Point(1300, 1000), new Point(700, 1000)),
                                 300, 0, false),

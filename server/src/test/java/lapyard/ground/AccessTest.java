@@ -107,7 +107,7 @@ class AccessTest {
                 Beds.box("N", 0, 1840, 2400, 1200),
                 Beds.box("O", 0, 4240, 2400, 1200));
         Finding note = Beds.about(found, "bed M, bed N", "between").orElseThrow();
-        assertEquals("640 between beds M and N, 560 under the usual 1200. Move one of them 560.", note.text());
+        assertEquals("640 between beds M and N, 560 under the usual 1200. Move one of them 560.", Spoken.of(note));
         assertEquals(560, note.amount().orElseThrow().value());
         assertFalse(Beds.about(found, "bed N, bed O", "between").isPresent(), "exactly 1200");
     }
@@ -126,6 +126,6 @@ class AccessTest {
                 Clashes.of(Beds.garden(Beds.yard(null), List.of(), List.of(Beds.path("P", 900, 0, 0, 0, 5000))));
         assertEquals(
                 "900 wide, 300 under the usual 1200. Widen it to 1200.",
-                found.get(0).text());
+                Spoken.of(found.get(0)));
     }
 }

@@ -39,7 +39,7 @@ class ClashesTest {
         Finding finding = findings.get(0);
         assertTrue(finding.amount().isPresent() && !finding.ways().isEmpty(), finding.toString());
         for (String way : finding.ways()) {
-            assertTrue(finding.text().toLowerCase().contains(way.toLowerCase()), finding.text());
+            assertTrue(Spoken.of(finding).toLowerCase().contains(way.toLowerCase()), Spoken.of(finding));
         }
         return finding;
     }
@@ -47,19 +47,19 @@ class ClashesTest {
     @Test
     void aBedOverTheEdgeSaysByHowMuchWhereAndHowToMend() {
         Finding snag = only(snags(Beds.garden(Beds.yard(YARD), Beds.box("N", 3000, 7940, 2400, 1200))));
-        assertEquals("140 over the edge at corner 3. Move 140 towards the house, or cut depth to 1060.", snag.text());
+        assertEquals("140 over the edge at corner 3. Move 140 towards the house, or cut depth to 1060.", Spoken.of(snag));
         assertEquals("bed N", snag.where());
         assertEquals(140, snag.amount().orElseThrow().value());
         assertEquals(Weight.SNAG, snag.weight());
         Finding right = only(snags(Beds.garden(Beds.yard(YARD), Beds.box("N", 9740, 100, 2400, 1200))));
-        assertEquals("140 over the edge at corner 2. Move left 140, or cut width to 2260.", right.text());
+        assertEquals("140 over the edge at corner 2. Move left 140, or cut width to 2260.", Spoken.of(right));
     }
 
     @Test
     void aTurnedBedIsCutInItsOwnWidthAndDepth() {
         Bed turned = Beds.bed("N", Outline.rectangle(2400, 1200), new Placement(new Point(1060, 2000), 90, false));
         Finding snag = only(snags(Beds.garden(Beds.yard(YARD), turned)));
-        assertEquals("140 over the edge at corner 3. Move right 140, or cut depth to 1060.", snag.text());
+        assertEquals("140 over the edge at corner 3. Move right 140, or cut depth to 1060.", Spoken.of(snag));
     }
 
     @Test
@@ -67,7 +67,7 @@ class ClashesTest {
         Bed mirrored = Beds.bed("N", Outline.rectangle(2400, 1200), new Placement(new Point(2260, 100), 0, true));
         assertEquals(
                 "140 over the edge at corner 2. Move right 140, or cut width to 2260.",
-                only(snags(Beds.garden(Beds.yard(YARD), mirrored))).text());
+                Spoken.of(only(snags(Beds.garden(Beds.yard(YARD), mirrored)))));
     }
 
     @Test
@@ -82,7 +82,7 @@ class ClashesTest {
     void aCornerOfTheYardInsideAWallIsFoundThough() {
         Outline notched = Beds.outline(0, 0, 12000, 0, 12000, 9000, 7000, 9000, 6000, 3000, 5000, 9000, 0, 9000);
         Finding snag = only(snags(Beds.garden(Beds.yard(notched), Beds.box("M", 4900, 2000, 2200, 1200))));
-        assertEquals("200 over the edge along wall C. Move 200 towards the house, or cut depth to 1000.", snag.text());
+        assertEquals("200 over the edge along wall C. Move 200 towards the house, or cut depth to 1000.", Spoken.of(snag));
     }
 
     @Test
@@ -90,11 +90,11 @@ class ClashesTest {
         Finding snag = only(snags(Beds.garden(
                 Beds.yard(YARD), Beds.box("M", 3000, 3000, 2400, 1200), Beds.box("N", 5280, 3000, 2400, 1200))));
         assertEquals("bed N", snag.where());
-        assertEquals("0.14 m2 across bed M. Move right 120.", snag.text());
+        assertEquals("0.14 m2 across bed M. Move right 120.", Spoken.of(snag));
         assertEquals(0.144, snag.amount().orElseThrow().value());
         Finding before = only(snags(Beds.garden(
                 Beds.yard(YARD), Beds.box("M", 5280, 3000, 2400, 1200), Beds.box("N", 3000, 3000, 2400, 1200))));
-        assertEquals("0.14 m2 across bed M. Move left 120, or cut width to 2280.", before.text());
+        assertEquals("0.14 m2 across bed M. Move left 120, or cut width to 2280.", Spoken.of(before));
     }
 
     @Test
@@ -104,7 +104,7 @@ class ClashesTest {
                 Beds.box("M", 3000, 3000, 2400, 1200),
                 Beds.box("O", 7750, 3000, 2400, 1200),
                 Beds.bed("N", Beds.outline(0, 0, 2400, 0, 2400, 1200, 1200, 1200, 1200, 600, 0, 600), 5280, 3000))));
-        assertTrue(snag.ways().stream().noneMatch(way -> way.contains("right")), snag.text());
+        assertTrue(snag.ways().stream().noneMatch(way -> way.contains("right")), Spoken.of(snag));
         assertEquals("Move 600 towards the house", snag.ways().get(0));
     }
 
@@ -127,7 +127,7 @@ class ClashesTest {
         }
         beds[5] = Beds.box("W", 1000, 1500, 5000, 900);
         Finding snag = only(snags(Beds.garden(Beds.yard(YARD), beds)));
-        assertEquals("1.80 m2 across beds B0, B1, B2 and 2 more. Move it to a free place.", snag.text());
+        assertEquals("1.80 m2 across beds B0, B1, B2 and 2 more. Move it to a free place.", Spoken.of(snag));
     }
 
     @Test
@@ -135,13 +135,13 @@ class ClashesTest {
         KeepClear cover =
                 new KeepClear("cover", Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false);
         Finding snag = only(snags(Beds.garden(with(cover), Beds.box("M", 6780, 3000, 2400, 1200))));
-        assertEquals("120 too near the cover: 180 away, 300 to keep clear. Move right 120.", snag.text());
+        assertEquals("120 too near the cover: 180 away, 300 to keep clear. Move right 120.", Spoken.of(snag));
         assertEquals(120, snag.amount().orElseThrow().value());
         assertEquals(List.of(), snags(Beds.garden(with(cover), Beds.box("M", 6900, 3000, 2400, 1200))));
         Finding over = only(snags(Beds.garden(with(cover), Beds.box("M", 6400, 3000, 2400, 1200))));
         assertEquals(
                 "500 over the cover, clearance of 300 included. Move right 500, or move 900 away from the house.",
-                over.text());
+                Spoken.of(over));
     }
 
     @Test
@@ -150,7 +150,7 @@ class ClashesTest {
         Finding corner = only(snags(Beds.garden(with(tap), Beds.box("M", 6240, 3320, 2400, 1200))));
         assertEquals(
                 List.of(), snags(Beds.garden(with(tap), Beds.box("M", 6300, 3400, 2400, 1200))), "300 and 400 are 500");
-        assertTrue(corner.text().startsWith("100 too near the tap: 400 away"), corner.text());
+        assertTrue(Spoken.of(corner).startsWith("100 too near the tap: 400 away"), Spoken.of(corner));
     }
 
     @Test
@@ -172,7 +172,7 @@ class ClashesTest {
             assertEquals(List.of(), found);
         } else {
             Finding snag = only(found);
-            assertEquals("220 into the swing of the gate. Move 220 away from the house.", snag.text());
+            assertEquals("220 into the swing of the gate. Move 220 away from the house.", Spoken.of(snag));
         }
     }
 
@@ -199,7 +199,7 @@ class ClashesTest {
         assertEquals(
                 "2.40 m2 on slab, 0.48 m2 on grass: the two settle differently. "
                         + "Move left 400, or cut width to 2000, or give it one kind of ground.",
-                snag.text());
+                Spoken.of(snag));
         assertEquals(0.48, snag.amount().orElseThrow().value());
     }
 
@@ -220,7 +220,7 @@ class ClashesTest {
                 List.of(),
                 0);
         Finding note = only(Clashes.of(Beds.garden(ground)));
-        assertEquals("8.00 m2 of the yard has no surface. Draw what it is.", note.text());
+        assertEquals("8.00 m2 of the yard has no surface. Draw what it is.", Spoken.of(note));
         assertEquals(Weight.NOTE, note.weight());
         assertEquals(8.0, note.amount().orElseThrow().value());
     }
@@ -238,9 +238,7 @@ class ClashesTest {
         List<Finding> found = snags(Beds.garden(ground, Beds.box("M", 7000, 1000, 2400, 1200)));
         assertEquals(
                 "4.00 m2 drawn as both. Draw one of them back to their common edge.",
-                Beds.about(found, "surfaces slab and deck", "both")
-                        .orElseThrow()
-                        .text());
+                Spoken.of(Beds.about(found, "surfaces slab and deck", "both").orElseThrow()));
         assertTrue(Beds.about(found, "bed M", "not designed here")
                 .orElseThrow()
                 .ways()
@@ -256,13 +254,34 @@ class ClashesTest {
         assertEquals("path P", stop.where());
         assertEquals(
                 "140 outside the yard at point 2 of its line. End it 140 sooner, or move point 2 of its line inwards.",
-                stop.text());
+                Spoken.of(stop));
         Finding side =
                 only(snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 500, 0, 500, 9000)))));
-        assertTrue(side.ways().contains("Narrow it to 1000"), side.text());
+        assertTrue(side.ways().contains("Narrow it to 1000"), Spoken.of(side));
         assertEquals(
                 List.of(),
                 snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 600, 0, 600, 9000)))));
+    }
+
+    @Test
+    void aPathWithoutLengthOrWidthIsASnag() {
+        Garden garden = Beds.garden(
+                Beds.yard(YARD), List.of(), List.of(Beds.path("P", 900, 10, 10), Beds.path("Q", 0, 0, 0, 0, 500)));
+        assertEquals(2, snags(garden).size());
+        assertEquals(
+                "0 m2 of ground to walk on. Give its line 2 different points and a width, or strike it off.",
+                Spoken.of(snags(garden).get(0)));
+    }
+
+    @Test
+    void outlinesWithoutAreaStopAndNothingElseIsMeasured() {
+        List<Finding> found = Clashes.of(Beds.garden(
+                Beds.yard(YARD),
+                Beds.bed("A", Beds.outline(0, 0, 1000, 0, 500, 0), 0, 0),
+                Beds.bed("B", Beds.outline(0, 0, 0, 0, 0, 0), 0, 0)));
+        assertEquals(
+                List.of("bed A", "bed B"), found.stream().map(Finding::where).toList());
+        assertTrue(found.stream().allMatch(finding -> finding.weight() == Weight.STOP));
     }
 
     @Test
@@ -272,7 +291,7 @@ class ClashesTest {
                 List.of(Beds.box("M", 3500, 1000, 2400, 1200)),
                 List.of(Beds.path("P", 1200, 3000, 0, 3000, 9000)));
         Finding note = Beds.about(Clashes.of(garden), "bed M, path P", "taken").orElseThrow();
-        assertEquals("0.12 m2 of path P taken by bed M. Move right 100.", note.text());
+        assertEquals("0.12 m2 of path P taken by bed M. Move right 100.", Spoken.of(note));
         assertEquals(Weight.NOTE, note.weight());
     }
 
@@ -281,7 +300,7 @@ class ClashesTest {
         Finding stop = Clashes.of(Beds.garden(Beds.yard(Beds.outline(0, 0, 10000, 8000, 10000, 0, 0, 8000))))
                 .get(0);
         assertEquals(Weight.STOP, stop.weight());
-        assertTrue(stop.text().startsWith("Sides cross or touch at (5000, 4000)"), stop.text());
+        assertTrue(Spoken.of(stop).startsWith("Sides cross or touch at (5000, 4000)"), Spoken.of(stop));
     }
 
     @Test
@@ -343,7 +362,7 @@ class ClashesTest {
             moved[at] = beds[at].withPlacement(
                     new Placement(new Point(was.at().x() + dx, was.at().y() + dy), was.turnDeg(), was.mirror()));
             String fact =
-                    snag.text().replaceAll("^[0-9.]+ (m2 )?", "").replaceAll("[:.].*| at corner.*| along wall.*", "");
+                    Spoken.of(snag).replaceAll("^[0-9.]+ (m2 )?", "").replaceAll("[:.].*| at corner.*| along wall.*", "");
             assertFalse(
                     Beds.about(snags(Beds.garden(with(cover), moved)), snag.where(), fact)
                             .isPresent(),

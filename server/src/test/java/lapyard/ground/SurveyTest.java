@@ -34,7 +34,7 @@ class SurveyTest {
         assertEquals(
                 "Tapes 3100 and 2400 from marks 6000 apart cannot meet: 500 short. "
                         + "Tape it again, or check the distance between the marks.",
-                none.stop().text());
+                Spoken.of(none.stop()));
         assertEquals(Finding.Weight.STOP, none.stop().weight());
         var tooLong =
                 assertInstanceOf(Survey.Fix.CannotMeet.class, Survey.byTwoTapes("corner 3", 6000, 9000, 2000, true));
@@ -76,9 +76,7 @@ class SurveyTest {
         assertEquals(List.of(), square.findings());
         Survey.Walk open = Survey.walked(List.of(side(3000, 90), side(2000, 90), side(3084, 90), side(2000, 90)));
         assertEquals(84, open.closingErrorMm(), 1e-9);
-        assertTrue(open.findings()
-                .get(0)
-                .text()
+        assertTrue(Spoken.of(open.findings().get(0))
                 .startsWith("Outline does not close by 84; the tolerance is 20. Tape again"));
         assertEquals(
                 List.of(),
@@ -101,7 +99,7 @@ class SurveyTest {
                 Survey.check("side 3", yard.corner(2), yard.corner(3), 5560).orElseThrow();
         assertEquals(
                 "30.2 shorter than drawn, 5590.2; the tolerance is 20. Tape it again, or tape both corners again.",
-                off.text());
+                Spoken.of(off));
         assertEquals(30.2, off.amount().orElseThrow().value());
     }
 

@@ -160,6 +160,20 @@ class WorkedGardenTest {
         assertTrue(sheet.snags().stream().anyMatch(finding -> finding.weight() == Finding.Weight.SNAG && finding.text().contains("5900")));
     }
 
+    /** Inside 5400 x 4600, rise 400 - 45 - 25 + 50 = 380: 6160 x 5360, and the widest roll is 4000: 1360 short. */
+    @Test
+    void aLinerPieceWiderThanEveryRollIsNamedAndTheRestStaysIn() {
+        JobSheet sheet = sheet("{\"id\":\"W\",\"width\":5600,\"depth\":4800,\"courses\":2}," + N.replace("4200", "9000"), "");
+        assertTrue(sheet.leftOut());
+        assertTrue(sheet.slip().atLeast());
+        assertEquals(List.of("W-R1"), sheet.rolls().get(0).result().unplaced().stream().map(one -> one.id()).toList());
+        assertEquals(2000, sheet.rolls().get(0).result().rolls().get(0).boughtMm());
+        Finding snag = sheet.snags().stream().filter(finding -> finding.where().equals("liner, piece W-R1")).findFirst().orElseThrow();
+        assertEquals(Finding.Weight.SNAG, snag.weight());
+        assertEquals(1360, snag.amount().orElseThrow().value());
+        assertFalse(snag.ways().isEmpty());
+    }
+
     @Test
     void aSnagAcceptedByNameBecomesANoteWithItsReason() {
         String beds = M + "," + N.replace("4200", "2000");

@@ -48,32 +48,65 @@ class BadRequestsTest {
         return List.of(
                 served.send("POST", "/api/gardens", body, "Content-Type", json),
                 served.send("PUT", address, body, "Content-Type", json, "If-Match", "\"1\""),
-                served.send("PATCH", address, body, "Content-Type", "application/merge-patch+json", "If-Match", "\"1\""),
+                served.send(
+                        "PATCH", address, body, "Content-Type", "application/merge-patch+json", "If-Match", "\"1\""),
                 served.send("POST", "/api/job-sheet", body, "Content-Type", json),
                 served.send("POST", "/api/solve/cutting", body, "Content-Type", json));
     }
 
     @ParameterizedTest(name = "{0} is refused")
-    @ValueSource(strings = {
-        "", " \n", "x", "{", "}", "[", "[]", "\"text\"", "12", "null", "true", "{\"a\":}", "{\"a\":1,}", "{'a':1}",
-        "{\"a\":NaN}", "{\"a\":Infinity}", "{\"a\":01}", "{\"a\":1}{\"b\":2}", "{\"a\":1} x", "{\"a\":1,\"a\":2}",
-        "{\"a\":\"\\ud8\"}", "{\"a\":\"\u0001\"}", "{\"a\":1e}", "<garden/>", "name: yard"
-    })
+    @ValueSource(
+            strings = {
+                "",
+                " \n",
+                "x",
+                "{",
+                "}",
+                "[",
+                "[]",
+                "\"text\"",
+                "12",
+                "null",
+                "true",
+                "{\"a\":}",
+                "{\"a\":1,}",
+                "{'a':1}",
+                "{\"a\":NaN}",
+                "{\"a\":Infinity}",
+                "{\"a\":01}",
+                "{\"a\":1}{\"b\":2}",
+                "{\"a\":1} x",
+                "{\"a\":1,\"a\":2}",
+                "{\"a\":\"\\ud8\"}",
+                "{\"a\":\"\u0001\"}",
+                "{\"a\":1e}",
+                "<garden/>",
+                "name: yard"
+            })
     void aBodyThatIsNoJsonObjectIsRefused(String body) throws Exception {
         for (HttpResponse<String> response : everywhere(BodyPublishers.ofString(body))) problem(400, response);
     }
 
     @Test
     void theRefusalNamesThePlace() throws Exception {
-        String detail = problem(400, served.post("/api/gardens", "{\"name\":\"a\",\n \"beds\": oops}")).path("detail").asText();
+        String detail = problem(400, served.post("/api/gardens", "{\"name\":\"a\",\n \"beds\": oops}"))
+                .path("detail")
+                .asText();
         assertTrue(detail.contains("line 2, column 1"), detail);
-        assertTrue(problem(400, served.post("/api/gardens", "{\"name\":\"a\",\"name\":\"b\"}")).path("detail").asText().contains("twice"));
-        assertTrue(problem(400, served.post("/api/gardens", "{\"name\":")).path("detail").asText().contains("ends too early"));
+        assertTrue(problem(400, served.post("/api/gardens", "{\"name\":\"a\",\"name\":\"b\"}"))
+                .path("detail")
+                .asText()
+                .contains("twice"));
+        assertTrue(problem(400, served.post("/api/gardens", "{\"name\":"))
+                .path("detail")
+                .asText()
+                .contains("ends too early"));
     }
 
     @Test
     void deepNestingIsRefusedByItsDepth() throws Exception {
-        for (String deep : List.of("{\"a\":" + "[".repeat(65), "{\"a\":".repeat(100_000), "{\"a\":" + "[".repeat(1_000_000)))
+        for (String deep :
+                List.of("{\"a\":" + "[".repeat(65), "{\"a\":".repeat(100_000), "{\"a\":" + "[".repeat(1_000_000)))
             for (HttpResponse<String> response : everywhere(BodyPublishers.ofString(deep)))
                 assertTrue(problem(400, response).path("detail").asText().contains("nested deeper than 64"));
         String allowed = "{\"name\":\"deep\",\"x\":" + "[".repeat(62) + "]".repeat(62) + "}";
@@ -119,7 +152,16 @@ class BadRequestsTest {
 
     @Test
     void aPatchMustSayThatItIsAMergePatch() throws Exception {
-        problem(415, served.send("PATCH", address, BodyPublishers.ofString("{}"), "Content-Type", "application/json", "If-Match", "\"1\""));
+        problem(
+                415,
+                served.send(
+                        "PATCH",
+                        address,
+                        BodyPublishers.ofString("{}"),
+                        "Content-Type",
+                        "application/json",
+                        "If-Match",
+                        "\"1\""));
     }
 
     @Test
@@ -138,7 +180,9 @@ class BadRequestsTest {
     void aMethodThatIsNotTakenIsRefusedWithThoseThatAre(String method, String path) throws Exception {
         HttpResponse<String> response = served.send(method, path, BodyPublishers.noBody());
         problem(405, response);
-        assertTrue(response.headers().firstValue("Allow").orElse("").matches(".*(GET|POST).*"), () -> "" + response.headers());
+        assertTrue(
+                response.headers().firstValue("Allow").orElse("").matches(".*(GET|POST).*"),
+                () -> "" + response.headers());
     }
 
     @Test
@@ -153,9 +197,16 @@ class BadRequestsTest {
 
     @Test
     void otherEncodingsAreRefusedByNameAndAByteOrderMarkIsTaken() throws Exception {
-        String utf16 = problem(400, served.send("POST", "/api/gardens",
-                BodyPublishers.ofByteArray(BED.getBytes(StandardCharsets.UTF_16)), "Content-Type", "application/json"))
-                .path("detail").asText();
+        String utf16 = problem(
+                        400,
+                        served.send(
+                                "POST",
+                                "/api/gardens",
+                                BodyPublishers.ofByteArray(BED.getBytes(StandardCharsets.UTF_16)),
+                                "Content-Type",
+                                "application/json"))
+                .path("detail")
+                .asText();
         assertTrue(utf16.contains("UTF-16"), utf16);
         byte[] latin = "{\"name\":\"Höfe\"}".getBytes(StandardCharsets.ISO_8859_1);
         for (HttpResponse<String> response : everywhere(BodyPublishers.ofByteArray(latin))) problem(400, response);
@@ -174,15 +225,33 @@ class BadRequestsTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {
-        "GET /api/gardens/%zz HTTP/1.1", "GET /%00 HTTP/1.1", "GET /api/gardens/%ff%fe HTTP/1.1",
-        "GET /../../etc/passwd HTTP/1.1", "GET /%2e%2e/%2e%2e/x HTTP/1.1", "GET /..%2f..%2fx HTTP/1.1",
-        "GET //api//gardens HTTP/1.1", "GET /api/gardens/a|b\"c<d> HTTP/1.1", "GET /api/gardens?limit=%zz HTTP/1.1",
-        "GET /api/gardens?a=[]{}|^` HTTP/1.1", "GET /api/gardens/; HTTP/1.1", "GET /api/gardens;a=b HTTP/1.1",
-        "GET api HTTP/1.1", "GET * HTTP/1.1", "OPTIONS * HTTP/1.1", "GET http://127.0.0.1/none HTTP/1.1",
-        "GET http://[/ HTTP/1.1", "G\u00e9T / HTTP/1.1", "GET / HTTP/3.7", "GET /", "GET / x y HTTP/1.1", "nonsense",
-        "GET /\\..\\x HTTP/1.1", "GET /api/gardens/\u00ff HTTP/1.1"
-    })
+    @ValueSource(
+            strings = {
+                "GET /api/gardens/%zz HTTP/1.1",
+                "GET /%00 HTTP/1.1",
+                "GET /api/gardens/%ff%fe HTTP/1.1",
+                "GET /../../etc/passwd HTTP/1.1",
+                "GET /%2e%2e/%2e%2e/x HTTP/1.1",
+                "GET /..%2f..%2fx HTTP/1.1",
+                "GET //api//gardens HTTP/1.1",
+                "GET /api/gardens/a|b\"c<d> HTTP/1.1",
+                "GET /api/gardens?limit=%zz HTTP/1.1",
+                "GET /api/gardens?a=[]{}|^` HTTP/1.1",
+                "GET /api/gardens/; HTTP/1.1",
+                "GET /api/gardens;a=b HTTP/1.1",
+                "GET api HTTP/1.1",
+                "GET * HTTP/1.1",
+                "OPTIONS * HTTP/1.1",
+                "GET http://127.0.0.1/none HTTP/1.1",
+                "GET http://[/ HTTP/1.1",
+                "G\u00e9T / HTTP/1.1",
+                "GET / HTTP/3.7",
+                "GET /",
+                "GET / x y HTTP/1.1",
+                "nonsense",
+                "GET /\\..\\x HTTP/1.1",
+                "GET /api/gardens/\u00ff HTTP/1.1"
+            })
     void oddRequestLinesGetNoInsides(String line) throws Exception {
         String answer = served.raw(line + "\r\nHost: 127.0.0.1\r\nConnection: close\r\n\r\n");
         assertTrue(answer.isEmpty() || answer.matches("(?s)HTTP/1\\.[01] ([234]|505).*"), answer); // 505: its version
@@ -190,13 +259,29 @@ class BadRequestsTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {
-        "Content-Length: abc", "Content-Length: -1", "Content-Length: 99999999999999999999",
-        "Content-Length: 2\r\nContent-Length: 3", "Transfer-Encoding: nonsense", "If-Match: \u00ff\u0001",
-        "Accept: ;;;", "Accept: nonsense", "Accept-Encoding: \u00ff", "Content-Type: \u00ff/\u00ff", "Cookie: \u00ff=;",
-        "Accept-Language: ,,;q=x", "If-None-Match: \"", "If-None-Match: x", "If-Modified-Since: never", "Range: bytes=x",
-        "Expect: miracles", "X: ", ": x", "Host: 127.0.0.1"
-    })
+    @ValueSource(
+            strings = {
+                "Content-Length: abc",
+                "Content-Length: -1",
+                "Content-Length: 99999999999999999999",
+                "Content-Length: 2\r\nContent-Length: 3",
+                "Transfer-Encoding: nonsense",
+                "If-Match: \u00ff\u0001",
+                "Accept: ;;;",
+                "Accept: nonsense",
+                "Accept-Encoding: \u00ff",
+                "Content-Type: \u00ff/\u00ff",
+                "Cookie: \u00ff=;",
+                "Accept-Language: ,,;q=x",
+                "If-None-Match: \"",
+                "If-None-Match: x",
+                "If-Modified-Since: never",
+                "Range: bytes=x",
+                "Expect: miracles",
+                "X: ",
+                ": x",
+                "Host: 127.0.0.1"
+            })
     void oddHeadersGetNoInsides(String header) throws Exception {
         for (String line : List.of("GET " + address, "PUT " + address, "POST /api/gardens")) {
             String answer = served.raw(line + " HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n"

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,15 +50,27 @@ class DocumentsTest {
                 List.of("beds", "name", "new", "old"),
                 Documents.changed(
                         Documents.object("{\"name\":\"a\",\"beds\":[{\"width\":1}],\"saw\":{\"kerf\":4},\"old\":1}"),
-                        Documents.object("{\"saw\":{\"kerf\":4},\"beds\":[{\"width\":2}],\"name\":\"b\",\"new\":null}")));
+                        Documents.object(
+                                "{\"saw\":{\"kerf\":4},\"beds\":[{\"width\":2}],\"name\":\"b\",\"new\":null}")));
     }
 
     @Test
     void aGardenWithoutANameIsListedAsSuch() {
-        for (String document : List.of("{}", "{\"name\":\" \"}", "{\"name\":{\"x\":1}}", "{\"name\":null}"))
-            assertEquals(
-                    document.contains("null") ? "null" : Documents.UNNAMED,
-                    document.contains("null") ? "null" : Documents.name(Documents.object(document)));
-        assertEquals("Hof", Documents.name(Documents.object("{\"name\":\" Hof \"}")));
+        for (String document : List.of(
+                "{}",
+                "{\"name\":\" \"}",
+                "{\"name\":{\"x\":1}}",
+                "{\"name\":null}",
+                "{\"beds\":[{\"name\":\"inner\"}]}"))
+            assertEquals(Documents.UNNAMED, Documents.name(document), document);
+        assertEquals("Hof", Documents.name("{\"beds\":[{\"name\":\"inner\"}],\"name\":\" Hof \"}"));
+    }
+
+    /** RFC 9110, 5.6.7: Sun, 06 Nov 1994 08:49:37 GMT. */
+    @Test
+    void aDateIsWrittenAsTheStandardShows() {
+        assertEquals(
+                "Sun, 06 Nov 1994 08:49:37 GMT",
+                HttpDate.of(OffsetDateTime.of(1994, 11, 6, 8, 49, 37, 0, ZoneOffset.UTC)));
     }
 }

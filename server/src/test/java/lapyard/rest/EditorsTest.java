@@ -49,7 +49,8 @@ class EditorsTest {
             JsonNode notes = Served.json(served.get(address)).path("notes");
             assertEquals(EDITORS * EDITS, notes.size());
             assertEquals("\"" + (EDITORS * EDITS + 1) + "\"", Served.etag(served.get(address)));
-            assertEquals(EDITORS * EDITS, acknowledged.values().stream().distinct().count());
+            assertEquals(
+                    EDITORS * EDITS, acknowledged.values().stream().distinct().count());
             for (Map.Entry<String, String> edit : acknowledged.entrySet()) {
                 assertTrue(notes.has(edit.getKey()), edit::toString);
                 String number = edit.getValue().replace("\"", "");

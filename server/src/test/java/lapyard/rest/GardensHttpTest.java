@@ -52,7 +52,8 @@ class GardensHttpTest {
         HttpResponse<String> got = served.get(address);
         assertEquals(200, got.statusCode());
         assertEquals("\"1\"", etag(got));
-        assertEquals("application/json", got.headers().firstValue("Content-Type").orElseThrow());
+        assertEquals(
+                "application/json", got.headers().firstValue("Content-Type").orElseThrow());
         assertEquals(spaced, got.body());
         assertEquals(304, served.get(address, "If-None-Match", "\"1\"").statusCode());
         assertEquals(200, served.get(address, "If-None-Match", "\"2\"").statusCode());
@@ -83,13 +84,16 @@ class GardensHttpTest {
     void aSnagIsKeptAndNamedInTheReceipt() throws Exception {
         HttpResponse<String> created = served.post("/api/gardens", BED.replace("2400", "6100"));
         assertEquals(201, created.statusCode());
-        assertEquals(100, json(created).path("snags").get(0).path("amount").path("value").asDouble());
+        assertEquals(
+                100,
+                json(created).path("snags").get(0).path("amount").path("value").asDouble());
     }
 
     @Test
     void aChangeNeedsTheRevisionItWasMadeFrom() throws Exception {
         String address = served.created(BED);
-        assertEquals(1, problem(428, served.put(address, WIDER)).path("revision").asInt());
+        assertEquals(
+                1, problem(428, served.put(address, WIDER)).path("revision").asInt());
         problem(428, served.patch(address, "{\"name\":\"Other\"}"));
         problem(428, served.delete(address));
         problem(428, served.post(address + "/revisions/1/restore", ""));
@@ -98,7 +102,8 @@ class GardensHttpTest {
         HttpResponse<String> put = served.put(address, WIDER, "If-Match", "\"1\"");
         assertEquals(200, put.statusCode());
         assertEquals("\"2\"", etag(put));
-        HttpResponse<String> patched = served.patch(address, "{\"name\":\"Other\",\"x\":{\"y\":1}}", "If-Match", "\"2\"");
+        HttpResponse<String> patched =
+                served.patch(address, "{\"name\":\"Other\",\"x\":{\"y\":1}}", "If-Match", "\"2\"");
         assertEquals(200, patched.statusCode());
         assertEquals("\"3\"", etag(patched));
         JsonNode document = json(served.get(address));
@@ -124,7 +129,8 @@ class GardensHttpTest {
             assertEquals("[\"beds\",\"name\"]", problem.path("changed").toString());
         }
         assertEquals(WIDER.replace("Yard", "Court"), served.get(address).body());
-        assertEquals(2, json(served.get(address + "/revisions")).path("revisions").size());
+        assertEquals(
+                2, json(served.get(address + "/revisions")).path("revisions").size());
     }
 
     @Test
@@ -154,7 +160,8 @@ class GardensHttpTest {
         HttpResponse<String> again = served.put(address, WIDER, "If-Match", "\"1\"");
         assertEquals(200, again.statusCode());
         assertEquals("\"2\"", etag(again));
-        assertEquals(2, json(served.get(address + "/revisions")).path("revisions").size());
+        assertEquals(
+                2, json(served.get(address + "/revisions")).path("revisions").size());
     }
 
     @Test
@@ -180,10 +187,17 @@ class GardensHttpTest {
 
     @Test
     void whatIsNotThereIsNotFound() throws Exception {
-        for (String path : List.of("/api/gardens/none", "/api/gardens/none/revisions", "/api/gardens/none/job-sheet",
-                "/api/gardens/none/plan.svg", "/api/gardens/none/slip.csv", "/api/none", "/none", "/api/samples/none",
-                "/api/gardens/%2e%2e%2fx", "/api/gardens/a%20b"))
-            problem(404, served.get(path));
+        for (String path : List.of(
+                "/api/gardens/none",
+                "/api/gardens/none/revisions",
+                "/api/gardens/none/job-sheet",
+                "/api/gardens/none/plan.svg",
+                "/api/gardens/none/slip.csv",
+                "/api/none",
+                "/none",
+                "/api/samples/none",
+                "/api/gardens/%2e%2e%2fx",
+                "/api/gardens/a%20b")) problem(404, served.get(path));
         problem(404, served.put("/api/gardens/none", BED, "If-Match", "\"1\""));
         problem(404, served.patch("/api/gardens/none", "{}", "If-Match", "\"1\""));
         problem(404, served.delete("/api/gardens/none", "If-Match", "\"1\""));
@@ -204,7 +218,8 @@ class GardensHttpTest {
         problem(410, served.put(address, WIDER, "If-Match", "\"2\""));
         problem(410, served.delete(address, "If-Match", "\"2\""));
         assertEquals(0, json(served.get("/api/gardens")).path("gardens").size());
-        assertEquals(1, json(served.get("/api/gardens?deleted=true")).path("gardens").size());
+        assertEquals(
+                1, json(served.get("/api/gardens?deleted=true")).path("gardens").size());
         HttpResponse<String> history = served.get(address + "/revisions");
         assertTrue(json(history).path("deleted").asBoolean());
         HttpResponse<String> back = served.post(address + "/revisions/1/restore", "", "If-Match", etag(history));
@@ -230,7 +245,9 @@ class GardensHttpTest {
         assertEquals("\"2\"", etag(second));
         JsonNode part = json(served.get(address + "/revisions?limit=2"));
         assertEquals(address + "/revisions?before=2&limit=2", part.path("next").asText());
-        assertEquals(1, json(served.get(part.path("next").asText())).path("revisions").size());
+        assertEquals(
+                1,
+                json(served.get(part.path("next").asText())).path("revisions").size());
     }
 
     @Test
@@ -252,8 +269,13 @@ class GardensHttpTest {
     @Test
     void parametersThatMakeNoSenseAreRefusedByName() throws Exception {
         String address = served.created(BED);
-        for (String path : List.of("/api/gardens?limit=0", "/api/gardens?limit=201", "/api/gardens?limit=x",
-                address + "/revisions?limit=-1", address + "/plan.svg?scale=0", address + "/plan.svg?scale=99999999999"))
+        for (String path : List.of(
+                "/api/gardens?limit=0",
+                "/api/gardens?limit=201",
+                "/api/gardens?limit=x",
+                address + "/revisions?limit=-1",
+                address + "/plan.svg?scale=0",
+                address + "/plan.svg?scale=99999999999"))
             assertTrue(problem(400, served.get(path)).path("detail").asText().contains("whole number"), path);
         problem(400, served.get("/api/gardens?after=../x"));
         problem(400, served.get("/api/gardens?deleted=yes"));

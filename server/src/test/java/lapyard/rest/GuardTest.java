@@ -48,9 +48,20 @@ class GuardTest {
     /** A page of another site whose name was rebound to this machine still sends that name as Host. */
     @ParameterizedTest(name = "Host {0} is {1}")
     @CsvSource({
-        "localhost, 200", "localhost:9000, 200", "LOCALHOST, 200", "127.0.0.1:1, 200", "127.1.2.3, 200", "[::1]:80, 200",
-        "elsewhere.example, 421", "localhost.elsewhere.example, 421", "127.0.0.1.elsewhere.example, 421",
-        "elsewhere.example:8080, 421", "192.168.0.7, 421", "[::2], 421", "0.0.0.0, 421", "user@localhost, 421"
+        "localhost, 200",
+        "localhost:9000, 200",
+        "LOCALHOST, 200",
+        "127.0.0.1:1, 200",
+        "127.1.2.3, 200",
+        "[::1]:80, 200",
+        "elsewhere.example, 421",
+        "localhost.elsewhere.example, 421",
+        "127.0.0.1.elsewhere.example, 421",
+        "elsewhere.example:8080, 421",
+        "192.168.0.7, 421",
+        "[::2], 421",
+        "0.0.0.0, 421",
+        "user@localhost, 421"
     })
     void onlyOurOwnNamesAreAnsweredTo(String host, int status) throws IOException {
         for (String path : List.of("/health", address)) {
@@ -61,10 +72,18 @@ class GuardTest {
 
     @ParameterizedTest(name = "Origin {0}, Sec-Fetch-Site {1} is {2}")
     @CsvSource({
-        "http://localhost:8080, same-origin, 201", "https://localhost:8080, none, 201", "'', '', 201", "'', none, 201",
+        "http://localhost:8080, same-origin, 201",
+        "https://localhost:8080, none, 201",
+        "'', '', 201",
+        "'', none, 201",
         "HTTP://LOCALHOST:8080, '', 201",
-        "http://elsewhere.example, '', 403", "http://localhost:3000, '', 403", "http://localhost, '', 403", "null, '', 403",
-        "'', cross-site, 403", "'', same-site, 403", "http://localhost:8080, cross-site, 403",
+        "http://elsewhere.example, '', 403",
+        "http://localhost:3000, '', 403",
+        "http://localhost, '', 403",
+        "null, '', 403",
+        "'', cross-site, 403",
+        "'', same-site, 403",
+        "http://localhost:8080, cross-site, 403",
         "http://localhost:8080.elsewhere.example, '', 403"
     })
     void anotherSitesPageMayNotWrite(String origin, String site, int status) throws IOException {
@@ -83,20 +102,27 @@ class GuardTest {
         problem(403, open.patch(address, "{}", foreign));
         problem(403, open.delete(address, foreign));
         problem(403, open.post(address + "/revisions/1/restore", "", foreign));
-        assertEquals(200, open.get(address, "Origin", "http://elsewhere.example").statusCode());
+        assertEquals(
+                200, open.get(address, "Origin", "http://elsewhere.example").statusCode());
     }
 
     @Test
     void aReadFromAnotherSiteGetsNoLeaveToShowWhatItGot() throws Exception {
         HttpResponse<String> got = open.get(address, "Origin", "http://elsewhere.example");
         assertTrue(got.headers().firstValue("Access-Control-Allow-Origin").isEmpty());
-        assertEquals("same-origin", got.headers().firstValue("Cross-Origin-Resource-Policy").orElseThrow());
+        assertEquals(
+                "same-origin",
+                got.headers().firstValue("Cross-Origin-Resource-Policy").orElseThrow());
     }
 
     @Test
     void everyAnswerCarriesTheGuardingHeaders() throws Exception {
-        for (HttpResponse<String> answer : List.of(open.get("/health"), open.get("/none"), open.get(address),
-                open.post("/api/gardens", "x"), open.get("/api/gardens", "Origin", "null"))) {
+        for (HttpResponse<String> answer : List.of(
+                open.get("/health"),
+                open.get("/none"),
+                open.get(address),
+                open.post("/api/gardens", "x"),
+                open.get("/api/gardens", "Origin", "null"))) {
             Map<String, List<String>> headers = answer.headers().map();
             assertEquals(List.of("nosniff"), headers.get("X-Content-Type-Options"));
             assertTrue(headers.get("Content-Security-Policy").get(0).startsWith("default-src 'none'"));
@@ -107,19 +133,32 @@ class GuardTest {
 
     @Test
     void withATokenNothingIsReadOrWrittenWithoutIt() throws Exception {
-        for (String wrong : List.of("", "Bearer", "Bearer ", "Bearer " + SECRET.substring(1), "Bearer " + SECRET + "x",
-                "Basic " + SECRET, SECRET)) {
+        for (String wrong : List.of(
+                "",
+                "Bearer",
+                "Bearer ",
+                "Bearer " + SECRET.substring(1),
+                "Bearer " + SECRET + "x",
+                "Basic " + SECRET,
+                SECRET)) {
             String[] headers = wrong.isEmpty() ? new String[0] : new String[] {"Authorization", wrong};
             for (HttpResponse<String> refused : List.of(
                     guarded.get("/api/gardens", headers), guarded.post("/api/gardens", BED, headers),
                     guarded.get("/metrics", headers), guarded.get("/api/none", headers))) {
                 problem(401, refused);
-                assertEquals("Bearer realm=\"lapyard\"", refused.headers().firstValue("WWW-Authenticate").orElseThrow());
+                assertEquals(
+                        "Bearer realm=\"lapyard\"",
+                        refused.headers().firstValue("WWW-Authenticate").orElseThrow());
             }
         }
         problem(401, guarded.get("/api/gardens?token=" + SECRET));
-        assertEquals(201, guarded.post("/api/gardens", BED, "Authorization", "Bearer " + SECRET).statusCode());
-        assertEquals(200, guarded.get("/api/gardens", "Authorization", "bearer " + SECRET).statusCode());
+        assertEquals(
+                201,
+                guarded.post("/api/gardens", BED, "Authorization", "Bearer " + SECRET)
+                        .statusCode());
+        assertEquals(
+                200,
+                guarded.get("/api/gardens", "Authorization", "bearer " + SECRET).statusCode());
         assertEquals(200, guarded.get("/health").statusCode());
     }
 

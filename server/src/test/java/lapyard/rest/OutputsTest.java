@@ -62,22 +62,33 @@ class OutputsTest {
         Outputs outputs = new Outputs(new SizesDesk(), 1 << 20);
         String bad = "{\"beds\":[{\"width\":0,\"depth\":1}]}";
         for (int i = 0; i < 2; i++)
-            assertEquals(1, assertThrows(Desk.Refused.class, () -> outputs.jobSheet(bad)).findings().size());
+            assertEquals(
+                    1,
+                    assertThrows(Desk.Refused.class, () -> outputs.jobSheet(bad))
+                            .findings()
+                            .size());
         assertEquals(0, outputs.bytes());
     }
 
     @Test
     void eachKindScaleAndPaperIsAnOutputOfItsOwn() {
         Outputs outputs = new Outputs(new SizesDesk(), 1 << 20);
-        String tag = outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A3"), "1").tag();
+        String tag = outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A3"), "1")
+                .tag();
         assertTrue(List.of(
-                        outputs.plan(garden(1), "pdf", OptionalInt.of(50), Optional.of("A3"), "1").tag(),
-                        outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A4"), "1").tag(),
-                        outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A3"), "2").tag())
+                        outputs.plan(garden(1), "pdf", OptionalInt.of(50), Optional.of("A3"), "1")
+                                .tag(),
+                        outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A4"), "1")
+                                .tag(),
+                        outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A3"), "2")
+                                .tag())
                 .stream()
                 .noneMatch(tag::equals));
         assertEquals(4, outputs.misses.sum());
-        assertEquals(tag, outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A3"), "1").tag());
+        assertEquals(
+                tag,
+                outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A3"), "1")
+                        .tag());
         assertEquals(1, outputs.hits.sum());
     }
 }

@@ -87,14 +87,23 @@ class PageFilesTest {
 
     @ParameterizedTest(name = "{0} is {1}")
     @CsvSource({
-        "/, text/html;charset=utf-8", "/index.html, text/html;charset=utf-8", "/app.js, text/javascript;charset=utf-8",
-        "/elements/yard.css, text/css;charset=utf-8", "/icons/bed.svg, image/svg+xml",
+        "/, text/html;charset=utf-8",
+        "/index.html, text/html;charset=utf-8",
+        "/app.js, text/javascript;charset=utf-8",
+        "/elements/yard.css, text/css;charset=utf-8",
+        "/icons/bed.svg, image/svg+xml",
         "/webjars/lit/1/index.js, text/javascript;charset=utf-8"
     })
     void filesOfThePageAreServedWithTheirType(String path, String type) throws Exception {
         HttpResponse<String> file = served.get(path);
         assertEquals(200, file.statusCode());
-        assertEquals(type, file.headers().firstValue("Content-Type").orElseThrow().replace("; ", ";").toLowerCase());
+        assertEquals(
+                type,
+                file.headers()
+                        .firstValue("Content-Type")
+                        .orElseThrow()
+                        .replace("; ", ";")
+                        .toLowerCase());
     }
 
     @Test
@@ -104,11 +113,24 @@ class PageFilesTest {
     }
 
     @ParameterizedTest(name = "{0} is not reachable")
-    @ValueSource(strings = {
-        "/notes.secret", "/webjars/lit/1/development/index.js", "/elements", "/elements/", "/META-INF/resources/app.js",
-        "/../lapyard/samples/hall.json", "/%2e%2e/lapyard/samples/hall.json", "/..%2flapyard/samples/hall.json",
-        "/lapyard/samples/hall.json", "/app.js/", "//app.js", "/app.js%00", "/app.js;x", "/APP.JS", "/elements%5cyard.css"
-    })
+    @ValueSource(
+            strings = {
+                "/notes.secret",
+                "/webjars/lit/1/development/index.js",
+                "/elements",
+                "/elements/",
+                "/META-INF/resources/app.js",
+                "/../lapyard/samples/hall.json",
+                "/%2e%2e/lapyard/samples/hall.json",
+                "/..%2flapyard/samples/hall.json",
+                "/lapyard/samples/hall.json",
+                "/app.js/",
+                "//app.js",
+                "/app.js%00",
+                "/app.js;x",
+                "/APP.JS",
+                "/elements%5cyard.css"
+            })
     void nothingElseIsReachable(String path) throws Exception {
         String answer = served.raw("GET " + path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
         assertTrue(answer.startsWith("HTTP/1.1 4"), answer);
@@ -131,7 +153,9 @@ class PageFilesTest {
     void headIsAnsweredWithTheLengthAndOtherMethodsAreNot() throws Exception {
         HttpResponse<String> head = served.send("HEAD", "/app.js", BodyPublishers.noBody());
         assertEquals(200, head.statusCode());
-        assertEquals(LONG_SCRIPT.length(), head.headers().firstValueAsLong("Content-Length").orElseThrow());
+        assertEquals(
+                LONG_SCRIPT.length(),
+                head.headers().firstValueAsLong("Content-Length").orElseThrow());
         for (String method : List.of("POST", "PUT", "DELETE", "OPTIONS")) {
             HttpResponse<String> refused = served.send(method, "/app.js", BodyPublishers.noBody());
             problem(405, refused);
@@ -154,7 +178,8 @@ class PageFilesTest {
     /** Content Security Policy Level 3, 2.3.1: a hash source is the base64 of the SHA-256 of the script's text. */
     @Test
     void thePageMayRunItsOwnFilesAndItsOwnInlineScriptOnly() throws Exception {
-        String policy = served.get("/").headers().firstValue("Content-Security-Policy").orElseThrow();
+        String policy =
+                served.get("/").headers().firstValue("Content-Security-Policy").orElseThrow();
         byte[] hash = MessageDigest.getInstance("SHA-256").digest(SCRIPT.getBytes(StandardCharsets.UTF_8));
         String source = "'sha256-" + Base64.getEncoder().encodeToString(hash) + "'";
         assertTrue(policy.contains("script-src 'self' " + source + ";"), policy);
@@ -169,7 +194,9 @@ class PageFilesTest {
         assertEquals(
                 "[{\"id\":\"field\",\"name\":\"Field\"},{\"id\":\"hall\",\"name\":\"Hall\"}]",
                 served.get("/api/samples").body());
-        assertEquals(IN_JAR.get("lapyard/samples/hall.json"), served.get("/api/samples/hall").body());
+        assertEquals(
+                IN_JAR.get("lapyard/samples/hall.json"),
+                served.get("/api/samples/hall").body());
         problem(404, served.get("/api/samples/README"));
         problem(404, served.get("/api/samples/..%2fother"));
     }

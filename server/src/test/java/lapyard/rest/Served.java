@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.net.Socket;
-import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublisher;
@@ -24,7 +23,8 @@ import lapyard.store.Opening;
 
 /** A real server on a free port over a folder of its own, and a client for it. */
 final class Served implements AutoCloseable {
-    static final String BED = "{\"name\":\"Yard\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":3}]}";
+    static final String BED =
+            "{\"name\":\"Yard\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":3}]}";
     private static final JsonMapper MAPPER = new JsonMapper();
     private static final HttpClient CLIENT =
             HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
@@ -59,8 +59,7 @@ final class Served implements AutoCloseable {
     }
 
     HttpResponse<String> patch(String path, String json, String... headers) throws IOException, InterruptedException {
-        HttpRequest.Builder request = to(path)
-                .method("PATCH", BodyPublishers.ofString(json))
+        HttpRequest.Builder request = to(path).method("PATCH", BodyPublishers.ofString(json))
                 .header("Content-Type", "application/merge-patch+json");
         return send(request, headers);
     }
@@ -129,7 +128,9 @@ final class Served implements AutoCloseable {
     /** A problem of RFC 9457 with this status, which shows nothing of the program's insides. */
     static JsonNode problem(int status, HttpResponse<String> response) throws JsonProcessingException {
         assertEquals(status, response.statusCode(), response::body);
-        assertEquals("application/problem+json", response.headers().firstValue("Content-Type").orElse("none"));
+        assertEquals(
+                "application/problem+json",
+                response.headers().firstValue("Content-Type").orElse("none"));
         JsonNode problem = json(response);
         assertEquals(status, problem.path("status").asInt());
         assertTrue(problem.path("title").asText().length() > 2, response::body);

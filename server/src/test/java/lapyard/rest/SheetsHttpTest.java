@@ -47,11 +47,15 @@ class SheetsHttpTest {
         String address = served.created(BED);
         HttpResponse<String> first = served.get(address + "/job-sheet");
         assertEquals(200, first.statusCode());
-        assertEquals("application/json", first.headers().firstValue("Content-Type").orElseThrow());
+        assertEquals(
+                "application/json", first.headers().firstValue("Content-Type").orElseThrow());
         assertEquals(2.88, json(first).path("beds").get(0).path("area").asDouble());
         assertEquals(first.body(), served.get(address + "/job-sheet").body());
-        assertEquals(304, served.get(address + "/job-sheet", "If-None-Match", etag(first)).statusCode());
-        assertEquals(first.body(), served.get(served.created(BED) + "/job-sheet").body());
+        assertEquals(
+                304,
+                served.get(address + "/job-sheet", "If-None-Match", etag(first)).statusCode());
+        assertEquals(
+                first.body(), served.get(served.created(BED) + "/job-sheet").body());
         assertEquals(1, served.desk.made.get());
         served.put(address, BED.replace("2400", "3000"), "If-Match", "\"1\"");
         HttpResponse<String> changed = served.get(address + "/job-sheet", "If-None-Match", etag(first));
@@ -63,8 +67,10 @@ class SheetsHttpTest {
     @Test
     void aPartOfTheJobSheetIsHandedOutAlone() throws Exception {
         String address = served.created(BED);
-        assertEquals("[{\"area\":2.88}]", served.get(address + "/job-sheet/beds").body());
-        assertEquals("[{\"area\":2.88}]", served.get(address + "/job-sheet/beds").body());
+        assertEquals(
+                "[{\"area\":2.88}]", served.get(address + "/job-sheet/beds").body());
+        assertEquals(
+                "[{\"area\":2.88}]", served.get(address + "/job-sheet/beds").body());
         assertEquals(1, served.desk.made.get());
     }
 
@@ -81,15 +87,20 @@ class SheetsHttpTest {
     @Test
     void thePlanIsDrawnInEachFormatWithScalePaperAndRevision() throws Exception {
         String address = served.created(BED);
-        LocalDate today = LocalDate.ofInstant(served.store.find(address.substring(13)).orElseThrow().saved(), ZoneOffset.UTC);
+        LocalDate today = LocalDate.ofInstant(
+                served.store.find(address.substring(13)).orElseThrow().saved(), ZoneOffset.UTC);
         for (List<String> format : List.of(
                 List.of("svg", "image/svg+xml"), List.of("pdf", "application/pdf"), List.of("png", "image/png"))) {
             HttpResponse<String> plan = served.get(address + "/plan." + format.get(0) + "?scale=25&paper=A4");
             assertEquals(200, plan.statusCode());
-            assertEquals(format.get(1), plan.headers().firstValue("Content-Type").orElseThrow());
+            assertEquals(
+                    format.get(1), plan.headers().firstValue("Content-Type").orElseThrow());
             assertTrue(plan.body().contains("width=\"96.0mm\""), plan::body); // 2400 at 1:25
             assertTrue(plan.body().contains(format.get(0) + " A4 revision 1, " + today), plan::body);
-            assertEquals(304, served.get(address + "/plan." + format.get(0) + "?scale=25&paper=A4", "If-None-Match", etag(plan)).statusCode());
+            assertEquals(
+                    304,
+                    served.get(address + "/plan." + format.get(0) + "?scale=25&paper=A4", "If-None-Match", etag(plan))
+                            .statusCode());
         }
     }
 
@@ -100,24 +111,56 @@ class SheetsHttpTest {
     }
 
     @Test
+    void benchSheetsAreHandedOutAndThoseOfAnOlderRevisionAreStale() throws Exception {
+        String address = served.created(BED);
+        for (String sheets : List.of("saw-day", "rolls")) {
+            HttpResponse<String> pdf = served.get(address + "/" + sheets + ".pdf");
+            assertEquals(200, pdf.statusCode());
+            assertEquals("application/pdf", pdf.headers().firstValue("Content-Type").orElseThrow());
+            assertTrue(pdf.body().startsWith(sheets + " fresh revision 1, "), pdf::body);
+            assertEquals(304, served.get(address + "/" + sheets + ".pdf", "If-None-Match", etag(pdf)).statusCode());
+            HttpResponse<String> svg = served.get(address + "/" + sheets + ".svg?page=1&mono=true&longest=3000");
+            assertEquals("image/svg+xml", svg.headers().firstValue("Content-Type").orElseThrow());
+        }
+        served.put(address, BED.replace("2400", "3000"), "If-Match", "\"1\"");
+        assertTrue(served.get(address + "/saw-day.pdf").body().startsWith("saw-day fresh revision 2, "));
+        String old = served.get(address + "/saw-day.pdf?revision=1").body();
+        assertTrue(old.startsWith("saw-day made from revision 1; the garden is at revision 2."), old);
+        problem(404, served.get(address + "/saw-day.pdf?revision=3"));
+        problem(422, served.get(address + "/saw-day.svg?page=2"));
+        for (String wrong : List.of("page=0", "page=x", "mono=1", "longest=0", "cut=-1", "setting=2000", "revision=0"))
+            problem(400, served.get(address + "/rolls.svg?" + wrong));
+        problem(404, served.get(address + "/saw-night.pdf"));
+    }
+
+    @Test
     void theSlipIsCsvToKeep() throws Exception {
         HttpResponse<String> slip = served.get(served.created(BED) + "/slip.csv");
-        assertEquals("text/csv;charset=utf-8", slip.headers().firstValue("Content-Type").orElseThrow());
-        assertTrue(slip.headers().firstValue("Content-Disposition").orElseThrow().startsWith("attachment; filename=\""));
+        assertEquals(
+                "text/csv;charset=utf-8",
+                slip.headers().firstValue("Content-Type").orElseThrow());
+        assertTrue(
+                slip.headers().firstValue("Content-Disposition").orElseThrow().startsWith("attachment; filename=\""));
         assertEquals("item,need\r\ntimber,1\r\n", slip.body());
     }
 
     @Test
     void problemsAreSolvedByKind() throws Exception {
-        assertEquals("{\"name\":\"cutting\",\"pieces\":2}", served.post("/api/solve/cutting", "{\"pieces\":[1,2]}").body());
-        assertEquals("{\"name\":\"rolls\",\"pieces\":0}", served.post("/api/solve/rolls", "{\"pieces\":[]}").body());
+        assertEquals(
+                "{\"name\":\"cutting\",\"pieces\":2}",
+                served.post("/api/solve/cutting", "{\"pieces\":[1,2]}").body());
+        assertEquals(
+                "{\"name\":\"rolls\",\"pieces\":0}",
+                served.post("/api/solve/rolls", "{\"pieces\":[]}").body());
         problem(422, served.post("/api/solve/cutting", "{}"));
     }
 
     @Test
     void theSchemaIsServed() throws Exception {
         HttpResponse<String> schema = served.get("/schema/garden.json");
-        assertEquals("application/schema+json", schema.headers().firstValue("Content-Type").orElseThrow());
+        assertEquals(
+                "application/schema+json",
+                schema.headers().firstValue("Content-Type").orElseThrow());
         assertEquals("object", json(schema).path("type").asText());
     }
 
@@ -135,7 +178,8 @@ class SheetsHttpTest {
                 "lapyard_saves_total 1",
                 "lapyard_stale_saves_total 1",
                 "lapyard_output_hits_total 1",
-                "lapyard_output_misses_total 1")) assertTrue(counters.contains(line + "\n"), () -> line + " in " + counters);
+                "lapyard_output_misses_total 1"))
+            assertTrue(counters.contains(line + "\n"), () -> line + " in " + counters);
     }
 
     /** Java's client offers HTTP/2 by an Upgrade header unless told not to, with bodies too. */

@@ -16,7 +16,6 @@ import lapyard.plan.Finding.Amount;
 
 /** A small desk that knows widths and depths: enough to see what the server does with what a desk says. */
 public final class SizesDesk implements Desk {
-    private static final JsonMapper MAPPER = new JsonMapper();
     private static final int PAPER_LONG_MM = 420;
 
     /** How many job sheets were really made. */
@@ -31,9 +30,11 @@ public final class SizesDesk implements Desk {
             for (String size : List.of("width", "depth")) {
                 double mm = bed.path(size).asDouble(0);
                 if (mm <= 0)
-                    findings.add(Finding.stop(where, mm + " is no " + size, new Amount(mm, "mm"), "give a " + size + " above 0"));
+                    findings.add(Finding.stop(
+                            where, mm + " is no " + size, new Amount(mm, "mm"), "give a " + size + " above 0"));
                 else if (mm > 6000)
-                    findings.add(Finding.snag(where, size + " is over 6000", new Amount(mm - 6000, "mm"), "allow a seam"));
+                    findings.add(
+                            Finding.snag(where, size + " is over 6000", new Amount(mm - 6000, "mm"), "allow a seam"));
             }
         }
         return findings;
@@ -44,12 +45,15 @@ public final class SizesDesk implements Desk {
         made.incrementAndGet();
         List<Finding> findings = check(document);
         if (findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP)) throw new Refused(findings);
-        ObjectNode sheet = MAPPER.createObjectNode();
+        ObjectNode sheet = Late.MAPPER.createObjectNode();
         sheet.put("garden", read(document).path("name").asText()).putNull("revision");
         ArrayNode beds = sheet.putArray("beds");
         for (JsonNode bed : read(document).path("beds"))
-            beds.addObject().put("area", bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);
-        sheet.set("snags", Problem.snags(findings));
+            beds.addObject()
+                    .put(
+                            "area",
+                            bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);
+        sheet.put("snags", findings.size());
         return sheet.toString();
     }
 
@@ -59,17 +63,28 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
-    public byte[] plan(
-            String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
+    public byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
         double longest = 0;
-        for (JsonNode bed : read(document).path("beds")) longest = Math.max(longest, bed.path("width").asDouble());
+        for (JsonNode bed : read(document).path("beds"))
+            longest = Math.max(longest, bed.path("width").asDouble());
         double mm = longest / scale.orElse(50);
         if (mm > PAPER_LONG_MM)
             throw new Refused(List.of(Finding.stop(
-                    "plan", "does not fit", new Amount(mm - PAPER_LONG_MM, "mm"), "use 1:" + (int) Math.ceil(longest / PAPER_LONG_MM))));
+                    "plan",
+                    "does not fit",
+                    new Amount(mm - PAPER_LONG_MM, "mm"),
+                    "use 1:" + (int) Math.ceil(longest / PAPER_LONG_MM))));
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm + "mm\"><title>" + format + " "
                         + paper.orElse("A3") + " " + revisionText + "</title></svg>")
                 .getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public byte[] bench(String document, BenchAsk ask) {
+        int beds = read(document).path("beds").size();
+        if (ask.page() > beds)
+            throw new Refused(List.of(Finding.stop(ask.sheets(), "there are " + beds + " sheets", null, "ask for one of them")));
+        return (ask.sheets() + " " + ask.stale().orElse("fresh") + " " + ask.revisionText()).getBytes(StandardCharsets.UTF_8);
     }
 
     @Override
@@ -81,7 +96,8 @@ public final class SizesDesk implements Desk {
     public String solve(String kind, String problem) {
         if (!read(problem).has("pieces"))
             throw new Refused(List.of(Finding.stop("problem", "has no pieces", null, "name them in pieces")));
-        return "{\"name\":\"" + kind + "\",\"pieces\":" + read(problem).path("pieces").size() + "}";
+        return "{\"name\":\"" + kind + "\",\"pieces\":"
+                + read(problem).path("pieces").size() + "}";
     }
 
     @Override
@@ -89,9 +105,14 @@ public final class SizesDesk implements Desk {
         return "{\"$schema\":\"https://json-schema.org/draft/2020-12/schema\",\"type\":\"object\"}";
     }
 
+    /** Made when the first document is read: making it loads some 500 classes, and a server's start needs none. */
+    private static final class Late {
+        static final JsonMapper MAPPER = new JsonMapper();
+    }
+
     private static JsonNode read(String text) {
         try {
-            return MAPPER.readTree(text);
+            return Late.MAPPER.readTree(text);
         } catch (JsonProcessingException notJson) {
             throw new IllegalArgumentException("the server should have refused this", notJson);
         }

@@ -24,7 +24,8 @@ class DataFolderTest {
     }
 
     private String whyUnusable() {
-        return assertInstanceOf(Opening.Unusable.class, GardenStore.open(folder)).why();
+        return assertInstanceOf(Opening.Unusable.class, GardenStore.open(folder))
+                .why();
     }
 
     @Test

@@ -163,7 +163,9 @@ class GardenStoreTest {
         GardenList first = store.list(2, Optional.empty(), false);
         made(store.delete("b", 1));
         GardenList second = store.list(2, first.next(), false);
-        assertEquals(List.of("c", "d"), second.rows().stream().map(GardenList.Row::id).toList());
+        assertEquals(
+                List.of("c", "d"),
+                second.rows().stream().map(GardenList.Row::id).toList());
     }
 
     @Test
@@ -216,7 +218,9 @@ class GardenStoreTest {
 
     private static boolean resources(ClassLoader loader, int version) {
         var folder = loader.getResource("lapyard/store/V1__gardens.sql");
-        String[] files = new java.io.File(java.net.URI.create(folder.toString())).getParentFile().list();
+        String[] files = new java.io.File(java.net.URI.create(folder.toString()))
+                .getParentFile()
+                .list();
         return List.of(files).stream().anyMatch(file -> file.startsWith("V" + version + "__"));
     }
 }

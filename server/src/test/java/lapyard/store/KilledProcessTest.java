@@ -42,7 +42,8 @@ class KilledProcessTest {
         int seen = 0;
         for (String line = lines.readLine(); line != null; line = lines.readLine()) {
             String[] words = line.split(" ");
-            if (words.length == 2 && line.matches("g[0-9] [0-9]+")) acknowledged.put(words[0], Long.parseLong(words[1]));
+            if (words.length == 2 && line.matches("g[0-9] [0-9]+"))
+                acknowledged.put(words[0], Long.parseLong(words[1]));
             // it goes on saving while it is killed, so the kill falls anywhere in a save
             if (++seen == saves) process.toHandle().destroyForcibly(); // by its handle: the pipe stays readable
         }
@@ -51,7 +52,8 @@ class KilledProcessTest {
     }
 
     private void check(Map<String, Long> acknowledged) {
-        try (GardenStore store = assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store()) {
+        try (GardenStore store =
+                assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store()) {
             acknowledged.forEach((id, number) -> {
                 Stored current = store.find(id).orElseThrow();
                 assertTrue(current.revision() >= number, () -> id + ": " + number + " was acknowledged");

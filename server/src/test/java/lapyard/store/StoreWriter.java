@@ -28,7 +28,8 @@ final class StoreWriter {
     }
 
     static String firstLine(Process process) throws IOException {
-        return new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.US_ASCII)).readLine();
+        return new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.US_ASCII))
+                .readLine();
     }
 
     /** What revision {@code number} of a garden holds: 0 to 40,000 letters that its number alone decides. */

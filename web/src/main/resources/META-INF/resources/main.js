@@ -26,6 +26,9 @@ const FIRST = { format: 1, name: 'First garden', ground: { outline: [[0, 0], [12
 /** How often the page looks for another person's changes, milliseconds. */
 const NEWS_EVERY = 12000;
 
+/** Lines that stay to be heard. */
+const MOST_HEARD = 6;
+
 let garden = null;
 
 const wanted = () => decodeURIComponent(location.hash.slice(1));
@@ -80,7 +83,7 @@ function lay(gardens) {
   hand.append(card);
   page.replaceChildren(
     yard,
-    h('div.lee', {}, make('garden-title', { gardens }), hand, make('lap-snags'), make('lap-rack')),
+    h('div.lee', {}, make('garden-title', { gardens }), make('lap-snags'), hand, make('lap-rack')),
     make('lap-slip'),
     h('div.sill', {}, make('house-sill', { yard, keys }), make('lap-weekends')),
     make('lap-courses', { yard }),
@@ -127,9 +130,10 @@ async function start(plan) {
   }
 }
 
+/** Said one after the other, so that the slip's news does not cut short what was done. */
 function say(text) {
-  heard.textContent = '';
-  requestAnimationFrame(() => { heard.textContent = text; });
+  heard.append(h('p', {}, text));
+  while (heard.children.length > MOST_HEARD) heard.firstChild.remove();
 }
 
 page.addEventListener('say', event => say(event.detail));

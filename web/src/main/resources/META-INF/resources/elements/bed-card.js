@@ -5,6 +5,7 @@ import { nameCheck, placeCheck, readCourses, readTurn, readWeekend, sideCheck } 
 import { copyBed, lastBed, mirrorBed, moveBed, ownBed, placeBed, removeBed, setBed, turnBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
 import { labelOf } from '../state/working.js';
+import './bed-build.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
@@ -77,10 +78,11 @@ export class BedCard extends GardenElement {
       this.#kind,
       h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.weekend, f.x, f.y, f.turn, this.#lap(bed)),
       h('div.verbs', {},
-        this.#verb('Turn 90°', 'turn', () => this.turn()),
-        this.#verb('Mirror', 'mirror', () => this.mirror()),
-        this.#verb('Copy', 'copy', () => this.copy()),
-        this.#verb('Delete', 'delete', () => this.remove())),
+        this.#verb('Turn 90°', 'turn 90', () => this.turn()),
+        this.#verb('Mirror', 'bed mirror', () => this.mirror()),
+        this.#verb('Copy', 'bed copy', () => this.copy()),
+        this.#verb('Delete', 'bed delete', () => this.remove())),
+      Object.assign(document.createElement('bed-build'), { garden: this.garden }),
       this.#takes);
   }
 

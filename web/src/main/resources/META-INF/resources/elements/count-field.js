@@ -32,6 +32,7 @@ export class CountField extends HTMLElement {
   }
 
   show(value) {
+    if (this.#input?.hasAttribute('aria-invalid') && this.value === value) return;
     this.value = value;
     if (!this.#input || (document.activeElement === this.#input && this.#input.value !== this.#written)) return;
     this.#written = String(value);

@@ -1,5 +1,5 @@
 import { shown } from '../geometry/length.js';
-import { unitsOf } from '../state/plan.js';
+import { USUAL, unitsOf } from '../state/plan.js';
 import { GardenElement, h, s } from './make.js';
 
 /** Pixels between boards of the stack, as stickers keep them apart. */
@@ -18,7 +18,8 @@ export class LapRack extends GardenElement {
     const rack = this.garden.plan.rack ?? [];
     this.hidden = !rack.length;
     if (this.hidden) return this.replaceChildren();
-    const boards = [...rack].sort((a, b) => b.length - a.length);
+    const usual = this.garden.plan.defaults?.section ?? USUAL.section;
+    const boards = rack.map(board => ({ section: usual, ...board })).sort((a, b) => b.length - a.length);
     return this.rebuild(h('h2', { id: 'rack-title' }, 'Rack'), this.#stack(boards), this.#list(boards));
   }
 

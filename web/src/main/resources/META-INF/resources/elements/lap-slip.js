@@ -80,8 +80,8 @@ export class LapSlip extends GardenElement {
   #need(line, was) {
     const { choice } = this.garden;
     const changed = was && was.need !== line.need ? h('s', {}, roundedWithUnit(was.need, was.unit)) : null;
-    const over = line.leftOver > 0 ? ` · ${roundedWithUnit(line.leftOver, line.unit)} over` : '';
-    return ['needs ', changed, changed ? ' ' : null,
+    const over = line.leftOver > 0 ? h('span', {}, `· ${roundedWithUnit(line.leftOver, line.unit)} over`) : null;
+    return [h('span', {}, 'needs'), changed,
       shownNumber(choice, `slip ${line.item}`, { value: line.need, unit: line.unit, working: line.working, name: line.label ?? line.item }),
       over];
   }
@@ -120,7 +120,7 @@ export class LapSlip extends GardenElement {
           this.say('Not saved yet: the sheet would be an old one. Wait for “Saved”.');
         } else if (api.needsToken()) {
           event.preventDefault();
-          this.#fetch(name);
+          this.#bring(name);
         }
       },
     }, text);
@@ -128,7 +128,7 @@ export class LapSlip extends GardenElement {
       link('plan.svg', 'Plan, SVG'), link('plan.pdf', 'Plan, PDF'), link('slip.csv', 'Slip, CSV'));
   }
 
-  async #fetch(name) {
+  async #bring(name) {
     try {
       const address = URL.createObjectURL(await api.sheet(this.garden.id, name));
       h('a', { href: address, download: name }).click();

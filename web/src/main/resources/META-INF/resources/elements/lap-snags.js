@@ -3,7 +3,8 @@ import { GardenElement, h } from './make.js';
 
 const ORDER = { STOP: 0, SNAG: 1, NOTE: 2 };
 
-const MANY = 6;
+/** Notes shown until all are asked for, none beside a bed in hand; stops and snags are always all shown. */
+const FEW_NOTES = 3;
 
 /** lap-snags: what is in the way, worst first. A snag under the pointer or the focus draws its thread to its place. */
 export class LapSnags extends GardenElement {
@@ -12,8 +13,18 @@ export class LapSnags extends GardenElement {
   attached() {
     this.setAttribute('role', 'region');
     this.setAttribute('aria-labelledby', 'snags-title');
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
+    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans, this.garden.choice], () => this.#followed());
     this.render();
+  }
+
+  #reading = null;
+
+  /** Pointing at a snag changes nothing here, and rebuilding under the pointer would let go of it. */
+  #followed() {
+    const reading = this.garden.choice.snag;
+    const pointed = reading !== this.#reading;
+    this.#reading = reading;
+    if (!pointed) this.render();
   }
 
   get snags() {
@@ -26,12 +37,13 @@ export class LapSnags extends GardenElement {
   render() {
     const snags = this.snags;
     const inTheWay = snags.filter(snag => snag.weight !== 'NOTE').length;
-    const shownSnags = this.#all ? snags : snags.slice(0, MANY);
+    const few = inTheWay + (this.garden.bed ? 0 : FEW_NOTES);
+    const shownSnags = this.#all ? snags : snags.slice(0, few);
     this.hidden = !snags.length;
     this.rebuild(
       h('h2', { id: 'snags-title' }, inTheWay ? `Snags: ${inTheWay}` : `Notes: ${snags.length}`),
       h('ul', {}, shownSnags.map((snag, i) => this.#snag(snag, i))),
-      snags.length > MANY ? h('button.quiet', {
+      snags.length > few ? h('button.quiet', {
         type: 'button', 'data-key': 'all', 'aria-expanded': String(this.#all),
         onclick: () => { this.#all = !this.#all; this.render(); },
       }, this.#all ? 'Show fewer' : `Show all ${snags.length}`) : null);
@@ -46,12 +58,12 @@ export class LapSnags extends GardenElement {
   }
 
   #snag(snag, i) {
-    const place = placeOf(this.garden.plan, snag.where);
+    const place = placeOf(this.garden.plan, snag.where, snag.text);
     const point = on => this.garden.choice.pointAt(on && place ? { ...snag, ...place, key: `snag ${i}` } : null);
     const text = [
       h('span.weight', {}, snag.weight.toLowerCase()), ' ',
       h('span.where', {}, snag.where), ': ', h('span.text', {}, snag.text),
-      (snag.ways ?? []).length ? h('span.ways', {}, snag.ways.join(' ')) : null,
+      h('span.ways', {}, ...waysOut(snag)),
     ];
     return h(`li.${String(snag.weight).toLowerCase()}`, { 'data-snag': `snag ${i}`, onpointerenter: () => point(true), onpointerleave: () => point(false) },
       place
@@ -64,6 +76,14 @@ export class LapSnags extends GardenElement {
         }, ...text)
         : h('p', {}, ...text));
   }
+}
+
+/** The ways out as one sentence, however each was written; none where the text says them already. */
+function waysOut({ text, ways = [] }) {
+  const bare = ways.map(way => way.replace(/[.;]$/, '')).map(way => (/^[A-Z][a-z]/.test(way) ? way.charAt(0).toLowerCase() + way.slice(1) : way));
+  if (!bare.length || text.toLowerCase().includes(bare[0].toLowerCase())) return [];
+  const joined = bare.join('; or ');
+  return [`${joined.charAt(0).toUpperCase()}${joined.slice(1)}.`];
 }
 
 customElements.define('lap-snags', LapSnags);

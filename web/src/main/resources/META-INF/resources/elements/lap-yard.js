@@ -16,6 +16,9 @@ const FLIGHT = 260;
 /** Room round a bed whose course is lifted out, millimetres. */
 const ROUND_BED = 350;
 
+/** Timber thinner than this on the screen cannot carry its length, pixels. */
+const THIN = 16;
+
 /** Room for the tapes on a sheet, pixels. */
 const PAPER_EDGE = 32;
 
@@ -31,7 +34,7 @@ export class LapYard extends GardenElement {
   carried = null;
 
   #drawn = new Map();
-  #world; #ground; #beds; #over; #screen; #house;
+  #world; #ground; #beds; #over; #screen; #gaps; #house;
   #groundOf = null;
   #whole = true;
   #before = null;
@@ -44,13 +47,15 @@ export class LapYard extends GardenElement {
     this.#world = s('g.world', {}, this.#ground, this.#beds, this.#over);
     this.#house = s('rect.house', { fill: 'url(#hatch-house)' });
     this.#screen = s('g.screen', { 'aria-hidden': 'true' });
+    this.#gaps = s('g.gaps', { 'aria-hidden': 'true' });
     this.svg = s('svg', { role: 'application', 'aria-roledescription': 'yard', 'aria-label': 'The yard, the house behind you. Arrow keys go from bed to bed, Enter takes hold, then arrow keys move it.' },
-      patterns(), this.#house, this.#world, this.#screen);
+      patterns(), this.#house, this.#world, this.#screen, this.#gaps);
     this.replaceChildren(this.svg);
     this.follow([this.garden.plans, this.garden.choice, this.garden.reckoning], () => this.render());
     const resized = new ResizeObserver(() => this.#resized());
     resized.observe(this);
     this.atEnd(() => resized.disconnect());
+    this.atEnd(() => cancelAnimationFrame(this.#flight));
     this.listen(this.garden.choice, 'change', () => this.#followCourse());
     this.listen(window, 'beforeprint', () => this.#onPaper());
     this.listen(window, 'afterprint', () => this.#resized());
@@ -147,7 +152,7 @@ export class LapYard extends GardenElement {
     this.carried = carried;
     this.classList.toggle('carrying', Boolean(carried));
     if (carried) this.#drawn.get(carried.id)?.group.setAttribute('transform', `translate(${carried.dx} ${-carried.dy})`);
-    this.#decorate();
+    this.#gaps.replaceChildren(...(carried?.gaps ? drawnGaps(this.view, carried.gaps, mm => this.lengthText(mm)) : []));
     this.dispatchEvent(new Event('viewed'));
   }
 
@@ -158,6 +163,7 @@ export class LapYard extends GardenElement {
     this.#world.setAttribute('transform', `translate(${view.x} ${view.y}) scale(${view.k})`);
     this.svg.style.setProperty('--px', String(1 / view.k));
     scalePatterns(this.svg, view.k);
+    this.classList.toggle('thin', (this.garden.bed?.section.thickness ?? 100) * view.k < THIN);
     for (const drawn of this.#drawn.values()) this.#fitLabels(drawn);
     this.#decorate();
     this.dispatchEvent(new Event('viewed'));
@@ -231,8 +237,7 @@ export class LapYard extends GardenElement {
     for (const [name, value] of Object.entries({ x: 0, y: house, width: wide, height: Math.max(high - house, 0) })) {
       this.#house.setAttribute(name, value);
     }
-    const gaps = this.carried?.gaps ? drawnGaps(view, this.carried.gaps, mm => this.lengthText(mm)) : [];
-    this.#screen.replaceChildren(...drawnTapes(view, frame, boundsOf(this.garden.plan), this.units), ...gaps, this.#north(frame));
+    this.#screen.replaceChildren(...drawnTapes(view, frame, boundsOf(this.garden.plan), this.units), this.#north(frame));
   }
 
   lengthText(mm) { return shown(Math.round(mm), this.units); }

@@ -34,8 +34,9 @@ export class LengthField extends HTMLElement {
 
   get input() { return this.#input; }
 
-  /** Shows a length unless it is being typed. */
+  /** Shows a length unless it is being typed, or the entry is wrong and still to be mended. */
   show(mm) {
+    if (this.#input?.hasAttribute('aria-invalid') && this.mm === mm) return;
     this.mm = mm;
     if (!this.#input || (document.activeElement === this.#input && this.#input.value !== this.#written)) return;
     this.#written = shown(mm, this.units);

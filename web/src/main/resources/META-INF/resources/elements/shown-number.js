@@ -32,9 +32,9 @@ export class ShownNumber extends HTMLElement {
     this.#button.setAttribute('aria-expanded', String(open));
     this.querySelector('.working')?.remove();
     if (!open) return;
-    const { line, words, inputs, source } = arithmetic(this.working, this.value, this.unit);
+    const { lines, words, inputs, source } = arithmetic(this.working, this.value, this.unit);
     this.append(h('div.working', {},
-      h('p.line', {}, line),
+      ...lines.map(line => h('p.line', {}, line)),
       words ? h('p.words', {}, words) : null,
       inputs.length ? h('p.inputs', {}, inputs.join(' · ')) : null,
       source ? h('p.source', {}, `Source: ${source}`) : null));

@@ -1,6 +1,7 @@
 import { freePlace } from '../geometry/free-place.js';
 import { rectangle, widened } from '../geometry/outline.js';
-import { readCourses, sideCheck } from '../state/checks.js';
+import { ell, tee, you } from '../geometry/shapes.js';
+import { leastSide, partCheck, readCourses, sideCheck } from '../state/checks.js';
 import { lastBed, standBed } from '../state/commands.js';
 import { USUAL, bedsOf, unitsOf, yardOf } from '../state/plan.js';
 import { countField } from './count-field.js';
@@ -13,7 +14,18 @@ const CLEAR = 600;
 /** Walls of a new bed until another section is chosen. */
 const THICKNESS = 100;
 
-/** stand-bed: a bed in three entries. Fires `closed` when done or given up, `stood` with the new bed's code. */
+/** A side needs room for two joints; what holds soil needs room inside as well. */
+const JOINTS = 3 * THICKNESS;
+const ROOM = leastSide(THICKNESS);
+
+/** Shapes beyond the rectangle: what their two further entries are called, and what they need across. */
+const SHAPES = {
+  L: { make: ell, part: 'Missing at the rear right', least: JOINTS, left: ROOM },
+  U: { make: you, part: 'Missing in the middle of the back', least: JOINTS, left: 2 * ROOM },
+  T: { make: tee, part: 'Stem towards the house', least: ROOM, left: 2 * JOINTS },
+};
+
+/** stand-bed: a bed in three entries, five where it is no rectangle. Fires `closed` when done or given up, `stood` with the new bed's code. */
 export class StandBed extends GardenElement {
   attached() {
     const { plan } = this.garden;
@@ -27,9 +39,13 @@ export class StandBed extends GardenElement {
     this.listen(this.width, 'length', event => {
       if (event.detail.more !== undefined) this.depth.show(event.detail.more);
     });
+    this.shape = h('select', { id: 'stand-shape', 'data-key': 'stand shape', onchange: () => this.#showParts() },
+      h('option', { value: '' }, 'rectangle'), Object.keys(SHAPES).map(shape => h('option', { value: shape }, shape)));
+    this.parts = h('div.parts');
     this.replaceChildren(h('form', { novalidate: true, 'aria-labelledby': 'stand-title', onsubmit: this.#stand },
       h('h2', { id: 'stand-title' }, 'Stand a bed'),
       this.width, this.depth, this.courses,
+      h('div.field', {}, h('label', { for: 'stand-shape' }, 'Shape'), this.shape), this.parts,
       h('p.usual', {}, 'Timber 100 x 200, turning lap, slatted base, liner and fill as usual: all can be changed later.'),
       h('div.verbs', {},
         h('button.main', { type: 'submit' }, 'Stand it'),
@@ -38,9 +54,23 @@ export class StandBed extends GardenElement {
     this.width.input.focus();
   }
 
+  #partFields = [];
+
+  /** The two entries that make an L, a U or a T of the rectangle. */
+  #showParts() {
+    const shape = SHAPES[this.shape.value];
+    const units = unitsOf(this.garden.plan);
+    const field = (label, key, check) => lengthField({ label, key, units, check });
+    this.#partFields = shape ? [
+      field(`${shape.part}: width`, 'stand part width', mm => partCheck(this.width.length ?? Infinity, shape.least, shape.left)(mm)),
+      field(`${shape.part}: depth`, 'stand part depth', mm => partCheck(this.depth.length ?? Infinity, JOINTS, ROOM)(mm)),
+    ] : [];
+    this.parts.replaceChildren(...this.#partFields);
+  }
+
   #stand = event => {
     event.preventDefault();
-    const fields = [this.width, this.depth, this.courses];
+    const fields = [this.width, this.depth, this.courses, ...this.#partFields];
     const good = fields.map(field => field.confirm());
     const wrong = fields[good.indexOf(false)];
     if (wrong) {
@@ -53,8 +83,11 @@ export class StandBed extends GardenElement {
     const paths = (plans.plan.paths ?? []).filter(path => path.line?.length > 1)
       .map(path => widened(path.line, path.width ?? USUAL.pathWidth));
     const taken = [...bedsOf(plans.plan).map(bed => bed.outline), ...paths];
-    const at = freePlace(rectangle(width, depth), taken, yardOf(plans.plan), CLEAR);
-    plans.run(standBed({ width, depth, courses, at }));
+    const shape = SHAPES[this.shape.value];
+    const [partWidth, partDepth] = this.#partFields.map(field => field.length);
+    const outline = shape?.make(width, depth, { width: partWidth, depth: partDepth });
+    const at = freePlace(outline ?? rectangle(width, depth), taken, yardOf(plans.plan), CLEAR);
+    plans.run(standBed({ ...(outline ? { outline } : { width, depth }), courses, at }));
     const id = lastBed(plans.plan);
     this.garden.choice.takeBed(id);
     this.say(`Bed ${id} stands ${at[0]} along and ${at[1]} away from the house.`);

@@ -30,6 +30,18 @@ export function walked(walls) {
   return { outline: fromFrontLeft(counterClockwise(outline)), gap: Math.hypot(x, y) };
 }
 
+/** The same outline without corners in the middle of a straight side. */
+export function straightened(outline) {
+  const kept = outline.filter((here, i) => {
+    const before = outline[(i + outline.length - 1) % outline.length];
+    const after = outline[(i + 1) % outline.length];
+    const cross = (here[0] - before[0]) * (after[1] - here[1]) - (here[1] - before[1]) * (after[0] - here[0]);
+    const along = (here[0] - before[0]) * (after[0] - here[0]) + (here[1] - before[1]) * (after[1] - here[1]);
+    return cross !== 0 || along < 0;
+  });
+  return kept.length > 2 ? kept : outline;
+}
+
 /** Shoelace; above 0 where the corners run counter-clockwise. */
 export function signedArea(outline) {
   let twice = 0;

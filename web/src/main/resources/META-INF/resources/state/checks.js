@@ -1,5 +1,6 @@
 import { millimetres } from '../geometry/length.js';
-import { bounds } from '../geometry/outline.js';
+import { bounds, wallLetter } from '../geometry/outline.js';
+import { stretched, wallLengths } from '../geometry/shapes.js';
 import { yardOf } from './plan.js';
 
 /** What is refused at the field, each in one spoken sentence with the amount first and a way out. */
@@ -9,7 +10,7 @@ const LONGEST_SIDE = 100000;
 
 const MOST_COURSES = 20;
 
-const MOST_WEEKENDS = 200;
+const MOST_WEEKENDS = 100;
 
 /** Inside width is at least 300 or twice the timber; a side is at least three times the timber. */
 export function leastSide(thickness) {
@@ -36,6 +37,43 @@ export function sideCheck(plan, thickness, which) {
       const than = box ? `than the yard, ${millimetres(most)}` : `than ${most}, the most for one side`;
       return `${millimetres(mm - most)} longer ${than}. Write ${millimetres(most)} or less.`;
     }
+    return null;
+  };
+}
+
+/**
+ * A wall's new length, against the walls that change with it.
+ *
+ * @param {import('./plan.js').LaidBed} bed right-angled
+ * @param {number} side 0 for wall A
+ * @param {number} mm
+ */
+export function stretchCheck(bed, side, mm) {
+  const least = 3 * bed.section.thickness;
+  if (mm < least) return `${millimetres(least - mm)} too short: two joints need ${least}. Write ${least} or more.`;
+  if (mm > LONGEST_SIDE) return `${millimetres(mm - LONGEST_SIDE)} over the most for one wall. Write ${LONGEST_SIDE} or less.`;
+  const before = wallLengths(bed.own);
+  const after = wallLengths(stretched(bed.own, side, mm));
+  const short = after.findIndex((length, i) => length < least && length < before[i]);
+  if (short < 0) return null;
+  const most = mm < before[side] ? mm + least - after[short] : mm;
+  return `Wall ${wallLetter(short)} would be ${millimetres(after[short])}, ${millimetres(least - after[short])} too short for two joints.`
+    + ` Write ${millimetres(most)} or more.`;
+}
+
+/**
+ * What is taken out of an outline, or sticks out of it, in one direction.
+ *
+ * @param {number} whole side of the bed, millimetres
+ * @param {number} least of the part
+ * @param {number} left what must stay of the side beside it
+ */
+export function partCheck(whole, least, left) {
+  const most = whole - left;
+  return mm => {
+    if (most < least) return `${millimetres(least - most)} too little room: ${millimetres(whole)} is the whole side. Make the bed larger, or write another shape.`;
+    if (mm < least) return `${millimetres(least - mm)} too small. Write ${least} or more.`;
+    if (mm > most) return `${millimetres(mm - most)} too large: ${left} must stay of ${millimetres(whole)}. Write ${millimetres(most)} or less.`;
     return null;
   };
 }

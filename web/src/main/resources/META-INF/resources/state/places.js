@@ -7,14 +7,16 @@ import { bedOf, bedsOf, yardOf } from './plan.js';
 /**
  * @param {object} plan
  * @param {string} where `bed M, wall D`, `bed N`, `path P`, `yard, corner 3` ...
+ * @param {string} [words] the snag's own, which may name a corner of the bed
  * @returns {{point: [number, number], bed: string | null} | null} null where it is nowhere in the yard
  */
-export function placeOf(plan, where) {
+export function placeOf(plan, where, words = '') {
   const text = String(where ?? '');
   const bed = bedNamed(plan, text);
   if (bed) {
     const wall = /\bwall ([A-Z]{1,2})\b/.exec(text)?.[1];
-    return { point: wallMiddle(bed, wall) ?? insidePoint(bed.outline), bed: bed.id };
+    const corner = Number(/\bat corner (\d+)\b/.exec(words)?.[1]);
+    return { point: wallMiddle(bed, wall) ?? bed.outline[corner - 1] ?? insidePoint(bed.outline), bed: bed.id };
   }
   const path = (plan.paths ?? []).find(one => hasCode(text, 'path', one.id) || (one.name && text.includes(one.name)));
   if (path?.line?.length) return { point: alongLine(path.line), bed: null };

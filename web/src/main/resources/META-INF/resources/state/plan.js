@@ -1,4 +1,4 @@
-import { bounds, counterClockwise, fromFrontLeft, placed, rectangle, walked } from '../geometry/outline.js';
+import { bounds, counterClockwise, fromFrontLeft, placed, rectangle, straightened, walked, wallLetter } from '../geometry/outline.js';
 
 /**
  * Reads a garden document for drawing. Nothing here changes a document: `commands.js` does.
@@ -15,6 +15,7 @@ import { bounds, counterClockwise, fromFrontLeft, placed, rectangle, walked } fr
  * @property {{id: string, thickness: number, height: number}} section
  * @property {'turning'|'long-wall'} lap
  * @property {number} weekend
+ * @property {object} whole the document's own words for it, type and defaults filled in
  */
 
 /** Defaults of the trade that the drawing needs before the job sheet is there. */
@@ -32,12 +33,12 @@ export const bedOf = (plan, id) => bedsOf(plan).find(bed => bed.id === id) ?? nu
 
 function laid(plan, bed) {
   const type = (plan.types ?? []).find(one => one.id === bed.type) ?? {};
-  const whole = { ...type, ...bed };
+  const whole = { ...plan.defaults, ...shapeless(type, bed), ...bed };
   const placement = { at: bed.at ?? [0, 0], turn: bed.turn ?? 0, mirror: bed.mirror ?? false };
   const own = ownOutline(whole);
   return {
     id: String(bed.id ?? ''),
-    name: whole.name ?? '',
+    name: bed.name ?? '',
     type: bed.type ?? null,
     own,
     outline: placed(own, placement),
@@ -47,13 +48,21 @@ function laid(plan, bed) {
     section: sectionOf(plan, whole.section ?? USUAL.section),
     lap: whole.lap ?? USUAL.lap,
     weekend: whole.weekend ?? USUAL.weekend,
+    whole,
   };
+}
+
+/** A bed that says its own shape takes none from its type. */
+function shapeless(type, bed) {
+  if (!bed.width && !bed.walls && !bed.outline) return type;
+  const { width: _width, depth: _depth, walls: _walls, outline: _outline, ...rest } = type;
+  return rest;
 }
 
 /** Corners counter-clockwise from the front left, so that side 0 is wall A. */
 function ownOutline(bed) {
-  if (bed.outline) return fromFrontLeft(counterClockwise(bed.outline));
-  if (bed.walls) return walked(bed.walls).outline;
+  if (bed.outline) return fromFrontLeft(counterClockwise(straightened(bed.outline)));
+  if (bed.walls) return fromFrontLeft(counterClockwise(straightened(walked(bed.walls).outline)));
   return rectangle(bed.width ?? 0, bed.depth ?? 0);
 }
 
@@ -89,16 +98,12 @@ export const unitsOf = plan => (plan.units === 'imperial' ? 'imperial' : 'metric
 /** How a bed is called: its name, else its code. */
 export const calledOf = bed => bed.name || `Bed ${bed.id}`;
 
-/** The next code nobody has: A ... Z, then B1, B2 ... */
+/** The next code nobody has: A ... Z, then AA, AB ... */
 export function freeId(taken) {
   const used = new Set(taken);
-  for (let i = 0; i < 26; i++) {
-    const letter = String.fromCharCode(65 + i);
-    if (!used.has(letter)) return letter;
-  }
-  let number = 1;
-  while (used.has(`B${number}`)) number++;
-  return `B${number}`;
+  let next = 0;
+  while (used.has(wallLetter(next))) next++;
+  return wallLetter(next);
 }
 
 /**

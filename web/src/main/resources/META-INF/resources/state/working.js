@@ -26,19 +26,25 @@ export const roundedWithUnit = (value, unit) => `${rounded(value)}${unit ? ` ${u
  * @param {{inputs?: {name: string, value: number, unit?: string}[], formula?: string, source?: string}} working
  * @param {number} value the result
  * @param {string} unit
- * @returns {{line: string, words: string, inputs: string[], source: string}} `line` has the figures in place of the
- *     names and ends in the result; it is the bare result where the formula names none of its inputs
+ * @returns {{lines: string[], words: string, inputs: string[], source: string}} `lines` have the figures in place of
+ *     the names and end in the result, a line a step; only the bare result where the formula names none of its inputs
  */
 export function arithmetic(working, value, unit) {
   const inputs = working?.inputs ?? [];
   const formula = working?.formula ?? '';
   const filled = fill(formula, inputs);
   return {
-    line: filled === formula ? `= ${withUnit(value, unit)}` : `${signs(filled)} = ${withUnit(value, unit)}`,
+    lines: filled === formula ? [`= ${withUnit(value, unit)}`] : steps(signs(filled), withUnit(value, unit)),
     words: formula,
     inputs: inputs.map(input => `${input.name} ${withUnit(input.value, input.unit)}`),
     source: working?.source ?? '',
   };
+}
+
+/** A formula that holds several steps, or says what it equals, is not given the result a second time. */
+function steps(filled, result) {
+  const lines = filled.split(/;\s+/);
+  return lines.length > 1 || filled.includes(' = ') ? lines : [`${filled} = ${result}`];
 }
 
 /** Each name once replaced by its figure, longer names first so that `soil depth` is not read as `soil`. */

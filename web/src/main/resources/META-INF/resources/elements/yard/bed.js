@@ -30,6 +30,7 @@ function bedLabels(bed, units) {
   const angle = standsUpright(bed) ? -90 : 0;
   return [
     label(at, bed.id, 'code', angle),
+    label(at, bed.id, 'code alone'),
     label(at, `${shown(own.right - own.left, units)} × ${shown(own.back - own.front, units)} · ${bed.courses}`, 'size', angle),
   ];
 }
@@ -45,12 +46,29 @@ export function drawnRing(bed, part, course, units) {
   const pieces = (part?.pieces ?? []).filter(piece => piece.course === course && piece.lies);
   return [
     s('path.lifted-soil', { d: d(inner) }),
-    ...pieces.flatMap(piece => drawnPiece(piece, bed, units)),
+    ...pieces.map(piece => s('path.timber.lifted', { d: d(lying(piece, bed)) })),
+    ...(course === 1 ? (part?.notches ?? []).map(notch => drawnNotch(notch, bed)) : []),
+    ...pieces.flatMap(piece => marksOf(piece, bed, units)),
     label(insidePoint(bed.outline), `${bed.id}, course ${course}`, 'code lifted'),
   ];
 }
 
-function drawnPiece(piece, bed, units) {
+/** A wave across the timber where a drain notch is cut under it; its place counts from the wall's outer start corner. */
+function drawnNotch({ wall, at }, bed) {
+  const side = bed.own.findIndex((_, i) => wallLetter(i) === wall);
+  if (side < 0) return s('g');
+  const [a, b] = [bed.own[side], bed.own[(side + 1) % bed.own.length]];
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [dx, dy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
+  const t = bed.section.thickness;
+  const wave = [0, 0.25, 0.5, 0.75, 1].map((deep, i) => {
+    const along = at + (i % 2 ? t * 0.18 : -t * 0.18);
+    return placePoint([a[0] + dx * along - dy * deep * t, a[1] + dy * along + dx * deep * t], bed.placement);
+  });
+  return s('path.notch', { d: d(wave, false) });
+}
+
+function marksOf(piece, bed, units) {
   const side = bed.own.findIndex((_, i) => wallLetter(i) === piece.wall);
   if (side < 0) return [];
   const [a, b] = [bed.own[side], bed.own[(side + 1) % bed.own.length]];
@@ -68,7 +86,6 @@ function drawnPiece(piece, bed, units) {
   };
   const [from, to] = [at(-half, 0), at(half, 0)];
   return [
-    s('path.timber.lifted', { d: d(lying(piece, bed)) }),
     ['start', 'both'].includes(piece.runsPast) ? bar(-1) : null,
     ['end', 'both'].includes(piece.runsPast) ? bar(1) : null,
     piece.seen ? s('path.seen-face', { d: d([at(-half * 0.55 - thick * 0.2, 0), at(-half * 0.55 + thick * 0.2, 0), at(-half * 0.55, thick * 0.38)]) }) : null,

@@ -1,4 +1,5 @@
 import { bounds, middle, widened } from '../../geometry/outline.js';
+import { swept } from '../../geometry/gate.js';
 import { shown } from '../../geometry/length.js';
 import { USUAL, unitsOf, yardOf } from '../../state/plan.js';
 import { s } from '../make.js';
@@ -9,6 +10,9 @@ export const d = (outline, close = true) =>
   `M${outline.map(([x, y]) => `${round(x)} ${round(-y)}`).join('L')}${close ? 'Z' : ''}`;
 
 const round = value => Math.round(value * 10) / 10;
+
+/** How far along its longest leg a path carries its name: off the middle, where paths like to cross. */
+const NAMED_AT = 0.3;
 
 /** Points of a circle's outline, enough for a clearance. */
 const ROUND = 32;
@@ -53,7 +57,7 @@ function pathLabel(path, units) {
     if (length > longest) [longest, side] = [length, [a, b]];
   }
   const [a, b] = side;
-  const at = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  const at = [a[0] + (b[0] - a[0]) * NAMED_AT, a[1] + (b[1] - a[1]) * NAMED_AT];
   return label(at, `${path.name ?? path.id ?? 'path'} · ${shown(path.width ?? USUAL.pathWidth, units)} wide`, 'small path-name', upright(a, b));
 }
 
@@ -72,16 +76,16 @@ export function label([x, y], text, kind, angle = 0) {
 
 /** Keep-clear lies over the beds, so that what stands on it is seen to. @returns {SVGElement[]} */
 export function drawnKeepClear(plan) {
-  return (plan.ground?.keepClear ?? []).map(drawnOne).filter(Boolean);
+  return (plan.ground?.keepClear ?? []).map(keep => drawnOne(keep, plan)).filter(Boolean);
 }
 
-function drawnOne(keep) {
+function drawnOne(keep, plan) {
   const clearance = keep.clearance ?? 0;
   const shapes = [];
   let at;
   if (keep.hinge) {
     at = keep.hinge;
-    shapes.push(s('path.clear', { d: quarter(keep), fill: 'url(#hatch-clear)' }));
+    shapes.push(s('path.clear', { d: d(swept(keep, yardOf(plan))), fill: 'url(#hatch-clear)' }));
   } else {
     const points = keep.outline ?? keep.line ?? keep.shape ?? (keep.at ? [keep.at] : []);
     if (!points.length) return null;
@@ -101,12 +105,3 @@ function circle([x, y], radius) {
   });
 }
 
-/** The ground a gate's leaf sweeps, from along the fence to straight into the yard. */
-function quarter({ hinge: [x, y], leaf = 900, swing }) {
-  const sign = swing === 'out' ? -1 : 1;
-  const points = Array.from({ length: 10 }, (_, i) => {
-    const angle = sign * i * Math.PI / 18;
-    return [x + leaf * Math.cos(angle), y + leaf * Math.sin(angle)];
-  });
-  return d([[x, y], ...points]);
-}

@@ -1,0 +1,142 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Page;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Length;
+import lapyard.geometry.Point;
+
+/** What all sheets for the bench have in common: frame, heading, stamp, caution, and sheet n of m. */
+final class BenchSheet {
+    private static final double FILING = 20;
+    private static final double EDGE = 10;
+    private static final double HEAD = 15;
+    private static final double FOOT = 6;
+    private static final double STAMP = 9;
+    private static final double GAP = 3;
+
+    private final String garden;
+    private final String caution;
+    private final BenchOptions options;
+    final boolean imperial;
+    final Inks inks;
+    private final Box frame;
+
+    /** One sheet before it is known how many there will be. */
+    record Draft(String kind, String about, List<Shape> shapes) {
+        Draft {
+            shapes = List.copyOf(shapes);
+        }
+    }
+
+    /** @param caution the line at the foot of every sheet */
+    BenchSheet(String garden, String caution, boolean imperial, BenchOptions options) {
+        this.garden = garden;
+        this.caution = caution;
+        this.imperial = imperial;
+        this.options = options;
+        this.inks = new Inks(options.mono());
+        this.frame = new Box(FILING, EDGE, options.paper().longMm - EDGE, options.paper().shortMm - EDGE);
+    }
+
+    /** A sheet that says why it is empty. */
+    Draft nothing(String kind, String why) {
+        return new Draft(kind, "", List.of(text(space().left(), space().low() + 8, why, 5, true)));
+    }
+
+    /** Where a sheet is free to be drawn on. */
+    Box space() {
+        double stamp = options.stale().isPresent() ? STAMP : 0;
+        return new Box(frame.left() + GAP, frame.low() + HEAD + stamp + GAP, frame.right() - GAP, frame.high() - FOOT - 1);
+    }
+
+    List<Page> pages(List<Draft> drafts) {
+        List<Page> pages = new ArrayList<>();
+        for (Draft draft : drafts) {
+            String sheet = "sheet " + (pages.size() + 1) + " of " + drafts.size();
+            List<Shape> shapes = new ArrayList<>();
+            shapes.add(Shape.Area.box(
+                    frame.left(), frame.low(), frame.width(), frame.height(), Optional.empty(), Optional.of(inks.pen(Inks.BROAD))));
+            shapes.addAll(head(draft, sheet));
+            shapes.addAll(stamp());
+            shapes.addAll(draft.shapes());
+            shapes.add(line(frame.left(), frame.high() - FOOT, frame.right(), frame.high() - FOOT, Inks.NARROW));
+            shapes.add(text(
+                    frame.left() + GAP, frame.high() - 1.9,
+                    TextMeasure.cut(caution, 2.7, false, frame.width() - 2 * GAP), 2.7, false));
+            pages.add(new Page(
+                    draft.kind() + ", " + sheet, options.paper().longMm, options.paper().shortMm, shapes));
+        }
+        return pages;
+    }
+
+    private List<Shape> head(Draft draft, String sheet) {
+        double left = frame.left() + GAP;
+        double right = frame.right() - GAP;
+        double room = frame.width() - 2 * GAP;
+        double first = frame.low() + 7;
+        double second = frame.low() + 12.6;
+        String kind = TextMeasure.cut(draft.kind(), 6, true, room * 0.5);
+        double place = right - TextMeasure.widthMm(sheet, 5, true) - 5;
+        double wide = place - left - TextMeasure.widthMm(kind, 6, true) - 5;
+        String made = options.revision().isEmpty() ? "no revision kept" : options.revision();
+        String stamped = options.date().isEmpty() || made.contains(options.date()) ? made : made + ", " + options.date();
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(text(left, first, kind, 6, true));
+        shapes.add(text(left, second, TextMeasure.cut(draft.about(), 3.6, false, room * 0.68), 3.6, false));
+        shapes.add(end(right, first, sheet, 5, true));
+        shapes.add(end(place, first, TextMeasure.cut(garden.isBlank() ? "Garden" : garden, 4, true, wide), 4, true));
+        shapes.add(end(right, second, TextMeasure.cut(stamped, 3, false, room * 0.3), 3, false));
+        shapes.add(line(frame.left(), frame.low() + HEAD, frame.right(), frame.low() + HEAD, Inks.WIDE));
+        return shapes;
+    }
+
+    private List<Shape> stamp() {
+        if (options.stale().isEmpty()) {
+            return List.of();
+        }
+        double top = frame.low() + HEAD;
+        String words = TextMeasure.cut("STALE: " + options.stale().get(), 4.6, true, frame.width() - 2 * GAP);
+        return List.of(new Shape.Group("stale", "Stale", "stale", List.of(
+                Shape.Area.box(frame.left(), top, frame.width(), STAMP, Optional.of(inks.snag()), Optional.empty()),
+                new Shape.Text(
+                        new Point(frame.centre().x(), top + 6.2), words, 4.6, Shape.Anchor.MIDDLE, 0, true, inks.paper()))));
+    }
+
+    String written(double mm) {
+        return Length.written(mm, imperial);
+    }
+
+    Shape text(double x, double y, String words, double size, boolean bold) {
+        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, inks.ink());
+    }
+
+    Shape middle(double x, double y, String words, double size, boolean bold) {
+        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.MIDDLE, 0, bold, inks.ink());
+    }
+
+    Shape end(double x, double y, String words, double size, boolean bold) {
+        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.END, 0, bold, inks.ink());
+    }
+
+    Shape line(double x0, double y0, double x1, double y1, double pen) {
+        return Shape.Lines.of(inks.pen(pen), new Point(x0, y0), new Point(x1, y1));
+    }
+
+    /** An empty box to tick, its lower left corner on the base line of the text beside it. */
+    Shape tick(double x, double y, double side) {
+        return Shape.Area.box(x, y - side, side, side, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.MEDIUM)));
+    }
+
+    /** The largest of {@code most}, nine tenths of it and so on at which the words are no wider; {@code least} at the end. */
+    static double fitting(String words, double most, double least, boolean bold, double widthMm) {
+        double size = most;
+        while (size > least && TextMeasure.widthMm(words, size, bold) > widthMm) {
+            size = Math.max(least, size * 0.9);
+        }
+        return size;
+    }
+}

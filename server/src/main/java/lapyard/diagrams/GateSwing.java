@@ -1,0 +1,71 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.Ground.KeepClear;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * The ground that a gate sweeps over, in the yard, millimetres.
+ *
+ * @param swept  closed ring
+ * @param closed the end of the closed leaf, where it is known
+ * @param open   the end of the leaf when open by a right angle, where it is known
+ */
+record GateSwing(List<Point> swept, Optional<Point> closed, Optional<Point> open) {
+    private static final int STEPS = 24;
+
+    /**
+     * A quarter of a disc from the closed leaf, which lies from the hinge towards the second point, into the yard or
+     * out of it. With the hinge alone the leaf may lie either way, so all of the disc on its side of the edge is swept;
+     * without a yard nothing tells its side, so both are.
+     */
+    static GateSwing of(KeepClear gate, List<Outline> yards) {
+        Point hinge = gate.shape().get(0);
+        Optional<Geometry> yard = yards.stream().findFirst().map(outline -> Jts.area(outline.corners()));
+        if (gate.shape().size() < 2 || gate.shape().get(1).equals(hinge)) {
+            List<Point> disc = sector(hinge, gate.leafMm(), 0, 360);
+            List<Point> swept = yard.map(ground -> gate.swingsIn()
+                            ? Jts.area(disc).intersection(ground)
+                            : Jts.area(disc).difference(ground))
+                    .flatMap(Jts::largestRing)
+                    .orElse(disc);
+            return new GateSwing(swept, Optional.empty(), Optional.empty());
+        }
+        Point latch = gate.shape().get(1);
+        double along = Math.toDegrees(Math.atan2(latch.y() - hinge.y(), latch.x() - hinge.x()));
+        Optional<Point> closed = Optional.of(end(hinge, gate.leafMm(), along));
+        List<Point> left = sector(hinge, gate.leafMm(), along, 90);
+        List<Point> right = sector(hinge, gate.leafMm(), along - 90, 90);
+        if (yard.isEmpty()) {
+            return new GateSwing(sector(hinge, gate.leafMm(), along - 90, 180), closed, Optional.empty());
+        }
+        boolean leftIsIn = Jts.area(left).intersection(yard.get()).getArea()
+                >= Jts.area(right).intersection(yard.get()).getArea();
+        boolean toLeft = leftIsIn == gate.swingsIn();
+        return new GateSwing(
+                toLeft ? left : right, closed, Optional.of(end(hinge, gate.leafMm(), along + (toLeft ? 90 : -90))));
+    }
+
+    private static Point end(Point hinge, double leafMm, double degrees) {
+        double angle = Math.toRadians(degrees);
+        return new Point(hinge.x() + leafMm * Math.cos(angle), hinge.y() + leafMm * Math.sin(angle));
+    }
+
+    private static List<Point> sector(Point hinge, double leafMm, double from, double sweep) {
+        List<Point> ring = new ArrayList<>();
+        int steps = (int) (STEPS * sweep / 90);
+        for (int i = 0; i <= steps; i++) {
+            ring.add(end(hinge, leafMm, from + sweep * i / steps));
+        }
+        if (sweep == 360) {
+            ring.remove(steps);
+        } else {
+            ring.add(hinge);
+        }
+        return ring;
+    }
+}

@@ -1,0 +1,146 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lapyard.catalogue.Roll;
+import lapyard.diagrams.BenchTable.Column;
+import lapyard.drawing.Page;
+import lapyard.geometry.Lengths;
+import lapyard.sheets.RollResult;
+import lapyard.sheets.RollResult.Placed;
+import lapyard.sheets.RollResult.RollLayout;
+
+/** The sheets by which liner and membrane are rolled out, marked and cut: each roll to scale, its cuts and its pieces. */
+public final class RollSheets {
+    private RollSheets() {}
+
+    /** A remnant narrower than this either way is scrap: it is the usual lap, so it mends nothing larger. */
+    static final double LEAST_REMNANT_MM = 300;
+
+    private static final String CAUTION =
+            "Roll out on clean, swept ground, not on stones. Cut away from yourself with a fresh blade, knees off the line. "
+                    + "Weigh the sheet down in wind; two people carry a wide roll.";
+
+    /**
+     * One material on its rolls.
+     *
+     * @param rolls          all widths that it is sold in
+     * @param metresBedByBed bought where each bed and path buys alone
+     * @param cost           as it shall be read, empty where there is no price; so {@code saved} against bed by bed
+     */
+    public record Material(
+            String name, List<Roll> rolls, RollResult result, double metresBedByBed, String cost, String saved) {
+        public Material {
+            rolls = List.copyOf(rolls);
+        }
+
+        double widthMm(RollLayout layout) {
+            return rolls.stream()
+                    .filter(roll -> roll.id().equals(layout.roll()))
+                    .mapToDouble(Roll::widthMm)
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("no roll " + layout.roll() + " among those of " + name));
+        }
+    }
+
+    /** @return one page or more; where nothing is cut from a roll it says so */
+    public static List<Page> pages(String garden, boolean imperial, List<Material> materials, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        for (Material material : materials) {
+            int count = material.result().rolls().size();
+            for (int i = 0; i < count; i++) {
+                drafts.addAll(roll(material, i, count, sheet));
+            }
+        }
+        if (drafts.isEmpty()) {
+            drafts.add(sheet.nothing("Rolls", "Nothing to cut from a roll in this garden."));
+        }
+        return sheet.pages(drafts);
+    }
+
+    private static List<BenchSheet.Draft> roll(Material material, int index, int count, BenchSheet sheet) {
+        RollLayout layout = material.result().rolls().get(index);
+        double width = material.widthMm(layout);
+        String kind = capital(material.name()) + (count == 1 ? "" : ", run " + (index + 1) + " of " + count);
+        String about = "roll " + layout.roll() + ", " + sheet.written(width) + " wide: buy " + sheet.written(layout.boughtMm())
+                + ", used " + sheet.written(layout.usedMm());
+        BenchTable.Flow flow = new BenchTable.Flow(sheet, kind, about);
+        if (index == 0) {
+            flow.words(List.of(bought(material, sheet)), 4, true);
+        }
+        Optional<RollCuts> cuts = RollCuts.of(layout, width);
+        new RollDrawing(layout, width, cuts, sheet).on(flow);
+        cuts.ifPresent(order -> cutTable(order, sheet).on(flow));
+        pieceTable(layout, sheet).on(flow);
+        cuts.ifPresent(order -> flow.words(List.of(remnants(order, sheet)), 3.8, false));
+        return flow.drafts();
+    }
+
+    private static String bought(Material material, BenchSheet sheet) {
+        double mm = material.result().rolls().stream().mapToDouble(RollLayout::boughtMm).sum();
+        double apart = material.metresBedByBed() * 1000;
+        List<String> savings = new ArrayList<>();
+        if (apart - mm > 0.5) {
+            savings.add(length(apart - mm, sheet) + " less");
+        }
+        if (!material.saved().isEmpty()) {
+            savings.add(material.saved() + " saved");
+        }
+        return "Buy " + length(mm, sheet) + (material.cost().isEmpty() ? "" : " for " + material.cost()) + ". Bed by bed it would be "
+                + (savings.isEmpty() && Math.abs(apart - mm) <= 0.5 ? "as much" : length(apart, sheet))
+                + (savings.isEmpty() ? "" : ": " + String.join(", ", savings)) + ".";
+    }
+
+    /** Rolls are spoken of in metres, or in feet and inches. */
+    private static String length(double mm, BenchSheet sheet) {
+        return sheet.imperial ? sheet.written(mm) : Lengths.text(mm / 1000) + " m";
+    }
+
+    private static String capital(String name) {
+        return name.isEmpty() ? "Roll" : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private static BenchTable cutTable(RollCuts order, BenchSheet sheet) {
+        BenchTable table = new BenchTable(sheet, "Cuts in order, each from edge to edge of the part in hand",
+                new Column("cut", 0.1, true), new Column("way", 0.2, false), new Column("at", 0.35, true),
+                new Column("from – to", 0.35, false));
+        int number = 1;
+        for (RollCuts.Cut cut : order.cuts()) {
+            String span = sheet.written(cut.fromMm()) + " – " + sheet.written(cut.toMm());
+            table.row(String.valueOf(number++), cut.across() ? "across the roll" : "along the roll",
+                    sheet.written(cut.atMm()) + (cut.across() ? " from the roll's end" : " from the edge"),
+                    span + (cut.across() ? " from the edge" : " from the roll's end"));
+        }
+        return table;
+    }
+
+    private static BenchTable pieceTable(RollLayout layout, BenchSheet sheet) {
+        BenchTable table = new BenchTable(sheet, "Pieces in the order in which they come off",
+                new Column("piece", 0.25, true), new Column("across × along", 0.25, false),
+                new Column("from the roll's end", 0.25, false), new Column("from the edge", 0.15, false), new Column("", 0.1, false));
+        layout.placed().stream().sorted(ORDER).forEach(piece -> table.row(
+                piece.id(), sheet.written(piece.widthMm()) + " × " + sheet.written(piece.heightMm()),
+                sheet.written(piece.y()) + " – " + sheet.written(piece.y() + piece.heightMm()), sheet.written(piece.x()),
+                piece.turned() ? "turned" : ""));
+        return table;
+    }
+
+    private static final Comparator<Placed> ORDER = Comparator.comparingDouble(Placed::y).thenComparingDouble(Placed::x);
+
+    static boolean kept(Box remnant) {
+        return remnant.width() >= LEAST_REMNANT_MM && remnant.height() >= LEAST_REMNANT_MM;
+    }
+
+    private static String remnants(RollCuts order, BenchSheet sheet) {
+        List<String> kept = order.remnants().stream()
+                .filter(RollSheets::kept)
+                .map(box -> sheet.written(box.width()) + " × " + sheet.written(box.height()))
+                .toList();
+        return (kept.isEmpty() ? "No remnant worth keeping" : "Keep for patches and corners: " + String.join(", ", kept))
+                + " (scrap is what is narrower than " + sheet.written(LEAST_REMNANT_MM) + ").";
+    }
+}

@@ -1,0 +1,331 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.cutting.Ledger;
+import lapyard.cutting.Ledger.Fate;
+import lapyard.cutting.SawBoard;
+import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Point;
+
+/** The boards of one weekend as bars to scale; boards that are cut alike share a bar, with a row of marks for each. */
+final class SawBars {
+    private static final double LABEL = 30;
+    private static final double ABOVE = 6.4;
+    private static final double LEVEL = 3.6;
+    private static final int LEVELS = 3;
+    private static final double BAR = 9;
+    private static final double ROW = 7.2;
+    private static final double BELOW = 2.2;
+    private static final double LENGTH = 4.2;
+    private static final double MARK = 3.6;
+    private static final double RUNNING = 3.2;
+    private static final double FOOT = 11;
+    private static final double HEAD = 7;
+
+    /** Beside the bar, for words about a rest that is too short to be written in. */
+    private static final double BESIDE = 28;
+
+    private static final double APART = 6;
+    private static final int ENOUGH_FOR_TWO = 4;
+
+    /** Reductions for bars: few enough that a scale rule has most of them; those of feet are parts of an inch to the foot. */
+    private static final int[] METRIC = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 200, 500, 1000};
+
+    private static final int[] FEET = {8, 12, 16, 24, 32, 48, 96, 192, 480, 960};
+
+    private final SawDay.Work work;
+    private final SawDay.Signs signs;
+    private final BenchSheet sheet;
+
+    SawBars(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
+        this.work = work;
+        this.signs = signs;
+        this.sheet = sheet;
+    }
+
+    /**
+     * What lies on the saw in this weekend: a whole board, or the offcut that an earlier weekend left of it.
+     *
+     * @param startMm where it begins on the whole board
+     */
+    private record Laid(SawBoard board, double startMm, List<SawBoard.Cut> cuts, Optional<Ledger.Offcut> rest) {
+        double lengthMm() {
+            return board.lengthMm() - startMm;
+        }
+
+        boolean whole() {
+            return startMm == 0;
+        }
+
+        double onIt(double placeMm) {
+            return placeMm - startMm;
+        }
+
+        boolean alike(Laid other) {
+            return board.stock().equals(other.board.stock())
+                    && startMm == other.startMm
+                    && cuts.stream().map(SawBoard.Cut::lengthMm).toList()
+                            .equals(other.cuts.stream().map(SawBoard.Cut::lengthMm).toList())
+                    && rest.map(Ledger.Offcut::fate).equals(other.rest.map(Ledger.Offcut::fate));
+        }
+    }
+
+    List<BenchSheet.Draft> drafts(int stage) {
+        List<Laid> all = new ArrayList<>();
+        for (SawBoard board : work.boards()) {
+            if (!board.cutsIn(stage).isEmpty()) {
+                all.add(laid(board, stage));
+            }
+        }
+        Scale scale = scale(all.stream().mapToDouble(Laid::lengthMm).max().orElse(1));
+        BenchTable.Flow flow = new BenchTable.Flow(
+                sheet, "Saw Day, weekend " + stage + ": boards", SawBatches.about(work, sheet));
+        boolean headed = false;
+        double low = sheet.space().high() - FOOT;
+        for (int i = 0; i < all.size(); ) {
+            int end = i + 1;
+            while (end < all.size() && all.get(end).alike(all.get(i))) {
+                end++;
+            }
+            int columns = columns(all.get(i), end - i, scale);
+            while (i < end) {
+                double bar = above(all.get(i), scale) + BAR + BELOW;
+                if (!headed || flow.y() + bar + ROW > low + 1e-9) {
+                    if (headed) {
+                        foot(flow, scale);
+                        flow.next();
+                    }
+                    head(flow);
+                    headed = true;
+                }
+                int most = (int) ((low - flow.y() - bar) / ROW + 1e-9);
+                int rows = Math.max(1, Math.min((end - i + columns - 1) / columns, most));
+                for (int column = 0; column < columns && i < end; column++) {
+                    int upTo = Math.min(end, i + rows);
+                    double x = sheet.space().left() + column * (sheet.space().width() + APART) / columns;
+                    group(flow, all.subList(i, upTo), scale, x);
+                    i = upTo;
+                }
+                flow.down(bar + rows * ROW);
+            }
+        }
+        if (headed) {
+            foot(flow, scale);
+        }
+        return flow.drafts();
+    }
+
+    /** Many boards cut alike stand in two columns where their bars are short enough. */
+    private int columns(Laid laid, int count, Scale scale) {
+        double column = (sheet.space().width() - APART) / 2;
+        boolean fits = LABEL + scale.paperMm(laid.lengthMm()) + BESIDE <= column;
+        return fits && count >= ENOUGH_FOR_TWO ? 2 : 1;
+    }
+
+    private Laid laid(SawBoard board, int stage) {
+        List<Integer> stages = board.stages();
+        int at = stages.indexOf(stage);
+        double start = at == 0 ? 0 : board.lengthMm() - board.leftAfterMm(stages.get(at - 1), work.kerfMm());
+        Optional<Ledger.Offcut> rest = work.ledger().offcuts().stream()
+                .filter(offcut -> offcut.board() == board.number() && offcut.madeIn() == stage)
+                .findFirst();
+        return new Laid(board, start, board.cutsIn(stage), rest);
+    }
+
+    private Scale scale(double longestMm) {
+        double wide = sheet.space().width() - LABEL - BESIDE;
+        for (int n : sheet.imperial ? FEET : METRIC) {
+            if (longestMm / n <= wide) {
+                return new Scale(n);
+            }
+        }
+        return Scale.usual(longestMm / wide, sheet.imperial);
+    }
+
+    private void head(BenchTable.Flow flow) {
+        flow.add(sheet.text(
+                sheet.space().left(), flow.y() + 3.4,
+                "Places of the cuts from the end on the left, in the order of cutting; the saw takes its kerf beyond each.", 3.2, false));
+        flow.down(HEAD);
+    }
+
+    private void foot(BenchTable.Flow flow, Scale scale) {
+        Box space = sheet.space();
+        flow.addAll(new Panel(90, sheet.inks).bar(scale, sheet.imperial, space.left() + 4, space.high() - 6, 62));
+        Inks inks = sheet.inks;
+        double y = space.high() - 4;
+        String[] words = {"kept for the rack", "carried to a later weekend", "trim and scrap"};
+        Inks.Filling[] fillings = {inks.kept(), inks.carried(), inks.scrap()};
+        double x = space.right();
+        for (int i = 0; i < words.length; i++) {
+            x -= TextMeasure.widthMm(words[i], 3, false);
+            flow.add(sheet.text(x, y, words[i], 3, false));
+            x -= 11;
+            flow.add(new Shape.Area(
+                    List.of(new Box(x, y - 3, x + 9, y + 0.8).corners()), fillings[i].fill(), fillings[i].hatch(),
+                    Optional.of(inks.pen(Inks.THIN))));
+            x -= 5;
+        }
+    }
+
+    /** @param x where its label begins */
+    private void group(BenchTable.Flow flow, List<Laid> alike, Scale scale, double x) {
+        Laid first = alike.get(0);
+        double left = x + LABEL;
+        double top = flow.y() + above(first, scale);
+        label(flow, first, x, top);
+        pieces(flow, first, scale, left, top);
+        rest(flow, first, scale, left, top);
+        places(flow, first, scale, left, top);
+        double y = top + BAR;
+        for (Laid one : alike) {
+            y += ROW;
+            marks(flow, one, scale, x, y - 1.8);
+        }
+    }
+
+    private void label(BenchTable.Flow flow, Laid laid, double x, double top) {
+        String length = sheet.written(laid.lengthMm());
+        double size = BenchSheet.fitting(length, 5, 3, true, LABEL - 3);
+        flow.add(sheet.text(x, top + 3.4, length, size, true));
+        String kg = work.section().map(section -> {
+                    double mass = SawDay.Signs.kg(section, laid.lengthMm());
+                    return Math.round(mass) + " kg" + (mass > signs.liftLimitKg ? ", two" : "");
+                })
+                .orElse("");
+        flow.add(sheet.text(x, top + 8, kg, 3.2, false));
+        String from = laid.whole() ? plain(laid.board().stock(), laid.board().lengthMm()) : "offcut";
+        flow.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, 3.2, false, LABEL - 3), 3.2, false));
+    }
+
+    /** A stock length bought is called by its length, which stands there already. */
+    private static String plain(String stock, double lengthMm) {
+        return stock.equals(Lengths.text(lengthMm)) ? "" : "rack " + stock;
+    }
+
+    private void pieces(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
+        Inks inks = sheet.inks;
+        if (laid.whole() && laid.board().trimMm() > 0) {
+            box(flow, left, top, scale.paperMm(laid.board().trimMm()), inks.scrap());
+        }
+        for (SawBoard.Cut cut : laid.cuts()) {
+            double x = left + scale.paperMm(laid.onIt(cut.fromMm()));
+            double wide = scale.paperMm(cut.lengthMm());
+            flow.add(Shape.Area.box(x, top, wide, BAR, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
+            String length = sheet.written(cut.lengthMm());
+            double size = BenchSheet.fitting(length, LENGTH, 2, true, wide - 1);
+            flow.add(sheet.middle(x + wide / 2, top + BAR / 2 + size * 0.36, length, size, true));
+        }
+    }
+
+    private void box(BenchTable.Flow flow, double x, double top, double wide, Inks.Filling filling) {
+        flow.add(new Shape.Area(
+                List.of(new Box(x, top, x + wide, top + BAR).corners()), filling.fill(), filling.hatch(),
+                Optional.of(sheet.inks.pen(Inks.THIN))));
+    }
+
+    private void rest(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
+        if (laid.rest().isEmpty()) {
+            return;
+        }
+        Ledger.Offcut rest = laid.rest().get();
+        Inks inks = sheet.inks;
+        double wide = scale.paperMm(rest.lengthMm());
+        double x = left + scale.paperMm(laid.lengthMm()) - wide;
+        box(flow, x, top, wide, rest.fate() == Fate.SCRAP ? inks.scrap() : rest.fate() == Fate.KEPT ? inks.kept() : inks.carried());
+        String words = sheet.written(rest.lengthMm()) + " "
+                + switch (rest.fate()) {
+                    case SCRAP -> "scrap";
+                    case KEPT -> "rack it";
+                    case CARRIED -> "for weekend " + rest.usedIn().getAsInt();
+                };
+        double size = BenchSheet.fitting(words, 3.6, 2.6, true, wide - 3);
+        double width = TextMeasure.widthMm(words, size, true);
+        if (width <= wide - 2) {
+            Words plate = Words.of(words, size, true);
+            Plate place = new Plate(new Point(x + wide / 2, top + BAR / 2), plate.widthMm(), plate.heightMm(), 0);
+            flow.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
+        } else {
+            flow.add(sheet.text(x + wide + 1.2, top + BAR / 2 + 1, words, 2.8, false));
+        }
+    }
+
+    /** A place written above the bar; those that would touch stand on further lines. */
+    private record Running(String words, double x, double from, int level) {}
+
+    private List<Running> running(Laid laid, Scale scale, double left) {
+        double[] free = new double[LEVELS];
+        List<Double> places = new ArrayList<>();
+        if (laid.whole() && laid.board().trimMm() > 0) {
+            places.add(laid.board().trimMm());
+        }
+        laid.cuts().forEach(cut -> places.add(laid.onIt(cut.toMm())));
+        List<Running> written = new ArrayList<>();
+        for (double place : places) {
+            double x = left + scale.paperMm(place);
+            String words = sheet.written(place);
+            double width = TextMeasure.widthMm(words, RUNNING, true);
+            double from = Math.min(Math.max(x - width / 2, left - 4), sheet.space().right() - width);
+            int level = 0;
+            while (level < LEVELS - 1 && from < free[level] + 1) {
+                level++;
+            }
+            free[level] = from + width;
+            written.add(new Running(words, x, from, level));
+        }
+        return written;
+    }
+
+    private double above(Laid laid, Scale scale) {
+        return ABOVE + LEVEL * running(laid, scale, sheet.space().left() + LABEL).stream().mapToInt(Running::level).max().orElse(0);
+    }
+
+    private void places(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
+        for (Running running : running(laid, scale, left)) {
+            double y = top - 1.8 - running.level() * LEVEL;
+            flow.add(sheet.line(running.x(), y + 0.5, running.x(), top + BAR, Inks.MEDIUM));
+            flow.add(sheet.text(running.from(), y, running.words(), RUNNING, true));
+        }
+    }
+
+    /** One board's row: its number, then under each piece a box to tick and its mark. */
+    private void marks(BenchTable.Flow flow, Laid laid, Scale scale, double x, double base) {
+        double left = x + LABEL;
+        String board = String.valueOf(laid.board().number());
+        Inks inks = sheet.inks;
+        flow.add(new Shape.Circle(new Point(x + 4, base - 1.5), 3.2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
+        double fit = BenchSheet.fitting(board, 4, 2.2, true, 5.6);
+        flow.add(sheet.middle(x + 4, base - 1.5 + fit * 0.36, board, fit, true));
+        taken(laid).ifPresent(tag -> flow.add(sheet.text(x + 9, base, tag, 3.2, true)));
+        for (SawBoard.Cut cut : laid.cuts()) {
+            double from = left + scale.paperMm(laid.onIt(cut.fromMm()));
+            double room = scale.paperMm(cut.lengthMm() + work.kerfMm()) - 5.2;
+            String words = signs.marked(cut.mark());
+            double size = BenchSheet.fitting(words, MARK, 2, true, room);
+            flow.add(sheet.tick(from, base + 0.5, 3.8));
+            flow.add(sheet.text(from + 4.6, base, TextMeasure.cut(words, size, true, room), size, true));
+        }
+        laid.rest().filter(rest -> rest.fate() != Fate.SCRAP).ifPresent(rest -> {
+            double from = left + scale.paperMm(laid.lengthMm() - rest.lengthMm());
+            flow.add(sheet.tick(from + 0.6, base + 0.5, 3.8));
+            double room = scale.paperMm(rest.lengthMm()) - 5.2;
+            double size = BenchSheet.fitting(rest.tag(), MARK, 2, true, room);
+            flow.add(sheet.text(from + 5.2, base, TextMeasure.cut(rest.tag(), size, true, room), size, true));
+        });
+    }
+
+    /** The tag of the offcut that is taken up. */
+    private Optional<String> taken(Laid laid) {
+        int stage = laid.cuts().get(0).stage();
+        return work.ledger().offcuts().stream()
+                .filter(offcut -> offcut.board() == laid.board().number()
+                        && offcut.usedIn().isPresent() && offcut.usedIn().getAsInt() == stage)
+                .map(Ledger.Offcut::tag)
+                .findFirst();
+    }
+}

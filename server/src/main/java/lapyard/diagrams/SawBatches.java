@@ -1,0 +1,190 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.cutting.Batches;
+import lapyard.cutting.Batches.Draw;
+import lapyard.cutting.Batches.Setting;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Point;
+
+/** The batch sheet: one row a setting of the stop, in type that is read at arm's length. */
+final class SawBatches {
+    private static final double STOP = 10;
+    private static final double COUNT = 6;
+    private static final double MARK = 4;
+    private static final double PITCH = 8.4;
+    private static final double COUNT_AT = 62;
+    private static final double DRAWS_AT = 88;
+    private static final double PLATE = 11;
+    private static final double TICK = 4.6;
+
+    /** Lines of boards that one row may have; a longer one goes on in a row of its own. */
+    private static final int MOST_LINES = 9;
+
+    private static final double HEAD = 8;
+
+    private final SawDay.Work work;
+    private final SawDay.Signs signs;
+    private final BenchSheet sheet;
+
+    SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
+        this.work = work;
+        this.signs = signs;
+        this.sheet = sheet;
+    }
+
+    /** A board's plate, then its pieces, each with a box to tick; or what is left of them on a further line. */
+    private record Chip(int board, boolean plate, String mark, double width) {}
+
+    List<BenchSheet.Draft> drafts(Batches.Stage stage) {
+        BenchTable.Flow flow = new BenchTable.Flow(
+                sheet, "Saw Day, weekend " + stage.stage() + ": batches", about(work, sheet));
+        flow.words(List.of(legend()), 3.4, false);
+        boolean headed = false;
+        for (Setting setting : stage.settings()) {
+            List<List<Chip>> lines = lines(setting);
+            int parts = (lines.size() + MOST_LINES - 1) / MOST_LINES;
+            for (int part = 0; part < parts; part++) {
+                List<List<Chip>> some = lines.subList(part * MOST_LINES, Math.min(lines.size(), (part + 1) * MOST_LINES));
+                double height = Math.max(13, some.size() * PITCH + 3.4);
+                if (!headed || !flow.holds(height)) {
+                    if (headed) {
+                        flow.next();
+                    }
+                    head(flow);
+                    headed = true;
+                }
+                row(flow, setting, some, height, part + 1, parts);
+            }
+        }
+        flow.down(2);
+        flow.words(totals(stage), 4, false);
+        return flow.drafts();
+    }
+
+    static String about(SawDay.Work work, BenchSheet sheet) {
+        return work.name() + ", " + count(work.boards().size(), work.section().isPresent() ? "board" : "strip") + ", kerf "
+                + sheet.written(work.kerfMm()) + ", first end trimmed " + sheet.written(work.boards().get(0).trimMm());
+    }
+
+    private List<String> totals(Batches.Stage stage) {
+        Batches.Rates rates = work.batches().rates();
+        int settings = stage.settings().size();
+        String sum = stage.pieces() + " cuts × " + number(rates.minutesACut()) + " min + " + settings + " settings × "
+                + number(rates.minutesASetting()) + " min = " + number(stage.minutes(rates)) + " min";
+        List<String> words = new ArrayList<>();
+        words.add(count(settings, "setting") + ", " + count(stage.pieces(), "piece") + ", " + times(stage.handlings())
+                + " a board goes on the saw: " + sum + ".");
+        if (stage.settingsBoardByBoard() > settings || stage.handlings() > stage.boards()) {
+            words.add("Board by board instead: " + times(stage.boards()) + " on the saw, " + stage.settingsBoardByBoard()
+                    + " settings, " + number(stage.minutesBoardByBoard(rates)) + " min. Choose what suits backs and bench.");
+        }
+        return words;
+    }
+
+    private static String count(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
+    private static String times(int count) {
+        return count == 1 ? "once" : count + " times";
+    }
+
+    static String number(double value) {
+        return Lengths.text(value);
+    }
+
+    private static String legend() {
+        return "Trim the first end, cut, tick, write mark and signs on the top face: " + SawDay.Signs.HEAVY
+                + " two people, " + SawDay.Signs.SEEN + " points to the seen face, " + SawDay.Signs.NOTCH
+                + " drain notch under. Run-past ends: see the course cards. Nothing on a face that will be seen.";
+    }
+
+    private void head(BenchTable.Flow flow) {
+        Box space = sheet.space();
+        double y = flow.y() + 4;
+        flow.add(sheet.text(space.left(), y, "stop at", 3, false));
+        flow.add(sheet.text(space.left() + COUNT_AT, y, "pieces", 3, false));
+        flow.add(sheet.text(space.left() + DRAWS_AT, y, "from board, piece by piece", 3, false));
+        flow.down(HEAD - 2);
+        flow.add(sheet.line(space.left(), flow.y(), space.right(), flow.y(), Inks.THIN));
+    }
+
+    private void row(BenchTable.Flow flow, Setting setting, List<List<Chip>> lines, double height, int part, int parts) {
+        Box space = sheet.space();
+        double top = flow.y();
+        String stop = sheet.written(setting.stopMm());
+        double size = BenchSheet.fitting(stop, STOP, 4, true, COUNT_AT - 3);
+        flow.add(sheet.text(space.left(), top + 10, stop, size, true));
+        if (part == 1) {
+            flow.add(sheet.text(space.left() + COUNT_AT, top + 9.4, "× " + setting.pieces(), COUNT, true));
+        } else {
+            flow.add(sheet.text(space.left() + COUNT_AT, top + 9.4, part + " of " + parts, 4, false));
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            double x = space.left() + DRAWS_AT;
+            double y = top + 8 + i * PITCH;
+            for (Chip chip : lines.get(i)) {
+                if (chip.plate()) {
+                    plate(flow, chip, x, y);
+                } else {
+                    flow.add(sheet.tick(x, y + 0.6, TICK));
+                    double room = chip.width() - TICK - 3.5;
+                    double fit = BenchSheet.fitting(chip.mark(), MARK, 2.6, true, room);
+                    flow.add(sheet.text(x + TICK + 1.2, y, TextMeasure.cut(chip.mark(), fit, true, room), fit, true));
+                }
+                x += chip.width();
+            }
+        }
+        flow.down(height);
+        flow.add(sheet.line(space.left(), flow.y(), space.right(), flow.y(), Inks.NARROW));
+    }
+
+    private void plate(BenchTable.Flow flow, Chip chip, double x, double y) {
+        Inks inks = sheet.inks;
+        flow.add(new Shape.Circle(
+                new Point(x + 4.4, y - 1.7), 3.9, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
+        String number = String.valueOf(chip.board());
+        double size = BenchSheet.fitting(number, 4.6, 2.4, true, 6.6);
+        flow.add(sheet.middle(x + 4.4, y - 1.7 + size * Shape.Text.CAPITALS / 2, number, size, true));
+    }
+
+    private List<List<Chip>> lines(Setting setting) {
+        double room = sheet.space().width() - DRAWS_AT;
+        List<List<Chip>> lines = new ArrayList<>();
+        List<Chip> line = new ArrayList<>();
+        double x = 0;
+        for (Draw draw : setting.draws()) {
+            List<Chip> chips = new ArrayList<>();
+            for (String mark : draw.marks()) {
+                String words = signs.marked(mark);
+                double width = Math.min(room - PLATE, TICK + 4.5 + TextMeasure.widthMm(words, MARK, true));
+                chips.add(new Chip(draw.board(), false, words, width));
+            }
+            double first = PLATE + chips.get(0).width();
+            if (!line.isEmpty() && x + first > room) {
+                lines.add(line);
+                line = new ArrayList<>();
+                x = 0;
+            }
+            line.add(new Chip(draw.board(), true, "", PLATE));
+            x += PLATE;
+            for (Chip chip : chips) {
+                if (x + chip.width() > room + 1e-9) {
+                    lines.add(line);
+                    line = new ArrayList<>();
+                    line.add(new Chip(draw.board(), true, "", PLATE));
+                    x = PLATE;
+                }
+                line.add(chip);
+                x += chip.width();
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+}

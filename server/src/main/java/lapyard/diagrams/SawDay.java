@@ -1,0 +1,144 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lapyard.catalogue.Section;
+import lapyard.construction.BedWork;
+import lapyard.construction.Notch;
+import lapyard.construction.Piece;
+import lapyard.cutting.Batches;
+import lapyard.cutting.Ledger;
+import lapyard.cutting.SawBoard;
+import lapyard.drawing.Page;
+
+/**
+ * The sheets that are taped to the saw bench. Of each section and weekend first the batches, one row a setting of the
+ * stop, then the boards with the place of every cut, at the end what becomes of the offcuts and what may be saved.
+ */
+public final class SawDay {
+    private SawDay() {}
+
+    /**
+     * One section's work at the saw.
+     *
+     * @param name         what it is called on the sheets, such as {@code Timber 100x200}
+     * @param section      for the mass of boards and pieces; empty where they are strips of it
+     * @param kerfMm       the saw's
+     * @param keepOffcutMm offcuts shorter than this are scrap
+     * @param firstCuts    to be asked of the merchant
+     * @param ways         what it costs to buy boards together or apart, none where only one way was looked at
+     */
+    public record Work(
+            String name,
+            Optional<Section> section,
+            double kerfMm,
+            double keepOffcutMm,
+            List<SawBoard> boards,
+            Batches batches,
+            Ledger ledger,
+            List<SawBoard.FirstCut> firstCuts,
+            List<Way> ways,
+            List<NearMiss> nearMisses) {
+        public Work {
+            boards = List.copyOf(boards);
+            firstCuts = List.copyOf(firstCuts);
+            ways = List.copyOf(ways);
+            nearMisses = List.copyOf(nearMisses);
+        }
+    }
+
+    /** @param cost as it shall be read, empty where there is no price */
+    public record Way(String way, int boards, String cost) {}
+
+    /** @param saved as it shall be read */
+    public record NearMiss(double lengthMm, int count, double shorterMm, String saved, List<String> marks) {
+        public NearMiss {
+            marks = List.copyOf(marks);
+        }
+    }
+
+    /**
+     * @param garden      name for the heading
+     * @param liftLimitKg what one person lifts; heavier pieces and boards are marked
+     * @param beds        for the signs beside the marks: seen, heavy, notched
+     * @param longestMm   the longest part that can be carried in; empty where the merchant is asked for no cuts
+     * @return one page or more; where there is nothing to saw it says so
+     */
+    public static List<Page> pages(
+            String garden,
+            boolean imperial,
+            double liftLimitKg,
+            List<BedWork> beds,
+            List<Work> works,
+            OptionalDouble longestMm,
+            BenchOptions options) {
+        String caution = "Eyes, ears and lungs covered. Unplug the saw before the stop or blade is touched. Over "
+                + (long) liftLimitKg + " kg: two people. Treated timber: gloves, seal the cut ends, burn none of it.";
+        BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
+        Signs signs = new Signs(beds, liftLimitKg);
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        for (Work work : works) {
+            if (!work.firstCuts().isEmpty() && longestMm.isPresent()) {
+                drafts.addAll(SawOffcuts.firstCuts(work, longestMm.getAsDouble(), sheet));
+            }
+        }
+        for (Work work : works) {
+            for (Batches.Stage stage : work.batches().stages()) {
+                drafts.addAll(new SawBatches(work, signs, sheet).drafts(stage));
+                drafts.addAll(new SawBars(work, signs, sheet).drafts(stage.stage()));
+            }
+        }
+        drafts.addAll(SawOffcuts.drafts(works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet));
+        if (drafts.isEmpty()) {
+            drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
+        }
+        return sheet.pages(drafts);
+    }
+
+    /** What is to be written on a piece beside its mark, and what it weighs. */
+    static final class Signs {
+        static final String HEAVY = "●";
+        static final String SEEN = "▲";
+        static final String NOTCH = "≈";
+
+        private final Map<String, String> byMark = new HashMap<>();
+        final double liftLimitKg;
+
+        Signs(List<BedWork> beds, double liftLimitKg) {
+            this.liftLimitKg = liftLimitKg;
+            for (BedWork work : beds) {
+                for (Piece piece : work.pieces()) {
+                    byMark.put(piece.mark(), signs(work, piece));
+                }
+            }
+        }
+
+        private String signs(BedWork work, Piece piece) {
+            boolean heavy = kg(work.bed().section(), piece.lengthMm()) > liftLimitKg;
+            return (heavy ? HEAVY : "") + (piece.seen() ? SEEN : "") + (notched(work, piece) ? NOTCH : "");
+        }
+
+        private static boolean notched(BedWork work, Piece piece) {
+            return piece.course() == 1
+                    && work.notches().stream().anyMatch(notch -> notch.wall().equals(piece.wall()) && within(notch, piece));
+        }
+
+        private static boolean within(Notch notch, Piece piece) {
+            return notch.atMm() >= piece.fromMm() && notch.atMm() <= piece.fromMm() + piece.lengthMm();
+        }
+
+        /** Mark and signs as one word. */
+        String marked(String mark) {
+            String signs = byMark.getOrDefault(mark, "");
+            return signs.isEmpty() ? mark : mark + " " + signs;
+        }
+
+        static double kg(Section section, double lengthMm) {
+            return lengthMm * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lapyard.cutting.Ledger;
+import lapyard.cutting.Ledger.Fate;
+import lapyard.cutting.SawBoard;
+import lapyard.diagrams.BenchTable.Column;
+import lapyard.geometry.Length;
+
+/** First cuts at the merchant, the ledger of offcuts, ways to buy and near misses, as tables. */
+final class SawOffcuts {
+    private SawOffcuts() {}
+
+    private static final int MOST_MARKS = 12;
+
+    static List<BenchSheet.Draft> firstCuts(SawDay.Work work, double longestMm, BenchSheet sheet) {
+        BenchTable.Flow flow = new BenchTable.Flow(
+                sheet, "First cuts at the merchant", work.name() + ", nothing longer than " + sheet.written(longestMm) + " comes in");
+        BenchTable table = new BenchTable(sheet, "Ask for these cuts, measured from one end",
+                new Column("boards", 0.18, true), new Column("length", 0.12, true), new Column("cut at", 0.2, true),
+                new Column("parts then", 0.25, false), new Column("", 0.25, false));
+        Map<List<String>, List<Integer>> alike = new LinkedHashMap<>();
+        for (SawBoard.FirstCut cut : work.firstCuts()) {
+            SawBoard board = work.boards().get(cut.board() - 1);
+            List<String> at = new ArrayList<>();
+            List<String> parts = new ArrayList<>();
+            double from = 0;
+            for (double place : cut.atMm()) {
+                at.add(sheet.written(place));
+                parts.add(sheet.written(place - from));
+                from = place + work.kerfMm();
+            }
+            parts.add(sheet.written(board.lengthMm() - from));
+            String caution = cut.tooLongPiece().isEmpty()
+                    ? ""
+                    : "a piece of " + sheet.written(board.cuts().get(cut.tooLongPiece().getAsInt() - 1).lengthMm()) + " stays too long";
+            alike.computeIfAbsent(
+                            List.of(sheet.written(board.lengthMm()), at.isEmpty() ? "nowhere" : String.join(", ", at),
+                                    String.join(" + ", parts), caution),
+                            row -> new ArrayList<>())
+                    .add(cut.board());
+        }
+        alike.forEach((row, boards) -> table.row(runs(boards), row.get(0), row.get(1), row.get(2), row.get(3)));
+        table.on(flow);
+        flow.words(List.of(
+                "Each cut lies where a piece ends, so the plan stays as it is: the merchant's saw takes the kerf of "
+                        + sheet.written(work.kerfMm()) + " that ours would have taken. Write the board's number on every part, "
+                        + "and an arrow to the first end. A rough cut is mended from the scrap of that board, if it has any."),
+                3.4, false);
+        return flow.drafts();
+    }
+
+    static List<BenchSheet.Draft> drafts(List<SawDay.Work> works, BenchSheet sheet) {
+        BenchTable.Flow flow = new BenchTable.Flow(
+                sheet, "Saw Day: offcuts", "A tag is the number of the board, then the weekend that made the offcut.");
+        for (SawDay.Work work : works) {
+            stages(work, sheet, flow);
+            ledger(work, sheet, flow);
+            ways(work, sheet, flow);
+        }
+        return flow.drafts();
+    }
+
+    private static void stages(SawDay.Work work, BenchSheet sheet, BenchTable.Flow flow) {
+        if (work.ledger().stages().size() < 2) {
+            return;
+        }
+        BenchTable table = new BenchTable(sheet, work.name() + ": boards by weekend",
+                new Column("weekend", 0.1, true), new Column("boards opened", 0.3, false), new Column("offcuts taken up", 0.35, false),
+                new Column("waiting afterwards", 0.25, false));
+        for (Ledger.Stage stage : work.ledger().stages()) {
+            table.row(String.valueOf(stage.stage()), stage.opened().isEmpty() ? "none" : runs(stage.opened()),
+                    stage.taken().isEmpty() ? "none" : some(stage.taken()),
+                    stage.open() == 0 ? "none" : stage.open() + ", longest " + sheet.written(stage.longestMm()));
+        }
+        table.on(flow);
+    }
+
+    private static void ledger(SawDay.Work work, BenchSheet sheet, BenchTable.Flow flow) {
+        BenchTable table = new BenchTable(sheet, work.name() + ": offcuts",
+                new Column("tag", 0.12, true), new Column("length", 0.16, true), new Column("made in weekend", 0.16, false),
+                new Column("what becomes of it", 0.56, false));
+        int scrap = 0;
+        for (Ledger.Offcut offcut : work.ledger().offcuts()) {
+            if (offcut.fate() == Fate.SCRAP) {
+                scrap++;
+                continue;
+            }
+            String then = offcut.fate() == Fate.KEPT
+                    ? "to the rack"
+                    : "weekend " + offcut.usedIn().getAsInt() + " cuts " + some(offcut.marks()) + " from it";
+            table.row(offcut.tag(), sheet.written(offcut.lengthMm()), String.valueOf(offcut.madeIn()), then);
+        }
+        table.on(flow);
+        String shorter = "shorter than " + sheet.written(work.keepOffcutMm());
+        flow.words(List.of(work.name() + ": " + (scrap == 0
+                ? "no scrap."
+                : scrap + (scrap == 1 ? " piece" : " pieces") + " of scrap, each " + shorter + ", together "
+                        + sheet.written(work.ledger().lengthMm(Fate.SCRAP)) + ".")), 3.6, false);
+    }
+
+    private static void ways(SawDay.Work work, BenchSheet sheet, BenchTable.Flow flow) {
+        BenchTable table = new BenchTable(sheet, work.name() + ": bought together or apart",
+                new Column("way", 0.5, false), new Column("boards", 0.15, true), new Column("cost", 0.35, true));
+        work.ways().forEach(way -> table.row(way.way(), String.valueOf(way.boards()), way.cost()));
+        table.on(flow);
+        BenchTable misses = new BenchTable(sheet, work.name() + ": near misses, offered and not applied",
+                new Column("if each of these", 0.2, true), new Column("were shorter by", 0.15, true),
+                new Column("it would save at least", 0.2, true), new Column("pieces", 0.45, false));
+        for (SawDay.NearMiss miss : work.nearMisses()) {
+            misses.row(miss.count() + " of " + sheet.written(miss.lengthMm()), shorter(miss.shorterMm(), sheet), miss.saved(),
+                    some(miss.marks()));
+        }
+        misses.on(flow);
+    }
+
+    /** Rounded up where it is written in sixteenths: a little too much still saves, a little too little does not. */
+    private static String shorter(double mm, BenchSheet sheet) {
+        double sixteenth = Length.INCH_MM / 16;
+        return sheet.written(sheet.imperial ? Math.ceil(mm / sixteenth - 1e-9) * sixteenth : mm);
+    }
+
+    private static String some(List<String> names) {
+        int over = names.size() - MOST_MARKS;
+        return over <= 0
+                ? String.join(", ", names)
+                : String.join(", ", names.subList(0, MOST_MARKS)) + " and " + over + " more";
+    }
+
+    /** 1, 2, 3, 7 as {@code 1–3, 7}. */
+    static String runs(List<Integer> numbers) {
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < numbers.size(); ) {
+            int end = i;
+            while (end + 1 < numbers.size() && numbers.get(end + 1) == numbers.get(end) + 1) {
+                end++;
+            }
+            words.append(words.length() == 0 ? "" : ", ").append(numbers.get(i));
+            if (end > i) {
+                words.append(end > i + 1 ? "–" : ", ").append(numbers.get(end));
+            }
+            i = end + 1;
+        }
+        return words.toString();
+    }
+}

@@ -1,0 +1,148 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import lapyard.cutting.Batches;
+import lapyard.cutting.Ledger;
+import lapyard.cutting.SawBoard;
+import lapyard.job.JobSheet.SawWork;
+import lapyard.job.JobSheet.Way;
+import lapyard.job.SawAdvice;
+
+/** What stands beside a section's cutting result: boards, batches, ledger and ways to buy. */
+final class SawWorkJson {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+
+    private SawWorkJson() {}
+
+    static ObjectNode of(SawWork work) {
+        ObjectNode json = NODES.objectNode();
+        ArrayNode boards = json.putArray("boards");
+        work.boards().forEach(board -> boards.add(board(board)));
+        json.set("batches", batches(work.batches()));
+        json.set("ledger", ledger(work.ledger()));
+        ArrayNode ways = json.putArray("ways");
+        work.ways().forEach(way -> ways.add(way(way)));
+        return json;
+    }
+
+    private static ObjectNode way(Way way) {
+        ObjectNode json = NODES.objectNode();
+        json.put("way", way.way());
+        json.put("boards", way.boards());
+        JobSheetJson.money(json, "cost", way.cost());
+        return json;
+    }
+
+    static ArrayNode advice(List<SawAdvice> all) {
+        ArrayNode json = NODES.arrayNode();
+        for (SawAdvice advice : all) {
+            ObjectNode section = json.addObject();
+            section.put("section", advice.section());
+            section.set("weekendByWeekend", way(advice.weekendByWeekend()));
+            ArrayNode misses = section.putArray("nearMisses");
+            for (SawAdvice.NearMiss miss : advice.nearMisses()) {
+                ObjectNode one = misses.addObject();
+                one.set("length", JobSheetJson.number(miss.lengthMm(), 1));
+                one.put("count", miss.count());
+                one.put("shorter", miss.shorterMm());
+                JobSheetJson.money(one, "saved", miss.saved());
+                one.put("boardsSaved", miss.boardsSaved());
+                one.set("pieces", texts(miss.marks()));
+            }
+        }
+        return json;
+    }
+
+    private static ObjectNode board(SawBoard board) {
+        ObjectNode json = NODES.objectNode();
+        json.put("number", board.number());
+        json.put("stock", board.stock());
+        json.set("length", JobSheetJson.number(board.lengthMm(), 1));
+        json.set("trim", JobSheetJson.number(board.trimMm(), 1));
+        ArrayNode cuts = json.putArray("cuts");
+        for (SawBoard.Cut cut : board.cuts()) {
+            ObjectNode one = cuts.addObject();
+            one.put("mark", cut.mark());
+            one.put("stage", cut.stage());
+            one.set("length", JobSheetJson.number(cut.lengthMm(), 1));
+            one.set("from", JobSheetJson.number(cut.fromMm(), 1));
+            one.set("to", JobSheetJson.number(cut.toMm(), 1));
+        }
+        json.set("rest", JobSheetJson.number(board.restMm(), 1));
+        return json;
+    }
+
+    private static ObjectNode batches(Batches batches) {
+        ObjectNode json = NODES.objectNode();
+        Batches.Rates rates = batches.rates();
+        json.set("minutesACut", JobSheetJson.number(rates.minutesACut(), 1));
+        json.set("minutesASetting", JobSheetJson.number(rates.minutesASetting(), 1));
+        json.set("minutes", JobSheetJson.number(batches.minutes(), 1));
+        ArrayNode stages = json.putArray("stages");
+        for (Batches.Stage stage : batches.stages()) {
+            ObjectNode one = stages.addObject();
+            one.put("stage", stage.stage());
+            one.put("boards", stage.boards());
+            one.put("pieces", stage.pieces());
+            one.put("handlings", stage.handlings());
+            one.set("minutes", JobSheetJson.number(stage.minutes(rates), 1));
+            ObjectNode single = one.putObject("boardByBoard");
+            single.put("settings", stage.settingsBoardByBoard());
+            single.put("handlings", stage.boards());
+            single.set("minutes", JobSheetJson.number(stage.minutesBoardByBoard(rates), 1));
+            ArrayNode settings = one.putArray("settings");
+            for (Batches.Setting setting : stage.settings()) {
+                ObjectNode line = settings.addObject();
+                line.set("stop", JobSheetJson.number(setting.stopMm(), 1));
+                line.put("pieces", setting.pieces());
+                ArrayNode from = line.putArray("from");
+                for (Batches.Draw draw : setting.draws()) {
+                    ObjectNode board = from.addObject();
+                    board.put("board", draw.board());
+                    board.set("pieces", texts(draw.marks()));
+                }
+            }
+        }
+        return json;
+    }
+
+    private static ObjectNode ledger(Ledger ledger) {
+        ObjectNode json = NODES.objectNode();
+        ArrayNode stages = json.putArray("stages");
+        for (Ledger.Stage stage : ledger.stages()) {
+            ObjectNode one = stages.addObject();
+            one.put("stage", stage.stage());
+            ArrayNode opened = one.putArray("opened");
+            stage.opened().forEach(opened::add);
+            one.set("taken", texts(stage.taken()));
+            one.put("open", stage.open());
+            one.set("longest", JobSheetJson.number(stage.longestMm(), 1));
+        }
+        ArrayNode offcuts = json.putArray("offcuts");
+        for (Ledger.Offcut offcut : ledger.offcuts()) {
+            ObjectNode one = offcuts.addObject();
+            one.put("tag", offcut.tag());
+            one.put("board", offcut.board());
+            one.put("madeIn", offcut.madeIn());
+            one.set("length", JobSheetJson.number(offcut.lengthMm(), 1));
+            one.put("fate", offcut.fate().name().toLowerCase(Locale.ROOT));
+            if (offcut.usedIn().isPresent()) {
+                one.put("usedIn", offcut.usedIn().getAsInt());
+            } else {
+                one.putNull("usedIn");
+            }
+            one.set("pieces", texts(offcut.marks()));
+        }
+        return json;
+    }
+
+    private static ArrayNode texts(List<String> texts) {
+        ArrayNode json = NODES.arrayNode();
+        texts.forEach(json::add);
+        return json;
+    }
+}

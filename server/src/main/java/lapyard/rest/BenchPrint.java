@@ -1,0 +1,176 @@
+package lapyard.rest;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import lapyard.catalogue.Section;
+import lapyard.cutting.Batches;
+import lapyard.cutting.SawBoard;
+import lapyard.diagrams.BenchOptions;
+import lapyard.diagrams.RollSheets;
+import lapyard.diagrams.SawDay;
+import lapyard.drawing.Page;
+import lapyard.drawing.Paper;
+import lapyard.drawing.PdfWriter;
+import lapyard.drawing.SvgWriter;
+import lapyard.job.JobSheet;
+import lapyard.job.JobSheet.SectionCutting;
+import lapyard.job.JobSheet.Way;
+import lapyard.job.SawAdvice;
+import lapyard.plan.Garden;
+import org.joda.money.CurrencyUnit;
+
+/** The sheets for the bench, made of a job sheet. */
+public final class BenchPrint {
+    private BenchPrint() {}
+
+    /** @throws IllegalArgumentException for a paper that is not known */
+    static List<Page> pages(JobSheet sheet, BenchAsk ask) {
+        BenchOptions options = BenchOptions.usual(sheet.garden().imperial()).stamped(ask.revisionText(), "");
+        if (ask.paper().isPresent()) {
+            options = options.on(Paper.named(ask.paper().get()));
+        }
+        if (ask.mono()) {
+            options = options.inMono();
+        }
+        if (ask.stale().isPresent()) {
+            options = options.stale(ask.stale().get());
+        }
+        if (ask.sheets().equals(BenchAsk.ROLLS)) {
+            return rolls(sheet, options);
+        }
+        Batches.Rates usual = Batches.Rates.USUAL;
+        Batches.Rates rates = new Batches.Rates(
+                ask.minutesACut().isPresent() ? ask.minutesACut().getAsInt() : usual.minutesACut(),
+                ask.minutesASetting().isPresent() ? ask.minutesASetting().getAsInt() : usual.minutesASetting());
+        OptionalDouble longest =
+                ask.longestMm().isPresent() ? OptionalDouble.of(ask.longestMm().getAsInt()) : OptionalDouble.empty();
+        return sawDay(sheet, SawAdvice.of(sheet), rates, longest, options);
+    }
+
+    /** @throws IllegalArgumentException for a page that is not there, naming how many there are */
+    static byte[] file(List<Page> pages, BenchAsk ask) {
+        if (ask.format().equals("pdf")) {
+            return PdfWriter.write(pages);
+        }
+        if (ask.page() > pages.size()) {
+            throw new IllegalArgumentException("there is no sheet " + ask.page() + ": there are 1 to " + pages.size());
+        }
+        return SvgWriter.write(pages.get(ask.page() - 1)).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** All sheets as files: NAME.pdf and NAME-01.svg, NAME-02.svg and so on. */
+    public static Map<String, byte[]> files(String name, List<Page> pages) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(name + ".pdf", PdfWriter.write(pages));
+        for (int i = 0; i < pages.size(); i++) {
+            String svg = SvgWriter.write(pages.get(i));
+            files.put(String.format(Locale.ROOT, "%s-%02d.svg", name, i + 1), svg.getBytes(StandardCharsets.UTF_8));
+        }
+        return files;
+    }
+
+    /**
+     * @param advice    of the same sheet; empty to leave it off
+     * @param rates     minutes a cut and a setting
+     * @param longestMm the longest part that can be carried in; empty for no cuts at the merchant
+     */
+    public static List<Page> sawDay(
+            JobSheet sheet, List<SawAdvice> advice, Batches.Rates rates, OptionalDouble longestMm, BenchOptions options) {
+        Garden garden = sheet.garden();
+        Map<String, SawAdvice> bySection = new TreeMap<>();
+        advice.forEach(one -> bySection.put(one.section(), one));
+        List<SawDay.Work> works = new ArrayList<>();
+        for (SectionCutting cutting : sheet.cutting()) {
+            Optional<Section> section = sheet.beds().stream()
+                    .map(bed -> bed.work().bed().section())
+                    .filter(one -> one.id().equals(cutting.section()))
+                    .findFirst();
+            works.add(work(garden, "Timber " + cutting.section(), section, cutting,
+                    Optional.ofNullable(bySection.get(cutting.section())), rates, longestMm));
+        }
+        for (SectionCutting strips : sheet.strips()) {
+            works.add(work(garden, "Strips ripped from " + strips.section(), Optional.empty(), strips, Optional.empty(), rates,
+                    OptionalDouble.empty()));
+        }
+        works.removeIf(work -> work.boards().isEmpty());
+        return SawDay.pages(
+                garden.name(), garden.imperial(), garden.liftLimitKg(),
+                sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works, longestMm, options);
+    }
+
+    public static List<Page> rolls(JobSheet sheet, BenchOptions options) {
+        Garden garden = sheet.garden();
+        CurrencyUnit currency = CurrencyUnit.of(garden.currency());
+        List<RollSheets.Material> materials = new ArrayList<>();
+        for (JobSheet.MaterialRolls material : sheet.rolls()) {
+            Optional<BigDecimal> apart = material.costBedByBed();
+            Optional<BigDecimal> saved = apart.map(cost -> cost.subtract(material.result().cost())).filter(less -> less.signum() > 0);
+            materials.add(new RollSheets.Material(
+                    material.material(),
+                    garden.catalogue().rolls(material.material()),
+                    material.result(),
+                    material.metresBedByBed(),
+                    apart.isPresent() ? money(Optional.of(material.result().cost()), currency) : "",
+                    saved.isPresent() ? money(saved, currency) : ""));
+        }
+        return RollSheets.pages(garden.name(), garden.imperial(), materials, options);
+    }
+
+    private static SawDay.Work work(
+            Garden garden, String name, Optional<Section> section, SectionCutting cutting, Optional<SawAdvice> advice,
+            Batches.Rates rates, OptionalDouble longestMm) {
+        JobSheet.SawWork saw = cutting.saw();
+        double kerf = garden.saw().kerfMm();
+        List<SawBoard> fromMerchant = saw.boards().stream()
+                .filter(board -> saw.problem().stock().stream()
+                        .anyMatch(stock -> stock.id().equals(board.stock()) && stock.available().isEmpty()))
+                .toList();
+        CurrencyUnit currency = CurrencyUnit.of(garden.currency());
+        List<Way> ways = new ArrayList<>(saw.ways());
+        advice.ifPresent(one -> ways.add(1, one.weekendByWeekend()));
+        return new SawDay.Work(
+                name,
+                section,
+                kerf,
+                garden.saw().keepOffcutMm(),
+                saw.boards(),
+                new Batches(saw.batches().stages(), rates),
+                saw.ledger(),
+                longestMm.isEmpty() ? List.of() : SawBoard.firstCuts(fromMerchant, longestMm.getAsDouble(), kerf),
+                ways.stream().map(way -> new SawDay.Way(words(way), way.boards(), money(way.cost(), currency))).toList(),
+                advice.stream()
+                        .flatMap(one -> one.nearMisses().stream())
+                        .map(miss -> new SawDay.NearMiss(
+                                miss.lengthMm(), miss.count(), miss.shorterMm(), saved(miss, currency), miss.marks()))
+                        .toList());
+    }
+
+    private static String words(Way way) {
+        return switch (way.way()) {
+            case "pooled" -> "all beds together, offcuts carried from weekend to weekend: this plan";
+            case "weekend by weekend" -> "each weekend for itself, no offcut carried over";
+            default -> "each bed for itself";
+        };
+    }
+
+    private static String saved(SawAdvice.NearMiss miss, CurrencyUnit currency) {
+        return miss.saved().isPresent()
+                ? money(miss.saved(), currency)
+                : miss.boardsSaved() + (miss.boardsSaved() == 1 ? " board" : " boards");
+    }
+
+    private static String money(Optional<BigDecimal> amount, CurrencyUnit currency) {
+        return amount.map(money -> currency.getCode() + " "
+                        + money.setScale(currency.getDecimalPlaces(), RoundingMode.HALF_UP).toPlainString())
+                .orElse("no price");
+    }
+}

@@ -1,0 +1,97 @@
+package lapyard.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import lapyard.job.Gardens;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.plan.Garden;
+import lapyard.rest.PlanPrint;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** The whole job sheet and the plan, warm: the 7 beds of a sample, and 100 and 200 beds of 20 types from a fixed seed. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 4, time = 3)
+@Measurement(iterations = 5, time = 3)
+public class JobSheetBench {
+    private Garden seven;
+    private Garden hundred;
+    private Garden twoHundred;
+    private JobSheet sheetOfTwoHundred;
+
+    @Setup
+    public void gardens() throws IOException {
+        seven = Gardens.garden(Files.readString(sample()));
+        hundred = Gardens.garden(manyBeds(100));
+        twoHundred = Gardens.garden(manyBeds(200));
+        sheetOfTwoHundred = Job.prepare(twoHundred);
+    }
+
+    private static Path sample() {
+        Path inModule = Path.of("../samples/village-hall.json");
+        return Files.exists(inModule) ? inModule : Path.of("samples/village-hall.json");
+    }
+
+    /** Rectangles, Ls and Us of 20 types on a grid; sizes in steps of 50. */
+    static String manyBeds(int beds) {
+        Random random = new Random(20);
+        StringBuilder types = new StringBuilder();
+        for (int type = 0; type < 20; type++) {
+            int width = 1500 + 50 * random.nextInt(50);
+            int depth = 1200 + 50 * random.nextInt(20);
+            int third = width / 150 * 50;
+            String outline = switch (type % 4) {
+                case 0, 1 -> "\"width\":" + width + ",\"depth\":" + depth;
+                case 2 -> "\"outline\":[[0,0],[%d,0],[%d,%d],[%d,%d],[%d,%d],[0,%d]]"
+                        .formatted(width, width, depth - 500, width - 600, depth - 500, width - 600, depth, depth);
+                default -> "\"outline\":[[0,0],[%d,0],[%d,%d],[%d,%d],[%d,%d],[%d,%d],[%d,%d],[0,%d]]"
+                        .formatted(width + 900, width + 900, depth, width + 900 - third, depth, width + 900 - third,
+                                depth - 600, third, depth - 600, third, depth, depth);
+            };
+            types.append(type == 0 ? "" : ",").append("{\"id\":\"T%d\",\"courses\":%d,%s}".formatted(type, 2 + type % 3, outline));
+        }
+        StringBuilder placed = new StringBuilder();
+        for (int bed = 0; bed < beds; bed++) {
+            placed.append(bed == 0 ? "" : ",").append("{\"type\":\"T%d\",\"at\":[%d,%d],\"weekend\":%d}"
+                    .formatted(bed % 20, bed % 20 * 6200, bed / 20 * 4000, 1 + bed / 60));
+        }
+        return "{\"types\":[" + types + "],\"beds\":[" + placed + "]}";
+    }
+
+    @Benchmark
+    public JobSheet sevenBeds() {
+        return Job.prepare(seven);
+    }
+
+    @Benchmark
+    public JobSheet hundredBedsOfTwentyTypes() {
+        return Job.prepare(hundred);
+    }
+
+    @Benchmark
+    public JobSheet twoHundredBedsOfTwentyTypes() {
+        return Job.prepare(twoHundred);
+    }
+
+    @Benchmark
+    public byte[] planSvgOfTwoHundredBeds() {
+        return PlanPrint.file(PlanPrint.page(sheetOfTwoHundred, Optional.of("A1"), OptionalInt.empty(), false, "", ""), "svg");
+    }
+}

@@ -1,0 +1,89 @@
+package lapyard.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import lapyard.cutting.Ledger;
+import lapyard.cutting.SawBoard;
+import lapyard.job.JobSheet.SawWork;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The days at the saw of beds M (weekend 1) and N (weekend 2), worked by hand: boards of 4800 at 36.00, kerf 4, trim 10. */
+class SawWorkTest {
+    private static JobSheet sheet(String lap, int weekendOfN) {
+        return Gardens.sheet("{\"beds\":["
+                + "{\"id\":\"M\",\"weekend\":1,\"courses\":3,\"lap\":\"" + lap + "\","
+                + "\"outline\":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]]},"
+                + "{\"id\":\"N\",\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[4200,0],\"lap\":\"" + lap + "\",\"weekend\":" + weekendOfN + "}],"
+                + "\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":4800,\"price\":36.00}]}]}}");
+    }
+
+    /** Turning lap: 7 lengths, 30 x 4 + 7 x 10 = 190 min; long-wall lap: 13 lengths, 30 x 4 + 13 x 10 = 250 min. */
+    @ParameterizedTest(name = "{0}: {1} settings, {2} min")
+    @CsvSource({"turning, 7, 190", "long-wall, 13, 250"})
+    void bothBedsInOneWeekendTakeTheSettingsWorkedByHand(String lap, int settings, double minutes) {
+        SawWork saw = sheet(lap, 1).cutting().get(0).saw();
+        assertEquals(List.of(settings, 30), List.of(saw.batches().settings(), saw.batches().pieces()));
+        assertEquals(minutes, saw.batches().minutes());
+        assertTrue(saw.batches().handlings() <= 22 || !lap.equals("turning"), "as worked by hand 22 times: " + saw.batches().handlings());
+    }
+
+    /** Pooled 10 = 360.00; nothing carried over 7 + 4 = 11 = 396.00, as bed by bed. */
+    @Test
+    void carryingOffcutsOverSavesABoard() {
+        JobSheet sheet = sheet("turning", 2);
+        assertEquals(
+                List.of(
+                        new JobSheet.Way("pooled", 10, Optional.of(new BigDecimal("360.00"))),
+                        new JobSheet.Way("bed by bed", 11, Optional.of(new BigDecimal("396.00")))),
+                sheet.cutting().get(0).saw().ways());
+        SawAdvice advice = SawAdvice.of(sheet).get(0);
+        assertEquals(new JobSheet.Way("weekend by weekend", 11, Optional.of(new BigDecimal("396.00"))), advice.weekendByWeekend());
+    }
+
+    /** Every piece stands in its own weekend; an offcut is taken up under the tag that it was given. */
+    @Test
+    void theLedgerCarriesOffcutsFromTheFirstWeekendToTheSecond() {
+        SawWork saw = sheet("turning", 2).cutting().get(0).saw();
+        for (SawBoard board : saw.boards()) {
+            for (SawBoard.Cut cut : board.cuts()) {
+                assertEquals(cut.mark().startsWith("M") ? 1 : 2, cut.stage(), cut.mark());
+            }
+        }
+        Ledger.Stage first = saw.ledger().stages().get(0);
+        Ledger.Stage second = saw.ledger().stages().get(1);
+        assertEquals(10, first.opened().size() + second.opened().size());
+        assertEquals(first.open(), second.taken().size());
+        assertEquals(
+                saw.ledger().offcuts().stream().filter(o -> o.fate() == Ledger.Fate.CARRIED).map(Ledger.Offcut::tag).collect(Collectors.toCollection(TreeSet::new)),
+                new TreeSet<>(second.taken()));
+    }
+
+    /** Two of 1200, a kerf and both trims are 2424, 24 over a board of 2400; 12 less on each and one board holds both. */
+    @Test
+    void aNearMissIsOfferedWithItsSavingAndItsPieces() {
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"Q\",\"width\":1300,\"depth\":1300,\"courses\":1}],"
+                + "\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":2400,\"price\":17.40}]}]}}");
+        assertEquals(4, sheet.cutting().get(0).result().boards());
+        assertEquals(
+                List.of(new SawAdvice.NearMiss(1200, 4, 12, Optional.of(new BigDecimal("34.80")), 2, List.of("Q-1A", "Q-1B", "Q-1C", "Q-1D"))),
+                SawAdvice.of(sheet).get(0).nearMisses());
+    }
+
+    /** Every strip of both floors is in the bearers' saw work under its own name, once. */
+    @Test
+    void bearersAreNamedOnTheBoardsThatTheyAreCutFrom() {
+        JobSheet sheet = sheet("turning", 2);
+        List<String> wanted = sheet.beds().stream().flatMap(bed -> bed.work().strips().stream()).map(strip -> strip.id()).sorted().toList();
+        List<String> cut = sheet.strips().get(0).saw().boards().stream()
+                .flatMap(board -> board.cuts().stream()).map(SawBoard.Cut::mark).sorted().toList();
+        assertEquals(wanted, cut);
+    }
+}

@@ -1,0 +1,128 @@
+package lapyard.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.deque.html.axecore.results.Results;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.Keys;
+
+/** WCAG 2.2 AA as far as a machine can see it, with axe-core, in every place, light and dark, wide and narrow. */
+@ExtendWith(Open.class)
+class AccessIT {
+    private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
+
+    /** Understanding SC 2.5.8, Target Size (Minimum), W3C Recommendation WCAG 2.2: 24 by 24 CSS pixels. */
+    private static final int LEAST_TARGET = 24;
+
+    @Test
+    void axeFindsNothingInAnyPlace(Page page) throws IOException, InterruptedException {
+        Browser browser = page.browser();
+        String id = page.open(Page.TWO_BEDS);
+        for (int width : new int[] {1440, 360}) {
+            browser.size(width, width == 360 ? 740 : 900, width == 360);
+            for (String scheme : new String[] {"light", "dark"}) {
+                browser.prefers("prefers-color-scheme", scheme);
+                page.show(id);
+                page.chooses("A");
+                browser.js("document.querySelector('bed-build details').open = true; document.querySelector('bed-card .number').click()");
+                isClean(browser, scheme + " " + width + ", a bed in hand, a working unfolded");
+            }
+            browser.js("document.querySelector('[data-key=\"course 1\"]').click()");
+            browser.until("no ring", "return Boolean(document.querySelector('.timber.lifted'))");
+            isClean(browser, width + ", a course lifted out");
+        }
+        browser.prefers("prefers-color-scheme", "light");
+    }
+
+    @Test
+    void axeFindsNothingInWhatOpens(Page page) throws IOException, InterruptedException {
+        Browser browser = page.browser();
+        page.open(Page.TWO_BEDS);
+        isClean(browser, "as opened");
+        browser.click("[data-key=gardens]");
+        browser.click("[data-key=stand]");
+        browser.type("[data-key=\"stand width\"]", "100");
+        isClean(browser, "the list of gardens, standing a bed, an error at its field");
+        browser.prefers("prefers-color-scheme", "dark");
+        browser.click("[data-key=start]");
+        browser.type("[data-key=\"ask width\"]", "no length");
+        isClean(browser, "dark, starting a garden, errors at their fields");
+        browser.click("[data-key=keys]");
+        isClean(browser, "dark, the keys");
+        browser.keys(Keys.ESCAPE);
+        browser.prefers("prefers-color-scheme", "light");
+    }
+
+    @Test
+    void axeFindsNothingInAClash(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        page.chooses("A");
+        page.server().changed(id, Page.TWO_BEDS.replace("[1000,2000]", "[1000,4000]"));
+        page.browser().keys(Keys.ARROW_RIGHT);
+        page.browser().until("nobody is asked", "return Boolean(document.querySelector('clash-ask dialog[open]'))");
+        isClean(page.browser(), "a clash");
+        page.browser().click("clash-ask .verbs button:nth-child(2)");
+        page.kept();
+    }
+
+    @Test
+    void everythingThatIsPressedIsLargeEnough(Page page) throws IOException, InterruptedException {
+        Browser browser = page.browser();
+        String id = page.open(Page.TWO_BEDS);
+        for (int width : new int[] {1440, 360}) {
+            browser.size(width, 800, width == 360);
+            page.show(id);
+            page.chooses("A");
+            browser.js("document.querySelector('bed-build details').open = true");
+            assertEquals(List.of(), browser.js("return [...document.querySelectorAll('button, a, input, select')]"
+                    + ".filter(one => one.checkVisibility() && !one.classList.contains('skip'))"
+                    + ".filter(one => { const box = one.getBoundingClientRect(); return Math.min(box.width, box.height) < arguments[0]; })"
+                    + ".map(one => one.outerHTML.slice(0, 90))", LEAST_TARGET));
+        }
+    }
+
+    @Test
+    void focusIsSeenOnEverythingTheTabKeyReaches(Page page) throws IOException, InterruptedException {
+        page.open(Page.TWO_BEDS);
+        page.chooses("A");
+        Browser browser = page.browser();
+        int seen = 0;
+        for (int i = 0; i < 45; i++) {
+            browser.keys(Keys.TAB);
+            String unseen = (String) browser.js("const at = document.activeElement; if (at === document.body) return null;"
+                    + "const style = getComputedStyle(at); const face = at.querySelector?.('.face');"
+                    + "const marked = style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2"
+                    + " || face && getComputedStyle(face).strokeDasharray !== 'none';"
+                    + "return marked ? '' : at.outerHTML.slice(0, 120);");
+            if (unseen == null) break;
+            assertEquals("", unseen);
+            seen++;
+        }
+        assertTrue(seen > 20, seen + " stops of the tab key");
+    }
+
+    @Test
+    void lessMotionIsKeptTo(Page page) throws IOException, InterruptedException {
+        Browser browser = page.browser();
+        page.open(Page.TWO_BEDS);
+        browser.prefers("prefers-reduced-motion", "reduce");
+        page.chooses("A");
+        double before = page.pixelsPerMetre();
+        browser.js("document.querySelector('[data-key=\"course 1\"]').click()");
+        assertTrue(page.pixelsPerMetre() > before, "the view is there at once");
+        browser.prefers("prefers-reduced-motion", "no-preference");
+    }
+
+    private static void isClean(Browser browser, String where) {
+        Results results = new AxeBuilder().withTags(RULES).analyze(browser.driver);
+        List<String> found = results.getViolations().stream()
+                .map(rule -> rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes().stream().map(node -> String.valueOf(node.getTarget())).limit(4).toList())
+                .toList();
+        assertEquals(List.of(), found, where);
+    }
+}

@@ -1,0 +1,241 @@
+package lapyard.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.Keys;
+
+/** Beds are stood, placed, turned, mirrored and deleted, and the store holds what the page shows. */
+@ExtendWith(Open.class)
+class BedsIT {
+    @Test
+    void bedIsStoodWithThreeEntriesAndTheSlipFollows(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.EMPTY);
+        Browser browser = page.browser();
+        browser.click("[data-key=stand]");
+        browser.type("[data-key=\"stand width\"]", "7' 10 1/2\"");
+        assertEquals("= 2400.3 mm", browser.text("stand-bed length-field .note"));
+        browser.type("[data-key=\"stand width\"]", "2.4 m");
+        browser.type("[data-key=\"stand depth\"]", "1200+95");
+        browser.type("[data-key=\"stand courses\"]", "3");
+        browser.click("stand-bed button.main");
+        JsonNode bed = page.stored(id).at("/beds/0");
+        assertEquals(List.of(2400.0, 1295.0, 3.0), List.of(bed.path("width").asDouble(), bed.path("depth").asDouble(), bed.path("courses").asDouble()));
+        assertEquals("A", browser.driver.switchTo().activeElement().getAttribute("data-bed"), "the new bed has the focus");
+        page.says("where it stands", "Slip: ");
+        String first = page.total();
+
+        browser.click("[data-key=stand]");
+        browser.enter("[data-key=\"stand width\"]", "1800 x 900");
+        assertEquals("900", browser.find("[data-key=\"stand depth\"]").getAttribute("value"));
+        browser.click("stand-bed button.main");
+        assertEquals(2, page.stored(id).path("beds").size());
+        assertFalse(first.equals(page.total()), "the slip follows");
+        assertTrue(browser.all("lap-slip li.changed s, lap-slip .total s").size() > 0, "before and after are shown");
+    }
+
+    @Test
+    void wrongEntryIsToldAtItsFieldWithTheAmountAndAWayOut(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.EMPTY);
+        Browser browser = page.browser();
+        browser.click("[data-key=stand]");
+        for (String[] wrong : new String[][] {
+            {"100", "400 too small"}, {"0", "0 is no width"}, {"-50", "-50 is no width"}, {"1e9", "is no unit of length"},
+            {"12140", "140 longer than the yard"}, {"", "Nothing here yet"}, {"1,200", "two ways"}
+        }) {
+            browser.type("[data-key=\"stand width\"]", wrong[0]);
+            browser.click("stand-bed button.main");
+            String note = browser.text("stand-bed length-field .note");
+            assertTrue(note.contains(wrong[1]), note);
+            assertTrue(note.matches("(?s).*(Write|Use) .*"), "a way out in: " + note);
+            assertEquals("true", browser.find("[data-key=\"stand width\"]").getAttribute("aria-invalid"));
+        }
+        assertEquals(0, page.stored(id).path("beds").size());
+    }
+
+    @Test
+    void bedOfSixWallsIsStoodAndItsWallsAreMadeLonger(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.EMPTY);
+        Browser browser = page.browser();
+        browser.click("[data-key=stand]");
+        browser.enter("[data-key=\"stand width\"]", "3000 x 2400");
+        browser.find("[data-key=\"stand shape\"]").sendKeys("L");
+        browser.type("[data-key=\"stand part width\"]", "2700");
+        browser.type("[data-key=\"stand part depth\"]", "900");
+        browser.click("stand-bed button.main");
+        assertTrue(browser.text("stand-bed .parts .note").startsWith("200 too large"), "500 must stay of 3000");
+        browser.type("[data-key=\"stand part width\"]", "1200");
+        browser.click("stand-bed button.main");
+        assertEquals("[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]]", page.stored(id).at("/beds/0/outline").toString());
+
+        browser.click("[data-key=build]");
+        browser.enter("[data-key=\"wall A\"]", "3.3 m");
+        assertEquals("[[0,0],[3300,0],[3300,1500],[1800,1500],[1800,2400],[0,2400]]", page.stored(id).at("/beds/0/outline").toString());
+        browser.enter("[data-key=\"wall E\"]", "100");
+        assertTrue(browser.text("length-field:has([data-key=\"wall E\"]) .note").startsWith("200 too short"));
+    }
+
+    @Test
+    void bedIsBuiltOtherwiseThanUsual(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        page.chooses("A");
+        Browser browser = page.browser();
+        browser.click("[data-key=build]");
+        browser.find("[data-key=build-base]").sendKeys("open");
+        browser.find("[data-key=build-liner]").sendKeys("none");
+        browser.click("[data-key=\"seen C\"]");
+        JsonNode bed = page.stored(id).at("/beds/0");
+        assertEquals("open", bed.path("base").asText());
+        assertFalse(bed.path("liner").asBoolean(true));
+        assertEquals("[\"A\",\"B\",\"D\"]", bed.path("seen").toString());
+        browser.until("the focus is lost", "return document.activeElement.dataset.key === 'seen C'");
+        assertEquals("true", browser.js("return String(document.querySelector('bed-build details').open)"));
+    }
+
+    @Test
+    void bedIsDraggedToItsPlaceAndTakenBack(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        double perMetre = page.pixelsPerMetre();
+        int pixels = (int) Math.round(2 * perMetre);
+        page.drags("A", pixels, -pixels, true);
+        JsonNode at = page.stored(id).at("/beds/0/at");
+        assertEquals(1000 + pixels / perMetre * 1000, at.get(0).asDouble(), 1);
+        assertEquals(2000 + pixels / perMetre * 1000, at.get(1).asDouble(), 1);
+        page.browser().click("[data-key=undo]");
+        page.storedAt(id, 0, 1000, 2000);
+        page.browser().click("[data-key=redo]");
+        assertEquals(at, page.stored(id).at("/beds/0/at"));
+    }
+
+    @Test
+    void draggedBedComesToRestAgainstANeighbour(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        int pixels = (int) Math.round(2.57 * page.pixelsPerMetre());
+        page.drags("A", pixels, 2, false);
+        // faces meet at 6000, so A of 2400 begins at 3600; the fronts are in line at 2000
+        page.storedAt(id, 0, 3600, 2000);
+    }
+
+    @Test
+    void pressingTheGroundLetsGo(Page page) throws IOException, InterruptedException {
+        page.open(Page.TWO_BEDS);
+        page.chooses("A");
+        page.drags("B", 0, 0, false);
+        page.browser().until("bed B is not chosen", "return document.querySelector('.bed.chosen').dataset.bed === 'B'");
+        page.browser().js("const yard = document.querySelector('lap-yard svg'); const at = yard.querySelector('.yard').getBoundingClientRect();"
+                + "for (const type of ['pointerdown', 'pointerup']) yard.dispatchEvent(new PointerEvent(type, {bubbles: true, pointerId: 1, button: 0,"
+                + " clientX: at.left + 30, clientY: at.top + 30}));");
+        page.browser().until("the bed is still held", "return !document.querySelector('.bed.chosen')");
+    }
+
+    @Test
+    void bedIsMadePlacedTurnedAndDeletedByKeyboardAlone(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.EMPTY);
+        Browser browser = page.browser();
+        browser.js("document.activeElement.blur()");
+        tabTo(browser, "stand");
+        browser.keys(Keys.ENTER);
+        browser.keys("2400", Keys.TAB, "1200", Keys.TAB, "2", Keys.ENTER);
+        JsonNode at = page.stored(id).at("/beds/0/at");
+        double x = at.get(0).asDouble();
+        double y = at.get(1).asDouble();
+        browser.keys(Keys.ARROW_RIGHT, Keys.ARROW_UP);
+        browser.chord(Keys.ARROW_RIGHT, Keys.SHIFT);
+        browser.chord(Keys.ARROW_RIGHT, Keys.ALT);
+        browser.chord(Keys.ARROW_DOWN, Keys.ALT);
+        page.storedAt(id, 0, x + 111, y + 99);
+        page.says("the place", "along");
+
+        browser.keys("t");
+        assertEquals(90, page.stored(id).at("/beds/0/turn").asInt());
+        browser.keys("m");
+        assertTrue(page.stored(id).at("/beds/0/mirror").asBoolean());
+        browser.chord("t", Keys.SHIFT);
+        assertEquals(0, page.stored(id).at("/beds/0/turn").asInt());
+
+        browser.keys(Keys.DELETE);
+        assertEquals(0, page.stored(id).path("beds").size());
+        page.says("the deletion", "deleted");
+        browser.chord("z", Keys.CONTROL);
+        assertEquals(1, page.stored(id).path("beds").size());
+    }
+
+    private static void tabTo(Browser browser, String key) {
+        for (int i = 0; i < 40; i++) {
+            browser.keys(Keys.TAB);
+            if (key.equals(browser.js("return document.activeElement.dataset.key ?? null"))) return;
+        }
+        throw new AssertionError("the tab key does not reach " + key);
+    }
+
+    @Test
+    void placeIsTypedToTheMillimetre(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        page.chooses("A");
+        page.browser().enter("[data-key=\"bed x\"]", "1.234 m");
+        page.browser().enter("[data-key=\"bed y\"]", "3001");
+        page.storedAt(id, 0, 1234, 3001);
+        page.browser().click("[data-key=\"turn 90\"]");
+        page.browser().enter("[data-key=\"bed x\"]", "500");
+        page.browser().enter("[data-key=\"bed y\"]", "600");
+        // turned by 90 the bed reaches 1200 to the left of its origin
+        page.storedAt(id, 0, 1700, 600);
+    }
+
+    @Test
+    void figuresOfABedAreChangedInItsCard(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        page.chooses("A");
+        Browser browser = page.browser();
+        browser.enter("[data-key=\"bed width\"]", "3000");
+        browser.enter("[data-key=\"bed courses\"]", "4");
+        browser.enter("[data-key=\"bed name\"]", "Herbs");
+        browser.click("[data-key=\"weekend 2\"]");
+        browser.click("[data-key=\"bed mirror\"]");
+        JsonNode bed = page.stored(id).at("/beds/0");
+        assertEquals(List.of("3000", "4", "Herbs", "2", "true"),
+                List.of(bed.path("width").asText(), bed.path("courses").asText(), bed.path("name").asText(), bed.path("weekend").asText(), bed.path("mirror").asText()));
+        browser.until("the ribbon does not follow", "return document.querySelector('[data-key=\"weekend 2\"] .bed.chosen')?.textContent === 'A'");
+
+        browser.click("[data-key=\"bed copy\"]");
+        assertEquals(3, page.stored(id).path("beds").size());
+        browser.click("[data-key=\"bed delete\"]");
+        assertEquals(2, page.stored(id).path("beds").size());
+    }
+
+    @Test
+    void bedOfATypeKeepsTheTypeUntilItIsMadeItsOwn(Page page) throws IOException, InterruptedException {
+        String id = page.open("{\"format\":1,\"name\":\"Typed\"," + Page.YARD + ",\"types\":[{\"id\":\"T\",\"width\":2400,\"depth\":1200,\"courses\":3}],"
+                + "\"beds\":[{\"id\":\"A\",\"type\":\"T\",\"at\":[1000,2000]},{\"id\":\"B\",\"type\":\"T\",\"at\":[1000,5000]}]}");
+        page.chooses("A");
+        page.browser().click("[data-key=own]");
+        JsonNode bed = page.stored(id).at("/beds/0");
+        assertFalse(bed.has("type"));
+        assertEquals(2400, bed.path("width").asInt());
+        page.browser().enter("[data-key=\"bed width\"]", "2000");
+        assertEquals("T", page.stored(id).at("/beds/1/type").asText());
+    }
+
+    @Test
+    void newGardenIsStartedAndCopied(Page page) throws IOException, InterruptedException {
+        page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        browser.click("[data-key=copy]");
+        browser.until("the copy does not open", "return document.querySelector('h1')?.textContent === 'School yard, copy'");
+        page.kept();
+        browser.click("[data-key=start]");
+        browser.type("[data-key=\"ask name\"]", "Front yard");
+        browser.type("[data-key=\"ask width\"]", "24 ft");
+        browser.type("[data-key=\"ask depth\"]", "6000");
+        browser.click("[data-key=\"ask yes\"]");
+        browser.until("the new garden does not open", "return document.querySelector('h1')?.textContent === 'Front yard'");
+        String id = (String) browser.js("return document.getElementById('page').dataset.garden");
+        assertEquals("[[0,0],[7315.2,0],[7315.2,6000],[0,6000]]", page.stored(id).at("/ground/outline").toString());
+    }
+}

@@ -1,0 +1,188 @@
+package lapyard.web;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A headless browser with a folder of its own. */
+final class Browser implements AutoCloseable {
+    private static final List<String> BROWSERS = List.of("chromium", "chromium-browser", "google-chrome", "chrome");
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    final ChromeDriver driver;
+    final Path downloads;
+    private final Path profile;
+
+    private Browser(Path browser, Path driverFile) throws IOException {
+        profile = Files.createTempDirectory("lapyard-browser");
+        downloads = Files.createDirectory(profile.resolve("downloads"));
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(browser.toFile());
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-dev-shm-usage",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--window-size=1440,900",
+                "--user-data-dir=" + profile.resolve("profile"));
+        options.setExperimentalOption(
+                "prefs", Map.of("download.default_directory", downloads.toString(), "download.prompt_for_download", false));
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.WARNING);
+        options.setCapability("goog:loggingPrefs", logs);
+        ChromeDriverService service =
+                new ChromeDriverService.Builder().usingDriverExecutable(driverFile.toFile()).usingAnyFreePort().build();
+        driver = new ChromeDriver(service, options);
+    }
+
+    /** What to do where there is no browser, told loudly; empty where there is one. */
+    static Optional<String> missing() {
+        if (program().isPresent() && driver().isPresent()) return Optional.empty();
+        String missing = "NO BROWSER WAS FOUND: the page is NOT tested. Install chromium and chromedriver"
+                + " (Debian: apt-get install chromium chromium-driver) and run the tests again.";
+        System.err.println("\n" + "!".repeat(100) + "\n" + missing + "\n" + "!".repeat(100) + "\n");
+        return Optional.of(missing);
+    }
+
+    /** @throws AssertionError where there is none */
+    static Browser open() {
+        Path browser = program().orElseThrow(() -> new AssertionError("no browser"));
+        Path driver = driver().orElseThrow(() -> new AssertionError("no driver"));
+        try {
+            return new Browser(browser, driver);
+        } catch (IOException noFolder) {
+            throw new UncheckedIOException(noFolder);
+        }
+    }
+
+    private static Optional<Path> program() {
+        return BROWSERS.stream().map(Browser::onPath).flatMap(Optional::stream).findFirst();
+    }
+
+    private static Optional<Path> driver() {
+        return onPath("chromedriver");
+    }
+
+    private static Optional<Path> onPath(String program) {
+        return Arrays.stream(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
+                .map(folder -> Path.of(folder, program))
+                .filter(Files::isExecutable)
+                .findFirst();
+    }
+
+    WebElement find(String selector) {
+        return waiting("there is no " + selector).until(page -> {
+            List<WebElement> found = driver.findElements(By.cssSelector(selector));
+            return found.isEmpty() ? null : found.get(0);
+        });
+    }
+
+    List<WebElement> all(String selector) {
+        return driver.findElements(By.cssSelector(selector));
+    }
+
+    void click(String selector) {
+        find(selector).click();
+    }
+
+    /** Types into a field in place of what stands there, and leaves it with the tab key. */
+    void enter(String selector, String text) {
+        type(selector, text);
+        find(selector).sendKeys(Keys.TAB);
+    }
+
+    void type(String selector, String text) {
+        WebElement field = find(selector);
+        field.clear();
+        field.sendKeys(text);
+    }
+
+    void keys(CharSequence... keys) {
+        new Actions(driver).sendKeys(keys).perform();
+    }
+
+    /** A key with others held down. */
+    void chord(CharSequence key, Keys... held) {
+        Actions actions = new Actions(driver);
+        for (Keys one : held) actions.keyDown(one);
+        actions.sendKeys(key);
+        for (Keys one : held) actions.keyUp(one);
+        actions.perform();
+    }
+
+    Object js(String script, Object... arguments) {
+        return driver.executeScript(script, arguments);
+    }
+
+    String text(String selector) {
+        return String.valueOf(js("return document.querySelector(arguments[0])?.textContent ?? null", selector));
+    }
+
+    /** Waits until a script's answer is true. */
+    void until(String what, String script, Object... arguments) {
+        waiting(what).until(page -> Boolean.TRUE.equals(js(script, arguments)));
+    }
+
+    /** Waits until what was changed is drawn. */
+    void drawn() {
+        driver.executeAsyncScript("const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => done()))");
+    }
+
+    private WebDriverWait waiting(String what) {
+        WebDriverWait wait = new WebDriverWait(driver, PATIENCE, Duration.ofMillis(60));
+        wait.withMessage(what);
+        return wait;
+    }
+
+    /** The page as a screen of this size shows it. */
+    void size(int width, int height, boolean mobile) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", mobile));
+    }
+
+    /** How the reader likes pages: for example {@code prefers-color-scheme} to {@code dark}. */
+    void prefers(String feature, String value) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia", Map.of("features", List.of(Map.of("name", feature, "value", value))));
+    }
+
+    /** What the browser complained of since the last time: refused requests, refused styles, errors. */
+    List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream().map(LogEntry::getMessage).toList();
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+        try (var files = Files.walk(profile)) {
+            files.sorted(java.util.Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+        } catch (IOException | UncheckedIOException stillWritten) {
+            profile.toFile().deleteOnExit();
+        }
+    }
+}
