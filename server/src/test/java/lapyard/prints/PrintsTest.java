@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.SetSheets;
 import lapyard.drawing.Page;
@@ -127,5 +128,30 @@ class PrintsTest {
         List<Page> pages = Prints.pages("saw-day", sheet, ASK);
         String none = assertThrows(IllegalArgumentException.class, () -> Prints.file(pages, "svg", pages.size() + 1)).getMessage();
         assertTrue(none.contains("1 to " + pages.size()), none);
+    }
+
+    /** 60 beds of one type, each 6 x 2300 and 6 x 1100 in three courses: 60 x 20.4 m, worked by hand. */
+    @Test
+    void theRegisterListsEveryBedOnceAndSumsTheTypes() throws Exception {
+        JobSheet sheet = sheet("allotment-field");
+        String text = String.join("\n", texts(Prints.pages("bed-register", sheet, ASK)));
+        for (JobSheet.BedSheet bed : sheet.beds()) {
+            assertTrue(text.lines().anyMatch(line -> line.startsWith(bed.work().bed().id() + " ")), bed.work().bed().id());
+        }
+        double timber = sheet.beds().stream()
+                .flatMap(bed -> bed.quantities().stream())
+                .filter(quantity -> quantity.key().equals("timber.length"))
+                .mapToDouble(quantity -> quantity.value())
+                .sum();
+        double listed = text.substring(text.indexOf("\nTypes")).lines()
+                .flatMap(line -> Pattern.compile("([0-9.]+) m(?= )").matcher(line).results())
+                .mapToDouble(found -> Double.parseDouble(found.group(1)))
+                .sum();
+        double single = sheet.beds().stream().filter(bed -> bed.work().bed().type().isEmpty())
+                .flatMap(bed -> bed.quantities().stream())
+                .filter(quantity -> quantity.key().equals("timber.length"))
+                .mapToDouble(quantity -> quantity.value())
+                .sum();
+        assertEquals(timber - single, listed, 0.5);
     }
 }
