@@ -105,7 +105,7 @@ class PrintsTest {
     @Test
     void staleSetsSaySoOnTheirFirstPage() throws Exception {
         PrintAsk stale = new PrintAsk(
-                Optional.empty(), false, OptionalInt.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), "revision 3", "", Optional.of("made from revision 3; the garden is at revision 4."));
         String first = texts(Prints.pages(Prints.SET, sheet("three-entries"), stale)).get(0);
         assertTrue(first.contains("STALE") && first.contains("the garden is at revision 4"), first);
@@ -153,5 +153,19 @@ class PrintsTest {
                 .mapToDouble(quantity -> quantity.value())
                 .sum();
         assertEquals(timber - single, listed, 0.5);
+    }
+
+    @Test
+    void layersAreNamedAndAnUnknownOneIsRefusedNamingAll() throws Exception {
+        JobSheet sheet = sheet("village-hall");
+        String bare = texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds")))).get(0);
+        String usual = texts(Prints.pages("plan", sheet, ASK)).get(0);
+        assertTrue(usual.contains("grass") && usual.contains("gate 1000") && usual.contains("Cross, 1200") && usual.contains("level: drop"), usual);
+        assertFalse(bare.contains("grass") || bare.contains("gate 1000") || bare.contains("Cross, 1200") || bare.contains("level: drop"), bare);
+        assertTrue(bare.contains("Show bed"), bare);
+        assertFalse(usual.contains("weekend in which"), usual);
+        assertTrue(texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds", "weekends")))).get(0).contains("weekend in which"));
+        String why = assertThrows(IllegalArgumentException.class, () -> Prints.pages("plan", sheet, ASK.showing(List.of("lawn")))).getMessage();
+        assertTrue(why.contains("lawn") && why.contains("keep-clear"), why);
     }
 }
