@@ -65,7 +65,7 @@ class BedsIT {
         Browser browser = page.browser();
         browser.click("[data-key=stand]");
         browser.enter("[data-key=\"stand width\"]", "3000 x 2400");
-        browser.find("[data-key=\"stand shape\"]").sendKeys("L");
+        browser.choose("[data-key=\"stand shape\"]", "L");
         browser.type("[data-key=\"stand part width\"]", "2700");
         browser.type("[data-key=\"stand part depth\"]", "900");
         browser.click("stand-bed button.main");
@@ -87,8 +87,8 @@ class BedsIT {
         page.chooses("A");
         Browser browser = page.browser();
         browser.click("[data-key=build]");
-        browser.find("[data-key=build-base]").sendKeys("open");
-        browser.find("[data-key=build-liner]").sendKeys("none");
+        browser.choose("[data-key=build-base]", "open");
+        browser.choose("[data-key=build-liner]", "no");
         browser.click("[data-key=\"seen C\"]");
         JsonNode bed = page.stored(id).at("/beds/0");
         assertEquals("open", bed.path("base").asText());

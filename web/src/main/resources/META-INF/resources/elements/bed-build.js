@@ -10,10 +10,6 @@ import { GardenElement, h } from './make.js';
 
 /** bed-build: how the chosen bed is built: base, liner, finish, which walls are seen, and the lengths of its walls. */
 export class BedBuild extends GardenElement {
-  #open = false;
-  #built = null;
-  #walls = [];
-
   attached() {
     this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.render();
@@ -22,23 +18,14 @@ export class BedBuild extends GardenElement {
   render() {
     const { bed } = this.garden;
     if (!bed) return;
-    const build = JSON.stringify([bed.id, bed.whole.base, bed.whole.liner, bed.whole.finish, bed.whole.seen, bed.own.length, Boolean(bed.size)]);
-    if (this.#built !== build) this.#build(bed);
-    this.#built = build;
-    const lengths = wallLengths(bed.own);
-    this.#walls.forEach((field, side) => field.show(lengths[side]));
-  }
-
-  #build(bed) {
-    this.#walls = bed.size || bed.type || !isRightAngled(bed.own) ? [] : bed.own.map((_, side) => this.#wall(bed, side));
-    const details = h('details', { open: this.#open, ontoggle: event => { this.#open = event.target.open; } },
+    const walls = bed.size || bed.type || !isRightAngled(bed.own) ? [] : wallLengths(bed.own);
+    this.rebuild(h('details', {},
       h('summary', { 'data-key': 'build' }, 'How it is built'),
       h('div.fields', {}, choicesOf(bed.whole).map(choice => this.#choice(bed, choice))),
       this.#seen(bed),
-      this.#walls.length ? h('h3', {}, 'Walls') : null,
-      this.#walls.length ? h('p.hint', {}, 'A wall that is made longer takes what lies beyond its end with it.') : null,
-      this.#walls.length ? h('div.fields', {}, this.#walls) : null);
-    this.rebuild(details);
+      walls.length ? h('h3', {}, 'Walls') : null,
+      walls.length ? h('p.hint', {}, 'A wall that is made longer takes what lies beyond its end with it.') : null,
+      walls.length ? h('div.fields', {}, walls.map((mm, side) => this.#wall(side, mm))) : null));
   }
 
   #choice(bed, { key, label, choices, now, usual }) {
@@ -60,15 +47,18 @@ export class BedBuild extends GardenElement {
         wall)));
   }
 
-  #wall(bed, side) {
-    const field = lengthField({ label: `Wall ${wallLetter(side)}`, units: unitsOf(this.garden.plan), key: `wall ${wallLetter(side)}`,
-      check: mm => (this.garden.bed ? stretchCheck(this.garden.bed, side, mm) : null) });
-    field.addEventListener('length', ({ detail }) => {
-      const { bed: now } = this.garden;
-      this.garden.plans.run(setBed(now.id, { outline: stretched(now.own, side, detail.mm), walls: undefined }));
-      this.say(`Wall ${wallLetter(side)} is ${shown(detail.mm, unitsOf(this.garden.plan))} long.`);
+  #wall(side, mm) {
+    const wall = `Wall ${wallLetter(side)}`;
+    const units = unitsOf(this.garden.plan);
+    return lengthField({
+      label: wall, units, mm: Math.round(mm * 10) / 10, key: `wall ${wallLetter(side)}`,
+      check: wanted => (this.garden.bed ? stretchCheck(this.garden.bed, side, wanted) : null),
+      onlength: ({ detail }) => {
+        const { bed } = this.garden;
+        this.garden.plans.run(setBed(bed.id, { outline: stretched(bed.own, side, detail.mm), walls: undefined }));
+        this.say(`${wall} is ${shown(detail.mm, units)} long.`);
+      },
     });
-    return field;
   }
 }
 

@@ -9,6 +9,7 @@ import './bed-build.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
+import { patch } from './patch.js';
 import { shownNumber } from './shown-number.js';
 
 /** Room kept to the neighbours when a copy finds its own place, millimetres. */
@@ -124,7 +125,7 @@ export class BedCard extends GardenElement {
     f.y.show(Math.round(box.front * 10) / 10);
     f.turn.show(bed.placement.turn);
     if (this.#lapSelect) this.#lapSelect.value = bed.lap;
-    this.#kind.replaceChildren(...this.#kindOf(bed));
+    patch(this.#kind, this.#kindOf(bed));
     this.#showTakes(bed);
   }
 
@@ -141,10 +142,8 @@ export class BedCard extends GardenElement {
 
   #showTakes(bed) {
     const part = this.garden.reckoning.bed(bed.id);
-    const key = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
     const { course } = this.garden.choice;
-    this.#takes.replaceChildren(...(part ? course ? this.#courseCard(part, course) : this.#quantities(part) : []));
-    if (key?.startsWith('number ')) this.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus();
+    patch(this.#takes, part ? course ? this.#courseCard(part, course) : this.#quantities(part) : []);
   }
 
   #quantities(part) {

@@ -1,26 +1,24 @@
 import { shown } from '../geometry/length.js';
 import { USUAL, unitsOf } from '../state/plan.js';
 import { GardenElement, h, s } from './make.js';
+import { place } from './places.js';
 
 /** Pixels between boards of the stack, as stickers keep them apart. */
 const STICKER = 3;
 
-/** lap-rack: the boards on hand as a stack, lengths and heights to one scale, bad spans hatched. Only where there are any. */
+/** lap-rack: the boards on hand as a stack, lengths and heights to one scale, bad spans hatched. */
 export class LapRack extends GardenElement {
   attached() {
-    this.setAttribute('role', 'region');
-    this.setAttribute('aria-labelledby', 'rack-title');
     this.follow([this.garden.plans], () => this.render());
     this.render();
   }
 
   render() {
     const rack = this.garden.plan.rack ?? [];
-    this.hidden = !rack.length;
-    if (this.hidden) return this.replaceChildren();
+    if (!rack.length) return this.rebuild(h('p.hint', {}, 'No boards on hand: all timber is bought.'));
     const usual = this.garden.plan.defaults?.section ?? USUAL.section;
     const boards = rack.map(board => ({ section: usual, ...board })).sort((a, b) => b.length - a.length);
-    return this.rebuild(h('h2', { id: 'rack-title' }, 'Rack'), this.#stack(boards), this.#list(boards));
+    return this.rebuild(this.#stack(boards), this.#list(boards));
   }
 
   /** Longest at the bottom, as a stack is built. */
@@ -55,3 +53,4 @@ function heightOf(board) {
 }
 
 customElements.define('lap-rack', LapRack);
+place({ key: 'rack', title: 'Rack', tag: 'lap-rack', side: 'lee', order: 40 });

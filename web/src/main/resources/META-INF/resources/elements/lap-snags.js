@@ -1,5 +1,6 @@
 import { placeOf } from '../state/places.js';
 import { GardenElement, h } from './make.js';
+import { place } from './places.js';
 
 const ORDER = { STOP: 0, SNAG: 1, NOTE: 2 };
 
@@ -11,8 +12,6 @@ export class LapSnags extends GardenElement {
   #all = false;
 
   attached() {
-    this.setAttribute('role', 'region');
-    this.setAttribute('aria-labelledby', 'snags-title');
     this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans, this.garden.choice], () => this.#followed());
     this.render();
   }
@@ -39,9 +38,8 @@ export class LapSnags extends GardenElement {
     const inTheWay = snags.filter(snag => snag.weight !== 'NOTE').length;
     const few = inTheWay + (this.garden.bed ? 0 : FEW_NOTES);
     const shownSnags = this.#all ? snags : snags.slice(0, few);
-    this.hidden = !snags.length;
     this.rebuild(
-      h('h2', { id: 'snags-title' }, inTheWay ? `Snags: ${inTheWay}` : `Notes: ${snags.length}`),
+      snags.length ? null : h('p.hint', {}, 'Nothing is in the way.'),
       h('ul', {}, shownSnags.map((snag, i) => this.#snag(snag, i))),
       snags.length > few ? h('button.quiet', {
         type: 'button', 'data-key': 'all', 'aria-expanded': String(this.#all),
@@ -87,3 +85,10 @@ function waysOut({ text, ways = [] }) {
 }
 
 customElements.define('lap-snags', LapSnags);
+place({
+  key: 'snags', title: 'Snags', tag: 'lap-snags', side: 'lee', order: 140, first: true,
+  badge: garden => {
+    const count = (garden.reckoning.sheet?.snags ?? []).filter(snag => snag.weight !== 'NOTE').length;
+    return count ? String(count) : null;
+  },
+});

@@ -33,6 +33,8 @@ export class LapYard extends GardenElement {
   /** The bed in hand: `{id, dx, dy}` yard millimetres, else null. */
   carried = null;
 
+  drawsWhilePressed = true;
+
   #drawn = new Map();
   #world; #ground; #beds; #over; #screen; #gaps; #house;
   #groundOf = null;

@@ -1,0 +1,4 @@
+/** Every place round the yard: see places.js. */
+import './lap-rack.js';
+import './lap-slip.js';
+import './lap-snags.js';
