@@ -5,11 +5,14 @@ import { custom, h } from './elements/make.js';
 import { allPlaces } from './elements/places.js';
 import './elements/each-place.js';
 import './elements/bed-card.js';
+import './elements/beds-card.js';
 import './elements/clash-ask.js';
+import './elements/draw-bar.js';
 import './elements/garden-title.js';
 import './elements/house-sill.js';
 import './elements/key-list.js';
 import './elements/lap-courses.js';
+import './elements/lap-gaps.js';
 import './elements/lap-side.js';
 import './elements/lap-weekends.js';
 import './elements/lap-yard.js';
@@ -84,7 +87,7 @@ function lay(gardens) {
   const yard = make('lap-yard');
   const hand = h('div.hand');
   const card = make('bed-card');
-  hand.append(card);
+  hand.append(card, make('beds-card', { yard }));
   const side = name => make('lap-side', { side: name, places, yard });
   page.replaceChildren(
     yard,
@@ -93,6 +96,8 @@ function lay(gardens) {
     h('div.shelf', {}, side('foot')),
     h('div.sill', {}, make('place-row', { places }), h('div.to-hand', {}, make('house-sill', { yard, keys }), make('lap-weekends'))),
     make('lap-courses', { yard }),
+    make('lap-gaps', { yard }),
+    make('draw-bar', { yard }),
     make('red-thread', { yard }),
     make('clash-ask'),
     keys);

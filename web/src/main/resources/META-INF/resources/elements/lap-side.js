@@ -11,7 +11,7 @@ export class LapSide extends GardenElement {
   }
 
   render() {
-    const shown = this.places.shown(this.side, Boolean(this.garden.bed));
+    const shown = this.places.shown(this.side, this.garden.choice.beds.length > 0);
     for (const [key, { frame }] of this.#frames) {
       if (shown.some(place => place.key === key)) continue;
       frame.remove();

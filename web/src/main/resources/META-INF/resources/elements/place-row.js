@@ -25,7 +25,7 @@ export class PlaceRow extends GardenElement {
   #isShown(place) {
     const narrow = matchMedia('(max-width: 820px)').matches;
     if (narrow) return this.places.latest === place.key;
-    return this.places.shown(place.side, Boolean(this.garden.bed)).some(({ key }) => key === place.key);
+    return this.places.shown(place.side, this.garden.choice.beds.length > 0).some(({ key }) => key === place.key);
   }
 
   #press(place) {
