@@ -153,7 +153,7 @@ function openPlace(key) {
   requestAnimationFrame(() => requestAnimationFrame(() => {
     const frame = page.querySelector(`[data-place="${CSS.escape(key)}"]`);
     frame?.focus({ preventScroll: true });
-    frame?.scrollIntoView({ block: 'nearest' });
+    frame?.scrollIntoView({ block: 'start' });
   }));
 }
 

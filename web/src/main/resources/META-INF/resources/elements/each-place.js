@@ -1,4 +1,5 @@
 /** Every place round the yard: see places.js. */
+import './lap-beds.js';
 import './lap-paths.js';
 import './lap-rack.js';
 import './lap-slip.js';

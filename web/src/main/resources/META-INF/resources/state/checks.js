@@ -103,6 +103,24 @@ function readCount(text, what, most) {
   return { value };
 }
 
+/**
+ * Reads a number between two, whole or to 0.1.
+ *
+ * @returns {(text: string) => {value: number} | {error: string}}
+ */
+export function readNumber(least, most, tenths = false) {
+  return text => {
+    const clean = text.trim().replace(',', '.');
+    const range = `Write ${least} to ${most}.`;
+    if (clean === '') return { error: `Nothing here yet. ${range}` };
+    const value = Number(clean);
+    if (!Number.isFinite(value) || (!tenths && !Number.isInteger(value))) return { error: `“${clean.slice(0, 12)}” is no ${tenths ? '' : 'whole '}number. ${range}` };
+    if (value < least) return { error: `${millimetres(least - value)} under the least, ${least}. ${range}` };
+    if (value > most) return { error: `${millimetres(value - most)} over the most, ${most}. ${range}` };
+    return { value: Math.round(value * 10) / 10 };
+  };
+}
+
 /** Columns or rows of a block. @returns {{value: number} | {error: string}} */
 export function readBlock(text) {
   return readCount(text, 'row', MOST_IN_A_ROW);
