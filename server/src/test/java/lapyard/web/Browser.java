@@ -149,10 +149,13 @@ final class Browser implements AutoCloseable {
         });
     }
 
-    /** A press is aimed at a place on the screen: it misses what moves. */
+    /** A press is aimed at a place on the screen: it misses what moves, and what something lies over is brought into the open. */
     private boolean standsStill(WebElement element) {
         return Boolean.TRUE.equals(driver.executeAsyncScript("const [at, done] = arguments; const place = () => { const box = at.getBoundingClientRect();"
                 + " return [box.left, box.top, box.width, box.height].join(); };"
+                + " const { left, top, width, height } = at.getBoundingClientRect();"
+                + " const seen = document.elementFromPoint(left + width / 2, top + height / 2);"
+                + " if (width && !(seen && (at.contains(seen) || seen.contains(at)))) at.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });"
                 + " const before = place(); requestAnimationFrame(() => requestAnimationFrame(() => done(at.isConnected && place() === before)));", element));
     }
 

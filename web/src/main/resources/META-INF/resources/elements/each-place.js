@@ -2,5 +2,7 @@
 import './lap-beds.js';
 import './lap-paths.js';
 import './lap-rack.js';
+import './lap-rolls.js';
+import './lap-saw-day.js';
 import './lap-slip.js';
 import './lap-snags.js';

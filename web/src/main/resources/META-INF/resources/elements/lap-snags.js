@@ -1,4 +1,6 @@
+import { acceptSnag, isAccepted, noLongerAccept, readReason } from '../state/accepted.js';
 import { placeOf } from '../state/places.js';
+import { countField } from './count-field.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
 
@@ -72,7 +74,39 @@ export class LapSnags extends GardenElement {
             if (place.bed) this.garden.choice.takeBed(place.bed);
           },
         }, ...text)
-        : h('p', {}, ...text));
+        : h('p', {}, ...text),
+      this.#accepting(snag, i));
+  }
+
+  #asked = null;
+
+  /** A snag can stay where somebody says why; what was accepted can be taken back. */
+  #accepting(snag, i) {
+    const { plans, plan } = this.garden;
+    if (isAccepted(plan, snag.where)) {
+      return h('div.accept', {}, h('button.quiet', { type: 'button', 'data-key': `accepted ${i}`, onclick: () => plans.run(noLongerAccept(snag.where)) }, 'No longer accept it'));
+    }
+    if (snag.weight !== 'SNAG') return null;
+    const key = `${snag.where}: ${snag.text}`;
+    if (this.#asked !== key) {
+      return h('div.accept', {}, h('button.quiet', { type: 'button', 'data-key': `accept ${i}`, onclick: () => {
+        this.#asked = key;
+        this.render();
+        this.querySelector('.accept input')?.focus();
+      } }, 'Accept it'));
+    }
+    return h('form.accept', { novalidate: true, 'data-key': `accept form ${i}`, onsubmit: event => {
+      event.preventDefault();
+      const field = event.target.querySelector('count-field');
+      if (!field.confirm()) return field.input.focus();
+      this.#asked = null;
+      plans.run(acceptSnag(snag.where, field.entry));
+      this.say(`${snag.where}: accepted.`);
+      return undefined;
+    } },
+    countField({ label: `Who takes on ${snag.where}, and why`, mode: 'text', key: `accept reason ${i}`, read: readReason }),
+    h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': `accept yes ${i}` }, 'Accept it'),
+      h('button', { type: 'button', 'data-key': `accept no ${i}`, onclick: () => { this.#asked = null; this.render(); } }, 'Leave it')));
   }
 }
 
