@@ -22,6 +22,7 @@ public final class Prints {
     static final List<Print> ALL = List.of(
             new Print("plan", "Garden plan", (sheet, ask) -> List.of(PlanPrint.page(sheet, ask))),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
+            new Print("course-cards", "Course cards", BenchPrint::courseCards),
             new Print("rolls", "Rolls", BenchPrint::rolls));
 
     private Prints() {}
