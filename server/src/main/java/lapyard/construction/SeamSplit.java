@@ -62,7 +62,7 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
     }
 
     /** Ways to join one wall that are handed on; each costs a try of the cutting. */
-    private static final int MOST_WAYS = 24;
+    private static final int MOST_WAYS = 16;
 
     /**
      * All splits into the fewest parts that keep every rule, the one of {@link #of} first; those with long parts of

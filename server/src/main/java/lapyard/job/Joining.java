@@ -22,11 +22,11 @@ import lapyard.plan.Garden;
  * alike. Each kind of wall in turn is tried every way until a round changes nothing; the number of tries is bounded.
  */
 final class Joining {
-    /** Cuttings tried for one section, each a few milliseconds. */
-    private static final int MOST_TRIES = 60;
+    /** Cuttings tried for one section, each about 2 ms. */
+    private static final int MOST_TRIES = 48;
 
     /** Enough to compare; the plan itself is searched with more. */
-    private static final Effort GLANCE = new Effort(12_000, Duration.ofMillis(400), 2_000);
+    private static final Effort GLANCE = new Effort(4_000, Duration.ofSeconds(2), 800);
 
     /** Walls that can be joined the same ways. */
     private record Kind(List<SeamSplit> ways, int courses) {}
