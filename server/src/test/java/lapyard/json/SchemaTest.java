@@ -82,7 +82,8 @@ class SchemaTest {
                  "ground":{"outline":[[0,0],[9,0],[9,9]],"surfaces":[{"outline":[[0,0],[9,0],[9,9]]}],"levels":[{"at":[0,0],"drop":1}],
                   "keepClear":[{"kind":"gate","closed":0},{"at":[0,0]}]},
                  "catalogue":{"sections":[{"id":"S","thickness":50,"height":50,"stock":[{"length":1000}]}],
-                  "rolls":[{"id":"R","width":1000}],"packs":[{"item":"I","packs":[{}]}]}}"""), notes);
+                  "rolls":[{"id":"R","width":1000}],"packs":[{"item":"I","packs":[{},{"name":"t","tonnes":1}]}],
+                  "suppliers":[{"id":"S","vehicle":{}}],"pins":[{"item":"I","pack":"t"}]}}"""), notes);
         TreeSet<String> asked = new TreeSet<>();
         for (String pointer : notes.asked) {
             if (!pointer.startsWith("/types/")) {
