@@ -47,8 +47,9 @@ public record Supplier(
         return paid.multiply(taxPercent).divide(HUNDRED.add(taxPercent), decimals, RoundingMode.HALF_UP);
     }
 
-    /** What is paid for a price listed without tax; exact. */
+    /** What is paid for a price listed without tax; exact, with no more decimals than it needs or was listed with. */
     public static BigDecimal withTax(BigDecimal listed, BigDecimal taxPercent) {
-        return listed.multiply(HUNDRED.add(taxPercent)).movePointLeft(2);
+        BigDecimal paid = listed.multiply(HUNDRED.add(taxPercent)).movePointLeft(2).stripTrailingZeros();
+        return paid.setScale(Math.max(listed.scale(), Math.max(0, paid.scale())));
     }
 }

@@ -25,6 +25,7 @@ import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
 import lapyard.json.JobSheetJson;
 import lapyard.json.Reading;
+import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
 import lapyard.rest.BenchPrint;
@@ -102,7 +103,12 @@ final class TakeOffCommand implements Callable<Integer> {
             throw new Refusal(e.getMessage());
         }
         files.put("slip.csv", utf8(SlipCsv.write(sheet.slip())));
-        files.put("slip.json", utf8(JobSheetJson.text(JobSheetJson.slip(sheet.slip()))));
+        for (Slip.Order order : sheet.slip().orders()) {
+            if (!order.supplier().id().isEmpty()) {
+                files.put("slip-" + order.supplier().id() + ".csv", utf8(SlipCsv.write(order, sheet.slip().currency().getCode())));
+            }
+        }
+        files.put("slip.json", utf8(JobSheetJson.text(JobSheetJson.slip(sheet))));
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("advice", JobSheetJson.advice(advice));
         files.put("job-sheet.json", utf8(JobSheetJson.text(json)));

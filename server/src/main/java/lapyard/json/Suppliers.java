@@ -105,9 +105,6 @@ final class Suppliers {
     }
 
     Optional<BigDecimal> paid(String supplier, Optional<BigDecimal> listed) {
-        return listed.map(price -> Supplier.withTax(price, taxToAdd.getOrDefault(supplier, BigDecimal.ZERO)))
-                .map(price -> listed.get().scale() >= price.stripTrailingZeros().scale()
-                        ? price.setScale(Math.max(0, listed.get().scale()))
-                        : price.stripTrailingZeros());
+        return listed.map(price -> Supplier.withTax(price, taxToAdd.getOrDefault(supplier, BigDecimal.ZERO)));
     }
 }

@@ -48,9 +48,10 @@ public interface Desk {
     /**
      * The order as CSV.
      *
-     * @throws Refused if the document holds a STOP
+     * @param supplier whose part alone is wanted; empty for the whole
+     * @throws Refused if the document holds a STOP or nothing comes from that supplier
      */
-    String slipCsv(String document);
+    String slipCsv(String document, Optional<String> supplier);
 
     /**
      * One problem's result as JSON.

@@ -19,6 +19,7 @@ import lapyard.json.JobSheetJson;
 import lapyard.json.Reading;
 import lapyard.json.SolveLine;
 import lapyard.json.UnreadableDocument;
+import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
 
@@ -102,8 +103,17 @@ public final class GardenDesk implements Desk {
     }
 
     @Override
-    public String slipCsv(String document) {
-        return SlipCsv.write(sheet(document).slip());
+    public String slipCsv(String document, Optional<String> supplier) {
+        Slip slip = sheet(document).slip();
+        if (supplier.isEmpty()) {
+            return SlipCsv.write(slip);
+        }
+        return slip.orders().stream()
+                .filter(order -> order.supplier().id().equals(supplier.get()))
+                .findFirst()
+                .map(order -> SlipCsv.write(order, slip.currency().getCode()))
+                .orElseThrow(() -> new Refused(List.of(Finding.stop("slip", "nothing comes from a supplier \"" + supplier.get() + "\"", null,
+                        "name a supplier of the slip: " + String.join(", ", slip.orders().stream().map(order -> order.supplier().id()).toList())))));
     }
 
     @Override

@@ -50,8 +50,8 @@ final class Outputs {
         return keep("bench " + ask, document, () -> Output.of(desk.bench(document, ask)));
     }
 
-    Output slipCsv(String document) {
-        return keep("slip.csv", document, () -> Output.of(desk.slipCsv(document)));
+    Output slipCsv(String document, Optional<String> supplier) {
+        return keep("slip.csv " + supplier.orElse(""), document, () -> Output.of(desk.slipCsv(document, supplier)));
     }
 
     long bytes() {

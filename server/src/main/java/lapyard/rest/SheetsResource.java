@@ -121,10 +121,15 @@ public final class SheetsResource {
 
     @GET
     @Path("slip.csv")
-    public Response slip(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+    public Response slip(
+            @PathParam("id") String id,
+            @QueryParam("supplier") String supplier,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Optional<String> one = Asked.code("supplier", supplier);
         Stored stored = shelf.standing(id);
-        return answer(outputs.slipCsv(stored.document()), "text/csv; charset=utf-8", have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "slip.csv") + "\"")
+        String name = file(stored, one.map(of -> "slip-" + of + ".csv").orElse("slip.csv"));
+        return answer(outputs.slipCsv(stored.document(), one), "text/csv; charset=utf-8", have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
                 .build();
     }
 

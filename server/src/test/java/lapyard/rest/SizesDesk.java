@@ -88,7 +88,7 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
-    public String slipCsv(String document) {
+    public String slipCsv(String document, Optional<String> supplier) {
         return "item,need\r\ntimber," + read(document).path("beds").size() + "\r\n";
     }
 
