@@ -20,8 +20,12 @@ import java.util.stream.Stream;
 import lapyard.drawing.Page;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
+import lapyard.job.Loads;
+import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
 import lapyard.json.JobSheetJson;
+import lapyard.json.LoadInJson;
+import lapyard.json.QuoteJson;
 import lapyard.json.Reading;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -107,6 +111,10 @@ final class TakeOffCommand implements Callable<Integer> {
         files.put("slip.json", utf8(JobSheetJson.text(JobSheetJson.slip(sheet))));
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("advice", JobSheetJson.advice(advice));
+        json.set("loads", LoadInJson.of(Loads.of(sheet)));
+        if (sheet.garden().quote().given()) {
+            json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().quote()));
+        }
         files.put("job-sheet.json", utf8(JobSheetJson.text(json)));
         write(files);
         sheet.snags().stream()

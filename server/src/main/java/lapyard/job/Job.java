@@ -89,6 +89,9 @@ public final class Job {
         boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut()
                 || works.stream().anyMatch(work -> work.findings().stream().anyMatch(Job::leavesSomethingOut));
         Slip slip = leftOut ? chosen.withMoreToCome() : chosen;
+        if (garden.wayIn().given()) {
+            snags.addAll(Loads.of(garden, slip, rolls.materials()).findings());
+        }
         snags.addAll(aboutPrices(garden, slip));
         return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
                 settled(garden, snags), leftOut);

@@ -76,7 +76,7 @@ final class Suppliers {
                 Math.max(0, BigDecimal.valueOf(checked).stripTrailingZeros().scale()));
     }
 
-    private static String date(Cursor line) {
+    static String date(Cursor line) {
         String date = line.text("validUntil", "", 10);
         if (!date.isEmpty()) {
             try {

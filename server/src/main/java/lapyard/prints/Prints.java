@@ -22,7 +22,10 @@ public final class Prints {
     static final List<Print> ALL = List.of(
             new Print("plan", "Garden plan", (sheet, ask) -> List.of(PlanPrint.page(sheet, ask))),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
-            new Print("rolls", "Rolls", BenchPrint::rolls));
+            new Print("rolls", "Rolls", BenchPrint::rolls),
+            new Print("slip", "Slip", OrderPrint::slip),
+            new Print("load-in", "Load-in", OrderPrint::loadIn),
+            new Print("quote", "Quote", OrderPrint::quote));
 
     private Prints() {}
 

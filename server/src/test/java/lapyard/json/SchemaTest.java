@@ -75,7 +75,8 @@ class SchemaTest {
     void theSchemaNamesExactlyTheFieldsThatTheReaderAsksFor() throws Exception {
         Cursor.Notes notes = new Cursor.Notes();
         GardenReader.read(MAPPER.readTree("""
-                {"defaults":{"fill":{"layers":[{"share":100}]}},"types":[{"id":"T","width":2400,"depth":1200}],
+                {"loadIn":{"vehicle":{},"passage":{"width":900,"turn":900},"dropSpot":[0,0]},"quote":{"labour":[{}]},
+                 "defaults":{"fill":{"layers":[{"share":100}]}},"types":[{"id":"T","width":2400,"depth":1200}],
                  "beds":[{"width":1000,"depth":1000,"fill":{"layers":[{"share":100}]}},
                          {"walls":[{"length":1000},{"length":1000},{"length":1000},{"length":1000}]}],
                  "paths":[{"line":[[0,0],[1,0]],"layers":[{}]}],"rack":[{"length":1000}],"accepted":[{"where":"x","reason":"y"}],

@@ -94,6 +94,21 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
+    public String variation(String before, String after) {
+        return "{\"before\":" + read(before).path("beds").size() + ",\"after\":" + read(after).path("beds").size() + "}";
+    }
+
+    @Override
+    public byte[] variationSheet(String before, String after, String from, String to) {
+        return (from + " to " + to).getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public String merchantList(String body) {
+        return "{\"lines\":[]}";
+    }
+
+    @Override
     public String solve(String kind, String problem) {
         if (!read(problem).has("pieces"))
             throw new Refused(List.of(Finding.stop("problem", "has no pieces", null, "name them in pieces")));
