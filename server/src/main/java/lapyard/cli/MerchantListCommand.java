@@ -1,6 +1,7 @@
 package lapyard.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -43,7 +44,7 @@ final class MerchantListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        ObjectNode document = DocumentText.MAPPER.createObjectNode();
+        ObjectNode document = JsonNodeFactory.instance.objectNode();
         if (garden != null) {
             try {
                 JsonNode read = DocumentText.parse(Input.text(garden));

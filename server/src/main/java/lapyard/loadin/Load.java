@@ -24,6 +24,11 @@ public record Load(
     /** Heavier than this it is set down by the lorry's crane or tail lift and emptied where it stands. */
     static final double HAND_KG = 150;
 
+    /** Longer than a bed by so much, mm; 0 or less where it fits. What bends is folded or stood up. */
+    double longerThanMm(double bedMm) {
+        return acrossMm > 0 ? lengthMm - bedMm : 0;
+    }
+
     public boolean bulk() {
         return massKg.isPresent() && massKg.getAsDouble() > HAND_KG && lengthMm == 0;
     }

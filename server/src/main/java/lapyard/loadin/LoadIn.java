@@ -2,9 +2,11 @@ package lapyard.loadin;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import lapyard.catalogue.Supplier;
 import lapyard.catalogue.Vehicle;
 import lapyard.geometry.Lengths;
@@ -95,11 +97,17 @@ public record LoadIn(
         List<Lift> lifts = lifts(all, garden.liftLimitKg());
         Optional<Load> longest = all.stream()
                 .filter(load -> load.acrossMm() > 0)
-                .max(Comparator.comparingDouble(Load::lengthMm));
-        OptionalDouble roundTurn = OptionalDouble.empty();
-        if (longest.isPresent() && way.passageMm().isPresent()) {
-            roundTurn = passage(longest.get(), way, findings);
+                .max(Comparator.comparingDouble(Load::lengthMm).thenComparingDouble(Load::acrossMm));
+        if (way.passageMm().isPresent()) {
+            Set<String> told = new HashSet<>();
+            all.stream()
+                    .filter(load -> load.acrossMm() > 0 && told.add(load.name() + load.acrossMm()))
+                    .forEach(load -> passage(load, way, findings));
         }
+        OptionalDouble roundTurn = longest.isPresent() && way.passageMm().isPresent() && way.afterTurnMm().isPresent()
+                ? OptionalDouble.of(Passage.longestMm(
+                        way.passageMm().getAsDouble(), way.afterTurnMm().getAsDouble(), longest.get().acrossMm()))
+                : OptionalDouble.empty();
         long bags = all.stream().filter(Load::bulk).mapToLong(Load::count).sum();
         Optional<List<Point>> places = bags == 0
                 ? Optional.empty()
@@ -133,7 +141,7 @@ public record LoadIn(
 
     private static Finding tooMuch(Supplier supplier, Load load, Vehicle vehicle) {
         String where = "load-in, " + supplier.name() + ", " + load.name();
-        double longer = load.lengthMm() - vehicle.bedLengthMm();
+        double longer = load.longerThanMm(vehicle.bedLengthMm());
         if (longer > 0) {
             return Finding.snag(where, Lengths.text(longer) + " longer than the bed of the " + vehicle.name() + ", "
                             + Lengths.text(vehicle.bedLengthMm()),
@@ -150,14 +158,14 @@ public record LoadIn(
                 "have it brought", "buy it in smaller packs");
     }
 
-    private static OptionalDouble passage(Load longest, WayIn way, List<Finding> findings) {
+    private static void passage(Load longest, WayIn way, List<Finding> findings) {
         double width = way.passageMm().getAsDouble();
         if (way.afterTurnMm().isEmpty()) {
             if (longest.acrossMm() > width) {
                 findings.add(Finding.snag("load-in, passage", Lengths.text(longest.acrossMm() - width) + " wider than the passage of " + Lengths.text(width),
                         new Amount(longest.acrossMm() - width, "mm"), "bring it over the fence", "carry it on edge"));
             }
-            return OptionalDouble.empty();
+            return;
         }
         double most = Passage.longestMm(width, way.afterTurnMm().getAsDouble(), longest.acrossMm());
         if (longest.lengthMm() > most) {
@@ -167,7 +175,6 @@ public record LoadIn(
                     new Amount(over, "mm"),
                     "ask the merchant for a first cut to " + Lengths.text(most) + " or less", "buy shorter lengths", "carry it steeply or over the fence"));
         }
-        return OptionalDouble.of(most);
     }
 
     private static List<Lift> lifts(List<Load> loads, double limitKg) {

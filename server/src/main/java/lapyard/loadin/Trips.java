@@ -46,7 +46,7 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
         List<Thing> things = new ArrayList<>();
         for (Load load : loads) {
             Thing thing = new Thing(load, load.massKg().orElse(0) / vehicle.payloadKg(), load.volumeM3() / vehicle.volumeM3());
-            if (load.lengthMm() > vehicle.bedLengthMm() + NOISE || thing.size() > 1 + NOISE) {
+            if (load.longerThanMm(vehicle.bedLengthMm()) > NOISE || thing.size() > 1 + NOISE) {
                 tooMuch.add(load);
                 continue;
             }
