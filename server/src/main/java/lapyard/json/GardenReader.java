@@ -18,6 +18,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Loads;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
 import org.joda.money.CurrencyUnit;
@@ -68,7 +69,8 @@ public final class GardenReader {
                 saw(cursor.object("saw")),
                 liftLimitKg(cursor.object("crew")),
                 accepted(cursor),
-                notes.defaulted);
+                notes.defaulted,
+                loads(cursor.object("loads")));
         cursor.object("tally").refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
@@ -273,6 +275,18 @@ public final class GardenReader {
                 saw.length("seamStagger", usual.seamStaggerMm(), 0, 3_000),
                 saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000));
         saw.refuseUnknown();
+        return read;
+    }
+
+    private static Loads loads(Cursor loads) {
+        Loads usual = Loads.USUAL;
+        Loads read = new Loads(
+                loads.number("soil", usual.soilKnM3(), 5, 25, 2, "kN/m3"),
+                loads.number("friction", usual.frictionDeg(), 0, 45, 1, "degrees"),
+                loads.number("beside", usual.besideKpa(), 0, 20, 2, "kN/m2"),
+                loads.number("bow", usual.bowPart(), 50, 1_000, 0, ""),
+                loads.number("sag", usual.sagPart(), 50, 1_000, 0, ""));
+        loads.refuseUnknown();
         return read;
     }
 

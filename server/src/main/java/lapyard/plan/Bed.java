@@ -1,6 +1,9 @@
 package lapyard.plan;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
@@ -16,6 +19,8 @@ import lapyard.geometry.Placement;
  * @param low     letters of walls named low by hand; empty leaves it to the fall of the ground
  * @param seams   whether a wall longer than stock may be joined
  * @param weekend stage in which it is built, 1 or more
+ * @param ties    brackets and ties
+ * @param near    what makes the bed a case for an engineer, words of {@link #NEAR}
  */
 public record Bed(
         String id,
@@ -36,10 +41,57 @@ public record Bed(
         Fill fill,
         Finish finish,
         boolean food,
-        int weekend) {
+        int weekend,
+        Ties ties,
+        Set<String> near) {
+    /** Word of the document to the case that is not designed here. */
+    public static final Map<String, String> NEAR = cases();
+
     public Bed {
         hidden = Set.copyOf(hidden);
         low = Set.copyOf(low);
+        near = Set.copyOf(near);
+    }
+
+    /** Without ties, and near nothing. */
+    public Bed(
+            String id,
+            String name,
+            String type,
+            Outline outline,
+            Placement placement,
+            int courses,
+            Section section,
+            Lap lap,
+            Set<String> hidden,
+            Set<String> low,
+            boolean seams,
+            Screws screws,
+            Notches notches,
+            Base base,
+            Liner liner,
+            Fill fill,
+            Finish finish,
+            boolean food,
+            int weekend) {
+        this(id, name, type, outline, placement, courses, section, lap, hidden, low, seams, screws, notches, base, liner,
+                fill, finish, food, weekend, Ties.USUAL, Set.of());
+    }
+
+    private static Map<String, String> cases() {
+        Map<String, String> near = new LinkedHashMap<>();
+        near.put("retained-ground", "it holds back natural ground");
+        near.put("slope", "a slope within its own height");
+        near.put("vehicles", "vehicles within its own height");
+        near.put("pool", "a pool within its own height");
+        near.put("foundation", "a foundation within its own height");
+        near.put("building", "it touches a wall of a building");
+        near.put("balcony", "on a balcony");
+        near.put("roof", "on a roof");
+        near.put("suspended-slab", "on a slab that hangs free");
+        near.put("basement", "over a basement");
+        near.put("seat", "used as a seat or guard over a drop");
+        return Collections.unmodifiableMap(near);
     }
 
     /** Wall height in millimetres. */
@@ -68,6 +120,6 @@ public record Bed(
     /** The same making under another code at another place. */
     public Bed placedAs(String newId, String newName, Placement newPlacement, int newWeekend) {
         return new Bed(newId, newName, type, outline, newPlacement, courses, section, lap, hidden, low, seams, screws,
-                notches, base, liner, fill, finish, food, newWeekend);
+                notches, base, liner, fill, finish, food, newWeekend, ties, near);
     }
 }

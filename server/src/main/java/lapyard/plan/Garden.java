@@ -10,6 +10,7 @@ import lapyard.catalogue.Catalogue;
  * @param currency  ISO 4217 code
  * @param imperial  whether prints show feet, inches and sixteenths
  * @param accepted  findings accepted by name: where + text to the reason
+ * @param loads     what the check of the standing beds reckons with
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
  */
 public record Garden(
@@ -24,12 +25,30 @@ public record Garden(
         Saw saw,
         double liftLimitKg,
         Map<String, String> accepted,
-        List<String> defaulted) {
+        List<String> defaulted,
+        Loads loads) {
     public Garden {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);
         rack = List.copyOf(rack);
         accepted = Map.copyOf(accepted);
         defaulted = List.copyOf(defaulted);
+    }
+
+    /** With the usual loads. */
+    public Garden(
+            String name,
+            String currency,
+            boolean imperial,
+            Ground ground,
+            List<Bed> beds,
+            List<GardenPath> paths,
+            List<RackBoard> rack,
+            Catalogue catalogue,
+            Saw saw,
+            double liftLimitKg,
+            Map<String, String> accepted,
+            List<String> defaulted) {
+        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, accepted, defaulted, Loads.USUAL);
     }
 }
