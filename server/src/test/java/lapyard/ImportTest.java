@@ -34,12 +34,13 @@ class ImportTest {
             plan          : geometry catalogue
             construction  : plan geometry catalogue
             fill          : construction plan geometry catalogue
+            standing      : construction plan geometry catalogue
             ground        : plan geometry
             stages        : construction fill
-            job           : stages fill construction ground plan sheets cutting order catalogue geometry
+            job           : stages standing fill construction ground plan sheets cutting order catalogue geometry
             drawing       : geometry
             diagrams      : drawing geometry catalogue plan construction cutting sheets stages
-            json          : job stages fill construction ground plan sheets cutting order catalogue geometry
+            json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry
             store         : json plan
             rest          : store json job ground diagrams drawing plan catalogue cutting sheets order construction
             cli           : rest store json job ground diagrams drawing plan catalogue cutting sheets order construction

@@ -1,5 +1,6 @@
 package lapyard.construction;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Lengths;
@@ -11,11 +12,29 @@ import lapyard.plan.Base;
  * One rectangle of a slatted floor.
  *
  * @param alongY    whether bearers run up the bed (y) and slats across it (x)
- * @param bearers   how many
+ * @param bearersAtMm middles of the bearers across their run, the outer two along the walls; one under each joint of the
+ *     slats
  * @param bearerMm  length of one, short of the wall by the drain gap
  * @param slats     rows square to the bearers
  */
-record FloorBay(Rectangle floor, boolean alongY, int bearers, double bearerMm, SlatRows slats) {
+public record FloorBay(Rectangle floor, boolean alongY, List<Double> bearersAtMm, double bearerMm, SlatRows slats) {
+    public FloorBay {
+        bearersAtMm = List.copyOf(bearersAtMm);
+    }
+
+    public int bearers() {
+        return bearersAtMm.size();
+    }
+
+    /** Greatest distance between two bearers. */
+    public double spacingMm() {
+        double most = 0;
+        for (int i = 1; i < bearersAtMm.size(); i++) {
+            most = Math.max(most, bearersAtMm.get(i) - bearersAtMm.get(i - 1));
+        }
+        return most;
+    }
+
     /**
      * Bearers run down the fall, so that none dams the water. Where no fall is known they run whichever way takes
      * the fewest slat boards, then the fewest metres of bearer, then up the bed.
@@ -31,15 +50,34 @@ record FloorBay(Rectangle floor, boolean alongY, int bearers, double bearerMm, S
         if (upBoards != acrossBoards) {
             return upBoards < acrossBoards ? up : across;
         }
-        return across.bearers * across.bearerMm < up.bearers * up.bearerMm - 1e-6 ? across : up;
+        return across.bearers() * across.bearerMm < up.bearers() * up.bearerMm - 1e-6 ? across : up;
     }
 
     static FloorBay laid(Rectangle floor, boolean alongY, Base base) {
         double along = alongY ? floor.depthMm() : floor.widthMm();
         double across = alongY ? floor.widthMm() : floor.depthMm();
-        int bearers = (int) Math.ceil(across / base.bearerEveryMm() - 1e-9) + 1;
+        SlatRows slats = SlatRows.of(along, across, base);
         return new FloorBay(
-                floor, alongY, bearers, Lengths.toTenth(along - base.drainGapMm()), SlatRows.of(along, across, base));
+                floor,
+                alongY,
+                places(slats, across, base.bearerEveryMm()),
+                Lengths.toTenth(along - base.drainGapMm()),
+                slats);
+    }
+
+    /** Even places from wall to joint, joint to joint and joint to wall, so that every joint lies on a bearer. */
+    private static List<Double> places(SlatRows slats, double acrossMm, double everyMm) {
+        List<Double> places = new ArrayList<>(List.of(0.0));
+        double from = 0;
+        for (int piece = 1; piece <= slats.piecesMm().size(); piece++) {
+            double to = piece == slats.piecesMm().size() ? acrossMm : from + slats.piecesMm().get(piece - 1);
+            int spaces = Math.max(1, (int) Math.ceil((to - from) / everyMm - 1e-9));
+            for (int i = 1; i <= spaces; i++) {
+                places.add(Lengths.toTenth(from + (to - from) * i / spaces));
+            }
+            from = to;
+        }
+        return places;
     }
 
     int slatBoards(Base base, double kerfMm) {

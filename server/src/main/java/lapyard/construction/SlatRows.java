@@ -13,11 +13,11 @@ import lapyard.plan.Base;
  * @param rippedMm  width of one row that must be ripped to fit, 0 where all rows are whole slats
  * @param piecesMm  the pieces of one row, end to end
  */
-record SlatRows(int rows, double gapMm, double rippedMm, List<Double> piecesMm) {
+public record SlatRows(int rows, double gapMm, double rippedMm, List<Double> piecesMm) {
     /** Narrowest strip that is worth laying as a row. */
     private static final double LEAST_RIP_MM = 20;
 
-    SlatRows {
+    public SlatRows {
         piecesMm = List.copyOf(piecesMm);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.construction.BedWork;
@@ -24,6 +25,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
+import lapyard.standing.Standing;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -40,7 +42,7 @@ public final class Job {
         List<Finding> snags = new ArrayList<>();
         Optional<Fall> fall = Fall.of(garden.ground().levels());
         List<BedWork> works = new ArrayList<>();
-        List<BedSheet> beds = new ArrayList<>();
+        List<List<Quantity>> amounts = new ArrayList<>();
         for (Bed bed : garden.beds()) {
             Optional<Point> downhill = fall.map(Fall::downhill)
                     .map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
@@ -56,7 +58,7 @@ public final class Job {
             quantities.addAll(fill.quantities());
             fall.ifPresent(plane -> quantities.addAll(BedFall.of(bed, plane).quantities()));
             works.add(work);
-            beds.add(new BedSheet(work, quantities));
+            amounts.add(quantities);
             snags.addAll(work.findings());
             snags.addAll(fill.findings());
         }
@@ -67,6 +69,12 @@ public final class Job {
 
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
         Timber timber = Timber.of(garden, works);
+        Map<String, Standing> standing = Stands.of(garden, works, timber.cuttings());
+        List<BedSheet> beds = new ArrayList<>();
+        for (int i = 0; i < works.size(); i++) {
+            beds.add(new BedSheet(works.get(i), amounts.get(i), standing.get(works.get(i).bed().id())));
+        }
+        snags.addAll(Stands.findings(standing.values()));
         Bearers bearers = Bearers.of(garden, works);
         RollGoods rolls = RollGoods.of(garden, works, pathWorks);
         List<SlipLine> lines = new ArrayList<>();
@@ -79,16 +87,11 @@ public final class Job {
         snags.addAll(rolls.findings());
 
         boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut()
-                || works.stream().anyMatch(work -> work.findings().stream().anyMatch(Job::leavesSomethingOut));
+                || works.stream().anyMatch(BedWork::leftOut);
         Slip slip = Ordering.slip(currency, lines, leftOut);
         snags.addAll(aboutPrices(garden, slip));
         return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
                 settled(garden, snags), leftOut);
-    }
-
-    /** Construction leaves out what it cannot make and says so under the bed's screws, the only such case it has. */
-    private static boolean leavesSomethingOut(Finding finding) {
-        return finding.weight() == Weight.SNAG && finding.where().endsWith(", screws");
     }
 
     private static List<Finding> aboutPrices(Garden garden, Slip slip) {

@@ -17,6 +17,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.sheets.RollResult;
+import lapyard.standing.Standing;
 import lapyard.working.Quantity;
 
 /**
@@ -44,8 +45,8 @@ public record JobSheet(
         snags = List.copyOf(snags);
     }
 
-    /** {@code quantities} are those of construction and of fill together. */
-    public record BedSheet(BedWork work, List<Quantity> quantities) {
+    /** {@code quantities} are those of construction and of fill together; those of {@code standing} stand apart. */
+    public record BedSheet(BedWork work, List<Quantity> quantities, Standing standing) {
         public BedSheet {
             quantities = List.copyOf(quantities);
         }

@@ -140,6 +140,8 @@ public final class JobSheetJson {
             one.set("floor", rectangle(piece.floor()));
         });
         json.set("quantities", quantities(sheet.quantities()));
+        FixingsJson.into(json, work);
+        json.set("standing", StandingJson.of(sheet.standing()));
         return json;
     }
 
@@ -256,7 +258,7 @@ public final class JobSheetJson {
         return corners;
     }
 
-    private static ObjectNode rectangle(Rectangle rectangle) {
+    static ObjectNode rectangle(Rectangle rectangle) {
         ObjectNode json = NODES.objectNode();
         json.set("x", number(rectangle.x(), 1));
         json.set("y", number(rectangle.y(), 1));
