@@ -55,6 +55,11 @@ public record BedWork(
         bays = List.copyOf(bays);
     }
 
+    /** Of one timber as it is lifted. */
+    public double massKg(Piece piece) {
+        return Timber.massKg(bed, piece.lengthMm());
+    }
+
     public List<Piece> pieces() {
         return courses.stream().flatMap(course -> course.pieces().stream()).toList();
     }

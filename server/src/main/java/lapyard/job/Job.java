@@ -74,6 +74,7 @@ public final class Job {
         for (int i = 0; i < works.size(); i++) {
             beds.add(new BedSheet(works.get(i), amounts.get(i), standing.get(works.get(i).bed().id())));
         }
+        snags.addAll(Lifts.findings(garden, works, timber.cuttings()));
         snags.addAll(Stands.findings(standing.values()));
         Bearers bearers = Bearers.of(garden, works);
         RollGoods rolls = RollGoods.of(garden, works, pathWorks);

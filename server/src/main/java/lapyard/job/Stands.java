@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import lapyard.catalogue.Section;
@@ -77,7 +78,7 @@ final class Stands {
             one.notDesigned().forEach(why -> refused.computeIfAbsent(kind(why), k -> new ArrayList<>()).add(one));
             for (Verdict verdict : one.verdicts()) {
                 if (verdict.outcome() != Outcome.HOLDS) {
-                    failing.computeIfAbsent(verdict.outcome() + " " + verdict.about(), k -> new ArrayList<>()).add(one);
+                    failing.computeIfAbsent(key(verdict), k -> new ArrayList<>()).add(one);
                 }
             }
         }
@@ -103,17 +104,27 @@ final class Stands {
     }
 
     private static Finding verdict(String key, List<Standing> beds) {
-        String about = key.substring(key.indexOf(' ') + 1);
-        Verdict spoken = beds.get(0).verdicts().stream()
-                .filter(one -> one.about().equals(about) && key.startsWith(one.outcome().name()))
-                .findFirst()
-                .orElseThrow();
+        Standing worst = beds.get(0);
+        for (Standing one : beds) {
+            worst = spoken(one, key).size() > spoken(worst, key).size() ? one : worst;
+        }
+        Verdict verdict = spoken(worst, key);
         return new Finding(
-                spoken.outcome() == Outcome.WEAK ? Finding.Weight.SNAG : Finding.Weight.NOTE,
-                where(beds, ", " + about),
-                spoken.text() + more(beds) + ". " + Standing.CAUTION,
-                java.util.Optional.empty(),
-                spoken.ways());
+                verdict.outcome() == Outcome.WEAK ? Finding.Weight.SNAG : Finding.Weight.NOTE,
+                where(beds, ", " + verdict.about()),
+                verdict.text()
+                        + (beds.size() == 1 ? "" : " in bed " + worst.bed() + ", the worst of " + beds.size())
+                        + "; " + Standing.CAUTION_SHORT,
+                Optional.empty(),
+                verdict.ways());
+    }
+
+    private static Verdict spoken(Standing bed, String key) {
+        return bed.verdicts().stream().filter(one -> key(one).equals(key)).findFirst().orElseThrow();
+    }
+
+    private static String key(Verdict verdict) {
+        return verdict.outcome() + " " + verdict.about();
     }
 
     private static String where(List<Standing> beds, String what) {

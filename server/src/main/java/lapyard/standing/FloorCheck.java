@@ -112,9 +112,10 @@ final class FloorCheck {
         verdicts.add(new Verdict(
                 "slats",
                 weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
+                span / clear,
                 facts + (sags && !weak ? "; they sag " + Say.tenth(sag) + ", more than a " + Say.whole(loads.sagPart()) + "th" : ""),
                 weak || sags
-                        ? List.of("set bearers at most " + Say.span(clear) + " apart (base: bearerEvery)", "use thicker slats")
+                        ? List.of("set bearers at most " + Say.span(clear) + " apart", "use thicker slats")
                         : List.of()));
     }
 
@@ -151,6 +152,7 @@ final class FloorCheck {
         verdicts.add(new Verdict(
                 "bearers",
                 weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
+                use,
                 Say.percent(use) + " of the strength of the bearers is used over " + Say.mm(span) + " between pads"
                         + (sags ? "; they sag " + Say.tenth(sag) : ""),
                 weak || sags ? List.of("set pads closer", "lay the bearers on the ground all along", "use a deeper bearer") : List.of()));
@@ -177,13 +179,13 @@ final class FloorCheck {
                 Input.of("inside", work.inner().areaMm2() / 1e6, "m2"),
                 Input.of("length", metres, "m"),
                 Input.of("width", footing.bearerMm() / 1000, "m"))));
-        String where = bare ? "ground that nobody drew, taken as topsoil" : String.join(" and ", kinds.stream().sorted().toList());
+        String where = bare ? "ground that nobody drew, reckoned as topsoil," : String.join(" and ", kinds.stream().sorted().toList());
         if (Double.isInfinite(bears)) {
-            verdicts.add(new Verdict("ground", Outcome.HOLDS, Say.tenth(under)
+            verdicts.add(new Verdict("ground", Outcome.HOLDS, under, Say.tenth(under)
                     + " kN/m2 lies under the bearers: paving spreads it; keep bearers 100 from slab edges", List.of()));
         } else {
             boolean sinks = under > bears;
-            verdicts.add(new Verdict("ground", sinks ? Outcome.BOWS : Outcome.HOLDS, Say.tenth(under)
+            verdicts.add(new Verdict("ground", sinks ? Outcome.BOWS : Outcome.HOLDS, under / bears, Say.tenth(under)
                     + " kN/m2 lies under the bearers, where " + where + " bears " + Say.whole(bears),
                     sinks ? List.of("strip the turf and lay slabs or compacted stone under the bearers",
                             "set the bearers closer together", "leave the base open") : List.of()));

@@ -20,6 +20,10 @@ final class Say {
         return rounded(number, 1);
     }
 
+    static String hundredth(double number) {
+        return rounded(number, 2);
+    }
+
     static String percent(double share) {
         return rounded(share * 100, 0) + " %";
     }

@@ -21,6 +21,9 @@ public record Standing(String bed, List<String> notDesigned, List<Verdict> verdi
     public static final String CAUTION =
             "An estimate, not a design or a certificate: local codes and a qualified person decide.";
 
+    /** The same beside a finding. */
+    public static final String CAUTION_SHORT = "an estimate, not a design: a qualified person decides";
+
     /** Deepest soil that is looked at. */
     public static final double DEEPEST_MM = 600;
 

@@ -2,6 +2,7 @@ package lapyard.standing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
 import lapyard.construction.CrossTies;
@@ -97,6 +98,7 @@ final class WallCheck {
             verdicts.add(new Verdict(
                     "walls blocked",
                     Outcome.BOWS,
+                    blockedUse,
                     Say.percent(blockedUse) + " of the strength of wall " + letter() + " would go if the bed filled with"
                             + " water: " + Say.span(blockedSpan) + " is the clear run then",
                     List.of("keep the drain notches and the foot of the bed open", "put in cross ties at most "
@@ -120,41 +122,42 @@ final class WallCheck {
         String facts = Say.percent(use) + " of the strength of the lowest course of wall " + letter() + " is used over "
                 + Say.mm(clear) + " clear in " + timberWords() + "; it bows " + Say.tenth(bow);
         if (use <= 1 && !bows) {
-            return new Verdict("walls", Outcome.HOLDS, facts, List.of());
+            return new Verdict("walls", Outcome.HOLDS, clear / span, facts, List.of());
         }
         List<String> ways = new ArrayList<>();
         int ties = (int) Math.ceil(clear / span - 1e-9) - 1;
         ways.add("put in " + ties + (ties == 1 ? " cross tie" : " cross ties") + " from wall " + letter()
-                + ", at most " + Say.span(span) + " clear (ties: crossTies, crossEvery " + Say.span(span) + ")");
+                + ", at most " + Say.span(span) + " clear");
         thicker(clear).ifPresent(ways::add);
         stronger(clear).ifPresent(ways::add);
         return new Verdict(
                 "walls",
                 bows ? Outcome.BOWS : Outcome.WEAK,
+                clear / span,
                 facts + (bows ? ", where a " + Say.whole(loads.bowPart()) + "th is " + Say.tenth(clear / loads.bowPart()) : ""),
                 ways);
     }
 
-    private java.util.Optional<String> thicker(double clear) {
+    private Optional<String> thicker(double clear) {
         Course drained = drained();
         for (double t = 25 * Math.ceil(bed.section().thicknessMm() / 25 + 1e-9); t <= 200; t += 25) {
             if (Beam.clearSpanMm(timber, t, drained.characteristic(), drained.design(), loads.bowPart()) >= clear) {
-                return java.util.Optional.of("use timber " + Say.mm(t) + " thick");
+                return Optional.of("use timber " + Say.mm(t) + " thick");
             }
         }
-        return java.util.Optional.empty();
+        return Optional.empty();
     }
 
-    private java.util.Optional<String> stronger(double clear) {
+    private Optional<String> stronger(double clear) {
         Course drained = drained();
         for (StrengthClass other : List.of(StrengthClass.C16, StrengthClass.C24)) {
             if (other.bendingNmm2() > timber.bendingNmm2()
                     && Beam.clearSpanMm(other, bed.section().thicknessMm(), drained.characteristic(), drained.design(),
                                     loads.bowPart()) >= clear) {
-                return java.util.Optional.of("use timber stamped " + other);
+                return Optional.of("use timber stamped " + other);
             }
         }
-        return java.util.Optional.empty();
+        return Optional.empty();
     }
 
     private void pushes(List<Quantity> quantities) {
@@ -275,6 +278,7 @@ final class WallCheck {
             verdicts.add(new Verdict(
                     "seams",
                     Outcome.BOWS,
+                    work.seams().size(),
                     work.seams().size() + (work.seams().size() == 1 ? " seam carries" : " seams carry")
                             + " no bending, the first in wall " + first.wall() + " at " + Say.mm(first.atMm())
                             + " of course " + first.course(),
@@ -295,7 +299,7 @@ final class WallCheck {
                         Input.of("clear run", clear / 1000, "m"))));
         if (work.screws().isEmpty()) {
             if (!bed.ties().brackets()) {
-                verdicts.add(new Verdict("corners", Outcome.WEAK, "0 screws hold the corners, which pull "
+                verdicts.add(new Verdict("corners", Outcome.WEAK, pull, "0 screws hold the corners, which pull "
                         + Say.tenth(pull) + " kN apart", List.of("use screws that fit the timber", "put brackets in")));
             }
             return;
@@ -326,13 +330,14 @@ final class WallCheck {
             verdicts.add(new Verdict(
                     "corners",
                     Outcome.BOWS,
-                    Say.tenth(pull) + " kN pulls at a corner of wall " + letter() + ", where " + count
-                            + " screws hold " + Say.tenth(hold) + " by the most careful rule",
+                    pull / hold,
+                    Say.hundredth(pull) + " kN pulls at a corner of wall " + letter() + ", where " + count
+                            + " screws hold " + Say.hundredth(hold) + " by the most careful rule",
                     List.of("put brackets in the corners", "put in cross ties", "use " + need + " screws a joint")));
         } else {
-            verdicts.add(new Verdict("corners", Outcome.HOLDS, Say.tenth(pull) + " kN pulls at a corner of wall "
+            verdicts.add(new Verdict("corners", Outcome.HOLDS, pull / hold, Say.hundredth(pull) + " kN pulls at a corner of wall "
                     + letter() + (bed.ties().brackets() ? "; brackets hold by their maker's figures"
-                            : ", and " + count + " screws hold " + Say.tenth(hold)), List.of()));
+                            : ", and " + count + " screws hold " + Say.hundredth(hold)), List.of()));
         }
     }
 }

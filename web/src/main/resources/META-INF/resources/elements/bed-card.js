@@ -14,6 +14,9 @@ import { shownNumber } from './shown-number.js';
 /** Room kept to the neighbours when a copy finds its own place, millimetres. */
 const CLEAR = 600;
 
+/** A verdict's outcome in a word, so that colour is not needed to read it. */
+const OUTCOMES = { holds: 'Holds', bows: 'Look at it', weak: 'Too weak' };
+
 const ENDS = { start: 'at its start', end: 'at its end', both: 'at both ends', none: 'at no end' };
 
 /** bed-card: the chosen bed's entries, what may be done with it, and what it takes, or the course that is lifted out. */
@@ -148,10 +151,32 @@ export class BedCard extends GardenElement {
   }
 
   #quantities(part) {
-    const rows = (part.quantities ?? []).map((quantity, i) => h('div', {},
+    if (!part.quantities?.length) return [];
+    return [h('h3', {}, 'What it takes'), h('p.hint', {}, 'Press a number for its working.'),
+      this.#numbers(part, part.quantities, 'takes'), ...this.#standing(part)];
+  }
+
+  /** The verdicts one a line, each with its way out, then what they were reckoned from. */
+  #standing(part) {
+    const { standing } = part;
+    if (!standing) return [];
+    const lines = [
+      ...standing.notDesigned.map(why => h('li.weak', {}, h('b', {}, 'Not designed here'), ` ${why}.`)),
+      ...standing.verdicts.map(verdict => h(`li.${verdict.outcome}`, {},
+        h('b', {}, OUTCOMES[verdict.outcome]), ` ${verdict.text}.`,
+        verdict.ways.length ? h('span.ways', {}, ` Way out: ${verdict.ways.join('; or ')}.`) : null)),
+    ];
+    return [h('h3', {}, 'Does it stand?'), h('p.hint', {}, standing.caution), h('ul.verdicts', {}, lines),
+      h('details.reckoned', { open: this.#reckonedOpen, ontoggle: event => { this.#reckonedOpen = event.target.open; } },
+        h('summary', {}, 'What it was reckoned from'), this.#numbers(part, standing.quantities, 'standing'))];
+  }
+
+  #reckonedOpen = false;
+
+  #numbers(part, quantities, kind) {
+    return h('dl', {}, (quantities ?? []).map((quantity, i) => h('div', {},
       h('dt', {}, labelOf(quantity.key)),
-      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${quantity.key} ${i}`, { ...quantity, name: labelOf(quantity.key) }))));
-    return rows.length ? [h('h3', {}, 'What it takes'), h('p.hint', {}, 'Press a number for its working.'), h('dl', {}, rows)] : [];
+      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${kind} ${quantity.key} ${i}`, { ...quantity, name: labelOf(quantity.key) })))));
   }
 
   #courseCard(part, course) {
