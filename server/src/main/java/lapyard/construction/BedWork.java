@@ -57,7 +57,7 @@ public record BedWork(
 
     /** Of one timber as it is lifted. */
     public double massKg(Piece piece) {
-        return Timber.massKg(bed, piece.lengthMm());
+        return Timber.massKg(bed, piece.meanMm());
     }
 
     public List<Piece> pieces() {

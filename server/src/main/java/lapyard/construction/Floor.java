@@ -14,6 +14,7 @@ import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
+import lapyard.geometry.UprightCover;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
@@ -54,8 +55,8 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     static Floor of(Bed bed, Outline inner, LowSide low, Saw saw, double bearerStockMm) {
         double usable = bearerStockMm - 2 * saw.endTrimMm();
         Map<Rectangle, FloorBay> known = new HashMap<>();
-        List<Candidate> all = FewestRectangles.splits(inner).stream()
-                .map(split -> candidate(bed, split, low, saw, usable, known))
+        List<Candidate> all = FewestRectangles.splits(UprightCover.of(inner)).stream()
+                .map(split -> candidate(bed, inner, split, low, saw, usable, known))
                 .toList();
         Candidate best = all.stream()
                 .min(Comparator.comparingInt(Candidate::stripBoards)
@@ -74,6 +75,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
 
     private static Candidate candidate(
             Bed bed,
+            Outline inner,
             FewestRectangles.Split split,
             LowSide low,
             Saw saw,
@@ -87,10 +89,12 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         List<FloorBay> bays = new ArrayList<>();
         for (Rectangle rectangle : split.rectangles()) {
             FloorBay bay = known.computeIfAbsent(
-                    rectangle, floor -> FloorBay.of(floor, low.toward(), bed.base(), saw.kerfMm()));
+                    rectangle, floor -> FloorBay.of(floor, inner, low.toward(), bed.base(), saw.kerfMm()));
             bays.add(bay);
-            int parts = parts(bay.bearerMm(), usableMm);
-            fit.add(part(bay.bearerMm(), parts), bay.bearers() * parts);
+            for (double bearer : bay.bearersMm()) {
+                int parts = parts(bearer, usableMm);
+                fit.add(part(bearer, parts), parts);
+            }
         }
         for (Cut cut : split.cuts()) {
             int parts = parts(cut.lengthMm(), usableMm);
@@ -104,7 +108,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         for (int i = 0; i < laid.bays().size(); i++) {
             FloorBay bay = laid.bays().get(i);
             for (int k = 1; k <= bay.bearers(); k++) {
-                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearerMm(), usableMm);
+                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearersMm().get(k - 1), usableMm);
             }
         }
         for (int i = 0; i < laid.split().cuts().size() && !laid.bays().isEmpty(); i++) {
@@ -135,7 +139,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         return Lengths.toTenth(lengthMm / parts);
     }
 
-    void quantities(Bed bed, Saw saw, double bearerStockMm, List<Quantity> quantities) {
+    void quantities(Bed bed, Outline inner, Saw saw, double bearerStockMm, List<Quantity> quantities) {
         if (bays.isEmpty()) {
             return;
         }
@@ -156,7 +160,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.base(), saw.kerfMm()), "slats"));
             slats.add(Input.of(
                     name + " boards the other way",
-                    FloorBay.laid(bay.floor(), !bay.alongY(), bed.base()).slatBoards(bed.base(), saw.kerfMm()),
+                    FloorBay.laid(bay.floor(), inner, !bay.alongY(), bed.base()).slatBoards(bed.base(), saw.kerfMm()),
                     "slats"));
         }
         for (int i = 0; i < cuts.size(); i++) {

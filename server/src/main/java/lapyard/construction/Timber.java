@@ -22,13 +22,16 @@ final class Timber {
         double t = bed.section().thicknessMm();
         double h = bed.section().heightMm();
         double metres = pieces.stream().mapToDouble(Piece::lengthMm).sum() / 1000;
-        double volume = metres * t * h / 1e6;
+        double volume = pieces.stream().mapToDouble(Piece::meanMm).sum() / 1000 * t * h / 1e6;
         quantities.add(new Quantity(
                 "timber.length",
                 metres,
                 "m",
                 Working.of(
-                        "courses x (P - 4t), the sum of all pieces",
+                        bed.outline().upright()
+                                ? "courses x (P - 4t), the sum of all pieces"
+                                : "the sum of all pieces, each by its long point; by mean lengths it is courses x (P - t sum"
+                                        + " tan(turn / 2))",
                         Working.GEOMETRY,
                         Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
                         Input.of("thickness t", t, "mm"),
@@ -39,9 +42,9 @@ final class Timber {
                 volume,
                 "m3",
                 Working.of(
-                        "length x thickness x height",
+                        "length x thickness x height, an angled end counted by its mean",
                         Working.GEOMETRY,
-                        Input.of("length", metres, "m"),
+                        Input.of("length", pieces.stream().mapToDouble(Piece::meanMm).sum() / 1000, "m"),
                         Input.of("thickness", t, "mm"),
                         Input.of("height", h, "mm"))));
         quantities.add(new Quantity(
@@ -94,10 +97,10 @@ final class Timber {
     /** Pieces over what one person may lift. A guide, not a safe limit. */
     static void lifts(Bed bed, List<Piece> pieces, double limitKg, List<Quantity> quantities) {
         long heavy = pieces.stream()
-                .filter(piece -> massKg(bed, piece.lengthMm()) > limitKg + 1e-9)
+                .filter(piece -> massKg(bed, piece.meanMm()) > limitKg + 1e-9)
                 .count();
         double heaviest = pieces.stream()
-                .mapToDouble(piece -> massKg(bed, piece.lengthMm()))
+                .mapToDouble(piece -> massKg(bed, piece.meanMm()))
                 .max()
                 .orElse(0);
         quantities.add(new Quantity(

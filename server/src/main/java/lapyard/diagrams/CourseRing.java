@@ -39,12 +39,8 @@ final class CourseRing {
     List<Shape> shapes(Labels labels) {
         List<Shape> shapes = new ArrayList<>();
         for (Piece piece : course.pieces()) {
-            List<Point> lies = view.on(new Box(
-                            piece.lies().x(), piece.lies().y(), piece.lies().right(), piece.lies().top())
-                    .corners()
-                    .stream()
-                    .map(frame::toYard)
-                    .toList());
+            List<Point> lies =
+                    view.on(piece.lies().corners().stream().map(frame::toYard).toList());
             labels.take(lies);
             shapes.add(new Shape.Area(
                     List.of(lies), inks.timber().fill(), Optional.empty(), Optional.of(inks.pen(Inks.MEDIUM))));

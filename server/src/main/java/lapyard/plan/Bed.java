@@ -19,6 +19,8 @@ import lapyard.geometry.Placement;
  * @param low     letters of walls named low by hand; empty leaves it to the fall of the ground
  * @param seams   whether a wall longer than stock may be joined
  * @param weekend stage in which it is built, 1 or more
+ * @param joints  joint by corner number, counted from 0, corner i being where wall i starts; corners that are not in it
+ *     get the usual joint of their angle
  * @param ties    brackets and ties
  * @param near    what makes the bed a case for an engineer, words of {@link #NEAR}
  */
@@ -42,6 +44,7 @@ public record Bed(
         Finish finish,
         boolean food,
         int weekend,
+        Map<Integer, Joint> joints,
         Ties ties,
         Set<String> near) {
     /** Word of the document to the case that is not designed here. */
@@ -50,10 +53,11 @@ public record Bed(
     public Bed {
         hidden = Set.copyOf(hidden);
         low = Set.copyOf(low);
+        joints = Map.copyOf(joints);
         near = Set.copyOf(near);
     }
 
-    /** Without ties, and near nothing. */
+    /** A bed whose corners all have the usual joint of their angle, without ties, and near nothing. */
     public Bed(
             String id,
             String name,
@@ -75,7 +79,7 @@ public record Bed(
             boolean food,
             int weekend) {
         this(id, name, type, outline, placement, courses, section, lap, hidden, low, seams, screws, notches, base, liner,
-                fill, finish, food, weekend, Ties.USUAL, Set.of());
+                fill, finish, food, weekend, Map.of(), Ties.USUAL, Set.of());
     }
 
     private static Map<String, String> cases() {
@@ -92,6 +96,16 @@ public record Bed(
         near.put("basement", "over a basement");
         near.put("seat", "used as a seat or guard over a drop");
         return Collections.unmodifiableMap(near);
+    }
+
+    /**
+     * The joint at the corner where wall {@code side} starts: as named, else a lap at a square corner, a mitre at a
+     * blunt one, and a lap at a sharp one, whose mitre no common saw can be set to.
+     */
+    public Joint joint(int side) {
+        int corner = Math.floorMod(side, outline.sides());
+        double turn = Math.abs(outline.turnDeg(corner));
+        return joints.getOrDefault(corner, turn < 90 ? Joint.MITRE : Joint.LAP);
     }
 
     /** Wall height in millimetres. */
@@ -120,6 +134,6 @@ public record Bed(
     /** The same making under another code at another place. */
     public Bed placedAs(String newId, String newName, Placement newPlacement, int newWeekend) {
         return new Bed(newId, newName, type, outline, newPlacement, courses, section, lap, hidden, low, seams, screws,
-                notches, base, liner, fill, finish, food, newWeekend, ties, near);
+                notches, base, liner, fill, finish, food, newWeekend, joints, ties, near);
     }
 }

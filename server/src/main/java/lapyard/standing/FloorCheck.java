@@ -162,7 +162,7 @@ final class FloorCheck {
             BedWork work, Footing footing, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
         double metres = 0;
         for (FloorBay bay : work.bays()) {
-            metres += bay.bearers() * bay.bearerMm() / 1000;
+            metres += bay.lengthMm() / 1000;
         }
         double contactM2 = metres * footing.bearerMm() / 1000;
         double under = pressure * 1000 * work.inner().areaMm2() / 1e6 / contactM2;

@@ -28,7 +28,7 @@ class TiesTest {
     private static Bed tied(Bed bed, Ties ties) {
         return new Bed(bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(),
                 bed.lap(), bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(),
-                bed.fill(), bed.finish(), bed.food(), bed.weekend(), ties, Set.of());
+                bed.fill(), bed.finish(), bed.food(), bed.weekend(), bed.joints(), ties, Set.of());
     }
 
     /** 6 corners x 3 courses, 6 fixings each. */
@@ -119,14 +119,14 @@ class TiesTest {
     @Test
     void aJointNeverHangsBetweenTwoBearers() {
         Base base = new Base(true, "50x75", 23, 400, 30, 95, 22, 1000, 15, 5, 300);
-        FloorBay bay = FloorBay.laid(new Rectangle(0, 0, 2200, 900), true, base);
+        FloorBay bay = FloorBay.laid(new Rectangle(0, 0, 2200, 900), Outline.rectangle(2200, 900), true, base);
         assertEquals(List.of(0.0, 333.3, 666.7, 1000.0, 1298.3, 1596.7, 1895.0, 2200.0), bay.bearersAtMm());
         Random random = new Random(13);
         for (int i = 0; i < 500; i++) {
             double slat = 400 + random.nextInt(2000);
             double run = 400 + random.nextInt(5000);
             Base other = new Base(true, "50x75", 23, 250 + random.nextInt(400), 30, 95, 22, slat, 15, 5, 300);
-            FloorBay laid = FloorBay.laid(new Rectangle(0, 0, run, 900), true, other);
+            FloorBay laid = FloorBay.laid(new Rectangle(0, 0, run, 900), Outline.rectangle(run, 900), true, other);
             double joint = 0;
             for (double piece : laid.slats().piecesMm().subList(0, laid.slats().piecesMm().size() - 1)) {
                 joint += piece;

@@ -27,7 +27,7 @@ class StandingTest {
     private static Bed bed(Bed bed, Ties ties, String... near) {
         return new Bed(bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(),
                 bed.lap(), bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(),
-                bed.fill(), bed.finish(), bed.food(), bed.weekend(), ties, Set.of(near));
+                bed.fill(), bed.finish(), bed.food(), bed.weekend(), bed.joints(), ties, Set.of(near));
     }
 
     private static Standing standing(Bed bed, Footing footing) {
