@@ -17,6 +17,7 @@ import lapyard.plan.BedNames;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.RackBoard;
+import lapyard.plan.Treatment;
 import lapyard.standing.Footing;
 import lapyard.standing.Standing;
 import lapyard.standing.Verdict;
@@ -39,7 +40,8 @@ final class Stands {
                     .orElse(0.0);
             Set<String> own = boards.getOrDefault(id, Set.of());
             List<String> unknown = garden.rack().stream()
-                    .filter(board -> own.contains(board.id()) && board.origin().isEmpty())
+                    .filter(board -> own.contains(board.id())
+                            && (board.origin().isEmpty() || board.treatment() == Treatment.UNKNOWN))
                     .map(RackBoard::id)
                     .toList();
             standing.put(id, Standing.of(

@@ -8,9 +8,11 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
@@ -21,6 +23,7 @@ import lapyard.plan.GardenPath;
 import lapyard.plan.Loads;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
+import lapyard.plan.Treatment;
 import org.joda.money.CurrencyUnit;
 
 /** Reads the garden document: strict, every finding with its place, every default written down. */
@@ -32,6 +35,9 @@ public final class GardenReader {
     private static final int MOST_PATHS = 500;
     private static final int MOST_TYPES = 200;
     private static final int MOST_BOARDS = 1_000;
+    private static final String[] TREATMENTS = Stream.of(Treatment.values())
+            .map(one -> one.name().toLowerCase(Locale.ROOT))
+            .toArray(String[]::new);
     /** What a placement of a type may say without becoming a bed of its own making. */
     private static final Set<String> PLACING = Set.of("id", "name", "type", "at", "turn", "mirror", "weekend");
 
@@ -241,8 +247,10 @@ public final class GardenReader {
             int goodFaces = named.count("goodFaces", 2, 0, 2);
             String origin = named.text("origin", "", 200);
             boolean coated = named.flag("coated", false);
+            Treatment treatment = Treatment.valueOf(named.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
+            String checkedBy = named.text("checkedBy", "", 200);
             named.refuseUnknown();
-            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated));
+            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy));
         }
         return boards;
     }

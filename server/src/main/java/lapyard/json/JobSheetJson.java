@@ -70,6 +70,7 @@ public final class JobSheetJson {
             one.set("length", number(board.lengthMm(), 1));
             one.put("count", board.count());
         }
+        SafetyJson.into(json, sheet);
         ArrayNode defaults = json.putArray("defaults");
         sheet.garden().defaulted().forEach(defaults::add);
         return json;
