@@ -4,18 +4,21 @@ import { shown } from '../geometry/length.js';
 import { nameCheck, placeCheck, readCourses, readTurn, readWeekend, sideCheck } from '../state/checks.js';
 import { copyBed, lastBed, mirrorBed, moveBed, ownBed, placeBed, removeBed, setBed, turnBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
+import { exceptionsOf, followType, makeType } from '../state/types.js';
 import { labelOf } from '../state/working.js';
 import './bed-build.js';
+import { bedStanding } from './bed-standing.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
+import { patch } from './patch.js';
 import { shownNumber } from './shown-number.js';
 
 /** Room kept to the neighbours when a copy finds its own place, millimetres. */
 const CLEAR = 600;
 
-/** A verdict's outcome in a word, so that colour is not needed to read it. */
-const OUTCOMES = { holds: 'Holds', bows: 'Look at it', weak: 'Too weak' };
+/** Quantities that say how the ground lies under a bed, and how its bottom course is fitted to it. */
+const LEVELS = /^(level|scribe)\./;
 
 const ENDS = { start: 'at its start', end: 'at its end', both: 'at both ends', none: 'at no end' };
 
@@ -39,7 +42,7 @@ export class BedCard extends GardenElement {
       this.replaceChildren();
       return;
     }
-    const build = `${bed.id}|${bed.type}|${Boolean(bed.size)}|${bed.section.id}`;
+    const build = `${bed.id}|${bed.type}|${Boolean(bed.size)}|${bed.section.id}|${unitsOf(this.garden.plan)}`;
     if (this.#built !== build) this.#build(bed);
     this.#built = build;
     this.#show(bed);
@@ -79,7 +82,7 @@ export class BedCard extends GardenElement {
     this.replaceChildren(
       h('header', {}, this.#head, h('button.quiet', { type: 'button', 'data-key': 'let go', onclick: () => this.garden.choice.takeBed(null) }, 'Let go')),
       this.#kind,
-      h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.weekend, f.x, f.y, f.turn, this.#lap(bed)),
+      h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.weekend, f.x, f.y, f.turn),
       h('div.verbs', {},
         this.#verb('Turn 90°', 'turn 90', () => this.turn()),
         this.#verb('Mirror', 'bed mirror', () => this.mirror()),
@@ -89,18 +92,9 @@ export class BedCard extends GardenElement {
       this.#takes);
   }
 
-  #head; #kind; #takes; #lapSelect;
+  #head; #kind; #takes;
 
   #verb(text, key, act) { return h('button', { type: 'button', 'data-key': key, onclick: act }, text); }
-
-  #lap(bed) {
-    if (bed.type) return null;
-    this.#lapSelect = h('select', { id: 'bed-lap', 'data-key': 'bed lap', onchange: event => {
-      const lap = event.target.value;
-      this.#run(setBed(bed.id, { lap: lap === 'turning' ? undefined : lap }));
-    } }, h('option', { value: 'turning' }, 'turning'), h('option', { value: 'long-wall' }, 'long-wall'));
-    return h('div.field', {}, h('label', { for: 'bed-lap' }, 'Lap'), this.#lapSelect);
-  }
 
   /** The typed place is that of the box's front left corner, whatever the turn. */
   #moved(id, axis, mm) {
@@ -126,8 +120,7 @@ export class BedCard extends GardenElement {
     f.x.show(Math.round(box.left * 10) / 10);
     f.y.show(Math.round(box.front * 10) / 10);
     f.turn.show(bed.placement.turn);
-    if (this.#lapSelect) this.#lapSelect.value = bed.lap;
-    this.#kind.replaceChildren(...this.#kindOf(bed));
+    patch(this.#kind, this.#kindOf(bed));
     this.#showTakes(bed);
   }
 
@@ -136,47 +129,37 @@ export class BedCard extends GardenElement {
     const box = bounds(bed.own);
     const size = `${shown(box.right - box.left, units)} by ${shown(box.back - box.front, units)}, ${bed.own.length} walls, `
       + `timber ${bed.section.id}${bed.placement.mirror ? ', mirrored' : ''}`;
-    if (!bed.type) return [size];
+    if (!bed.type) {
+      return [`${size}. `, h('button.quiet', { type: 'button', 'data-key': 'make type', onclick: () => {
+        this.#run(makeType(bed.id));
+        this.say(`${calledOf(bed)} is the first of type ${this.garden.bed.type}. The place Beds stands more of them.`);
+      } }, 'Make a type of it')];
+    }
+    const differs = exceptionsOf(this.garden.plan, bed.id);
     const others = bedsOf(this.garden.plan).filter(one => one.type === bed.type).length;
     return [`Type ${bed.type}, ${others} of them: ${size}, ${bed.courses} courses. `,
+      differs.length ? `Differs in ${differs.join(', ')}. ` : null,
+      differs.length ? h('button.quiet', { type: 'button', 'data-key': 'follow', onclick: () => this.#run(followType(bed.id)) }, 'Let it follow') : null,
       h('button.quiet', { type: 'button', 'data-key': 'own', onclick: () => this.#run(ownBed(bed.id)) }, 'Make it a bed of its own')];
   }
 
   #showTakes(bed) {
     const part = this.garden.reckoning.bed(bed.id);
-    const key = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
     const { course } = this.garden.choice;
-    this.#takes.replaceChildren(...(part ? course ? this.#courseCard(part, course) : this.#quantities(part) : []));
-    if (key?.startsWith('number ')) this.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus();
+    patch(this.#takes, part ? course ? this.#courseCard(part, course) : this.#quantities(part) : []);
   }
 
   #quantities(part) {
-    if (!part.quantities?.length) return [];
-    return [h('h3', {}, 'What it takes'), h('p.hint', {}, 'Press a number for its working.'),
-      this.#numbers(part, part.quantities, 'takes'), ...this.#standing(part)];
-  }
-
-  /** The verdicts one a line, each with its way out, then what they were reckoned from. */
-  #standing(part) {
-    const { standing } = part;
-    if (!standing) return [];
-    const lines = [
-      ...standing.notDesigned.map(why => h('li.weak', {}, h('b', {}, 'Not designed here'), ` ${why}.`)),
-      ...standing.verdicts.map(verdict => h(`li.${verdict.outcome}`, {},
-        h('b', {}, OUTCOMES[verdict.outcome]), ` ${verdict.text}.`,
-        verdict.ways.length ? h('span.ways', {}, ` Way out: ${verdict.ways.join('; or ')}.`) : null)),
-    ];
-    return [h('h3', {}, 'Does it stand?'), h('p.hint', {}, standing.caution), h('ul.verdicts', {}, lines),
-      h('details.reckoned', { open: this.#reckonedOpen, ontoggle: event => { this.#reckonedOpen = event.target.open; } },
-        h('summary', {}, 'What it was reckoned from'), this.#numbers(part, standing.quantities, 'standing'))];
-  }
-
-  #reckonedOpen = false;
-
-  #numbers(part, quantities, kind) {
-    return h('dl', {}, (quantities ?? []).map((quantity, i) => h('div', {},
+    const row = quantity => h('div', {},
       h('dt', {}, labelOf(quantity.key)),
-      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${kind} ${quantity.key} ${i}`, { ...quantity, name: labelOf(quantity.key) })))));
+      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${quantity.key} ${quantity.i}`, { ...quantity, name: labelOf(quantity.key) })));
+    const all = (part.quantities ?? []).map((quantity, i) => ({ ...quantity, i }));
+    const levels = all.filter(({ key }) => LEVELS.test(key));
+    const takes = all.filter(({ key }) => !LEVELS.test(key));
+    return [
+      takes.length ? [h('h3', {}, 'What it takes'), h('p.hint', {}, 'Press a number for its working.'), h('dl', {}, takes.map(row))] : [],
+      levels.length ? h('details', {}, h('summary', { 'data-key': 'levels' }, 'Levels and scribe'), h('dl', {}, levels.map(row))) : null,
+      bedStanding(this.garden.choice, part)];
   }
 
   #courseCard(part, course) {
