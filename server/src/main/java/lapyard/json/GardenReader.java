@@ -20,7 +20,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
-import lapyard.plan.Loads;
+import lapyard.plan.StandingRules;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
 import lapyard.plan.Treatment;
@@ -76,6 +76,8 @@ public final class GardenReader {
                 liftLimitKg(cursor.object("crew")),
                 accepted(cursor),
                 notes.defaulted,
+                TermsReader.wayIn(cursor),
+                TermsReader.quote(cursor),
                 loads(cursor.object("loads")));
         cursor.object("tally").refuseUnknown();
         cursor.refuseUnknown();
@@ -286,9 +288,9 @@ public final class GardenReader {
         return read;
     }
 
-    private static Loads loads(Cursor loads) {
-        Loads usual = Loads.USUAL;
-        Loads read = new Loads(
+    private static StandingRules loads(Cursor loads) {
+        StandingRules usual = StandingRules.USUAL;
+        StandingRules read = new StandingRules(
                 loads.number("soil", usual.soilKnM3(), 5, 25, 2, "kN/m3"),
                 loads.number("friction", usual.frictionDeg(), 0, 45, 1, "degrees"),
                 loads.number("beside", usual.besideKpa(), 0, 20, 2, "kN/m2"),

@@ -9,6 +9,8 @@ import lapyard.catalogue.Catalogue;
  *
  * @param currency  ISO 4217 code
  * @param imperial  whether prints show feet, inches and sixteenths
+ * @param wayIn     how goods come in from the road
+ * @param quote     what a builder offers besides the goods
  * @param accepted  findings accepted by name: where + text to the reason
  * @param loads     what the check of the standing beds reckons with
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
@@ -26,7 +28,9 @@ public record Garden(
         double liftLimitKg,
         Map<String, String> accepted,
         List<String> defaulted,
-        Loads loads) {
+        WayIn wayIn,
+        QuoteTerms quote,
+        StandingRules loads) {
     public Garden {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);
@@ -35,7 +39,7 @@ public record Garden(
         defaulted = List.copyOf(defaulted);
     }
 
-    /** With the usual loads. */
+    /** A garden of which nobody told how goods come in, and that nobody quotes for, under the usual loads. */
     public Garden(
             String name,
             String currency,
@@ -49,6 +53,7 @@ public record Garden(
             double liftLimitKg,
             Map<String, String> accepted,
             List<String> defaulted) {
-        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, accepted, defaulted, Loads.USUAL);
+        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, accepted, defaulted,
+                WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL);
     }
 }

@@ -8,7 +8,7 @@ import lapyard.construction.BedWork;
 import lapyard.construction.FloorBay;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
-import lapyard.plan.Loads;
+import lapyard.plan.StandingRules;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
@@ -27,7 +27,7 @@ final class FloorCheck {
     private FloorCheck() {}
 
     static void into(
-            BedWork work, Loads loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
+            BedWork work, StandingRules loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
         Bed bed = work.bed();
         double depth = Standing.soilDepthMm(bed) - bed.base().heightMm();
         if (work.bays().isEmpty() || depth <= 0) {
@@ -47,7 +47,7 @@ final class FloorCheck {
     }
 
     private static void slats(
-            BedWork work, Loads loads, double depthMm, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
+            BedWork work, StandingRules loads, double depthMm, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
         Base base = work.bed().base();
         double span = 0;
         double gap = 0;
@@ -120,7 +120,7 @@ final class FloorCheck {
     }
 
     private static void bearers(
-            BedWork work, Loads loads, double widthMm, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
+            BedWork work, StandingRules loads, double widthMm, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
         Base base = work.bed().base();
         double every = work.bays().stream().mapToDouble(FloorBay::spacingMm).max().orElse(base.bearerEveryMm());
         StrengthClass timber = StrengthClass.LOWEST;

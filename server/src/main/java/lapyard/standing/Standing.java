@@ -5,7 +5,7 @@ import java.util.List;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
 import lapyard.plan.Bed;
-import lapyard.plan.Loads;
+import lapyard.plan.StandingRules;
 import lapyard.working.Quantity;
 
 /**
@@ -33,7 +33,7 @@ public record Standing(String bed, List<String> notDesigned, List<Verdict> verdi
         quantities = List.copyOf(quantities);
     }
 
-    public static Standing of(BedWork work, Loads loads, Footing footing) {
+    public static Standing of(BedWork work, StandingRules loads, Footing footing) {
         Bed bed = work.bed();
         StrengthClass timber = footing.fromRack() ? StrengthClass.LOWEST : bed.section().strength();
         List<Quantity> quantities = new ArrayList<>();

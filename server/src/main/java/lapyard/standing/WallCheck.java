@@ -8,7 +8,7 @@ import lapyard.construction.BedWork;
 import lapyard.construction.CrossTies;
 import lapyard.construction.Seam;
 import lapyard.plan.Bed;
-import lapyard.plan.Loads;
+import lapyard.plan.StandingRules;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
@@ -27,14 +27,14 @@ final class WallCheck {
 
     private final BedWork work;
     private final Bed bed;
-    private final Loads loads;
+    private final StandingRules loads;
     private final StrengthClass timber;
     private final double depthM;
     private final EarthPressure earth;
     private final CrossTies tied;
     private final int longest;
 
-    WallCheck(BedWork work, Loads loads, StrengthClass timber, double depthMm) {
+    WallCheck(BedWork work, StandingRules loads, StrengthClass timber, double depthMm) {
         this.work = work;
         this.bed = work.bed();
         this.loads = loads;

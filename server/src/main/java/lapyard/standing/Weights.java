@@ -3,7 +3,7 @@ package lapyard.standing;
 import java.util.List;
 import lapyard.construction.BedWork;
 import lapyard.plan.Bed;
-import lapyard.plan.Loads;
+import lapyard.plan.StandingRules;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -24,7 +24,7 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
     /** Lower end of EN 1991-1-1 Table 6.2 for balconies. */
     static final double DECK_MOST_KPA = 2.5;
 
-    static Weights of(BedWork work, Loads loads) {
+    static Weights of(BedWork work, StandingRules loads) {
         Bed bed = work.bed();
         double wallsM2 = (bed.outline().areaMm2() - work.inner().areaMm2()) / 1e6;
         double timber = wallsM2 * bed.heightMm() / 1000 * bed.section().densityKgM3();

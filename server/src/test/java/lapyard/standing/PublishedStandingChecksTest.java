@@ -6,7 +6,7 @@ import lapyard.catalogue.StrengthClass;
 import lapyard.construction.Beds;
 import lapyard.construction.Construction;
 import lapyard.plan.Lap;
-import lapyard.plan.Loads;
+import lapyard.plan.StandingRules;
 import lapyard.plan.Saw;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -297,7 +297,7 @@ class PublishedStandingChecksTest {
     void theGuideFigureOfBedMIsOnePointTwo() {
         Standing m = Standing.of(
                 Construction.of(Beds.m(Lap.TURNING), Saw.USUAL, Beds.LONGEST, Beds.TO_REAR),
-                Loads.USUAL, Footing.BARE);
+                StandingRules.USUAL, Footing.BARE);
         assertEquals(1.21, Beds.value(m.quantities(), "wall.push.guide"), 1e-9);
         assertEquals(550, Standing.soilDepthMm(Beds.m(Lap.TURNING)));
     }

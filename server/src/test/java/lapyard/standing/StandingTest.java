@@ -14,7 +14,7 @@ import lapyard.construction.Construction;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import lapyard.plan.Lap;
-import lapyard.plan.Loads;
+import lapyard.plan.StandingRules;
 import lapyard.plan.Saw;
 import lapyard.plan.Ties;
 import lapyard.standing.Verdict.Outcome;
@@ -31,7 +31,7 @@ class StandingTest {
     }
 
     private static Standing standing(Bed bed, Footing footing) {
-        return Standing.of(Construction.of(bed, Saw.USUAL, Beds.LONGEST, Optional.empty()), Loads.USUAL, footing);
+        return Standing.of(Construction.of(bed, Saw.USUAL, Beds.LONGEST, Optional.empty()), StandingRules.USUAL, footing);
     }
 
     private static Verdict verdict(Standing standing, String about) {
@@ -108,7 +108,7 @@ class StandingTest {
     /** 9.09 x 5.08 m2 over (8 x 1.27 + 5 x 0.87) x 0.075 m2 of bearer: 42.4 kN/m2, where turf bears 24. */
     @Test
     void bearersSinkIntoTurf() {
-        Standing m = Standing.of(Beds.built(Beds.m(Lap.TURNING)), Loads.USUAL, on("grass"));
+        Standing m = Standing.of(Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, on("grass"));
         assertEquals(9.09 * 5.08 / ((8 * 1.27 + 5 * 0.87) * 0.075), value(m.quantities(), "bearers.load"), 0.01);
         assertEquals(Outcome.BOWS, verdict(m, "ground").outcome());
         assertEquals(Outcome.HOLDS, verdict(standing(Beds.m(Lap.TURNING), on("gravel")), "ground").outcome());

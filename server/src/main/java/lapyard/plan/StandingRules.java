@@ -9,6 +9,6 @@ package lapyard.plan;
  * @param bowPart     a wall may bow by this part of its clear run, 200 for a 200th
  * @param sagPart     a slat or bearer may sag by this part of its span
  */
-public record Loads(double soilKnM3, double frictionDeg, double besideKpa, double bowPart, double sagPart) {
-    public static final Loads USUAL = new Loads(18, 30, 2.5, 200, 150);
+public record StandingRules(double soilKnM3, double frictionDeg, double besideKpa, double bowPart, double sagPart) {
+    public static final StandingRules USUAL = new StandingRules(18, 30, 2.5, 200, 150);
 }
