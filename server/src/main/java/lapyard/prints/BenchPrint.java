@@ -15,6 +15,7 @@ import lapyard.cutting.SawBoard;
 import lapyard.construction.BedWork;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.CourseCards;
+import lapyard.diagrams.FloorCards;
 import lapyard.diagrams.RollSheets;
 import lapyard.diagrams.SawDay;
 import lapyard.drawing.Page;
@@ -43,11 +44,19 @@ final class BenchPrint {
     /** Cards in the order of building: by weekend, then as the garden has them. */
     static List<Page> courseCards(JobSheet sheet, PrintAsk ask) {
         Garden garden = sheet.garden();
-        List<BedWork> works = sheet.beds().stream()
+        return CourseCards.pages(garden.name(), garden.imperial(), garden.liftLimitKg(), inBuildingOrder(sheet), ask.bench(garden.imperial()));
+    }
+
+    static List<Page> floorCards(JobSheet sheet, PrintAsk ask) {
+        Garden garden = sheet.garden();
+        return FloorCards.pages(garden.name(), garden.imperial(), inBuildingOrder(sheet), ask.bench(garden.imperial()));
+    }
+
+    private static List<BedWork> inBuildingOrder(JobSheet sheet) {
+        return sheet.beds().stream()
                 .map(JobSheet.BedSheet::work)
                 .sorted(Comparator.comparingInt(work -> work.bed().weekend()))
                 .toList();
-        return CourseCards.pages(garden.name(), garden.imperial(), garden.liftLimitKg(), works, ask.bench(garden.imperial()));
     }
 
     private static List<Page> sawDay(

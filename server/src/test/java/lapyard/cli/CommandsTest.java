@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CommandsTest {
     private static final Set<String> OUTPUTS =
             Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json",
-                    "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
+                    "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "base-and-liner.pdf", "base-and-liner-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
                     "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
