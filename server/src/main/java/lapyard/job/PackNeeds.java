@@ -42,7 +42,8 @@ final class PackNeeds {
             items.put("seam.plates", "seam.plates");
             items.put("seam.screws", "seam.screws");
             items.put("staples", "staples");
-            items.put("base.slats", "slats");
+            boolean onHand = sheet.quantities().stream().anyMatch(quantity -> quantity.key().equals("base.slats.bought"));
+            items.put(onHand ? "base.slats.bought" : "base.slats", "slats");
             items.put("finish.litres", "finish");
             items.put("mulch", "mulch");
             for (Fill.Layer layer : bed.fill().layers()) {
