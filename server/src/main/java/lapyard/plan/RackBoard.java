@@ -11,11 +11,30 @@ import java.util.List;
  * @param bad       spans from-to from its marked end that must not be used, mm
  * @param goodFaces 0, 1 or 2
  * @param origin    where it came from; empty where nobody knows
+ * @param weightKg  of the whole board as weighed; 0 where nobody weighed it
+ * @param thicknessMm as measured; 0 where it is as its section says
+ * @param heightMm  likewise
  */
 public record RackBoard(
-        String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated) {
+        String id,
+        String section,
+        double lengthMm,
+        int count,
+        List<Span> bad,
+        int goodFaces,
+        String origin,
+        boolean coated,
+        double weightKg,
+        double thicknessMm,
+        double heightMm) {
     public RackBoard {
         bad = List.copyOf(bad);
+    }
+
+    /** A board of its section's measures that nobody weighed. */
+    public RackBoard(
+            String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated) {
+        this(id, section, lengthMm, count, bad, goodFaces, origin, coated, 0, 0, 0);
     }
 
     /** What is left between the bad spans, from the marked end on; runs shorter than {@code leastMm} are dropped. */
