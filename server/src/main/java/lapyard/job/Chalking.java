@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import lapyard.construction.Piece;
 import lapyard.cutting.Assignment;
@@ -46,7 +47,7 @@ final class Chalking {
      * @param wanted    by the ids of the plan
      * @param qualityOf by the stock ids of the plan
      */
-    static CuttingResult of(CuttingResult result, Map<String, Timbers> wanted, Map<String, Quality> qualityOf) {
+    static CuttingResult of(CuttingResult result, Map<String, Timbers> wanted, Function<String, Quality> qualityOf) {
         Map<Length, List<Placed>> waiting = new LinkedHashMap<>();
         Map<String, Deque<Placed>> byId = new HashMap<>();
         wanted.forEach((id, timbers) -> byId.put(id, new ArrayDeque<>(timbers.pieces())));
@@ -68,7 +69,7 @@ final class Chalking {
                 for (int place = 0; place < line.pieces().size(); place++) {
                     Timbers timbers = wanted.get(line.pieces().get(place));
                     slots.computeIfAbsent(new Length(timbers.lengthMm(), timbers.stage()), l -> new ArrayList<>())
-                            .add(new Slot(boards.size(), place, qualityOf.get(line.stock()), timbers.goodFace()));
+                            .add(new Slot(boards.size(), place, qualityOf.apply(line.stock()), timbers.goodFace()));
                 }
                 boards.add(new BoardLine(line.stock(), 1, line.pieces(), line.lengthsMm(), line.leftMm()));
             }
