@@ -129,7 +129,7 @@ public final class ServeCommand implements Callable<Integer> {
                     + ": stop that one, or give another folder with --data");
         }
         if (opened instanceof Opening.Unusable unusable)
-            return refuse("data folder " + full(unusable.folder()) + " cannot be used: " + unusable.why());
+            return refuse(unusable.place() + " cannot be used: " + unusable.why());
         GardenStore open;
         try {
             open = store.join();

@@ -9,8 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.OptionalLong;
+import java.util.Properties;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedDeque;
@@ -24,7 +30,7 @@ import org.sqlite.SQLiteException;
  * A folder with one SQLite file, held against every other process: one connection that writes, one write at a
  * time in the order of asking, and a few that read beside it.
  */
-final class DataFolder implements AutoCloseable {
+final class DataFolder implements Database {
     static final String DATABASE = "gardens.db";
     static final String LOCK = "lapyard.lock";
     private static final int READERS = 4;
@@ -36,6 +42,9 @@ final class DataFolder implements AutoCloseable {
     private final FileChannel lockChannel;
     private final Connection writer;
     private final ReentrantLock writing = new ReentrantLock(true);
+    private final Feed feed = new Feed();
+    /** What the write under way will tell. */
+    private final Map<String, Long> announced = new LinkedHashMap<>();
     private volatile boolean closed;
     private final Semaphore reading = new Semaphore(READERS, true);
     private final ConcurrentLinkedDeque<Connection> idleReaders = new ConcurrentLinkedDeque<>();
@@ -45,11 +54,6 @@ final class DataFolder implements AutoCloseable {
         this.url = url(folder);
         this.lockChannel = lockChannel;
         this.writer = writer;
-    }
-
-    /** Work on one connection, inside one transaction. */
-    interface Work<T> {
-        T on(Connection connection) throws SQLException;
     }
 
     /** What came of taking hold of the folder. */
@@ -92,7 +96,9 @@ final class DataFolder implements AutoCloseable {
                 return new Held.InUse(process);
             }
             sign(channel);
-            Schema.bringUp(url(folder));
+            try (Connection first = DriverManager.getConnection(url(folder))) {
+                Schema.SQLITE.bringUp(first, url(folder), new Properties());
+            }
             Connection writer = connect(url(folder), SQLiteConfig.TransactionMode.IMMEDIATE);
             return new Held.Folder(new DataFolder(folder, channel, writer));
         } catch (Schema.Unknown unknown) {
@@ -141,23 +147,56 @@ final class DataFolder implements AutoCloseable {
         return connection;
     }
 
-    /** All of it is on disk when this returns, or none of it. */
-    <T> T write(Work<T> work) {
+    @Override
+    public <T> T write(Work<T> work) {
         writing.lock();
         try {
             refuseWhenClosed();
             T result = work.on(writer);
             writer.commit();
+            announced.forEach(feed::saved);
             return result;
         } catch (SQLException | RuntimeException failed) {
             rollBack(writer, failed);
             throw fault(failed);
         } finally {
+            announced.clear();
             writing.unlock();
         }
     }
 
-    <T> T read(Work<T> work) {
+    /** Nobody else has the folder, and one writes at a time. */
+    @Override
+    public void aloneWith(Connection connection) {}
+
+    @Override
+    public void announce(Connection connection, String garden, long revision) {
+        announced.put(garden, revision);
+    }
+
+    @Override
+    public Feed feed() {
+        return feed;
+    }
+
+    /** The writing connection takes the file's write lock for it, and lets it go again. */
+    @Override
+    public void probe() {
+        write(connection -> {
+            try (Statement statement = connection.createStatement();
+                    ResultSet row = statement.executeQuery("select count(*) from garden")) {
+                return row.next();
+            }
+        });
+    }
+
+    @Override
+    public String kind() {
+        return "sqlite";
+    }
+
+    @Override
+    public <T> T read(Work<T> work) {
         reading.acquireUninterruptibly();
         try {
             refuseWhenClosed();
