@@ -7,8 +7,11 @@ import java.net.BindException;
 import java.net.UnknownHostException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Properties;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -60,6 +63,13 @@ public final class ServeCommand implements Callable<Integer> {
             paramLabel = "DIR",
             description = "Folder that keeps the gardens, made where it is missing (default: ${DEFAULT-VALUE}).")
     private Path data;
+
+    @Option(
+            names = "--database",
+            paramLabel = "URL",
+            description = "PostgreSQL database instead of a folder: jdbc:postgresql://HOST/NAME; user and password by"
+                    + " LAPYARD_DATABASE_USER and LAPYARD_DATABASE_PASSWORD.")
+    private String database;
 
     @Option(
             names = "--token-file",
@@ -135,11 +145,11 @@ public final class ServeCommand implements Callable<Integer> {
             open = store.join();
         } catch (CompletionException failed) {
             if (!(failed.getCause() instanceof StoreFault fault)) throw failed;
-            return refuse("data folder " + full(data) + " cannot be used: " + fault.getMessage());
+            return refuse(place() + " cannot be used: " + fault.getMessage());
         }
         server.awaitReady();
         PrintWriter err = spec.commandLine().getErr();
-        err.println("Lapyard answers at " + server.address() + " with the gardens in " + full(data));
+        err.println("Lapyard answers at " + server.address() + " with the gardens in " + (database == null ? full(data) : place()));
         err.flush();
         if (once) {
             try (open) {
@@ -161,10 +171,23 @@ public final class ServeCommand implements Callable<Integer> {
 
     private void complete(CompletableFuture<Opening> opening) {
         try {
-            opening.complete(GardenStore.open(data));
+            opening.complete(database == null ? GardenStore.open(data) : GardenStore.open(database, login()));
         } catch (RuntimeException | Error failed) {
             opening.completeExceptionally(failed);
         }
+    }
+
+    private String place() {
+        return database == null ? "data folder " + full(data) : "database " + database.replaceAll("\\?.*", "");
+    }
+
+    private Properties login() {
+        Properties login = new Properties();
+        for (String name : List.of("user", "password")) {
+            String value = environment.get("LAPYARD_DATABASE_" + name.toUpperCase(Locale.ROOT));
+            if (value != null) login.setProperty(name, value);
+        }
+        return login;
     }
 
     /** A store that never held a garden gets those that come with the program. */

@@ -18,12 +18,14 @@ final class Front extends HttpHandler {
     private final Guard guard;
     private final Supplier<PageFiles> page;
     private final Supplier<HttpHandler> api;
+    private final Live live;
     private final Metrics metrics;
 
-    Front(Guard guard, Supplier<PageFiles> page, Supplier<HttpHandler> api, Metrics metrics) {
+    Front(Guard guard, Supplier<PageFiles> page, Supplier<HttpHandler> api, Live live, Metrics metrics) {
         this.guard = guard;
         this.page = page;
         this.api = api;
+        this.live = live;
         this.metrics = metrics;
     }
 
@@ -47,6 +49,8 @@ final class Front extends HttpHandler {
             send(response, refusal.get());
         } else if (!path.startsWith("/api/") && page.get().has(path)) {
             page.get().serve(path, request, response);
+        } else if (Live.has(path)) {
+            live.serve(path, request, response);
         } else {
             askApi(request, response);
         }

@@ -64,8 +64,15 @@ final class Problems implements ExceptionMapper<Throwable> {
         };
     }
 
-    private static Problem ofFault(StoreFault fault) {
+    static Problem ofFault(StoreFault fault) {
         String id = logged(fault);
+        if (fault.uncertain())
+            return new Problem(
+                    503,
+                    "the database's answer was lost, so nobody knows whether the change was kept: send it again, a save"
+                            + " that was kept is not kept twice",
+                    Map.of("id", id),
+                    List.of());
         return fault.full()
                 ? new Problem(
                         507,

@@ -37,16 +37,22 @@ public final class Server implements AutoCloseable {
     /** It logs a port that cannot be opened, with a stack trace, and throws as well. */
     private static final Logger PORTS = Logger.getLogger("org.glassfish.grizzly.http.server.HttpServer");
 
+    private static final System.Logger LOG = System.getLogger("lapyard.rest");
+
     private final HttpServer http;
     private final NetworkListener listener;
     private final String host;
     private final CompletableFuture<HttpHandler> api;
 
-    private Server(HttpServer http, NetworkListener listener, String host, CompletableFuture<HttpHandler> api) {
+    private final Live live;
+
+    private Server(
+            HttpServer http, NetworkListener listener, String host, CompletableFuture<HttpHandler> api, Live live) {
         this.http = http;
         this.listener = listener;
         this.host = host;
         this.api = api;
+        this.live = live;
     }
 
     /**
@@ -64,9 +70,10 @@ public final class Server implements AutoCloseable {
         PORTS.setLevel(Level.OFF);
         Metrics metrics = new Metrics();
         Outputs outputs = new Outputs(desk, OUTPUT_BYTES);
+        Live live = new Live(store);
         Executor threads = task -> new Thread(task, "lapyard-start").start();
         CompletableFuture<HttpHandler> api = CompletableFuture.supplyAsync(
-                () -> container(store, desk, new Samples(files), outputs, metrics), threads);
+                () -> container(store, desk, new Samples(files), outputs, metrics, live), threads);
         CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
 
         HttpServer http = new HttpServer();
@@ -95,7 +102,7 @@ public final class Server implements AutoCloseable {
         ServerConfiguration configuration = http.getServerConfiguration();
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
         configuration.setJmxEnabled(false);
-        configuration.addHttpHandler(new Front(new Guard(binding), page::join, api::join, metrics), "/");
+        configuration.addHttpHandler(new Front(new Guard(binding), page::join, api::join, live, metrics), "/");
         http.start();
         // only now, with its handler in place: a listener that starts with the server answers 404 for a moment
         http.addListener(listener);
@@ -103,13 +110,14 @@ public final class Server implements AutoCloseable {
             listener.start(); // does nothing where adding it started it, and says why where it could not
         } catch (IOException noPort) {
             http.shutdownNow();
+            closeQuietly(live);
             throw noPort;
         }
-        return new Server(http, listener, binding.host(), api);
+        return new Server(http, listener, binding.host(), api, live);
     }
 
     private static HttpHandler container(
-            Supplier<GardenStore> store, Desk desk, Samples samples, Outputs outputs, Metrics metrics) {
+            Supplier<GardenStore> store, Desk desk, Samples samples, Outputs outputs, Metrics metrics, Live live) {
         ResourceConfig resources = new ResourceConfig();
         // finding extensions by itself costs a third of the start, and there are none
         for (String off : List.of(
@@ -131,7 +139,7 @@ public final class Server implements AutoCloseable {
         resources.register(new SheetsResource(shelf, outputs));
         resources.register(new DeskResource(desk, outputs));
         resources.register(new SamplesResource(samples));
-        resources.register(new WatchResource(store, outputs, metrics));
+        resources.register(new WatchResource(store, outputs, metrics, live));
         GrizzlyHttpContainer container = ContainerFactory.createContainer(GrizzlyHttpContainer.class, resources);
         container.start();
         return container;
@@ -148,9 +156,20 @@ public final class Server implements AutoCloseable {
         return URI.create("http://" + name + ":" + listener.getPort() + "/");
     }
 
+    private static void closeQuietly(Live live) {
+        try {
+            live.close();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        } catch (Exception late) {
+            LOG.log(System.Logger.Level.WARNING, "the listeners did not end", late);
+        }
+    }
+
     /** Takes no more requests and lets the running ones end, ten seconds at most. */
     @Override
     public void close() {
+        closeQuietly(live);
         try {
             http.shutdown(GRACE_SECONDS, TimeUnit.SECONDS).get(GRACE_SECONDS + 1L, TimeUnit.SECONDS);
         } catch (ExecutionException | TimeoutException late) {

@@ -42,6 +42,10 @@ final class Served implements AutoCloseable {
         server = Server.start(new Binding("127.0.0.1", 0, token), () -> store, desk, files);
     }
 
+    int port() {
+        return server.address().getPort();
+    }
+
     HttpRequest.Builder to(String path) {
         return HttpRequest.newBuilder(server.address().resolve(path));
     }
