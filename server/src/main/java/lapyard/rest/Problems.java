@@ -65,7 +65,9 @@ final class Problems implements ExceptionMapper<Throwable> {
     }
 
     static Problem ofFault(StoreFault fault) {
-        String id = logged(fault);
+        // foreseen, and said in one line: where in the program it showed helps nobody
+        String id = UUID.randomUUID().toString();
+        LOG.log(Level.WARNING, "id " + id + ": " + fault.getMessage());
         if (fault.uncertain())
             return new Problem(
                     503,

@@ -1,5 +1,6 @@
 import { api } from './api.js';
 import { Garden } from './state/garden.js';
+import { News } from './state/news.js';
 import { h } from './elements/make.js';
 import './elements/bed-card.js';
 import './elements/clash-ask.js';
@@ -23,13 +24,11 @@ const heard = document.getElementById('heard');
 /** A garden to begin with where the store is empty. */
 const FIRST = { format: 1, name: 'First garden', ground: { outline: [[0, 0], [12000, 0], [12000, 9000], [0, 9000]] }, beds: [] };
 
-/** How often the page looks for another person's changes, milliseconds. */
-const NEWS_EVERY = 12000;
-
 /** Lines that stay to be heard. */
 const MOST_HEARD = 6;
 
 let garden = null;
+let news = null;
 
 const wanted = () => decodeURIComponent(location.hash.slice(1));
 
@@ -47,6 +46,9 @@ async function open(id) {
     history.replaceState(null, '', `#${encodeURIComponent(first)}`);
     lay(gardens);
     garden.begin();
+    news?.end();
+    news = new News({ listen: (heard, signal) => api.listen(next.id, heard, signal), look: lookForNews });
+    news.begin();
   } catch (problem) {
     if (garden) say(`That garden does not open: ${problem.message}`);
     else cannotOpen(problem);
@@ -143,12 +145,11 @@ page.addEventListener('bed-gone', () => page.querySelector('lap-yard [data-bed][
 window.addEventListener('hashchange', () => { if (wanted() !== garden?.id) open(wanted()); });
 window.addEventListener('online', () => garden?.keeper.again());
 window.addEventListener('pagehide', () => garden?.rememberSteps());
-document.addEventListener('visibilitychange', lookForNews);
-setInterval(lookForNews, NEWS_EVERY);
+document.addEventListener('visibilitychange', () => lookForNews());
 
 /** What someone else saved is taken in; a server that is away is told of at the next change. */
-function lookForNews() {
-  if (document.visibilityState === 'visible') garden?.keeper.lookForNews().catch(() => {});
+function lookForNews(heard) {
+  if (document.visibilityState === 'visible') garden?.keeper.lookForNews(heard).catch(() => {});
 }
 
 open(wanted());
