@@ -40,9 +40,10 @@ class ImportTest {
             drawing       : geometry
             diagrams      : drawing geometry catalogue plan construction cutting sheets stages
             json          : job stages fill construction ground plan sheets cutting order catalogue geometry
+            history       :
             store         : json plan
             prints        : job diagrams drawing plan catalogue cutting sheets order construction
-            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction
+            rest          : history prints store json job ground diagrams drawing plan catalogue cutting sheets order construction
             cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
             """;
 

@@ -20,8 +20,19 @@ final class Front extends HttpHandler {
     private final Supplier<HttpHandler> api;
     private final Live live;
     private final Metrics metrics;
+    private final Binding binding;
+    private final AccessLog log;
 
-    Front(Guard guard, Supplier<PageFiles> page, Supplier<HttpHandler> api, Live live, Metrics metrics) {
+    Front(
+            Binding binding,
+            Guard guard,
+            Supplier<PageFiles> page,
+            Supplier<HttpHandler> api,
+            Live live,
+            Metrics metrics,
+            AccessLog log) {
+        this.binding = binding;
+        this.log = log;
         this.guard = guard;
         this.page = page;
         this.api = api;
@@ -32,18 +43,25 @@ final class Front extends HttpHandler {
     @Override
     public void service(Request request, Response response) throws Exception {
         long from = System.nanoTime();
+        String id = Ids.next();
+        String path = request.getRequestURI();
+        String method = request.getMethod().getMethodString();
         metrics.began();
+        Guard.Verdict verdict = guard.verdict(request, path);
+        Asking.begin(new Asking(id, verdict.who(), verdict.garden()));
         try {
             everyHeader(response);
-            answer(request, response);
+            response.setHeader("X-Request-Id", id);
+            answer(path, verdict.refusal(), request, response);
         } finally {
-            metrics.ended(known(request.getMethod().getMethodString()), response.getStatus(), System.nanoTime() - from);
+            Asking.end();
+            long took = System.nanoTime() - from;
+            metrics.ended(known(method), response.getStatus(), took);
+            log.line(id, binding.addressOf(request), verdict.who(), method, path, response.getStatus(), took / 1_000_000);
         }
     }
 
-    private void answer(Request request, Response response) throws Exception {
-        String path = request.getRequestURI();
-        Optional<Problem> refusal = guard.refusal(request, path);
+    private void answer(String path, Optional<Problem> refusal, Request request, Response response) throws Exception {
         if (refusal.isPresent()) {
             if (refusal.get().status() == 401) response.setHeader("WWW-Authenticate", "Bearer realm=\"lapyard\"");
             send(response, refusal.get());
@@ -88,6 +106,7 @@ final class Front extends HttpHandler {
         byte[] body = problem.json().getBytes(StandardCharsets.UTF_8);
         response.setStatus(problem.status(), Problem.title(problem.status()));
         response.setContentType(Problem.TYPE);
+        problem.retryAfter().ifPresent(seconds -> response.setHeader("Retry-After", seconds.toString()));
         response.setContentLength(body.length);
         response.getOutputStream().write(body);
     }

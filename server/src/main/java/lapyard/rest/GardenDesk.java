@@ -31,8 +31,6 @@ public final class GardenDesk implements Desk {
     /** Job sheets kept, by their document's hash, for the other forms of the same document that are asked for next. */
     private static final int KEPT = 16;
 
-    private static final double SOLVE_SECONDS = 10;
-
     private final Map<String, CompletableFuture<JobSheet>> kept = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
@@ -111,9 +109,9 @@ public final class GardenDesk implements Desk {
     }
 
     @Override
-    public String solve(String kind, String problem) {
+    public String solve(String kind, String problem, double seconds) {
         try {
-            return (kind.equals("cutting") ? SolveLine.cutting(problem, SOLVE_SECONDS) : SolveLine.rolls(problem, SOLVE_SECONDS))
+            return (kind.equals("cutting") ? SolveLine.cutting(problem, seconds) : SolveLine.rolls(problem, seconds))
                     .toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));

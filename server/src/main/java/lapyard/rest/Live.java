@@ -76,14 +76,12 @@ final class Live implements NewsListener, AutoCloseable {
             Front.send(response, refusal.problem());
             return;
         } catch (StoreFault fault) {
-            response.setHeader("Retry-After", "5");
             Front.send(response, Problems.ofFault(fault));
             return;
         }
         if (count.incrementAndGet() > MOST_LISTENERS) {
             count.decrementAndGet();
-            response.setHeader("Retry-After", "30");
-            Front.send(response, Problem.of(503, MOST_LISTENERS + " listen already: ask again later, or look now and then"));
+            Front.send(response, Problem.later(503, MOST_LISTENERS + " listen already: look now and then instead", 30));
             return;
         }
         listen();

@@ -72,6 +72,7 @@ public final class SheetsResource {
         Optional<String> onPaper = Asked.word("paper", paper);
         Stored stored = shelf.standing(id);
         LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
+        if (format.equals("pdf")) shelf.printed(stored);
         Output output =
                 outputs.plan(stored.document(), format, asked, onPaper, "revision " + stored.revision() + ", " + day);
         return answer(output, DRAWN.get(format), have)
@@ -118,6 +119,7 @@ public final class SheetsResource {
                 "revision " + stored.revision() + ", " + day,
                 "",
                 stale);
+        if (format.equals("pdf")) shelf.printed(stored);
         String name = file(stored, sheets + (format.equals("svg") ? "-" + number : "") + "." + format);
         return answer(outputs.print(stored.document(), sheets, format, number, ask), DRAWN.get(format), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"")

@@ -15,12 +15,14 @@ public final class WatchResource {
     private final Outputs outputs;
     private final Metrics metrics;
     private final Live live;
+    private final Turns turns;
 
-    WatchResource(Supplier<GardenStore> store, Outputs outputs, Metrics metrics, Live live) {
+    WatchResource(Supplier<GardenStore> store, Outputs outputs, Metrics metrics, Live live, Turns turns) {
         this.store = store;
         this.outputs = outputs;
         this.metrics = metrics;
         this.live = live;
+        this.turns = turns;
     }
 
     /** Asks the store whether it could read and write now: 503 as a problem where it does not answer. */
@@ -37,7 +39,7 @@ public final class WatchResource {
     @GET
     @Path("metrics")
     public Response metrics() {
-        return Response.ok(metrics.text(outputs, live.listeners()), "text/plain; version=0.0.4; charset=utf-8")
+        return Response.ok(metrics.text(outputs, live, turns), "text/plain; version=0.0.4; charset=utf-8")
                 .build();
     }
 }

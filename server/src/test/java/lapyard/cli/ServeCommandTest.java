@@ -64,7 +64,7 @@ class ServeCommandTest {
         String data = folder.resolve("data").toString();
         assertRefused("20 or more", run(Map.of("LAPYARD_TOKEN", "short"), "--port", "0", "--data", data));
         Path empty = Files.createFile(folder.resolve("empty"));
-        assertRefused("20 or more", run(Map.of(), "--token-file", empty.toString(), "--port", "0", "--data", data));
+        assertRefused("no editor's token", run(Map.of(), "--token-file", empty.toString(), "--port", "0", "--data", data));
         assertRefused("cannot be read", run(Map.of(), "--token-file", folder + "/none", "--port", "0", "--data", data));
     }
 
