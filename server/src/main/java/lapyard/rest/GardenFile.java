@@ -16,13 +16,13 @@ import lapyard.store.Revision;
  * One garden with its whole history as a file: {@code {"lapyard":"garden","format":1,"name":...,"revisions":[...]}}.
  * Each revision's document stands as the text it was given.
  */
-final class GardenFile {
+public final class GardenFile {
     static final int MOST_REVISIONS = 20_000;
     private static final Set<String> KINDS = Set.of("created", "saved", "restored", "deleted");
 
     private GardenFile() {}
 
-    static String text(String name, List<Kept> history) {
+    public static String text(String name, List<Kept> history) {
         return Json.text(json -> {
             json.writeStartObject();
             json.writeStringField("lapyard", "garden");

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
@@ -15,6 +16,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Properties;
 import java.util.Set;
@@ -34,6 +36,9 @@ final class DataFolder implements Database {
     static final String DATABASE = "gardens.db";
     static final String LOCK = "lapyard.lock";
     private static final int READERS = 4;
+    private static final Set<SQLiteErrorCode> DAMAGE =
+            Set.of(SQLiteErrorCode.SQLITE_CORRUPT, SQLiteErrorCode.SQLITE_NOTADB);
+    private static final String WAY_OUT = "put a copy back, or take out what can be read with lapyard rescue";
     /** Folders held by this process. Opening and closing the lock file a second time would drop the first lock. */
     private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
@@ -45,6 +50,8 @@ final class DataFolder implements Database {
     private final Feed feed = new Feed();
     /** What the write under way will tell. */
     private final Map<String, Long> announced = new LinkedHashMap<>();
+    private final Optional<Object> file;
+    private volatile boolean damaged;
     private volatile boolean closed;
     private final Semaphore reading = new Semaphore(READERS, true);
     private final ConcurrentLinkedDeque<Connection> idleReaders = new ConcurrentLinkedDeque<>();
@@ -54,6 +61,7 @@ final class DataFolder implements Database {
         this.url = url(folder);
         this.lockChannel = lockChannel;
         this.writer = writer;
+        this.file = fileNow();
     }
 
     /** What came of taking hold of the folder. */
@@ -96,7 +104,9 @@ final class DataFolder implements Database {
                 return new Held.InUse(process);
             }
             sign(channel);
+            boolean cleanEnd = Files.notExists(folder.resolve(DATABASE + "-wal"));
             try (Connection first = DriverManager.getConnection(url(folder))) {
+                if (!cleanEnd) lookThrough(first);
                 Schema.SQLITE.bringUp(first, url(folder), new Properties());
             }
             Connection writer = connect(url(folder), SQLiteConfig.TransactionMode.IMMEDIATE);
@@ -110,8 +120,23 @@ final class DataFolder implements Database {
         } catch (SQLException broken) {
             closeQuietly(channel);
             return new Held.Unusable(DATABASE + " cannot be read as a store of gardens (" + broken.getMessage()
-                    + "); it was left as it is");
+                    + "); it was left as it is" + (isDamage(broken) ? ": " + WAY_OUT : ""));
         }
+    }
+
+    /** A process that was killed leaves a whole file; a machine or disk that failed may not. */
+    private static void lookThrough(Connection connection) throws SQLException, Schema.Unknown {
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("pragma quick_check(1)")) {
+            if (row.next() && !row.getString(1).equals("ok"))
+                throw new Schema.Unknown(DATABASE + " is damaged (" + row.getString(1).lines().findFirst().orElse("")
+                        + "); it was left as it is: " + WAY_OUT);
+        }
+    }
+
+    private static boolean isDamage(SQLException failed) {
+        return failed instanceof SQLiteException sqlite
+                && DAMAGE.stream().anyMatch(code -> code.code == (sqlite.getResultCode().code & 0xff));
     }
 
     private static void sign(FileChannel channel) throws IOException {
@@ -152,6 +177,7 @@ final class DataFolder implements Database {
         writing.lock();
         try {
             refuseWhenClosed();
+            refuseWhenDamagedOrGone();
             T result = work.on(writer);
             writer.commit();
             announced.forEach(feed::saved);
@@ -230,8 +256,28 @@ final class DataFolder implements Database {
         }
     }
 
-    private static RuntimeException fault(Exception failed) {
+    /** What is damaged is not written to; and what is written to a file that was taken away is lost with the process. */
+    private void refuseWhenDamagedOrGone() throws SQLException {
+        if (damaged) throw new StoreFault(DATABASE + " is damaged: it takes no changes; " + WAY_OUT, false, null);
+        if (!file.equals(fileNow()))
+            throw new StoreFault(DATABASE + " was taken away or replaced: put it back, or start again", false, null);
+    }
+
+    /** What the operating system knows the file by; empty where it is gone, or where there is no such thing. */
+    private Optional<Object> fileNow() {
+        try {
+            return Optional.ofNullable(Files.readAttributes(folder.resolve(DATABASE), BasicFileAttributes.class).fileKey());
+        } catch (IOException gone) {
+            return Optional.of("gone");
+        }
+    }
+
+    private RuntimeException fault(Exception failed) {
         if (failed instanceof RuntimeException unchecked) return unchecked;
+        if (failed instanceof SQLException sql && isDamage(sql)) {
+            damaged = true;
+            return new StoreFault(DATABASE + " is damaged (" + failed.getMessage() + "); " + WAY_OUT, false, failed);
+        }
         boolean full = failed instanceof SQLiteException sqlite
                 && (sqlite.getResultCode().code & 0xff) == SQLiteErrorCode.SQLITE_FULL.code;
         return new StoreFault("the store failed: " + failed.getMessage(), full, failed);
