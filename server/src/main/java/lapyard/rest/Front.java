@@ -42,6 +42,11 @@ final class Front extends HttpHandler {
 
     @Override
     public void service(Request request, Response response) throws Exception {
+        if (!response.getNIOOutputStream().canWrite()) {
+            // it sends requests and does not take the answers to those before
+            request.getContext().getConnection().closeSilently();
+            return;
+        }
         long from = System.nanoTime();
         String id = Ids.next();
         String path = request.getRequestURI();

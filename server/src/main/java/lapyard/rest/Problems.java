@@ -8,6 +8,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import jakarta.ws.rs.ext.ExceptionMapper;
+import java.io.IOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.util.List;
@@ -93,6 +94,8 @@ final class Problems implements ExceptionMapper<Throwable> {
     }
 
     static Problem unforeseen(Throwable thrown) {
+        // files and databases have carriers of their own: what comes bare is the line to the caller, and nobody reads on
+        if (thrown instanceof IOException) return Problem.of(400, "the line broke off");
         return new Problem(
                 500,
                 "this should not have happened; the server's log says more under the id",

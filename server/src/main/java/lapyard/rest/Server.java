@@ -31,6 +31,8 @@ import org.glassfish.jersey.server.ServerProperties;
 public final class Server implements AutoCloseable {
     private static final long OUTPUT_BYTES = 24L << 20;
     private static final int WORKERS = 40;
+    /** An answer that is not taken for so long is given up, and its connection with it. */
+    private static final int WRITE_SECONDS = 10;
     private static final int MOST_WAITING = 24;
     private static final long TURN_PATIENCE_MS = 20_000;
     private static final int GRACE_SECONDS = 10;
@@ -119,6 +121,7 @@ public final class Server implements AutoCloseable {
                 "image/svg+xml");
         listener.registerAddOn(new UpgradesDeclined());
         listener.registerAddOn(new WholeBodies());
+        listener.getTransport().setWriteTimeout(WRITE_SECONDS, TimeUnit.SECONDS);
         listener.getTransport()
                 .setWorkerThreadPoolConfig(ThreadPoolConfig.defaultConfig()
                         .setPoolName("lapyard")

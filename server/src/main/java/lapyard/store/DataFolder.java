@@ -45,7 +45,7 @@ final class DataFolder implements Database {
     private final Path folder;
     private final String url;
     private final FileChannel lockChannel;
-    private final Connection writer;
+    private Connection writer;
     private final ReentrantLock writing = new ReentrantLock(true);
     private final Feed feed = new Feed();
     /** What the write under way will tell. */
@@ -178,12 +178,13 @@ final class DataFolder implements Database {
         try {
             refuseWhenClosed();
             refuseWhenDamagedOrGone();
+            if (writer.isClosed()) writer = connect(url, SQLiteConfig.TransactionMode.IMMEDIATE);
             T result = work.on(writer);
             writer.commit();
             announced.forEach(feed::saved);
             return result;
         } catch (SQLException | RuntimeException failed) {
-            rollBack(writer, failed);
+            rollBack(failed);
             throw fault(failed);
         } finally {
             announced.clear();
@@ -248,11 +249,20 @@ final class DataFolder implements Database {
         if (closed) throw new StoreFault("the store is closed", false, null);
     }
 
-    private static void rollBack(Connection connection, Exception because) {
+    /**
+     * SQLite may have ended the transaction by itself, as it does when the disk is full; the driver does not know, and
+     * what it did next would stand alone, half a save on disk. So that connection is used no more.
+     */
+    private void rollBack(Exception because) {
         try {
-            connection.rollback();
-        } catch (SQLException second) {
-            because.addSuppressed(second);
+            writer.rollback();
+        } catch (SQLException ended) {
+            because.addSuppressed(ended);
+            try {
+                writer.close();
+            } catch (SQLException second) {
+                because.addSuppressed(second);
+            }
         }
     }
 

@@ -20,6 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 class SlowClientsTest {
     private static final int IDLE = Integer.getInteger("lapyard.idle", 2000);
     private static final int SLOW = 200;
+    /** More than there are threads that answer. */
+    private static final int NOT_READING = 50;
 
     @TempDir
     private Path folder;
@@ -94,7 +96,7 @@ class SlowClientsTest {
     @Test
     void answersThatNobodyTakesStopNobody() throws Exception {
         String address = served.created("{\"name\":\"" + "x".repeat(1_000_000) + "\",\"beds\":[]}");
-        for (int i = 0; i < 50; i++)
+        for (int i = 0; i < NOT_READING; i++)
             connect(("GET " + address + " HTTP/1.1\r\nHost: localhost\r\n\r\n").repeat(20));
         othersAreServed();
     }

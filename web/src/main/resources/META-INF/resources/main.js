@@ -46,9 +46,7 @@ async function open(id) {
     history.replaceState(null, '', `#${encodeURIComponent(first)}`);
     lay(gardens);
     garden.begin();
-    news?.end();
-    news = new News({ listen: (heard, signal) => api.listen(next.id, heard, signal), look: lookForNews });
-    news.begin();
+    attend();
   } catch (problem) {
     if (garden) say(`That garden does not open: ${problem.message}`);
     else cannotOpen(problem);
@@ -145,7 +143,22 @@ page.addEventListener('bed-gone', () => page.querySelector('lap-yard [data-bed][
 window.addEventListener('hashchange', () => { if (wanted() !== garden?.id) open(wanted()); });
 window.addEventListener('online', () => garden?.keeper.again());
 window.addEventListener('pagehide', () => garden?.rememberSteps());
-document.addEventListener('visibilitychange', () => lookForNews());
+document.addEventListener('visibilitychange', attend);
+window.addEventListener('pageshow', attend);
+window.addEventListener('pagehide', () => news?.end());
+
+/**
+ * Only a page that is seen listens: a browser has six lines to a server, and a page laid aside would keep one of them.
+ * Whoever comes back looks first.
+ */
+function attend() {
+  news?.end();
+  if (!garden || document.visibilityState !== 'visible') return;
+  const { id } = garden;
+  news = new News({ listen: (heard, signal) => api.listen(id, heard, signal), look: lookForNews });
+  lookForNews();
+  news.begin();
+}
 
 /** What someone else saved is taken in; a server that is away is told of at the next change. */
 function lookForNews(heard) {
