@@ -42,7 +42,7 @@ class ImportTest {
             json          : job stages fill construction ground plan sheets cutting order catalogue geometry
             history       :
             store         : json plan
-            prints        : job diagrams drawing plan catalogue cutting sheets order construction
+            prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction
             rest          : history prints store json job ground diagrams drawing plan catalogue cutting sheets order construction
             cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
             """;

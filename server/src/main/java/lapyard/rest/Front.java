@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import org.glassfish.grizzly.http.server.HttpHandler;
 import org.glassfish.grizzly.http.server.Request;
 import org.glassfish.grizzly.http.server.Response;
+import org.glassfish.grizzly.nio.NIOConnection;
 
 /** Where every request comes in: guarded, counted, given the headers that go on everything, then passed on. */
 final class Front extends HttpHandler {
@@ -42,9 +43,9 @@ final class Front extends HttpHandler {
 
     @Override
     public void service(Request request, Response response) throws Exception {
-        if (!response.getNIOOutputStream().canWrite()) {
-            // it sends requests and does not take the answers to those before
-            request.getContext().getConnection().closeSilently();
+        if (request.getContext().getConnection() instanceof NIOConnection line
+                && line.getAsyncWriteQueue().spaceInBytes() > 0) {
+            line.closeSilently(); // it sends requests and does not take the answers to those before
             return;
         }
         long from = System.nanoTime();
