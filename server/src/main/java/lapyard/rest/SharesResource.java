@@ -20,7 +20,7 @@ import lapyard.store.Share;
 /** Tokens that read one garden. Each is told once, when it is made; the store has only its hash. */
 @Path("api/gardens/{id}/shares")
 public final class SharesResource {
-    private static final int MOST_SHARES = 100;
+    static final int MOST_SHARES = 100;
 
     private final Shelf shelf;
 

@@ -88,7 +88,7 @@ class FuzzTest {
         if (!answer.matches("(?s)HTTP/1\\.1 ([1-4][0-9][0-9]|505) .*")) return answer.lines().findFirst().orElse("");
         int body = answer.indexOf("\r\n\r\n");
         String shown = body < 0 ? "" : answer.substring(body);
-        for (String inside : List.of("Exception", "\tat ", "java.lang", "jackson", "jersey", "grizzly", "sqlite"))
+        for (String inside : List.of("Exception", "\tat ", "java.lang", "jackson", "jersey", "grizzly", "org.sqlite", "SQLITE_"))
             if (shown.contains(inside)) return inside + " in the answer";
         return "";
     }

@@ -42,6 +42,13 @@ class OpenApiTest {
     private static final String BEDS = "{\"name\":\"Yard\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200}]}";
     private static final String STOP = "{\"beds\":[{\"id\":\"A\",\"width\":0,\"depth\":1}]}";
 
+    /** Held so that the level stays: it warns of the parts of OpenAPI that are no schema. */
+    private static final java.util.logging.Logger SCHEMAS = java.util.logging.Logger.getLogger("com.networknt.schema");
+
+    static {
+        SCHEMAS.setLevel(java.util.logging.Level.SEVERE);
+    }
+
     @TempDir
     private java.nio.file.Path folder;
 
@@ -267,9 +274,10 @@ class OpenApiTest {
                 + MAPPER.createObjectNode().textNode(document) + "}]}";
     }
 
-    /** Documents that only an older program kept hold a STOP; copies and sheets of them are refused. */
+    /** Documents that only an older program kept hold a STOP; copies and sheets of them are refused. This one has all the shares that it may have. */
     private static List<Call> ofOlder(String old) {
         return List.of(
+                new Call(409, "post /api/gardens/{id}/shares", old + "/shares", "{\"label\":\"x\"}"),
                 new Call(422, "post /api/gardens/{id}/copy", old + "/copy", ""),
                 new Call(422, "get /api/gardens/{id}/job-sheet", old + "/job-sheet", ""),
                 new Call(422, "get /api/gardens/{id}/job-sheet/{part}", old + "/job-sheet/slip", ""),
@@ -288,6 +296,8 @@ class OpenApiTest {
             String solve = served.post("/api/solve/cutting", PROBLEM, "Prefer", "respond-async")
                     .headers().firstValue("Location").orElseThrow();
             served.store.create(new lapyard.store.NewGarden("older", "Older", STOP));
+            for (int i = 0; i < SharesResource.MOST_SHARES; i++)
+                served.store.shares().add("s" + i, "older", "hash " + i, "x");
             List<Call> calls = new ArrayList<>(ofOlder("/api/gardens/older"));
             calls.addAll(calls(g, gone, share, solve));
             for (Call call : calls) {
