@@ -213,6 +213,11 @@ class OpenApiTest {
                 new Call(410, "get /api/gardens/{id}/{sheets}.{format}", gone + "/saw-day.pdf", ""),
                 new Call(422, "get /api/gardens/{id}/{sheets}.{format}", g + "/saw-day.svg?page=999", ""),
                 new Call(200, "get /api/gardens/{id}/slip.csv", g + "/slip.csv", ""),
+                new Call(400, "get /api/gardens/{id}/slip.csv", g + "/slip.csv?supplier=a!b", ""),
+                new Call(200, "post /api/merchant-list", "/api/merchant-list", "{\"list\":\"section,length,price\\n100x200,4800,36\\n\"}"),
+                new Call(400, "post /api/merchant-list", "/api/merchant-list", "x"),
+                new Call(415, "post /api/merchant-list", "/api/merchant-list", "x", "Content-Type", "text/plain"),
+                new Call(422, "post /api/merchant-list", "/api/merchant-list", "{}"),
                 new Call(304, "get /api/gardens/{id}/slip.csv", g + "/slip.csv", "", "If-None-Match", "*"),
                 new Call(404, "get /api/gardens/{id}/slip.csv", none + "/slip.csv", ""),
                 new Call(410, "get /api/gardens/{id}/slip.csv", gone + "/slip.csv", ""),
@@ -262,6 +267,15 @@ class OpenApiTest {
                 new Call(428, "delete /api/gardens/{id}", g, ""),
                 new Call(200, "delete /api/gardens/{id}", g, "", any),
                 new Call(410, "delete /api/gardens/{id}", gone, "", any)));
+        for (String sheet : List.of("/variation", "/variation.pdf")) {
+            String operation = "get /api/gardens/{id}" + sheet;
+            calls.add(0, new Call(200, operation, g + sheet + "?from=1", ""));
+            calls.add(0, new Call(304, operation, g + sheet, "", "If-None-Match", "*"));
+            calls.add(0, new Call(400, operation, g + sheet + "?from=x", ""));
+            calls.add(0, new Call(404, operation, none + sheet, ""));
+            calls.add(0, new Call(410, operation, gone + sheet, ""));
+            calls.add(0, new Call(422, operation, "/api/gardens/older" + sheet, ""));
+        }
         for (String open : List.of("/schema/garden.json", "/openapi.json", "/openapi.html")) {
             calls.add(new Call(200, "get " + open, open, ""));
             calls.add(new Call(304, "get " + open, open, "", "If-None-Match", "*"));

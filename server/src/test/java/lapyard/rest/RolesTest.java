@@ -80,7 +80,7 @@ class RolesTest {
         JsonNode list = json(served.get("/api/gardens", as(token)));
         assertEquals(1, list.path("total").asInt());
         assertEquals(address, "/api/gardens/" + list.path("gardens").get(0).path("id").asText());
-        for (String path : List.of("/revisions", "/revisions/1", "/difference?from=1", "/file", "/shares",
+        for (String path : List.of("/revisions", "/revisions/1", "/difference?from=1", "/variation", "/variation.pdf?from=1", "/file", "/shares",
                 "/saw-day.pdf?revision=1", "/saw-day.pdf?%72evision=1", "/%72evisions"))
             problem(403, served.get(address + path, as(token)));
         problem(403, served.get(other, as(token)));
