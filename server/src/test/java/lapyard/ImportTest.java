@@ -35,7 +35,7 @@ class ImportTest {
             construction  : plan geometry catalogue
             fill          : construction plan geometry catalogue
             ground        : plan geometry
-            stages        : construction fill
+            stages        :
             job           : stages fill construction ground plan sheets cutting order catalogue geometry
             drawing       : geometry
             diagrams      : drawing geometry catalogue plan construction cutting sheets stages

@@ -55,7 +55,7 @@ public interface Desk {
     /**
      * One problem's result as JSON.
      *
-     * @param kind    {@code cutting} or {@code rolls}
+     * @param kind    {@code cutting}, {@code rolls} or {@code staging}
      * @param problem one problem as JSON
      * @throws Refused if it is not a problem of that kind
      */

@@ -32,7 +32,7 @@ public final class DeskResource {
     }
 
     @POST
-    @Path("api/solve/{kind: cutting|rolls}")
+    @Path("api/solve/{kind: cutting|rolls|staging}")
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response solve(@PathParam("kind") String kind, Body body) {

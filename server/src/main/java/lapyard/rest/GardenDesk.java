@@ -109,8 +109,12 @@ public final class GardenDesk implements Desk {
     @Override
     public String solve(String kind, String problem) {
         try {
-            return (kind.equals("cutting") ? SolveLine.cutting(problem, SOLVE_SECONDS) : SolveLine.rolls(problem, SOLVE_SECONDS))
-                    .toString();
+            return (switch (kind) {
+                case "cutting" -> SolveLine.cutting(problem, SOLVE_SECONDS);
+                case "rolls" -> SolveLine.rolls(problem, SOLVE_SECONDS);
+                case "staging" -> SolveLine.staging(problem, SOLVE_SECONDS);
+                default -> throw new IllegalArgumentException("no problems of kind " + kind + " are solved here");
+            }).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));
         }
