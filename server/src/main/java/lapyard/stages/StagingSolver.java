@@ -35,6 +35,8 @@ public final class StagingSolver {
             if (best.last > least) {
                 new Evolution(net, priority, placing, budget, least, best).run();
             }
+        } else {
+            new Wishes(net, priority, placing, budget, best).run();
         }
         Map<String, Integer> starts = new LinkedHashMap<>();
         Map<String, Integer> ends = new LinkedHashMap<>();

@@ -69,4 +69,25 @@ public final class StagingJobs {
         return new StagingProblem("small-" + tasks + "-" + seed, List.of(2, 1), list, Optional.of(
                 new StagingProblem.Calendar(cycle, people ? List.of(there, List.of()) : List.of())));
     }
+
+    /**
+     * Beds of eight tasks each with a curing and a drying wait, built by so many people on weekends of 2 x 8 hours; one
+     * unit is an hour, the beds are groups.
+     */
+    public static StagingProblem beds(int beds, int people, long seed) {
+        Random random = new Random(seed);
+        List<Boolean> cycle = new ArrayList<>();
+        for (int hour = 0; hour < 168; hour++) cycle.add(hour >= 9 && hour < 17 || hour >= 33 && hour < 41);
+        List<StagingProblem.Task> list = new ArrayList<>();
+        for (int bed = 0; bed < beds; bed++) {
+            for (int step = 0; step < 8; step++) {
+                List<StagingProblem.Wait> after = step == 0 ? List.of()
+                        : List.of(new StagingProblem.Wait(bed + "." + (step - 1), step == 2 ? 48 : step == 5 ? 24 : 0));
+                list.add(new StagingProblem.Task(bed + "." + step, 1 + random.nextInt(4),
+                        List.of(people > 1 && random.nextInt(4) == 0 ? 2 : 1), after, false, "bed " + bed, 0, java.util.OptionalInt.empty()));
+            }
+        }
+        return new StagingProblem("beds-" + beds + "-" + people, List.of(people), list,
+                Optional.of(new StagingProblem.Calendar(cycle, List.of())), 168);
+    }
 }
