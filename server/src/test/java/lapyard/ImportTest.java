@@ -36,14 +36,15 @@ class ImportTest {
             fill          : construction plan geometry catalogue
             ground        : plan geometry
             stages        :
-            job           : stages fill construction ground plan sheets cutting order catalogue geometry
+            weekends      : stages construction plan geometry
+            job           : weekends stages fill construction ground plan sheets cutting order catalogue geometry
             drawing       : geometry
-            diagrams      : drawing geometry catalogue plan construction cutting sheets stages
-            json          : job stages fill construction ground plan sheets cutting order catalogue geometry
+            diagrams      : drawing geometry catalogue plan construction cutting sheets stages weekends
+            json          : job weekends stages fill construction ground plan sheets cutting order catalogue geometry
             store         : json plan
-            prints        : job diagrams drawing plan catalogue cutting sheets order construction
-            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction
-            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
+            prints        : job diagrams drawing plan catalogue cutting sheets order construction weekends
+            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction weekends
+            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction weekends
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

@@ -24,6 +24,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
+import lapyard.weekends.Weekends;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -82,7 +83,9 @@ public final class Job {
                 || works.stream().anyMatch(work -> work.findings().stream().anyMatch(Job::leavesSomethingOut));
         Slip slip = Ordering.slip(currency, lines, leftOut);
         snags.addAll(aboutPrices(garden, slip));
-        return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
+        Weekends weekends = Building.weekends(garden, beds, paths, timber.cuttings(), bearers.cuttings());
+        snags.addAll(weekends.findings());
+        return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
                 settled(garden, snags), leftOut);
     }
 

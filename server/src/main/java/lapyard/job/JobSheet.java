@@ -17,6 +17,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.sheets.RollResult;
+import lapyard.weekends.Weekends;
 import lapyard.working.Quantity;
 
 /**
@@ -33,6 +34,7 @@ public record JobSheet(
         List<SectionCutting> strips,
         List<MaterialRolls> rolls,
         Slip slip,
+        Weekends weekends,
         List<Finding> snags,
         boolean leftOut) {
     public JobSheet {

@@ -56,6 +56,7 @@ public final class GardenReader {
         Catalogue catalogue = CatalogueReader.read(cursor.object("catalogue"));
         BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
         List<Bed> beds = beds(cursor, new BedReader(catalogue, usual));
+        Cursor crew = cursor.object("crew");
         Garden garden = new Garden(
                 name,
                 currency,
@@ -66,9 +67,11 @@ public final class GardenReader {
                 rack(cursor, catalogue),
                 catalogue,
                 saw(cursor.object("saw")),
-                liftLimitKg(cursor.object("crew")),
+                liftLimitKg(crew),
+                CrewReader.read(crew),
                 accepted(cursor),
                 notes.defaulted);
+        crew.refuseUnknown();
         cursor.object("tally").refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
@@ -277,9 +280,7 @@ public final class GardenReader {
     }
 
     private static double liftLimitKg(Cursor crew) {
-        double limit = crew.number("liftLimit", 25, 1, 200, 1, "kg");
-        crew.refuseUnknown();
-        return limit;
+        return crew.number("liftLimit", 25, 1, 200, 1, "kg");
     }
 
     private static Map<String, String> accepted(Cursor garden) {

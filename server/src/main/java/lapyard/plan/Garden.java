@@ -9,6 +9,7 @@ import lapyard.catalogue.Catalogue;
  *
  * @param currency  ISO 4217 code
  * @param imperial  whether prints show feet, inches and sixteenths
+ * @param crew      who builds and when
  * @param accepted  findings accepted by name: where + text to the reason
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
  */
@@ -23,8 +24,26 @@ public record Garden(
         Catalogue catalogue,
         Saw saw,
         double liftLimitKg,
+        Crew crew,
         Map<String, String> accepted,
         List<String> defaulted) {
+    /** With our guess of a crew. */
+    public Garden(
+            String name,
+            String currency,
+            boolean imperial,
+            Ground ground,
+            List<Bed> beds,
+            List<GardenPath> paths,
+            List<RackBoard> rack,
+            Catalogue catalogue,
+            Saw saw,
+            double liftLimitKg,
+            Map<String, String> accepted,
+            List<String> defaulted) {
+        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, accepted, defaulted);
+    }
+
     public Garden {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.diagrams.DaySheets;
 import lapyard.diagrams.SetSheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
@@ -22,7 +23,9 @@ public final class Prints {
     static final List<Print> ALL = List.of(
             new Print("plan", "Garden plan", (sheet, ask) -> List.of(PlanPrint.page(sheet, ask))),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
-            new Print("rolls", "Rolls", BenchPrint::rolls));
+            new Print("rolls", "Rolls", BenchPrint::rolls),
+            new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
+                    sheet.weekends(), sheet.garden().crew(), ask.bench(sheet.garden().imperial()))));
 
     private Prints() {}
 

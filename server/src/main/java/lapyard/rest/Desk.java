@@ -57,6 +57,23 @@ public interface Desk {
     String slipCsv(String document);
 
     /**
+     * The days of work as RFC 5545 text.
+     *
+     * @param id       of the garden, kept in the events' own names
+     * @param made     when the document was kept; where it names no first day of work, work begins on the next after that
+     * @param revision grows with each change
+     * @throws Refused if the document holds a STOP
+     */
+    String weekendsIcs(String document, String id, java.time.Instant made, int revision);
+
+    /**
+     * What is needed in which weekend as CSV.
+     *
+     * @throws Refused if the document holds a STOP
+     */
+    String weekendsCsv(String document);
+
+    /**
      * One problem's result as JSON.
      *
      * @param kind    {@code cutting}, {@code rolls} or {@code staging}

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import lapyard.job.BuildingCalendar;
+import lapyard.job.Buying;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
@@ -80,7 +82,7 @@ public final class GardenDesk implements Desk {
         }
         ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
-        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags").contains(part);
+        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags", "weekends").contains(part);
         return known ? Optional.of(found.toString()) : Optional.empty();
     }
 
@@ -107,6 +109,17 @@ public final class GardenDesk implements Desk {
     @Override
     public String slipCsv(String document) {
         return SlipCsv.write(sheet(document).slip());
+    }
+
+    @Override
+    public String weekendsIcs(String document, String id, java.time.Instant made, int revision) {
+        return BuildingCalendar.ics(sheet(document), id, made, revision);
+    }
+
+    @Override
+    public String weekendsCsv(String document) {
+        JobSheet sheet = sheet(document);
+        return Buying.of(sheet).csv(sheet.garden().crew().start());
     }
 
     @Override

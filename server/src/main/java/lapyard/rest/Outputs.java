@@ -10,6 +10,7 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
 import lapyard.prints.PrintAsk;
+import lapyard.store.Stored;
 
 /**
  * The desk's outputs, kept by the document's content hash, the least lately used dropped first. What several
@@ -54,6 +55,15 @@ final class Outputs {
 
     Output slipCsv(String document) {
         return keep("slip.csv", document, () -> Output.of(desk.slipCsv(document)));
+    }
+
+    /** Not kept: it holds the moment and number of its revision, and is quickly written. */
+    Output weekendsIcs(Stored stored) {
+        return Output.of(desk.weekendsIcs(stored.document(), stored.id(), stored.saved(), Math.toIntExact(stored.revision())));
+    }
+
+    Output weekendsCsv(String document) {
+        return keep("weekends.csv", document, () -> Output.of(desk.weekendsCsv(document)));
     }
 
     long bytes() {

@@ -94,6 +94,16 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
+    public String weekendsIcs(String document, String id, java.time.Instant made, int revision) {
+        return "BEGIN:VCALENDAR " + id + " " + revision;
+    }
+
+    @Override
+    public String weekendsCsv(String document) {
+        return "weekend,item\r\n1,timber\r\n";
+    }
+
+    @Override
     public String solve(String kind, String problem) {
         if (!read(problem).has("pieces"))
             throw new Refused(List.of(Finding.stop("problem", "has no pieces", null, "name them in pieces")));
