@@ -28,7 +28,13 @@ final class Building {
         List<BedLoad> loads = beds.stream().map(bed -> new BedLoad(bed.work(), bed.quantities())).toList();
         List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities())).toList();
         return Staging.of(garden.crew(), garden.liftLimitKg(), loads, pathLoads, saw(garden, timber, strips), fixed(garden),
-                Map.of(), 0, Staging.FOLLOWING);
+                done(garden), garden.tally().day(), Staging.FOLLOWING);
+    }
+
+    private static Map<String, Integer> done(Garden garden) {
+        Map<String, Integer> done = new LinkedHashMap<>();
+        garden.tally().done().forEach(task -> done.put(task.task(), task.day()));
+        return done;
     }
 
     /** Beds whose weekend the document names; one that it leaves at the default is free. */

@@ -34,7 +34,11 @@ public final class Job {
 
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {
-        return Clashes.of(garden).stream().filter(finding -> finding.weight() == Weight.STOP).toList();
+        List<Finding> stops = new ArrayList<>(Clashes.of(garden));
+        if (!garden.tally().boards().isEmpty()) {
+            stops.addAll(Rest.of(prepare(garden)).findings());
+        }
+        return stops.stream().filter(finding -> finding.weight() == Weight.STOP).toList();
     }
 
     public static JobSheet prepare(Garden garden) {
@@ -85,8 +89,12 @@ public final class Job {
         snags.addAll(aboutPrices(garden, slip));
         Weekends weekends = Building.weekends(garden, beds, paths, timber.cuttings(), bearers.cuttings());
         snags.addAll(weekends.findings());
-        return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
-                settled(garden, snags), leftOut);
+        JobSheet sheet = new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
+                List.of(), leftOut);
+        if (!garden.tally().isEmpty()) {
+            snags.addAll(Rest.of(sheet).findings());
+        }
+        return sheet.with(settled(garden, snags));
     }
 
     /** Construction leaves out what it cannot make and says so under the bed's screws, the only such case it has. */

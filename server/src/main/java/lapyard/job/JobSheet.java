@@ -46,6 +46,10 @@ public record JobSheet(
         snags = List.copyOf(snags);
     }
 
+    JobSheet with(List<Finding> found) {
+        return new JobSheet(garden, beds, paths, cutting, strips, rolls, slip, weekends, found, leftOut);
+    }
+
     /** {@code quantities} are those of construction and of fill together. */
     public record BedSheet(BedWork work, List<Quantity> quantities) {
         public BedSheet {

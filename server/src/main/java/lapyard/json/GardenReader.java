@@ -15,6 +15,7 @@ import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.plan.Bed;
+import lapyard.plan.Crew;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
@@ -57,6 +58,7 @@ public final class GardenReader {
         BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
         List<Bed> beds = beds(cursor, new BedReader(catalogue, usual));
         Cursor crew = cursor.object("crew");
+        Crew read = CrewReader.read(crew);
         Garden garden = new Garden(
                 name,
                 currency,
@@ -68,11 +70,11 @@ public final class GardenReader {
                 catalogue,
                 saw(cursor.object("saw")),
                 liftLimitKg(crew),
-                CrewReader.read(crew),
+                read,
+                TallyReader.read(cursor.object("tally"), read.start()),
                 accepted(cursor),
                 notes.defaulted);
         crew.refuseUnknown();
-        cursor.object("tally").refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
         return notes.stopped() ? new Reading.Refused(notes.findings) : new Reading.Read(garden, notes.findings);

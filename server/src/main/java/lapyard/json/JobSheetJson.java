@@ -61,6 +61,7 @@ public final class JobSheetJson {
         }
         json.set("slip", slip(sheet.slip()));
         json.set("weekends", WeekendsJson.of(sheet));
+        json.set("tally", TallyJson.of(sheet));
         json.set("snags", findings(sheet.snags()));
         ArrayNode rack = json.putArray("rack");
         for (RackBoard board : sheet.garden().rack()) {

@@ -10,6 +10,7 @@ import lapyard.catalogue.Catalogue;
  * @param currency  ISO 4217 code
  * @param imperial  whether prints show feet, inches and sixteenths
  * @param crew      who builds and when
+ * @param tally     what was done, cut and bought so far
  * @param accepted  findings accepted by name: where + text to the reason
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
  */
@@ -25,9 +26,10 @@ public record Garden(
         Saw saw,
         double liftLimitKg,
         Crew crew,
+        Tally tally,
         Map<String, String> accepted,
         List<String> defaulted) {
-    /** With our guess of a crew. */
+    /** With our guess of a crew, before anything is done. */
     public Garden(
             String name,
             String currency,
@@ -41,7 +43,7 @@ public record Garden(
             double liftLimitKg,
             Map<String, String> accepted,
             List<String> defaulted) {
-        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, accepted, defaulted);
+        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, Tally.NONE, accepted, defaulted);
     }
 
     public Garden {

@@ -74,6 +74,14 @@ public interface Desk {
     String weekendsCsv(String document);
 
     /**
+     * A garden and a copy of it with changes, side by side as JSON; nothing is kept.
+     *
+     * @param asked the garden document and its changes as one JSON object
+     * @throws Refused if either holds a STOP or a change cannot be made
+     */
+    String tryOut(String asked);
+
+    /**
      * One problem's result as JSON.
      *
      * @param kind    {@code cutting}, {@code rolls} or {@code staging}

@@ -32,6 +32,15 @@ public final class DeskResource {
     }
 
     @POST
+    @Path("api/try-out")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response tryOut(Body body) {
+        Documents.object(body.text());
+        return Response.ok(desk.tryOut(body.text())).build();
+    }
+
+    @POST
     @Path("api/solve/{kind: cutting|rolls|staging}")
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)

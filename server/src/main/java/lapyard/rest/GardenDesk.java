@@ -15,11 +15,13 @@ import lapyard.job.Buying;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
+import lapyard.job.TryOut;
 import lapyard.json.GardenReader;
 import lapyard.json.GardenSchema;
 import lapyard.json.JobSheetJson;
 import lapyard.json.Reading;
 import lapyard.json.SolveLine;
+import lapyard.json.TryOutJson;
 import lapyard.json.UnreadableDocument;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
@@ -82,7 +84,7 @@ public final class GardenDesk implements Desk {
         }
         ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
-        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags", "weekends").contains(part);
+        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags", "weekends", "tally").contains(part);
         return known ? Optional.of(found.toString()) : Optional.empty();
     }
 
@@ -120,6 +122,17 @@ public final class GardenDesk implements Desk {
     public String weekendsCsv(String document) {
         JobSheet sheet = sheet(document);
         return Buying.of(sheet).csv(sheet.garden().crew().start());
+    }
+
+    @Override
+    public String tryOut(String asked) {
+        try {
+            TryOutJson.Asked both = TryOutJson.read(asked);
+            JobSheet before = sheet(both.before());
+            return TryOutJson.write(TryOut.of(before, sheet(both.after())), both.after()).toString();
+        } catch (IllegalArgumentException | UnreadableDocument e) {
+            throw new Refused(List.of(Finding.stop("try-out", e.getMessage(), null, "mend the change that is named")));
+        }
     }
 
     @Override
