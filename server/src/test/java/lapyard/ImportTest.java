@@ -42,7 +42,7 @@ class ImportTest {
             diagrams      : drawing geometry catalogue plan construction cutting sheets stages weekends
             json          : job weekends stages fill construction ground plan sheets cutting order catalogue geometry
             store         : json plan
-            prints        : job diagrams drawing plan catalogue cutting sheets order construction weekends
+            prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction weekends
             rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction weekends
             cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction weekends
             """;
