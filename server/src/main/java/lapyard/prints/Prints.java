@@ -25,6 +25,7 @@ public final class Prints {
             new Print("plan", "Garden plan", PlanPrint::pages),
             new Print("bed-register", "Bed register", RegisterPrint::pages),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
+            new Print("course-cards", "Course cards", BenchPrint::courseCards),
             new Print("rolls", "Rolls", BenchPrint::rolls),
             new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
                     sheet.weekends(), sheet.garden().crew(), ask.bench(sheet.garden().imperial()))));
