@@ -37,14 +37,15 @@ class ImportTest {
             ground        : plan geometry
             stages        :
             weekends      : stages construction plan geometry
-            job           : weekends stages fill construction ground plan sheets cutting order catalogue geometry
+            loadin        : plan geometry catalogue
+            job           : weekends stages fill construction ground plan sheets cutting order catalogue geometry loadin
             drawing       : geometry
-            diagrams      : drawing geometry catalogue plan construction cutting sheets stages weekends
-            json          : job weekends stages fill construction ground plan sheets cutting order catalogue geometry
+            diagrams      : drawing geometry catalogue plan construction cutting sheets stages order loadin weekends
+            json          : job stages fill construction ground plan sheets cutting order catalogue geometry loadin weekends
             store         : json plan
-            prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction weekends
-            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction weekends
-            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction weekends
+            prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction loadin weekends
+            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends
+            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

@@ -73,7 +73,9 @@ public final class GardenReader {
                 read,
                 TallyReader.read(cursor.object("tally"), read.start()),
                 accepted(cursor),
-                notes.defaulted);
+                notes.defaulted,
+                TermsReader.wayIn(cursor),
+                TermsReader.quote(cursor));
         crew.refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));

@@ -11,6 +11,8 @@ import lapyard.catalogue.Catalogue;
  * @param imperial  whether prints show feet, inches and sixteenths
  * @param crew      who builds and when
  * @param tally     what was done, cut and bought so far
+ * @param wayIn     how goods come in from the road
+ * @param quote     what a builder offers besides the goods
  * @param accepted  findings accepted by name: where + text to the reason
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
  */
@@ -28,8 +30,18 @@ public record Garden(
         Crew crew,
         Tally tally,
         Map<String, String> accepted,
-        List<String> defaulted) {
-    /** With our guess of a crew, before anything is done. */
+        List<String> defaulted,
+        WayIn wayIn,
+        QuoteTerms quote) {
+    public Garden {
+        beds = List.copyOf(beds);
+        paths = List.copyOf(paths);
+        rack = List.copyOf(rack);
+        accepted = Map.copyOf(accepted);
+        defaulted = List.copyOf(defaulted);
+    }
+
+    /** A garden of which nobody told who builds it and how goods come in, and that nobody quotes for; nothing is done yet. */
     public Garden(
             String name,
             String currency,
@@ -43,14 +55,7 @@ public record Garden(
             double liftLimitKg,
             Map<String, String> accepted,
             List<String> defaulted) {
-        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, Tally.NONE, accepted, defaulted);
-    }
-
-    public Garden {
-        beds = List.copyOf(beds);
-        paths = List.copyOf(paths);
-        rack = List.copyOf(rack);
-        accepted = Map.copyOf(accepted);
-        defaulted = List.copyOf(defaulted);
+        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, Tally.NONE, accepted, defaulted,
+                WayIn.UNKNOWN, QuoteTerms.NONE);
     }
 }

@@ -28,7 +28,10 @@ public final class Prints {
             new Print("course-cards", "Course cards", BenchPrint::courseCards),
             new Print("rolls", "Rolls", BenchPrint::rolls),
             new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
-                    sheet.weekends(), sheet.garden().crew(), ask.bench(sheet.garden().imperial()))));
+                    sheet.weekends(), sheet.garden().crew(), ask.bench(sheet.garden().imperial()))),
+            new Print("slip", "Slip", OrderPrint::slip),
+            new Print("load-in", "Load-in", OrderPrint::loadIn),
+            new Print("quote", "Quote", OrderPrint::quote));
 
     private static final double SCREEN_DPI = 150;
 
