@@ -10,7 +10,7 @@ import lapyard.job.TryOut;
 /** Changes laid over a copy of a garden document, and two gardens side by side. */
 public final class TryOutJson {
     private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
-    private static final Set<String> ASK = Set.of("garden", "changes");
+    private static final Set<String> ASK = Set.of("garden", "changes", "instead");
     private static final Set<String> CHANGE = Set.of("bed", "set", "drop", "add");
     private static final int MOST_CHANGES = 1_000;
 
@@ -21,7 +21,7 @@ public final class TryOutJson {
 
     /**
      * {@code {"garden":{...},"changes":[{"bed":"M","set":{"courses":2,"section":"75x200","at":[0,0]}},{"drop":"N"},{"add":{...}}]}};
-     * a field set to null goes back to its default.
+     * a field set to null goes back to its default. {@code "instead":{...}} in place of changes is the whole other garden.
      *
      * @throws IllegalArgumentException for a change that cannot be read or names no bed, naming its place
      */
@@ -30,6 +30,11 @@ public final class TryOutJson {
         CuttingJson.known("the try-out", asked, ASK);
         JsonNode garden = asked.get("garden");
         CuttingJson.require(garden != null && garden.isObject(), "garden must be a garden document, was " + CuttingJson.shown(garden));
+        if (asked.has("instead")) {
+            JsonNode instead = asked.get("instead");
+            CuttingJson.require(instead.isObject() && !asked.has("changes"), "give changes, or a whole garden instead, not both");
+            return new Asked(garden.toString(), instead.toString());
+        }
         ObjectNode copy = garden.deepCopy();
         var changes = CuttingJson.entries(asked, "changes");
         CuttingJson.require(changes.size() <= MOST_CHANGES, "changes has " + changes.size() + " entries, at most " + MOST_CHANGES + " are taken");
