@@ -53,9 +53,10 @@ public record Buying(List<Row> rows, int drops) {
         Map<String, SlipLine> lines = new LinkedHashMap<>();
         sheet.slip().lines().forEach(line -> lines.put(line.item(), line));
         List<Row> rows = new ArrayList<>();
-        int lead = sheet.garden().crew().leadDays();
-        for (SectionCutting cutting : sheet.cutting()) timber(cutting, "timber ", tasks, weekendOf, lead, rows);
-        for (SectionCutting strips : sheet.strips()) timber(strips, "bearers ", tasks, weekendOf, lead, rows);
+        Map<String, Integer> leads = leads(sheet);
+        int usual = sheet.garden().crew().leadDays();
+        for (SectionCutting cutting : sheet.cutting()) timber(cutting, "timber ", tasks, weekendOf, leads.getOrDefault("timber " + cutting.section(), usual), rows);
+        for (SectionCutting strips : sheet.strips()) timber(strips, "bearers ", tasks, weekendOf, leads.getOrDefault("bearers " + strips.section(), usual), rows);
         Map<String, Map<Integer, double[]>> needs = new LinkedHashMap<>();
         for (JobSheet.BedSheet bed : sheet.beds()) {
             String id = bed.work().bed().id();
@@ -70,11 +71,23 @@ public record Buying(List<Row> rows, int drops) {
         needs.forEach((item, byWeekend) -> byWeekend.forEach((weekend, need) -> {
             SlipLine line = lines.get(item);
             int day = (int) need[1];
-            rows.add(new Row(weekend, day, day - lead, item, line == null ? item : line.label(), need[0],
+            rows.add(new Row(weekend, day, day - leads.getOrDefault(item, usual), item, line == null ? item : line.label(), need[0],
                     item.equals("liner") ? "m2" : line == null ? "" : line.unit(), Map.of()));
         }));
         rows.sort(Comparator.comparingInt(Row::weekend).thenComparingInt(Row::needDay));
         return new Buying(rows, (int) rows.stream().mapToInt(Row::weekend).distinct().count());
+    }
+
+    /** The longest lead among the suppliers of each line that name themselves. */
+    private static Map<String, Integer> leads(JobSheet sheet) {
+        Map<String, Integer> bySupplier = new LinkedHashMap<>();
+        sheet.garden().catalogue().suppliers().forEach(supplier -> bySupplier.put(supplier.id(), supplier.leadDays()));
+        Map<String, Integer> leads = new LinkedHashMap<>();
+        for (SlipLine line : sheet.slip().lines()) {
+            line.packs().stream().filter(pack -> bySupplier.containsKey(pack.supplier()))
+                    .forEach(pack -> leads.merge(line.item(), bySupplier.get(pack.supplier()), Math::max));
+        }
+        return leads;
     }
 
     private static String step(Bed bed, String item) {
