@@ -34,14 +34,15 @@ class ImportTest {
             plan          : geometry catalogue
             construction  : plan geometry catalogue
             fill          : construction plan geometry catalogue
+            standing      : construction plan geometry catalogue
             ground        : plan geometry
             stages        :
             weekends      : stages construction plan geometry
             loadin        : plan geometry catalogue
-            job           : weekends stages fill construction ground plan sheets cutting order catalogue geometry loadin
+            job           : weekends stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             drawing       : geometry
             diagrams      : drawing geometry catalogue plan construction cutting sheets stages order loadin weekends
-            json          : job stages fill construction ground plan sheets cutting order catalogue geometry loadin weekends
+            json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin weekends
             store         : json plan
             prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction loadin weekends
             rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends
