@@ -29,6 +29,8 @@ final class Slats {
     /** What a bed lays: {@code need} boards, {@code onHand} of them there. */
     private record Lot(Optional<SlatBoards> kind, int need, int onHand) {}
 
+    static final String BOUGHT = "base.slats.bought";
+
     private final Map<String, Lot> lots;
     private final List<Finding> findings;
 
@@ -118,7 +120,7 @@ final class Slats {
     Optional<Quantity> toBuy(Bed bed) {
         return Optional.ofNullable(lots.get(bed.id()))
                 .map(lot -> new Quantity(
-                        "base.slats.bought",
+                        BOUGHT,
                         lot.need() - lot.onHand(),
                         "slats",
                         Working.of(
