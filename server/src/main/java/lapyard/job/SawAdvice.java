@@ -66,7 +66,7 @@ public record SawAdvice(String section, Way weekendByWeekend, List<NearMiss> nea
         BigDecimal cost = BigDecimal.ZERO;
         int boards = 0;
         if (byWeekend.size() <= 1) {
-            cost = cutting.result().cost();
+            cost = cutting.result().paid();
             boards = cutting.result().boards();
             byWeekend.clear();
         }
@@ -78,7 +78,7 @@ public record SawAdvice(String section, Way weekendByWeekend, List<NearMiss> nea
                     .toList();
             CuttingResult own = CuttingSolver.solve(problem.with(left, pieces), Effort.QUICK);
             own.plan().forEach(line -> used.merge(line.stock(), line.count(), Integer::sum));
-            cost = cost.add(own.cost());
+            cost = cost.add(own.paid());
             boards += own.boards();
         }
         return new Way("weekend by weekend", boards, priced(cutting) ? Optional.of(cost) : Optional.empty());

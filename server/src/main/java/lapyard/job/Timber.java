@@ -32,7 +32,6 @@ import lapyard.order.SlipLine;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
-import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
 import lapyard.working.Working.Input;
 import lapyard.working.Working;
@@ -61,7 +60,7 @@ final class Timber {
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {
         double longest = section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0);
-        for (Stock run : rack(garden, section, true)) {
+        for (Stock run : RackRuns.of(garden, section, true)) {
             longest = Math.max(longest, run.lengthMm());
         }
         return Math.max(0, longest - 2 * garden.saw().endTrimMm());
@@ -78,7 +77,7 @@ final class Timber {
 
     private static Cut cut(Garden garden, Section section, List<BedWork> beds, List<Finding> findings) {
         boolean food = beds.stream().anyMatch(work -> work.bed().food());
-        List<Stock> rack = rack(garden, section, !food);
+        List<Stock> rack = RackRuns.of(garden, section, !food);
         if (food) {
             findings.addAll(barred(garden, section, beds));
         }
@@ -110,7 +109,7 @@ final class Timber {
                     .toList();
             CuttingProblem own = problem(garden.saw(), section.id(), bought, rackLeft, wanted(List.of(bed), graded));
             CuttingResult single = known.computeIfAbsent(own, job -> CuttingSolver.solve(job, Effort.QUICK));
-            alone = alone.add(single.cost());
+            alone = alone.add(single.paid());
             for (BoardLine line : single.plan()) {
                 boardsAlone += line.count();
                 left.computeIfPresent(line.stock(), (id, count) -> count - line.count());
@@ -125,7 +124,7 @@ final class Timber {
             marks.put(want.id(), pieces.stream().map(Piece::mark).toList());
         });
         List<Way> ways = List.of(
-                new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.cost()) : Optional.empty()),
+                new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid()) : Optional.empty()),
                 new Way("bed by bed", boardsAlone, costAlone));
         SawWork saw = SawWork.of(problem, marks, pooled, weekends::get, ways);
         return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw);
@@ -145,33 +144,10 @@ final class Timber {
         return Lengths.text(stock.lengthMm());
     }
 
-    /**
-     * The usable runs of the boards on hand: cut at bad spans, short runs dropped.
-     *
-     * @param unknownToo whether boards that are barred from food beds count
-     */
-    private static List<Stock> rack(Garden garden, Section section, boolean unknownToo) {
-        List<Stock> runs = new ArrayList<>();
-        for (RackBoard board : garden.rack()) {
-            if (board.section().equals(section.id()) && (unknownToo || !barredFromFood(board))) {
-                for (RackBoard.Span run : board.usableRuns(garden.saw().keepOffcutMm())) {
-                    boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
-                    String id = whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
-                    runs.add(new Stock(id, run.toMm() - run.fromMm(), BigDecimal.ZERO, OptionalInt.of(board.count()), board.goodFaces() > 0));
-                }
-            }
-        }
-        return runs;
-    }
-
-    private static boolean barredFromFood(RackBoard board) {
-        return board.coated() || board.origin().isEmpty();
-    }
-
     private static List<Finding> barred(Garden garden, Section section, List<BedWork> beds) {
         String food = beds.stream().filter(work -> work.bed().food()).findFirst().orElseThrow().bed().id();
         return garden.rack().stream()
-                .filter(board -> board.section().equals(section.id()) && barredFromFood(board))
+                .filter(board -> board.section().equals(section.id()) && RackRuns.barredFromFood(board))
                 .map(board -> Finding.snag(
                         "board " + board.id(),
                         (board.coated() ? "coated board" : "board of unknown origin")
@@ -200,7 +176,7 @@ final class Timber {
         List<Demand> demands = new ArrayList<>();
         wanted.forEach((want, pieces) ->
                 demands.add(new Demand(want.id(), want.lengthMm(), pieces.size(), want.stage(), want.goodFace())));
-        return new CuttingProblem(name, saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), stock, demands);
+        return new CuttingProblem(name, saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), saw.retrimMm(), stock, demands);
     }
 
     /** The same plan with one line a board and each piece's own mark, pieces chalked in the order of the beds. */
@@ -250,7 +226,7 @@ final class Timber {
                     "m",
                     packs,
                     Math.max(0, boughtM + onHandM - cut.needM()),
-                    cut.priced() ? Optional.of(Lines.rounded(pooled.cost(), currency)) : Optional.empty(),
+                    cut.priced() ? Optional.of(Lines.rounded(pooled.paid(), currency)) : Optional.empty(),
                     cut.alone().map(cost -> Lines.rounded(cost, currency)),
                     Working.of(
                             pooled.proven()
@@ -261,6 +237,7 @@ final class Timber {
                             Input.of("boards bed by bed", cut.boardsAlone(), ""),
                             Input.of("bound", pooled.lowerBound().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
                             Input.of("from boards on hand", onHandM, "m"),
+                            Input.of("worth of boards on hand used", pooled.salvage().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
                             Input.of("least boards by length alone", Math.ceil(cut.needM() * 1000 / longest(cut.section())), ""))));
         }
         return lines;

@@ -2,6 +2,7 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -239,8 +240,9 @@ public final class GardenReader {
             int goodFaces = named.count("goodFaces", 2, 0, 2);
             String origin = named.text("origin", "", 200);
             boolean coated = named.flag("coated", false);
+            Optional<BigDecimal> salvage = named.price("salvage");
             named.refuseUnknown();
-            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated));
+            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, salvage));
         }
         return boards;
     }
@@ -271,7 +273,9 @@ public final class GardenReader {
                 saw.length("leastPiece", usual.leastPieceMm(), 0, 2_000),
                 saw.length("leastPart", usual.leastPartMm(), 100, 3_000),
                 saw.length("seamStagger", usual.seamStaggerMm(), 0, 3_000),
-                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000));
+                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000),
+                saw.number("salvage", usual.salvagePercent(), 0, 99, 1, "percent"),
+                saw.length("retrim", usual.retrimMm(), 0, 500));
         saw.refuseUnknown();
         return read;
     }

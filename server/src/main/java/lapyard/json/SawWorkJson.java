@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import lapyard.cutting.Batches;
+import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.job.JobSheet.SawWork;
@@ -26,6 +27,21 @@ final class SawWorkJson {
         json.set("ledger", ledger(work.ledger()));
         ArrayNode ways = json.putArray("ways");
         work.ways().forEach(way -> ways.add(way(way)));
+        ArrayNode onHand = json.putArray("onHand");
+        work.problem().stock().stream()
+                .filter(stock -> stock.available().isPresent())
+                .forEach(stock -> onHand.add(onHand(stock, work.boards())));
+        return json;
+    }
+
+    /** A board on hand, what it is worth kept and how many of it the plan opens. */
+    private static ObjectNode onHand(CuttingProblem.Stock stock, List<SawBoard> boards) {
+        ObjectNode json = NODES.objectNode();
+        json.put("stock", stock.id());
+        json.set("length", JobSheetJson.number(stock.lengthMm(), 1));
+        json.put("available", stock.available().orElse(0));
+        json.put("opened", boards.stream().filter(board -> board.stock().equals(stock.id())).count());
+        json.set("salvage", NODES.numberNode(stock.salvage()));
         return json;
     }
 

@@ -1,8 +1,10 @@
 package lapyard.plan;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A board on hand.
@@ -11,9 +13,11 @@ import java.util.List;
  * @param bad       spans from-to from its marked end that must not be used, mm
  * @param goodFaces 0, 1 or 2
  * @param origin    where it came from; empty where nobody knows
+ * @param salvage   what one of them is worth kept, in the garden's currency; empty for the garden's usual part of a new one
  */
 public record RackBoard(
-        String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated) {
+        String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated,
+        Optional<BigDecimal> salvage) {
     public RackBoard {
         bad = List.copyOf(bad);
     }
