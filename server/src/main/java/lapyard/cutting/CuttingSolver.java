@@ -19,6 +19,12 @@ public final class CuttingSolver {
      * @throws IllegalArgumentException for lengths, counts, kerfs or prices that can never make sense, naming the value
      */
     public static CuttingResult solve(CuttingProblem problem, Effort effort) {
+        Intake.measure("retrim", problem.retrimMm(), true);
+        return problem.retrimMm() == 0 ? asTheyLie(problem, effort) : Retrim.solve(problem, effort);
+    }
+
+    /** Offcuts are taken up again as they lie, whatever the problem says of trimming them. */
+    static CuttingResult asTheyLie(CuttingProblem problem, Effort effort) {
         Budget budget = new Budget(effort);
         Intake intake = new Intake(problem);
         List<CuttingResult.Unplaced> unplaced = new ArrayList<>(intake.unplaced());

@@ -58,13 +58,17 @@ final class SawWorkJson {
         for (SawAdvice advice : all) {
             ObjectNode section = json.addObject();
             section.put("section", advice.section());
+            section.set("pooledOnce", way(advice.pooledOnce()));
             section.set("weekendByWeekend", way(advice.weekendByWeekend()));
+            section.put("lengthsTried", advice.lengthsTried());
+            section.put("lengthsThere", advice.lengthsThere());
             ArrayNode misses = section.putArray("nearMisses");
             for (SawAdvice.NearMiss miss : advice.nearMisses()) {
                 ObjectNode one = misses.addObject();
                 one.set("length", JobSheetJson.number(miss.lengthMm(), 1));
                 one.put("count", miss.count());
                 one.put("shorter", miss.shorterMm());
+                one.put("sure", miss.sure());
                 JobSheetJson.money(one, "saved", miss.saved());
                 one.put("boardsSaved", miss.boardsSaved());
                 one.set("pieces", texts(miss.marks()));
