@@ -51,7 +51,7 @@ public final class CuttingSolver {
             solution = search.run();
         }
         long keep = intake.keepOffcut() / whole.micronsAUnit;
-        solution = new Tidying(whole, new Filling(whole, budget), budget, keep).tidy(solution);
+        solution = new Tidying(whole, new Filling(whole, budget), effort, budget, keep).tidy(solution);
         PlanLines lines = new PlanLines(intake, whole, solution);
         unplaced.addAll(lines.leftOver());
         long least = Math.min(search.moneyBound(), solution.money());

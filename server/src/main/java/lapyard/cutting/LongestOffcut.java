@@ -10,19 +10,23 @@ import java.time.Duration;
 final class LongestOffcut {
     /** Jobs of more pieces are left to the exchanges of {@link Tidying}. */
     private static final int MOST_PIECES = 60;
-    /** Steps for each length tried. */
-    private static final long STEPS = 1_500;
+    /** Steps for each length tried: no more than this, and a part of the patience where an answer is wanted at once. */
+    private static final long MOST_STEPS = 1_500;
+
+    private static final int PATIENCE_SHARE = 15;
 
     private static final int MOST_TRIES = 10;
 
     private final WholeProblem problem;
     private final long keep;
     private final Budget budget;
+    private final long steps;
 
-    LongestOffcut(WholeProblem problem, long keep, Budget budget) {
+    LongestOffcut(WholeProblem problem, long keep, Effort effort, Budget budget) {
         this.problem = problem;
         this.keep = keep;
         this.budget = budget;
+        steps = Math.max(1, Math.min(MOST_STEPS, effort.patience() / PATIENCE_SHARE));
     }
 
     Solution search(Solution plan) {
@@ -69,7 +73,7 @@ final class LongestOffcut {
     /** A plan of no more money and boards with a rest of at least this on one board, or {@code plan}. */
     private Solution leaving(Solution plan, int wanted, int[] boards) {
         WholeProblem with = problem.leaving(wanted, boards);
-        Effort effort = new Effort(STEPS, Duration.ofDays(1), STEPS);
+        Effort effort = new Effort(steps, Duration.ofDays(1), steps);
         Budget own = new Budget(effort);
         Solution found = new Search(with, null, effort, own, plan.cost()).run();
         budget.spend(own.spent());

@@ -20,9 +20,11 @@ final class Tidying {
     private final Filling filling;
     private final Budget budget;
     private final long keep;
+    private final Effort effort;
 
     /** @param keep shortest offcut worth keeping, in weight units */
-    Tidying(WholeProblem problem, Filling filling, Budget budget, long keep) {
+    Tidying(WholeProblem problem, Filling filling, Effort effort, Budget budget, long keep) {
+        this.effort = effort;
         this.problem = problem;
         this.filling = filling;
         this.budget = budget;
@@ -32,7 +34,7 @@ final class Tidying {
     Solution tidy(Solution plan) {
         Solution spared = sparing(plan);
         if (plan.patterns().size() > MOST_PATTERNS || plan.boards() < 2) return spared;
-        Solution kept = new LongestOffcut(problem, keep, budget).search(longestOffcut(spared));
+        Solution kept = new LongestOffcut(problem, keep, effort, budget).search(longestOffcut(spared));
         return fewestSettings(kept);
     }
 
