@@ -1,6 +1,7 @@
 package lapyard.cutting;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -11,6 +12,12 @@ import java.util.Map;
 public final class NearMisses {
     /** How much shorter a piece may be offered, mm; common practice, no source. */
     public static final int MOST_MM = 25;
+
+    /** Each length is one search or more; for all of a job of more lengths than this one would have to wait. */
+    public static final int MOST_LENGTHS = 40;
+
+    /** What each search may take where many are asked for at once. */
+    public static final Effort GLANCE = new Effort(20_000, Duration.ofMillis(500), 2_000);
 
     private NearMisses() {}
 

@@ -89,11 +89,7 @@ final class Retrim {
     private List<CuttingProblem.Stock> left(List<CuttingResult.BoardLine> kept) {
         Map<String, Integer> used = new HashMap<>();
         kept.forEach(line -> used.merge(line.stock(), line.count(), Integer::sum));
-        return problem.stock().stream()
-                .map(board -> board.available().isEmpty()
-                        ? board
-                        : board.with(board.available().getAsInt() - used.getOrDefault(board.id(), 0)))
-                .toList();
+        return problem.stockLess(used);
     }
 
     /** Nothing where not all can be cut so. */
@@ -132,11 +128,8 @@ final class Retrim {
         List<CuttingResult.BoardLine> lines = new ArrayList<>();
         Map<String, Integer> used = new HashMap<>();
         for (int stage : stages) {
-            List<CuttingProblem.Stock> there = stock.stream()
-                    .map(board -> board.available().isEmpty()
-                            ? board
-                            : board.with(board.available().getAsInt() - used.getOrDefault(board.id(), 0)))
-                    .toList();
+            List<CuttingProblem.Stock> there =
+                    problem.with(stock, List.of()).stockLess(used);
             List<CuttingProblem.Demand> own =
                     demands.stream().filter(piece -> piece.stage() == stage).toList();
             CuttingResult result = CuttingSolver.asTheyLie(problem.with(there, own), part(8 * stages.size()));

@@ -200,8 +200,10 @@ final class SawBars {
                 .orElse("");
         flow.add(sheet.text(x, top + 8, kg, 3.2, false));
         String from = laid.whole() ? plain(laid.board().stock(), laid.board().lengthMm()) : "offcut";
-        double fromSize = BenchSheet.fitting(from, 3.2, 2.2, false, LABEL - 3);
-        flow.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, fromSize, false, LABEL - 3), fromSize, false));
+        // the place of the first trim stands over the bar's start and reaches back over the label's column
+        double fromWide = LABEL - 6;
+        double fromSize = BenchSheet.fitting(from, 3.2, 2.2, false, fromWide);
+        flow.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, fromSize, false, fromWide), fromSize, false));
     }
 
     /** A stock length bought is called by its length, which stands there already. */

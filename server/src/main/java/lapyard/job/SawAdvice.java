@@ -1,22 +1,16 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
-import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import lapyard.cutting.CuttingProblem;
-import lapyard.cutting.CuttingProblem.Demand;
-import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult.Unplaced;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Effort;
 import lapyard.cutting.NearMisses;
+import lapyard.cutting.Staging;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
@@ -59,11 +53,6 @@ public record SawAdvice(
         }
     }
 
-    /** Each length is one search or more; for all of a garden of more lengths than this one would have to wait. */
-    private static final int MOST_LENGTHS = 40;
-
-    private static final Effort GLANCE = new Effort(20_000, Duration.ofMillis(500), 2_000);
-
     /** One for each section of wall timber, in the order of {@link JobSheet#cutting}. */
     public static List<SawAdvice> of(JobSheet sheet) {
         return sheet.cutting().stream().map(SawAdvice::of).toList();
@@ -71,49 +60,19 @@ public record SawAdvice(
 
     private static SawAdvice of(SectionCutting cutting) {
         int there = NearMisses.lengths(cutting.saw().problem(), byDemand(cutting));
-        int tried = Math.min(there, MOST_LENGTHS);
+        int tried = Math.min(there, NearMisses.MOST_LENGTHS);
+        Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), Effort.QUICK);
         return new SawAdvice(
-                cutting.section(), pooledOnce(cutting), weekendByWeekend(cutting), nearMisses(cutting), tried, there);
+                cutting.section(),
+                way("pooled once", staging.pooledOnce(), cutting),
+                way("weekend by weekend", staging.stageByStage(), cutting),
+                nearMisses(cutting),
+                tried,
+                there);
     }
 
-    private static Way pooledOnce(SectionCutting cutting) {
-        CuttingProblem problem = cutting.saw().problem();
-        boolean staged = problem.pieces().stream().mapToInt(Demand::stage).distinct().count() > 1;
-        CuttingResult once = cutting.result();
-        if (staged && problem.retrimMm() > 0) {
-            once = CuttingSolver.solve(
-                    problem.with(problem.stock(), problem.pieces().stream()
-                            .map(piece -> new Demand(piece.id(), piece.lengthMm(), piece.count(), 1, piece.goodFace()))
-                            .toList()),
-                    Effort.QUICK);
-        }
-        return new Way("pooled once", once.boards(), priced(cutting) ? Optional.of(once.paid()) : Optional.empty());
-    }
-
-    /** Boards on hand go to the earliest weekend that takes them. */
-    private static Way weekendByWeekend(SectionCutting cutting) {
-        CuttingProblem problem = cutting.saw().problem();
-        Map<Integer, List<Demand>> byWeekend = new TreeMap<>();
-        problem.pieces().forEach(piece -> byWeekend.computeIfAbsent(piece.stage(), s -> new ArrayList<>()).add(piece));
-        BigDecimal cost = BigDecimal.ZERO;
-        int boards = 0;
-        if (byWeekend.size() <= 1) {
-            cost = cutting.result().paid();
-            boards = cutting.result().boards();
-            byWeekend.clear();
-        }
-        Map<String, Integer> used = new HashMap<>();
-        for (List<Demand> pieces : byWeekend.values()) {
-            List<Stock> left = problem.stock().stream()
-                    .map(stock -> stock.available().isEmpty() ? stock : stock.with(stock.available().getAsInt() - used.getOrDefault(stock.id(), 0)))
-                    .filter(stock -> stock.available().orElse(1) > 0)
-                    .toList();
-            CuttingResult own = CuttingSolver.solve(problem.with(left, pieces), Effort.QUICK);
-            own.plan().forEach(line -> used.merge(line.stock(), line.count(), Integer::sum));
-            cost = cost.add(own.paid());
-            boards += own.boards();
-        }
-        return new Way("weekend by weekend", boards, priced(cutting) ? Optional.of(cost) : Optional.empty());
+    private static Way way(String name, Staging.Way way, SectionCutting cutting) {
+        return new Way(name, way.boards(), priced(cutting) ? Optional.of(way.paid()) : Optional.empty());
     }
 
     private static boolean priced(SectionCutting cutting) {
@@ -123,7 +82,7 @@ public record SawAdvice(
     /** The largest saving that is sure first, then what was only found by search. */
     private static List<NearMiss> nearMisses(SectionCutting cutting) {
         SawWork saw = cutting.saw();
-        return NearMisses.of(saw.problem(), byDemand(cutting), GLANCE, MOST_LENGTHS).stream()
+        return NearMisses.of(saw.problem(), byDemand(cutting), NearMisses.GLANCE, NearMisses.MOST_LENGTHS).stream()
                 .filter(miss -> miss.sure() || priced(cutting) || miss.boardsSaved() > 0)
                 .sorted(Comparator.comparing(NearMisses.NearMiss::sure).reversed())
                 .map(miss -> new NearMiss(

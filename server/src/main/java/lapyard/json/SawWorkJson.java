@@ -77,7 +77,7 @@ final class SawWorkJson {
         return json;
     }
 
-    private static ObjectNode board(SawBoard board) {
+    static ObjectNode board(SawBoard board) {
         ObjectNode json = NODES.objectNode();
         json.put("number", board.number());
         json.put("stock", board.stock());
@@ -96,7 +96,7 @@ final class SawWorkJson {
         return json;
     }
 
-    private static ObjectNode batches(Batches batches) {
+    static ObjectNode batches(Batches batches) {
         ObjectNode json = NODES.objectNode();
         Batches.Rates rates = batches.rates();
         json.set("minutesACut", JobSheetJson.number(rates.minutesACut(), 1));
@@ -130,7 +130,7 @@ final class SawWorkJson {
         return json;
     }
 
-    private static ObjectNode ledger(Ledger ledger) {
+    static ObjectNode ledger(Ledger ledger) {
         ObjectNode json = NODES.objectNode();
         ArrayNode stages = json.putArray("stages");
         for (Ledger.Stage stage : ledger.stages()) {
