@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
+import lapyard.construction.SeamSplit;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
 import lapyard.ground.BedFall;
@@ -44,6 +46,7 @@ public final class Job {
         Optional<Fall> fall = Fall.of(garden.ground().levels());
         List<BedWork> works = new ArrayList<>();
         List<BedSheet> beds = new ArrayList<>();
+        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
         for (Bed bed : garden.beds()) {
             Optional<Point> downhill = fall.map(Fall::downhill)
                     .map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
@@ -51,6 +54,7 @@ public final class Job {
                     bed,
                     garden.saw(),
                     Timber.longestPieceMm(garden, bed.section()),
+                    joined.getOrDefault(bed.id(), Map.of()),
                     downhill,
                     Bearers.longestStockMm(garden, bed),
                     garden.liftLimitKg());
