@@ -74,7 +74,7 @@ final class Timber {
     static List<Double> wholeBoardsMm(Garden garden, Section section) {
         return Stream.concat(
                         section.stock().stream().map(StockLength::lengthMm),
-                        rack(garden, section, true).stream().map(Stock::lengthMm))
+                        RackRuns.of(garden, section, true).stream().map(Stock::lengthMm))
                 .map(length -> length - 2 * garden.saw().endTrimMm())
                 .distinct()
                 .sorted()
@@ -84,7 +84,7 @@ final class Timber {
     /** Cutting these timbers together, to compare them with others. */
     static CuttingResult trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces, Effort effort) {
         boolean food = pieces.keySet().stream().anyMatch(Bed::food);
-        List<Stock> rack = rack(garden, section, !food);
+        List<Stock> rack = RackRuns.of(garden, section, !food);
         boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
         Map<Want, List<Piece>> wanted = new LinkedHashMap<>();
         pieces.forEach((bed, own) -> own.forEach(piece -> wanted
