@@ -25,7 +25,8 @@ final class RackRuns {
     static List<Stock> of(Garden garden, Section section, boolean unknownToo) {
         List<Stock> runs = new ArrayList<>();
         for (RackBoard board : garden.rack()) {
-            if (!board.section().equals(section.id()) || !unknownToo && barredFromFood(board)) continue;
+            if (!board.section().equals(section.id()) || board.barredEverywhere().isPresent()) continue;
+            if (!unknownToo && board.barredFromFood().isPresent()) continue;
             List<RackBoard.Span> usable = board.usableRuns(garden.saw().keepOffcutMm());
             double allMm = usable.stream().mapToDouble(run -> run.toMm() - run.fromMm()).sum();
             for (RackBoard.Span run : usable) {
@@ -43,10 +44,6 @@ final class RackRuns {
             }
         }
         return runs;
-    }
-
-    static boolean barredFromFood(RackBoard board) {
-        return board.coated() || board.origin().isEmpty();
     }
 
     /** As told; else the garden's part of what the same length costs in the cheapest new board by length. */

@@ -133,9 +133,7 @@ final class Timber {
         List<Finding> findings = new ArrayList<>();
         boolean food = beds.stream().anyMatch(work -> work.bed().food());
         List<Stock> rack = RackRuns.of(garden, section, !food);
-        if (food) {
-            findings.addAll(barred(garden, section, beds));
-        }
+        findings.addAll(Provenance.barred(garden, section, beds));
         boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
         List<Stock> bought = bought(section);
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
@@ -213,20 +211,6 @@ final class Timber {
 
     private static String stockId(StockLength stock) {
         return Lengths.text(stock.lengthMm());
-    }
-
-    private static List<Finding> barred(Garden garden, Section section, List<BedWork> beds) {
-        String food = beds.stream().filter(work -> work.bed().food()).findFirst().orElseThrow().bed().id();
-        return garden.rack().stream()
-                .filter(board -> board.section().equals(section.id()) && RackRuns.barredFromFood(board))
-                .map(board -> Finding.snag(
-                        "board " + board.id(),
-                        (board.coated() ? "coated board" : "board of unknown origin")
-                                + " may not go in a bed marked food: left out of the cutting, as bed " + food + " is",
-                        null,
-                        board.coated() ? "use it where nothing is planted" : "name its origin once it is known to be safe",
-                        "give the beds that are not for food another section"))
-                .toList();
     }
 
     private static Map<Want, List<Piece>> wanted(List<BedWork> beds, boolean graded) {

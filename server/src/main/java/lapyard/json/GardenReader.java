@@ -9,9 +9,11 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
@@ -19,8 +21,10 @@ import lapyard.plan.Bed;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.StandingRules;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
+import lapyard.plan.Treatment;
 import org.joda.money.CurrencyUnit;
 
 /** Reads the garden document: strict, every finding with its place, every default written down. */
@@ -32,6 +36,9 @@ public final class GardenReader {
     private static final int MOST_PATHS = 500;
     private static final int MOST_TYPES = 200;
     private static final int MOST_BOARDS = 1_000;
+    private static final String[] TREATMENTS = Stream.of(Treatment.values())
+            .map(one -> one.name().toLowerCase(Locale.ROOT))
+            .toArray(String[]::new);
     /** What a placement of a type may say without becoming a bed of its own making. */
     private static final Set<String> PLACING = Set.of("id", "name", "type", "at", "turn", "mirror", "weekend");
 
@@ -71,7 +78,8 @@ public final class GardenReader {
                 accepted(cursor),
                 notes.defaulted,
                 TermsReader.wayIn(cursor),
-                TermsReader.quote(cursor));
+                TermsReader.quote(cursor),
+                loads(cursor.object("loads")));
         cursor.object("tally").refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
@@ -242,9 +250,11 @@ public final class GardenReader {
             int goodFaces = named.count("goodFaces", 2, 0, 2);
             String origin = named.text("origin", "", 200);
             boolean coated = named.flag("coated", false);
+            Treatment treatment = Treatment.valueOf(named.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
+            String checkedBy = named.text("checkedBy", "", 200);
             Optional<BigDecimal> salvage = named.price("salvage");
             named.refuseUnknown();
-            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, salvage));
+            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, salvage));
         }
         return boards;
     }
@@ -279,6 +289,18 @@ public final class GardenReader {
                 saw.number("salvage", usual.salvagePercent(), 0, 99, 1, "percent"),
                 saw.length("retrim", usual.retrimMm(), 0, 500));
         saw.refuseUnknown();
+        return read;
+    }
+
+    private static StandingRules loads(Cursor loads) {
+        StandingRules usual = StandingRules.USUAL;
+        StandingRules read = new StandingRules(
+                loads.number("soil", usual.soilKnM3(), 5, 25, 2, "kN/m3"),
+                loads.number("friction", usual.frictionDeg(), 0, 45, 1, "degrees"),
+                loads.number("beside", usual.besideKpa(), 0, 20, 2, "kN/m2"),
+                loads.number("bow", usual.bowPart(), 50, 1_000, 0, ""),
+                loads.number("sag", usual.sagPart(), 50, 1_000, 0, ""));
+        loads.refuseUnknown();
         return read;
     }
 
