@@ -10,7 +10,6 @@ import java.util.OptionalInt;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.cutting.CuttingProblem.Stock;
-import lapyard.geometry.Lengths;
 import lapyard.plan.Garden;
 import lapyard.plan.RackBoard;
 
@@ -25,16 +24,15 @@ final class RackRuns {
     static List<Stock> of(Garden garden, Section section, boolean unknownToo) {
         List<Stock> runs = new ArrayList<>();
         for (RackBoard board : garden.rack()) {
-            if (!board.section().equals(section.id()) || board.barredEverywhere().isPresent()) continue;
+            if (!board.section().equals(section.id()) || !Measured.fits(board, section)) continue;
+            if (board.barredEverywhere().isPresent()) continue;
             if (!unknownToo && board.barredFromFood().isPresent()) continue;
             List<RackBoard.Span> usable = board.usableRuns(garden.saw().keepOffcutMm());
             double allMm = usable.stream().mapToDouble(run -> run.toMm() - run.fromMm()).sum();
             for (RackBoard.Span run : usable) {
                 double lengthMm = run.toMm() - run.fromMm();
-                boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
-                String id = whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
                 runs.add(new Stock(
-                        id,
+                        Timber.runId(board, run),
                         lengthMm,
                         BigDecimal.ZERO,
                         OptionalInt.of(board.count()),

@@ -250,11 +250,15 @@ public final class GardenReader {
             int goodFaces = named.count("goodFaces", 2, 0, 2);
             String origin = named.text("origin", "", 200);
             boolean coated = named.flag("coated", false);
+            double weight = named.number("weight", 0, 0, 2_000, 1, "kg");
+            double thickness = named.length("thickness", 0, 0, 1_000);
+            double height = named.length("height", 0, 0, 1_000);
             Treatment treatment = Treatment.valueOf(named.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
             String checkedBy = named.text("checkedBy", "", 200);
             Optional<BigDecimal> salvage = named.price("salvage");
             named.refuseUnknown();
-            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, salvage));
+            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, weight,
+                    thickness, height, salvage));
         }
         return boards;
     }
