@@ -198,6 +198,7 @@ class YardIT {
     void whatIsBeingDrawnCanBeLeft(Page page) throws IOException, InterruptedException {
         String id = page.open(THREE_BEDS);
         Browser browser = page.browser();
+        page.chooses("A");
         browser.js("document.querySelector('lap-yard').draw({ as: 'outline', name: 'Yard' }).then(points => { window.drawn = points; })");
         browser.until("the bar does not open", "return !document.querySelector('draw-bar').hidden");
         browser.js("window.drawn = 'nothing yet'");
@@ -209,6 +210,7 @@ class YardIT {
         page.says("that points are missing", "1 more wanted");
         browser.keys(Keys.ESCAPE);
         browser.until("it is not given up", "return window.drawn === null && document.querySelector('draw-bar').hidden");
+        browser.until("the bed's distances do not come back", "return !document.querySelector('lap-gaps').hidden && !document.querySelector('lap-courses').hidden");
         assertEquals(3, page.stored(id).path("beds").size());
     }
 
