@@ -2,14 +2,17 @@ package lapyard.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Ground;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
@@ -17,10 +20,10 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 /**
  * What one path takes. Shared area belongs to the path that stands first in the document.
  *
- * @param cover      the ground this path covers, for the drawing: union of its widths less beds and earlier paths;
- *                   holes are cut open
- * @param quantities path.area, path.volume of all layers, one a layer under the layer's item, edging.length and
- *                   edging.pegs where it has an edging, membrane and one membrane.strip a strip where it has a membrane
+ * @param cover      the ground this path covers, for the drawing: union of its widths less beds, what stands up
+ *                   and earlier paths; holes are cut open
+ * @param quantities path.area, path.volume of all layers, one a layer under the layer's item, path.mass,
+ *                   edging.length and edging.pegs where it has an edging, membrane and one membrane.strip a strip where it has a membrane
  */
 public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quantities) {
     /** Pegs that hold an edging stand this far apart at most. */
@@ -35,9 +38,24 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
     public record Strip(double widthMm, double lengthMm) {}
 
     public static List<PathWork> of(List<GardenPath> paths, List<Bed> beds) {
+        return of(paths, beds, List.of());
+    }
+
+    /** @param kept of which what stands up comes off the paths, and walls take no edging */
+    public static List<PathWork> of(List<GardenPath> paths, List<Bed> beds, List<Ground.KeepClear> kept) {
         List<Geometry> bedAreas =
                 beds.stream().map(bed -> Shapes.area(bed.inYard())).toList();
-        List<Geometry> before = new ArrayList<>(bedAreas);
+        List<Geometry> standing = new ArrayList<>(bedAreas);
+        List<LineString> walls = new ArrayList<>();
+        for (Ground.KeepClear one : kept) {
+            Zone zone = Zone.of(0, one, Optional.empty());
+            if (zone.solid()) {
+                standing.add(zone.shape());
+            } else if (one.kind().equals("wall") && zone.shape() instanceof LineString line) {
+                walls.add(line);
+            }
+        }
+        List<Geometry> before = new ArrayList<>(standing);
         List<Geometry> covers = new ArrayList<>();
         for (GardenPath path : paths) {
             Geometry whole = Shapes.strip(path);
@@ -46,7 +64,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
             covers.add(taken.isEmpty() ? whole : Shapes.less(whole, Shapes.union(taken)));
             before.add(whole);
         }
-        Edging edging = new Edging(paths, covers, bedAreas);
+        Edging edging = new Edging(paths, covers, standing, walls);
         List<PathWork> work = new ArrayList<>();
         for (int i = 0; i < paths.size(); i++) {
             work.add(new PathWork(
@@ -97,6 +115,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
                     Working.of(
                             "area x depth", Working.GEOMETRY, area, Working.Input.of("depth", layer.depthMm(), "mm"))));
         }
+        mass(path, areaM2).ifPresent(quantities::add);
         if (!path.edging().isEmpty()) {
             edging(edgingRunsMm, quantities);
         }
@@ -118,6 +137,32 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
         return quantities;
     }
 
+    /** Empty where the weight of one of its layers is not known. */
+    private static Optional<Quantity> mass(GardenPath path, double areaM2) {
+        double kg = 0;
+        List<Working.Input> inputs = new ArrayList<>();
+        inputs.add(Working.Input.of("area", areaM2, "m2"));
+        for (GardenPath.Layer layer : path.layers()) {
+            double density = LooseMaterial.kgM3(layer.item());
+            if (density == 0) {
+                return Optional.empty();
+            }
+            kg += areaM2 * layer.depthMm() / 1000 * density;
+            inputs.add(Working.Input.of(layer.item() + " depth", layer.depthMm(), "mm"));
+            inputs.add(Working.Input.of(layer.item() + " as delivered", density, "kg/m3"));
+        }
+        return path.layers().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Quantity(
+                        "path.mass",
+                        kg,
+                        "kg",
+                        Working.of(
+                                "sum over layers of area x depth x weight of a cubic metre",
+                                LooseMaterial.SOURCE,
+                                inputs.toArray(Working.Input[]::new))));
+    }
+
     private static void edging(List<Double> runsMm, List<Quantity> quantities) {
         double lengthMm = 0;
         double pegs = 0;
@@ -131,7 +176,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
                 lengthMm / 1000,
                 "m",
                 Working.of(
-                        "outline of all paths together, this path's part of it, less open ends and sides against beds",
+                        "outline of all paths together, this path's part of it, less open ends and sides against beds and walls",
                         Working.GEOMETRY,
                         runs)));
         quantities.add(new Quantity(

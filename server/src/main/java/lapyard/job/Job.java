@@ -10,9 +10,9 @@ import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
-import lapyard.ground.BedFall;
 import lapyard.ground.Clashes;
 import lapyard.ground.Fall;
+import lapyard.ground.GroundSheet;
 import lapyard.ground.PathWork;
 import lapyard.job.JobSheet.BedSheet;
 import lapyard.job.JobSheet.PathSheet;
@@ -33,12 +33,13 @@ public final class Job {
 
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {
-        return Clashes.of(garden).stream().filter(finding -> finding.weight() == Weight.STOP).toList();
+        return Clashes.stops(garden);
     }
 
     public static JobSheet prepare(Garden garden) {
         List<Finding> snags = new ArrayList<>();
-        Optional<Fall> fall = Fall.of(garden.ground().levels());
+        GroundSheet ground = GroundSheet.of(garden);
+        Optional<Fall> fall = ground.fall();
         List<BedWork> works = new ArrayList<>();
         List<BedSheet> beds = new ArrayList<>();
         for (Bed bed : garden.beds()) {
@@ -54,16 +55,16 @@ public final class Job {
             BedFill fill = BedFill.of(work);
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
-            fall.ifPresent(plane -> quantities.addAll(BedFall.of(bed, plane).quantities()));
+            quantities.addAll(GroundNeeds.of(ground.beds().get(beds.size()), garden.catalogue()));
             works.add(work);
             beds.add(new BedSheet(work, quantities));
             snags.addAll(work.findings());
             snags.addAll(fill.findings());
         }
-        List<PathWork> pathWorks = PathWork.of(garden.paths(), garden.beds());
+        List<PathWork> pathWorks = ground.paths();
         List<PathSheet> paths =
                 pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), work.quantities())).toList();
-        snags.addAll(Clashes.of(garden));
+        snags.addAll(ground.findings());
 
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
         Timber timber = Timber.of(garden, works);
@@ -82,7 +83,7 @@ public final class Job {
                 || works.stream().anyMatch(work -> work.findings().stream().anyMatch(Job::leavesSomethingOut));
         Slip slip = Ordering.slip(currency, lines, leftOut);
         snags.addAll(aboutPrices(garden, slip));
-        return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
+        return new JobSheet(garden, ground, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
                 settled(garden, snags), leftOut);
     }
 

@@ -12,6 +12,7 @@ import lapyard.cutting.CuttingResult;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.geometry.Outline;
+import lapyard.ground.GroundSheet;
 import lapyard.order.Slip;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
@@ -27,6 +28,7 @@ import lapyard.working.Quantity;
  */
 public record JobSheet(
         Garden garden,
+        GroundSheet ground,
         List<BedSheet> beds,
         List<PathSheet> paths,
         List<SectionCutting> cutting,

@@ -148,7 +148,7 @@ final class CatalogueReader {
         double spare = named.number("spare", 0, 0, 100, 1, "percent") / 100;
         List<Pack> packs = new ArrayList<>();
         for (Cursor size : named.objects("packs", "pack", 100)) {
-            double content = size.number("content", 1, 0.001, 1_000_000, 3, unit);
+            double content = size.number("content", 1, 0.001, 1_000_000, 5, unit);
             Pack pack = new Pack(size.text("name", packName(content, unit), 200), content, size.price("price"));
             size.refuseUnknown();
             if (packs.stream().anyMatch(other -> other.name().equals(pack.name()))) {
