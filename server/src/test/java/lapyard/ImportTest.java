@@ -41,8 +41,9 @@ class ImportTest {
             diagrams      : drawing geometry catalogue plan construction cutting sheets stages
             json          : job stages fill construction ground plan sheets cutting order catalogue geometry
             store         : json plan
-            rest          : store json job ground diagrams drawing plan catalogue cutting sheets order construction
-            cli           : rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
+            prints        : job diagrams drawing plan catalogue cutting sheets order construction
+            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction
+            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

@@ -17,8 +17,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import lapyard.cutting.Batches;
-import lapyard.diagrams.BenchOptions;
 import lapyard.drawing.Page;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
@@ -27,8 +25,9 @@ import lapyard.json.JobSheetJson;
 import lapyard.json.Reading;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
-import lapyard.rest.BenchPrint;
-import lapyard.rest.PlanPrint;
+import lapyard.prints.PlanPrint;
+import lapyard.prints.PrintAsk;
+import lapyard.prints.Prints;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -39,7 +38,8 @@ import picocli.CommandLine.Spec;
         name = "take-off",
         description = {
             "Everything about a garden into a folder: plan.svg plan.pdf plan.png slip.csv slip.json job-sheet.json",
-            "saw-day.pdf rolls.pdf, and each sheet of these as saw-day-01.svg, rolls-01.svg and so on.",
+            "sheets.pdf, the set of all sheets; each kind alone as saw-day.pdf, rolls.pdf and so on, and each of their pages as",
+            "saw-day-01.svg, rolls-01.svg and so on.",
             "Exit code 0: all is in, 1: something was left out, 2: refused, nothing written."
         },
         mixinStandardHelpOptions = true)
@@ -82,22 +82,18 @@ final class TakeOffCommand implements Callable<Integer> {
         JobSheet sheet = Job.prepare(read.garden());
         List<SawAdvice> advice = SawAdvice.of(sheet);
         Map<String, byte[]> files = new LinkedHashMap<>();
-        BenchOptions bench = BenchOptions.usual(read.garden().imperial()).stamped("", LocalDate.now().toString());
-        if (mono) {
-            bench = bench.inMono();
-        }
+        PrintAsk ask = new PrintAsk(
+                Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale),
+                longest == null ? OptionalDouble.empty() : OptionalDouble.of(longest), OptionalDouble.of(minutesACut),
+                OptionalDouble.of(minutesASetting), "", LocalDate.now().toString(), Optional.empty());
         progress("drawing the plan");
         try {
-            OptionalInt oneTo = scale == null ? OptionalInt.empty() : OptionalInt.of(scale);
-            Page plan = PlanPrint.page(sheet, Optional.ofNullable(paper), oneTo, mono, "", LocalDate.now().toString());
+            Page plan = PlanPrint.page(sheet, ask);
             for (String format : List.of("svg", "pdf", "png")) {
                 files.put("plan." + format, PlanPrint.file(plan, format));
             }
-            progress("drawing the sheets for the bench");
-            files.putAll(BenchPrint.files("saw-day", BenchPrint.sawDay(
-                    sheet, advice, new Batches.Rates(minutesACut, minutesASetting),
-                    longest == null ? OptionalDouble.empty() : OptionalDouble.of(longest), bench)));
-            files.putAll(BenchPrint.files("rolls", BenchPrint.rolls(sheet, bench)));
+            progress("drawing the sheets");
+            files.putAll(Prints.takeOff(sheet, ask));
         } catch (IllegalArgumentException e) {
             throw new Refusal(e.getMessage());
         }
@@ -156,7 +152,7 @@ final class TakeOffCommand implements Callable<Integer> {
         try (Stream<Path> there = Files.list(folder)) {
             for (Path file : there.toList()) {
                 String name = file.getFileName().toString();
-                if (name.matches("(saw-day|rolls)-[0-9]{2,}\\.svg") && !written.contains(name)) {
+                if (name.matches("(" + String.join("|", Prints.names()) + ")-[0-9]{2,}\\.svg") && !written.contains(name)) {
                     Files.delete(file);
                 }
             }

@@ -9,20 +9,63 @@ import java.util.OptionalInt;
  * sum of lengths + kerf x (pieces - 1) is at most board - 2 x end trim.
  *
  * @param keepOffcutMm remainders from this length on are worth racking
+ * @param retrimMm     cut off the end of an offcut each time that a later stage takes it up again, kerf included
  */
 public record CuttingProblem(
-        String name, double kerfMm, double endTrimMm, double keepOffcutMm, List<Stock> stock, List<Demand> pieces) {
+        String name,
+        double kerfMm,
+        double endTrimMm,
+        double keepOffcutMm,
+        double retrimMm,
+        List<Stock> stock,
+        List<Demand> pieces) {
     public CuttingProblem {
         stock = List.copyOf(stock);
         pieces = List.copyOf(pieces);
     }
 
+    /** Offcuts are taken up again as they lie. */
+    public CuttingProblem(
+            String name, double kerfMm, double endTrimMm, double keepOffcutMm, List<Stock> stock, List<Demand> pieces) {
+        this(name, kerfMm, endTrimMm, keepOffcutMm, 0, stock, pieces);
+    }
+
+    /** The same saw for other boards and pieces. */
+    public CuttingProblem with(List<Stock> otherStock, List<Demand> otherPieces) {
+        return new CuttingProblem(name, kerfMm, endTrimMm, keepOffcutMm, retrimMm, otherStock, otherPieces);
+    }
+
     /**
-     * @param price     a board, in money; 1 where only boards are counted
+     * @param price     what it costs to have a board, in money; 1 where only boards are counted
      * @param available how many there are; empty for as many as wanted
      * @param goodFace  whether a seen piece may be cut from it
+     * @param salvage   what a board on hand would be worth if it were kept whole, in money; it counts as cost where the
+     *     board is opened, so no board is burned to save less than it is worth
+     * @param sawnEnd   whether its first end is a fresh cut, so that only the far end is trimmed
      */
-    public record Stock(String id, double lengthMm, BigDecimal price, OptionalInt available, boolean goodFace) {}
+    public record Stock(
+            String id,
+            double lengthMm,
+            BigDecimal price,
+            OptionalInt available,
+            boolean goodFace,
+            BigDecimal salvage,
+            boolean sawnEnd) {
+        /** A board that is worth nothing kept and is trimmed at both ends. */
+        public Stock(String id, double lengthMm, BigDecimal price, OptionalInt available, boolean goodFace) {
+            this(id, lengthMm, price, available, goodFace, BigDecimal.ZERO, false);
+        }
+
+        /** The same board, so many of them. */
+        public Stock with(int there) {
+            return new Stock(id, lengthMm, price, OptionalInt.of(there), goodFace, salvage, sawnEnd);
+        }
+
+        /** Price and salvage value together. */
+        public BigDecimal worth() {
+            return price.add(salvage);
+        }
+    }
 
     /**
      * @param stage    a board bought for stage k is cut for k or later stages; an offcut serves the stage that made it or later

@@ -7,7 +7,8 @@ import java.util.List;
  * A cutting plan. {@code lowerBound} is proved in exact arithmetic and never above the true optimum;
  * {@code proven} only where it equals {@code cost}.
  *
- * @param cost     exact, not rounded
+ * @param cost     prices and salvage values of the boards opened, exact, not rounded
+ * @param salvage  the part of {@code cost} that boards on hand would have been worth kept: nobody pays it
  * @param seconds  of this problem alone
  * @param plan     boards to cut, equal ones on one line
  * @param unplaced pieces that no board can hold, each with its reason
@@ -15,6 +16,7 @@ import java.util.List;
 public record CuttingResult(
         String name,
         BigDecimal cost,
+        BigDecimal salvage,
         int boards,
         BigDecimal lowerBound,
         boolean proven,
@@ -24,6 +26,16 @@ public record CuttingResult(
     public CuttingResult {
         plan = List.copyOf(plan);
         unplaced = List.copyOf(unplaced);
+    }
+
+    /** What the boards of the plan cost to have: cost less the worth of what is on hand anyway. */
+    public BigDecimal paid() {
+        return cost.subtract(salvage);
+    }
+
+    /** The same plan with its boards and pieces under other names. */
+    public CuttingResult renamed(List<BoardLine> lines, List<Unplaced> left) {
+        return new CuttingResult(name, cost, salvage, boards, lowerBound, proven, seconds, lines, left);
     }
 
     /**

@@ -24,7 +24,7 @@ public final class CuttingSolver {
         List<CuttingResult.Unplaced> unplaced = new ArrayList<>(intake.unplaced());
         if (intake.nothingToCut()) {
             return new CuttingResult(
-                    problem.name(), BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced);
+                    problem.name(), BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced);
         }
         WholeProblem whole = intake.whole();
         Search search = new Search(whole, null, effort, budget);
@@ -53,6 +53,6 @@ public final class CuttingSolver {
         BigDecimal bound = proven ? lines.cost() : whole.money(least);
         int boards = Math.toIntExact(solution.boards());
         return new CuttingResult(
-                problem.name(), lines.cost(), boards, bound, proven, budget.seconds(), lines.lines(), unplaced);
+                problem.name(), lines.cost(), lines.salvage(), boards, bound, proven, budget.seconds(), lines.lines(), unplaced);
     }
 }

@@ -35,7 +35,7 @@ final class Intake {
         for (var stock : problem.stock()) {
             require(ids.add(stock.id()), "board " + stock.id() + " stands twice in the stock: give each its own id");
             checkStock(stock);
-            long usable = roundDown(stock.lengthMm()) - 2 * trim;
+            long usable = roundDown(stock.lengthMm()) - (stock.sawnEnd() ? 1 : 2) * trim;
             usableMicrons.put(stock, usable);
             if (usable > 0 && stock.available().orElse(1) > 0) boards.add(stock);
         }
@@ -89,16 +89,18 @@ final class Intake {
 
     private void checkStock(CuttingProblem.Stock stock) {
         measure("board " + stock.id(), stock.lengthMm(), false);
-        require(
-                stock.price() != null && stock.price().signum() >= 0,
-                "board " + stock.id() + ": price must be 0 or more, was " + stock.price());
-        BigDecimal price = stock.price().stripTrailingZeros();
-        require(
-                price.scale() <= 6 && price.precision() - price.scale() <= 9,
-                "board " + stock.id() + ": price must be under 1000000000 with at most 6 decimals, was "
-                        + stock.price());
+        checkMoney("board " + stock.id() + ": price", stock.price());
+        checkMoney("board " + stock.id() + ": salvage value", stock.salvage());
         int there = stock.available().orElse(0);
         require(there >= 0, "board " + stock.id() + ": available must be 0 or more, was " + there);
+    }
+
+    private static void checkMoney(String what, BigDecimal money) {
+        require(money != null && money.signum() >= 0, what + " must be 0 or more, was " + money);
+        BigDecimal exact = money.stripTrailingZeros();
+        require(
+                exact.scale() <= 6 && exact.precision() - exact.scale() <= 9,
+                what + " must be under 1000000000 with at most 6 decimals, was " + money);
     }
 
     private String whyNot(CuttingProblem.Demand piece, long microns, long total) {

@@ -88,8 +88,6 @@ public final class NearMisses {
             double length = piece.lengthMm() == lengthMm ? lengthMm - byMm : piece.lengthMm();
             pieces.add(new CuttingProblem.Demand(piece.id(), length, piece.count(), piece.stage(), piece.goodFace()));
         }
-        CuttingProblem shorter = new CuttingProblem(
-                problem.name(), problem.kerfMm(), problem.endTrimMm(), problem.keepOffcutMm(), problem.stock(), pieces);
-        return CuttingSolver.solve(shorter, effort);
+        return CuttingSolver.solve(problem.with(problem.stock(), pieces), effort);
     }
 }

@@ -22,6 +22,7 @@ final class PlanLines {
     private final List<CuttingResult.BoardLine> lines = new ArrayList<>();
     private final Map<CuttingResult.BoardLine, Integer> firstStage = new HashMap<>();
     private BigDecimal cost = BigDecimal.ZERO;
+    private BigDecimal salvage = BigDecimal.ZERO;
 
     private static final class Lot<T> {
         final T of;
@@ -67,6 +68,11 @@ final class PlanLines {
     /** Exact, with the decimals that the prices were given in. */
     BigDecimal cost() {
         return cost;
+    }
+
+    /** The part of the cost that is the worth of boards on hand. */
+    BigDecimal salvage() {
+        return salvage;
     }
 
     /** What no board was left for, once every line stands. */
@@ -143,7 +149,8 @@ final class PlanLines {
         var line = new CuttingResult.BoardLine(board.id(), times, ids, lengths, room / 1000.0);
         lines.add(line);
         firstStage.put(line, cut.get(0).stage());
-        cost = cost.add(board.price().multiply(BigDecimal.valueOf(times)));
+        cost = cost.add(board.worth().multiply(BigDecimal.valueOf(times)));
+        salvage = salvage.add(board.salvage().multiply(BigDecimal.valueOf(times)));
     }
 
     private List<CuttingResult.BoardLine> merged() {

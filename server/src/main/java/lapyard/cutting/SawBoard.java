@@ -63,15 +63,15 @@ public record SawBoard(int number, String stock, double lengthMm, double trimMm,
      */
     public static List<SawBoard> of(
             CuttingProblem problem, List<CuttingResult.BoardLine> plan, ToIntFunction<String> stageOf) {
-        Map<String, Double> lengths = new HashMap<>();
-        problem.stock().forEach(stock -> lengths.put(stock.id(), stock.lengthMm()));
+        Map<String, CuttingProblem.Stock> stocks = new HashMap<>();
+        problem.stock().forEach(stock -> stocks.put(stock.id(), stock));
         List<SawBoard> boards = new ArrayList<>();
         for (CuttingResult.BoardLine line : plan) {
-            Double length = lengths.get(line.stock());
-            if (length == null) {
+            CuttingProblem.Stock stock = stocks.get(line.stock());
+            if (stock == null) {
                 throw new IllegalArgumentException("the plan cuts a board " + line.stock() + " that is not in the stock");
             }
-            SawBoard board = laidOut(problem, line, length, stageOf);
+            SawBoard board = laidOut(problem, line, stock, stageOf);
             for (int i = 0; i < line.count(); i++) {
                 boards.add(board);
             }
@@ -93,8 +93,10 @@ public record SawBoard(int number, String stock, double lengthMm, double trimMm,
     }
 
     private static SawBoard laidOut(
-            CuttingProblem problem, CuttingResult.BoardLine line, double length, ToIntFunction<String> stageOf) {
+            CuttingProblem problem, CuttingResult.BoardLine line, CuttingProblem.Stock stock, ToIntFunction<String> stageOf) {
         record Wanted(String mark, double lengthMm, int stage) {}
+        double length = stock.lengthMm();
+        double trim = stock.sawnEnd() ? 0 : problem.endTrimMm();
         List<Wanted> wanted = new ArrayList<>();
         for (int i = 0; i < line.pieces().size(); i++) {
             String mark = line.pieces().get(i);
@@ -103,8 +105,13 @@ public record SawBoard(int number, String stock, double lengthMm, double trimMm,
         wanted.sort(Comparator.comparingInt(Wanted::stage)
                 .thenComparing(Comparator.comparingDouble(Wanted::lengthMm).reversed()));
         List<Cut> cuts = new ArrayList<>();
-        double from = problem.endTrimMm();
+        double from = trim;
+        int stage = wanted.isEmpty() ? 0 : wanted.get(0).stage();
         for (Wanted piece : wanted) {
+            if (piece.stage() != stage) {
+                from = thousandth(from + problem.retrimMm());
+                stage = piece.stage();
+            }
             double to = thousandth(from + piece.lengthMm());
             cuts.add(new Cut(piece.mark(), piece.lengthMm(), piece.stage(), from, to));
             from = thousandth(to + problem.kerfMm());
@@ -114,7 +121,7 @@ public record SawBoard(int number, String stock, double lengthMm, double trimMm,
             throw new IllegalArgumentException("board " + line.stock() + " of " + length + " mm is cut to " + end
                     + " mm and has " + problem.endTrimMm() + " mm to trim");
         }
-        return new SawBoard(0, line.stock(), length, problem.endTrimMm(), cuts, Math.max(0, thousandth(length - from)));
+        return new SawBoard(0, line.stock(), length, trim, cuts, Math.max(0, thousandth(length - from)));
     }
 
     private static int byOpening(SawBoard a, SawBoard b) {

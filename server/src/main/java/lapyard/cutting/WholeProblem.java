@@ -92,7 +92,7 @@ final class WholeProblem {
             int capacityHere = (int) Math.min(Integer.MAX_VALUE, (usable.get(board) + kerf) / micronsAUnit);
             BoardKind kind = new BoardKind(
                     capacityHere,
-                    board.price().stripTrailingZeros(),
+                    board.worth().stripTrailingZeros(),
                     board.available().isPresent(),
                     board.goodFace());
             boardKinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(board);

@@ -131,8 +131,7 @@ final class Bearers {
                 strips.add(new CuttingResult.BoardLine(line.stock(), 1, ids, line.lengthsMm(), line.leftMm()));
             }
         }
-        return new CuttingResult(result.name(), result.cost(), result.boards(), result.lowerBound(), result.proven(),
-                result.seconds(), strips, result.unplaced());
+        return result.renamed(strips, result.unplaced());
     }
 
     private static Map<Double, Integer> strips(List<BedWork> beds) {

@@ -94,6 +94,14 @@ public record JobSheet(
                     ways);
         }
 
+        /** The same job with each piece under its own mark, as {@link lapyard.cutting.Replan} is told of them. */
+        public CuttingProblem byMark() {
+            return problem.with(problem.stock(), problem.pieces().stream()
+                    .flatMap(demand -> marks.get(demand.id()).stream()
+                            .map(mark -> new CuttingProblem.Demand(mark, demand.lengthMm(), 1, demand.stage(), demand.goodFace())))
+                    .toList());
+        }
+
         public SawWork {
             marks = Map.copyOf(marks);
             boards = List.copyOf(boards);

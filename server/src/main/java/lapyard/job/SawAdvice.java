@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.TreeMap;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
@@ -74,23 +73,15 @@ public record SawAdvice(String section, Way weekendByWeekend, List<NearMiss> nea
         Map<String, Integer> used = new HashMap<>();
         for (List<Demand> pieces : byWeekend.values()) {
             List<Stock> left = problem.stock().stream()
-                    .map(stock -> stock.available().isEmpty() ? stock : less(stock, used.getOrDefault(stock.id(), 0)))
+                    .map(stock -> stock.available().isEmpty() ? stock : stock.with(stock.available().getAsInt() - used.getOrDefault(stock.id(), 0)))
                     .filter(stock -> stock.available().orElse(1) > 0)
                     .toList();
-            CuttingResult own = CuttingSolver.solve(
-                    new CuttingProblem(
-                            problem.name(), problem.kerfMm(), problem.endTrimMm(), problem.keepOffcutMm(), left, pieces),
-                    Effort.QUICK);
+            CuttingResult own = CuttingSolver.solve(problem.with(left, pieces), Effort.QUICK);
             own.plan().forEach(line -> used.merge(line.stock(), line.count(), Integer::sum));
             cost = cost.add(own.cost());
             boards += own.boards();
         }
         return new Way("weekend by weekend", boards, priced(cutting) ? Optional.of(cost) : Optional.empty());
-    }
-
-    private static Stock less(Stock stock, int used) {
-        return new Stock(
-                stock.id(), stock.lengthMm(), stock.price(), OptionalInt.of(stock.available().getAsInt() - used), stock.goodFace());
     }
 
     private static boolean priced(SectionCutting cutting) {

@@ -106,7 +106,7 @@ final class Timber {
         for (BedWork bed : beds) {
             List<Stock> rackLeft = rack.stream()
                     .filter(board -> left.get(board.id()) > 0)
-                    .map(board -> new Stock(board.id(), board.lengthMm(), board.price(), OptionalInt.of(left.get(board.id())), board.goodFace()))
+                    .map(board -> board.with(left.get(board.id())))
                     .toList();
             CuttingProblem own = problem(garden.saw(), section.id(), bought, rackLeft, wanted(List.of(bed), graded));
             CuttingResult single = known.computeIfAbsent(own, job -> CuttingSolver.solve(job, Effort.QUICK));
@@ -220,8 +220,7 @@ final class Timber {
                 unplaced.add(new Unplaced(waiting.get(one.id()).pop().mark(), one.lengthMm(), 1, one.why()));
             }
         }
-        return new CuttingResult(result.name(), result.cost(), result.boards(), result.lowerBound(), result.proven(),
-                result.seconds(), boards, unplaced);
+        return result.renamed(boards, unplaced);
     }
 
     List<SectionCutting> cuttings() {

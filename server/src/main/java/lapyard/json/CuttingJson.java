@@ -16,8 +16,8 @@ import lapyard.cutting.CuttingResult;
 
 /** The wire form of a cutting problem and of its plan. Lengths in millimetres. */
 public final class CuttingJson {
-    private static final Set<String> PROBLEM = Set.of("name", "kerf", "endTrim", "keepOffcut", "stock", "pieces");
-    private static final Set<String> STOCK = Set.of("id", "length", "price", "available", "goodFace");
+    private static final Set<String> PROBLEM = Set.of("name", "kerf", "endTrim", "keepOffcut", "retrim", "stock", "pieces", "sawn");
+    private static final Set<String> STOCK = Set.of("id", "length", "price", "available", "goodFace", "salvage", "sawnEnd");
     private static final Set<String> PIECE = Set.of("id", "length", "count", "stage", "goodFace");
     private static final double KEEP_OFFCUT_MM = 300;
     private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
@@ -25,8 +25,8 @@ public final class CuttingJson {
     private CuttingJson() {}
 
     /**
-     * Absent: name empty, kerf and end trim 0, least offcut 300, price 1 a board, as many boards as wanted, a good
-     * face on every board, count 1, stage 1, any face for a piece.
+     * Absent: name empty, kerf, end trim and retrim 0, least offcut 300, price 1 a board, as many boards as wanted, a good
+     * face on every board, salvage value 0, both ends to trim, count 1, stage 1, any face for a piece.
      *
      * @throws IllegalArgumentException for what cannot be read, naming the field, its value and what it may be
      */
@@ -41,15 +41,17 @@ public final class CuttingJson {
                 length(node, "", "kerf", 0.0, true),
                 length(node, "", "endTrim", 0.0, true),
                 length(node, "", "keepOffcut", KEEP_OFFCUT_MM, true),
+                length(node, "", "retrim", 0.0, true),
                 stock,
                 pieces);
     }
 
-    /** Cost and bound as exact decimals. */
+    /** Cost and bound as exact decimals; {@code salvage} stands there only where boards on hand are worth something. */
     public static ObjectNode write(CuttingResult result) {
         ObjectNode node = NODES.objectNode();
         node.put("name", result.name());
         node.set("cost", NODES.numberNode(result.cost()));
+        if (result.salvage().signum() > 0) node.set("salvage", NODES.numberNode(result.salvage()));
         node.put("boards", result.boards());
         node.set("lowerBound", NODES.numberNode(result.lowerBound()));
         node.put("proven", result.proven());
@@ -81,22 +83,25 @@ public final class CuttingJson {
     private static CuttingProblem.Stock stock(Entry entry) {
         JsonNode node = entry.node();
         known(entry.at(), node, STOCK);
-        BigDecimal price = BigDecimal.ONE;
-        if (node.has("price")) {
-            JsonNode given = node.get("price");
-            boolean fits = given.isNumber() && Double.isFinite(given.doubleValue()) && given.decimalValue().signum() >= 0;
-            require(fits, entry.at() + ".price must be a number, 0 or more, was " + given);
-            price = given.decimalValue();
-        }
         OptionalInt available = node.has("available")
                 ? OptionalInt.of(whole(node, entry.at(), "available", 0))
                 : OptionalInt.empty();
         return new CuttingProblem.Stock(
                 text(node, entry.at(), "id"),
                 length(node, entry.at(), "length", null, false),
-                price,
+                money(node, entry.at(), "price", BigDecimal.ONE),
                 available,
-                flag(node, entry.at(), "goodFace", true));
+                flag(node, entry.at(), "goodFace", true),
+                money(node, entry.at(), "salvage", BigDecimal.ZERO),
+                flag(node, entry.at(), "sawnEnd", false));
+    }
+
+    private static BigDecimal money(JsonNode node, String at, String field, BigDecimal otherwise) {
+        if (!node.has(field)) return otherwise;
+        JsonNode given = node.get(field);
+        boolean fits = given.isNumber() && Double.isFinite(given.doubleValue()) && given.decimalValue().signum() >= 0;
+        require(fits, at + "." + field + " must be a number, 0 or more, was " + given);
+        return given.decimalValue();
     }
 
     private static CuttingProblem.Demand piece(Entry entry) {
@@ -175,7 +180,7 @@ public final class CuttingJson {
         return text.length() <= 60 ? text : text.substring(0, 57) + "...";
     }
 
-    private static JsonNode millimetres(double mm) {
+    static JsonNode millimetres(double mm) {
         BigDecimal value = BigDecimal.valueOf(mm).stripTrailingZeros();
         return NODES.numberNode(value.scale() < 0 ? value.setScale(0) : value);
     }

@@ -1,7 +1,9 @@
 package lapyard.json;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
+import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingSolver;
 import lapyard.sheets.RollSolver;
 
@@ -10,13 +12,18 @@ public final class SolveLine {
     private SolveLine() {}
 
     /**
+     * A job, or what is left of one where {@code sawn} tells what has been done.
+     *
      * @param seconds at most so long
      * @throws IllegalArgumentException for a problem that can never make sense, naming the field and the amount
      */
     public static ObjectNode cutting(String text, double seconds) throws UnreadableDocument {
-        return CuttingJson.write(CuttingSolver.solve(
-                CuttingJson.read(DocumentText.parse(text)),
-                new lapyard.cutting.Effort(Long.MAX_VALUE, limit(seconds))));
+        JsonNode node = DocumentText.parse(text);
+        CuttingProblem problem = CuttingJson.read(node);
+        var effort = new lapyard.cutting.Effort(Long.MAX_VALUE, limit(seconds));
+        return node.has("sawn")
+                ? ReplanJson.solve(problem, node, effort)
+                : CuttingJson.write(CuttingSolver.solve(problem, effort));
     }
 
     /** As {@link #cutting}. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import lapyard.plan.Finding;
+import lapyard.prints.PrintAsk;
 
 /**
  * What computes behind the requests. Every method is a pure function of its arguments, safe for many threads, and
@@ -39,11 +40,14 @@ public interface Desk {
     byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText);
 
     /**
-     * The sheets for the saw bench or for the rolls.
+     * One kind of sheets, or the set of all.
      *
+     * @param name   as in {@link lapyard.prints.Prints}
+     * @param format {@code pdf} for all pages or {@code svg} for one
+     * @param page   the one where one is asked for, from 1
      * @throws Refused if there is no such page, the paper is unknown or the document holds a STOP
      */
-    byte[] bench(String document, BenchAsk ask);
+    byte[] print(String document, String name, String format, int page, PrintAsk ask);
 
     /**
      * The order as CSV.

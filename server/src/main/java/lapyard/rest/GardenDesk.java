@@ -21,6 +21,9 @@ import lapyard.json.SolveLine;
 import lapyard.json.UnreadableDocument;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
+import lapyard.prints.PlanPrint;
+import lapyard.prints.PrintAsk;
+import lapyard.prints.Prints;
 
 /** The desk of the real program: documents are read, job sheets prepared once each, and shown in their forms. */
 public final class GardenDesk implements Desk {
@@ -85,19 +88,19 @@ public final class GardenDesk implements Desk {
     public byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
         JobSheet sheet = sheet(document);
         try {
-            return PlanPrint.file(PlanPrint.page(sheet, paper, scale, false, revisionText, ""), format);
+            return PlanPrint.file(PlanPrint.page(sheet, PrintAsk.usual(revisionText, "").onPaper(paper).at(scale)), format);
         } catch (IllegalArgumentException e) {
             throw new Refused(List.of(Finding.stop("plan", e.getMessage(), null, "leave scale out for the largest that fits")));
         }
     }
 
     @Override
-    public byte[] bench(String document, BenchAsk ask) {
+    public byte[] print(String document, String name, String format, int page, PrintAsk ask) {
         JobSheet sheet = sheet(document);
         try {
-            return BenchPrint.file(BenchPrint.pages(sheet, ask), ask);
+            return Prints.file(Prints.pages(name, sheet, ask), format, page);
         } catch (IllegalArgumentException e) {
-            throw new Refused(List.of(Finding.stop(ask.sheets(), e.getMessage(), null, "leave the parameter out for what is usual")));
+            throw new Refused(List.of(Finding.stop(name, e.getMessage(), null, "leave the parameter out for what is usual")));
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
+import lapyard.prints.PrintAsk;
 
 /**
  * The desk's outputs, kept by the document's content hash, the least lately used dropped first. What several
@@ -46,8 +47,9 @@ final class Outputs {
         return keep(kind, document, () -> Output.of(desk.plan(document, format, scale, paper, revisionText)));
     }
 
-    Output bench(String document, BenchAsk ask) {
-        return keep("bench " + ask, document, () -> Output.of(desk.bench(document, ask)));
+    Output print(String document, String name, String format, int page, PrintAsk ask) {
+        String kind = "print " + name + " " + format + " " + page + " " + ask;
+        return keep(kind, document, () -> Output.of(desk.print(document, name, format, page, ask)));
     }
 
     Output slipCsv(String document) {

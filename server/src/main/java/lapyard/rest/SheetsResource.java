@@ -13,7 +13,10 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import lapyard.prints.PrintAsk;
+import lapyard.prints.Prints;
 import lapyard.store.Stored;
 
 /** What is made from one garden's current revision. */
@@ -76,15 +79,16 @@ public final class SheetsResource {
                 .build();
     }
 
-    /** The sheets for the bench: all as PDF or one as SVG; those of an older revision are stamped stale. */
+    /** Sheets of one kind, or the set of all: all pages as PDF or one as SVG; those of an older revision are stamped stale. */
     @GET
-    @Path("{sheets: saw-day|rolls}.{format: pdf|svg}")
-    public Response bench(
+    @Path("{sheets: [a-z-]+}.{format: pdf|svg}")
+    public Response print(
             @PathParam("id") String id,
             @PathParam("sheets") String sheets,
             @PathParam("format") String format,
             @QueryParam("page") String page,
             @QueryParam("paper") String paper,
+            @QueryParam("scale") String scale,
             @QueryParam("mono") String mono,
             @QueryParam("longest") String longest,
             @QueryParam("cut") String minutesACut,
@@ -92,6 +96,7 @@ public final class SheetsResource {
             @QueryParam("revision") String revision,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored newest = shelf.standing(id);
+        if (!Prints.known(sheets)) throw new Refusal(404, "there are no sheets " + sheets);
         OptionalInt wanted = Asked.number("revision", revision, 1, Integer.MAX_VALUE);
         Stored stored = wanted.isEmpty()
                 ? newest
@@ -102,19 +107,19 @@ public final class SheetsResource {
                 : Optional.of("made from revision " + stored.revision() + "; the garden is at revision " + newest.revision()
                         + ". Print again before you cut.");
         LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
-        BenchAsk ask = new BenchAsk(
-                sheets,
-                format,
-                Asked.number("page", page, 1, MOST_PAGES).orElse(1),
+        int number = Asked.number("page", page, 1, MOST_PAGES).orElse(1);
+        PrintAsk ask = new PrintAsk(
                 Asked.word("paper", paper),
                 Asked.flag("mono", mono),
-                Asked.number("longest", longest, 1, LONGEST_MM),
-                Asked.number("cut", minutesACut, 0, MOST_MINUTES),
-                Asked.number("setting", minutesASetting, 0, MOST_MINUTES),
+                Asked.number("scale", scale, 1, SMALLEST_SCALE),
+                decimal(Asked.number("longest", longest, 1, LONGEST_MM)),
+                decimal(Asked.number("cut", minutesACut, 0, MOST_MINUTES)),
+                decimal(Asked.number("setting", minutesASetting, 0, MOST_MINUTES)),
                 "revision " + stored.revision() + ", " + day,
+                "",
                 stale);
-        String name = file(stored, sheets + (format.equals("svg") ? "-" + ask.page() : "") + "." + format);
-        return answer(outputs.bench(stored.document(), ask), DRAWN.get(format), have)
+        String name = file(stored, sheets + (format.equals("svg") ? "-" + number : "") + "." + format);
+        return answer(outputs.print(stored.document(), sheets, format, number, ask), DRAWN.get(format), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"")
                 .build();
     }
@@ -126,6 +131,10 @@ public final class SheetsResource {
         return answer(outputs.slipCsv(stored.document()), "text/csv; charset=utf-8", have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "slip.csv") + "\"")
                 .build();
+    }
+
+    private static OptionalDouble decimal(OptionalInt number) {
+        return number.isPresent() ? OptionalDouble.of(number.getAsInt()) : OptionalDouble.empty();
     }
 
     private static String file(Stored stored, String ending) {

@@ -4,14 +4,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.plan.Garden;
-import lapyard.rest.PlanPrint;
+import lapyard.prints.PlanPrint;
+import lapyard.prints.PrintAsk;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -92,6 +92,6 @@ public class JobSheetBench {
 
     @Benchmark
     public byte[] planSvgOfTwoHundredBeds() {
-        return PlanPrint.file(PlanPrint.page(sheetOfTwoHundred, Optional.of("A1"), OptionalInt.empty(), false, "", ""), "svg");
+        return PlanPrint.file(PlanPrint.page(sheetOfTwoHundred, PrintAsk.usual("", "").onPaper(Optional.of("A1"))), "svg");
     }
 }

@@ -23,6 +23,7 @@ public final class PlanChecker {
         Map<String, Long> cut = new HashMap<>();
         Map<String, Long> opened = new HashMap<>();
         BigDecimal cost = BigDecimal.ZERO;
+        BigDecimal salvage = BigDecimal.ZERO;
         long boards = 0;
         String name = problem.name();
         for (var line : result.plan()) {
@@ -33,8 +34,9 @@ public final class PlanChecker {
             assertTrue(board != null, name + ": unknown board " + line.stock());
             opened.merge(board.id(), (long) line.count(), Long::sum);
             cost = cost.add(board.price().multiply(BigDecimal.valueOf(line.count())));
+            salvage = salvage.add(board.salvage().multiply(BigDecimal.valueOf(line.count())));
             boards += line.count();
-            BigDecimal room = mm(board.lengthMm()).subtract(mm(problem.endTrimMm()).multiply(BigDecimal.valueOf(2)));
+            BigDecimal room = mm(board.lengthMm()).subtract(mm(problem.endTrimMm()).multiply(BigDecimal.valueOf(board.sawnEnd() ? 1 : 2)));
             int stage = Integer.MIN_VALUE;
             for (int i = 0; i < line.pieces().size(); i++) {
                 var piece = demand.get(line.pieces().get(i));
@@ -42,6 +44,7 @@ public final class PlanChecker {
                 assertEquals(piece.lengthMm(), line.lengthsMm().get(i), name + ": length of " + piece.id());
                 assertTrue(piece.stage() >= stage, name + ": " + piece.id() + " is cut after a later stage");
                 assertTrue(!piece.goodFace() || board.goodFace(), name + ": " + piece.id() + " needs a good face");
+                if (i > 0 && piece.stage() > stage) room = room.subtract(mm(problem.retrimMm()));
                 stage = piece.stage();
                 cut.merge(piece.id(), (long) line.count(), Long::sum);
                 room = room.subtract(mm(piece.lengthMm()));
@@ -64,6 +67,9 @@ public final class PlanChecker {
             var available = stock.get(id).available();
             assertTrue(available.isEmpty() || n <= available.getAsInt(), name + ": " + n + " of " + id);
         });
+        assertEquals(0, salvage.compareTo(result.salvage()), name + ": salvage is " + salvage);
+        assertEquals(0, cost.compareTo(result.paid()), name + ": paid is " + cost + " not " + result.paid());
+        cost = cost.add(salvage);
         assertEquals(0, cost.compareTo(result.cost()), name + ": cost is " + cost + " not " + result.cost());
         assertEquals(boards, result.boards(), name + ": boards");
         assertTrue(result.lowerBound().compareTo(cost) <= 0, name + ": bound above cost");

@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
+import lapyard.prints.PrintAsk;
 
 /** A small desk that knows widths and depths: enough to see what the server does with what a desk says. */
 public final class SizesDesk implements Desk {
@@ -80,11 +81,11 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
-    public byte[] bench(String document, BenchAsk ask) {
+    public byte[] print(String document, String name, String format, int page, PrintAsk ask) {
         int beds = read(document).path("beds").size();
-        if (ask.page() > beds)
-            throw new Refused(List.of(Finding.stop(ask.sheets(), "there are " + beds + " sheets", null, "ask for one of them")));
-        return (ask.sheets() + " " + ask.stale().orElse("fresh") + " " + ask.revisionText()).getBytes(StandardCharsets.UTF_8);
+        if (page > beds)
+            throw new Refused(List.of(Finding.stop(name, "there are " + beds + " sheets", null, "ask for one of them")));
+        return (name + " " + ask.stale().orElse("fresh") + " " + ask.revision()).getBytes(StandardCharsets.UTF_8);
     }
 
     @Override

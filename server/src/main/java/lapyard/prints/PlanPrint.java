@@ -1,10 +1,8 @@
-package lapyard.rest;
+package lapyard.prints;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 import lapyard.diagrams.PathCover;
 import lapyard.diagrams.PlanDrawing;
 import lapyard.diagrams.PlanOptions;
@@ -23,22 +21,16 @@ public final class PlanPrint {
 
     private PlanPrint() {}
 
-    /**
-     * @param paper    a paper's name; empty for A3, or Tabloid for a garden in feet and inches
-     * @param scale    50 for 1:50; empty for the largest that fits
-     * @param revision as stamped, empty for none
-     * @param date     as it shall be read, empty for none
-     * @throws IllegalArgumentException for a paper or scale that is not known, or a garden that does not fit
-     */
-    public static Page page(JobSheet sheet, Optional<String> paper, OptionalInt scale, boolean mono, String revision, String date) {
-        PlanOptions options = PlanOptions.usual(sheet.garden().imperial()).stamped(revision, date);
-        if (paper.isPresent()) {
-            options = options.on(Paper.named(paper.get()));
+    /** @throws IllegalArgumentException for a paper or scale that is not known, or a garden that does not fit */
+    public static Page page(JobSheet sheet, PrintAsk ask) {
+        PlanOptions options = PlanOptions.usual(sheet.garden().imperial()).stamped(ask.revision(), ask.date());
+        if (ask.paper().isPresent()) {
+            options = options.on(Paper.named(ask.paper().get()));
         }
-        if (scale.isPresent()) {
-            options = options.at(new Scale(scale.getAsInt()));
+        if (ask.scale().isPresent()) {
+            options = options.at(new Scale(ask.scale().getAsInt()));
         }
-        if (mono) {
+        if (ask.mono()) {
             options = options.inMono();
         }
         List<PathCover> covers = new ArrayList<>();

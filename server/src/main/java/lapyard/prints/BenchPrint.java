@@ -1,12 +1,9 @@
-package lapyard.rest;
+package lapyard.prints;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,9 +15,6 @@ import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.RollSheets;
 import lapyard.diagrams.SawDay;
 import lapyard.drawing.Page;
-import lapyard.drawing.Paper;
-import lapyard.drawing.PdfWriter;
-import lapyard.drawing.SvgWriter;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
@@ -29,61 +23,21 @@ import lapyard.plan.Garden;
 import org.joda.money.CurrencyUnit;
 
 /** The sheets for the bench, made of a job sheet. */
-public final class BenchPrint {
+final class BenchPrint {
     private BenchPrint() {}
 
-    /** @throws IllegalArgumentException for a paper that is not known */
-    static List<Page> pages(JobSheet sheet, BenchAsk ask) {
-        BenchOptions options = BenchOptions.usual(sheet.garden().imperial()).stamped(ask.revisionText(), "");
-        if (ask.paper().isPresent()) {
-            options = options.on(Paper.named(ask.paper().get()));
-        }
-        if (ask.mono()) {
-            options = options.inMono();
-        }
-        if (ask.stale().isPresent()) {
-            options = options.stale(ask.stale().get());
-        }
-        if (ask.sheets().equals(BenchAsk.ROLLS)) {
-            return rolls(sheet, options);
-        }
+    static List<Page> sawDay(JobSheet sheet, PrintAsk ask) {
         Batches.Rates usual = Batches.Rates.USUAL;
         Batches.Rates rates = new Batches.Rates(
-                ask.minutesACut().isPresent() ? ask.minutesACut().getAsInt() : usual.minutesACut(),
-                ask.minutesASetting().isPresent() ? ask.minutesASetting().getAsInt() : usual.minutesASetting());
-        OptionalDouble longest =
-                ask.longestMm().isPresent() ? OptionalDouble.of(ask.longestMm().getAsInt()) : OptionalDouble.empty();
-        return sawDay(sheet, SawAdvice.of(sheet), rates, longest, options);
+                ask.minutesACut().orElse(usual.minutesACut()), ask.minutesASetting().orElse(usual.minutesASetting()));
+        return sawDay(sheet, SawAdvice.of(sheet), rates, ask.longestMm(), ask.bench(sheet.garden().imperial()));
     }
 
-    /** @throws IllegalArgumentException for a page that is not there, naming how many there are */
-    static byte[] file(List<Page> pages, BenchAsk ask) {
-        if (ask.format().equals("pdf")) {
-            return PdfWriter.write(pages);
-        }
-        if (ask.page() > pages.size()) {
-            throw new IllegalArgumentException("there is no sheet " + ask.page() + ": there are 1 to " + pages.size());
-        }
-        return SvgWriter.write(pages.get(ask.page() - 1)).getBytes(StandardCharsets.UTF_8);
+    static List<Page> rolls(JobSheet sheet, PrintAsk ask) {
+        return rolls(sheet, ask.bench(sheet.garden().imperial()));
     }
 
-    /** All sheets as files: NAME.pdf and NAME-01.svg, NAME-02.svg and so on. */
-    public static Map<String, byte[]> files(String name, List<Page> pages) {
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(name + ".pdf", PdfWriter.write(pages));
-        for (int i = 0; i < pages.size(); i++) {
-            String svg = SvgWriter.write(pages.get(i));
-            files.put(String.format(Locale.ROOT, "%s-%02d.svg", name, i + 1), svg.getBytes(StandardCharsets.UTF_8));
-        }
-        return files;
-    }
-
-    /**
-     * @param advice    of the same sheet; empty to leave it off
-     * @param rates     minutes a cut and a setting
-     * @param longestMm the longest part that can be carried in; empty for no cuts at the merchant
-     */
-    public static List<Page> sawDay(
+    private static List<Page> sawDay(
             JobSheet sheet, List<SawAdvice> advice, Batches.Rates rates, OptionalDouble longestMm, BenchOptions options) {
         Garden garden = sheet.garden();
         Map<String, SawAdvice> bySection = new TreeMap<>();
@@ -107,7 +61,7 @@ public final class BenchPrint {
                 sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works, longestMm, options);
     }
 
-    public static List<Page> rolls(JobSheet sheet, BenchOptions options) {
+    private static List<Page> rolls(JobSheet sheet, BenchOptions options) {
         Garden garden = sheet.garden();
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
         List<RollSheets.Material> materials = new ArrayList<>();

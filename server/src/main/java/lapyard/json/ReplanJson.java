@@ -1,0 +1,100 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingResult;
+import lapyard.cutting.Effort;
+import lapyard.cutting.Replan;
+import lapyard.cutting.Sawn;
+
+/** The wire form of what has been sawn so far, and of the plan for the rest. Lengths in millimetres. */
+final class ReplanJson {
+    private static final Set<String> SAWN =
+            Set.of("board", "stock", "count", "opened", "cut", "spoiled", "lost", "left");
+    private static final int MOST_BOARDS = 100_000;
+
+    private ReplanJson() {}
+
+    /**
+     * @throws IllegalArgumentException for what cannot be read or cannot be true, naming the board and the amount
+     */
+    static ObjectNode solve(CuttingProblem problem, JsonNode node, Effort effort) {
+        Replan replan = Replan.of(problem, sawn(node), effort);
+        if (replan instanceof Replan.Refused refused) {
+            throw new IllegalArgumentException(refused.stops().stream()
+                    .map(stop -> stop.text() + "; " + String.join(", or ", stop.ways()))
+                    .collect(Collectors.joining("; ")));
+        }
+        return write((Replan.Planned) replan);
+    }
+
+    /** Absent: count 1, nothing cut, spoiled or lost; opened where something was cut or spoiled. */
+    static List<Sawn> sawn(JsonNode problem) {
+        List<Sawn> all = new ArrayList<>();
+        for (CuttingJson.Entry entry : CuttingJson.entries(problem, "sawn")) {
+            JsonNode node = entry.node();
+            String at = entry.at();
+            CuttingJson.known(at, node, SAWN);
+            String board = CuttingJson.text(node, at, "board");
+            List<String> cut = ids(node, at, "cut");
+            List<String> spoiled = ids(node, at, "spoiled");
+            int count = node.has("count") ? CuttingJson.whole(node, at, "count", 1) : 1;
+            CuttingJson.require(
+                    all.size() + (long) count <= MOST_BOARDS,
+                    at + ".count makes more than " + MOST_BOARDS + " boards, was " + count);
+            for (int i = 1; i <= count; i++) {
+                all.add(new Sawn(
+                        count == 1 ? board : board + "." + i,
+                        CuttingJson.text(node, at, "stock"),
+                        CuttingJson.flag(node, at, "opened", !cut.isEmpty() || !spoiled.isEmpty()),
+                        cut,
+                        spoiled,
+                        CuttingJson.length(node, at, "lost", 0.0, true),
+                        node.has("left")
+                                ? OptionalDouble.of(CuttingJson.length(node, at, "left", null, true))
+                                : OptionalDouble.empty()));
+            }
+        }
+        return all;
+    }
+
+    private static List<String> ids(JsonNode node, String at, String field) {
+        List<String> ids = new ArrayList<>();
+        if (!node.has(field)) return ids;
+        JsonNode list = node.get(field);
+        CuttingJson.require(list.isArray(), at + "." + field + " must be a list, was " + CuttingJson.shown(list));
+        for (JsonNode id : list) {
+            CuttingJson.require(
+                    id.isTextual(), at + "." + field + " must list ids of pieces, was " + CuttingJson.shown(id));
+            ids.add(id.textValue());
+        }
+        return ids;
+    }
+
+    private static ObjectNode write(Replan.Planned planned) {
+        ObjectNode node = CuttingJson.write(planned.result());
+        ObjectNode rest = node.putObject("rest");
+        rest.put("cut", planned.cut());
+        rest.put("wanted", planned.wanted());
+        rest.set("needed", CuttingJson.millimetres(planned.neededMm()));
+        rest.set("there", CuttingJson.millimetres(planned.thereMm()));
+        rest.put("fit", planned.fit());
+        ArrayNode lacking = rest.putArray("lacking");
+        for (CuttingResult.Unplaced piece : planned.lacking()) {
+            ObjectNode one = lacking.addObject();
+            one.put("id", piece.id());
+            one.set("length", CuttingJson.millimetres(piece.lengthMm()));
+            one.put("count", piece.count());
+        }
+        ObjectNode buy = rest.putObject("buy");
+        planned.buy().forEach(buy::put);
+        return node;
+    }
+}

@@ -1,0 +1,15 @@
+package lapyard.prints;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import lapyard.drawing.Page;
+import lapyard.job.JobSheet;
+
+/**
+ * A kind of sheet.
+ *
+ * @param name  as in file names and addresses: small letters and hyphens
+ * @param title as in the contents of the set
+ * @param pages one or more; throws {@link CannotPrint} where the garden has not what they show
+ */
+public record Print(String name, String title, BiFunction<JobSheet, PrintAsk, List<Page>> pages) {}

@@ -1,0 +1,61 @@
+package lapyard.prints;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import lapyard.diagrams.BenchOptions;
+import lapyard.drawing.Paper;
+
+/**
+ * How sheets are to be printed. What a kind of sheet has no use for it passes over.
+ *
+ * @param paper           a paper's name, not checked yet; empty for what is usual for the kind of sheet
+ * @param mono            black on white, without fills
+ * @param scale           50 for 1:50, of the plan; empty for the largest that fits
+ * @param longestMm       the longest part that can be carried in; empty where the merchant is asked for no cuts
+ * @param minutesACut     empty for what is usual
+ * @param minutesASetting empty for what is usual
+ * @param revision        what the heading says of the revision, empty for none
+ * @param date            as it shall be read, empty for none
+ * @param stale           why these sheets are not to be worked by; empty where they are
+ */
+public record PrintAsk(
+        Optional<String> paper,
+        boolean mono,
+        OptionalInt scale,
+        OptionalDouble longestMm,
+        OptionalDouble minutesACut,
+        OptionalDouble minutesASetting,
+        String revision,
+        String date,
+        Optional<String> stale) {
+
+    /** All as usual, in colour, with this in the heading. */
+    public static PrintAsk usual(String revision, String date) {
+        return new PrintAsk(
+                Optional.empty(), false, OptionalInt.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                revision, date, Optional.empty());
+    }
+
+    /** On a paper, empty for what is usual. */
+    public PrintAsk onPaper(Optional<String> name) {
+        return new PrintAsk(name, mono, scale, longestMm, minutesACut, minutesASetting, revision, date, stale);
+    }
+
+    /** The plan at a scale, empty for the largest that fits. */
+    public PrintAsk at(OptionalInt oneTo) {
+        return new PrintAsk(paper, mono, oneTo, longestMm, minutesACut, minutesASetting, revision, date, stale);
+    }
+
+    /**
+     * For sheets on the bench.
+     *
+     * @throws IllegalArgumentException for a paper that is not known
+     */
+    BenchOptions bench(boolean imperial) {
+        BenchOptions options = BenchOptions.usual(imperial).stamped(revision, date);
+        if (paper.isPresent()) options = options.on(Paper.named(paper.get()));
+        if (mono) options = options.inMono();
+        return stale.isPresent() ? options.stale(stale.get()) : options;
+    }
+}

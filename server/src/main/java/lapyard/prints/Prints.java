@@ -1,0 +1,113 @@
+package lapyard.prints;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.diagrams.SetSheets;
+import lapyard.drawing.Page;
+import lapyard.drawing.PdfWriter;
+import lapyard.drawing.SvgWriter;
+import lapyard.job.JobSheet;
+
+/** All kinds of sheets, each alone and together as the set that is carried outside. */
+public final class Prints {
+    /** The set's own name. */
+    public static final String SET = "sheets";
+
+    /** In the order of the set, which is that of the work. The plan is the one kind that is also a picture of its own. */
+    static final List<Print> ALL = List.of(
+            new Print("plan", "Garden plan", (sheet, ask) -> List.of(PlanPrint.page(sheet, ask))),
+            new Print("saw-day", "Saw Day", BenchPrint::sawDay),
+            new Print("rolls", "Rolls", BenchPrint::rolls));
+
+    private Prints() {}
+
+    /** Names of the kinds that are written as NAME.pdf with a picture a page; the plan and the set stand apart. */
+    public static List<String> names() {
+        return ALL.stream().map(Print::name).filter(name -> !name.equals("plan")).toList();
+    }
+
+    /** Whether sheets of that name can be asked for, {@link #SET} among them. */
+    public static boolean known(String name) {
+        return name.equals(SET) || ALL.stream().anyMatch(print -> print.name().equals(name));
+    }
+
+    /**
+     * The pages of one kind, or of the set.
+     *
+     * @throws IllegalArgumentException where there is no such kind, a paper is not known, or nothing can be drawn
+     */
+    public static List<Page> pages(String name, JobSheet sheet, PrintAsk ask) {
+        if (name.equals(SET)) return set(sheet, ask);
+        return ALL.stream()
+                .filter(print -> print.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there are no sheets " + name))
+                .pages().apply(sheet, ask);
+    }
+
+    /** The paper asked for is that of the plan; all else in the set is on the paper for the bench. What a garden has not is named. */
+    private static List<Page> set(JobSheet sheet, PrintAsk ask) {
+        Map<Print, List<Page>> drawn = new LinkedHashMap<>();
+        List<SetSheets.LeftOut> leftOut = new ArrayList<>();
+        for (Print print : ALL) {
+            try {
+                drawn.put(print, print.pages().apply(sheet, print.name().equals("plan") ? ask : ask.onPaper(Optional.empty())));
+            } catch (CannotPrint cannot) {
+                leftOut.add(new SetSheets.LeftOut(print.title(), cannot.getMessage()));
+            }
+        }
+        List<SetSheets.Part> parts = drawn.entrySet().stream()
+                .map(entry -> new SetSheets.Part(entry.getKey().title(), entry.getValue()))
+                .toList();
+        return SetSheets.pages(sheet.garden().name(), sheet.garden().imperial(), parts, leftOut, ask.bench(sheet.garden().imperial()));
+    }
+
+    /**
+     * All pages as PDF, or one as SVG.
+     *
+     * @param page from 1
+     * @throws IllegalArgumentException for a page that is not there, naming how many there are
+     */
+    public static byte[] file(List<Page> pages, String format, int page) {
+        if (format.equals("pdf")) {
+            return PdfWriter.write(pages);
+        }
+        if (page > pages.size()) {
+            throw new IllegalArgumentException("there is no sheet " + page + ": there are 1 to " + pages.size());
+        }
+        return svg(pages.get(page - 1));
+    }
+
+    /** All pages as files: NAME.pdf and NAME-01.svg, NAME-02.svg and so on. */
+    public static Map<String, byte[]> files(String name, List<Page> pages) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(name + ".pdf", PdfWriter.write(pages));
+        for (int i = 0; i < pages.size(); i++) {
+            files.put(String.format(Locale.ROOT, "%s-%02d.svg", name, i + 1), svg(pages.get(i)));
+        }
+        return files;
+    }
+
+    /** Every kind but the plan as files, and the set; a kind that cannot be drawn is named in the set alone. */
+    public static Map<String, byte[]> takeOff(JobSheet sheet, PrintAsk ask) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (String name : names()) {
+            try {
+                files.putAll(files(name, pages(name, sheet, ask.onPaper(Optional.empty()))));
+            } catch (CannotPrint saidInTheSet) {
+                continue;
+            }
+        }
+        files.put(SET + ".pdf", PdfWriter.write(set(sheet, ask)));
+        return files;
+    }
+
+    private static byte[] svg(Page page) {
+        return SvgWriter.write(page).getBytes(StandardCharsets.UTF_8);
+    }
+}

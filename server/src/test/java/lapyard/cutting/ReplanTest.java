@@ -1,0 +1,189 @@
+package lapyard.cutting;
+
+import static lapyard.cutting.Jobs.board;
+import static lapyard.cutting.Jobs.job;
+import static lapyard.cutting.Jobs.onHand;
+import static lapyard.cutting.Jobs.piece;
+import static lapyard.cutting.Jobs.pieces;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReplanTest {
+    private static final List<CuttingProblem.Stock> LENGTHS =
+            List.of(board(2400, "17.40"), board(3000, "21.90"), board(3600, "26.40"), board(4800, "36.00"));
+
+    /** Bed M, an L of 3000 x 2400 less 1200 x 900, and bed N, 1800 x 900, in three courses of 100 thick timber. */
+    private static final CuttingProblem GARDEN = job("M+N", 4, 10, LENGTHS, List.of(
+            piece("2900", 2900, 3), piece("2300", 2300, 3), piece("1700", 1700, 9), piece("1400", 1400, 3),
+            piece("1200", 1200, 3), piece("900", 900, 3), piece("800", 800, 6)));
+
+    private static Sawn opened(int number, String... cut) {
+        return new Sawn("#" + number, "L4800", true, List.of(cut), List.of(), 0, OptionalDouble.empty());
+    }
+
+    private static Sawn waiting(int number) {
+        return Sawn.whole("#" + number, "L4800");
+    }
+
+    private static List<Sawn> afterSixBoards() {
+        List<Sawn> sawn = new ArrayList<>();
+        for (int n = 1; n <= 3; n++) sawn.add(opened(n, "2900", "1700"));
+        for (int n = 4; n <= 6; n++) sawn.add(opened(n, "1700", "1700", "1200"));
+        for (int n = 7; n <= 10; n++) sawn.add(waiting(n));
+        return sawn;
+    }
+
+    private static Replan.Planned planned(CuttingProblem problem, List<Sawn> sawn) {
+        var planned = assertInstanceOf(Replan.Planned.class, Replan.of(problem, sawn, Effort.FULL));
+        PlanChecker.check(planned.rest(), planned.result());
+        return planned;
+    }
+
+    private static List<String> refused(List<Sawn> sawn) {
+        return assertInstanceOf(Replan.Refused.class, Replan.of(GARDEN, sawn, Effort.QUICK)).stops().stream()
+                .map(Replan.Stop::text)
+                .toList();
+    }
+
+    /**
+     * By hand: boards 7 to 10 hold 4 x 4784 = 19136, less 700 is 18436; the rest needs 6900 + 4200 + 2700 + 4800 and 15
+     * kerfs = 18660.
+     */
+    @Test
+    void afterSixBoardsWith700LostOnTheSeventhOneBoardOf2400IsBought() {
+        List<Sawn> sawn = afterSixBoards();
+        sawn.set(6, sawn.get(6).losing(700));
+        var after = planned(GARDEN, sawn);
+        assertEquals(15, after.cut());
+        assertEquals(15, after.wanted());
+        assertEquals(18660, after.neededMm());
+        assertEquals(18436, after.thereMm());
+        assertEquals(14, after.fit());
+        assertEquals(List.of("800"), after.lacking().stream().map(CuttingResult.Unplaced::id).toList());
+        assertEquals(1, after.lacking().get(0).count());
+        assertEquals(Map.of("L2400", 1), after.buy());
+        assertEquals(new BigDecimal("17.40"), after.result().cost());
+        assertTrue(after.result().proven());
+    }
+
+    @Test
+    void withNothingLostTheFourBoardsThatWaitAreEnough() {
+        var after = planned(GARDEN, afterSixBoards());
+        assertEquals(15, after.fit());
+        assertTrue(after.buy().isEmpty());
+        assertEquals(0, after.result().paid().signum());
+        assertEquals(4, after.result().boards());
+    }
+
+    @Test
+    void whatWasBoughtAndNotToldOfIsBoughtAgain() {
+        var after = planned(GARDEN, afterSixBoards().subList(0, 6));
+        assertEquals(0, after.fit());
+        assertEquals(0, after.thereMm());
+        // what the pieces of boards 7 to 10 cost on their own
+        var own = Jobs.solved(job("rest", 4, 10, LENGTHS, pieces(2300, 3, 1400, 3, 900, 3, 800, 6)), Effort.FULL);
+        assertEquals(own.cost(), after.result().cost());
+    }
+
+    /** A 1700 cut wrong on board 1 after the 2900: it is wanted again, and 4800 - 10 - 2904 - 1704 = 182 is left. */
+    @Test
+    void aSpoiledPieceIsWantedAgainAndItsLengthIsGone() {
+        List<Sawn> sawn = afterSixBoards();
+        sawn.set(0, new Sawn("#1", "L4800", true, List.of("2900"), List.of("1700"), 0, OptionalDouble.empty()));
+        var after = planned(GARDEN, sawn);
+        assertEquals(16, after.wanted());
+        assertEquals(14, after.cut());
+        assertEquals(182, after.rest().stock().get(0).lengthMm());
+    }
+
+    /** The offcut has one fresh end: 1000 measured, less 10 of far trim, holds a 990 and no 991. */
+    @ParameterizedTest
+    @ValueSource(ints = {990, 991})
+    void anOffcutIsTrimmedAtItsFarEndOnly(int length) {
+        var job = job("x", 4, 10, List.of(board(4800, "36.00")), List.of(piece("a", 2000, 1), piece("b", length, 1)));
+        var offcut = new Sawn("#1", "L4800", true, List.of("a"), List.of(), 0, OptionalDouble.of(1000));
+        var after = planned(job, List.of(offcut));
+        assertEquals(length == 990 ? 1 : 0, after.fit());
+        assertEquals(length == 990 ? Map.of() : Map.of("L4800", 1), after.buy());
+    }
+
+    @Test
+    void theMeasuredRestCountsWhereItDiffersFromTheWorkedOutOne() {
+        var job = job("x", 0, 0, List.of(board(2000, "9")), List.of(piece("a", 1000, 1), piece("b", 1000, 1)));
+        assertTrue(planned(job, List.of(new Sawn("#1", "L2000", true, List.of("a"), List.of(), 0, OptionalDouble.empty())))
+                .buy()
+                .isEmpty());
+        var shorter = new Sawn("#1", "L2000", true, List.of("a"), List.of(), 0, OptionalDouble.of(996));
+        assertEquals(Map.of("L2000", 1), planned(job, List.of(shorter)).buy());
+    }
+
+    @Test
+    void boardsOnHandThatWereOpenedAreNoLongerOnHand() {
+        var job = job("x", 0, 0, List.of(onHand("R", 2000, "0", 2), board(2000, "9")), List.of(piece("a", 1900, 3)));
+        var after = planned(job, List.of(new Sawn("R1", "R", true, List.of("a"), List.of(), 0, OptionalDouble.empty())));
+        assertEquals(Map.of("L2000", 1), after.buy());
+        assertEquals(1, after.fit());
+    }
+
+    @Test
+    void moreCutThanPlannedIsRefused() {
+        List<Sawn> sawn = afterSixBoards();
+        sawn.set(6, opened(7, "2900"));
+        assertEquals(List.of("piece 2900: 4 cut, 3 planned"), refused(sawn));
+    }
+
+    @Test
+    void aPieceFromABoardThatIsNotOpenedIsRefused() {
+        List<Sawn> sawn = afterSixBoards();
+        sawn.set(6, new Sawn("#7", "L4800", false, List.of("2300"), List.of(), 0, OptionalDouble.empty()));
+        assertEquals(List.of("board #7: 1 cut from it (2300), but it is not opened"), refused(sawn));
+    }
+
+    @Test
+    void whatCannotBeTrueOfABoardIsRefusedWithItsAmount() {
+        assertEquals(List.of("board #1: 5214 cut from 4800"), refused(List.of(opened(1, "2900", "2300"))));
+        assertEquals(List.of("board #1: told of twice"), refused(List.of(waiting(1), waiting(1))));
+        assertEquals(List.of("board #1: piece 777 is not in the plan"), refused(List.of(opened(1, "777"))));
+        assertEquals(
+                List.of("board #1: is of a stock L9 that the job does not have"), refused(List.of(Sawn.whole("#1", "L9"))));
+        assertEquals(List.of("board #1: 5000 lost of 4800 left"), refused(List.of(waiting(1).losing(5000))));
+        assertEquals(
+                List.of("board #1: 2000 left, at most 1886 can be"),
+                refused(List.of(new Sawn("#1", "L4800", true, List.of("2900"), List.of(), 0, OptionalDouble.of(2000)))));
+        assertEquals(
+                List.of("board #1: what is lost or left must be 0 mm or more"), refused(List.of(waiting(1).losing(-5))));
+    }
+
+    @Test
+    void aNameThatAStockLengthHasIsRefused() {
+        assertEquals(List.of("board L3000: has the name of a stock length"), refused(List.of(Sawn.whole("L3000", "L4800"))));
+    }
+
+    /** Sawing a plan board by board, any part of it done, never costs more than the plan itself still had to. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void keepingToThePlanNeverNeedsAnotherBoard(long seed) {
+        CuttingProblem problem = Shapes.trade(5, 24, 2, (int) (seed % 3), seed).problem();
+        CuttingResult result = Jobs.solved(problem, Effort.FULL);
+        Random random = new Random(seed);
+        List<Sawn> sawn = new ArrayList<>();
+        for (SawBoard board : SawBoard.of(problem, result.plan())) {
+            sawn.add(random.nextBoolean() ? Sawn.done(board) : Sawn.waiting(board));
+        }
+        var after = planned(problem, sawn);
+        assertTrue(after.buy().isEmpty(), after.toString());
+        assertTrue(after.lacking().isEmpty(), after.toString());
+        assertEquals(0, after.result().paid().signum());
+    }
+}

@@ -1,0 +1,131 @@
+package lapyard.prints;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import lapyard.diagrams.BenchOptions;
+import lapyard.diagrams.SetSheets;
+import lapyard.drawing.Page;
+import lapyard.drawing.PdfWriter;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.json.GardenReader;
+import lapyard.json.Reading;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/** The sheets of a garden, alone and as the set. */
+class PrintsTest {
+    private static final PrintAsk ASK = PrintAsk.usual("revision 7", "2026-03-01");
+
+    private static JobSheet sheet(String sample) throws Exception {
+        Path file = Path.of("..", "samples", sample + ".json");
+        Reading reading = GardenReader.read(Files.readString(file));
+        return Job.prepare(((Reading.Read) reading).garden());
+    }
+
+    private static List<String> texts(List<Page> pages) throws IOException {
+        try (PDDocument document = Loader.loadPDF(PdfWriter.write(pages))) {
+            List<String> texts = new ArrayList<>();
+            for (int i = 1; i <= document.getNumberOfPages(); i++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(i);
+                stripper.setEndPage(i);
+                texts.add(stripper.getText(document));
+            }
+            return texts;
+        }
+    }
+
+    @Test
+    void theSetHoldsEveryKindAndNumbersEveryPage() throws Exception {
+        JobSheet sheet = sheet("village-hall");
+        List<Page> set = Prints.pages(Prints.SET, sheet, ASK);
+        List<String> texts = texts(set);
+        for (int i = 0; i < texts.size(); i++) {
+            String text = texts.get(i);
+            assertTrue(text.contains("page " + (i + 1) + " of " + set.size()), text);
+            assertTrue(text.contains("revision 7") && text.contains("2026-03-01"), text);
+        }
+        int alone = 0;
+        for (Print print : Prints.ALL) {
+            try {
+                alone += print.pages().apply(sheet, ASK).size();
+                assertTrue(texts.get(0).contains(print.title()) || texts.get(1).contains(print.title()), print.title() + " in " + texts.get(0));
+            } catch (CannotPrint leftOut) {
+                assertTrue(String.join("", texts).contains("Not in this set"), print.title());
+            }
+        }
+        int front = set.size() - alone;
+        assertTrue(front >= 1 && front <= 3, set.size() + " pages, " + alone + " of the kinds");
+    }
+
+    /** The contents send the reader to the page where each kind begins. */
+    @Test
+    void theContentsNameThePageOnWhichEachKindBegins() throws Exception {
+        JobSheet sheet = sheet("three-entries");
+        List<String> texts = texts(Prints.pages(Prints.SET, sheet, ASK));
+        int plan = 1 + texts.indexOf(texts.stream().filter(text -> text.contains("Garden plan") && text.contains("Document type")).findFirst().orElseThrow());
+        String contents = String.join("\n", texts.subList(0, plan - 1));
+        assertTrue(contents.contains("Garden plan " + plan), contents);
+    }
+
+    @Test
+    void whatAGardenHasNotIsNamedWithItsReason() throws Exception {
+        List<Page> plan = Prints.pages("plan", sheet("three-entries"), ASK);
+        List<Page> set = SetSheets.pages(
+                "Back yard", false, List.of(new SetSheets.Part("Garden plan", plan)),
+                List.of(new SetSheets.LeftOut("Setting-out", "no baseline is given: name its two ends")), BenchOptions.usual(false));
+        String contents = texts(set).get(0);
+        assertTrue(contents.contains("Not in this set") && contents.contains("no baseline is given"), contents);
+    }
+
+    @Test
+    void aScaleAtWhichThePlanDoesNotFitIsRefused() throws Exception {
+        JobSheet sheet = sheet("village-hall");
+        String why = assertThrows(IllegalArgumentException.class, () -> Prints.pages(Prints.SET, sheet, ASK.at(OptionalInt.of(1)))).getMessage();
+        assertTrue(why.contains("1:"), why);
+    }
+
+    @Test
+    void staleSetsSaySoOnTheirFirstPage() throws Exception {
+        PrintAsk stale = new PrintAsk(
+                Optional.empty(), false, OptionalInt.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), "revision 3", "", Optional.of("made from revision 3; the garden is at revision 4."));
+        String first = texts(Prints.pages(Prints.SET, sheet("three-entries"), stale)).get(0);
+        assertTrue(first.contains("STALE") && first.contains("the garden is at revision 4"), first);
+    }
+
+    @Test
+    void theSameGardenGivesTheSameBytes() throws Exception {
+        Map<String, byte[]> one = Prints.takeOff(sheet("three-entries"), ASK);
+        Map<String, byte[]> two = Prints.takeOff(sheet("three-entries"), ASK);
+        assertEquals(one.keySet(), two.keySet());
+        one.forEach((name, bytes) -> assertTrue(Arrays.equals(bytes, two.get(name)), name));
+        assertTrue(one.containsKey("sheets.pdf") && one.containsKey("saw-day-01.svg"), one.keySet().toString());
+    }
+
+    @Test
+    void unknownSheetsAreRefusedByName() throws Exception {
+        JobSheet sheet = sheet("three-entries");
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> Prints.pages("wall-paper", sheet, ASK)).getMessage().contains("wall-paper"));
+        assertFalse(Prints.known("wall-paper"));
+        List<Page> pages = Prints.pages("saw-day", sheet, ASK);
+        String none = assertThrows(IllegalArgumentException.class, () -> Prints.file(pages, "svg", pages.size() + 1)).getMessage();
+        assertTrue(none.contains("1 to " + pages.size()), none);
+    }
+}
