@@ -38,10 +38,10 @@ class ImportTest {
             stages        : construction fill
             job           : stages fill construction ground plan sheets cutting order catalogue geometry
             drawing       : geometry
-            diagrams      : drawing geometry catalogue plan construction cutting sheets stages
+            diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages
             json          : job stages fill construction ground plan sheets cutting order catalogue geometry
             store         : json plan
-            prints        : job diagrams drawing plan catalogue cutting sheets order construction
+            prints        : job ground diagrams drawing plan catalogue cutting sheets order construction
             rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction
             cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
             """;

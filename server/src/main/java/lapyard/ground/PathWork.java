@@ -207,11 +207,16 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
                 double[] along = extent(part, from, alongX, alongY);
                 double[] across = extent(part, from, -alongY, alongX);
                 if (along[1] - along[0] > Shapes.TOUCH_MM && across[1] - across[0] > Shapes.TOUCH_MM) {
-                    strips.add(new Strip(across[1] - across[0], along[1] - along[0]));
+                    strips.add(new Strip(upToTenth(across[1] - across[0]), upToTenth(along[1] - along[0])));
                 }
             }
         }
         return strips;
+    }
+
+    /** No blade follows less than a tenth; what joining shapes adds below a thousandth is no length. */
+    private static double upToTenth(double mm) {
+        return Math.ceil((mm - 1e-3) * 10) / 10;
     }
 
     /** How far the outer side of a bend runs past the middle of the line: width / 2 x tan(turn / 2). */

@@ -47,9 +47,9 @@ final class SurfaceChecks {
         List<Quantity> quantities = new ArrayList<>();
         kinds.forEach((kind, ground) -> quantities.add(new Quantity(
                 "surface." + kind,
-                ground.getArea() / 1e6,
+                site.yard().map(yard -> Shapes.common(ground, yard)).orElse(ground).getArea() / 1e6,
                 "m2",
-                Working.of("area within the outlines of this kind together", Working.GEOMETRY))));
+                Working.of("area within the outlines of this kind together, in the yard", Working.GEOMETRY))));
         if (site.yard().isPresent()) {
             double yard = site.yard().get().getArea() / 1e6;
             double rest = restMm2() / 1e6;

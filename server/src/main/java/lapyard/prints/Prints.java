@@ -21,6 +21,8 @@ public final class Prints {
     /** In the order of the set, which is that of the work. The plan is the one kind that is also a picture of its own. */
     static final List<Print> ALL = List.of(
             new Print("plan", "Garden plan", (sheet, ask) -> List.of(PlanPrint.page(sheet, ask))),
+            new Print("setting-out", "Setting-out", GroundPrint::settingOut),
+            new Print("shade", "Sun and shade", GroundPrint::shade),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
             new Print("rolls", "Rolls", BenchPrint::rolls));
 

@@ -15,6 +15,7 @@ import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
 import lapyard.json.GardenReader;
 import lapyard.json.GardenSchema;
+import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
 import lapyard.json.Reading;
 import lapyard.json.SolveLine;
@@ -77,6 +78,9 @@ public final class GardenDesk implements Desk {
     public Optional<String> jobSheetPart(String document, String part) {
         if (part.equals("advice")) {
             return Optional.of(JobSheetJson.advice(SawAdvice.of(sheet(document))).toString());
+        }
+        if (GroundJson.PARTS.contains(part)) {
+            return Optional.of(GroundJson.part(part, sheet(document)).toString());
         }
         ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
