@@ -26,6 +26,7 @@ public final class Prints {
             new Print("setting-out", "Setting-out", GroundPrint::settingOut),
             new Print("shade", "Sun and shade", GroundPrint::shade),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
+            new Print("course-cards", "Course cards", BenchPrint::courseCards),
             new Print("rolls", "Rolls", BenchPrint::rolls));
 
     private static final double SCREEN_DPI = 150;

@@ -35,10 +35,7 @@ function bedLabels(bed, units) {
   ];
 }
 
-function lying({ lies }, bed) {
-  const { x, y, width, depth } = lies;
-  return placed([[x, y], [x + width, y], [x + width, y + depth], [x, y + depth]], bed.placement);
-}
+const lying = ({ lies }, bed) => placed(lies, bed.placement);
 
 /** One course alone: its timbers with lengths, a bar across each run-past end, a triangle to the seen face. */
 export function drawnRing(bed, part, course, units) {
@@ -48,6 +45,7 @@ export function drawnRing(bed, part, course, units) {
     s('path.lifted-soil', { d: d(inner) }),
     ...pieces.map(piece => s('path.timber.lifted', { d: d(lying(piece, bed)) })),
     ...(course === 1 ? (part?.notches ?? []).map(notch => drawnNotch(notch, bed)) : []),
+    ...(part?.seams ?? []).filter(seam => seam.course === course).map(seam => drawnSeam(seam, bed)),
     ...pieces.flatMap(piece => marksOf(piece, bed, units)),
     label(insidePoint(bed.outline), `${bed.id}, course ${course}`, 'code lifted'),
   ];
@@ -68,6 +66,19 @@ function drawnNotch({ wall, at }, bed) {
   return s('path.notch', { d: d(wave, false) });
 }
 
+/** A bar right across the wall where two parts meet, with a foot at each end; its place counts from the outer corner. */
+function drawnSeam({ wall, at }, bed) {
+  const side = bed.own.findIndex((_, i) => wallLetter(i) === wall);
+  if (side < 0) return s('g');
+  const [a, b] = [bed.own[side], bed.own[(side + 1) % bed.own.length]];
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [dx, dy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
+  const t = bed.section.thickness;
+  const point = (along, deep) => placePoint([a[0] + dx * (at + along) - dy * deep * t, a[1] + dy * (at + along) + dx * deep * t], bed.placement);
+  return s('path.seam', { d: d([point(-0.5 * t, 1.45), point(0.5 * t, 1.45)], false) + d([point(0, -0.45), point(0, 1.45)], false)
+    + d([point(-0.5 * t, -0.45), point(0.5 * t, -0.45)], false) });
+}
+
 function marksOf(piece, bed, units) {
   const side = bed.own.findIndex((_, i) => wallLetter(i) === piece.wall);
   if (side < 0) return [];
@@ -75,9 +86,8 @@ function marksOf(piece, bed, units) {
   const wall = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const along = [(b[0] - a[0]) / wall, (b[1] - a[1]) / wall];
   const outward = [along[1], -along[0]];
-  const { x, y, width, depth } = piece.lies;
-  const centre = [x + width / 2, y + depth / 2];
-  const half = Math.abs(along[0]) * width / 2 + Math.abs(along[1]) * depth / 2;
+  const centre = [0, 1].map(axis => piece.lies.reduce((sum, corner) => sum + corner[axis], 0) / piece.lies.length);
+  const half = piece.short / 2;
   const thick = bed.section.thickness;
   const at = (far, out) => placePoint([centre[0] + along[0] * far + outward[0] * out, centre[1] + along[1] * far + outward[1] * out], bed.placement);
   const bar = sign => {
