@@ -87,6 +87,9 @@ class CommandsTest {
         if (ground.has("baseline")) {
             expected.addAll(List.of("setting-out.pdf", "setting-out-N.svg"));
         }
+        if (ground.has("access")) {
+            expected.addAll(List.of("access.pdf", "access-N.svg"));
+        }
         if (ground.has("sun")) {
             expected.addAll(List.of("shade.pdf", "shade-N.svg"));
         }
