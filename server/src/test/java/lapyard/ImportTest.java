@@ -36,14 +36,15 @@ class ImportTest {
             fill          : construction plan geometry catalogue
             ground        : plan geometry
             stages        : construction fill
-            job           : stages fill construction ground plan sheets cutting order catalogue geometry
+            loadin        : plan geometry catalogue
+            job           : stages fill construction ground plan sheets cutting order catalogue geometry loadin
             drawing       : geometry
-            diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages
-            json          : job stages fill construction ground plan sheets cutting order catalogue geometry
+            diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages order loadin
+            json          : job stages fill construction ground plan sheets cutting order catalogue geometry loadin
             store         : json plan
-            prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction
-            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction
-            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
+            prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction loadin
+            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
+            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

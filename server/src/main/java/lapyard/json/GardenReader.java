@@ -68,7 +68,9 @@ public final class GardenReader {
                 saw(cursor.object("saw")),
                 liftLimitKg(cursor.object("crew")),
                 accepted(cursor),
-                notes.defaulted);
+                notes.defaulted,
+                TermsReader.wayIn(cursor),
+                TermsReader.quote(cursor));
         cursor.object("tally").refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));

@@ -9,8 +9,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
@@ -20,8 +22,6 @@ import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
-import lapyard.order.Slip;
-import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.RackBoard;
@@ -61,7 +61,7 @@ public final class JobSheetJson {
             money(one, "costBedByBed", material.costBedByBed());
             one.set("result", RollsJson.write(material.result()));
         }
-        json.set("slip", slip(sheet.slip()));
+        json.set("slip", slip(sheet));
         json.set("snags", findings(sheet.snags()));
         ArrayNode rack = json.putArray("rack");
         for (RackBoard board : sheet.garden().rack()) {
@@ -200,7 +200,7 @@ public final class JobSheetJson {
         return json;
     }
 
-    private static ObjectNode working(Working working) {
+    static ObjectNode working(Working working) {
         ObjectNode json = NODES.objectNode();
         ArrayNode inputs = json.putArray("inputs");
         for (Working.Input input : working.inputs()) {
@@ -215,32 +215,10 @@ public final class JobSheetJson {
     }
 
     /** Money is text, so that no reader rounds it. */
-    public static ObjectNode slip(Slip slip) {
-        ObjectNode json = NODES.objectNode();
-        json.put("currency", slip.currency().getCode());
-        json.put("total", slip.total().toPlainString());
-        json.put("atLeast", slip.atLeast());
-        ArrayNode lines = json.putArray("lines");
-        for (SlipLine line : slip.lines()) {
-            ObjectNode one = lines.addObject();
-            one.put("item", line.item());
-            one.put("label", line.label());
-            one.set("need", number(line.need(), 6));
-            one.put("unit", line.unit());
-            ArrayNode packs = one.putArray("packs");
-            for (SlipLine.PackCount pack : line.packs()) {
-                ObjectNode count = packs.addObject();
-                count.put("pack", pack.pack());
-                count.put("count", pack.count());
-                money(count, "price", pack.price());
-            }
-            one.set("leftOver", number(line.leftOver(), 6));
-            money(one, "cost", line.cost());
-            money(one, "bedByBed", line.bedByBed());
-            money(one, "saved", line.saved());
-            one.set("working", working(line.working()));
-        }
-        return json;
+    public static ObjectNode slip(JobSheet sheet) {
+        Map<String, Double> areasM2 = new HashMap<>();
+        sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().inner().areaMm2() / 1e6));
+        return SlipJson.of(sheet.slip(), areasM2);
     }
 
     static void money(ObjectNode json, String field, Optional<BigDecimal> amount) {

@@ -40,6 +40,16 @@ public final class DeskResource {
         return Response.ok(desk.solve(kind, body.text())).build();
     }
 
+    /** How a merchant's list is understood; nothing is kept. */
+    @POST
+    @Path("api/merchant-list")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response merchantList(Body body) {
+        Documents.object(body.text());
+        return Response.ok(desk.merchantList(body.text())).build();
+    }
+
     @GET
     @Path("schema/garden.json")
     public Response schema(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {

@@ -46,8 +46,18 @@ final class Outputs {
         return keep(kind, document, () -> Output.of(desk.print(document, name, format, page, ask)));
     }
 
-    Output slipCsv(String document) {
-        return keep("slip.csv", document, () -> Output.of(desk.slipCsv(document)));
+    Output slipCsv(String document, Optional<String> supplier) {
+        return keep("slip.csv " + supplier.orElse(""), document, () -> Output.of(desk.slipCsv(document, supplier)));
+    }
+
+    Output variation(String before, String after) {
+        String kind = "variation from " + Output.hash(before.getBytes(StandardCharsets.UTF_8));
+        return keep(kind, after, () -> Output.of(desk.variation(before, after)));
+    }
+
+    Output variationSheet(String before, String after, String from, String to) {
+        String kind = "variation sheet from " + Output.hash(before.getBytes(StandardCharsets.UTF_8)) + " " + from + " " + to;
+        return keep(kind, after, () -> Output.of(desk.variationSheet(before, after, from, to)));
     }
 
     long bytes() {

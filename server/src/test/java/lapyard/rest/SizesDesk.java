@@ -88,8 +88,23 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
-    public String slipCsv(String document) {
+    public String slipCsv(String document, Optional<String> supplier) {
         return "item,need\r\ntimber," + read(document).path("beds").size() + "\r\n";
+    }
+
+    @Override
+    public String variation(String before, String after) {
+        return "{\"before\":" + read(before).path("beds").size() + ",\"after\":" + read(after).path("beds").size() + "}";
+    }
+
+    @Override
+    public byte[] variationSheet(String before, String after, String from, String to) {
+        return (from + " to " + to).getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public String merchantList(String body) {
+        return "{\"lines\":[]}";
     }
 
     @Override
