@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.geometry.Inset;
 import lapyard.geometry.Outline;
@@ -23,6 +24,13 @@ public final class Construction {
 
     private Construction() {}
 
+    /** The timbers alone. */
+    public static List<Piece> pieces(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
+        return Courses.of(bed, saw, longestMm, joined).courses().stream()
+                .flatMap(course -> course.pieces().stream())
+                .toList();
+    }
+
     /**
      * @param bed       with an outline that {@code OutlineCheck} has passed
      * @param longestMm longest piece that some board can give for this section (stock or rack), for seams
@@ -39,9 +47,21 @@ public final class Construction {
      */
     public static BedWork of(
             Bed bed, Saw saw, double longestMm, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
+        return of(bed, saw, longestMm, Map.of(), downhill, bearerStockMm, liftLimitKg);
+    }
+
+    /** @param joined one of the {@link LongWall#ways} by side, where that was settled with the boards */
+    public static BedWork of(
+            Bed bed,
+            Saw saw,
+            double longestMm,
+            Map<Integer, SeamSplit> joined,
+            Optional<Point> downhill,
+            double bearerStockMm,
+            double liftLimitKg) {
         List<Quantity> quantities = new ArrayList<>();
         Outline inner = Inset.of(bed.outline(), bed.section().thicknessMm());
-        Courses.Laid laid = Courses.of(bed, saw, longestMm);
+        Courses.Laid laid = Courses.of(bed, saw, longestMm, joined);
         List<Finding> findings = new ArrayList<>(laid.findings());
         List<Piece> pieces = laid.courses().stream()
                 .flatMap(course -> course.pieces().stream())

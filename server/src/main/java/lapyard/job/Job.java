@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
+import lapyard.construction.SeamSplit;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
 import lapyard.ground.Clashes;
@@ -45,6 +47,7 @@ public final class Job {
         Optional<Fall> fall = ground.fall();
         List<BedWork> works = new ArrayList<>();
         List<BedSheet> beds = new ArrayList<>();
+        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
         for (Bed bed : garden.beds()) {
             Optional<Point> downhill = fall.map(Fall::downhill)
                     .map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
@@ -52,6 +55,7 @@ public final class Job {
                     bed,
                     garden.saw(),
                     Timber.longestPieceMm(garden, bed.section()),
+                    joined.getOrDefault(bed.id(), Map.of()),
                     downhill,
                     Bearers.longestStockMm(garden, bed),
                     garden.liftLimitKg());

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.construction.BedWork;
@@ -29,6 +30,7 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
+import lapyard.plan.Bed;
 import lapyard.order.Slip;
 import lapyard.order.Wanted;
 import lapyard.plan.Finding.Amount;
@@ -67,6 +69,29 @@ final class Timber {
             longest = Math.max(longest, run.lengthMm());
         }
         return Math.max(0, longest - 2 * garden.saw().endTrimMm());
+    }
+
+    /** What a whole board of each length gives, stock and rack. */
+    static List<Double> wholeBoardsMm(Garden garden, Section section) {
+        return Stream.concat(
+                        section.stock().stream().map(StockLength::lengthMm),
+                        rack(garden, section, true).stream().map(Stock::lengthMm))
+                .map(length -> length - 2 * garden.saw().endTrimMm())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Cutting these timbers together, to compare them with others. */
+    static CuttingResult trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces, Effort effort) {
+        boolean food = pieces.keySet().stream().anyMatch(Bed::food);
+        List<Stock> rack = rack(garden, section, !food);
+        boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
+        Map<Want, List<Piece>> wanted = new LinkedHashMap<>();
+        pieces.forEach((bed, own) -> own.forEach(piece -> wanted
+                .computeIfAbsent(new Want(piece.lengthMm(), bed.weekend(), graded && piece.seen()), w -> new ArrayList<>())
+                .add(piece)));
+        return CuttingSolver.solve(problem(garden.saw(), section.id(), bought(section), rack, wanted), effort);
     }
 
     static Timber of(Garden garden, List<BedWork> works) {
