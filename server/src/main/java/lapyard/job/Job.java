@@ -63,7 +63,7 @@ public final class Job {
             BedFill fill = BedFill.of(work);
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
-            quantities.addAll(GroundNeeds.of(ground.beds().get(beds.size()), garden.catalogue()));
+            quantities.addAll(GroundNeeds.of(ground.beds().get(works.size()), garden.catalogue()));
             works.add(work);
             amounts.add(quantities);
             snags.addAll(work.findings());
