@@ -249,10 +249,14 @@ public final class GardenReader {
             int goodFaces = named.count("goodFaces", 2, 0, 2);
             String origin = named.text("origin", "", 200);
             boolean coated = named.flag("coated", false);
+            double weight = named.number("weight", 0, 0, 2_000, 1, "kg");
+            double thickness = named.length("thickness", 0, 0, 1_000);
+            double height = named.length("height", 0, 0, 1_000);
             Treatment treatment = Treatment.valueOf(named.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
             String checkedBy = named.text("checkedBy", "", 200);
             named.refuseUnknown();
-            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy));
+            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, weight,
+                    thickness, height));
         }
         return boards;
     }
