@@ -29,10 +29,11 @@ class AccessIT {
                 browser.prefers("prefers-color-scheme", scheme);
                 page.show(id);
                 page.chooses("A");
-                browser.js("document.querySelector('bed-build details').open = true; document.querySelector('bed-card .number').click()");
+                browser.js("document.querySelector('bed-build details').open = true");
+                browser.click("bed-card .number");
                 isClean(browser, scheme + " " + width + ", a bed in hand, a working unfolded");
             }
-            browser.js("document.querySelector('[data-key=\"course 1\"]').click()");
+            browser.click("[data-key=\"course 1\"]");
             browser.until("no ring", "return Boolean(document.querySelector('.timber.lifted'))");
             isClean(browser, width + ", a course lifted out");
         }
@@ -113,7 +114,7 @@ class AccessIT {
         browser.prefers("prefers-reduced-motion", "reduce");
         page.chooses("A");
         double before = page.pixelsPerMetre();
-        browser.js("document.querySelector('[data-key=\"course 1\"]').click()");
+        browser.click("[data-key=\"course 1\"]");
         assertTrue(page.pixelsPerMetre() > before, "the view is there at once");
         browser.prefers("prefers-reduced-motion", "no-preference");
     }

@@ -1,5 +1,8 @@
 import { GardenElement, h } from './make.js';
 
+/** What beds rest on where no face is near, millimetres. */
+const GRIDS = [1, 10, 50, 100, 250, 500];
+
 /**
  * house-sill: what lies to hand at the house wall: standing a bed, the steps back and forth, looking nearer.
  * Set `yard` and `keys`. Fires `stand`.
@@ -11,9 +14,13 @@ export class HouseSill extends GardenElement {
     const button = (text, key, onclick, name) => h('button', { type: 'button', 'data-key': key, onclick, 'aria-label': name ?? null, title: name ?? null }, text);
     this.undo = button('Undo', 'undo', () => this.step('undo'));
     this.redo = button('Redo', 'redo', () => this.step('redo'));
+    this.several = button('Take several', 'several', () => this.#takeSeveral());
+    this.several.setAttribute('aria-pressed', 'false');
     this.replaceChildren(
       h('button.main', { type: 'button', 'data-key': 'stand', onclick: () => this.dispatchEvent(new CustomEvent('stand', { bubbles: true })) }, 'Stand a bed'),
       this.undo, this.redo,
+      this.several,
+      h('label.rests', {}, h('span', {}, 'Rests on'), this.#grid()),
       h('span.look', {},
         button('+', 'nearer', () => this.yard.zoom(1.25), 'Nearer'),
         button('−', 'further', () => this.yard.zoom(0.8), 'Further'),
@@ -28,6 +35,18 @@ export class HouseSill extends GardenElement {
     const { past, future } = this.garden.plans;
     this.undo.setAttribute('aria-disabled', String(!past.length));
     this.redo.setAttribute('aria-disabled', String(!future.length));
+  }
+
+  /** For fingers, which have no Shift key: each press takes one more bed, a drag on the ground takes all in a frame. */
+  #takeSeveral() {
+    this.yard.several = !this.yard.several;
+    this.several.setAttribute('aria-pressed', String(this.yard.several));
+    this.say(this.yard.several ? 'Each press takes one more bed.' : 'A press takes one bed.');
+  }
+
+  #grid() {
+    return h('select', { 'data-key': 'grid', onchange: event => { this.yard.grid = Number(event.target.value); } },
+      GRIDS.map(grid => h('option', { value: grid, selected: grid === this.yard.grid }, `${grid} mm`)));
   }
 
   step(way) {

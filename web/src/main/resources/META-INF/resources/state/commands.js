@@ -1,4 +1,4 @@
-import { aboutItsMiddle } from '../geometry/outline.js';
+import { aboutItsMiddle, bounds, placePoint } from '../geometry/outline.js';
 import { bedOf, bedsOf, freeId } from './plan.js';
 
 /** Every change to a garden, each a function plan => newPlan. A bed nobody knows leaves the plan as it is. */
@@ -72,6 +72,21 @@ export function setBed(id, fields) {
     for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
     return Object.keys(fields).every(key => bed[key] === fields[key]) ? bed : next;
   });
+}
+
+/**
+ * Gives a bed another outline, in its own frame. One that is given by width and depth stays so: where the outline's front
+ * left corner has moved, the bed moves with it.
+ */
+export function shapeBed(id, outline) {
+  return plan => {
+    const bed = bedOf(plan, id);
+    if (!bed) return plan;
+    if (!bed.size) return setBed(id, { outline, walls: undefined })(plan);
+    const box = bounds(outline);
+    const at = placePoint([box.left, box.front], bed.placement);
+    return moveBed(id, at)(setBed(id, { width: box.right - box.left, depth: box.back - box.front })(plan));
+  };
 }
 
 export function removeBed(id) {
