@@ -91,6 +91,9 @@ export const api = {
   /** @returns {Promise<object>} the job sheet of what is stored */
   async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
 
+  /** @returns {Promise<object>} a part of it that is worked out only when asked for: `pegs`, `sun` */
+  async part(id, name) { return read(await ask('GET', `${garden(id)}/job-sheet/${name}`)); },
+
   /** @returns {Promise<{plan: object, revision: string} | null>} null where `revision` still stands */
   async newer(id, revision) {
     const answer = await ask('GET', garden(id), { headers: { 'if-none-match': revision } });

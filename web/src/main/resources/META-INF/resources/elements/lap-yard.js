@@ -104,7 +104,7 @@ export class LapYard extends GardenElement {
     const { plan, choice, reckoning } = this.garden;
     if (this.#groundOf !== plan.ground || this.pathsOf !== plan.paths) {
       this.#ground.replaceChildren(...drawnGround(plan));
-      this.#over.replaceChildren(...drawnKeepClear(plan));
+      this.#over.replaceChildren(...drawnKeepClear(plan, this.garden.reckoning.sheet?.ground?.usual?.clearances));
       this.#groundOf = plan.ground;
       this.pathsOf = plan.paths;
     }
