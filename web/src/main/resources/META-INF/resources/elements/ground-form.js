@@ -5,6 +5,9 @@ import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
 
+/** A label longer than this wants the whole width. */
+const WIDE_LABEL = 26;
+
 /**
  * ground-form: one section of the ground, either one thing with its fields or a list of things. Set `garden`, `yard` and
  * `form`, a key of LISTS or OBJECTS, before attaching.
@@ -84,7 +87,7 @@ export class GroundForm extends GardenElement {
       return entry;
     }
     const entry = countField({ label: field.label, mode: 'text', key, hint: field.hint, read: text => readerOf(field, this.garden.plan)(text) });
-    if (field.kind !== 'number') entry.classList.add('wide');
+    if (field.kind !== 'number' || field.label.length > WIDE_LABEL) entry.classList.add('wide');
     entry.addEventListener('count', event => { event.stopPropagation(); this.#set(whole, event.detail); });
     this.#shows.push(() => entry.show(writtenBy(field, now(), this.garden.plan)));
     return field.as ? h('div.with-draw', {}, entry, h('button', { type: 'button', 'data-key': `draw ${key}`, 'aria-label': `Draw ${field.label.toLowerCase()}`, onclick: () => this.#draw(field, whole) }, 'Draw')) : entry;
@@ -113,7 +116,9 @@ export class GroundForm extends GardenElement {
   /** The same list or number again is no change. */
   #set(path, value) {
     if (JSON.stringify(valueAt(this.garden.plan, path)) === JSON.stringify(value)) return;
-    this.garden.plans.run(put(path, value));
+    const { begins, path: own } = this.#spec;
+    const command = put(path, value);
+    this.garden.plans.run(begins && !valueAt(this.garden.plan, own) ? plan => command(put(own, begins)(plan)) : command);
   }
 
   #add() {

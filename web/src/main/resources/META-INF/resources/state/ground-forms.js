@@ -2,7 +2,8 @@ import { boundsOf, unitsOf, yardOf } from './plan.js';
 import { readPlaces, writtenPlaces } from '../geometry/places-text.js';
 
 /**
- * What can be entered about the ground, as data: sections of fields, and lists of things with fields of their own.
+ * What can be entered about the ground, as data: sections of fields, and lists of things with fields of their own. What a
+ * thing must have from its first field on stands in `begins`.
  *
  * @typedef {{key: (string|number)[], label: string, kind: 'mm' | 'choice' | 'number' | 'text' | 'places', choices?: [string, string][],
  *     usual?: any, least?: number, most?: number, when?: (thing: object) => boolean, hint?: string,
@@ -211,7 +212,7 @@ export const OBJECTS = {
     ],
   },
   sun: {
-    title: 'Sun', path: ['ground', 'sun'],
+    title: 'Sun', path: ['ground', 'sun'], begins: { latitude: 0, longitude: 0 },
     fields: [
       number('latitude', 'Latitude, degrees north', -90, 90), number('longitude', 'Longitude, degrees east', -180, 180),
       { key: ['zone'], label: 'Time zone', kind: 'text', usual: 'UTC', hint: 'as in Europe/London' },
