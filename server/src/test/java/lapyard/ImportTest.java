@@ -41,7 +41,7 @@ class ImportTest {
             diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages
             json          : job stages fill construction ground plan sheets cutting order catalogue geometry
             store         : json plan
-            prints        : job ground diagrams drawing plan catalogue cutting sheets order construction
+            prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction
             rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction
             cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
             """;

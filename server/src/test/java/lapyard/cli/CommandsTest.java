@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CommandsTest {
     private static final Set<String> OUTPUTS =
             Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json",
-                    "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "sheets.pdf");
+                    "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "bed-register.pdf", "bed-register-N.svg", "sheets.pdf");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir
