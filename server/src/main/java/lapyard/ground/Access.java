@@ -27,7 +27,7 @@ final class Access {
     private final Site site;
     private final AccessStandard standard;
     private final List<AccessSheet.Row> rows = new ArrayList<>();
-    private final Map<List<Object>, Double> reaches = new HashMap<>();
+    private final Map<List<Object>, Reach.Worst> reaches = new HashMap<>();
 
     /** A stretch of wall that can be reached, in millimetres from its start. */
     private record Stretch(int wall, double fromMm, double toMm) {}
@@ -130,10 +130,13 @@ final class Access {
                     List.of("Leave " + Say.mm(standard.standMm()) + " free along a wall")));
         }
         Bed bed = lot.bed();
-        double reach = reaches.computeIfAbsent(
+        Reach.Worst worst = reaches.computeIfAbsent(
                 List.of(bed.outline(), bed.section().thicknessMm(), stretches), shape -> worstReach(bed, stretches));
+        double reach = worst.mm();
         double over = reach - standard.reachMm();
-        row(lot.where(), "reach", reach, standard.reachMm(), over <= REACH_TO_MM ? 0 : over);
+        rows.add(new AccessSheet.Row(
+                lot.where(), "reach", reach, standard.reachMm(), "mm", over <= REACH_TO_MM ? 0 : over,
+                Optional.of(bed.placement().toYard(new Point(worst.at().x, worst.at().y)))));
         if (over <= REACH_TO_MM) {
             return List.of();
         }
@@ -218,18 +221,22 @@ final class Access {
     }
 
     /** The greatest distance from a place inside the walls to the nearest outer face that can be reached. */
-    private static double worstReach(Bed bed, List<Stretch> stretches) {
+    private static Reach.Worst worstReach(Bed bed, List<Stretch> stretches) {
         Outline outline = bed.outline();
         Geometry inside = Shapes.offset(Shapes.area(outline), -bed.section().thicknessMm());
         if (outline.sides() == 4 && Cut.square(outline) && allRound(outline, stretches)) {
-            return Math.min(outline.sideMm(0), outline.sideMm(1)) / 2;
+            Point one = outline.corner(0);
+            Point opposite = outline.corner(2);
+            return new Reach.Worst(
+                    Math.min(outline.sideMm(0), outline.sideMm(1)) / 2,
+                    new Coordinate((one.x() + opposite.x()) / 2, (one.y() + opposite.y()) / 2));
         }
         List<LineSegment> faces = stretches.stream()
                 .map(stretch -> new LineSegment(
                         Shapes.coordinate(along(outline, stretch, stretch.fromMm())),
                         Shapes.coordinate(along(outline, stretch, stretch.toMm()))))
                 .toList();
-        return Reach.worstMm(inside, faces, REACH_TO_MM);
+        return Reach.worst(inside, faces, REACH_TO_MM);
     }
 
     private static boolean allRound(Outline outline, List<Stretch> stretches) {

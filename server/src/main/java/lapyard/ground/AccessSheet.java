@@ -1,6 +1,8 @@
 package lapyard.ground;
 
 import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Finding;
 
@@ -22,8 +24,14 @@ public record AccessSheet(AccessStandard standard, List<Row> rows, List<Finding>
      * @param measured in the unit; for a gradient, n of 1:n
      * @param limit    that it must meet: at least for rooms and gradients, at most for reach and passing
      * @param missing  by which it fails; 0 where it passes
+     * @param at       the place that was measured, empty where it is not one place
      */
-    public record Row(String where, String what, double measured, double limit, String unit, double missing) {
+    public record Row(
+            String where, String what, double measured, double limit, String unit, double missing, Optional<Point> at) {
+        Row(String where, String what, double measured, double limit, String unit, double missing) {
+            this(where, what, measured, limit, unit, missing, Optional.empty());
+        }
+
         public boolean pass() {
             return missing == 0;
         }
@@ -37,6 +45,6 @@ public record AccessSheet(AccessStandard standard, List<Row> rows, List<Finding>
 
     static Finding finding(AccessStandard standard, String where, String text, Finding.Amount amount, List<String> ways) {
         Finding.Weight weight = standard.named() ? Finding.Weight.SNAG : Finding.Weight.NOTE;
-        return new Finding(weight, where, text, java.util.Optional.of(amount), ways);
+        return new Finding(weight, where, text, Optional.of(amount), ways);
     }
 }

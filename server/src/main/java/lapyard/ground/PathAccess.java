@@ -84,7 +84,7 @@ final class PathAccess {
         double limit = pinch ? standard.pinchMm() : Math.min(standard.pathMm(), paths.get(path).widthMm());
         double shortBy = limit - room.widthMm();
         boolean fails = shortBy > Shapes.TOUCH_MM;
-        rows.add(new AccessSheet.Row(where(path), "narrowest", room.widthMm(), limit, "mm", fails ? shortBy : 0));
+        rows.add(new AccessSheet.Row(where(path), "narrowest", room.widthMm(), limit, "mm", fails ? shortBy : 0, Optional.of(room.at())));
         if (fails) {
             findings.add(AccessSheet.finding(
                     standard,
@@ -156,7 +156,7 @@ final class PathAccess {
             double shortBy = standard.turningMm() - room;
             boolean fails = shortBy > CIRCLE_TO_MM;
             rows.add(new AccessSheet.Row(
-                    where(path), "turning", room, standard.turningMm(), "mm", fails ? shortBy : 0));
+                    where(path), "turning", room, standard.turningMm(), "mm", fails ? shortBy : 0, Optional.of(end)));
             if (fails) {
                 findings.add(AccessSheet.finding(
                         standard,

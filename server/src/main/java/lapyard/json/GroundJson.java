@@ -171,6 +171,7 @@ public final class GroundJson {
             one.put("unit", row.unit());
             one.put("pass", row.pass());
             one.set("missing", number(row.missing(), 1));
+            row.at().ifPresent(at -> point(one.putArray("at"), at));
         }
     }
 

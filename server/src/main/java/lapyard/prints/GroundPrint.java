@@ -2,6 +2,7 @@ package lapyard.prints;
 
 import java.util.List;
 import java.util.Optional;
+import lapyard.diagrams.AccessSheets;
 import lapyard.diagrams.SettingOutSheets;
 import lapyard.diagrams.ShadeSheet;
 import lapyard.drawing.Page;
@@ -20,6 +21,13 @@ final class GroundPrint {
                     + String.join(", or ", out.findings().get(0).ways()) + ".");
         }
         return SettingOutSheets.pages(sheet.garden(), out, ask.bench(sheet.garden().imperial()));
+    }
+
+    static List<Page> access(JobSheet sheet, PrintAsk ask) {
+        if (!sheet.ground().access().standard().named()) {
+            throw new CannotPrint("no standard is named that paths and reach are held against: name one under access");
+        }
+        return AccessSheets.pages(sheet.garden(), sheet.ground().access(), ask.bench(sheet.garden().imperial()));
     }
 
     static List<Page> shade(JobSheet sheet, PrintAsk ask) {

@@ -25,6 +25,7 @@ public final class Prints {
             new Print("bed-register", "Bed register", RegisterPrint::pages),
             new Print("setting-out", "Setting-out", GroundPrint::settingOut),
             new Print("shade", "Sun and shade", GroundPrint::shade),
+            new Print("access", "Access", GroundPrint::access),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
             new Print("rolls", "Rolls", BenchPrint::rolls));
 

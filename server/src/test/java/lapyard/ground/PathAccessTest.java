@@ -142,4 +142,14 @@ class PathAccessTest {
         double edging = work.quantities().stream().filter(q -> q.key().equals("edging.length")).findFirst().orElseThrow().value();
         assertEquals(9.0, edging, 1e-6, "the far side less the pond, nothing along the wall");
     }
+
+    /** Worked by hand for the L bed, reached all round: 976 at (976, 976). */
+    @Test
+    void theWorstReachIsToldWithItsPlace() {
+        GroundSheet sheet = sheet(AccessStandard.USUAL, FIELD, List.of(), List.of(Beds.bed("M", Beds.L, 5000, 5000)));
+        AccessSheet.Row reach = row(sheet, "bed M", "reach");
+        assertEquals(976, reach.measured(), 1.5);
+        assertEquals(5976, reach.at().orElseThrow().x(), 5);
+        assertEquals(5976, reach.at().orElseThrow().y(), 5);
+    }
 }

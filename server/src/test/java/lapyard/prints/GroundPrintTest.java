@@ -49,7 +49,7 @@ class GroundPrintTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"setting-out", "shade"})
+    @ValueSource(strings = {"setting-out", "shade", "access"})
     void nothingRunsOffTheSheet(String name) throws Exception {
         for (String units : List.of("metric", "imperial")) {
             String document = sample().replaceFirst("\"currency\"", "\"units\": \"" + units + "\", \"currency\"");
@@ -77,10 +77,17 @@ class GroundPrintTest {
     }
 
     @Test
+    void theAccessSheetSaysWhichBedFailsAndByHowMuch() throws Exception {
+        String text = text(Prints.pages("access", sheet(sample()), ASK));
+        assertTrue(text.contains("of 17 checks pass") && text.contains("reach by 102.8"), "bed C fails");
+    }
+
+    @Test
     void aGardenWithoutBaselineOrPlaceSaysWhatIsMissing() throws Exception {
         JobSheet bare = sheet("{\"beds\":[{\"width\":2400,\"depth\":1200}]}");
         assertTrue(assertThrows(CannotPrint.class, () -> Prints.pages("setting-out", bare, ASK)).getMessage().startsWith("0 baselines"));
         assertThrows(CannotPrint.class, () -> Prints.pages("shade", bare, ASK));
+        assertThrows(CannotPrint.class, () -> Prints.pages("access", bare, ASK));
         String set = text(Prints.pages(Prints.SET, bare, ASK));
         assertTrue(set.contains("0 baselines"), "the set names what it lacks");
         assertEquals(true, Prints.takeOff(bare, ASK).keySet().stream().noneMatch(file -> file.startsWith("setting-out")));
