@@ -1,4 +1,4 @@
-import { copyBed, mirrorBed, moveBed, nameGarden, nudgeBed, ownBed, placeBed, removeBed, setBed, shapeBed, standBed, turnBed } from '../../main/resources/META-INF/resources/state/commands.js';
+import { copyBed, mirrorBed, moveBed, nameGarden, nudgeBed, ownBed, placeBed, removeBed, setBed, shapeBed, showIn, standBed, turnBed } from '../../main/resources/META-INF/resources/state/commands.js';
 import { placePoint } from '../../main/resources/META-INF/resources/geometry/outline.js';
 import { bedOf, bedsOf } from '../../main/resources/META-INF/resources/state/plan.js';
 import { equal, holds, test } from '../trial.js';
@@ -77,4 +77,12 @@ test('an outline of its own takes the place of walls that were walked', () => {
   const plan = { beds: [{ id: 'A', walls: [2000, 1000, 2000, 1000].map(length => ({ length })), at: [0, 0] }] };
   const next = shapeBed('A', [[0, 0], [2000, 0], [2000, 1200], [0, 1200]])(plan);
   equal([next.beds[0].walls, next.beds[0].outline[2]], [undefined, [2000, 1200]]);
+});
+
+test('lengths are shown in feet and inches and back, and nothing else changes', () => {
+  const plan = { name: 'A', beds: [{ id: 'A', width: 2400, depth: 1200 }] };
+  const feet = showIn('imperial')(plan);
+  equal(feet, { ...plan, units: 'imperial' });
+  equal(showIn('metric')(feet), plan);
+  holds(showIn('metric')(plan) === plan, 'another plan');
 });

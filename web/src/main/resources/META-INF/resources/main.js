@@ -53,6 +53,7 @@ async function open(id) {
     garden = next;
     history.replaceState(null, '', `#${encodeURIComponent(first)}`);
     lay(gardens);
+    requestAnimationFrame(() => performance.mark('lapyard ready'));
     garden.begin();
   } catch (problem) {
     if (garden) say(`That garden does not open: ${problem.message}`);

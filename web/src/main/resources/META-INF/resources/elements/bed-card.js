@@ -41,7 +41,7 @@ export class BedCard extends GardenElement {
       this.replaceChildren();
       return;
     }
-    const build = `${bed.id}|${bed.type}|${Boolean(bed.size)}|${bed.section.id}`;
+    const build = `${bed.id}|${bed.type}|${Boolean(bed.size)}|${bed.section.id}|${unitsOf(this.garden.plan)}`;
     if (this.#built !== build) this.#build(bed);
     this.#built = build;
     this.#show(bed);

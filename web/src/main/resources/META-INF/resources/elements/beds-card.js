@@ -107,10 +107,13 @@ export class BedsCard extends GardenElement {
   }
 
   #form = null;
+  #formUnits = null;
 
   /** Made once, so that what is typed stays. */
   #block() {
-    this.#form ??= this.#blockForm();
+    const units = unitsOf(this.garden.plan);
+    if (this.#formUnits !== units) this.#form = this.#blockForm();
+    this.#formUnits = units;
     this.#told?.();
     return this.#form;
   }

@@ -68,8 +68,9 @@ export class LapGaps extends GardenElement {
   /** Each stands in the middle of its gap where there is room for it, else close beside the bed. */
   #place() {
     if (this.hidden) return;
-    const { view, frame, carried } = this.yard;
-    this.classList.toggle('away', Boolean(carried));
+    this.classList.toggle('away', Boolean(this.yard.carried));
+    if (this.yard.carried) return;
+    const { view, frame } = this.yard;
     const box = boxOf(this.garden.plan, this.garden.choice.beds) ?? bounds([[0, 0]]);
     for (const { side, from, to } of this.#gaps) {
       const field = this.querySelector(`[data-key="gap field ${side}"]`);

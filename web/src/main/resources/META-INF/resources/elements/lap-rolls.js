@@ -27,7 +27,7 @@ export class LapRolls extends GardenElement {
 
   #part({ material, metresBedByBed, costBedByBed, result }, longest) {
     const currency = this.garden.reckoning.sheet.slip?.currency;
-    const best = result.proven ? 'proven least' : `at least ${money(result.lowerBound.toFixed(2), currency)}`;
+    const best = result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2), currency)}`;
     const bought = result.rolls.reduce((sum, roll) => sum + roll.bought, 0) / 1000;
     return h('section', { 'data-key': `rolls ${material}` },
       h('h3', {}, `${material}: ${bought} m, ${money(result.cost.toFixed(2), currency)}, ${best}; bed by bed ${metresBedByBed} m, ${money(costBedByBed, currency)}.`),

@@ -53,10 +53,13 @@ export function freeWay(pushed, others, way) {
   for (const outline of pushed) {
     const own = lay(outline);
     const ownBox = bounds(own);
-    for (const { id, outline: other, round } of others) {
+    const [low, high] = way === 'left' || way === 'right' ? ['front', 'back'] : ['left', 'right'];
+    const asItLies = bounds(outline);
+    for (const { id, outline: other, box: otherBox, round } of others) {
+      if (otherBox[high] <= asItLies[low] || otherBox[low] >= asItLies[high]) continue;
       const met = lay(other);
       const box = bounds(met);
-      if (box.back <= ownBox.front || box.front >= ownBox.back || box.right < ownBox.right - 0.05) continue;
+      if (box.right < ownBox.right - 0.05) continue;
       for (const [y, mid] of heights(own, met)) {
         const from = crossings(own, y).at(-1);
         const ends = crossings(met, y);

@@ -120,5 +120,14 @@ export function nameGarden(name) {
   return plan => (plan.name === name ? plan : { ...plan, name });
 }
 
+/** How lengths are shown; what is stored stays millimetres. @param {'metric'|'imperial'} units */
+export function showIn(units) {
+  return plan => {
+    if ((plan.units ?? 'metric') === units) return plan;
+    const { units: _before, ...rest } = plan;
+    return units === 'metric' ? rest : { ...plan, units };
+  };
+}
+
 /** The code of the bed that a command stood last. */
 export const lastBed = plan => bedsOf(plan).at(-1)?.id ?? null;

@@ -42,7 +42,7 @@ export function runs(numbers) {
 export function standing({ section, result, boardsBedByBed, ways = [] }, money) {
   const alone = ways.find(({ way }) => way === 'bed by bed');
   const bought = `${result.boards} boards of ${section}`;
-  const best = result.proven ? 'proven least' : `at least ${money(String(result.lowerBound.toFixed(2)))}`;
+  const best = result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2))}`;
   const other = alone ? `; bed by bed ${boardsBedByBed ?? alone.boards} boards, ${money(alone.cost)}` : '';
   return `${bought}, ${money(result.cost.toFixed(2))}, ${best}${other}.`;
 }
