@@ -34,16 +34,19 @@ class ImportTest {
             plan          : geometry catalogue
             construction  : plan geometry catalogue
             fill          : construction plan geometry catalogue
+            standing      : construction plan geometry catalogue
             ground        : plan geometry
             stages        : construction fill
-            job           : stages fill construction ground plan sheets cutting order catalogue geometry
+            loadin        : plan geometry catalogue
+            job           : stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             drawing       : geometry
-            diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages
-            json          : job stages fill construction ground plan sheets cutting order catalogue geometry
+            history       :
+            diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages order loadin
+            json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             store         : json plan
-            prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction
-            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction
-            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction
+            prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction loadin
+            rest          : history prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
+            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

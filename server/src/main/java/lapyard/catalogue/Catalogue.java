@@ -6,13 +6,24 @@ import java.util.Optional;
 /**
  * All that can be bought for a garden. Each list keeps the order in which it was given.
  *
+ * @param suppliers     empty where one merchant sells everything
  * @param examplePrices true while any price is an example of ours and not the gardener's own
  */
-public record Catalogue(List<Section> sections, List<Roll> rolls, List<PackGoods> packs, boolean examplePrices) {
+public record Catalogue(
+        List<Supplier> suppliers,
+        List<Section> sections,
+        List<Roll> rolls,
+        List<PackGoods> packs,
+        boolean examplePrices) {
     public Catalogue {
+        suppliers = List.copyOf(suppliers);
         sections = List.copyOf(sections);
         rolls = List.copyOf(rolls);
         packs = List.copyOf(packs);
+    }
+
+    public Catalogue(List<Section> sections, List<Roll> rolls, List<PackGoods> packs, boolean examplePrices) {
+        this(List.of(), sections, rolls, packs, examplePrices);
     }
 
     public Optional<Section> section(String id) {

@@ -11,6 +11,25 @@ import java.util.OptionalDouble;
  * @param pricePerMetre of roll length
  * @param stepMm        the length is sold in whole steps of this
  * @param maxLengthMm   the longest run in one piece, where there is one
+ * @param supplier      id of who sells it, empty for the one merchant
+ * @param gramsPerM2    its weight, where known
  */
 public record Roll(
-        String id, String material, double widthMm, Optional<BigDecimal> pricePerMetre, double stepMm, OptionalDouble maxLengthMm) {}
+        String id,
+        String material,
+        double widthMm,
+        Optional<BigDecimal> pricePerMetre,
+        double stepMm,
+        OptionalDouble maxLengthMm,
+        String supplier,
+        OptionalDouble gramsPerM2) {
+    public Roll(
+            String id,
+            String material,
+            double widthMm,
+            Optional<BigDecimal> pricePerMetre,
+            double stepMm,
+            OptionalDouble maxLengthMm) {
+        this(id, material, widthMm, pricePerMetre, stepMm, maxLengthMm, "", OptionalDouble.empty());
+    }
+}

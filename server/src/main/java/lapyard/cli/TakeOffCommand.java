@@ -19,9 +19,14 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
+import lapyard.job.Loads;
+import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
 import lapyard.json.JobSheetJson;
+import lapyard.json.LoadInJson;
+import lapyard.json.QuoteJson;
 import lapyard.json.Reading;
+import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
 import lapyard.prints.PrintAsk;
@@ -97,9 +102,18 @@ final class TakeOffCommand implements Callable<Integer> {
             throw new Refusal(e.getMessage());
         }
         files.put("slip.csv", utf8(SlipCsv.write(sheet.slip())));
-        files.put("slip.json", utf8(JobSheetJson.text(JobSheetJson.slip(sheet.slip()))));
+        for (Slip.Order order : sheet.slip().orders()) {
+            if (!order.supplier().id().isEmpty()) {
+                files.put("slip-" + order.supplier().id() + ".csv", utf8(SlipCsv.write(order, sheet.slip().currency().getCode())));
+            }
+        }
+        files.put("slip.json", utf8(JobSheetJson.text(JobSheetJson.slip(sheet))));
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("advice", JobSheetJson.advice(advice));
+        json.set("loads", LoadInJson.of(Loads.of(sheet)));
+        if (sheet.garden().quote().given()) {
+            json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().quote()));
+        }
         files.put("job-sheet.json", utf8(JobSheetJson.text(json)));
         write(files);
         sheet.snags().stream()

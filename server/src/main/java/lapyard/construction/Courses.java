@@ -3,6 +3,7 @@ package lapyard.construction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
@@ -18,20 +19,24 @@ final class Courses {
     record Laid(List<Course> courses, List<Seam> seams, List<Finding> findings) {}
 
     static Laid of(Bed bed, Saw saw, double longestMm) {
+        return of(bed, saw, longestMm, Map.of());
+    }
+
+    /** @param joined how walls are joined, by side, where that was settled with the boards; others as is usual */
+    static Laid of(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
         Outline outline = bed.outline();
-        double t = bed.section().thicknessMm();
         List<Finding> findings = new ArrayList<>();
         List<List<Wall>> walls = new ArrayList<>();
         for (boolean odd : new boolean[] {true, false}) {
             List<Wall> ring = new ArrayList<>();
             for (int side = 0; side < outline.sides(); side++) {
-                ring.add(new Wall(WallRun.of(outline, side, t, bed.lap(), odd), List.of()));
+                ring.add(new Wall(WallRun.of(bed, side, odd), List.of()));
             }
             checkSum(bed, ring);
             walls.add(ring);
         }
         for (int side = 0; side < outline.sides(); side++) {
-            join(bed, saw, longestMm, walls, side, findings);
+            join(bed, saw, longestMm, joined, walls, side, findings);
             shortPieces(bed, saw, walls, side, findings);
         }
         List<Course> courses = new ArrayList<>();
@@ -44,6 +49,7 @@ final class Courses {
             courses.add(new Course(number, pieces));
         }
         seamNotes(bed, seams, findings);
+        Angles.findings(bed, courses, findings);
         return new Laid(courses, seams, findings);
     }
 
@@ -60,18 +66,25 @@ final class Courses {
         }
     }
 
-    /** A ring that is not P - 4t is a fault of ours, and no such list may reach a saw. */
+    /** A ring that is not P - t sum tan(turn / 2) is a fault of ours, and no such list may reach a saw. */
     private static void checkSum(Bed bed, List<Wall> ring) {
-        double sum = ring.stream().mapToDouble(wall -> wall.run().lengthMm()).sum();
-        double wanted = bed.outline().perimeterMm() - 4 * bed.section().thicknessMm();
+        double sum = ring.stream().mapToDouble(wall -> wall.run().meanMm()).sum();
+        double wanted = bed.outline().perimeterMm()
+                - bed.section().thicknessMm() * bed.outline().sumOfHalfTurnTangents();
         if (Math.abs(sum - wanted) > 1e-3) {
             throw new IllegalArgumentException("bed " + bed.id() + ": a course sums to " + sum + " mm, must be "
-                    + wanted + "; the outline must be right-angled, counter-clockwise and along its axes");
+                    + wanted + "; the outline must be counter-clockwise");
         }
     }
 
     private static void join(
-            Bed bed, Saw saw, double longestMm, List<List<Wall>> walls, int side, List<Finding> findings) {
+            Bed bed,
+            Saw saw,
+            double longestMm,
+            Map<Integer, SeamSplit> joined,
+            List<List<Wall>> walls,
+            int side,
+            List<Finding> findings) {
         WallRun odd = walls.get(0).get(side).run();
         WallRun even = walls.get(1).get(side).run();
         boolean evenLaid = bed.courses() > 1;
@@ -82,8 +95,9 @@ final class Courses {
         }
         String wall = Bed.wallLetter(side);
         String where = "bed " + bed.id() + ", wall " + wall;
-        Optional<SeamSplit> split = bed.seams()
-                ? SeamSplit.of(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw)
+        Optional<SeamSplit> split = joined.containsKey(side)
+                ? Optional.of(joined.get(side))
+                : bed.seams() ? SeamSplit.of(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw)
                 : Optional.empty();
         if (split.isEmpty()) {
             String tooLong = Lengths.text(needed) + " needed; the longest board gives " + Lengths.text(longestMm);
@@ -137,25 +151,27 @@ final class Courses {
         WallRun run = wall.run();
         String letter = Bed.wallLetter(run.side());
         double t = bed.section().thicknessMm();
-        double from = run.fromMm();
+        PieceEnd start = run.start();
         int parts = wall.seamsMm().size() + 1;
         for (int i = 0; i < parts; i++) {
-            double to = i < parts - 1 ? wall.seamsMm().get(i) : run.toMm();
+            PieceEnd end = i < parts - 1 ? PieceEnd.seam(wall.seamsMm().get(i)) : run.end();
             String part = parts == 1 ? "" : partLetter(i);
+            double from = Math.min(start.outerMm(), start.innerMm());
             pieces.add(new Piece(
                     bed.id() + "-" + course + letter + part,
                     course,
                     letter,
                     part,
-                    Lengths.toTenth(to - from),
-                    run.runsPast(i == 0, i == parts - 1),
+                    Lengths.toTenth(Math.max(end.outerMm(), end.innerMm()) - from),
                     from,
-                    WallRun.lies(bed.outline(), run.side(), t, from, to),
-                    !bed.hidden().contains(letter)));
+                    WallRun.lies(bed.outline(), run.side(), t, start, end),
+                    !bed.hidden().contains(letter),
+                    start,
+                    end));
             if (i < parts - 1) {
-                seams.add(new Seam(course, letter, to));
+                seams.add(new Seam(course, letter, end.outerMm()));
             }
-            from = to;
+            start = end;
         }
     }
 

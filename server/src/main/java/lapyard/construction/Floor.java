@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import lapyard.geometry.FewestRectangles;
 import lapyard.geometry.FewestRectangles.Cut;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
+import lapyard.geometry.UprightCover;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
@@ -27,8 +29,9 @@ import lapyard.working.Working.Input;
  * @param bays        one a rectangle in the order R1, R2 ...; empty for an open base
  * @param strips      bearers and beams, none longer than a strip
  * @param stripBoards strips of full length that these take
+ * @param otherStripBoards what the best of the other splits would take; empty where there is one way only
  */
-record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards) {
+record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards, OptionalInt otherStripBoards) {
     /** One split as it would be laid. */
     private record Candidate(FewestRectangles.Split split, List<FloorBay> bays, int stripBoards, double linerMm2) {
         private double lowest(boolean level) {
@@ -52,8 +55,10 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     static Floor of(Bed bed, Outline inner, LowSide low, Saw saw, double bearerStockMm) {
         double usable = bearerStockMm - 2 * saw.endTrimMm();
         Map<Rectangle, FloorBay> known = new HashMap<>();
-        Candidate best = FewestRectangles.splits(inner).stream()
-                .map(split -> candidate(bed, split, low, saw, usable, known))
+        List<Candidate> all = FewestRectangles.splits(UprightCover.of(inner)).stream()
+                .map(split -> candidate(bed, inner, split, low, saw, usable, known))
+                .toList();
+        Candidate best = all.stream()
                 .min(Comparator.comparingInt(Candidate::stripBoards)
                         .thenComparingDouble(candidate -> Lengths.toTenth(candidate.linerMm2()))
                         .thenComparingDouble(candidate -> candidate.lowest(true))
@@ -64,11 +69,13 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                 best.split().cuts(),
                 best.bays(),
                 strips(bed, best, usable),
-                best.stripBoards());
+                best.stripBoards(),
+                all.stream().filter(other -> other != best).mapToInt(Candidate::stripBoards).min());
     }
 
     private static Candidate candidate(
             Bed bed,
+            Outline inner,
             FewestRectangles.Split split,
             LowSide low,
             Saw saw,
@@ -82,10 +89,12 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         List<FloorBay> bays = new ArrayList<>();
         for (Rectangle rectangle : split.rectangles()) {
             FloorBay bay = known.computeIfAbsent(
-                    rectangle, floor -> FloorBay.of(floor, low.toward(), bed.base(), saw.kerfMm()));
+                    rectangle, floor -> FloorBay.of(floor, inner, low.toward(), bed.base(), saw.kerfMm()));
             bays.add(bay);
-            int parts = parts(bay.bearerMm(), usableMm);
-            fit.add(part(bay.bearerMm(), parts), bay.bearers() * parts);
+            for (double bearer : bay.bearersMm()) {
+                int parts = parts(bearer, usableMm);
+                fit.add(part(bearer, parts), parts);
+            }
         }
         for (Cut cut : split.cuts()) {
             int parts = parts(cut.lengthMm(), usableMm);
@@ -99,7 +108,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         for (int i = 0; i < laid.bays().size(); i++) {
             FloorBay bay = laid.bays().get(i);
             for (int k = 1; k <= bay.bearers(); k++) {
-                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearerMm(), usableMm);
+                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearersMm().get(k - 1), usableMm);
             }
         }
         for (int i = 0; i < laid.split().cuts().size() && !laid.bays().isEmpty(); i++) {
@@ -130,7 +139,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         return Lengths.toTenth(lengthMm / parts);
     }
 
-    void quantities(Bed bed, Saw saw, double bearerStockMm, List<Quantity> quantities) {
+    void quantities(Bed bed, Outline inner, Saw saw, double bearerStockMm, List<Quantity> quantities) {
         if (bays.isEmpty()) {
             return;
         }
@@ -151,7 +160,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.base(), saw.kerfMm()), "slats"));
             slats.add(Input.of(
                     name + " boards the other way",
-                    FloorBay.laid(bay.floor(), !bay.alongY(), bed.base()).slatBoards(bed.base(), saw.kerfMm()),
+                    FloorBay.laid(bay.floor(), inner, !bay.alongY(), bed.base()).slatBoards(bed.base(), saw.kerfMm()),
                     "slats"));
         }
         for (int i = 0; i < cuts.size(); i++) {
@@ -161,14 +170,15 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         bearers.add(Input.of("drain gap", bed.base().drainGapMm(), "mm"));
         bearers.add(Input.of("strip length", bearerStockMm, "mm"));
         bearers.add(Input.of("strips", stripBoards, ""));
+        otherStripBoards.ifPresent(other -> bearers.add(Input.of("strips with the other split", other, "")));
         quantities.add(new Quantity(
                 "base.bearers",
                 metres,
                 "m",
                 new Working(
                         bearers,
-                        "for each rectangle bearers = ceil(run / greatest spacing) + 1, each its length less the drain"
-                                + " gap; + a beam along each cut; strips filled longest first",
+                        "for each rectangle bearers = ceil(run / greatest spacing) + 1 and one under each joint of the"
+                                + " slats, each its length less the drain gap; + a beam along each cut; strips filled longest first",
                         Working.COMMON_PRACTICE)));
         slats.add(Input.of("slat width", bed.base().slatWidthMm(), "mm"));
         slats.add(Input.of("slat length", bed.base().slatLengthMm(), "mm"));

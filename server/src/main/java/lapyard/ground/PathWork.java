@@ -22,8 +22,8 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
  *
  * @param cover      the ground this path covers, for the drawing: union of its widths less beds, what stands up
  *                   and earlier paths; holes are cut open
- * @param quantities path.area, path.volume of all layers, one a layer under the layer's item, path.mass,
- *                   edging.length and edging.pegs where it has an edging, membrane and one membrane.strip a strip where it has a membrane
+ * @param quantities path.area, path.volume of all layers, one a layer under the layer's item, edging.length and
+ *                   edging.pegs where it has an edging, membrane and one membrane.strip a strip where it has a membrane
  */
 public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quantities) {
     /** Pegs that hold an edging stand this far apart at most. */
@@ -115,7 +115,6 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
                     Working.of(
                             "area x depth", Working.GEOMETRY, area, Working.Input.of("depth", layer.depthMm(), "mm"))));
         }
-        mass(path, areaM2).ifPresent(quantities::add);
         if (!path.edging().isEmpty()) {
             edging(edgingRunsMm, quantities);
         }
@@ -135,32 +134,6 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
             }
         }
         return quantities;
-    }
-
-    /** Empty where the weight of one of its layers is not known. */
-    private static Optional<Quantity> mass(GardenPath path, double areaM2) {
-        double kg = 0;
-        List<Working.Input> inputs = new ArrayList<>();
-        inputs.add(Working.Input.of("area", areaM2, "m2"));
-        for (GardenPath.Layer layer : path.layers()) {
-            double density = LooseMaterial.kgM3(layer.item());
-            if (density == 0) {
-                return Optional.empty();
-            }
-            kg += areaM2 * layer.depthMm() / 1000 * density;
-            inputs.add(Working.Input.of(layer.item() + " depth", layer.depthMm(), "mm"));
-            inputs.add(Working.Input.of(layer.item() + " as delivered", density, "kg/m3"));
-        }
-        return path.layers().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Quantity(
-                        "path.mass",
-                        kg,
-                        "kg",
-                        Working.of(
-                                "sum over layers of area x depth x weight of a cubic metre",
-                                LooseMaterial.SOURCE,
-                                inputs.toArray(Working.Input[]::new))));
     }
 
     private static void edging(List<Double> runsMm, List<Quantity> quantities) {

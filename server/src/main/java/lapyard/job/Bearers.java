@@ -27,6 +27,8 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
+import lapyard.order.Slip;
+import lapyard.order.Wanted;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
@@ -41,11 +43,13 @@ final class Bearers {
     private record Rip(String section, double liftMm) {}
 
     private record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
-            boolean priced, BigDecimal cost, BigDecimal alone, int boardsAlone, double needM, SawWork saw) {}
+            boolean priced, BigDecimal cost, BigDecimal alone, int boardsAlone, double needM, SawWork saw,
+            List<SlipLine.Use> uses, List<Finding> findings) {}
 
     private static final double USUAL_STOCK_MM = 2400;
 
-    private final List<Cut> cuts = new ArrayList<>();
+    /** One a kind of strip: the same strips from the boards of each supplier who sells the section. */
+    private final List<List<Cut>> ways = new ArrayList<>();
     private final List<SlipLine> unknown = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
@@ -90,21 +94,31 @@ final class Bearers {
                             "use a thicker bearer section, or strips of at most " + Lengths.text(section.get().thicknessMm())));
             return;
         }
-        boolean priced = section.get().stock().stream().anyMatch(stock -> stock.price().isPresent());
-        CuttingProblem problem = problem(garden, section.get(), perBoard, strips(beds));
+        List<String> sellers = section.get().suppliers();
+        List<Cut> all = sellers.size() <= 1
+                ? List.of(cut(garden, section.get(), perBoard, beds, needM))
+                : sellers.stream().map(seller -> cut(garden, section.get().from(seller), perBoard, beds, needM)).toList();
+        int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
+        ways.add(all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList());
+    }
+
+    private static Cut cut(Garden garden, Section section, int perBoard, List<BedWork> beds, double needM) {
+        List<Finding> findings = new ArrayList<>();
+        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+        CuttingProblem problem = problem(garden, section, perBoard, strips(beds));
         CuttingResult pooled = CuttingSolver.solve(problem, Effort.QUICK);
         for (CuttingResult.Unplaced one : pooled.unplaced()) {
-            findings.add(Finding.snag("bearers " + rip.section() + ", " + Lengths.text(one.lengthMm()), one.why(),
+            findings.add(Finding.snag("bearers " + section.id() + ", " + Lengths.text(one.lengthMm()), one.why(),
                     new Amount(one.lengthMm(), "mm"), "put a longer stock length in the catalogue"));
         }
-        Map<StockLength, Integer> boards = boards(section.get(), perBoard, pooled);
+        Map<StockLength, Integer> boards = boards(section, perBoard, pooled);
         BigDecimal alone = BigDecimal.ZERO;
         int boardsAlone = 0;
         Map<Map<Double, Integer>, CuttingResult> known = new HashMap<>();
         for (BedWork bed : beds) {
             Map<Double, Integer> own = strips(List.of(bed));
-            CuttingResult single = known.computeIfAbsent(own, lengths -> CuttingSolver.solve(problem(garden, section.get(), perBoard, lengths), Effort.QUICK));
-            Map<StockLength, Integer> ownBoards = boards(section.get(), perBoard, single);
+            CuttingResult single = known.computeIfAbsent(own, lengths -> CuttingSolver.solve(problem(garden, section, perBoard, lengths), Effort.QUICK));
+            Map<StockLength, Integer> ownBoards = boards(section, perBoard, single);
             alone = alone.add(cost(ownBoards));
             boardsAlone += ownBoards.values().stream().mapToInt(Integer::intValue).sum();
         }
@@ -112,7 +126,29 @@ final class Bearers {
                 new Way("pooled", boards.values().stream().mapToInt(Integer::intValue).sum(), money(priced, cost(boards))),
                 new Way("bed by bed", boardsAlone, money(priced, alone)));
         SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), strip -> 1, ways);
-        cuts.add(new Cut(section.get(), perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM, saw));
+        List<SlipLine.Use> uses = beds.stream()
+                .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.strips().stream().mapToDouble(Strip::lengthMm).sum() / 1000))
+                .toList();
+        return new Cut(section, perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM, saw, uses, findings);
+    }
+
+    /** The same with each kind of strip from whom the slip names. */
+    Bearers chosen(Slip slip) {
+        Bearers chosen = new Bearers();
+        chosen.unknown.addAll(unknown);
+        chosen.findings.addAll(findings);
+        for (List<Cut> cuts : ways) {
+            chosen.ways.add(List.of(cuts.stream()
+                    .filter(cut -> slip.lines().stream().anyMatch(line -> line.item().equals("bearers " + cut.section().id())
+                            && line.packs().stream().anyMatch(pack -> cut.section().suppliers().contains(pack.supplier()))))
+                    .findFirst()
+                    .orElse(cuts.get(0))));
+        }
+        return chosen;
+    }
+
+    private List<Cut> cuts() {
+        return ways.stream().map(cuts -> cuts.get(0)).toList();
     }
 
     private static Optional<BigDecimal> money(boolean priced, BigDecimal amount) {
@@ -166,7 +202,7 @@ final class Bearers {
                     .mapToInt(CuttingResult.BoardLine::count)
                     .sum();
             if (strips > 0) {
-                boards.put(length, (strips + perBoard - 1) / perBoard);
+                boards.put(length, length.bought((strips + perBoard - 1) / perBoard));
             }
         }
         return boards;
@@ -179,43 +215,49 @@ final class Bearers {
     }
 
     List<SectionCutting> cuttings() {
-        return cuts.stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone(), cut.saw())).toList();
+        return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone(), cut.saw())).toList();
     }
 
-    List<SlipLine> lines(CurrencyUnit currency) {
-        List<SlipLine> lines = new ArrayList<>(unknown);
-        for (Cut cut : cuts) {
-            List<PackCount> packs = new ArrayList<>();
-            double boughtM = 0;
-            for (Map.Entry<StockLength, Integer> entry : cut.boards().entrySet()) {
-                packs.add(new PackCount("board of " + Lengths.text(entry.getKey().lengthMm()), entry.getValue(), entry.getKey().price()));
-                boughtM += entry.getValue() * entry.getKey().lengthMm() * cut.stripsPerBoard() / 1000;
-            }
-            int strips = cut.pooled().boards();
-            lines.add(new SlipLine(
-                    "bearers " + cut.section().id(),
-                    "Bearer boards " + cut.section().id() + ", ripped",
-                    cut.needM(),
-                    "m",
-                    packs,
-                    Math.max(0, boughtM - cut.needM()),
-                    cut.priced() ? Optional.of(Lines.rounded(cut.cost(), currency)) : Optional.empty(),
-                    cut.priced() ? Optional.of(Lines.rounded(cut.alone(), currency)) : Optional.empty(),
-                    Working.of(
-                            "strips cut to length together, then strips / strips a board, rounded up to whole boards",
-                            Working.COMMON_PRACTICE,
-                            Input.of("strips", strips, ""),
-                            Input.of("strips a board", cut.stripsPerBoard(), ""),
-                            Input.of("boards bed by bed", cut.boardsAlone(), ""))));
-        }
+    List<Wanted> lines(CurrencyUnit currency) {
+        List<Wanted> lines = new ArrayList<>();
+        unknown.forEach(line -> lines.add(Wanted.only(line)));
+        ways.forEach(cuts -> lines.add(new Wanted(cuts.stream().map(cut -> line(cut, currency)).toList())));
         return lines;
     }
 
+    private static SlipLine line(Cut cut, CurrencyUnit currency) {
+        List<PackCount> packs = new ArrayList<>();
+        double boughtM = 0;
+        for (Map.Entry<StockLength, Integer> entry : cut.boards().entrySet()) {
+            StockLength stock = entry.getKey();
+            packs.add(new PackCount("board of " + Lengths.text(stock.lengthMm()), entry.getValue(), stock.price(), stock.supplier()));
+            boughtM += entry.getValue() * stock.lengthMm() * cut.stripsPerBoard() / 1000;
+        }
+        return new SlipLine(
+                "bearers " + cut.section().id(),
+                "Bearer boards " + cut.section().id() + ", ripped",
+                cut.needM(),
+                "m",
+                packs,
+                Math.max(0, boughtM - cut.needM()),
+                cut.priced() ? Optional.of(Lines.rounded(cut.cost(), currency)) : Optional.empty(),
+                cut.priced() ? Optional.of(Lines.rounded(cut.alone(), currency)) : Optional.empty(),
+                Working.of(
+                        "strips cut to length together, then strips / strips a board, rounded up to whole boards",
+                        Working.COMMON_PRACTICE,
+                        Input.of("strips", cut.pooled().boards(), ""),
+                        Input.of("strips a board", cut.stripsPerBoard(), ""),
+                        Input.of("boards bed by bed", cut.boardsAlone(), "")),
+                cut.uses());
+    }
+
     List<Finding> findings() {
-        return findings;
+        List<Finding> all = new ArrayList<>(findings);
+        cuts().forEach(cut -> all.addAll(cut.findings()));
+        return all;
     }
 
     boolean leftOut() {
-        return cuts.stream().anyMatch(cut -> !cut.pooled().unplaced().isEmpty());
+        return cuts().stream().anyMatch(cut -> !cut.pooled().unplaced().isEmpty());
     }
 }

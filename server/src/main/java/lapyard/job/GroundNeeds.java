@@ -3,14 +3,18 @@ package lapyard.job;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Pack;
+import lapyard.catalogue.PackGoods;
 import lapyard.ground.BedGround;
+import lapyard.ground.PathWork;
+import lapyard.plan.GardenPath;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
-/** What the ground under a bed takes, with the bags of concrete for that bed alone. */
+/** What ground and paths take beyond geometry: bags of concrete a bed, and the weight of a path. */
 final class GroundNeeds {
     private GroundNeeds() {}
 
@@ -37,5 +41,33 @@ final class GroundNeeds {
                         Input.of("concrete", m3, "m3"),
                         Input.of("spare", spare, ""),
                         Input.of("a bag makes", bag.content(), "m3")));
+    }
+
+    /** The path's quantities with {@code path.mass}, where the catalogue knows what each of its layers weighs. */
+    static List<Quantity> of(PathWork work, Catalogue catalogue) {
+        List<Quantity> quantities = new ArrayList<>(work.quantities());
+        List<Input> inputs = new ArrayList<>();
+        double kg = 0;
+        for (GardenPath.Layer layer : work.path().layers()) {
+            OptionalDouble density = catalogue.packs(layer.item()).map(PackGoods::densityKgM3).orElse(OptionalDouble.empty());
+            if (density.isEmpty()) {
+                return quantities;
+            }
+            double m3 = work.quantities().get(0).value() * layer.depthMm() / 1000;
+            kg += m3 * density.getAsDouble();
+            inputs.add(Input.of(layer.item(), m3, "m3"));
+            inputs.add(Input.of(layer.item() + " as delivered", density.getAsDouble(), "kg/m3"));
+        }
+        if (kg > 0) {
+            quantities.add(new Quantity(
+                    "path.mass",
+                    kg,
+                    "kg",
+                    Working.of(
+                            "sum over layers of area x depth x weight of a cubic metre, as the catalogue has it",
+                            Working.GEOMETRY,
+                            inputs.toArray(Input[]::new))));
+        }
+        return quantities;
     }
 }

@@ -1,13 +1,17 @@
 package lapyard.job;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
+import lapyard.construction.SeamSplit;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
 import lapyard.ground.Clashes;
@@ -19,11 +23,13 @@ import lapyard.job.JobSheet.PathSheet;
 import lapyard.order.Ordering;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
+import lapyard.order.Wanted;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
+import lapyard.standing.Standing;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -41,7 +47,8 @@ public final class Job {
         GroundSheet ground = GroundSheet.of(garden);
         Optional<Fall> fall = ground.fall();
         List<BedWork> works = new ArrayList<>();
-        List<BedSheet> beds = new ArrayList<>();
+        List<List<Quantity>> amounts = new ArrayList<>();
+        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
         for (Bed bed : garden.beds()) {
             Optional<Point> downhill = fall.map(Fall::downhill)
                     .map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
@@ -49,47 +56,66 @@ public final class Job {
                     bed,
                     garden.saw(),
                     Timber.longestPieceMm(garden, bed.section()),
+                    joined.getOrDefault(bed.id(), Map.of()),
                     downhill,
                     Bearers.longestStockMm(garden, bed),
                     garden.liftLimitKg());
             BedFill fill = BedFill.of(work);
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
-            quantities.addAll(GroundNeeds.of(ground.beds().get(beds.size()), garden.catalogue()));
+            quantities.addAll(GroundNeeds.of(ground.beds().get(works.size()), garden.catalogue()));
             works.add(work);
-            beds.add(new BedSheet(work, quantities));
+            amounts.add(quantities);
             snags.addAll(work.findings());
             snags.addAll(fill.findings());
         }
         List<PathWork> pathWorks = ground.paths();
         List<PathSheet> paths =
-                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), work.quantities())).toList();
+                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.catalogue()))).toList();
         snags.addAll(ground.findings());
 
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
         Timber timber = Timber.of(garden, works);
+        Map<String, Standing> standing = Stands.of(garden, works, timber.cuttings());
+        List<BedSheet> beds = new ArrayList<>();
+        for (int i = 0; i < works.size(); i++) {
+            beds.add(new BedSheet(works.get(i), amounts.get(i), standing.get(works.get(i).bed().id())));
+        }
+        snags.addAll(Lifts.findings(garden, works, timber.cuttings()));
+        snags.addAll(Stands.findings(standing.values()));
         Bearers bearers = Bearers.of(garden, works);
         RollGoods rolls = RollGoods.of(garden, works, pathWorks);
-        List<SlipLine> lines = new ArrayList<>();
-        lines.addAll(timber.lines(currency));
-        lines.addAll(bearers.lines(currency));
-        lines.addAll(rolls.lines(currency));
-        lines.addAll(PackNeeds.of(beds, paths).lines(garden.catalogue(), currency));
+        List<Wanted> wanted = new ArrayList<>();
+        wanted.addAll(timber.lines(currency));
+        wanted.addAll(bearers.lines(currency));
+        wanted.addAll(rolls.lines(currency));
+        List<Supplier> suppliers = garden.catalogue().suppliers();
+        wanted.addAll(PackNeeds.of(beds, paths).lines(garden.catalogue(), reach(suppliers), currency));
+        Slip chosen = Ordering.slip(currency, wanted, suppliers, false);
+        timber = timber.chosen(chosen);
+        bearers = bearers.chosen(chosen);
+        rolls = rolls.chosen(chosen);
         snags.addAll(timber.findings());
         snags.addAll(bearers.findings());
         snags.addAll(rolls.findings());
 
         boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut()
-                || works.stream().anyMatch(work -> work.findings().stream().anyMatch(Job::leavesSomethingOut));
-        Slip slip = Ordering.slip(currency, lines, leftOut);
+                || works.stream().anyMatch(BedWork::leftOut);
+        Slip slip = leftOut ? chosen.withMoreToCome() : chosen;
+        if (garden.wayIn().given()) {
+            snags.addAll(Loads.of(garden, slip, rolls.materials()).findings());
+        }
         snags.addAll(aboutPrices(garden, slip));
         return new JobSheet(garden, ground, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
                 settled(garden, snags), leftOut);
     }
 
-    /** Construction leaves out what it cannot make and says so under the bed's screws, the only such case it has. */
-    private static boolean leavesSomethingOut(Finding finding) {
-        return finding.weight() == Weight.SNAG && finding.where().endsWith(", screws");
+    /** What all delivery charges that can fall away come to: no line is worth being dearer by more. */
+    private static BigDecimal reach(List<Supplier> suppliers) {
+        return suppliers.stream()
+                .filter(supplier -> supplier.freeOver().isPresent())
+                .map(Supplier::charge)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     private static List<Finding> aboutPrices(Garden garden, Slip slip) {
@@ -102,6 +128,19 @@ public final class Job {
                     new Amount(unpriced, "lines"),
                     "give the catalogue a price for "
                             + String.join(", ", slip.lines().stream().filter(line -> line.cost().isEmpty()).map(SlipLine::label).toList())));
+        }
+        for (Slip.Order order : slip.orders()) {
+            // more goods than three charges' worth is no small addition
+            order.shortOfFree().filter(less -> less.compareTo(order.charge().multiply(BigDecimal.valueOf(3))) <= 0).ifPresent(less ->
+                    found.add(Finding.note("slip, " + order.supplier().name(),
+                            less + " under free delivery: anything over that and the charge of " + order.charge() + " falls away",
+                            new Amount(less.doubleValue(), slip.currency().getCode()),
+                            "bring something forward that you will need anyway")));
+        }
+        if (!slip.proven()) {
+            found.add(Finding.note("slip", "best choice of suppliers found is " + slip.total() + ", none can be under " + slip.lowerBound(),
+                    new Amount(slip.total().subtract(slip.lowerBound()).doubleValue(), slip.currency().getCode()),
+                    "pin lines to a supplier to make the choice smaller"));
         }
         if (garden.catalogue().examplePrices() && !slip.lines().isEmpty()) {
             found.add(Finding.note("slip", "prices are examples of ours, not your merchant's", null,

@@ -1,5 +1,6 @@
 package lapyard.job;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,16 +11,18 @@ import lapyard.job.JobSheet.BedSheet;
 import lapyard.job.JobSheet.PathSheet;
 import lapyard.order.Ordering;
 import lapyard.order.SlipLine;
+import lapyard.order.Wanted;
 import lapyard.plan.Bed;
 import lapyard.plan.Fill;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Screws;
+import lapyard.plan.Ties;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
 /** What is bought in packs: each quantity goes to the goods that serve it, bed by bed and path by path. */
 final class PackNeeds {
-    private record Need(String unit, List<Double> each) {}
+    private record Need(String unit, List<SlipLine.Use> each) {}
 
     private final Map<String, Need> needs = new LinkedHashMap<>();
 
@@ -31,6 +34,11 @@ final class PackNeeds {
             Bed bed = sheet.work().bed();
             Map<String, String> items = new LinkedHashMap<>();
             items.put("screws", screws(bed));
+            items.put("brackets", "brackets");
+            items.put("brackets.fixings", fixings(bed));
+            items.put("ties.course", "course.ties");
+            items.put("ties.course.fixings", fixings(bed));
+            items.put("ties.cross", "cross.ties");
             items.put("seam.plates", "seam.plates");
             items.put("seam.screws", "seam.screws");
             items.put("staples", "staples");
@@ -42,7 +50,7 @@ final class PackNeeds {
             for (Fill.Layer layer : bed.fill().layers()) {
                 items.put(layer.item(), layer.item());
             }
-            all.take(items, sheet.quantities());
+            all.take("bed " + bed.id(), items, sheet.quantities());
         }
         for (PathSheet sheet : paths) {
             Map<String, String> items = new LinkedHashMap<>();
@@ -52,7 +60,7 @@ final class PackNeeds {
             if (!sheet.path().edging().isEmpty()) {
                 items.put("edging.length", sheet.path().edging());
             }
-            all.take(items, sheet.quantities());
+            all.take("path " + sheet.path().id(), items, sheet.quantities());
         }
         return all;
     }
@@ -62,7 +70,11 @@ final class PackNeeds {
         return bed.screws().lengthMm() == Screws.USUAL.lengthMm() ? "screws" : "screws." + Lengths.text(bed.screws().lengthMm());
     }
 
-    private void take(Map<String, String> items, List<Quantity> quantities) {
+    private static String fixings(Bed bed) {
+        return bed.ties().fixingMm() == Ties.USUAL.fixingMm() ? "fixings" : "fixings." + Lengths.text(bed.ties().fixingMm());
+    }
+
+    private void take(String owner, Map<String, String> items, List<Quantity> quantities) {
         Map<String, Double> own = new LinkedHashMap<>();
         Map<String, String> units = new LinkedHashMap<>();
         for (Quantity quantity : quantities) {
@@ -73,16 +85,18 @@ final class PackNeeds {
             }
         }
         own.forEach((item, amount) ->
-                needs.computeIfAbsent(item, i -> new Need(units.get(i), new ArrayList<>())).each().add(amount));
+                needs.computeIfAbsent(item, i -> new Need(units.get(i), new ArrayList<>())).each().add(new SlipLine.Use(owner, amount)));
     }
 
-    List<SlipLine> lines(Catalogue catalogue, CurrencyUnit currency) {
-        List<SlipLine> lines = new ArrayList<>();
+    /** @param reach what all delivery charges that can fall away come to */
+    List<Wanted> lines(Catalogue catalogue, BigDecimal reach, CurrencyUnit currency) {
+        List<Wanted> lines = new ArrayList<>();
         needs.forEach((item, need) -> lines.add(catalogue
                 .packs(item)
-                .map(goods -> Ordering.packs(goods, need.each(), currency))
-                .orElseGet(() -> Ordering.unpriced(
-                        item, item, need.each().stream().mapToDouble(Double::doubleValue).sum(), need.unit()))));
+                .map(goods -> Ordering.packWays(goods, need.each(), reach, currency))
+                .orElseGet(() -> Wanted.only(Ordering.unpriced(
+                                item, item, need.each().stream().mapToDouble(SlipLine.Use::amount).sum(), need.unit())
+                        .usedBy(need.each())))));
         return lines;
     }
 }

@@ -18,6 +18,7 @@ import lapyard.job.JobSheet.MaterialRolls;
 import lapyard.order.Ordering;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
+import lapyard.order.Slip;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
@@ -41,9 +42,11 @@ final class RollGoods {
         }
     }
 
-    private record Laid(String material, List<Roll> rolls, RollResult pooled, boolean priced, BigDecimal alone, double metresAlone, double needM2) {}
+    private record Laid(String material, List<Roll> rolls, RollResult pooled, boolean priced, BigDecimal alone, double metresAlone,
+            double needM2, List<SlipLine.Use> uses, List<Finding> findings) {}
 
-    private final List<Laid> laid = new ArrayList<>();
+    /** One a material: the same pieces from the rolls of each supplier who sells it. */
+    private final List<List<Laid>> ways = new ArrayList<>();
     private final List<SlipLine> unknown = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
@@ -78,6 +81,16 @@ final class RollGoods {
                     "add a roll with its width and price a metre"));
             return;
         }
+        List<Laid> one = all.stream().map(Roll::supplier).distinct()
+                .map(seller -> lay(material, all.stream().filter(roll -> roll.supplier().equals(seller)).toList(), wanted, needM2))
+                .toList();
+        int fewest = one.stream().mapToInt(laid -> laid.pooled().unplaced().size()).min().orElse(0);
+        ways.add(one.stream().filter(laid -> laid.pooled().unplaced().size() == fewest).toList());
+    }
+
+    /** All of a material from one supplier's rolls. */
+    private static Laid lay(String material, List<Roll> all, List<Wanted> wanted, double needM2) {
+        List<Finding> findings = new ArrayList<>();
         boolean priced = all.stream().anyMatch(roll -> roll.pricePerMetre().isPresent());
         List<Roll> rolls = all.stream().filter(roll -> !priced || roll.pricePerMetre().isPresent()).toList();
         RollResult pooled = named(RollSolver.solve(problem(material, rolls, wanted), Effort.QUICK), wanted);
@@ -100,7 +113,29 @@ final class RollGoods {
             alone = alone.add(single.cost());
             metresAlone += metres(single);
         }
-        laid.add(new Laid(material, rolls, pooled, priced, alone, metresAlone, needM2));
+        List<SlipLine.Use> uses = new ArrayList<>();
+        byOwner.forEach((owner, own) -> uses.add(new SlipLine.Use(
+                owner, own.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6)));
+        return new Laid(material, rolls, pooled, priced, alone, metresAlone, needM2, uses, findings);
+    }
+
+    /** The same with each material from whom the slip names. */
+    RollGoods chosen(Slip slip) {
+        RollGoods chosen = new RollGoods();
+        chosen.unknown.addAll(unknown);
+        chosen.findings.addAll(findings);
+        for (List<Laid> laid : ways) {
+            chosen.ways.add(List.of(laid.stream()
+                    .filter(one -> slip.lines().stream().anyMatch(line -> line.item().equals(one.material())
+                            && line.packs().stream().anyMatch(pack -> pack.supplier().equals(one.rolls().get(0).supplier()))))
+                    .findFirst()
+                    .orElse(laid.get(0))));
+        }
+        return chosen;
+    }
+
+    private List<Laid> laid() {
+        return ways.stream().map(laid -> laid.get(0)).toList();
     }
 
     private static double metres(RollResult result) {
@@ -144,54 +179,61 @@ final class RollGoods {
     }
 
     List<MaterialRolls> materials() {
-        return laid.stream()
+        return laid().stream()
                 .map(one -> new MaterialRolls(
                         one.material(), one.pooled(), one.metresAlone(), one.priced() ? Optional.of(one.alone()) : Optional.empty()))
                 .toList();
     }
 
-    List<SlipLine> lines(CurrencyUnit currency) {
-        List<SlipLine> lines = new ArrayList<>(unknown);
-        for (Laid one : laid) {
-            List<PackCount> packs = new ArrayList<>();
-            double boughtM2 = 0;
-            for (Roll roll : one.rolls()) {
-                double metres = one.pooled().rolls().stream()
-                        .filter(layout -> layout.roll().equals(roll.id()))
-                        .mapToDouble(RollLayout::boughtMm)
-                        .sum() / 1000;
-                if (metres > 0) {
-                    boughtM2 += metres * roll.widthMm() / 1000;
-                    Optional<BigDecimal> price = one.priced() ? roll.pricePerMetre() : Optional.empty();
-                    packs.add(new PackCount(
-                            Lengths.text(metres) + " m of " + Lengths.text(roll.widthMm()) + " wide roll", 1,
-                            price.map(each -> Lines.rounded(each.multiply(BigDecimal.valueOf(metres)), currency))));
-                }
-            }
-            lines.add(new SlipLine(
-                    one.material(),
-                    one.material().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.material().substring(1),
-                    one.needM2(),
-                    "m2",
-                    packs,
-                    Math.max(0, boughtM2 - one.needM2()),
-                    one.priced() ? Optional.of(Lines.rounded(one.pooled().cost(), currency)) : Optional.empty(),
-                    one.priced() ? Optional.of(Lines.rounded(one.alone(), currency)) : Optional.empty(),
-                    Working.of(
-                            one.pooled().proven() ? "least cost of roll length, proved" : "best layout found",
-                            Working.GEOMETRY,
-                            Input.of("bought", metres(one.pooled()), "m"),
-                            Input.of("bed by bed", one.metresAlone(), "m"),
-                            Input.of("bound", one.pooled().lowerBound().doubleValue(), one.priced() ? currency.getCode() : "m"))));
-        }
+    List<lapyard.order.Wanted> lines(CurrencyUnit currency) {
+        List<lapyard.order.Wanted> lines = new ArrayList<>();
+        unknown.forEach(line -> lines.add(lapyard.order.Wanted.only(line)));
+        ways.forEach(laid -> lines.add(new lapyard.order.Wanted(laid.stream().map(one -> line(one, currency)).toList())));
         return lines;
     }
 
+    private static SlipLine line(Laid one, CurrencyUnit currency) {
+        List<PackCount> packs = new ArrayList<>();
+        double boughtM2 = 0;
+        for (Roll roll : one.rolls()) {
+            double metres = one.pooled().rolls().stream()
+                    .filter(layout -> layout.roll().equals(roll.id()))
+                    .mapToDouble(RollLayout::boughtMm)
+                    .sum() / 1000;
+            if (metres > 0) {
+                boughtM2 += metres * roll.widthMm() / 1000;
+                Optional<BigDecimal> price = one.priced() ? roll.pricePerMetre() : Optional.empty();
+                packs.add(new PackCount(
+                        Lengths.text(metres) + " m of " + Lengths.text(roll.widthMm()) + " wide roll", 1,
+                        price.map(each -> Lines.rounded(each.multiply(BigDecimal.valueOf(metres)), currency)),
+                        roll.supplier()));
+            }
+        }
+        return new SlipLine(
+                one.material(),
+                one.material().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.material().substring(1),
+                one.needM2(),
+                "m2",
+                packs,
+                Math.max(0, boughtM2 - one.needM2()),
+                one.priced() ? Optional.of(Lines.rounded(one.pooled().cost(), currency)) : Optional.empty(),
+                one.priced() ? Optional.of(Lines.rounded(one.alone(), currency)) : Optional.empty(),
+                Working.of(
+                        one.pooled().proven() ? "least cost of roll length, proved" : "best layout found",
+                        Working.GEOMETRY,
+                        Input.of("bought", metres(one.pooled()), "m"),
+                        Input.of("bed by bed", one.metresAlone(), "m"),
+                        Input.of("bound", one.pooled().lowerBound().doubleValue(), one.priced() ? currency.getCode() : "m")),
+                one.uses());
+    }
+
     List<Finding> findings() {
-        return findings;
+        List<Finding> all = new ArrayList<>(findings);
+        laid().forEach(one -> all.addAll(one.findings()));
+        return all;
     }
 
     boolean leftOut() {
-        return laid.stream().anyMatch(one -> !one.pooled().unplaced().isEmpty());
+        return laid().stream().anyMatch(one -> !one.pooled().unplaced().isEmpty());
     }
 }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.construction.BedWork;
@@ -29,6 +30,9 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
+import lapyard.plan.Bed;
+import lapyard.order.Slip;
+import lapyard.order.Wanted;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
@@ -47,15 +51,15 @@ final class Timber {
         }
     }
 
+    /** {@code section} with the stock of one supplier. */
     private record Cut(Section section, CuttingResult pooled, boolean priced, Optional<BigDecimal> alone, int boardsAlone, double needM,
-            SawWork saw) {}
+            SawWork saw, List<SlipLine.Use> uses, List<Finding> findings) {}
 
-    private final List<Cut> cuts;
-    private final List<Finding> findings;
+    /** One a section: the same pieces cut from the stock of each supplier who sells it. */
+    private final List<List<Cut>> ways;
 
-    private Timber(List<Cut> cuts, List<Finding> findings) {
-        this.cuts = cuts;
-        this.findings = findings;
+    private Timber(List<List<Cut>> ways) {
+        this.ways = ways;
     }
 
     /** Longest piece that stock or rack can give. */
@@ -67,21 +71,70 @@ final class Timber {
         return Math.max(0, longest - 2 * garden.saw().endTrimMm());
     }
 
+    /** What a whole board of each length gives, stock and rack. */
+    static List<Double> wholeBoardsMm(Garden garden, Section section) {
+        return Stream.concat(
+                        section.stock().stream().map(StockLength::lengthMm),
+                        rack(garden, section, true).stream().map(Stock::lengthMm))
+                .map(length -> length - 2 * garden.saw().endTrimMm())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Cutting these timbers together, to compare them with others. */
+    static CuttingResult trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces, Effort effort) {
+        boolean food = pieces.keySet().stream().anyMatch(Bed::food);
+        List<Stock> rack = rack(garden, section, !food);
+        boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
+        Map<Want, List<Piece>> wanted = new LinkedHashMap<>();
+        pieces.forEach((bed, own) -> own.forEach(piece -> wanted
+                .computeIfAbsent(new Want(piece.lengthMm(), bed.weekend(), graded && piece.seen()), w -> new ArrayList<>())
+                .add(piece)));
+        return CuttingSolver.solve(problem(garden.saw(), section.id(), bought(section), rack, wanted), effort);
+    }
+
     static Timber of(Garden garden, List<BedWork> works) {
         Map<Section, List<BedWork>> bySection = new LinkedHashMap<>();
         works.forEach(work -> bySection.computeIfAbsent(work.bed().section(), s -> new ArrayList<>()).add(work));
-        List<Cut> cuts = new ArrayList<>();
-        List<Finding> findings = new ArrayList<>();
-        bySection.forEach((section, beds) -> cuts.add(cut(garden, section, beds, findings)));
-        return new Timber(cuts, findings);
+        List<List<Cut>> ways = new ArrayList<>();
+        bySection.forEach((section, beds) -> ways.add(ways(garden, section, beds)));
+        return new Timber(ways);
     }
 
-    private static Cut cut(Garden garden, Section section, List<BedWork> beds, List<Finding> findings) {
+    /** Boards of one section come from one supplier, so that they match; who cannot serve every piece is passed over. */
+    private static List<Cut> ways(Garden garden, Section section, List<BedWork> beds) {
+        List<String> sellers = section.suppliers();
+        if (sellers.size() <= 1) {
+            return List.of(cut(garden, section, beds));
+        }
+        List<Cut> all = sellers.stream().map(seller -> cut(garden, section.from(seller), beds)).toList();
+        int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
+        return all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList();
+    }
+
+    /** The same with each section's boards from whom the slip names. */
+    Timber chosen(Slip slip) {
+        return new Timber(ways.stream().map(cuts -> List.of(chosen(cuts, slip))).toList());
+    }
+
+    private static Cut chosen(List<Cut> cuts, Slip slip) {
+        return cuts.stream()
+                .filter(cut -> slip.lines().stream().anyMatch(line -> line.item().equals("timber " + cut.section().id())
+                        && line.packs().stream().anyMatch(pack -> cut.section().suppliers().contains(pack.supplier()))))
+                .findFirst()
+                .orElse(cuts.get(0));
+    }
+
+    private List<Cut> cuts() {
+        return ways.stream().map(cuts -> cuts.get(0)).toList();
+    }
+
+    private static Cut cut(Garden garden, Section section, List<BedWork> beds) {
+        List<Finding> findings = new ArrayList<>();
         boolean food = beds.stream().anyMatch(work -> work.bed().food());
         List<Stock> rack = rack(garden, section, !food);
-        if (food) {
-            findings.addAll(barred(garden, section, beds));
-        }
+        findings.addAll(Provenance.barred(garden, section, beds));
         boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
         List<Stock> bought = bought(section);
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
@@ -110,7 +163,7 @@ final class Timber {
                     .toList();
             CuttingProblem own = problem(garden.saw(), section.id(), bought, rackLeft, wanted(List.of(bed), graded));
             CuttingResult single = known.computeIfAbsent(own, job -> CuttingSolver.solve(job, Effort.QUICK));
-            alone = alone.add(single.cost());
+            alone = alone.add(single.cost()).add(overBundles(section, single));
             for (BoardLine line : single.plan()) {
                 boardsAlone += line.count();
                 left.computeIfPresent(line.stock(), (id, count) -> count - line.count());
@@ -128,7 +181,10 @@ final class Timber {
                 new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.cost()) : Optional.empty()),
                 new Way("bed by bed", boardsAlone, costAlone));
         SawWork saw = SawWork.of(problem, marks, pooled, weekends::get, ways);
-        return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw);
+        List<SlipLine.Use> uses = beds.stream()
+                .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.pieces().stream().mapToDouble(Piece::lengthMm).sum() / 1000))
+                .toList();
+        return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw, uses, findings);
     }
 
     /** Stock lengths that can be bought; where nothing is priced, a board counts 1. */
@@ -139,6 +195,19 @@ final class Timber {
                 .map(stock -> new Stock(
                         stockId(stock), stock.lengthMm(), stock.price().orElse(BigDecimal.ONE), OptionalInt.empty(), true))
                 .toList();
+    }
+
+    /** What whole bundles and least counts cost over the boards that are cut. */
+    private static BigDecimal overBundles(Section section, CuttingResult result) {
+        BigDecimal over = BigDecimal.ZERO;
+        for (StockLength stock : section.stock()) {
+            int cut = result.plan().stream()
+                    .filter(line -> line.stock().equals(stockId(stock)))
+                    .mapToInt(BoardLine::count)
+                    .sum();
+            over = over.add(stock.price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(stock.bought(cut) - cut)));
+        }
+        return over;
     }
 
     private static String stockId(StockLength stock) {
@@ -153,7 +222,8 @@ final class Timber {
     private static List<Stock> rack(Garden garden, Section section, boolean unknownToo) {
         List<Stock> runs = new ArrayList<>();
         for (RackBoard board : garden.rack()) {
-            if (board.section().equals(section.id()) && (unknownToo || !barredFromFood(board))) {
+            if (board.section().equals(section.id()) && board.barredEverywhere().isEmpty()
+                    && (unknownToo || board.barredFromFood().isEmpty())) {
                 for (RackBoard.Span run : board.usableRuns(garden.saw().keepOffcutMm())) {
                     boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
                     String id = whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
@@ -162,24 +232,6 @@ final class Timber {
             }
         }
         return runs;
-    }
-
-    private static boolean barredFromFood(RackBoard board) {
-        return board.coated() || board.origin().isEmpty();
-    }
-
-    private static List<Finding> barred(Garden garden, Section section, List<BedWork> beds) {
-        String food = beds.stream().filter(work -> work.bed().food()).findFirst().orElseThrow().bed().id();
-        return garden.rack().stream()
-                .filter(board -> board.section().equals(section.id()) && barredFromFood(board))
-                .map(board -> Finding.snag(
-                        "board " + board.id(),
-                        (board.coated() ? "coated board" : "board of unknown origin")
-                                + " may not go in a bed marked food: left out of the cutting, as bed " + food + " is",
-                        null,
-                        board.coated() ? "use it where nothing is planted" : "name its origin once it is known to be safe",
-                        "give the beds that are not for food another section"))
-                .toList();
     }
 
     private static Map<Want, List<Piece>> wanted(List<BedWork> beds, boolean graded) {
@@ -224,46 +276,53 @@ final class Timber {
     }
 
     List<SectionCutting> cuttings() {
-        return cuts.stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone(), cut.saw())).toList();
+        return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone(), cut.saw())).toList();
     }
 
-    List<SlipLine> lines(CurrencyUnit currency) {
-        List<SlipLine> lines = new ArrayList<>();
-        for (Cut cut : cuts) {
-            CuttingResult pooled = cut.pooled();
-            Map<String, Integer> boards = new TreeMap<>();
-            pooled.plan().forEach(board -> boards.merge(board.stock(), board.count(), Integer::sum));
-            List<PackCount> packs = new ArrayList<>();
-            double boughtM = 0;
-            for (StockLength stock : cut.section().stock()) {
-                int count = boards.getOrDefault(stockId(stock), 0);
-                if (count > 0) {
-                    packs.add(new PackCount("board of " + stockId(stock), count, cut.priced() ? stock.price() : Optional.empty()));
-                    boughtM += count * stock.lengthMm() / 1000;
-                }
+    List<Wanted> lines(CurrencyUnit currency) {
+        return ways.stream()
+                .map(cuts -> new Wanted(cuts.stream().map(cut -> line(cut, currency)).toList()))
+                .toList();
+    }
+
+    private static SlipLine line(Cut cut, CurrencyUnit currency) {
+        CuttingResult pooled = cut.pooled();
+        Map<String, Integer> boards = new TreeMap<>();
+        pooled.plan().forEach(board -> boards.merge(board.stock(), board.count(), Integer::sum));
+        List<PackCount> packs = new ArrayList<>();
+        double boughtM = 0;
+        BigDecimal more = overBundles(cut.section(), pooled);
+        for (StockLength stock : cut.section().stock()) {
+            int count = stock.bought(boards.getOrDefault(stockId(stock), 0));
+            if (count > 0) {
+                Optional<BigDecimal> price = cut.priced() ? stock.price() : Optional.empty();
+                packs.add(new PackCount("board of " + stockId(stock), count, price, stock.supplier()));
+                boughtM += count * stock.lengthMm() / 1000;
             }
-            double onHandM = Math.max(0, usedFromRackM(cut));
-            lines.add(new SlipLine(
-                    "timber " + cut.section().id(),
-                    "Timber " + cut.section().id(),
-                    cut.needM(),
-                    "m",
-                    packs,
-                    Math.max(0, boughtM + onHandM - cut.needM()),
-                    cut.priced() ? Optional.of(Lines.rounded(pooled.cost(), currency)) : Optional.empty(),
-                    cut.alone().map(cost -> Lines.rounded(cost, currency)),
-                    Working.of(
-                            pooled.proven()
-                                    ? "least cost of boards over all beds, proved: no plan can cost less than the bound"
-                                    : "best plan found over all beds; no plan can cost less than the bound",
-                            Working.GEOMETRY,
-                            Input.of("boards", pooled.boards(), ""),
-                            Input.of("boards bed by bed", cut.boardsAlone(), ""),
-                            Input.of("bound", pooled.lowerBound().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
-                            Input.of("from boards on hand", onHandM, "m"),
-                            Input.of("least boards by length alone", Math.ceil(cut.needM() * 1000 / longest(cut.section())), ""))));
         }
-        return lines;
+        double onHandM = Math.max(0, usedFromRackM(cut));
+        return new SlipLine(
+                "timber " + cut.section().id(),
+                "Timber " + cut.section().id(),
+                cut.needM(),
+                "m",
+                packs,
+                Math.max(0, boughtM + onHandM - cut.needM()),
+                cut.priced() ? Optional.of(Lines.rounded(pooled.cost().add(more), currency)) : Optional.empty(),
+                cut.alone().map(cost -> Lines.rounded(cost, currency)),
+                Working.of(
+                        (pooled.proven()
+                                ? "least cost of boards over all beds, proved: no plan can cost less than the bound"
+                                : "best plan found over all beds; no plan can cost less than the bound")
+                                + (more.signum() == 0 ? "" : "; then up to whole bundles and the least count sold, "
+                                        + Lines.rounded(more, currency).toPlainString() + " more"),
+                        Working.GEOMETRY,
+                        Input.of("boards", pooled.boards(), ""),
+                        Input.of("boards bed by bed", cut.boardsAlone(), ""),
+                        Input.of("bound", pooled.lowerBound().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
+                        Input.of("from boards on hand", onHandM, "m"),
+                        Input.of("least boards by length alone", Math.ceil(cut.needM() * 1000 / longest(cut.section())), "")),
+                cut.uses());
     }
 
     private static double longest(Section section) {
@@ -279,11 +338,11 @@ final class Timber {
     }
 
     List<Finding> findings() {
-        return findings;
+        return cuts().stream().flatMap(cut -> cut.findings().stream()).toList();
     }
 
     boolean leftOut() {
-        return cuts.stream().anyMatch(cut -> !cut.pooled().unplaced().isEmpty());
+        return cuts().stream().anyMatch(cut -> !cut.pooled().unplaced().isEmpty());
     }
 
 }

@@ -169,7 +169,7 @@ final class Cursor {
             return Optional.empty();
         }
         double number = checked(field, value, 0, 0, 10_000_000, 4, "");
-        return Optional.of(value.isNumber() && number >= 0 ? value.decimalValue() : BigDecimal.ZERO);
+        return Optional.of(value.isNumber() && value.decimalValue().doubleValue() == number ? value.decimalValue() : BigDecimal.ZERO);
     }
 
     String text(String field, String usual, int longest) {

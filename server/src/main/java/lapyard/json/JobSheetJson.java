@@ -9,18 +9,19 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
+import lapyard.construction.PieceEnd;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
-import lapyard.order.Slip;
-import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.RackBoard;
@@ -60,7 +61,7 @@ public final class JobSheetJson {
             money(one, "costBedByBed", material.costBedByBed());
             one.set("result", RollsJson.write(material.result()));
         }
-        json.set("slip", slip(sheet.slip()));
+        json.set("slip", slip(sheet));
         json.set("snags", findings(sheet.snags()));
         ArrayNode rack = json.putArray("rack");
         for (RackBoard board : sheet.garden().rack()) {
@@ -70,6 +71,7 @@ public final class JobSheetJson {
             one.set("length", number(board.lengthMm(), 1));
             one.put("count", board.count());
         }
+        SafetyJson.into(json, sheet);
         ArrayNode defaults = json.putArray("defaults");
         sheet.garden().defaulted().forEach(defaults::add);
         return json;
@@ -100,6 +102,8 @@ public final class JobSheetJson {
             wall.put("wall", letter);
             wall.set("length", number(bed.outline().sideMm(side), 1));
             wall.put("seen", !bed.hidden().contains(letter));
+            wall.put("joint", bed.joint(side).name().toLowerCase(Locale.ROOT));
+            wall.set("turn", number(bed.outline().turnDeg(side), 1));
         }
         ArrayNode floor = json.putArray("floor");
         work.floor().forEach(rectangle -> floor.add(rectangle(rectangle)));
@@ -141,6 +145,8 @@ public final class JobSheetJson {
             one.set("floor", rectangle(piece.floor()));
         });
         json.set("quantities", quantities(sheet.quantities()));
+        FixingsJson.into(json, work);
+        json.set("standing", StandingJson.of(sheet.standing()));
         return json;
     }
 
@@ -154,7 +160,22 @@ public final class JobSheetJson {
         json.put("runsPast", piece.runsPast().name().toLowerCase(Locale.ROOT));
         json.set("from", number(piece.fromMm(), 1));
         json.put("seen", piece.seen());
-        json.set("lies", rectangle(piece.lies()));
+        json.set("lies", outline(piece.lies()));
+        json.set("short", number(piece.shortMm(), 1));
+        json.set("outerFace", number(piece.outerFaceMm(), 1));
+        json.set("innerFace", number(piece.innerFaceMm(), 1));
+        json.set("start", end(piece.start()));
+        json.set("end", end(piece.end()));
+        return json;
+    }
+
+    /** Places of the end's outer and inner face along the wall from its outer start corner; {@code set} 0 is a square cut. */
+    private static ObjectNode end(PieceEnd end) {
+        ObjectNode json = NODES.objectNode();
+        json.put("cut", end.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        json.set("outer", number(end.outerMm(), 1));
+        json.set("inner", number(end.innerMm(), 1));
+        json.set("set", number(end.setDeg(), 1));
         return json;
     }
 
@@ -182,7 +203,7 @@ public final class JobSheetJson {
         return json;
     }
 
-    private static ObjectNode working(Working working) {
+    static ObjectNode working(Working working) {
         ObjectNode json = NODES.objectNode();
         ArrayNode inputs = json.putArray("inputs");
         for (Working.Input input : working.inputs()) {
@@ -197,32 +218,10 @@ public final class JobSheetJson {
     }
 
     /** Money is text, so that no reader rounds it. */
-    public static ObjectNode slip(Slip slip) {
-        ObjectNode json = NODES.objectNode();
-        json.put("currency", slip.currency().getCode());
-        json.put("total", slip.total().toPlainString());
-        json.put("atLeast", slip.atLeast());
-        ArrayNode lines = json.putArray("lines");
-        for (SlipLine line : slip.lines()) {
-            ObjectNode one = lines.addObject();
-            one.put("item", line.item());
-            one.put("label", line.label());
-            one.set("need", number(line.need(), 6));
-            one.put("unit", line.unit());
-            ArrayNode packs = one.putArray("packs");
-            for (SlipLine.PackCount pack : line.packs()) {
-                ObjectNode count = packs.addObject();
-                count.put("pack", pack.pack());
-                count.put("count", pack.count());
-                money(count, "price", pack.price());
-            }
-            one.set("leftOver", number(line.leftOver(), 6));
-            money(one, "cost", line.cost());
-            money(one, "bedByBed", line.bedByBed());
-            money(one, "saved", line.saved());
-            one.set("working", working(line.working()));
-        }
-        return json;
+    public static ObjectNode slip(JobSheet sheet) {
+        Map<String, Double> areasM2 = new HashMap<>();
+        sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().inner().areaMm2() / 1e6));
+        return SlipJson.of(sheet.slip(), areasM2);
     }
 
     static void money(ObjectNode json, String field, Optional<BigDecimal> amount) {
@@ -257,7 +256,7 @@ public final class JobSheetJson {
         return corners;
     }
 
-    private static ObjectNode rectangle(Rectangle rectangle) {
+    static ObjectNode rectangle(Rectangle rectangle) {
         ObjectNode json = NODES.objectNode();
         json.set("x", number(rectangle.x(), 1));
         json.set("y", number(rectangle.y(), 1));

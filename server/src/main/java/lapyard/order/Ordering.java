@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.catalogue.Pack;
 import lapyard.catalogue.PackGoods;
+import lapyard.catalogue.Supplier;
 import lapyard.order.SlipLine.PackCount;
+import lapyard.order.SlipLine.Use;
 import lapyard.working.Working;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
@@ -59,6 +62,69 @@ public final class Ordering {
      */
     public static SlipLine packs(PackGoods goods, List<Double> needs, CurrencyUnit currency) {
         check(goods);
+        return line(goods, needs, currency);
+    }
+
+    /**
+     * The ways to cover a need that the choice of suppliers picks from: the cheapest mix from every set of those who sell
+     * the goods, and from each of them alone the dearer mixes that may lift an order over its limit of free delivery.
+     *
+     * @param reach what all charges that can fall away come to; 0 where none can
+     */
+    public static Wanted packWays(PackGoods goods, List<Use> uses, BigDecimal reach, CurrencyUnit currency) {
+        check(goods);
+        List<Double> needs = uses.stream().map(Use::amount).toList();
+        List<Pack> priced = goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
+        List<String> sellers = priced.stream().map(Pack::supplier).distinct().toList();
+        if (sellers.isEmpty() || sellers.size() == 1 && reach.signum() == 0) {
+            return Wanted.only(line(goods, needs, currency).usedBy(uses));
+        }
+        Map<List<PackCount>, SlipLine> ways = new LinkedHashMap<>();
+        for (int set = (1 << sellers.size()) - 1; set > 0; set--) {
+            int chosen = set;
+            PackGoods some = goods.only(goods.packs().stream()
+                    .filter(pack -> sellers.contains(pack.supplier()) && (chosen >> sellers.indexOf(pack.supplier()) & 1) == 1)
+                    .toList());
+            SlipLine way = line(some, needs, currency).usedBy(uses);
+            ways.putIfAbsent(way.packs(), way);
+        }
+        if (reach.signum() > 0) {
+            SlipLine cheapest = ways.values().stream().min(Comparator.comparing(way -> way.cost().orElseThrow())).orElseThrow();
+            BigDecimal limit = cheapest.cost().orElseThrow().add(reach);
+            for (String seller : sellers) {
+                List<Pack> own = priced.stream().filter(pack -> pack.supplier().equals(seller)).toList();
+                dearer(goods, own, uses, cheapest, limit, currency).forEach(way -> ways.putIfAbsent(way.packs(), way));
+            }
+        }
+        return new Wanted(List.copyOf(ways.values()));
+    }
+
+    private static List<SlipLine> dearer(
+            PackGoods goods, List<Pack> packs, List<Use> uses, SlipLine cheapest, BigDecimal limit, CurrencyUnit currency) {
+        BigDecimal bare = BigDecimal.ZERO;
+        for (Use use : uses) {
+            bare = bare.add(BigDecimal.valueOf(use.amount()));
+        }
+        BigDecimal need = withSpare(goods, bare);
+        List<SlipLine> ways = new ArrayList<>();
+        for (List<BigInteger> mix : DearerMixes.of(packs, need, limit)) {
+            List<PackCount> bought = counts(goods, packs, mix);
+            BigDecimal cost = BigDecimal.ZERO;
+            for (PackCount pack : bought) {
+                cost = cost.add(pack.cost().orElseThrow());
+            }
+            BigDecimal rounded = rounded(cost, currency);
+            String formula = needFormula(goods) + "; chosen with the delivery charges: "
+                    + bought.stream().map(Ordering::inWords).collect(Collectors.joining(" + ")) + " = "
+                    + rounded.toPlainString() + " " + currency.getCode() + ", where "
+                    + cheapest.cost().orElseThrow().toPlainString() + " is the least for this line alone";
+            ways.add(line(goods, bare, need, bought, held(packs, mix), Optional.of(rounded), cheapest.bedByBed(), formula)
+                    .usedBy(uses));
+        }
+        return ways;
+    }
+
+    private static SlipLine line(PackGoods goods, List<Double> needs, CurrencyUnit currency) {
         BigDecimal bare = BigDecimal.ZERO;
         for (double need : needs) {
             bare = bare.add(checkedNeed(goods.item(), need));
@@ -87,14 +153,59 @@ public final class Ordering {
      * @param leftOut whether something that cannot be made was left out, which makes the total "at least"
      */
     public static Slip slip(CurrencyUnit currency, List<SlipLine> lines, boolean leftOut) {
-        BigDecimal total = BigDecimal.ZERO;
-        boolean atLeast = leftOut;
-        for (SlipLine line : lines) {
-            total = total.add(line.cost().orElse(BigDecimal.ZERO));
-            atLeast |= line.cost().isEmpty();
+        return slip(currency, lines.stream().map(Wanted::only).toList(), List.of(), leftOut);
+    }
+
+    /**
+     * The cheapest choice of ways and suppliers, delivery included, as one slip with one order a supplier.
+     *
+     * @param suppliers empty where one merchant sells everything
+     * @param leftOut   whether something that cannot be made was left out, which makes the total "at least"
+     */
+    public static Slip slip(CurrencyUnit currency, List<Wanted> wanted, List<Supplier> suppliers, boolean leftOut) {
+        SupplierChoice.Chosen chosen = SupplierChoice.of(wanted, suppliers, currency.getDecimalPlaces());
+        List<SlipLine> sorted = chosen.lines().stream().sorted(Slip.LARGEST_SAVING_FIRST).toList();
+        List<Slip.Order> orders = new ArrayList<>();
+        List<Supplier> all = new ArrayList<>(suppliers);
+        all.add(Supplier.ONLY);
+        for (Supplier supplier : all) {
+            order(supplier, sorted, currency).ifPresent(orders::add);
         }
-        List<SlipLine> sorted = lines.stream().sorted(Slip.LARGEST_SAVING_FIRST).toList();
-        return new Slip(currency, rounded(total, currency), atLeast, sorted);
+        BigDecimal goods = BigDecimal.ZERO;
+        BigDecimal total = BigDecimal.ZERO;
+        for (Slip.Order order : orders) {
+            goods = goods.add(order.goods());
+            total = total.add(order.total());
+        }
+        boolean atLeast = leftOut || sorted.stream().anyMatch(line -> line.cost().isEmpty());
+        return new Slip(
+                currency, rounded(goods, currency), rounded(total, currency), atLeast, sorted, orders,
+                rounded(chosen.lowerBound(), currency), chosen.proven());
+    }
+
+    private static Optional<Slip.Order> order(Supplier supplier, List<SlipLine> lines, CurrencyUnit currency) {
+        List<Slip.Part> parts = new ArrayList<>();
+        BigDecimal goods = BigDecimal.ZERO;
+        boolean atLeast = false;
+        for (SlipLine line : lines) {
+            List<PackCount> own =
+                    line.packs().stream().filter(pack -> pack.supplier().equals(supplier.id())).toList();
+            Optional<BigDecimal> cost = Optional.ofNullable(line.parts().get(supplier.id()));
+            boolean unsold = line.packs().isEmpty() && supplier.id().isEmpty();
+            if (own.isEmpty() && cost.isEmpty() && !unsold) {
+                continue;
+            }
+            parts.add(new Slip.Part(line, own, cost));
+            goods = goods.add(cost.orElse(BigDecimal.ZERO));
+            atLeast |= cost.isEmpty();
+        }
+        if (parts.isEmpty()) {
+            return Optional.empty();
+        }
+        BigDecimal charge = rounded(supplier.chargeOn(goods), currency);
+        BigDecimal sum = rounded(goods, currency);
+        BigDecimal tax = supplier.taxIn(sum.add(charge), currency.getDecimalPlaces());
+        return Optional.of(new Slip.Order(supplier, parts, sum, charge, tax, atLeast));
     }
 
     /** Half up to the decimals of the currency: 2 for GBP, 0 for JPY, 3 for KWD. */
@@ -109,7 +220,7 @@ public final class Ordering {
             BigDecimal bare,
             BigDecimal need,
             CurrencyUnit currency) {
-        PackMix packMix = new PackMix(priced);
+        Lots packMix = new Lots(priced);
         PackMix.Mix mix = packMix.covering(need);
         BigDecimal alone = BigDecimal.ZERO;
         boolean aloneProved = true;
@@ -182,7 +293,12 @@ public final class Ordering {
     }
 
     private static BigInteger toCover(BigDecimal need, Pack pack) {
-        return need.divide(PackMix.contentOf(pack), 0, RoundingMode.CEILING).toBigInteger();
+        if (need.signum() == 0) {
+            return BigInteger.ZERO;
+        }
+        BigDecimal bundle = BigDecimal.valueOf(pack.bundle());
+        BigInteger bundles = need.divide(PackMix.contentOf(pack).multiply(bundle), 0, RoundingMode.CEILING).toBigInteger();
+        return bundles.multiply(bundle.toBigInteger()).max(BigInteger.valueOf(pack.leastBundled()));
     }
 
     private static SlipLine line(
@@ -231,8 +347,8 @@ public final class Ordering {
                         + packs.get(i).content() + " " + goods.unit());
             }
             if (count.signum() > 0) {
-                bought.add(new PackCount(
-                        packs.get(i).name(), count.longValue(), packs.get(i).price()));
+                Pack pack = packs.get(i);
+                bought.add(new PackCount(pack.name(), count.longValue(), pack.price(), pack.supplier()));
             }
         }
         return bought;

@@ -4,16 +4,18 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** The slip as RFC 4180 text; a cell never starts a formula. */
 public final class SlipCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setHeader("item", "label", "need", "unit", "packs", "cost", "bed by bed", "saved")
-            .get();
+    private static final String[] WHOLE = {
+        "supplier", "item", "label", "need", "unit", "packs", "left over", "cost", "bed by bed", "saved"
+    };
+    private static final String[] ONE_ORDER = {"item", "label", "pack", "count", "price", "cost"};
 
     private static final int NEED_DECIMALS = 6;
 
@@ -23,34 +25,51 @@ public final class SlipCsv {
     private SlipCsv() {}
 
     /**
-     * A header, one row a line, and a last row with the total, its currency as the unit and "at least" where so. Rows
-     * end in CR LF. Amounts are plain numbers; text that would start a formula begins with an apostrophe.
+     * A header, the lines of one supplier after the other, after each the delivery where there is a charge, and a last
+     * row with the total, its currency as the unit and "at least" where so. What is needed, bed by bed and saved stands
+     * with the first part of a line that several suppliers share. Rows end in CR LF. Amounts are plain numbers; text
+     * that would start a formula begins with an apostrophe.
      */
     public static String write(Slip slip) {
         StringBuilder text = new StringBuilder();
         BigDecimal alone = BigDecimal.ZERO;
         BigDecimal saved = BigDecimal.ZERO;
-        try (CSVPrinter rows = new CSVPrinter(text, FORMAT)) {
-            for (SlipLine line : slip.lines()) {
-                alone = alone.add(line.bedByBed().orElse(BigDecimal.ZERO));
-                saved = saved.add(line.saved().orElse(BigDecimal.ZERO));
-                rows.printRecord(
-                        safe(line.item()),
-                        safe(line.label()),
-                        amount(line.need()),
-                        safe(line.unit()),
-                        safe(line.packs().stream()
-                                .map(pack -> pack.count() + " x " + pack.pack())
-                                .collect(Collectors.joining(" + "))),
-                        line.cost().map(BigDecimal::toPlainString).orElse(""),
-                        line.bedByBed().map(BigDecimal::toPlainString).orElse(""),
-                        line.saved().map(BigDecimal::toPlainString).orElse(""));
+        for (SlipLine line : slip.lines()) {
+            alone = alone.add(line.bedByBed().orElse(BigDecimal.ZERO));
+            saved = saved.add(line.saved().orElse(BigDecimal.ZERO));
+        }
+        try (CSVPrinter rows = printer(text, WHOLE)) {
+            java.util.Set<SlipLine> told = new java.util.HashSet<>();
+            for (Slip.Order order : slip.orders()) {
+                String supplier = order.supplier().id();
+                for (Slip.Part part : order.lines()) {
+                    SlipLine line = part.line();
+                    boolean first = told.add(line);
+                    rows.printRecord(
+                            safe(supplier),
+                            safe(line.item()),
+                            safe(line.label()),
+                            first ? amount(line.need()) : "",
+                            safe(line.unit()),
+                            safe(part.packs().stream()
+                                    .map(pack -> pack.count() + " x " + pack.pack())
+                                    .collect(Collectors.joining(" + "))),
+                            first && !line.packs().isEmpty() ? amount(line.leftOver()) : "",
+                            plain(part.cost()),
+                            first ? plain(line.bedByBed()) : "",
+                            first ? plain(line.saved()) : "");
+                }
+                if (order.charge().signum() > 0) {
+                    rows.printRecord(safe(supplier), "delivery", "", "", "", "", "", order.charge().toPlainString(), "", "");
+                }
             }
             rows.printRecord(
+                    "",
                     "total",
                     slip.atLeast() ? "at least" : "",
                     "",
                     slip.currency().getCode(),
+                    "",
                     "",
                     slip.total().toPlainString(),
                     Ordering.rounded(alone, slip.currency()).toPlainString(),
@@ -59,6 +78,62 @@ public final class SlipCsv {
             throw new UncheckedIOException(impossible);
         }
         return text.toString();
+    }
+
+    /** What one supplier is asked for, one row a pack; a line without packs or price stays in place. */
+    public static String write(Slip.Order order, String currency) {
+        StringBuilder text = new StringBuilder();
+        try (CSVPrinter rows = printer(text, ONE_ORDER)) {
+            for (Slip.Part part : order.lines()) {
+                SlipLine line = part.line();
+                if (part.packs().isEmpty()) {
+                    rows.printRecord(safe(line.item()), safe(line.label()), "", "", "", plain(part.cost()));
+                }
+                List<BigDecimal> costs = packCosts(part);
+                for (int i = 0; i < part.packs().size(); i++) {
+                    SlipLine.PackCount pack = part.packs().get(i);
+                    rows.printRecord(
+                            safe(line.item()),
+                            safe(line.label()),
+                            safe(pack.pack()),
+                            pack.count(),
+                            plain(pack.price()),
+                            costs.isEmpty() ? "" : costs.get(i).toPlainString());
+                }
+            }
+            if (order.charge().signum() > 0) {
+                rows.printRecord("delivery", "", "", "", "", order.charge().toPlainString());
+            }
+            rows.printRecord("total", order.atLeast() ? "at least" : "", currency, "", "", order.total().toPlainString());
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString();
+    }
+
+    /** The cost of each pack of a part, rounded so that they add up to the part; empty where it has no price. */
+    public static List<BigDecimal> packCosts(Slip.Part part) {
+        if (part.cost().isEmpty()) {
+            return List.of();
+        }
+        List<BigDecimal> costs = new java.util.ArrayList<>();
+        BigDecimal left = part.cost().get();
+        for (SlipLine.PackCount pack : part.packs()) {
+            BigDecimal cost = costs.size() + 1 == part.packs().size()
+                    ? left
+                    : pack.cost().orElse(BigDecimal.ZERO).setScale(left.scale(), RoundingMode.HALF_UP);
+            costs.add(cost);
+            left = left.subtract(cost);
+        }
+        return costs;
+    }
+
+    private static CSVPrinter printer(StringBuilder text, String... header) throws IOException {
+        return new CSVPrinter(text, CSVFormat.RFC4180.builder().setHeader(header).get());
+    }
+
+    private static String plain(Optional<BigDecimal> amount) {
+        return amount.map(BigDecimal::toPlainString).orElse("");
     }
 
     private static String safe(String text) {

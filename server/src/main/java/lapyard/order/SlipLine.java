@@ -1,7 +1,10 @@
 package lapyard.order;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.working.Working;
 
@@ -16,6 +19,7 @@ import lapyard.working.Working;
  * @param cost     of the packs, rounded to the currency; empty where a price is missing
  * @param bedByBed what it would cost to buy for each bed alone; empty where a price is missing
  * @param working  how need became packs
+ * @param uses     who needs how much of it, spare left out; empty where that is not known
  */
 public record SlipLine(
         String item,
@@ -26,9 +30,24 @@ public record SlipLine(
         double leftOver,
         Optional<BigDecimal> cost,
         Optional<BigDecimal> bedByBed,
-        Working working) {
+        Working working,
+        List<Use> uses) {
     public SlipLine {
         packs = List.copyOf(packs);
+        uses = List.copyOf(uses);
+    }
+
+    public SlipLine(
+            String item,
+            String label,
+            double need,
+            String unit,
+            List<PackCount> packs,
+            double leftOver,
+            Optional<BigDecimal> cost,
+            Optional<BigDecimal> bedByBed,
+            Working working) {
+        this(item, label, need, unit, packs, leftOver, cost, bedByBed, working, List.of());
     }
 
     /** What pooling saves on this line; empty where a price is missing. */
@@ -36,6 +55,50 @@ public record SlipLine(
         return cost.flatMap(pooled -> bedByBed.map(alone -> alone.subtract(pooled)));
     }
 
-    /** {@code price} is of one pack. */
-    public record PackCount(String pack, long count, Optional<BigDecimal> price) {}
+    public SlipLine usedBy(List<Use> who) {
+        return new SlipLine(item, label, need, unit, packs, leftOver, cost, bedByBed, working, who);
+    }
+
+    /**
+     * What each supplier gets of the cost, each part rounded as the cost is, so that the parts add up to it; a line
+     * without packs is the one merchant's. Empty where a price is missing.
+     */
+    public Map<String, BigDecimal> parts() {
+        Map<String, BigDecimal> parts = new LinkedHashMap<>();
+        if (cost.isEmpty()) {
+            return parts;
+        }
+        int decimals = cost.get().scale();
+        BigDecimal sum = BigDecimal.ZERO;
+        String last = "";
+        for (PackCount pack : packs) {
+            BigDecimal each = pack.price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(pack.count()));
+            parts.merge(pack.supplier(), each, BigDecimal::add);
+            last = pack.supplier();
+        }
+        parts.replaceAll((supplier, exact) -> exact.setScale(decimals, RoundingMode.HALF_UP));
+        for (BigDecimal part : parts.values()) {
+            sum = sum.add(part);
+        }
+        BigDecimal rest = cost.get().subtract(sum);
+        if (rest.signum() != 0 || parts.isEmpty()) {
+            parts.merge(last, rest, BigDecimal::add);
+        }
+        return parts;
+    }
+
+    /** {@code price} is of one pack; {@code supplier} is an id, empty for the one merchant. */
+    public record PackCount(String pack, long count, Optional<BigDecimal> price, String supplier) {
+        public PackCount(String pack, long count, Optional<BigDecimal> price) {
+            this(pack, count, price, "");
+        }
+
+        /** Of all of them, exact; empty where a price is missing. */
+        public Optional<BigDecimal> cost() {
+            return price.map(each -> each.multiply(BigDecimal.valueOf(count)));
+        }
+    }
+
+    /** {@code owner} as the gardener names it, {@code bed M}; the amount in the line's unit. */
+    public record Use(String owner, double amount) {}
 }

@@ -9,7 +9,10 @@ import lapyard.catalogue.Catalogue;
  *
  * @param currency  ISO 4217 code
  * @param imperial  whether prints show feet, inches and sixteenths
+ * @param wayIn     how goods come in from the road
+ * @param quote     what a builder offers besides the goods
  * @param accepted  findings accepted by name: where + text to the reason
+ * @param loads     what the check of the standing beds reckons with
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
  */
 public record Garden(
@@ -24,12 +27,33 @@ public record Garden(
         Saw saw,
         double liftLimitKg,
         Map<String, String> accepted,
-        List<String> defaulted) {
+        List<String> defaulted,
+        WayIn wayIn,
+        QuoteTerms quote,
+        StandingRules loads) {
     public Garden {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);
         rack = List.copyOf(rack);
         accepted = Map.copyOf(accepted);
         defaulted = List.copyOf(defaulted);
+    }
+
+    /** A garden of which nobody told how goods come in, and that nobody quotes for, under the usual loads. */
+    public Garden(
+            String name,
+            String currency,
+            boolean imperial,
+            Ground ground,
+            List<Bed> beds,
+            List<GardenPath> paths,
+            List<RackBoard> rack,
+            Catalogue catalogue,
+            Saw saw,
+            double liftLimitKg,
+            Map<String, String> accepted,
+            List<String> defaulted) {
+        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, accepted, defaulted,
+                WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL);
     }
 }

@@ -27,7 +27,11 @@ public final class Prints {
             new Print("shade", "Sun and shade", GroundPrint::shade),
             new Print("access", "Access", GroundPrint::access),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
-            new Print("rolls", "Rolls", BenchPrint::rolls));
+            new Print("course-cards", "Course cards", BenchPrint::courseCards),
+            new Print("rolls", "Rolls", BenchPrint::rolls),
+            new Print("slip", "Slip", OrderPrint::slip),
+            new Print("load-in", "Load-in", OrderPrint::loadIn),
+            new Print("quote", "Quote", OrderPrint::quote));
 
     private static final double SCREEN_DPI = 150;
 

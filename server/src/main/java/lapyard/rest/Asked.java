@@ -24,6 +24,13 @@ final class Asked {
         throw new Refusal(400, name + " should be 1 to 40 letters, digits and dashes");
     }
 
+    /** A code as documents give it to beds and suppliers, in plain letters; empty where it was not given. */
+    static Optional<String> code(String name, String text) {
+        if (text == null) return Optional.empty();
+        if (text.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,19}")) return Optional.of(text);
+        throw new Refusal(400, name + " should be a code of 1 to 20 letters, digits, points, dashes and underscores");
+    }
+
     /** True or false; false where it was not given. */
     static boolean flag(String name, String text) {
         if (text == null || text.equals("false")) return false;

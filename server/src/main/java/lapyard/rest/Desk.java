@@ -40,18 +40,43 @@ public interface Desk {
     /**
      * The order as CSV.
      *
-     * @throws Refused if the document holds a STOP
+     * @param supplier whose part alone is wanted; empty for the whole
+     * @throws Refused if the document holds a STOP or nothing comes from that supplier
      */
-    String slipCsv(String document);
+    String slipCsv(String document, Optional<String> supplier);
+
+    /**
+     * What a change does to the order, line by line, as JSON.
+     *
+     * @throws Refused if one of the two holds a STOP or they are in two currencies
+     */
+    String variation(String before, String after);
+
+    /**
+     * The same on paper.
+     *
+     * @param from what the sheet says of the earlier revision, {@code to} of the later
+     * @throws Refused as {@link #variation}
+     */
+    byte[] variationSheet(String before, String after, String from, String to);
+
+    /**
+     * How a merchant's list is understood, and the garden with it where every line is good.
+     *
+     * @param body JSON with {@code list}, the text of the CSV, {@code supplier} and {@code garden}, both of which may be left out
+     * @throws Refused if the list or its supplier is no text, or the garden no object
+     */
+    String merchantList(String body);
 
     /**
      * One problem's result as JSON.
      *
      * @param kind    {@code cutting} or {@code rolls}
      * @param problem one problem as JSON
+     * @param seconds at most so long; an interrupt ends it earlier, with the best found by then
      * @throws Refused if it is not a problem of that kind
      */
-    String solve(String kind, String problem);
+    String solve(String kind, String problem, double seconds);
 
     /** The JSON Schema of the garden document. */
     String schema();

@@ -2,6 +2,7 @@ package lapyard.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,27 +10,34 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import lapyard.drawing.PdfWriter;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
+import lapyard.job.Loads;
+import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
 import lapyard.json.GardenReader;
 import lapyard.json.GardenSchema;
 import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
+import lapyard.json.LoadInJson;
+import lapyard.json.MerchantListJson;
+import lapyard.json.QuoteJson;
 import lapyard.json.Reading;
 import lapyard.json.SolveLine;
 import lapyard.json.UnreadableDocument;
+import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
+import lapyard.order.Variation;
 import lapyard.plan.Finding;
+import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 
 /** The desk of the real program: documents are read, job sheets prepared once each, and shown in their forms. */
 public final class GardenDesk implements Desk {
-    /** Job sheets kept for the other forms of the same document that are asked for next. */
+    /** Job sheets kept, by their document's hash, for the other forms of the same document that are asked for next. */
     private static final int KEPT = 16;
-
-    private static final double SOLVE_SECONDS = 10;
 
     private final Map<String, CompletableFuture<JobSheet>> kept = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -80,6 +88,12 @@ public final class GardenDesk implements Desk {
         if (GroundJson.PARTS.contains(part)) {
             return Optional.of(GroundJson.part(part, sheet(document)).toString());
         }
+        if (part.equals("loads")) {
+            return Optional.of(LoadInJson.of(Loads.of(sheet(document))).toString());
+        }
+        if (part.equals("quote")) {
+            return Optional.of(QuoteJson.of(Quoting.of(sheet(document)), sheet(document).garden().quote()).toString());
+        }
         ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
         boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags").contains(part);
@@ -97,14 +111,52 @@ public final class GardenDesk implements Desk {
     }
 
     @Override
-    public String slipCsv(String document) {
-        return SlipCsv.write(sheet(document).slip());
+    public String slipCsv(String document, Optional<String> supplier) {
+        Slip slip = sheet(document).slip();
+        if (supplier.isEmpty()) {
+            return SlipCsv.write(slip);
+        }
+        return slip.orders().stream()
+                .filter(order -> order.supplier().id().equals(supplier.get()))
+                .findFirst()
+                .map(order -> SlipCsv.write(order, slip.currency().getCode()))
+                .orElseThrow(() -> new Refused(List.of(Finding.stop("slip", "nothing comes from a supplier \"" + supplier.get() + "\"", null,
+                        "name a supplier of the slip: " + String.join(", ", slip.orders().stream().map(order -> order.supplier().id()).toList())))));
     }
 
     @Override
-    public String solve(String kind, String problem) {
+    public String variation(String before, String after) {
+        return QuoteJson.of(between(sheet(before), sheet(after))).toString();
+    }
+
+    @Override
+    public byte[] variationSheet(String before, String after, String from, String to) {
+        JobSheet was = sheet(before);
+        JobSheet is = sheet(after);
+        return PdfWriter.write(OrderPrint.variation(was, is, between(was, is), from, to, PrintAsk.usual(to, "")));
+    }
+
+    private static Variation between(JobSheet before, JobSheet after) {
         try {
-            return (kind.equals("cutting") ? SolveLine.cutting(problem, SOLVE_SECONDS) : SolveLine.rolls(problem, SOLVE_SECONDS))
+            return Variation.between(before.slip(), after.slip());
+        } catch (IllegalArgumentException e) {
+            throw new Refused(List.of(Finding.stop("variation", e.getMessage(), null, "compare two revisions in one currency")));
+        }
+    }
+
+    @Override
+    public String merchantList(String body) {
+        try {
+            return MerchantListJson.preview(body).toString();
+        } catch (IllegalArgumentException | UnreadableDocument e) {
+            throw new Refused(List.of(Finding.stop("list", e.getMessage(), null, "send {\"list\": \"item,price\\n...\", \"supplier\": \"\", \"garden\": {}}")));
+        }
+    }
+
+    @Override
+    public String solve(String kind, String problem, double seconds) {
+        try {
+            return (kind.equals("cutting") ? SolveLine.cutting(problem, seconds) : SolveLine.rolls(problem, seconds))
                     .toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));
@@ -118,10 +170,11 @@ public final class GardenDesk implements Desk {
 
     /** Whoever asks first works it out; all others wait for the same sheet. */
     private JobSheet sheet(String document) {
+        String key = Output.hash(document.getBytes(StandardCharsets.UTF_8));
         CompletableFuture<JobSheet> own = new CompletableFuture<>();
         CompletableFuture<JobSheet> found;
         synchronized (kept) {
-            found = kept.putIfAbsent(document, own);
+            found = kept.putIfAbsent(key, own);
         }
         if (found != null) {
             try {
@@ -141,7 +194,7 @@ public final class GardenDesk implements Desk {
         } catch (RuntimeException | Error e) {
             own.completeExceptionally(e);
             synchronized (kept) {
-                kept.remove(document, own);
+                kept.remove(key, own);
             }
             throw e;
         }

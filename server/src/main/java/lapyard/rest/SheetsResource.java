@@ -105,18 +105,67 @@ public final class SheetsResource {
                 "revision " + stored.revision() + ", " + day,
                 "",
                 stale);
+        if (format.equals("pdf")) shelf.printed(stored);
         String name = file(stored, sheets + (format.equals("pdf") || number == 1 && sheets.equals("plan") ? "" : "-" + number) + "." + format);
         return answer(outputs.print(stored.document(), sheets, format, number, ask), DRAWN.get(format), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"")
                 .build();
     }
 
+    /** What the change from one revision to another does to the order. */
+    @GET
+    @Path("variation")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response variation(
+            @PathParam("id") String id,
+            @QueryParam("from") String from,
+            @QueryParam("to") String to,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored before = revision(id, "from", from);
+        Stored after = revision(id, "to", to);
+        return answer(outputs.variation(before.document(), after.document()), MediaType.APPLICATION_JSON, have).build();
+    }
+
+    @GET
+    @Path("variation.pdf")
+    public Response variationSheet(
+            @PathParam("id") String id,
+            @QueryParam("from") String from,
+            @QueryParam("to") String to,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored before = revision(id, "from", from);
+        Stored after = revision(id, "to", to);
+        Output output = outputs.variationSheet(before.document(), after.document(), spoken(before), spoken(after));
+        return answer(output, DRAWN.get("pdf"), have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(after, "variation-from-r" + before.revision() + ".pdf") + "\"")
+                .build();
+    }
+
+    /** The revision that is named, or the one that stands. */
+    private Stored revision(String id, String name, String number) {
+        Stored newest = shelf.standing(id);
+        OptionalInt wanted = Asked.number(name, number, 1, Integer.MAX_VALUE);
+        return wanted.isEmpty()
+                ? newest
+                : shelf.store().revision(id, wanted.getAsInt())
+                        .orElseThrow(() -> Shelf.noRevision(id, wanted.getAsInt(), newest.revision()));
+    }
+
+    private static String spoken(Stored stored) {
+        return "revision " + stored.revision() + ", " + LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
+    }
+
     @GET
     @Path("slip.csv")
-    public Response slip(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+    public Response slip(
+            @PathParam("id") String id,
+            @QueryParam("supplier") String supplier,
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Optional<String> one = Asked.code("supplier", supplier);
         Stored stored = shelf.standing(id);
-        return answer(outputs.slipCsv(stored.document()), "text/csv; charset=utf-8", have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "slip.csv") + "\"")
+        String name = file(stored, one.map(of -> "slip-" + of + ".csv").orElse("slip.csv"));
+        return answer(outputs.slipCsv(stored.document(), one), "text/csv; charset=utf-8", have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
                 .build();
     }
 

@@ -33,7 +33,7 @@ class FarAndTouchingTest {
     private static Garden garden(double by) {
         Outline yard = moved(Beds.outline(0, 0, 4000, 0, 8000, 0, 12000, 0, 12000, 9000, 6000, 9000, 0, 9000), by);
         List<Bed> beds = List.of(
-                at("A", 0, 0, by), at("B", 2400, 0, by), at("C", 4800, 1200, by), at("D", 9600, 7800, by), at("E", 9700, 3000, by),
+                at("A", 0, 0, by), at("B", 2400, 0, by), at("C", 4800, 1200, by), at("D", 9600, 7800, by), at("E", 9600, 3000, by),
                 at("F", 3000, 4000, by), at("G", 6000, 5500, by));
         Ground.KeepClear cover = new Ground.KeepClear(
                 "cover", moved(Beds.outline(3200, 5300, 3800, 5300, 3800, 5900, 3200, 5900), by).corners(), 300, 0, true);

@@ -121,16 +121,6 @@ class PathAccessTest {
         assertEquals(Finding.Weight.NOTE, note.weight());
     }
 
-    /** Gravel 1680 kg/m3: Engineering ToolBox, Dirt and Mud densities (seen). */
-    @Test
-    void layersWeighAsTheyAreDelivered() {
-        GardenPath gravel = new GardenPath(
-                "P", "", Beds.points(0, 0, 10000, 0), 1000, List.of(new GardenPath.Layer("gravel", 50)), "", "");
-        var mass = PathWork.of(List.of(gravel), List.of()).get(0).quantities().stream()
-                .filter(q -> q.key().equals("path.mass")).findFirst().orElseThrow();
-        assertEquals(10 * 0.05 * 1680, mass.value(), 1e-9);
-    }
-
     @Test
     void aHouseWallTakesNoEdgingAndAPondTakesGround() {
         GardenPath path = Beds.path("P", 1000, 0, 500, 10000, 500);

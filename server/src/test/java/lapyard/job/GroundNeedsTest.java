@@ -35,4 +35,15 @@ class GroundNeedsTest {
     void nothingIsBoughtForGroundThatIsScribedTo() {
         assertTrue(sheet("").slip().lines().stream().noneMatch(line -> line.item().equals("concrete") || line.item().equals("sub-base")));
     }
+
+    @Test
+    void layersWeighWhatTheCatalogueSays() {
+        JobSheet sheet = Job.prepare(Gardens.garden("""
+                {"paths":[{"id":"P","line":[[0,0],[10000,0]],"width":1000,"layers":[{"material":"gravel","depth":50}]},
+                          {"id":"Q","line":[[0,5000],[10000,5000]],"width":1000,"layers":[{"material":"moss","depth":50}]}],
+                 "catalogue":{"packs":[{"item":"gravel","unit":"m3","density":1680,"packs":[{"name":"bag","content":0.5}]}]}}"""));
+        double mass = sheet.paths().get(0).quantities().stream().filter(q -> q.key().equals("path.mass")).findFirst().orElseThrow().value();
+        assertEquals(10 * 0.05 * 1680, mass, 1e-9);
+        assertTrue(sheet.paths().get(1).quantities().stream().noneMatch(q -> q.key().equals("path.mass")), "nobody knows what moss weighs");
+    }
 }

@@ -50,7 +50,11 @@ class SamplesTest {
             assertTrue(cut.result().lowerBound().compareTo(cut.result().cost()) <= 0, cut.section());
         }
         BigDecimal sum = sheet.slip().lines().stream().flatMap(line -> line.cost().stream()).reduce(BigDecimal.ZERO, BigDecimal::add);
-        assertEquals(sum, sheet.slip().total());
+        assertEquals(sum, sheet.slip().goods());
+        BigDecimal orders = sheet.slip().orders().stream().map(order -> order.total()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertEquals(0, orders.compareTo(sheet.slip().total()));
+        BigDecimal shares = lapyard.order.Savings.shares(sheet.slip()).stream().map(share -> share.cost()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertEquals(0, shares.compareTo(sheet.slip().total()));
         for (SlipLine line : sheet.slip().lines()) {
             assertTrue(line.saved().orElse(BigDecimal.ZERO).signum() >= 0, "pooling never costs more: " + line);
             assertTrue(line.need() > 0, line.toString());

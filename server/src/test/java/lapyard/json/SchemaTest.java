@@ -75,8 +75,9 @@ class SchemaTest {
     void theSchemaNamesExactlyTheFieldsThatTheReaderAsksFor() throws Exception {
         Cursor.Notes notes = new Cursor.Notes();
         GardenReader.read(MAPPER.readTree("""
-                {"defaults":{"fill":{"layers":[{"share":100}]}},"types":[{"id":"T","width":2400,"depth":1200}],
-                 "beds":[{"width":1000,"depth":1000,"fill":{"layers":[{"share":100}]}},
+                {"loadIn":{"vehicle":{},"passage":{"width":900,"turn":900},"dropSpot":[0,0]},"quote":{"labour":[{}]},
+                 "defaults":{"fill":{"layers":[{"share":100}]}},"types":[{"id":"T","width":2400,"depth":1200}],
+                 "beds":[{"width":1000,"depth":1000,"joints":[{"startOf":"A"}],"fill":{"layers":[{"share":100}]}},
                          {"walls":[{"length":1000},{"length":1000},{"length":1000},{"length":1000}]}],
                  "paths":[{"line":[[0,0],[1,0]],"layers":[{}]}],"rack":[{"length":1000}],"accepted":[{"where":"x","reason":"y"}],
                  "ground":{"outline":[[0,0],[9,0],[9,9]],"surfaces":[{"outline":[[0,0],[9,0],[9,9]]}],"levels":[{"at":[0,0],"drop":1}],
@@ -85,7 +86,8 @@ class SchemaTest {
                   "sun":{"latitude":0,"longitude":0},
                   "keepClear":[{"kind":"gate","closed":0},{"at":[0,0]}]},
                  "catalogue":{"sections":[{"id":"S","thickness":50,"height":50,"stock":[{"length":1000}]}],
-                  "rolls":[{"id":"R","width":1000}],"packs":[{"item":"I","packs":[{}]}]}}"""), notes);
+                  "rolls":[{"id":"R","width":1000}],"packs":[{"item":"I","packs":[{},{"name":"t","tonnes":1}]}],
+                  "suppliers":[{"id":"S","vehicle":{}}],"pins":[{"item":"I","pack":"t"}]}}"""), notes);
         TreeSet<String> asked = new TreeSet<>();
         for (String pointer : notes.asked) {
             if (!pointer.startsWith("/types/")) {

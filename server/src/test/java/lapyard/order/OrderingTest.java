@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lapyard.catalogue.Pack;
 import lapyard.catalogue.PackGoods;
+import lapyard.catalogue.Supplier;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -230,13 +231,20 @@ class OrderingTest {
 
     @Test
     void goodsThatLiftTheOrderOverTheFreeDropCostHalfTheirPrice() {
-        Delivery delivery = new Delivery(new BigDecimal("35.00"), Optional.of(new BigDecimal("400.00")));
+        Supplier yard = supplier("yard", "35.00", "400.00");
         BigDecimal timber = new BigDecimal("352.20");
         BigDecimal more = timber.add(new BigDecimal("70.00"));
-        assertEquals(new BigDecimal("387.20"), timber.add(delivery.on(timber)));
-        assertEquals(new BigDecimal("422.20"), more.add(delivery.on(more)));
-        assertEquals(new BigDecimal("35.00"), delivery.on(new BigDecimal("400.00")), "exactly at the limit still pays");
-        assertEquals(new BigDecimal("35.00"), new Delivery(new BigDecimal("35.00"), Optional.empty()).on(more));
+        assertEquals(new BigDecimal("387.20"), timber.add(yard.chargeOn(timber)));
+        assertEquals(new BigDecimal("422.20"), more.add(yard.chargeOn(more)));
+        assertEquals(new BigDecimal("35.00"), yard.chargeOn(new BigDecimal("400.00")), "exactly at the limit still pays");
+        assertEquals(new BigDecimal("35.00"), supplier("yard", "35.00", null).chargeOn(more));
+        assertEquals(BigDecimal.ZERO, yard.chargeOn(BigDecimal.ZERO), "nothing is brought, nothing is charged");
+    }
+
+    static Supplier supplier(String id, String charge, String freeOver) {
+        return new Supplier(
+                id, id, 0, new BigDecimal(charge), Optional.ofNullable(freeOver).map(BigDecimal::new), BigDecimal.ZERO, "",
+                Optional.empty());
     }
 
     static SlipLine bought(String item, String cost, String alone) {

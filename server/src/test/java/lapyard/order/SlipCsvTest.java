@@ -36,11 +36,11 @@ class SlipCsvTest {
                 false);
         assertEquals(
                 """
-            item,label,need,unit,packs,cost,bed by bed,saved\r
-            soil,soil,1,m,,349.00,526.00,177.00\r
-            screws,"screws 100, angled",66,screws,1 x box of 100,24.00,28.00,4.00\r
-            path.bark,"bark for ""the long path""\",0.545,m3,,,,\r
-            total,at least,,GBP,,373.00,554.00,181.00\r
+            supplier,item,label,need,unit,packs,left over,cost,bed by bed,saved\r
+            "",soil,soil,1,m,,,349.00,526.00,177.00\r
+            "",screws,"screws 100, angled",66,screws,1 x box of 100,34,24.00,28.00,4.00\r
+            "",path.bark,"bark for ""the long path""\",0.545,m3,,,,,\r
+            "",total,at least,,GBP,,,373.00,554.00,181.00\r
             """,
                 SlipCsv.write(slip));
     }
@@ -48,7 +48,7 @@ class SlipCsvTest {
     @Test
     void aCompleteSlipDoesNotSayAtLeast() {
         assertTrue(SlipCsv.write(Ordering.slip(GBP, List.of(bought("soil", "349.00", "526.00")), false))
-                .endsWith("total,,,GBP,,349.00,526.00,177.00\r\n"));
+                .endsWith("total,,,GBP,,,349.00,526.00,177.00\r\n"));
     }
 
     /** The starts of OWASP, CSV Injection (page as of 2024, from memory): = + - @ tab CR LF and full-width forms. */
@@ -60,10 +60,10 @@ class SlipCsvTest {
                 .parse(new StringReader(SlipCsv.write(slip)))
                 .getRecords()
                 .get(1);
-        for (int column : new int[] {0, 1, 3}) {
+        for (int column : new int[] {1, 2, 4}) {
             assertEquals("'" + text, row.get(column));
         }
-        assertEquals("1", row.get(2));
+        assertEquals("1", row.get(3));
     }
 
     @Test
@@ -75,6 +75,60 @@ class SlipCsvTest {
                         .parse(new StringReader(SlipCsv.write(slip)))
                         .getRecords()
                         .get(1)
-                        .get(7));
+                        .get(9));
+    }
+
+    /** Two suppliers, one with a charge: rows of one after the other, its delivery, and the total of all rows. */
+    @Test
+    void aSlipOfSeveralSuppliersAddsUpRowByRow() throws IOException {
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, List.of(
+                SupplierChoiceTest.sold("a", "=tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)));
+        PackGoods glue = new PackGoods("glue", "glue", "l", 0, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)));
+        Slip slip = Ordering.slip(
+                GBP,
+                List.of(
+                        Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), java.math.BigDecimal.TEN, GBP),
+                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)),
+                List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)),
+                false);
+        assertEquals(
+                """
+            supplier,item,label,need,unit,packs,left over,cost,bed by bed,saved\r
+            a,oil,oil,6,l,1 x =tin + 1 x drum,0,76.01,92.01,16.00\r
+            a,delivery,,,,,,12.50,,\r
+            b,glue,glue,1,l,1 x tube,0,3.00,3.00,0.00\r
+            "",total,,,GBP,,,91.51,95.01,16.00\r
+            """,
+                SlipCsv.write(slip));
+        assertEquals(
+                """
+            item,label,pack,count,price,cost\r
+            oil,oil,'=tin,1,16.005,16.01\r
+            oil,oil,drum,1,60.00,60.00\r
+            delivery,,,,,12.50\r
+            total,,GBP,,,88.51\r
+            """,
+                SlipCsv.write(slip.orders().get(0), "GBP"));
+    }
+
+    /** 76.01 by 4 and 2 litres is 50.673 and 25.336: 50.67 + 25.34; delivery 12.50 by 53.67 and 25.34 is 8.49 + 4.01. */
+    @Test
+    void sharesOfBedsAddUpToTheTotal() {
+        PackGoods oil = new PackGoods("oil", "oil", "l", 0, List.of(
+                SupplierChoiceTest.sold("a", "tin", 1, "16.005", 1, 1), SupplierChoiceTest.sold("a", "drum", 5, "60.00", 1, 1)));
+        PackGoods glue = new PackGoods("glue", "glue", "l", 0, List.of(SupplierChoiceTest.sold("b", "tube", 1, "3.00", 1, 1)));
+        Slip slip = Ordering.slip(
+                GBP,
+                List.of(
+                        Ordering.packWays(oil, List.of(new SlipLine.Use("bed A", 4), new SlipLine.Use("bed B", 2)), java.math.BigDecimal.TEN, GBP),
+                        Ordering.packWays(glue, List.of(new SlipLine.Use("bed A", 1)), java.math.BigDecimal.TEN, GBP)),
+                List.of(OrderingTest.supplier("a", "12.50", "100"), OrderingTest.supplier("b", "0", null)),
+                false);
+        assertEquals(
+                "[Share[owner=bed A, cost=62.16, lines={oil=50.67, glue=3.00, delivery=8.49}], "
+                        + "Share[owner=bed B, cost=29.35, lines={oil=25.34, delivery=4.01}]]",
+                Savings.shares(slip).toString());
+        assertEquals(List.of("oil", "glue"), Savings.of(slip).stream().map(Savings.Saving::item).toList());
+        assertTrue(Savings.of(slip).get(0).working().formula().startsWith("bed by bed 92.01 - pooled 76.01 = 16.00 GBP"));
     }
 }

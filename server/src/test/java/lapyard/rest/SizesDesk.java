@@ -15,7 +15,7 @@ import lapyard.plan.Finding.Amount;
 import lapyard.prints.PrintAsk;
 
 /** A small desk that knows widths and depths: enough to see what the server does with what a desk says. */
-public final class SizesDesk implements Desk {
+public class SizesDesk implements Desk {
     private static final int PAPER_LONG_MM = 420;
 
     /** How many job sheets were really made. */
@@ -88,12 +88,27 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
-    public String slipCsv(String document) {
+    public String slipCsv(String document, Optional<String> supplier) {
         return "item,need\r\ntimber," + read(document).path("beds").size() + "\r\n";
     }
 
     @Override
-    public String solve(String kind, String problem) {
+    public String variation(String before, String after) {
+        return "{\"before\":" + read(before).path("beds").size() + ",\"after\":" + read(after).path("beds").size() + "}";
+    }
+
+    @Override
+    public byte[] variationSheet(String before, String after, String from, String to) {
+        return (from + " to " + to).getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public String merchantList(String body) {
+        return "{\"lines\":[]}";
+    }
+
+    @Override
+    public String solve(String kind, String problem, double seconds) {
         if (!read(problem).has("pieces"))
             throw new Refused(List.of(Finding.stop("problem", "has no pieces", null, "name them in pieces")));
         return "{\"name\":\"" + kind + "\",\"pieces\":"

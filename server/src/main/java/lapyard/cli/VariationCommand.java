@@ -1,0 +1,64 @@
+package lapyard.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import lapyard.drawing.PdfWriter;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.json.JobSheetJson;
+import lapyard.json.QuoteJson;
+import lapyard.json.Reading;
+import lapyard.order.Variation;
+import lapyard.prints.OrderPrint;
+import lapyard.prints.PrintAsk;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "variation",
+        description = "What a change to a garden changes in its order, line by line, as JSON; with --out as a sheet.",
+        mixinStandardHelpOptions = true)
+final class VariationCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "BEFORE.json", description = "the garden as it was")
+    private String before;
+
+    @Parameters(index = "1", paramLabel = "AFTER.json", description = "the garden as it is, or - for standard input")
+    private String after;
+
+    @Option(names = "--out", paramLabel = "FILE.pdf", description = "write the variation sheet here")
+    private String out;
+
+    @Override
+    public Integer call() throws Refusal {
+        JobSheet was = sheet(before);
+        JobSheet is = sheet(after);
+        try {
+            Variation variation = Variation.between(was.slip(), is.slip());
+            spec.commandLine().getOut().print(JobSheetJson.text(QuoteJson.of(variation)));
+            if (out != null) {
+                PrintAsk ask = PrintAsk.usual("", LocalDate.now().toString());
+                Files.write(Path.of(out), PdfWriter.write(OrderPrint.variation(was, is, variation, before, after, ask)));
+            }
+        } catch (IllegalArgumentException | IOException e) {
+            throw new Refusal(e.getMessage());
+        }
+        return 0;
+    }
+
+    private static JobSheet sheet(String file) throws Refusal {
+        Reading reading = Input.garden(file);
+        if (reading instanceof Reading.Read read) {
+            return Job.prepare(read.garden());
+        }
+        throw new Refusal(file + ": " + Input.line(reading.findings().get(0)));
+    }
+}

@@ -1,0 +1,143 @@
+package lapyard.diagrams;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import lapyard.diagrams.BenchTable.Column;
+import lapyard.drawing.Page;
+import lapyard.loadin.Load;
+import lapyard.loadin.LoadIn;
+import lapyard.loadin.Trips;
+import lapyard.plan.Finding;
+
+/** The sheet for the day the goods come: what each drop holds and weighs, trips, lifts, the way in, barrow runs. */
+public final class LoadInSheets {
+    private LoadInSheets() {}
+
+    private static final String CAUTION =
+            "Stand clear of crane and tail lift. Over the limit: two people or wheels. The plate of the vehicle goes first, and local rules.";
+
+    /** @return one page or more; where nothing comes in it says so */
+    public static List<Page> pages(String garden, boolean imperial, LoadIn loads, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        for (LoadIn.Drop drop : loads.drops()) {
+            drafts.addAll(drop(drop, sheet));
+        }
+        if (drafts.isEmpty()) {
+            drafts.add(sheet.nothing("Load-in", "Nothing comes in for this garden."));
+        } else {
+            drafts.addAll(way(loads, sheet));
+        }
+        return sheet.pages(drafts);
+    }
+
+    private static List<BenchSheet.Draft> drop(LoadIn.Drop drop, BenchSheet sheet) {
+        String about = (drop.massAtLeast() ? "at least " : "") + kg(drop.massKg()) + ", " + m3(drop.volumeM3()) + " as counted"
+                + (drop.supplier().leadDays() > 0 ? "; order " + drop.supplier().leadDays() + " days ahead" : "");
+        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Load-in: " + drop.supplier().name(), about);
+        BenchTable table = new BenchTable(sheet, "Comes",
+                new Column("count", 0.1, true), new Column("of", 0.3, true), new Column("for", 0.3, false),
+                new Column("kg each", 0.15, false), new Column("kg all", 0.15, false));
+        for (Load load : drop.loads()) {
+            table.row(String.valueOf(load.count()), load.name(), load.label(), mass(load.massKg(), 1), mass(load.massKg(), load.count()));
+        }
+        table.on(flow);
+        if (drop.trips().isPresent()) {
+            trips(drop, drop.trips().get(), sheet).on(flow);
+            flow.words(List.of(drop.trips().get().proved()
+                    ? "No way takes fewer trips."
+                    : "No way takes under " + drop.trips().get().atLeast() + " trips."), 3.8, false);
+        } else {
+            flow.words(List.of("Brought by the supplier; its vehicle is not on the list, so trips are not counted."), 3.8, false);
+        }
+        return flow.drafts();
+    }
+
+    private static BenchTable trips(LoadIn.Drop drop, Trips trips, BenchSheet sheet) {
+        var vehicle = drop.vehicle().orElseThrow();
+        BenchTable table = new BenchTable(sheet, trips.trips().size() + (trips.trips().size() == 1 ? " trip" : " trips") + " of the "
+                        + vehicle.name() + ": " + kg(vehicle.payloadKg()) + ", bed " + sheet.written(vehicle.bedLengthMm()) + ", "
+                        + m3(vehicle.volumeM3()),
+                new Column("trip", 0.1, true), new Column("kg", 0.15, false), new Column("load", 0.75, false));
+        int number = 1;
+        for (Trips.Trip trip : trips.trips()) {
+            String load = trip.counts().entrySet().stream()
+                    .map(entry -> entry.getValue() + " x " + entry.getKey().name() + " (" + entry.getKey().label() + ")")
+                    .collect(Collectors.joining(", "));
+            table.row(String.valueOf(number++), rounded(trip.massKg(), 1), load);
+        }
+        for (Load load : trips.tooMuch()) {
+            table.row("none", "", load.count() + " x " + load.name() + " cannot go on it");
+        }
+        return table;
+    }
+
+    private static List<BenchSheet.Draft> way(LoadIn loads, BenchSheet sheet) {
+        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Load-in: lifts, way in, barrow", "");
+        List<String> words = new ArrayList<>();
+        loads.longest().ifPresent(load -> words.add("Longest: " + load.name() + ", " + load.label() + ", " + sheet.written(load.lengthMm())
+                + (loads.roundTurn().isPresent()
+                        ? ". Round the turn goes up to " + sheet.written(loads.roundTurn().getAsDouble()) + ", carried level."
+                        : ".")));
+        if (loads.bags() > 0) {
+            words.add(loads.bags() + (loads.bags() == 1 ? " bulk bag is" : " bulk bags are") + " set down and emptied where "
+                    + (loads.bags() == 1 ? "it stands" : "they stand")
+                    + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free for one" : ", middles at "
+                            + places.stream()
+                                    .limit(12)
+                                    .map(point -> sheet.written(point.x()) + " / " + sheet.written(point.y()))
+                                    .collect(Collectors.joining(", "))
+                            + " (across / away from the house)" + (places.size() > 12 ? " and so on" : "")).orElse("") + ".");
+        }
+        for (Finding finding : loads.findings()) {
+            words.add(finding.where() + ": " + finding.text() + ". Way out: " + String.join("; or ", finding.ways()) + ".");
+        }
+        if (!words.isEmpty()) {
+            flow.words(words, 4.2, true);
+        }
+        BenchTable lifts = new BenchTable(sheet, "Lifts over the limit for one person",
+                new Column("people", 0.12, true), new Column("kg", 0.12, true), new Column("count", 0.12, false), new Column("of", 0.64, false));
+        for (LoadIn.Lift lift : loads.lifts()) {
+            lifts.row(String.valueOf(lift.people()), rounded(lift.massKg(), 1), String.valueOf(lift.load().count()),
+                    lift.load().name() + ", " + lift.load().label());
+        }
+        if (!lifts.isEmpty()) {
+            lifts.on(flow);
+        }
+        BenchTable barrows = new BenchTable(sheet, "Barrow",
+                new Column("runs", 0.12, true), new Column("hours", 0.12, false), new Column("m3", 0.16, false), new Column("of", 0.6, false));
+        long runs = 0;
+        double hours = 0;
+        for (LoadIn.Barrows one : loads.barrows()) {
+            barrows.row(String.valueOf(one.runs()), rounded(one.hours(), 1), rounded(one.volumeM3(), 3), one.label());
+            runs += one.runs();
+            hours += one.hours();
+        }
+        if (!barrows.isEmpty()) {
+            barrows.row(String.valueOf(runs), rounded(hours, 1), "", "all");
+            barrows.on(flow);
+        }
+        flow.words(loads.cautions(), 3.4, false);
+        return flow.drafts();
+    }
+
+    private static String mass(OptionalDouble each, long count) {
+        return each.isPresent() ? rounded(each.getAsDouble() * count, 1) : "not known";
+    }
+
+    private static String kg(double kg) {
+        return rounded(kg, 0) + " kg";
+    }
+
+    private static String m3(double m3) {
+        return rounded(m3, 2) + " m3";
+    }
+
+    private static String rounded(double amount, int decimals) {
+        return BigDecimal.valueOf(amount).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    }
+}

@@ -1,0 +1,157 @@
+package lapyard.diagrams;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lapyard.diagrams.BenchTable.Column;
+import lapyard.drawing.Page;
+import lapyard.order.Savings;
+import lapyard.order.Slip;
+import lapyard.order.SlipCsv;
+import lapyard.order.SlipLine;
+
+/** The order on paper: a sheet or more for each supplier, then what buying as one saves, then what each bed costs. */
+public final class SlipSheets {
+    private SlipSheets() {}
+
+    private static final String CAUTION =
+            "Ask for sections as measured, dry or wet, and the treatment in writing: no tarred or creosoted timber near food. Prices hold as the supplier says.";
+
+    /**
+     * @param areasM2 inside the walls, by {@code bed M}
+     * @param example whether prices are examples of ours
+     * @param today   ISO 8601, to mark prices that no longer hold; empty for none
+     */
+    public static List<Page> pages(
+            String garden, boolean imperial, Slip slip, Map<String, Double> areasM2, boolean example, String today, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        for (Slip.Order order : slip.orders()) {
+            drafts.addAll(order(slip, order, example, today, sheet));
+        }
+        if (drafts.isEmpty()) {
+            drafts.add(sheet.nothing("Slip", "Nothing to buy for this garden."));
+        } else {
+            drafts.addAll(sum(slip, sheet));
+            drafts.addAll(shares(slip, areasM2, sheet));
+        }
+        return sheet.pages(drafts);
+    }
+
+    private static List<BenchSheet.Draft> order(Slip slip, Slip.Order order, boolean example, String today, BenchSheet sheet) {
+        String code = slip.currency().getCode();
+        String until = order.supplier().validUntil();
+        boolean past = !until.isEmpty() && !today.isEmpty() && until.compareTo(today) < 0;
+        List<String> about = new ArrayList<>();
+        if (order.supplier().leadDays() > 0) {
+            about.add("order " + order.supplier().leadDays() + " days ahead");
+        }
+        if (!until.isEmpty()) {
+            about.add(past ? "PRICES ENDED ON " + until + ": ask again" : "prices hold until " + until);
+        }
+        if (example) {
+            about.add("example prices stand among these");
+        }
+        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Slip: " + order.supplier().name(), String.join("; ", about));
+        BenchTable table = new BenchTable(sheet, "To bring, in " + code,
+                new Column("count", 0.09, true), new Column("of", 0.27, true), new Column("for", 0.34, false),
+                new Column("each", 0.13, false), new Column("all", 0.17, true));
+        for (Slip.Part part : order.lines()) {
+            List<BigDecimal> costs = SlipCsv.packCosts(part);
+            if (part.packs().isEmpty()) {
+                table.row(part.cost().isPresent() ? "0" : "?", part.cost().isPresent() ? "nothing" : "ask the merchant",
+                        part.line().label() + ", needs " + need(part.line()), "", cost(part.cost()));
+            }
+            for (int i = 0; i < part.packs().size(); i++) {
+                SlipLine.PackCount pack = part.packs().get(i);
+                table.row(
+                        String.valueOf(pack.count()),
+                        pack.pack(),
+                        i == 0 ? part.line().label() + ", needs " + need(part.line()) : "",
+                        pack.price().map(BigDecimal::toPlainString).orElse("no price"),
+                        costs.isEmpty() ? "no price" : costs.get(i).toPlainString());
+            }
+        }
+        table.on(flow);
+        List<String> foot = new ArrayList<>();
+        foot.add("Goods " + order.goods().toPlainString() + ", delivery " + order.charge().toPlainString() + ": "
+                + (order.atLeast() ? "at least " : "") + code + " " + order.total().toPlainString()
+                + (order.tax().signum() > 0
+                        ? ", in it " + order.tax().toPlainString() + " of tax at " + order.supplier().taxPercent().toPlainString() + " %"
+                        : "") + ".");
+        if (order.supplier().freeOver().isPresent()) {
+            foot.add(order.shortOfFree()
+                    .map(less -> "Delivery is free on goods over " + order.supplier().freeOver().get().toPlainString() + ": "
+                            + less.toPlainString() + " short.")
+                    .orElse("Delivery is free: goods are over " + order.supplier().freeOver().get().toPlainString() + "."));
+        }
+        flow.words(foot, 4.4, true);
+        return flow.drafts();
+    }
+
+    private static List<BenchSheet.Draft> sum(Slip slip, BenchSheet sheet) {
+        String code = slip.currency().getCode();
+        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Slip: the sum, and what is saved", slip.proven()
+                ? "no other choice of suppliers and packs costs less"
+                : "none can cost under " + slip.lowerBound().toPlainString());
+        BenchTable orders = new BenchTable(sheet, "Suppliers, in " + code,
+                new Column("supplier", 0.4, true), new Column("goods", 0.2, false), new Column("delivery", 0.2, false), new Column("total", 0.2, true));
+        for (Slip.Order order : slip.orders()) {
+            orders.row(order.supplier().name(), order.goods().toPlainString(), order.charge().toPlainString(),
+                    (order.atLeast() ? "at least " : "") + order.total().toPlainString());
+        }
+        orders.row("All", slip.goods().toPlainString(), slip.total().subtract(slip.goods()).toPlainString(),
+                (slip.atLeast() ? "at least " : "") + slip.total().toPlainString());
+        orders.on(flow);
+        BenchTable savings = new BenchTable(sheet, "Bought as one against bed by bed, largest saving first, in " + code,
+                new Column("line", 0.46, true), new Column("bed by bed", 0.18, false), new Column("as one", 0.18, false), new Column("saved", 0.18, true));
+        BigDecimal saved = BigDecimal.ZERO;
+        for (Savings.Saving saving : Savings.of(slip)) {
+            savings.row(saving.label(), saving.bedByBed().toPlainString(), saving.pooled().toPlainString(), saving.saved().toPlainString());
+            saved = saved.add(saving.saved());
+        }
+        savings.row("All lines with a price", "", "", saved.toPlainString());
+        savings.on(flow);
+        return flow.drafts();
+    }
+
+    private static List<BenchSheet.Draft> shares(Slip slip, Map<String, Double> areasM2, BenchSheet sheet) {
+        List<Savings.Share> shares = Savings.shares(slip);
+        if (shares.isEmpty()) {
+            return List.of();
+        }
+        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Slip: what each bed costs",
+                "a line that several share is split by what each uses of it, delivery by the goods");
+        BenchTable table = new BenchTable(sheet, "Beds and paths, in " + slip.currency().getCode(),
+                new Column("for", 0.22, true), new Column("cost", 0.13, true), new Column("a m2 inside", 0.13, false), new Column("largest lines", 0.52, false));
+        BigDecimal all = BigDecimal.ZERO;
+        for (Savings.Share share : shares) {
+            Double area = areasM2.get(share.owner());
+            String perM2 = area == null || area <= 0 ? "" : share.cost()
+                    .divide(BigDecimal.valueOf(area), slip.currency().getDecimalPlaces(), RoundingMode.HALF_UP).toPlainString();
+            String largest = share.lines().entrySet().stream()
+                    .sorted(Map.Entry.<String, BigDecimal>comparingByValue().reversed())
+                    .limit(4)
+                    .map(line -> line.getKey() + " " + line.getValue().toPlainString())
+                    .collect(Collectors.joining(", "));
+            table.row(share.owner(), share.cost().toPlainString(), perM2, largest);
+            all = all.add(share.cost());
+        }
+        table.row("All", all.toPlainString(), "", "");
+        table.on(flow);
+        return flow.drafts();
+    }
+
+    private static String need(SlipLine line) {
+        String amount = BigDecimal.valueOf(line.need()).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        return amount + " " + line.unit();
+    }
+
+    private static String cost(Optional<BigDecimal> cost) {
+        return cost.map(BigDecimal::toPlainString).orElse("no price");
+    }
+}

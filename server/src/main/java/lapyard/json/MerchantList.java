@@ -1,0 +1,350 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A merchant's list as CSV, with a comma, semicolon or tab between cells, read into lines of a garden's catalogue. The
+ * columns that were understood are shown first; a bad line is named by its number in the file, and while there is one
+ * nothing is taken.
+ *
+ * @param columns field by the heading it was read from, in the order of the file
+ * @param ignored headings that mean nothing here
+ * @param lines   as they would stand in the catalogue
+ * @param bad     what is wrong, by line number
+ */
+public record MerchantList(Map<String, String> columns, List<String> ignored, List<Line> lines, List<Bad> bad) {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+    private static final int MOST_LINES = 2_000;
+    private static final BigDecimal MOST_PRICE = new BigDecimal("10000000");
+
+    /** Headings as merchants write them, without case, spaces and signs; the first field that knows one takes it. */
+    private static final Map<String, List<String>> HEADINGS = new LinkedHashMap<>();
+
+    static {
+        HEADINGS.put("item", List.of("item", "code", "sku", "article", "product", "section", "goods", "material"));
+        HEADINGS.put("label", List.of("label", "description", "text"));
+        HEADINGS.put("pack", List.of("pack", "name", "packname", "size", "sizename"));
+        HEADINGS.put("content", List.of("content", "contents", "quantity", "fill", "packsize"));
+        HEADINGS.put("unit", List.of("unit", "uom", "units"));
+        HEADINGS.put("tonnes", List.of("tonnes", "tonne", "t"));
+        HEADINGS.put("length", List.of("length", "lengthmm", "stocklength"));
+        HEADINGS.put("width", List.of("width", "widthmm", "rollwidth"));
+        HEADINGS.put("thickness", List.of("thickness", "thicknessmm"));
+        HEADINGS.put("height", List.of("height", "heightmm", "depth"));
+        HEADINGS.put("density", List.of("density", "densitykgm3"));
+        HEADINGS.put("step", List.of("step", "stepmm", "soldby"));
+        HEADINGS.put("price", List.of("price", "priceeach", "unitprice", "cost", "each", "net", "gross"));
+        HEADINGS.put("bundle", List.of("bundle", "soldin", "bundlesize"));
+        HEADINGS.put("least", List.of("least", "minimum", "minqty", "minimumquantity", "moq"));
+        HEADINGS.put("mass", List.of("mass", "weight", "weightkg", "masskg", "kg"));
+        HEADINGS.put("supplier", List.of("supplier", "merchant", "seller"));
+    }
+
+    public MerchantList {
+        lines = List.copyOf(lines);
+        bad = List.copyOf(bad);
+        ignored = List.copyOf(ignored);
+    }
+
+    /** {@code kind} is {@code section}, {@code roll} or {@code goods}; {@code fields} have the names of {@link #columns}. */
+    public record Line(long number, String kind, Map<String, String> fields) {}
+
+    public record Bad(long number, String text, String way) {}
+
+    /** @param supplier id for lines that name none; empty for the one merchant */
+    public static MerchantList read(String csv, String supplier) {
+        Map<String, String> columns = new LinkedHashMap<>();
+        List<String> ignored = new ArrayList<>();
+        List<Line> lines = new ArrayList<>();
+        List<Bad> bad = new ArrayList<>();
+        String text = csv.startsWith("\uFEFF") ? csv.substring(1) : csv;
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).setIgnoreEmptyLines(false).get();
+        try (var parser = format.parse(new StringReader(text))) {
+            Map<Integer, String> fieldAt = new LinkedHashMap<>();
+            for (CSVRecord row : parser) {
+                // a cell may hold a line break, so the line where the row ends is what the parser counts
+                long number = parser.getCurrentLineNumber();
+                if (fieldAt.isEmpty()) {
+                    headings(row, fieldAt, columns, ignored);
+                    if (!columns.containsValue("item") || !columns.containsValue("price")) {
+                        String missing = columns.containsValue("item") ? "price" : "item";
+                        bad.add(new Bad(number, "no column for the " + missing, "head one column \"" + missing + "\""));
+                        break;
+                    }
+                    continue;
+                }
+                if (lines.size() + bad.size() >= MOST_LINES) {
+                    bad.add(new Bad(number, "more than " + MOST_LINES + " lines", "split the list"));
+                    break;
+                }
+                line(row, number, fieldAt, supplier, lines, bad);
+            }
+        } catch (IOException | UncheckedIOException | IllegalStateException e) {
+            long number = 1 + text.chars().filter(c -> c == '\n').count();
+            bad.add(new Bad(number, "a quoted cell is not closed or goes on after its quotes",
+                    "write each quote inside a cell twice, and close each cell that begins with one"));
+        }
+        if (lines.isEmpty() && bad.isEmpty()) {
+            bad.add(new Bad(1, "the list is empty", "send a heading and a line a pack"));
+        }
+        return new MerchantList(columns, ignored, lines, bad);
+    }
+
+    private static char delimiter(String text) {
+        String head = text.lines().findFirst().orElse("");
+        char best = ',';
+        for (char one : new char[] {';', '\t'}) {
+            if (head.chars().filter(c -> c == one).count() > head.chars().filter(c -> c == ',').count()) {
+                best = one;
+            }
+        }
+        return best;
+    }
+
+    private static void headings(CSVRecord row, Map<Integer, String> fieldAt, Map<String, String> columns, List<String> ignored) {
+        for (int i = 0; i < row.size(); i++) {
+            String plain = row.get(i).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+            Optional<String> field = HEADINGS.entrySet().stream()
+                    .filter(entry -> entry.getValue().contains(plain) && !fieldAt.containsValue(entry.getKey()))
+                    .map(Map.Entry::getKey)
+                    .findFirst();
+            if (field.isPresent()) {
+                fieldAt.put(i, field.get());
+                columns.put(row.get(i), field.get());
+            } else if (!row.get(i).isBlank()) {
+                ignored.add(row.get(i));
+            }
+        }
+        if (fieldAt.isEmpty()) {
+            fieldAt.put(-1, "none");
+        }
+    }
+
+    private static void line(
+            CSVRecord row, long number, Map<Integer, String> fieldAt, String supplier, List<Line> lines, List<Bad> bad) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        for (Map.Entry<Integer, String> column : fieldAt.entrySet()) {
+            if (column.getKey() < row.size() && !row.get(column.getKey()).isBlank()) {
+                fields.put(column.getValue(), row.get(column.getKey()).strip());
+            }
+        }
+        if (fields.isEmpty()) {
+            return;
+        }
+        if (!fields.containsKey("item")) {
+            bad.add(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
+            return;
+        }
+        for (Map.Entry<String, String> field : fields.entrySet()) {
+            if (!List.of("item", "label", "pack", "unit", "supplier").contains(field.getKey())) {
+                Optional<BigDecimal> amount = amount(field.getValue());
+                if (amount.isEmpty()) {
+                    bad.add(new Bad(number, field.getKey() + " \"" + Cursor.cut(field.getValue()) + "\" is no number", "write it as 12.50"));
+                    return;
+                }
+                boolean zero = field.getKey().equals("price");
+                if (amount.get().signum() < 0 || amount.get().signum() == 0 && !zero || amount.get().compareTo(MOST_PRICE) > 0) {
+                    bad.add(new Bad(number, field.getKey() + " " + amount.get().toPlainString() + " of \"" + Cursor.cut(fields.get("item")) + "\" makes no sense",
+                            zero ? "give 0 to 10000000, or leave it empty where it is not priced yet" : "give a number above 0"));
+                    return;
+                }
+                field.setValue(amount.get().toPlainString());
+            }
+        }
+        if (!supplier.isEmpty()) {
+            fields.putIfAbsent("supplier", supplier);
+        }
+        boolean sized = fields.get("item").matches("[0-9]+(\\.[0-9]+)?x[0-9]+(\\.[0-9]+)?");
+        if (fields.containsKey("length")) {
+            if (!sized && !(fields.containsKey("thickness") && fields.containsKey("height"))) {
+                bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has a length but no thickness and height",
+                        "name the section by its size, as in 100x200, or fill the two columns"));
+                return;
+            }
+            if (sized) {
+                String[] size = fields.get("item").split("x");
+                fields.putIfAbsent("thickness", size[0]);
+                fields.putIfAbsent("height", size[1]);
+            }
+            lines.add(new Line(number, "section", fields));
+        } else if (fields.containsKey("width")) {
+            lines.add(new Line(number, "roll", fields));
+        } else if (fields.containsKey("content") || fields.containsKey("tonnes")) {
+            lines.add(new Line(number, "goods", fields));
+        } else {
+            bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has no length, width or content",
+                    "give a stock length, the width of a roll, or what a pack holds"));
+        }
+    }
+
+    /** A plain number, a currency sign before or after it let go; a single comma before one or two last digits is a decimal point. */
+    private static Optional<BigDecimal> amount(String text) {
+        String plain = text.replaceAll("[\\p{Sc}\\s\\u00A0\\u202F]", "");
+        if (plain.matches("-?[0-9]{1,12},[0-9]{1,2}")) {
+            plain = plain.replace(',', '.');
+        } else if (plain.matches("-?[0-9]{1,3}(,[0-9]{3})+(\\.[0-9]+)?")) {
+            plain = plain.replace(",", "");
+        }
+        return plain.matches("-?[0-9]{1,12}(\\.[0-9]{1,6})?") ? Optional.of(new BigDecimal(plain)) : Optional.empty();
+    }
+
+    /** Whether it can be taken as it stands. */
+    public boolean whole() {
+        return bad.isEmpty();
+    }
+
+    /**
+     * A garden with these lines in its catalogue: a line of the same section and length, roll, or item and pack from the
+     * same supplier is replaced, all others stay. The document given is not changed.
+     *
+     * @throws IllegalStateException while a line is bad
+     */
+    public ObjectNode over(ObjectNode garden) {
+        if (!whole()) {
+            throw new IllegalStateException(bad.size() + " bad lines");
+        }
+        ObjectNode changed = garden.deepCopy();
+        ObjectNode catalogue = changed.withObject("/catalogue");
+        for (Line line : lines) {
+            switch (line.kind()) {
+                case "section" -> section(catalogue, line.fields());
+                case "roll" -> roll(catalogue, line.fields());
+                default -> goods(catalogue, line.fields());
+            }
+        }
+        return changed;
+    }
+
+    private static void section(ObjectNode catalogue, Map<String, String> fields) {
+        ObjectNode section = entry(array(catalogue, "sections"), "id", fields.get("item"));
+        put(section, fields, "thickness", "height", "density");
+        ArrayNode stock = array(section, "stock");
+        ObjectNode length = NODES.objectNode();
+        put(length, fields, "length", "price", "bundle", "least");
+        named(length, fields, "supplier");
+        remove(stock, length, "length");
+        stock.add(length);
+    }
+
+    private static void roll(ObjectNode catalogue, Map<String, String> fields) {
+        String id = fields.get("item") + "-" + fields.get("width") + (fields.containsKey("supplier") ? "-" + fields.get("supplier") : "");
+        ArrayNode rolls = array(catalogue, "rolls");
+        ObjectNode roll = entry(rolls, "id", id.length() > 40 ? id.substring(0, 40) : id);
+        roll.put("material", fields.get("item"));
+        put(roll, fields, "width", "price", "step");
+        named(roll, fields, "supplier");
+    }
+
+    private static void goods(ObjectNode catalogue, Map<String, String> fields) {
+        ObjectNode goods = entry(array(catalogue, "packs"), "item", fields.get("item"));
+        named(goods, fields, "label");
+        named(goods, fields, "unit");
+        put(goods, fields, "density");
+        // what our example says of such goods holds until the list says otherwise
+        CatalogueReader.examples().packs(fields.get("item")).ifPresent(example -> {
+            if (!goods.has("unit")) {
+                goods.put("unit", example.unit());
+            }
+            if (!goods.has("label")) {
+                goods.put("label", example.label());
+            }
+            if (!goods.has("spare") && example.spare() > 0) {
+                goods.set("spare", JobSheetJson.number(example.spare() * 100, 1));
+            }
+            if (!goods.has("density") && example.densityKgM3().isPresent()) {
+                goods.set("density", JobSheetJson.number(example.densityKgM3().getAsDouble(), 1));
+            }
+        });
+        ObjectNode pack = NODES.objectNode();
+        if (fields.containsKey("pack")) {
+            pack.put("name", fields.get("pack"));
+        } else {
+            String unit = goods.path("unit").asText("");
+            pack.put("name", fields.containsKey("tonnes") ? fields.get("tonnes") + " t" : (fields.get("content") + " " + unit).strip());
+        }
+        put(pack, fields, "content", "tonnes", "price", "bundle", "least", "mass");
+        named(pack, fields, "supplier");
+        ArrayNode packs = array(goods, "packs");
+        remove(packs, pack, "name");
+        packs.add(pack);
+    }
+
+    private static ArrayNode array(ObjectNode in, String field) {
+        return in.get(field) instanceof ArrayNode there ? there : in.putArray(field);
+    }
+
+    private static ObjectNode entry(ArrayNode list, String key, String value) {
+        for (JsonNode one : list) {
+            if (one instanceof ObjectNode object && object.path(key).asText().equals(value)) {
+                return object;
+            }
+        }
+        return list.addObject().put(key, value);
+    }
+
+    /** Takes out what the new one stands in for: the same in {@code key}, from the same supplier. */
+    private static void remove(ArrayNode list, ObjectNode by, String key) {
+        for (int i = list.size() - 1; i >= 0; i--) {
+            JsonNode one = list.get(i);
+            boolean same = one.path(key).isNumber()
+                    ? one.path(key).decimalValue().compareTo(by.path(key).decimalValue()) == 0
+                    : one.path(key).equals(by.path(key));
+            if (same && one.path("supplier").asText("").equals(by.path("supplier").asText(""))) {
+                list.remove(i);
+            }
+        }
+    }
+
+    private static void put(ObjectNode to, Map<String, String> fields, String... names) {
+        for (String name : names) {
+            if (fields.containsKey(name)) {
+                to.set(name, NODES.numberNode(new BigDecimal(fields.get(name))));
+            }
+        }
+    }
+
+    private static void named(ObjectNode to, Map<String, String> fields, String name) {
+        if (fields.containsKey(name)) {
+            to.put(name, fields.get(name));
+        }
+    }
+
+    /** How it was understood, and the garden with it where every line is good and the garden can be read. */
+    public ObjectNode preview(Optional<ObjectNode> garden, List<lapyard.plan.Finding> findings) {
+        ObjectNode json = NODES.objectNode();
+        ArrayNode matched = json.putArray("columns");
+        columns.forEach((heading, field) -> matched.addObject().put("heading", heading).put("field", field));
+        ArrayNode passedOver = json.putArray("ignored");
+        ignored.forEach(passedOver::add);
+        ArrayNode taken = json.putArray("lines");
+        for (Line line : lines) {
+            ObjectNode one = taken.addObject();
+            one.put("line", line.number());
+            one.put("kind", line.kind());
+            ObjectNode fields = one.putObject("fields");
+            line.fields().forEach(fields::put);
+        }
+        ArrayNode wrong = json.putArray("bad");
+        for (Bad one : bad) {
+            wrong.addObject().put("line", one.number()).put("text", one.text()).put("way", one.way());
+        }
+        json.set("findings", JobSheetJson.findings(findings));
+        garden.ifPresentOrElse(whole -> json.set("garden", whole), () -> json.putNull("garden"));
+        return json;
+    }
+}

@@ -1,0 +1,87 @@
+package lapyard.json;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import lapyard.catalogue.Catalogue;
+import lapyard.catalogue.Pack;
+import lapyard.catalogue.PackGoods;
+import lapyard.catalogue.Roll;
+import lapyard.catalogue.Section;
+import lapyard.catalogue.StockLength;
+import lapyard.plan.Finding;
+
+/** Lines that the gardener buys from one supplier or in one pack, whatever else would be cheaper. */
+final class Pins {
+    private record Pin(Cursor line, String item, String supplier, String pack) {
+        boolean takes(String seller, String name) {
+            return (supplier.isEmpty() || supplier.equals(seller)) && (pack.isEmpty() || pack.equals(name));
+        }
+    }
+
+    private final List<Pin> pins = new ArrayList<>();
+
+    private Pins() {}
+
+    static Pins read(Cursor catalogue) {
+        Pins pins = new Pins();
+        for (Cursor line : catalogue.objects("pins", "pin", 500)) {
+            Pin pin = new Pin(line, line.text("item", "", 40), line.text("supplier", "", 20), line.text("pack", "", 200));
+            line.refuseUnknown();
+            if (pin.item().isEmpty() || pin.supplier().isEmpty() && pin.pack().isEmpty()) {
+                line.stop("", "needs an item and a supplier or pack", "write it as {\"item\": \"finish\", \"supplier\": \"sawmill\"}");
+            } else {
+                pins.pins.add(pin);
+            }
+        }
+        return pins;
+    }
+
+    /** The catalogue with only what the pins leave; a pin that leaves nothing is named and passed over. */
+    Catalogue over(Catalogue catalogue) {
+        List<Section> sections = new ArrayList<>(catalogue.sections());
+        List<Roll> rolls = new ArrayList<>(catalogue.rolls());
+        List<PackGoods> packs = new ArrayList<>(catalogue.packs());
+        for (Pin pin : pins) {
+            boolean known = false;
+            for (int i = 0; i < sections.size(); i++) {
+                Section section = sections.get(i);
+                if (section.id().equals(pin.item())) {
+                    known = true;
+                    List<StockLength> kept = kept(pin, section.stock(), StockLength::supplier, stock -> CatalogueReader.shownMm(stock.lengthMm()));
+                    sections.set(i, new Section(section.id(), section.thicknessMm(), section.heightMm(), section.densityKgM3(), kept,
+                            section.strengthClass()));
+                }
+            }
+            List<Roll> ofMaterial = rolls.stream().filter(roll -> roll.material().equals(pin.item())).toList();
+            if (!ofMaterial.isEmpty()) {
+                known = true;
+                List<Roll> kept = kept(pin, ofMaterial, Roll::supplier, Roll::id);
+                rolls.removeIf(roll -> roll.material().equals(pin.item()) && !kept.contains(roll));
+            }
+            for (int i = 0; i < packs.size(); i++) {
+                PackGoods goods = packs.get(i);
+                if (goods.item().equals(pin.item())) {
+                    known = true;
+                    packs.set(i, goods.only(kept(pin, goods.packs(), Pack::supplier, Pack::name)));
+                }
+            }
+            if (!known) {
+                pin.line().add(Finding.snag("pin " + pin.item(), "\"" + Cursor.cut(pin.item()) + "\" is not in the catalogue, so nothing is pinned", null,
+                        "name a section, a roll material or goods of the catalogue", "take the pin out"));
+            }
+        }
+        return new Catalogue(catalogue.suppliers(), sections, rolls, packs, catalogue.examplePrices());
+    }
+
+    private static <T> List<T> kept(Pin pin, List<T> sold, Function<T, String> seller, Function<T, String> name) {
+        List<T> kept = sold.stream().filter(one -> pin.takes(seller.apply(one), name.apply(one))).toList();
+        if (kept.isEmpty()) {
+            String wanted = (pin.pack().isEmpty() ? "" : " " + pin.pack()) + (pin.supplier().isEmpty() ? "" : " from " + pin.supplier());
+            pin.line().add(Finding.snag("pin " + pin.item(), "nothing is sold as" + wanted + ", so the line is chosen as if it were not pinned", null,
+                    "name a pack or supplier that the catalogue has for it", "take the pin out"));
+            return sold;
+        }
+        return kept;
+    }
+}

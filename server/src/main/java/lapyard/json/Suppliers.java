@@ -1,0 +1,110 @@
+package lapyard.json;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.catalogue.Supplier;
+import lapyard.catalogue.Vehicle;
+
+/** Who sells, as the catalogue lists them; every amount is turned into what is paid, tax included. */
+final class Suppliers {
+    /** Each set of them is weighed against the others. */
+    private static final int MOST = 10;
+
+    private final Map<String, Supplier> byId = new LinkedHashMap<>();
+    private final Map<String, BigDecimal> taxToAdd = new LinkedHashMap<>();
+
+    private Suppliers() {}
+
+    static Suppliers read(Cursor catalogue) {
+        Suppliers suppliers = new Suppliers();
+        for (Cursor one : catalogue.objects("suppliers", "supplier", MOST)) {
+            suppliers.add(one);
+        }
+        return suppliers;
+    }
+
+    private void add(Cursor line) {
+        String id = line.code("id", "");
+        Cursor named = id.isEmpty() ? line : line.named("supplier " + id);
+        named.raw("id");
+        if (id.isEmpty()) {
+            named.stop("id", "is missing", "give the supplier a short code, as in sawmill");
+        } else if (byId.containsKey(id)) {
+            named.stop("id", "\"" + id + "\" stands twice", "give one of the two another code");
+        }
+        String name = named.text("name", id, 200);
+        int leadDays = named.count("leadDays", 0, 0, 365);
+        Optional<BigDecimal> charge = named.price("delivery");
+        Optional<BigDecimal> freeOver = named.price("freeOver");
+        BigDecimal rate = exact(named, "tax");
+        boolean included = named.flag("taxIncluded", true);
+        if (!included && !named.has("tax")) {
+            named.stop("tax", "is missing, and the prices are without it", "give the rate in percent, as in \"tax\": 20");
+        }
+        BigDecimal toAdd = included ? BigDecimal.ZERO : rate;
+        String validUntil = date(named);
+        Optional<Vehicle> lorry = named.has("vehicle") ? Optional.of(vehicle(named.object("vehicle"))) : Optional.empty();
+        named.refuseUnknown();
+        taxToAdd.put(id, toAdd);
+        byId.put(id, new Supplier(
+                id,
+                name.isBlank() ? id : name,
+                leadDays,
+                Supplier.withTax(charge.orElse(BigDecimal.ZERO), toAdd),
+                freeOver.map(limit -> Supplier.withTax(limit, toAdd)),
+                rate,
+                validUntil,
+                lorry));
+    }
+
+    static Vehicle vehicle(Cursor vehicle) {
+        Vehicle read = new Vehicle(
+                vehicle.text("name", "vehicle", 100),
+                vehicle.number("payload", 500, 1, 50_000, 1, "kg"),
+                vehicle.length("bedLength", 2400, 300, 20_000),
+                vehicle.number("volume", 2, 0.01, 200, 3, "m3"));
+        vehicle.refuseUnknown();
+        return read;
+    }
+
+    private static BigDecimal exact(Cursor line, String field) {
+        double checked = line.number(field, 0, 0, 100, 3, "percent");
+        return BigDecimal.valueOf(checked).stripTrailingZeros().setScale(
+                Math.max(0, BigDecimal.valueOf(checked).stripTrailingZeros().scale()));
+    }
+
+    static String date(Cursor line) {
+        String date = line.text("validUntil", "", 10);
+        if (!date.isEmpty()) {
+            try {
+                java.time.LocalDate.parse(date);
+            } catch (java.time.format.DateTimeParseException e) {
+                line.stop("validUntil", "\"" + Cursor.cut(date) + "\" is no date", "write it as 2026-12-31");
+                return "";
+            }
+        }
+        return date;
+    }
+
+    List<Supplier> all() {
+        return List.copyOf(byId.values());
+    }
+
+    /** The supplier that a line of the catalogue names; empty for the one merchant. */
+    String of(Cursor line) {
+        String id = line.text("supplier", "", 20);
+        if (!id.isEmpty() && !byId.containsKey(id)) {
+            line.stop("supplier", "\"" + Cursor.cut(id) + "\" is not among the suppliers",
+                    byId.isEmpty() ? "add it to the catalogue's suppliers" : "use " + String.join(" or ", byId.keySet()));
+            return "";
+        }
+        return id;
+    }
+
+    Optional<BigDecimal> paid(String supplier, Optional<BigDecimal> listed) {
+        return listed.map(price -> Supplier.withTax(price, taxToAdd.getOrDefault(supplier, BigDecimal.ZERO)));
+    }
+}

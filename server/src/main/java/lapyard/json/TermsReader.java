@@ -1,0 +1,71 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lapyard.plan.QuoteTerms;
+import lapyard.plan.WayIn;
+
+/** The way goods come in, and the terms of a quote. */
+final class TermsReader {
+    private static final double WIDEST_MM = 20_000;
+
+    private TermsReader() {}
+
+    static WayIn wayIn(Cursor garden) {
+        boolean given = garden.has("loadIn");
+        Cursor way = garden.object("loadIn");
+        Cursor passage = way.object("passage");
+        OptionalDouble width = way.has("passage") ? OptionalDouble.of(passage.neededLength("width", 100, WIDEST_MM)) : OptionalDouble.empty();
+        OptionalDouble turn = passage.has("turn") ? OptionalDouble.of(passage.length("turn", 900, 100, WIDEST_MM)) : OptionalDouble.empty();
+        passage.refuseUnknown();
+        WayIn read = new WayIn(
+                given,
+                way.has("vehicle") ? Optional.of(Suppliers.vehicle(way.object("vehicle"))) : Optional.empty(),
+                width,
+                turn,
+                way.has("dropSpot") ? Optional.of(way.point("dropSpot", new lapyard.geometry.Point(0, 0))) : Optional.empty(),
+                way.length("bag", WayIn.UNKNOWN.bagMm(), 300, 3_000),
+                way.number("barrow", WayIn.UNKNOWN.barrowLitres(), 10, 500, 1, "l"),
+                way.number("barrowMinutes", WayIn.UNKNOWN.barrowMinutes(), 1, 240, 1, "min"));
+        way.refuseUnknown();
+        return read;
+    }
+
+    static QuoteTerms quote(Cursor garden) {
+        boolean given = garden.has("quote");
+        Cursor quote = garden.object("quote");
+        List<QuoteTerms.Labour> labour = new ArrayList<>();
+        for (Cursor line : quote.objects("labour", "labour", 100)) {
+            labour.add(new QuoteTerms.Labour(
+                    line.text("what", "Labour", 200),
+                    line.number("hours", 0, 0, 100_000, 2, "h"),
+                    line.price("rate").orElse(BigDecimal.ZERO)));
+            line.refuseUnknown();
+        }
+        BigDecimal margin = BigDecimal.ZERO;
+        JsonNode asked = quote.raw("margin");
+        if (asked.isNumber() && asked.decimalValue().compareTo(BigDecimal.valueOf(100)) >= 0) {
+            quote.stop("margin", Cursor.plain(asked.decimalValue()) + " % of the selling price leaves nothing for the cost",
+                    "give a margin under 100; a mark-up of 25 % on the cost is a margin of 20");
+        } else {
+            margin = BigDecimal.valueOf(quote.number("margin", 0, 0, 99.9, 2, "percent"));
+        }
+        List<String> exclusions = new ArrayList<>();
+        for (JsonNode one : quote.list("exclusions", 100)) {
+            if (one.isTextual() && one.textValue().length() <= 500) {
+                exclusions.add(one.textValue());
+            } else {
+                quote.stop("exclusions", "needs texts of at most 500 characters, has " + Cursor.shown(one), "write each in quotes");
+            }
+        }
+        QuoteTerms read = new QuoteTerms(
+                given, quote.text("number", "", 100), quote.text("client", "", 500), labour, margin, exclusions,
+                Suppliers.date(quote));
+        quote.refuseUnknown();
+        return read;
+    }
+}

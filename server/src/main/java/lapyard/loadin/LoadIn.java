@@ -1,0 +1,207 @@
+package lapyard.loadin;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import lapyard.catalogue.Supplier;
+import lapyard.catalogue.Vehicle;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Point;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+import lapyard.plan.WayIn;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/**
+ * How everything that is bought comes in.
+ *
+ * @param lifts      what is over the limit for one person, heaviest first
+ * @param longest    the longest rigid thing; empty where there is none
+ * @param roundTurn  the longest of its width that goes round the turn of the passage, mm; empty where none is known
+ * @param bags       bulk bags that must stand somewhere
+ * @param bagPlaces  middles of places for them; empty where no yard is drawn
+ * @param barrows    what is wheeled in, good by good
+ */
+public record LoadIn(
+        List<Drop> drops,
+        List<Lift> lifts,
+        Optional<Load> longest,
+        OptionalDouble roundTurn,
+        long bags,
+        Optional<List<Point>> bagPlaces,
+        List<Barrows> barrows,
+        List<Finding> findings,
+        List<String> cautions) {
+    private static final int MOST_PLACES = 200;
+
+    private static final List<String> CAUTIONS = List.of(
+            "Weights are of wet timber and loose fill as the catalogue has them; look at the ticket before you lift or load.",
+            "Keep to the plate of vehicle, trailer and coupling; load heavy and low, over the axle, and strap it. The driver answers for it.",
+            "Stand clear of a crane or tail lift. A bulk bag is never walked under, nor set on a cover, a slab over a void or a deck.",
+            "Over the limit: two people or more, or wheels. Gloves and stout boots; plan where it is put down before it is picked up.",
+            "Local rules for lifting and for standing things in the road go first.");
+
+    public LoadIn {
+        drops = List.copyOf(drops);
+        lifts = List.copyOf(lifts);
+        barrows = List.copyOf(barrows);
+        findings = List.copyOf(findings);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * What one supplier brings, or is fetched there.
+     *
+     * @param massAtLeast whether some weights are not known
+     * @param vehicle     whose trips are counted; empty where it is brought and nobody told by what
+     */
+    public record Drop(
+            Supplier supplier,
+            List<Load> loads,
+            double massKg,
+            boolean massAtLeast,
+            double volumeM3,
+            Optional<Vehicle> vehicle,
+            Optional<Trips> trips) {
+        public Drop {
+            loads = List.copyOf(loads);
+        }
+    }
+
+    /** {@code people} that it takes at the limit a person; a bulk bag is not lifted by hand. */
+    public record Lift(Load load, double massKg, int people, Working working) {}
+
+    /** Runs of a barrow for one good. */
+    public record Barrows(String item, String label, double volumeM3, long runs, double hours, Working working) {}
+
+    /** What comes from one supplier, as the order has it. */
+    public record Coming(Supplier supplier, List<Load> loads) {}
+
+    /** A good that is wheeled in loose. */
+    public record Wheeled(String item, String label, double volumeM3) {}
+
+    public static LoadIn of(Garden garden, List<Coming> coming, List<Wheeled> wheeled) {
+        WayIn way = garden.wayIn();
+        List<Finding> findings = new ArrayList<>();
+        List<Drop> drops = new ArrayList<>();
+        for (Coming one : coming) {
+            drops.add(drop(one, way, findings));
+        }
+        List<Load> all = drops.stream().flatMap(drop -> drop.loads().stream()).toList();
+        List<Lift> lifts = lifts(all, garden.liftLimitKg());
+        Optional<Load> longest = all.stream()
+                .filter(load -> load.acrossMm() > 0)
+                .max(Comparator.comparingDouble(Load::lengthMm).thenComparingDouble(Load::acrossMm));
+        if (way.passageMm().isPresent()) {
+            Set<String> told = new HashSet<>();
+            all.stream()
+                    .filter(load -> load.acrossMm() > 0 && told.add(load.name() + load.acrossMm()))
+                    .forEach(load -> passage(load, way, findings));
+        }
+        OptionalDouble roundTurn = longest.isPresent() && way.passageMm().isPresent() && way.afterTurnMm().isPresent()
+                ? OptionalDouble.of(Passage.longestMm(
+                        way.passageMm().getAsDouble(), way.afterTurnMm().getAsDouble(), longest.get().acrossMm()))
+                : OptionalDouble.empty();
+        long bags = all.stream().filter(Load::bulk).mapToLong(Load::count).sum();
+        Optional<List<Point>> places = bags == 0
+                ? Optional.empty()
+                : BagPlaces.of(garden, way.bagMm(), way.dropSpot(), (int) Math.min(bags, MOST_PLACES));
+        if (places.isPresent() && places.get().size() < Math.min(bags, MOST_PLACES)) {
+            int found = places.get().size();
+            findings.add(Finding.snag("load-in, bags", bags + " bulk bags, room for " + found + " clear of beds, paths and what is kept clear",
+                    new Amount(bags - found, "bags"),
+                    "have " + (bags - found) + " brought on another day", "wheel the first ones in before the rest come"));
+        }
+        List<Barrows> barrows = wheeled.stream().map(good -> barrows(good, way)).toList();
+        return new LoadIn(drops, lifts, longest, roundTurn, bags, places, barrows, findings, CAUTIONS);
+    }
+
+    private static Drop drop(Coming coming, WayIn way, List<Finding> findings) {
+        Supplier supplier = coming.supplier();
+        double mass = 0;
+        double volume = 0;
+        boolean atLeast = false;
+        for (Load load : coming.loads()) {
+            mass += load.massKg().orElse(0) * load.count();
+            volume += load.volumeM3() * load.count();
+            atLeast |= load.massKg().isEmpty();
+        }
+        boolean brought = supplier.charge().signum() > 0;
+        Optional<Vehicle> vehicle = supplier.lorry().isPresent() ? supplier.lorry() : brought ? Optional.empty() : way.vehicle();
+        Optional<Trips> trips = vehicle.map(of -> Trips.of(coming.loads(), of));
+        trips.ifPresent(shared -> shared.tooMuch().forEach(load -> findings.add(tooMuch(supplier, load, vehicle.orElseThrow()))));
+        return new Drop(supplier, coming.loads(), mass, atLeast, volume, vehicle, trips);
+    }
+
+    private static Finding tooMuch(Supplier supplier, Load load, Vehicle vehicle) {
+        String where = "load-in, " + supplier.name() + ", " + load.name();
+        double longer = load.longerThanMm(vehicle.bedLengthMm());
+        if (longer > 0) {
+            return Finding.snag(where, Lengths.text(longer) + " longer than the bed of the " + vehicle.name() + ", "
+                            + Lengths.text(vehicle.bedLengthMm()),
+                    new Amount(longer, "mm"),
+                    "ask the merchant for the first cut", "have it brought", "take a vehicle with a longer bed");
+        }
+        double heavier = load.massKg().orElse(0) - vehicle.payloadKg();
+        if (heavier > 0) {
+            return Finding.snag(where, Lengths.text(heavier) + " kg over the payload of the " + vehicle.name() + ", "
+                            + Lengths.text(vehicle.payloadKg()) + " kg",
+                    new Amount(heavier, "kg"), "have it brought", "buy it in smaller packs");
+        }
+        return Finding.snag(where, "takes more room than the " + vehicle.name() + " has", new Amount(load.volumeM3() - vehicle.volumeM3(), "m3"),
+                "have it brought", "buy it in smaller packs");
+    }
+
+    private static void passage(Load longest, WayIn way, List<Finding> findings) {
+        double width = way.passageMm().getAsDouble();
+        if (way.afterTurnMm().isEmpty()) {
+            if (longest.acrossMm() > width) {
+                findings.add(Finding.snag("load-in, passage", Lengths.text(longest.acrossMm() - width) + " wider than the passage of " + Lengths.text(width),
+                        new Amount(longest.acrossMm() - width, "mm"), "bring it over the fence", "carry it on edge"));
+            }
+            return;
+        }
+        double most = Passage.longestMm(width, way.afterTurnMm().getAsDouble(), longest.acrossMm());
+        if (longest.lengthMm() > most) {
+            double over = longest.lengthMm() - most;
+            findings.add(Finding.snag("load-in, passage", longest.name() + " is " + Lengths.text(over) + " too long for the turn from "
+                            + Lengths.text(width) + " to " + Lengths.text(way.afterTurnMm().getAsDouble()) + ": " + Lengths.text(most) + " goes round",
+                    new Amount(over, "mm"),
+                    "ask the merchant for a first cut to " + Lengths.text(most) + " or less", "buy shorter lengths", "carry it steeply or over the fence"));
+        }
+    }
+
+    private static List<Lift> lifts(List<Load> loads, double limitKg) {
+        List<Lift> lifts = new ArrayList<>();
+        for (Load load : loads) {
+            double kg = load.massKg().orElse(0);
+            if (kg > limitKg + 1e-9 && !load.bulk()) {
+                int people = (int) Math.ceil(kg / limitKg - 1e-9);
+                lifts.add(new Lift(load, kg, people, Working.of(
+                        "weight / limit a person, rounded up",
+                        "UK HSE guideline weight near the body, from memory; the limit is the garden's",
+                        Input.of("weight", kg, "kg"),
+                        Input.of("limit", limitKg, "kg"))));
+            }
+        }
+        lifts.sort(Comparator.comparingDouble(Lift::massKg).reversed());
+        return lifts;
+    }
+
+    private static Barrows barrows(Wheeled good, WayIn way) {
+        long runs = (long) Math.ceil(good.volumeM3() * 1000 / way.barrowLitres() - 1e-9);
+        double hours = runs * way.barrowMinutes() / 60;
+        return new Barrows(good.item(), good.label(), good.volumeM3(), runs, hours, Working.of(
+                "volume / barrow, rounded up; runs x minutes a run",
+                Working.COMMON_PRACTICE,
+                Input.of("volume", good.volumeM3(), "m3"),
+                Input.of("barrow", way.barrowLitres(), "l"),
+                Input.of("a run", way.barrowMinutes(), "min")));
+    }
+}

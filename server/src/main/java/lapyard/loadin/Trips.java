@@ -1,0 +1,143 @@
+package lapyard.loadin;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lapyard.catalogue.Vehicle;
+
+/**
+ * Loads shared out over trips of one vehicle, neither its payload nor its room exceeded.
+ *
+ * @param trips   what goes on each
+ * @param atLeast no way takes fewer trips
+ * @param tooMuch loads of which one alone is longer than the bed or over payload or room; on no trip
+ */
+public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
+    /** Largest first into the first trip that holds it; where that is not the bound, fewer are tried for this many steps. */
+    private static final int MOST_STEPS = 200_000;
+
+    private static final int MOST_TRIED_THINGS = 60;
+    private static final double NOISE = 1e-9;
+
+    public Trips {
+        trips = List.copyOf(trips);
+        tooMuch = List.copyOf(tooMuch);
+    }
+
+    /** Whether no way takes fewer. */
+    public boolean proved() {
+        return trips.size() == atLeast;
+    }
+
+    /** {@code counts} by load, in the order of loading, heaviest and longest first. */
+    public record Trip(Map<Load, Long> counts, double massKg, double volumeM3) {}
+
+    /** One thing to be loaded: shares of payload and room. */
+    private record Thing(Load load, double mass, double room) {
+        double size() {
+            return Math.max(mass, room);
+        }
+    }
+
+    static Trips of(List<Load> loads, Vehicle vehicle) {
+        List<Load> tooMuch = new ArrayList<>();
+        List<Thing> things = new ArrayList<>();
+        for (Load load : loads) {
+            Thing thing = new Thing(load, load.massKg().orElse(0) / vehicle.payloadKg(), load.volumeM3() / vehicle.volumeM3());
+            if (load.longerThanMm(vehicle.bedLengthMm()) > NOISE || thing.size() > 1 + NOISE) {
+                tooMuch.add(load);
+                continue;
+            }
+            for (long i = 0; i < load.count(); i++) {
+                things.add(thing);
+            }
+        }
+        things.sort(Comparator.comparingDouble(Thing::size).reversed());
+        int bound = bound(things);
+        List<List<Thing>> packed = firstFit(things);
+        if (packed.size() > bound && things.size() <= MOST_TRIED_THINGS) {
+            int tried = bound;
+            int[] steps = {MOST_STEPS};
+            while (tried < packed.size()) {
+                List<List<Thing>> fewer = new ArrayList<>();
+                for (int i = 0; i < tried; i++) {
+                    fewer.add(new ArrayList<>());
+                }
+                if (fits(things, 0, fewer, steps)) {
+                    packed = fewer;
+                } else if (steps[0] > 0) {
+                    bound = ++tried;
+                } else {
+                    break;
+                }
+            }
+        }
+        return new Trips(packed.stream().map(Trips::trip).toList(), bound, tooMuch);
+    }
+
+    /** The larger of the shares of mass and of room, and of the things of which no two go together. */
+    private static int bound(List<Thing> things) {
+        double mass = things.stream().mapToDouble(Thing::mass).sum();
+        double room = things.stream().mapToDouble(Thing::room).sum();
+        long halves = things.stream().filter(thing -> thing.mass() > 0.5 + NOISE).count();
+        return (int) Math.max(Math.ceil(Math.max(mass, room) - NOISE), halves);
+    }
+
+    private static List<List<Thing>> firstFit(List<Thing> things) {
+        List<List<Thing>> trips = new ArrayList<>();
+        for (Thing thing : things) {
+            List<Thing> into = trips.stream().filter(trip -> holds(trip, thing)).findFirst().orElse(null);
+            if (into == null) {
+                into = new ArrayList<>();
+                trips.add(into);
+            }
+            into.add(thing);
+        }
+        return trips;
+    }
+
+    private static boolean holds(List<Thing> trip, Thing more) {
+        return trip.stream().mapToDouble(Thing::mass).sum() + more.mass() <= 1 + NOISE
+                && trip.stream().mapToDouble(Thing::room).sum() + more.room() <= 1 + NOISE;
+    }
+
+    /** Every way to share the things out, alike trips tried once. */
+    private static boolean fits(List<Thing> things, int next, List<List<Thing>> trips, int[] steps) {
+        if (next == things.size()) {
+            return true;
+        }
+        Thing thing = things.get(next);
+        List<String> tried = new ArrayList<>();
+        for (List<Thing> trip : trips) {
+            if (steps[0]-- <= 0) {
+                steps[0] = 0;
+                return false;
+            }
+            String alike = Math.round(trip.stream().mapToDouble(Thing::mass).sum() * 1e9) + "/"
+                    + Math.round(trip.stream().mapToDouble(Thing::room).sum() * 1e9);
+            if (!tried.contains(alike) && holds(trip, thing)) {
+                tried.add(alike);
+                trip.add(thing);
+                if (fits(things, next + 1, trips, steps)) {
+                    return true;
+                }
+                trip.remove(trip.size() - 1);
+            }
+        }
+        return false;
+    }
+
+    private static Trip trip(List<Thing> things) {
+        Map<Load, Long> counts = new LinkedHashMap<>();
+        double mass = 0;
+        double volume = 0;
+        for (Thing thing : things) {
+            counts.merge(thing.load(), 1L, Long::sum);
+            mass += thing.load().massKg().orElse(0);
+            volume += thing.load().volumeM3();
+        }
+        return new Trip(counts, mass, volume);
+    }
+}

@@ -1,0 +1,95 @@
+package lapyard.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import lapyard.job.Job;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class MerchantListTest {
+    private static final String LIST = """
+            Code,Description,Length (mm),Pack name,Content,Width,Price each,Min. qty,Sold in,Shelf\r
+            100x200,"Timber, green",4800,,,,"\u00a334.50",,,7\r
+            100x200,,2400,,,,17,5,,7\r
+            screws,Angled screws 100,,box of 200,200,,36.00,,2,\r
+            liner,,,,,3000,5.90,,,\r
+            finish,,,,2.5,,,,,\r
+            """;
+
+    private static ObjectNode garden(String text) throws Exception {
+        return (ObjectNode) DocumentText.parse(text);
+    }
+
+    @Test
+    void columnsAreMatchedByWhatMerchantsCallThemAndTheRestIsNamed() {
+        MerchantList list = MerchantList.read(LIST, "mill");
+        assertEquals(
+                Map.of("Code", "item", "Description", "label", "Length (mm)", "length", "Pack name", "pack", "Content", "content", "Width", "width",
+                        "Price each", "price", "Min. qty", "least", "Sold in", "bundle"),
+                list.columns());
+        assertEquals(List.of("Shelf"), list.ignored());
+        assertEquals(List.of(), list.bad());
+        assertEquals(List.of("section", "section", "goods", "roll", "goods"), list.lines().stream().map(MerchantList.Line::kind).toList());
+        assertEquals(List.of(2L, 3L, 4L, 5L, 6L), list.lines().stream().map(MerchantList.Line::number).toList());
+        assertEquals("34.50", list.lines().get(0).fields().get("price"));
+    }
+
+    @Test
+    void aGoodListStandsInTheCatalogueAndTheGardenIsReadWithIt() throws Exception {
+        ObjectNode before = garden("{\"beds\":[{\"width\":2400,\"depth\":1200}],\"catalogue\":{\"suppliers\":[{\"id\":\"mill\"}],"
+                + "\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":4800,\"price\":99,\"supplier\":\"mill\"},"
+                + "{\"length\":3600,\"price\":26.40}]}]}}");
+        ObjectNode preview = MerchantListJson.preview(LIST, "mill", before);
+        assertEquals(0, preview.get("findings").size(), preview.get("findings").toString());
+        ObjectNode after = (ObjectNode) preview.get("garden");
+        assertEquals(99, before.at("/catalogue/sections/0/stock/0/price").asInt(), "the garden that was given is not touched");
+        assertEquals(3, after.at("/catalogue/sections/0/stock").size(), "3600 stays, 4800 is replaced, 2400 is new");
+        assertEquals("34.50", after.at("/catalogue/sections/0/stock/1/price").decimalValue().toPlainString());
+        assertEquals(5, after.at("/catalogue/sections/0/stock/2/least").asInt());
+        var read = assertInstanceOf(Reading.Read.class, GardenReader.read(after.toString()));
+        assertEquals(3000, read.garden().catalogue().rolls("liner").stream().filter(roll -> roll.supplier().equals("mill")).findFirst().orElseThrow().widthMm());
+        assertEquals(0.10, read.garden().catalogue().packs("screws").orElseThrow().spare(), "as our example has it");
+        assertTrue(Job.prepare(read.garden()).slip().atLeast(), "oil has no price on the list");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            item,price,content;screws,ten,50        | 2 | price "ten" is no number
+            item,price,content;screws,-3,50         | 2 | price -3 of "screws" makes no sense
+            item,price,content;screws,3,0           | 2 | content 0 of "screws" makes no sense
+            item,price,content;screws,3,50;,4,50    | 3 | names no item
+            item,price,content;screws,3,            | 2 | "screws" has no length, width or content
+            item,price,length;oak,3,2400            | 2 | "oak" has a length but no thickness and height
+            item,amount;screws,3                    | 1 | no column for the price
+            item,price,content;screws,3,50;"oil,4,1 | 3 | a quoted cell
+            """)
+    void aBadLineIsNamedByItsNumberAndNothingIsTaken(String text, long number, String words) {
+        MerchantList list = MerchantList.read(text.strip().replace(";", "\n"), "");
+        assertEquals(number, list.bad().get(0).number(), list.bad().toString());
+        assertTrue(list.bad().get(0).text().startsWith(words.strip()), list.bad().toString());
+        assertThrows(IllegalStateException.class, () -> list.over(DocumentText.MAPPER.createObjectNode()));
+        assertTrue(MerchantListJson.preview(text.strip().replace(";", "\n"), "", DocumentText.MAPPER.createObjectNode()).get("garden").isNull());
+    }
+
+    /** Decimal commas go with semicolons between cells. */
+    @Test
+    void semicolonsAndDecimalCommasAreUnderstood() {
+        MerchantList list = MerchantList.read("\uFEFFitem;price;content\nscrews;12,50;50\n\nslats;1,234.00;1\n", "");
+        assertEquals(List.of(), list.bad());
+        assertEquals(List.of("12.50", "1234.00"), list.lines().stream().map(line -> line.fields().get("price")).toList());
+    }
+
+    @Test
+    void aSupplierThatTheGardenDoesNotKnowStopsIt() {
+        ObjectNode preview = MerchantListJson.preview("item,price,content\nscrews,3,50\n", "mill", DocumentText.MAPPER.createObjectNode());
+        assertTrue(preview.get("garden").isNull());
+        assertTrue(preview.get("findings").toString().contains("is not among the suppliers"));
+    }
+}
