@@ -1,6 +1,5 @@
-import { readPlaces, writtenPlaces } from '../../main/resources/META-INF/resources/geometry/places-text.js';
 import { cornersOf } from '../../main/resources/META-INF/resources/geometry/survey.js';
-import { equal, holds, near, test } from '../trial.js';
+import { equal, near, test } from '../trial.js';
 
 test('tapes of 7000 and 5000 from marks 6000 apart meet at (5000, 4899), as worked by hand', () => {
   const corners = cornersOf({ base: { to: [6000, 0] }, corners: [{ along: 0 }, { along: 6000 }, { first: 7000, second: 5000 }] });
@@ -15,12 +14,4 @@ test('tapes that cannot meet give no yard', () => {
 test('a closing error of 84 is spread by the compass rule', () => {
   const corners = cornersOf({ walk: [{ length: 3000 }, { length: 2000 }, { length: 3084 }, { length: 2000 }] });
   near(corners[1][0], 3000 + 84 * 3000 / 10084, 1e-6);
-});
-
-test('places are read as they are written', () => {
-  equal(readPlaces('0, 0; 12000, 0; 12 m x 9 m', 3).value, [[0, 0], [12000, 0], [12000, 9000]]);
-  equal(readPlaces('-200 1200', 1).value, [[-200, 1200]]);
-  equal(writtenPlaces([[0, 0], [12000, -5]], 'metric'), '0, 0; 12000, -5');
-  holds(readPlaces('0, 0; 5', 2).error.startsWith('Place 2'), 'one length is no place');
-  holds(readPlaces('0, 0', 3).error.startsWith('1 of 3'), 'too few');
 });

@@ -27,7 +27,7 @@ export class LapPegs extends GardenElement {
     const { sheet, standing } = this.garden.reckoning;
     if (has && standing === 'fresh' && this.#asked !== sheet) {
       this.#asked = sheet;
-      this.#fetch(sheet);
+      this.#bring(sheet);
     }
     this.#table.replaceChildren(...(has && this.#pegs ? [h('p', {}, sheetLink(this, api, 'setting-out.pdf', 'Setting-out sheet to print')), ...this.#beds()] : []));
   }
@@ -50,7 +50,7 @@ export class LapPegs extends GardenElement {
     this.say('The house wall is the baseline.');
   }
 
-  async #fetch(sheet) {
+  async #bring(sheet) {
     try {
       const pegs = await api.part(this.garden.id, 'pegs');
       if (this.#asked === sheet) this.#pegs = pegs;
