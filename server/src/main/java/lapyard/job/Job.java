@@ -14,9 +14,9 @@ import lapyard.construction.Construction;
 import lapyard.construction.SeamSplit;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
-import lapyard.ground.BedFall;
 import lapyard.ground.Clashes;
 import lapyard.ground.Fall;
+import lapyard.ground.GroundSheet;
 import lapyard.ground.PathWork;
 import lapyard.job.JobSheet.BedSheet;
 import lapyard.job.JobSheet.PathSheet;
@@ -30,6 +30,7 @@ import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
 import lapyard.standing.Standing;
+import lapyard.weekends.Weekends;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -39,18 +40,25 @@ public final class Job {
 
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {
-        return Clashes.of(garden).stream().filter(finding -> finding.weight() == Weight.STOP).toList();
+        List<Finding> stops = new ArrayList<>(Clashes.stops(garden));
+        if (!garden.tally().boards().isEmpty()) {
+            stops.addAll(Rest.of(prepare(garden)).findings());
+        }
+        return stops.stream().filter(finding -> finding.weight() == Weight.STOP).toList();
     }
 
     public static JobSheet prepare(Garden garden) {
         List<Finding> snags = new ArrayList<>();
-        Optional<Fall> fall = Fall.of(garden.ground().levels());
+        GroundSheet ground = GroundSheet.of(garden);
+        Optional<Fall> fall = ground.fall();
         List<BedWork> works = new ArrayList<>();
         List<List<Quantity>> amounts = new ArrayList<>();
         Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
-        for (Bed bed : garden.beds()) {
-            Optional<Point> downhill = fall.map(Fall::downhill)
-                    .map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
+        Slats slats = Slats.of(garden, bed -> downhill(fall, bed));
+        snags.addAll(slats.findings());
+        for (Bed drawn : garden.beds()) {
+            Bed bed = slats.laid(drawn);
+            Optional<Point> downhill = downhill(fall, bed);
             BedWork work = Construction.of(
                     bed,
                     garden.saw(),
@@ -62,16 +70,17 @@ public final class Job {
             BedFill fill = BedFill.of(work);
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
-            fall.ifPresent(plane -> quantities.addAll(BedFall.of(bed, plane).quantities()));
+            slats.toBuy(bed).ifPresent(quantities::add);
+            quantities.addAll(GroundNeeds.of(ground.beds().get(works.size()), garden.catalogue()));
             works.add(work);
             amounts.add(quantities);
             snags.addAll(work.findings());
             snags.addAll(fill.findings());
         }
-        List<PathWork> pathWorks = PathWork.of(garden.paths(), garden.beds());
+        List<PathWork> pathWorks = ground.paths();
         List<PathSheet> paths =
-                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), work.quantities())).toList();
-        snags.addAll(Clashes.of(garden));
+                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.catalogue()))).toList();
+        snags.addAll(ground.findings());
 
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
         Timber timber = Timber.of(garden, works);
@@ -105,8 +114,14 @@ public final class Job {
             snags.addAll(Loads.of(garden, slip, rolls.materials()).findings());
         }
         snags.addAll(aboutPrices(garden, slip));
-        return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
-                settled(garden, snags), leftOut);
+        Weekends weekends = Building.weekends(garden, beds, paths, timber.cuttings(), bearers.cuttings());
+        snags.addAll(weekends.findings());
+        JobSheet sheet = new JobSheet(garden, ground, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
+                List.of(), leftOut);
+        if (!garden.tally().isEmpty()) {
+            snags.addAll(Rest.of(sheet).findings());
+        }
+        return sheet.with(settled(garden, snags));
     }
 
     /** What all delivery charges that can fall away come to: no line is worth being dearer by more. */
@@ -115,6 +130,10 @@ public final class Job {
                 .filter(supplier -> supplier.freeOver().isPresent())
                 .map(Supplier::charge)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static Optional<Point> downhill(Optional<Fall> fall, Bed bed) {
+        return fall.map(Fall::downhill).map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
     }
 
     private static List<Finding> aboutPrices(Garden garden, Slip slip) {

@@ -12,12 +12,14 @@ import lapyard.cutting.CuttingResult;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.geometry.Outline;
+import lapyard.ground.GroundSheet;
 import lapyard.order.Slip;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.sheets.RollResult;
 import lapyard.standing.Standing;
+import lapyard.weekends.Weekends;
 import lapyard.working.Quantity;
 
 /**
@@ -28,12 +30,14 @@ import lapyard.working.Quantity;
  */
 public record JobSheet(
         Garden garden,
+        GroundSheet ground,
         List<BedSheet> beds,
         List<PathSheet> paths,
         List<SectionCutting> cutting,
         List<SectionCutting> strips,
         List<MaterialRolls> rolls,
         Slip slip,
+        Weekends weekends,
         List<Finding> snags,
         boolean leftOut) {
     public JobSheet {
@@ -43,6 +47,10 @@ public record JobSheet(
         strips = List.copyOf(strips);
         rolls = List.copyOf(rolls);
         snags = List.copyOf(snags);
+    }
+
+    JobSheet with(List<Finding> found) {
+        return new JobSheet(garden, ground, beds, paths, cutting, strips, rolls, slip, weekends, found, leftOut);
     }
 
     /** Every board on hand: where it comes from, where it may go and where it went. */

@@ -2,6 +2,7 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,9 +18,11 @@ import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.plan.Bed;
+import lapyard.plan.Crew;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.SlatBoards;
 import lapyard.plan.StandingRules;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
@@ -63,6 +66,8 @@ public final class GardenReader {
         Catalogue catalogue = CatalogueReader.read(cursor.object("catalogue"));
         BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
         List<Bed> beds = beds(cursor, new BedReader(catalogue, usual));
+        Cursor crew = cursor.object("crew");
+        Crew read = CrewReader.read(crew);
         Garden garden = new Garden(
                 name,
                 currency,
@@ -73,13 +78,16 @@ public final class GardenReader {
                 rack(cursor, catalogue),
                 catalogue,
                 saw(cursor.object("saw")),
-                liftLimitKg(cursor.object("crew")),
+                liftLimitKg(crew),
+                read,
+                TallyReader.read(cursor.object("tally"), read.start()),
                 accepted(cursor),
                 notes.defaulted,
                 TermsReader.wayIn(cursor),
                 TermsReader.quote(cursor),
-                loads(cursor.object("loads")));
-        cursor.object("tally").refuseUnknown();
+                loads(cursor.object("loads")),
+                slatBoards(cursor));
+        crew.refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
         return notes.stopped() ? new Reading.Refused(notes.findings) : new Reading.Read(garden, notes.findings);
@@ -249,10 +257,15 @@ public final class GardenReader {
             int goodFaces = named.count("goodFaces", 2, 0, 2);
             String origin = named.text("origin", "", 200);
             boolean coated = named.flag("coated", false);
-            Treatment treatment = Treatment.valueOf(named.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
+            double weight = named.number("weight", 0, 0, 2_000, 1, "kg");
+            double thickness = named.length("thickness", 0, 0, 1_000);
+            double height = named.length("height", 0, 0, 1_000);
+            Treatment treatment = treatment(named);
             String checkedBy = named.text("checkedBy", "", 200);
+            Optional<BigDecimal> salvage = named.price("salvage");
             named.refuseUnknown();
-            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy));
+            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, weight,
+                    thickness, height, salvage));
         }
         return boards;
     }
@@ -283,9 +296,37 @@ public final class GardenReader {
                 saw.length("leastPiece", usual.leastPieceMm(), 0, 2_000),
                 saw.length("leastPart", usual.leastPartMm(), 100, 3_000),
                 saw.length("seamStagger", usual.seamStaggerMm(), 0, 3_000),
-                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000));
+                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000),
+                saw.number("salvage", usual.salvagePercent(), 0, 99, 1, "percent"),
+                saw.length("retrim", usual.retrimMm(), 0, 500));
         saw.refuseUnknown();
         return read;
+    }
+
+    private static List<SlatBoards> slatBoards(Cursor garden) {
+        List<SlatBoards> all = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (Cursor boards : garden.objects("slatBoards", "slat boards", MOST_BOARDS)) {
+            String id = boards.code("id", "S" + (all.size() + 1));
+            if (!taken.add(id)) {
+                boards.stop("id", "slat code \"" + id + "\" stands twice", "give one of the two another code");
+            }
+            Cursor named = boards.named("slat boards " + id);
+            named.raw("id");
+            all.add(new SlatBoards(
+                    id,
+                    named.neededLength("width", 20, 500),
+                    named.neededLength("thickness", 5, 100),
+                    named.neededLength("length", 200, 10_000),
+                    named.count("count", 1, 1, 100_000),
+                    treatment(named)));
+            named.refuseUnknown();
+        }
+        return all;
+    }
+
+    private static Treatment treatment(Cursor board) {
+        return Treatment.valueOf(board.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
     }
 
     private static StandingRules loads(Cursor loads) {
@@ -301,9 +342,7 @@ public final class GardenReader {
     }
 
     private static double liftLimitKg(Cursor crew) {
-        double limit = crew.number("liftLimit", 25, 1, 200, 1, "kg");
-        crew.refuseUnknown();
-        return limit;
+        return crew.number("liftLimit", 25, 1, 200, 1, "kg");
     }
 
     private static Map<String, String> accepted(Cursor garden) {

@@ -4,8 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.sheets.RollSolver;
+import lapyard.stages.StagingSolver;
 
 /** One problem's text in, its result out, for the command line and HTTP alike. */
 public final class SolveLine {
@@ -21,15 +23,23 @@ public final class SolveLine {
         JsonNode node = DocumentText.parse(text);
         CuttingProblem problem = CuttingJson.read(node);
         var effort = new lapyard.cutting.Effort(Long.MAX_VALUE, limit(seconds));
-        return node.has("sawn")
-                ? ReplanJson.solve(problem, node, effort)
-                : CuttingJson.write(CuttingSolver.solve(problem, effort));
+        if (node.has("sawn")) return ReplanJson.solve(problem, node, effort);
+        CuttingResult result = CuttingSolver.solve(problem, effort);
+        ObjectNode json = CuttingJson.write(result);
+        if (CuttingJson.flag(node, "", "report", false)) CuttingReport.add(json, problem, result);
+        return json;
     }
 
     /** As {@link #cutting}. */
     public static ObjectNode rolls(String text, double seconds) throws UnreadableDocument {
         return RollsJson.write(RollSolver.solve(
                 RollsJson.read(DocumentText.parse(text)), new lapyard.sheets.Effort(Long.MAX_VALUE, limit(seconds))));
+    }
+
+    /** As {@link #cutting}. */
+    public static ObjectNode staging(String text, double seconds) throws UnreadableDocument {
+        return StagingJson.write(StagingSolver.solve(
+                StagingJson.read(DocumentText.parse(text)), new lapyard.stages.Effort(Long.MAX_VALUE, limit(seconds))));
     }
 
     private static Duration limit(double seconds) {

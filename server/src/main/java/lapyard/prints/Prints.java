@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.diagrams.DaySheets;
 import lapyard.diagrams.SetSheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
@@ -23,10 +24,15 @@ public final class Prints {
     static final List<Print> ALL = List.of(
             new Print("plan", "Garden plan", PlanPrint::pages),
             new Print("bed-register", "Bed register", RegisterPrint::pages),
+            new Print("setting-out", "Setting-out", GroundPrint::settingOut),
+            new Print("shade", "Sun and shade", GroundPrint::shade),
+            new Print("access", "Access", GroundPrint::access),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
             new Print("course-cards", "Course cards", BenchPrint::courseCards),
             new Print("base-and-liner", "Base and liner", BenchPrint::floorCards),
             new Print("rolls", "Rolls", BenchPrint::rolls),
+            new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
+                    sheet.weekends(), sheet.garden().crew(), ask.bench(sheet.garden().imperial()))),
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Load-in", OrderPrint::loadIn),
             new Print("quote", "Quote", OrderPrint::quote));

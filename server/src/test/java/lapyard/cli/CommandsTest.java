@@ -34,8 +34,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CommandsTest {
     private static final Set<String> OUTPUTS =
             Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json",
-                    "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "base-and-liner.pdf", "base-and-liner-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
-                    "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf");
+                    "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
+                    "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf",
+                    "weekends.csv", "weekends.ics", "weekends.pdf", "weekends-N.svg", "base-and-liner.pdf", "base-and-liner-N.svg");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir
@@ -92,6 +93,16 @@ class CommandsTest {
         });
         if (sheet.has("quote")) {
             wanted.addAll(Set.of("quote.pdf", "quote-N.svg"));
+        }
+        JsonNode ground = MAPPER.readTree(sample.toFile()).path("ground");
+        if (ground.has("baseline")) {
+            wanted.addAll(Set.of("setting-out.pdf", "setting-out-N.svg"));
+        }
+        if (ground.has("access")) {
+            wanted.addAll(Set.of("access.pdf", "access-N.svg"));
+        }
+        if (ground.has("sun")) {
+            wanted.addAll(Set.of("shade.pdf", "shade-N.svg"));
         }
         assertEquals(wanted, names(out));
         assertEquals(sheet.get("slip"), MAPPER.readTree(out.resolve("slip.json").toFile()));

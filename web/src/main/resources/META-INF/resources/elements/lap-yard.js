@@ -34,7 +34,7 @@ const NEAR = 9;
 
 /**
  * lap-yard: the yard as seen with one's back to the house, and the beds in it. Its padding is the room the other
- * places take. Fires `viewed` when the view changes or a bed is carried, `sketched` when drawing begins.
+ * places take. Fires `viewed` when the view changes or a bed is carried, `sketched` and `sketch-ended` round drawing.
  */
 export class LapYard extends GardenElement {
   /** @type {import('../geometry/view.js').View} */
@@ -57,6 +57,7 @@ export class LapYard extends GardenElement {
   #drawn = new Map();
   #world; #ground; #beds; #over; #grips; #screen; #gaps; #house;
   #groundOf = null;
+  #clearancesKnown = false;
   #whole = true;
   #before = null;
   #flight = 0;
@@ -102,9 +103,11 @@ export class LapYard extends GardenElement {
 
   render() {
     const { plan, choice, reckoning } = this.garden;
-    if (this.#groundOf !== plan.ground || this.pathsOf !== plan.paths) {
+    const clearances = reckoning.sheet?.ground?.usual?.clearances;
+    if (this.#groundOf !== plan.ground || this.pathsOf !== plan.paths || this.#clearancesKnown !== Boolean(clearances)) {
       this.#ground.replaceChildren(...drawnGround(plan));
-      this.#over.replaceChildren(...drawnKeepClear(plan));
+      this.#over.replaceChildren(...drawnKeepClear(plan, clearances));
+      this.#clearancesKnown = Boolean(clearances);
       this.#groundOf = plan.ground;
       this.pathsOf = plan.paths;
     }
@@ -229,6 +232,7 @@ export class LapYard extends GardenElement {
       this.sketch = null;
       this.classList.remove('sketching');
       this.render();
+      this.dispatchEvent(new CustomEvent('sketch-ended'));
     }
     return points;
   }
