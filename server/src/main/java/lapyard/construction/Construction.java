@@ -70,8 +70,10 @@ public final class Construction {
         Notching.Cut notched = Notching.of(bed, low, laid.seams());
         findings.addAll(notched.findings());
         Timber.quantities(bed, pieces, notched.notches().size(), quantities);
-        Timber.lifts(bed, pieces, liftLimitKg, quantities, findings);
-        Fixings.screws(bed, quantities, findings);
+        Timber.lifts(bed, pieces, liftLimitKg, quantities);
+        boolean screwed = Fixings.screws(bed, quantities, findings);
+        List<CrossTie> across = crossTies(bed, inner, findings);
+        CornerJoints.ties(bed, laid.courses(), across, quantities);
         Fixings.seams(laid.seams().size(), quantities);
         Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
         floor.quantities(bed, inner, saw, bearerStockMm, quantities);
@@ -105,6 +107,24 @@ public final class Construction {
                 floor.slats(),
                 liner,
                 quantities,
-                findings);
+                findings,
+                screwed ? CornerJoints.screws(bed, laid.courses()) : List.of(),
+                across,
+                floor.bays(),
+                !screwed);
+    }
+
+    private static List<CrossTie> crossTies(Bed bed, Outline inner, List<Finding> findings) {
+        if (!bed.ties().crossTies() || bed.heightMm() < bed.ties().crossFromMm()) {
+            return List.of();
+        }
+        CrossTies across = CrossTies.of(bed, inner, bed.ties().crossEveryMm());
+        across.untied().forEach(wall -> findings.add(Finding.note(
+                "bed " + bed.id() + ", wall " + wall,
+                "no wall stands square opposite for a cross tie",
+                null,
+                "hold the wall by a post in the ground inside",
+                "build a wall across the bed")));
+        return across.ties();
     }
 }

@@ -134,9 +134,7 @@ final class Timber {
         List<Finding> findings = new ArrayList<>();
         boolean food = beds.stream().anyMatch(work -> work.bed().food());
         List<Stock> rack = rack(garden, section, !food);
-        if (food) {
-            findings.addAll(barred(garden, section, beds));
-        }
+        findings.addAll(Provenance.barred(garden, section, beds));
         boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
         List<Stock> bought = bought(section);
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
@@ -226,9 +224,10 @@ final class Timber {
     private static List<Stock> rack(Garden garden, Section section, boolean unknownToo) {
         List<Stock> runs = new ArrayList<>();
         for (RackBoard board : garden.rack()) {
-            if (board.section().equals(section.id()) && Measured.fits(board, section) && (unknownToo || !barredFromFood(board))) {
+            if (board.section().equals(section.id()) && Measured.fits(board, section) && board.barredEverywhere().isEmpty()
+                    && (unknownToo || board.barredFromFood().isEmpty())) {
                 for (RackBoard.Span run : board.usableRuns(garden.saw().keepOffcutMm())) {
-                                        String id = runId(board, run);
+                    String id = runId(board, run);
                     runs.add(new Stock(id, run.toMm() - run.fromMm(), BigDecimal.ZERO, OptionalInt.of(board.count()), board.goodFaces() > 0));
                 }
             }
@@ -240,24 +239,6 @@ final class Timber {
     static String runId(RackBoard board, RackBoard.Span run) {
         boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
         return whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
-    }
-
-    private static boolean barredFromFood(RackBoard board) {
-        return board.coated() || board.origin().isEmpty();
-    }
-
-    private static List<Finding> barred(Garden garden, Section section, List<BedWork> beds) {
-        String food = beds.stream().filter(work -> work.bed().food()).findFirst().orElseThrow().bed().id();
-        return garden.rack().stream()
-                .filter(board -> board.section().equals(section.id()) && barredFromFood(board))
-                .map(board -> Finding.snag(
-                        "board " + board.id(),
-                        (board.coated() ? "coated board" : "board of unknown origin")
-                                + " may not go in a bed marked food: left out of the cutting, as bed " + food + " is",
-                        null,
-                        board.coated() ? "use it where nothing is planted" : "name its origin once it is known to be safe",
-                        "give the beds that are not for food another section"))
-                .toList();
     }
 
     private static Map<Want, List<Piece>> wanted(List<BedWork> beds, boolean graded) {
