@@ -17,6 +17,7 @@ import lapyard.geometry.Point;
 import lapyard.ground.BedFall;
 import lapyard.ground.Clashes;
 import lapyard.ground.Fall;
+import lapyard.ground.HiddenWalls;
 import lapyard.ground.PathWork;
 import lapyard.job.JobSheet.BedSheet;
 import lapyard.job.JobSheet.PathSheet;
@@ -42,8 +43,10 @@ public final class Job {
         return Clashes.of(garden).stream().filter(finding -> finding.weight() == Weight.STOP).toList();
     }
 
-    public static JobSheet prepare(Garden garden) {
-        List<Finding> snags = new ArrayList<>();
+    public static JobSheet prepare(Garden drawn) {
+        HiddenWalls hidden = HiddenWalls.of(drawn);
+        Garden garden = hidden.garden();
+        List<Finding> snags = new ArrayList<>(hidden.findings());
         Optional<Fall> fall = Fall.of(garden.ground().levels());
         List<BedWork> works = new ArrayList<>();
         List<List<Quantity>> amounts = new ArrayList<>();

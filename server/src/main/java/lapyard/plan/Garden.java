@@ -56,4 +56,10 @@ public record Garden(
         this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, accepted, defaulted,
                 WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL);
     }
+
+    /** The same garden with other beds. */
+    public Garden withBeds(List<Bed> others) {
+        return new Garden(name, currency, imperial, ground, others, paths, rack, catalogue, saw, liftLimitKg, accepted, defaulted,
+                wayIn, quote, loads);
+    }
 }
