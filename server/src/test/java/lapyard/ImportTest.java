@@ -40,11 +40,12 @@ class ImportTest {
             loadin        : plan geometry catalogue
             job           : stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             drawing       : geometry
+            history       :
             diagrams      : drawing geometry catalogue plan construction cutting sheets stages order loadin
             json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             store         : json plan
             prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction loadin
-            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
+            rest          : history prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
             cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
             """;
 

@@ -73,9 +73,10 @@ public interface Desk {
      *
      * @param kind    {@code cutting} or {@code rolls}
      * @param problem one problem as JSON
+     * @param seconds at most so long; an interrupt ends it earlier, with the best found by then
      * @throws Refused if it is not a problem of that kind
      */
-    String solve(String kind, String problem);
+    String solve(String kind, String problem, double seconds);
 
     /** The JSON Schema of the garden document. */
     String schema();

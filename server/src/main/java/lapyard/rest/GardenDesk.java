@@ -2,6 +2,7 @@ package lapyard.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,10 +35,8 @@ import lapyard.prints.Prints;
 
 /** The desk of the real program: documents are read, job sheets prepared once each, and shown in their forms. */
 public final class GardenDesk implements Desk {
-    /** Job sheets kept for the other forms of the same document that are asked for next. */
+    /** Job sheets kept, by their document's hash, for the other forms of the same document that are asked for next. */
     private static final int KEPT = 16;
-
-    private static final double SOLVE_SECONDS = 10;
 
     private final Map<String, CompletableFuture<JobSheet>> kept = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -151,9 +150,9 @@ public final class GardenDesk implements Desk {
     }
 
     @Override
-    public String solve(String kind, String problem) {
+    public String solve(String kind, String problem, double seconds) {
         try {
-            return (kind.equals("cutting") ? SolveLine.cutting(problem, SOLVE_SECONDS) : SolveLine.rolls(problem, SOLVE_SECONDS))
+            return (kind.equals("cutting") ? SolveLine.cutting(problem, seconds) : SolveLine.rolls(problem, seconds))
                     .toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));
@@ -167,10 +166,11 @@ public final class GardenDesk implements Desk {
 
     /** Whoever asks first works it out; all others wait for the same sheet. */
     private JobSheet sheet(String document) {
+        String key = Output.hash(document.getBytes(StandardCharsets.UTF_8));
         CompletableFuture<JobSheet> own = new CompletableFuture<>();
         CompletableFuture<JobSheet> found;
         synchronized (kept) {
-            found = kept.putIfAbsent(document, own);
+            found = kept.putIfAbsent(key, own);
         }
         if (found != null) {
             try {
@@ -190,7 +190,7 @@ public final class GardenDesk implements Desk {
         } catch (RuntimeException | Error e) {
             own.completeExceptionally(e);
             synchronized (kept) {
-                kept.remove(document, own);
+                kept.remove(key, own);
             }
             throw e;
         }

@@ -17,6 +17,7 @@ import lapyard.prints.PrintAsk;
 final class Outputs {
     private final Desk desk;
     private final long limitBytes;
+    private final Turns turns;
     private final ConcurrentHashMap<String, FutureTask<Output>> making = new ConcurrentHashMap<>();
     private final LinkedHashMap<String, Output> kept = new LinkedHashMap<>(16, 0.75f, true);
     private long keptBytes;
@@ -24,8 +25,9 @@ final class Outputs {
     final LongAdder misses = new LongAdder();
 
     /** @param limitBytes the bytes kept, all outputs together */
-    Outputs(Desk desk, long limitBytes) {
+    Outputs(Desk desk, long limitBytes, Turns turns) {
         this.desk = desk;
+        this.turns = turns;
         this.limitBytes = limitBytes;
     }
 
@@ -84,7 +86,10 @@ final class Outputs {
         if (known.isPresent()) return known.get();
         String key = key(kind, document);
         // looks once more: another may have kept it between the look above and the turn to make it
-        FutureTask<Output> mine = new FutureTask<>(() -> kept(kind, document).orElseGet(() -> made(maker)));
+        FutureTask<Output> mine = new FutureTask<>(() -> {
+            Optional<Output> meanwhile = kept(kind, document);
+            return meanwhile.isPresent() ? meanwhile.get() : made(maker);
+        });
         FutureTask<Output> task = making.putIfAbsent(key, mine);
         if (task == null) {
             task = mine;
@@ -98,9 +103,9 @@ final class Outputs {
         return result(task);
     }
 
-    private Output made(Supplier<Output> maker) {
+    private Output made(Supplier<Output> maker) throws InterruptedException {
         misses.increment();
-        return maker.get();
+        return turns.take(maker);
     }
 
     private void put(String key, Output output) {

@@ -105,6 +105,7 @@ public final class SheetsResource {
                 "revision " + stored.revision() + ", " + day,
                 "",
                 stale);
+        if (format.equals("pdf")) shelf.printed(stored);
         String name = file(stored, sheets + (format.equals("pdf") || number == 1 && sheets.equals("plan") ? "" : "-" + number) + "." + format);
         return answer(outputs.print(stored.document(), sheets, format, number, ask), DRAWN.get(format), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"")

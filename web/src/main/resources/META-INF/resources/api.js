@@ -97,6 +97,27 @@ export const api = {
     return answer.status === 304 ? null : { plan: await read(answer), revision: answer.headers.get('etag') };
   },
 
+  /**
+   * Hears of new revisions until the server or `signal` ends it. Not by EventSource, which cannot carry the token.
+   *
+   * @param {(revision: number) => void} heard the revision that stands first, then each new one
+   */
+  async listen(id, heard, signal) {
+    const headers = { accept: 'text/event-stream', ...(token() ? { authorization: `Bearer ${token()}` } : {}) };
+    const answer = await fetch(`${garden(id)}/events`, { headers, signal, cache: 'no-store' });
+    if (!answer.ok) throw new Refusal(answer.status, await answer.json().catch(() => ({})));
+    const reader = answer.body.pipeThrough(new TextDecoderStream()).getReader();
+    let text = '';
+    for (;;) {
+      const { value, done } = await reader.read();
+      if (done) return;
+      text += value;
+      const lines = text.split('\n');
+      text = lines.pop();
+      for (const line of lines) if (line.startsWith('id: ')) heard(Number(line.slice(4)));
+    }
+  },
+
   /** Where a drawing or list of a garden is fetched: `plan.svg`, `plan.pdf`, `slip.csv`. */
   address: (id, name) => `${garden(id)}/${name}`,
 
