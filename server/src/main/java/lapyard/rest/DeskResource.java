@@ -43,7 +43,16 @@ public final class DeskResource {
 
     /** With {@code Prefer: respond-async} (RFC 7240) it answers at once with the address where the solve is told of. */
     @POST
-    @Path("api/solve/{kind: cutting|rolls}")
+    @Path("api/try-out")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response tryOut(Body body) {
+        Documents.object(body.text());
+        return Response.ok(desk.tryOut(body.text())).build();
+    }
+
+    @POST
+    @Path("api/solve/{kind: cutting|rolls|staging}")
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response solve(

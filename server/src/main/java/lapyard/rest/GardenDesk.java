@@ -11,11 +11,14 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import lapyard.drawing.PdfWriter;
+import lapyard.job.BuildingCalendar;
+import lapyard.job.Buying;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
+import lapyard.job.TryOut;
 import lapyard.json.GardenReader;
 import lapyard.json.GardenSchema;
 import lapyard.json.JobSheetJson;
@@ -24,6 +27,7 @@ import lapyard.json.MerchantListJson;
 import lapyard.json.QuoteJson;
 import lapyard.json.Reading;
 import lapyard.json.SolveLine;
+import lapyard.json.TryOutJson;
 import lapyard.json.UnreadableDocument;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -92,7 +96,7 @@ public final class GardenDesk implements Desk {
         }
         ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
-        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags").contains(part);
+        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags", "weekends", "tally").contains(part);
         return known ? Optional.of(found.toString()) : Optional.empty();
     }
 
@@ -150,10 +154,36 @@ public final class GardenDesk implements Desk {
     }
 
     @Override
+    public String weekendsIcs(String document, String id, java.time.Instant made, int revision) {
+        return BuildingCalendar.ics(sheet(document), id, made, revision);
+    }
+
+    @Override
+    public String weekendsCsv(String document) {
+        JobSheet sheet = sheet(document);
+        return Buying.of(sheet).csv(sheet.garden().crew().start());
+    }
+
+    @Override
+    public String tryOut(String asked) {
+        try {
+            TryOutJson.Asked both = TryOutJson.read(asked);
+            JobSheet before = sheet(both.before());
+            return TryOutJson.write(TryOut.of(before, sheet(both.after())), both.after()).toString();
+        } catch (IllegalArgumentException | UnreadableDocument e) {
+            throw new Refused(List.of(Finding.stop("try-out", e.getMessage(), null, "mend the change that is named")));
+        }
+    }
+
+    @Override
     public String solve(String kind, String problem, double seconds) {
         try {
-            return (kind.equals("cutting") ? SolveLine.cutting(problem, seconds) : SolveLine.rolls(problem, seconds))
-                    .toString();
+            return (switch (kind) {
+                case "cutting" -> SolveLine.cutting(problem, seconds);
+                case "rolls" -> SolveLine.rolls(problem, seconds);
+                case "staging" -> SolveLine.staging(problem, seconds);
+                default -> throw new IllegalArgumentException("no problems of kind " + kind + " are solved here");
+            }).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));
         }

@@ -9,6 +9,7 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
 import lapyard.prints.PrintAsk;
+import lapyard.store.Stored;
 
 /**
  * The desk's outputs, kept by the document's content hash, the least lately used dropped first. What several
@@ -60,6 +61,15 @@ final class Outputs {
     Output variationSheet(String before, String after, String from, String to) {
         String kind = "variation sheet from " + Output.hash(before.getBytes(StandardCharsets.UTF_8)) + " " + from + " " + to;
         return keep(kind, after, () -> Output.of(desk.variationSheet(before, after, from, to)));
+    }
+
+    /** Not kept: it holds the moment and number of its revision, and is quickly written. */
+    Output weekendsIcs(Stored stored) {
+        return Output.of(desk.weekendsIcs(stored.document(), stored.id(), stored.saved(), Math.toIntExact(stored.revision())));
+    }
+
+    Output weekendsCsv(String document) {
+        return keep("weekends.csv", document, () -> Output.of(desk.weekendsCsv(document)));
     }
 
     long bytes() {

@@ -169,6 +169,32 @@ public final class SheetsResource {
                 .build();
     }
 
+    /** The weekends as the job sheet has them. */
+    @GET
+    @Path("weekends")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response weekends(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        return part(id, "weekends", have);
+    }
+
+    @GET
+    @Path("weekends.ics")
+    public Response weekendsIcs(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored stored = shelf.standing(id);
+        return answer(outputs.weekendsIcs(stored), "text/calendar; charset=utf-8", have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "weekends.ics") + "\"")
+                .build();
+    }
+
+    @GET
+    @Path("weekends.csv")
+    public Response weekendsCsv(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored stored = shelf.standing(id);
+        return answer(outputs.weekendsCsv(stored.document()), "text/csv; charset=utf-8", have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "weekends.csv") + "\"")
+                .build();
+    }
+
     /** Words with commas between. */
     private static List<String> words(String name, String text) {
         return text == null || text.isBlank()

@@ -93,6 +93,23 @@ public class SizesDesk implements Desk {
     }
 
     @Override
+    public String weekendsIcs(String document, String id, java.time.Instant made, int revision) {
+        return "BEGIN:VCALENDAR " + id + " " + revision;
+    }
+
+    @Override
+    public String weekendsCsv(String document) {
+        return "weekend,item\r\n1,timber\r\n";
+    }
+
+    @Override
+    public String tryOut(String asked) {
+        if (!read(asked).has("garden"))
+            throw new Refused(List.of(Finding.stop("try-out", "has no garden", null, "send one")));
+        return "{\"before\":{},\"after\":{}}";
+    }
+
+    @Override
     public String variation(String before, String after) {
         return "{\"before\":" + read(before).path("beds").size() + ",\"after\":" + read(after).path("beds").size() + "}";
     }

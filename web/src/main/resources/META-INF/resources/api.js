@@ -91,6 +91,9 @@ export const api = {
   /** @returns {Promise<object>} the job sheet of what is stored */
   async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
 
+  /** A garden beside a copy with changes, or beside another garden; nothing is kept. @param {{garden: object, changes?: object[], instead?: object}} asked */
+  async tryOut(asked) { return read(await ask('POST', 'api/try-out', { body: asked })); },
+
   /** @returns {Promise<{plan: object, revision: string} | null>} null where `revision` still stands */
   async newer(id, revision) {
     const answer = await ask('GET', garden(id), { headers: { 'if-none-match': revision } });
