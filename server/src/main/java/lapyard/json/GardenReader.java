@@ -21,6 +21,7 @@ import lapyard.plan.Crew;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.SlatBoards;
 import lapyard.plan.StandingRules;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
@@ -83,7 +84,8 @@ public final class GardenReader {
                 notes.defaulted,
                 TermsReader.wayIn(cursor),
                 TermsReader.quote(cursor),
-                loads(cursor.object("loads")));
+                loads(cursor.object("loads")),
+                slatBoards(cursor));
         crew.refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
@@ -257,7 +259,7 @@ public final class GardenReader {
             double weight = named.number("weight", 0, 0, 2_000, 1, "kg");
             double thickness = named.length("thickness", 0, 0, 1_000);
             double height = named.length("height", 0, 0, 1_000);
-            Treatment treatment = Treatment.valueOf(named.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
+            Treatment treatment = treatment(named);
             String checkedBy = named.text("checkedBy", "", 200);
             named.refuseUnknown();
             boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, weight,
@@ -295,6 +297,32 @@ public final class GardenReader {
                 saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000));
         saw.refuseUnknown();
         return read;
+    }
+
+    private static List<SlatBoards> slatBoards(Cursor garden) {
+        List<SlatBoards> all = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (Cursor boards : garden.objects("slatBoards", "slat boards", MOST_BOARDS)) {
+            String id = boards.code("id", "S" + (all.size() + 1));
+            if (!taken.add(id)) {
+                boards.stop("id", "slat code \"" + id + "\" stands twice", "give one of the two another code");
+            }
+            Cursor named = boards.named("slat boards " + id);
+            named.raw("id");
+            all.add(new SlatBoards(
+                    id,
+                    named.neededLength("width", 20, 500),
+                    named.neededLength("thickness", 5, 100),
+                    named.neededLength("length", 200, 10_000),
+                    named.count("count", 1, 1, 100_000),
+                    treatment(named)));
+            named.refuseUnknown();
+        }
+        return all;
+    }
+
+    private static Treatment treatment(Cursor board) {
+        return Treatment.valueOf(board.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
     }
 
     private static StandingRules loads(Cursor loads) {
