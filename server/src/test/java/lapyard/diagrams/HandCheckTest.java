@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import lapyard.drawing.Page;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
@@ -72,6 +73,19 @@ class HandCheckTest {
         assertTrue(says("X", "A 1200 and 1084.5"), card.texts()::toString);
         // means 6 x (1200 + 1084.53) / 2 = 6853.6 a course; 3 courses x 0.02 m2 x 600 kg/m3 = 246.7 kg
         assertEquals(246.73, quantity("X", "timber.mass"), 0.01);
+    }
+
+    /** The bench has them too: 18 alike, 1200 long, 1200 outside, 1084.5 inside, 30 degrees at both ends. */
+    @Test
+    void theBenchKnowsTheAngledEnds() throws Exception {
+        List<Page> pages = SawDay.pages(
+                "Ferry lane nursery", false, 25, sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), List.of(),
+                OptionalDouble.empty(), BenchOptions.usual(false));
+        Drawn angled = Drawn.of(pages.get(0));
+        assertTrue(angled.says("Angled ends"), angled.texts()::toString);
+        // 1200 rounded corners: walls within 0.1, so every face reads 1200 or 1199.9 and 1084.5 or 1084.6
+        assertTrue(angled.says("1084.5") && angled.says("30°"), angled.texts()::toString);
+        assertTrue(String.join(" ", angled.texts()).contains("X-1A"), angled.texts()::toString);
     }
 
     /**
