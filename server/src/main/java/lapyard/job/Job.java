@@ -48,8 +48,8 @@ public final class Job {
         return stops.stream().filter(finding -> finding.weight() == Weight.STOP).toList();
     }
 
-    public static JobSheet prepare(Garden drawn) {
-        HiddenWalls hidden = HiddenWalls.of(drawn);
+    public static JobSheet prepare(Garden given) {
+        HiddenWalls hidden = HiddenWalls.of(given);
         Garden garden = hidden.garden();
         List<Finding> snags = new ArrayList<>(hidden.findings());
         Optional<Fall> fall = Fall.of(garden.ground().levels());

@@ -66,7 +66,7 @@ public record Garden(
 
     /** The same garden with other beds. */
     public Garden withBeds(List<Bed> others) {
-        return new Garden(name, currency, imperial, ground, others, paths, rack, catalogue, saw, liftLimitKg, accepted, defaulted,
-                wayIn, quote, loads);
+        return new Garden(name, currency, imperial, ground, others, paths, rack, catalogue, saw, liftLimitKg, crew, tally,
+                accepted, defaulted, wayIn, quote, loads, slatBoards);
     }
 }
