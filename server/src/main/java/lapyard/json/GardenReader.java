@@ -2,6 +2,7 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -261,9 +262,10 @@ public final class GardenReader {
             double height = named.length("height", 0, 0, 1_000);
             Treatment treatment = treatment(named);
             String checkedBy = named.text("checkedBy", "", 200);
+            Optional<BigDecimal> salvage = named.price("salvage");
             named.refuseUnknown();
             boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, weight,
-                    thickness, height));
+                    thickness, height, salvage));
         }
         return boards;
     }
@@ -294,7 +296,9 @@ public final class GardenReader {
                 saw.length("leastPiece", usual.leastPieceMm(), 0, 2_000),
                 saw.length("leastPart", usual.leastPartMm(), 100, 3_000),
                 saw.length("seamStagger", usual.seamStaggerMm(), 0, 3_000),
-                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000));
+                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000),
+                saw.number("salvage", usual.salvagePercent(), 0, 99, 1, "percent"),
+                saw.length("retrim", usual.retrimMm(), 0, 500));
         saw.refuseUnknown();
         return read;
     }

@@ -1,6 +1,8 @@
 /** Every place round the yard: see places.js. */
 import './lap-beds.js';
+import './lap-ground.js';
 import './lap-paths.js';
+import './lap-pegs.js';
 import './lap-rack.js';
 import './lap-rolls.js';
 import './lap-saw-day.js';
