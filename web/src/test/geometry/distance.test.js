@@ -43,9 +43,10 @@ test('contains tells inside from outside of an L', () => {
   holds(contains(L, [900, 2000]) && !contains(L, [2500, 2000]), 'the notch is outside');
 });
 
-test('neighbours are the nearest things straight to each side', () => {
-  const box = bounds(at(2000, 2000, 1000, 1000));
-  const found = neighbours(box, [bounds(at(0, 2000, 1000, 1000)), bounds(at(2500, 4000, 1000, 1000)), bounds(at(9000, 9000, 10, 10))],
-    bounds(at(0, 0, 10000, 10000)));
-  equal(found.map(({ side, mm }) => [side, mm]), [['left', 1000], ['right', 7000], ['front', 2000], ['back', 1000]]);
+test('neighbours are the nearest things straight to each side, with their codes', () => {
+  const thing = (id, outline, round = false) => ({ id, outline, box: bounds(outline), round });
+  const found = neighbours([at(2000, 2000, 1000, 1000)],
+    [thing('P', at(0, 2000, 1000, 1000)), thing('Q', at(2500, 4000, 1000, 1000)), thing('R', at(9000, 9000, 10, 10))],
+    thing(null, at(0, 0, 10000, 10000), true));
+  equal(found.map(({ side, mm, id }) => [side, mm, id]), [['left', 1000, 'P'], ['right', 7000, null], ['front', 2000, null], ['back', 1000, 'Q']]);
 });

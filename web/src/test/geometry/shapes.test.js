@@ -1,5 +1,5 @@
-import { area, signedArea } from '../../main/resources/META-INF/resources/geometry/outline.js';
-import { ell, isRightAngled, stretched, tee, wallLengths, you } from '../../main/resources/META-INF/resources/geometry/shapes.js';
+import { area, rectangle, signedArea } from '../../main/resources/META-INF/resources/geometry/outline.js';
+import { ell, isRightAngled, stretched, tee, wallLengths, wallMoved, wallRoom, you } from '../../main/resources/META-INF/resources/geometry/shapes.js';
 import { equal, holds, test } from '../trial.js';
 
 test('an L of 3000 x 2400 without 1200 x 900 has walls 3000, 1500, 1200, 900, 1800, 2400, worked by hand', () => {
@@ -34,4 +34,17 @@ test('a stretched wall takes its neighbours with it and no corner is bent', () =
     equal(wallLengths(longer)[side], wallLengths(l)[side] + 77, `wall ${side}`);
     equal(stretched(longer, side, wallLengths(l)[side]), l, `wall ${side} and back`);
   }
+});
+
+test('a wall that is dragged out makes the walls beside it longer, or shorter at an inside corner', () => {
+  const L = ell(3000, 2400, { width: 1200, depth: 900 });
+  equal(wallLengths(wallMoved(L, 1, 200)), [3200, 1500, 1400, 900, 1800, 2400]);
+  equal(wallLengths(wallMoved(L, 2, 100)), [3000, 1600, 1200, 800, 1800, 2400]);
+  equal(wallMoved(rectangle(2000, 1000), 3, 300), [[-300, 0], [2000, 0], [2000, 1000], [-300, 1000]]);
+});
+
+test('a dragged wall leaves room for two joints in the walls beside it', () => {
+  const L = ell(3000, 2400, { width: 1200, depth: 900 });
+  equal(wallRoom(rectangle(2000, 1000), 1, 100), { least: -1700, most: Infinity });
+  equal(wallRoom(L, 2, 100), { least: -1200, most: 600 });
 });

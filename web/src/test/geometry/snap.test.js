@@ -1,20 +1,38 @@
-import { rest } from '../../main/resources/META-INF/resources/geometry/snap.js';
+import { facesOf, rest, restWall } from '../../main/resources/META-INF/resources/geometry/snap.js';
+import { rectangle } from '../../main/resources/META-INF/resources/geometry/outline.js';
 import { equal, test } from '../trial.js';
 
-const yard = { left: 0, right: 10000, front: 0, back: 8000 };
-const neighbour = { left: 3000, right: 5000, front: 1000, back: 2000 };
+const at = (left, front, width, depth) => rectangle(width, depth).map(([x, y]) => [x + left, y + front]);
+const yard = facesOf([at(0, 0, 10000, 8000)]);
+const neighbour = { faces: facesOf([at(3000, 1000, 2000, 1000)]) };
 const how = { within: 60, grid: 50, gaps: [1200] };
-const box = (left, front) => ({ left, right: left + 1000, front, back: front + 1000 });
+const bed = (left, front) => facesOf([at(left, front, 1000, 1000)]);
+const STILL = [0, 0];
 
 test('a bed comes to rest on the yard edge', () => {
-  equal(rest(box(40, -30), [], yard, how), { dx: -40, dy: 30, onX: 0, onY: 0 });
+  equal(rest(bed(40, -30), STILL, [], yard, how), { dx: -40, dy: 30, onX: 0, onY: 0 });
+  equal(rest(bed(5000, 5000), [4020, 100], [], yard, how).dx, -20, 'the far edge, carried there');
 });
 
 test('a bed comes to rest against a neighbour, in line with it, or a path away from it', () => {
-  equal(rest(box(1985, 1020), [neighbour], yard, how), { dx: 15, dy: -20, onX: 3000, onY: 1000 });
-  equal(rest(box(6190, 4444), [neighbour], yard, how).dx, 10);
+  equal(rest(bed(1985, 1020), STILL, [neighbour], yard, how), { dx: 15, dy: -20, onX: 3000, onY: 1000 });
+  equal(rest(bed(6190, 4444), STILL, [neighbour], yard, how).dx, 10);
+});
+
+test('a bed comes to rest against the inner face of an L', () => {
+  const L = { faces: facesOf([[[0, 0], [3000, 0], [3000, 1500], [1800, 1500], [1800, 2400], [0, 2400]]]) };
+  equal(rest(bed(1830, 1540), STILL, [L], null, how), { dx: -30, dy: -40, onX: 1800, onY: 1500 });
 });
 
 test('without a face nearby the grid counts', () => {
-  equal(rest(box(2512, 4538), [], yard, { ...how, gaps: [] }), { dx: -12, dy: 12, onX: null, onY: null });
+  equal(rest(bed(2512, 4538), STILL, [], yard, { ...how, gaps: [] }), { dx: -12, dy: 12, onX: null, onY: null });
+});
+
+test('a dragged wall comes to rest on a face, a path away from one, the yard edge, or the grid', () => {
+  const right = [[2000, 1000], [2000, 2000]];
+  equal(restWall(right, [1, 0], 970, [neighbour], yard, how), 1000, 'the neighbour');
+  equal(restWall(right, [1, 0], -170, [neighbour], yard, how), -200, 'a path away from the neighbour');
+  equal(restWall(right, [1, 0], 431, [neighbour], yard, how), 450, 'the grid');
+  equal(restWall([[500, 2000], [500, 1000]], [-1, 0], 480, [neighbour], yard, how), 500, 'the yard edge');
+  equal(restWall([[0, 0], [700, 700]], [Math.SQRT1_2, -Math.SQRT1_2], 131, [neighbour], yard, how), 150, 'aslant');
 });

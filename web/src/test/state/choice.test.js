@@ -20,3 +20,16 @@ test('a working stays unfolded until it is folded', () => {
   choice.unfold('soil', false);
   equal(choice.isOpen('soil'), false);
 });
+
+test('several beds are in hand together, and none of them alone', () => {
+  const choice = new Choice();
+  choice.takeBed('A');
+  choice.alsoTake('B');
+  equal([choice.bed, choice.beds], [null, ['A', 'B']]);
+  choice.alsoTake('A');
+  equal([choice.bed, choice.beds], ['B', ['B']]);
+  choice.takeBeds(['C', 'C', 'D']);
+  equal(choice.beds, ['C', 'D']);
+  choice.takeBed(null);
+  equal([choice.bed, choice.beds], [null, []]);
+});

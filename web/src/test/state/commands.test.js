@@ -1,4 +1,5 @@
-import { copyBed, mirrorBed, moveBed, nameGarden, nudgeBed, ownBed, placeBed, removeBed, setBed, standBed, turnBed } from '../../main/resources/META-INF/resources/state/commands.js';
+import { copyBed, mirrorBed, moveBed, nameGarden, nudgeBed, ownBed, placeBed, removeBed, setBed, shapeBed, showIn, standBed, turnBed } from '../../main/resources/META-INF/resources/state/commands.js';
+import { placePoint } from '../../main/resources/META-INF/resources/geometry/outline.js';
 import { bedOf, bedsOf } from '../../main/resources/META-INF/resources/state/plan.js';
 import { equal, holds, test } from '../trial.js';
 
@@ -59,4 +60,29 @@ test('a bed of a type becomes its own with the figures it had', () => {
 
 test('a copy follows its type and gets a code of its own', () => {
   equal(copyBed('B', [0, 4000])(plan).beds[2], { type: 'T', at: [0, 4000], id: 'C' });
+});
+
+test('a rectangle with a wall moved stays a rectangle, and what was not moved stays where it lies', () => {
+  for (const placement of [{}, { turn: 90 }, { turn: 180, mirror: true }]) {
+    const plan = { beds: [{ id: 'A', width: 2000, depth: 1000, at: [4000, 3000], ...placement }] };
+    const own = [[-300, 0], [2000, 0], [2000, 1000], [-300, 1000]];
+    const next = shapeBed('A', own)(plan);
+    const before = bedsOf(plan)[0];
+    equal([next.beds[0].width, next.beds[0].depth, next.beds[0].outline], [2300, 1000, undefined]);
+    equal([...bedsOf(next)[0].outline].sort(), [...own.map(corner => placePoint(corner, before.placement))].sort());
+  }
+});
+
+test('an outline of its own takes the place of walls that were walked', () => {
+  const plan = { beds: [{ id: 'A', walls: [2000, 1000, 2000, 1000].map(length => ({ length })), at: [0, 0] }] };
+  const next = shapeBed('A', [[0, 0], [2000, 0], [2000, 1200], [0, 1200]])(plan);
+  equal([next.beds[0].walls, next.beds[0].outline[2]], [undefined, [2000, 1200]]);
+});
+
+test('lengths are shown in feet and inches and back, and nothing else changes', () => {
+  const plan = { name: 'A', beds: [{ id: 'A', width: 2400, depth: 1200 }] };
+  const feet = showIn('imperial')(plan);
+  equal(feet, { ...plan, units: 'imperial' });
+  equal(showIn('metric')(feet), plan);
+  holds(showIn('metric')(plan) === plan, 'another plan');
 });

@@ -65,7 +65,7 @@ class BedsIT {
         Browser browser = page.browser();
         browser.click("[data-key=stand]");
         browser.enter("[data-key=\"stand width\"]", "3000 x 2400");
-        browser.find("[data-key=\"stand shape\"]").sendKeys("L");
+        browser.choose("[data-key=\"stand shape\"]", "L");
         browser.type("[data-key=\"stand part width\"]", "2700");
         browser.type("[data-key=\"stand part depth\"]", "900");
         browser.click("stand-bed button.main");
@@ -87,8 +87,8 @@ class BedsIT {
         page.chooses("A");
         Browser browser = page.browser();
         browser.click("[data-key=build]");
-        browser.find("[data-key=build-base]").sendKeys("open");
-        browser.find("[data-key=build-liner]").sendKeys("none");
+        browser.choose("[data-key=\"build base.kind\"]", "open");
+        browser.choose("[data-key=\"build liner.wanted\"]", "no");
         browser.click("[data-key=\"seen C\"]");
         JsonNode bed = page.stored(id).at("/beds/0");
         assertEquals("open", bed.path("base").asText());
@@ -220,6 +220,51 @@ class BedsIT {
         assertEquals(2400, bed.path("width").asInt());
         page.browser().enter("[data-key=\"bed width\"]", "2000");
         assertEquals("T", page.stored(id).at("/beds/1/type").asText());
+    }
+
+    @Test
+    void bedBecomesATypeThatIsStoodAgainAndChangedOnce(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        page.chooses("A");
+        Browser browser = page.browser();
+        browser.click("[data-key=\"make type\"]");
+        assertEquals("T1", page.stored(id).at("/beds/0/type").asText());
+        PlacesIT.opens(browser, "beds");
+        browser.click("[data-key=\"type T1 stand\"]");
+        assertEquals("T1", page.stored(id).at("/beds/2/type").asText());
+        browser.click("[data-key=build]");
+        browser.enter("[data-key=\"build courses\"]", "4");
+        browser.until("the exception is not shown", "return document.querySelector('[data-key=\"differs C\"]')?.textContent.includes('courses')");
+        browser.click("[data-key=\"type T1 edit\"]");
+        browser.enter("[data-key=\"type T1 depth\"]", "1500");
+        browser.choose("[data-key=\"type T1 lap\"]", "long-wall");
+        JsonNode type = page.stored(id).at("/types/0");
+        assertEquals(List.of("2400", "1500", "3", "long-wall"),
+                List.of(type.path("width").asText(), type.path("depth").asText(), type.path("courses").asText(), type.path("lap").asText()));
+        browser.click("[data-key=\"follow C\"]");
+        assertFalse(page.stored(id).at("/beds/2").has("courses"));
+    }
+
+    @Test
+    void entriesSayWhereTheyComeFromAndGoBack(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "beds");
+        browser.click("[data-key=usual]");
+        browser.enter("[data-key=\"usual fill.freeboard\"]", "80");
+        assertEquals("80", page.stored(id).at("/defaults/fill/freeboard").asText());
+        page.chooses("A");
+        browser.click("[data-key=build]");
+        assertEquals("usual in this garden", browser.text("[data-key=\"build fill.freeboard entry\"] .from"));
+        browser.enter("[data-key=\"build fill.freeboard\"]", "40");
+        browser.enter("[data-key=\"build fill.layers\"]", "70 topsoil, 30 compost");
+        JsonNode fill = page.stored(id).at("/beds/0/fill");
+        assertEquals("40", fill.path("freeboard").asText());
+        assertEquals("soil.compost", fill.at("/layers/1/material").asText());
+        browser.type("[data-key=\"build fill.layers\"]", "70 topsoil");
+        assertTrue(browser.text("[data-key=\"build fill.layers entry\"] .note").startsWith("30 % missing"));
+        browser.click("[data-key=\"build fill.freeboard back\"]");
+        assertFalse(page.stored(id).at("/beds/0/fill").has("freeboard"));
     }
 
     @Test

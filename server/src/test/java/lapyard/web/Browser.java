@@ -3,6 +3,7 @@ package lapyard.web;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -10,9 +11,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
+import org.openqa.selenium.ElementClickInterceptedException;
+import org.openqa.selenium.ElementNotInteractableException;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -26,7 +31,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A headless browser with a folder of its own. */
 final class Browser implements AutoCloseable {
     private static final List<String> BROWSERS = List.of("chromium", "chromium-browser", "google-chrome", "chrome");
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     final ChromeDriver driver;
     final Path downloads;
@@ -105,20 +110,53 @@ final class Browser implements AutoCloseable {
         return driver.findElements(By.cssSelector(selector));
     }
 
+    /** Presses what the selector finds once it stands still; looks for it again where it is drawn anew or covered. */
     void click(String selector) {
-        find(selector).click();
+        onStanding(selector, WebElement::click);
     }
 
     /** Types into a field in place of what stands there, and leaves it with the tab key. */
     void enter(String selector, String text) {
         type(selector, text);
-        find(selector).sendKeys(Keys.TAB);
+        send(selector, Keys.TAB);
     }
 
     void type(String selector, String text) {
-        WebElement field = find(selector);
-        field.clear();
-        field.sendKeys(text);
+        onStanding(selector, field -> {
+            field.clear();
+            field.sendKeys(text);
+        });
+    }
+
+    /** Keys to the element itself, such as a choice's first letters. */
+    void send(String selector, CharSequence... keys) {
+        onStanding(selector, element -> element.sendKeys(keys));
+    }
+
+    /** Chooses from a list by the option's value. */
+    void choose(String selector, String value) {
+        onStanding(selector + " option[value=\"" + value + "\"]", WebElement::click);
+    }
+
+    private void onStanding(String selector, Consumer<WebElement> act) {
+        WebDriverWait wait = waiting("nothing can be done with " + selector);
+        wait.ignoreAll(List.of(StaleElementReferenceException.class, ElementClickInterceptedException.class, ElementNotInteractableException.class));
+        wait.until(page -> {
+            List<WebElement> found = all(selector);
+            if (found.isEmpty() || !standsStill(found.get(0))) return false;
+            act.accept(found.get(0));
+            return true;
+        });
+    }
+
+    /** A press is aimed at a place on the screen: it misses what moves, and what something lies over is brought into the open. */
+    private boolean standsStill(WebElement element) {
+        return Boolean.TRUE.equals(driver.executeAsyncScript("const [at, done] = arguments; const place = () => { const box = at.getBoundingClientRect();"
+                + " return [box.left, box.top, box.width, box.height].join(); };"
+                + " const { left, top, width, height } = at.getBoundingClientRect();"
+                + " const seen = document.elementFromPoint(left + width / 2, top + height / 2);"
+                + " if (width && !(seen && (at.contains(seen) || seen.contains(at)))) at.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });"
+                + " const before = place(); requestAnimationFrame(() => requestAnimationFrame(() => done(at.isConnected && place() === before)));", element));
     }
 
     void keys(CharSequence... keys) {
@@ -169,6 +207,13 @@ final class Browser implements AutoCloseable {
     void prefers(String feature, String value) {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia", Map.of("features", List.of(Map.of("name", feature, "value", value))));
+    }
+
+    /** What a page has kept in the browser, such as which places lie open. */
+    void forget(URI page) {
+        driver.executeCdpCommand(
+                "Storage.clearDataForOrigin",
+                Map.of("origin", page.getScheme() + "://" + page.getAuthority(), "storageTypes", "local_storage"));
     }
 
     /** What the browser complained of since the last time: refused requests, refused styles, errors. */

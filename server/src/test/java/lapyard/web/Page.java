@@ -20,6 +20,7 @@ record Page(RunningServer server, Browser browser) {
     /** Stores a garden and opens the page on it. */
     String open(String document) throws IOException, InterruptedException {
         String id = server.stored(document);
+        browser.forget(server.address);
         browser.size(1440, 900, false);
         browser.complaints();
         show(id);
@@ -46,7 +47,8 @@ record Page(RunningServer server, Browser browser) {
     }
 
     void chooses(String bed) {
-        browser.js("document.querySelector('lap-yard [data-bed=\"' + arguments[0] + '\"]').focus()", bed);
+        browser.until("there is no bed " + bed, "const bed = document.querySelector('lap-yard [data-bed=\"' + arguments[0] + '\"]'); bed?.focus();"
+                + " return Boolean(bed) && document.activeElement === bed", bed);
         browser.keys(Keys.ENTER);
         browser.until("bed " + bed + " is not chosen", "return document.querySelector('lap-yard .bed.chosen')?.dataset.bed === arguments[0]"
                 + " && !document.querySelector('bed-card').hidden", bed);

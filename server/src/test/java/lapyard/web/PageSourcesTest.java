@@ -84,7 +84,7 @@ class PageSourcesTest {
         Pattern definition = Pattern.compile("customElements\\.define\\('([^']+)'");
         List<String> wrong = new ArrayList<>();
         for (String module : PageSources.below(PageSources.PAGE, ".js")) {
-            Matcher found = definition.matcher(PageSources.text(PageSources.PAGE.resolve(module)));
+            Matcher found = definition.matcher(code(PageSources.PAGE.resolve(module)));
             int count = 0;
             while (found.find()) {
                 count++;

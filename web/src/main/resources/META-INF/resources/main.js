@@ -1,17 +1,22 @@
 import { api } from './api.js';
 import { Garden } from './state/garden.js';
-import { h } from './elements/make.js';
+import { OpenPlaces } from './state/open-places.js';
+import { custom, h } from './elements/make.js';
+import { allPlaces } from './elements/places.js';
+import './elements/each-place.js';
 import './elements/bed-card.js';
+import './elements/beds-card.js';
 import './elements/clash-ask.js';
+import './elements/draw-bar.js';
 import './elements/garden-title.js';
 import './elements/house-sill.js';
 import './elements/key-list.js';
 import './elements/lap-courses.js';
-import './elements/lap-rack.js';
-import './elements/lap-slip.js';
-import './elements/lap-snags.js';
+import './elements/lap-gaps.js';
+import './elements/lap-side.js';
 import './elements/lap-weekends.js';
 import './elements/lap-yard.js';
+import './elements/place-row.js';
 import './elements/red-thread.js';
 import './elements/stand-bed.js';
 
@@ -28,6 +33,8 @@ const NEWS_EVERY = 12000;
 
 /** Lines that stay to be heard. */
 const MOST_HEARD = 6;
+
+const places = new OpenPlaces(allPlaces(), localStorage);
 
 let garden = null;
 
@@ -46,6 +53,7 @@ async function open(id) {
     garden = next;
     history.replaceState(null, '', `#${encodeURIComponent(first)}`);
     lay(gardens);
+    requestAnimationFrame(() => performance.mark('lapyard ready'));
     garden.begin();
   } catch (problem) {
     if (garden) say(`That garden does not open: ${problem.message}`);
@@ -75,18 +83,22 @@ function askToken() {
 }
 
 function lay(gardens) {
-  const make = (tag, props = {}) => Object.assign(document.createElement(tag), { garden, ...props });
+  const make = (tag, props = {}) => custom(tag, { garden, ...props });
   const keys = document.createElement('key-list');
   const yard = make('lap-yard');
   const hand = h('div.hand');
   const card = make('bed-card');
-  hand.append(card);
+  hand.append(card, make('beds-card', { yard }));
+  const side = name => make('lap-side', { side: name, places, yard });
   page.replaceChildren(
     yard,
-    h('div.lee', {}, make('garden-title', { gardens }), make('lap-snags'), hand, make('lap-rack')),
-    make('lap-slip'),
-    h('div.sill', {}, make('house-sill', { yard, keys }), make('lap-weekends')),
+    h('div.lee', {}, make('garden-title', { gardens }), hand, side('lee')),
+    h('div.strip', {}, side('strip')),
+    h('div.shelf', {}, side('foot')),
+    h('div.sill', {}, make('place-row', { places }), h('div.to-hand', {}, make('house-sill', { yard, keys }), make('lap-weekends'))),
     make('lap-courses', { yard }),
+    make('lap-gaps', { yard }),
+    make('draw-bar', { yard }),
     make('red-thread', { yard }),
     make('clash-ask'),
     keys);
@@ -106,7 +118,7 @@ function laid() {
 
 function standBed(hand, yard) {
   hand.querySelector('stand-bed')?.remove();
-  const form = Object.assign(document.createElement('stand-bed'), { garden });
+  const form = custom('stand-bed', { garden });
   form.addEventListener('stood', event => {
     yard.render();
     yard.focusBed(event.detail);
@@ -136,6 +148,17 @@ function say(text) {
   while (heard.children.length > MOST_HEARD) heard.firstChild.remove();
 }
 
+/** The focus goes to a place once it is drawn; a narrow screen moves there. */
+function openPlace(key) {
+  places.open(key);
+  requestAnimationFrame(() => requestAnimationFrame(() => {
+    const frame = page.querySelector(`[data-place="${CSS.escape(key)}"]`);
+    frame?.focus({ preventScroll: true });
+    frame?.scrollIntoView({ block: 'start' });
+  }));
+}
+
+page.addEventListener('open-place', event => openPlace(event.detail));
 page.addEventListener('say', event => say(event.detail));
 page.addEventListener('open-garden', event => open(event.detail));
 page.addEventListener('start-garden', event => start(event.detail));

@@ -1,53 +1,37 @@
 import { shown } from '../geometry/length.js';
 import { wallLetter } from '../geometry/outline.js';
 import { isRightAngled, stretched, wallLengths } from '../geometry/shapes.js';
-import { choicesOf, chosenValue, turnedOver } from '../state/build.js';
+import { turnedOver } from '../state/build.js';
 import { setBed } from '../state/commands.js';
 import { stretchCheck } from '../state/checks.js';
 import { unitsOf } from '../state/plan.js';
+import { typeOf } from '../state/types.js';
+import { buildFields } from './build-fields.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
 
-/** bed-build: how the chosen bed is built: base, liner, finish, which walls are seen, and the lengths of its walls. */
+/** bed-build: how the chosen bed is built: timber, lap, base, liner, fill, finish, which walls are seen, and their lengths. */
 export class BedBuild extends GardenElement {
-  #open = false;
-  #built = null;
-  #walls = [];
-
   attached() {
     this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.render();
   }
 
   render() {
-    const { bed } = this.garden;
+    const { bed, plan } = this.garden;
     if (!bed) return;
-    const build = JSON.stringify([bed.id, bed.whole.base, bed.whole.liner, bed.whole.finish, bed.whole.seen, bed.own.length, Boolean(bed.size)]);
-    if (this.#built !== build) this.#build(bed);
-    this.#built = build;
-    const lengths = wallLengths(bed.own);
-    this.#walls.forEach((field, side) => field.show(lengths[side]));
-  }
-
-  #build(bed) {
-    this.#walls = bed.size || bed.type || !isRightAngled(bed.own) ? [] : bed.own.map((_, side) => this.#wall(bed, side));
-    const details = h('details', { open: this.#open, ontoggle: event => { this.#open = event.target.open; } },
+    const own = plan.beds.find(one => String(one.id) === bed.id);
+    const walls = bed.size || bed.type || !isRightAngled(bed.own) ? [] : wallLengths(bed.own);
+    this.rebuild(h('details', {},
       h('summary', { 'data-key': 'build' }, 'How it is built'),
-      h('div.fields', {}, choicesOf(bed.whole).map(choice => this.#choice(bed, choice))),
+      h('div.fields', {}, buildFields({
+        plan, key: 'build', without: bed.type ? [] : ['courses'], layers: { own, type: typeOf(plan, bed.type) ?? undefined, garden: plan.defaults },
+        set: fields => this.garden.plans.run(setBed(bed.id, fields)),
+      })),
       this.#seen(bed),
-      this.#walls.length ? h('h3', {}, 'Walls') : null,
-      this.#walls.length ? h('p.hint', {}, 'A wall that is made longer takes what lies beyond its end with it.') : null,
-      this.#walls.length ? h('div.fields', {}, this.#walls) : null);
-    this.rebuild(details);
-  }
-
-  #choice(bed, { key, label, choices, now, usual }) {
-    const id = `build-${key}`;
-    const select = h('select', { id, 'data-key': id, onchange: event => {
-      const raw = this.garden.plan.beds.find(one => String(one.id) === bed.id);
-      this.garden.plans.run(setBed(bed.id, { [key]: chosenValue(raw, key, event.target.value) }));
-    } }, choices.map(([value, text]) => h('option', { value, selected: value === now }, value === usual ? `${text} (usual)` : text)));
-    return h('div.field', {}, h('label', { for: id }, label), select);
+      walls.length ? h('h3', {}, 'Walls') : null,
+      walls.length ? h('p.hint', {}, 'A wall that is made longer takes what lies beyond its end with it.') : null,
+      walls.length ? h('div.fields', {}, walls.map((mm, side) => this.#wall(side, mm))) : null));
   }
 
   #seen(bed) {
@@ -56,19 +40,22 @@ export class BedBuild extends GardenElement {
     return h('fieldset', {}, h('legend', {}, 'Walls that are seen'),
       walls.map(wall => h('label.wall', {},
         h('input', { type: 'checkbox', checked: seen.includes(wall), 'data-key': `seen ${wall}`,
-          onchange: () => this.garden.plans.run(setBed(bed.id, { seen: turnedOver(walls, bed.whole.seen, wall) })) }),
+          onchange: () => this.garden.plans.run(setBed(bed.id, { seen: turnedOver(walls, this.garden.bed.whole.seen, wall) })) }),
         wall)));
   }
 
-  #wall(bed, side) {
-    const field = lengthField({ label: `Wall ${wallLetter(side)}`, units: unitsOf(this.garden.plan), key: `wall ${wallLetter(side)}`,
-      check: mm => (this.garden.bed ? stretchCheck(this.garden.bed, side, mm) : null) });
-    field.addEventListener('length', ({ detail }) => {
-      const { bed: now } = this.garden;
-      this.garden.plans.run(setBed(now.id, { outline: stretched(now.own, side, detail.mm), walls: undefined }));
-      this.say(`Wall ${wallLetter(side)} is ${shown(detail.mm, unitsOf(this.garden.plan))} long.`);
+  #wall(side, mm) {
+    const wall = `Wall ${wallLetter(side)}`;
+    const units = unitsOf(this.garden.plan);
+    return lengthField({
+      label: wall, units, mm: Math.round(mm * 10) / 10, key: `wall ${wallLetter(side)}`,
+      check: wanted => (this.garden.bed ? stretchCheck(this.garden.bed, side, wanted) : null),
+      onlength: ({ detail }) => {
+        const { bed } = this.garden;
+        this.garden.plans.run(setBed(bed.id, { outline: stretched(bed.own, side, detail.mm), walls: undefined }));
+        this.say(`${wall} is ${shown(detail.mm, units)} long.`);
+      },
     });
-    return field;
   }
 }
 

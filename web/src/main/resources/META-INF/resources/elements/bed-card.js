@@ -4,15 +4,20 @@ import { shown } from '../geometry/length.js';
 import { nameCheck, placeCheck, readCourses, readTurn, readWeekend, sideCheck } from '../state/checks.js';
 import { copyBed, lastBed, mirrorBed, moveBed, ownBed, placeBed, removeBed, setBed, turnBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
+import { exceptionsOf, followType, makeType } from '../state/types.js';
 import { labelOf } from '../state/working.js';
 import './bed-build.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
+import { patch } from './patch.js';
 import { shownNumber } from './shown-number.js';
 
 /** Room kept to the neighbours when a copy finds its own place, millimetres. */
 const CLEAR = 600;
+
+/** Quantities that say how the ground lies under a bed, and how its bottom course is fitted to it. */
+const LEVELS = /^(level|scribe)\./;
 
 const ENDS = { start: 'at its start', end: 'at its end', both: 'at both ends', none: 'at no end' };
 
@@ -36,7 +41,7 @@ export class BedCard extends GardenElement {
       this.replaceChildren();
       return;
     }
-    const build = `${bed.id}|${bed.type}|${Boolean(bed.size)}|${bed.section.id}`;
+    const build = `${bed.id}|${bed.type}|${Boolean(bed.size)}|${bed.section.id}|${unitsOf(this.garden.plan)}`;
     if (this.#built !== build) this.#build(bed);
     this.#built = build;
     this.#show(bed);
@@ -76,7 +81,7 @@ export class BedCard extends GardenElement {
     this.replaceChildren(
       h('header', {}, this.#head, h('button.quiet', { type: 'button', 'data-key': 'let go', onclick: () => this.garden.choice.takeBed(null) }, 'Let go')),
       this.#kind,
-      h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.weekend, f.x, f.y, f.turn, this.#lap(bed)),
+      h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.weekend, f.x, f.y, f.turn),
       h('div.verbs', {},
         this.#verb('Turn 90°', 'turn 90', () => this.turn()),
         this.#verb('Mirror', 'bed mirror', () => this.mirror()),
@@ -86,18 +91,9 @@ export class BedCard extends GardenElement {
       this.#takes);
   }
 
-  #head; #kind; #takes; #lapSelect;
+  #head; #kind; #takes;
 
   #verb(text, key, act) { return h('button', { type: 'button', 'data-key': key, onclick: act }, text); }
-
-  #lap(bed) {
-    if (bed.type) return null;
-    this.#lapSelect = h('select', { id: 'bed-lap', 'data-key': 'bed lap', onchange: event => {
-      const lap = event.target.value;
-      this.#run(setBed(bed.id, { lap: lap === 'turning' ? undefined : lap }));
-    } }, h('option', { value: 'turning' }, 'turning'), h('option', { value: 'long-wall' }, 'long-wall'));
-    return h('div.field', {}, h('label', { for: 'bed-lap' }, 'Lap'), this.#lapSelect);
-  }
 
   /** The typed place is that of the box's front left corner, whatever the turn. */
   #moved(id, axis, mm) {
@@ -123,8 +119,7 @@ export class BedCard extends GardenElement {
     f.x.show(Math.round(box.left * 10) / 10);
     f.y.show(Math.round(box.front * 10) / 10);
     f.turn.show(bed.placement.turn);
-    if (this.#lapSelect) this.#lapSelect.value = bed.lap;
-    this.#kind.replaceChildren(...this.#kindOf(bed));
+    patch(this.#kind, this.#kindOf(bed));
     this.#showTakes(bed);
   }
 
@@ -133,25 +128,36 @@ export class BedCard extends GardenElement {
     const box = bounds(bed.own);
     const size = `${shown(box.right - box.left, units)} by ${shown(box.back - box.front, units)}, ${bed.own.length} walls, `
       + `timber ${bed.section.id}${bed.placement.mirror ? ', mirrored' : ''}`;
-    if (!bed.type) return [size];
+    if (!bed.type) {
+      return [`${size}. `, h('button.quiet', { type: 'button', 'data-key': 'make type', onclick: () => {
+        this.#run(makeType(bed.id));
+        this.say(`${calledOf(bed)} is the first of type ${this.garden.bed.type}. The place Beds stands more of them.`);
+      } }, 'Make a type of it')];
+    }
+    const differs = exceptionsOf(this.garden.plan, bed.id);
     const others = bedsOf(this.garden.plan).filter(one => one.type === bed.type).length;
     return [`Type ${bed.type}, ${others} of them: ${size}, ${bed.courses} courses. `,
+      differs.length ? `Differs in ${differs.join(', ')}. ` : null,
+      differs.length ? h('button.quiet', { type: 'button', 'data-key': 'follow', onclick: () => this.#run(followType(bed.id)) }, 'Let it follow') : null,
       h('button.quiet', { type: 'button', 'data-key': 'own', onclick: () => this.#run(ownBed(bed.id)) }, 'Make it a bed of its own')];
   }
 
   #showTakes(bed) {
     const part = this.garden.reckoning.bed(bed.id);
-    const key = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
     const { course } = this.garden.choice;
-    this.#takes.replaceChildren(...(part ? course ? this.#courseCard(part, course) : this.#quantities(part) : []));
-    if (key?.startsWith('number ')) this.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus();
+    patch(this.#takes, part ? course ? this.#courseCard(part, course) : this.#quantities(part) : []);
   }
 
   #quantities(part) {
-    const rows = (part.quantities ?? []).map((quantity, i) => h('div', {},
+    const row = quantity => h('div', {},
       h('dt', {}, labelOf(quantity.key)),
-      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${quantity.key} ${i}`, { ...quantity, name: labelOf(quantity.key) }))));
-    return rows.length ? [h('h3', {}, 'What it takes'), h('p.hint', {}, 'Press a number for its working.'), h('dl', {}, rows)] : [];
+      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${quantity.key} ${quantity.i}`, { ...quantity, name: labelOf(quantity.key) })));
+    const all = (part.quantities ?? []).map((quantity, i) => ({ ...quantity, i }));
+    const levels = all.filter(({ key }) => LEVELS.test(key));
+    const takes = all.filter(({ key }) => !LEVELS.test(key));
+    return [
+      takes.length ? [h('h3', {}, 'What it takes'), h('p.hint', {}, 'Press a number for its working.'), h('dl', {}, takes.map(row))] : [],
+      levels.length ? h('details', {}, h('summary', { 'data-key': 'levels' }, 'Levels and scribe'), h('dl', {}, levels.map(row))) : null];
   }
 
   #courseCard(part, course) {

@@ -1,4 +1,4 @@
-import { h } from './make.js';
+import { custom, h } from './make.js';
 
 let count = 0;
 
@@ -8,6 +8,7 @@ let count = 0;
  */
 export class CountField extends HTMLElement {
   #input;
+  #label;
   #note;
   #written = null;
 
@@ -19,7 +20,8 @@ export class CountField extends HTMLElement {
       'data-key': this.key ?? id, oninput: () => this.confirm(), onchange: () => this.#commit(),
     });
     this.#note = h('output.note', { id: `${id}-note`, for: id });
-    this.replaceChildren(h('label', { for: id }, this.label), this.#input, this.#note);
+    this.#label = h('label', { for: id }, this.label);
+    this.replaceChildren(this.#label, this.#input, this.#note);
     if (this.value !== undefined) this.show(this.value);
     else this.#note.textContent = this.hint ?? '';
   }
@@ -29,6 +31,16 @@ export class CountField extends HTMLElement {
   get entry() {
     const read = this.read(this.#input.value);
     return read.error ? null : read.value;
+  }
+
+  /** Becomes what another field was made to be; what is being typed stays. */
+  takeOver(fresh) {
+    const { value, ...parts } = fresh;
+    Object.assign(this, parts);
+    if (!this.#input) return;
+    this.#label.textContent = this.label;
+    this.#input.dataset.key = this.key;
+    if (value !== undefined) this.show(value);
   }
 
   show(value) {
@@ -63,6 +75,7 @@ export class CountField extends HTMLElement {
 
 customElements.define('count-field', CountField);
 
+/** @param {object} parts see CountField; `oncount` listens */
 export function countField(parts) {
-  return Object.assign(document.createElement('count-field'), parts);
+  return custom('count-field', parts);
 }

@@ -28,27 +28,23 @@ export class GardenTitle extends GardenElement {
 
   render() {
     const name = this.garden.plan.name || 'A garden without a name';
-    const key = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
-    if (this.#asking && key?.startsWith('ask')) return this.#showStanding();
+    const { keeper } = this.garden;
+    const { text, acts } = standingOf(keeper);
     this.rebuild(
       h('h1', {}, name),
-      h('p.standing', { 'data-standing': '' }),
+      h('p', { class: `standing ${keeper.standing}` }, text, acts.map(([label, act]) => h('button.quiet', { type: 'button', 'data-key': label, onclick: act }, label))),
       h('div.verbs', {},
         h('button', { type: 'button', 'data-key': 'gardens', 'aria-expanded': String(!this.#folded), onclick: () => this.#fold(!this.#folded) }, 'Gardens'),
         h('button', { type: 'button', 'data-key': 'start', 'aria-expanded': String(this.#asking === 'start'), onclick: () => this.#ask('start') }, 'New'),
         h('button', { type: 'button', 'data-key': 'copy', onclick: () => this.#copy() }, 'Copy'),
         h('button', { type: 'button', 'data-key': 'rename', 'aria-expanded': String(this.#asking === 'rename'), onclick: () => this.#ask('rename') }, 'Rename')),
-      this.#asking ? this.#form() : null,
+      this.#form,
       this.#folded ? null : this.#list());
-    return this.#showStanding();
+    this.#sayStanding(text);
   }
 
-  #showStanding() {
+  #sayStanding(text) {
     const { keeper } = this.garden;
-    const { text, acts } = standingOf(keeper);
-    const line = this.querySelector('[data-standing]');
-    line.className = `standing ${keeper.standing}`;
-    line.replaceChildren(text, ...acts.map(([label, act]) => h('button.quiet', { type: 'button', 'data-key': label, onclick: act }, label)));
     if (keeper.standing !== this.#told && ['away', 'refused', 'clash'].includes(keeper.standing)) this.say(text);
     if (keeper.standing === 'kept' && ['away', 'refused', 'clash'].includes(this.#told)) this.say('Saved.');
     if (keeper.standing !== 'saving') this.#told = keeper.standing;
@@ -58,8 +54,7 @@ export class GardenTitle extends GardenElement {
 
   #fold(folded) {
     this.#folded = folded;
-    this.#asking = null;
-    this.render();
+    this.#ask(null);
   }
 
   #list() {
@@ -71,13 +66,18 @@ export class GardenTitle extends GardenElement {
   }
 
   #ask(what) {
+    const within = this.#form?.contains(document.activeElement) ? this.#asking : null;
     this.#asking = this.#asking === what ? null : what;
-    this.#folded = true;
+    if (this.#asking) this.#folded = true;
+    this.#form = this.#asking ? this.#made() : null;
     this.render();
-    this.querySelector('form input')?.focus();
+    this.querySelector(this.#asking ? 'form input' : `[data-key="${within}"]`)?.focus();
   }
 
-  #form() {
+  /** Made once for what is asked, so that what is typed stays. */
+  #form = null;
+
+  #made() {
     const starting = this.#asking === 'start';
     const units = unitsOf(this.garden.plan);
     const positive = mm => (mm > 0 ? null : `${mm} is no yard. Write what the tape says.`);
@@ -90,10 +90,10 @@ export class GardenTitle extends GardenElement {
       event.preventDefault();
       const wrong = fields.find(field => !field.confirm());
       if (wrong) return wrong.input.focus();
-      this.#asking = null;
-      if (starting) return this.#start(name.entry, width.length, depth.length);
-      this.garden.plans.run(nameGarden(name.entry));
-      return this.render();
+      this.#ask(null);
+      if (starting) this.#start(name.entry, width.length, depth.length);
+      else this.garden.plans.run(nameGarden(name.entry));
+      return undefined;
     };
     return h('form', { novalidate: true, 'aria-label': starting ? 'Start a garden' : 'Rename the garden', onsubmit: submit },
       ...fields,

@@ -1,4 +1,9 @@
+import { showIn } from '../state/commands.js';
+import { unitsOf } from '../state/plan.js';
 import { GardenElement, h } from './make.js';
+
+/** What beds rest on where no face is near, millimetres. */
+const GRIDS = [1, 10, 50, 100, 250, 500];
 
 /**
  * house-sill: what lies to hand at the house wall: standing a bed, the steps back and forth, looking nearer.
@@ -11,9 +16,16 @@ export class HouseSill extends GardenElement {
     const button = (text, key, onclick, name) => h('button', { type: 'button', 'data-key': key, onclick, 'aria-label': name ?? null, title: name ?? null }, text);
     this.undo = button('Undo', 'undo', () => this.step('undo'));
     this.redo = button('Redo', 'redo', () => this.step('redo'));
+    this.units = h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.garden.plans.run(showIn(event.target.value)) },
+      h('option', { value: 'metric' }, 'mm'), h('option', { value: 'imperial' }, 'ft, in'));
+    this.several = button('Take several', 'several', () => this.#takeSeveral());
+    this.several.setAttribute('aria-pressed', 'false');
     this.replaceChildren(
       h('button.main', { type: 'button', 'data-key': 'stand', onclick: () => this.dispatchEvent(new CustomEvent('stand', { bubbles: true })) }, 'Stand a bed'),
       this.undo, this.redo,
+      this.several,
+      this.#grid(),
+      this.units,
       h('span.look', {},
         button('+', 'nearer', () => this.yard.zoom(1.25), 'Nearer'),
         button('−', 'further', () => this.yard.zoom(0.8), 'Further'),
@@ -25,9 +37,22 @@ export class HouseSill extends GardenElement {
   }
 
   render() {
-    const { past, future } = this.garden.plans;
+    const { past, future, plan } = this.garden.plans;
+    this.units.value = unitsOf(plan);
     this.undo.setAttribute('aria-disabled', String(!past.length));
     this.redo.setAttribute('aria-disabled', String(!future.length));
+  }
+
+  /** For fingers, which have no Shift key: each press takes one more bed, a drag on the ground takes all in a frame. */
+  #takeSeveral() {
+    this.yard.several = !this.yard.several;
+    this.several.setAttribute('aria-pressed', String(this.yard.several));
+    this.say(this.yard.several ? 'Each press takes one more bed.' : 'A press takes one bed.');
+  }
+
+  #grid() {
+    return h('select', { 'data-key': 'grid', 'aria-label': 'Beds rest on every', title: 'What beds rest on where no face is near', onchange: event => { this.yard.grid = Number(event.target.value); } },
+      GRIDS.map(grid => h('option', { value: grid, selected: grid === this.yard.grid }, `on ${grid}s`)));
   }
 
   step(way) {

@@ -42,7 +42,7 @@ export class LapCourses extends GardenElement {
 
   #place() {
     const { bed } = this.garden;
-    if (!bed || this.hidden) return;
+    if (!bed || this.hidden || this.yard.carried) return;
     const { view, frame } = this.yard;
     const box = bounds(bed.outline);
     const [left, back] = toScreen(view, [box.left, box.back]);

@@ -1,51 +1,131 @@
-import { shown } from '../geometry/length.js';
+import { millimetres, shown } from '../geometry/length.js';
+import { readNumber } from '../state/checks.js';
+import { badText, chalked, goodRuns, rackBoard, readBad, readRack, setBoard, takeOffRack } from '../state/rack.js';
+import { sectionsOf } from '../state/build.js';
 import { USUAL, unitsOf } from '../state/plan.js';
+import { countField } from './count-field.js';
+import { lengthField } from './length-field.js';
 import { GardenElement, h, s } from './make.js';
+import { place } from './places.js';
 
-/** Pixels between boards of the stack, as stickers keep them apart. */
-const STICKER = 3;
+/** Pixels of the drawing between boards of the stack, as stickers keep them apart, and its whole width. */
+const STICKER = 12;
+const WIDE = 1000;
 
-/** lap-rack: the boards on hand as a stack, lengths and heights to one scale, bad spans hatched. Only where there are any. */
+/** So many boards of one kind are drawn; the words count them all. */
+const MOST_DRAWN = 12;
+
+/** Shortest and longest board that can be racked, millimetres. */
+const LEAST = 100;
+const MOST = 30000;
+
+const lengthCheck = mm => (mm < LEAST ? `${millimetres(LEAST - mm)} too short. Write ${LEAST} or more.`
+  : mm > MOST ? `${millimetres(mm - MOST)} too long. Write ${MOST} or less.` : null);
+
+/**
+ * lap-rack: the boards on hand as a stack, lengths and heights to one scale, bad spans hatched, with the pieces that the
+ * saw is to take out of them; each can be changed, and more racked.
+ */
 export class LapRack extends GardenElement {
+  #next = { length: 2400, count: 1, section: null };
+
   attached() {
-    this.setAttribute('role', 'region');
-    this.setAttribute('aria-labelledby', 'rack-title');
-    this.follow([this.garden.plans], () => this.render());
+    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
     this.render();
   }
 
+  #run(command) { this.garden.plans.run(command); }
+
   render() {
-    const rack = this.garden.plan.rack ?? [];
-    this.hidden = !rack.length;
-    if (this.hidden) return this.replaceChildren();
-    const usual = this.garden.plan.defaults?.section ?? USUAL.section;
-    const boards = rack.map(board => ({ section: usual, ...board })).sort((a, b) => b.length - a.length);
-    return this.rebuild(h('h2', { id: 'rack-title' }, 'Rack'), this.#stack(boards), this.#list(boards));
+    const boards = readRack(this.garden.plan);
+    this.rebuild(
+      boards.length ? this.#stack([...boards].sort((a, b) => a.length - b.length)) : h('p.hint', {}, 'No boards on hand: all timber is bought. Rack what you have, it is used first.'),
+      h('ul.boards', {}, boards.map(board => this.#board(board))),
+      this.#new());
   }
 
   /** Longest at the bottom, as a stack is built. */
   #stack(boards) {
-    const longest = boards[0].length;
-    const width = 1000;
-    const k = width / longest;
-    const rows = [...boards].reverse().flatMap(board => Array.from({ length: Math.min(board.count ?? 1, 20) }, () => board));
+    const k = WIDE / Math.max(...boards.map(board => board.length));
+    const pieces = chalked(this.garden.reckoning.sheet);
     let y = 0;
-    const drawn = rows.map(board => {
-      const high = Math.max(heightOf(board) * k, 14);
-      const row = s('g', {},
-        s('rect.board', { x: 0, y, width: board.length * k, height: high }),
-        ...(board.bad ?? []).map(([from, to]) => s('rect.bad', { x: from * k, y, width: (to - from) * k, height: high })));
-      y += high + STICKER * width / 260;
+    const rows = boards.flatMap(board => Array.from({ length: Math.min(board.count, MOST_DRAWN) }, (_, i) => {
+      const high = Math.max(heightOf(board) * k, 34);
+      const row = this.#drawn(board, k, y, high, pieces.get(board.id)?.[i] ?? []);
+      y += high + STICKER;
       return row;
-    });
-    return s('svg.stack', { viewBox: `0 0 ${width} ${y}`, 'aria-hidden': 'true', focusable: 'false' }, ...drawn);
+    }));
+    return s('svg.stack', { viewBox: `0 0 ${WIDE} ${y}`, 'aria-hidden': 'true', focusable: 'false' }, ...rows);
   }
 
-  #list(boards) {
-    const units = unitsOf(this.garden.plan);
-    return h('ul', {}, boards.map(board => h('li', {},
-      h('span.code', {}, board.id), ` ${board.count > 1 ? `${board.count} × ` : ''}${shown(board.length, units)} of ${board.section}`,
-      ...(board.bad ?? []).map(([from, to]) => h('span.badspan', {}, `, bad ${shown(from, units)} to ${shown(to, units)}`)))));
+  #drawn(board, k, y, high, cuts) {
+    return s('g', {},
+      s('rect.board', { x: 0, y, width: board.length * k, height: high }),
+      ...cuts.map(({ mark, from, to }) => s('g', {},
+        s('rect.chalked', { x: from * k, y, width: (to - from) * k, height: high }),
+        s('text.chalk', { x: (from + to) * k / 2, y: y + high / 2 + 10, text: (to - from) * k > mark.length * 17 ? mark : '' }))),
+      ...board.bad.flatMap(([from, to]) => [
+        s('rect.bad', { x: from * k, y, width: (to - from) * k, height: high }),
+        s('path.bad-cross', { d: `M${from * k} ${y}L${to * k} ${y + high}M${to * k} ${y}L${from * k} ${y + high}` })]),
+      cuts.length ? null : s('text.chalk', { x: 14, y: y + high / 2 + 10, text: board.bad.some(([from]) => from * k < 90) ? '' : board.id }));
+  }
+
+  #board(board) {
+    const { plan } = this.garden;
+    const units = unitsOf(plan);
+    const { index } = board;
+    const key = `board ${index}`;
+    const set = fields => this.#run(setBoard(index, fields));
+    const least = plan.saw?.leastPiece ?? 300;
+    const runs = goodRuns(board.length, board.bad, least).map(([from, to]) => shown(to - from, units));
+    return h('li', { 'data-key': key }, h('details', {},
+      h('summary', { 'data-key': `${key} open` }, h('strong', {}, board.id || `Board ${index + 1}`), ` ${board.count > 1 ? `${board.count} × ` : ''}${shown(board.length, units)} of ${board.section}`,
+        board.bad.length ? h('span.badspan', {}, runs.length ? `, sound ${runs.join(' and ')}` : ', nothing sound') : null,
+        board.coated ? ', coated' : null),
+      h('div.fields', {},
+        lengthField({ label: 'Length', units, mm: board.length, key: `${key} length`, onlength: ({ detail }) => set({ length: detail.mm }),
+          check: mm => lengthCheck(mm) ?? (board.bad.some(([, to]) => to > mm) ? `A bad span reaches ${millimetres(Math.max(...board.bad.map(([, to]) => to)) - mm)} beyond that. Write it shorter first.` : null) }),
+        countField({ label: 'How many', value: board.count, key: `${key} count`, read: readNumber(1, 10000), oncount: ({ detail }) => set({ count: detail > 1 ? detail : undefined }) }),
+        this.#choice('Timber', `${key} section`, board.section, [...new Set([...sectionsOf(plan), board.section])].map(id => [id, id]), value => set({ section: value })),
+        this.#choice('Good faces', `${key} faces`, String(board.goodFaces), [['2', 'both'], ['1', 'one'], ['0', 'none: hidden walls only']], value => set({ goodFaces: Number(value) })),
+        h('div.wide', {}, countField({ label: 'Bad from the marked end', mode: 'text', key: `${key} bad`, value: badText(board.bad), hint: 'such as 0-150, 1180-1260',
+          read: text => {
+            const read = readBad(text, board.length);
+            return read.error ? read : { value: badText(read.value) };
+          }, oncount: ({ detail }) => set({ bad: detail ? readBad(detail, board.length).value : undefined }) })),
+        h('div.wide', {}, countField({ label: 'Where it comes from', mode: 'text', key: `${key} origin`, value: board.origin, hint: board.origin ? '' : 'unknown: not for beds of food',
+          read: text => (text.trim().length > 200 ? { error: `${text.trim().length - 200} letters too many: 200 at most.` } : { value: text.trim() }), oncount: ({ detail }) => set({ origin: detail || undefined }) }))),
+      h('label.wall', {}, h('input', { type: 'checkbox', checked: board.coated, 'data-key': `${key} coated`, onchange: event => set({ coated: event.target.checked || undefined }) }), 'painted or coated'),
+      h('div.verbs', {}, h('button', { type: 'button', 'data-key': `${key} off`, onclick: () => {
+        this.#run(takeOffRack(index));
+        this.say(`${board.id || 'The board'} is off the rack. Undo brings it back.`);
+      } }, 'Off the rack'))));
+  }
+
+  #choice(label, key, now, choices, change) {
+    const id = key.replaceAll(' ', '-');
+    return h('div.field', {}, h('label', { for: id }, label),
+      h('select', { id, 'data-key': key, onchange: event => change(event.target.value) }, choices.map(([value, text]) => h('option', { value, selected: value === now }, text))));
+  }
+
+  #new() {
+    const { plan } = this.garden;
+    const section = this.#next.section ?? plan.defaults?.section ?? USUAL.section;
+    return h('form', { novalidate: true, 'aria-label': 'Rack more boards', onsubmit: event => {
+      event.preventDefault();
+      const wrong = [...event.target.querySelectorAll('length-field, count-field')].find(field => !field.confirm());
+      if (wrong) return wrong.input.focus();
+      const { length, count } = this.#next;
+      this.#run(rackBoard({ length, section, count }));
+      this.say(`${count} ${count === 1 ? 'board' : 'boards'} racked.`);
+      return undefined;
+    } },
+    h('h3', {}, 'Rack more'),
+    h('div.fields', {},
+      lengthField({ label: 'Length', units: unitsOf(plan), mm: this.#next.length, check: lengthCheck, key: 'rack length', onlength: ({ detail }) => { this.#next.length = detail.mm; } }),
+      countField({ label: 'How many', value: this.#next.count, read: readNumber(1, 10000), key: 'rack count', oncount: ({ detail }) => { this.#next.count = detail; } }),
+      this.#choice('Timber', 'rack section', section, sectionsOf(plan).map(id => [id, id]), value => { this.#next.section = value; }),
+      h('button.main', { type: 'submit', 'data-key': 'rack it' }, 'Rack it')));
   }
 }
 
@@ -55,3 +135,4 @@ function heightOf(board) {
 }
 
 customElements.define('lap-rack', LapRack);
+place({ key: 'rack', title: 'Rack', tag: 'lap-rack', side: 'lee', order: 40 });

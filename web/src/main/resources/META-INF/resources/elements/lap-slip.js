@@ -2,15 +2,13 @@ import { api } from '../api.js';
 import { compareSlips, money, packsText, savedOf } from '../state/changes.js';
 import { roundedWithUnit } from '../state/working.js';
 import { GardenElement, h } from './make.js';
+import { place } from './places.js';
 import { shownNumber } from './shown-number.js';
 
 /** lap-slip: the one order as a paper strip, lines with the largest saving first, changed lines before and after. */
 export class LapSlip extends GardenElement {
   attached() {
     this.id = 'slip';
-    this.tabIndex = -1;
-    this.setAttribute('role', 'region');
-    this.setAttribute('aria-labelledby', 'slip-title');
     this.follow([this.garden.reckoning, this.garden.keeper], () => this.render());
     this.render();
   }
@@ -20,7 +18,7 @@ export class LapSlip extends GardenElement {
     const slip = reckoning.sheet?.slip ?? null;
     this.classList.toggle('behind', this.#isBehind());
     this.rebuild(
-      h('header', {}, h('h2', { id: 'slip-title' }, 'Slip'), h('p.standing', {}, this.#standing())),
+      h('p.standing', {}, this.#standing()),
       slip ? this.#strip(slip) : null,
       h('div.foot', {}, slip ? this.#total(slip) : null, this.#downloads()));
     if (slip && reckoning.standing === 'fresh') this.#sayTotal(slip);
@@ -142,3 +140,4 @@ export class LapSlip extends GardenElement {
 const saves = line => line.saved !== null && line.saved !== undefined && Number(line.saved) > 0;
 
 customElements.define('lap-slip', LapSlip);
+place({ key: 'slip', title: 'Slip', tag: 'lap-slip', side: 'strip', order: 80, first: true });

@@ -1,5 +1,8 @@
+import { acceptSnag, isAccepted, noLongerAccept, readReason } from '../state/accepted.js';
 import { placeOf } from '../state/places.js';
+import { countField } from './count-field.js';
 import { GardenElement, h } from './make.js';
+import { place } from './places.js';
 
 const ORDER = { STOP: 0, SNAG: 1, NOTE: 2 };
 
@@ -11,8 +14,6 @@ export class LapSnags extends GardenElement {
   #all = false;
 
   attached() {
-    this.setAttribute('role', 'region');
-    this.setAttribute('aria-labelledby', 'snags-title');
     this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans, this.garden.choice], () => this.#followed());
     this.render();
   }
@@ -39,9 +40,8 @@ export class LapSnags extends GardenElement {
     const inTheWay = snags.filter(snag => snag.weight !== 'NOTE').length;
     const few = inTheWay + (this.garden.bed ? 0 : FEW_NOTES);
     const shownSnags = this.#all ? snags : snags.slice(0, few);
-    this.hidden = !snags.length;
     this.rebuild(
-      h('h2', { id: 'snags-title' }, inTheWay ? `Snags: ${inTheWay}` : `Notes: ${snags.length}`),
+      snags.length ? null : h('p.hint', {}, 'Nothing is in the way.'),
       h('ul', {}, shownSnags.map((snag, i) => this.#snag(snag, i))),
       snags.length > few ? h('button.quiet', {
         type: 'button', 'data-key': 'all', 'aria-expanded': String(this.#all),
@@ -74,7 +74,39 @@ export class LapSnags extends GardenElement {
             if (place.bed) this.garden.choice.takeBed(place.bed);
           },
         }, ...text)
-        : h('p', {}, ...text));
+        : h('p', {}, ...text),
+      this.#accepting(snag, i));
+  }
+
+  #asked = null;
+
+  /** A snag can stay where somebody says why; what was accepted can be taken back. */
+  #accepting(snag, i) {
+    const { plans, plan } = this.garden;
+    if (isAccepted(plan, snag.where)) {
+      return h('div.accept', {}, h('button.quiet', { type: 'button', 'data-key': `accepted ${i}`, onclick: () => plans.run(noLongerAccept(snag.where)) }, 'No longer accept it'));
+    }
+    if (snag.weight !== 'SNAG') return null;
+    const key = `${snag.where}: ${snag.text}`;
+    if (this.#asked !== key) {
+      return h('div.accept', {}, h('button.quiet', { type: 'button', 'data-key': `accept ${i}`, onclick: () => {
+        this.#asked = key;
+        this.render();
+        this.querySelector('.accept input')?.focus();
+      } }, 'Accept it'));
+    }
+    return h('form.accept', { novalidate: true, 'data-key': `accept form ${i}`, onsubmit: event => {
+      event.preventDefault();
+      const field = event.target.querySelector('count-field');
+      if (!field.confirm()) return field.input.focus();
+      this.#asked = null;
+      plans.run(acceptSnag(snag.where, field.entry));
+      this.say(`${snag.where}: accepted.`);
+      return undefined;
+    } },
+    countField({ label: `Who takes on ${snag.where}, and why`, mode: 'text', key: `accept reason ${i}`, read: readReason }),
+    h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': `accept yes ${i}` }, 'Accept it'),
+      h('button', { type: 'button', 'data-key': `accept no ${i}`, onclick: () => { this.#asked = null; this.render(); } }, 'Leave it')));
   }
 }
 
@@ -87,3 +119,10 @@ function waysOut({ text, ways = [] }) {
 }
 
 customElements.define('lap-snags', LapSnags);
+place({
+  key: 'snags', title: 'Snags', tag: 'lap-snags', side: 'lee', order: 140, first: true,
+  badge: garden => {
+    const count = (garden.reckoning.sheet?.snags ?? []).filter(snag => snag.weight !== 'NOTE').length;
+    return count ? String(count) : null;
+  },
+});

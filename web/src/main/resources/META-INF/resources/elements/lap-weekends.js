@@ -9,6 +9,7 @@ const MANY = 12;
 export class LapWeekends extends GardenElement {
   attached() {
     this.setAttribute('role', 'region');
+    this.tabIndex = 0;
     this.setAttribute('aria-label', 'Weekends');
     this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.render();

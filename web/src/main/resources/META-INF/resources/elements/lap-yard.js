@@ -1,14 +1,18 @@
 import { bounds } from '../geometry/outline.js';
 import { shown } from '../geometry/length.js';
-import { fitted, toScreen, zoomed } from '../geometry/view.js';
-import { bedsOf, boundsOf, unitsOf } from '../state/plan.js';
+import { nextPoint } from '../geometry/drawing.js';
+import { isRightAngled } from '../geometry/shapes.js';
+import { fitted, toScreen, toYard, zoomed } from '../geometry/view.js';
+import { Drawing } from '../state/drawing.js';
+import { bedsOf, boundsOf, unitsOf, yardOf } from '../state/plan.js';
 import { GardenElement, s } from './make.js';
 import { drawnBed, drawnRing, looksOf, standsUpright, toldBed } from './yard/bed.js';
 import { drawnGround, drawnKeepClear } from './yard/ground.js';
 import { YardKeys } from './yard/keys.js';
 import { patterns, scalePatterns } from './yard/patterns.js';
 import { YardPointer } from './yard/pointer.js';
-import { drawnGaps, drawnTapes } from './yard/tapes.js';
+import { drawnBand, drawnGaps, drawnShape, drawnSketch, gripHandles, wallGrips } from './yard/overlay.js';
+import { drawnTapes } from './yard/tapes.js';
 
 /** How long a flight to a bed takes, milliseconds; none where less motion is wanted. */
 const FLIGHT = 260;
@@ -22,19 +26,36 @@ const THIN = 16;
 /** Room for the tapes on a sheet, pixels. */
 const PAPER_EDGE = 32;
 
+/** What beds and points rest on where no face is near, millimetres, until another is chosen. */
+const GRID = 50;
+
+/** Pixels within which a corner draws a point to it. */
+const NEAR = 9;
+
 /**
  * lap-yard: the yard as seen with one's back to the house, and the beds in it. Its padding is the room the other
- * places take. Fires `viewed` when the view changes or a bed is carried.
+ * places take. Fires `viewed` when the view changes or a bed is carried, `sketched` when drawing begins.
  */
 export class LapYard extends GardenElement {
   /** @type {import('../geometry/view.js').View} */
   view = { k: 0.05, x: 0, y: 0 };
 
-  /** The bed in hand: `{id, dx, dy}` yard millimetres, else null. */
+  /** The beds being carried: `{ids, dx, dy, gaps}` yard millimetres, else null. */
   carried = null;
 
+  /** What is being drawn, else null: see `draw`. @type {Drawing | null} */
+  sketch = null;
+
+  /** True where a press takes one more bed instead of another. */
+  several = false;
+
+  /** What beds and points rest on, millimetres. */
+  grid = GRID;
+
+  drawsWhilePressed = true;
+
   #drawn = new Map();
-  #world; #ground; #beds; #over; #screen; #gaps; #house;
+  #world; #ground; #beds; #over; #grips; #screen; #gaps; #house;
   #groundOf = null;
   #whole = true;
   #before = null;
@@ -44,7 +65,8 @@ export class LapYard extends GardenElement {
     this.#ground = s('g');
     this.#beds = s('g');
     this.#over = s('g.over', { 'aria-hidden': 'true' });
-    this.#world = s('g.world', {}, this.#ground, this.#beds, this.#over);
+    this.#grips = s('g.grips', { 'aria-hidden': 'true' });
+    this.#world = s('g.world', {}, this.#ground, this.#beds, this.#over, this.#grips);
     this.#house = s('rect.house', { fill: 'url(#hatch-house)' });
     this.#screen = s('g.screen', { 'aria-hidden': 'true' });
     this.#gaps = s('g.gaps', { 'aria-hidden': 'true' });
@@ -87,7 +109,8 @@ export class LapYard extends GardenElement {
       this.pathsOf = plan.paths;
     }
     const beds = bedsOf(plan);
-    const tab = beds.some(bed => bed.id === choice.bed) ? choice.bed : this.#focused() ?? beds[0]?.id;
+    const inHand = choice.beds[0];
+    const tab = beds.some(bed => bed.id === inHand) ? inHand : this.#focused() ?? beds[0]?.id;
     const seen = new Set();
     beds.forEach((bed, i) => {
       seen.add(bed.id);
@@ -99,16 +122,27 @@ export class LapYard extends GardenElement {
       this.#drawn.delete(id);
     }
     this.classList.toggle('lifted', choice.course !== null);
+    this.#showGrips();
     if (this.#whole) this.wholeYard(false);
     else this.#decorate();
   }
 
   #focused() { return this.svg.contains(document.activeElement) ? document.activeElement.dataset.bed : null; }
 
+  #showGrips() {
+    const { bed, choice } = this.garden;
+    const grips = bed && choice.course === null && !this.sketch && isRightAngled(bed.own) ? bed : null;
+    if (this.#gripsOf === grips) return;
+    this.#gripsOf = grips;
+    this.#grips.replaceChildren(...(grips ? wallGrips(grips) : []));
+  }
+
+  #gripsOf = null;
+
   #renderBed(bed, part, tab, i) {
     const { choice } = this.garden;
-    const chosen = choice.bed === bed.id;
-    const course = chosen ? choice.course : null;
+    const chosen = choice.has(bed.id);
+    const course = choice.bed === bed.id ? choice.course : null;
     const looks = looksOf(bed, part, course, this.units);
     let drawn = this.#drawn.get(bed.id);
     if (!drawn) {
@@ -146,14 +180,66 @@ export class LapYard extends GardenElement {
 
   focusBed(id) { this.#drawn.get(id)?.group.focus(); }
 
-  /** Draws a bed away from its place while it is in hand. @param {{id, dx, dy, gaps}|null} carried */
+  /** Draws beds away from their places while they are in hand. @param {{ids, dx, dy, gaps}|null} carried */
   carry(carried) {
-    if (this.carried && this.carried.id !== carried?.id) this.#drawn.get(this.carried.id)?.group.removeAttribute('transform');
+    for (const id of this.carried?.ids ?? []) if (!carried) this.#drawn.get(id)?.group.removeAttribute('transform');
     this.carried = carried;
     this.classList.toggle('carrying', Boolean(carried));
-    if (carried) this.#drawn.get(carried.id)?.group.setAttribute('transform', `translate(${carried.dx} ${-carried.dy})`);
-    this.#gaps.replaceChildren(...(carried?.gaps ? drawnGaps(this.view, carried.gaps, mm => this.lengthText(mm)) : []));
+    for (const id of carried?.ids ?? []) this.#drawn.get(id)?.group.setAttribute('transform', `translate(${carried.dx} ${-carried.dy})`);
+    this.#gaps.replaceChildren(...(carried ? drawnGaps(this.view, carried.gaps, mm => this.lengthText(mm)) : this.#atRest()));
     this.dispatchEvent(new Event('viewed'));
+  }
+
+  /** The bed's new shape while a wall is dragged, null when it is let go. */
+  showShape(shape) {
+    this.classList.toggle('stretching', Boolean(shape));
+    this.#gaps.replaceChildren(...(shape ? drawnShape(this.view, shape, mm => this.lengthText(mm)) : this.#atRest()));
+  }
+
+  /** The frame in which beds are taken, null when it is closed. */
+  showBand(band) { this.#gaps.replaceChildren(...(band ? drawnBand(band) : this.#atRest())); }
+
+  /** What lies over the yard while nothing is dragged. */
+  #atRest() {
+    if (this.sketch) return drawnSketch(this.view, this.sketch, mm => this.lengthText(mm));
+    return this.#gripsOf ? gripHandles(this.view, this.#gripsOf) : [];
+  }
+
+  /**
+   * Lets the gardener draw in the yard, by pointer or by typing in the bar that opens (draw-bar). One drawing at a time:
+   * one that is under way is given up.
+   *
+   *     const points = await this.yard.draw({ as: 'outline', name: 'Surface' });
+   *     if (points) this.garden.plans.run(...);
+   *
+   * @param {{as: 'point'|'line'|'outline', name: string, width?: number}} what see Drawing
+   * @returns {Promise<import('../geometry/outline.js').Point[] | null>} yard millimetres, as put, not turned round; null
+   *     where it was given up
+   */
+  async draw(what) {
+    this.sketch?.leave();
+    const sketch = new Drawing(what);
+    this.sketch = sketch;
+    sketch.addEventListener('change', () => this.showBand(null));
+    this.classList.add('sketching');
+    this.render();
+    this.dispatchEvent(new CustomEvent('sketched', { detail: sketch, bubbles: true }));
+    const points = await sketch.promise;
+    if (this.sketch === sketch) {
+      this.sketch = null;
+      this.classList.remove('sketching');
+      this.render();
+    }
+    return points;
+  }
+
+  /** Where a point put at a pixel comes to rest: Shift keeps the leg square, Alt keeps it to the millimetre. */
+  restingPoint(at, { shiftKey = false, altKey = false } = {}) {
+    const { plan } = this.garden;
+    const corners = [...(this.sketch?.points ?? []), ...(yardOf(plan) ?? []), ...bedsOf(plan).flatMap(bed => bed.outline),
+      ...(plan.paths ?? []).flatMap(path => path.line ?? []), ...(plan.ground?.surfaces ?? []).flatMap(surface => surface.outline ?? [])];
+    return nextPoint(this.sketch?.points ?? [], toYard(this.view, at),
+      { within: NEAR / this.view.k, grid: this.grid, corners, square: shiftKey, free: altKey });
   }
 
   /** @param {import('../geometry/view.js').View} view */
@@ -238,6 +324,7 @@ export class LapYard extends GardenElement {
       this.#house.setAttribute(name, value);
     }
     this.#screen.replaceChildren(...drawnTapes(view, frame, boundsOf(this.garden.plan), this.units), this.#north(frame));
+    if (!this.carried) this.#gaps.replaceChildren(...this.#atRest());
   }
 
   lengthText(mm) { return shown(Math.round(mm), this.units); }

@@ -1,5 +1,5 @@
 import { millimetres, readLengths, shown } from '../geometry/length.js';
-import { h } from './make.js';
+import { custom, h } from './make.js';
 
 let count = 0;
 
@@ -10,6 +10,7 @@ let count = 0;
  */
 export class LengthField extends HTMLElement {
   #input;
+  #label;
   #note;
   #written = null;
 
@@ -21,7 +22,8 @@ export class LengthField extends HTMLElement {
       'data-key': this.key ?? id, oninput: () => this.#look(), onchange: () => this.#commit(),
     });
     this.#note = h('output.note', { id: `${id}-note`, for: id });
-    this.replaceChildren(h('label', { for: id }, this.label), this.#input, this.#note);
+    this.#label = h('label', { for: id }, this.label);
+    this.replaceChildren(this.#label, this.#input, this.#note);
     if (this.mm !== undefined) this.show(this.mm);
     else this.#rest();
   }
@@ -33,6 +35,16 @@ export class LengthField extends HTMLElement {
   }
 
   get input() { return this.#input; }
+
+  /** Becomes what another field was made to be; what is being typed stays. */
+  takeOver(fresh) {
+    const { mm, ...parts } = fresh;
+    Object.assign(this, parts);
+    if (!this.#input) return;
+    this.#label.textContent = this.label;
+    this.#input.dataset.key = this.key;
+    if (mm !== undefined) this.show(mm);
+  }
 
   /** Shows a length unless it is being typed, or the entry is wrong and still to be mended. */
   show(mm) {
@@ -94,6 +106,7 @@ export class LengthField extends HTMLElement {
 
 customElements.define('length-field', LengthField);
 
+/** @param {object} parts see LengthField; `onlength` listens */
 export function lengthField(parts) {
-  return Object.assign(document.createElement('length-field'), parts);
+  return custom('length-field', parts);
 }

@@ -1,3 +1,6 @@
+import { on, patch } from './patch.js';
+import { afterPress } from './press.js';
+
 /** Making elements without markup in strings, so that what people typed is only ever text. */
 
 const SVG = 'http://www.w3.org/2000/svg';
@@ -22,12 +25,22 @@ function fill(element, classes, props, children) {
   if (classes.length) element.setAttribute('class', classes.join(' '));
   for (const [name, value] of Object.entries(props)) {
     if (value === null || value === undefined || value === false) continue;
-    if (name.startsWith('on')) element.addEventListener(name.slice(2), value);
+    if (name.startsWith('on')) on(element, name.slice(2), value);
     else if (name === 'text') element.textContent = value;
     else if (name === 'value') element.value = value;
     else element.setAttribute(name, value === true ? '' : value);
   }
   element.append(...children.flat().filter(child => child !== null && child !== false && child !== undefined));
+  return element;
+}
+
+/** Makes a custom element with properties; `on…` are listeners. */
+export function custom(tag, parts) {
+  const element = document.createElement(tag);
+  for (const [name, value] of Object.entries(parts)) {
+    if (name.startsWith('on')) on(element, name.slice(2), value);
+    else element[name] = value;
+  }
   return element;
 }
 
@@ -54,24 +67,33 @@ export class GardenElement extends HTMLElement {
   /** Runs when the element leaves the page. */
   atEnd(end) { this.#ends.push(end); }
 
+  /** True where a press inside must not hold back what is shown. */
+  drawsWhilePressed = false;
+
   /** Calls `handler` at the next frame after any of the events, once however many came. */
   follow(targets, handler) {
     let asked = 0;
     const ask = () => {
       asked ||= requestAnimationFrame(() => {
         asked = 0;
-        if (this.isConnected) handler();
+        if (this.isConnected) this.drawsWhilePressed ? handler() : afterPress(this, () => this.isConnected && handler());
       });
     };
     for (const target of targets) this.listen(target, 'change', ask);
   }
 
-  /** Rebuilds the children; the focus returns to the one with the same `data-key`. */
+  /** Brings the children up to these, the old nodes kept where they can be; the focus stays on its `data-key`. */
   rebuild(...children) {
     const key = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
-    this.replaceChildren(...children.flat().filter(Boolean));
-    if (key !== undefined) this.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus();
+    patch(this, children);
+    if (key !== undefined && !this.contains(document.activeElement)) this.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus();
   }
+
+  /** Where another element of the same kind was made for its place, this one stays: it follows its garden itself. */
+  takeOver() {}
+
+  /** Opens a place and moves the focus there: see places.js. */
+  openPlace(key) { this.dispatchEvent(new CustomEvent('open-place', { detail: key, bubbles: true })); }
 
   /** Says something to those who hear the page. */
   say(text) { this.dispatchEvent(new CustomEvent('say', { detail: text, bubbles: true })); }

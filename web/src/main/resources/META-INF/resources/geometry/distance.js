@@ -1,3 +1,5 @@
+import { freeWay } from './face.js';
+
 /** Distances between outlines in the yard, millimetres. */
 
 /** The nearest point of side a-b to `point`. */
@@ -91,35 +93,17 @@ export function within(inner, outer) {
 }
 
 /**
- * From the box of one outline straight to the left, right, front and back: the nearest thing it would meet.
+ * From what is carried straight to the left, right, front and back: the nearest thing it would meet.
  *
- * @param {import('./outline.js').Bounds} box
- * @param {import('./outline.js').Bounds[]} others boxes of the neighbours
- * @param {import('./outline.js').Bounds | null} yard
- * @returns {{side: string, mm: number, from: number[], to: number[]}[]} at most four, none where nothing stands
+ * @param {import('./outline.js').Point[][]} outlines
+ * @param {{id: string, outline: import('./outline.js').Point[], box: import('./outline.js').Bounds}[]} others
+ * @param {object | null} yard the same, with `round`
+ * @returns {{side: string, mm: number, id: string | null, from: number[], to: number[]}[]} at most four, none where nothing
+ *     stands; `id` is null for the yard's edge
  */
-export function neighbours(box, others, yard) {
-  const found = [];
-  const midX = (box.left + box.right) / 2;
-  const midY = (box.front + box.back) / 2;
-  const level = others.filter(other => other.front < box.back && other.back > box.front);
-  const inLine = others.filter(other => other.left < box.right && other.right > box.left);
-  const add = (side, values, own, pick, point) => {
-    if (!values.length) return;
-    const meets = pick(...values);
-    found.push({ side, mm: Math.abs(meets - own), from: point(own), to: point(meets) });
-  };
-  add('left', [...level.filter(o => o.right <= box.left).map(o => o.right), ...edge(yard, 'left', v => v <= box.left)],
-    box.left, Math.max, x => [x, midY]);
-  add('right', [...level.filter(o => o.left >= box.right).map(o => o.left), ...edge(yard, 'right', v => v >= box.right)],
-    box.right, Math.min, x => [x, midY]);
-  add('front', [...inLine.filter(o => o.back <= box.front).map(o => o.back), ...edge(yard, 'front', v => v <= box.front)],
-    box.front, Math.max, y => [midX, y]);
-  add('back', [...inLine.filter(o => o.front >= box.back).map(o => o.front), ...edge(yard, 'back', v => v >= box.back)],
-    box.back, Math.min, y => [midX, y]);
-  return found;
-}
-
-function edge(yard, side, holds) {
-  return yard && holds(yard[side]) ? [yard[side]] : [];
+export function neighbours(outlines, others, yard) {
+  const all = yard ? [...others, yard] : others;
+  return ['left', 'right', 'front', 'back']
+    .map(side => ({ side, ...freeWay(outlines, all, side) }))
+    .filter(({ mm }) => mm !== undefined);
 }

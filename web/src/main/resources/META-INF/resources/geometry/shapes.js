@@ -50,3 +50,32 @@ export const isRightAngled = outline => outline.every(([x, y], i) => {
   const [nextX, nextY] = outline[(i + 1) % outline.length];
   return Math.abs(x - nextX) < 0.05 || Math.abs(y - nextY) < 0.05;
 });
+
+/**
+ * The outline with one wall moved straight out (above 0) or in: the walls beside it change their lengths.
+ *
+ * @param {import('./outline.js').Point[]} outline right-angled, counter-clockwise
+ */
+export function wallMoved(outline, side, by) {
+  const next = (side + 1) % outline.length;
+  const [a, b] = [outline[side], outline[next]];
+  const length = distance(a, b);
+  const [outX, outY] = [(b[1] - a[1]) / length, -(b[0] - a[0]) / length];
+  return outline.map((corner, i) => (i === side || i === next
+    ? [Math.round((corner[0] + outX * by) * 10) / 10, Math.round((corner[1] + outY * by) * 10) / 10] : corner));
+}
+
+/** How far a wall may go in (`least`, below 0) and out (`most`) so that the walls beside it keep room for two joints. */
+export function wallRoom(outline, side, thickness) {
+  const lengths = wallLengths(outline);
+  let [least, most] = [-Infinity, Infinity];
+  for (const beside of [(side + outline.length - 1) % outline.length, (side + 1) % outline.length]) {
+    const room = Math.max(0, lengths[beside] - 3 * thickness);
+    const grows = distance(...ends(wallMoved(outline, side, 1), beside)) > lengths[beside];
+    if (grows) least = Math.max(least, -room);
+    else most = Math.min(most, room);
+  }
+  return { least, most };
+}
+
+const ends = (outline, side) => [outline[side], outline[(side + 1) % outline.length]];

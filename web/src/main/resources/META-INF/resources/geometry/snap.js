@@ -1,42 +1,82 @@
-/** Where a dragged box comes to rest: on faces, a path's width from them, yard edges, or the grid. */
+import { bounds } from './outline.js';
+import { faces } from './face.js';
+
+/** Where what is dragged comes to rest: on faces, a path's width from them, yard edges, or the grid. */
 
 /**
- * @param {import('./outline.js').Bounds} box as dragged
- * @param {import('./outline.js').Bounds[]} others boxes of the other beds
- * @param {import('./outline.js').Bounds | null} yard
- * @param {{within: number, grid: number, gaps: number[]}} how `within` is how near counts, millimetres;
- *     `gaps` are path widths worth keeping
- * @returns {{dx: number, dy: number, onX: number | null, onY: number | null}} the move that brings it to rest and
+ * @typedef {{left: number[], right: number[], front: number[], back: number[]}} Faces lines of straight faces, by the side
+ *     they look to
+ * @typedef {{within: number, grid: number, gaps: number[]}} How `within` is how near counts, millimetres; `gaps` are path
+ *     widths worth keeping
+ */
+
+/** The faces of outlines together; where one has none to a side, the edge of its box stands for it. @returns {Faces} */
+export function facesOf(outlines) {
+  const all = { left: [], right: [], front: [], back: [] };
+  for (const outline of outlines) {
+    const own = faces(outline);
+    const box = bounds(outline);
+    for (const side of Object.keys(all)) all[side].push(...(own[side].length ? own[side] : [box[side]]));
+  }
+  return all;
+}
+
+/**
+ * @param {Faces} own
+ * @param {[number, number]} moved how far the pointer has carried it
+ * @param {{faces: Faces}[]} others beds and paths
+ * @param {Faces | null} yard its own faces, seen from outside as any outline's
+ * @param {How} how
+ * @returns {{dx: number, dy: number, onX: number | null, onY: number | null}} the further move that brings it to rest, and
  *     the lines (x, y) it then lies on
  */
-export function rest(box, others, yard, how) {
-  const x = along(box.left, box.right, lines(others, yard, 'left', 'right', how.gaps), how);
-  const y = along(box.front, box.back, lines(others, yard, 'front', 'back', how.gaps), how);
+export function rest(own, [dx, dy], others, yard, how) {
+  const x = along(own, dx, wanted(others, yard, 'left', 'right', how.gaps), 'left', 'right', how);
+  const y = along(own, dy, wanted(others, yard, 'front', 'back', how.gaps), 'front', 'back', how);
   return { dx: x.move, dy: y.move, onX: x.line, onY: y.line };
 }
 
-/** Low faces want the box's low side (in line) or its high side (beside it); high faces the other way round. */
-function lines(others, yard, low, high, gaps) {
-  const wanted = [];
-  for (const other of others) {
-    wanted.push({ at: other[low], side: 'low' }, { at: other[high], side: 'high' });
-    for (const gap of [0, ...gaps]) {
-      wanted.push({ at: other[low] - gap, side: 'high' }, { at: other[high] + gap, side: 'low' });
-    }
+/** Low faces want one's low side (in line) or high side (beside it); high faces the other way round; the yard is seen from inside. */
+function wanted(others, yard, low, high, gaps) {
+  const found = [];
+  const room = [0, ...gaps];
+  for (const { faces: theirs } of others) {
+    for (const at of theirs[low]) found.push({ at, side: low }, ...room.map(gap => ({ at: at - gap, side: high })));
+    for (const at of theirs[high]) found.push({ at, side: high }, ...room.map(gap => ({ at: at + gap, side: low })));
   }
-  if (yard) {
-    for (const gap of [0, ...gaps]) {
-      wanted.push({ at: yard[low] + gap, side: 'low' }, { at: yard[high] - gap, side: 'high' });
-    }
-  }
-  return wanted;
+  for (const at of yard?.[low] ?? []) found.push(...room.map(gap => ({ at: at + gap, side: low })));
+  for (const at of yard?.[high] ?? []) found.push(...room.map(gap => ({ at: at - gap, side: high })));
+  return found;
 }
 
-function along(low, high, wanted, { within, grid }) {
+function along(own, moved, lines, low, high, { within, grid }) {
   let best = null;
-  for (const { at, side } of wanted) {
-    const move = at - (side === 'low' ? low : high);
-    if (Math.abs(move) <= within && (!best || Math.abs(move) < Math.abs(best.move))) best = { move, line: at };
+  for (const { at, side } of lines) {
+    for (const face of own[side]) {
+      const move = at - face - moved;
+      if (Math.abs(move) <= within && (!best || Math.abs(move) < Math.abs(best.move))) best = { move, line: at };
+    }
   }
-  return best ?? { move: Math.round(low / grid) * grid - low, line: null };
+  if (best) return best;
+  const lowest = Math.min(...own[low]) + moved;
+  return { move: Math.round(lowest / grid) * grid - lowest, line: null };
+}
+
+/**
+ * How far out a dragged wall comes to rest; a wall that lies aslant keeps to the grid along its own way.
+ *
+ * @param {import('./outline.js').Point[]} wall its two ends
+ * @param {[number, number]} out which way is out, length 1
+ * @param {number} by how far the pointer has carried it out
+ */
+export function restWall(wall, out, by, others, yard, how) {
+  const axis = Math.abs(out[0]) > 0.999 ? 0 : Math.abs(out[1]) > 0.999 ? 1 : null;
+  if (axis === null) return Math.round(by / how.grid) * how.grid;
+  const [low, high] = axis === 0 ? ['left', 'right'] : ['front', 'back'];
+  const side = out[axis] > 0 ? high : low;
+  const own = { [low]: [], [high]: [], [side]: [wall[0][axis]] };
+  const moved = by * Math.sign(out[axis]);
+  const rested = along({ ...own, [low]: own[low].length ? own[low] : [wall[0][axis]] }, moved,
+    wanted(others, yard, low, high, how.gaps).filter(line => line.side === side), low, high, how);
+  return (moved + rested.move) * Math.sign(out[axis]);
 }

@@ -12,6 +12,11 @@ const MOST_COURSES = 20;
 
 const MOST_WEEKENDS = 100;
 
+const MOST_IN_A_ROW = 100;
+
+/** As many as a garden document holds. */
+export const MOST_BEDS = 1000;
+
 /** Inside width is at least 300 or twice the timber; a side is at least three times the timber. */
 export function leastSide(thickness) {
   return Math.max(3 * thickness, 2 * thickness + Math.max(2 * thickness, 300));
@@ -96,6 +101,46 @@ function readCount(text, what, most) {
   if (value < 1) return { error: `0 is no ${what}. Write 1 to ${most}.` };
   if (value > most) return { error: `${value - most} over the most, ${most}. Write 1 to ${most}.` };
   return { value };
+}
+
+/**
+ * Reads a number between two, whole or to 0.1.
+ *
+ * @returns {(text: string) => {value: number} | {error: string}}
+ */
+export function readNumber(least, most, tenths = false) {
+  return text => {
+    const clean = text.trim().replace(',', '.');
+    const range = `Write ${least} to ${most}.`;
+    if (clean === '') return { error: `Nothing here yet. ${range}` };
+    const value = Number(clean);
+    if (!Number.isFinite(value) || (!tenths && !Number.isInteger(value))) return { error: `“${clean.slice(0, 12)}” is no ${tenths ? '' : 'whole '}number. ${range}` };
+    if (value < least) return { error: `${millimetres(least - value)} under the least, ${least}. ${range}` };
+    if (value > most) return { error: `${millimetres(value - most)} over the most, ${most}. ${range}` };
+    return { value: Math.round(value * 10) / 10 };
+  };
+}
+
+/** Columns or rows of a block. @returns {{value: number} | {error: string}} */
+export function readBlock(text) {
+  return readCount(text, 'row', MOST_IN_A_ROW);
+}
+
+/**
+ * A block of copies against the yard and the most a garden holds.
+ *
+ * @param {object} plan
+ * @param {number} each beds that are copied
+ * @param {{columns: number, rows: number}} block
+ * @param {import('../geometry/outline.js').Bounds} box round the whole block
+ */
+export function blockCheck(plan, each, { columns, rows }, box) {
+  const after = (plan.beds ?? []).length + each * (columns * rows - 1);
+  if (after > MOST_BEDS) return `${after - MOST_BEDS} over the most beds, ${MOST_BEDS}. Write fewer columns or rows.`;
+  if (columns * rows === 1) return 'One of each is there already. Write 2 or more columns or rows.';
+  const yard = yardOf(plan) && bounds(yardOf(plan));
+  const over = yard ? [['on the right', box.right - yard.right, 'columns'], ['at the back', box.back - yard.back, 'rows']].filter(([, mm]) => mm > 0.05) : [];
+  return over.length ? over.map(([where, mm, what]) => `${millimetres(mm)} over the yard's edge ${where}. Write fewer ${what}, a narrower path, or start further away.`).join(' ') : null;
 }
 
 /** @returns {{value: number} | {error: string}} degrees counter-clockwise, 0 to below 360 */

@@ -1,23 +1,36 @@
 /**
- * What the gardener has before them: the bed taken hold of, the course lifted out, the snag whose thread is drawn,
+ * What the gardener has before them: the beds taken hold of, the course lifted out, the snag whose thread is drawn,
  * the workings that lie open. None of it is saved. Fires `change`.
  */
 export class Choice extends EventTarget {
-  #bed = null;
+  #beds = [];
   #course = null;
   #snag = null;
   #open = new Set();
 
-  get bed() { return this.#bed; }
+  /** The bed in hand; null where none is, or several are. */
+  get bed() { return this.#beds.length === 1 ? this.#beds[0] : null; }
+
+  /** All beds in hand, in the order they were taken. */
+  get beds() { return this.#beds; }
+
   get course() { return this.#course; }
   get snag() { return this.#snag; }
 
-  takeBed(id) {
-    if (this.#bed === id) return;
-    this.#bed = id;
+  has(id) { return this.#beds.includes(id); }
+
+  takeBed(id) { this.takeBeds(id === null ? [] : [id]); }
+
+  takeBeds(ids) {
+    const beds = [...new Set(ids)];
+    if (beds.length === this.#beds.length && beds.every((id, i) => id === this.#beds[i])) return;
+    this.#beds = beds;
     this.#course = null;
     this.#fire();
   }
+
+  /** Takes one more, or lets go of it. */
+  alsoTake(id) { this.takeBeds(this.has(id) ? this.#beds.filter(one => one !== id) : [...this.#beds, id]); }
 
   /** One ring alone, or null for the whole bed. */
   liftCourse(number) {

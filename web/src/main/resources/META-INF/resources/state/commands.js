@@ -1,4 +1,4 @@
-import { aboutItsMiddle } from '../geometry/outline.js';
+import { aboutItsMiddle, bounds, placePoint } from '../geometry/outline.js';
 import { bedOf, bedsOf, freeId } from './plan.js';
 
 /** Every change to a garden, each a function plan => newPlan. A bed nobody knows leaves the plan as it is. */
@@ -74,6 +74,21 @@ export function setBed(id, fields) {
   });
 }
 
+/**
+ * Gives a bed another outline, in its own frame. One that is given by width and depth stays so: where the outline's front
+ * left corner has moved, the bed moves with it.
+ */
+export function shapeBed(id, outline) {
+  return plan => {
+    const bed = bedOf(plan, id);
+    if (!bed) return plan;
+    if (!bed.size) return setBed(id, { outline, walls: undefined })(plan);
+    const box = bounds(outline);
+    const at = placePoint([box.left, box.front], bed.placement);
+    return moveBed(id, at)(setBed(id, { width: box.right - box.left, depth: box.back - box.front })(plan));
+  };
+}
+
 export function removeBed(id) {
   return plan => {
     const beds = (plan.beds ?? []).filter(bed => String(bed.id) !== id);
@@ -103,6 +118,15 @@ export function ownBed(id) {
 
 export function nameGarden(name) {
   return plan => (plan.name === name ? plan : { ...plan, name });
+}
+
+/** How lengths are shown; what is stored stays millimetres. @param {'metric'|'imperial'} units */
+export function showIn(units) {
+  return plan => {
+    if ((plan.units ?? 'metric') === units) return plan;
+    const { units: _before, ...rest } = plan;
+    return units === 'metric' ? rest : { ...plan, units };
+  };
 }
 
 /** The code of the bed that a command stood last. */

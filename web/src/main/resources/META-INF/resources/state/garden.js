@@ -51,6 +51,9 @@ export class Garden {
   /** The chosen bed as it lies, null where none is chosen or it is gone. */
   get bed() { return this.choice.bed === null ? null : bedOf(this.plan, this.choice.bed); }
 
+  /** All beds in hand, as they lie. */
+  get beds() { return this.choice.beds.map(id => bedOf(this.plan, id)).filter(Boolean); }
+
   /** First sheet, first drawing. */
   begin() {
     if (this.keeper.standing === 'kept') this.reckoning.fetch();
@@ -81,7 +84,7 @@ export class Garden {
   #join() {
     let saved = this.keeper.revision;
     this.plans.addEventListener('change', () => {
-      if (this.choice.bed !== null && !this.bed) this.choice.takeBed(null);
+      this.choice.takeBeds(this.choice.beds.filter(id => bedOf(this.plan, id)));
       if (!this.#adopting) this.keeper.put(this.plan);
     });
     this.keeper.addEventListener('merged', event => {

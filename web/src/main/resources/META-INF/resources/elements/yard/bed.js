@@ -48,6 +48,7 @@ export function drawnRing(bed, part, course, units) {
     s('path.lifted-soil', { d: d(inner) }),
     ...pieces.map(piece => s('path.timber.lifted', { d: d(lying(piece, bed)) })),
     ...(course === 1 ? (part?.notches ?? []).map(notch => drawnNotch(notch, bed)) : []),
+    ...(part?.seams ?? []).filter(seam => seam.course === course).map(seam => drawnSeam(seam, bed)),
     ...pieces.flatMap(piece => marksOf(piece, bed, units)),
     label(insidePoint(bed.outline), `${bed.id}, course ${course}`, 'code lifted'),
   ];
@@ -66,6 +67,19 @@ function drawnNotch({ wall, at }, bed) {
     return placePoint([a[0] + dx * along - dy * deep * t, a[1] + dy * along + dx * deep * t], bed.placement);
   });
   return s('path.notch', { d: d(wave, false) });
+}
+
+/** A bar right across the wall where two parts meet, with a foot at each end; its place counts from the outer corner. */
+function drawnSeam({ wall, at }, bed) {
+  const side = bed.own.findIndex((_, i) => wallLetter(i) === wall);
+  if (side < 0) return s('g');
+  const [a, b] = [bed.own[side], bed.own[(side + 1) % bed.own.length]];
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [dx, dy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
+  const t = bed.section.thickness;
+  const point = (along, deep) => placePoint([a[0] + dx * (at + along) - dy * deep * t, a[1] + dy * (at + along) + dx * deep * t], bed.placement);
+  return s('path.seam', { d: d([point(-0.5 * t, 1.45), point(0.5 * t, 1.45)], false) + d([point(0, -0.45), point(0, 1.45)], false)
+    + d([point(-0.5 * t, -0.45), point(0.5 * t, -0.45)], false) });
 }
 
 function marksOf(piece, bed, units) {

@@ -1,6 +1,7 @@
 import { bounds, middle } from '../../geometry/outline.js';
 import { panned } from '../../geometry/view.js';
-import { mirrorBed, nudgeBed, removeBed, turnBed } from '../../state/commands.js';
+import { mirrorBed, removeBed, turnBed } from '../../state/commands.js';
+import { boxOf, moveBeds, removeBeds, turnBeds } from '../../state/group.js';
 import { bedsOf, calledOf } from '../../state/plan.js';
 
 const ARROWS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
@@ -46,19 +47,19 @@ export class YardKeys {
     }
     if (id === null) return false;
     const { choice, plans } = this.#yard.garden;
-    if (choice.bed !== id) {
+    if (!choice.has(id)) {
       this.#next(id, dx, dy);
       return true;
     }
     const step = event.altKey ? ALT_STEP : event.shiftKey ? SHIFT_STEP : STEP;
-    plans.run(nudgeBed(id, dx * step, dy * step), `move ${id}`);
+    plans.run(moveBeds(choice.beds, dx * step, dy * step), `move ${choice.beds.join()}`);
     this.#sayPlace();
     return true;
   }
 
   #sayPlace() {
-    const { bed } = this.#yard.garden;
-    const box = bounds(bed.outline);
+    const { plan, choice } = this.#yard.garden;
+    const box = boxOf(plan, choice.beds);
     this.#yard.say(`${this.#yard.lengthText(box.left)} along, ${this.#yard.lengthText(box.front)} away.`);
   }
 
@@ -77,8 +78,14 @@ export class YardKeys {
   }
 
   #key(event, id) {
+    const { garden, sketch } = this.#yard;
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'a') {
+      garden.choice.takeBeds(bedsOf(garden.plan).map(bed => bed.id));
+      this.#yard.say(`${garden.choice.beds.length} beds in hand.`);
+      return true;
+    }
     if (event.ctrlKey || event.metaKey || event.altKey) return false;
-    const { garden } = this.#yard;
+    if (sketch && this.#sketchKey(event.key, sketch)) return true;
     switch (event.key) {
       case '+': case '=': this.#yard.zoom(NEARER); return true;
       case '-': this.#yard.zoom(1 / NEARER); return true;
@@ -89,7 +96,16 @@ export class YardKeys {
         if (garden.choice.course !== null) garden.choice.liftCourse(null);
         else garden.choice.takeBed(null);
         return true;
-      default: return id !== null && this.#bedKey(event.key, id);
+      default: return id !== null && this.#bedKey(event, id);
+    }
+  }
+
+  #sketchKey(key, sketch) {
+    switch (key) {
+      case 'Enter': sketch.done(); return true;
+      case 'Escape': sketch.leave(); return true;
+      case 'Backspace': case 'Delete': sketch.takeBack(); return true;
+      default: return false;
     }
   }
 
@@ -101,39 +117,54 @@ export class YardKeys {
     return true;
   }
 
-  #bedKey(key, id) {
+  #bedKey({ key, shiftKey }, id) {
     const { garden } = this.#yard;
-    const take = () => garden.choice.takeBed(id);
+    const { choice } = garden;
+    const take = () => { if (!choice.has(id)) choice.takeBed(id); };
     switch (key) {
       case 'Enter': case ' ':
-        take();
-        this.#yard.say(`You hold ${calledOf(garden.bed)}: arrow keys move it 100, with shift 10, with alt 1.`);
+        if (shiftKey) choice.alsoTake(id);
+        else choice.takeBed(id);
+        this.#yard.say(choice.beds.length === 1
+          ? `You hold ${calledOf(garden.bed)}: arrow keys move it 100, with shift 10, with alt 1.` : `${choice.beds.length} beds in hand.`);
         return true;
       case 't': case 'T':
         take();
-        garden.plans.run(turnBed(id, key === 't' ? 90 : -90));
-        this.#yard.say(`Turned to ${garden.bed.placement.turn} degrees.`);
+        this.#turn(key === 't' ? 90 : -90);
         return true;
       case 'm': case 'M':
         take();
-        garden.plans.run(mirrorBed(id));
-        this.#yard.say(garden.bed.placement.mirror ? 'Mirrored.' : 'As drawn again.');
+        this.#mirror();
         return true;
       case 'Delete': case 'Backspace': return this.#remove(id);
       default: return false;
     }
   }
 
+  #turn(degrees) {
+    const { garden } = this.#yard;
+    const { beds } = garden.choice;
+    garden.plans.run(beds.length > 1 ? turnBeds(beds, { turn: degrees }) : turnBed(beds[0], degrees));
+    this.#yard.say(beds.length > 1 ? `${beds.length} beds turned by ${degrees} degrees.` : `Turned to ${garden.bed.placement.turn} degrees.`);
+  }
+
+  #mirror() {
+    const { garden } = this.#yard;
+    const { beds } = garden.choice;
+    garden.plans.run(beds.length > 1 ? turnBeds(beds, { mirror: true }) : mirrorBed(beds[0]));
+    this.#yard.say(beds.length > 1 ? `${beds.length} beds mirrored.` : garden.bed.placement.mirror ? 'Mirrored.' : 'As drawn again.');
+  }
+
   #remove(id) {
     const { garden } = this.#yard;
     const beds = bedsOf(garden.plan);
+    const gone = garden.choice.has(id) ? garden.choice.beds : [id];
     const index = beds.findIndex(bed => bed.id === id);
-    const next = beds[index + 1] ?? beds[index - 1];
-    const called = calledOf(beds[index]);
-    garden.plans.run(removeBed(id));
+    const next = [...beds.slice(index), ...beds.slice(0, index).reverse()].find(bed => !gone.includes(bed.id));
+    garden.plans.run(gone.length > 1 ? removeBeds(gone) : removeBed(id));
     this.#yard.render();
     if (next) this.#yard.focusBed(next.id);
-    this.#yard.say(`${called} is deleted. Undo brings it back.`);
+    this.#yard.say(`${gone.length > 1 ? `${gone.length} beds are` : `${calledOf(beds[index])} is`} deleted. Undo brings ${gone.length > 1 ? 'them' : 'it'} back.`);
     return true;
   }
 }

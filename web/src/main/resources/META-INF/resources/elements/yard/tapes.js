@@ -49,19 +49,3 @@ function away(view, box, step, unit, x, units) {
 }
 
 const figure = (mm, unit, units) => `${Math.round(mm / unit * 10) / 10}${units === 'imperial' ? "'" : ' m'}`;
-
-/** Distances to the neighbours while a bed is carried. */
-export function drawnGaps(view, gaps, say) {
-  return gaps.filter(gap => gap.mm > 0.05).flatMap(({ from, to, mm }) => {
-    const [x1, y1] = toScreen(view, from);
-    const [x2, y2] = toScreen(view, to);
-    const text = say(mm);
-    const [x, y] = [(x1 + x2) / 2, (y1 + y2) / 2];
-    const wide = text.length * 7.6 + 12;
-    return [
-      s('path.gap', { d: `M${x1} ${y1}L${x2} ${y2}` }),
-      s('rect.gap-back', { x: x - wide / 2, y: y - 10, width: wide, height: 20, rx: 3 }),
-      s('text.gap-text', { x, y: y + 4.5, text }),
-    ];
-  });
-}

@@ -1,0 +1,104 @@
+package lapyard.web;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * Measures the page in the browser by its own performance API and prints one line each: how soon it is ready, what goes
+ * over the wire, and how long frames take while one of 200 beds is carried about. Needs {@code target/lapyard.jar}.
+ */
+final class PageBench {
+    private static final int ROUNDS = 7;
+    private static final int COLUMNS = 20;
+    private static final int BEDS = 200;
+    private static final int FRAMES = 300;
+
+    /** Frames while nothing is carried, then while a bed is: time between frames, and the time to paint each. */
+    private static final String FRAMES_SCRIPT = """
+        const [frames, carry, done] = arguments;
+        const yard = document.querySelector('lap-yard');
+        const bed = yard.querySelector('[data-bed]');
+        const box = bed.getBoundingClientRect();
+        const [x, y] = [box.left + box.width / 2, box.top + box.height / 2];
+        const send = (type, dx, dy) => bed.dispatchEvent(new PointerEvent(type,
+          { bubbles: true, pointerId: 7, pointerType: 'mouse', button: type === 'pointermove' ? -1 : 0, buttons: 1, clientX: x + dx, clientY: y + dy }));
+        yard.svg.setPointerCapture = () => {};
+        const between = [], painted = [];
+        const after = new MessageChannel();
+        let began = 0;
+        after.port1.onmessage = () => painted.push(performance.now() - began);
+        if (carry) { send('pointerdown', 0, 0); send('pointermove', 6, 6); }
+        let last = null;
+        const frame = now => {
+          if (last !== null) between.push(now - last);
+          last = now;
+          if (between.length >= frames) {
+            if (carry) send('pointerup', 0, 0);
+            return done([between, painted]);
+          }
+          began = performance.now();
+          const turn = between.length / 20;
+          if (carry) send('pointermove', 200 * Math.sin(turn), 120 * Math.cos(turn));
+          after.port2.postMessage(null);
+          requestAnimationFrame(frame);
+        };
+        requestAnimationFrame(frame);
+        """;
+
+    private PageBench() {}
+
+    public static void main(String[] none) throws IOException, InterruptedException {
+        try (RunningServer server = new RunningServer(); Browser browser = Browser.open()) {
+            browser.size(1440, 900, false);
+            String id = server.stored(garden());
+            Page page = new Page(server, browser);
+            page.show(id);
+            wire(browser);
+            ready(page, browser, server.stored(Page.TWO_BEDS), "2 beds");
+            ready(page, browser, id, BEDS + " beds");
+            page.show(id);
+            frames(browser, false, "nothing carried");
+            frames(browser, true, "one of " + BEDS + " beds carried");
+        }
+    }
+
+    private static void wire(Browser browser) {
+        Object bytes = browser.js("return performance.getEntries().filter(one => one.entryType === 'navigation' || one.entryType === 'resource' && !one.name.includes('/api/'))"
+                + ".reduce((sum, one) => sum + one.transferSize, 0)");
+        Object files = browser.js("return performance.getEntriesByType('resource').filter(one => !one.name.includes('/api/')).length + 1");
+        System.out.printf("page over the wire, first visit: %.1f kB in %s files%n", ((Number) bytes).doubleValue() / 1000, files);
+    }
+
+    private static void ready(Page page, Browser browser, String id, String what) {
+        double[] times = IntStream.range(0, ROUNDS).mapToDouble(round -> {
+            page.show(id);
+            return ((Number) browser.js("return performance.getEntriesByName('lapyard ready')[0].startTime")).doubleValue();
+        }).sorted().toArray();
+        System.out.printf("page ready, warm, %s: median %.0f ms, least %.0f, most %.0f, of %d%n", what, times[ROUNDS / 2], times[0], times[ROUNDS - 1], ROUNDS);
+    }
+
+    private static void frames(Browser browser, boolean carry, String what) {
+        List<?> both = (List<?>) browser.driver.executeAsyncScript(FRAMES_SCRIPT, FRAMES, carry);
+        System.out.printf("%s: between frames %s; from input to painted %s%n", what, spread((List<?>) both.get(0)), spread((List<?>) both.get(1)));
+    }
+
+    private static String spread(List<?> values) {
+        double[] sorted = values.stream().mapToDouble(one -> ((Number) one).doubleValue()).sorted().toArray();
+        return String.format("median %.1f ms, 95th %.1f ms", sorted[sorted.length / 2], sorted[(int) (sorted.length * 0.95)]);
+    }
+
+    /** Ten rows of twenty beds with paths between, a quarter of them Ls. */
+    private static String garden() {
+        StringBuilder beds = new StringBuilder();
+        for (int i = 0; i < BEDS; i++) {
+            String shape = i % 4 == 0
+                    ? "\"outline\":[[0,0],[2400,0],[2400,1200],[1200,1200],[1200,1800],[0,1800]]"
+                    : "\"width\":2400,\"depth\":1200";
+            beds.append(i == 0 ? "" : ",").append(String.format("{\"id\":\"B%d\",%s,\"courses\":2,\"at\":[%d,%d]}", i, shape, 600 + i % COLUMNS * 3600, 600 + i / COLUMNS * 3000));
+        }
+        Map<String, Integer> yard = Map.of("width", COLUMNS * 3600 + 600, "depth", BEDS / COLUMNS * 3000 + 600);
+        return String.format("{\"format\":1,\"name\":\"Two hundred\",\"ground\":{\"outline\":[[0,0],[%1$d,0],[%1$d,%2$d],[0,%2$d]]},\"beds\":[%3$s]}", yard.get("width"), yard.get("depth"), beds);
+    }
+}

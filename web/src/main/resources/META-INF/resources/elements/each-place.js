@@ -1,0 +1,8 @@
+/** Every place round the yard: see places.js. */
+import './lap-beds.js';
+import './lap-paths.js';
+import './lap-rack.js';
+import './lap-rolls.js';
+import './lap-saw-day.js';
+import './lap-slip.js';
+import './lap-snags.js';

@@ -1,0 +1,85 @@
+import { freePlace } from '../geometry/free-place.js';
+import { shown } from '../geometry/length.js';
+import { widened } from '../geometry/outline.js';
+import { nameCheck, sideCheck } from '../state/checks.js';
+import { lastBed } from '../state/commands.js';
+import { USUAL, bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
+import { followType, readTypes, removeType, setDefaults, setType, sizeOf, standType, typeLaid } from '../state/types.js';
+import { buildFields } from './build-fields.js';
+import { countField } from './count-field.js';
+import { lengthField } from './length-field.js';
+import { GardenElement, h } from './make.js';
+import { place } from './places.js';
+
+/** Room kept to the neighbours when one more is stood, millimetres. */
+const CLEAR = 600;
+
+/** lap-beds: the types and what differs from them, all beds, and how beds of this garden are usually built. */
+export class LapBeds extends GardenElement {
+  attached() {
+    this.follow([this.garden.plans, this.garden.choice], () => this.render());
+    this.render();
+  }
+
+  #run(command) { this.garden.plans.run(command); }
+
+  render() {
+    const { plan } = this.garden;
+    const types = readTypes(plan);
+    const own = bedsOf(plan).filter(bed => !bed.type);
+    this.rebuild(
+      h('h3', {}, 'Types'),
+      types.length ? null : h('p.hint', {}, 'None yet. Take a bed in hand and make a type of it: then it is placed many times and changed once.'),
+      h('ul.types', {}, types.map(type => this.#type(type))),
+      own.length ? [h('h3', {}, types.length ? 'Beds of their own' : 'Beds'), h('ul.own', {}, own.map(bed => this.#bed(bed)))] : null,
+      h('details', {}, h('summary', { 'data-key': 'usual' }, 'How beds are usually built here'),
+        h('div.fields', {}, buildFields({ plan, key: 'usual', isUsual: true, layers: { own: plan.defaults ?? {} }, set: fields => this.#run(setDefaults(fields)) }))));
+  }
+
+  #type({ id, name, type, beds, exceptions }) {
+    const { plan } = this.garden;
+    const units = unitsOf(plan);
+    const laid = typeLaid(plan, id);
+    const [width, depth] = sizeOf(laid.own);
+    const size = (label, key) => lengthField({ label, units, mm: type[key], key: `type ${id} ${key}`, check: sideCheck(plan, laid.section.thickness, key),
+      onlength: ({ detail }) => this.#run(setType(id, { [key]: detail.mm })) });
+    return h('li', { 'data-key': `type ${id}` },
+      h('div.row', {}, h('p', {}, h('strong', {}, name || `Type ${id}`), ` ${shown(width, units)} × ${shown(depth, units)} · ${laid.courses}, ${beds.length} of them`),
+        h('button', { type: 'button', 'data-key': `type ${id} stand`, onclick: () => this.#stand(id) }, 'Stand one')),
+      beds.length ? h('p.placed', {}, beds.map(bed => this.#to(bed))) : null,
+      exceptions.map(({ bed, keys }) => h('p.differs', { 'data-key': `differs ${bed}` }, `${bed} differs in ${keys.join(', ')}. `,
+        h('button.quiet', { type: 'button', 'data-key': `follow ${bed}`, onclick: () => this.#run(followType(bed)) }, 'Let it follow'))),
+      h('details', {}, h('summary', { 'data-key': `type ${id} edit` }, 'Change the type'),
+        h('div.fields', {},
+          countField({ label: 'Name', mode: 'text', key: `type ${id} name`, value: name, read: text => (nameCheck(text) ? { error: nameCheck(text) } : { value: text.trim() }),
+            oncount: ({ detail }) => this.#run(setType(id, { name: detail || undefined })) }),
+          type.width && type.depth ? [size('Width', 'width'), size('Depth', 'depth')] : null,
+          buildFields({ plan, key: `type ${id}`, layers: { own: type, garden: plan.defaults }, set: fields => this.#run(setType(id, fields)) })),
+        beds.length ? null : h('button', { type: 'button', 'data-key': `type ${id} delete`, onclick: () => this.#run(removeType(id)) }, 'Delete the type')));
+  }
+
+  #to(bed) {
+    return h('button.code', { type: 'button', 'data-key': `take ${bed.id}`, 'aria-pressed': String(this.garden.choice.has(bed.id)), title: calledOf(bed),
+      'aria-label': `Take hold of ${calledOf(bed)}`, onclick: () => this.garden.choice.takeBed(bed.id) }, bed.id);
+  }
+
+  #bed(bed) {
+    const units = unitsOf(this.garden.plan);
+    const [width, depth] = sizeOf(bed.own);
+    return h('li', { 'data-key': `own ${bed.id}` }, h('div.row', {},
+      h('p', {}, this.#to(bed), ` ${bed.name ? `${bed.name}, ` : ''}${shown(width, units)} × ${shown(depth, units)} · ${bed.courses}`)));
+  }
+
+  #stand(id) {
+    const { plan } = this.garden;
+    const paths = (plan.paths ?? []).filter(path => path.line?.length > 1).map(path => widened(path.line, path.width ?? USUAL.pathWidth));
+    const at = freePlace(typeLaid(plan, id).own, [...bedsOf(plan).map(bed => bed.outline), ...paths], yardOf(plan), CLEAR);
+    this.#run(standType(id, at));
+    const bed = lastBed(this.garden.plan);
+    this.garden.choice.takeBed(bed);
+    this.say(`Bed ${bed} stands ${this.yard.lengthText(at[0])} along and ${this.yard.lengthText(at[1])} away from the house.`);
+  }
+}
+
+customElements.define('lap-beds', LapBeds);
+place({ key: 'beds', title: 'Beds', tag: 'lap-beds', side: 'lee', order: 30 });

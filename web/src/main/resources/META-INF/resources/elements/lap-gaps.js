@@ -1,0 +1,92 @@
+import { neighbours } from '../geometry/distance.js';
+import { bounds } from '../geometry/outline.js';
+import { toScreen } from '../geometry/view.js';
+import { boxOf, moveBeds } from '../state/group.js';
+import { unitsOf } from '../state/plan.js';
+import { lengthField } from './length-field.js';
+import { GardenElement, h } from './make.js';
+import { around } from './yard/around.js';
+
+/** Which way a bed goes when the room on a side grows. */
+const WAY = { left: [1, 0], right: [-1, 0], front: [0, 1], back: [0, -1] };
+
+const SIDES = { left: 'to the left', right: 'to the right', front: 'towards the house', back: 'away from the house' };
+
+/** Room that a distance takes on the screen, pixels. */
+const WIDE = 54;
+const HIGH = 26;
+
+/** Room the stack of courses takes behind a bed, pixels. */
+const STACK = 112;
+
+/** lap-gaps: round the beds in hand, the distance to each neighbour, which can be typed over. Set `yard`. */
+export class LapGaps extends GardenElement {
+  #gaps = [];
+
+  attached() {
+    this.setAttribute('role', 'group');
+    this.setAttribute('aria-label', 'Distances round what is in hand');
+    this.follow([this.garden.plans, this.garden.choice], () => this.render());
+    this.listen(this.yard, 'viewed', () => this.#place());
+    this.listen(this.yard, 'sketched', () => this.render());
+    this.render();
+  }
+
+  render() {
+    const { plan, beds, choice } = this.garden;
+    this.hidden = !beds.length || choice.course !== null || Boolean(this.yard.sketch);
+    if (this.hidden) {
+      this.#gaps = [];
+      this.rebuild();
+      return;
+    }
+    const { beds: others, yard } = around(plan, choice.beds);
+    this.#gaps = neighbours(beds.map(bed => bed.outline), others, yard);
+    this.rebuild(this.#gaps.map(gap => this.#field(gap)));
+    this.#place();
+  }
+
+  #field({ side, mm, id }) {
+    const what = id === null ? 'the edge of the yard' : `bed ${id}`;
+    return h(`div.gap-field`, { 'data-key': `gap field ${side}` }, lengthField({
+      label: `${SIDES[side]}, to ${what}`, units: unitsOf(this.garden.plan), mm: Math.round(mm * 10) / 10, key: `gap ${side}`,
+      check: wanted => (wanted < 0 ? `${wanted} is no distance. Write 0 or more.` : wanted > 1000000 ? 'Further than a kilometre. Write less.' : null),
+      onlength: ({ detail }) => this.#move(side, detail.mm),
+    }));
+  }
+
+  #move(side, wanted) {
+    const { garden } = this;
+    const gap = this.#gaps.find(one => one.side === side);
+    const by = wanted - gap.mm;
+    const [dx, dy] = WAY[side];
+    garden.plans.run(moveBeds(garden.choice.beds, dx * by, dy * by));
+    const box = boxOf(garden.plan, garden.choice.beds);
+    this.say(`${this.yard.lengthText(wanted)} ${SIDES[side]}. Now ${this.yard.lengthText(box.left)} along, ${this.yard.lengthText(box.front)} away.`);
+  }
+
+  /** Each stands in the middle of its gap where there is room for it, else close beside the bed. */
+  #place() {
+    if (this.hidden) return;
+    this.classList.toggle('away', Boolean(this.yard.carried));
+    if (this.yard.carried) return;
+    const { view, frame } = this.yard;
+    const box = boxOf(this.garden.plan, this.garden.choice.beds) ?? bounds([[0, 0]]);
+    for (const { side, from, to } of this.#gaps) {
+      const field = this.querySelector(`[data-key="gap field ${side}"]`);
+      if (!field) continue;
+      const [dx, dy] = WAY[side];
+      const [fromX, fromY] = toScreen(view, side === 'left' || side === 'right' ? [side === 'left' ? box.left : box.right, from[1]] : [from[0], side === 'front' ? box.front : box.back]);
+      const [toX, toY] = toScreen(view, to);
+      let [x, y] = [(fromX + toX) / 2, (fromY + toY) / 2];
+      if (dx && Math.abs(toX - fromX) < WIDE + 8) x = fromX - dx * (WIDE / 2 + 4);
+      if (dy && Math.abs(toY - fromY) < HIGH + 8) y = fromY + dy * (HIGH / 2 + 4);
+      if (side === 'back' && this.garden.bed && fromY - toY > STACK) y = Math.min(y, fromY - STACK);
+      x = Math.max(frame.left - 30, Math.min(frame.left + frame.width + 30 - WIDE / 2, x));
+      y = Math.max(frame.top, Math.min(frame.top + frame.height, y));
+      field.style.transform = `translate(${Math.round(x - WIDE / 2)}px, ${Math.round(y - HIGH / 2)}px)`;
+    }
+  }
+}
+
+customElements.define('lap-gaps', LapGaps);

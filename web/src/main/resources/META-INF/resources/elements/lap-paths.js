@@ -1,0 +1,77 @@
+import { millimetres } from '../geometry/length.js';
+import { nameCheck } from '../state/checks.js';
+import { addPath, readPaths, removePath, setPath } from '../state/paths.js';
+import { USUAL, unitsOf } from '../state/plan.js';
+import { labelOf } from '../state/working.js';
+import { countField } from './count-field.js';
+import { lengthField } from './length-field.js';
+import { GardenElement, h } from './make.js';
+import { place } from './places.js';
+import { shownNumber } from './shown-number.js';
+
+const LEAST = 100;
+const MOST = 20000;
+
+const widthCheck = mm => (mm < LEAST ? `${millimetres(LEAST - mm)} too narrow. Write ${LEAST} or more.`
+  : mm > MOST ? `${millimetres(mm - MOST)} too wide. Write ${MOST} or less.` : null);
+
+/** lap-paths: the paths, drawn by their middle line, with width and what each takes. */
+export class LapPaths extends GardenElement {
+  #width = USUAL.pathWidth;
+
+  attached() {
+    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
+    this.render();
+  }
+
+  render() {
+    const { plan } = this.garden;
+    const units = unitsOf(plan);
+    const paths = readPaths(plan);
+    this.rebuild(
+      h('div.new', {},
+        lengthField({ label: 'Width of the next path', units, mm: this.#width, check: widthCheck, key: 'path width', onlength: ({ detail }) => { this.#width = detail.mm; } }),
+        h('button.main', { type: 'button', 'data-key': 'path draw', onclick: () => this.#draw() }, 'Draw a path')),
+      paths.length ? null : h('p.hint', {}, 'No paths yet. Draw one by its middle line, press by press, or type its places.'),
+      h('ul.paths', {}, paths.map(path => this.#path(path, units))));
+  }
+
+  #path({ index, called, width, length, path }, units) {
+    const say = mm => this.yard.lengthText(mm);
+    const part = this.garden.reckoning.sheet?.paths?.[index];
+    return h('li', { 'data-key': `path ${index}` }, h('details', {},
+      h('summary', { 'data-key': `path ${index} open` }, h('strong', {}, called), ` ${say(length)} long, ${say(width)} wide`),
+      h('div.fields', {},
+        countField({ label: 'Name', mode: 'text', key: `path ${index} name`, value: path.name ?? '', oncount: ({ detail }) => this.#set(index, { name: detail || undefined }),
+          read: text => (nameCheck(text) ? { error: nameCheck(text) } : { value: text.trim() }) }),
+        lengthField({ label: 'Width', units, mm: width, check: widthCheck, key: `path ${index} width`, onlength: ({ detail }) => this.#set(index, { width: detail.mm }) })),
+      h('div.verbs', {},
+        h('button', { type: 'button', 'data-key': `path ${index} again`, onclick: () => this.#again(index) }, 'Draw it anew'),
+        h('button', { type: 'button', 'data-key': `path ${index} delete`, onclick: () => this.#delete(index, called) }, 'Delete')),
+      part?.quantities?.length ? h('dl', {}, part.quantities.map((quantity, i) => h('div', {}, h('dt', {}, labelOf(quantity.key)),
+        h('dd', {}, shownNumber(this.garden.choice, `path ${index} ${quantity.key} ${i}`, { ...quantity, name: labelOf(quantity.key) }))))) : null));
+  }
+
+  #set(index, fields) { this.garden.plans.run(setPath(index, fields)); }
+
+  async #draw() {
+    const line = await this.yard.draw({ as: 'line', name: 'Path', width: this.#width });
+    if (!line) return;
+    this.garden.plans.run(addPath(line, this.#width));
+    this.say('The path is laid.');
+  }
+
+  async #again(index) {
+    const { called, width } = readPaths(this.garden.plan)[index];
+    const line = await this.yard.draw({ as: 'line', name: called, width });
+    if (line) this.#set(index, { line });
+  }
+
+  #delete(index, called) {
+    this.garden.plans.run(removePath(index));
+    this.say(`${called} is deleted. Undo brings it back.`);
+  }
+}
+
+customElements.define('lap-paths', LapPaths);
+place({ key: 'paths', title: 'Paths', tag: 'lap-paths', side: 'lee', order: 35 });

@@ -1,0 +1,54 @@
+import { bounds } from '../../geometry/outline.js';
+import { facesOf, rest } from '../../geometry/snap.js';
+import { neighbours } from '../../geometry/distance.js';
+import { moveBeds } from '../../state/group.js';
+import { bedsOf, calledOf } from '../../state/plan.js';
+import { NEAR, around } from './around.js';
+import { come } from './pointer.js';
+
+/** Carries the beds in hand, the pressed one among them. */
+export class Carry {
+  #yard; #from; #ids; #outlines; #faces; #around; #targets; #box; #move = null;
+
+  constructor(yard, { id, from, also }) {
+    this.#yard = yard;
+    this.#from = from;
+    const { garden } = yard;
+    if (!garden.choice.has(id)) also ? garden.choice.alsoTake(id) : garden.choice.takeBed(id);
+    this.#ids = garden.choice.beds;
+    this.#outlines = bedsOf(garden.plan).filter(bed => this.#ids.includes(bed.id)).map(bed => bed.outline);
+    this.#box = bounds(...this.#outlines);
+    this.#faces = facesOf(this.#outlines);
+    this.#around = around(garden.plan, this.#ids);
+    this.#targets = [...this.#around.beds, ...this.#around.paths].map(({ outline, box }) => ({ faces: facesOf([outline]), box }));
+  }
+
+  move(to, free) {
+    const { view, grid } = this.#yard;
+    let [dx, dy] = come(view, this.#from, to);
+    if (free) {
+      [dx, dy] = [Math.round(dx), Math.round(dy)];
+    } else {
+      const rested = rest(this.#faces, [dx, dy], this.#targets, this.#around.yard ? facesOf([this.#around.yard.outline]) : null,
+        { within: NEAR / view.k, grid, gaps: this.#around.gaps });
+      dx += rested.dx;
+      dy += rested.dy;
+    }
+    this.#move = [dx, dy];
+    const moved = this.#outlines.map(outline => outline.map(([x, y]) => [x + dx, y + dy]));
+    this.#yard.carry({ ids: this.#ids, dx, dy, gaps: neighbours(moved, this.#around.beds, this.#around.yard) });
+  }
+
+  drop() { this.#yard.carry(null); }
+
+  end() {
+    this.#yard.carry(null);
+    if (!this.#move) return;
+    const { garden } = this.#yard;
+    garden.plans.run(moveBeds(this.#ids, ...this.#move));
+    this.#yard.render();
+    const box = { left: this.#box.left + this.#move[0], front: this.#box.front + this.#move[1] };
+    const called = garden.bed ? calledOf(garden.bed) : `${this.#ids.length} beds`;
+    this.#yard.say(`${called}: ${this.#yard.lengthText(box.left)} along, ${this.#yard.lengthText(box.front)} away.`);
+  }
+}

@@ -1,0 +1,22 @@
+/** Snags that may stay, each by the place it is shown with and with a reason. Changes are functions plan => newPlan. */
+
+const acceptedOf = plan => plan.accepted ?? [];
+
+export const isAccepted = (plan, where) => acceptedOf(plan).some(one => one.where === where);
+
+export const acceptSnag = (where, reason) => plan => ({ ...plan, accepted: [...acceptedOf(plan).filter(one => one.where !== where), { where, reason }] });
+
+export const noLongerAccept = where => plan => {
+  const left = acceptedOf(plan).filter(one => one.where !== where);
+  if (left.length === acceptedOf(plan).length) return plan;
+  const { accepted: _gone, ...rest } = plan;
+  return left.length ? { ...plan, accepted: left } : rest;
+};
+
+/** @returns {{value: string} | {error: string}} */
+export function readReason(text) {
+  const clean = text.trim();
+  if (!clean) return { error: 'Nothing here yet. Write who takes it on, and why.' };
+  if (clean.length > 1000) return { error: `${clean.length - 1000} letters too many: 1000 at most.` };
+  return { value: clean };
+}

@@ -1,0 +1,39 @@
+import { USUAL } from './plan.js';
+
+/** Changes to the paths of a garden, each a function plan => newPlan. A path is named by its place in the document. */
+
+const pathsOf = plan => plan.paths ?? [];
+
+const lengthOf = line => line.slice(1).reduce((sum, [x, y], i) => sum + Math.hypot(x - line[i][0], y - line[i][1]), 0);
+
+/** @returns {{index: number, id: string, called: string, width: number, length: number, path: object}[]} */
+export function readPaths(plan) {
+  return pathsOf(plan).map((path, index) => ({
+    index, id: String(path.id ?? ''), called: path.name || (path.id ? `Path ${path.id}` : `Path ${index + 1}`),
+    width: path.width ?? USUAL.pathWidth, length: lengthOf(path.line ?? []), path,
+  }));
+}
+
+/** The first of P1, P2 ... that nobody has. */
+function freePathId(plan) {
+  const taken = new Set(pathsOf(plan).map(path => path.id));
+  let next = 1;
+  while (taken.has(`P${next}`)) next++;
+  return `P${next}`;
+}
+
+/** @param {[number, number][]} line two points or more */
+export const addPath = (line, width) => plan => ({
+  ...plan, paths: [...pathsOf(plan), { id: freePathId(plan), line, ...(width === USUAL.pathWidth ? {} : { width }) }],
+});
+
+/** Sets or, with undefined, takes away fields. */
+export const setPath = (index, fields) => plan => {
+  const path = pathsOf(plan)[index];
+  if (!path || Object.keys(fields).every(key => path[key] === fields[key])) return plan;
+  const next = { ...path, ...fields };
+  for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
+  return { ...plan, paths: pathsOf(plan).toSpliced(index, 1, next) };
+};
+
+export const removePath = index => plan => (pathsOf(plan)[index] ? { ...plan, paths: pathsOf(plan).toSpliced(index, 1) } : plan);

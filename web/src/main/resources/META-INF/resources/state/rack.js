@@ -1,0 +1,115 @@
+import { readLengths } from '../geometry/length.js';
+import { USUAL } from './plan.js';
+
+/** The boards on hand. Changes are functions plan => newPlan; a board is named by its place in the document. */
+
+const rackOf = plan => plan.rack ?? [];
+
+/** @returns {{index: number, id: string, section: string, length: number, count: number, bad: [number, number][], goodFaces: number, origin: string, coated: boolean}[]} */
+export function readRack(plan) {
+  const usual = plan.defaults?.section ?? USUAL.section;
+  return rackOf(plan).map((board, index) => ({
+    index, id: board.id ?? '', section: board.section ?? usual, length: board.length, count: board.count ?? 1, bad: board.bad ?? [],
+    goodFaces: board.goodFaces ?? 2, origin: board.origin ?? '', coated: board.coated ?? false,
+  }));
+}
+
+function freeBoardId(plan) {
+  const taken = new Set(rackOf(plan).map(board => board.id));
+  let next = 1;
+  while (taken.has(`K${next}`)) next++;
+  return `K${next}`;
+}
+
+/** Racks boards of one length. */
+export const rackBoard = ({ length, section, count }) => plan => ({
+  ...plan, rack: [...rackOf(plan), { id: freeBoardId(plan), section, length, ...(count > 1 ? { count } : {}) }],
+});
+
+/** Sets or, with undefined, takes away what is said of a board. */
+export const setBoard = (index, fields) => plan => {
+  const board = rackOf(plan)[index];
+  if (!board) return plan;
+  const next = { ...board, ...fields };
+  for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
+  return JSON.stringify(next) === JSON.stringify(board) ? plan : { ...plan, rack: rackOf(plan).toSpliced(index, 1, next) };
+};
+
+export const takeOffRack = index => plan => (rackOf(plan)[index] ? { ...plan, rack: rackOf(plan).toSpliced(index, 1) } : plan);
+
+/**
+ * Reads bad spans as one calls them out from the marked end: `0-150, 1.18 m to 1.26 m`.
+ *
+ * @param {string} text
+ * @param {number} length of the board, millimetres
+ * @returns {{value: [number, number][]} | {error: string}} in order, overlapping ones joined
+ */
+export function readBad(text, length) {
+  const spans = [];
+  for (const part of text.split(/[,;]/).map(one => one.trim()).filter(Boolean)) {
+    const ends = part.split(/\s*(?:-|–|\bto\b)\s*/);
+    if (ends.length !== 2) return { error: `“${part.slice(0, 16)}” is no span. Write from and to, such as 0-150.` };
+    const [from, to] = ends.map(end => readLengths(end));
+    const wrong = from.error ?? to.error;
+    if (wrong) return { error: wrong };
+    const [a, b] = [from.mm[0], to.mm[0]];
+    if (b <= a) return { error: `${b} does not lie beyond ${a}. Write the nearer end first.` };
+    if (b > length) return { error: `${Math.round((b - length) * 10) / 10} beyond the end of the board. Write ${length} or less.` };
+    spans.push([a, b]);
+  }
+  spans.sort(([a], [b]) => a - b);
+  const joined = [];
+  for (const span of spans) {
+    const last = joined.at(-1);
+    if (last && span[0] <= last[1]) last[1] = Math.max(last[1], span[1]);
+    else joined.push([...span]);
+  }
+  return { value: joined };
+}
+
+export const badText = bad => bad.map(([from, to]) => `${from}-${to}`).join(', ');
+
+/** What is left to saw of a board, between its bad spans. @returns {[number, number][]} */
+export function goodRuns(length, bad, least) {
+  const runs = [];
+  let from = 0;
+  for (const [a, b] of [...bad, [length, length]]) {
+    if (a - from >= least) runs.push([from, a]);
+    from = b;
+  }
+  return runs;
+}
+
+/**
+ * The pieces that the saw takes out of the boards on hand: `K1 1260-2750` in the cutting is a run of board K1.
+ *
+ * @param {object | null} sheet the job sheet
+ * @returns {Map<string, {mark: string, from: number, to: number}[][]>} by board, one list for each of its count
+ */
+export function chalked(sheet) {
+  const found = new Map();
+  for (const part of [...(sheet?.cutting ?? []), ...(sheet?.strips ?? [])]) {
+    for (const { stock, cuts } of part.boards ?? []) {
+      const named = /^(\S+?)(?: (\d+(?:\.\d+)?)-\d+(?:\.\d+)?)?$/.exec(String(stock));
+      if (!named || /^\d/.test(named[1])) continue;
+      const start = Number(named[2] ?? 0);
+      const lists = found.get(named[1]) ?? [];
+      lists.push({ start: named[2] === undefined ? null : start, cuts: cuts.map(({ mark, from, to }) => ({ mark, from: from + start, to: to + start })) });
+      found.set(named[1], lists);
+    }
+  }
+  return new Map([...found].map(([id, lists]) => [id, stacked(lists)]));
+}
+
+/** Runs of one board belong together; whole boards are each their own. */
+function stacked(lists) {
+  const whole = lists.filter(({ start }) => start === null).map(({ cuts }) => cuts);
+  const runs = lists.filter(({ start }) => start !== null).sort((a, b) => a.start - b.start);
+  const boards = [];
+  for (const run of runs) {
+    const room = boards.find(board => board.every(cut => cut.to <= run.start));
+    if (room) room.push(...run.cuts);
+    else boards.push([...run.cuts]);
+  }
+  return [...boards, ...whole];
+}

@@ -1,0 +1,51 @@
+/** What the saw does on which weekend, out of the job sheet's cutting. */
+
+/**
+ * Boards of one weekend, those cut alike together.
+ *
+ * @param {object} part one section of the sheet's cutting
+ * @param {number | null} stage a weekend, null for all
+ * @returns {{stock: string, length: number, numbers: number[], cuts: {mark: string, from: number, to: number, length: number, stage: number}[], marks: string[][], rest: number}[]}
+ */
+export function alike(part, stage = null) {
+  const found = new Map();
+  for (const board of part.boards ?? []) {
+    if (stage !== null && !board.cuts.some(cut => cut.stage === stage)) continue;
+    const key = JSON.stringify([board.stock, board.length, board.cuts.map(cut => [cut.from, cut.to, cut.stage])]);
+    const known = found.get(key);
+    if (known) {
+      known.numbers.push(board.number);
+      known.marks.forEach((marks, i) => marks.push(board.cuts[i].mark));
+    } else {
+      found.set(key, { ...board, numbers: [board.number], marks: board.cuts.map(cut => [cut.mark]) });
+    }
+  }
+  return [...found.values()];
+}
+
+/** The weekends on which there is something to saw, in order. @returns {number[]} */
+export const stagesOf = parts => [...new Set(parts.flatMap(part => (part.boards ?? []).flatMap(board => board.cuts.map(cut => cut.stage))))].sort((a, b) => a - b);
+
+/** Board numbers as one says them: `1-4, 7`. */
+export function runs(numbers) {
+  const sorted = [...numbers].sort((a, b) => a - b);
+  const parts = [];
+  for (const number of sorted) {
+    const last = parts.at(-1);
+    if (last && number === last[1] + 1) last[1] = number;
+    else parts.push([number, number]);
+  }
+  return parts.map(([from, to]) => (from === to ? `${from}` : to === from + 1 ? `${from}, ${to}` : `${from}-${to}`)).join(', ');
+}
+
+/** How good the cutting is, in one sentence. @param {object} part @param {(text: string) => string} money */
+export function standing({ section, result, boardsBedByBed, ways = [] }, money) {
+  const alone = ways.find(({ way }) => way === 'bed by bed');
+  const bought = `${result.boards} boards of ${section}`;
+  const best = result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2))}`;
+  const other = alone ? `; bed by bed ${boardsBedByBed ?? alone.boards} boards, ${money(alone.cost)}` : '';
+  return `${bought}, ${money(result.cost.toFixed(2))}, ${best}${other}.`;
+}
+
+/** The bed of a mark: `M-2C` is of bed M. */
+export const bedOfMark = mark => mark.replace(/-(?:R\d+ |\d).*$/, '');

@@ -1,0 +1,95 @@
+import { FIELDS, valueOf } from './build.js';
+import { bounds } from '../geometry/outline.js';
+import { bedsOf, freeId } from './plan.js';
+import { standBed } from './commands.js';
+
+/** Types: beds that are placed many times. Changes are functions plan => newPlan. */
+
+/** What a placement says of itself without differing from its type. */
+const PLACING = new Set(['id', 'name', 'type', 'at', 'turn', 'mirror', 'weekend']);
+
+const typesOf = plan => plan.types ?? [];
+
+export const typeOf = (plan, id) => typesOf(plan).find(type => type.id === id) ?? null;
+
+/** @returns {{id: string, name: string, type: object, beds: import('./plan.js').LaidBed[], exceptions: {bed: string, keys: string[]}[]}[]} */
+export function readTypes(plan) {
+  const beds = bedsOf(plan);
+  return typesOf(plan).map(type => {
+    const ours = beds.filter(bed => bed.type === type.id);
+    return { id: type.id, name: type.name ?? '', type, beds: ours, exceptions: ours.map(bed => ({ bed: bed.id, keys: exceptionsOf(plan, bed.id) })).filter(({ keys }) => keys.length) };
+  });
+}
+
+/** The words by which a placement differs from its type. @returns {string[]} */
+export function exceptionsOf(plan, id) {
+  const bed = (plan.beds ?? []).find(one => String(one.id) === id);
+  return bed?.type ? Object.keys(bed).filter(key => !PLACING.has(key)) : [];
+}
+
+/** The bed becomes the first of a new type: what it says of how it is built moves into the type. */
+export const makeType = id => plan => {
+  const index = (plan.beds ?? []).findIndex(bed => String(bed.id) === id);
+  const bed = plan.beds?.[index];
+  if (!bed || bed.type) return plan;
+  const typeId = freeTypeId(plan);
+  const kept = Object.entries(bed);
+  const type = { id: typeId, ...Object.fromEntries(kept.filter(([key]) => !PLACING.has(key))) };
+  const placed = { ...Object.fromEntries(kept.filter(([key]) => PLACING.has(key))), type: typeId };
+  return { ...plan, types: [...typesOf(plan), type], beds: plan.beds.toSpliced(index, 1, placed) };
+};
+
+function freeTypeId(plan) {
+  const taken = new Set(typesOf(plan).map(type => type.id));
+  let next = 1;
+  while (taken.has(`T${next}`)) next++;
+  return `T${next}`;
+}
+
+/** Sets or, with undefined, takes away fields of a type: all its placements follow, but for what they say themselves. */
+export const setType = (id, fields) => plan => {
+  const index = typesOf(plan).findIndex(type => type.id === id);
+  if (index < 0) return plan;
+  const type = typesOf(plan)[index];
+  if (Object.keys(fields).every(key => type[key] === fields[key])) return plan;
+  const next = { ...type, ...fields };
+  for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
+  return { ...plan, types: typesOf(plan).toSpliced(index, 1, next) };
+};
+
+/** The placement says nothing of its own any more. */
+export const followType = id => plan => {
+  const gone = exceptionsOf(plan, id);
+  if (!gone.length) return plan;
+  return { ...plan, beds: plan.beds.map(bed => (String(bed.id) === id ? Object.fromEntries(Object.entries(bed).filter(([key]) => !gone.includes(key))) : bed)) };
+};
+
+/** Stands one more of a type. */
+export const standType = (id, at) => plan => (typeOf(plan, id) ? standBed({ type: id, at })(plan) : plan);
+
+/** A type that nobody follows is taken away; one that is followed stays. */
+export const removeType = id => plan =>
+  ((plan.beds ?? []).some(bed => bed.type === id) ? plan : { ...plan, types: typesOf(plan).filter(type => type.id !== id) });
+
+/** The garden's own usual. */
+export const setDefaults = fields => plan => {
+  const next = { ...plan.defaults, ...fields };
+  for (const key of Object.keys(next)) if (next[key] === undefined) delete next[key];
+  const { defaults: _gone, ...rest } = plan;
+  return Object.keys(next).length ? { ...plan, defaults: next } : rest;
+};
+
+/** A type as a bed that lies at the origin, for its outline and size. */
+export const typeLaid = (plan, id) => bedsOf({ ...plan, beds: [{ id: freeId([]), type: id, at: [0, 0] }] })[0];
+
+/** What a type says beyond the usual, in words. @returns {string[]} */
+export function unusual(plan, type) {
+  return FIELDS.filter(field => valueOf(field, { own: type, garden: plan.defaults }).from === 'own')
+    .map(field => `${field.label.toLowerCase()} ${valueOf(field, { own: type }).value}`);
+}
+
+/** @returns {[number, number]} width and depth of an outline */
+export function sizeOf(outline) {
+  const box = bounds(outline);
+  return [box.right - box.left, box.back - box.front];
+}

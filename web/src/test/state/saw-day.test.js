@@ -1,0 +1,27 @@
+import { alike, bedOfMark, runs, stagesOf, standing } from '../../main/resources/META-INF/resources/state/saw-day.js';
+import { equal, test } from '../trial.js';
+
+const board = (number, stock, ...cuts) => ({ number, stock, length: 4800, rest: 86, cuts: cuts.map(([mark, from, to, stage = 1]) => ({ mark, from, to, stage, length: to - from })) });
+const part = { section: '100x200', boards: [board(1, '4800', ['A-1A', 10, 2310]), board(2, '4800', ['A-2A', 10, 2310]), board(3, '4800', ['B-1A', 10, 2310, 2])] };
+
+test('boards that are cut alike are shown once with all their marks', () => {
+  equal(alike(part).map(({ numbers, marks }) => [numbers, marks]), [[[1, 2], [['A-1A', 'A-2A']]], [[3], [['B-1A']]]]);
+  equal(alike(part, 2).map(({ numbers }) => numbers), [[3]]);
+  equal(stagesOf([part]), [1, 2]);
+});
+
+test('numbers are said in runs', () => {
+  equal([runs([1, 2, 3, 4, 7]), runs([9, 8]), runs([5])], ['1-4, 7', '8, 9', '5']);
+});
+
+test('how good it is stands beside what it would be bed by bed', () => {
+  const money = text => `£${text}`;
+  const result = { boards: 64, cost: 1466.1, lowerBound: 1465.8, proven: false };
+  equal(standing({ section: '100x200', result, boardsBedByBed: 68, ways: [{ way: 'bed by bed', boards: 68, cost: '1510.50' }] }, money),
+    '64 boards of 100x200, £1466.10, none can cost less than £1465.80; bed by bed 68 boards, £1510.50.');
+  equal(standing({ section: '50x75', result: { ...result, proven: true } }, money), '64 boards of 50x75, £1466.10, proven least.');
+});
+
+test('a mark names its bed', () => {
+  equal(['M-2C', 'B-1Aa', 'U-R1 bearer 1', 'Long-bed-3D'].map(bedOfMark), ['M', 'B', 'U', 'Long-bed']);
+});
