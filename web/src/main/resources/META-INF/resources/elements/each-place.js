@@ -1,5 +1,7 @@
 /** Every place round the yard: see places.js. */
 import './lap-beds.js';
+import './lap-catalogue.js';
+import './lap-load-in.js';
 import './lap-paths.js';
 import './lap-rack.js';
 import './lap-rolls.js';
