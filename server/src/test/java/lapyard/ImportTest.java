@@ -42,7 +42,7 @@ class ImportTest {
             diagrams      : drawing geometry catalogue plan construction cutting sheets stages order loadin
             json          : job stages fill construction ground plan sheets cutting order catalogue geometry loadin
             store         : json plan
-            prints        : job diagrams drawing plan catalogue cutting sheets order construction loadin
+            prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction loadin
             rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
             cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
             """;

@@ -17,7 +17,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import lapyard.drawing.Page;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
@@ -30,7 +29,6 @@ import lapyard.json.Reading;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
-import lapyard.prints.PlanPrint;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import picocli.CommandLine.Command;
@@ -64,6 +62,12 @@ final class TakeOffCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "A4..A0|Letter|Tabloid", description = "paper of the plan (default A3, or Tabloid in feet and inches)")
     private String paper;
 
+    @Option(names = "--layers", paramLabel = "NAME", split = ",", description = "layers of the plan, with commas between: ground, keep-clear, levels, paths, beds, snags, weekends (default: all but weekends)")
+    private List<String> layers = List.of();
+
+    @Option(names = "--split", description = "a plan too large for its paper goes on several sheets with match lines")
+    private boolean split;
+
     @Option(names = "--mono", description = "draw for a printer without colours")
     private boolean mono;
 
@@ -88,16 +92,11 @@ final class TakeOffCommand implements Callable<Integer> {
         List<SawAdvice> advice = SawAdvice.of(sheet);
         Map<String, byte[]> files = new LinkedHashMap<>();
         PrintAsk ask = new PrintAsk(
-                Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale),
+                Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split,
                 longest == null ? OptionalDouble.empty() : OptionalDouble.of(longest), OptionalDouble.of(minutesACut),
                 OptionalDouble.of(minutesASetting), "", LocalDate.now().toString(), Optional.empty());
-        progress("drawing the plan");
+        progress("drawing the sheets");
         try {
-            Page plan = PlanPrint.page(sheet, ask);
-            for (String format : List.of("svg", "pdf", "png")) {
-                files.put("plan." + format, PlanPrint.file(plan, format));
-            }
-            progress("drawing the sheets");
             files.putAll(Prints.takeOff(sheet, ask));
         } catch (IllegalArgumentException e) {
             throw new Refusal(e.getMessage());
@@ -166,7 +165,7 @@ final class TakeOffCommand implements Callable<Integer> {
         try (Stream<Path> there = Files.list(folder)) {
             for (Path file : there.toList()) {
                 String name = file.getFileName().toString();
-                if (name.matches("(" + String.join("|", Prints.names()) + ")-[0-9]{2,}\\.svg") && !written.contains(name)) {
+                if (name.matches("(plan|" + String.join("|", Prints.names()) + ")-[0-9]{2,}\\.(svg|png)") && !written.contains(name)) {
                     Files.delete(file);
                 }
             }

@@ -122,6 +122,33 @@ final class BedShapes {
                 .orElse(List.of());
     }
 
+    /** A flag with the number of the bed's weekend, at its first corner or as near as there is room. */
+    List<Shape> weekend(Labels labels) {
+        double radius = 1.9;
+        Box box = Box.round(outer);
+        List<Plate> plates = new ArrayList<>();
+        for (Point corner : outer) {
+            double x = corner.x() < box.centre().x() ? -1 : 1;
+            double y = corner.y() < box.centre().y() ? -1 : 1;
+            for (double out : new double[] {radius + 0.4, -radius - 0.6}) {
+                plates.add(new Plate(new Point(corner.x() + x * out, corner.y() + y * out), 2 * radius, 2 * radius, 0));
+            }
+        }
+        return labels.first(plates, plate -> true)
+                .map(plate -> weekendSign(bed.weekend(), plate.centre(), inks))
+                .orElse(List.of());
+    }
+
+    static List<Shape> weekendSign(int weekend, Point at, Inks inks) {
+        double half = 1.8;
+        String number = Integer.toString(weekend);
+        double size = Math.min(2.6, 3.2 / TextMeasure.widthMm(number, 1, true));
+        return List.of(
+                Shape.Area.box(at.x() - half, at.y() - half, 2 * half, 2 * half, Optional.of(inks.ink()), Optional.of(inks.pen(Inks.THIN))),
+                new Shape.Text(
+                        new Point(at.x(), at.y() + size * Shape.Text.CAPITALS / 2), number, size, Shape.Anchor.MIDDLE, 0, true, inks.paper()));
+    }
+
     static List<Shape> wallSign(String letter, Point at, double radius, Inks inks) {
         double size = radius * 1.45;
         return List.of(

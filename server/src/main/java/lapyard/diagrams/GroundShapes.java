@@ -32,14 +32,15 @@ final class GroundShapes {
         this.labels = labels;
     }
 
-    Shape.Group ground() {
+    /** @param surfaces whether they are shown on the yard's own ground */
+    Shape.Group ground(boolean surfaces) {
         List<Shape> shapes = new ArrayList<>();
         for (Outline yard : garden.ground().outline()) {
             List<Point> ring = view.on(yard);
             shapes.add(new Shape.Area(List.of(ring), inks.yard().fill(), Optional.empty(), Optional.empty()));
         }
         int number = 0;
-        for (Ground.Surface surface : garden.ground().surfaces()) {
+        for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
             Inks.Filling filling = inks.surface(surface.kind());
             Shape area = new Shape.Area(
                     List.of(view.on(surface.outline())), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.NARROW)));
@@ -248,9 +249,9 @@ final class GroundShapes {
     }
 
     /** Words within surfaces and beside the things to keep clear of, where there is room left. */
-    Shape.Group names() {
+    Shape.Group names(boolean surfaces, boolean keepClear) {
         List<Shape> shapes = new ArrayList<>();
-        for (Ground.KeepClear clear : garden.ground().keepClear()) {
+        for (Ground.KeepClear clear : keepClear ? garden.ground().keepClear() : List.<Ground.KeepClear>of()) {
             List<Point> ring = zone(clear);
             String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
             Words words = Words.of(clear.kind() + size, 2.2, false);
@@ -261,7 +262,7 @@ final class GroundShapes {
                 shapes.addAll(words.on(led.plate(), inks.snag(), Optional.of(inks.plate())));
             });
         }
-        for (Ground.Surface surface : garden.ground().surfaces()) {
+        for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
             Words words = Words.of(surface.kind(), 2.4, false);
             labels.within(view.on(surface.outline()), words.widthMm(), words.heightMm(), List.of(0.0, 90.0))
                     .filter(labels::clearOfSolids)

@@ -3,6 +3,7 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import lapyard.construction.BedWork;
@@ -27,31 +28,35 @@ final class Legend {
         this.inks = inks;
     }
 
-    static List<Entry> of(Garden garden, List<BedWork> works, List<PathCover> paths, boolean snags, Inks inks) {
+    static List<Entry> of(Garden garden, List<BedWork> works, List<PathCover> paths, boolean snags, Set<PlanLayer> layers, Inks inks) {
         Legend legend = new Legend(inks);
         if (!garden.ground().outline().isEmpty()) {
             legend.area("house wall", inks.houseWall(), Inks.THIN);
             legend.line("edge of the yard", inks.pen(Inks.BROAD));
         }
-        if (!works.isEmpty()) {
+        boolean beds = layers.contains(PlanLayer.BEDS);
+        if (beds && !works.isEmpty()) {
             legend.area("timber, top course with its joints", inks.timber(), Inks.MEDIUM);
         }
-        if (!garden.beds().isEmpty()) {
+        if (beds && !garden.beds().isEmpty()) {
             legend.area(works.isEmpty() ? "bed" : "soil", inks.soil(), Inks.THIN);
             legend.sign("wall A of a bed, its front", box -> BedShapes.wallSign("A", box.centre(), 1.6, inks));
         }
-        List<String> materials = materials(paths);
+        if (beds && layers.contains(PlanLayer.WEEKENDS) && !garden.beds().isEmpty()) {
+            legend.sign("weekend in which a bed is built", box -> BedShapes.weekendSign(1, box.centre(), inks));
+        }
+        List<String> materials = layers.contains(PlanLayer.PATHS) ? materials(paths) : List.of();
         for (int i = 0; i < Math.min(materials.size(), MOST_KINDS); i++) {
             String material = plain(materials.get(i));
             legend.area(material.isEmpty() ? "path" : "path, " + material, inks.path(materials.get(i), i), Inks.NARROW);
         }
-        if (!garden.paths().isEmpty()) {
+        if (layers.contains(PlanLayer.PATHS) && !garden.paths().isEmpty()) {
             legend.line("middle of a path", centreLine(inks));
         }
-        new TreeSet<>(garden.ground().surfaces().stream().map(s -> s.kind()).toList())
+        new TreeSet<>(garden.ground().surfaces().stream().filter(s -> layers.contains(PlanLayer.GROUND)).map(s -> s.kind()).toList())
                 .stream().limit(MOST_KINDS).forEach(kind -> legend.area(kind, inks.surface(kind), Inks.NARROW));
-        keepClear(garden.ground().keepClear(), legend, inks);
-        if (!garden.ground().levels().isEmpty()) {
+        if (layers.contains(PlanLayer.KEEP_CLEAR)) keepClear(garden.ground().keepClear(), legend, inks);
+        if (layers.contains(PlanLayer.LEVELS) && !garden.ground().levels().isEmpty()) {
             legend.sign("level: drop below the string", box -> List.of(GroundShapes.levelSign(box.centre(), inks)));
         }
         if (snags) {

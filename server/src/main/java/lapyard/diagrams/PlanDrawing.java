@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -24,9 +25,21 @@ public final class PlanDrawing {
     /** Round the beds, where no yard is drawn. */
     private static final double MARGIN_MM = 500;
 
-    /** The plan without paths' covers and without snags. */
+    /** The most sheets that one plan is split over. */
+    static final int MOST_SHEETS = 60;
+
+    /** Kept free for the map of the sheets, where there are several. */
+    private static final double KEY_ROOM = 44;
+
+    /** The plan without paths' covers and without snags, on one sheet. */
     public static Page draw(Garden garden, List<BedWork> works, PlanOptions options) {
         return draw(garden, works, List.of(), List.of(), options);
+    }
+
+    /** The plan on its first sheet, which is the only one unless it may be split. */
+    public static Page draw(
+            Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PlanOptions options) {
+        return pages(garden, works, covers, findings, options).get(0);
     }
 
     /**
@@ -35,16 +48,17 @@ public final class PlanDrawing {
      * @param works    of the beds, for their inner faces and joints; a bed without is drawn by its outline
      * @param covers   of the paths; a path without is drawn by its middle line
      * @param findings whose snags get a letter in the yard and a line in the list, as long as there is room
+     * @return one sheet, or several where the options allow it
      * @throws DoesNotFit               where the sheet cannot hold the garden at the scale asked for
-     * @throws IllegalArgumentException where the garden is too large for any scale
+     * @throws IllegalArgumentException where the garden is too large for any scale or would take too many sheets
      */
-    public static Page draw(
+    public static List<Page> pages(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PlanOptions options) {
         Inks inks = new Inks(options.mono());
-        PlanSnags snags = new PlanSnags(findings);
+        PlanSnags snags = new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of());
         Panel panel = new Panel(SheetLayout.panelWidth(options.paper()), inks);
         List<Panel.Piece> flow = new ArrayList<>();
-        List<Legend.Entry> legend = Legend.of(garden, works, covers, snags.count() > 0, inks);
+        List<Legend.Entry> legend = Legend.of(garden, works, covers, snags.count() > 0, options.layers(), inks);
         if (!legend.isEmpty()) {
             flow.add(panel.heading("Legend"));
             legend.forEach(entry -> flow.add(panel.entry(entry)));
@@ -53,36 +67,84 @@ public final class PlanDrawing {
         double must = flow.stream().mapToDouble(Panel.Piece::height).sum();
 
         Box extent = extent(garden, covers);
-        SheetLayout.Chosen sheet =
-                SheetLayout.choose(options.paper(), options.scale(), garden.imperial(), extent, must);
-        SheetLayout layout = sheet.layout();
-        View view = sheet.view(extent);
+        SheetLayout.Chosen sheet = options.split()
+                ? SheetLayout.roomiest(options.paper(), options.scale(), garden.imperial(), extent, must, KEY_ROOM)
+                : SheetLayout.choose(options.paper(), options.scale(), garden.imperial(), extent, must);
+        List<PlanTile> tiles = PlanTile.all(extent, sheet.scale(), sheet.layout().field());
+        if (tiles.size() > MOST_SHEETS) {
+            throw new IllegalArgumentException("at " + sheet.scale() + " the plan takes " + tiles.size() + " sheets of "
+                    + options.paper().label() + ", the most is " + MOST_SHEETS + ": take a smaller scale or larger paper");
+        }
+        List<Page> pages = new ArrayList<>();
+        for (PlanTile tile : tiles) {
+            pages.add(page(garden, works, covers, snags, options, panel, flow, sheet, tile, inks));
+        }
+        return pages;
+    }
 
+    private static Page page(
+            Garden garden, List<BedWork> works, List<PathCover> covers, PlanSnags snags, PlanOptions options, Panel panel,
+            List<Panel.Piece> flow, SheetLayout.Chosen sheet, PlanTile tile, Inks inks) {
+        SheetLayout layout = sheet.layout();
         List<Shape> shapes = new ArrayList<>();
         shapes.add(frame(layout.width(), layout.height(), layout.space(), inks));
-        int unnamed = drawing(shapes, garden, works, covers, snags, view, inks, new Labels(layout.field()));
+        Labels labels = new Labels(tile.seen());
+        List<Shape> yard = new ArrayList<>();
+        options.stale().ifPresent(why -> yard.add(stale(why, layout.field(), labels, inks)));
+        Optional<Shape> matches = tile.matchLines(inks, labels);
+        List<Shape> drawn = new ArrayList<>();
+        int unnamed = drawing(drawn, garden, works, covers, snags, options, tile, inks, labels);
+        if (tile.of() > 1) {
+            Box seen = tile.seen();
+            shapes.add(new Shape.Window("seen", seen.left(), seen.low(), seen.width(), seen.height(), drawn));
+        } else {
+            shapes.addAll(drawn);
+        }
+        matches.ifPresent(shapes::add);
+        shapes.addAll(yard);
 
         List<Shape> beside = new ArrayList<>();
+        List<Panel.Piece> pieces = new ArrayList<>();
+        if (tile.of() > 1) {
+            pieces.add(panel.heading("Sheet " + tile.number() + " of " + tile.of()));
+            pieces.add(new Panel.Piece(
+                    tile.keyHeight(KEY_ROOM - 10) + 3, (x, y) -> tile.key(x, y, KEY_ROOM - 10, inks)));
+        }
+        pieces.addAll(flow);
         if (unnamed > 0) {
-            flow.add(panel.words(unnamed + (unnamed == 1 ? " bed has" : " beds have")
+            pieces.add(panel.words(unnamed + (unnamed == 1 ? " bed has" : " beds have")
                     + " no room for a name at this scale: draw it larger.", 3));
         }
         Columns columns = new Columns(layout.columns());
-        flow.forEach(piece -> beside.addAll(columns.put(piece)));
+        pieces.forEach(piece -> beside.addAll(columns.put(piece)));
         beside.addAll(snagList(snags, panel, columns));
         beside.addAll(panel.barAndNorth(
                 sheet.scale(), garden.ground().northDeg(), garden.imperial(), layout.block().left(), layout.block().low()));
         Panel.Title title = new Panel.Title(
-                garden.name().isBlank() ? "Garden" : garden.name(), "Garden plan", options.revision(), options.date(), "1 of 1", options.paper().label(), garden.imperial());
+                garden.name().isBlank() ? "Garden" : garden.name(), "Garden plan", options.revision(), options.date(),
+                tile.number() + " of " + tile.of(), options.paper().label(), garden.imperial());
         beside.addAll(panel.title(
                 title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));
         shapes.add(new Shape.Group("panel", "Legend and title block", "panel", beside));
+        String place = tile.of() > 1 ? ", sheet " + tile.number() + " of " + tile.of() : "";
         return new Page(
                 (garden.name().isBlank() ? "Garden plan" : "Garden plan, " + garden.name()) + ", "
-                        + sheet.scale().label(garden.imperial()),
+                        + sheet.scale().label(garden.imperial()) + place,
                 layout.width(),
                 layout.height(),
                 shapes);
+    }
+
+    /** Across the top of the drawing, so that nobody works by it unawares. */
+    private static Shape stale(String why, Box field, Labels labels, Inks inks) {
+        double high = 7;
+        List<Point> band = new Box(field.left(), field.low(), field.right(), field.low() + high).corners();
+        labels.take(band);
+        String words = TextMeasure.cut("STALE: " + why, 3.8, true, field.width() - 6);
+        return new Shape.Group("stale", "Stale", "stale", List.of(
+                new Shape.Area(List.of(band), Optional.of(inks.snag()), Optional.empty(), Optional.empty()),
+                new Shape.Text(
+                        new Point(field.centre().x(), field.low() + 4.9), words, 3.8, Shape.Anchor.MIDDLE, 0, true, inks.paper())));
     }
 
     /** The sheet itself, so that viewers with a dark ground show it as paper, and the frame. */
@@ -98,42 +160,48 @@ public final class PlanDrawing {
                                 Optional.of(inks.pen(Inks.BROAD)))));
     }
 
-    /** @return how many beds had no room for a label */
+    /** @return how many beds of this sheet had no room for a label */
     private static int drawing(
             List<Shape> shapes,
             Garden garden,
             List<BedWork> works,
             List<PathCover> covers,
             PlanSnags snags,
-            View view,
+            PlanOptions options,
+            PlanTile tile,
             Inks inks,
             Labels labels) {
+        View view = tile.view();
         Map<String, BedWork> built =
                 works.stream().collect(Collectors.toMap(work -> work.bed().id(), Function.identity(), (a, b) -> a));
-        List<BedShapes> beds = garden.beds().stream()
+        Box seen = tile.seen();
+        List<BedShapes> beds = !options.shows(PlanLayer.BEDS) ? List.of() : garden.beds().stream()
                 .map(bed -> new BedShapes(bed, Optional.ofNullable(built.get(bed.id())), view, inks, garden.imperial()))
+                .filter(bed -> Box.round(bed.outer()).touches(seen))
                 .toList();
         GroundShapes ground = new GroundShapes(garden, view, inks, labels);
         PathShapes paths = new PathShapes(garden, covers, view, inks);
         beds.forEach(bed -> labels.solid(bed.outer()));
 
-        shapes.add(ground.ground());
-        shapes.add(paths.shapes());
-        shapes.add(ground.things());
+        shapes.add(ground.ground(options.shows(PlanLayer.GROUND)));
+        if (options.shows(PlanLayer.PATHS)) shapes.add(paths.shapes());
+        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.things());
         shapes.add(ground.edge());
-        shapes.add(ground.gates());
+        if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.gates());
         shapes.add(new Shape.Group(
                 "beds", "", "beds", beds.stream().map(bed -> (Shape) bed.shapes(labels)).toList()));
         List<Shape> names = new ArrayList<>();
         int unnamed = 0;
+        if (options.shows(PlanLayer.WEEKENDS)) shapes.add(weekends(beds, labels, inks));
         for (BedShapes bed : beds) {
             Optional<Shape.Group> label = bed.label(labels);
             label.ifPresent(names::add);
-            unnamed += label.isEmpty() ? 1 : 0;
+            boolean here = Box.round(List.of(Box.round(bed.outer()).centre())).touches(tile.own());
+            unnamed += label.isEmpty() && here ? 1 : 0;
         }
-        shapes.add(ground.levels());
-        shapes.add(paths.names(labels));
-        shapes.add(ground.names());
+        if (options.shows(PlanLayer.LEVELS)) shapes.add(ground.levels());
+        if (options.shows(PlanLayer.PATHS)) shapes.add(paths.names(labels));
+        shapes.add(ground.names(options.shows(PlanLayer.GROUND), options.shows(PlanLayer.KEEP_CLEAR)));
         shapes.add(new Shape.Group("bed-names", "", "names", names));
         shapes.add(snags.letters(
                 garden.beds().stream().collect(Collectors.toMap(Bed::id, Function.identity(), (a, b) -> a)),
@@ -146,6 +214,12 @@ public final class PlanDrawing {
             shapes.add(new Shape.Group("nothing", "", "names", nothing.on(middle, inks.ink(), Optional.empty())));
         }
         return unnamed;
+    }
+
+    private static Shape weekends(List<BedShapes> beds, Labels labels, Inks inks) {
+        List<Shape> shapes = new ArrayList<>();
+        beds.forEach(bed -> shapes.addAll(bed.weekend(labels)));
+        return new Shape.Group("weekends", "Weekend in which each bed is built", "weekends", shapes);
     }
 
     private static List<Shape> snagList(PlanSnags snags, Panel panel, Columns columns) {

@@ -29,7 +29,7 @@ public final class SetSheets {
             "At the saw: eyes, ears and lungs covered, no gloves near the blade, long boards held at both ends, no one in line with the cut.",
             "Treated or coated timber: never burn it, catch its dust, wash hands before eating. Unknown coatings go in no bed.",
             "Find buried pipes and cables before anything is dug or driven. Local codes go first.",
-            "Walls that hold back ground, beds on decks or roofs and whatever is taller than it is stable are not designed here: a licensed "
+            "Walls that hold back ground, beds on decks or roofs and walls taller than the bed is wide are not designed here: a licensed "
                     + "person decides.",
             "Concrete burns the skin: gloves, boots and water at hand.");
 

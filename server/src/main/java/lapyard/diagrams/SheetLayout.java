@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Scale;
-import lapyard.geometry.Point;
 
 /**
  * How a sheet is divided into the field of the drawing and the columns beside or below it.
@@ -37,16 +36,7 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
     /** A layout with the scale that the drawing would need to just fit it. */
     private record Fit(SheetLayout layout, double needs) {}
 
-    record Chosen(SheetLayout layout, Scale scale) {
-        View view(Box extent) {
-            Point centre = layout.field.centre();
-            return new View(
-                    scale,
-                    new Point(
-                            centre.x() - scale.paperMm(extent.centre().x()),
-                            centre.y() + scale.paperMm(extent.centre().y())));
-        }
-    }
+    record Chosen(SheetLayout layout, Scale scale) {}
 
     /**
      * The layout that gives the larger scale.
@@ -80,6 +70,19 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
             throw new DoesNotFit(paper, asked.get(), missing, usual);
         }
         return new Chosen(roomiest.layout, asked.get());
+    }
+
+    /** The layout with the largest field, at whatever scale; where the drawing fits one sheet, as {@link #choose}. */
+    static Chosen roomiest(
+            Paper paper, Optional<Scale> asked, boolean imperial, Box extent, double flow, double more) {
+        try {
+            return choose(paper, asked, imperial, extent, flow);
+        } catch (DoesNotFit split) {
+            SheetLayout largest = all(paper, flow + more).stream()
+                    .max(Comparator.comparingDouble(layout -> layout.field.width() * layout.field.height()))
+                    .orElseThrow();
+            return new Chosen(largest, asked.orElseThrow());
+        }
     }
 
     private static List<SheetLayout> all(Paper paper, double flow) {

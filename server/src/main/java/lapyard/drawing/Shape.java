@@ -25,6 +25,21 @@ public sealed interface Shape {
         }
     }
 
+    /**
+     * Shapes of which only what lies in a box is seen.
+     *
+     * @param id an XML name, used once on a page
+     * @param x  of the upper left corner
+     */
+    record Window(String id, double x, double y, double widthMm, double heightMm, List<Shape> shapes) implements Shape {
+        public Window {
+            if (!(widthMm > 0 && heightMm > 0)) {
+                throw new IllegalArgumentException("a window measures above 0 mm each way, was " + widthMm + " x " + heightMm);
+            }
+            shapes = List.copyOf(shapes);
+        }
+    }
+
     /** One or more open lines of two or more points each, drawn with one pen. */
     record Lines(List<List<Point>> lines, Stroke stroke) implements Shape {
         public Lines {

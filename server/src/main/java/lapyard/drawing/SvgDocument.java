@@ -69,6 +69,8 @@ final class SvgDocument {
             }
             title(made, group.title());
             group.shapes().forEach(inner -> add(made, inner));
+        } else if (shape instanceof Shape.Window window) {
+            window(parent, window);
         } else if (shape instanceof Shape.Lines lines) {
             lines(parent, lines);
         } else if (shape instanceof Shape.Area area) {
@@ -85,6 +87,19 @@ final class SvgDocument {
         } else {
             throw new IllegalStateException("no way to draw " + shape.getClass());
         }
+    }
+
+    private void window(Element parent, Shape.Window window) {
+        Element clip = child(parent, "clipPath");
+        clip.setAttribute("id", window.id());
+        Element box = child(clip, "rect");
+        box.setAttribute("x", number(window.x()));
+        box.setAttribute("y", number(window.y()));
+        box.setAttribute("width", number(window.widthMm()));
+        box.setAttribute("height", number(window.heightMm()));
+        Element made = child(parent, "g");
+        made.setAttribute("clip-path", "url(#" + window.id() + ")");
+        window.shapes().forEach(inner -> add(made, inner));
     }
 
     private void lines(Element parent, Shape.Lines lines) {

@@ -1,5 +1,6 @@
 package lapyard.prints;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -12,6 +13,8 @@ import lapyard.drawing.Paper;
  * @param paper           a paper's name, not checked yet; empty for what is usual for the kind of sheet
  * @param mono            black on white, without fills
  * @param scale           50 for 1:50, of the plan; empty for the largest that fits
+ * @param layers          names of the layers of the plan; none for the usual ones
+ * @param split           whether a plan too large for its paper goes on several sheets; else it is refused
  * @param longestMm       the longest part that can be carried in; empty where the merchant is asked for no cuts
  * @param minutesACut     empty for what is usual
  * @param minutesASetting empty for what is usual
@@ -23,6 +26,8 @@ public record PrintAsk(
         Optional<String> paper,
         boolean mono,
         OptionalInt scale,
+        List<String> layers,
+        boolean split,
         OptionalDouble longestMm,
         OptionalDouble minutesACut,
         OptionalDouble minutesASetting,
@@ -33,18 +38,28 @@ public record PrintAsk(
     /** All as usual, in colour, with this in the heading. */
     public static PrintAsk usual(String revision, String date) {
         return new PrintAsk(
-                Optional.empty(), false, OptionalInt.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 revision, date, Optional.empty());
     }
 
     /** On a paper, empty for what is usual. */
     public PrintAsk onPaper(Optional<String> name) {
-        return new PrintAsk(name, mono, scale, longestMm, minutesACut, minutesASetting, revision, date, stale);
+        return new PrintAsk(name, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, revision, date, stale);
+    }
+
+    /** The plan with these layers alone. */
+    public PrintAsk showing(List<String> names) {
+        return new PrintAsk(paper, mono, scale, names, split, longestMm, minutesACut, minutesASetting, revision, date, stale);
+    }
+
+    /** A plan that is too large for one sheet goes on several. */
+    public PrintAsk onSeveralSheets() {
+        return new PrintAsk(paper, mono, scale, layers, true, longestMm, minutesACut, minutesASetting, revision, date, stale);
     }
 
     /** The plan at a scale, empty for the largest that fits. */
     public PrintAsk at(OptionalInt oneTo) {
-        return new PrintAsk(paper, mono, oneTo, longestMm, minutesACut, minutesASetting, revision, date, stale);
+        return new PrintAsk(paper, mono, oneTo, layers, split, longestMm, minutesACut, minutesASetting, revision, date, stale);
     }
 
     /**

@@ -10,6 +10,7 @@ import java.util.Optional;
 import lapyard.diagrams.SetSheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
+import lapyard.drawing.PngWriter;
 import lapyard.drawing.SvgWriter;
 import lapyard.job.JobSheet;
 
@@ -20,12 +21,15 @@ public final class Prints {
 
     /** In the order of the set, which is that of the work. The plan is the one kind that is also a picture of its own. */
     static final List<Print> ALL = List.of(
-            new Print("plan", "Garden plan", (sheet, ask) -> List.of(PlanPrint.page(sheet, ask))),
+            new Print("plan", "Garden plan", PlanPrint::pages),
+            new Print("bed-register", "Bed register", RegisterPrint::pages),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
             new Print("rolls", "Rolls", BenchPrint::rolls),
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Load-in", OrderPrint::loadIn),
             new Print("quote", "Quote", OrderPrint::quote));
+
+    private static final double SCREEN_DPI = 150;
 
     private Prints() {}
 
@@ -71,7 +75,7 @@ public final class Prints {
     }
 
     /**
-     * All pages as PDF, or one as SVG.
+     * All pages as PDF, or one as SVG or PNG.
      *
      * @param page from 1
      * @throws IllegalArgumentException for a page that is not there, naming how many there are
@@ -83,7 +87,7 @@ public final class Prints {
         if (page > pages.size()) {
             throw new IllegalArgumentException("there is no sheet " + page + ": there are 1 to " + pages.size());
         }
-        return svg(pages.get(page - 1));
+        return format.equals("png") ? PngWriter.write(pages.get(page - 1), SCREEN_DPI) : svg(pages.get(page - 1));
     }
 
     /** All pages as files: NAME.pdf and NAME-01.svg, NAME-02.svg and so on. */
@@ -96,9 +100,16 @@ public final class Prints {
         return files;
     }
 
-    /** Every kind but the plan as files, and the set; a kind that cannot be drawn is named in the set alone. */
+    /** Every kind as files, and the set; a kind that cannot be drawn is named in the set alone. */
     public static Map<String, byte[]> takeOff(JobSheet sheet, PrintAsk ask) {
         Map<String, byte[]> files = new LinkedHashMap<>();
+        List<Page> plan = pages("plan", sheet, ask);
+        files.put("plan.pdf", PdfWriter.write(plan));
+        for (int i = 0; i < plan.size(); i++) {
+            String name = plan.size() == 1 ? "plan" : String.format(Locale.ROOT, "plan-%02d", i + 1);
+            files.put(name + ".svg", svg(plan.get(i)));
+            files.put(name + ".png", PngWriter.write(plan.get(i), SCREEN_DPI));
+        }
         for (String name : names()) {
             try {
                 files.putAll(files(name, pages(name, sheet, ask.onPaper(Optional.empty()))));

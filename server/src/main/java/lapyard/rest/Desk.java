@@ -2,7 +2,6 @@ package lapyard.rest;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import lapyard.plan.Finding;
 import lapyard.prints.PrintAsk;
 
@@ -29,23 +28,12 @@ public interface Desk {
     Optional<String> jobSheetPart(String document, String part);
 
     /**
-     * The plan as drawn.
-     *
-     * @param format       {@code svg}, {@code pdf} or {@code png}
-     * @param scale        50 for 1:50; empty for the largest that fits
-     * @param paper        a paper's name as asked for, not checked yet, such as {@code A3}
-     * @param revisionText what the title block says of the revision
-     * @throws Refused if it does not fit, the paper is unknown or the document holds a STOP
-     */
-    byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText);
-
-    /**
      * One kind of sheets, or the set of all.
      *
      * @param name   as in {@link lapyard.prints.Prints}
-     * @param format {@code pdf} for all pages or {@code svg} for one
+     * @param format {@code pdf} for all pages, {@code svg} or {@code png} for one
      * @param page   the one where one is asked for, from 1
-     * @throws Refused if there is no such page, the paper is unknown or the document holds a STOP
+     * @throws Refused if there is no such page, it does not fit, the paper is unknown or the document holds a STOP
      */
     byte[] print(String document, String name, String format, int page, PrintAsk ask);
 

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import lapyard.drawing.PdfWriter;
@@ -29,7 +28,6 @@ import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.order.Variation;
 import lapyard.plan.Finding;
-import lapyard.prints.PlanPrint;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
@@ -97,16 +95,6 @@ public final class GardenDesk implements Desk {
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
         boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags").contains(part);
         return known ? Optional.of(found.toString()) : Optional.empty();
-    }
-
-    @Override
-    public byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
-        JobSheet sheet = sheet(document);
-        try {
-            return PlanPrint.file(PlanPrint.page(sheet, PrintAsk.usual(revisionText, "").onPaper(paper).at(scale)), format);
-        } catch (IllegalArgumentException e) {
-            throw new Refused(List.of(Finding.stop("plan", e.getMessage(), null, "leave scale out for the largest that fits")));
-        }
     }
 
     @Override

@@ -3,7 +3,6 @@ package lapyard.rest;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -40,11 +39,6 @@ final class Outputs {
         Optional<Output> known = kept("part " + part, document);
         if (known.isPresent()) return known;
         return desk.jobSheetPart(document, part).map(text -> keep("part " + part, document, () -> Output.of(text)));
-    }
-
-    Output plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
-        String kind = "plan " + format + " " + scale + " " + paper.orElse("") + " " + revisionText;
-        return keep(kind, document, () -> Output.of(desk.plan(document, format, scale, paper, revisionText)));
     }
 
     Output print(String document, String name, String format, int page, PrintAsk ask) {

@@ -11,6 +11,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -60,28 +62,9 @@ public final class SheetsResource {
         return answer(output, MediaType.APPLICATION_JSON, have).build();
     }
 
+    /** Sheets of one kind, or the set of all: all pages as PDF or one as SVG or PNG; those of an older revision are stamped stale. */
     @GET
-    @Path("plan.{format: svg|pdf|png}")
-    public Response plan(
-            @PathParam("id") String id,
-            @PathParam("format") String format,
-            @QueryParam("scale") String scale,
-            @QueryParam("paper") String paper,
-            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        OptionalInt asked = Asked.number("scale", scale, 1, SMALLEST_SCALE);
-        Optional<String> onPaper = Asked.word("paper", paper);
-        Stored stored = shelf.standing(id);
-        LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
-        Output output =
-                outputs.plan(stored.document(), format, asked, onPaper, "revision " + stored.revision() + ", " + day);
-        return answer(output, DRAWN.get(format), have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(stored, "plan." + format) + "\"")
-                .build();
-    }
-
-    /** Sheets of one kind, or the set of all: all pages as PDF or one as SVG; those of an older revision are stamped stale. */
-    @GET
-    @Path("{sheets: [a-z-]+}.{format: pdf|svg}")
+    @Path("{sheets: [a-z-]+}.{format: pdf|svg|png}")
     public Response print(
             @PathParam("id") String id,
             @PathParam("sheets") String sheets,
@@ -89,6 +72,8 @@ public final class SheetsResource {
             @QueryParam("page") String page,
             @QueryParam("paper") String paper,
             @QueryParam("scale") String scale,
+            @QueryParam("layers") String layers,
+            @QueryParam("split") String split,
             @QueryParam("mono") String mono,
             @QueryParam("longest") String longest,
             @QueryParam("cut") String minutesACut,
@@ -112,13 +97,15 @@ public final class SheetsResource {
                 Asked.word("paper", paper),
                 Asked.flag("mono", mono),
                 Asked.number("scale", scale, 1, SMALLEST_SCALE),
+                words("layers", layers),
+                Asked.flag("split", split),
                 decimal(Asked.number("longest", longest, 1, LONGEST_MM)),
                 decimal(Asked.number("cut", minutesACut, 0, MOST_MINUTES)),
                 decimal(Asked.number("setting", minutesASetting, 0, MOST_MINUTES)),
                 "revision " + stored.revision() + ", " + day,
                 "",
                 stale);
-        String name = file(stored, sheets + (format.equals("svg") ? "-" + number : "") + "." + format);
+        String name = file(stored, sheets + (format.equals("pdf") || number == 1 && sheets.equals("plan") ? "" : "-" + number) + "." + format);
         return answer(outputs.print(stored.document(), sheets, format, number, ask), DRAWN.get(format), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"")
                 .build();
@@ -179,6 +166,13 @@ public final class SheetsResource {
         return answer(outputs.slipCsv(stored.document(), one), "text/csv; charset=utf-8", have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
                 .build();
+    }
+
+    /** Words with commas between. */
+    private static List<String> words(String name, String text) {
+        return text == null || text.isBlank()
+                ? List.of()
+                : Arrays.stream(text.split(",")).map(word -> Asked.word(name, word).orElse("")).toList();
     }
 
     private static OptionalDouble decimal(OptionalInt number) {

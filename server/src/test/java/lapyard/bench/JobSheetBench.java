@@ -10,8 +10,8 @@ import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.plan.Garden;
-import lapyard.prints.PlanPrint;
 import lapyard.prints.PrintAsk;
+import lapyard.prints.Prints;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -92,6 +92,6 @@ public class JobSheetBench {
 
     @Benchmark
     public byte[] planSvgOfTwoHundredBeds() {
-        return PlanPrint.file(PlanPrint.page(sheetOfTwoHundred, PrintAsk.usual("", "").onPaper(Optional.of("A1"))), "svg");
+        return Prints.file(Prints.pages("plan", sheetOfTwoHundred, PrintAsk.usual("", "").onPaper(Optional.of("A1"))), "svg", 1);
     }
 }

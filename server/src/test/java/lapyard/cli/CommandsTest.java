@@ -35,7 +35,7 @@ class CommandsTest {
     private static final Set<String> OUTPUTS =
             Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json",
                     "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
-                    "load-in-N.svg", "sheets.pdf");
+                    "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "sheets.pdf");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.SetSheets;
 import lapyard.drawing.Page;
@@ -104,7 +105,7 @@ class PrintsTest {
     @Test
     void staleSetsSaySoOnTheirFirstPage() throws Exception {
         PrintAsk stale = new PrintAsk(
-                Optional.empty(), false, OptionalInt.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), "revision 3", "", Optional.of("made from revision 3; the garden is at revision 4."));
         String first = texts(Prints.pages(Prints.SET, sheet("three-entries"), stale)).get(0);
         assertTrue(first.contains("STALE") && first.contains("the garden is at revision 4"), first);
@@ -127,5 +128,44 @@ class PrintsTest {
         List<Page> pages = Prints.pages("saw-day", sheet, ASK);
         String none = assertThrows(IllegalArgumentException.class, () -> Prints.file(pages, "svg", pages.size() + 1)).getMessage();
         assertTrue(none.contains("1 to " + pages.size()), none);
+    }
+
+    /** 60 beds of one type, each 6 x 2300 and 6 x 1100 in three courses: 60 x 20.4 m, worked by hand. */
+    @Test
+    void theRegisterListsEveryBedOnceAndSumsTheTypes() throws Exception {
+        JobSheet sheet = sheet("allotment-field");
+        String text = String.join("\n", texts(Prints.pages("bed-register", sheet, ASK)));
+        for (JobSheet.BedSheet bed : sheet.beds()) {
+            assertTrue(text.lines().anyMatch(line -> line.startsWith(bed.work().bed().id() + " ")), bed.work().bed().id());
+        }
+        double timber = sheet.beds().stream()
+                .flatMap(bed -> bed.quantities().stream())
+                .filter(quantity -> quantity.key().equals("timber.length"))
+                .mapToDouble(quantity -> quantity.value())
+                .sum();
+        double listed = text.substring(text.indexOf("\nTypes")).lines()
+                .flatMap(line -> Pattern.compile("([0-9.]+) m(?= )").matcher(line).results())
+                .mapToDouble(found -> Double.parseDouble(found.group(1)))
+                .sum();
+        double single = sheet.beds().stream().filter(bed -> bed.work().bed().type().isEmpty())
+                .flatMap(bed -> bed.quantities().stream())
+                .filter(quantity -> quantity.key().equals("timber.length"))
+                .mapToDouble(quantity -> quantity.value())
+                .sum();
+        assertEquals(timber - single, listed, 0.5);
+    }
+
+    @Test
+    void layersAreNamedAndAnUnknownOneIsRefusedNamingAll() throws Exception {
+        JobSheet sheet = sheet("village-hall");
+        String bare = texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds")))).get(0);
+        String usual = texts(Prints.pages("plan", sheet, ASK)).get(0);
+        assertTrue(usual.contains("grass") && usual.contains("gate 1000") && usual.contains("Cross, 1200") && usual.contains("level: drop"), usual);
+        assertFalse(bare.contains("grass") || bare.contains("gate 1000") || bare.contains("Cross, 1200") || bare.contains("level: drop"), bare);
+        assertTrue(bare.contains("Show bed"), bare);
+        assertFalse(usual.contains("weekend in which"), usual);
+        assertTrue(texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds", "weekends")))).get(0).contains("weekend in which"));
+        String why = assertThrows(IllegalArgumentException.class, () -> Prints.pages("plan", sheet, ASK.showing(List.of("lawn")))).getMessage();
+        assertTrue(why.contains("lawn") && why.contains("keep-clear"), why);
     }
 }

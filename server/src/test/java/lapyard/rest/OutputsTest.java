@@ -7,11 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import lapyard.prints.PrintAsk;
 import org.junit.jupiter.api.Test;
 
 class OutputsTest {
@@ -73,21 +73,21 @@ class OutputsTest {
     @Test
     void eachKindScaleAndPaperIsAnOutputOfItsOwn() {
         Outputs outputs = new Outputs(new SizesDesk(), 1 << 20);
-        String tag = outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A3"), "1")
+        String tag = outputs.print(garden(1), "plan", "svg", 1, PrintAsk.usual("1", "").onPaper(Optional.of("A3")))
                 .tag();
         assertTrue(List.of(
-                        outputs.plan(garden(1), "pdf", OptionalInt.of(50), Optional.of("A3"), "1")
+                        outputs.print(garden(1), "plan", "pdf", 1, PrintAsk.usual("1", "").onPaper(Optional.of("A3")))
                                 .tag(),
-                        outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A4"), "1")
+                        outputs.print(garden(1), "plan", "svg", 1, PrintAsk.usual("1", "").onPaper(Optional.of("A4")))
                                 .tag(),
-                        outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A3"), "2")
+                        outputs.print(garden(1), "plan", "svg", 1, PrintAsk.usual("2", "").onPaper(Optional.of("A3")))
                                 .tag())
                 .stream()
                 .noneMatch(tag::equals));
         assertEquals(4, outputs.misses.sum());
         assertEquals(
                 tag,
-                outputs.plan(garden(1), "svg", OptionalInt.of(50), Optional.of("A3"), "1")
+                outputs.print(garden(1), "plan", "svg", 1, PrintAsk.usual("1", "").onPaper(Optional.of("A3")))
                         .tag());
         assertEquals(1, outputs.hits.sum());
     }

@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
@@ -64,11 +63,19 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
-    public byte[] plan(String document, String format, OptionalInt scale, Optional<String> paper, String revisionText) {
+    public byte[] print(String document, String name, String format, int page, PrintAsk ask) {
+        if (name.equals("plan")) return plan(document, format, ask);
+        int beds = read(document).path("beds").size();
+        if (page > beds)
+            throw new Refused(List.of(Finding.stop(name, "there are " + beds + " sheets", null, "ask for one of them")));
+        return (name + " " + ask.stale().orElse("fresh") + " " + ask.revision()).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static byte[] plan(String document, String format, PrintAsk ask) {
         double longest = 0;
         for (JsonNode bed : read(document).path("beds"))
             longest = Math.max(longest, bed.path("width").asDouble());
-        double mm = longest / scale.orElse(50);
+        double mm = longest / ask.scale().orElse(50);
         if (mm > PAPER_LONG_MM)
             throw new Refused(List.of(Finding.stop(
                     "plan",
@@ -76,16 +83,8 @@ public final class SizesDesk implements Desk {
                     new Amount(mm - PAPER_LONG_MM, "mm"),
                     "use 1:" + (int) Math.ceil(longest / PAPER_LONG_MM))));
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm + "mm\"><title>" + format + " "
-                        + paper.orElse("A3") + " " + revisionText + "</title></svg>")
+                        + ask.paper().orElse("A3") + " " + ask.revision() + "</title></svg>")
                 .getBytes(StandardCharsets.UTF_8);
-    }
-
-    @Override
-    public byte[] print(String document, String name, String format, int page, PrintAsk ask) {
-        int beds = read(document).path("beds").size();
-        if (page > beds)
-            throw new Refused(List.of(Finding.stop(name, "there are " + beds + " sheets", null, "ask for one of them")));
-        return (name + " " + ask.stale().orElse("fresh") + " " + ask.revision()).getBytes(StandardCharsets.UTF_8);
     }
 
     @Override

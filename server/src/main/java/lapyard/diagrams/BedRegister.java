@@ -1,0 +1,51 @@
+package lapyard.diagrams;
+
+import java.util.List;
+import lapyard.drawing.Page;
+
+/** The list of all beds with where each stands and what it takes, a box to tick a bed, and the sum of each type. */
+public final class BedRegister {
+    private static final String CAUTION =
+            "Two people lift what is over the garden's limit. Check each bed's place on the plan before anything is cut for it.";
+
+    private BedRegister() {}
+
+    /**
+     * One bed, or one type with all its beds; texts as they shall be read.
+     *
+     * @param bed    its name, or the type's
+     * @param what   its own name and type, or how many beds there are
+     * @param size   outer width by depth by height
+     * @param stands place of its front left corner and its turn; empty for a type
+     * @param when   weekend; empty for a type
+     */
+    public record Row(String bed, String what, String size, String stands, String when, String timber, String mass, String soil) {}
+
+    /** @return one page or more; a garden without beds has one that says so */
+    public static List<Page> pages(String garden, boolean imperial, List<Row> beds, List<Row> types, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+        if (beds.isEmpty()) {
+            return sheet.pages(List.of(sheet.nothing("Bed register", "No bed stands in this garden yet.")));
+        }
+        BenchTable.Flow flow = new BenchTable.Flow(
+                sheet, "Bed register", beds.size() + (beds.size() == 1 ? " bed" : " beds") + ", each to be ticked when it is filled");
+        BenchTable table = new BenchTable(
+                sheet, "Beds", column("Bed", 0.07, true), column("Name, type", 0.18, false), column("Width, depth, height", 0.18, false),
+                column("Stands at: along, away", 0.21, false), column("Weekend", 0.08, false), column("Timber", 0.09, false),
+                column("Mass dry", 0.08, false), column("Loose soil", 0.08, false), column("Done", 0.03, false));
+        beds.forEach(row -> table.row(row.bed(), row.what(), row.size(), row.stands(), row.when(), row.timber(), row.mass(), row.soil(), "☐"));
+        table.on(flow);
+        if (!types.isEmpty()) {
+            BenchTable sums = new BenchTable(
+                    sheet, "Types", column("Type", 0.14, true), column("Beds", 0.22, false), column("Width, depth, height", 0.28, false),
+                    column("Timber", 0.12, false), column("Mass dry", 0.12, false), column("Loose soil", 0.12, false));
+            types.forEach(row -> sums.row(row.bed(), row.what(), row.size(), row.timber(), row.mass(), row.soil()));
+            sums.on(flow);
+        }
+        return sheet.pages(flow.drafts());
+    }
+
+    private static BenchTable.Column column(String head, double share, boolean bold) {
+        return new BenchTable.Column(head, share, bold);
+    }
+}

@@ -1,0 +1,48 @@
+package lapyard.diagrams;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What may be shown on a plan or left off; the edge of the yard is always drawn. */
+public enum PlanLayer {
+    /** Surfaces. */
+    GROUND,
+    /** Covers, gates and other things with the ground to keep clear of. */
+    KEEP_CLEAR,
+    LEVELS,
+    PATHS,
+    BEDS,
+    /** Letters of the snags and their list. */
+    SNAGS,
+    /** The weekend in which each bed is built. */
+    WEEKENDS;
+
+    /** All but the weekends. */
+    public static final Set<PlanLayer> USUAL = Set.copyOf(EnumSet.complementOf(EnumSet.of(WEEKENDS)));
+
+    /** As asked for: {@code keep-clear}. */
+    public String label() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /**
+     * Those of these names, in whatever case.
+     *
+     * @throws IllegalArgumentException for a name that is none, naming all
+     */
+    public static Set<PlanLayer> named(List<String> names) {
+        Set<PlanLayer> layers = EnumSet.noneOf(PlanLayer.class);
+        for (String name : names) {
+            layers.add(Arrays.stream(values())
+                    .filter(layer -> layer.label().equalsIgnoreCase(name.strip()))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("a plan has no layer \"" + name.strip() + "\": use "
+                            + Arrays.stream(values()).map(PlanLayer::label).collect(Collectors.joining(", ")))));
+        }
+        return layers;
+    }
+}

@@ -1,0 +1,141 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
+import lapyard.geometry.Point;
+
+/**
+ * The part of a plan that lies on one of several sheets. Neighbouring sheets show a strip twice; the match line runs
+ * along its middle, and where two prints are cut and joined on it the drawing goes on.
+ *
+ * @param column from the left, from 0
+ * @param row    from the back, from 0
+ * @param field  of the sheet for the drawing
+ */
+record PlanTile(int column, int row, int columns, int rows, Box field, View view) {
+    /** Shown on both sheets, on paper. */
+    static final double STRIP = 12;
+
+    /** From the edge of the field to what lies only on this sheet. */
+    private static final double RIM = 9;
+
+    private static final double TEXT = 2.4;
+
+    /** All sheets, row after row from the back of the yard; one where all fits. */
+    static List<PlanTile> all(Box extent, Scale scale, Box field) {
+        double wide = field.width() - 2 * RIM;
+        double high = field.height() - 2 * RIM;
+        double paperWide = scale.paperMm(extent.width());
+        double paperHigh = scale.paperMm(extent.height());
+        int columns = count(paperWide, wide);
+        int rows = count(paperHigh, high);
+        // the drawing lies in the middle of all sheets together
+        double left = (wide + (columns - 1) * (wide - STRIP) - paperWide) / 2;
+        double top = (high + (rows - 1) * (high - STRIP) - paperHigh) / 2;
+        List<PlanTile> tiles = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                double x = field.left() + RIM + left - column * (wide - STRIP);
+                double y = field.low() + RIM + top - row * (high - STRIP);
+                Point origin = new Point(x - scale.paperMm(extent.left()), y + scale.paperMm(extent.high()));
+                tiles.add(new PlanTile(column, row, columns, rows, field, new View(scale, origin)));
+            }
+        }
+        return tiles;
+    }
+
+    private static int count(double paper, double room) {
+        return Math.max(1, (int) Math.ceil((paper - STRIP) / (room - STRIP) - 1e-9));
+    }
+
+    int number() {
+        return row * columns + column + 1;
+    }
+
+    int of() {
+        return rows * columns;
+    }
+
+    /** What is seen of the drawing: up to the far side of each strip. */
+    Box seen() {
+        return new Box(
+                column > 0 ? field.left() + RIM : field.left(), row > 0 ? field.low() + RIM : field.low(),
+                column < columns - 1 ? field.right() - RIM : field.right(), row < rows - 1 ? field.high() - RIM : field.high());
+    }
+
+    /** What this sheet alone answers for: up to its match lines. */
+    Box own() {
+        double in = RIM + STRIP / 2;
+        return new Box(
+                column > 0 ? field.left() + in : field.left(), row > 0 ? field.low() + in : field.low(),
+                column < columns - 1 ? field.right() - in : field.right(), row < rows - 1 ? field.high() - in : field.high());
+    }
+
+    /** The match lines with the number of the sheet beyond each; they take their room. */
+    Optional<Shape> matchLines(Inks inks, Labels labels) {
+        Box own = own();
+        List<Shape> shapes = new ArrayList<>();
+        if (column > 0) upright(shapes, own.left(), own, number() - 1, true, inks, labels);
+        if (column < columns - 1) upright(shapes, own.right(), own, number() + 1, false, inks, labels);
+        if (row > 0) level(shapes, own.low(), own, number() - columns, true, inks, labels);
+        if (row < rows - 1) level(shapes, own.high(), own, number() + columns, false, inks, labels);
+        return shapes.isEmpty() ? Optional.empty() : Optional.of(new Shape.Group("match-lines", "Match lines", "match", shapes));
+    }
+
+    private void upright(List<Shape> shapes, double x, Box own, int beyond, boolean left, Inks inks, Labels labels) {
+        draw(shapes, new Point(x, own.low()), new Point(x, own.high()), inks, labels);
+        Words words = words(beyond);
+        double side = left ? -1 : 1;
+        write(shapes, new Point(x + side * (words.heightMm() / 2 + 0.8), own.centre().y()), words, 90, inks, labels);
+    }
+
+    private void level(List<Shape> shapes, double y, Box own, int beyond, boolean above, Inks inks, Labels labels) {
+        draw(shapes, new Point(own.left(), y), new Point(own.right(), y), inks, labels);
+        Words words = words(beyond);
+        double side = above ? -1 : 1;
+        write(shapes, new Point(own.centre().x(), y + side * (words.heightMm() / 2 + 0.8)), words, 0, inks, labels);
+    }
+
+    private static Words words(int beyond) {
+        return Words.of("match line, sheet " + beyond + " goes on here", TEXT, true);
+    }
+
+    private static void draw(List<Shape> shapes, Point from, Point to, Inks inks, Labels labels) {
+        labels.take(Labels.line(from, to));
+        shapes.add(Shape.Lines.of(Stroke.of(inks.ink(), Inks.WIDE).dashed(8, 1.5), from, to));
+    }
+
+    private static void write(List<Shape> shapes, Point centre, Words words, double turn, Inks inks, Labels labels) {
+        Plate plate = new Plate(centre, words.widthMm(), words.heightMm(), turn);
+        labels.take(plate.corners());
+        shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+    }
+
+    /** A small map of all sheets with this one filled, its upper left corner at a place. */
+    List<Shape> key(double x, double y, double most, Inks inks) {
+        double cell = Math.min(8, most / Math.max(columns, rows));
+        List<Shape> shapes = new ArrayList<>();
+        for (int r = 0; r < rows; r++) {
+            for (int c = 0; c < columns; c++) {
+                boolean here = r == row && c == column;
+                double left = x + c * cell * 1.4;
+                double top = y + r * cell;
+                shapes.add(Shape.Area.box(
+                        left, top, cell * 1.4, cell, Optional.of(here ? inks.ink() : inks.paper()), Optional.of(inks.pen(Inks.THIN))));
+                double size = Math.min(2.6, cell * 0.6);
+                shapes.add(new Shape.Text(
+                        new Point(left + cell * 0.7, top + cell / 2 + size * Shape.Text.CAPITALS / 2), "" + (r * columns + c + 1), size,
+                        Shape.Anchor.MIDDLE, 0, here, here ? inks.paper() : inks.ink()));
+            }
+        }
+        return shapes;
+    }
+
+    double keyHeight(double most) {
+        return rows * Math.min(8, most / Math.max(columns, rows));
+    }
+}
