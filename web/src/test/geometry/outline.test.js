@@ -27,6 +27,12 @@ test('walls walked with turns come round to the same outline', () => {
   near(walked(walls.slice(0, 5)).gap, 2400, 1e-9, 'an open walk says by how much');
 });
 
+test('six walls of 1000 with turns of 60 degrees come round; 3 x sqrt(3) / 2 m2, worked by hand', () => {
+  const { outline, gap } = walked(Array.from({ length: 6 }, () => ({ length: 1000, turn: 60 })));
+  near(gap, 0, 1e-9);
+  near(area(outline), 2598076.2, 0.1);
+});
+
 test('an outline begins at the front left and runs counter-clockwise', () => {
   const turnedRound = [...L.slice(3), ...L.slice(0, 3)];
   equal(fromFrontLeft(turnedRound), L);

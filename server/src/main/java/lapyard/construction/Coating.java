@@ -1,6 +1,7 @@
 package lapyard.construction;
 
 import java.util.List;
+import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import lapyard.plan.Finish;
 import lapyard.working.Quantity;
@@ -11,7 +12,7 @@ import lapyard.working.Working.Input;
 final class Coating {
     private Coating() {}
 
-    static void quantities(Bed bed, List<Quantity> quantities) {
+    static void quantities(Bed bed, Outline inner, List<Quantity> quantities) {
         if (!bed.finish().wanted()) {
             return;
         }
@@ -19,17 +20,21 @@ final class Coating {
         double t = bed.section().thicknessMm();
         double h = bed.heightMm();
         double outside = p * h / 1e6;
-        double inside = (p - 8 * t) * h / 1e6;
-        double top = t * (p - 4 * t) / 1e6;
+        double innerP = inner.perimeterMm();
+        double inside = innerP * h / 1e6;
+        double top = (bed.outline().areaMm2() - inner.areaMm2()) / 1e6;
         double area = outside + inside + top;
         quantities.add(new Quantity(
                 "finish.area",
                 area,
                 "m2",
                 Working.of(
-                        "outside P H + inside (P - 8t) H + top t (P - 4t)",
+                        bed.outline().upright()
+                                ? "outside P H + inside (P - 8t) H + top t (P - 4t)"
+                                : "outside P H + inside P' H + top t (P + P') / 2",
                         Working.GEOMETRY,
                         Input.of("outer perimeter P", p, "mm"),
+                        Input.of("inner perimeter P'", innerP, "mm"),
                         Input.of("wall height H", h, "mm"),
                         Input.of("thickness t", t, "mm"),
                         Input.of("outside", outside, "m2"),

@@ -24,7 +24,7 @@ public final class Construction {
     private Construction() {}
 
     /**
-     * @param bed       with a right-angled outline that {@code plan} has passed
+     * @param bed       with an outline that {@code OutlineCheck} has passed
      * @param longestMm longest piece that some board can give for this section (stock or rack), for seams
      * @param downhill  the fall of the ground as a slope (x, y) in the bed's own frame, pointing downhill; empty
      *     where no levels were taken
@@ -54,7 +54,7 @@ public final class Construction {
         Fixings.screws(bed, quantities, findings);
         Fixings.seams(laid.seams().size(), quantities);
         Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
-        floor.quantities(bed, saw, bearerStockMm, quantities);
+        floor.quantities(bed, inner, saw, bearerStockMm, quantities);
         floor.findings(bed, low.toward(), findings);
         List<LinerPiece> liner =
                 bed.liner().wanted() ? LinerCut.pieces(bed, floor.rectangles(), low, findings) : List.of();
@@ -62,16 +62,17 @@ public final class Construction {
         if (!liner.isEmpty()) {
             Fixings.staples(bed, inner, quantities);
         }
-        Coating.quantities(bed, quantities);
+        Coating.quantities(bed, inner, quantities);
         quantities.add(new Quantity(
                 "inner.area",
                 inner.areaMm2() / 1e6,
                 "m2",
                 Working.of(
-                        "outer area - t (P - 4t)",
+                        bed.outline().upright() ? "outer area - t (P - 4t)" : "outer area - t (P + P') / 2",
                         Working.GEOMETRY,
                         Input.of("outer area", bed.outline().areaMm2() / 1e6, "m2"),
                         Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
+                        Input.of("inner perimeter P'", inner.perimeterMm(), "mm"),
                         Input.of("thickness t", bed.section().thicknessMm(), "mm"))));
         return new BedWork(
                 bed,

@@ -19,13 +19,12 @@ final class Courses {
 
     static Laid of(Bed bed, Saw saw, double longestMm) {
         Outline outline = bed.outline();
-        double t = bed.section().thicknessMm();
         List<Finding> findings = new ArrayList<>();
         List<List<Wall>> walls = new ArrayList<>();
         for (boolean odd : new boolean[] {true, false}) {
             List<Wall> ring = new ArrayList<>();
             for (int side = 0; side < outline.sides(); side++) {
-                ring.add(new Wall(WallRun.of(outline, side, t, bed.lap(), odd), List.of()));
+                ring.add(new Wall(WallRun.of(bed, side, odd), List.of()));
             }
             checkSum(bed, ring);
             walls.add(ring);
@@ -44,6 +43,7 @@ final class Courses {
             courses.add(new Course(number, pieces));
         }
         seamNotes(bed, seams, findings);
+        Angles.findings(bed, courses, findings);
         return new Laid(courses, seams, findings);
     }
 
@@ -60,13 +60,14 @@ final class Courses {
         }
     }
 
-    /** A ring that is not P - 4t is a fault of ours, and no such list may reach a saw. */
+    /** A ring that is not P - t sum tan(turn / 2) is a fault of ours, and no such list may reach a saw. */
     private static void checkSum(Bed bed, List<Wall> ring) {
-        double sum = ring.stream().mapToDouble(wall -> wall.run().lengthMm()).sum();
-        double wanted = bed.outline().perimeterMm() - 4 * bed.section().thicknessMm();
+        double sum = ring.stream().mapToDouble(wall -> wall.run().meanMm()).sum();
+        double wanted = bed.outline().perimeterMm()
+                - bed.section().thicknessMm() * bed.outline().sumOfHalfTurnTangents();
         if (Math.abs(sum - wanted) > 1e-3) {
             throw new IllegalArgumentException("bed " + bed.id() + ": a course sums to " + sum + " mm, must be "
-                    + wanted + "; the outline must be right-angled, counter-clockwise and along its axes");
+                    + wanted + "; the outline must be counter-clockwise");
         }
     }
 
@@ -137,25 +138,27 @@ final class Courses {
         WallRun run = wall.run();
         String letter = Bed.wallLetter(run.side());
         double t = bed.section().thicknessMm();
-        double from = run.fromMm();
+        PieceEnd start = run.start();
         int parts = wall.seamsMm().size() + 1;
         for (int i = 0; i < parts; i++) {
-            double to = i < parts - 1 ? wall.seamsMm().get(i) : run.toMm();
+            PieceEnd end = i < parts - 1 ? PieceEnd.seam(wall.seamsMm().get(i)) : run.end();
             String part = parts == 1 ? "" : partLetter(i);
+            double from = Math.min(start.outerMm(), start.innerMm());
             pieces.add(new Piece(
                     bed.id() + "-" + course + letter + part,
                     course,
                     letter,
                     part,
-                    Lengths.toTenth(to - from),
-                    run.runsPast(i == 0, i == parts - 1),
+                    Lengths.toTenth(Math.max(end.outerMm(), end.innerMm()) - from),
                     from,
-                    WallRun.lies(bed.outline(), run.side(), t, from, to),
-                    !bed.hidden().contains(letter)));
+                    WallRun.lies(bed.outline(), run.side(), t, start, end),
+                    !bed.hidden().contains(letter),
+                    start,
+                    end));
             if (i < parts - 1) {
-                seams.add(new Seam(course, letter, to));
+                seams.add(new Seam(course, letter, end.outerMm()));
             }
-            from = to;
+            start = end;
         }
     }
 

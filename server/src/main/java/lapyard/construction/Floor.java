@@ -13,6 +13,7 @@ import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
+import lapyard.geometry.UprightCover;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
@@ -52,8 +53,8 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     static Floor of(Bed bed, Outline inner, LowSide low, Saw saw, double bearerStockMm) {
         double usable = bearerStockMm - 2 * saw.endTrimMm();
         Map<Rectangle, FloorBay> known = new HashMap<>();
-        Candidate best = FewestRectangles.splits(inner).stream()
-                .map(split -> candidate(bed, split, low, saw, usable, known))
+        Candidate best = FewestRectangles.splits(UprightCover.of(inner)).stream()
+                .map(split -> candidate(bed, inner, split, low, saw, usable, known))
                 .min(Comparator.comparingInt(Candidate::stripBoards)
                         .thenComparingDouble(candidate -> Lengths.toTenth(candidate.linerMm2()))
                         .thenComparingDouble(candidate -> candidate.lowest(true))
@@ -69,6 +70,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
 
     private static Candidate candidate(
             Bed bed,
+            Outline inner,
             FewestRectangles.Split split,
             LowSide low,
             Saw saw,
@@ -82,10 +84,12 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         List<FloorBay> bays = new ArrayList<>();
         for (Rectangle rectangle : split.rectangles()) {
             FloorBay bay = known.computeIfAbsent(
-                    rectangle, floor -> FloorBay.of(floor, low.toward(), bed.base(), saw.kerfMm()));
+                    rectangle, floor -> FloorBay.of(floor, inner, low.toward(), bed.base(), saw.kerfMm()));
             bays.add(bay);
-            int parts = parts(bay.bearerMm(), usableMm);
-            fit.add(part(bay.bearerMm(), parts), bay.bearers() * parts);
+            for (double bearer : bay.bearersMm()) {
+                int parts = parts(bearer, usableMm);
+                fit.add(part(bearer, parts), parts);
+            }
         }
         for (Cut cut : split.cuts()) {
             int parts = parts(cut.lengthMm(), usableMm);
@@ -99,7 +103,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         for (int i = 0; i < laid.bays().size(); i++) {
             FloorBay bay = laid.bays().get(i);
             for (int k = 1; k <= bay.bearers(); k++) {
-                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearerMm(), usableMm);
+                add(strips, bed.id() + "-R" + (i + 1) + " bearer " + k, "bearer", bay.bearersMm().get(k - 1), usableMm);
             }
         }
         for (int i = 0; i < laid.split().cuts().size() && !laid.bays().isEmpty(); i++) {
@@ -130,7 +134,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         return Lengths.toTenth(lengthMm / parts);
     }
 
-    void quantities(Bed bed, Saw saw, double bearerStockMm, List<Quantity> quantities) {
+    void quantities(Bed bed, Outline inner, Saw saw, double bearerStockMm, List<Quantity> quantities) {
         if (bays.isEmpty()) {
             return;
         }
@@ -151,7 +155,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.base(), saw.kerfMm()), "slats"));
             slats.add(Input.of(
                     name + " boards the other way",
-                    FloorBay.laid(bay.floor(), !bay.alongY(), bed.base()).slatBoards(bed.base(), saw.kerfMm()),
+                    FloorBay.laid(bay.floor(), inner, !bay.alongY(), bed.base()).slatBoards(bed.base(), saw.kerfMm()),
                     "slats"));
         }
         for (int i = 0; i < cuts.size(); i++) {

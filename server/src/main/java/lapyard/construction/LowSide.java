@@ -35,7 +35,7 @@ record LowSide(Optional<Point> toward, List<Integer> walls) {
         double namedX = 0;
         double namedY = 0;
         for (int side = 0; side < outline.sides(); side++) {
-            Point along = outline.uprightDirection(side);
+            Point along = outline.direction(side);
             double outX = along.y();
             double outY = -along.x();
             if (bed.low().contains(Bed.wallLetter(side))) {
@@ -48,8 +48,31 @@ record LowSide(Optional<Point> toward, List<Integer> walls) {
                 walls.add(side);
             }
         }
+        if (walls.isEmpty() && bed.low().isEmpty() && falling.isPresent()) {
+            walls.addAll(facing(outline, falling.get()));
+        }
         // Named walls that face each other leave the direction to the fall.
         boolean named = Math.hypot(namedX, namedY) > 1;
         return new LowSide(named ? Optional.of(new Point(namedX, namedY)) : falling, walls);
+    }
+
+    /** Where an angled bed has a point downhill: the walls that look down the fall most. */
+    private static List<Integer> facing(Outline outline, Point fall) {
+        double most = 0;
+        for (int side = 0; side < outline.sides(); side++) {
+            most = Math.max(most, outwards(outline, side, fall));
+        }
+        List<Integer> walls = new ArrayList<>();
+        for (int side = 0; side < outline.sides(); side++) {
+            if (outwards(outline, side, fall) >= most * (1 - 1e-3)) {
+                walls.add(side);
+            }
+        }
+        return walls;
+    }
+
+    private static double outwards(Outline outline, int side, Point fall) {
+        Point along = outline.direction(side);
+        return along.y() * fall.x() - along.x() * fall.y();
     }
 }

@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
+import lapyard.geometry.Inset;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
@@ -62,8 +63,8 @@ final class Notching {
         Notches wanted = bed.notches();
         String letter = Bed.wallLetter(side);
         double t = bed.section().thicknessMm();
-        double from = outline.insideCorner(side) ? 0 : t;
-        double to = outline.sideMm(side) - (outline.insideCorner(side + 1) ? 0 : t);
+        double from = takenMm(outline.turnDeg(side), t);
+        double to = outline.sideMm(side) - takenMm(outline.turnDeg(side + 1), t);
         // An angled corner screw ends 0.707 of its length from the corner, and no notch may bare it.
         double keep = Math.max(
                 wanted.keepFromCornersMm(), Math.sqrt(0.5) * bed.screws().lengthMm());
@@ -96,6 +97,11 @@ final class Notching {
         }
         fillGaps(places, joints, keep, wanted.maxGapMm());
         places.forEach(place -> notches.add(new Notch(letter, Lengths.toTenth(place))));
+    }
+
+    /** What the neighbour's timber takes off the clear run at a corner; nothing at an inside corner. */
+    private static double takenMm(double turnDeg, double thicknessMm) {
+        return Math.max(0, -Inset.innerCornerMm(turnDeg, thicknessMm, thicknessMm));
     }
 
     /** ceil(length / gap) + 1 places, both ends included; one in the middle where there is no length. */

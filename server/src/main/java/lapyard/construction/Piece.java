@@ -1,6 +1,8 @@
 package lapyard.construction;
 
-import lapyard.geometry.Rectangle;
+import lapyard.construction.PieceEnd.Kind;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Outline;
 
 /**
  * One timber of one course.
@@ -8,10 +10,11 @@ import lapyard.geometry.Rectangle;
  * @param mark     as written on it: bed-course-wall, with a or b for a joined part: {@code M-2C}, {@code M-1Aa}
  * @param course   1 is the lowest
  * @param part     empty, or {@code a}, {@code b} ... from the wall's start
- * @param lengthMm to 0.1 mm
+ * @param lengthMm from long point to long point: what is cut off the board, to 0.1 mm
  * @param fromMm   where it begins, measured along the wall from the wall's outer start corner; may be below 0 at an
  *     inside corner
- * @param lies     the timber seen from above in the bed's own frame
+ * @param lies     the timber seen from above in the bed's own frame: start and end of its outer face, then end and
+ *     start of its inner face
  * @param seen     whether its wall is seen
  */
 public record Piece(
@@ -20,10 +23,11 @@ public record Piece(
         String wall,
         String part,
         double lengthMm,
-        RunsPast runsPast,
         double fromMm,
-        Rectangle lies,
-        boolean seen) {
+        Outline lies,
+        boolean seen,
+        PieceEnd start,
+        PieceEnd end) {
 
     /** Which ends of the piece run past the corner. */
     public enum RunsPast {
@@ -31,5 +35,36 @@ public record Piece(
         END,
         BOTH,
         NONE
+    }
+
+    public RunsPast runsPast() {
+        boolean first = start.kind() == Kind.RUNS_PAST;
+        boolean last = end.kind() == Kind.RUNS_PAST;
+        return first ? last ? RunsPast.BOTH : RunsPast.START : last ? RunsPast.END : RunsPast.NONE;
+    }
+
+    public boolean squareEnds() {
+        return start.squareCut() && end.squareCut();
+    }
+
+    public double outerFaceMm() {
+        return Lengths.toTenth(end.outerMm() - start.outerMm());
+    }
+
+    public double innerFaceMm() {
+        return Lengths.toTenth(end.innerMm() - start.innerMm());
+    }
+
+    /** From short point to short point: the length over which the timber has its whole thickness. */
+    public double shortMm() {
+        return Lengths.toTenth(
+                Math.min(end.outerMm(), end.innerMm()) - Math.max(start.outerMm(), start.innerMm()));
+    }
+
+    /** Mean of the outer and the inner face: what its volume goes by. */
+    public double meanMm() {
+        return squareEnds()
+                ? lengthMm
+                : (end.outerMm() - start.outerMm() + end.innerMm() - start.innerMm()) / 2;
     }
 }

@@ -122,11 +122,15 @@ record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerMm) {
 
         private boolean sound(WallRun run, List<Double> seams) {
             double from = run.fromMm();
+            double clearFrom = Math.max(run.start().outerMm(), run.start().innerMm());
+            double clearEnd = Math.min(run.end().outerMm(), run.end().innerMm());
             for (int i = 0; i <= seams.size(); i++) {
                 double to = i < seams.size() ? seams.get(i) : run.toMm();
-                if (to - from < saw.leastPartMm() - EPSILON || to - from > longestMm + EPSILON) {
+                double clearTo = i < seams.size() ? to : clearEnd;
+                if (clearTo - clearFrom < saw.leastPartMm() - EPSILON || to - from > longestMm + EPSILON) {
                     return false;
                 }
+                clearFrom = to;
                 if (i < seams.size()
                         && (to < saw.seamFromCornerMm() - EPSILON || to > wallMm - saw.seamFromCornerMm() + EPSILON)) {
                     return false;

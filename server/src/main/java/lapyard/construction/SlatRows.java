@@ -1,6 +1,8 @@
 package lapyard.construction;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Base;
@@ -11,14 +13,26 @@ import lapyard.plan.Base;
  * @param rows      rows side by side
  * @param gapMm     between rows
  * @param rippedMm  width of one row that must be ripped to fit, 0 where all rows are whole slats
- * @param piecesMm  the pieces of one row, end to end
+ * @param rowsMm    the pieces of each row, end to end; all rows alike but in a floor with slanted sides
  */
-record SlatRows(int rows, double gapMm, double rippedMm, List<Double> piecesMm) {
+record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double>> rowsMm) {
     /** Narrowest strip that is worth laying as a row. */
     private static final double LEAST_RIP_MM = 20;
 
     SlatRows {
-        piecesMm = List.copyOf(piecesMm);
+        rowsMm = rowsMm.stream().map(List::copyOf).toList();
+    }
+
+    /** The same rows, each cut to its own length. */
+    SlatRows with(List<List<Double>> piecesMm) {
+        return new SlatRows(rows, gapMm, rippedMm, piecesMm);
+    }
+
+    /** The pieces of the longest row. */
+    List<Double> piecesMm() {
+        return rowsMm.stream()
+                .max(Comparator.comparingDouble(row -> row.stream().mapToDouble(mm -> mm).sum()))
+                .orElse(List.of());
     }
 
     /**
@@ -43,11 +57,12 @@ record SlatRows(int rows, double gapMm, double rippedMm, List<Double> piecesMm) 
                 gap = (room - ripped) / (rows - 1);
             }
         }
-        return new SlatRows(rows, gap, Lengths.toTenth(ripped), row(alongMm - base.slatClearanceMm(), base));
+        return new SlatRows(
+                rows, gap, Lengths.toTenth(ripped), Collections.nCopies(rows, row(alongMm - base.slatClearanceMm(), base)));
     }
 
     /** Whole slats and a rest; a rest under the least length takes what it lacks from the slat before it. */
-    private static List<Double> row(double lengthMm, Base base) {
+    static List<Double> row(double lengthMm, Base base) {
         double slat = base.slatLengthMm();
         int whole = (int) Math.floor((lengthMm + 1e-6) / slat);
         double rest = Lengths.toTenth(lengthMm - whole * slat);
@@ -74,6 +89,6 @@ record SlatRows(int rows, double gapMm, double rippedMm, List<Double> piecesMm) 
     }
 
     void addTo(FirstFit fit) {
-        piecesMm.forEach(piece -> fit.add(piece, rows));
+        rowsMm.forEach(row -> row.forEach(piece -> fit.add(piece, 1)));
     }
 }

@@ -29,13 +29,16 @@ final class Timber {
         double t = bed.section().thicknessMm();
         double h = bed.section().heightMm();
         double metres = pieces.stream().mapToDouble(Piece::lengthMm).sum() / 1000;
-        double volume = metres * t * h / 1e6;
+        double volume = pieces.stream().mapToDouble(Piece::meanMm).sum() / 1000 * t * h / 1e6;
         quantities.add(new Quantity(
                 "timber.length",
                 metres,
                 "m",
                 Working.of(
-                        "courses x (P - 4t), the sum of all pieces",
+                        bed.outline().upright()
+                                ? "courses x (P - 4t), the sum of all pieces"
+                                : "the sum of all pieces, each by its long point; by mean lengths it is courses x (P - t sum"
+                                        + " tan(turn / 2))",
                         Working.GEOMETRY,
                         Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
                         Input.of("thickness t", t, "mm"),
@@ -46,9 +49,9 @@ final class Timber {
                 volume,
                 "m3",
                 Working.of(
-                        "length x thickness x height",
+                        "length x thickness x height, an angled end counted by its mean",
                         Working.GEOMETRY,
-                        Input.of("length", metres, "m"),
+                        Input.of("length", pieces.stream().mapToDouble(Piece::meanMm).sum() / 1000, "m"),
                         Input.of("thickness", t, "mm"),
                         Input.of("height", h, "mm"))));
         quantities.add(new Quantity(
@@ -101,7 +104,7 @@ final class Timber {
     /** Pieces over what one person may lift. A guide, not a safe limit. */
     static void lifts(Bed bed, List<Piece> pieces, double limitKg, List<Quantity> quantities, List<Finding> findings) {
         List<Piece> heavy = pieces.stream()
-                .filter(piece -> massKg(bed, piece.lengthMm()) > limitKg + 1e-9)
+                .filter(piece -> massKg(bed, piece.meanMm()) > limitKg + 1e-9)
                 .toList();
         quantities.add(new Quantity(
                 "lifts.two-people",
@@ -116,12 +119,12 @@ final class Timber {
             return;
         }
         double heaviest = heavy.stream()
-                .mapToDouble(piece -> massKg(bed, piece.lengthMm()))
+                .mapToDouble(piece -> massKg(bed, piece.meanMm()))
                 .max()
                 .orElseThrow();
         String marks = heavy.stream()
                         .limit(LISTED)
-                        .map(piece -> piece.mark() + " " + Lengths.text(massKg(bed, piece.lengthMm())))
+                        .map(piece -> piece.mark() + " " + Lengths.text(massKg(bed, piece.meanMm())))
                         .collect(Collectors.joining(", "))
                 + (heavy.size() > LISTED ? " and " + (heavy.size() - LISTED) + " more" : "");
         boolean beyondTwo = heaviest > 2 * limitKg + 1e-9;

@@ -1,64 +1,86 @@
 package lapyard.construction;
 
-import lapyard.construction.Piece.RunsPast;
+import java.util.List;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
-import lapyard.geometry.Rectangle;
+import lapyard.plan.Bed;
+import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 
-/**
- * One wall's timber in the courses of one kind, odd or even, joined or not.
- *
- * @param fromMm along the wall from its outer start corner; below 0 where it fills the square of an inside corner
- * @param toMm   likewise its end
- */
-record WallRun(int side, double fromMm, double toMm, boolean pastStart, boolean pastEnd) {
-    /**
-     * The lap. At an outer corner the timber that runs past reaches the corner and the other stops one thickness
-     * short; at an inside corner the one that runs past goes one thickness beyond it, filling the square, and the
-     * other stops at the corner.
-     */
-    static WallRun of(Outline outline, int side, double thicknessMm, Lap lap, boolean odd) {
-        boolean pastStart = lap == Lap.TURNING ? odd : side % 2 == 0 == odd;
-        boolean pastEnd = lap == Lap.TURNING ? !odd : pastStart;
-        double start = reachMm(outline.insideCorner(side), pastStart, thicknessMm);
-        double end = reachMm(outline.insideCorner(side + 1), pastEnd, thicknessMm);
+/** One wall's timber in the courses of one kind, odd or even, joined or not. */
+record WallRun(int side, PieceEnd start, PieceEnd end) {
+    private static final double COS_45 = Math.sqrt(0.5);
+
+    static WallRun of(Bed bed, int side, boolean odd) {
+        Outline outline = bed.outline();
+        int next = (side + 1) % outline.sides();
         return new WallRun(
-                side, Lengths.steady(-start), Lengths.steady(outline.sideMm(side) + end), pastStart, pastEnd);
+                side,
+                end(bed, side, kind(bed, side, true, odd), true),
+                end(bed, next, kind(bed, next, false, odd), false));
     }
 
-    /** How far beyond the corner the timber goes. */
-    private static double reachMm(boolean insideCorner, boolean past, double thicknessMm) {
-        if (insideCorner) {
-            return past ? thicknessMm : 0;
+    private static PieceEnd end(Bed bed, int corner, PieceEnd.Kind kind, boolean start) {
+        double thickness = bed.section().thicknessMm();
+        double at = start ? 0 : bed.outline().sideMm(corner - 1);
+        return PieceEnd.of(kind, at, start, bed.outline().turnDeg(corner), thickness, thickness);
+    }
+
+    private static PieceEnd.Kind kind(Bed bed, int corner, boolean start, boolean odd) {
+        if (bed.joint(corner) == Joint.MITRE) {
+            return PieceEnd.Kind.MITRE;
         }
-        return past ? 0 : -thicknessMm;
+        return startsPast(bed, corner, odd) == start ? PieceEnd.Kind.RUNS_PAST : PieceEnd.Kind.STOPS_SHORT;
+    }
+
+    /** Whether the wall that starts at a lapped corner runs past the one that ends there. */
+    private static boolean startsPast(Bed bed, int corner, boolean odd) {
+        boolean before = withWallA(bed.outline(), corner - 1);
+        boolean after = withWallA(bed.outline(), corner);
+        return bed.lap() == Lap.LONG_WALL && before != after ? after == odd : odd;
+    }
+
+    /** Walls that run along wall A, more or less, are the long walls. */
+    private static boolean withWallA(Outline outline, int side) {
+        Point a = outline.direction(0);
+        Point b = outline.direction(side);
+        return Math.abs(a.x() * b.x() + a.y() * b.y()) >= COS_45 - 1e-9;
+    }
+
+    /** Where the timber begins, its longest face: along the wall from its outer start corner. */
+    double fromMm() {
+        return Math.min(start.outerMm(), start.innerMm());
+    }
+
+    double toMm() {
+        return Math.max(end.outerMm(), end.innerMm());
     }
 
     double lengthMm() {
-        return toMm - fromMm;
+        return toMm() - fromMm();
     }
 
-    RunsPast runsPast(boolean first, boolean last) {
-        boolean start = first && pastStart;
-        boolean end = last && pastEnd;
-        return start ? end ? RunsPast.BOTH : RunsPast.START : end ? RunsPast.END : RunsPast.NONE;
+    /** Mean of its outer and its inner face. */
+    double meanMm() {
+        return (end.outerMm() - start.outerMm() + end.innerMm() - start.innerMm()) / 2;
     }
 
-    /** The timber between two places of the wall, seen from above. */
-    static Rectangle lies(Outline outline, int side, double thicknessMm, double fromMm, double toMm) {
+    /** The timber between two ends, seen from above: outer face first, counter-clockwise. */
+    static Outline lies(Outline outline, int side, double thicknessMm, PieceEnd start, PieceEnd end) {
+        return new Outline(List.of(
+                place(outline, side, start.outerMm(), 0),
+                place(outline, side, end.outerMm(), 0),
+                place(outline, side, end.innerMm(), thicknessMm),
+                place(outline, side, start.innerMm(), thicknessMm)));
+    }
+
+    /** A place along a side from its start corner, and inwards, which is to the left of the way round. */
+    private static Point place(Outline outline, int side, double alongMm, double inwardsMm) {
         Point corner = outline.corner(side);
-        Point along = outline.uprightDirection(side);
-        double x1 = corner.x() + along.x() * fromMm;
-        double y1 = corner.y() + along.y() * fromMm;
-        // One thickness to the left of the way round lies the inner face.
-        double x2 = corner.x() + along.x() * toMm - along.y() * thicknessMm;
-        double y2 = corner.y() + along.y() * toMm + along.x() * thicknessMm;
-        return new Rectangle(
-                Lengths.steady(Math.min(x1, x2)),
-                Lengths.steady(Math.min(y1, y2)),
-                Lengths.steady(Math.abs(x2 - x1)),
-                Lengths.steady(Math.abs(y2 - y1)));
+        Point along = outline.direction(side);
+        return new Point(
+                Lengths.steady(corner.x() + along.x() * alongMm - along.y() * inwardsMm),
+                Lengths.steady(corner.y() + along.y() * alongMm + along.x() * inwardsMm));
     }
 }

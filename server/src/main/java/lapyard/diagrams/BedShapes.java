@@ -87,9 +87,8 @@ final class BedShapes {
         }
         List<List<Point>> rings = new ArrayList<>();
         for (Piece piece : built.courses().get(top).pieces()) {
-            Box lies = new Box(piece.lies().x(), piece.lies().y(), piece.lies().right(), piece.lies().top());
             List<Point> ring = new ArrayList<>(
-                    lies.corners().stream().map(bed.placement()::toYard).map(view::on).toList());
+                    piece.lies().corners().stream().map(bed.placement()::toYard).map(view::on).toList());
             ring.add(ring.get(0));
             rings.add(ring);
         }

@@ -3,73 +3,102 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
-import lapyard.drawing.Page;
+import lapyard.construction.PieceEnd;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
-import lapyard.geometry.Length;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Lap;
 
-/** The card of one bed for whoever stacks it: each course seen from above, its timbers with marks, lengths and ends. */
-public final class CourseCard {
-    /** Courses on one page. */
-    private static final int ROWS = 3;
+/** The card of one bed: each course seen from above, its timbers with marks, lengths, ends, seams, notches and screws. */
+final class CourseCard {
+    /** Courses side by side on a sheet. */
+    private static final int ACROSS = 3;
 
-    private static final double FILING = 20;
-    private static final double EDGE = 10;
-    private static final double HEAD = 15;
-    private static final double TABLE = 74;
-    private static final double RIM = 8;
-    private static final double LINE = 4.3;
-    private static final double TEXT = 2.6;
     private static final double GAP = 5;
-    private static final double FOOT = Panel.BLOCK_HEIGHT + GAP;
+    private static final double HEAD = 8;
+    private static final double RIM = 7;
+    private static final double ROW = 5.6;
+    private static final double TEXT = 3.5;
+    private static final double LEAST_RING = 42;
+    private static final double TABLE = 86;
 
+    /** A bed that is so many times as wide as deep. */
+    private static final double LONG = 2.2;
+
+    private static final double NOTE = 3.1;
+    private static final double NOTE_PITCH = 4.2;
+
+    /** Places of tick, mark, length, start, end and weight, in parts of the width of a column. */
+    private static final double[] AT = {0, 0.075, 0.31, 0.5, 0.665, 0.83};
+
+    private final BenchSheet sheet;
     private final BedWork work;
-    private final boolean imperial;
     private final double liftLimitKg;
-    private final PlanOptions options;
-    private final Inks inks;
-    private final Box space;
-    private final Panel panel;
+    private final CourseNotes notes;
 
-    private CourseCard(BedWork work, boolean imperial, double liftLimitKg, PlanOptions options) {
+    CourseCard(BenchSheet sheet, BedWork work, double liftLimitKg) {
+        this.sheet = sheet;
         this.work = work;
-        this.imperial = imperial;
         this.liftLimitKg = liftLimitKg;
-        this.options = options;
-        this.inks = new Inks(options.mono());
-        this.space = new Box(FILING, EDGE, options.paper().shortMm - EDGE, options.paper().longMm - EDGE);
-        this.panel = new Panel(SheetLayout.panelWidth(options.paper()), inks);
+        this.notes = new CourseNotes(work, sheet);
     }
 
-    /**
-     * One page of upright paper for up to three courses, as many pages as the bed has need of.
-     *
-     * @param garden      name for the title block
-     * @param liftLimitKg what one person lifts; heavier pieces are marked
-     * @param options     a scale here is the scale of the rings
-     * @throws DoesNotFit where a ring is too large for the paper at the scale asked for
-     */
-    public static List<Page> draw(
-            BedWork work, String garden, boolean imperial, double liftLimitKg, PlanOptions options) {
-        CourseCard card = new CourseCard(work, imperial, liftLimitKg, options);
-        Scale scale = card.scale();
-        List<Page> pages = new ArrayList<>();
-        int count = work.courses().size();
-        int of = Math.max(1, (count + ROWS - 1) / ROWS);
-        for (int i = 0; i < of; i++) {
-            List<Course> some = work.courses().subList(i * ROWS, Math.min(count, (i + 1) * ROWS));
-            pages.add(card.page(some, garden, scale, (i + 1) + " of " + of));
+    List<BenchSheet.Draft> drafts() {
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        List<Course> courses = work.courses();
+        int most = lying() ? rows() : ACROSS;
+        for (int i = 0; i < courses.size(); i += most) {
+            List<Course> some = courses.subList(i, Math.min(courses.size(), i + most));
+            drafts.add(new BenchSheet.Draft(title(), about(), lying() ? rows(some) : columns(some)));
         }
-        return pages;
+        return drafts;
+    }
+
+    /** A long bed's courses lie one below the other, each with its table beside it. */
+    private boolean lying() {
+        Box extent = extent();
+        return extent.width() > LONG * extent.height();
+    }
+
+    /** Courses of a long bed that find room on a sheet. */
+    private int rows() {
+        double free = sheet.space().height() - footHeight(notes.lines(work.courses(), sheet.space().width()));
+        int most = (int) (free / (HEAD + tableHeight(work.courses(), ROW)));
+        return Math.max(1, Math.min(ACROSS, most));
+    }
+
+    private static double footHeight(List<String> words) {
+        return words.size() * NOTE_PITCH + 10;
+    }
+
+    private static double tableHeight(List<Course> courses, double row) {
+        return 7 + row * pieces(courses);
+    }
+
+    private static int pieces(List<Course> courses) {
+        return courses.stream().mapToInt(course -> course.pieces().size()).max().orElse(1);
+    }
+
+    private String title() {
+        Bed bed = work.bed();
+        boolean named = !bed.name().isBlank() && !bed.name().equals(bed.id());
+        return "Course card, bed " + bed.id() + (named ? ", " + bed.name() : "");
+    }
+
+    private String about() {
+        Bed bed = work.bed();
+        Box box = Box.round(bed.outline().corners());
+        String section = sheet.written(bed.section().thicknessMm()) + " × " + sheet.written(bed.section().heightMm());
+        return sheet.written(box.width()) + " × " + sheet.written(box.height()) + " over all, " + sheet.written(bed.heightMm())
+                + " high: " + bed.courses() + (bed.courses() == 1 ? " course of " : " courses of ") + section
+                + (bed.lap() == Lap.TURNING ? ", turning lap" : ", long-wall lap");
     }
 
     /** Turned so that wall A is in front, mirrored as the bed stands. */
@@ -81,146 +110,138 @@ public final class CourseCard {
         return Box.round(work.bed().outline().placed(frame()).corners());
     }
 
-    private double rowHeight() {
-        int rows = Math.min(ROWS, Math.max(1, work.courses().size()));
-        return (space.height() - HEAD - FOOT) / rows;
-    }
-
-    private Scale scale() {
-        Box extent = extent();
-        double wide = space.width() - TABLE - 2 * RIM - GAP;
-        double high = rowHeight() - 2 * RIM - 6;
-        double needs = Math.max(extent.width() / wide, extent.height() / high);
-        Scale usual = Scale.usual(needs - 1e-9, imperial);
-        options.scale().filter(asked -> asked.n() < needs - 1e-9).ifPresent(asked -> {
-            double missing = Math.max(asked.paperMm(extent.width()) - wide, asked.paperMm(extent.height()) - high);
-            throw new DoesNotFit(options.paper(), asked, missing, usual);
-        });
-        return options.scale().orElse(usual);
-    }
-
-    private Page page(List<Course> courses, String garden, Scale scale, String sheet) {
+    private List<Shape> columns(List<Course> courses) {
+        Box space = sheet.space();
+        int across = Math.max(2, Math.min(ACROSS, work.courses().size()));
+        double width = (space.width() - (across - 1) * GAP) / across;
+        List<String> words = notes.lines(courses, space.width());
+        double foot = footHeight(words);
+        double row = Math.min(ROW, (space.height() - HEAD - LEAST_RING - foot - 7) / pieces(courses));
+        double high = space.high() - foot - tableHeight(courses, row);
+        Scale scale = scale(width, high - space.low() - HEAD);
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(PlanDrawing.frame(options.paper().shortMm, options.paper().longMm, space, inks));
-        shapes.addAll(head());
-        double y = space.low() + HEAD;
-        for (Course course : courses) {
-            shapes.add(row(course, scale, y));
-            y += rowHeight();
+        for (int i = 0; i < courses.size(); i++) {
+            double left = space.left() + i * (width + GAP);
+            if (i > 0) {
+                shapes.add(sheet.line(left - GAP / 2, space.low(), left - GAP / 2, space.high() - foot, Inks.THIN));
+            }
+            Box room = new Box(left, space.low() + HEAD, left + width, high);
+            Box table = new Box(left, high, left + width, space.high() - foot);
+            shapes.add(course(courses.get(i), scale, room, table, row));
         }
-        shapes.addAll(foot(garden, scale, sheet));
-        return new Page(
-                "Course card, bed " + work.bed().id() + ", sheet " + sheet,
-                options.paper().shortMm,
-                options.paper().longMm,
-                shapes);
+        shapes.addAll(foot(words, scale, space.high() - foot));
+        return shapes;
     }
 
-    private List<Shape> head() {
-        Bed bed = work.bed();
-        Box box = Box.round(bed.outline().corners());
-        boolean named = !bed.name().isBlank() && !bed.name().equals(bed.id());
-        String title = TextMeasure.cut("Bed " + bed.id() + (named ? ", " + bed.name() : ""), 5, true, space.width() - 2 * GAP);
-        String section = written(bed.section().thicknessMm()) + " × " + written(bed.section().heightMm());
-        String about = written(box.width()) + " × " + written(box.height()) + " over all, " + written(bed.heightMm())
-                + " high in " + bed.courses() + (bed.courses() == 1 ? " course" : " courses") + " of " + section
-                + (bed.lap() == Lap.TURNING ? ", turning lap" : ", long-wall lap");
-        return List.of(
-                text(space.left() + GAP, space.low() + 7, title, 5, true),
-                text(space.left() + GAP, space.low() + 12, about, TEXT, false));
-    }
-
-    private Shape row(Course course, Scale scale, double top) {
+    private List<Shape> rows(List<Course> courses) {
+        Box space = sheet.space();
+        List<String> words = notes.lines(courses, space.width());
+        double foot = footHeight(words);
+        double height = (space.height() - foot) / Math.min(rows(), work.courses().size());
+        double row = Math.min(ROW, (height - HEAD - 7) / pieces(courses));
+        double middle = space.right() - TABLE;
+        Scale scale = scale(middle - GAP - space.left(), height - HEAD);
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Shape.Lines.of(
-                inks.pen(Inks.NARROW), new Point(space.left(), top), new Point(space.right(), top)));
-        String words = "Course " + course.number() + (course.number() == 1 ? ", on the ground" : "")
-                + (course.number() == work.bed().courses() ? ", the rim" : "");
-        shapes.add(text(space.left() + GAP, top + 5, words, 3.2, true));
-        Box room = new Box(space.left(), top + 6, space.right() - TABLE - GAP, top + rowHeight());
+        for (int i = 0; i < courses.size(); i++) {
+            double top = space.low() + i * height;
+            if (i > 0) {
+                shapes.add(sheet.line(space.left(), top - 1, space.right(), top - 1, Inks.THIN));
+            }
+            Box room = new Box(space.left(), top + HEAD, middle - GAP, top + height);
+            Box table = new Box(middle, top + 1, space.right(), top + height);
+            shapes.add(course(courses.get(i), scale, room, table, row));
+        }
+        shapes.addAll(foot(words, scale, space.high() - foot));
+        return shapes;
+    }
+
+    /** As large as the room allows; nobody measures from a ring. */
+    private Scale scale(double wide, double high) {
+        Box extent = extent();
+        double needs = Math.max(extent.width() / (wide - 2 * RIM), extent.height() / (high - 2 * RIM));
+        return new Scale((int) Math.ceil(Math.max(1, needs - 1e-9)));
+    }
+
+    private Shape course(Course course, Scale scale, Box room, Box table, double row) {
+        List<Shape> shapes = new ArrayList<>();
+        String words = "Course " + course.number()
+                + (course.number() == 1 ? ", on the ground" : course.number() == work.bed().courses() ? ", the rim" : "");
+        shapes.add(sheet.text(room.left(), room.low() - 2.2, words, 5, true));
         Box extent = extent();
         View view = new View(
                 scale,
                 new Point(
                         room.centre().x() - scale.paperMm(extent.centre().x()),
                         room.centre().y() + scale.paperMm(extent.centre().y())));
-        CourseRing ring = new CourseRing(work, course, frame(), view, inks, imperial);
+        CourseRing ring = new CourseRing(work, course, frame(), view, sheet.inks, sheet.imperial, liftLimitKg);
         shapes.addAll(ring.shapes(new Labels(room)));
-        shapes.addAll(table(course, space.right() - TABLE, top + 5));
+        shapes.addAll(table(course, table, row));
         return new Shape.Group("course-" + course.number(), words, "course", shapes);
     }
 
-    /** Rows narrow rather than run into the next course. */
-    private List<Shape> table(Course course, double x, double top) {
-        double[] at = {0, 19, 40, 56};
-        double line = Math.min(LINE, (rowHeight() - 9) / Math.max(1, course.pieces().size()));
-        double size = Math.min(TEXT, line * 0.72);
+    private List<Shape> table(Course course, Box room, double row) {
+        double size = Math.min(TEXT, row * 0.66);
         List<Shape> shapes = new ArrayList<>();
-        String[] heads = {"mark", "length", "runs past", "kg"};
-        for (int i = 0; i < heads.length; i++) {
-            shapes.add(text(x + at[i], top, heads[i], 2, false));
+        String[] heads = {"", "mark", "cut to", "start", "end", "kg"};
+        for (int i = 1; i < heads.length; i++) {
+            shapes.add(sheet.text(room.left() + AT[i] * room.width(), room.low() + 4, heads[i], 2.7, false));
         }
-        double y = top + line;
+        double y = room.low() + 5.5;
         for (Piece piece : course.pieces()) {
+            double base = y + row * 0.72;
+            shapes.add(sheet.line(room.left(), y, room.right(), y, Inks.HAIR));
+            shapes.add(sheet.tick(room.left(), base, Math.min(3.6, row * 0.68)));
+            cell(shapes, room, 1, base, piece.mark(), size, true);
+            cell(shapes, room, 2, base, sheet.written(piece.lengthMm()), size, true);
+            cell(shapes, room, 3, base, words(piece.start()), size, false);
+            cell(shapes, room, 4, base, words(piece.end()), size, false);
             double kg = massKg(piece);
-            shapes.add(text(x + at[0], y, TextMeasure.cut(piece.mark(), size, true, 18), size, true));
-            shapes.add(text(x + at[1], y, written(piece.lengthMm()), size, false));
-            shapes.add(text(x + at[2], y, piece.runsPast().name().toLowerCase(Locale.ROOT), size, false));
-            String lift = String.format(Locale.ROOT, "%.1f", kg) + (kg > liftLimitKg ? " two" : "");
-            shapes.add(text(x + at[3], y, lift, size, kg > liftLimitKg));
-            y += line;
+            cell(shapes, room, 5, base, String.format(Locale.ROOT, "%.1f", kg) + (kg > liftLimitKg ? " ●" : ""), size, kg > liftLimitKg);
+            y += row;
         }
         return shapes;
     }
 
-    /** Length by section by density of the wet timber. */
+    private void cell(List<Shape> shapes, Box room, int column, double base, String words, double size, boolean bold) {
+        double next = column + 1 < AT.length ? AT[column + 1] : 1.02;
+        double wide = (next - AT[column]) * room.width() - 0.8;
+        double fitting = BenchSheet.fitting(words, size, size * 0.6, bold, wide);
+        shapes.add(sheet.text(
+                room.left() + AT[column] * room.width(), base, TextMeasure.cut(words, fitting, bold, wide), fitting, bold));
+    }
+
+    private static String words(PieceEnd end) {
+        String set = end.squareCut() ? "" : " " + Lengths.text(end.setDeg()) + "°";
+        return switch (end.kind()) {
+            case RUNS_PAST -> "past" + set;
+            case STOPS_SHORT -> "short" + set;
+            case MITRE -> set.isEmpty() ? "square" : set.strip();
+            case SEAM -> "seam";
+        };
+    }
+
     private double massKg(Piece piece) {
         var section = work.bed().section();
-        return piece.lengthMm() * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
+        return piece.meanMm() * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
     }
 
-    private List<Shape> foot(String garden, Scale scale, String sheet) {
-        double width = SheetLayout.panelWidth(options.paper());
-        double left = space.right() - GAP / 2 - width;
-        double top = space.high() - GAP / 2 - Panel.BLOCK_HEIGHT;
+    private List<Shape> foot(List<String> words, Scale scale, double top) {
+        Box space = sheet.space();
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Shape.Lines.of(
-                inks.pen(Inks.NARROW), new Point(space.left(), top - 1), new Point(space.right(), top - 1)));
-        Panel narrow = new Panel(left - GAP - space.left() - GAP, inks);
-        shapes.addAll(narrow.bar(scale, imperial, space.left() + GAP + 4, space.high() - 9, left - space.left() - 3 * GAP - 8));
-        Panel.Title title = new Panel.Title(
-                garden.isBlank() ? "Garden" : garden, "Course card", options.revision(), options.date(), sheet,
-                options.paper().label(), imperial);
-        shapes.addAll(panel.title(title, scale, left, space.high() - GAP / 2 - Panel.BLOCK_HEIGHT));
-        Columns notes = new Columns(
-                List.of(new Box(space.left() + GAP, top, left - GAP, space.high() - 14)));
-        for (Panel.Piece piece : notes(narrow)) {
-            shapes.addAll(notes.put(piece));
+        shapes.add(sheet.line(space.left() - 3, top, space.right() + 3, top, Inks.NARROW));
+        double x = space.left();
+        for (Legend.Entry entry : CourseRing.legend(sheet.inks, work)) {
+            Box box = new Box(x, top + 1.6, x + 9, top + 5.6);
+            shapes.addAll(entry.sample().apply(box));
+            shapes.add(sheet.text(box.right() + 1.2, top + 4.6, entry.words(), 2.9, false));
+            x = box.right() + 1.2 + TextMeasure.widthMm(entry.words(), 2.9, false) + 4;
+        }
+        shapes.add(sheet.end(space.right(), top + 4.6, "rings " + scale.label(sheet.imperial), 2.9, false));
+        double y = top + 10;
+        for (String line : words) {
+            shapes.add(sheet.text(space.left(), y, line, NOTE, false));
+            y += NOTE_PITCH;
         }
         return shapes;
-    }
-
-    private List<Panel.Piece> notes(Panel narrow) {
-        List<Panel.Piece> pieces = new ArrayList<>();
-        pieces.add(narrow.entry(new Legend.Entry(
-                "bar: this end runs past the corner", box -> CourseRing.sample(box, true, false, inks))));
-        if (!work.notches().isEmpty()) {
-            pieces.add(narrow.entry(new Legend.Entry(
-                    "wave: drain notch on the underside, cut before course 1 is laid",
-                    box -> CourseRing.sample(box, false, true, inks))));
-        }
-        pieces.add(narrow.words("Seen from above, wall A in front" + (frame().equals(Placement.NONE) ? "" : ", mirrored as this bed stands")
-                + ". A mark is bed, course, wall; joined parts are a, b from the wall's start.", 9));
-        pieces.add(narrow.words("two: over " + (long) liftLimitKg + " kg, lift with two people.", 9));
-        pieces.add(narrow.words("Treated timber: gloves and mask at the saw, seal the cut ends, burn no offcuts.", 9));
-        return pieces;
-    }
-
-    private String written(double mm) {
-        return Length.written(mm, imperial);
-    }
-
-    private Shape text(double x, double y, String words, double size, boolean bold) {
-        return new Shape.Text(new Point(x, y), words, size, Shape.Anchor.START, 0, bold, inks.ink());
     }
 }

@@ -7,7 +7,7 @@ import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Notch;
 import lapyard.construction.Piece;
-import lapyard.construction.Piece.RunsPast;
+import lapyard.construction.PieceEnd;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
 import lapyard.geometry.Length;
@@ -15,10 +15,17 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 
-/** One course from above: its timbers, bars across the ends that run past, waves where notches are, marks and lengths. */
+/**
+ * One course from above: its timbers with the signs that are written on them (a bar across the end that runs past, a
+ * triangle to the seen face, a dot on heavy ones, a wave where a notch is under), seam plates, corner screws, marks and
+ * lengths.
+ */
 final class CourseRing {
     /** From the end of a timber to its bar, on paper. */
     private static final double BAR_IN = 1.3;
+
+    private static final double SCREW = 2.6;
+    private static final double PLATE = 6;
 
     private final BedWork work;
     private final Course course;
@@ -26,43 +33,72 @@ final class CourseRing {
     private final View view;
     private final Inks inks;
     private final boolean imperial;
+    private final double liftLimitKg;
 
-    CourseRing(BedWork work, Course course, Placement frame, View view, Inks inks, boolean imperial) {
+    CourseRing(BedWork work, Course course, Placement frame, View view, Inks inks, boolean imperial, double liftLimitKg) {
         this.work = work;
         this.course = course;
         this.frame = frame;
         this.view = view;
         this.inks = inks;
         this.imperial = imperial;
+        this.liftLimitKg = liftLimitKg;
     }
 
     List<Shape> shapes(Labels labels) {
         List<Shape> shapes = new ArrayList<>();
         for (Piece piece : course.pieces()) {
-            List<Point> lies = view.on(new Box(
-                            piece.lies().x(), piece.lies().y(), piece.lies().right(), piece.lies().top())
-                    .corners()
-                    .stream()
-                    .map(frame::toYard)
-                    .toList());
+            List<Point> lies =
+                    view.on(piece.lies().corners().stream().map(frame::toYard).toList());
             labels.take(lies);
             shapes.add(new Shape.Area(
                     List.of(lies), inks.timber().fill(), Optional.empty(), Optional.of(inks.pen(Inks.MEDIUM))));
         }
         for (Piece piece : course.pieces()) {
             double in = view.scale().realMm(BAR_IN);
-            if (piece.runsPast() == RunsPast.START || piece.runsPast() == RunsPast.BOTH) {
-                shapes.add(across(piece, piece.fromMm() + in));
+            if (piece.start().kind() == PieceEnd.Kind.RUNS_PAST) {
+                shapes.add(across(piece, Math.max(piece.start().outerMm(), piece.start().innerMm()) + in));
             }
-            if (piece.runsPast() == RunsPast.END || piece.runsPast() == RunsPast.BOTH) {
-                shapes.add(across(piece, piece.fromMm() + piece.lengthMm() - in));
+            if (piece.end().kind() == PieceEnd.Kind.RUNS_PAST) {
+                shapes.add(across(piece, Math.min(piece.end().outerMm(), piece.end().innerMm()) - in));
             }
+            signs(piece, shapes);
         }
         if (course.number() == 1) {
             work.notches().forEach(notch -> shapes.add(wave(notch)));
         }
+        work.seams().stream()
+                .filter(seam -> seam.course() == course.number())
+                .forEach(seam -> shapes.add(plate(seam.wall(), seam.atMm(), labels)));
+        course.pieces().forEach(piece -> screws(piece, labels, shapes));
         course.pieces().forEach(piece -> shapes.addAll(label(piece, labels)));
+        for (int corner = 0; corner < outline().sides(); corner++) {
+            number(corner, labels, shapes);
+        }
         return shapes;
+    }
+
+    /** The number of a corner, on the inside where there is room. */
+    private void number(int corner, Labels labels, List<Shape> shapes) {
+        Point before = outline().direction(corner - 1);
+        Point after = outline().direction(corner);
+        double x = -before.y() - after.y();
+        double y = before.x() + after.x();
+        double length = Math.max(0.1, Math.hypot(x, y));
+        Words words = Words.of(String.valueOf(corner + 1), 2.8, false);
+        Point at = outline().corner(corner);
+        List<Plate> plates = new ArrayList<>();
+        for (double in : new double[] {3.5, 4.5, 6, -2.5}) {
+            double deep = in > 0 ? view.scale().realMm(in) + 1.5 * thick() : view.scale().realMm(in);
+            plates.add(new Plate(
+                    view.on(frame.toYard(new Point(at.x() + x / length * deep, at.y() + y / length * deep))),
+                    words.widthMm(), words.heightMm(), 0));
+        }
+        labels.first(plates, plate -> true).ifPresent(plate -> shapes.addAll(words.on(plate, inks.water(), Optional.empty())));
+    }
+
+    private double thick() {
+        return work.bed().section().thicknessMm();
     }
 
     private Outline outline() {
@@ -73,44 +109,95 @@ final class CourseRing {
     private Point on(String wall, double along, double inwards) {
         int side = work.bed().walls().indexOf(wall);
         Point a = outline().corner(side);
-        Point b = outline().corner(side + 1);
-        double length = a.distanceMm(b);
-        double x = (b.x() - a.x()) / length;
-        double y = (b.y() - a.y()) / length;
-        return view.on(frame.toYard(new Point(a.x() + x * along - y * inwards, a.y() + y * along + x * inwards)));
+        Point way = outline().direction(side);
+        return view.on(frame.toYard(
+                new Point(a.x() + way.x() * along - way.y() * inwards, a.y() + way.y() * along + way.x() * inwards)));
     }
 
     private Shape across(Piece piece, double along) {
-        double thick = work.bed().section().thicknessMm();
         return Shape.Lines.of(
-                inks.pen(Inks.BROAD), on(piece.wall(), along, thick * 0.1), on(piece.wall(), along, thick * 0.9));
+                inks.pen(Inks.BROAD), on(piece.wall(), along, thick() * 0.1), on(piece.wall(), along, thick() * 0.9));
+    }
+
+    /** On the top face: a triangle whose point looks to the seen face, and a dot where two people lift. */
+    private void signs(Piece piece, List<Shape> shapes) {
+        double middle = (piece.start().outerMm() + piece.end().outerMm()) / 2;
+        double half = Math.min(thick() * 0.45, view.scale().realMm(1.1));
+        if (piece.seen()) {
+            shapes.add(new Shape.Area(
+                    List.of(List.of(
+                            on(piece.wall(), middle, thick() * 0.1),
+                            on(piece.wall(), middle + half, thick() * 0.85),
+                            on(piece.wall(), middle - half, thick() * 0.85))),
+                    Optional.of(inks.ink()),
+                    Optional.empty(),
+                    Optional.empty()));
+        }
+        var section = work.bed().section();
+        double kg = piece.meanMm() * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
+        if (kg > liftLimitKg) {
+            double radius = Math.min(view.scale().paperMm(thick()) * 0.32, 0.8);
+            shapes.add(new Shape.Circle(
+                    on(piece.wall(), middle + 3 * half, thick() / 2), radius, Optional.of(inks.ink()), Optional.empty()));
+        }
     }
 
     private Shape wave(Notch notch) {
-        double thick = work.bed().section().thicknessMm();
-        double along = notch.atMm();
         double half = view.scale().realMm(0.5);
         List<Point> points = new ArrayList<>();
         for (int i = 0; i <= 12; i++) {
-            points.add(on(notch.wall(), along + half * Math.sin(Math.PI * i / 3), thick * i / 12));
+            points.add(on(notch.wall(), notch.atMm() + half * Math.sin(Math.PI * i / 3), thick() * i / 12));
         }
-        return new Shape.Lines(List.of(points), Stroke.of(inks.water(), Inks.MEDIUM));
+        return new Shape.Lines(List.of(points), Stroke.of(inks.water(), Inks.WIDE));
+    }
+
+    /** Behind a seam, on the inner face. */
+    private Shape plate(String wall, double atMm, Labels labels) {
+        double half = view.scale().realMm(PLATE / 2);
+        double in = thick() + view.scale().realMm(0.6);
+        Point a = on(wall, atMm - half, in);
+        Point b = on(wall, atMm + half, in);
+        labels.take(Labels.line(a, b));
+        return Shape.Lines.of(inks.pen(Inks.BROAD), a, b);
+    }
+
+    /** Through the inner face of a timber that stops short, at 45 degrees towards its end. */
+    private void screws(Piece piece, Labels labels, List<Shape> shapes) {
+        if (work.quantities().stream().noneMatch(quantity -> quantity.key().equals("screws"))) {
+            return;
+        }
+        boolean start = piece.start().kind() == PieceEnd.Kind.STOPS_SHORT;
+        boolean end = piece.end().kind() == PieceEnd.Kind.STOPS_SHORT;
+        if (start) {
+            shapes.add(screw(piece.wall(), piece.start().innerMm(), -1, labels));
+        }
+        if (end) {
+            shapes.add(screw(piece.wall(), piece.end().innerMm(), 1, labels));
+        }
+    }
+
+    private Shape screw(String wall, double jointMm, int towards, Labels labels) {
+        double step = view.scale().realMm(SCREW / 2);
+        Point head = on(wall, jointMm - towards * step * 1.2, thick() + step * 0.9);
+        Point tip = on(wall, jointMm + towards * step * 0.8, thick() - step * 1.1);
+        labels.take(Labels.line(head, tip));
+        return Shape.Lines.of(Stroke.of(inks.snag(), Inks.MEDIUM), head, tip);
     }
 
     /** Outside its wall, else inside; a short wall's words may have to stand across it. */
     private List<Shape> label(Piece piece, Labels labels) {
-        Point start = on(piece.wall(), piece.fromMm(), 0);
-        Point end = on(piece.wall(), piece.fromMm() + piece.lengthMm(), 0);
+        double length = piece.outerFaceMm();
+        Point start = on(piece.wall(), piece.start().outerMm(), 0);
+        Point end = on(piece.wall(), piece.end().outerMm(), 0);
         double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(start.y() - end.y(), end.x() - start.x())));
-        double thick = work.bed().section().thicknessMm();
         for (double across : new double[] {0, 90}) {
-            for (double size : new double[] {3, 2.6, 2.2, 1.9}) {
+            for (double size : new double[] {3.6, 3.2, 2.8, 2.4, 2}) {
                 Words words = Words.of(piece.mark() + " · " + Length.written(piece.lengthMm(), imperial), size, true);
                 double out = view.scale().realMm((across == 0 ? words.heightMm() : words.widthMm()) / 2 + 0.5);
                 List<Plate> plates = new ArrayList<>();
-                for (double inwards : new double[] {-out, thick + out}) {
+                for (double inwards : new double[] {-out, thick() + out}) {
                     for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7}) {
-                        Point centre = on(piece.wall(), piece.fromMm() + piece.lengthMm() * t, inwards);
+                        Point centre = on(piece.wall(), piece.start().outerMm() + length * t, inwards);
                         plates.add(new Plate(
                                 centre, words.widthMm(), words.heightMm(), GroundShapes.readable(turn + across)));
                     }
@@ -124,26 +211,48 @@ final class CourseRing {
         return List.of();
     }
 
-    /** A short timber for the legend. */
-    static List<Shape> sample(Box box, boolean bar, boolean wave, Inks inks) {
-        double middle = box.centre().y();
-        List<Shape> shapes = new ArrayList<>();
-        shapes.add(Shape.Area.box(
-                box.left(), middle - 1, box.width(), 2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
-        if (bar) {
-            shapes.add(Shape.Lines.of(
+    /** What the signs mean, those that this bed has. */
+    static List<Legend.Entry> legend(Inks inks, BedWork work) {
+        List<Legend.Entry> entries = new ArrayList<>();
+        entries.add(new Legend.Entry("runs past", box -> sample(box, inks, Shape.Lines.of(
+                inks.pen(Inks.BROAD),
+                new Point(box.left() + BAR_IN, box.centre().y() - 0.8),
+                new Point(box.left() + BAR_IN, box.centre().y() + 0.8)))));
+        entries.add(new Legend.Entry("seen face", box -> sample(box, inks, new Shape.Area(
+                List.of(List.of(
+                        new Point(box.centre().x(), box.centre().y() + 0.9),
+                        new Point(box.centre().x() - 1, box.centre().y() - 0.7),
+                        new Point(box.centre().x() + 1, box.centre().y() - 0.7))),
+                Optional.of(inks.ink()), Optional.empty(), Optional.empty()))));
+        entries.add(new Legend.Entry("two people", box -> sample(box, inks, new Shape.Circle(
+                box.centre(), 0.65, Optional.of(inks.ink()), Optional.empty()))));
+        if (!work.notches().isEmpty()) {
+            entries.add(new Legend.Entry("notch under", box -> {
+                List<Point> points = new ArrayList<>();
+                for (int i = 0; i <= 12; i++) {
+                    points.add(new Point(
+                            box.centre().x() + 0.5 * Math.sin(Math.PI * i / 3), box.centre().y() - 1 + i / 6.0));
+                }
+                return sample(box, inks, new Shape.Lines(List.of(points), Stroke.of(inks.water(), Inks.WIDE)));
+            }));
+        }
+        entries.add(new Legend.Entry("screws", box -> List.of(Shape.Lines.of(
+                Stroke.of(inks.snag(), Inks.MEDIUM),
+                new Point(box.centre().x() - 1, box.centre().y() + 1),
+                new Point(box.centre().x() + 1, box.centre().y() - 1)))));
+        if (!work.seams().isEmpty()) {
+            entries.add(new Legend.Entry("seam, plate behind", box -> sample(box, inks, Shape.Lines.of(
                     inks.pen(Inks.BROAD),
-                    new Point(box.left() + BAR_IN, middle - 0.8),
-                    new Point(box.left() + BAR_IN, middle + 0.8)));
+                    new Point(box.centre().x() - 2, box.centre().y() + 1.7),
+                    new Point(box.centre().x() + 2, box.centre().y() + 1.7)))));
         }
-        if (wave) {
-            List<Point> points = new ArrayList<>();
-            for (int i = 0; i <= 12; i++) {
-                points.add(new Point(
-                        box.centre().x() + 0.5 * Math.sin(Math.PI * i / 3), middle - 1 + i / 6.0));
-            }
-            shapes.add(new Shape.Lines(List.of(points), Stroke.of(inks.water(), Inks.MEDIUM)));
-        }
-        return shapes;
+        return entries;
+    }
+
+    private static List<Shape> sample(Box box, Inks inks, Shape sign) {
+        return List.of(
+                Shape.Area.box(
+                        box.left(), box.centre().y() - 1, box.width(), 2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))),
+                sign);
     }
 }

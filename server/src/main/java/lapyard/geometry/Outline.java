@@ -103,6 +103,9 @@ public record Outline(List<Point> corners) {
         return count;
     }
 
+    /** Sides may stray this far from an axis and still count as along it, mm. */
+    static final double STRAY_MM = 0.05;
+
     /**
      * The direction of side {@code i} in an outline whose sides run along the axes: one of (1,0) (0,1) (-1,0) (0,-1).
      */
@@ -110,6 +113,57 @@ public record Outline(List<Point> corners) {
         double dx = corner(i + 1).x() - corner(i).x();
         double dy = corner(i + 1).y() - corner(i).y();
         return Math.abs(dx) > Math.abs(dy) ? new Point(Math.signum(dx), 0) : new Point(0, Math.signum(dy));
+    }
+
+    /** The direction of side {@code i}, length 1; exact where the side runs along an axis but for a hair. */
+    public Point direction(int i) {
+        double dx = corner(i + 1).x() - corner(i).x();
+        double dy = corner(i + 1).y() - corner(i).y();
+        if (Math.min(Math.abs(dx), Math.abs(dy)) <= STRAY_MM) {
+            return uprightDirection(i);
+        }
+        double length = Math.hypot(dx, dy);
+        return new Point(dx / length, dy / length);
+    }
+
+    /**
+     * Turn at corner {@code i} from side i - 1 to side i, degrees, above 0 to the left: 180 less the interior angle.
+     * Exactly 90 or -90 where the corner is square but for a hair.
+     */
+    public double turnDeg(int i) {
+        Point before = direction(i - 1);
+        Point after = direction(i);
+        double across = before.x() * after.y() - before.y() * after.x();
+        double along = before.x() * after.x() + before.y() * after.y();
+        if (Math.abs(along) * Math.min(sideMm(i - 1), sideMm(i)) <= STRAY_MM) {
+            return Math.copySign(90, across);
+        }
+        return Math.toDegrees(Math.atan2(across, along));
+    }
+
+    public boolean square(int i) {
+        return Math.abs(turnDeg(i)) == 90;
+    }
+
+    /** Whether every corner is square and every side runs along an axis. */
+    public boolean upright() {
+        for (int i = 0; i < sides(); i++) {
+            Point along = direction(i);
+            if (along.x() != 0 && along.y() != 0 || !square(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Sum of tan(turn / 2) over the corners: a ring of walls t thick has P - t times this in mean lengths. */
+    public double sumOfHalfTurnTangents() {
+        double sum = 0;
+        for (int i = 0; i < sides(); i++) {
+            double turn = turnDeg(i);
+            sum += Math.abs(turn) == 90 ? Math.signum(turn) : Math.tan(Math.toRadians(turn / 2));
+        }
+        return sum;
     }
 
     public Outline placed(Placement placement) {

@@ -2,11 +2,15 @@ package lapyard.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Looks for what is wrong with an outline, as data. */
 public final class OutlineCheck {
-    /** Sides may stray this far from an axis and still count as along it, mm. */
-    private static final double STRAY_MM = 0.05;
+    /** A corner this near to a right angle, or to straight on, is meant to be it: no saw is set to less. */
+    private static final double LEAST_SET_DEG = 1;
+
+    /** Below this the point of a corner is longer than any timber is thick. */
+    private static final double SHARPEST_DEG = 20;
 
     private static final double NEAR = 1e-6;
 
@@ -15,16 +19,16 @@ public final class OutlineCheck {
     /**
      * What an outline must keep to.
      *
-     * @param rightAngled   every corner square and every side along an axis
+     * @param timbered      built of timbers {@code insetMm} thick: corners that can be sawn, an inner face on every side
      * @param leastSideMm   0 for any side above nothing
      * @param insetMm       thickness of the walls, for the inside width
-     * @param leastInsideMm least clear width inside the walls; 0 not to look; right-angled outlines only
+     * @param leastInsideMm least clear width inside the walls; 0 not to look; timbered outlines only
      */
-    public record Rules(boolean rightAngled, double leastSideMm, double insetMm, double leastInsideMm) {
+    public record Rules(boolean timbered, double leastSideMm, double insetMm, double leastInsideMm) {
         /** Any outline that does not touch itself: a yard, a surface. */
         public static final Rules ANY = new Rules(false, 0, 0, 0);
 
-        /** A bed of stacked timber: sides of 3t for two joints, 2t and at least 300 mm clear inside. */
+        /** A bed of stacked timber: sides of 3t for two joints, inner faces of t, 2t and at least 300 mm clear inside. */
         public static Rules bed(double thicknessMm) {
             return new Rules(true, 3 * thicknessMm, thicknessMm, Math.max(2 * thicknessMm, 300));
         }
@@ -56,13 +60,21 @@ public final class OutlineCheck {
         if (!faults.isEmpty()) {
             return faults;
         }
-        shortSides(outline, rules.leastSideMm(), faults);
-        if (rules.rightAngled()) {
-            boolean square = angles(outline, faults);
-            if (square && rules.leastInsideMm() > 0 && faults.isEmpty()) {
-                InsideWidth.narrowest(outline, rules.insetMm(), rules.leastInsideMm())
-                        .ifPresent(faults::add);
-            }
+        if (!rules.timbered()) {
+            shortSides(outline, rules.leastSideMm(), faults);
+            return faults;
+        }
+        angles(outline, faults);
+        if (faults.isEmpty()) {
+            innerFaces(outline, rules, faults);
+        } else {
+            shortSides(outline, rules.leastSideMm(), faults);
+        }
+        if (rules.leastInsideMm() > 0 && faults.isEmpty()) {
+            Optional<OutlineFault> narrow = outline.upright()
+                    ? InsideWidth.narrowest(outline, rules.insetMm(), rules.leastInsideMm())
+                    : AngledWidth.narrowest(outline, rules.insetMm(), rules.leastInsideMm());
+            narrow.ifPresent(faults::add);
         }
         return faults;
     }
@@ -91,43 +103,58 @@ public final class OutlineCheck {
         }
     }
 
-    /** Reports the worst corner, a whole tilt, or a wrong count of corners; true where all is square and upright. */
-    private static boolean angles(Outline outline, List<OutlineFault> faults) {
+    /** A side needs its least length, and an inner face of one thickness between its two corners. */
+    private static void innerFaces(Outline outline, Rules rules, List<OutlineFault> faults) {
+        double sense = Math.signum(outline.signedAreaMm2());
+        for (int i = 0; i < outline.sides(); i++) {
+            double halves = tanHalf(sense * outline.turnDeg(i)) + tanHalf(sense * outline.turnDeg(i + 1));
+            double least = Math.max(rules.leastSideMm(), rules.insetMm() * (1 + halves));
+            double lacking = least - outline.sideMm(i);
+            if (lacking > NEAR) {
+                faults.add(new OutlineFault(
+                        OutlineFault.Kind.SHORT_SIDE, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
+            }
+        }
+    }
+
+    private static double tanHalf(double turnDeg) {
+        return Math.abs(turnDeg) == 90 ? Math.signum(turnDeg) : Math.tan(Math.toRadians(turnDeg / 2));
+    }
+
+    /** Corners nearly square, nearly straight or too sharp for a timber; a right-angled outline turned as a whole. */
+    private static void angles(Outline outline, List<OutlineFault> faults) {
         int worst = -1;
         double worstDeg = 0;
+        boolean allSquare = true;
         double mostTilted = 0;
         int tiltedSide = -1;
-        int outer = 0;
-        Outline round = outline.signedAreaMm2() >= 0 ? outline : outline.counterClockwise();
         for (int i = 0; i < outline.sides(); i++) {
-            double turn = turnDeg(outline, i);
-            double off = Math.abs(Math.abs(turn) - 90);
-            // A corner is judged by how far its sides stray, so that long and short sides are treated alike.
-            double shorter = Math.min(outline.sideMm(i - 1), outline.sideMm(i));
-            if (Math.sin(Math.toRadians(Math.min(off, 90))) * shorter > STRAY_MM && off > worstDeg + 1e-9) {
+            double turn = Math.abs(outline.turnDeg(i));
+            double off = Math.abs(turn - 90);
+            allSquare &= off == 0;
+            if (off > 0 && off < LEAST_SET_DEG && off > worstDeg + 1e-9) {
                 worst = i;
                 worstDeg = off;
             }
-            double dx = Math.abs(outline.corner(i + 1).x() - outline.corner(i).x());
-            double dy = Math.abs(outline.corner(i + 1).y() - outline.corner(i).y());
-            double tilt = Math.toDegrees(Math.atan2(Math.min(dx, dy), Math.max(dx, dy)));
-            if (Math.min(dx, dy) > STRAY_MM && tilt > mostTilted) {
+            if (turn < LEAST_SET_DEG) {
+                faults.add(corner(OutlineFault.Kind.FLAT_CORNER, outline, i, turn));
+            }
+            if (180 - turn < SHARPEST_DEG) {
+                faults.add(corner(OutlineFault.Kind.SHARP_CORNER, outline, i, SHARPEST_DEG - (180 - turn)));
+            }
+            Point along = outline.direction(i);
+            double tilt = Math.toDegrees(Math.atan2(
+                    Math.min(Math.abs(along.x()), Math.abs(along.y())),
+                    Math.max(Math.abs(along.x()), Math.abs(along.y()))));
+            if (tilt > mostTilted) {
                 mostTilted = tilt;
                 tiltedSide = i;
             }
-            outer += round.insideCorner(i) ? -1 : 1;
         }
         if (worst >= 0) {
-            faults.add(new OutlineFault(
-                    OutlineFault.Kind.NOT_RIGHT_ANGLED,
-                    List.of(worst + 1),
-                    List.of(Math.floorMod(worst - 1, outline.sides()), worst),
-                    worstDeg,
-                    "degrees",
-                    outline.corner(worst)));
-            return false;
+            faults.add(corner(OutlineFault.Kind.NOT_RIGHT_ANGLED, outline, worst, worstDeg));
         }
-        if (tiltedSide >= 0) {
+        if (allSquare && tiltedSide >= 0) {
             faults.add(new OutlineFault(
                     OutlineFault.Kind.TILTED,
                     List.of(tiltedSide + 1),
@@ -135,14 +162,17 @@ public final class OutlineCheck {
                     mostTilted,
                     "degrees",
                     outline.corner(tiltedSide)));
-            return false;
         }
-        if (outer != 4) {
-            faults.add(new OutlineFault(
-                    OutlineFault.Kind.TURNS, List.of(), List.of(), outer, "corners", outline.corner(0)));
-            return false;
-        }
-        return true;
+    }
+
+    private static OutlineFault corner(OutlineFault.Kind kind, Outline outline, int i, double degrees) {
+        return new OutlineFault(
+                kind,
+                List.of(i + 1),
+                List.of(Math.floorMod(i - 1, outline.sides()), i),
+                degrees,
+                "degrees",
+                outline.corner(i));
     }
 
     /** Turn at corner {@code i}, degrees, above 0 to the left; 0 goes straight on, 180 turns back. */

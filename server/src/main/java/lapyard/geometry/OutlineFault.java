@@ -29,12 +29,14 @@ public record OutlineFault(
         CROSSING,
         /** Two sides touch, or run along each other for the amount. */
         TOUCHING,
-        /** The corner furthest from a right angle. Amount: degrees off it. */
+        /** The corner furthest from a right angle of those that are nearly square. Amount: degrees off it. */
         NOT_RIGHT_ANGLED,
+        /** A corner in a wall that goes all but straight on. Amount: its degrees of turn. */
+        FLAT_CORNER,
+        /** A corner too sharp for any joint. Amount: degrees that it lacks. */
+        SHARP_CORNER,
         /** All corners right-angled but the sides not along the axes. Amount: degrees of turn. */
         TILTED,
-        /** Outer corners less inside corners is not 4. Amount: what it is instead. */
-        TURNS,
         /** Amount: what the side lacks of the least length. */
         SHORT_SIDE,
         /** Amount: what the inside lacks of the least width. */
@@ -58,8 +60,9 @@ public record OutlineFault(
                         + sideName.apply(sides.get(0)) + " (from corner " + corners.get(0) + ") touches "
                         + sideName.apply(sides.get(1)) + " (from corner " + corners.get(1) + ") at " + place;
             case NOT_RIGHT_ANGLED -> size + " degrees off a right angle at corner " + corners.get(0);
+            case FLAT_CORNER -> size + " degrees of turn at corner " + corners.get(0) + ": the wall goes straight on there";
+            case SHARP_CORNER -> size + " degrees too sharp at corner " + corners.get(0) + ": no timber is cut to such a point";
             case TILTED -> size + " degrees off its own axes: " + sideName.apply(sides.get(0));
-            case TURNS -> size + " outer corners more than inside ones: a right-angled outline has 4 more";
             case SHORT_SIDE -> size + " too short: " + sideName.apply(sides.get(0)) + ", from corner " + corners.get(0);
             case NARROW_INSIDE ->
                 size + " too narrow inside, between " + sideName.apply(sides.get(0)) + " and "
@@ -75,12 +78,10 @@ public record OutlineFault(
             case ZERO_SIDE -> "leave out corner " + corners.get(1);
             case CROSSING -> "check the order of the corners, or move corner " + corners.get(0);
             case TOUCHING -> "move " + sideName.apply(sides.get(1)) + " away, or make two outlines of it";
-            case NOT_RIGHT_ANGLED ->
-                amount > 89.9
-                        ? "leave out corner " + corners.get(0)
-                        : "move corner " + corners.get(0) + " until its sides are square";
+            case NOT_RIGHT_ANGLED -> "move corner " + corners.get(0) + " until its sides are square";
+            case FLAT_CORNER -> "leave out corner " + corners.get(0);
+            case SHARP_CORNER -> "open corner " + corners.get(0) + " to 60 degrees or more, or cut its point off with a wall";
             case TILTED -> "draw it along its own axes and turn it as a whole";
-            case TURNS -> "check the order and the turns of the corners";
             case SHORT_SIDE -> "make " + sideName.apply(sides.get(0)) + " " + size + " longer, or leave the step out";
             case NARROW_INSIDE ->
                 "move " + sideName.apply(sides.get(1)) + " out by " + size + ", or use thinner timber";

@@ -2,10 +2,13 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
@@ -16,6 +19,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Fill;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finish;
+import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import lapyard.plan.Liner;
 import lapyard.plan.Notches;
@@ -68,6 +72,7 @@ final class BedReader {
         Set<String> seen = walls(cursor, "seen", outline);
         boolean seenGiven = cursor.has("seen");
         Set<String> low = walls(cursor, "low", outline);
+        Map<Integer, Joint> joints = joints(cursor, outline);
         boolean seams = cursor.flag("seams", true);
         Screws screws = screws(cursor, usual.screws());
         Notches notches = notches(cursor, usual.notches());
@@ -89,7 +94,7 @@ final class BedReader {
             }
         }
         return Optional.of(new Bed(id, name, type, outline.get(), placement, courses, section.get(), lap, hidden, low,
-                seams, screws, notches, base, liner, fill, finish, food, weekend));
+                seams, screws, notches, base, liner, fill, finish, food, weekend, joints));
     }
 
     static Placement placement(Cursor cursor) {
@@ -127,6 +132,26 @@ final class BedReader {
             }
         }
         return letters;
+    }
+
+    /** A corner is named by the wall that starts there. */
+    private static Map<Integer, Joint> joints(Cursor bed, Optional<Outline> outline) {
+        Map<Integer, Joint> joints = new LinkedHashMap<>();
+        for (Cursor joint : bed.objects("joints", "joint", OutlineReader.MOST_CORNERS)) {
+            String letter = joint.text("startOf", "", 4);
+            Joint kind = joint.choice("joint", "mitre", "mitre", "lap").equals("mitre") ? Joint.MITRE : Joint.LAP;
+            joint.refuseUnknown();
+            if (outline.isEmpty()) {
+                continue;
+            }
+            List<String> there = IntStream.range(0, outline.get().sides()).mapToObj(Bed::wallLetter).toList();
+            if (!there.contains(letter)) {
+                joint.stop("startOf", "there is no wall \"" + Cursor.cut(letter) + "\"", "use " + String.join(", ", there));
+            } else if (joints.put(there.indexOf(letter), kind) != null) {
+                joint.stop("startOf", "the corner where wall " + letter + " starts is named twice", "name each corner once");
+            }
+        }
+        return joints;
     }
 
     private static String lap(Cursor cursor, String usual) {

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
+import lapyard.construction.PieceEnd;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
@@ -99,6 +100,8 @@ public final class JobSheetJson {
             wall.put("wall", letter);
             wall.set("length", number(bed.outline().sideMm(side), 1));
             wall.put("seen", !bed.hidden().contains(letter));
+            wall.put("joint", bed.joint(side).name().toLowerCase(Locale.ROOT));
+            wall.set("turn", number(bed.outline().turnDeg(side), 1));
         }
         ArrayNode floor = json.putArray("floor");
         work.floor().forEach(rectangle -> floor.add(rectangle(rectangle)));
@@ -153,7 +156,22 @@ public final class JobSheetJson {
         json.put("runsPast", piece.runsPast().name().toLowerCase(Locale.ROOT));
         json.set("from", number(piece.fromMm(), 1));
         json.put("seen", piece.seen());
-        json.set("lies", rectangle(piece.lies()));
+        json.set("lies", outline(piece.lies()));
+        json.set("short", number(piece.shortMm(), 1));
+        json.set("outerFace", number(piece.outerFaceMm(), 1));
+        json.set("innerFace", number(piece.innerFaceMm(), 1));
+        json.set("start", end(piece.start()));
+        json.set("end", end(piece.end()));
+        return json;
+    }
+
+    /** Places of the end's outer and inner face along the wall from its outer start corner; {@code set} 0 is a square cut. */
+    private static ObjectNode end(PieceEnd end) {
+        ObjectNode json = NODES.objectNode();
+        json.put("cut", end.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        json.set("outer", number(end.outerMm(), 1));
+        json.set("inner", number(end.innerMm(), 1));
+        json.set("set", number(end.setDeg(), 1));
         return json;
     }
 

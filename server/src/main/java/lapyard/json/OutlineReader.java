@@ -35,35 +35,54 @@ final class OutlineReader {
         return Optional.of(Outline.rectangle(width, depth));
     }
 
+    /** Turns are left, right, or degrees to the left. What degrees leave open by up to a millimetre is closed. */
     private static Optional<Outline> walled(Cursor bed) {
         List<Point> corners = new ArrayList<>();
         double x = 0;
         double y = 0;
-        int heading = 0;
+        double heading = 0;
+        boolean square = true;
         List<Cursor> walls = bed.objects("walls", "wall", MOST_CORNERS);
         for (Cursor wall : walls) {
             corners.add(new Point(x, y));
             double length = wall.neededLength("length", 1, MOST_SIDE_MM);
-            x = tenths(x + length * new int[] {1, 0, -1, 0}[heading]);
-            y = tenths(y + length * new int[] {0, 1, 0, -1}[heading]);
-            heading = (heading + (wall.choice("turn", "left", "left", "right").equals("left") ? 1 : 3)) % 4;
+            x = along(x, length, heading, 0);
+            y = along(y, length, heading, 270);
+            double turn = wall.raw("turn").isNumber()
+                    ? wall.number("turn", 90, -160, 160, 2, "degrees")
+                    : wall.choice("turn", "left", "left", "right").equals("left") ? 90 : -90;
+            square &= Math.abs(turn) == 90;
+            heading = ((heading + turn) % 360 + 360) % 360;
             wall.refuseUnknown();
         }
-        if (walls.size() < 4) {
-            bed.stop("walls", walls.size() + " walls do not close a bed with square corners", "give at least 4");
+        if (walls.size() < (square ? 4 : 3)) {
+            bed.stop("walls", walls.size() + " walls do not close a bed" + (square ? " with square corners" : ""),
+                    "give at least " + (square ? 4 : 3));
             return Optional.empty();
         }
-        if (x != 0 || y != 0) {
+        double open = tenths(Math.hypot(x, y));
+        if (open > (square ? 0 : 1)) {
             bed.stopBy("walls",
-                    "outline does not close by " + CatalogueReader.shownMm(tenths(Math.hypot(x, y))) + ": it ends "
-                            + CatalogueReader.shownMm(Math.abs(x)) + (x < 0 ? " left and " : " right and ")
-                            + CatalogueReader.shownMm(Math.abs(y)) + (y < 0 ? " in front of" : " behind") + " its start",
-                    new Amount(tenths(Math.hypot(x, y)), "mm"),
-                    "lengths that run right and left must add up to the same, and so must those that run away and back",
+                    "outline does not close by " + CatalogueReader.shownMm(open) + ": it ends "
+                            + CatalogueReader.shownMm(tenths(Math.abs(x))) + (x < 0 ? " left and " : " right and ")
+                            + CatalogueReader.shownMm(tenths(Math.abs(y))) + (y < 0 ? " in front of" : " behind") + " its start",
+                    new Amount(open, "mm"),
+                    square
+                            ? "lengths that run right and left must add up to the same, and so must those that run away and back"
+                            : "make the last walls end where the first begins",
                     "check the turns");
             return Optional.empty();
         }
         return Optional.of(normal(corners));
+    }
+
+    /** Walls along the axes stay on whole tenths. */
+    private static double along(double from, double lengthMm, double headingDeg, int offDeg) {
+        if (headingDeg % 90 == 0) {
+            int[] cosines = {1, 0, -1, 0};
+            return tenths(from + lengthMm * cosines[((int) headingDeg + offDeg) % 360 / 90]);
+        }
+        return from + lengthMm * Math.cos(Math.toRadians(headingDeg + offDeg));
     }
 
     private static Optional<Outline> cornered(Cursor bed) {
@@ -71,8 +90,8 @@ final class OutlineReader {
         if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) {
             corners.remove(corners.size() - 1);
         }
-        if (corners.size() < 4) {
-            bed.stop("outline", corners.size() + " corners do not make a bed", "give at least 4 corners, counter-clockwise");
+        if (corners.size() < 3) {
+            bed.stop("outline", corners.size() + " corners do not make a bed", "give at least 3 corners, counter-clockwise");
             return Optional.empty();
         }
         return Optional.of(normal(corners));

@@ -1,6 +1,7 @@
 package lapyard.plan;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
@@ -16,6 +17,8 @@ import lapyard.geometry.Placement;
  * @param low     letters of walls named low by hand; empty leaves it to the fall of the ground
  * @param seams   whether a wall longer than stock may be joined
  * @param weekend stage in which it is built, 1 or more
+ * @param joints  joint by corner number, counted from 0, corner i being where wall i starts; corners that are not in it
+ *     get the usual joint of their angle
  */
 public record Bed(
         String id,
@@ -36,10 +39,47 @@ public record Bed(
         Fill fill,
         Finish finish,
         boolean food,
-        int weekend) {
+        int weekend,
+        Map<Integer, Joint> joints) {
     public Bed {
         hidden = Set.copyOf(hidden);
         low = Set.copyOf(low);
+        joints = Map.copyOf(joints);
+    }
+
+    /** A bed whose corners all have the usual joint of their angle. */
+    public Bed(
+            String id,
+            String name,
+            String type,
+            Outline outline,
+            Placement placement,
+            int courses,
+            Section section,
+            Lap lap,
+            Set<String> hidden,
+            Set<String> low,
+            boolean seams,
+            Screws screws,
+            Notches notches,
+            Base base,
+            Liner liner,
+            Fill fill,
+            Finish finish,
+            boolean food,
+            int weekend) {
+        this(id, name, type, outline, placement, courses, section, lap, hidden, low, seams, screws, notches, base, liner,
+                fill, finish, food, weekend, Map.of());
+    }
+
+    /**
+     * The joint at the corner where wall {@code side} starts: as named, else a lap at a square corner, a mitre at a
+     * blunt one, and a lap at a sharp one, whose mitre no common saw can be set to.
+     */
+    public Joint joint(int side) {
+        int corner = Math.floorMod(side, outline.sides());
+        double turn = Math.abs(outline.turnDeg(corner));
+        return joints.getOrDefault(corner, turn < 90 ? Joint.MITRE : Joint.LAP);
     }
 
     /** Wall height in millimetres. */
@@ -68,6 +108,6 @@ public record Bed(
     /** The same making under another code at another place. */
     public Bed placedAs(String newId, String newName, Placement newPlacement, int newWeekend) {
         return new Bed(newId, newName, type, outline, newPlacement, courses, section, lap, hidden, low, seams, screws,
-                notches, base, liner, fill, finish, food, newWeekend);
+                notches, base, liner, fill, finish, food, newWeekend, joints);
     }
 }

@@ -3,6 +3,7 @@ package lapyard.prints;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +12,9 @@ import java.util.TreeMap;
 import lapyard.catalogue.Section;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
+import lapyard.construction.BedWork;
 import lapyard.diagrams.BenchOptions;
+import lapyard.diagrams.CourseCards;
 import lapyard.diagrams.RollSheets;
 import lapyard.diagrams.SawDay;
 import lapyard.drawing.Page;
@@ -35,6 +38,16 @@ final class BenchPrint {
 
     static List<Page> rolls(JobSheet sheet, PrintAsk ask) {
         return rolls(sheet, ask.bench(sheet.garden().imperial()));
+    }
+
+    /** Cards in the order of building: by weekend, then as the garden has them. */
+    static List<Page> courseCards(JobSheet sheet, PrintAsk ask) {
+        Garden garden = sheet.garden();
+        List<BedWork> works = sheet.beds().stream()
+                .map(JobSheet.BedSheet::work)
+                .sorted(Comparator.comparingInt(work -> work.bed().weekend()))
+                .toList();
+        return CourseCards.pages(garden.name(), garden.imperial(), garden.liftLimitKg(), works, ask.bench(garden.imperial()));
     }
 
     private static List<Page> sawDay(

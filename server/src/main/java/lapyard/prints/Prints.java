@@ -24,6 +24,7 @@ public final class Prints {
             new Print("plan", "Garden plan", PlanPrint::pages),
             new Print("bed-register", "Bed register", RegisterPrint::pages),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
+            new Print("course-cards", "Course cards", BenchPrint::courseCards),
             new Print("rolls", "Rolls", BenchPrint::rolls),
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Load-in", OrderPrint::loadIn),

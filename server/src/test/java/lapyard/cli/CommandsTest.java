@@ -35,7 +35,7 @@ class CommandsTest {
     private static final Set<String> OUTPUTS =
             Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json",
                     "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
-                    "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "sheets.pdf");
+                    "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir
@@ -175,7 +175,7 @@ class CommandsTest {
     @CsvSource(delimiter = '|', textBlock = """
             {"beds":[{"width":2400,"depth":1200,"colour":1}]} | bed A, colour
             {"beds":[{"outline":[[0,0],[3000,3000],[3000,0],[0,3000]]}]} | crosses
-            {"beds":[{"outline":[[0,0],[3000,0],[3100,2000],[0,2000]]}]} | degrees off a right angle
+            {"beds":[{"outline":[[0,0],[3000,0],[3020,2000],[0,2000]]}]} | degrees off a right angle
             {"beds":[{"width":240,"depth":1200}]} | 60 too short
             {"beds":[{"width":460,"depth":1200}]} | 40 too narrow inside
             {"ground":{"outline":[[0,0],[5000,0],[5000,5000],[0,5000]]},"beds":[],"paths":[{"line":[[0,2000],[6000,2000]],"width":900}]} | path P1

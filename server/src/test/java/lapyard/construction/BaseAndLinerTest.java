@@ -32,14 +32,14 @@ class BaseAndLinerTest {
     @Test
     void slatsBothWaysAreComparedInBoards() {
         Rectangle floor = new Rectangle(100, 100, 2800, 1300);
-        assertEquals(28, FloorBay.laid(floor, true, BASE).slatBoards(BASE, 4));
-        FloorBay across = FloorBay.laid(floor, false, BASE);
+        assertEquals(28, FloorBay.laid(floor, Outline.rectangle(floor.widthMm(), floor.depthMm()), true, BASE).slatBoards(BASE, 4));
+        FloorBay across = FloorBay.laid(floor, Outline.rectangle(floor.widthMm(), floor.depthMm()), false, BASE);
         assertEquals(26, across.slats().rows());
         assertEquals(List.of(995.0, 300.0), across.slats().piecesMm());
         assertEquals(35, across.slatBoards(BASE, 4));
-        assertTrue(FloorBay.of(floor, Optional.empty(), BASE, 4).alongY());
+        assertTrue(FloorBay.of(floor, Outline.rectangle(floor.widthMm(), floor.depthMm()), Optional.empty(), BASE, 4).alongY());
         // Where the ground falls to the side the bearers must follow it, whatever the slats cost.
-        assertFalse(FloorBay.of(floor, Optional.of(new Point(0.01, 0)), BASE, 4).alongY());
+        assertFalse(FloorBay.of(floor, Outline.rectangle(floor.widthMm(), floor.depthMm()), Optional.of(new Point(0.01, 0)), BASE, 4).alongY());
     }
 
     /**

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import lapyard.construction.Piece.RunsPast;
+import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.plan.Finding;
 import lapyard.plan.Lap;
@@ -69,7 +70,7 @@ class BedMTest {
                         new Rectangle(1700, 1400, 100, 900),
                         new Rectangle(100, 2300, 1700, 100),
                         new Rectangle(0, 100, 100, 2300)),
-                turning.courses().get(0).pieces().stream().map(Piece::lies).toList());
+                turning.courses().get(0).pieces().stream().map(BedMTest::lying).toList());
         assertEquals(
                 List.of(
                         new Rectangle(100, 0, 2900, 100),
@@ -78,7 +79,7 @@ class BedMTest {
                         new Rectangle(1700, 1500, 100, 900),
                         new Rectangle(0, 2300, 1700, 100),
                         new Rectangle(0, 0, 100, 2300)),
-                turning.courses().get(1).pieces().stream().map(Piece::lies).toList());
+                turning.courses().get(1).pieces().stream().map(BedMTest::lying).toList());
         assertEquals(-100, turning.pieces().get(3).fromMm());
     }
 
@@ -235,5 +236,18 @@ class BedMTest {
                             && !quantity.working().source().isBlank(),
                     quantity.key());
         }
+    }
+
+    /** The box of a square-ended timber. */
+    private static Rectangle lying(Piece piece) {
+        assertTrue(piece.squareEnds());
+        List<Point> corners = piece.lies().corners();
+        double left = corners.stream().mapToDouble(Point::x).min().orElseThrow();
+        double low = corners.stream().mapToDouble(Point::y).min().orElseThrow();
+        return new Rectangle(
+                left,
+                low,
+                corners.stream().mapToDouble(Point::x).max().orElseThrow() - left,
+                corners.stream().mapToDouble(Point::y).max().orElseThrow() - low);
     }
 }

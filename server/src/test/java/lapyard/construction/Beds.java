@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.catalogue.Section;
@@ -13,6 +14,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Fill;
 import lapyard.plan.Finding;
 import lapyard.plan.Finish;
+import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import lapyard.plan.Liner;
 import lapyard.plan.Notches;
@@ -228,5 +230,12 @@ public final class Beds {
 
     public static List<Finding> of(Finding.Weight weight, List<Finding> findings) {
         return findings.stream().filter(finding -> finding.weight() == weight).toList();
+    }
+
+    public static Bed joined(Bed bed, Map<Integer, Joint> joints) {
+        return new Bed(
+                bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(), bed.lap(),
+                bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(), bed.fill(),
+                bed.finish(), bed.food(), bed.weekend(), joints);
     }
 }

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -15,8 +17,8 @@ import lapyard.geometry.OutlineCheck;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.geometry.RandomOutlines;
-import lapyard.geometry.Rectangle;
 import lapyard.plan.Bed;
+import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import lapyard.plan.Saw;
 import org.junit.jupiter.api.Test;
@@ -69,7 +71,7 @@ class CoursesPropertyTest {
             List<Course> courses = Courses.of(bed, Saw.USUAL, longest).courses();
             for (Course course : courses.subList(0, Math.min(2, courses.size()))) {
                 List<Geometry> laid = new ArrayList<>();
-                course.pieces().forEach(piece -> laid.add(box(piece.lies())));
+                course.pieces().forEach(piece -> laid.add(polygon(piece.lies())));
                 assertTiles(ring, laid, () -> "course " + course.number() + " of " + bed);
             }
         }
@@ -112,13 +114,58 @@ class CoursesPropertyTest {
             Geometry ring = polygon(placed.inYard()).difference(polygon(inner.placed(placement)));
             List<Geometry> laid = new ArrayList<>();
             for (Piece piece : pieces) {
-                Rectangle lies = piece.lies();
-                laid.add(polygon(Outline.rectangle(lies.widthMm(), lies.depthMm())
-                        .placed(new Placement(new Point(lies.x(), lies.y()), 0, false))
-                        .placed(placement)));
+                laid.add(polygon(piece.lies().placed(placement)));
             }
             assertTiles(ring, laid, () -> "bed " + placed);
         }
+    }
+
+    /** Corners of right-angled outlines cut off, joints drawn by lot: the timbers of both courses fill the wall ring. */
+    @ParameterizedTest(name = "{0}")
+    @EnumSource(Lap.class)
+    void angledCornersLappedOrMitredTileTheWallRing(Lap lap) {
+        Random random = new Random(1004);
+        int angled = 0;
+        for (int i = 0; i < 400; i++) {
+            Outline outline = cornersCut(RandomOutlines.of(random, 900, 2000), random);
+            if (!OutlineCheck.faults(outline, OutlineCheck.Rules.bed(100)).isEmpty()) {
+                continue;
+            }
+            angled++;
+            Map<Integer, Joint> joints = new HashMap<>();
+            for (int corner = 0; corner < outline.sides(); corner++) {
+                if (random.nextInt(3) == 0) {
+                    joints.put(corner, random.nextBoolean() ? Joint.MITRE : Joint.LAP);
+                }
+            }
+            Bed bed = Beds.joined(Beds.bed("Q", outline, 2, lap), joints);
+            Geometry ring = ring(bed);
+            for (Course course : Courses.of(bed, Saw.USUAL, i % 3 == 0 ? 1900 : 1e6).courses()) {
+                List<Geometry> laid = new ArrayList<>();
+                course.pieces().forEach(piece -> laid.add(polygon(piece.lies())));
+                assertTiles(ring, laid, () -> "course " + course.number() + " of " + bed);
+            }
+        }
+        assertTrue(angled > 200, "only " + angled + " outlines were sound");
+    }
+
+    /** Each corner, inside ones too, is cut off with luck, by 400 to 600 both ways. */
+    private static Outline cornersCut(Outline outline, Random random) {
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < outline.sides(); i++) {
+            Point here = outline.corner(i);
+            if (random.nextInt(3) > 0) {
+                corners.add(here);
+                continue;
+            }
+            double before = 400 + random.nextInt(200);
+            double after = 400 + random.nextInt(200);
+            Point from = outline.direction(i - 1);
+            Point to = outline.direction(i);
+            corners.add(new Point(here.x() - from.x() * before, here.y() - from.y() * before));
+            corners.add(new Point(here.x() + to.x() * after, here.y() + to.y() * after));
+        }
+        return new Outline(corners).fromFrontLeft();
     }
 
     @Test
@@ -151,16 +198,6 @@ class CoursesPropertyTest {
         return FACTORY.createPolygon(
                 FACTORY.createLinearRing(coordinates(bed.outline())),
                 new LinearRing[] {FACTORY.createLinearRing(coordinates(inner))});
-    }
-
-    private static Polygon box(Rectangle r) {
-        return FACTORY.createPolygon(new Coordinate[] {
-            new Coordinate(r.x(), r.y()),
-            new Coordinate(r.right(), r.y()),
-            new Coordinate(r.right(), r.top()),
-            new Coordinate(r.x(), r.top()),
-            new Coordinate(r.x(), r.y())
-        });
     }
 
     private static Polygon polygon(Outline outline) {

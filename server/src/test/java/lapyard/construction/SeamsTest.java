@@ -156,8 +156,8 @@ class SeamsTest {
             Outline outline = Outline.rectangle(1500 + random.nextInt(9000), 2000);
             Lap lap = i % 2 == 0 ? Lap.TURNING : Lap.LONG_WALL;
             double longest = 700 + random.nextInt(4200);
-            WallRun odd = WallRun.of(outline, 0, 100, lap, true);
-            WallRun even = WallRun.of(outline, 0, 100, lap, false);
+            WallRun odd = WallRun.of(Beds.bed("K", outline, 2, lap), 0, true);
+            WallRun even = WallRun.of(Beds.bed("K", outline, 2, lap), 0, false);
             double wall = outline.sideMm(0);
             if (Math.min(odd.lengthMm(), even.lengthMm()) <= longest) {
                 continue;

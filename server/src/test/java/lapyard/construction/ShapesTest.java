@@ -99,7 +99,7 @@ class ShapesTest {
                     LowSide low = LowSide.of(bed, fall);
                     List<Double> lengths = new ArrayList<>();
                     for (Rectangle floor : split.rectangles()) {
-                        FloorBay bay = FloorBay.of(floor, low.toward(), bed.base(), 4);
+                        FloorBay bay = FloorBay.of(floor, work.inner(), low.toward(), bed.base(), 4);
                         for (int i = 0; i < bay.bearers(); i++) {
                             lengths.add(bay.bearerMm());
                         }

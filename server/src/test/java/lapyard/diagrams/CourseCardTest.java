@@ -1,32 +1,37 @@
 package lapyard.diagrams;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lapyard.construction.BedWork;
+import lapyard.construction.Construction;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
-import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import lapyard.plan.Saw;
 import org.junit.jupiter.api.Test;
 
 class CourseCardTest {
-    private static final PlanOptions A4 = PlanOptions.usual(false).on(Paper.A4);
+    private static final BenchOptions A4 = BenchOptions.usual(false).on(Paper.A4);
 
     private static BedWork bedM() {
         return TestGardens.work(TestGardens.bed("M", "Corner", TestGardens.M, 0, 0, 0, 3));
     }
 
+    private static List<Page> cards(BedWork... works) {
+        return CourseCards.pages("Yard", false, 25, List.of(works), A4);
+    }
+
     /** Bed M by the turning lap, worked by hand: 2900 1400 1200 900 1700 2300; at 600 kg/m3 A weighs 34.8 and F 27.6 kg. */
     @Test
-    void tellsEveryTimberWithItsLengthAndWeight() throws Exception {
-        List<Page> pages = CourseCard.draw(bedM(), "Yard", false, 25, A4);
+    void tellsEveryTimberWithItsLengthEndsAndWeight() throws Exception {
+        List<Page> pages = cards(bedM());
         assertEquals(1, pages.size());
         Drawn card = Drawn.of(pages.get(0));
         String[] lengths = {"2900", "1400", "1200", "900", "1700", "2300"};
@@ -37,50 +42,73 @@ class CourseCardTest {
                 assertTrue(card.says(mark + " · " + lengths[wall]), card.texts()::toString);
             }
         }
-        assertEquals(3, card.texts().stream().filter("34.8 two"::equals).count());
-        assertEquals(3, card.texts().stream().filter("27.6 two"::equals).count());
+        assertEquals(3, card.texts().stream().filter("34.8 ●"::equals).count());
+        assertEquals(3, card.texts().stream().filter("27.6 ●"::equals).count());
         assertEquals(3, card.texts().stream().filter("20.4"::equals).count());
+        assertEquals(18, card.texts().stream().filter("past"::equals).count());
+        assertEquals(18, card.texts().stream().filter("short"::equals).count());
+        // 1 to 3 of the worked bed: 3354.1; the longest, 2 to 6: 3841.9
+        assertTrue(card.texts().stream().anyMatch(words -> words.contains("2 to 6 is 3841.9")), card.texts()::toString);
         assertEquals(List.of(), card.collisions());
     }
 
-    /** 3000 at 1:50 is 60.0 mm on the card as well. */
+    /** 3000 x 2400, as large as its column allows: 84.3 less a rim of 7 on both sides. */
     @Test
-    void ringsAreToScale() throws Exception {
-        Drawn card = Drawn.of(CourseCard.draw(bedM(), "Yard", false, 25, A4).get(0));
-        assertTrue(card.says("1:50"), card.texts()::toString);
-        double[] ring = card.polygons("course-2");
-        assertEquals(60, ring[2] - ring[0], 0.0011);
-        assertEquals(48, ring[3] - ring[1], 0.0011);
+    void ringsKeepTheirProportions() {
+        Box ring = timbers(group(cards(bedM()).get(0), "course-2"));
+        assertEquals(0.8, ring.height() / ring.width(), 1e-6);
+        assertTrue(ring.width() > 60, "drawn only " + ring.width() + " wide");
+    }
+
+    private static Box timbers(Shape.Group course) {
+        return Box.round(course.shapes().stream()
+                .filter(shape -> shape instanceof Shape.Area area && area.fill().equals(new Inks(false).timber().fill()))
+                .flatMap(shape -> ((Shape.Area) shape).rings().get(0).stream())
+                .toList());
     }
 
     /** Odd courses run past at the start of each wall, even ones at its end. */
     @Test
-    void theBarLiesAcrossTheEndThatRunsPast() {
-        Page page = CourseCard.draw(bedM(), "Yard", false, 25, A4).get(0);
+    void theBarLiesAcrossTheEndThatRunsPast() throws Exception {
+        Page page = cards(bedM()).get(0);
         for (int course = 1; course <= 2; course++) {
             Shape.Group ring = group(page, "course-" + course);
+            Box box = timbers(ring);
             List<Shape.Lines> bars = new ArrayList<>();
-            double left = 1e9;
-            double right = -1e9;
-            double low = -1e9;
             for (Shape shape : ring.shapes()) {
                 if (shape instanceof Shape.Lines lines && lines.stroke().widthMm() == Inks.BROAD) {
                     bars.add(lines);
-                } else if (shape instanceof Shape.Area area) {
-                    for (Point p : area.rings().get(0)) {
-                        left = Math.min(left, p.x());
-                        right = Math.max(right, p.x());
-                        low = Math.max(low, p.y());
-                    }
                 }
             }
             assertEquals(6, bars.size());
-            // Wall A's own: upright, in the lowest 2 mm, close to the left end in course 1 and to the right end in course 2.
-            double y = low;
-            double end = course == 1 ? left + 1.3 : right - 1.3;
+            // Wall A's own: upright, in the lowest timber, close to the left end in course 1 and to the right end in course 2.
+            double y = box.high();
+            double end = course == 1 ? box.left() + 1.3 : box.right() - 1.3;
             assertEquals(1, bars.stream().map(bar -> bar.lines().get(0))
-                    .filter(bar -> bar.stream().allMatch(p -> p.y() > y - 2.01 && Math.abs(p.x() - end) < 0.01)).count());
+                    .filter(bar -> bar.stream().allMatch(p -> p.y() > y - 2.6 && Math.abs(p.x() - end) < 0.01)).count());
         }
+    }
+
+    /** A long bed lies course below course, and its seams have plates. */
+    @Test
+    void seamsHavePlatesAndPlaces() throws Exception {
+        BedWork work = Construction.of(
+                TestGardens.bed("K", "Long", Outline.rectangle(6000, 1200), 0, 0, 0, 2), Saw.USUAL, 4780, Optional.empty());
+        Drawn card = Drawn.of(cards(work).get(0));
+        assertTrue(card.says("K-1Aa · 3500"), card.texts()::toString);
+        assertTrue(card.texts().stream().anyMatch(words -> words.contains("course 1 A at 3500, C at 3500; course 2 A at 2500")), card.texts()::toString);
+        assertEquals(List.of(), card.collisions());
+    }
+
+    /** Six sides of 1000 mitred at 30: the short face is 884.5. */
+    @Test
+    void mitredEndsSayTheirDegreesAndFaces() throws Exception {
+        Outline six = TestGardens.corners(0, 0, 1000, 0, 1500, 866, 1000, 1732, 0, 1732, -500, 866);
+        BedWork work = Construction.of(TestGardens.bed("X", "", six, 0, 0, 0, 2), Saw.USUAL, 4780, Optional.empty());
+        Drawn card = Drawn.of(cards(work).get(0));
+        assertEquals(24, card.texts().stream().filter("30°"::equals).count());
+        assertTrue(card.texts().stream().anyMatch(words -> words.contains("A 1000 and 884.5")), card.texts()::toString);
+        assertEquals(List.of(), card.collisions());
     }
 
     private static Shape.Group group(Page page, String id) {
@@ -92,12 +120,13 @@ class CourseCardTest {
     }
 
     @Test
-    void moreThanThreeCoursesGoOnMorePages() throws Exception {
+    void moreThanThreeCoursesGoOnMoreSheetsInTheOrderOfBuilding() throws Exception {
         BedWork deep = TestGardens.work(TestGardens.bed("D", "", Outline.rectangle(1200, 600), 0, 0, 0, 7));
-        List<Page> pages = CourseCard.draw(deep, "Yard", true, 25, A4.on(Paper.LETTER));
-        assertEquals(3, pages.size());
-        assertTrue(Drawn.of(pages.get(2)).says("D-7A") && Drawn.of(pages.get(2)).says("3 of 3"));
+        List<Page> pages = CourseCards.pages("Yard", true, 25, List.of(deep, bedM()), A4.on(Paper.LETTER));
+        assertEquals(4, pages.size());
+        assertTrue(Drawn.of(pages.get(2)).says("D-7A") && Drawn.of(pages.get(2)).says("sheet 3 of 4"));
         assertTrue(Drawn.of(pages.get(0)).says("D-1A · 3' 7 5/16\""), Drawn.of(pages.get(0)).texts()::toString);
+        assertTrue(Drawn.of(pages.get(3)).says("M-1A"));
     }
 
     @Test
@@ -106,16 +135,14 @@ class CourseCardTest {
                 3000, 1200, 2000, 1200, 2000, 2400, 1000, 2400, 1000, 1200, 0, 1200);
         BedWork work = TestGardens.work(TestGardens.bed("W".repeat(40), "n".repeat(500), comb, 0, 0, 0, 3));
         for (Paper paper : Paper.values()) {
-            for (Page page : CourseCard.draw(work, "g".repeat(500), true, 25, A4.on(paper))) {
+            for (Page page : CourseCards.pages("g".repeat(500), true, 25, List.of(work), A4.on(paper))) {
                 assertEquals(List.of(), Drawn.of(page).collisions(), paper.label());
             }
         }
     }
 
     @Test
-    void aRingTooLargeForTheScaleIsRefused() {
-        DoesNotFit e = assertThrows(
-                DoesNotFit.class, () -> CourseCard.draw(bedM(), "Yard", false, 25, A4.at(new Scale(20))));
-        assertEquals(50, e.nearest().n());
+    void aGardenWithoutBedsSaysSo() throws Exception {
+        assertTrue(Drawn.of(cards().get(0)).says("No beds stand in this garden yet."));
     }
 }

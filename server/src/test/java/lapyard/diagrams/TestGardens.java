@@ -9,10 +9,10 @@ import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
+import lapyard.construction.PieceEnd;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
-import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Fill;
@@ -111,15 +111,19 @@ final class TestGardens {
         double uy = (b.y() - a.y()) / length;
         Point in = inward(bed.outline(), side);
         double t = bed.section().thicknessMm();
-        double x0 = a.x() + ux * from;
-        double y0 = a.y() + uy * from;
-        double x1 = a.x() + ux * to + in.x() * t;
-        double y1 = a.y() + uy * to + in.y() * t;
-        Rectangle lies = new Rectangle(Math.min(x0, x1), Math.min(y0, y1), Math.abs(x1 - x0), Math.abs(y1 - y0));
+        Point first = new Point(a.x() + ux * from, a.y() + uy * from);
+        Point last = new Point(a.x() + ux * to, a.y() + uy * to);
+        Outline lies = new Outline(List.of(
+                first,
+                last,
+                new Point(last.x() + in.x() * t, last.y() + in.y() * t),
+                new Point(first.x() + in.x() * t, first.y() + in.y() * t)));
         String wall = Bed.wallLetter(side);
+        PieceEnd.Kind past = PieceEnd.Kind.RUNS_PAST;
+        PieceEnd.Kind shy = PieceEnd.Kind.STOPS_SHORT;
         return new Piece(
-                bed.id() + "-" + course + wall, course, wall, "", to - from,
-                odd ? Piece.RunsPast.START : Piece.RunsPast.END, from, lies, true);
+                bed.id() + "-" + course + wall, course, wall, "", to - from, from, lies, true,
+                new PieceEnd(odd ? past : shy, from, from, 0), new PieceEnd(odd ? shy : past, to, to, 0));
     }
 
     /** The direction into the bed from side i of a right-angled counter-clockwise outline. */

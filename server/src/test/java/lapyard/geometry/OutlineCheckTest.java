@@ -82,20 +82,30 @@ class OutlineCheckTest {
         assertEquals(600, spike.get(0).amount(), 1e-9);
     }
 
-    /** atan(50/1000) = 2.862 degrees at corner 2; corner 3 is as far off, corner 2 stands first. */
+    /** atan(10/1000) = 0.573 degrees at corner 2; corner 3 is as far off, corner 2 stands first. */
     @Test
-    void namesTheWorstCornerThatIsNotSquare() {
-        OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 2000, 0, 2050, 1000, 0, 1000), BED));
+    void namesTheWorstCornerThatIsNearlySquare() {
+        OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 2000, 0, 2010, 1000, 0, 1000), BED));
         assertEquals(OutlineFault.Kind.NOT_RIGHT_ANGLED, fault.kind());
         assertEquals(2, fault.corners().get(0));
-        assertEquals(2.8624, fault.amount(), 1e-4);
+        assertEquals(0.573, fault.amount(), 1e-4);
     }
 
     @Test
     void aCornerWithinAStraightWallIsToBeLeftOut() {
         OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 1000, 0, 2000, 0, 2000, 1000, 0, 1000), BED));
-        assertEquals(90, fault.amount(), 1e-9);
+        assertEquals(0, fault.amount(), 1e-9);
         assertEquals("leave out corner 2", fault.way(side -> ""));
+    }
+
+    /** 2000 long with sides that close to 400: 200 clear at the end where 300 is asked. */
+    @Test
+    void anAngledBedHasToBeWideEnoughInside() {
+        OutlineFault fault = only(OutlineCheck.faults(outline(0, 0, 2000, 0, 2000, 1000, 0, 400), BED));
+        assertEquals(OutlineFault.Kind.NARROW_INSIDE, fault.kind());
+        assertTrue(fault.amount() > 50 && fault.amount() < 110, fault.toString());
+        assertEquals(List.of(0, 2), fault.sides());
+        assertEquals(List.of(), OutlineCheck.faults(outline(0, 0, 2000, 0, 2000, 1000, 0, 700), BED));
     }
 
     @Test

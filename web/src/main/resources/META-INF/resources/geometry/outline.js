@@ -12,20 +12,21 @@ export function rectangle(width, depth) {
 }
 
 /**
- * Walks the sides: the first runs to the right, each ends in a left or right turn.
+ * Walks the sides: the first runs to the right, each ends in a left or right turn or one of so many degrees to the left.
  *
- * @param {{length: number, turn?: 'left'|'right'}[]} walls
+ * @param {{length: number, turn?: 'left'|'right'|number}[]} walls
  * @returns {{outline: Point[], gap: number}} `gap` is how far the walk ends from where it began
  */
 export function walked(walls) {
   let [x, y] = [0, 0];
-  let [dx, dy] = [1, 0];
+  let heading = 0;
   const outline = [];
   for (const { length, turn = 'left' } of walls) {
     outline.push([x, y]);
+    const [dx, dy] = turned(1, 0, heading);
     x += dx * length;
     y += dy * length;
-    [dx, dy] = turn === 'right' ? [dy, -dx] : [-dy, dx];
+    heading += turn === 'left' ? 90 : turn === 'right' ? -90 : turn;
   }
   return { outline: fromFrontLeft(counterClockwise(outline)), gap: Math.hypot(x, y) };
 }

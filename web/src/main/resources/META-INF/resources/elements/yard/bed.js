@@ -35,10 +35,7 @@ function bedLabels(bed, units) {
   ];
 }
 
-function lying({ lies }, bed) {
-  const { x, y, width, depth } = lies;
-  return placed([[x, y], [x + width, y], [x + width, y + depth], [x, y + depth]], bed.placement);
-}
+const lying = ({ lies }, bed) => placed(lies, bed.placement);
 
 /** One course alone: its timbers with lengths, a bar across each run-past end, a triangle to the seen face. */
 export function drawnRing(bed, part, course, units) {
@@ -89,9 +86,8 @@ function marksOf(piece, bed, units) {
   const wall = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const along = [(b[0] - a[0]) / wall, (b[1] - a[1]) / wall];
   const outward = [along[1], -along[0]];
-  const { x, y, width, depth } = piece.lies;
-  const centre = [x + width / 2, y + depth / 2];
-  const half = Math.abs(along[0]) * width / 2 + Math.abs(along[1]) * depth / 2;
+  const centre = [0, 1].map(axis => piece.lies.reduce((sum, corner) => sum + corner[axis], 0) / piece.lies.length);
+  const half = piece.short / 2;
   const thick = bed.section.thickness;
   const at = (far, out) => placePoint([centre[0] + along[0] * far + outward[0] * out, centre[1] + along[1] * far + outward[1] * out], bed.placement);
   const bar = sign => {

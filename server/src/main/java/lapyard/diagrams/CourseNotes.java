@@ -1,0 +1,143 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import lapyard.construction.BedWork;
+import lapyard.construction.Course;
+import lapyard.construction.Seam;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.Joint;
+import lapyard.working.Quantity;
+import lapyard.working.Working.Input;
+
+/** What is done with a course, in the order of doing it. */
+final class CourseNotes {
+    private static final double SIZE = 3.1;
+    private static final int MOST_DIAGONALS = 3;
+
+    private final BedWork work;
+    private final BenchSheet sheet;
+
+    CourseNotes(BedWork work, BenchSheet sheet) {
+        this.work = work;
+        this.sheet = sheet;
+    }
+
+    List<String> lines(List<Course> courses, double widthMm) {
+        List<String> sentences = new ArrayList<>();
+        if (courses.get(0).number() == 1) {
+            notches(sentences);
+        }
+        sentences.add("Square when " + diagonals() + ", within 5, corner to corner of the outer faces by the numbers inside them.");
+        screws(sentences);
+        seams(courses, sentences);
+        points(courses, sentences);
+        sentences.add("Seen from above, wall A in front" + (work.bed().placement().mirror() ? ", mirrored as this bed stands" : "")
+                + ". Start and end of a wall as one goes round from A to B. A mark is bed, course, wall; parts of a joined wall are a, b from its"
+                + " start. Laps swap from course to course.");
+        return sentences.stream()
+                .flatMap(words -> TextMeasure.wrap(words, SIZE, false, widthMm).stream())
+                .toList();
+    }
+
+    private void notches(List<String> sentences) {
+        if (work.notches().isEmpty()) {
+            return;
+        }
+        Bed bed = work.bed();
+        String places = bed.walls().stream()
+                .filter(wall -> work.notches().stream().anyMatch(notch -> notch.wall().equals(wall)))
+                .map(wall -> wall + " at " + work.notches().stream()
+                        .filter(notch -> notch.wall().equals(wall))
+                        .map(notch -> sheet.written(notch.atMm()))
+                        .collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
+        sentences.add("Notches first, " + sheet.written(bed.notches().widthMm()) + " wide and " + sheet.written(bed.notches().depthMm())
+                + " deep, under course 1: " + places + ", from the outer corner where the wall starts.");
+    }
+
+    /** The longest diagonals that run from corner to corner. */
+    private String diagonals() {
+        Outline outline = work.bed().outline();
+        List<int[]> pairs = new ArrayList<>();
+        for (int i = 0; i < outline.sides(); i++) {
+            for (int j = i + 2; j < outline.sides(); j++) {
+                if (!(i == 0 && j == outline.sides() - 1)) {
+                    pairs.add(new int[] {i, j});
+                }
+            }
+        }
+        pairs.sort((a, b) -> Double.compare(length(outline, b), length(outline, a)));
+        if (pairs.isEmpty()) {
+            return "sides 1 to " + outline.sides() + " measure as drawn";
+        }
+        return pairs.stream()
+                .limit(MOST_DIAGONALS)
+                .map(pair -> (pair[0] + 1) + " to " + (pair[1] + 1) + " is " + sheet.written(length(outline, pair)))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static double length(Outline outline, int[] pair) {
+        Point a = outline.corner(pair[0]);
+        return Math.round(a.distanceMm(outline.corner(pair[1])) * 1e6) / 1e6;
+    }
+
+    private void screws(List<String> sentences) {
+        for (Quantity quantity : work.quantities()) {
+            if (quantity.key().equals("screws")) {
+                Bed bed = work.bed();
+                List<Input> inputs = quantity.working().inputs();
+                String heights = inputs.stream()
+                        .filter(input -> input.name().startsWith("height "))
+                        .map(input -> sheet.written(input.value()))
+                        .collect(Collectors.joining(", "));
+                int corners = bed.outline().sides();
+                long mitres = IntStream.range(0, corners).filter(corner -> bed.joint(corner) == Joint.MITRE).count();
+                String entry = inputs.stream()
+                        .filter(input -> input.name().equals("entry from the joint"))
+                        .map(input -> sheet.written(input.value()))
+                        .collect(Collectors.joining());
+                sentences.add("Each corner: " + bed.screws().perJoint() + " screws of " + sheet.written(bed.screws().lengthMm())
+                        + (mitres < corners
+                                ? " at 45°, from the inner face of the timber that stops short, " + entry + " from the joint, "
+                                : ", ")
+                        + heights + " up; pilot each"
+                        + (mitres > 0 ? "; at a mitre square across the joint, from either side by turns. " : ". ")
+                        + Math.round(quantity.value()) + " in all.");
+            }
+        }
+    }
+
+    private void seams(List<Course> courses, List<String> sentences) {
+        List<String> places = new ArrayList<>();
+        for (Course course : courses) {
+            List<Seam> own = work.seams().stream().filter(seam -> seam.course() == course.number()).toList();
+            if (!own.isEmpty()) {
+                places.add("course " + course.number() + " " + own.stream()
+                        .map(seam -> seam.wall() + " at " + sheet.written(seam.atMm()))
+                        .collect(Collectors.joining(", ")));
+            }
+        }
+        if (!places.isEmpty()) {
+            sentences.add("Seams, from the outer corner where the wall starts: " + String.join("; ", places)
+                    + ". A plate behind each, 4 screws.");
+        }
+    }
+
+    private void points(List<Course> courses, List<String> sentences) {
+        List<String> angled = courses.get(0).pieces().stream()
+                .filter(piece -> !piece.squareEnds())
+                .map(piece -> piece.wall() + piece.part() + " " + sheet.written(piece.outerFaceMm()) + " and "
+                        + sheet.written(piece.innerFaceMm()))
+                .toList();
+        if (!angled.isEmpty()) {
+            sentences.add("Degrees: sawn so far off square. Outer and inner face in course "
+                    + courses.get(0).number() + ": " + String.join("; ", angled) + ".");
+        }
+    }
+}

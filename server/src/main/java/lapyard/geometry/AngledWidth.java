@@ -1,0 +1,112 @@
+package lapyard.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The clear width between the inner faces of an outline with angled corners. */
+final class AngledWidth {
+    /** Walls whose inner faces look at each other: their turn is 120 degrees or more. */
+    private static final double FACING = -0.5 - 1e-9;
+
+    private AngledWidth() {}
+
+    private record Gap(double widthMm, int side, int other, Point at) {}
+
+    /**
+     * The narrowest place, where it falls short of {@code leastMm}: between two walls that face each other, or between
+     * an inside corner and a wall across from it.
+     *
+     * @param outline either way round, not touching itself
+     * @param insetMm thickness of the walls
+     */
+    static Optional<OutlineFault> narrowest(Outline outline, double insetMm, double leastMm) {
+        boolean reversed = outline.signedAreaMm2() < 0;
+        Outline round = outline.counterClockwise();
+        Outline inner = Inset.of(round, insetMm);
+        int n = round.sides();
+        List<Gap> gaps = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                boolean neighbours = j == i + 1 || i == 0 && j == n - 1;
+                Point a = round.direction(i);
+                Point b = round.direction(j);
+                boolean facing = a.x() * b.x() + a.y() * b.y() < FACING;
+                boolean corners = round.insideCorner(i) || round.insideCorner(i + 1)
+                        || round.insideCorner(j) || round.insideCorner(j + 1);
+                if (!neighbours && (facing || corners)) {
+                    nearest(round, inner, i, j, facing, gaps);
+                }
+            }
+        }
+        return gaps.stream()
+                .filter(gap -> gap.widthMm() < leastMm - 1e-6)
+                .min(Comparator.comparingDouble(Gap::widthMm).thenComparingInt(Gap::side).thenComparingInt(Gap::other))
+                .map(gap -> {
+                    int one = reversed ? Math.floorMod(n - 2 - gap.side(), n) : gap.side();
+                    int other = reversed ? Math.floorMod(n - 2 - gap.other(), n) : gap.other();
+                    return new OutlineFault(
+                            OutlineFault.Kind.NARROW_INSIDE,
+                            List.of(Math.min(one, other) + 1, Math.max(one, other) + 1),
+                            List.of(Math.min(one, other), Math.max(one, other)),
+                            leastMm - gap.widthMm(),
+                            "mm",
+                            gap.at());
+                });
+    }
+
+    /** From each end of one inner face to the nearest place of the other; crossing faces have no width at all. */
+    private static void nearest(Outline round, Outline inner, int i, int j, boolean facing, List<Gap> gaps) {
+        for (int turn = 0; turn < 2; turn++) {
+            int own = turn == 0 ? i : j;
+            int across = turn == 0 ? j : i;
+            for (int end = 0; end < 2; end++) {
+                Point outer = round.corner(own + end);
+                if (!facing && !round.insideCorner(own + end)) {
+                    continue;
+                }
+                Point from = inner.corner(own + end);
+                Point to = nearest(inner.corner(across), inner.corner(across + 1), from);
+                Point outerTo = nearest(round.corner(across), round.corner(across + 1), outer);
+                if (!within(round, outer, outerTo)) {
+                    continue;
+                }
+                double along = (to.x() - from.x()) * (outerTo.x() - outer.x()) + (to.y() - from.y()) * (outerTo.y() - outer.y());
+                double width = Math.copySign(from.distanceMm(to), along);
+                gaps.add(new Gap(width, i, j, new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2)));
+            }
+        }
+    }
+
+    private static Point nearest(Point a, Point b, Point p) {
+        double dx = b.x() - a.x();
+        double dy = b.y() - a.y();
+        double share = ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / (dx * dx + dy * dy);
+        double held = Math.max(0, Math.min(1, share));
+        return new Point(a.x() + dx * held, a.y() + dy * held);
+    }
+
+    /** Whether the straight line between two places of the outline's edge runs inside it. */
+    private static boolean within(Outline outline, Point from, Point to) {
+        for (double share : new double[] {0.02, 0.25, 0.5, 0.75, 0.98}) {
+            Point at = new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
+            if (!contains(outline, at)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean contains(Outline outline, Point p) {
+        boolean in = false;
+        for (int i = 0; i < outline.sides(); i++) {
+            Point a = outline.corner(i);
+            Point b = outline.corner(i + 1);
+            if (a.y() > p.y() != b.y() > p.y() && p.x() < a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y())) {
+                in = !in;
+            }
+        }
+        return in;
+    }
+}

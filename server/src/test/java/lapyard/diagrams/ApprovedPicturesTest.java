@@ -1,0 +1,124 @@
+package lapyard.diagrams;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import lapyard.drawing.Page;
+import lapyard.drawing.PngWriter;
+import lapyard.drawing.Scale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Drawings against pictures that were looked at and approved. {@code -Dlapyard.approve=true} writes them anew: look at each before it is kept.
+ */
+class ApprovedPicturesTest {
+    private static final Path FOLDER = Path.of("src", "test", "resources", "approved");
+    private static final double DPI = 60;
+
+    /** Pixels to a side of the squares that are compared; smaller differences of smoothing fall out in their mean. */
+    private static final int SQUARE = 6;
+
+    /** Greatest difference of a square's mean brightness, of 255: less than a hair line through it. */
+    private static final double TOLERANCE = 14;
+
+    private static final Map<String, Supplier<Page>> DRAWN = Map.of(
+            "plan", () -> plan(PlanOptions.usual(false)),
+            "plan-mono", () -> plan(PlanOptions.usual(false).inMono()),
+            "plan-weekends", () -> plan(PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "weekends", "paths")))),
+            "plan-split", () -> plan(PlanOptions.usual(false).at(new Scale(20)).onSeveralSheets()),
+            "plan-stale", () -> plan(PlanOptions.usual(true).stamped("revision 3", "2026-03-01").stale("the garden is at revision 4.")),
+            "bed-register", () -> BedRegister.pages("Chapel yard", false, List.of(
+                    new BedRegister.Row("A", "Herbs, type R", "2400 × 1200 × 600", "1000, 1400", "1", "20.4 m", "244.8 kg", "1.18 m³"),
+                    new BedRegister.Row("B", "", "1800 × 900 × 400", "4600, 1400, turned 90°", "2", "10.0 m", "120.0 kg", "0.40 m³")),
+                    List.of(new BedRegister.Row("R", "1 bed: A", "2400 × 1200 × 600", "", "", "20.4 m", "244.8 kg", "1.18 m³")),
+                    BenchOptions.usual(false)).get(0));
+
+    private static Page plan(PlanOptions options) {
+        return PlanDrawing.draw(
+                TestGardens.chapelYard(), TestGardens.chapelYard().beds().stream().map(TestGardens::work).toList(),
+                TestGardens.chapelPaths(), List.of(), options);
+    }
+
+    static Stream<String> names() {
+        return DRAWN.keySet().stream().sorted();
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void looksAsItWasApproved(String name) throws IOException {
+        byte[] png = PngWriter.write(DRAWN.get(name).get(), DPI);
+        Path approved = FOLDER.resolve(name + ".png");
+        if (Boolean.getBoolean("lapyard.approve")) {
+            Files.createDirectories(FOLDER);
+            Files.write(approved, png);
+        }
+        BufferedImage now = ImageIO.read(new ByteArrayInputStream(png));
+        BufferedImage then = picture(approved);
+        assertEquals(then.getWidth() + " x " + then.getHeight(), now.getWidth() + " x " + now.getHeight());
+        String worst = worst(then, now);
+        assertTrue(worst.isEmpty(), () -> name + ": " + worst);
+    }
+
+    /** The comparison itself sees a letter that is gone. */
+    @Test
+    void aMissingLetterIsSeen() throws IOException {
+        BufferedImage then = picture(FOLDER.resolve("plan.png"));
+        BufferedImage now = picture(FOLDER.resolve("plan.png"));
+        int dark = -1;
+        for (int x = 0; x < now.getWidth() && dark < 0; x++) {
+            if (brightness(now, x, now.getHeight() / 2) < 100) dark = x;
+        }
+        for (int x = dark; x < dark + 4; x++) {
+            for (int y = now.getHeight() / 2 - 3; y < now.getHeight() / 2 + 3; y++) now.setRGB(x, y, 0xFFFFFF);
+        }
+        assertTrue(worst(then, now).contains("differs"));
+    }
+
+    private static BufferedImage picture(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return ImageIO.read(in);
+        }
+    }
+
+    /** Where the pictures differ most, empty where nowhere by more than the tolerance. */
+    private static String worst(BufferedImage then, BufferedImage now) {
+        double most = TOLERANCE;
+        String place = "";
+        for (int x = 0; x + SQUARE <= then.getWidth(); x += SQUARE) {
+            for (int y = 0; y + SQUARE <= then.getHeight(); y += SQUARE) {
+                double difference = Math.abs(mean(then, x, y) - mean(now, x, y));
+                if (difference > most) {
+                    most = difference;
+                    place = "differs by " + Math.round(difference) + " of 255 at " + x + ", " + y;
+                }
+            }
+        }
+        return place;
+    }
+
+    private static double mean(BufferedImage image, int left, int top) {
+        double sum = 0;
+        for (int x = left; x < left + SQUARE; x++) {
+            for (int y = top; y < top + SQUARE; y++) sum += brightness(image, x, y);
+        }
+        return sum / (SQUARE * SQUARE);
+    }
+
+    private static double brightness(BufferedImage image, int x, int y) {
+        int rgb = image.getRGB(x, y);
+        return ((rgb >> 16 & 255) + (rgb >> 8 & 255) + (rgb & 255)) / 3.0;
+    }
+}
