@@ -1,5 +1,4 @@
 import { addSupplier, priceRows, readPrice, setPrice, setSupplier, supplierCode } from '../../main/resources/META-INF/resources/state/catalogue.js';
-import { setWayIn } from '../../main/resources/META-INF/resources/state/load-in.js';
 import { equal, test } from '../trial.js';
 
 const EXAMPLES = {
@@ -36,11 +35,4 @@ test('suppliers get a code of their own', () => {
   equal(supplierCode('…', []), 'supplier');
   const plan = setSupplier('a', { delivery: 35, freeOver: undefined })(addSupplier({ id: 'a', freeOver: 1 })({}));
   equal(plan.catalogue.suppliers, [{ id: 'a', delivery: 35 }]);
-});
-
-test('the way in keeps what is told and lets go what is not', () => {
-  const plan = setWayIn('passage', { width: 900 })(setWayIn('vehicle', { payload: 500 })({}));
-  equal(plan.loadIn, { vehicle: { payload: 500 }, passage: { width: 900 } });
-  equal(setWayIn('passage', { width: undefined })(plan).loadIn, { vehicle: { payload: 500 } });
-  equal(setWayIn(null, { barrow: 80 })(plan).loadIn.barrow, 80);
 });

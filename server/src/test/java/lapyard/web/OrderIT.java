@@ -33,7 +33,9 @@ class OrderIT {
         }
         assertEquals(0, new BigDecimal(slip.path("total").asText()).compareTo(sum));
         browser.click("[data-key=\"order nursery\"]");
-        assertTrue(browser.text("lap-slip .more details[open]").contains("5 × loose tonne"));
+        String nursery = browser.text("lap-slip .more details[open]");
+        assertTrue(nursery.contains("5 × loose tonne, Topsoil£170.00"), nursery);
+        assertTrue(nursery.contains("2 × bulk bag 0.8 m3, Compost£118.00") && nursery.contains("4 × bag of 50 l, Compost£20.80"), nursery);
         browser.click("[data-key=\"slip shares\"]");
         assertTrue(browser.text("[data-key=\"share bed D\"]").contains("a m² inside"));
         page.hasNoComplaints();

@@ -114,7 +114,7 @@ export class LapSlip extends GardenElement {
       h('dl', {},
         order.lines.flatMap(line => (line.packs.length ? line.packs : [null]).map((pack, i) => h('div', { 'data-key': `order ${order.supplier} ${line.item} ${i}` },
           h('dt', {}, pack ? `${pack.count} × ${pack.pack}, ${line.label}` : `${line.label}: ask the merchant`),
-          h('dd', {}, i === 0 ? money(line.cost, currency) : '')))),
+          h('dd', {}, money(pack ? pack.cost : line.cost, currency))))),
         h('div', {}, h('dt', {}, 'Delivery'), h('dd', {}, money(order.delivery, currency)))),
       h('nav', { 'aria-label': `Sheets for ${order.name}` }, sheetLink(this, api, `slip.csv?supplier=${encodeURIComponent(order.supplier)}`, 'Order, CSV', `slip-${order.supplier}.csv`)));
   }
@@ -140,7 +140,8 @@ export class LapSlip extends GardenElement {
   #downloads() {
     return h('nav', { 'aria-label': 'Sheets to take along' },
       sheetLink(this, api, 'plan.svg', 'Plan, SVG'), sheetLink(this, api, 'plan.pdf', 'Plan, PDF'),
-      sheetLink(this, api, 'slip.csv', 'Slip, CSV'), sheetLink(this, api, 'slip.pdf', 'Slip, PDF'));
+      sheetLink(this, api, 'slip.csv', 'Slip, CSV'), sheetLink(this, api, 'slip.pdf', 'Slip, PDF'),
+      this.garden.plan.quote ? sheetLink(this, api, 'quote.pdf', 'Quote, PDF') : null);
   }
 }
 
