@@ -11,6 +11,7 @@ test('a snag is at its wall, at its bed, on its path or at its corner', () => {
   equal(placeOf(plan, 'bed A', '300 over the edge at corner 2. Move left 300.').point, [3400, 2000]);
   equal(placeOf(plan, 'bed A1'), { point: [8300, 300], bed: 'A1' });
   equal(placeOf(plan, 'bed Q, wall A').point, [5000, 6200]);
+  equal(placeOf(plan, 'beds Q-S, walls').bed, 'Q');
   equal(placeOf(plan, 'path P'), { point: [0, 2500], bed: null });
   equal(placeOf(plan, 'yard, corner 3').point, [12000, 9000]);
 });

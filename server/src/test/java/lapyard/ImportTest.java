@@ -34,13 +34,14 @@ class ImportTest {
             plan          : geometry catalogue
             construction  : plan geometry catalogue
             fill          : construction plan geometry catalogue
+            standing      : construction plan geometry catalogue
             ground        : plan geometry
             stages        : construction fill
             loadin        : plan geometry catalogue
-            job           : stages fill construction ground plan sheets cutting order catalogue geometry loadin
+            job           : stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             drawing       : geometry
             diagrams      : drawing geometry catalogue plan construction cutting sheets stages order loadin
-            json          : job stages fill construction ground plan sheets cutting order catalogue geometry loadin
+            json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             store         : json plan
             prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction loadin
             rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin

@@ -1,16 +1,28 @@
 package lapyard.catalogue;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A timber section, thickness across the wall and height up the wall in millimetres as measured.
  *
  * @param densityKgM3 of the wet timber as lifted
  * @param stock       shortest first, no length twice from one supplier
+ * @param strengthClass as stamped on the timber; empty where nobody graded it
  */
-public record Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock) {
+public record Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock, Optional<StrengthClass> strengthClass) {
     public Section {
         stock = List.copyOf(stock);
+    }
+
+    /** Ungraded. */
+    public Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock) {
+        this(id, thicknessMm, heightMm, densityKgM3, stock, Optional.empty());
+    }
+
+    /** The class to reckon with: ungraded timber takes the lowest. */
+    public StrengthClass strength() {
+        return strengthClass.orElse(StrengthClass.LOWEST);
     }
 
     /** Ids of those who sell it, in the order of the stock. */
@@ -21,6 +33,6 @@ public record Section(String id, double thicknessMm, double heightMm, double den
     /** The same section with one supplier's stock only. */
     public Section from(String supplier) {
         List<StockLength> own = stock.stream().filter(length -> length.supplier().equals(supplier)).toList();
-        return new Section(id, thicknessMm, heightMm, densityKgM3, own);
+        return new Section(id, thicknessMm, heightMm, densityKgM3, own, strengthClass);
     }
 }

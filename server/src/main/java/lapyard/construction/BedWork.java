@@ -17,8 +17,12 @@ import lapyard.working.Quantity;
  * @param quantities timber.length, timber.volume, timber.mass, ends.area, notches, notches.area (where there are
  *     notches), lifts.two-people, screws and pilots (left out where a screw would break out), seam.plates and
  *     seam.screws (where there are seams), base.bearers and base.slats (on a slatted base), liner (one a piece),
- *     liner.area, liner.slits, staples, finish.area, finish.litres, inner.area
+ *     brackets, ties.course and ties.cross where asked for, liner.area, liner.slits, staples, finish.area, finish.litres, inner.area
  * @param findings   about this bed alone
+ * @param screws     places of the corner screws; none where they would break out
+ * @param crossTies  ties from wall to wall; none where none are asked for
+ * @param bays       the slatted floor, rectangle by rectangle; empty for an open base
+ * @param leftOut    whether something could not be made and was left out
  */
 public record BedWork(
         Bed bed,
@@ -31,7 +35,11 @@ public record BedWork(
         List<SlatCut> slats,
         List<LinerPiece> liner,
         List<Quantity> quantities,
-        List<Finding> findings) {
+        List<Finding> findings,
+        List<CornerScrew> screws,
+        List<CrossTie> crossTies,
+        List<FloorBay> bays,
+        boolean leftOut) {
     public BedWork {
         floor = List.copyOf(floor);
         courses = List.copyOf(courses);
@@ -42,6 +50,14 @@ public record BedWork(
         liner = List.copyOf(liner);
         quantities = List.copyOf(quantities);
         findings = List.copyOf(findings);
+        screws = List.copyOf(screws);
+        crossTies = List.copyOf(crossTies);
+        bays = List.copyOf(bays);
+    }
+
+    /** Of one timber as it is lifted. */
+    public double massKg(Piece piece) {
+        return Timber.massKg(bed, piece.meanMm());
     }
 
     public List<Piece> pieces() {

@@ -2,6 +2,7 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.geometry.Inset;
 import lapyard.geometry.Outline;
@@ -23,6 +24,13 @@ public final class Construction {
 
     private Construction() {}
 
+    /** The timbers alone. */
+    public static List<Piece> pieces(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
+        return Courses.of(bed, saw, longestMm, joined).courses().stream()
+                .flatMap(course -> course.pieces().stream())
+                .toList();
+    }
+
     /**
      * @param bed       with an outline that {@code OutlineCheck} has passed
      * @param longestMm longest piece that some board can give for this section (stock or rack), for seams
@@ -39,9 +47,21 @@ public final class Construction {
      */
     public static BedWork of(
             Bed bed, Saw saw, double longestMm, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
+        return of(bed, saw, longestMm, Map.of(), downhill, bearerStockMm, liftLimitKg);
+    }
+
+    /** @param joined one of the {@link LongWall#ways} by side, where that was settled with the boards */
+    public static BedWork of(
+            Bed bed,
+            Saw saw,
+            double longestMm,
+            Map<Integer, SeamSplit> joined,
+            Optional<Point> downhill,
+            double bearerStockMm,
+            double liftLimitKg) {
         List<Quantity> quantities = new ArrayList<>();
         Outline inner = Inset.of(bed.outline(), bed.section().thicknessMm());
-        Courses.Laid laid = Courses.of(bed, saw, longestMm);
+        Courses.Laid laid = Courses.of(bed, saw, longestMm, joined);
         List<Finding> findings = new ArrayList<>(laid.findings());
         List<Piece> pieces = laid.courses().stream()
                 .flatMap(course -> course.pieces().stream())
@@ -50,8 +70,10 @@ public final class Construction {
         Notching.Cut notched = Notching.of(bed, low, laid.seams());
         findings.addAll(notched.findings());
         Timber.quantities(bed, pieces, notched.notches().size(), quantities);
-        Timber.lifts(bed, pieces, liftLimitKg, quantities, findings);
-        Fixings.screws(bed, quantities, findings);
+        Timber.lifts(bed, pieces, liftLimitKg, quantities);
+        boolean screwed = Fixings.screws(bed, quantities, findings);
+        List<CrossTie> across = crossTies(bed, inner, findings);
+        CornerJoints.ties(bed, laid.courses(), across, quantities);
         Fixings.seams(laid.seams().size(), quantities);
         Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
         floor.quantities(bed, inner, saw, bearerStockMm, quantities);
@@ -85,6 +107,24 @@ public final class Construction {
                 floor.slats(),
                 liner,
                 quantities,
-                findings);
+                findings,
+                screwed ? CornerJoints.screws(bed, laid.courses()) : List.of(),
+                across,
+                floor.bays(),
+                !screwed);
+    }
+
+    private static List<CrossTie> crossTies(Bed bed, Outline inner, List<Finding> findings) {
+        if (!bed.ties().crossTies() || bed.heightMm() < bed.ties().crossFromMm()) {
+            return List.of();
+        }
+        CrossTies across = CrossTies.of(bed, inner, bed.ties().crossEveryMm());
+        across.untied().forEach(wall -> findings.add(Finding.note(
+                "bed " + bed.id() + ", wall " + wall,
+                "no wall stands square opposite for a cross tie",
+                null,
+                "hold the wall by a post in the ground inside",
+                "build a wall across the bed")));
+        return across.ties();
     }
 }

@@ -3,6 +3,7 @@ package lapyard.construction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
@@ -18,6 +19,11 @@ final class Courses {
     record Laid(List<Course> courses, List<Seam> seams, List<Finding> findings) {}
 
     static Laid of(Bed bed, Saw saw, double longestMm) {
+        return of(bed, saw, longestMm, Map.of());
+    }
+
+    /** @param joined how walls are joined, by side, where that was settled with the boards; others as is usual */
+    static Laid of(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
         Outline outline = bed.outline();
         List<Finding> findings = new ArrayList<>();
         List<List<Wall>> walls = new ArrayList<>();
@@ -30,7 +36,7 @@ final class Courses {
             walls.add(ring);
         }
         for (int side = 0; side < outline.sides(); side++) {
-            join(bed, saw, longestMm, walls, side, findings);
+            join(bed, saw, longestMm, joined, walls, side, findings);
             shortPieces(bed, saw, walls, side, findings);
         }
         List<Course> courses = new ArrayList<>();
@@ -72,7 +78,13 @@ final class Courses {
     }
 
     private static void join(
-            Bed bed, Saw saw, double longestMm, List<List<Wall>> walls, int side, List<Finding> findings) {
+            Bed bed,
+            Saw saw,
+            double longestMm,
+            Map<Integer, SeamSplit> joined,
+            List<List<Wall>> walls,
+            int side,
+            List<Finding> findings) {
         WallRun odd = walls.get(0).get(side).run();
         WallRun even = walls.get(1).get(side).run();
         boolean evenLaid = bed.courses() > 1;
@@ -83,8 +95,9 @@ final class Courses {
         }
         String wall = Bed.wallLetter(side);
         String where = "bed " + bed.id() + ", wall " + wall;
-        Optional<SeamSplit> split = bed.seams()
-                ? SeamSplit.of(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw)
+        Optional<SeamSplit> split = joined.containsKey(side)
+                ? Optional.of(joined.get(side))
+                : bed.seams() ? SeamSplit.of(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw)
                 : Optional.empty();
         if (split.isEmpty()) {
             String tooLong = Lengths.text(needed) + " needed; the longest board gives " + Lengths.text(longestMm);

@@ -23,8 +23,10 @@ final class Fixings {
     /**
      * Screws at 45 degrees from the inner face through each corner joint; left out, with a finding, where a screw
      * would break out of the timber.
+     *
+     * @return whether they hold
      */
-    static void screws(Bed bed, List<Quantity> quantities, List<Finding> findings) {
+    static boolean screws(Bed bed, List<Quantity> quantities, List<Finding> findings) {
         double length = bed.screws().lengthMm();
         double t = bed.section().thicknessMm();
         double h = bed.section().heightMm();
@@ -37,7 +39,7 @@ final class Fixings {
                             + " timber: it breaks out, and the screws are left out",
                     new Amount(Lengths.toTenth(LEAST_COVER_MM - cover), "mm"),
                     shorterScrew(length, t)));
-            return;
+            return false;
         }
         nearTheEnd(bed, findings);
         int perJoint = bed.screws().perJoint();
@@ -69,9 +71,23 @@ final class Fixings {
                 count,
                 "pilot holes",
                 Working.of(
-                        "one a corner screw, from the inner face",
-                        Working.COMMON_PRACTICE,
-                        Input.of("screws", count, "screws"))));
+                        "one a corner screw, from the inner face; pilot = share of root x root, root = 2/3 of shank",
+                        "NDS commentary on wood screws: 70 % of the root in softwood, 90 % in hardwood",
+                        Input.of("screws", count, "screws"),
+                        Input.of("shank", bed.screws().diameterMm(), "mm"),
+                        Input.of("root", Lengths.toTenth(bed.screws().diameterMm() * 2 / 3), "mm"),
+                        Input.of("share of root", pilotShare(bed), ""),
+                        Input.of("pilot", Lengths.toTenth(pilotMm(bed)), "mm"))));
+        return true;
+    }
+
+    /** Width of the pilot hole for the thread. */
+    static double pilotMm(Bed bed) {
+        return pilotShare(bed) * bed.screws().diameterMm() * 2 / 3;
+    }
+
+    private static double pilotShare(Bed bed) {
+        return bed.section().strength().hardwood() ? 0.9 : 0.7;
     }
 
     /** Where the head goes in, from the joint: half the screw on each side, set to 5 mm. */

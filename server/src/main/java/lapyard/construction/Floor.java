@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import lapyard.geometry.FewestRectangles;
 import lapyard.geometry.FewestRectangles.Cut;
 import lapyard.geometry.Lengths;
@@ -28,8 +29,9 @@ import lapyard.working.Working.Input;
  * @param bays        one a rectangle in the order R1, R2 ...; empty for an open base
  * @param strips      bearers and beams, none longer than a strip
  * @param stripBoards strips of full length that these take
+ * @param otherStripBoards what the best of the other splits would take; empty where there is one way only
  */
-record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards) {
+record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, List<Strip> strips, int stripBoards, OptionalInt otherStripBoards) {
     /** One split as it would be laid. */
     private record Candidate(FewestRectangles.Split split, List<FloorBay> bays, int stripBoards, double linerMm2) {
         private double lowest(boolean level) {
@@ -53,8 +55,10 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     static Floor of(Bed bed, Outline inner, LowSide low, Saw saw, double bearerStockMm) {
         double usable = bearerStockMm - 2 * saw.endTrimMm();
         Map<Rectangle, FloorBay> known = new HashMap<>();
-        Candidate best = FewestRectangles.splits(UprightCover.of(inner)).stream()
+        List<Candidate> all = FewestRectangles.splits(UprightCover.of(inner)).stream()
                 .map(split -> candidate(bed, inner, split, low, saw, usable, known))
+                .toList();
+        Candidate best = all.stream()
                 .min(Comparator.comparingInt(Candidate::stripBoards)
                         .thenComparingDouble(candidate -> Lengths.toTenth(candidate.linerMm2()))
                         .thenComparingDouble(candidate -> candidate.lowest(true))
@@ -65,7 +69,8 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                 best.split().cuts(),
                 best.bays(),
                 strips(bed, best, usable),
-                best.stripBoards());
+                best.stripBoards(),
+                all.stream().filter(other -> other != best).mapToInt(Candidate::stripBoards).min());
     }
 
     private static Candidate candidate(
@@ -165,14 +170,15 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         bearers.add(Input.of("drain gap", bed.base().drainGapMm(), "mm"));
         bearers.add(Input.of("strip length", bearerStockMm, "mm"));
         bearers.add(Input.of("strips", stripBoards, ""));
+        otherStripBoards.ifPresent(other -> bearers.add(Input.of("strips with the other split", other, "")));
         quantities.add(new Quantity(
                 "base.bearers",
                 metres,
                 "m",
                 new Working(
                         bearers,
-                        "for each rectangle bearers = ceil(run / greatest spacing) + 1, each its length less the drain"
-                                + " gap; + a beam along each cut; strips filled longest first",
+                        "for each rectangle bearers = ceil(run / greatest spacing) + 1 and one under each joint of the"
+                                + " slats, each its length less the drain gap; + a beam along each cut; strips filled longest first",
                         Working.COMMON_PRACTICE)));
         slats.add(Input.of("slat width", bed.base().slatWidthMm(), "mm"));
         slats.add(Input.of("slat length", bed.base().slatLengthMm(), "mm"));

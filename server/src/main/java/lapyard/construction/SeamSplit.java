@@ -1,8 +1,11 @@
 package lapyard.construction;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Saw;
 
@@ -13,8 +16,8 @@ import lapyard.plan.Saw;
  * @param evenMm    seams of courses 2, 4, 6 ...
  * @param staggerMm least distance between a seam and one in the course above; infinite where only one kind has seams
  */
-record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerMm) {
-    SeamSplit {
+public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerMm) {
+    public SeamSplit {
         oddMm = List.copyOf(oddMm);
         evenMm = List.copyOf(evenMm);
     }
@@ -56,6 +59,61 @@ record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerMm) {
             }
         }
         return search.best;
+    }
+
+    /** Ways to join one wall that are handed on; each costs a try of the cutting. */
+    private static final int MOST_WAYS = 16;
+
+    /**
+     * All splits into the fewest parts that keep every rule, the one of {@link #of} first; those with long parts of
+     * whole 100 mm or of a whole board, or that leave a whole board, in the order of their long parts; thinned out
+     * evenly where they are many.
+     *
+     * @param boardsMm what whole boards give
+     * @return only the first where it misses the stagger; empty where there is none
+     */
+    static List<SeamSplit> all(
+            WallRun odd,
+            WallRun even,
+            boolean evenLaid,
+            double wallMm,
+            double longestMm,
+            Saw saw,
+            Collection<Double> boardsMm) {
+        Optional<SeamSplit> usual = of(odd, even, evenLaid, wallMm, longestMm, saw);
+        if (usual.isEmpty() || usual.get().staggerMm() < saw.seamStaggerMm() - EPSILON) {
+            return usual.stream().toList();
+        }
+        boolean joinOdd = !usual.get().oddMm().isEmpty();
+        boolean joinEven = !usual.get().evenMm().isEmpty();
+        double longer = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);
+        int parts = Math.max(usual.get().oddMm().size(), usual.get().evenMm().size()) + 1;
+        TreeSet<Double> longParts = new TreeSet<>();
+        for (double part = Math.ceil(longer / parts / 100 - EPSILON) * 100; part <= longestMm + EPSILON; part += 100) {
+            longParts.add(part);
+        }
+        for (double board : boardsMm) {
+            longParts.add(Lengths.toTenth(board));
+            for (WallRun run : List.of(odd, even)) {
+                longParts.add(Lengths.toTenth(run.lengthMm() - board));
+            }
+        }
+        longParts.removeIf(part -> part < longer / parts - EPSILON || part > longestMm + EPSILON);
+        LinkedHashSet<SeamSplit> found = new LinkedHashSet<>();
+        for (double part : longParts) {
+            Search search = new Search(odd, even, joinOdd, joinEven, wallMm, longestMm, saw);
+            if (search.reached(parts, part, 100)) {
+                found.add(search.best.orElseThrow());
+            }
+        }
+        found.remove(usual.get());
+        List<SeamSplit> others = List.copyOf(found);
+        List<SeamSplit> ways = new ArrayList<>(List.of(usual.get()));
+        int most = Math.min(MOST_WAYS - 1, others.size());
+        for (int i = 0; i < most; i++) {
+            ways.add(others.get((int) ((long) i * others.size() / most)));
+        }
+        return ways;
     }
 
     /** Tries splits and keeps the one with the greatest stagger. */

@@ -15,11 +15,11 @@ import lapyard.plan.Base;
  * @param rippedMm  width of one row that must be ripped to fit, 0 where all rows are whole slats
  * @param rowsMm    the pieces of each row, end to end; all rows alike but in a floor with slanted sides
  */
-record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double>> rowsMm) {
+public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double>> rowsMm) {
     /** Narrowest strip that is worth laying as a row. */
     private static final double LEAST_RIP_MM = 20;
 
-    SlatRows {
+    public SlatRows {
         rowsMm = rowsMm.stream().map(List::copyOf).toList();
     }
 
@@ -29,7 +29,7 @@ record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double>> rows
     }
 
     /** The pieces of the longest row. */
-    List<Double> piecesMm() {
+    public List<Double> piecesMm() {
         return rowsMm.stream()
                 .max(Comparator.comparingDouble(row -> row.stream().mapToDouble(mm -> mm).sum()))
                 .orElse(List.of());

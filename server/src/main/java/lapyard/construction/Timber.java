@@ -1,20 +1,13 @@
 package lapyard.construction;
 
 import java.util.List;
-import java.util.stream.Collectors;
-import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
-import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
 /** Length, volume and weight of the timber, its cut ends, and the lifts that need two people. */
 final class Timber {
-    /** Heavy pieces that a note names; it counts the rest. */
-    private static final int LISTED = 12;
-
     private Timber() {}
 
     static double massKg(Bed bed, double lengthMm) {
@@ -102,39 +95,23 @@ final class Timber {
     }
 
     /** Pieces over what one person may lift. A guide, not a safe limit. */
-    static void lifts(Bed bed, List<Piece> pieces, double limitKg, List<Quantity> quantities, List<Finding> findings) {
-        List<Piece> heavy = pieces.stream()
+    static void lifts(Bed bed, List<Piece> pieces, double limitKg, List<Quantity> quantities) {
+        long heavy = pieces.stream()
                 .filter(piece -> massKg(bed, piece.meanMm()) > limitKg + 1e-9)
-                .toList();
+                .count();
+        double heaviest = pieces.stream()
+                .mapToDouble(piece -> massKg(bed, piece.meanMm()))
+                .max()
+                .orElse(0);
         quantities.add(new Quantity(
                 "lifts.two-people",
-                heavy.size(),
+                heavy,
                 "lifts",
                 Working.of(
                         "pieces with length x thickness x height x density over the limit of one person",
                         Working.COMMON_PRACTICE,
                         Input.of("limit", limitKg, "kg"),
-                        Input.of("density", bed.section().densityKgM3(), "kg/m3"))));
-        if (heavy.isEmpty()) {
-            return;
-        }
-        double heaviest = heavy.stream()
-                .mapToDouble(piece -> massKg(bed, piece.meanMm()))
-                .max()
-                .orElseThrow();
-        String marks = heavy.stream()
-                        .limit(LISTED)
-                        .map(piece -> piece.mark() + " " + Lengths.text(massKg(bed, piece.meanMm())))
-                        .collect(Collectors.joining(", "))
-                + (heavy.size() > LISTED ? " and " + (heavy.size() - LISTED) + " more" : "");
-        boolean beyondTwo = heaviest > 2 * limitKg + 1e-9;
-        findings.add(Finding.note(
-                "bed " + bed.id(),
-                heavy.size() + (heavy.size() == 1 ? " lift" : " lifts") + " over " + Lengths.text(limitKg)
-                        + " kg, two people each: " + marks
-                        + (beyondTwo ? "; " + Lengths.text(heaviest) + " kg is beyond two people" : ""),
-                new Amount(Lengths.toTenth(heaviest), "kg"),
-                beyondTwo ? "use rollers, a sack truck or a machine" : "have a helper on the day",
-                "join the wall from shorter parts"));
+                        Input.of("density", bed.section().densityKgM3(), "kg/m3"),
+                        Input.of("heaviest", heaviest, "kg"))));
     }
 }

@@ -26,7 +26,8 @@ final class SurfaceChecks {
         drawn.forEach((kind, areas) -> kinds.put(kind, Shapes.union(areas)));
     }
 
-    List<Finding> under(Lot lot) {
+    /** Kinds of ground under a bed with the area of each, mm2. */
+    Map<String, Double> areas(Lot lot) {
         Map<String, Double> areas = new LinkedHashMap<>();
         kinds.forEach((kind, ground) -> {
             double area = ground.getEnvelopeInternal().intersects(lot.area().getEnvelopeInternal())
@@ -36,6 +37,11 @@ final class SurfaceChecks {
                 areas.put(kind, area);
             }
         });
+        return areas;
+    }
+
+    List<Finding> under(Lot lot) {
+        Map<String, Double> areas = areas(lot);
         List<Finding> found = new ArrayList<>();
         if (areas.size() > 1) {
             String largest = areas.entrySet().stream()

@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
+import lapyard.construction.SeamSplit;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
 import lapyard.ground.BedFall;
@@ -27,6 +29,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
+import lapyard.standing.Standing;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -43,7 +46,8 @@ public final class Job {
         List<Finding> snags = new ArrayList<>();
         Optional<Fall> fall = Fall.of(garden.ground().levels());
         List<BedWork> works = new ArrayList<>();
-        List<BedSheet> beds = new ArrayList<>();
+        List<List<Quantity>> amounts = new ArrayList<>();
+        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
         for (Bed bed : garden.beds()) {
             Optional<Point> downhill = fall.map(Fall::downhill)
                     .map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
@@ -51,6 +55,7 @@ public final class Job {
                     bed,
                     garden.saw(),
                     Timber.longestPieceMm(garden, bed.section()),
+                    joined.getOrDefault(bed.id(), Map.of()),
                     downhill,
                     Bearers.longestStockMm(garden, bed),
                     garden.liftLimitKg());
@@ -59,7 +64,7 @@ public final class Job {
             quantities.addAll(fill.quantities());
             fall.ifPresent(plane -> quantities.addAll(BedFall.of(bed, plane).quantities()));
             works.add(work);
-            beds.add(new BedSheet(work, quantities));
+            amounts.add(quantities);
             snags.addAll(work.findings());
             snags.addAll(fill.findings());
         }
@@ -70,6 +75,13 @@ public final class Job {
 
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
         Timber timber = Timber.of(garden, works);
+        Map<String, Standing> standing = Stands.of(garden, works, timber.cuttings());
+        List<BedSheet> beds = new ArrayList<>();
+        for (int i = 0; i < works.size(); i++) {
+            beds.add(new BedSheet(works.get(i), amounts.get(i), standing.get(works.get(i).bed().id())));
+        }
+        snags.addAll(Lifts.findings(garden, works, timber.cuttings()));
+        snags.addAll(Stands.findings(standing.values()));
         Bearers bearers = Bearers.of(garden, works);
         RollGoods rolls = RollGoods.of(garden, works, pathWorks);
         List<Wanted> wanted = new ArrayList<>();
@@ -87,7 +99,7 @@ public final class Job {
         snags.addAll(rolls.findings());
 
         boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut()
-                || works.stream().anyMatch(work -> work.findings().stream().anyMatch(Job::leavesSomethingOut));
+                || works.stream().anyMatch(BedWork::leftOut);
         Slip slip = leftOut ? chosen.withMoreToCome() : chosen;
         if (garden.wayIn().given()) {
             snags.addAll(Loads.of(garden, slip, rolls.materials()).findings());
@@ -95,11 +107,6 @@ public final class Job {
         snags.addAll(aboutPrices(garden, slip));
         return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
                 settled(garden, snags), leftOut);
-    }
-
-    /** Construction leaves out what it cannot make and says so under the bed's screws, the only such case it has. */
-    private static boolean leavesSomethingOut(Finding finding) {
-        return finding.weight() == Weight.SNAG && finding.where().endsWith(", screws");
     }
 
     /** What all delivery charges that can fall away come to: no line is worth being dearer by more. */

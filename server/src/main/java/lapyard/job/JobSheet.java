@@ -17,6 +17,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.sheets.RollResult;
+import lapyard.standing.Standing;
 import lapyard.working.Quantity;
 
 /**
@@ -44,8 +45,22 @@ public record JobSheet(
         snags = List.copyOf(snags);
     }
 
-    /** {@code quantities} are those of construction and of fill together. */
-    public record BedSheet(BedWork work, List<Quantity> quantities) {
+    /** Every board on hand: where it comes from, where it may go and where it went. */
+    public List<Provenance> provenance() {
+        return Provenance.of(garden, works(), cutting);
+    }
+
+    /** What is said on the sheets beside the work that can hurt someone. */
+    public List<Caution> cautions() {
+        return Caution.of(garden, works());
+    }
+
+    private List<BedWork> works() {
+        return beds.stream().map(BedSheet::work).toList();
+    }
+
+    /** {@code quantities} are those of construction and of fill together; those of {@code standing} stand apart. */
+    public record BedSheet(BedWork work, List<Quantity> quantities, Standing standing) {
         public BedSheet {
             quantities = List.copyOf(quantities);
         }

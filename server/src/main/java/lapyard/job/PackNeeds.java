@@ -16,6 +16,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Fill;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Screws;
+import lapyard.plan.Ties;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -33,6 +34,11 @@ final class PackNeeds {
             Bed bed = sheet.work().bed();
             Map<String, String> items = new LinkedHashMap<>();
             items.put("screws", screws(bed));
+            items.put("brackets", "brackets");
+            items.put("brackets.fixings", fixings(bed));
+            items.put("ties.course", "course.ties");
+            items.put("ties.course.fixings", fixings(bed));
+            items.put("ties.cross", "cross.ties");
             items.put("seam.plates", "seam.plates");
             items.put("seam.screws", "seam.screws");
             items.put("staples", "staples");
@@ -60,6 +66,10 @@ final class PackNeeds {
     /** Screws of another length than the usual are other goods. */
     private static String screws(Bed bed) {
         return bed.screws().lengthMm() == Screws.USUAL.lengthMm() ? "screws" : "screws." + Lengths.text(bed.screws().lengthMm());
+    }
+
+    private static String fixings(Bed bed) {
+        return bed.ties().fixingMm() == Ties.USUAL.fixingMm() ? "fixings" : "fixings." + Lengths.text(bed.ties().fixingMm());
     }
 
     private void take(String owner, Map<String, String> items, List<Quantity> quantities) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.construction.BedWork;
@@ -29,6 +30,7 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
+import lapyard.plan.Bed;
 import lapyard.order.Slip;
 import lapyard.order.Wanted;
 import lapyard.plan.Finding.Amount;
@@ -67,6 +69,29 @@ final class Timber {
             longest = Math.max(longest, run.lengthMm());
         }
         return Math.max(0, longest - 2 * garden.saw().endTrimMm());
+    }
+
+    /** What a whole board of each length gives, stock and rack. */
+    static List<Double> wholeBoardsMm(Garden garden, Section section) {
+        return Stream.concat(
+                        section.stock().stream().map(StockLength::lengthMm),
+                        rack(garden, section, true).stream().map(Stock::lengthMm))
+                .map(length -> length - 2 * garden.saw().endTrimMm())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Cutting these timbers together, to compare them with others. */
+    static CuttingResult trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces, Effort effort) {
+        boolean food = pieces.keySet().stream().anyMatch(Bed::food);
+        List<Stock> rack = rack(garden, section, !food);
+        boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
+        Map<Want, List<Piece>> wanted = new LinkedHashMap<>();
+        pieces.forEach((bed, own) -> own.forEach(piece -> wanted
+                .computeIfAbsent(new Want(piece.lengthMm(), bed.weekend(), graded && piece.seen()), w -> new ArrayList<>())
+                .add(piece)));
+        return CuttingSolver.solve(problem(garden.saw(), section.id(), bought(section), rack, wanted), effort);
     }
 
     static Timber of(Garden garden, List<BedWork> works) {
@@ -109,9 +134,7 @@ final class Timber {
         List<Finding> findings = new ArrayList<>();
         boolean food = beds.stream().anyMatch(work -> work.bed().food());
         List<Stock> rack = rack(garden, section, !food);
-        if (food) {
-            findings.addAll(barred(garden, section, beds));
-        }
+        findings.addAll(Provenance.barred(garden, section, beds));
         boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
         List<Stock> bought = bought(section);
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
@@ -199,7 +222,8 @@ final class Timber {
     private static List<Stock> rack(Garden garden, Section section, boolean unknownToo) {
         List<Stock> runs = new ArrayList<>();
         for (RackBoard board : garden.rack()) {
-            if (board.section().equals(section.id()) && (unknownToo || !barredFromFood(board))) {
+            if (board.section().equals(section.id()) && board.barredEverywhere().isEmpty()
+                    && (unknownToo || board.barredFromFood().isEmpty())) {
                 for (RackBoard.Span run : board.usableRuns(garden.saw().keepOffcutMm())) {
                     boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
                     String id = whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
@@ -208,24 +232,6 @@ final class Timber {
             }
         }
         return runs;
-    }
-
-    private static boolean barredFromFood(RackBoard board) {
-        return board.coated() || board.origin().isEmpty();
-    }
-
-    private static List<Finding> barred(Garden garden, Section section, List<BedWork> beds) {
-        String food = beds.stream().filter(work -> work.bed().food()).findFirst().orElseThrow().bed().id();
-        return garden.rack().stream()
-                .filter(board -> board.section().equals(section.id()) && barredFromFood(board))
-                .map(board -> Finding.snag(
-                        "board " + board.id(),
-                        (board.coated() ? "coated board" : "board of unknown origin")
-                                + " may not go in a bed marked food: left out of the cutting, as bed " + food + " is",
-                        null,
-                        board.coated() ? "use it where nothing is planted" : "name its origin once it is known to be safe",
-                        "give the beds that are not for food another section"))
-                .toList();
     }
 
     private static Map<Want, List<Piece>> wanted(List<BedWork> beds, boolean graded) {

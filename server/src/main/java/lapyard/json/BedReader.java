@@ -24,6 +24,7 @@ import lapyard.plan.Lap;
 import lapyard.plan.Liner;
 import lapyard.plan.Notches;
 import lapyard.plan.Screws;
+import lapyard.plan.Ties;
 
 /** One bed, or the bed that a type describes; what the bed does not say comes from the garden's defaults. */
 final class BedReader {
@@ -31,9 +32,9 @@ final class BedReader {
 
     /** How beds of this garden are built unless one says otherwise. */
     record Usual(String section, int courses, String lap, Screws screws, Notches notches, Base base, Liner liner,
-            Fill fill, Finish finish) {
+            Fill fill, Finish finish, Ties ties) {
         static final Usual OURS = new Usual("100x200", 3, "turning", Screws.USUAL, Notches.USUAL, Base.USUAL,
-                Liner.USUAL, Fill.USUAL, Finish.USUAL);
+                Liner.USUAL, Fill.USUAL, Finish.USUAL, Ties.USUAL);
     }
 
     private final Catalogue catalogue;
@@ -56,7 +57,8 @@ final class BedReader {
                 base(defaults, ours.base()),
                 liner(defaults, ours.liner()),
                 fill(defaults, ours.fill()),
-                finish(defaults, ours.finish()));
+                finish(defaults, ours.finish()),
+                FixingReader.ties(defaults, ours.ties()));
         defaults.refuseUnknown();
         return read;
     }
@@ -80,10 +82,13 @@ final class BedReader {
         Liner liner = liner(cursor, usual.liner());
         Fill fill = fill(cursor, usual.fill());
         Finish finish = finish(cursor, usual.finish());
+        Ties ties = FixingReader.ties(cursor, usual.ties());
+        Set<String> near = FixingReader.near(cursor);
         boolean food = cursor.flag("food", false);
         int weekend = cursor.count("weekend", 1, 1, 100);
         Placement placement = placement(cursor);
         cursor.refuseUnknown();
+        section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, ties, liner));
         if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) {
             return Optional.empty();
         }
@@ -94,7 +99,7 @@ final class BedReader {
             }
         }
         return Optional.of(new Bed(id, name, type, outline.get(), placement, courses, section.get(), lap, hidden, low,
-                seams, screws, notches, base, liner, fill, finish, food, weekend, joints));
+                seams, screws, notches, base, liner, fill, finish, food, weekend, joints, ties, near));
     }
 
     static Placement placement(Cursor cursor) {
@@ -161,7 +166,8 @@ final class BedReader {
     private static Screws screws(Cursor bed, Screws usual) {
         Cursor cursor = bed.object("screws");
         Screws read = new Screws(
-                cursor.length("length", usual.lengthMm(), 20, 600), cursor.count("perJoint", usual.perJoint(), 1, 20));
+                cursor.length("length", usual.lengthMm(), 20, 600), cursor.count("perJoint", usual.perJoint(), 1, 20),
+                cursor.length("diameter", usual.diameterMm(), 2, 20));
         cursor.refuseUnknown();
         return read;
     }
@@ -179,7 +185,7 @@ final class BedReader {
 
     private static Base base(Cursor bed, Base usual) {
         if (bed.raw("base").isTextual()) {
-            return of(usual, bed.choice("base", "slatted", "slatted", "open").equals("slatted"));
+            return usual.slatted(bed.choice("base", "slatted", "slatted", "open").equals("slatted"));
         }
         Cursor cursor = bed.object("base");
         Base read = new Base(
@@ -193,15 +199,10 @@ final class BedReader {
                 cursor.length("slatLength", usual.slatLengthMm(), 200, 10_000),
                 cursor.length("slatMaxGap", usual.slatMaxGapMm(), 0, 100),
                 cursor.length("slatClearance", usual.slatClearanceMm(), 0, 100),
-                cursor.length("slatLeast", usual.slatLeastMm(), 50, 2_000));
+                cursor.length("slatLeast", usual.slatLeastMm(), 50, 2_000),
+                cursor.length("bearerSpan", usual.bearerSpanMm(), 0, 3_000));
         cursor.refuseUnknown();
         return read;
-    }
-
-    private static Base of(Base usual, boolean slatted) {
-        return new Base(slatted, usual.bearerSection(), usual.bearerLiftMm(), usual.bearerEveryMm(), usual.drainGapMm(),
-                usual.slatWidthMm(), usual.slatThicknessMm(), usual.slatLengthMm(), usual.slatMaxGapMm(),
-                usual.slatClearanceMm(), usual.slatLeastMm());
     }
 
     private static Liner liner(Cursor bed, Liner usual) {
@@ -218,14 +219,16 @@ final class BedReader {
                 cursor.number("slitsPerM2", usual.slitsPerM2(), 0, 100, 1, "slits"),
                 cursor.length("stapleEvery", usual.stapleEveryMm(), 10, 1_000),
                 cursor.count("staplesPerFold", usual.staplesPerFold(), 0, 100),
-                cursor.count("staplesPerPatch", usual.staplesPerPatch(), 0, 100));
+                cursor.count("staplesPerPatch", usual.staplesPerPatch(), 0, 100),
+                cursor.length("stapleLength", usual.stapleMm(), 4, 50));
         cursor.refuseUnknown();
         return read;
     }
 
     private static Liner of(Liner usual, boolean wanted) {
         return new Liner(wanted, usual.material(), usual.lapMm(), usual.trimMm(), usual.belowRimMm(),
-                usual.slitsPerM2(), usual.stapleEveryMm(), usual.staplesPerFold(), usual.staplesPerPatch());
+                usual.slitsPerM2(), usual.stapleEveryMm(), usual.staplesPerFold(), usual.staplesPerPatch(),
+                usual.stapleMm());
     }
 
     private static Fill fill(Cursor bed, Fill usual) {

@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Pack;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
+import lapyard.catalogue.StrengthClass;
 
 /** The merchant's list: our example prices, replaced line by line by the garden's own. */
 final class CatalogueReader {
@@ -24,6 +26,10 @@ final class CatalogueReader {
     private static final int MOST_LINES = 500;
     private static final double LONGEST_STOCK_MM = 30_000;
     private static final int MOST_IN_A_BUNDLE = 10_000;
+
+    private static final String[] STRENGTHS = Stream.concat(
+                    Stream.of("ungraded"), Stream.of(StrengthClass.values()).map(StrengthClass::name))
+            .toArray(String[]::new);
 
     private CatalogueReader() {}
 
@@ -107,6 +113,7 @@ final class CatalogueReader {
         double thickness = named.neededLength("thickness", 10, 500);
         double height = named.neededLength("height", 10, 1000);
         double density = named.number("density", 600, 200, 1500, 1, "kg/m3");
+        String graded = named.choice("strengthClass", "ungraded", STRENGTHS);
         List<StockLength> stock = new ArrayList<>();
         for (Cursor length : named.objects("stock", "stock length", 100)) {
             String seller = suppliers.of(length);
@@ -124,7 +131,7 @@ final class CatalogueReader {
         }
         stock.sort(Comparator.comparingDouble(StockLength::lengthMm));
         named.refuseUnknown();
-        return new Section(id, thickness, height, density, stock);
+        return new Section(id, thickness, height, density, stock, StrengthClass.named(graded));
     }
 
     private static Roll roll(Cursor line, Suppliers suppliers) {

@@ -8,9 +8,11 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
@@ -18,8 +20,10 @@ import lapyard.plan.Bed;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.StandingRules;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
+import lapyard.plan.Treatment;
 import org.joda.money.CurrencyUnit;
 
 /** Reads the garden document: strict, every finding with its place, every default written down. */
@@ -31,6 +35,9 @@ public final class GardenReader {
     private static final int MOST_PATHS = 500;
     private static final int MOST_TYPES = 200;
     private static final int MOST_BOARDS = 1_000;
+    private static final String[] TREATMENTS = Stream.of(Treatment.values())
+            .map(one -> one.name().toLowerCase(Locale.ROOT))
+            .toArray(String[]::new);
     /** What a placement of a type may say without becoming a bed of its own making. */
     private static final Set<String> PLACING = Set.of("id", "name", "type", "at", "turn", "mirror", "weekend");
 
@@ -70,7 +77,8 @@ public final class GardenReader {
                 accepted(cursor),
                 notes.defaulted,
                 TermsReader.wayIn(cursor),
-                TermsReader.quote(cursor));
+                TermsReader.quote(cursor),
+                loads(cursor.object("loads")));
         cursor.object("tally").refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
@@ -241,8 +249,10 @@ public final class GardenReader {
             int goodFaces = named.count("goodFaces", 2, 0, 2);
             String origin = named.text("origin", "", 200);
             boolean coated = named.flag("coated", false);
+            Treatment treatment = Treatment.valueOf(named.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
+            String checkedBy = named.text("checkedBy", "", 200);
             named.refuseUnknown();
-            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated));
+            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy));
         }
         return boards;
     }
@@ -275,6 +285,18 @@ public final class GardenReader {
                 saw.length("seamStagger", usual.seamStaggerMm(), 0, 3_000),
                 saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000));
         saw.refuseUnknown();
+        return read;
+    }
+
+    private static StandingRules loads(Cursor loads) {
+        StandingRules usual = StandingRules.USUAL;
+        StandingRules read = new StandingRules(
+                loads.number("soil", usual.soilKnM3(), 5, 25, 2, "kN/m3"),
+                loads.number("friction", usual.frictionDeg(), 0, 45, 1, "degrees"),
+                loads.number("beside", usual.besideKpa(), 0, 20, 2, "kN/m2"),
+                loads.number("bow", usual.bowPart(), 50, 1_000, 0, ""),
+                loads.number("sag", usual.sagPart(), 50, 1_000, 0, ""));
+        loads.refuseUnknown();
         return read;
     }
 

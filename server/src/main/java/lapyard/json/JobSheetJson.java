@@ -70,6 +70,7 @@ public final class JobSheetJson {
             one.set("length", number(board.lengthMm(), 1));
             one.put("count", board.count());
         }
+        SafetyJson.into(json, sheet);
         ArrayNode defaults = json.putArray("defaults");
         sheet.garden().defaulted().forEach(defaults::add);
         return json;
@@ -143,6 +144,8 @@ public final class JobSheetJson {
             one.set("floor", rectangle(piece.floor()));
         });
         json.set("quantities", quantities(sheet.quantities()));
+        FixingsJson.into(json, work);
+        json.set("standing", StandingJson.of(sheet.standing()));
         return json;
     }
 
@@ -252,7 +255,7 @@ public final class JobSheetJson {
         return corners;
     }
 
-    private static ObjectNode rectangle(Rectangle rectangle) {
+    static ObjectNode rectangle(Rectangle rectangle) {
         ObjectNode json = NODES.objectNode();
         json.set("x", number(rectangle.x(), 1));
         json.set("y", number(rectangle.y(), 1));

@@ -10,6 +10,7 @@ package lapyard.plan;
  * @param slatWidthMm    reclaimed slat board
  * @param slatMaxGapMm   greatest gap between slat rows
  * @param slatClearanceMm taken off a row's length
+ * @param bearerSpanMm   clear distance between the pads that bearers lie on, 0 where they lie on the ground all along
  */
 public record Base(
         boolean slatted,
@@ -22,9 +23,33 @@ public record Base(
         double slatLengthMm,
         double slatMaxGapMm,
         double slatClearanceMm,
-        double slatLeastMm) {
+        double slatLeastMm,
+        double bearerSpanMm) {
     public static final Base USUAL = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
     public static final Base OPEN = new Base(false, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
+
+    /** Bearers that lie on the ground all along. */
+    public Base(
+            boolean slatted,
+            String bearerSection,
+            double bearerLiftMm,
+            double bearerEveryMm,
+            double drainGapMm,
+            double slatWidthMm,
+            double slatThicknessMm,
+            double slatLengthMm,
+            double slatMaxGapMm,
+            double slatClearanceMm,
+            double slatLeastMm) {
+        this(slatted, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, slatWidthMm, slatThicknessMm, slatLengthMm,
+                slatMaxGapMm, slatClearanceMm, slatLeastMm, 0);
+    }
+
+    /** The same floor with or without slats. */
+    public Base slatted(boolean wanted) {
+        return new Base(wanted, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, slatWidthMm, slatThicknessMm,
+                slatLengthMm, slatMaxGapMm, slatClearanceMm, slatLeastMm, bearerSpanMm);
+    }
 
     /** Height of the floor over the ground: 0 for an open base. */
     public double heightMm() {

@@ -1,5 +1,7 @@
 package lapyard.plan;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,6 +21,8 @@ import lapyard.geometry.Placement;
  * @param weekend stage in which it is built, 1 or more
  * @param joints  joint by corner number, counted from 0, corner i being where wall i starts; corners that are not in it
  *     get the usual joint of their angle
+ * @param ties    brackets and ties
+ * @param near    what makes the bed a case for an engineer, words of {@link #NEAR}
  */
 public record Bed(
         String id,
@@ -40,14 +44,20 @@ public record Bed(
         Finish finish,
         boolean food,
         int weekend,
-        Map<Integer, Joint> joints) {
+        Map<Integer, Joint> joints,
+        Ties ties,
+        Set<String> near) {
+    /** Word of the document to the case that is not designed here. */
+    public static final Map<String, String> NEAR = cases();
+
     public Bed {
         hidden = Set.copyOf(hidden);
         low = Set.copyOf(low);
         joints = Map.copyOf(joints);
+        near = Set.copyOf(near);
     }
 
-    /** A bed whose corners all have the usual joint of their angle. */
+    /** A bed whose corners all have the usual joint of their angle, without ties, and near nothing. */
     public Bed(
             String id,
             String name,
@@ -69,7 +79,23 @@ public record Bed(
             boolean food,
             int weekend) {
         this(id, name, type, outline, placement, courses, section, lap, hidden, low, seams, screws, notches, base, liner,
-                fill, finish, food, weekend, Map.of());
+                fill, finish, food, weekend, Map.of(), Ties.USUAL, Set.of());
+    }
+
+    private static Map<String, String> cases() {
+        Map<String, String> near = new LinkedHashMap<>();
+        near.put("retained-ground", "it holds back natural ground");
+        near.put("slope", "a slope within its own height");
+        near.put("vehicles", "vehicles within its own height");
+        near.put("pool", "a pool within its own height");
+        near.put("foundation", "a foundation within its own height");
+        near.put("building", "it touches a wall of a building");
+        near.put("balcony", "on a balcony");
+        near.put("roof", "on a roof");
+        near.put("suspended-slab", "on a slab that hangs free");
+        near.put("basement", "over a basement");
+        near.put("seat", "used as a seat or guard over a drop");
+        return Collections.unmodifiableMap(near);
     }
 
     /**
@@ -108,6 +134,6 @@ public record Bed(
     /** The same making under another code at another place. */
     public Bed placedAs(String newId, String newName, Placement newPlacement, int newWeekend) {
         return new Bed(newId, newName, type, outline, newPlacement, courses, section, lap, hidden, low, seams, screws,
-                notches, base, liner, fill, finish, food, newWeekend, joints);
+                notches, base, liner, fill, finish, food, newWeekend, joints, ties, near);
     }
 }

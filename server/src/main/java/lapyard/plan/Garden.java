@@ -12,6 +12,7 @@ import lapyard.catalogue.Catalogue;
  * @param wayIn     how goods come in from the road
  * @param quote     what a builder offers besides the goods
  * @param accepted  findings accepted by name: where + text to the reason
+ * @param loads     what the check of the standing beds reckons with
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
  */
 public record Garden(
@@ -28,7 +29,8 @@ public record Garden(
         Map<String, String> accepted,
         List<String> defaulted,
         WayIn wayIn,
-        QuoteTerms quote) {
+        QuoteTerms quote,
+        StandingRules loads) {
     public Garden {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);
@@ -37,7 +39,7 @@ public record Garden(
         defaulted = List.copyOf(defaulted);
     }
 
-    /** A garden of which nobody told how goods come in, and that nobody quotes for. */
+    /** A garden of which nobody told how goods come in, and that nobody quotes for, under the usual loads. */
     public Garden(
             String name,
             String currency,
@@ -52,6 +54,6 @@ public record Garden(
             Map<String, String> accepted,
             List<String> defaulted) {
         this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, accepted, defaulted,
-                WayIn.UNKNOWN, QuoteTerms.NONE);
+                WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL);
     }
 }

@@ -3,6 +3,7 @@ package lapyard.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A board on hand.
@@ -11,11 +12,38 @@ import java.util.List;
  * @param bad       spans from-to from its marked end that must not be used, mm
  * @param goodFaces 0, 1 or 2
  * @param origin    where it came from; empty where nobody knows
+ * @param checkedBy who looked at it; empty where nobody did
  */
 public record RackBoard(
-        String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated) {
+        String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated,
+        Treatment treatment, String checkedBy) {
     public RackBoard {
         bad = List.copyOf(bad);
+    }
+
+    /** Of unknown treatment, checked by nobody. */
+    public RackBoard(
+            String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated) {
+        this(id, section, lengthMm, count, bad, goodFaces, origin, coated, Treatment.UNKNOWN, "");
+    }
+
+    /** Why it may go into no planted bed at all; empty where it may. */
+    public Optional<String> barredEverywhere() {
+        return treatment.nowhere() ? Optional.of(treatment.words()) : Optional.empty();
+    }
+
+    /** Why it may not go into a bed marked food; empty where it may. What nobody knows is no reason to use it. */
+    public Optional<String> barredFromFood() {
+        if (treatment.nowhere()) {
+            return barredEverywhere();
+        }
+        if (coated) {
+            return Optional.of("coated");
+        }
+        if (origin.isEmpty()) {
+            return Optional.of("of unknown origin");
+        }
+        return treatment.notFood() ? Optional.of(treatment.words()) : Optional.empty();
     }
 
     /** What is left between the bad spans, from the marked end on; runs shorter than {@code leastMm} are dropped. */

@@ -100,7 +100,7 @@ final class TestGardens {
         }
         return new BedWork(
                 bed, new Outline(inner), List.of(), courses, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of());
+                List.of(), List.of(), List.of(), List.of(), false);
     }
 
     private static Piece piece(Bed bed, int course, int side, double from, double to, boolean odd) {

@@ -268,6 +268,22 @@ class BedsIT {
     }
 
     @Test
+    void bedIsStoodByTheSidesWalkedRoundIt(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.EMPTY);
+        Browser browser = page.browser();
+        browser.click("[data-key=stand]");
+        browser.choose("[data-key=\"stand shape\"]", "sides");
+        browser.type("[data-key=\"stand sides\"]", "3000, 2500, 1000, 800 right");
+        assertTrue(browser.text("stand-bed .parts .note").contains("left turns"));
+        browser.type("[data-key=\"stand sides\"]", "3 m, 800, 1000 right, 700, 1000 right, 1000, 1000, 2500");
+        browser.send("[data-key=\"stand sides\"]", Keys.ENTER);
+        JsonNode bed = page.stored(id).at("/beds/0");
+        assertEquals(8, bed.path("walls").size());
+        assertEquals("right", bed.at("/walls/2/turn").asText());
+        page.browser().until("no course is there", "return document.querySelectorAll('lap-courses .course').length === 3");
+    }
+
+    @Test
     void newGardenIsStartedAndCopied(Page page) throws IOException, InterruptedException {
         page.open(Page.TWO_BEDS);
         Browser browser = page.browser();

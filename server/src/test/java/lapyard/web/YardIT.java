@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
@@ -216,15 +218,45 @@ class YardIT {
         Browser browser = page.browser();
         int[] from = pixel(browser, 1600, 2600);
         int[] to = pixel(browser, 1600, 5600);
-        browser.driver.executeCdpCommand("Input.dispatchTouchEvent", java.util.Map.of("type", "touchStart", "touchPoints", List.of(java.util.Map.of("x", from[0], "y", from[1]))));
-        for (int i = 1; i <= 4; i++) {
-            browser.driver.executeCdpCommand("Input.dispatchTouchEvent",
-                    java.util.Map.of("type", "touchMove", "touchPoints", List.of(java.util.Map.of("x", from[0], "y", from[1] + (to[1] - from[1]) * i / 4))));
-        }
+        touches(browser, "touchStart", new int[][] {from});
+        for (int i = 1; i <= 4; i++) touches(browser, "touchMove", new int[][] {{from[0], from[1] + (to[1] - from[1]) * i / 4}});
         browser.drawn();
-        browser.driver.executeCdpCommand("Input.dispatchTouchEvent", java.util.Map.of("type", "touchEnd", "touchPoints", List.of()));
+        touches(browser, "touchEnd", new int[][] {});
         JsonNode at = page.stored(id).at("/beds/0/at");
         assertEquals(5000, at.get(1).asDouble(), 60);
         assertEquals("A", inHand(browser));
+    }
+
+    @Test
+    void twoFingersComeNearerAndTheBedsStayWhereTheyAre(Page page) throws IOException, InterruptedException {
+        String id = page.open(THREE_BEDS);
+        Browser browser = page.browser();
+        int[] middle = pixel(browser, 6000, 6000);
+        double before = page.pixelsPerMetre();
+        touches(browser, "touchStart", new int[][] {{middle[0] - 40, middle[1]}});
+        touches(browser, "touchStart", new int[][] {{middle[0] - 40, middle[1]}, {middle[0] + 40, middle[1]}});
+        for (int apart = 50; apart <= 80; apart += 10) touches(browser, "touchMove", new int[][] {{middle[0] - apart, middle[1]}, {middle[0] + apart, middle[1]}});
+        touches(browser, "touchEnd", new int[][] {});
+        assertEquals(2 * before, page.pixelsPerMetre(), 0.02 * before);
+        page.storedAt(id, 0, 1000, 2000);
+    }
+
+    @Test
+    void fingersTakeSeveralBedsOneAfterTheOther(Page page) throws IOException, InterruptedException {
+        page.open(THREE_BEDS);
+        Browser browser = page.browser();
+        browser.click("[data-key=several]");
+        for (double[] bed : new double[][] {{1600, 2600}, {4900, 2750}}) {
+            touches(browser, "touchStart", new int[][] {pixel(browser, bed[0], bed[1])});
+            touches(browser, "touchEnd", new int[][] {});
+        }
+        assertEquals("A,B", inHand(browser));
+        browser.click("[data-key=several]");
+    }
+
+    private static void touches(Browser browser, String type, int[][] points) {
+        List<Map<String, Integer>> all = new ArrayList<>();
+        for (int i = 0; i < points.length; i++) all.add(Map.of("x", points[i][0], "y", points[i][1], "id", i));
+        browser.driver.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", all));
     }
 }

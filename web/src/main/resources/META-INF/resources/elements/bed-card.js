@@ -7,6 +7,7 @@ import { bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
 import { exceptionsOf, followType, makeType } from '../state/types.js';
 import { labelOf } from '../state/working.js';
 import './bed-build.js';
+import { bedStanding } from './bed-standing.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
@@ -157,7 +158,8 @@ export class BedCard extends GardenElement {
     const takes = all.filter(({ key }) => !LEVELS.test(key));
     return [
       takes.length ? [h('h3', {}, 'What it takes'), h('p.hint', {}, 'Press a number for its working.'), h('dl', {}, takes.map(row))] : [],
-      levels.length ? h('details', {}, h('summary', { 'data-key': 'levels' }, 'Levels and scribe'), h('dl', {}, levels.map(row))) : null];
+      levels.length ? h('details', {}, h('summary', { 'data-key': 'levels' }, 'Levels and scribe'), h('dl', {}, levels.map(row))) : null,
+      bedStanding(this.garden.choice, part)];
   }
 
   #courseCard(part, course) {

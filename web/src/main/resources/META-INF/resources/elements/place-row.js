@@ -1,6 +1,8 @@
 import { allPlaces } from './places.js';
 import { GardenElement, h } from './make.js';
 
+const NARROW = matchMedia('(max-width: 820px)');
+
 /** place-row: a button for each place. One that is shown is put away, any other is opened. Set `places`. */
 export class PlaceRow extends GardenElement {
   attached() {
@@ -9,6 +11,7 @@ export class PlaceRow extends GardenElement {
     this.setAttribute('role', 'group');
     this.setAttribute('aria-label', 'Places');
     this.follow([this.places, this.garden.choice, this.garden.plans, this.garden.reckoning], () => this.render());
+    this.listen(NARROW, 'change', () => this.render());
     this.render();
   }
 
@@ -23,8 +26,7 @@ export class PlaceRow extends GardenElement {
 
   /** A narrow screen shows the latest alone. */
   #isShown(place) {
-    const narrow = matchMedia('(max-width: 820px)').matches;
-    if (narrow) return this.places.latest === place.key;
+    if (NARROW.matches) return this.places.latest === place.key;
     return this.places.shown(place.side, this.garden.choice.beds.length > 0).some(({ key }) => key === place.key);
   }
 

@@ -1,8 +1,9 @@
 import { freePlace } from '../geometry/free-place.js';
-import { rectangle, widened } from '../geometry/outline.js';
+import { rectangle, walked, widened } from '../geometry/outline.js';
 import { ell, tee, you } from '../geometry/shapes.js';
 import { leastSide, partCheck, readCourses, sideCheck } from '../state/checks.js';
 import { lastBed, standBed } from '../state/commands.js';
+import { readSides } from '../state/sides.js';
 import { USUAL, bedsOf, unitsOf, yardOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
@@ -40,7 +41,7 @@ export class StandBed extends GardenElement {
       if (event.detail.more !== undefined) this.depth.show(event.detail.more);
     });
     this.shape = h('select', { id: 'stand-shape', 'data-key': 'stand shape', onchange: () => this.#showParts() },
-      h('option', { value: '' }, 'rectangle'), Object.keys(SHAPES).map(shape => h('option', { value: shape }, shape)));
+      h('option', { value: '' }, 'rectangle'), Object.keys(SHAPES).map(shape => h('option', { value: shape }, shape)), h('option', { value: 'sides' }, 'by its sides'));
     this.parts = h('div.parts');
     this.replaceChildren(h('form', { novalidate: true, 'aria-labelledby': 'stand-title', onsubmit: this.#stand },
       h('h2', { id: 'stand-title' }, 'Stand a bed'),
@@ -55,9 +56,22 @@ export class StandBed extends GardenElement {
   }
 
   #partFields = [];
+  #sides = null;
 
   /** The two entries that make an L, a U or a T of the rectangle. */
   #showParts() {
+    const bySides = this.shape.value === 'sides';
+    this.width.hidden = bySides;
+    this.depth.hidden = bySides;
+    this.#sides = bySides ? countField({ label: 'Sides, walked round', mode: 'text', key: 'stand sides', read: text => {
+      const read = readSides(text, JOINTS);
+      return read.error ? read : { value: text };
+    }, hint: '3000, 1500, 1200 right, 900, 1800, 2400: the first to the right, each with the turn at its end, to the left unless said' }) : null;
+    if (bySides) {
+      this.#partFields = [];
+      this.parts.replaceChildren(this.#sides);
+      return;
+    }
     const shape = SHAPES[this.shape.value];
     const units = unitsOf(this.garden.plan);
     const field = (label, key, check) => lengthField({ label, key, units, check });
@@ -70,7 +84,7 @@ export class StandBed extends GardenElement {
 
   #stand = event => {
     event.preventDefault();
-    const fields = [this.width, this.depth, this.courses, ...this.#partFields];
+    const fields = this.#sides ? [this.#sides, this.courses] : [this.width, this.depth, this.courses, ...this.#partFields];
     const good = fields.map(field => field.confirm());
     const wrong = fields[good.indexOf(false)];
     if (wrong) {
@@ -85,9 +99,10 @@ export class StandBed extends GardenElement {
     const taken = [...bedsOf(plans.plan).map(bed => bed.outline), ...paths];
     const shape = SHAPES[this.shape.value];
     const [partWidth, partDepth] = this.#partFields.map(field => field.length);
-    const outline = shape?.make(width, depth, { width: partWidth, depth: partDepth });
+    const walls = this.#sides && readSides(this.#sides.entry, JOINTS).value;
+    const outline = walls ? walked(walls).outline : shape?.make(width, depth, { width: partWidth, depth: partDepth });
     const at = freePlace(outline ?? rectangle(width, depth), taken, yardOf(plans.plan), CLEAR);
-    plans.run(standBed({ ...(outline ? { outline } : { width, depth }), courses, at }));
+    plans.run(standBed({ ...(walls ? { walls } : outline ? { outline } : { width, depth }), courses, at }));
     const id = lastBed(plans.plan);
     this.garden.choice.takeBed(id);
     this.say(`Bed ${id} stands ${at[0]} along and ${at[1]} away from the house.`);

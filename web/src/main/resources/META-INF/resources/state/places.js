@@ -27,10 +27,10 @@ export function placeOf(plan, where, words = '') {
   return null;
 }
 
-/** The bed the words name, the longest code first, so that bed A1 is not read as bed A. */
+/** The bed the words name, the first of several, the longest code first, so that bed A1 is not read as bed A. */
 function bedNamed(plan, text) {
   const beds = [...bedsOf(plan)].sort((a, b) => b.id.length - a.id.length);
-  return beds.find(bed => hasCode(text, 'bed', bed.id)) ?? null;
+  return beds.find(bed => hasCode(text, 'bed', bed.id) || hasCode(text, 'beds', bed.id)) ?? null;
 }
 
 function hasCode(text, word, code) {

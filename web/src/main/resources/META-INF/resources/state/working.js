@@ -14,7 +14,7 @@ export function rounded(value) {
   return figure(Number(value.toFixed(size >= 100 ? 1 : size >= 10 ? 2 : 3)));
 }
 
-const UNIT_SIGNS = { m2: 'm²', m3: 'm³', mm2: 'mm²', mm3: 'mm³', 'kg/m3': 'kg/m³', 'm2/l': 'm²/l' };
+const UNIT_SIGNS = { m2: 'm²', m3: 'm³', mm2: 'mm²', mm3: 'mm³', 'kg/m3': 'kg/m³', 'm2/l': 'm²/l', 'kN/m2': 'kN/m²', 'kN/m3': 'kN/m³', 'N/mm2': 'N/mm²' };
 
 export const unitSign = unit => UNIT_SIGNS[unit] ?? unit ?? '';
 
@@ -66,6 +66,15 @@ const LABELS = {
   'soil.depth': 'Soil depth', 'soil.settled': 'Soil, settled', 'soil.loose': 'Soil, loose', 'soil.mass': 'Soil, weight',
   'base.bearers': 'Bearers and beam', 'base.slats': 'Slats', 'ends.area': 'Cut ends', 'inner.area': 'Inside',
   'seam.plates': 'Seam plates', 'seam.screws': 'Seam screws', mulch: 'Mulch', barrows: 'Barrows',
+  'notches.area': 'Notches, to seal', 'lifts.two-people': 'Lifts for two people', brackets: 'Corner brackets',
+  'brackets.fixings': 'Screws for brackets', 'ties.course': 'Straps over the courses', 'ties.course.fixings': 'Screws for straps',
+  'ties.cross': 'Cross ties', 'mass.dry': 'Weight, dry', 'mass.wet': 'Weight, soaked', 'ground.load': 'Load on its footprint',
+  'wall.push': 'Push on a metre of wall', 'wall.push.blocked': 'Push, drains blocked', 'wall.push.guide': 'Push, guide figure',
+  'wall.use': 'Walls, strength used', 'wall.bow': 'Walls bow', 'ties.spacing': 'Clear run that holds',
+  'ties.spacing.blocked': 'Clear run, drains blocked', 'ties.advised': 'Cross ties advised', 'ties.force': 'Force in a cross tie',
+  'corner.pull': 'Pull at a corner', 'corner.hold': 'Screws at a corner hold', 'slats.span': 'Slats, clear span that holds',
+  'slats.use': 'Slats, strength used', 'slats.sag': 'Slats sag', 'bearers.use': 'Bearers, strength used',
+  'bearers.sag': 'Bearers sag', 'bearers.load': 'Load under the bearers',
   'path.area': 'Path, area', 'path.volume': 'Path, depth of layer', 'edging.length': 'Edging', membrane: 'Membrane',
 };
 

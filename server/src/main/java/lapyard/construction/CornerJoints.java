@@ -1,0 +1,124 @@
+package lapyard.construction;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapyard.construction.Piece.RunsPast;
+import lapyard.plan.Bed;
+import lapyard.plan.Ties;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/** What holds the corners and the courses together: places of the angled screws, brackets, straps, cross ties. */
+final class CornerJoints {
+    private CornerJoints() {}
+
+    /** One set a corner and course; the timber that stops short takes the heads. */
+    static List<CornerScrew> screws(Bed bed, List<Course> courses) {
+        int perJoint = bed.screws().perJoint();
+        List<Double> heights = new ArrayList<>();
+        for (int i = 1; i <= perJoint; i++) {
+            heights.add((2 * i - 1) * bed.section().heightMm() / (2 * perJoint));
+        }
+        int corners = bed.outline().sides();
+        List<CornerScrew> places = new ArrayList<>();
+        for (Course course : courses) {
+            for (int corner = 0; corner < corners; corner++) {
+                String coming = Bed.wallLetter(Math.floorMod(corner - 1, corners));
+                String going = Bed.wallLetter(corner);
+                Piece before = null;
+                Piece after = null;
+                for (Piece piece : course.pieces()) {
+                    if (piece.wall().equals(coming)) {
+                        before = piece;
+                    }
+                    if (piece.wall().equals(going) && after == null) {
+                        after = piece;
+                    }
+                }
+                if (before != null && after != null) {
+                    boolean past = after.runsPast() == RunsPast.START || after.runsPast() == RunsPast.BOTH;
+                    places.add(new CornerScrew(
+                            course.number(),
+                            corner + 1,
+                            past ? before.mark() : after.mark(),
+                            past ? after.mark() : before.mark(),
+                            Fixings.entryMm(bed.screws().lengthMm()),
+                            heights));
+                }
+            }
+        }
+        return places;
+    }
+
+    static void ties(Bed bed, List<Course> courses, List<CrossTie> across, List<Quantity> quantities) {
+        Ties ties = bed.ties();
+        if (ties.brackets()) {
+            int corners = bed.outline().sides();
+            int brackets = corners * bed.courses();
+            quantities.add(new Quantity(
+                    "brackets",
+                    brackets,
+                    "brackets",
+                    Working.of(
+                            "corners x courses",
+                            Working.COMMON_PRACTICE,
+                            Input.of("corners", corners, ""),
+                            Input.of("courses", bed.courses(), ""))));
+            fixings("brackets.fixings", "brackets", brackets, ties.bracketFixings(), bed, quantities);
+        }
+        if (ties.courseTies()) {
+            int straps = courses.stream()
+                    .filter(course -> course.number() > 1)
+                    .flatMap(course -> course.pieces().stream())
+                    .mapToInt(piece -> straps(piece.lengthMm(), ties.courseEveryMm()))
+                    .sum();
+            quantities.add(new Quantity(
+                    "ties.course",
+                    straps,
+                    "straps",
+                    Working.of(
+                            "over all pieces from course 2 up: ceil(length / spacing) + 1, each over the joint below",
+                            Working.COMMON_PRACTICE,
+                            Input.of("spacing", ties.courseEveryMm(), "mm"),
+                            Input.of("courses", bed.courses(), ""))));
+            fixings("ties.course.fixings", "straps", straps, ties.courseFixings(), bed, quantities);
+        }
+        if (ties.crossTies()) {
+            List<Input> inputs = new ArrayList<>(List.of(
+                    Input.of("greatest clear run", ties.crossEveryMm(), "mm"),
+                    Input.of("height", CrossTies.heightMm(bed), "mm")));
+            across.forEach(tie -> inputs.add(Input.of(
+                    "wall " + tie.wall() + " at " + lapyard.geometry.Lengths.text(tie.atMm()) + " to wall " + tie.toWall(),
+                    tie.lengthMm(),
+                    "mm")));
+            quantities.add(new Quantity(
+                    "ties.cross",
+                    across.size(),
+                    "ties",
+                    new Working(
+                            inputs,
+                            "for each clear run of a wall ceil(run / greatest clear run) - 1; a tie serves both its walls",
+                            Working.COMMON_PRACTICE)));
+        }
+    }
+
+    static int straps(double lengthMm, double everyMm) {
+        return (int) Math.ceil(lengthMm / everyMm - 1e-9) + 1;
+    }
+
+    private static void fixings(
+            String key, String what, int count, int each, Bed bed, List<Quantity> quantities) {
+        quantities.add(new Quantity(
+                key,
+                count * each,
+                "screws",
+                Working.of(
+                        what + " x screws each; at most thickness - " + (int) Ties.BEHIND_MM + " long",
+                        Working.COMMON_PRACTICE,
+                        Input.of(what, count, ""),
+                        Input.of("screws each", each, ""),
+                        Input.of("screw length", bed.ties().fixingMm(), "mm"),
+                        Input.of("thickness", bed.section().thicknessMm(), "mm"))));
+    }
+}

@@ -1,0 +1,62 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import lapyard.construction.BedWork;
+import lapyard.ground.Underfoot;
+import lapyard.plan.Garden;
+import lapyard.standing.Standing;
+
+/**
+ * What is said beside the work that can hurt someone.
+ *
+ * @param sheet where it is said: {@code saw}, {@code courses}, {@code base}, {@code finish}, {@code fill}, {@code load-in}
+ */
+public record Caution(String sheet, String text) {
+    static final String LOCAL = " Local codes and licensed practice come first.";
+
+    /** In the order of the sheets; only what this garden has to do with. */
+    static List<Caution> of(Garden garden, List<BedWork> works) {
+        List<Caution> cautions = new ArrayList<>();
+        if (works.isEmpty()) {
+            return cautions;
+        }
+        boolean hardwood = works.stream().anyMatch(work -> work.bed().section().strengthClass()
+                .map(timber -> timber.hardwood())
+                .orElse(work.bed().section().densityKgM3() >= 900));
+        cautions.add(new Caution("saw", "Clamp every piece, never hold short ones by hand; eyes, ears and lungs covered, nobody"
+                + " behind the cut." + LOCAL));
+        cautions.add(new Caution("saw", "Dust: saw outdoors or with extraction, wear an FFP3 mask."
+                + (hardwood ? " Hardwood dust causes cancer." : "")));
+        if (!garden.rack().isEmpty()) {
+            cautions.add(new Caution("saw", "Old boards: look for nails, grit and bolts before each cut; never saw, sand or burn"
+                    + " tarred or green-salted timber."));
+        }
+        cautions.add(new Caution("saw", "Treated timber: gloves, coat every cut end, factory ends down, burn none of it."));
+        cautions.add(new Caution("load-in", "Over " + number(garden.liftLimitKg()) + " kg is not for one person; rollers or a sack truck for"
+                + " long boards, gloves and toe caps, bags not where a bed goes."));
+        cautions.add(new Caution("courses", "Two people lift what is over " + number(garden.liftLimitKg())
+                + " kg; bend the knees, fingers clear of the joint, toe caps on."));
+        cautions.add(new Caution("courses", "Check for cables, gas and drains before driving anything into the ground."));
+        cautions.add(new Caution("courses", Standing.CAUTION));
+        if (works.stream().anyMatch(work -> work.bed().base().slatted())) {
+            cautions.add(new Caution("base", "Never stand on bare slats: one board breaks under a person. No boards marked MB."));
+        }
+        if (Underfoot.of(garden).values().stream().anyMatch(kinds -> kinds.stream().anyMatch(Set.of("slab", "concrete")::contains))) {
+            cautions.add(new Caution("base", "Slabs and concrete: cut wet or score and snap, FFP3 mask, others away: the dust scars lungs."));
+        }
+        if (works.stream().anyMatch(work -> work.bed().finish().wanted())) {
+            cautions.add(new Caution("finish", "Oily rags catch fire by themselves: dry them flat outdoors. Check that the finish is safe"
+                    + " beside food."));
+        }
+        cautions.add(new Caution("fill", "Barrows: clear, level runs; never beside a wall that is not yet tied. A lined bed must drain:"
+                + " standing water drowns small children."));
+        return cautions;
+    }
+
+    private static String number(double kg) {
+        return kg == Math.rint(kg) ? String.valueOf((long) kg) : String.format(Locale.ROOT, "%.1f", kg);
+    }
+}

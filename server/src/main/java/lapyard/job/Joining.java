@@ -1,0 +1,130 @@
+package lapyard.job;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lapyard.catalogue.Section;
+import lapyard.construction.Construction;
+import lapyard.construction.LongWall;
+import lapyard.construction.Piece;
+import lapyard.construction.SeamSplit;
+import lapyard.cutting.CuttingResult;
+import lapyard.cutting.Effort;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+
+/**
+ * Where long walls are joined, chosen with the boards: of the ways that keep every rule, those with which all beds' timber
+ * of a section costs least, then takes the fewest boards; the usual way where that is no worse. Walls alike are joined
+ * alike. Each kind of wall in turn is tried every way until a round changes nothing; the number of tries is bounded.
+ */
+final class Joining {
+    /** Cuttings tried for one section, each about 2 ms. */
+    private static final int MOST_TRIES = 48;
+
+    /** Enough to compare; the plan itself is searched with more. */
+    private static final Effort GLANCE = new Effort(4_000, Duration.ofSeconds(2), 800);
+
+    /** Walls that can be joined the same ways. */
+    private record Kind(List<SeamSplit> ways, int courses) {}
+
+    private record At(Bed bed, int side) {}
+
+    private final Garden garden;
+    private final List<Bed> beds;
+    private final double longestMm;
+    private final Map<Kind, List<At>> walls = new LinkedHashMap<>();
+    private final Map<Kind, Integer> chosen = new HashMap<>();
+    private final Map<String, List<Piece>> settled = new HashMap<>();
+    private int tries;
+
+    private Joining(Garden garden, Section section, List<Bed> beds) {
+        this.garden = garden;
+        this.beds = beds;
+        this.longestMm = Timber.longestPieceMm(garden, section);
+        List<Double> boards = Timber.wholeBoardsMm(garden, section);
+        for (Bed bed : beds) {
+            for (LongWall wall : LongWall.of(bed, garden.saw(), longestMm, boards)) {
+                Kind kind = new Kind(wall.ways(), bed.courses());
+                walls.computeIfAbsent(kind, k -> new ArrayList<>()).add(new At(bed, wall.side()));
+                chosen.put(kind, 0);
+            }
+        }
+    }
+
+    /** For each bed's id the walls that are joined in another way than the usual one. */
+    static Map<String, Map<Integer, SeamSplit>> of(Garden garden) {
+        Map<Section, List<Bed>> bySection = new LinkedHashMap<>();
+        garden.beds().forEach(bed -> bySection.computeIfAbsent(bed.section(), s -> new ArrayList<>()).add(bed));
+        Map<String, Map<Integer, SeamSplit>> joined = new HashMap<>();
+        bySection.forEach((section, beds) -> {
+            Joining joining = new Joining(garden, section, beds);
+            if (joining.walls.keySet().stream().anyMatch(kind -> kind.ways().size() > 1)) {
+                joining.settle(section);
+                joined.putAll(joining.choice());
+            }
+        });
+        return joined;
+    }
+
+    private void settle(Section section) {
+        CuttingResult best = tried(section);
+        boolean changed = true;
+        while (changed && tries < MOST_TRIES) {
+            changed = false;
+            for (Kind kind : walls.keySet()) {
+                int kept = chosen.get(kind);
+                for (int way = 0; way < kind.ways().size() && tries < MOST_TRIES; way++) {
+                    if (way == kept) {
+                        continue;
+                    }
+                    chosen.put(kind, way);
+                    CuttingResult other = tried(section);
+                    if (better(other, best)) {
+                        best = other;
+                        kept = way;
+                        changed = true;
+                    }
+                }
+                chosen.put(kind, kept);
+            }
+            changed &= walls.size() > 1;
+        }
+    }
+
+    private static boolean better(CuttingResult one, CuttingResult than) {
+        int cost = one.cost().compareTo(than.cost());
+        return one.unplaced().size() < than.unplaced().size()
+                || one.unplaced().size() == than.unplaced().size()
+                        && (cost < 0 || cost == 0 && one.boards() < than.boards());
+    }
+
+    private CuttingResult tried(Section section) {
+        tries++;
+        Map<String, Map<Integer, SeamSplit>> now = choice();
+        Map<Bed, List<Piece>> pieces = new LinkedHashMap<>();
+        for (Bed bed : beds) {
+            pieces.put(
+                    bed,
+                    now.containsKey(bed.id())
+                            ? Construction.pieces(bed, garden.saw(), longestMm, now.get(bed.id()))
+                            : settled.computeIfAbsent(
+                                    bed.id(), id -> Construction.pieces(bed, garden.saw(), longestMm, Map.of())));
+        }
+        return Timber.trial(garden, section, pieces, GLANCE);
+    }
+
+    private Map<String, Map<Integer, SeamSplit>> choice() {
+        Map<String, Map<Integer, SeamSplit>> joined = new HashMap<>();
+        walls.forEach((kind, places) -> {
+            if (chosen.get(kind) > 0) {
+                places.forEach(at -> joined.computeIfAbsent(at.bed().id(), id -> new HashMap<>())
+                        .put(at.side(), kind.ways().get(chosen.get(kind))));
+            }
+        });
+        return joined;
+    }
+}

@@ -1,0 +1,78 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.catalogue.Section;
+import lapyard.construction.BedWork;
+import lapyard.job.JobSheet.SectionCutting;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.plan.RackBoard;
+
+/**
+ * Where a board on hand comes from, where it may go and where it went.
+ *
+ * @param allowed {@code anywhere}, {@code not food} or {@code nowhere planted}
+ * @param why     it may not go everywhere; empty where it may
+ * @param beds    ids of the beds whose pieces are cut from it
+ */
+public record Provenance(RackBoard board, String allowed, String why, List<String> beds) {
+    public Provenance {
+        beds = List.copyOf(beds);
+    }
+
+    static List<Provenance> of(Garden garden, List<BedWork> works, List<SectionCutting> cutting) {
+        Map<String, Set<String>> boards = Stands.boardsOnHand(garden, works, cutting);
+        List<Provenance> all = new ArrayList<>();
+        for (RackBoard board : garden.rack()) {
+            Set<String> beds = new LinkedHashSet<>();
+            boards.forEach((bed, own) -> {
+                if (own.contains(board.id())) {
+                    beds.add(bed);
+                }
+            });
+            Optional<String> food = board.barredFromFood();
+            all.add(new Provenance(
+                    board,
+                    board.barredEverywhere().isPresent() ? "nowhere planted" : food.isPresent() ? "not food" : "anywhere",
+                    food.orElse(""),
+                    List.copyOf(beds)));
+        }
+        return all;
+    }
+
+    /** Boards of a section that stay out of the cutting of its beds, each with the reason. */
+    static List<Finding> barred(Garden garden, Section section, List<BedWork> beds) {
+        Optional<String> food =
+                beds.stream().filter(work -> work.bed().food()).map(work -> work.bed().id()).findFirst();
+        List<Finding> findings = new ArrayList<>();
+        for (RackBoard board : garden.rack()) {
+            if (!board.section().equals(section.id())) {
+                continue;
+            }
+            if (board.barredEverywhere().isPresent()) {
+                findings.add(Finding.snag(
+                        "board " + board.id(),
+                        board.barredEverywhere().get() + ": barred everywhere planted, left out of the cutting",
+                        null,
+                        "take it to a licensed tip, never burn, sand or chip it"));
+            } else if (food.isPresent() && board.barredFromFood().isPresent()) {
+                String why = board.barredFromFood().get();
+                findings.add(Finding.snag(
+                        "board " + board.id(),
+                        (board.coated() ? "coated board" : "board " + why)
+                                + " may not go in a bed marked food: left out of the cutting, as bed " + food.get() + " is",
+                        null,
+                        board.coated() ? "use it where nothing is planted"
+                                : board.origin().isEmpty() ? "name its origin once it is known to be safe"
+                                : "name its treatment once it is known to be safe",
+                        "give the beds that are not for food another section"));
+            }
+        }
+        return findings;
+    }
+}

@@ -1,0 +1,31 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import lapyard.standing.Standing;
+import lapyard.standing.Verdict;
+
+/** Whether a bed would stand, as it is sent out. */
+final class StandingJson {
+    private StandingJson() {}
+
+    static ObjectNode of(Standing standing) {
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("caution", Standing.CAUTION);
+        ArrayNode refused = json.putArray("notDesigned");
+        standing.notDesigned().forEach(refused::add);
+        ArrayNode verdicts = json.putArray("verdicts");
+        for (Verdict verdict : standing.verdicts()) {
+            ObjectNode one = verdicts.addObject();
+            one.put("about", verdict.about());
+            one.put("outcome", verdict.outcome().name().toLowerCase(Locale.ROOT));
+            one.put("text", verdict.text());
+            ArrayNode ways = one.putArray("ways");
+            verdict.ways().forEach(ways::add);
+        }
+        json.set("quantities", JobSheetJson.quantities(standing.quantities()));
+        return json;
+    }
+}

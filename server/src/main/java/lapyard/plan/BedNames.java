@@ -1,0 +1,46 @@
+package lapyard.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Many beds in few words. */
+public final class BedNames {
+    private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d{1,9})");
+
+    private BedNames() {}
+
+    /** Where a finding about these beds stands: {@code bed M}, {@code beds 01-40, X}. */
+    public static String where(List<String> ids) {
+        return (ids.size() == 1 ? "bed " : "beds ") + compact(ids);
+    }
+
+    /** Ids in their order, three or more that count on by one drawn together: {@code 01-40, X}. */
+    public static String compact(List<String> ids) {
+        List<String> runs = new ArrayList<>();
+        int from = 0;
+        while (from < ids.size()) {
+            int to = from;
+            while (to + 1 < ids.size() && follows(ids.get(to), ids.get(to + 1))) {
+                to++;
+            }
+            if (to - from >= 2) {
+                runs.add(ids.get(from) + "-" + ids.get(to));
+                from = to + 1;
+            } else {
+                runs.add(ids.get(from++));
+            }
+        }
+        return String.join(", ", runs);
+    }
+
+    private static boolean follows(String id, String next) {
+        Matcher one = NUMBERED.matcher(id);
+        Matcher two = NUMBERED.matcher(next);
+        return one.matches()
+                && two.matches()
+                && one.group(1).equals(two.group(1))
+                && Integer.parseInt(two.group(2)) == Integer.parseInt(one.group(2)) + 1;
+    }
+}

@@ -1,0 +1,41 @@
+package lapyard.plan;
+
+/** What was done to a board against rot and pests, as far as anybody knows. */
+public enum Treatment {
+    UNKNOWN("of unknown treatment", false, true),
+    NONE("untreated", false, false),
+    /** Heat only, as pallets marked HT. */
+    HEAT("heated", false, false),
+    /** New timber that its maker sells for beds. */
+    GARDEN("treated for gardens", false, false),
+    /** Fumigated with methyl bromide, as pallets marked MB. */
+    GAS("gassed (MB)", true, true),
+    /** Old salts with arsenic and chrome. */
+    ARSENIC("treated with arsenic", true, true),
+    /** Coal tar oil, as on old track sleepers. */
+    TAR("tarred", true, true);
+
+    private final String words;
+    private final boolean nowhere;
+    private final boolean notFood;
+
+    Treatment(String words, boolean nowhere, boolean notFood) {
+        this.words = words;
+        this.nowhere = nowhere;
+        this.notFood = notFood;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    /** Barred wherever something is planted. */
+    public boolean nowhere() {
+        return nowhere;
+    }
+
+    /** Barred from beds marked food. */
+    public boolean notFood() {
+        return notFood;
+    }
+}

@@ -1,0 +1,194 @@
+package lapyard.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import lapyard.catalogue.StrengthClass;
+import lapyard.construction.BedWork;
+import lapyard.construction.FloorBay;
+import lapyard.plan.Base;
+import lapyard.plan.Bed;
+import lapyard.plan.StandingRules;
+import lapyard.standing.Verdict.Outcome;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/** Slats, bearers and the ground under soil. Slats are old boards: they take the lowest class. */
+final class FloorCheck {
+    private static final String TIMBER = "EN 1995-1-1, 2.2.3, 2.4.1, 6.1.6, 6.1.7; EN 338:2016; EN 1990, factor 1.35";
+
+    /**
+     * Presumed bearing, kN/m2: turf, topsoil and new fill 24 (500 psf, Chicago code for filled ground or loam); gravel
+     * 96 (2000 psf, IBC 1806.2, sand and gravel with fines). Paved ground spreads the load.
+     */
+    private static final Map<String, Double> BEARING_KPA = Map.of("grass", 24.0, "soil", 24.0, "gravel", 96.0);
+
+    private FloorCheck() {}
+
+    static void into(
+            BedWork work, StandingRules loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
+        Bed bed = work.bed();
+        double depth = Standing.soilDepthMm(bed) - bed.base().heightMm();
+        if (work.bays().isEmpty() || depth <= 0) {
+            return;
+        }
+        double pressure = pressureKpa(loads.soilKnM3(), depth / 1000) / 1000;
+        slats(work, loads, depth, pressure, verdicts, quantities);
+        if (bed.base().bearerSpanMm() > 0 && footing.bearerMm() > 0) {
+            bearers(work, loads, footing.bearerMm(), pressure, verdicts, quantities);
+        } else if (footing.bearerMm() > 0) {
+            ground(work, footing, pressure, verdicts, quantities);
+        }
+    }
+
+    static double pressureKpa(double soilKnM3, double depthM) {
+        return soilKnM3 * depthM;
+    }
+
+    private static void slats(
+            BedWork work, StandingRules loads, double depthMm, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
+        Base base = work.bed().base();
+        double span = 0;
+        double gap = 0;
+        for (FloorBay bay : work.bays()) {
+            span = Math.max(span, bay.spacingMm());
+            gap = Math.max(gap, bay.slats().gapMm());
+        }
+        StrengthClass timber = StrengthClass.LOWEST;
+        double carries = base.slatWidthMm() + gap;
+        Beam slat = new Beam(timber, base.slatWidthMm(), base.slatThicknessMm());
+        double load = pressure * carries;
+        double use = slat.bendingUse(Beam.GAMMA_G * load, span);
+        double sag = slat.sagMm(load, span);
+        double spread = pressure * carries / base.slatWidthMm();
+        double clear = Beam.clearSpanMm(timber, base.slatThicknessMm(), spread, Beam.GAMMA_G * spread, loads.sagPart());
+        Input pressed = Input.of("load", load, "N/mm");
+        Input wide = Input.of("width", base.slatWidthMm(), "mm");
+        Input thick = Input.of("thickness", base.slatThicknessMm(), "mm");
+        quantities.add(new Quantity(
+                "slats.span",
+                clear,
+                "mm",
+                Working.of(
+                        "smaller of thickness x root(strength / (0.75 x 1.35 x pressure x spread)) and cube root of"
+                                + " (stiffness x thickness ^ 3 / (3 x 0.15625 x part x pressure x spread))",
+                        TIMBER,
+                        thick,
+                        Input.of("strength", slat.bendingStrength(), "N/mm2"),
+                        Input.of("pressure", pressure, "N/mm2"),
+                        Input.of("spread", carries / base.slatWidthMm(), ""),
+                        Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
+                        Input.of("part", loads.sagPart(), ""),
+                        Input.of("soil and mulch on the slats", depthMm, "mm"))));
+        quantities.add(new Quantity(
+                "slats.use",
+                use * 100,
+                "%",
+                Working.of(
+                        "100 x 1.35 x load x span x span / 8 / (width x thickness x thickness / 6) / strength",
+                        TIMBER,
+                        pressed,
+                        Input.of("span", span, "mm"),
+                        wide,
+                        thick,
+                        Input.of("strength", slat.bendingStrength(), "N/mm2"))));
+        quantities.add(new Quantity(
+                "slats.sag",
+                sag,
+                "mm",
+                Working.of(
+                        "3 x 5 x load x span ^ 4 / (384 x stiffness x width x thickness ^ 3 / 12)",
+                        TIMBER,
+                        pressed,
+                        Input.of("span", span, "mm"),
+                        Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
+                        wide,
+                        thick)));
+        boolean weak = use > 1;
+        boolean sags = span > clear + 1e-6;
+        String facts = Say.percent(use) + " of the strength of the slats is used, " + Say.mm(base.slatThicknessMm())
+                + " thick over bearers " + Say.mm(span) + " apart under " + Say.mm(depthMm) + " of soil";
+        verdicts.add(new Verdict(
+                "slats",
+                weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
+                span / clear,
+                facts + (sags && !weak ? "; they sag " + Say.tenth(sag) + ", more than a " + Say.whole(loads.sagPart()) + "th" : ""),
+                weak || sags
+                        ? List.of("set bearers at most " + Say.span(clear) + " apart", "use thicker slats")
+                        : List.of()));
+    }
+
+    private static void bearers(
+            BedWork work, StandingRules loads, double widthMm, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
+        Base base = work.bed().base();
+        double every = work.bays().stream().mapToDouble(FloorBay::spacingMm).max().orElse(base.bearerEveryMm());
+        StrengthClass timber = StrengthClass.LOWEST;
+        Beam bearer = new Beam(timber, widthMm, base.bearerLiftMm());
+        double load = pressure * every;
+        double span = base.bearerSpanMm();
+        double size = Beam.sizeFactor(base.bearerLiftMm());
+        double bending = bearer.bendingUse(Beam.GAMMA_G * load, span) / size;
+        double shear = bearer.shearUse(Beam.GAMMA_G * load, span);
+        double sag = bearer.sagMm(load, span);
+        double use = Math.max(bending, shear);
+        List<Input> inputs = List.of(
+                Input.of("pressure", pressure, "N/mm2"),
+                Input.of("spacing", every, "mm"),
+                Input.of("span", span, "mm"),
+                Input.of("width", widthMm, "mm"),
+                Input.of("depth", base.bearerLiftMm(), "mm"),
+                Input.of("strength", bearer.bendingStrength() * size, "N/mm2"),
+                Input.of("shear strength", bearer.shearStrength(), "N/mm2"),
+                Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"));
+        quantities.add(new Quantity("bearers.use", use * 100, "%", new Working(inputs,
+                "larger of bending 100 x 1.35 x pressure x spacing x span ^ 2 / 8 / (width x depth ^ 2 / 6) / strength and"
+                        + " shear 100 x 1.5 x 1.35 x pressure x spacing x span / 2 / (0.67 x width x depth) / shear strength",
+                TIMBER)));
+        quantities.add(new Quantity("bearers.sag", sag, "mm", new Working(inputs,
+                "3 x 5 x pressure x spacing x span ^ 4 / (384 x stiffness x width x depth ^ 3 / 12)", TIMBER)));
+        boolean weak = use > 1;
+        boolean sags = sag > span / loads.sagPart() + 1e-6;
+        verdicts.add(new Verdict(
+                "bearers",
+                weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
+                use,
+                Say.percent(use) + " of the strength of the bearers is used over " + Say.mm(span) + " between pads"
+                        + (sags ? "; they sag " + Say.tenth(sag) : ""),
+                weak || sags ? List.of("set pads closer", "lay the bearers on the ground all along", "use a deeper bearer") : List.of()));
+    }
+
+    private static void ground(
+            BedWork work, Footing footing, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
+        double metres = 0;
+        for (FloorBay bay : work.bays()) {
+            metres += bay.lengthMm() / 1000;
+        }
+        double contactM2 = metres * footing.bearerMm() / 1000;
+        double under = pressure * 1000 * work.inner().areaMm2() / 1e6 / contactM2;
+        List<String> kinds = new ArrayList<>(footing.surfaces());
+        kinds.retainAll(BEARING_KPA.keySet());
+        boolean bare = footing.surfaces().isEmpty();
+        double bears = bare ? BEARING_KPA.get("soil")
+                : kinds.stream().mapToDouble(BEARING_KPA::get).min().orElse(Double.POSITIVE_INFINITY);
+        quantities.add(new Quantity("bearers.load", under, "kN/m2", Working.of(
+                "pressure x inside / (length x width)",
+                "derived: weight over contact; bearing presumed by IBC 1806.2 and, for turf and topsoil, 500 psf of the"
+                        + " Chicago code",
+                Input.of("pressure", pressure * 1000, "kN/m2"),
+                Input.of("inside", work.inner().areaMm2() / 1e6, "m2"),
+                Input.of("length", metres, "m"),
+                Input.of("width", footing.bearerMm() / 1000, "m"))));
+        String where = bare ? "ground that nobody drew, reckoned as topsoil," : String.join(" and ", kinds.stream().sorted().toList());
+        if (Double.isInfinite(bears)) {
+            verdicts.add(new Verdict("ground", Outcome.HOLDS, under, Say.tenth(under)
+                    + " kN/m2 lies under the bearers: paving spreads it; keep bearers 100 from slab edges", List.of()));
+        } else {
+            boolean sinks = under > bears;
+            verdicts.add(new Verdict("ground", sinks ? Outcome.BOWS : Outcome.HOLDS, under / bears, Say.tenth(under)
+                    + " kN/m2 lies under the bearers, where " + where + " bears " + Say.whole(bears),
+                    sinks ? List.of("strip the turf and lay slabs or compacted stone under the bearers",
+                            "set the bearers closer together", "leave the base open") : List.of()));
+        }
+    }
+}

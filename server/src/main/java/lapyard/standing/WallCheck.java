@@ -1,0 +1,343 @@
+package lapyard.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.catalogue.StrengthClass;
+import lapyard.construction.BedWork;
+import lapyard.construction.CrossTies;
+import lapyard.construction.Seam;
+import lapyard.plan.Bed;
+import lapyard.plan.StandingRules;
+import lapyard.standing.Verdict.Outcome;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/**
+ * The walls against the soil. Each course is looked at alone between its corners and ties, the lowest one carries
+ * most: nothing is counted on from the course above.
+ */
+final class WallCheck {
+    private static final String EARTH = "Rankine, level soil, upright wall";
+    private static final String TIMBER = "EN 1995-1-1, 2.2.3, 2.4.1, 6.1.6; EN 338:2016; EN 1990, factors 1.35 and 1.5";
+
+    /** The guide figure of the trade: soil of 16 kN/m3 at rest, half of it pushing sideways. */
+    private static final EarthPressure GUIDE = new EarthPressure(16, 30, 0);
+
+    private final BedWork work;
+    private final Bed bed;
+    private final StandingRules loads;
+    private final StrengthClass timber;
+    private final double depthM;
+    private final EarthPressure earth;
+    private final CrossTies tied;
+    private final int longest;
+
+    WallCheck(BedWork work, StandingRules loads, StrengthClass timber, double depthMm) {
+        this.work = work;
+        this.bed = work.bed();
+        this.loads = loads;
+        this.timber = timber;
+        this.depthM = depthMm / 1000;
+        this.earth = new EarthPressure(loads.soilKnM3(), loads.frictionDeg(), loads.besideKpa());
+        this.tied = CrossTies.of(
+                bed, work.inner(), work.crossTies().isEmpty() ? Double.POSITIVE_INFINITY : bed.ties().crossEveryMm());
+        int most = 0;
+        for (int side = 1; side < tied.clearMm().size(); side++) {
+            if (tied.clearMm().get(side) > tied.clearMm().get(most) + 1e-6) {
+                most = side;
+            }
+        }
+        this.longest = most;
+    }
+
+    /** Pressures in N/mm2, that is in 1000 kN/m2, averaged over the height of the lowest course. */
+    private record Course(double characteristic, double design) {}
+
+    private Course drained() {
+        double heightM = bed.section().heightMm() / 1000;
+        double bears = Math.min(heightM, depthM);
+        double middle = depthM - bears / 2;
+        double share = bears / heightM / 1000;
+        double soil = earth.soilPartKpa(middle) * share;
+        double beside = earth.besidePartKpa() * share;
+        return new Course(soil + beside, Beam.GAMMA_G * soil + Beam.GAMMA_Q * beside);
+    }
+
+    private Course blocked() {
+        double heightM = bed.section().heightMm() / 1000;
+        double bears = Math.min(heightM, depthM);
+        double pressure = earth.blockedKpaPerM() * (depthM - bears / 2) * bears / heightM / 1000;
+        return new Course(pressure, Beam.GAMMA_G * pressure);
+    }
+
+    private double spanMm(Course pressure) {
+        return Beam.clearSpanMm(
+                timber, bed.section().thicknessMm(), pressure.characteristic(), pressure.design(), loads.bowPart());
+    }
+
+    void into(List<Verdict> verdicts, List<Quantity> quantities) {
+        double clear = tied.clearMm().get(longest);
+        Course drained = drained();
+        Course blocked = blocked();
+        double height = bed.section().heightMm();
+        Beam course = new Beam(timber, height, bed.section().thicknessMm());
+        double use = course.bendingUse(drained.design() * height, clear);
+        double bow = course.sagMm(drained.characteristic() * height, clear);
+        double span = spanMm(drained);
+        double blockedSpan = spanMm(blocked);
+        double blockedUse = course.bendingUse(blocked.design() * height, clear);
+        pushes(quantities);
+        bending(quantities, clear, drained, use, bow);
+        quantities.add(spacing("ties.spacing", span, drained));
+        quantities.add(spacing("ties.spacing.blocked", blockedSpan, blocked));
+        ties(quantities, clear, span);
+        verdicts.add(walls(clear, use, bow, span));
+        if (use <= 1 && blockedUse > 1) {
+            verdicts.add(new Verdict(
+                    "walls blocked",
+                    Outcome.BOWS,
+                    blockedUse,
+                    Say.percent(blockedUse) + " of the strength of wall " + letter() + " would go if the bed filled with"
+                            + " water: " + Say.span(blockedSpan) + " is the clear run then",
+                    List.of("keep the drain notches and the foot of the bed open", "put in cross ties at most "
+                            + Say.span(blockedSpan) + " apart")));
+        }
+        seams(verdicts);
+        corners(verdicts, quantities, clear);
+    }
+
+    private String letter() {
+        return Bed.wallLetter(longest);
+    }
+
+    private String timberWords() {
+        return Say.mm(bed.section().thicknessMm()) + " timber of " + timber
+                + (bed.section().strengthClass().isEmpty() ? ", as ungraded timber counts" : "");
+    }
+
+    private Verdict walls(double clear, double use, double bow, double span) {
+        boolean bows = clear > span + 1e-6 && use <= 1;
+        String facts = Say.percent(use) + " of the strength of the lowest course of wall " + letter() + " is used over "
+                + Say.mm(clear) + " clear in " + timberWords() + "; it bows " + Say.tenth(bow);
+        if (use <= 1 && !bows) {
+            return new Verdict("walls", Outcome.HOLDS, clear / span, facts, List.of());
+        }
+        List<String> ways = new ArrayList<>();
+        int ties = (int) Math.ceil(clear / span - 1e-9) - 1;
+        ways.add("put in " + ties + (ties == 1 ? " cross tie" : " cross ties") + " from wall " + letter()
+                + ", at most " + Say.span(span) + " clear");
+        thicker(clear).ifPresent(ways::add);
+        stronger(clear).ifPresent(ways::add);
+        return new Verdict(
+                "walls",
+                bows ? Outcome.BOWS : Outcome.WEAK,
+                clear / span,
+                facts + (bows ? ", where a " + Say.whole(loads.bowPart()) + "th is " + Say.tenth(clear / loads.bowPart()) : ""),
+                ways);
+    }
+
+    private Optional<String> thicker(double clear) {
+        Course drained = drained();
+        for (double t = 25 * Math.ceil(bed.section().thicknessMm() / 25 + 1e-9); t <= 200; t += 25) {
+            if (Beam.clearSpanMm(timber, t, drained.characteristic(), drained.design(), loads.bowPart()) >= clear) {
+                return Optional.of("use timber " + Say.mm(t) + " thick");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> stronger(double clear) {
+        Course drained = drained();
+        for (StrengthClass other : List.of(StrengthClass.C16, StrengthClass.C24)) {
+            if (other.bendingNmm2() > timber.bendingNmm2()
+                    && Beam.clearSpanMm(other, bed.section().thicknessMm(), drained.characteristic(), drained.design(),
+                                    loads.bowPart()) >= clear) {
+                return Optional.of("use timber stamped " + other);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void pushes(List<Quantity> quantities) {
+        Input depth = Input.of("depth", depthM, "m");
+        quantities.add(new Quantity(
+                "wall.push",
+                earth.drainedKnM(depthM),
+                "kN/m",
+                Working.of(
+                        "share x soil x depth x depth / 2 + share x beside x depth",
+                        EARTH + "; soil 18 kN/m3, 30 degrees, 2.5 kN/m2 beside it: common practice",
+                        Input.of("share", earth.active(), ""),
+                        Input.of("soil", loads.soilKnM3(), "kN/m3"),
+                        Input.of("beside", loads.besideKpa(), "kN/m2"),
+                        depth,
+                        Input.of("friction", loads.frictionDeg(), "degrees"))));
+        quantities.add(new Quantity(
+                "wall.push.blocked",
+                earth.blockedKnM(depthM),
+                "kN/m",
+                Working.of(
+                        "(share x (soil - water) + water) x depth x depth / 2",
+                        "effective stress and water standing in the bed, drains blocked",
+                        Input.of("share", earth.active(), ""),
+                        Input.of("soil", loads.soilKnM3(), "kN/m3"),
+                        Input.of("water", EarthPressure.WATER_KN_M3, "kN/m3"),
+                        depth)));
+        quantities.add(new Quantity(
+                "wall.push.guide",
+                GUIDE.atRest() * GUIDE.soilKnM3() * depthM * depthM / 2,
+                "kN/m",
+                Working.of(
+                        "0.5 x at rest x soil x depth x depth; a guide only",
+                        Working.COMMON_PRACTICE,
+                        Input.of("at rest", GUIDE.atRest(), ""),
+                        Input.of("soil", GUIDE.soilKnM3(), "kN/m3"),
+                        depth)));
+    }
+
+    private void bending(List<Quantity> quantities, double clear, Course drained, double use, double bow) {
+        Input span = Input.of("clear run", clear, "mm");
+        Input thick = Input.of("thickness", bed.section().thicknessMm(), "mm");
+        quantities.add(new Quantity(
+                "wall.use",
+                use * 100,
+                "%",
+                Working.of(
+                        "100 x 0.75 x design pressure x (clear run / thickness) x (clear run / thickness) / strength",
+                        TIMBER,
+                        Input.of("design pressure", drained.design(), "N/mm2"),
+                        span,
+                        thick,
+                        Input.of("strength", Beam.design(timber.bendingNmm2()), "N/mm2"),
+                        Input.of("characteristic strength of " + timber, timber.bendingNmm2(), "N/mm2"))));
+        quantities.add(new Quantity(
+                "wall.bow",
+                bow,
+                "mm",
+                Working.of(
+                        "3 x 0.15625 x pressure x clear run ^ 4 / (stiffness x thickness ^ 3), three times what it bends"
+                                + " at once",
+                        "EN 1995-1-1, 2.2.3 and Table 3.2, service class 3; EN 338:2016",
+                        Input.of("pressure", drained.characteristic(), "N/mm2"),
+                        span,
+                        thick,
+                        Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"))));
+    }
+
+    private Quantity spacing(String key, double spanMm, Course pressure) {
+        return new Quantity(
+                key,
+                spanMm,
+                "mm",
+                Working.of(
+                        "smaller of thickness x root(strength / (0.75 x design pressure)) and cube root of (stiffness x"
+                                + " thickness ^ 3 / (3 x 0.15625 x part x pressure))",
+                        TIMBER,
+                        Input.of("thickness", bed.section().thicknessMm(), "mm"),
+                        Input.of("strength", Beam.design(timber.bendingNmm2()), "N/mm2"),
+                        Input.of("design pressure", pressure.design(), "N/mm2"),
+                        Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
+                        Input.of("part", loads.bowPart(), ""),
+                        Input.of("pressure", pressure.characteristic(), "N/mm2")));
+    }
+
+    /** What cross ties would take, wanted or not. */
+    private void ties(List<Quantity> quantities, double clear, double span) {
+        CrossTies usual = CrossTies.of(bed, work.inner(), Math.min(bed.ties().crossEveryMm(), span));
+        int advised = bed.heightMm() < bed.ties().crossFromMm() ? 0 : usual.ties().size();
+        quantities.add(new Quantity(
+                "ties.advised",
+                advised,
+                "ties",
+                Working.of(
+                        "no clear run over the greatest, where the wall is high enough; a tie serves both its walls",
+                        Working.COMMON_PRACTICE,
+                        Input.of("greatest", Math.min(bed.ties().crossEveryMm(), span), "mm"),
+                        Input.of("longest clear run now", clear, "mm"),
+                        Input.of("put in", work.crossTies().size(), "ties"))));
+        if (advised > 0) {
+            double between = usual.clearMm().stream().mapToDouble(Double::doubleValue).max().orElse(0) / 1000;
+            quantities.add(new Quantity(
+                    "ties.force",
+                    earth.blockedKnM(depthM) * between,
+                    "kN",
+                    Working.of(
+                            "push with drains blocked x distance; drained: push drained x distance",
+                            "statics",
+                            Input.of("push with drains blocked", earth.blockedKnM(depthM), "kN/m"),
+                            Input.of("push drained", earth.drainedKnM(depthM), "kN/m"),
+                            Input.of("distance", between, "m"))));
+        }
+    }
+
+    private void seams(List<Verdict> verdicts) {
+        if (!work.seams().isEmpty()) {
+            Seam first = work.seams().get(0);
+            verdicts.add(new Verdict(
+                    "seams",
+                    Outcome.BOWS,
+                    work.seams().size(),
+                    work.seams().size() + (work.seams().size() == 1 ? " seam carries" : " seams carry")
+                            + " no bending, the first in wall " + first.wall() + " at " + Say.mm(first.atMm())
+                            + " of course " + first.course(),
+                    List.of("put a tie or a post behind each seam", "use longer boards")));
+        }
+    }
+
+    private void corners(List<Verdict> verdicts, List<Quantity> quantities, double clear) {
+        double pull = earth.drainedKnM(depthM) * clear / 2000;
+        quantities.add(new Quantity(
+                "corner.pull",
+                pull,
+                "kN",
+                Working.of(
+                        "push drained x clear run / 2",
+                        "statics",
+                        Input.of("push drained", earth.drainedKnM(depthM), "kN/m"),
+                        Input.of("clear run", clear / 1000, "m"))));
+        if (work.screws().isEmpty()) {
+            if (!bed.ties().brackets()) {
+                verdicts.add(new Verdict("corners", Outcome.WEAK, pull, "0 screws hold the corners, which pull "
+                        + Say.tenth(pull) + " kN apart", List.of("use screws that fit the timber", "put brackets in")));
+            }
+            return;
+        }
+        double entry = work.screws().get(0).entryMm();
+        double thread = ScrewHold.threadMm(bed.screws().lengthMm(), entry);
+        double gravity = ScrewHold.gravity(timber);
+        double each = ScrewHold.inABedN(ScrewHold.allowableN(gravity, bed.screws().diameterMm(), thread));
+        int count = bed.courses() * bed.screws().perJoint();
+        double hold = each * count / 1000;
+        quantities.add(new Quantity(
+                "corner.hold",
+                hold,
+                "kN",
+                Working.of(
+                        "screws x 19.65 x gravity x gravity x shank x thread x wet x for good x angled / 1000",
+                        "NDS wood screws in withdrawal; its factors for wet timber, lasting load and angled driving from"
+                                + " memory",
+                        Input.of("screws", count, ""),
+                        Input.of("gravity", gravity, ""),
+                        Input.of("shank", bed.screws().diameterMm(), "mm"),
+                        Input.of("thread", thread, "mm"),
+                        Input.of("wet", 0.7, ""),
+                        Input.of("for good", 0.9, ""),
+                        Input.of("angled", 0.67, ""))));
+        if (pull > hold && !bed.ties().brackets()) {
+            int need = (int) Math.ceil(pull * 1000 / each / bed.courses());
+            verdicts.add(new Verdict(
+                    "corners",
+                    Outcome.BOWS,
+                    pull / hold,
+                    Say.hundredth(pull) + " kN pulls at a corner of wall " + letter() + ", where " + count
+                            + " screws hold " + Say.hundredth(hold) + " by the most careful rule",
+                    List.of("put brackets in the corners", "put in cross ties", "use " + need + " screws a joint")));
+        } else {
+            verdicts.add(new Verdict("corners", Outcome.HOLDS, pull / hold, Say.hundredth(pull) + " kN pulls at a corner of wall "
+                    + letter() + (bed.ties().brackets() ? "; brackets hold by their maker's figures"
+                            : ", and " + count + " screws hold " + Say.hundredth(hold)), List.of()));
+        }
+    }
+}

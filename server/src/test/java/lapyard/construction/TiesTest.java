@@ -1,0 +1,148 @@
+package lapyard.construction;
+
+import static lapyard.construction.Beds.input;
+import static lapyard.construction.Beds.quantity;
+import static lapyard.construction.Beds.value;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import lapyard.catalogue.Section;
+import lapyard.catalogue.StrengthClass;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.geometry.Rectangle;
+import lapyard.plan.Base;
+import lapyard.plan.Bed;
+import lapyard.plan.Lap;
+import lapyard.plan.Ties;
+import org.junit.jupiter.api.Test;
+
+/** Brackets, straps, cross ties, places of screws, and bearers under the joints of slats. Counts worked by hand. */
+class TiesTest {
+    private static final Ties ALL = new Ties(true, 6, true, 600, 4, 50, true, 1800, 400);
+
+    private static Bed tied(Bed bed, Ties ties) {
+        return new Bed(bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(),
+                bed.lap(), bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(),
+                bed.fill(), bed.finish(), bed.food(), bed.weekend(), bed.joints(), ties, Set.of());
+    }
+
+    /** 6 corners x 3 courses, 6 fixings each. */
+    @Test
+    void bedMTakesEighteenBrackets() {
+        BedWork work = Beds.built(tied(Beds.m(Lap.TURNING), ALL));
+        assertEquals(18, value(work.quantities(), "brackets"));
+        assertEquals(108, value(work.quantities(), "brackets.fixings"));
+    }
+
+    /** 2900: 6, 1400: 4, 1200: 3, 900: 3, 1700: 4, 2300: 5 make 25 a course; courses 2 and 3. */
+    @Test
+    void bedMTakesFiftyStraps() {
+        BedWork work = Beds.built(tied(Beds.m(Lap.TURNING), ALL));
+        assertEquals(50, value(work.quantities(), "ties.course"));
+        assertEquals(200, value(work.quantities(), "ties.course.fixings"));
+    }
+
+    /** Wall A clear 2800: ceil(2800 / 1800) - 1 = 1, in its middle, to wall E; wall F clear 2200: 1, to wall B. */
+    @Test
+    void bedMTakesOneCrossTieOffWallA() {
+        List<CrossTie> ties = Beds.built(tied(Beds.m(Lap.TURNING), ALL)).crossTies();
+        assertEquals(List.of("A", "F"), ties.stream().map(CrossTie::wall).toList());
+        assertEquals(List.of("E", "B"), ties.stream().map(CrossTie::toWall).toList());
+        assertEquals(1500, ties.get(0).atMm());
+        assertEquals(new Point(1500, 100), ties.get(0).from());
+        assertEquals(2200, ties.get(0).lengthMm());
+        assertEquals(1200, ties.get(1).atMm());
+        assertEquals(2800, ties.get(1).lengthMm());
+        assertEquals(300, ties.get(0).heightMm());
+    }
+
+    /** Clear 4800: 2 ties at 1600 and 3200 serve both long walls; ends of 1000 need none. */
+    @Test
+    void aTieServesBothItsWalls() {
+        CrossTies across = CrossTies.of(
+                Beds.bed("K", Outline.rectangle(5000, 1200), 3, Lap.TURNING),
+                new Outline(List.of(new Point(100, 100), new Point(4900, 100), new Point(4900, 1100), new Point(100, 1100))),
+                1800);
+        assertEquals(List.of(1700.0, 3300.0), across.ties().stream().map(CrossTie::atMm).toList());
+        assertEquals(List.of(1600.0, 1000.0, 1600.0, 1000.0), across.clearMm());
+        assertEquals(List.of(), across.untied());
+    }
+
+    /** A wall that faces a slanting one gets no tie: it is named. */
+    @Test
+    void aWallWithNothingSquareOppositeIsNamed() {
+        Outline wedge = Beds.outline(0, 0, 4000, 0, 0, 3000);
+        CrossTies across = CrossTies.of(Beds.bed("W", wedge, 3, Lap.TURNING), wedge, 1800);
+        assertEquals(List.of("A", "B", "C"), across.untied());
+        assertEquals(List.of(), across.ties());
+    }
+
+    @Test
+    void lowWallsNeedNoCrossTies() {
+        BedWork work = Beds.built(tied(Beds.bed("K", Beds.M, 1, Lap.TURNING), ALL));
+        assertEquals(0, value(work.quantities(), "ties.cross"));
+    }
+
+    @Test
+    void nothingIsBoughtThatNobodyAskedFor() {
+        BedWork work = Beds.built(Beds.m(Lap.TURNING));
+        for (String key : List.of("brackets", "brackets.fixings", "ties.course", "ties.course.fixings", "ties.cross")) {
+            assertFalse(Beds.has(work.quantities(), key), key);
+        }
+    }
+
+    /** Course 1 runs past at its start, course 2 at its end: what takes the head turns with it. */
+    @Test
+    void theHeadGoesIntoTheTimberThatStopsShort() {
+        List<CornerScrew> screws = Beds.built(Beds.m(Lap.TURNING)).screws();
+        assertEquals(18, screws.size());
+        assertEquals(new CornerScrew(1, 1, "M-1F", "M-1A", 35, List.of(50.0, 150.0)), screws.get(0));
+        assertEquals(new CornerScrew(2, 1, "M-2A", "M-2F", 35, List.of(50.0, 150.0)), screws.get(6));
+    }
+
+    /** Verified, NDS commentary: pilot 70 % of the root in softwood, 90 % in hardwood; root 2/3 of a shank of 6. */
+    @Test
+    void pilotsFollowTheRootOfTheScrew() {
+        Bed bed = Beds.m(Lap.TURNING);
+        assertEquals(2.8, Fixings.pilotMm(bed), 0.01);
+        Section oak = new Section("oak", 100, 200, 1000, List.of(), StrengthClass.named("D24"));
+        assertEquals(3.6, Fixings.pilotMm(Beds.section(bed, oak)), 0.01);
+        assertEquals(4.0, input(quantity(Beds.built(bed).quantities(), "pilots").working(), "root"), 0.01);
+    }
+
+    /** 2200 in slats of 1000: 1000, 895 and 300, so bearers at thirds of 1000 and of 895, and one more. */
+    @Test
+    void aJointNeverHangsBetweenTwoBearers() {
+        Base base = new Base(true, "50x75", 23, 400, 30, 95, 22, 1000, 15, 5, 300);
+        FloorBay bay = FloorBay.laid(new Rectangle(0, 0, 2200, 900), Outline.rectangle(2200, 900), true, base);
+        assertEquals(List.of(0.0, 333.3, 666.7, 1000.0, 1298.3, 1596.7, 1895.0, 2200.0), bay.bearersAtMm());
+        Random random = new Random(13);
+        for (int i = 0; i < 500; i++) {
+            double slat = 400 + random.nextInt(2000);
+            double run = 400 + random.nextInt(5000);
+            Base other = new Base(true, "50x75", 23, 250 + random.nextInt(400), 30, 95, 22, slat, 15, 5, 300);
+            FloorBay laid = FloorBay.laid(new Rectangle(0, 0, run, 900), Outline.rectangle(run, 900), true, other);
+            double joint = 0;
+            for (double piece : laid.slats().piecesMm().subList(0, laid.slats().piecesMm().size() - 1)) {
+                joint += piece;
+                double at = joint;
+                assertTrue(laid.bearersAtMm().stream().anyMatch(bearer -> Math.abs(bearer - at) <= 0.06),
+                        "joint at " + at + " of " + laid);
+            }
+            assertTrue(laid.spacingMm() <= other.bearerEveryMm() + 0.11, laid.toString());
+        }
+    }
+
+    /** Split at y = 1400 takes 9 strips of 2400, the other split is told beside it. */
+    @Test
+    void bothSplitsOfBedMAreTold() {
+        var working = quantity(Beds.built(Beds.m(Lap.TURNING)).quantities(), "base.bearers").working();
+        assertEquals(9, input(working, "strips"));
+        assertTrue(input(working, "strips with the other split") >= 9, working.toString());
+    }
+}

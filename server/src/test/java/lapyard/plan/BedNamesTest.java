@@ -1,0 +1,21 @@
+package lapyard.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Many beds in few words. */
+class BedNamesTest {
+    @Test
+    void threeThatCountOnAreDrawnTogether() {
+        assertEquals("01-03, 05, 06, X", BedNames.compact(List.of("01", "02", "03", "05", "06", "X")));
+        assertEquals("R1, R2, S3-S5", BedNames.compact(List.of("R1", "R2", "S3", "S4", "S5")));
+    }
+
+    @Test
+    void aFindingNamesOneBedOrSeveral() {
+        assertEquals("bed M", BedNames.where(List.of("M")));
+        assertEquals("beds M, N", BedNames.where(List.of("M", "N")));
+    }
+}
