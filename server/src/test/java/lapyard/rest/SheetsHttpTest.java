@@ -220,7 +220,7 @@ class SheetsHttpTest {
     @Test
     void aVariationIsBetweenTwoRevisionsOrTheOneThatStands() throws Exception {
         String address = served.created(BED);
-        served.put(address, BED.replace("{\"id\":\"A\"", "{\"id\":\"B\"},{\"id\":\"A\""), "If-Match", "\"1\"");
+        served.put(address, BED.replace("[{", "[{\"id\":\"B\",\"width\":1800,\"depth\":900},{"), "If-Match", "\"1\"");
         assertEquals("{\"before\":1,\"after\":2}", served.get(address + "/variation?from=1&to=2").body());
         assertEquals("{\"before\":1,\"after\":2}", served.get(address + "/variation?from=1").body());
         HttpResponse<String> sheet = served.get(address + "/variation.pdf?from=1");
