@@ -150,3 +150,31 @@ test('a browser without room says so and still saves', async () => {
   await settled();
   equal(shelf.plan.beds[0].at[0], 100);
 });
+
+test('what is heard while a plan is on its way is taken in once that is kept', async () => {
+  const shelf = new Shelf(base);
+  const { keeper } = keeperOf(shelf);
+  let merged = null;
+  keeper.addEventListener('merged', event => { merged = event.detail; });
+  const save = shelf.save.bind(shelf);
+  shelf.save = async (...args) => {
+    const revision = await save(...args);
+    shelf.other(moved(shelf.plan, 'B', 7000)); // kept and told of before our own answer is here
+    equal(await keeper.lookForNews(3), false);
+    return revision;
+  };
+  keeper.put(moved(base, 'A', 100));
+  await settled();
+  equal([keeper.revision, merged.beds[1].at[0], merged.beds[0].at[0]], ['"3"', 7000, 100]);
+});
+
+test('hearing of the revision one has asks the store for nothing', async () => {
+  const shelf = new Shelf(base);
+  const { keeper } = keeperOf(shelf);
+  let asked = 0;
+  shelf.newer = async () => { asked++; return null; };
+  equal(await keeper.lookForNews(1), false);
+  equal(asked, 0);
+  await keeper.lookForNews(2);
+  equal(asked, 1);
+});

@@ -36,16 +36,18 @@ class ImportTest {
             fill          : construction plan geometry catalogue
             standing      : construction plan geometry catalogue
             ground        : plan geometry
-            stages        : construction fill
+            stages        :
+            weekends      : stages construction plan geometry
             loadin        : plan geometry catalogue
-            job           : stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
+            job           : weekends stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             drawing       : geometry
-            diagrams      : drawing geometry catalogue plan construction cutting sheets stages order loadin
-            json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
+            history       :
+            diagrams      : drawing geometry catalogue plan construction cutting sheets stages order loadin weekends
+            json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin weekends
             store         : json plan
-            prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction loadin
-            rest          : prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
-            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin
+            prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction loadin weekends
+            rest          : history prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends
+            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

@@ -2,25 +2,34 @@ package lapyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.net.BindException;
 import java.net.UnknownHostException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Properties;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
-import java.util.stream.Stream;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import javax.net.ssl.SSLContext;
+import lapyard.rest.AccessLog;
 import lapyard.rest.Binding;
 import lapyard.rest.Desk;
+import lapyard.rest.Keys;
 import lapyard.rest.Samples;
 import lapyard.rest.Server;
-import lapyard.rest.Token;
 import lapyard.store.GardenStore;
 import lapyard.store.Opening;
+import lapyard.store.Retention;
 import lapyard.store.StoreFault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,6 +43,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 public final class ServeCommand implements Callable<Integer> {
     private static final int REFUSED = 2;
+    private static final int DAILY_DAYS = 365;
+    private static final System.Logger LOG = System.getLogger("lapyard.serve");
     private static final ClassLoader FILES = ServeCommand.class.getClassLoader();
 
     @Spec
@@ -62,10 +73,44 @@ public final class ServeCommand implements Callable<Integer> {
     private Path data;
 
     @Option(
+            names = "--database",
+            paramLabel = "URL",
+            description = "PostgreSQL database instead of a folder: jdbc:postgresql://HOST/NAME; user and password by"
+                    + " LAPYARD_DATABASE_USER and LAPYARD_DATABASE_PASSWORD.")
+    private String database;
+
+    @Option(
             names = "--token-file",
             paramLabel = "FILE",
-            description = "File whose first line is the token that callers must send; or set LAPYARD_TOKEN.")
+            description = "File of the tokens that callers must send, a line each: editor TOKEN or reader TOKEN; or set"
+                    + " LAPYARD_TOKEN and LAPYARD_READER_TOKEN.")
     private Path tokenFile;
+
+    @Option(
+            names = "--key-store",
+            paramLabel = "FILE",
+            description = "PKCS#12 file with the certificate to speak TLS with; its password by"
+                    + " LAPYARD_KEY_STORE_PASSWORD.")
+    private Path keyStore;
+
+    @Option(
+            names = "--proxy",
+            paramLabel = "ADDRESS",
+            description = "Address of a reverse proxy whose X-Forwarded-For is believed; may be given more than once.")
+    private List<String> proxies = List.of();
+
+    @Option(
+            names = "--access-log",
+            paramLabel = "FILE",
+            description = "File that gets a line for every request.")
+    private Path accessLog;
+
+    @Option(
+            names = "--thin-after",
+            paramLabel = "DAYS",
+            description = "Thin out the history: every revision of the last DAYS days stays, then the last of each day"
+                    + " for a year, then of each week; stamped and printed ones always stay. Without it all stay.")
+    private Integer thinAfter;
 
     @Option(
             names = "--once",
@@ -88,10 +133,17 @@ public final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, InterruptedException {
         try {
-            Optional<String> secret = secret();
-            Binding binding = new Binding(host, port, secret.map(Token::of));
+            List<String> tokens = tokens();
+            Optional<Retention> thinning =
+                    Optional.ofNullable(thinAfter).map(days -> new Retention(days, DAILY_DAYS));
+            Optional<SSLContext> tls = keyStore == null
+                    ? Optional.empty()
+                    : Optional.of(KeyStoreFile.read(keyStore, environment.getOrDefault("LAPYARD_KEY_STORE_PASSWORD", "")));
+            Binding binding = new Binding(host, port, Keys.read(tokens), tls, Set.copyOf(proxies));
             binding.check();
-            return start(binding, secret);
+            try (AccessLog log = accessLog == null ? AccessLog.NONE : openLog()) {
+                return start(binding, editorOf(tokens), thinning, log);
+            }
         } catch (IllegalArgumentException refused) {
             return refuse(refused.getMessage());
         } catch (UnknownHostException unknown) {
@@ -102,13 +154,22 @@ public final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    private int start(Binding binding, Optional<String> secret) throws IOException, InterruptedException {
+    private AccessLog openLog() {
+        try {
+            return AccessLog.to(accessLog);
+        } catch (IOException cannot) {
+            throw new IllegalArgumentException("access log " + full(accessLog) + " cannot be written", cannot);
+        }
+    }
+
+    private int start(Binding binding, Optional<String> secret, Optional<Retention> thinning, AccessLog log)
+            throws IOException, InterruptedException {
         // the store opens while the port does
         CompletableFuture<Opening> opening = new CompletableFuture<>();
         new Thread(() -> complete(opening), "lapyard-store").start();
         CompletableFuture<GardenStore> store = opening.thenApply(ServeCommand::filled);
-        try (Server server = Server.start(binding, store::join, desk, FILES)) {
-            return serve(server, opening, store, secret);
+        try (Server server = Server.start(binding, store::join, desk, FILES, log)) {
+            return serve(server, opening, store, secret, thinning);
         } catch (IOException noPort) {
             store.thenAccept(GardenStore::close);
             throw noPort;
@@ -119,7 +180,8 @@ public final class ServeCommand implements Callable<Integer> {
             Server server,
             CompletableFuture<Opening> opening,
             CompletableFuture<GardenStore> store,
-            Optional<String> secret)
+            Optional<String> secret,
+            Optional<Retention> thinning)
             throws IOException, InterruptedException {
         Opening opened = opening.join();
         if (opened instanceof Opening.InUse inUse) {
@@ -129,23 +191,24 @@ public final class ServeCommand implements Callable<Integer> {
                     + ": stop that one, or give another folder with --data");
         }
         if (opened instanceof Opening.Unusable unusable)
-            return refuse("data folder " + full(unusable.folder()) + " cannot be used: " + unusable.why());
+            return refuse(unusable.place() + " cannot be used: " + unusable.why());
         GardenStore open;
         try {
             open = store.join();
         } catch (CompletionException failed) {
             if (!(failed.getCause() instanceof StoreFault fault)) throw failed;
-            return refuse("data folder " + full(data) + " cannot be used: " + fault.getMessage());
+            return refuse(place() + " cannot be used: " + fault.getMessage());
         }
         server.awaitReady();
         PrintWriter err = spec.commandLine().getErr();
-        err.println("Lapyard answers at " + server.address() + " with the gardens in " + full(data));
+        err.println("Lapyard answers at " + server.address() + " with the gardens in " + (database == null ? full(data) : place()));
         err.flush();
         if (once) {
             try (open) {
                 return new SelfCheck(server.address(), secret, err).passes() ? 0 : 1;
             }
         }
+        thinning.ifPresent(rule -> thinDaily(open, rule));
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime()
                 .addShutdownHook(new Thread(
@@ -161,10 +224,23 @@ public final class ServeCommand implements Callable<Integer> {
 
     private void complete(CompletableFuture<Opening> opening) {
         try {
-            opening.complete(GardenStore.open(data));
+            opening.complete(database == null ? GardenStore.open(data) : GardenStore.open(database, login()));
         } catch (RuntimeException | Error failed) {
             opening.completeExceptionally(failed);
         }
+    }
+
+    private String place() {
+        return database == null ? "data folder " + full(data) : "database " + database.replaceAll("\\?.*", "");
+    }
+
+    private Properties login() {
+        Properties login = new Properties();
+        for (String name : List.of("user", "password")) {
+            String value = environment.get("LAPYARD_DATABASE_" + name.toUpperCase(Locale.ROOT));
+            if (value != null) login.setProperty(name, value);
+        }
+        return login;
     }
 
     /** A store that never held a garden gets those that come with the program. */
@@ -174,15 +250,50 @@ public final class ServeCommand implements Callable<Integer> {
         return open.store();
     }
 
-    private Optional<String> secret() {
-        if (tokenFile == null)
-            return Optional.of(environment.getOrDefault("LAPYARD_TOKEN", "").strip())
-                    .filter(text -> !text.isEmpty());
-        try (Stream<String> lines = Files.lines(tokenFile)) {
-            return Optional.of(lines.findFirst().orElse("").strip());
-        } catch (IOException | UncheckedIOException unreadable) {
+    private static void thinDaily(GardenStore store, Retention rule) {
+        ScheduledExecutorService daily = Executors.newSingleThreadScheduledExecutor(work -> {
+            Thread thread = new Thread(work, "lapyard-thin");
+            thread.setDaemon(true);
+            return thread;
+        });
+        daily.scheduleWithFixedDelay(() -> thin(store, rule), 0, 1, TimeUnit.DAYS);
+    }
+
+    private static void thin(GardenStore store, Retention rule) {
+        try {
+            LOG.log(System.Logger.Level.INFO, store.thin(rule) + " revisions were thinned out");
+        } catch (StoreFault fault) {
+            LOG.log(System.Logger.Level.WARNING, "nothing was thinned out: " + fault.getMessage());
+        }
+    }
+
+    /** Lines as in a token file; empty where nobody is asked for a token. */
+    private List<String> tokens() {
+        if (tokenFile == null) {
+            List<String> lines = new ArrayList<>();
+            for (String[] role : new String[][] {{"editor", "LAPYARD_TOKEN"}, {"reader", "LAPYARD_READER_TOKEN"}}) {
+                String token = environment.getOrDefault(role[1], "").strip();
+                if (!token.isEmpty()) lines.add(role[0] + " " + token);
+            }
+            return lines;
+        }
+        try {
+            List<String> lines = Files.readAllLines(tokenFile);
+            if (Keys.read(lines).editors().isEmpty())
+                throw new IllegalArgumentException("token file " + tokenFile + " holds no editor's token");
+            return lines;
+        } catch (IOException unreadable) {
             throw new IllegalArgumentException("token file " + tokenFile + " cannot be read as text", unreadable);
         }
+    }
+
+    /** What the server's own round of requests shows. */
+    private static Optional<String> editorOf(List<String> lines) {
+        return lines.stream()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty() && !line.startsWith("#") && !line.startsWith("reader "))
+                .map(line -> line.substring(line.lastIndexOf(' ') + 1))
+                .findFirst();
     }
 
     private int refuse(String why) {

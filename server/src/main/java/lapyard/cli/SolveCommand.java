@@ -25,13 +25,14 @@ final class SolveCommand implements Callable<Integer> {
     /** What can be solved. */
     enum Kind {
         CUTTING,
-        ROLLS
+        ROLLS,
+        STAGING
     }
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "cutting|rolls")
+    @Parameters(index = "0", paramLabel = "cutting|rolls|staging")
     private Kind kind;
 
     @Parameters(index = "1", paramLabel = "FILE", description = "one problem a line, or - for standard input")
@@ -78,7 +79,11 @@ final class SolveCommand implements Callable<Integer> {
 
     private ObjectNode solve(String text, int number) throws Refusal {
         try {
-            return kind == Kind.CUTTING ? SolveLine.cutting(text, seconds) : SolveLine.rolls(text, seconds);
+            return switch (kind) {
+                case CUTTING -> SolveLine.cutting(text, seconds);
+                case ROLLS -> SolveLine.rolls(text, seconds);
+                case STAGING -> SolveLine.staging(text, seconds);
+            };
         } catch (IllegalArgumentException | lapyard.json.UnreadableDocument e) {
             throw new Refusal(file + ", line " + number + ": " + e.getMessage());
         }

@@ -7,9 +7,11 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +19,8 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import lapyard.job.BuildingCalendar;
+import lapyard.job.Buying;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
@@ -108,6 +112,8 @@ final class TakeOffCommand implements Callable<Integer> {
             }
         }
         files.put("slip.json", utf8(JobSheetJson.text(JobSheetJson.slip(sheet))));
+        files.put("weekends.csv", utf8(Buying.of(sheet).csv(read.garden().crew().start())));
+        files.put("weekends.ics", utf8(BuildingCalendar.ics(sheet, gardenId(read.garden().name()), Instant.now(), 1)));
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("advice", JobSheetJson.advice(advice));
         json.set("loads", LoadInJson.of(Loads.of(sheet)));
@@ -122,6 +128,12 @@ final class TakeOffCommand implements Callable<Integer> {
         spec.commandLine().getOut().println((sheet.slip().atLeast() ? "at least " : "") + sheet.slip().currency() + " "
                 + sheet.slip().total() + " for " + read.garden().beds().size() + " beds; " + files.size() + " files in " + out);
         return sheet.leftOut() ? 1 : 0;
+    }
+
+    /** The same for every file of one garden, so that a calendar replaces what it read before. */
+    private static String gardenId(String name) {
+        String id = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        return id.isEmpty() ? "garden" : id;
     }
 
     private void progress(String text) {

@@ -33,8 +33,9 @@ final class Budget {
         return spent / TURNS_A_STEP;
     }
 
+    /** Also where the thread is told to stop: what was found by then stands. */
     boolean over() {
-        return spent >= turns || System.nanoTime() - startedNs >= limitNs;
+        return spent >= turns || System.nanoTime() - startedNs >= limitNs || Thread.currentThread().isInterrupted();
     }
 
     /** Inner-loop turns in so many steps. */

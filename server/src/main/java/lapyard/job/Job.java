@@ -30,6 +30,7 @@ import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
 import lapyard.standing.Standing;
+import lapyard.weekends.Weekends;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -39,7 +40,11 @@ public final class Job {
 
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {
-        return Clashes.of(garden).stream().filter(finding -> finding.weight() == Weight.STOP).toList();
+        List<Finding> stops = new ArrayList<>(Clashes.of(garden));
+        if (!garden.tally().boards().isEmpty()) {
+            stops.addAll(Rest.of(prepare(garden)).findings());
+        }
+        return stops.stream().filter(finding -> finding.weight() == Weight.STOP).toList();
     }
 
     public static JobSheet prepare(Garden garden) {
@@ -105,8 +110,14 @@ public final class Job {
             snags.addAll(Loads.of(garden, slip, rolls.materials()).findings());
         }
         snags.addAll(aboutPrices(garden, slip));
-        return new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip,
-                settled(garden, snags), leftOut);
+        Weekends weekends = Building.weekends(garden, beds, paths, timber.cuttings(), bearers.cuttings());
+        snags.addAll(weekends.findings());
+        JobSheet sheet = new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
+                List.of(), leftOut);
+        if (!garden.tally().isEmpty()) {
+            snags.addAll(Rest.of(sheet).findings());
+        }
+        return sheet.with(settled(garden, snags));
     }
 
     /** What all delivery charges that can fall away come to: no line is worth being dearer by more. */

@@ -18,6 +18,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.sheets.RollResult;
 import lapyard.standing.Standing;
+import lapyard.weekends.Weekends;
 import lapyard.working.Quantity;
 
 /**
@@ -34,6 +35,7 @@ public record JobSheet(
         List<SectionCutting> strips,
         List<MaterialRolls> rolls,
         Slip slip,
+        Weekends weekends,
         List<Finding> snags,
         boolean leftOut) {
     public JobSheet {
@@ -43,6 +45,10 @@ public record JobSheet(
         strips = List.copyOf(strips);
         rolls = List.copyOf(rolls);
         snags = List.copyOf(snags);
+    }
+
+    JobSheet with(List<Finding> found) {
+        return new JobSheet(garden, beds, paths, cutting, strips, rolls, slip, weekends, found, leftOut);
     }
 
     /** Every board on hand: where it comes from, where it may go and where it went. */

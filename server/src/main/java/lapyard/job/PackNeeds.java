@@ -31,36 +31,48 @@ final class PackNeeds {
     static PackNeeds of(List<BedSheet> beds, List<PathSheet> paths) {
         PackNeeds all = new PackNeeds();
         for (BedSheet sheet : beds) {
-            Bed bed = sheet.work().bed();
-            Map<String, String> items = new LinkedHashMap<>();
-            items.put("screws", screws(bed));
-            items.put("brackets", "brackets");
-            items.put("brackets.fixings", fixings(bed));
-            items.put("ties.course", "course.ties");
-            items.put("ties.course.fixings", fixings(bed));
-            items.put("ties.cross", "cross.ties");
-            items.put("seam.plates", "seam.plates");
-            items.put("seam.screws", "seam.screws");
-            items.put("staples", "staples");
-            items.put("base.slats", "slats");
-            items.put("finish.litres", "finish");
-            items.put("mulch", "mulch");
-            for (Fill.Layer layer : bed.fill().layers()) {
-                items.put(layer.item(), layer.item());
-            }
-            all.take("bed " + bed.id(), items, sheet.quantities());
+            all.take("bed " + sheet.work().bed().id(), items(sheet.work().bed()), sheet.quantities());
         }
         for (PathSheet sheet : paths) {
-            Map<String, String> items = new LinkedHashMap<>();
-            for (GardenPath.Layer layer : sheet.path().layers()) {
-                items.put(layer.item(), layer.item());
-            }
-            if (!sheet.path().edging().isEmpty()) {
-                items.put("edging.length", sheet.path().edging());
-            }
-            all.take("path " + sheet.path().id(), items, sheet.quantities());
+            all.take("path " + sheet.path().id(), items(sheet.path()), sheet.quantities());
         }
         return all;
+    }
+
+    /** The goods that each of a bed's quantities asks for, by the quantity's key. */
+    static Map<String, String> items(Bed bed) {
+        Map<String, String> items = new LinkedHashMap<>();
+        items.put("screws", screws(bed));
+        items.put("brackets", "brackets");
+        items.put("brackets.fixings", fixings(bed));
+        items.put("ties.course", "course.ties");
+        items.put("ties.course.fixings", fixings(bed));
+        items.put("ties.cross", "cross.ties");
+        items.put("seam.plates", "seam.plates");
+        items.put("seam.screws", "seam.screws");
+        items.put("staples", "staples");
+        items.put("base.slats", "slats");
+        items.put("finish.litres", "finish");
+        items.put("mulch", "mulch");
+        for (Fill.Layer layer : bed.fill().layers()) {
+            items.put(layer.item(), layer.item());
+        }
+        return items;
+    }
+
+    static Map<String, String> items(GardenPath path) {
+        Map<String, String> items = new LinkedHashMap<>();
+        for (GardenPath.Layer layer : path.layers()) {
+            items.put(layer.item(), layer.item());
+        }
+        if (!path.edging().isEmpty()) {
+            items.put("edging.length", path.edging());
+        }
+        return items;
+    }
+
+    static double amount(List<Quantity> quantities, String key) {
+        return quantities.stream().filter(quantity -> quantity.key().equals(key)).mapToDouble(Quantity::value).sum();
     }
 
     /** Screws of another length than the usual are other goods. */

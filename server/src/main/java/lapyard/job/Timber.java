@@ -141,7 +141,9 @@ final class Timber {
 
         Map<Want, List<Piece>> wanted = wanted(beds, graded);
         CuttingProblem problem = problem(garden.saw(), section.id(), bought, rack, wanted);
-        CuttingResult pooled = named(CuttingSolver.solve(problem, Effort.QUICK), wanted);
+        CuttingResult pooled = chalked(garden, section, beds, CuttingSolver.solve(problem, Effort.QUICK), wanted);
+        findings.addAll(Measured.findings(garden, section));
+        findings.addAll(GoodFaces.findings(section, rack, pooled, beds));
         for (Unplaced unplaced : pooled.unplaced()) {
             findings.add(Finding.snag(
                     "timber " + section.id() + ", " + unplaced.id(),
@@ -222,16 +224,21 @@ final class Timber {
     private static List<Stock> rack(Garden garden, Section section, boolean unknownToo) {
         List<Stock> runs = new ArrayList<>();
         for (RackBoard board : garden.rack()) {
-            if (board.section().equals(section.id()) && board.barredEverywhere().isEmpty()
+            if (board.section().equals(section.id()) && Measured.fits(board, section) && board.barredEverywhere().isEmpty()
                     && (unknownToo || board.barredFromFood().isEmpty())) {
                 for (RackBoard.Span run : board.usableRuns(garden.saw().keepOffcutMm())) {
-                    boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
-                    String id = whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
+                    String id = runId(board, run);
                     runs.add(new Stock(id, run.toMm() - run.fromMm(), BigDecimal.ZERO, OptionalInt.of(board.count()), board.goodFaces() > 0));
                 }
             }
         }
         return runs;
+    }
+
+    /** What a run of a board on hand is called in a plan. */
+    static String runId(RackBoard board, RackBoard.Span run) {
+        boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
+        return whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
     }
 
     private static Map<Want, List<Piece>> wanted(List<BedWork> beds, boolean graded) {
@@ -255,24 +262,17 @@ final class Timber {
         return new CuttingProblem(name, saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), stock, demands);
     }
 
-    /** The same plan with one line a board and each piece's own mark, pieces chalked in the order of the beds. */
-    private static CuttingResult named(CuttingResult result, Map<Want, List<Piece>> wanted) {
-        Map<String, Deque<Piece>> waiting = new HashMap<>();
-        wanted.forEach((want, pieces) -> waiting.put(want.id(), new ArrayDeque<>(pieces)));
-        List<BoardLine> boards = new ArrayList<>();
-        for (BoardLine line : result.plan()) {
-            for (int i = 0; i < line.count(); i++) {
-                List<String> marks = line.pieces().stream().map(id -> waiting.get(id).pop().mark()).toList();
-                boards.add(new BoardLine(line.stock(), 1, marks, line.lengthsMm(), line.leftMm()));
-            }
-        }
-        List<Unplaced> unplaced = new ArrayList<>();
-        for (Unplaced one : result.unplaced()) {
-            for (int i = 0; i < one.count(); i++) {
-                unplaced.add(new Unplaced(waiting.get(one.id()).pop().mark(), one.lengthMm(), 1, one.why()));
-            }
-        }
-        return result.renamed(boards, unplaced);
+    private static CuttingResult chalked(
+            Garden garden, Section section, List<BedWork> beds, CuttingResult result, Map<Want, List<Piece>> wanted) {
+        Map<String, Integer> rims = new HashMap<>();
+        beds.forEach(work -> work.pieces().forEach(piece -> rims.put(piece.mark(), work.bed().courses())));
+        Map<String, Chalking.Timbers> timbers = new LinkedHashMap<>();
+        wanted.forEach((want, pieces) -> timbers.put(want.id(), new Chalking.Timbers(
+                want.lengthMm(),
+                want.stage(),
+                want.goodFace(),
+                pieces.stream().map(piece -> new Chalking.Placed(piece, rims.get(piece.mark()))).toList())));
+        return Chalking.of(result, timbers, stock -> Measured.quality(garden, section, stock));
     }
 
     List<SectionCutting> cuttings() {

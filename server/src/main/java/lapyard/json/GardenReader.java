@@ -17,6 +17,7 @@ import lapyard.catalogue.Catalogue;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.plan.Bed;
+import lapyard.plan.Crew;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
@@ -63,6 +64,8 @@ public final class GardenReader {
         Catalogue catalogue = CatalogueReader.read(cursor.object("catalogue"));
         BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
         List<Bed> beds = beds(cursor, new BedReader(catalogue, usual));
+        Cursor crew = cursor.object("crew");
+        Crew read = CrewReader.read(crew);
         Garden garden = new Garden(
                 name,
                 currency,
@@ -73,13 +76,15 @@ public final class GardenReader {
                 rack(cursor, catalogue),
                 catalogue,
                 saw(cursor.object("saw")),
-                liftLimitKg(cursor.object("crew")),
+                liftLimitKg(crew),
+                read,
+                TallyReader.read(cursor.object("tally"), read.start()),
                 accepted(cursor),
                 notes.defaulted,
                 TermsReader.wayIn(cursor),
                 TermsReader.quote(cursor),
                 loads(cursor.object("loads")));
-        cursor.object("tally").refuseUnknown();
+        crew.refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
         return notes.stopped() ? new Reading.Refused(notes.findings) : new Reading.Read(garden, notes.findings);
@@ -249,10 +254,14 @@ public final class GardenReader {
             int goodFaces = named.count("goodFaces", 2, 0, 2);
             String origin = named.text("origin", "", 200);
             boolean coated = named.flag("coated", false);
+            double weight = named.number("weight", 0, 0, 2_000, 1, "kg");
+            double thickness = named.length("thickness", 0, 0, 1_000);
+            double height = named.length("height", 0, 0, 1_000);
             Treatment treatment = Treatment.valueOf(named.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
             String checkedBy = named.text("checkedBy", "", 200);
             named.refuseUnknown();
-            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy));
+            boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, weight,
+                    thickness, height));
         }
         return boards;
     }
@@ -301,9 +310,7 @@ public final class GardenReader {
     }
 
     private static double liftLimitKg(Cursor crew) {
-        double limit = crew.number("liftLimit", 25, 1, 200, 1, "kg");
-        crew.refuseUnknown();
-        return limit;
+        return crew.number("liftLimit", 25, 1, 200, 1, "kg");
     }
 
     private static Map<String, String> accepted(Cursor garden) {

@@ -61,6 +61,8 @@ public final class JobSheetJson {
             one.set("result", RollsJson.write(material.result()));
         }
         json.set("slip", slip(sheet));
+        json.set("weekends", WeekendsJson.of(sheet));
+        json.set("tally", TallyJson.of(sheet));
         json.set("snags", findings(sheet.snags()));
         ArrayNode rack = json.putArray("rack");
         for (RackBoard board : sheet.garden().rack()) {

@@ -6,6 +6,7 @@ import java.time.Duration;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingSolver;
 import lapyard.sheets.RollSolver;
+import lapyard.stages.StagingSolver;
 
 /** One problem's text in, its result out, for the command line and HTTP alike. */
 public final class SolveLine {
@@ -30,6 +31,12 @@ public final class SolveLine {
     public static ObjectNode rolls(String text, double seconds) throws UnreadableDocument {
         return RollsJson.write(RollSolver.solve(
                 RollsJson.read(DocumentText.parse(text)), new lapyard.sheets.Effort(Long.MAX_VALUE, limit(seconds))));
+    }
+
+    /** As {@link #cutting}. */
+    public static ObjectNode staging(String text, double seconds) throws UnreadableDocument {
+        return StagingJson.write(StagingSolver.solve(
+                StagingJson.read(DocumentText.parse(text)), new lapyard.stages.Effort(Long.MAX_VALUE, limit(seconds))));
     }
 
     private static Duration limit(double seconds) {

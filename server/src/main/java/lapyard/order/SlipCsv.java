@@ -136,7 +136,8 @@ public final class SlipCsv {
         return amount.map(BigDecimal::toPlainString).orElse("");
     }
 
-    private static String safe(String text) {
+    /** Text that would start a formula begins with an apostrophe. */
+    public static String safe(String text) {
         return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 

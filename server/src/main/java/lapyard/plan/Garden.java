@@ -9,6 +9,8 @@ import lapyard.catalogue.Catalogue;
  *
  * @param currency  ISO 4217 code
  * @param imperial  whether prints show feet, inches and sixteenths
+ * @param crew      who builds and when
+ * @param tally     what was done, cut and bought so far
  * @param wayIn     how goods come in from the road
  * @param quote     what a builder offers besides the goods
  * @param accepted  findings accepted by name: where + text to the reason
@@ -26,6 +28,8 @@ public record Garden(
         Catalogue catalogue,
         Saw saw,
         double liftLimitKg,
+        Crew crew,
+        Tally tally,
         Map<String, String> accepted,
         List<String> defaulted,
         WayIn wayIn,
@@ -39,7 +43,7 @@ public record Garden(
         defaulted = List.copyOf(defaulted);
     }
 
-    /** A garden of which nobody told how goods come in, and that nobody quotes for, under the usual loads. */
+    /** A garden of which nobody told who builds it and how goods come in, and that nobody quotes for, under the usual loads; nothing is done yet. */
     public Garden(
             String name,
             String currency,
@@ -53,7 +57,7 @@ public record Garden(
             double liftLimitKg,
             Map<String, String> accepted,
             List<String> defaulted) {
-        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, accepted, defaulted,
+        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, Tally.NONE, accepted, defaulted,
                 WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL);
     }
 }

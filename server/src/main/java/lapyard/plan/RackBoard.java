@@ -13,18 +13,21 @@ import java.util.Optional;
  * @param goodFaces 0, 1 or 2
  * @param origin    where it came from; empty where nobody knows
  * @param checkedBy who looked at it; empty where nobody did
+ * @param weightKg  of the whole board as weighed; 0 where nobody weighed it
+ * @param thicknessMm as measured; 0 where it is as its section says
+ * @param heightMm  likewise
  */
 public record RackBoard(
         String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated,
-        Treatment treatment, String checkedBy) {
+        Treatment treatment, String checkedBy, double weightKg, double thicknessMm, double heightMm) {
     public RackBoard {
         bad = List.copyOf(bad);
     }
 
-    /** Of unknown treatment, checked by nobody. */
+    /** Of unknown treatment, checked, weighed and measured by nobody. */
     public RackBoard(
             String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated) {
-        this(id, section, lengthMm, count, bad, goodFaces, origin, coated, Treatment.UNKNOWN, "");
+        this(id, section, lengthMm, count, bad, goodFaces, origin, coated, Treatment.UNKNOWN, "", 0, 0, 0);
     }
 
     /** Why it may go into no planted bed at all; empty where it may. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.diagrams.DaySheets;
 import lapyard.diagrams.SetSheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
@@ -26,6 +27,8 @@ public final class Prints {
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
             new Print("course-cards", "Course cards", BenchPrint::courseCards),
             new Print("rolls", "Rolls", BenchPrint::rolls),
+            new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
+                    sheet.weekends(), sheet.garden().crew(), ask.bench(sheet.garden().imperial()))),
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Load-in", OrderPrint::loadIn),
             new Print("quote", "Quote", OrderPrint::quote));

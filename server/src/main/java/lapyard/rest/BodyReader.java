@@ -15,18 +15,23 @@ import java.util.Locale;
 
 /** Reads a body up to the limit as UTF-8; a byte order mark is taken off. */
 @Consumes("*/*")
-final class BodyReader implements MessageBodyReader<Body> {
+final class BodyReader implements MessageBodyReader<Record> {
     /** The longest body that is read, bytes. */
     static final int LIMIT = 5 * 1024 * 1024;
 
+    /** The longest garden file that is read, bytes. */
+    static final int LONG_LIMIT = 32 * 1024 * 1024;
+
+    static final String LONG_PATH = "/api/gardens/file";
+
     @Override
     public boolean isReadable(Class<?> type, Type generic, Annotation[] annotations, MediaType media) {
-        return type == Body.class;
+        return type == Body.class || type == LongBody.class;
     }
 
     @Override
-    public Body readFrom(
-            Class<Body> type,
+    public Record readFrom(
+            Class<Record> type,
             Type generic,
             Annotation[] annotations,
             MediaType media,
@@ -38,21 +43,29 @@ final class BodyReader implements MessageBodyReader<Body> {
         String charset = media.getParameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
         if (!charset.equals("utf-8") && !charset.equals("us-ascii"))
             throw new Refusal(415, "the body is said to be in " + printable(charset) + ": send UTF-8");
-        byte[] bytes = read(stream);
-        if (bytes.length > LIMIT) throw tooLarge();
-        return new Body(decoded(bytes));
+        boolean isLong = (Class<?>) type == LongBody.class;
+        int limit = isLong ? LONG_LIMIT : LIMIT;
+        byte[] bytes = read(stream, limit);
+        if (bytes.length > limit) throw tooLarge(limit);
+        String text = decoded(bytes);
+        return isLong ? new LongBody(text) : new Body(text);
     }
 
-    private static byte[] read(InputStream stream) {
+    /** The longest body that this address takes, bytes. */
+    static int limit(String path) {
+        return path.equals(LONG_PATH) ? LONG_LIMIT : LIMIT;
+    }
+
+    private static byte[] read(InputStream stream, int limit) {
         try {
-            return stream.readNBytes(LIMIT + 1);
+            return stream.readNBytes(limit + 1);
         } catch (IOException brokenOff) {
             throw new Refusal(408, "the body did not arrive in full: send it again");
         }
     }
 
-    static Refusal tooLarge() {
-        return new Refusal(413, "the body is over 5 MB (" + LIMIT + " bytes): send less");
+    static Refusal tooLarge(int limit) {
+        return new Refusal(413, "the body is over " + (limit >> 20) + " MB (" + limit + " bytes): send less");
     }
 
     private static String decoded(byte[] bytes) {

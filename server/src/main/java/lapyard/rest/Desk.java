@@ -69,13 +69,39 @@ public interface Desk {
     String merchantList(String body);
 
     /**
+     * The days of work as RFC 5545 text.
+     *
+     * @param id       of the garden, kept in the events' own names
+     * @param made     when the document was kept; where it names no first day of work, work begins on the next after that
+     * @param revision grows with each change
+     * @throws Refused if the document holds a STOP
+     */
+    String weekendsIcs(String document, String id, java.time.Instant made, int revision);
+
+    /**
+     * What is needed in which weekend as CSV.
+     *
+     * @throws Refused if the document holds a STOP
+     */
+    String weekendsCsv(String document);
+
+    /**
+     * A garden and a copy of it with changes, side by side as JSON; nothing is kept.
+     *
+     * @param asked the garden document and its changes as one JSON object
+     * @throws Refused if either holds a STOP or a change cannot be made
+     */
+    String tryOut(String asked);
+
+    /**
      * One problem's result as JSON.
      *
-     * @param kind    {@code cutting} or {@code rolls}
+     * @param kind    {@code cutting}, {@code rolls} or {@code staging}
      * @param problem one problem as JSON
+     * @param seconds at most so long; an interrupt ends it earlier, with the best found by then
      * @throws Refused if it is not a problem of that kind
      */
-    String solve(String kind, String problem);
+    String solve(String kind, String problem, double seconds);
 
     /** The catalogue that stands where a garden says nothing, as JSON. */
     String exampleCatalogue();

@@ -1,25 +1,35 @@
 package lapyard.rest;
 
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.function.Supplier;
 
 /** What is made from a body alone; nothing is kept. */
 @Path("/")
 public final class DeskResource {
+    private static final int USUAL_SECONDS = 10;
+    private static final int MOST_SECONDS = 60;
+
     private final Desk desk;
     private final Outputs outputs;
+    private final Turns turns;
+    private final Solves solves;
 
-    DeskResource(Desk desk, Outputs outputs) {
+    DeskResource(Desk desk, Outputs outputs, Turns turns) {
         this.desk = desk;
         this.outputs = outputs;
+        this.turns = turns;
+        this.solves = new Solves(turns);
     }
 
     @POST
@@ -31,13 +41,64 @@ public final class DeskResource {
         return Response.ok(outputs.jobSheet(body.text()).bytes()).build();
     }
 
+    /** With {@code Prefer: respond-async} (RFC 7240) it answers at once with the address where the solve is told of. */
     @POST
-    @Path("api/solve/{kind: cutting|rolls}")
+    @Path("api/try-out")
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
-    public Response solve(@PathParam("kind") String kind, Body body) {
+    public Response tryOut(Body body) {
         Documents.object(body.text());
-        return Response.ok(desk.solve(kind, body.text())).build();
+        return Response.ok(desk.tryOut(body.text())).build();
+    }
+
+    @POST
+    @Path("api/solve/{kind: cutting|rolls|staging}")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response solve(
+            @PathParam("kind") String kind,
+            @QueryParam("seconds") String seconds,
+            @HeaderParam("Prefer") String prefer,
+            Body body) {
+        double limit = Asked.number("seconds", seconds, 1, MOST_SECONDS).orElse(USUAL_SECONDS);
+        Documents.object(body.text());
+        if (prefer != null && prefer.contains("respond-async")) {
+            Solves.Solve solve = solves.begin(kind, limit, given -> desk.solve(kind, body.text(), given));
+            return Response.accepted(solve.json())
+                    .header(HttpHeaders.LOCATION, "/api/solves/" + solve.id)
+                    .build();
+        }
+        return Response.ok(inTurn(() -> desk.solve(kind, body.text(), limit))).build();
+    }
+
+    @GET
+    @Path("api/solves/{id}")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response solve(@PathParam("id") String id) {
+        return Response.ok(found(id).json()).build();
+    }
+
+    /** Stops it; what it has found so far stays to be read. */
+    @DELETE
+    @Path("api/solves/{id}")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response stop(@PathParam("id") String id) {
+        Solves.Solve solve = found(id);
+        solve.stop();
+        return Response.accepted(solve.json()).build();
+    }
+
+    private Solves.Solve found(String id) {
+        return solves.find(id).orElseThrow(() -> new Refusal(404, "this server has no such solve, or forgot it"));
+    }
+
+    private String inTurn(Supplier<String> work) {
+        try {
+            return turns.take(work);
+        } catch (InterruptedException stopping) {
+            Thread.currentThread().interrupt();
+            throw new Refusal(Problem.later(503, "the server stops: nothing was changed, ask again", 5));
+        }
     }
 
     /** How a merchant's list is understood; nothing is kept. */

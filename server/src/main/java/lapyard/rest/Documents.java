@@ -71,6 +71,22 @@ final class Documents {
         return name.isEmpty() ? UNNAMED : name;
     }
 
+    /** As text; half a pair of signs, which only an escape can bring, stays an escape. */
+    static String text(JsonNode tree) {
+        String text = tree.toString();
+        StringBuilder safe = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char sign = text.charAt(i);
+            boolean pair = Character.isHighSurrogate(sign)
+                    && i + 1 < text.length()
+                    && Character.isLowSurrogate(text.charAt(i + 1));
+            if (pair) safe.append(sign).append(text.charAt(++i));
+            else if (Character.isSurrogate(sign)) safe.append(String.format("\\u%04x", (int) sign));
+            else safe.append(sign);
+        }
+        return safe.toString();
+    }
+
     /** Names of the top-level members that differ, in order. */
     static List<String> changed(ObjectNode before, ObjectNode after) {
         TreeSet<String> names = new TreeSet<>();

@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import org.glassfish.grizzly.http.server.HttpHandler;
 import org.glassfish.grizzly.http.server.Request;
 import org.glassfish.grizzly.http.server.Response;
+import org.glassfish.grizzly.nio.NIOConnection;
 
 /** Where every request comes in: guarded, counted, given the headers that go on everything, then passed on. */
 final class Front extends HttpHandler {
@@ -18,35 +19,62 @@ final class Front extends HttpHandler {
     private final Guard guard;
     private final Supplier<PageFiles> page;
     private final Supplier<HttpHandler> api;
+    private final Live live;
     private final Metrics metrics;
+    private final Binding binding;
+    private final AccessLog log;
 
-    Front(Guard guard, Supplier<PageFiles> page, Supplier<HttpHandler> api, Metrics metrics) {
+    Front(
+            Binding binding,
+            Guard guard,
+            Supplier<PageFiles> page,
+            Supplier<HttpHandler> api,
+            Live live,
+            Metrics metrics,
+            AccessLog log) {
+        this.binding = binding;
+        this.log = log;
         this.guard = guard;
         this.page = page;
         this.api = api;
+        this.live = live;
         this.metrics = metrics;
     }
 
     @Override
     public void service(Request request, Response response) throws Exception {
+        if (request.getContext().getConnection() instanceof NIOConnection line
+                && line.getAsyncWriteQueue().spaceInBytes() > 0) {
+            line.closeSilently(); // it sends requests and does not take the answers to those before
+            return;
+        }
         long from = System.nanoTime();
+        String id = Ids.next();
+        String path = request.getRequestURI();
+        String method = request.getMethod().getMethodString();
         metrics.began();
+        Guard.Verdict verdict = guard.verdict(request, path);
+        Asking.begin(new Asking(id, verdict.who(), verdict.garden()));
         try {
             everyHeader(response);
-            answer(request, response);
+            response.setHeader("X-Request-Id", id);
+            answer(path, verdict.refusal(), request, response);
         } finally {
-            metrics.ended(known(request.getMethod().getMethodString()), response.getStatus(), System.nanoTime() - from);
+            Asking.end();
+            long took = System.nanoTime() - from;
+            metrics.ended(known(method), response.getStatus(), took);
+            log.line(id, binding.addressOf(request), verdict.who(), method, path, response.getStatus(), took / 1_000_000);
         }
     }
 
-    private void answer(Request request, Response response) throws Exception {
-        String path = request.getRequestURI();
-        Optional<Problem> refusal = guard.refusal(request, path);
+    private void answer(String path, Optional<Problem> refusal, Request request, Response response) throws Exception {
         if (refusal.isPresent()) {
             if (refusal.get().status() == 401) response.setHeader("WWW-Authenticate", "Bearer realm=\"lapyard\"");
             send(response, refusal.get());
         } else if (!path.startsWith("/api/") && page.get().has(path)) {
             page.get().serve(path, request, response);
+        } else if (Live.has(path)) {
+            live.serve(path, request, response);
         } else {
             askApi(request, response);
         }
@@ -84,6 +112,7 @@ final class Front extends HttpHandler {
         byte[] body = problem.json().getBytes(StandardCharsets.UTF_8);
         response.setStatus(problem.status(), Problem.title(problem.status()));
         response.setContentType(Problem.TYPE);
+        problem.retryAfter().ifPresent(seconds -> response.setHeader("Retry-After", seconds.toString()));
         response.setContentLength(body.length);
         response.getOutputStream().write(body);
     }

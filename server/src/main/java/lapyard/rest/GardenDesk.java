@@ -2,6 +2,7 @@ package lapyard.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,11 +11,14 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import lapyard.drawing.PdfWriter;
+import lapyard.job.BuildingCalendar;
+import lapyard.job.Buying;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
+import lapyard.job.TryOut;
 import lapyard.json.GardenReader;
 import lapyard.json.GardenSchema;
 import lapyard.json.JobSheetJson;
@@ -23,6 +27,7 @@ import lapyard.json.MerchantListJson;
 import lapyard.json.QuoteJson;
 import lapyard.json.Reading;
 import lapyard.json.SolveLine;
+import lapyard.json.TryOutJson;
 import lapyard.json.UnreadableDocument;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -34,10 +39,8 @@ import lapyard.prints.Prints;
 
 /** The desk of the real program: documents are read, job sheets prepared once each, and shown in their forms. */
 public final class GardenDesk implements Desk {
-    /** Job sheets kept for the other forms of the same document that are asked for next. */
+    /** Job sheets kept, by their document's hash, for the other forms of the same document that are asked for next. */
     private static final int KEPT = 16;
-
-    private static final double SOLVE_SECONDS = 10;
 
     private final Map<String, CompletableFuture<JobSheet>> kept = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -93,7 +96,7 @@ public final class GardenDesk implements Desk {
         }
         ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
-        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags").contains(part);
+        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags", "weekends", "tally").contains(part);
         return known ? Optional.of(found.toString()) : Optional.empty();
     }
 
@@ -151,10 +154,36 @@ public final class GardenDesk implements Desk {
     }
 
     @Override
-    public String solve(String kind, String problem) {
+    public String weekendsIcs(String document, String id, java.time.Instant made, int revision) {
+        return BuildingCalendar.ics(sheet(document), id, made, revision);
+    }
+
+    @Override
+    public String weekendsCsv(String document) {
+        JobSheet sheet = sheet(document);
+        return Buying.of(sheet).csv(sheet.garden().crew().start());
+    }
+
+    @Override
+    public String tryOut(String asked) {
         try {
-            return (kind.equals("cutting") ? SolveLine.cutting(problem, SOLVE_SECONDS) : SolveLine.rolls(problem, SOLVE_SECONDS))
-                    .toString();
+            TryOutJson.Asked both = TryOutJson.read(asked);
+            JobSheet before = sheet(both.before());
+            return TryOutJson.write(TryOut.of(before, sheet(both.after())), both.after()).toString();
+        } catch (IllegalArgumentException | UnreadableDocument e) {
+            throw new Refused(List.of(Finding.stop("try-out", e.getMessage(), null, "mend the change that is named")));
+        }
+    }
+
+    @Override
+    public String solve(String kind, String problem, double seconds) {
+        try {
+            return (switch (kind) {
+                case "cutting" -> SolveLine.cutting(problem, seconds);
+                case "rolls" -> SolveLine.rolls(problem, seconds);
+                case "staging" -> SolveLine.staging(problem, seconds);
+                default -> throw new IllegalArgumentException("no problems of kind " + kind + " are solved here");
+            }).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));
         }
@@ -172,10 +201,11 @@ public final class GardenDesk implements Desk {
 
     /** Whoever asks first works it out; all others wait for the same sheet. */
     private JobSheet sheet(String document) {
+        String key = Output.hash(document.getBytes(StandardCharsets.UTF_8));
         CompletableFuture<JobSheet> own = new CompletableFuture<>();
         CompletableFuture<JobSheet> found;
         synchronized (kept) {
-            found = kept.putIfAbsent(document, own);
+            found = kept.putIfAbsent(key, own);
         }
         if (found != null) {
             try {
@@ -195,7 +225,7 @@ public final class GardenDesk implements Desk {
         } catch (RuntimeException | Error e) {
             own.completeExceptionally(e);
             synchronized (kept) {
-                kept.remove(document, own);
+                kept.remove(key, own);
             }
             throw e;
         }

@@ -10,10 +10,13 @@ import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import lapyard.history.Merge;
 import lapyard.plan.Finding;
 import lapyard.store.Change;
 import lapyard.store.Stored;
@@ -38,24 +41,66 @@ public final class GardenResource {
     @PUT
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
-    public Response put(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
+    public Response put(
+            @PathParam("id") String id,
+            @QueryParam("merge") String merge,
+            @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
+            Body body) {
+        boolean merging = Asked.flag("merge", merge);
         Stored current = shelf.standing(id);
         long expected = Tags.expected(ifMatch, current);
-        Documents.object(body.text());
-        return save(current, expected, body.text());
+        ObjectNode mine = Documents.object(body.text());
+        return merging ? saveOrMerge(current, expected, body.text(), base -> mine) : save(current, expected, body.text());
     }
 
     @PATCH
     @Consumes(MERGE_PATCH)
     @Produces(MediaType.APPLICATION_JSON)
-    public Response patch(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
+    public Response patch(
+            @PathParam("id") String id,
+            @QueryParam("merge") String merge,
+            @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
+            Body body) {
+        boolean merging = Asked.flag("merge", merge);
         Stored current = shelf.standing(id);
         long expected = Tags.expected(ifMatch, current);
-        if (current.revision() != expected) throw shelf.stale(current, expected);
+        if (current.revision() != expected && !merging) throw shelf.stale(current, expected);
         ObjectNode patch = Documents.object(body.text());
         ObjectNode before = Documents.object(current.document());
         ObjectNode after = (ObjectNode) Documents.merged(before, patch);
-        return save(current, expected, after.equals(before) ? current.document() : after.toString());
+        String text = after.equals(before) ? current.document() : Documents.text(after);
+        return merging
+                ? saveOrMerge(current, expected, text, base -> (ObjectNode) Documents.merged(base, patch))
+                : save(current, expected, text);
+    }
+
+    /** @param change what the caller did to the revision that it was made from */
+    private Response saveOrMerge(Stored current, long expected, String text, UnaryOperator<ObjectNode> change) {
+        if (current.revision() != expected) return merged(current, expected, change);
+        List<Finding> findings = shelf.checked(text);
+        Change made = shelf.store().save(current.id(), expected, Documents.name(text), text);
+        return made instanceof Change.Stale stale
+                ? merged(stale.current(), expected, change)
+                : shelf.answer(made, expected, findings);
+    }
+
+    /** Puts the caller's change and those made since together; where somebody is quicker once more, again. */
+    private Response merged(Stored newest, long expected, UnaryOperator<ObjectNode> change) {
+        Stored current = newest;
+        ObjectNode base = Documents.object(shelf.store()
+                .revision(current.id(), expected)
+                .orElseThrow(() -> shelf.stale(newest, expected))
+                .document());
+        ObjectNode mine = change.apply(base);
+        while (true) {
+            Merge merge = Merge.of(base, mine, Documents.object(current.document()));
+            if (merge instanceof Merge.Clash clash) throw shelf.clash(current, expected, clash);
+            String text = Documents.text(((Merge.Both) merge).document());
+            List<Finding> findings = shelf.checked(text);
+            Change made = shelf.store().save(current.id(), current.revision(), Documents.name(text), text);
+            if (made instanceof Change.Stale stale) current = stale.current();
+            else return shelf.answer(made, expected, findings, true);
+        }
     }
 
     private Response save(Stored current, long expected, String text) {

@@ -9,7 +9,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.security.SecureRandom;
 import java.util.List;
 import java.util.Optional;
 import lapyard.plan.Finding;
@@ -22,11 +21,8 @@ import lapyard.store.Stored;
 public final class GardensResource {
     private static final int PAGE = 50;
     private static final int LONGEST_PAGE = 200;
-    private static final String ID_SIGNS = "abcdefghijkmnpqrstuvwxyz23456789"; // none that is read for another
-    private static final int ID_LENGTH = 12;
 
     private final Shelf shelf;
-    private final SecureRandom random = new SecureRandom();
 
     GardensResource(Shelf shelf) {
         this.shelf = shelf;
@@ -40,7 +36,10 @@ public final class GardensResource {
             @QueryParam("deleted") String deleted) {
         int rows = Asked.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE);
         boolean ofDeleted = Asked.flag("deleted", deleted);
-        GardenList list = shelf.store().list(rows, Asked.word("after", after), ofDeleted);
+        Optional<String> behind = Asked.word("after", after);
+        GardenList list = Asking.onlyGarden()
+                .map(this::only)
+                .orElseGet(() -> shelf.store().list(rows, behind, ofDeleted));
         Optional<String> next = list.next()
                 .map(id -> "/api/gardens?after=" + id + "&limit=" + rows + (ofDeleted ? "&deleted=true" : ""));
         Response.ResponseBuilder response = Response.ok(Json.text(json -> {
@@ -63,21 +62,25 @@ public final class GardensResource {
         return response.build();
     }
 
+    /** What the holder of a share has for a list. */
+    private GardenList only(String id) {
+        List<GardenList.Row> rows = shelf.store()
+                .find(id)
+                .filter(stored -> !stored.deleted())
+                .map(stored -> new GardenList.Row(id, stored.name(), stored.revision(), stored.saved()))
+                .stream()
+                .toList();
+        return new GardenList(rows, rows.size(), Optional.empty());
+    }
+
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response create(Body body) {
         Documents.object(body.text());
         List<Finding> findings = shelf.checked(body.text());
-        Stored stored = shelf.created(new NewGarden(newId(), Documents.name(body.text()), body.text()));
+        Stored stored = shelf.created(new NewGarden(Ids.next(), Documents.name(body.text()), body.text()));
         return Shelf.receipt(
                 Response.status(201).header(HttpHeaders.LOCATION, "/api/gardens/" + stored.id()), stored, findings);
-    }
-
-    /** 60 bits: two gardens never meet by chance. */
-    private String newId() {
-        StringBuilder id = new StringBuilder();
-        while (id.length() < ID_LENGTH) id.append(ID_SIGNS.charAt(random.nextInt(ID_SIGNS.length())));
-        return id.toString();
     }
 }

@@ -1,38 +1,67 @@
 package lapyard.rest;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lapyard.store.GardenStore;
+import lapyard.store.Share;
+import lapyard.store.StoreFault;
 import org.glassfish.grizzly.http.Method;
 import org.glassfish.grizzly.http.server.Request;
 
 /**
  * Turns away what must not reach a resource: other sites' pages acting through a visitor's browser (by a Host that
- * is not ours, as after DNS rebinding, or by an Origin that is not ours), callers without the token, and bodies
- * that say they are over the limit.
+ * is not ours, as after DNS rebinding, or by an Origin that is not ours), callers without a token or with one that
+ * does not go so far, and bodies that say they are over the limit.
  */
 final class Guard {
+    /** What every share token starts with, so that only those cost a look into the store. */
+    static final String SHARE = "share-";
+
     private static final Set<Method> SAFE = Set.of(Method.GET, Method.HEAD, Method.OPTIONS);
     private static final Set<String> ELSEWHERE = Set.of("cross-site", "same-site");
+    /** Made from a body, nothing is kept: reading, though by POST. */
+    private static final Pattern ONLY_REASONS = Pattern.compile("/api/(job-sheet|merchant-list|solve/[a-z]+|solves/[a-z0-9]+)");
+    private static final Pattern OF_GARDEN = Pattern.compile("/api/gardens/([a-z0-9-]{1,40})(/.*)?");
+    /** What one garden's sharer does not get to see: older texts, and who else has a share. */
+    private static final Pattern NOT_SHARED = Pattern.compile("/(revisions|difference|variation|file|shares|copy).*");
 
     private final Binding binding;
+    private final Supplier<GardenStore> store;
+    private final Attempts attempts;
 
-    Guard(Binding binding) {
+    Guard(Binding binding, Supplier<GardenStore> store, Attempts attempts) {
         this.binding = binding;
+        this.store = store;
+        this.attempts = attempts;
     }
 
-    /** Empty where the request may pass. */
-    Optional<Problem> refusal(Request request, String path) {
+    /** Either who asks, or the problem that the request is answered with. */
+    record Verdict(Optional<Problem> refusal, String who, Optional<String> garden) {
+        static Verdict no(Problem problem) {
+            return new Verdict(Optional.of(problem), "refused", Optional.empty());
+        }
+
+        static Verdict yes(String who) {
+            return new Verdict(Optional.empty(), who, Optional.empty());
+        }
+    }
+
+    Verdict verdict(Request request, String path) {
         String host = Optional.ofNullable(request.getHeader("Host")).orElse("").toLowerCase(Locale.ROOT);
-        if (binding.token().isEmpty() && !ours(nameOf(host)))
-            return Optional.of(Problem.of(421, "this server answers to localhost and its own address only"));
+        if (binding.keys().isEmpty() && !ours(nameOf(host)))
+            return Verdict.no(Problem.of(421, "this server answers to localhost and its own address only"));
         if (!SAFE.contains(request.getMethod()) && fromElsewhere(request, host))
-            return Optional.of(Problem.of(403, "another site's page may not change anything here"));
-        if (needsToken(path) && !hasToken(request))
-            return Optional.of(Problem.of(401, "send the server's token as Authorization: Bearer TOKEN"));
-        if (request.getContentLengthLong() > BodyReader.LIMIT)
-            return Optional.of(BodyReader.tooLarge().problem());
-        return Optional.empty();
+            return Verdict.no(Problem.of(403, "another site's page may not change anything here"));
+        Verdict caller = needsToken(path) ? caller(request, path) : Verdict.yes("anyone");
+        if (caller.refusal().isEmpty() && request.getContentLengthLong() > BodyReader.limit(path))
+            return Verdict.no(BodyReader.tooLarge(BodyReader.limit(path)).problem());
+        return caller;
     }
 
     private boolean ours(String name) {
@@ -58,13 +87,53 @@ final class Guard {
     }
 
     private boolean needsToken(String path) {
-        return binding.token().isPresent() && (path.startsWith("/api") || path.startsWith("/metrics"));
+        return !binding.keys().isEmpty()
+                && (path.startsWith("/api") || path.startsWith("/metrics") || isOddlyWritten(path));
     }
 
-    private boolean hasToken(Request request) {
+    /** An address that could be read for another: nothing of ours needs one. */
+    private static boolean isOddlyWritten(String text) {
+        return text.contains("%") || text.contains("//") || text.contains("/.") || text.contains(";");
+    }
+
+    private Verdict caller(Request request, String path) {
         String header = request.getHeader("Authorization");
-        return header != null
-                && header.regionMatches(true, 0, "Bearer ", 0, 7)
-                && binding.token().orElseThrow().matches(header.substring(7).strip());
+        if (header == null || !header.regionMatches(true, 0, "Bearer ", 0, 7))
+            return Verdict.no(Problem.of(401, "send a token as Authorization: Bearer TOKEN"));
+        String from = binding.addressOf(request);
+        long wait = attempts.waitSeconds(from);
+        if (wait > 0) return Verdict.no(Problem.later(429, "too many wrong tokens came from your address", wait));
+        String offered = header.substring(7).strip();
+        boolean reads = SAFE.contains(request.getMethod());
+        if (Keys.any(binding.keys().editors(), offered)) return Verdict.yes("editor");
+        if (Keys.any(binding.keys().readers(), offered))
+            return reads || ONLY_REASONS.matcher(path).matches()
+                    ? Verdict.yes("reader")
+                    : Verdict.no(Problem.of(403, "this token reads and changes nothing: use an editor's"));
+        try {
+            Optional<Share> share = offered.startsWith(SHARE) ? byToken(offered) : Optional.empty();
+            if (share.isPresent()) return ofShare(share.get().garden(), request, path, reads);
+        } catch (StoreFault fault) {
+            return Verdict.no(Problems.ofFault(fault));
+        }
+        attempts.wrong(from);
+        return Verdict.no(Problem.of(401, "this server does not know that token"));
+    }
+
+    /** The store finds it by its hash: how long that takes says nothing of the token. */
+    private Optional<Share> byToken(String offered) {
+        return store.get().shares().byHash(Output.hash(offered.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private static Verdict ofShare(String garden, Request request, String path, boolean reads) {
+        Verdict yes = new Verdict(Optional.empty(), "share", Optional.of(garden));
+        if (reads && List.of("/api/gardens", "/api/samples").contains(path)) return yes;
+        Matcher address = OF_GARDEN.matcher(path);
+        boolean own = address.matches() && address.group(1).equals(garden);
+        String query = Optional.ofNullable(request.getQueryString()).orElse("");
+        boolean older = query.contains("revision") || query.contains("%") || isOddlyWritten(path);
+        String part = own && address.group(2) != null ? address.group(2) : "";
+        if (reads && own && !older && !NOT_SHARED.matcher(part).matches()) return yes;
+        return Verdict.no(Problem.of(403, "this token reads one garden as it stands, and nothing else"));
     }
 }

@@ -25,7 +25,7 @@ final class Metrics {
         requests.computeIfAbsent(labels, key -> new LongAdder()).increment();
     }
 
-    String text(Outputs outputs) {
+    String text(Outputs outputs, Live live, Turns turns) {
         StringBuilder text = new StringBuilder();
         head(text, "lapyard_requests_total", "counter", "requests answered");
         for (Map.Entry<String, LongAdder> entry : new ConcurrentSkipListMap<>(requests).entrySet())
@@ -40,6 +40,9 @@ final class Metrics {
         value(text, "lapyard_output_hits_total", "counter", "job sheets and drawings found ready", outputs.hits.sum());
         value(text, "lapyard_output_misses_total", "counter", "job sheets and drawings made", outputs.misses.sum());
         value(text, "lapyard_output_bytes", "gauge", "job sheets and drawings kept", outputs.bytes());
+        value(text, "lapyard_listeners", "gauge", "browsers that wait for news", live.listeners());
+        value(text, "lapyard_solves_running", "gauge", "job sheets, drawings and solves being worked out", turns.running());
+        value(text, "lapyard_solves_waiting", "gauge", "those that wait for their turn", turns.waiting());
         Runtime runtime = Runtime.getRuntime();
         value(text, "lapyard_heap_used_bytes", "gauge", "heap in use", runtime.totalMemory() - runtime.freeMemory());
         double up = ManagementFactory.getRuntimeMXBean().getUptime() / 1e3;

@@ -9,6 +9,7 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
 import lapyard.prints.PrintAsk;
+import lapyard.store.Stored;
 
 /**
  * The desk's outputs, kept by the document's content hash, the least lately used dropped first. What several
@@ -17,6 +18,7 @@ import lapyard.prints.PrintAsk;
 final class Outputs {
     private final Desk desk;
     private final long limitBytes;
+    private final Turns turns;
     private final ConcurrentHashMap<String, FutureTask<Output>> making = new ConcurrentHashMap<>();
     private final LinkedHashMap<String, Output> kept = new LinkedHashMap<>(16, 0.75f, true);
     private long keptBytes;
@@ -24,8 +26,9 @@ final class Outputs {
     final LongAdder misses = new LongAdder();
 
     /** @param limitBytes the bytes kept, all outputs together */
-    Outputs(Desk desk, long limitBytes) {
+    Outputs(Desk desk, long limitBytes, Turns turns) {
         this.desk = desk;
+        this.turns = turns;
         this.limitBytes = limitBytes;
     }
 
@@ -60,6 +63,15 @@ final class Outputs {
         return keep(kind, after, () -> Output.of(desk.variationSheet(before, after, from, to)));
     }
 
+    /** Not kept: it holds the moment and number of its revision, and is quickly written. */
+    Output weekendsIcs(Stored stored) {
+        return Output.of(desk.weekendsIcs(stored.document(), stored.id(), stored.saved(), Math.toIntExact(stored.revision())));
+    }
+
+    Output weekendsCsv(String document) {
+        return keep("weekends.csv", document, () -> Output.of(desk.weekendsCsv(document)));
+    }
+
     long bytes() {
         synchronized (kept) {
             return keptBytes;
@@ -84,7 +96,10 @@ final class Outputs {
         if (known.isPresent()) return known.get();
         String key = key(kind, document);
         // looks once more: another may have kept it between the look above and the turn to make it
-        FutureTask<Output> mine = new FutureTask<>(() -> kept(kind, document).orElseGet(() -> made(maker)));
+        FutureTask<Output> mine = new FutureTask<>(() -> {
+            Optional<Output> meanwhile = kept(kind, document);
+            return meanwhile.isPresent() ? meanwhile.get() : made(maker);
+        });
         FutureTask<Output> task = making.putIfAbsent(key, mine);
         if (task == null) {
             task = mine;
@@ -98,9 +113,9 @@ final class Outputs {
         return result(task);
     }
 
-    private Output made(Supplier<Output> maker) {
+    private Output made(Supplier<Output> maker) throws InterruptedException {
         misses.increment();
-        return maker.get();
+        return turns.take(maker);
     }
 
     private void put(String key, Output output) {

@@ -1,17 +1,20 @@
 package lapyard.rest;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import lapyard.plan.Finding;
 
 /**
  * An error as RFC 9457 writes it: {@code title} is the status in words, {@code detail} says what to put right.
  *
- * @param more  further members, each a string, a whole number or a list of strings
+ * @param more  further members, each a string, a whole number, a list of strings or JSON as it stands; {@code retryAfter},
+ *              whole seconds, goes into the header of that name too
  * @param snags findings, where there are any
  */
 record Problem(int status, String detail, Map<String, Object> more, List<Finding> snags) {
@@ -26,8 +29,18 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
         return new Problem(status, detail, Map.of(), List.of());
     }
 
+    /** One that passes by itself: asked again after so many seconds it may well be answered. */
+    static Problem later(int status, String detail, long seconds) {
+        return new Problem(status, detail, Map.of("retryAfter", seconds), List.of());
+    }
+
     static Problem of(int status, String detail, List<Finding> snags) {
         return new Problem(status, detail, Map.of(), snags);
+    }
+
+    /** Empty where asking again would not help. */
+    Optional<Long> retryAfter() {
+        return Optional.ofNullable((Long) more.get("retryAfter"));
     }
 
     /** The status in the words of RFC 9110, of RFC 4918 for 507. */
@@ -60,6 +73,8 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
         json.writeFieldName(entry.getKey());
         if (entry.getValue() instanceof Long number) {
             json.writeNumber(number);
+        } else if (entry.getValue() instanceof JsonNode tree) {
+            json.writeRawValue(tree.toString());
         } else if (entry.getValue() instanceof List<?> list) {
             json.writeStartArray();
             for (Object each : list) json.writeString((String) each);

@@ -8,16 +8,18 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import jakarta.ws.rs.ext.ExceptionMapper;
+import java.io.IOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import lapyard.store.StoreFault;
 
 /** Turns what is thrown into a problem. What nobody foresaw is logged under an id, and the answer shows only that. */
 final class Problems implements ExceptionMapper<Throwable> {
     private static final Logger LOG = System.getLogger("lapyard.rest");
+
+    private static final long RETRY_SECONDS = 5;
 
     @Context
     private UriInfo uri;
@@ -29,13 +31,16 @@ final class Problems implements ExceptionMapper<Throwable> {
         if (thrown instanceof Desk.Refused refused)
             return response(new Refusal(refused.findings()).problem()).build();
         if (thrown instanceof StoreFault fault)
-            return response(ofFault(fault)).header(HttpHeaders.RETRY_AFTER, 5).build();
+            return response(ofFault(fault)).build();
         if (thrown instanceof WebApplicationException web && web.getResponse().getStatus() < 500) return ofJersey(web);
         return response(unforeseen(thrown)).build();
     }
 
     private static Response.ResponseBuilder response(Problem problem) {
-        return Response.status(problem.status()).type(Problem.TYPE).entity(problem.json());
+        Response.ResponseBuilder response =
+                Response.status(problem.status()).type(Problem.TYPE).entity(problem.json());
+        problem.retryAfter().ifPresent(seconds -> response.header(HttpHeaders.RETRY_AFTER, seconds));
+        return response;
     }
 
     private Response ofJersey(WebApplicationException web) {
@@ -64,22 +69,33 @@ final class Problems implements ExceptionMapper<Throwable> {
         };
     }
 
-    private static Problem ofFault(StoreFault fault) {
-        String id = logged(fault);
+    static Problem ofFault(StoreFault fault) {
+        // foreseen, and said in one line: where in the program it showed helps nobody
+        String id = id();
+        LOG.log(Level.WARNING, "id " + id + ": " + fault.getMessage());
+        if (fault.uncertain())
+            return new Problem(
+                    503,
+                    "the database's answer was lost, so nobody knows whether the change was kept: send it again, a save"
+                            + " that was kept is not kept twice",
+                    Map.of("id", id, "retryAfter", RETRY_SECONDS),
+                    List.of());
         return fault.full()
                 ? new Problem(
                         507,
                         "the disk is full: nothing was changed; make room and send it again",
-                        Map.of("id", id),
+                        Map.of("id", id, "retryAfter", RETRY_SECONDS),
                         List.of())
                 : new Problem(
                         503,
                         "the store cannot be used now: nothing was changed; try again",
-                        Map.of("id", id),
+                        Map.of("id", id, "retryAfter", RETRY_SECONDS),
                         List.of());
     }
 
     static Problem unforeseen(Throwable thrown) {
+        // files and databases have carriers of their own: what comes bare is the line to the caller, and nobody reads on
+        if (thrown instanceof IOException) return Problem.of(400, "the line broke off");
         return new Problem(
                 500,
                 "this should not have happened; the server's log says more under the id",
@@ -88,8 +104,13 @@ final class Problems implements ExceptionMapper<Throwable> {
     }
 
     private static String logged(Throwable thrown) {
-        String id = UUID.randomUUID().toString();
+        String id = id();
         LOG.log(Level.ERROR, "id " + id, thrown);
         return id;
+    }
+
+    /** That of the request, so that its answer, the access log and this log go together. */
+    private static String id() {
+        return Asking.now().map(Asking::request).orElseGet(Ids::next);
     }
 }

@@ -1,9 +1,13 @@
 package lapyard.rest;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -65,6 +69,8 @@ public final class RevisionsResource {
             json.writeNumberField("restored", revision.restored().getAsLong());
         json.writeStringField("name", revision.name());
         json.writeStringField("saved", revision.saved().toString());
+        if (revision.stamp().isPresent()) json.writeStringField("stamp", revision.stamp().get());
+        if (revision.printed()) json.writeBooleanField("printed", true);
         json.writeEndObject();
     }
 
@@ -89,6 +95,27 @@ public final class RevisionsResource {
         long expected = Tags.expected(ifMatch, shelf.everKept(id));
         return shelf.answer(
                 shelf.store().restore(id, expected, old.revision()), expected, shelf.checked(old.document()));
+    }
+
+    /** A name for one revision; a stamped one is never thinned out. */
+    @PUT
+    @Path("{number}/stamp")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response stamp(@PathParam("id") String id, @PathParam("number") String number, Body body) {
+        Stored stored = revision(id, number);
+        JsonNode stamp = Documents.object(body.text()).path("stamp");
+        if (!stamp.isTextual() || stamp.asText().isBlank())
+            throw new Refusal(400, "stamp should be a text, such as {\"stamp\":\"for the saw\"}");
+        shelf.store().stamp(id, stored.revision(), stamp.asText());
+        return Response.noContent().build();
+    }
+
+    @DELETE
+    @Path("{number}/stamp")
+    public Response unstamp(@PathParam("id") String id, @PathParam("number") String number) {
+        shelf.store().stamp(id, revision(id, number).revision(), "");
+        return Response.noContent().build();
     }
 
     private Stored revision(String id, String number) {

@@ -17,6 +17,8 @@ import org.glassfish.grizzly.http.server.HttpHandler;
 import org.glassfish.grizzly.http.server.HttpServer;
 import org.glassfish.grizzly.http.server.NetworkListener;
 import org.glassfish.grizzly.http.server.ServerConfiguration;
+import org.glassfish.grizzly.ssl.SSLEngineConfigurator;
+import org.glassfish.grizzly.threadpool.ThreadPoolConfig;
 import org.glassfish.jersey.grizzly2.httpserver.GrizzlyHttpContainer;
 import org.glassfish.jersey.server.ContainerFactory;
 import org.glassfish.jersey.server.ResourceConfig;
@@ -28,6 +30,11 @@ import org.glassfish.jersey.server.ServerProperties;
  */
 public final class Server implements AutoCloseable {
     private static final long OUTPUT_BYTES = 24L << 20;
+    private static final int WORKERS = 40;
+    /** An answer that is not taken for so long is given up, and its connection with it. */
+    private static final int WRITE_SECONDS = 10;
+    private static final int MOST_WAITING = 24;
+    private static final long TURN_PATIENCE_MS = 20_000;
     private static final int GRACE_SECONDS = 10;
     private static final long SKIPPED_BODY_BYTES = 64L << 20;
     /** Held so that the levels stay: the library warns of every resource that is handed over as an object. */
@@ -37,16 +44,22 @@ public final class Server implements AutoCloseable {
     /** It logs a port that cannot be opened, with a stack trace, and throws as well. */
     private static final Logger PORTS = Logger.getLogger("org.glassfish.grizzly.http.server.HttpServer");
 
+    private static final System.Logger LOG = System.getLogger("lapyard.rest");
+
     private final HttpServer http;
     private final NetworkListener listener;
-    private final String host;
+    private final Binding binding;
     private final CompletableFuture<HttpHandler> api;
 
-    private Server(HttpServer http, NetworkListener listener, String host, CompletableFuture<HttpHandler> api) {
+    private final Live live;
+
+    private Server(
+            HttpServer http, NetworkListener listener, Binding binding, CompletableFuture<HttpHandler> api, Live live) {
         this.http = http;
         this.listener = listener;
-        this.host = host;
+        this.binding = binding;
         this.api = api;
+        this.live = live;
     }
 
     /**
@@ -59,19 +72,34 @@ public final class Server implements AutoCloseable {
      */
     public static Server start(Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files)
             throws IOException {
+        return start(binding, store, desk, files, AccessLog.NONE);
+    }
+
+    /** As above, with a line in the log for every request. */
+    public static Server start(
+            Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files, AccessLog log)
+            throws IOException {
         binding.check();
         QUIET.forEach(logger -> logger.setLevel(Level.SEVERE));
         PORTS.setLevel(Level.OFF);
         Metrics metrics = new Metrics();
-        Outputs outputs = new Outputs(desk, OUTPUT_BYTES);
+        Turns turns = new Turns(
+                Math.max(1, Runtime.getRuntime().availableProcessors()), MOST_WAITING, TURN_PATIENCE_MS);
+        Outputs outputs = new Outputs(desk, OUTPUT_BYTES, turns);
+        Live live = new Live(store);
         Executor threads = task -> new Thread(task, "lapyard-start").start();
         CompletableFuture<HttpHandler> api = CompletableFuture.supplyAsync(
-                () -> container(store, desk, new Samples(files), outputs, metrics), threads);
+                () -> container(store, desk, new Samples(files), outputs, metrics, live, turns), threads);
         CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
 
         HttpServer http = new HttpServer();
         NetworkListener listener = new NetworkListener("lapyard", binding.host(), binding.port());
         listener.setTraceEnabled(false);
+        if (binding.tls().isPresent()) {
+            listener.setSecure(true);
+            listener.setSSLEngineConfig(new SSLEngineConfigurator(binding.tls().get(), false, false, false)
+                    .setEnabledProtocols(new String[] {"TLSv1.2", "TLSv1.3"}));
+        }
         listener.setDefaultErrorPageGenerator((request, status, reason, description, thrown) -> {
             request.getResponse().setContentType(Problem.TYPE);
             if (status >= 500 && thrown != null)
@@ -92,10 +120,25 @@ public final class Server implements AutoCloseable {
                 "application/problem+json",
                 "image/svg+xml");
         listener.registerAddOn(new UpgradesDeclined());
+        listener.registerAddOn(new WholeBodies());
+        listener.getTransport().setWriteTimeout(WRITE_SECONDS, TimeUnit.SECONDS);
+        listener.getTransport()
+                .setWorkerThreadPoolConfig(ThreadPoolConfig.defaultConfig()
+                        .setPoolName("lapyard")
+                        .setCorePoolSize(WORKERS)
+                        .setMaxPoolSize(WORKERS));
         ServerConfiguration configuration = http.getServerConfiguration();
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
         configuration.setJmxEnabled(false);
-        configuration.addHttpHandler(new Front(new Guard(binding), page::join, api::join, metrics), "/");
+        configuration.addHttpHandler(
+                new Front(
+                        binding,
+                        new Guard(binding, store, new Attempts(System::nanoTime)),
+                        page::join,
+                        api::join,
+                        live,
+                        metrics,
+                        log), "/");
         http.start();
         // only now, with its handler in place: a listener that starts with the server answers 404 for a moment
         http.addListener(listener);
@@ -103,13 +146,14 @@ public final class Server implements AutoCloseable {
             listener.start(); // does nothing where adding it started it, and says why where it could not
         } catch (IOException noPort) {
             http.shutdownNow();
+            closeQuietly(live);
             throw noPort;
         }
-        return new Server(http, listener, binding.host(), api);
+        return new Server(http, listener, binding, api, live);
     }
 
     private static HttpHandler container(
-            Supplier<GardenStore> store, Desk desk, Samples samples, Outputs outputs, Metrics metrics) {
+            Supplier<GardenStore> store, Desk desk, Samples samples, Outputs outputs, Metrics metrics, Live live, Turns turns) {
         ResourceConfig resources = new ResourceConfig();
         // finding extensions by itself costs a third of the start, and there are none
         for (String off : List.of(
@@ -128,10 +172,15 @@ public final class Server implements AutoCloseable {
         resources.register(new GardensResource(shelf));
         resources.register(new GardenResource(shelf));
         resources.register(new RevisionsResource(shelf));
+        resources.register(new SharesResource(shelf));
+        resources.register(new DifferenceResource(shelf));
+        resources.register(new CopiesResource(shelf));
+        resources.register(new BringInResource(shelf));
         resources.register(new SheetsResource(shelf, outputs));
-        resources.register(new DeskResource(desk, outputs));
+        resources.register(new ApiResource());
+        resources.register(new DeskResource(desk, outputs, turns));
         resources.register(new SamplesResource(samples));
-        resources.register(new WatchResource(store, outputs, metrics));
+        resources.register(new WatchResource(store, outputs, metrics, live, turns));
         GrizzlyHttpContainer container = ContainerFactory.createContainer(GrizzlyHttpContainer.class, resources);
         container.start();
         return container;
@@ -144,13 +193,25 @@ public final class Server implements AutoCloseable {
 
     /** Where it listens, with the port it really has. */
     public URI address() {
+        String host = binding.host();
         String name = host.contains(":") && !host.startsWith("[") ? "[" + host + "]" : host;
-        return URI.create("http://" + name + ":" + listener.getPort() + "/");
+        return URI.create((binding.tls().isPresent() ? "https://" : "http://") + name + ":" + listener.getPort() + "/");
+    }
+
+    private static void closeQuietly(Live live) {
+        try {
+            live.close();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        } catch (Exception late) {
+            LOG.log(System.Logger.Level.WARNING, "the listeners did not end", late);
+        }
     }
 
     /** Takes no more requests and lets the running ones end, ten seconds at most. */
     @Override
     public void close() {
+        closeQuietly(live);
         try {
             http.shutdown(GRACE_SECONDS, TimeUnit.SECONDS).get(GRACE_SECONDS + 1L, TimeUnit.SECONDS);
         } catch (ExecutionException | TimeoutException late) {

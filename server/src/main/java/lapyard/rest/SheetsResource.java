@@ -105,6 +105,7 @@ public final class SheetsResource {
                 "revision " + stored.revision() + ", " + day,
                 "",
                 stale);
+        if (format.equals("pdf")) shelf.printed(stored);
         String name = file(stored, sheets + (format.equals("pdf") || number == 1 && sheets.equals("plan") ? "" : "-" + number) + "." + format);
         return answer(outputs.print(stored.document(), sheets, format, number, ask), DRAWN.get(format), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"")
@@ -165,6 +166,32 @@ public final class SheetsResource {
         String name = file(stored, one.map(of -> "slip-" + of.replaceAll("[^A-Za-z0-9._-]", "_") + ".csv").orElse("slip.csv"));
         return answer(outputs.slipCsv(stored.document(), one), "text/csv; charset=utf-8", have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
+                .build();
+    }
+
+    /** The weekends as the job sheet has them. */
+    @GET
+    @Path("weekends")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response weekends(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        return part(id, "weekends", have);
+    }
+
+    @GET
+    @Path("weekends.ics")
+    public Response weekendsIcs(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored stored = shelf.standing(id);
+        return answer(outputs.weekendsIcs(stored), "text/calendar; charset=utf-8", have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "weekends.ics") + "\"")
+                .build();
+    }
+
+    @GET
+    @Path("weekends.csv")
+    public Response weekendsCsv(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored stored = shelf.standing(id);
+        return answer(outputs.weekendsCsv(stored.document()), "text/csv; charset=utf-8", have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "weekends.csv") + "\"")
                 .build();
     }
 

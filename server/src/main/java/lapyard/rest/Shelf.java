@@ -1,23 +1,36 @@
 package lapyard.rest;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import lapyard.history.Merge;
 import lapyard.plan.Finding;
 import lapyard.store.Change;
 import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
+import lapyard.store.StoreFault;
 import lapyard.store.Stored;
 
 /** The store in the words of HTTP: entity tags are revisions, and what came of a change is a response. */
 final class Shelf {
+    private static final System.Logger LOG = System.getLogger("lapyard.rest");
+    private static final int MOST_REMEMBERED = 1000;
+
     private final Supplier<GardenStore> store;
     private final Desk desk;
     private final Metrics metrics;
+    /** Revisions whose print is in the store already. */
+    private final Set<String> printed = ConcurrentHashMap.newKeySet();
 
     Shelf(Supplier<GardenStore> store, Desk desk, Metrics metrics) {
         this.store = store;
@@ -47,6 +60,20 @@ final class Shelf {
         return stored;
     }
 
+    /** Remembers the print, so that its revision is never thinned out. A print is not refused for that. */
+    void printed(Stored stored) {
+        String key = stored.id() + " " + stored.revision();
+        if (printed.contains(key)) return;
+        try {
+            store().printed(stored.id(), stored.revision());
+        } catch (StoreFault fault) {
+            LOG.log(System.Logger.Level.WARNING, "the print of " + key + " is not remembered: " + fault.getMessage());
+            return;
+        }
+        if (printed.size() >= MOST_REMEMBERED) printed.clear();
+        printed.add(key);
+    }
+
     /** What is said of a document; 422 where a STOP is among it. */
     List<Finding> checked(String document) {
         List<Finding> findings = desk.check(document);
@@ -56,9 +83,13 @@ final class Shelf {
 
     /** 200 with a receipt, or the refusal that fits. */
     Response answer(Change change, long expected, List<Finding> findings) {
+        return answer(change, expected, findings, false);
+    }
+
+    Response answer(Change change, long expected, List<Finding> findings, boolean merged) {
         if (change instanceof Change.Made made) {
             metrics.saves.increment();
-            return receipt(Response.ok(), made.stored(), findings);
+            return receipt(Response.ok(), made.stored(), findings, merged);
         }
         if (change instanceof Change.Stale stale) throw stale(stale.current(), expected);
         if (change instanceof Change.Deleted gone) throw deleted(gone.current());
@@ -69,12 +100,18 @@ final class Shelf {
 
     /** What a change left behind, with its entity tag. */
     static Response receipt(Response.ResponseBuilder response, Stored stored, List<Finding> findings) {
+        return receipt(response, stored, findings, false);
+    }
+
+    /** @param merged whether others' changes stand in it too, so that the caller should get it */
+    static Response receipt(Response.ResponseBuilder response, Stored stored, List<Finding> findings, boolean merged) {
         String receipt = Json.text(json -> {
             json.writeStartObject();
             json.writeStringField("id", stored.id());
             json.writeStringField("name", stored.name());
             json.writeNumberField("revision", stored.revision());
             json.writeStringField("saved", stored.saved().toString());
+            if (merged) json.writeBooleanField("merged", true);
             Problem.writeSnags(json, findings);
             json.writeEndObject();
         });
@@ -107,6 +144,24 @@ final class Shelf {
                 List.of()));
     }
 
+    /** 409 with both sides of everything that both changed. */
+    Refusal clash(Stored current, long expected, Merge.Clash clash) {
+        metrics.stale.increment();
+        ArrayNode sides = JsonNodeFactory.instance.arrayNode();
+        for (Merge.Side side : clash.sides()) {
+            ObjectNode each = sides.addObject().put("where", side.where());
+            side.mine().ifPresent(mine -> each.set("mine", mine));
+            side.theirs().ifPresent(theirs -> each.set("theirs", theirs));
+        }
+        String places = clash.sides().stream().map(Merge.Side::where).collect(Collectors.joining(", "));
+        return new Refusal(new Problem(
+                409,
+                "somebody else changed the same since revision " + expected + ": " + places
+                        + "; nothing was overwritten, choose and send it with the new ETag",
+                Map.of("revision", current.revision(), "yours", expected, "clashes", sides),
+                List.of()));
+    }
+
     /** The document of a stored garden, or 304 where the caller has it. */
     static Response document(Stored stored, String ifNoneMatch) {
         return (Tags.has(ifNoneMatch, Tags.of(stored)) ? Response.notModified() : Response.ok(stored.document()))
@@ -119,7 +174,10 @@ final class Shelf {
     }
 
     static Refusal noRevision(String id, long number, long newest) {
-        return new Refusal(404, "garden " + id + " has no revision " + number + ": it has 1 to " + newest);
+        return new Refusal(
+                404,
+                "garden " + id + " has no revision " + number + ": it has 1 to " + newest
+                        + (number <= newest ? ", less those that were thinned out" : ""));
     }
 
     private static Refusal deleted(Stored stored) {

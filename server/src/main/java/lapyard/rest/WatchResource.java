@@ -14,26 +14,32 @@ public final class WatchResource {
     private final Supplier<GardenStore> store;
     private final Outputs outputs;
     private final Metrics metrics;
+    private final Live live;
+    private final Turns turns;
 
-    WatchResource(Supplier<GardenStore> store, Outputs outputs, Metrics metrics) {
+    WatchResource(Supplier<GardenStore> store, Outputs outputs, Metrics metrics, Live live, Turns turns) {
         this.store = store;
         this.outputs = outputs;
         this.metrics = metrics;
+        this.live = live;
+        this.turns = turns;
     }
 
-    /** Asks the store: 503 as a problem where it does not answer. */
+    /** Asks the store whether it could read and write now: 503 as a problem where it does not answer. */
     @GET
     @Path("health")
     @Produces(MediaType.APPLICATION_JSON)
     public Response health() {
-        store.get().isNew();
-        return Response.ok("{\"status\":\"ok\",\"store\":\"ok\"}").build();
+        store.get().probe();
+        String kind = store.get().kind();
+        return Response.ok("{\"status\":\"ok\",\"store\":\"ok\",\"database\":\"" + kind + "\"}")
+                .build();
     }
 
     @GET
     @Path("metrics")
     public Response metrics() {
-        return Response.ok(metrics.text(outputs), "text/plain; version=0.0.4; charset=utf-8")
+        return Response.ok(metrics.text(outputs, live, turns), "text/plain; version=0.0.4; charset=utf-8")
                 .build();
     }
 }

@@ -46,7 +46,8 @@ final class Work {
     /** Takes operations off; call it at least every few milliseconds, as it also reads the clock. */
     void spend(long count) {
         operations -= count;
-        if (System.nanoTime() - startNanos > limitNanos) timeIsUp = true;
+        // told to stop is as good as out of time: what was found by then stands
+        if (System.nanoTime() - startNanos > limitNanos || Thread.currentThread().isInterrupted()) timeIsUp = true;
         if (whole != null) whole.spend(count);
     }
 

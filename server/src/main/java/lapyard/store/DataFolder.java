@@ -8,9 +8,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Properties;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedDeque;
@@ -24,18 +32,26 @@ import org.sqlite.SQLiteException;
  * A folder with one SQLite file, held against every other process: one connection that writes, one write at a
  * time in the order of asking, and a few that read beside it.
  */
-final class DataFolder implements AutoCloseable {
+final class DataFolder implements Database {
     static final String DATABASE = "gardens.db";
     static final String LOCK = "lapyard.lock";
     private static final int READERS = 4;
+    private static final Set<SQLiteErrorCode> DAMAGE =
+            Set.of(SQLiteErrorCode.SQLITE_CORRUPT, SQLiteErrorCode.SQLITE_NOTADB);
+    private static final String WAY_OUT = "put a copy back, or take out what can be read with lapyard rescue";
     /** Folders held by this process. Opening and closing the lock file a second time would drop the first lock. */
     private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
     private final Path folder;
     private final String url;
     private final FileChannel lockChannel;
-    private final Connection writer;
+    private Connection writer;
     private final ReentrantLock writing = new ReentrantLock(true);
+    private final Feed feed = new Feed();
+    /** What the write under way will tell. */
+    private final Map<String, Long> announced = new LinkedHashMap<>();
+    private final Optional<Object> file;
+    private volatile boolean damaged;
     private volatile boolean closed;
     private final Semaphore reading = new Semaphore(READERS, true);
     private final ConcurrentLinkedDeque<Connection> idleReaders = new ConcurrentLinkedDeque<>();
@@ -45,11 +61,7 @@ final class DataFolder implements AutoCloseable {
         this.url = url(folder);
         this.lockChannel = lockChannel;
         this.writer = writer;
-    }
-
-    /** Work on one connection, inside one transaction. */
-    interface Work<T> {
-        T on(Connection connection) throws SQLException;
+        this.file = fileNow();
     }
 
     /** What came of taking hold of the folder. */
@@ -92,7 +104,11 @@ final class DataFolder implements AutoCloseable {
                 return new Held.InUse(process);
             }
             sign(channel);
-            Schema.bringUp(url(folder));
+            boolean cleanEnd = Files.notExists(folder.resolve(DATABASE + "-wal"));
+            try (Connection first = DriverManager.getConnection(url(folder))) {
+                if (!cleanEnd) lookThrough(first);
+                Schema.SQLITE.bringUp(first, url(folder), new Properties());
+            }
             Connection writer = connect(url(folder), SQLiteConfig.TransactionMode.IMMEDIATE);
             return new Held.Folder(new DataFolder(folder, channel, writer));
         } catch (Schema.Unknown unknown) {
@@ -104,8 +120,23 @@ final class DataFolder implements AutoCloseable {
         } catch (SQLException broken) {
             closeQuietly(channel);
             return new Held.Unusable(DATABASE + " cannot be read as a store of gardens (" + broken.getMessage()
-                    + "); it was left as it is");
+                    + "); it was left as it is" + (isDamage(broken) ? ": " + WAY_OUT : ""));
         }
+    }
+
+    /** A process that was killed leaves a whole file; a machine or disk that failed may not. */
+    private static void lookThrough(Connection connection) throws SQLException, Schema.Unknown {
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("pragma quick_check(1)")) {
+            if (row.next() && !row.getString(1).equals("ok"))
+                throw new Schema.Unknown(DATABASE + " is damaged (" + row.getString(1).lines().findFirst().orElse("")
+                        + "); it was left as it is: " + WAY_OUT);
+        }
+    }
+
+    private static boolean isDamage(SQLException failed) {
+        return failed instanceof SQLiteException sqlite
+                && DAMAGE.stream().anyMatch(code -> code.code == (sqlite.getResultCode().code & 0xff));
     }
 
     private static void sign(FileChannel channel) throws IOException {
@@ -141,23 +172,58 @@ final class DataFolder implements AutoCloseable {
         return connection;
     }
 
-    /** All of it is on disk when this returns, or none of it. */
-    <T> T write(Work<T> work) {
+    @Override
+    public <T> T write(Work<T> work) {
         writing.lock();
         try {
             refuseWhenClosed();
+            refuseWhenDamagedOrGone();
+            if (writer.isClosed()) writer = connect(url, SQLiteConfig.TransactionMode.IMMEDIATE);
             T result = work.on(writer);
             writer.commit();
+            announced.forEach(feed::saved);
             return result;
         } catch (SQLException | RuntimeException failed) {
-            rollBack(writer, failed);
+            rollBack(failed);
             throw fault(failed);
         } finally {
+            announced.clear();
             writing.unlock();
         }
     }
 
-    <T> T read(Work<T> work) {
+    /** Nobody else has the folder, and one writes at a time. */
+    @Override
+    public void aloneWith(Connection connection) {}
+
+    @Override
+    public void announce(Connection connection, String garden, long revision) {
+        announced.put(garden, revision);
+    }
+
+    @Override
+    public Feed feed() {
+        return feed;
+    }
+
+    /** The writing connection takes the file's write lock for it, and lets it go again. */
+    @Override
+    public void probe() {
+        write(connection -> {
+            try (Statement statement = connection.createStatement();
+                    ResultSet row = statement.executeQuery("select count(*) from garden")) {
+                return row.next();
+            }
+        });
+    }
+
+    @Override
+    public String kind() {
+        return "sqlite";
+    }
+
+    @Override
+    public <T> T read(Work<T> work) {
         reading.acquireUninterruptibly();
         try {
             refuseWhenClosed();
@@ -183,16 +249,45 @@ final class DataFolder implements AutoCloseable {
         if (closed) throw new StoreFault("the store is closed", false, null);
     }
 
-    private static void rollBack(Connection connection, Exception because) {
+    /**
+     * SQLite may have ended the transaction by itself, as it does when the disk is full; the driver does not know, and
+     * what it did next would stand alone, half a save on disk. So that connection is used no more.
+     */
+    private void rollBack(Exception because) {
         try {
-            connection.rollback();
-        } catch (SQLException second) {
-            because.addSuppressed(second);
+            writer.rollback();
+        } catch (SQLException ended) {
+            because.addSuppressed(ended);
+            try {
+                writer.close();
+            } catch (SQLException second) {
+                because.addSuppressed(second);
+            }
         }
     }
 
-    private static RuntimeException fault(Exception failed) {
+    /** What is damaged is not written to; and what is written to a file that was taken away is lost with the process. */
+    private void refuseWhenDamagedOrGone() throws SQLException {
+        if (damaged) throw new StoreFault(DATABASE + " is damaged: it takes no changes; " + WAY_OUT, false, null);
+        if (!file.equals(fileNow()))
+            throw new StoreFault(DATABASE + " was taken away or replaced: put it back, or start again", false, null);
+    }
+
+    /** What the operating system knows the file by; empty where it is gone, or where there is no such thing. */
+    private Optional<Object> fileNow() {
+        try {
+            return Optional.ofNullable(Files.readAttributes(folder.resolve(DATABASE), BasicFileAttributes.class).fileKey());
+        } catch (IOException gone) {
+            return Optional.of("gone");
+        }
+    }
+
+    private RuntimeException fault(Exception failed) {
         if (failed instanceof RuntimeException unchecked) return unchecked;
+        if (failed instanceof SQLException sql && isDamage(sql)) {
+            damaged = true;
+            return new StoreFault(DATABASE + " is damaged (" + failed.getMessage() + "); " + WAY_OUT, false, failed);
+        }
         boolean full = failed instanceof SQLiteException sqlite
                 && (sqlite.getResultCode().code & 0xff) == SQLiteErrorCode.SQLITE_FULL.code;
         return new StoreFault("the store failed: " + failed.getMessage(), full, failed);

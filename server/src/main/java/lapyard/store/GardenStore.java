@@ -2,16 +2,12 @@ package lapyard.store;
 
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
+import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Properties;
 import lapyard.store.Change.Deleted;
 import lapyard.store.Change.Made;
 import lapyard.store.Change.NoSuchGarden;
@@ -26,22 +22,49 @@ public final class GardenStore implements AutoCloseable {
     /** The longest name that a list keeps, in characters. */
     public static final int NAME_CHARACTERS = 200;
 
-    private static final String CURRENT = "select g.id, g.name, g.revision, g.changed, g.deleted, r.document"
-            + " from garden g join revision r on r.garden = g.id and r.number = g.revision where g.id = ?";
+    private static final int STAMP_CHARACTERS = 100;
 
-    private final DataFolder folder;
+    private final Database database;
+    private final Rows rows;
+    private final Shares shares;
 
-    private GardenStore(DataFolder folder) {
-        this.folder = folder;
+    GardenStore(Database database, Clock clock) {
+        this.database = database;
+        this.rows = new Rows(database, clock);
+        this.shares = new Shares(database, clock);
     }
 
     /** Takes the folder for this process alone, makes it where it is missing. */
     public static Opening open(Path folder) {
+        return open(folder, Clock.systemUTC());
+    }
+
+    static Opening open(Path folder, Clock clock) {
         DataFolder.Held held = DataFolder.hold(folder);
-        if (held instanceof DataFolder.Held.Folder free) return new Opening.Open(new GardenStore(free.folder()));
+        if (held instanceof DataFolder.Held.Folder free) return new Opening.Open(new GardenStore(free.folder(), clock));
         if (held instanceof DataFolder.Held.InUse inUse) return new Opening.InUse(folder, inUse.process());
-        if (held instanceof DataFolder.Held.Unusable unusable) return new Opening.Unusable(folder, unusable.why());
+        if (held instanceof DataFolder.Held.Unusable unusable)
+            return new Opening.Unusable("data folder " + folder.toAbsolutePath().normalize(), unusable.why());
         throw new AssertionError(held);
+    }
+
+    /**
+     * Joins the servers on one PostgreSQL database.
+     *
+     * @param url   {@code jdbc:postgresql://host/name}
+     * @param login {@code user} and {@code password} where the address does not hold them
+     */
+    public static Opening open(String url, Properties login) {
+        String place = "database " + url.replaceAll("\\?.*", ""); // a password may stand behind it
+        if (!url.startsWith("jdbc:postgresql:"))
+            return new Opening.Unusable(place, "give an address that starts with jdbc:postgresql:");
+        try {
+            return new Opening.Open(new GardenStore(SharedDatabase.connect(url, login), Clock.systemUTC()));
+        } catch (SQLException refused) {
+            return new Opening.Unusable(place, refused.getMessage().lines().findFirst().orElse("it does not answer"));
+        } catch (Schema.Unknown unknown) {
+            return new Opening.Unusable(place, unknown.getMessage());
+        }
     }
 
     /**
@@ -51,34 +74,12 @@ public final class GardenStore implements AutoCloseable {
      */
     public GardenList list(int limit, Optional<String> after, boolean deleted) {
         if (limit < 1) throw new IllegalArgumentException("a page has 1 row or more, was " + limit);
-        return folder.read(connection -> {
-            long total = count(connection, deleted);
-            List<GardenList.Row> rows = new ArrayList<>();
-            String from =
-                    after.isPresent() ? " and (sort_key, id) > (select sort_key, id from garden where id = ?)" : "";
-            try (PreparedStatement select = connection.prepareStatement("select id, name, revision, changed from garden"
-                    + " where deleted = ?" + from + " order by sort_key, id limit ?")) {
-                int column = 1;
-                select.setInt(column++, deleted ? 1 : 0);
-                if (after.isPresent()) select.setString(column++, after.get());
-                select.setInt(column, limit + 1);
-                try (ResultSet row = select.executeQuery()) {
-                    while (row.next()) {
-                        rows.add(new GardenList.Row(
-                                row.getString(1), row.getString(2), row.getLong(3), Instant.parse(row.getString(4))));
-                    }
-                }
-            }
-            boolean more = rows.size() > limit;
-            List<GardenList.Row> page = more ? rows.subList(0, limit) : rows;
-            return new GardenList(
-                    page, total, more ? Optional.of(page.get(limit - 1).id()) : Optional.empty());
-        });
+        return database.read(connection -> rows.list(connection, limit, after, deleted));
     }
 
     /** The garden as it now stands, also where it is deleted; empty where there never was one. */
     public Optional<Stored> find(String id) {
-        return folder.read(connection -> current(connection, id));
+        return database.read(connection -> rows.current(connection, id));
     }
 
     /**
@@ -88,33 +89,12 @@ public final class GardenStore implements AutoCloseable {
      * @param before only revisions with a lower number than this
      */
     public List<Revision> history(String id, int limit, long before) {
-        return folder.read(connection -> {
-            List<Revision> revisions = new ArrayList<>();
-            try (PreparedStatement select = connection.prepareStatement("select number, kind, restored, name, saved"
-                    + " from revision where garden = ? and number < ? order by number desc limit ?")) {
-                select.setString(1, id);
-                select.setLong(2, before);
-                select.setInt(3, limit);
-                try (ResultSet row = select.executeQuery()) {
-                    while (row.next()) {
-                        long number = row.getLong(3);
-                        OptionalLong restored = row.wasNull() ? OptionalLong.empty() : OptionalLong.of(number);
-                        revisions.add(new Revision(
-                                row.getLong(1),
-                                Revision.Kind.valueOf(row.getString(2)),
-                                restored,
-                                row.getString(4),
-                                Instant.parse(row.getString(5))));
-                    }
-                }
-            }
-            return revisions;
-        });
+        return database.read(connection -> rows.history(connection, id, limit, before));
     }
 
     /** One revision as it was saved. */
     public Optional<Stored> revision(String id, long number) {
-        return folder.read(connection -> revision(connection, id, number));
+        return database.read(connection -> rows.revision(connection, id, number));
     }
 
     /**
@@ -123,25 +103,26 @@ public final class GardenStore implements AutoCloseable {
      * @throws IllegalArgumentException if there is, or was, a garden of that id
      */
     public Stored create(NewGarden garden) {
-        return folder.write(connection -> {
-            if (current(connection, garden.id()).isPresent())
+        return database.write(connection -> {
+            if (rows.current(connection, garden.id()).isPresent())
                 throw new IllegalArgumentException("there is a garden " + garden.id() + " already");
-            return insert(connection, garden);
+            return rows.insert(connection, garden);
         });
     }
 
     /** Puts these gardens in, all or none, where the store never held one; says whether it did. */
     public boolean fillIfNew(List<NewGarden> gardens) {
-        return folder.write(connection -> {
-            if (count(connection, false) + count(connection, true) > 0) return false;
-            for (NewGarden garden : gardens) insert(connection, garden);
+        return database.write(connection -> {
+            database.aloneWith(connection);
+            if (rows.count(connection, false) + rows.count(connection, true) > 0) return false;
+            for (NewGarden garden : gardens) rows.insert(connection, garden);
             return true;
         });
     }
 
     /** True where the store never held a garden. */
     public boolean isNew() {
-        return folder.read(connection -> count(connection, false) + count(connection, true) == 0);
+        return database.read(connection -> rows.count(connection, false) + rows.count(connection, true) == 0);
     }
 
     /**
@@ -155,7 +136,7 @@ public final class GardenStore implements AutoCloseable {
             if (current.deleted()) return new Deleted(current);
             if (current.document().equals(document)) return new Made(current);
             if (current.revision() != expected) return new Stale(current);
-            return add(connection, current, Revision.Kind.SAVED, OptionalLong.empty(), name, document);
+            return rows.add(connection, current, Revision.Kind.SAVED, OptionalLong.empty(), name, document);
         });
     }
 
@@ -164,7 +145,7 @@ public final class GardenStore implements AutoCloseable {
         return change(id, (connection, current) -> {
             if (current.deleted()) return new Deleted(current);
             if (current.revision() != expected) return new Stale(current);
-            return add(
+            return rows.add(
                     connection,
                     current,
                     Revision.Kind.DELETED,
@@ -178,9 +159,9 @@ public final class GardenStore implements AutoCloseable {
     public Change restore(String id, long expected, long number) {
         return change(id, (connection, current) -> {
             if (current.revision() != expected) return new Stale(current);
-            Optional<Stored> old = revision(connection, id, number);
+            Optional<Stored> old = rows.revision(connection, id, number);
             if (old.isEmpty()) return new NoSuchRevision(id, number, current.revision());
-            return add(
+            return rows.add(
                     connection,
                     current,
                     Revision.Kind.RESTORED,
@@ -190,10 +171,76 @@ public final class GardenStore implements AutoCloseable {
         });
     }
 
+    /**
+     * Gives a revision a name that it keeps, and with it its place in the history; empty text takes the name away.
+     *
+     * @return false where there is no such revision
+     */
+    public boolean stamp(String id, long number, String stamp) {
+        Optional<String> kept = Optional.of(Rows.shortened(stamp.strip(), STAMP_CHARACTERS)).filter(text -> !text.isEmpty());
+        return database.write(connection -> rows.mark(connection, id, number, "stamp", kept.orElse(null)));
+    }
+
+    /** Remembers that sheets of this revision were made for printing. */
+    public void printed(String id, long number) {
+        database.write(connection -> rows.mark(connection, id, number, "printed", 1));
+    }
+
+    /** Drops what the rule drops, garden by garden; returns how many revisions went. */
+    public int thin(Retention rule) {
+        int went = 0;
+        for (String id : database.read(rows::everyId)) {
+            went += database.write(connection -> {
+                List<Long> drop = rule.dropped(rows.history(connection, id, Integer.MAX_VALUE, Long.MAX_VALUE));
+                rows.drop(connection, id, drop);
+                return drop.size();
+            });
+        }
+        return went;
+    }
+
+    /** The whole history with its documents, oldest first: what a garden's file holds. */
+    public List<Kept> everything(String id) {
+        return database.read(connection -> rows.everything(connection, id));
+    }
+
+    /**
+     * A garden from a file, under a new id.
+     *
+     * @param history oldest first, numbers rising from 1 or more; what was deleted in it comes back as saved
+     */
+    public Stored bringIn(String id, List<Kept> history) {
+        if (history.isEmpty()) throw new IllegalArgumentException("a garden has 1 revision or more");
+        return database.write(connection -> rows.bringIn(connection, id, history));
+    }
+
+    public Shares shares() {
+        return shares;
+    }
+
+    /** Hears of every new revision until what comes back is closed. */
+    public AutoCloseable listen(NewsListener listener) {
+        return database.feed().add(listener);
+    }
+
+    /**
+     * Asks whether gardens could be read and changed now.
+     *
+     * @throws StoreFault where they could not
+     */
+    public void probe() {
+        database.probe();
+    }
+
+    /** {@code sqlite} or {@code postgresql}. */
+    public String kind() {
+        return database.kind();
+    }
+
     /** Waits for the change that is being written, then lets the folder go. */
     @Override
     public void close() {
-        folder.close();
+        database.close();
     }
 
     private interface Changing {
@@ -201,124 +248,10 @@ public final class GardenStore implements AutoCloseable {
     }
 
     private Change change(String id, Changing changing) {
-        return folder.write(connection -> {
-            Optional<Stored> current = current(connection, id);
+        return database.write(connection -> {
+            Optional<Stored> current = rows.current(connection, id);
             if (current.isEmpty()) return new NoSuchGarden(id);
             return changing.from(connection, current.get());
         });
-    }
-
-    private Stored insert(Connection connection, NewGarden garden) throws SQLException {
-        String name = shortened(garden.name());
-        Instant now = now();
-        try (PreparedStatement insert = connection.prepareStatement(
-                "insert into garden (id, name, sort_key, revision, changed, deleted) values (?, ?, ?, 1, ?, 0)")) {
-            insert.setString(1, garden.id());
-            insert.setString(2, name);
-            insert.setString(3, sortKey(name));
-            insert.setString(4, now.toString());
-            insert.executeUpdate();
-        }
-        Stored stored = new Stored(garden.id(), name, 1, now, false, garden.document());
-        insertRevision(connection, stored, Revision.Kind.CREATED, OptionalLong.empty());
-        return stored;
-    }
-
-    private Change add(
-            Connection connection,
-            Stored current,
-            Revision.Kind kind,
-            OptionalLong restored,
-            String givenName,
-            String document)
-            throws SQLException {
-        String name = shortened(givenName);
-        boolean deleted = kind == Revision.Kind.DELETED;
-        Stored next = new Stored(current.id(), name, current.revision() + 1, now(), deleted, document);
-        // the revision in the condition keeps this right where several servers share one database
-        try (PreparedStatement update = connection.prepareStatement("update garden set name = ?, sort_key = ?,"
-                + " revision = ?, changed = ?, deleted = ? where id = ? and revision = ?")) {
-            update.setString(1, name);
-            update.setString(2, sortKey(name));
-            update.setLong(3, next.revision());
-            update.setString(4, next.saved().toString());
-            update.setInt(5, deleted ? 1 : 0);
-            update.setString(6, next.id());
-            update.setLong(7, current.revision());
-            if (update.executeUpdate() == 0)
-                return new Stale(current(connection, current.id()).orElseThrow());
-        }
-        insertRevision(connection, next, kind, restored);
-        return new Made(next);
-    }
-
-    private void insertRevision(Connection connection, Stored stored, Revision.Kind kind, OptionalLong restored)
-            throws SQLException {
-        try (PreparedStatement insert = connection.prepareStatement("insert into revision"
-                + " (garden, number, kind, restored, name, saved, document) values (?, ?, ?, ?, ?, ?, ?)")) {
-            insert.setString(1, stored.id());
-            insert.setLong(2, stored.revision());
-            insert.setString(3, kind.name());
-            if (restored.isPresent()) insert.setLong(4, restored.getAsLong());
-            else insert.setNull(4, java.sql.Types.BIGINT);
-            insert.setString(5, stored.name());
-            insert.setString(6, stored.saved().toString());
-            insert.setString(7, stored.document());
-            insert.executeUpdate();
-        }
-    }
-
-    private static Optional<Stored> current(Connection connection, String id) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(CURRENT)) {
-            select.setString(1, id);
-            try (ResultSet row = select.executeQuery()) {
-                if (!row.next()) return Optional.empty();
-                return Optional.of(new Stored(
-                        row.getString(1),
-                        row.getString(2),
-                        row.getLong(3),
-                        Instant.parse(row.getString(4)),
-                        row.getInt(5) != 0,
-                        row.getString(6)));
-            }
-        }
-    }
-
-    private static Optional<Stored> revision(Connection connection, String id, long number) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(
-                "select name, saved, kind, document from revision where garden = ? and number = ?")) {
-            select.setString(1, id);
-            select.setLong(2, number);
-            try (ResultSet row = select.executeQuery()) {
-                if (!row.next()) return Optional.empty();
-                boolean deleted = Revision.Kind.valueOf(row.getString(3)) == Revision.Kind.DELETED;
-                return Optional.of(new Stored(
-                        id, row.getString(1), number, Instant.parse(row.getString(2)), deleted, row.getString(4)));
-            }
-        }
-    }
-
-    private static long count(Connection connection, boolean deleted) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement("select count(*) from garden where deleted = ?")) {
-            select.setInt(1, deleted ? 1 : 0);
-            try (ResultSet row = select.executeQuery()) {
-                row.next();
-                return row.getLong(1);
-            }
-        }
-    }
-
-    private static Instant now() {
-        return Instant.now().truncatedTo(ChronoUnit.MILLIS);
-    }
-
-    private static String shortened(String name) {
-        return name.codePointCount(0, name.length()) <= NAME_CHARACTERS
-                ? name
-                : name.substring(0, name.offsetByCodePoints(0, NAME_CHARACTERS));
-    }
-
-    private static String sortKey(String name) {
-        return name.toLowerCase(Locale.ROOT);
     }
 }

@@ -3,13 +3,13 @@ package lapyard.store;
 import java.nio.file.Path;
 import java.util.OptionalLong;
 
-/** What came of opening a data folder. */
+/** What came of opening a store. */
 public sealed interface Opening {
     record Open(GardenStore store) implements Opening {}
 
-    /** Another process has it open; {@code process} is its number, where it could be read. */
+    /** Another process has the folder open; {@code process} is its number, where it could be read. */
     record InUse(Path folder, OptionalLong process) implements Opening {}
 
-    /** It cannot be used as it is, and was left as it was. */
-    record Unusable(Path folder, String why) implements Opening {}
+    /** It cannot be used as it is, and was left as it was; {@code place} is the folder or database in words. */
+    record Unusable(String place, String why) implements Opening {}
 }

@@ -1,24 +1,38 @@
 package lapyard.store;
 
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Properties;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 
 /** Brings a database's tables to the form this program knows. */
-final class Schema {
-    /** The number of the highest {@code V…} file beside this class. */
-    static final int NEWEST = 1;
+enum Schema {
+    SQLITE(2, "select 1 from sqlite_master where type = 'table' and name = 'flyway_schema_history'", "classpath:lapyard/store/shared"),
+    POSTGRESQL(
+            3,
+            "select 1 where to_regclass('flyway_schema_history') is not null",
+            "classpath:lapyard/store/shared",
+            "classpath:lapyard/store/postgresql");
 
     /** Held so that the level stays. */
     private static final Logger MIGRATIONS = Logger.getLogger("org.flywaydb");
 
-    private Schema() {}
+    /** The highest number of the {@code V…} files in its places. */
+    final int newest;
+
+    private final String historyThere;
+    final String[] places;
+
+    Schema(int newest, String historyThere, String... places) {
+        this.newest = newest;
+        this.historyThere = historyThere;
+        this.places = places;
+    }
 
     /** The database was made by something that this program does not know. */
     static final class Unknown extends Exception {
@@ -28,20 +42,21 @@ final class Schema {
     }
 
     /** Looks first and calls the migration library only where there is work: loading it costs a quarter second. */
-    static void bringUp(String url) throws SQLException, Unknown {
-        int version = versionOf(url);
-        if (version > NEWEST)
-            throw new Unknown("its tables are version " + version + " and this program knows " + NEWEST
+    void bringUp(Connection connection, String url, Properties login) throws SQLException, Unknown {
+        int version = versionOf(connection);
+        if (version > newest)
+            throw new Unknown("its tables are version " + version + " and this program knows " + newest
                     + ": a newer Lapyard used it; start that one");
-        if (version < NEWEST) migrate(url);
+        if (version < newest) migrate(url, login);
     }
 
-    private static void migrate(String url) throws SQLException {
+    private void migrate(String url, Properties login) throws SQLException {
         MIGRATIONS.setLevel(Level.OFF); // what goes wrong is thrown, and said once by whoever catches it
         try {
-            Flyway.configure()
-                    .dataSource(url, null, null)
-                    .locations("classpath:lapyard/store")
+            ClassLoader loader = Schema.class.getClassLoader();
+            Flyway.configure(loader)
+                    .dataSource(url, login.getProperty("user"), login.getProperty("password"))
+                    .locations(places)
                     .load()
                     .migrate();
         } catch (FlywayException failed) {
@@ -50,15 +65,14 @@ final class Schema {
     }
 
     /** 0 for a database without tables of ours. */
-    private static int versionOf(String url) throws SQLException, Unknown {
-        try (Connection connection = DriverManager.getConnection(url);
-                Statement statement = connection.createStatement()) {
-            try (ResultSet table = statement.executeQuery(
-                    "select 1 from sqlite_master where type = 'table' and name = 'flyway_schema_history'")) {
+    private int versionOf(Connection connection) throws SQLException, Unknown {
+        try (Statement statement = connection.createStatement()) {
+            try (ResultSet table = statement.executeQuery(historyThere)) {
                 if (!table.next()) return 0;
             }
+            String done = this == SQLITE ? "success = 1" : "success";
             try (ResultSet row = statement.executeQuery("select version from flyway_schema_history"
-                    + " where success = 1 and version is not null order by installed_rank desc limit 1")) {
+                    + " where " + done + " and version is not null order by installed_rank desc limit 1")) {
                 if (!row.next()) return 0;
                 String version = row.getString(1);
                 if (!version.matches("[0-9]{1,6}")) throw new Unknown("its tables have the unknown version " + version);

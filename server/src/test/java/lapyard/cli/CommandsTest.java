@@ -35,7 +35,8 @@ class CommandsTest {
     private static final Set<String> OUTPUTS =
             Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json",
                     "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
-                    "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf");
+                    "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf",
+                    "weekends.csv", "weekends.ics", "weekends.pdf", "weekends-N.svg");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir

@@ -64,8 +64,59 @@ class ServeCommandTest {
         String data = folder.resolve("data").toString();
         assertRefused("20 or more", run(Map.of("LAPYARD_TOKEN", "short"), "--port", "0", "--data", data));
         Path empty = Files.createFile(folder.resolve("empty"));
-        assertRefused("20 or more", run(Map.of(), "--token-file", empty.toString(), "--port", "0", "--data", data));
+        assertRefused("no editor's token", run(Map.of(), "--token-file", empty.toString(), "--port", "0", "--data", data));
         assertRefused("cannot be read", run(Map.of(), "--token-file", folder + "/none", "--port", "0", "--data", data));
+    }
+
+    /** The certificate is made by the tool that comes with Java. */
+    @Test
+    void aKeyStoreMakesItSpeakTls() throws Exception {
+        Path file = folder.resolve("keys.p12");
+        Process keytool = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "keytool").toString(), "-genkeypair", "-alias", "lapyard",
+                        "-keyalg", "EC", "-dname", "CN=localhost", "-ext", "SAN=dns:localhost,ip:127.0.0.1", "-validity", "2",
+                        "-storetype", "PKCS12", "-keystore", file.toString(), "-storepass", "changeit")
+                .redirectErrorStream(true)
+                .start();
+        assertEquals(0, keytool.waitFor());
+        java.security.KeyStore trusted = java.security.KeyStore.getInstance(file.toFile(), "changeit".toCharArray());
+        java.security.KeyStore authorities = java.security.KeyStore.getInstance("PKCS12");
+        authorities.load(null, null);
+        authorities.setCertificateEntry("lapyard", trusted.getCertificate("lapyard"));
+        var trust = javax.net.ssl.TrustManagerFactory.getInstance(javax.net.ssl.TrustManagerFactory.getDefaultAlgorithm());
+        trust.init(authorities);
+        javax.net.ssl.SSLContext context = javax.net.ssl.SSLContext.getInstance("TLS");
+        context.init(null, trust.getTrustManagers(), null);
+
+        lapyard.rest.Binding binding = new lapyard.rest.Binding(
+                "127.0.0.1", 0, lapyard.rest.Keys.NONE, java.util.Optional.of(KeyStoreFile.read(file, "changeit")), java.util.Set.of());
+        try (var store = ((lapyard.store.Opening.Open) lapyard.store.GardenStore.open(folder.resolve("data"))).store();
+                var server = lapyard.rest.Server.start(binding, () -> store, new SizesDesk(), ServeCommandTest.class.getClassLoader())) {
+            assertEquals("https", server.address().getScheme());
+            HttpClient client = HttpClient.newBuilder().sslContext(context).build();
+            HttpResponse<String> answer = client.send(
+                    HttpRequest.newBuilder(server.address().resolve("/api/gardens"))
+                            .header("Content-Type", "application/json")
+                            .POST(BodyPublishers.ofString(BED))
+                            .build(),
+                    BodyHandlers.ofString());
+            assertEquals(201, answer.statusCode(), answer::body);
+            assertEquals("TLSv1.3", answer.sslSession().orElseThrow().getProtocol());
+        }
+        String data = folder.resolve("data").toString();
+        assertRefused("cannot be read", run(Map.of(), "--key-store", file.toString(), "--port", "0", "--data", data));
+        assertRefused("cannot be read", run(Map.of(), "--key-store", folder + "/none", "--port", "0", "--data", data));
+    }
+
+    @Test
+    void optionsThatMakeNoSenseAreRefusedByTheirAmount() {
+        String data = folder.resolve("data").toString();
+        assertRefused("1 day or more", run(Map.of(), "--thin-after", "0", "--port", "0", "--data", data));
+        assertRefused("cannot be written", run(Map.of(), "--access-log", folder.toString(), "--port", "0", "--data", data));
+        assertRefused("jdbc:postgresql:", run(Map.of(), "--database", "jdbc:other:x", "--port", "0"));
+        assertRefused("cannot be used", run(Map.of(), "--database", "jdbc:postgresql://127.0.0.1:1/x", "--port", "0"));
+        assertRefused(
+                "no editor's", run(Map.of("LAPYARD_READER_TOKEN", "readers-token-of-26-signs-b"), "--port", "0", "--data", data));
     }
 
     @Test

@@ -11,7 +11,6 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -36,7 +35,7 @@ class GuardTest {
     static void start() throws IOException, InterruptedException {
         open = new Served(openFolder);
         address = open.created(BED);
-        guarded = new Served(guardedFolder, Optional.of(Token.of(SECRET)), GuardTest.class.getClassLoader());
+        guarded = new Served(guardedFolder, new Keys(List.of(Token.of(SECRET)), List.of()), GuardTest.class.getClassLoader());
     }
 
     @AfterAll
@@ -172,7 +171,7 @@ class GuardTest {
     @Test
     void noOtherMachineIsServedWithoutAToken() {
         for (String host : List.of("0.0.0.0", "::", "192.0.2.1")) {
-            Binding binding = new Binding(host, 0, Optional.empty());
+            Binding binding = new Binding(host, 0, Keys.NONE);
             IllegalArgumentException refused = assertThrows(
                     IllegalArgumentException.class,
                     () -> Server.start(binding, () -> open.store, open.desk, GuardTest.class.getClassLoader()));

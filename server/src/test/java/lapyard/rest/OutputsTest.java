@@ -22,7 +22,7 @@ class OutputsTest {
     @Test
     void theLeastLatelyUsedGoFirstAndTheBytesStayUnderTheLimit() {
         SizesDesk desk = new SizesDesk();
-        Outputs outputs = new Outputs(desk, 5 * 1100); // each job sheet repeats the name: a little over 1000 bytes
+        Outputs outputs = new Outputs(desk, 5 * 1100, new Turns(2, 50, 60_000)); // each job sheet repeats the name: a little over 1000 bytes
         for (int i = 0; i < 5; i++) outputs.jobSheet(garden(i));
         outputs.jobSheet(garden(0));
         assertEquals(5, desk.made.get());
@@ -38,7 +38,7 @@ class OutputsTest {
     @Test
     void whatManyAskForAtOnceIsMadeOnce() throws Exception {
         SizesDesk desk = new SizesDesk();
-        Outputs outputs = new Outputs(desk, 1 << 20);
+        Outputs outputs = new Outputs(desk, 1 << 20, new Turns(2, 50, 60_000));
         ExecutorService threads = Executors.newFixedThreadPool(16);
         try {
             CountDownLatch together = new CountDownLatch(16);
@@ -59,7 +59,7 @@ class OutputsTest {
 
     @Test
     void aRefusalIsNotKept() {
-        Outputs outputs = new Outputs(new SizesDesk(), 1 << 20);
+        Outputs outputs = new Outputs(new SizesDesk(), 1 << 20, new Turns(2, 50, 60_000));
         String bad = "{\"beds\":[{\"width\":0,\"depth\":1}]}";
         for (int i = 0; i < 2; i++)
             assertEquals(
@@ -72,7 +72,7 @@ class OutputsTest {
 
     @Test
     void eachKindScaleAndPaperIsAnOutputOfItsOwn() {
-        Outputs outputs = new Outputs(new SizesDesk(), 1 << 20);
+        Outputs outputs = new Outputs(new SizesDesk(), 1 << 20, new Turns(2, 50, 60_000));
         String tag = outputs.print(garden(1), "plan", "svg", 1, PrintAsk.usual("1", "").onPaper(Optional.of("A3")))
                 .tag();
         assertTrue(List.of(

@@ -22,7 +22,6 @@ import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.zip.GZIPInputStream;
@@ -71,7 +70,7 @@ class PageFilesTest {
         Files.writeString(plain.resolve("bed.svg"), "<svg/>");
         files = new URLClassLoader(
                 new URL[] {jar.toUri().toURL(), folder.resolve("plain/").toUri().toURL()}, null);
-        served = new Served(folder.resolve("data"), Optional.empty(), files);
+        served = new Served(folder.resolve("data"), Keys.NONE, files);
     }
 
     private static void add(JarOutputStream out, String name, String text) throws IOException {

@@ -17,7 +17,6 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Optional;
 import lapyard.store.GardenStore;
 import lapyard.store.Opening;
 
@@ -30,16 +29,30 @@ final class Served implements AutoCloseable {
             HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
 
     final GardenStore store;
-    final SizesDesk desk = new SizesDesk();
+    /** Of use where it is the desk that was given. */
+    final SizesDesk desk;
     private final Server server;
 
     Served(Path folder) throws IOException {
-        this(folder, Optional.empty(), Served.class.getClassLoader());
+        this(folder, Keys.NONE, Served.class.getClassLoader());
     }
 
-    Served(Path folder, Optional<Token> token, ClassLoader files) throws IOException {
-        store = assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store();
-        server = Server.start(new Binding("127.0.0.1", 0, token), () -> store, desk, files);
+    Served(Path folder, Keys keys, ClassLoader files) throws IOException {
+        this(folder, keys, files, new SizesDesk());
+    }
+
+    Served(Path folder, Keys keys, ClassLoader files, Desk desk) throws IOException {
+        this(assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store(), keys, files, desk);
+    }
+
+    Served(GardenStore store, Keys keys, ClassLoader files, Desk desk) throws IOException {
+        this.store = store;
+        this.desk = desk instanceof SizesDesk sizes ? sizes : new SizesDesk();
+        server = Server.start(new Binding("127.0.0.1", 0, keys), () -> store, desk, files);
+    }
+
+    int port() {
+        return server.address().getPort();
     }
 
     HttpRequest.Builder to(String path) {

@@ -15,7 +15,7 @@ import lapyard.plan.Finding.Amount;
 import lapyard.prints.PrintAsk;
 
 /** A small desk that knows widths and depths: enough to see what the server does with what a desk says. */
-public final class SizesDesk implements Desk {
+public class SizesDesk implements Desk {
     private static final int PAPER_LONG_MM = 420;
 
     /** How many job sheets were really made. */
@@ -93,6 +93,23 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
+    public String weekendsIcs(String document, String id, java.time.Instant made, int revision) {
+        return "BEGIN:VCALENDAR " + id + " " + revision;
+    }
+
+    @Override
+    public String weekendsCsv(String document) {
+        return "weekend,item\r\n1,timber\r\n";
+    }
+
+    @Override
+    public String tryOut(String asked) {
+        if (!read(asked).has("garden"))
+            throw new Refused(List.of(Finding.stop("try-out", "has no garden", null, "send one")));
+        return "{\"before\":{},\"after\":{}}";
+    }
+
+    @Override
     public String variation(String before, String after) {
         return "{\"before\":" + read(before).path("beds").size() + ",\"after\":" + read(after).path("beds").size() + "}";
     }
@@ -108,7 +125,7 @@ public final class SizesDesk implements Desk {
     }
 
     @Override
-    public String solve(String kind, String problem) {
+    public String solve(String kind, String problem, double seconds) {
         if (!read(problem).has("pieces"))
             throw new Refused(List.of(Finding.stop("problem", "has no pieces", null, "name them in pieces")));
         return "{\"name\":\"" + kind + "\",\"pieces\":"

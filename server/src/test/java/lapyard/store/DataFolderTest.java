@@ -84,7 +84,7 @@ class DataFolderTest {
                 var statement = connection.createStatement()) {
             statement.execute("insert into flyway_schema_history (installed_rank, version, description, type, script,"
                     + " checksum, installed_by, execution_time, success)"
-                    + " values (2, '999', 'later', 'SQL', 'V999__later.sql', 1, 'me', 1, 1)");
+                    + " values (99, '999', 'later', 'SQL', 'V999__later.sql', 1, 'me', 1, 1)");
         }
         assertTrue(whyUnusable().contains("version 999"), whyUnusable());
     }

@@ -102,10 +102,34 @@ export const api = {
   /** @returns {Promise<object>} the catalogue that stands where a garden says nothing, prices examples of ours */
   async examples() { return read(await ask('GET', 'api/example-catalogue')); },
 
+  /** A garden beside a copy with changes, or beside another garden; nothing is kept. @param {{garden: object, changes?: object[], instead?: object}} asked */
+  async tryOut(asked) { return read(await ask('POST', 'api/try-out', { body: asked })); },
+
   /** @returns {Promise<{plan: object, revision: string} | null>} null where `revision` still stands */
   async newer(id, revision) {
     const answer = await ask('GET', garden(id), { headers: { 'if-none-match': revision } });
     return answer.status === 304 ? null : { plan: await read(answer), revision: answer.headers.get('etag') };
+  },
+
+  /**
+   * Hears of new revisions until the server or `signal` ends it. Not by EventSource, which cannot carry the token.
+   *
+   * @param {(revision: number) => void} heard the revision that stands first, then each new one
+   */
+  async listen(id, heard, signal) {
+    const headers = { accept: 'text/event-stream', ...(token() ? { authorization: `Bearer ${token()}` } : {}) };
+    const answer = await fetch(`${garden(id)}/events`, { headers, signal, cache: 'no-store' });
+    if (!answer.ok) throw new Refusal(answer.status, await answer.json().catch(() => ({})));
+    const reader = answer.body.pipeThrough(new TextDecoderStream()).getReader();
+    let text = '';
+    for (;;) {
+      const { value, done } = await reader.read();
+      if (done) return;
+      text += value;
+      const lines = text.split('\n');
+      text = lines.pop();
+      for (const line of lines) if (line.startsWith('id: ')) heard(Number(line.slice(4)));
+    }
   },
 
   /** Where a drawing or list of a garden is fetched: `plan.svg`, `plan.pdf`, `slip.csv`. */

@@ -1,5 +1,6 @@
 import { api } from './api.js';
 import { Garden } from './state/garden.js';
+import { News } from './state/news.js';
 import { OpenPlaces } from './state/open-places.js';
 import { custom, h } from './elements/make.js';
 import { allPlaces } from './elements/places.js';
@@ -28,15 +29,13 @@ const heard = document.getElementById('heard');
 /** A garden to begin with where the store is empty. */
 const FIRST = { format: 1, name: 'First garden', ground: { outline: [[0, 0], [12000, 0], [12000, 9000], [0, 9000]] }, beds: [] };
 
-/** How often the page looks for another person's changes, milliseconds. */
-const NEWS_EVERY = 12000;
-
 /** Lines that stay to be heard. */
 const MOST_HEARD = 6;
 
 const places = new OpenPlaces(allPlaces(), localStorage);
 
 let garden = null;
+let news = null;
 
 const wanted = () => decodeURIComponent(location.hash.slice(1));
 
@@ -55,6 +54,7 @@ async function open(id) {
     lay(gardens);
     requestAnimationFrame(() => performance.mark('lapyard ready'));
     garden.begin();
+    attend();
   } catch (problem) {
     if (garden) say(`That garden does not open: ${problem.message}`);
     else cannotOpen(problem);
@@ -166,12 +166,26 @@ page.addEventListener('bed-gone', () => page.querySelector('lap-yard [data-bed][
 window.addEventListener('hashchange', () => { if (wanted() !== garden?.id) open(wanted()); });
 window.addEventListener('online', () => garden?.keeper.again());
 window.addEventListener('pagehide', () => garden?.rememberSteps());
-document.addEventListener('visibilitychange', lookForNews);
-setInterval(lookForNews, NEWS_EVERY);
+document.addEventListener('visibilitychange', attend);
+window.addEventListener('pageshow', attend);
+window.addEventListener('pagehide', () => news?.end());
+
+/**
+ * Only a page that is seen listens: a browser has six lines to a server, and a page laid aside would keep one of them.
+ * Whoever comes back looks first.
+ */
+function attend() {
+  news?.end();
+  if (!garden || document.visibilityState !== 'visible') return;
+  const { id } = garden;
+  news = new News({ listen: (heard, signal) => api.listen(id, heard, signal), look: lookForNews });
+  lookForNews();
+  news.begin();
+}
 
 /** What someone else saved is taken in; a server that is away is told of at the next change. */
-function lookForNews() {
-  if (document.visibilityState === 'visible') garden?.keeper.lookForNews().catch(() => {});
+function lookForNews(heard) {
+  if (document.visibilityState === 'visible') garden?.keeper.lookForNews(heard).catch(() => {});
 }
 
 open(wanted());

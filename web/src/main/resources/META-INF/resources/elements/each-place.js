@@ -8,3 +8,6 @@ import './lap-rolls.js';
 import './lap-saw-day.js';
 import './lap-slip.js';
 import './lap-snags.js';
+import './lap-days.js';
+import './lap-tally.js';
+import './lap-try-out.js';

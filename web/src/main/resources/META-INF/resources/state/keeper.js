@@ -20,6 +20,7 @@ export class Keeper extends EventTarget {
   #tries = 0;
   #retry = null;
   #closed = false;
+  #heard = 0;
 
   /**
    * @param {object} parts
@@ -94,9 +95,17 @@ export class Keeper extends EventTarget {
     return this.#pending;
   }
 
-  /** Someone else's newer plan is taken in when nothing of ours waits. @returns {Promise<boolean>} whether there was one */
-  async lookForNews() {
-    if (this.#pending || this.#sending || this.standing !== 'kept') return false;
+  /**
+   * Someone else's newer plan is taken in when nothing of ours waits; what is heard while something does is looked for
+   * once it is kept.
+   *
+   * @param {number} [heard] the revision that was told of; without it the store is asked
+   * @returns {Promise<boolean>} whether there was a newer plan
+   */
+  async lookForNews(heard) {
+    if (heard) this.#heard = Math.max(this.#heard, heard);
+    if (this.#closed || this.#pending || this.#sending || this.standing !== 'kept') return false;
+    if (heard && !this.#behind()) return false;
     const news = await this.#api.newer(this.id, this.revision);
     if (!news || this.#pending || this.#sending || news.revision === this.revision) return false;
     const { plan, revision } = news;
@@ -132,7 +141,11 @@ export class Keeper extends EventTarget {
     } finally {
       this.#sending = false;
     }
+    if (this.#behind()) this.lookForNews().catch(() => {});
   }
+
+  /** Whether a newer revision was told of than the one held. */
+  #behind() { return this.#heard > Number(this.revision.replace(/\D/g, '')); }
 
   /** The store has moved on. @returns {Promise<boolean>} true where both go together */
   async #join(plan) {

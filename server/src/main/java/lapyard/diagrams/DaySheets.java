@@ -1,0 +1,80 @@
+package lapyard.diagrams;
+
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import lapyard.diagrams.BenchTable.Column;
+import lapyard.drawing.Page;
+import lapyard.plan.Crew;
+import lapyard.weekends.Weekends;
+import lapyard.weekends.Work;
+
+/** One sheet for each day of work: who comes, what is done when, which timbers, what is carried, what to mind. */
+public final class DaySheets {
+    private static final int MOST_MARKS = 24;
+    private static final String CAUTION = "Lift with the legs, two to anything over the limit. Saw and drill by their own instructions."
+            + " Retaining walls, decks and services: ask whoever is licensed for them.";
+
+    private DaySheets() {}
+
+    /** Days on which something is done; one sheet that says so where there is nothing to do. */
+    public static List<Page> pages(String garden, boolean imperial, Weekends weekends, Crew crew, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+        Map<String, Weekends.Task> tasks = weekends.byId();
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        for (Weekends.Day day : weekends.days()) {
+            if (!day.parts().isEmpty()) drafts.addAll(day(day, tasks, weekends, crew, sheet));
+        }
+        if (drafts.isEmpty()) drafts.add(sheet.nothing("Weekends", "nothing is left to do"));
+        return sheet.pages(drafts);
+    }
+
+    private static List<BenchSheet.Draft> day(
+            Weekends.Day day, Map<String, Weekends.Task> tasks, Weekends weekends, Crew crew, BenchSheet sheet) {
+        String who = String.join(", ", day.people());
+        BenchTable.Flow flow = new BenchTable.Flow(sheet, name(day),
+                who + ": " + hours(day.hoursThere()) + " person-hours there, " + hours(day.hoursUsed()) + " planned, "
+                        + hours(day.hoursLeft()) + " left" + (day.wet() ? "; down as wet: no finish" : ""));
+        BenchTable table = new BenchTable(sheet, "Tasks",
+                new Column("", 0.03, false), new Column("from - to", 0.11, true), new Column("where", 0.1, true),
+                new Column("what", 0.2, false), new Column("people", 0.06, true), new Column("carried", 0.22, false),
+                new Column("timbers", 0.28, false));
+        Set<String> cautions = new LinkedHashSet<>();
+        for (Weekends.Part part : day.parts()) {
+            Work work = tasks.get(part.task()).work();
+            cautions.addAll(work.cautions());
+            table.row("\u25a1", crew.from().plusMinutes(part.fromMinute()) + " - " + crew.from().plusMinutes(part.toMinute()), work.place(),
+                    work.label() + (part.of() > 1 ? " (part " + part.number() + " of " + part.of() + ")" : ""),
+                    String.valueOf(work.people()), String.join("; ", work.loads()), marks(work.marks()));
+        }
+        table.on(flow);
+        List<String> waits = weekends.waits().stream()
+                .filter(wait -> wait.fromDay() <= day.number() && day.number() < wait.toDay())
+                .map(wait -> tasks.get(wait.task()).work().place() + ", " + tasks.get(wait.task()).work().label() + ": " + wait.why() + ", "
+                        + (wait.toDay() - day.number()) + (wait.toDay() - day.number() == 1 ? " day to go" : " days to go"))
+                .toList();
+        if (!waits.isEmpty()) flow.words(List.of("Waiting: " + String.join(". ", waits) + "."), 3.4, false);
+        if (!cautions.isEmpty()) flow.words(List.of("Mind: " + String.join(". ", cautions) + "."), 3.4, true);
+        return flow.drafts();
+    }
+
+    private static String name(Weekends.Day day) {
+        String name = day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK);
+        return day.date().map(date -> name + " " + date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK) + " "
+                + date.getYear()).orElse(name) + ", weekend " + day.weekend();
+    }
+
+    private static String marks(List<String> marks) {
+        return marks.size() <= MOST_MARKS
+                ? String.join(" ", marks)
+                : String.join(" ", marks.subList(0, MOST_MARKS)) + " and " + (marks.size() - MOST_MARKS) + " more";
+    }
+
+    private static String hours(double hours) {
+        return lapyard.geometry.Lengths.text(Math.round(hours * 10) / 10.0);
+    }
+}

@@ -1,0 +1,197 @@
+package lapyard.history;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/** What changed between two texts of one garden, a line each: {@code bed C} {@code moved 200 right}. */
+public final class Difference {
+    private static final int LONGEST_TOLD = 80;
+    private static final Map<String, String> PLACES = Map.of("ground", "yard");
+    private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
+    private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
+
+    private final List<Line> lines = new ArrayList<>();
+
+    private Difference() {}
+
+    /** @param where the place, such as {@code bed C} or {@code garden} */
+    public record Line(String where, String text) {}
+
+    /** In the order of the later text; empty where both say the same. */
+    public static List<Line> between(ObjectNode before, ObjectNode after) {
+        Difference difference = new Difference();
+        for (String name : names(before, after)) {
+            JsonNode old = before.get(name);
+            JsonNode now = after.get(name);
+            String word = Members.WORDS.get(name);
+            if (Objects.equals(old, now)) continue;
+            if (word != null && Members.areCoded(old) && Members.areCoded(now)) difference.members(word, old, now);
+            else if (isObject(old) && isObject(now)) difference.object(PLACES.getOrDefault(name, name), old, now);
+            else difference.value("garden", name, old, now);
+        }
+        return List.copyOf(difference.lines);
+    }
+
+    private static Set<String> names(JsonNode before, JsonNode after) {
+        Set<String> names = new LinkedHashSet<>();
+        after.fieldNames().forEachRemaining(names::add);
+        before.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    private static boolean isObject(JsonNode node) {
+        return node != null && node.isObject();
+    }
+
+    private void members(String word, JsonNode before, JsonNode after) {
+        Map<String, JsonNode> old = Members.byCode(before);
+        Map<String, JsonNode> now = Members.byCode(after);
+        int told = lines.size();
+        now.forEach((code, member) -> {
+            JsonNode was = old.get(code);
+            String where = word + " " + code;
+            if (was == null) say(where, "added" + described(member));
+            else if (!was.equals(member)) object(where, was, member);
+        });
+        old.forEach((code, member) -> {
+            if (!now.containsKey(code)) say(word + " " + code, "taken out");
+        });
+        if (lines.size() == told) say("garden", word.equals("board") ? "rack in another order" : word + "s in another order");
+    }
+
+    private static String described(JsonNode member) {
+        StringBuilder text = new StringBuilder();
+        if (member.has("width") && member.has("depth"))
+            text.append(", ").append(told(member.get("width"))).append(" x ").append(told(member.get("depth")));
+        else if (member.has("length")) text.append(", ").append(told(member.get("length"))).append(" long");
+        if (member.has("type")) text.append(", type ").append(told(member.get("type")));
+        if (isPoint(member.get("at")))
+            text.append(", at ").append(told(member.get("at").get(0))).append(", ").append(told(member.get("at").get(1)));
+        return text.toString();
+    }
+
+    private void object(String where, JsonNode before, JsonNode after) {
+        for (String name : names(before, after)) {
+            JsonNode old = before.get(name);
+            JsonNode now = after.get(name);
+            if (Objects.equals(old, now)) continue;
+            if (name.equals("at") && isPoint(now) && (old == null || isPoint(old))) say(where, moved(old, now));
+            else if (name.equals("turn") && isNumber(now) && (old == null || isNumber(old))) say(where, turned(old, now));
+            else if (isObject(old) && isObject(now)) object(where + ", " + name, old, now);
+            else if (isPoints(old) && isPoints(now) && old.size() == now.size()) corners(where + ", " + name, old, now);
+            else if (coded(old) && coded(now)) inner(where, name, old, now);
+            else value(where, name, old, now);
+        }
+    }
+
+    /** Lists within an object whose members carry codes of their own, such as sections of the catalogue. */
+    private void inner(String where, String name, JsonNode before, JsonNode after) {
+        Map<String, JsonNode> old = Members.byCode(before);
+        Map<String, JsonNode> now = Members.byCode(after);
+        int told = lines.size();
+        now.forEach((code, member) -> {
+            if (!old.containsKey(code)) say(where + ", " + name, code + " added");
+            else if (!old.get(code).equals(member)) object(where + ", " + name + " " + code, old.get(code), member);
+        });
+        old.keySet().forEach(code -> {
+            if (!now.containsKey(code)) say(where + ", " + name, code + " taken out");
+        });
+        if (lines.size() == told) say(where + ", " + name, "in another order");
+    }
+
+    private static boolean coded(JsonNode list) {
+        return list != null
+                && list.isArray()
+                && !list.isEmpty()
+                && Members.areCoded(list)
+                && list.findValues("id").size() >= list.size();
+    }
+
+    private void corners(String where, JsonNode before, JsonNode after) {
+        int moved = 0;
+        for (int i = 0; i < after.size(); i++) if (!before.get(i).equals(after.get(i))) moved++;
+        if (moved > 4) {
+            say(where, moved + " of " + after.size() + " corners moved");
+            return;
+        }
+        for (int i = 0; i < after.size(); i++)
+            if (!before.get(i).equals(after.get(i)))
+                say(where, "corner " + (i + 1) + " " + moved(before.get(i), after.get(i)));
+    }
+
+    private void value(String where, String name, JsonNode before, JsonNode after) {
+        if (after == null) say(where, name + " left out, was " + told(before));
+        else if (before == null) say(where, name + " " + told(after) + ", was not given");
+        else if (told(before).equals(told(after))) say(where, name + " changed");
+        else say(where, name + " " + told(after) + ", was " + told(before));
+    }
+
+    private void say(String where, String text) {
+        lines.add(new Line(where, text));
+    }
+
+    /** x runs to the right, y away from the house. */
+    private static String moved(JsonNode before, JsonNode after) {
+        List<String> parts = new ArrayList<>();
+        part(parts, before, after, 0, " right", " left");
+        part(parts, before, after, 1, " away from the house", " towards the house");
+        return parts.isEmpty() ? "written in another way" : "moved " + String.join(" and ", parts);
+    }
+
+    private static void part(List<String> parts, JsonNode before, JsonNode after, int axis, String up, String down) {
+        BigDecimal was = before == null ? BigDecimal.ZERO : before.get(axis).decimalValue();
+        BigDecimal by = after.get(axis).decimalValue().subtract(was);
+        if (by.signum() != 0) parts.add(plain(by.abs()) + (by.signum() > 0 ? up : down));
+    }
+
+    /** The shorter way round. */
+    private static String turned(JsonNode before, JsonNode after) {
+        BigDecimal was = before == null ? BigDecimal.ZERO : before.decimalValue();
+        BigDecimal by = after.decimalValue().subtract(was).remainder(FULL_TURN);
+        if (by.compareTo(HALF_TURN) > 0) by = by.subtract(FULL_TURN);
+        if (by.compareTo(HALF_TURN.negate()) <= 0) by = by.add(FULL_TURN);
+        if (by.signum() == 0) return "turn " + plain(after.decimalValue()) + ", was " + plain(was);
+        return "turned " + plain(by.abs()) + "\u00b0 " + (by.signum() > 0 ? "counter-clockwise" : "clockwise");
+    }
+
+    private static boolean isNumber(JsonNode node) {
+        return node != null && node.isNumber();
+    }
+
+    private static boolean isPoint(JsonNode node) {
+        return node != null && node.isArray() && node.size() == 2 && isNumber(node.get(0)) && isNumber(node.get(1));
+    }
+
+    private static boolean isPoints(JsonNode node) {
+        if (node == null || !node.isArray() || node.isEmpty()) return false;
+        for (JsonNode each : node) if (!isPoint(each)) return false;
+        return true;
+    }
+
+    private static String plain(BigDecimal number) {
+        if (number.signum() == 0) return "0";
+        // what was written with an absurd exponent stays as it was written
+        return Math.abs(number.scale()) > 30 ? number.toString() : number.stripTrailingZeros().toPlainString();
+    }
+
+    private static String told(JsonNode value) {
+        if (value.isNumber()) return plain(value.decimalValue());
+        if (value.isTextual()) return shortened('"' + value.asText() + '"');
+        if (isPoints(value)) return value.size() + " corners";
+        if (value.isArray() && value.size() > 3) return value.size() + " of them";
+        return shortened(value.toString());
+    }
+
+    private static String shortened(String text) {
+        return text.codePointCount(0, text.length()) <= LONGEST_TOLD
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, LONGEST_TOLD)) + "...";
+    }
+}

@@ -1,0 +1,76 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import lapyard.catalogue.Section;
+import lapyard.cutting.Batches;
+import lapyard.cutting.SawBoard;
+import lapyard.job.JobSheet.BedSheet;
+import lapyard.job.JobSheet.PathSheet;
+import lapyard.job.JobSheet.SectionCutting;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+import lapyard.weekends.Staging;
+import lapyard.weekends.Weekends;
+import lapyard.weekends.WorkList.BedLoad;
+import lapyard.weekends.WorkList.PathLoad;
+import lapyard.weekends.WorkList.SawLoad;
+
+/** From what is to be built and sawn to the weekends on which it is done. */
+final class Building {
+    private Building() {}
+
+    static Weekends weekends(
+            Garden garden, List<BedSheet> beds, List<PathSheet> paths, List<SectionCutting> timber, List<SectionCutting> strips) {
+        List<BedLoad> loads = beds.stream().map(bed -> new BedLoad(bed.work(), bed.quantities())).toList();
+        List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities())).toList();
+        return Staging.of(garden.crew(), garden.liftLimitKg(), loads, pathLoads, saw(garden, timber, strips), fixed(garden),
+                done(garden), garden.tally().day(), Staging.FOLLOWING);
+    }
+
+    private static Map<String, Integer> done(Garden garden) {
+        Map<String, Integer> done = new LinkedHashMap<>();
+        garden.tally().done().forEach(task -> done.put(task.task(), task.day()));
+        return done;
+    }
+
+    /** Beds whose weekend the document names; one that it leaves at the default is free. */
+    static Map<String, Integer> fixed(Garden garden) {
+        Map<String, Integer> fixed = new LinkedHashMap<>();
+        for (int i = 0; i < garden.beds().size(); i++) {
+            Bed bed = garden.beds().get(i);
+            if (bed.weekend() > 1 || !garden.defaulted().contains("/beds/" + i + "/weekend")) {
+                fixed.put(bed.id(), bed.weekend());
+            }
+        }
+        return fixed;
+    }
+
+    private static List<SawLoad> saw(Garden garden, List<SectionCutting> timber, List<SectionCutting> strips) {
+        Map<Integer, SawLoad> byWeekend = new TreeMap<>();
+        List<SectionCutting> all = new ArrayList<>(timber);
+        all.addAll(strips);
+        for (SectionCutting cutting : all) {
+            double kgPerMm = garden.catalogue().section(cutting.section()).map(Building::kgPerMm).orElse(0.0);
+            Map<Integer, Double> longest = new TreeMap<>();
+            for (SawBoard board : cutting.saw().boards()) {
+                board.stages().forEach(stage -> longest.merge(stage, board.lengthMm(), Math::max));
+            }
+            for (Batches.Stage stage : cutting.saw().batches().stages()) {
+                byWeekend.merge(stage.stage(),
+                        new SawLoad(stage.stage(), stage.pieces(), stage.settings().size(),
+                                kgPerMm * longest.getOrDefault(stage.stage(), 0.0), stage.boards()),
+                        (a, b) -> new SawLoad(a.weekend(), a.cuts() + b.cuts(), a.settings() + b.settings(),
+                                Math.max(a.heaviestKg(), b.heaviestKg()), a.boards() + b.boards()));
+            }
+        }
+        return List.copyOf(byWeekend.values());
+    }
+
+    private static double kgPerMm(Section section) {
+        return section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
+    }
+}

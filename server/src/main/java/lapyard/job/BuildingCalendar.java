@@ -1,0 +1,38 @@
+package lapyard.job;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lapyard.plan.Crew;
+import lapyard.weekends.WeekendsIcs;
+
+/** A job sheet's weekends and order days as a calendar file. */
+public final class BuildingCalendar {
+    private BuildingCalendar() {}
+
+    /**
+     * @param id       what the events are known by when a later file replaces this one
+     * @param made     where the garden names no first day of work, work begins on the next working day after this
+     * @param revision grows from file to file
+     */
+    public static String ics(JobSheet sheet, String id, Instant made, int revision) {
+        Crew crew = sheet.garden().crew();
+        ZoneId zone = crew.zone().isEmpty() ? ZoneOffset.UTC : ZoneId.of(crew.zone());
+        LocalDate assumed = LocalDate.ofInstant(made, zone).plusDays(1);
+        // without dates the plan counts from a Saturday where that is a working day
+        while (!assumed.getDayOfWeek().equals(sheet.weekends().days().isEmpty() ? assumed.getDayOfWeek()
+                : sheet.weekends().days().get(0).dayOfWeek().minus(sheet.weekends().days().get(0).number()))) {
+            assumed = assumed.plusDays(1);
+        }
+        Map<String, Buying.Row> first = new LinkedHashMap<>();
+        Buying.of(sheet).rows().forEach(row -> first.merge(row.item(), row, (a, b) -> a.orderDay() <= b.orderDay() ? a : b));
+        List<WeekendsIcs.BuyBy> orders = new ArrayList<>();
+        first.forEach((item, row) -> orders.add(new WeekendsIcs.BuyBy(item.replaceAll("[^A-Za-z0-9]+", "-"), row.label(), row.orderDay())));
+        return WeekendsIcs.write(sheet.weekends(), crew, orders, new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, assumed));
+    }
+}

@@ -1,0 +1,135 @@
+package lapyard.job;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import lapyard.cutting.SawBoard;
+import lapyard.geometry.Lengths;
+import lapyard.job.JobSheet.SectionCutting;
+import lapyard.order.SlipCsv;
+import lapyard.order.SlipLine;
+import lapyard.plan.Bed;
+import lapyard.weekends.Weekends;
+
+/**
+ * The slip laid over the weekends: how much of each line is needed in which, and by when it must be there and ordered.
+ *
+ * @param rows  by the weekend and the day of need
+ * @param drops weekends before which something must be brought: as many deliveries as buying by the weekend takes
+ */
+public record Buying(List<Row> rows, int drops) {
+    public Buying {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * @param needDay  day of the plan on which the first of it is used
+     * @param orderDay needDay less the lead; below 0 before the first day of work
+     * @param amount   needed in this weekend, in {@code unit}, spare left out
+     * @param boards   boards opened in this weekend by stock length; empty for all but timber
+     */
+    public record Row(int weekend, int needDay, int orderDay, String item, String label, double amount, String unit, Map<String, Integer> boards) {
+        public Row {
+            boards = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(boards));
+        }
+    }
+
+    /** What is used in which step; what no step names is used when the first course is laid. */
+    private static final Map<String, String> STEPS = Map.of(
+            "finish", "coat-1", "staples", "liner", "slats", "base", "mulch", "plant", "concrete", "pour", "sub-base", "pour");
+
+    public static Buying of(JobSheet sheet) {
+        Map<String, Weekends.Task> tasks = sheet.weekends().byId();
+        Map<Integer, Integer> weekendOf = new TreeMap<>();
+        sheet.weekends().days().forEach(day -> weekendOf.put(day.number(), day.weekend()));
+        Map<String, SlipLine> lines = new LinkedHashMap<>();
+        sheet.slip().lines().forEach(line -> lines.put(line.item(), line));
+        List<Row> rows = new ArrayList<>();
+        Map<String, Integer> leads = leads(sheet);
+        int usual = sheet.garden().crew().leadDays();
+        for (SectionCutting cutting : sheet.cutting()) timber(cutting, "timber ", tasks, weekendOf, leads.getOrDefault("timber " + cutting.section(), usual), rows);
+        for (SectionCutting strips : sheet.strips()) timber(strips, "bearers ", tasks, weekendOf, leads.getOrDefault("bearers " + strips.section(), usual), rows);
+        Map<String, Map<Integer, double[]>> needs = new LinkedHashMap<>();
+        for (JobSheet.BedSheet bed : sheet.beds()) {
+            String id = bed.work().bed().id();
+            PackNeeds.items(bed.work().bed()).forEach((key, item) -> need(needs, item, PackNeeds.amount(bed.quantities(), key),
+                    tasks.get(id + "." + step(bed.work().bed(), item)), weekendOf));
+            need(needs, "liner", PackNeeds.amount(bed.quantities(), "liner.area"), tasks.get(id + ".liner"), weekendOf);
+        }
+        for (JobSheet.PathSheet path : sheet.paths()) {
+            PackNeeds.items(path.path()).forEach((key, item) -> need(needs, item, PackNeeds.amount(path.quantities(), key),
+                    tasks.get("path." + path.path().id()), weekendOf));
+        }
+        needs.forEach((item, byWeekend) -> byWeekend.forEach((weekend, need) -> {
+            SlipLine line = lines.get(item);
+            int day = (int) need[1];
+            rows.add(new Row(weekend, day, day - leads.getOrDefault(item, usual), item, line == null ? item : line.label(), need[0],
+                    item.equals("liner") ? "m2" : line == null ? "" : line.unit(), Map.of()));
+        }));
+        rows.sort(Comparator.comparingInt(Row::weekend).thenComparingInt(Row::needDay));
+        return new Buying(rows, (int) rows.stream().mapToInt(Row::weekend).distinct().count());
+    }
+
+    /** The longest lead among the suppliers of each line that name themselves. */
+    private static Map<String, Integer> leads(JobSheet sheet) {
+        Map<String, Integer> bySupplier = new LinkedHashMap<>();
+        sheet.garden().catalogue().suppliers().forEach(supplier -> bySupplier.put(supplier.id(), supplier.leadDays()));
+        Map<String, Integer> leads = new LinkedHashMap<>();
+        for (SlipLine line : sheet.slip().lines()) {
+            line.packs().stream().filter(pack -> bySupplier.containsKey(pack.supplier()))
+                    .forEach(pack -> leads.merge(line.item(), bySupplier.get(pack.supplier()), Math::max));
+        }
+        return leads;
+    }
+
+    private static String step(Bed bed, String item) {
+        if (bed.fill().layers().stream().anyMatch(layer -> layer.item().equals(item))) return "fill";
+        return STEPS.getOrDefault(item, "course-1");
+    }
+
+    private static void need(Map<String, Map<Integer, double[]>> needs, String item, double amount, Weekends.Task task, Map<Integer, Integer> weekendOf) {
+        if (task == null || task.done() || amount <= 0) return;
+        needs.computeIfAbsent(item, i -> new TreeMap<>()).merge(weekendOf.getOrDefault(task.firstDay(), 1),
+                new double[] {amount, task.firstDay()}, (a, b) -> new double[] {a[0] + b[0], Math.min(a[1], b[1])});
+    }
+
+    private static void timber(SectionCutting cutting, String what, Map<String, Weekends.Task> tasks, Map<Integer, Integer> weekendOf, int lead, List<Row> rows) {
+        Map<Integer, Map<String, Integer>> opened = new TreeMap<>();
+        Map<Integer, Double> metres = new TreeMap<>();
+        for (SawBoard board : cutting.saw().boards()) {
+            opened.computeIfAbsent(board.openedIn(), stage -> new TreeMap<>()).merge(board.stock(), 1, Integer::sum);
+            metres.merge(board.openedIn(), board.lengthMm() / 1000, Double::sum);
+        }
+        opened.forEach((stage, boards) -> {
+            Weekends.Task saw = tasks.get("saw." + stage);
+            if (saw == null || saw.done()) return;
+            rows.add(new Row(weekendOf.getOrDefault(saw.firstDay(), 1), saw.firstDay(), saw.firstDay() - lead, what + cutting.section(),
+                    (what + cutting.section()).strip(), metres.get(stage), "m", boards));
+        });
+    }
+
+    /** RFC 4180 text; a cell never starts a formula. Dates are empty where the garden names no first day of work. */
+    public String csv(Optional<LocalDate> start) {
+        StringBuilder text = new StringBuilder();
+        try (org.apache.commons.csv.CSVPrinter printer = new org.apache.commons.csv.CSVPrinter(text, org.apache.commons.csv.CSVFormat.RFC4180.builder()
+                .setHeader("weekend", "needed on", "order by", "item", "label", "need", "unit", "boards opened").get())) {
+            for (Row row : rows) {
+                printer.printRecord(row.weekend(), start.map(date -> date.plusDays(row.needDay()).toString()).orElse(""),
+                        start.map(date -> date.plusDays(row.orderDay()).toString()).orElse(""), SlipCsv.safe(row.item()), SlipCsv.safe(row.label()),
+                        Lengths.text(Math.round(row.amount() * 1000) / 1000.0), row.unit(),
+                        SlipCsv.safe(row.boards().entrySet().stream().map(board -> board.getValue() + " x " + board.getKey()).collect(Collectors.joining(" + "))));
+            }
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,133 @@
+package lapyard.job;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import lapyard.construction.Piece;
+import lapyard.cutting.Assignment;
+import lapyard.cutting.CuttingResult;
+import lapyard.cutting.CuttingResult.BoardLine;
+import lapyard.cutting.CuttingResult.Unplaced;
+
+/**
+ * Which timber is chalked on which board. Timbers of one length and weekend may change places; among them a seen one
+ * comes only from a board with a good face, then the best faces go to seen walls and there to the rim first, then the
+ * heavy boards go low. The sum of it all is the least there is.
+ */
+final class Chalking {
+    /** What is known of a board: weight of its wood and how many good faces it has. */
+    record Quality(double densityKgM3, int goodFaces) {}
+
+    /** One timber wanted of a length; which it is does not matter to the saw. */
+    record Timbers(double lengthMm, int stage, boolean goodFace, List<Placed> pieces) {}
+
+    /** @param rim course number of the bed's rim */
+    record Placed(Piece piece, int rim) {}
+
+    private record Kind(int course, boolean seen, boolean rim) {}
+
+    private record Length(double mm, int stage) {}
+
+    private record Slot(int line, int place, Quality quality, boolean goodFace) {}
+
+    /** Faces outweigh weight: more than any stack of the heaviest boards can make up. */
+    private static final long FACE = 1_000_000_000L;
+
+    private Chalking() {}
+
+    /**
+     * The same plan with one line a board and each piece's own mark.
+     *
+     * @param wanted    by the ids of the plan
+     * @param qualityOf by the stock ids of the plan
+     */
+    static CuttingResult of(CuttingResult result, Map<String, Timbers> wanted, Function<String, Quality> qualityOf) {
+        Map<Length, List<Placed>> waiting = new LinkedHashMap<>();
+        Map<String, Deque<Placed>> byId = new HashMap<>();
+        wanted.forEach((id, timbers) -> byId.put(id, new ArrayDeque<>(timbers.pieces())));
+        List<Unplaced> unplaced = new ArrayList<>();
+        for (Unplaced one : result.unplaced()) {
+            for (int i = 0; i < one.count(); i++) {
+                String mark = byId.get(one.id()).pollLast().piece().mark();
+                unplaced.add(new Unplaced(mark, one.lengthMm(), 1, one.why()));
+            }
+        }
+        wanted.forEach((id, timbers) -> waiting
+                .computeIfAbsent(new Length(timbers.lengthMm(), timbers.stage()), l -> new ArrayList<>())
+                .addAll(byId.get(id)));
+
+        List<BoardLine> boards = new ArrayList<>();
+        Map<Length, List<Slot>> slots = new LinkedHashMap<>();
+        for (BoardLine line : result.plan()) {
+            for (int i = 0; i < line.count(); i++) {
+                for (int place = 0; place < line.pieces().size(); place++) {
+                    Timbers timbers = wanted.get(line.pieces().get(place));
+                    slots.computeIfAbsent(new Length(timbers.lengthMm(), timbers.stage()), l -> new ArrayList<>())
+                            .add(new Slot(boards.size(), place, qualityOf.apply(line.stock()), timbers.goodFace()));
+                }
+                boards.add(new BoardLine(line.stock(), 1, line.pieces(), line.lengthsMm(), line.leftMm()));
+            }
+        }
+        List<String[]> marks = boards.stream().map(board -> new String[board.pieces().size()]).collect(Collectors.toList());
+        slots.forEach((length, open) -> chalk(length.mm(), open, waiting.get(length), marks));
+        for (int i = 0; i < boards.size(); i++) {
+            BoardLine line = boards.get(i);
+            boards.set(i, new BoardLine(line.stock(), 1, List.of(marks.get(i)), line.lengthsMm(), line.leftMm()));
+        }
+        return result.renamed(boards, unplaced);
+    }
+
+    private static void chalk(double lengthMm, List<Slot> slots, List<Placed> pieces, List<String[]> marks) {
+        boolean graded = slots.stream().anyMatch(Slot::goodFace);
+        List<Quality> qualities = slots.stream().map(Slot::quality).distinct().toList();
+        Map<Kind, Deque<Placed>> kinds = new LinkedHashMap<>();
+        for (Placed placed : pieces) {
+            Piece piece = placed.piece();
+            Kind kind = new Kind(piece.course(), piece.seen(), piece.course() == placed.rim());
+            kinds.computeIfAbsent(kind, k -> new ArrayDeque<>()).add(placed);
+        }
+        List<Kind> list = List.copyOf(kinds.keySet());
+        int[] there = list.stream().mapToInt(kind -> kinds.get(kind).size()).toArray();
+        int[] places = qualities.stream()
+                .mapToInt(quality -> (int) slots.stream().filter(slot -> slot.quality().equals(quality)).count())
+                .toArray();
+        long[][] cost = new long[there.length][places.length];
+        for (int i = 0; i < there.length; i++) {
+            for (int j = 0; j < places.length; j++) {
+                cost[i][j] = cost(list.get(i), qualities.get(j), lengthMm, graded);
+            }
+        }
+        int[][] flow = Assignment.cheapest(there, places, cost);
+        Map<Piece, Integer> order = new HashMap<>();
+        pieces.forEach(placed -> order.put(placed.piece(), order.size()));
+        for (Slot slot : slots) {
+            int j = qualities.indexOf(slot.quality());
+            int best = -1;
+            for (int i = 0; i < list.size(); i++) {
+                if (flow[i][j] > 0 && (best < 0 || first(kinds, list, order, i) < first(kinds, list, order, best))) {
+                    best = i;
+                }
+            }
+            flow[best][j]--;
+            marks.get(slot.line())[slot.place()] = kinds.get(list.get(best)).poll().piece().mark();
+        }
+    }
+
+    private static int first(Map<Kind, Deque<Placed>> kinds, List<Kind> list, Map<Piece, Integer> order, int i) {
+        return order.get(kinds.get(list.get(i)).peek().piece());
+    }
+
+    private static long cost(Kind kind, Quality quality, double lengthMm, boolean graded) {
+        if (graded && kind.seen() && quality.goodFaces() == 0) {
+            return Assignment.NEVER;
+        }
+        long faces = kind.seen() ? (kind.rim() ? 3L : 2L) * (2 - quality.goodFaces()) * FACE : 0;
+        return faces + Math.round(kind.course() * lengthMm * quality.densityKgM3());
+    }
+}

@@ -1,0 +1,74 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapyard.catalogue.Section;
+import lapyard.geometry.Lengths;
+import lapyard.job.Chalking.Quality;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+import lapyard.plan.RackBoard;
+
+/** What boards on hand measure and weigh, beside what their section says. */
+final class Measured {
+    /** Boards of one course may differ by so much in thickness and height. Common practice, no source. */
+    static final double TOLERANCE_MM = 2;
+
+    /** What a merchant's board is sure to have. */
+    private static final int BOUGHT_GOOD_FACES = 1;
+
+    private Measured() {}
+
+    /** Whether a board may lie in a course with its section's other boards. */
+    static boolean fits(RackBoard board, Section section) {
+        return off(board.thicknessMm(), section.thicknessMm()) <= TOLERANCE_MM + 1e-9
+                && off(board.heightMm(), section.heightMm()) <= TOLERANCE_MM + 1e-9;
+    }
+
+    private static double off(double measuredMm, double sectionMm) {
+        return measuredMm == 0 ? 0 : Math.abs(measuredMm - sectionMm);
+    }
+
+    static List<Finding> findings(Garden garden, Section section) {
+        List<Finding> found = new ArrayList<>();
+        for (RackBoard board : garden.rack()) {
+            if (!board.section().equals(section.id()) || fits(board, section)) {
+                continue;
+            }
+            boolean high = off(board.heightMm(), section.heightMm()) > TOLERANCE_MM;
+            double measured = high ? board.heightMm() : board.thicknessMm();
+            double meant = high ? section.heightMm() : section.thicknessMm();
+            double thick = board.thicknessMm() == 0 ? section.thicknessMm() : board.thicknessMm();
+            double tall = board.heightMm() == 0 ? section.heightMm() : board.heightMm();
+            found.add(Finding.snag(
+                    "board " + board.id(),
+                    Lengths.text(measured) + (high ? " high" : " thick") + " is board " + board.id() + ", " + section.id() + " is "
+                            + Lengths.text(meant) + ": more than " + Lengths.text(TOLERANCE_MM)
+                            + " apart they may not share a course, and it is left out of the cutting",
+                    new Amount(Lengths.toTenth(Math.abs(measured - meant)), "mm"),
+                    "put a section " + Lengths.text(thick) + "x" + Lengths.text(tall)
+                            + " in the catalogue for boards that measure so, and build a whole bed of it: every stop-short end then"
+                            + " counts their own thickness",
+                    "measure it again"));
+        }
+        return found;
+    }
+
+    /** Of a stock length or of a run of a board on hand; a board that nobody weighed is as heavy as its section. */
+    static Quality quality(Garden garden, Section section, String stock) {
+        for (RackBoard board : garden.rack()) {
+            if (!board.section().equals(section.id())) {
+                continue;
+            }
+            for (RackBoard.Span run : board.usableRuns(garden.saw().keepOffcutMm())) {
+                if (Timber.runId(board, run).equals(stock)) {
+                    double volumeM3 = board.lengthMm() * section.thicknessMm() * section.heightMm() / 1e9;
+                    double density = board.weightKg() > 0 ? board.weightKg() / volumeM3 : section.densityKgM3();
+                    return new Quality(density, board.goodFaces());
+                }
+            }
+        }
+        return new Quality(section.densityKgM3(), BOUGHT_GOOD_FACES);
+    }
+}

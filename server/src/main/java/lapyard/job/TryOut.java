@@ -1,0 +1,128 @@
+package lapyard.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import lapyard.construction.Piece;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Tally;
+import lapyard.weekends.Weekends;
+
+/**
+ * Two gardens side by side, the one as it stands and a copy with changes. A pure function: nothing is kept.
+ *
+ * @param moved    tasks that fall on another day, were dropped or are new
+ * @param touched  what is cut, done or bought and would be affected; none may be
+ * @param gone     findings that the copy has not any more; {@code come} those that it has beside
+ */
+public record TryOut(Figures before, Figures after, List<Moved> moved, List<Finding> touched, List<Finding> gone, List<Finding> come) {
+    public TryOut {
+        moved = List.copyOf(moved);
+        touched = List.copyOf(touched);
+        gone = List.copyOf(gone);
+        come = List.copyOf(come);
+    }
+
+    /**
+     * @param boards  to buy or open, wall timber and bearers
+     * @param massKg  of the wall timber
+     * @param soilM3  loose
+     * @param hours   person-hours still to do
+     * @param endDay  of the plan, from 0, on which the last bed is planted
+     * @param snags   that stand, notes not counted
+     */
+    public record Figures(BigDecimal money, boolean atLeast, int beds, int boards, double massKg, double soilM3, double hours, int endDay, String end, int snags) {}
+
+    /** Days of the plan; -1 where the task is not in that garden. */
+    public record Moved(String task, int wasDay, int isDay) {}
+
+    public static TryOut of(JobSheet before, JobSheet after) {
+        Map<String, Weekends.Task> was = before.weekends().byId();
+        Map<String, Weekends.Task> is = after.weekends().byId();
+        Set<String> ids = new TreeSet<>(was.keySet());
+        ids.addAll(is.keySet());
+        List<Moved> moved = new ArrayList<>();
+        for (String id : ids) {
+            int from = was.containsKey(id) ? was.get(id).firstDay() : -1;
+            int to = is.containsKey(id) ? is.get(id).firstDay() : -1;
+            if (from != to) moved.add(new Moved(id, from, to));
+        }
+        List<Finding> gone = new ArrayList<>(before.snags());
+        gone.removeAll(after.snags());
+        List<Finding> come = new ArrayList<>(after.snags());
+        come.removeAll(before.snags());
+        return new TryOut(figures(before), figures(after), moved, touched(before, after), gone, come);
+    }
+
+    private static Figures figures(JobSheet sheet) {
+        int boards = 0;
+        for (JobSheet.SectionCutting cutting : sheet.cutting()) boards += cutting.result().boards();
+        for (JobSheet.SectionCutting strips : sheet.strips()) {
+            boards += sheet.slip().lines().stream().filter(line -> line.item().equals("bearers " + strips.section()))
+                    .flatMap(line -> line.packs().stream()).mapToInt(pack -> (int) pack.count()).sum();
+        }
+        Weekends weekends = sheet.weekends();
+        String end = weekends.days().stream().filter(day -> day.number() == weekends.lastDay()).findFirst()
+                .map(day -> day.date().map(Object::toString).orElse("weekend " + day.weekend())).orElse("nothing to do");
+        return new Figures(sheet.slip().total(), sheet.slip().atLeast(), sheet.beds().size(), boards, sum(sheet, "timber.mass"), sum(sheet, "soil.loose"),
+                weekends.loadHours(), weekends.lastDay(), end,
+                (int) sheet.snags().stream().filter(finding -> finding.weight() == Finding.Weight.SNAG).count());
+    }
+
+    private static double sum(JobSheet sheet, String key) {
+        return sheet.beds().stream().mapToDouble(bed -> PackNeeds.amount(bed.quantities(), key)).sum();
+    }
+
+    /** Pieces cut that are of another length or gone, tasks done that are gone, packs bought that are not asked for. */
+    private static List<Finding> touched(JobSheet before, JobSheet after) {
+        Tally tally = before.garden().tally();
+        Map<String, Piece> was = pieces(before);
+        Map<String, Piece> is = pieces(after);
+        Map<String, String> sections = sections(after);
+        Map<String, String> oldSections = sections(before);
+        List<Finding> touched = new ArrayList<>();
+        for (Tally.Board board : tally.boards()) {
+            for (String mark : board.cut()) {
+                Piece old = was.get(mark);
+                Piece now = is.get(mark);
+                if (old == null) continue;
+                boolean other = now == null || now.lengthMm() != old.lengthMm() || !sections.get(mark).equals(oldSections.get(mark));
+                if (other) {
+                    touched.add(Finding.snag("piece " + mark, "is cut from board " + board.name() + " and "
+                                    + (now == null ? "would not be wanted" : "would be of another size"),
+                            new Amount(old.lengthMm(), "mm"), "leave its bed as it is", "rack it as an offcut"));
+                }
+            }
+        }
+        Set<String> tasks = new HashSet<>(after.weekends().byId().keySet());
+        for (Tally.Done done : tally.done()) {
+            if (before.weekends().byId().containsKey(done.task()) && !tasks.contains(done.task())) {
+                touched.add(Finding.snag("task " + done.task(), "is done and would be for nothing", null, "leave its bed as it is"));
+            }
+        }
+        List<Finding> packs = new ArrayList<>();
+        for (Finding finding : after.snags()) {
+            if (finding.where().startsWith("tally, ") && finding.text().contains("bought") && !before.snags().contains(finding)) packs.add(finding);
+        }
+        touched.addAll(packs);
+        return touched;
+    }
+
+    private static Map<String, Piece> pieces(JobSheet sheet) {
+        Map<String, Piece> pieces = new LinkedHashMap<>();
+        sheet.beds().forEach(bed -> bed.work().pieces().forEach(piece -> pieces.put(piece.mark(), piece)));
+        return pieces;
+    }
+
+    private static Map<String, String> sections(JobSheet sheet) {
+        Map<String, String> sections = new LinkedHashMap<>();
+        sheet.beds().forEach(bed -> bed.work().pieces().forEach(piece -> sections.put(piece.mark(), bed.work().bed().section().id())));
+        return sections;
+    }
+}

@@ -1,0 +1,175 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.DateTimeException;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import lapyard.plan.Crew;
+import lapyard.plan.Rate;
+
+/** Reads {@code crew} but for its lift limit: who builds, when, and how long work takes. */
+final class CrewReader {
+    static final int MOST_PEOPLE = 60;
+    static final int MOST_DATES = 400;
+    private static final double DAY_HOURS = 16;
+    private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
+
+    private CrewReader() {}
+
+    static Crew read(Cursor crew) {
+        Crew usual = Crew.USUAL;
+        boolean described = false;
+        for (String field : List.of("start", "days", "hours", "people")) described |= crew.has(field);
+        Optional<LocalDate> start = date(crew, "start");
+        String zone = zone(crew);
+        Set<DayOfWeek> days = days(crew, "days", usual.days());
+        LocalTime from = time(crew, "from", usual.from());
+        double hours = crew.number("hours", usual.hours(), 0.25, DAY_HOURS, 2, "hours");
+        List<Crew.Person> people = people(crew, days, hours, start);
+        Set<LocalDate> holidays = dates(crew, "holidays", start);
+        Set<LocalDate> wet = dates(crew, "wet", start);
+        int leadDays = crew.count("leadDays", usual.leadDays(), 0, 365);
+        Cursor waits = crew.object("waits");
+        int cure = waits.count("cureDays", usual.cureDays(), 0, 60);
+        double coatGap = waits.number("coatGapHours", usual.coatGapHours(), 0, 500, 1, "hours");
+        double beforeLiner = waits.number("beforeLinerHours", usual.beforeLinerHours(), 0, 500, 1, "hours");
+        int settle = waits.count("settleDays", usual.settleDays(), 0, 365);
+        waits.refuseUnknown();
+        return new Crew(described, start, zone, days, from, hours, people, holidays, wet, leadDays, rates(crew.object("rates")),
+                cure, coatGap, beforeLiner, settle);
+    }
+
+    private static Map<Rate, Double> rates(Cursor cursor) {
+        Map<Rate, Double> rates = new EnumMap<>(Rate.class);
+        for (Rate rate : Rate.values()) {
+            rates.put(rate, cursor.number(rate.field(), rate.usualMinutes(), 0, 10_000, 2, "minutes"));
+        }
+        cursor.refuseUnknown();
+        return rates;
+    }
+
+    private static List<Crew.Person> people(Cursor crew, Set<DayOfWeek> days, double hours, Optional<LocalDate> start) {
+        List<Crew.Person> people = new ArrayList<>();
+        for (Cursor person : crew.objects("people", "person", MOST_PEOPLE)) {
+            String name = person.text("name", people.isEmpty() ? "You" : "Helper " + people.size(), 60);
+            Set<DayOfWeek> own = days(person, "days", days);
+            double stays = person.number("hours", hours, 0.25, DAY_HOURS, 2, "hours");
+            boolean lifts = person.flag("lifts", true);
+            people.add(new Crew.Person(name, own, Math.min(stays, hours), lifts, dates(person, "away", start), dates(person, "comes", start)));
+            person.refuseUnknown();
+        }
+        if (people.isEmpty()) {
+            for (Crew.Person usual : Crew.USUAL.people()) {
+                people.add(new Crew.Person(usual.name(), days, hours, usual.lifts(), Set.of(), Set.of()));
+            }
+            crew.defaulted("people");
+        }
+        if (people.stream().noneMatch(person -> person.days().stream().anyMatch(days::contains))) {
+            crew.stop("people", "nobody comes on any working day", "give somebody one of the days " + words(days));
+        }
+        return people;
+    }
+
+    private static Set<DayOfWeek> days(Cursor cursor, String field, Set<DayOfWeek> usual) {
+        List<JsonNode> given = cursor.list(field, 7);
+        if (given.isEmpty()) {
+            if (cursor.has(field)) {
+                cursor.stop(field, "no day is left to work on", "name at least one, as in [\"sat\", \"sun\"]");
+            } else {
+                cursor.defaulted(field);
+            }
+            return usual;
+        }
+        Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
+        for (JsonNode one : given) {
+            int at = one.isTextual() ? DAYS.indexOf(one.textValue()) : -1;
+            if (at < 0) {
+                cursor.stop(field, Cursor.shown(one) + " is no day here", "use " + String.join(", ", DAYS));
+            } else {
+                days.add(DayOfWeek.of(at + 1));
+            }
+        }
+        return days.isEmpty() ? usual : days;
+    }
+
+    static String words(Set<DayOfWeek> days) {
+        return new TreeSet<>(days).stream()
+                .map(day -> day.name().substring(0, 3).toLowerCase(Locale.ROOT))
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("none");
+    }
+
+    private static String zone(Cursor crew) {
+        String zone = crew.text("zone", "", 60);
+        if (zone.isEmpty()) {
+            return "";
+        }
+        try {
+            return ZoneId.of(zone).getId();
+        } catch (DateTimeException e) {
+            crew.stop("zone", "\"" + Cursor.cut(zone) + "\" is no time zone", "use an IANA name such as Europe/London");
+            return "";
+        }
+    }
+
+    static Optional<LocalDate> date(Cursor cursor, String field) {
+        String text = cursor.text(field, "", 20);
+        return text.isEmpty() ? Optional.empty() : date(cursor, field, text);
+    }
+
+    private static Optional<LocalDate> date(Cursor cursor, String field, String text) {
+        try {
+            LocalDate date = LocalDate.parse(text);
+            if (date.getYear() < 1970 || date.getYear() > 2200) {
+                cursor.stop(field, text + " is not in 1970 to 2200", "write the year with four digits");
+                return Optional.empty();
+            }
+            return Optional.of(date);
+        } catch (DateTimeException e) {
+            cursor.stop(field, "\"" + Cursor.cut(text) + "\" is no date", "write it as 2027-03-06");
+            return Optional.empty();
+        }
+    }
+
+    private static Set<LocalDate> dates(Cursor cursor, String field, Optional<LocalDate> start) {
+        Set<LocalDate> dates = new TreeSet<>();
+        for (JsonNode one : cursor.list(field, MOST_DATES)) {
+            Optional<LocalDate> date = one.isTextual() ? date(cursor, field, one.textValue()) : Optional.empty();
+            if (!one.isTextual()) {
+                cursor.stop(field, Cursor.shown(one) + " is no date", "write it as \"2027-03-06\"");
+            } else if (date.isPresent() && start.isPresent() && date.get().isBefore(start.get())) {
+                cursor.stop(field, date.get() + " is past: work begins on " + start.get(), "take it out, or begin earlier");
+            }
+            date.ifPresent(dates::add);
+        }
+        if (!dates.isEmpty() && start.isEmpty()) {
+            cursor.stop(field, "dates need a first day of work", "give crew its start, as in \"start\": \"2027-03-06\"");
+        }
+        return dates;
+    }
+
+    private static LocalTime time(Cursor cursor, String field, LocalTime usual) {
+        String text = cursor.text(field, usual.toString(), 10);
+        try {
+            LocalTime time = LocalTime.parse(text);
+            if (time.plusSeconds((long) (DAY_HOURS * 3600)).isBefore(time) && time.isAfter(LocalTime.of(22, 0))) {
+                cursor.stop(field, text + " is late to begin a day", "begin by 22:00");
+            }
+            return time;
+        } catch (DateTimeException e) {
+            cursor.stop(field, "\"" + Cursor.cut(text) + "\" is no time of day", "write it as 09:00");
+            return usual;
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Set;
+import lapyard.job.TryOut;
+
+/** Changes laid over a copy of a garden document, and two gardens side by side. */
+public final class TryOutJson {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+    private static final Set<String> ASK = Set.of("garden", "changes", "instead");
+    private static final Set<String> CHANGE = Set.of("bed", "set", "drop", "add");
+    private static final int MOST_CHANGES = 1_000;
+
+    private TryOutJson() {}
+
+    /** A garden as it stands and its copy with the changes, both as text. */
+    public record Asked(String before, String after) {}
+
+    /**
+     * {@code {"garden":{...},"changes":[{"bed":"M","set":{"courses":2,"section":"75x200","at":[0,0]}},{"drop":"N"},{"add":{...}}]}};
+     * a field set to null goes back to its default. {@code "instead":{...}} in place of changes is the whole other garden.
+     *
+     * @throws IllegalArgumentException for a change that cannot be read or names no bed, naming its place
+     */
+    public static Asked read(String text) throws UnreadableDocument {
+        JsonNode asked = DocumentText.parse(text);
+        CuttingJson.known("the try-out", asked, ASK);
+        JsonNode garden = asked.get("garden");
+        CuttingJson.require(garden != null && garden.isObject(), "garden must be a garden document, was " + CuttingJson.shown(garden));
+        if (asked.has("instead")) {
+            JsonNode instead = asked.get("instead");
+            CuttingJson.require(instead.isObject() && !asked.has("changes"), "give changes, or a whole garden instead, not both");
+            return new Asked(garden.toString(), instead.toString());
+        }
+        ObjectNode copy = garden.deepCopy();
+        var changes = CuttingJson.entries(asked, "changes");
+        CuttingJson.require(changes.size() <= MOST_CHANGES, "changes has " + changes.size() + " entries, at most " + MOST_CHANGES + " are taken");
+        for (CuttingJson.Entry change : changes) change(copy, change);
+        return new Asked(garden.toString(), copy.toString());
+    }
+
+    private static void change(ObjectNode garden, CuttingJson.Entry entry) {
+        JsonNode change = entry.node();
+        String at = entry.at();
+        CuttingJson.known(at, change, CHANGE);
+        ArrayNode beds = garden.get("beds") instanceof ArrayNode list ? list : garden.putArray("beds");
+        if (change.has("add")) {
+            CuttingJson.require(change.size() == 1 && change.get("add").isObject(), at + ".add must be one bed, was " + CuttingJson.shown(change.get("add")));
+            beds.add(change.get("add").deepCopy());
+            return;
+        }
+        boolean drop = change.has("drop");
+        CuttingJson.require(drop ? change.size() == 1 : change.has("bed") && change.has("set"),
+                at + " must drop a bed, add one, or name a bed and what to set");
+        int place = place(beds, CuttingJson.text(change, at, drop ? "drop" : "bed"), at);
+        if (drop) {
+            beds.remove(place);
+            return;
+        }
+        JsonNode set = change.get("set");
+        CuttingJson.require(set.isObject(), at + ".set must be fields of the bed, was " + CuttingJson.shown(set));
+        ObjectNode bed = (ObjectNode) beds.get(place);
+        set.fields().forEachRemaining(field -> {
+            if (field.getValue().isNull()) bed.remove(field.getKey());
+            else bed.set(field.getKey(), field.getValue().deepCopy());
+        });
+    }
+
+    private static int place(ArrayNode beds, String id, String at) {
+        for (int i = 0; i < beds.size(); i++) {
+            if (beds.get(i).isObject() && beds.get(i).path("id").asText("").equals(id)) return i;
+        }
+        throw new IllegalArgumentException(at + ": there is no bed \"" + id + "\"; name a bed by its id");
+    }
+
+    public static ObjectNode write(TryOut tried, String after) throws UnreadableDocument {
+        ObjectNode json = NODES.objectNode();
+        json.set("before", figures(tried.before()));
+        json.set("after", figures(tried.after()));
+        ArrayNode moved = json.putArray("moved");
+        tried.moved().forEach(task -> moved.addObject().put("task", task.task()).put("wasDay", task.wasDay()).put("isDay", task.isDay()));
+        json.set("touched", JobSheetJson.findings(tried.touched()));
+        json.set("gone", JobSheetJson.findings(tried.gone()));
+        json.set("come", JobSheetJson.findings(tried.come()));
+        json.set("garden", DocumentText.parse(after));
+        return json;
+    }
+
+    private static ObjectNode figures(TryOut.Figures figures) {
+        ObjectNode json = NODES.objectNode();
+        json.put("money", figures.money().toPlainString());
+        json.put("atLeast", figures.atLeast());
+        json.put("beds", figures.beds());
+        json.put("boards", figures.boards());
+        json.set("mass", JobSheetJson.number(figures.massKg(), 1));
+        json.set("soil", JobSheetJson.number(figures.soilM3(), 3));
+        json.set("hours", JobSheetJson.number(figures.hours(), 1));
+        json.put("endDay", figures.endDay());
+        json.put("end", figures.end());
+        json.put("snags", figures.snags());
+        return json;
+    }
+}

@@ -1,0 +1,97 @@
+package lapyard.plan;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Who builds and when.
+ *
+ * @param described whether the garden says anything of it; if not, all of it is our guess
+ * @param start     first day of work; empty where only weekends are counted
+ * @param zone      IANA name of the time zone, empty for the time of wherever one is
+ * @param from      when a day begins
+ * @param hours     of a day
+ * @param holidays  days off for everybody
+ * @param wet       days on which no finish goes on
+ * @param leadDays  from order to delivery where the supplier names none
+ * @param rates     minutes, every rate present
+ * @param cureDays  from the pour to the first timber on it
+ * @param coatGapHours    between two coats
+ * @param beforeLinerHours from the last coat to the liner
+ * @param settleDays from filling to topping up
+ */
+public record Crew(
+        boolean described,
+        Optional<LocalDate> start,
+        String zone,
+        Set<DayOfWeek> days,
+        LocalTime from,
+        double hours,
+        List<Person> people,
+        Set<LocalDate> holidays,
+        Set<LocalDate> wet,
+        int leadDays,
+        Map<Rate, Double> rates,
+        int cureDays,
+        double coatGapHours,
+        double beforeLinerHours,
+        int settleDays) {
+    public Crew {
+        days = Set.copyOf(days);
+        people = List.copyOf(people);
+        holidays = Set.copyOf(holidays);
+        wet = Set.copyOf(wet);
+        rates = Map.copyOf(rates);
+    }
+
+    /**
+     * @param days  on which they come, among those of the crew
+     * @param hours from the beginning of the day
+     * @param lifts whether they can take an end of a heavy timber
+     * @param away  days on which they do not come
+     * @param comes the only days on which they come; empty for no such limit
+     */
+    public record Person(
+            String name, Set<DayOfWeek> days, double hours, boolean lifts, Set<LocalDate> away, Set<LocalDate> comes) {
+        public Person {
+            days = Set.copyOf(days);
+            away = Set.copyOf(away);
+            comes = Set.copyOf(comes);
+        }
+    }
+
+    private static final Set<DayOfWeek> WEEKEND = Set.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
+
+    /** Two people, both can lift, Saturdays and Sundays, six hours a day. */
+    public static final Crew USUAL = new Crew(
+            false,
+            Optional.empty(),
+            "",
+            WEEKEND,
+            LocalTime.of(9, 0),
+            6,
+            List.of(new Person("You", WEEKEND, 6, true, Set.of(), Set.of()), new Person("Helper", WEEKEND, 6, true, Set.of(), Set.of())),
+            Set.of(),
+            Set.of(),
+            7,
+            usualRates(),
+            7,
+            24,
+            48,
+            28);
+
+    private static Map<Rate, Double> usualRates() {
+        Map<Rate, Double> rates = new java.util.EnumMap<>(Rate.class);
+        for (Rate rate : Rate.values()) rates.put(rate, rate.usualMinutes());
+        return rates;
+    }
+
+    public double minutes(Rate rate) {
+        return rates.get(rate);
+    }
+}

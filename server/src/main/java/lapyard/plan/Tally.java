@@ -1,0 +1,47 @@
+package lapyard.plan;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What has really been done, cut and bought so far. It is never moved by a new plan: the rest is planned round it.
+ *
+ * @param day  of the plan, from 0, on which the rest begins
+ */
+public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> bought) {
+    public static final Tally NONE = new Tally(0, List.of(), List.of(), List.of());
+
+    public Tally {
+        done = List.copyOf(done);
+        boards = List.copyOf(boards);
+        bought = List.copyOf(bought);
+    }
+
+    /** A task by its id, {@code M.course-1}, and the day of the plan on which it was done. */
+    public record Done(String task, int day) {}
+
+    /**
+     * @param name    its own number, {@code #7}
+     * @param section of it
+     * @param stock   stock length or id of the board on hand
+     * @param opened  whether the saw has been at it
+     * @param cut     marks of good pieces
+     * @param spoiled marks of pieces cut wrong: their length is gone and they are still wanted
+     * @param lostMm  further length that cannot be used
+     * @param leftMm  what was measured as left; empty where it follows from the cuts
+     */
+    public record Board(
+            String name, String section, String stock, boolean opened, List<String> cut, List<String> spoiled, double lostMm, OptionalDouble leftMm) {
+        public Board {
+            cut = List.copyOf(cut);
+            spoiled = List.copyOf(spoiled);
+        }
+    }
+
+    /** Packs of an item that are paid for; {@code arrived} of them are there. */
+    public record Bought(String item, String pack, int count, int arrived) {}
+
+    public boolean isEmpty() {
+        return day == 0 && done.isEmpty() && boards.isEmpty() && bought.isEmpty();
+    }
+}

@@ -1,0 +1,38 @@
+package lapyard.rest;
+
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** The description of this interface, for programs as OpenAPI 3.1 and for people as a page made from it. */
+@Path("/")
+public final class ApiResource {
+    @GET
+    @Path("openapi.json")
+    public Response description(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        return SheetsResource.answer(Output.of(text()), MediaType.APPLICATION_JSON, have)
+                .build();
+    }
+
+    @GET
+    @Path("openapi.html")
+    public Response page(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        return SheetsResource.answer(Output.of(ApiPage.of(text())), "text/html; charset=utf-8", have)
+                .build();
+    }
+
+    static String text() {
+        try (InputStream stream = ApiResource.class.getResourceAsStream("openapi.json")) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException damaged) {
+            throw new UncheckedIOException("the program's own openapi.json cannot be read", damaged);
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package lapyard.rest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.store.Kept;
+import lapyard.store.Revision;
+
+/**
+ * One garden with its whole history as a file: {@code {"lapyard":"garden","format":1,"name":...,"revisions":[...]}}.
+ * Each revision's document stands as the text it was given.
+ */
+public final class GardenFile {
+    static final int MOST_REVISIONS = 20_000;
+    private static final Set<String> KINDS = Set.of("created", "saved", "restored", "deleted");
+
+    private GardenFile() {}
+
+    public static String text(String name, List<Kept> history) {
+        return Json.text(json -> {
+            json.writeStartObject();
+            json.writeStringField("lapyard", "garden");
+            json.writeNumberField("format", 1);
+            json.writeStringField("name", name);
+            json.writeArrayFieldStart("revisions");
+            for (Kept kept : history) {
+                json.writeStartObject();
+                json.writeNumberField("number", kept.number());
+                json.writeStringField("kind", kept.kind().name().toLowerCase(Locale.ROOT));
+                json.writeStringField("saved", kept.saved().toString());
+                if (kept.stamp().isPresent()) json.writeStringField("stamp", kept.stamp().get());
+                json.writeStringField("document", kept.document());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        });
+    }
+
+    /** @throws Refusal 400 that names the revision and what is wrong with it */
+    static List<Kept> read(String text) {
+        ObjectNode file = Documents.object(text);
+        if (!file.path("lapyard").asText().equals("garden") || file.path("format").asInt() != 1)
+            throw new Refusal(400, "this is no garden file: it starts with \"lapyard\":\"garden\",\"format\":1");
+        JsonNode revisions = file.path("revisions");
+        if (!revisions.isArray() || revisions.isEmpty() || revisions.size() > MOST_REVISIONS)
+            throw new Refusal(400, "a garden file holds 1 to " + MOST_REVISIONS + " revisions");
+        List<Kept> history = new ArrayList<>();
+        long last = 0;
+        for (JsonNode each : revisions) {
+            Kept kept = kept(each, history.size() + 1);
+            if (kept.number() <= last) throw bad(history.size() + 1, "its number should be above " + last);
+            last = kept.number();
+            history.add(kept);
+        }
+        return history;
+    }
+
+    private static Kept kept(JsonNode each, int place) {
+        JsonNode number = each.path("number");
+        if (!number.isIntegralNumber() || !number.canConvertToInt() || number.asInt() < 1)
+            throw bad(place, "its number should be a whole number from 1");
+        String kind = each.path("kind").asText("saved");
+        if (!KINDS.contains(kind)) throw bad(place, "its kind should be created, saved, restored or deleted");
+        if (!each.path("document").isTextual()) throw bad(place, "its document should be the garden as text");
+        String document = each.path("document").asText();
+        try {
+            Documents.object(document);
+        } catch (Refusal unreadable) {
+            throw bad(place, unreadable.problem().detail());
+        }
+        Optional<String> stamp = Optional.of(each.path("stamp").asText("")).filter(name -> !name.isBlank());
+        return new Kept(
+                number.asInt(),
+                Revision.Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
+                Documents.name(document),
+                saved(each, place),
+                stamp,
+                document);
+    }
+
+    private static Instant saved(JsonNode each, int place) {
+        try {
+            Instant saved = Instant.parse(each.path("saved").asText());
+            if (saved.isAfter(Instant.EPOCH) && saved.isBefore(Instant.parse("3000-01-01T00:00:00Z"))) return saved;
+            throw bad(place, "its saved should lie between 1970 and 3000");
+        } catch (DateTimeException unreadable) {
+            throw bad(place, "its saved should be a time such as 2026-05-02T10:00:00Z");
+        }
+    }
+
+    private static Refusal bad(int place, String what) {
+        return new Refusal(400, "revision " + place + " of the file: " + what);
+    }
+}

@@ -1,0 +1,138 @@
+package lapyard.stages;
+
+import java.util.Arrays;
+
+/**
+ * The earliest that the last task can end, proved: an end is tried, and refused where waits, the work of any stretch of
+ * time, or tasks that cannot lie beside each other leave no room for it.
+ *
+ * @see "Klein and Scholl, Computing lower bounds by destructive improvement, EJOR 112:322-346 (1999)"
+ * @see "Baptiste, Le Pape and Nuijten, Satisfiability tests and time-bound adjustments for cumulative scheduling
+ *     problems, Annals of Operations Research 92:305-333 (1999): the work that a stretch must hold"
+ */
+final class Bound {
+    /** Tasks up to which every stretch between a head and a latest end is looked at, and every pair of tasks. */
+    private static final int STRETCHES = 500;
+    private static final int PAIRS = 150;
+
+    private final Net net;
+    private final Priority priority;
+    private final Budget budget;
+
+    Bound(Net net, Priority priority, Budget budget) {
+        this.net = net;
+        this.priority = priority;
+        this.budget = budget;
+    }
+
+    /** Waits, and all work of each resource from the first head on. */
+    int quick() {
+        int least = priority.criticalPath;
+        for (int r = 0; r < net.resources; r++) {
+            long work = 0;
+            int from = Integer.MAX_VALUE;
+            for (int i = 0; i < net.n; i++) {
+                long own = (long) net.duration[i] * amount(i, r);
+                work += own;
+                if (own > 0) from = Math.min(from, priority.head[i]);
+            }
+            if (work > 0) least = Math.max(least, endOf(r, from, work));
+        }
+        return least;
+    }
+
+    private int endOf(int resource, int from, long work) {
+        int unit = from;
+        while (work > 0) work -= net.workable(resource, unit++);
+        return unit;
+    }
+
+    /**
+     * @param least  proved before
+     * @param upper  an end that is reached by some schedule
+     */
+    int best(int least, int upper) {
+        if (net.n > STRETCHES) return least;
+        int low = least;
+        int high = upper;
+        while (low < high && !budget.past(0.3)) {
+            int middle = low + (high - low - 1) / 2;
+            if (refuses(middle)) low = middle + 1;
+            else high = middle;
+        }
+        return low;
+    }
+
+    /** Whether it is proved that not all can end by this unit. */
+    boolean refuses(int horizon) {
+        Windows windows = new Windows(net, priority, horizon);
+        if (net.n <= PAIRS) {
+            boolean refused = windows.refuted();
+            budget.spend(windows.turns());
+            if (refused) return true;
+        } else if (!windows.waits()) {
+            return true;
+        }
+        return net.n <= PAIRS ? tooMuchWorkShifted(windows, horizon) : tooMuchWork(windows, horizon);
+    }
+
+    private long[] workable(int resource, int horizon) {
+        long[] sum = new long[horizon + 1];
+        for (int t = 0; t < horizon; t++) sum[t + 1] = sum[t] + net.workable(resource, t);
+        return sum;
+    }
+
+    /** Tasks that lie wholly in a stretch need more work than it has. */
+    private boolean tooMuchWork(Windows windows, int horizon) {
+        Integer[] byEnd = new Integer[net.n];
+        for (int i = 0; i < net.n; i++) byEnd[i] = i;
+        Arrays.sort(byEnd, (a, b) -> Integer.compare(windows.end[a], windows.end[b]));
+        int[] from = Arrays.stream(windows.start).distinct().sorted().toArray();
+        for (int r = 0; r < net.resources; r++) {
+            long[] room = workable(r, horizon);
+            for (int a : from) {
+                long work = 0;
+                for (int task : byEnd) {
+                    int own = amount(task, r);
+                    if (own == 0 || windows.start[task] < a) continue;
+                    work += (long) own * net.duration[task];
+                    if (work > room[windows.end[task]] - room[a]) return true;
+                }
+            }
+            budget.spend((long) from.length * net.n);
+        }
+        return false;
+    }
+
+    /** As {@link #tooMuchWork}, also counting what must lie in the stretch of tasks that reach beyond it. */
+    private boolean tooMuchWorkShifted(Windows windows, int horizon) {
+        int[] from = Arrays.stream(windows.start).distinct().sorted().toArray();
+        int[] to = Arrays.stream(windows.end).distinct().sorted().toArray();
+        for (int r = 0; r < net.resources; r++) {
+            long[] room = workable(r, horizon);
+            int[] users = users(r);
+            for (int a : from) {
+                for (int b : to) {
+                    if (b <= a) continue;
+                    long work = 0;
+                    for (int task : users) work += (long) amount(task, r) * windows.inside(task, a, b);
+                    if (work > room[b] - room[a]) return true;
+                }
+            }
+            budget.spend((long) from.length * to.length * users.length / 2);
+        }
+        return false;
+    }
+
+    private int[] users(int resource) {
+        int[] users = new int[net.n];
+        int count = 0;
+        for (int i = 0; i < net.n; i++) if (amount(i, resource) > 0 && net.duration[i] > 0) users[count++] = i;
+        return Arrays.copyOf(users, count);
+    }
+
+    private int amount(int task, int resource) {
+        for (int u = 0; u < net.used[task].length; u++) if (net.used[task][u] == resource) return net.amount[task][u];
+        return 0;
+    }
+}

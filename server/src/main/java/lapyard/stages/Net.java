@@ -1,0 +1,271 @@
+package lapyard.stages;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lapyard.stages.StagingProblem.Calendar;
+import lapyard.stages.StagingProblem.Task;
+import lapyard.stages.StagingProblem.Wait;
+
+/** A problem in numbers, checked: tasks are 0 to n - 1 in the order given. */
+final class Net {
+    /** Clock units times resources that are kept at most. */
+    static final int FURTHEST = 40_000_000;
+
+    final int n;
+    final int period;
+    final int resources;
+    final String[] ids;
+    final int[] duration;
+    /** The resources that each task uses, and how much of each. */
+    final int[][] used;
+    final int[][] amount;
+    final boolean[] unbroken;
+    final int[] notBefore;
+    final int[] due;
+    /** Number of the task's group, -1 for none. */
+    final int[] group;
+    final int groups;
+    final int[][] before;
+    final int[][] beforeLag;
+    final int[][] after;
+    final int[][] afterLag;
+    /** Each task behind all that it waits for. */
+    final int[] inOrder;
+    final int[] place;
+    final Hours[] hours;
+    final int[] capacity;
+    /** Whether each unit of the cycle is worked at all. */
+    private final boolean[] cycle;
+    /** Amount there in each unit of the cycle; null where it is always the capacity. */
+    final int[][] there;
+
+    Net(StagingProblem problem) {
+        List<Task> tasks = problem.tasks();
+        n = tasks.size();
+        period = problem.period();
+        resources = problem.resources().size();
+        capacity = new int[resources];
+        for (int r = 0; r < resources; r++) {
+            capacity[r] = problem.resources().get(r);
+            require(capacity[r] >= 0, "resource " + (r + 1) + " must be 0 or more, was " + capacity[r]);
+        }
+        ids = new String[n];
+        duration = new int[n];
+        used = new int[n][];
+        amount = new int[n][];
+        unbroken = new boolean[n];
+        notBefore = new int[n];
+        due = new int[n];
+        group = new int[n];
+        Map<String, Integer> numbers = new HashMap<>();
+        Map<String, Integer> groupNumbers = new LinkedHashMap<>();
+        for (int i = 0; i < n; i++) {
+            Task task = tasks.get(i);
+            ids[i] = task.id();
+            require(numbers.put(task.id(), i) == null, "task \"" + task.id() + "\" stands twice: give one of the two another id");
+            require(task.duration() >= 0, "task \"" + task.id() + "\" must take 0 units or more, was " + task.duration());
+            require(task.notBefore() >= 0, "task \"" + task.id() + "\" may not begin before the clock does, was " + task.notBefore());
+            require(task.notBefore() < FURTHEST, "task \"" + task.id() + "\" begins " + task.notBefore() + " units off, at most " + FURTHEST);
+            duration[i] = task.duration();
+            unbroken[i] = task.unbroken();
+            notBefore[i] = task.notBefore();
+            due[i] = task.due().orElse(Integer.MAX_VALUE);
+            group[i] = task.group().isEmpty() ? -1 : groupNumbers.computeIfAbsent(task.group(), g -> groupNumbers.size());
+            uses(i, task);
+        }
+        groups = groupNumbers.size();
+        before = new int[n][];
+        beforeLag = new int[n][];
+        after = new int[n][];
+        afterLag = new int[n][];
+        waits(tasks, numbers);
+        inOrder = inOrder();
+        place = new int[n];
+        for (int i = 0; i < n; i++) place[inOrder[i]] = i;
+        there = there(problem);
+        cycle = problem.calendar().isEmpty() ? new boolean[] {true} : new boolean[problem.calendar().get().cycle().size()];
+        for (int t = 0; t < cycle.length; t++) cycle[t] = problem.calendar().isEmpty() || problem.calendar().get().cycle().get(t);
+        hours = hours(problem);
+        reach();
+    }
+
+    private void uses(int i, Task task) {
+        require(task.uses().size() == resources, "task \"" + task.id() + "\" names " + task.uses().size()
+                + " uses, there are " + resources + " resources: give one amount for each");
+        int[] each = new int[resources];
+        int count = 0;
+        for (int r = 0; r < resources; r++) {
+            int wanted = task.uses().get(r);
+            require(wanted >= 0, "task \"" + task.id() + "\" must use 0 or more of resource " + (r + 1) + ", was " + wanted);
+            require(wanted <= capacity[r], "task \"" + task.id() + "\" uses " + wanted + " of resource " + (r + 1) + ", "
+                    + capacity[r] + " is there: " + (wanted - capacity[r]) + " too many");
+            if (wanted > 0) each[count++] = r;
+        }
+        used[i] = Arrays.copyOf(each, count);
+        amount[i] = new int[count];
+        for (int u = 0; u < count; u++) amount[i][u] = task.uses().get(used[i][u]);
+    }
+
+    private void waits(List<Task> tasks, Map<String, Integer> numbers) {
+        List<List<int[]>> behind = new ArrayList<>();
+        for (int i = 0; i < n; i++) behind.add(new ArrayList<>());
+        for (int i = 0; i < n; i++) {
+            Map<Integer, Integer> lags = new LinkedHashMap<>();
+            for (Wait wait : tasks.get(i).after()) {
+                Integer earlier = numbers.get(wait.task());
+                require(earlier != null, "task \"" + ids[i] + "\" waits for \"" + wait.task() + "\", which is not among the tasks");
+                require(wait.lag() >= 0, "task \"" + ids[i] + "\" must wait 0 units or more for \"" + wait.task() + "\", was " + wait.lag());
+                require(wait.lag() < FURTHEST, "task \"" + ids[i] + "\" waits " + wait.lag() + " units for \"" + wait.task()
+                        + "\", at most " + FURTHEST);
+                lags.merge(earlier, wait.lag(), Math::max);
+            }
+            before[i] = lags.keySet().stream().mapToInt(Integer::intValue).toArray();
+            beforeLag[i] = lags.values().stream().mapToInt(Integer::intValue).toArray();
+            for (int p = 0; p < before[i].length; p++) behind.get(before[i][p]).add(new int[] {i, beforeLag[i][p]});
+        }
+        for (int i = 0; i < n; i++) {
+            after[i] = behind.get(i).stream().mapToInt(pair -> pair[0]).toArray();
+            afterLag[i] = behind.get(i).stream().mapToInt(pair -> pair[1]).toArray();
+        }
+    }
+
+    private int[] inOrder() {
+        int[] open = new int[n];
+        Deque<Integer> free = new ArrayDeque<>();
+        for (int i = 0; i < n; i++) {
+            open[i] = before[i].length;
+            if (open[i] == 0) free.add(i);
+        }
+        int[] order = new int[n];
+        int done = 0;
+        while (!free.isEmpty()) {
+            int task = free.poll();
+            order[done++] = task;
+            for (int next : after[task]) if (--open[next] == 0) free.add(next);
+        }
+        require(done == n, done == n ? "" : "tasks wait for each other in a circle: " + circle(open));
+        return order;
+    }
+
+    private String circle(int[] open) {
+        int at = 0;
+        while (open[at] == 0) at++;
+        // every task that is still waited for has such a one before it: going back must come round
+        List<Integer> way = new ArrayList<>();
+        while (!way.contains(at)) {
+            way.add(at);
+            for (int earlier : before[at]) {
+                if (open[earlier] > 0) {
+                    at = earlier;
+                    break;
+                }
+            }
+        }
+        List<Integer> round = new ArrayList<>(way.subList(way.indexOf(at), way.size()));
+        round.add(at);
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < round.size(); i++) {
+            if (i == 6 && round.size() > 8) {
+                text.append(" waits for ... (").append(round.size() - 1).append(" tasks in all)");
+                break;
+            }
+            text.append(i == 0 ? "" : " waits for ").append('"').append(ids[round.get(i)]).append('"');
+        }
+        return text + ": take one of these waits out";
+    }
+
+    private int[][] there(StagingProblem problem) {
+        int[][] amounts = new int[resources][];
+        if (problem.calendar().isEmpty()) return amounts;
+        Calendar calendar = problem.calendar().get();
+        require(!calendar.cycle().isEmpty(), "the calendar's cycle is empty: give 1 for a working unit and 0 for one that is not");
+        require(calendar.there().isEmpty() || calendar.there().size() == resources,
+                "the calendar names " + calendar.there().size() + " resources, there are " + resources);
+        for (int r = 0; r < calendar.there().size(); r++) {
+            List<Integer> each = calendar.there().get(r);
+            if (each.isEmpty()) continue;
+            require(each.size() == calendar.cycle().size(), "resource " + (r + 1) + " is given for " + each.size()
+                    + " units, the cycle has " + calendar.cycle().size());
+            amounts[r] = each.stream().mapToInt(Integer::intValue).toArray();
+        }
+        return amounts;
+    }
+
+    private Hours[] hours(StagingProblem problem) {
+        Hours[] own = new Hours[n];
+        if (problem.calendar().isEmpty()) {
+            Arrays.fill(own, new Hours(new boolean[] {true}));
+            return own;
+        }
+        List<Boolean> cycle = problem.calendar().get().cycle();
+        require(cycle.contains(true), "the calendar has no working unit: mark at least one of its " + cycle.size() + " units with 1");
+        Map<List<Integer>, Hours> known = new HashMap<>();
+        for (int i = 0; i < n; i++) {
+            List<Integer> key = new ArrayList<>();
+            for (int u = 0; u < used[i].length; u++) {
+                if (there[used[i][u]] != null) {
+                    key.add(used[i][u]);
+                    key.add(amount[i][u]);
+                }
+            }
+            own[i] = known.computeIfAbsent(key, k -> hours(cycle, k));
+            require(duration[i] == 0 || !own[i].never(), "task \"" + ids[i]
+                    + "\" can never be worked on: what it uses is at no time all there in a working unit");
+            require(!unbroken[i] || duration[i] <= own[i].longestRun(), !unbroken[i] ? "" : "task \"" + ids[i] + "\" takes "
+                    + duration[i] + " units in one go, the longest stretch without a break has " + own[i].longestRun()
+                    + ": " + ((long) duration[i] - own[i].longestRun()) + " too long; let it pause or lengthen a stretch");
+        }
+        return own;
+    }
+
+    private Hours hours(List<Boolean> cycle, List<Integer> uses) {
+        boolean[] works = new boolean[cycle.size()];
+        for (int t = 0; t < works.length; t++) {
+            works[t] = cycle.get(t);
+            for (int u = 0; u < uses.size(); u += 2) works[t] &= there[uses.get(u)][t] >= uses.get(u + 1);
+        }
+        return new Hours(works);
+    }
+
+    /** Refuses what would need more memory than any plan of work is worth. */
+    private void reach() {
+        double units = 0;
+        for (int i = 0; i < n; i++) {
+            units += duration[i] == 0 ? 0 : duration[i] * (double) cycleLength(i) / hours[i].worksACycle();
+            units += Arrays.stream(beforeLag[i]).max().orElse(0);
+            require(units * Math.max(1, resources) < FURTHEST, String.format(java.util.Locale.ROOT,
+                    "tasks and waits up to \"%s\" reach %.0f clock units, at most %d can be laid out: count in larger units",
+                    ids[i], units, FURTHEST / Math.max(1, resources)));
+        }
+    }
+
+    private int cycleLength(int i) {
+        return hours[i].cycleLength();
+    }
+
+    boolean anyDue() {
+        for (int unit : due) if (unit != Integer.MAX_VALUE) return true;
+        return false;
+    }
+
+    /** What is there of a resource in a clock unit. */
+    int there(int resource, int unit) {
+        int[] each = there[resource];
+        return each == null ? capacity[resource] : Math.min(capacity[resource], each[unit % each.length]);
+    }
+
+    /** What can be worked of a resource in a clock unit: nothing while nobody works. */
+    int workable(int resource, int unit) {
+        return cycle[unit % cycle.length] ? there(resource, unit) : 0;
+    }
+
+    private static void require(boolean holds, String otherwise) {
+        if (!holds) throw new IllegalArgumentException(otherwise);
+    }
+}

@@ -1,0 +1,57 @@
+package lapyard.stages;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import lapyard.stages.Placing.Times;
+
+/**
+ * When to do each task so that all ends early: tasks in an order of priority, each placed as early as it goes, then
+ * better orders are searched for until the bound is met or the effort is spent.
+ */
+public final class StagingSolver {
+    private StagingSolver() {}
+
+    /**
+     * @throws IllegalArgumentException for what can never be done, naming the task and the amount: an unknown or double
+     *     id, a circle of waits, more used than there is, no working unit, an unbroken task longer than any stretch
+     */
+    public static StagingResult solve(StagingProblem problem, Effort effort) {
+        Budget budget = new Budget(effort);
+        Net net = new Net(problem);
+        Priority priority = new Priority(net);
+        Placing placing = new Placing(net, budget);
+        Times best = new Times(net.n);
+        int[] order = priority.order(byLatestEnd(priority));
+        placing.forward(order, best);
+        boolean plain = net.groups == 0 && !net.anyDue();
+        Bound bound = new Bound(net, priority, budget);
+        int least = bound.quick();
+        if (plain) {
+            Times better = new Times(net.n);
+            better.set(best);
+            placing.toAndFro(better, order);
+            if (better.last < best.last) best.set(better);
+            if (best.last > least) least = bound.best(least, best.last);
+            if (best.last > least) {
+                new Evolution(net, priority, placing, budget, least, best).run();
+            }
+        } else {
+            new Wishes(net, priority, placing, budget, best).run();
+        }
+        Map<String, Integer> starts = new LinkedHashMap<>();
+        Map<String, Integer> ends = new LinkedHashMap<>();
+        long late = 0;
+        for (int i = 0; i < net.n; i++) {
+            starts.put(net.ids[i], best.start[i]);
+            ends.put(net.ids[i], best.end[i]);
+            late += Math.max(0, (long) best.end[i] - net.due[i]);
+        }
+        return new StagingResult(problem.name(), starts, ends, best.last, least, late, budget.seconds());
+    }
+
+    private static double[] byLatestEnd(Priority priority) {
+        double[] key = new double[priority.latestEnd.length];
+        for (int i = 0; i < key.length; i++) key[i] = priority.latestEnd[i];
+        return key;
+    }
+}

@@ -1,0 +1,135 @@
+package lapyard.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+
+/**
+ * Takes out of a damaged database what can be read, revision by revision. It works on a copy beside the files that it
+ * writes: the database itself is only read.
+ */
+public final class Rescue {
+    private Rescue() {}
+
+    /** @param lost revisions that the file should hold and that could not be read, as far as it still tells */
+    public record Taken(int gardens, int revisions, int lost) {}
+
+    /**
+     * @param out  an empty folder, or one that is made
+     * @param file a garden's file from its name and history
+     * @throws IllegalArgumentException if there is no database, it opens not at all, or {@code out} holds something
+     */
+    public static Taken from(Path folder, Path out, BiFunction<String, List<Kept>, String> file) throws IOException {
+        Path database = folder.resolve(DataFolder.DATABASE);
+        if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " holds no " + DataFolder.DATABASE);
+        Files.createDirectories(out);
+        try (Stream<Path> there = Files.list(out)) {
+            if (there.findAny().isPresent()) throw new IllegalArgumentException(out + " is not empty: give a new folder");
+        }
+        Path copies = Files.createTempDirectory(out, "copy");
+        try {
+            for (String ending : List.of("", "-wal")) {
+                Path from = folder.resolve(DataFolder.DATABASE + ending);
+                if (Files.exists(from))
+                    Files.copy(from, copies.resolve(DataFolder.DATABASE + ending), StandardCopyOption.COPY_ATTRIBUTES);
+            }
+            try (Connection connection =
+                    DriverManager.getConnection("jdbc:sqlite:" + copies.resolve(DataFolder.DATABASE))) {
+                return take(connection, out, file);
+            } catch (SQLException hopeless) {
+                throw new IllegalArgumentException(
+                        database + " cannot be opened at all (" + hopeless.getMessage() + "); it was left as it is", hopeless);
+            }
+        } finally {
+            try (Stream<Path> all = Files.walk(copies)) {
+                for (Path each : all.sorted((a, b) -> b.compareTo(a)).toList()) Files.delete(each);
+            }
+        }
+    }
+
+    private static Taken take(Connection connection, Path out, BiFunction<String, List<Kept>, String> file)
+            throws SQLException, IOException {
+        Map<String, Set<Long>> named = named(connection);
+        int revisions = 0;
+        int lost = 0;
+        int gardens = 0;
+        for (Map.Entry<String, Set<Long>> garden : named.entrySet()) {
+            List<Kept> history = new ArrayList<>();
+            for (long number : garden.getValue()) {
+                Optional<Kept> kept = one(connection, garden.getKey(), number);
+                if (kept.isPresent()) history.add(kept.get());
+                else lost++;
+            }
+            if (history.isEmpty()) continue;
+            gardens++;
+            revisions += history.size();
+            String name = history.get(history.size() - 1).name();
+            Files.write(
+                    out.resolve(garden.getKey() + ".garden.json"),
+                    file.apply(name, history).getBytes(StandardCharsets.UTF_8));
+        }
+        return new Taken(gardens, revisions, lost);
+    }
+
+    /** What the file still says it holds: from its lists, and up to the newest number where a list breaks off. */
+    private static Map<String, Set<Long>> named(Connection connection) {
+        Map<String, Set<Long>> named = new TreeMap<>();
+        for (String query : List.of(
+                "select garden, number from revision indexed by sqlite_autoindex_revision_1 order by garden, number",
+                "select garden, number from revision indexed by sqlite_autoindex_revision_1 order by garden desc, number desc",
+                "select garden, number from revision not indexed",
+                "select id, revision from garden")) {
+            try (Statement statement = connection.createStatement();
+                    ResultSet row = statement.executeQuery(query)) {
+                while (row.next()) {
+                    String id = row.getString(1);
+                    // ids that we never gave come from damaged pages, and none becomes the name of a file
+                    if (id != null && id.matches("[a-z0-9][a-z0-9-]{0,39}") && row.getLong(2) > 0)
+                        named.computeIfAbsent(id, key -> new TreeSet<>()).add(row.getLong(2));
+                }
+            } catch (SQLException brokenOff) {
+                continue; // the other ways may lead further
+            }
+        }
+        return named;
+    }
+
+    private static Optional<Kept> one(Connection connection, String id, long number) {
+        try (PreparedStatement select = connection.prepareStatement(
+                "select kind, name, saved, document from revision where garden = ? and number = ?")) {
+            select.setString(1, id);
+            select.setLong(2, number);
+            try (ResultSet row = select.executeQuery()) {
+                if (!row.next()) return Optional.empty();
+                return Optional.of(new Kept(
+                        number,
+                        Revision.Kind.valueOf(row.getString(1)),
+                        row.getString(2),
+                        Instant.parse(row.getString(3)),
+                        Optional.empty(),
+                        row.getString(4)));
+            }
+        } catch (SQLException | IllegalArgumentException | DateTimeException | NullPointerException damaged) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,186 @@
+package lapyard.weekends;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lapyard.plan.Crew;
+import lapyard.plan.Crew.Person;
+import lapyard.stages.StagingProblem;
+
+/**
+ * The crew's days as units of one clock: a day has its hours in quarters, and one unit for the night behind them, in
+ * which waits of whole days run.
+ */
+final class CrewCalendar {
+    static final int UNIT_MINUTES = 15;
+    /** Resources in the order in which tasks use them. */
+    static final int HANDS = 0;
+    static final int LIFTERS = 1;
+    static final int SAW = 2;
+    static final int DRY = 3;
+    static final int NIGHT = 4;
+    private static final int PLENTY = 1_000_000;
+    private static final int MOST_DAYS = 7 * 52 * 6;
+
+    final Crew crew;
+    final int unitsADay;
+    final int days;
+    private final int[] weekend;
+    private final List<List<Person>> there = new ArrayList<>();
+
+    /** @param days that are laid out; the pattern repeats behind them */
+    CrewCalendar(Crew crew, int days) {
+        this.crew = crew;
+        this.days = Math.min(MOST_DAYS, (days + 6) / 7 * 7);
+        unitsADay = (int) Math.ceil(crew.hours() * 60 / UNIT_MINUTES - 1e-9) + 1;
+        for (int day = 0; day < this.days; day++) there.add(thereOn(day));
+        weekend = new int[this.days];
+        int number = 0;
+        int week = Integer.MIN_VALUE;
+        for (int day = 0; day < this.days; day++) {
+            int own = weekOf(day);
+            if (hands(day) > 0 && own != week) {
+                number++;
+                week = own;
+            }
+            weekend[day] = number;
+        }
+    }
+
+    /** Enough days for so much work, waits and days off included. */
+    static CrewCalendar enough(Crew crew, double personHours, int waitDays) {
+        double weekly = 0;
+        for (Person person : crew.people()) weekly += person.hours() * person.days().stream().filter(crew.days()::contains).count();
+        double weeks = 3 * personHours / Math.max(0.25, weekly) + waitDays / 7.0 + 8;
+        int off = crew.holidays().size() + crew.wet().size();
+        return new CrewCalendar(crew, (int) Math.min(MOST_DAYS, 7 * Math.ceil(weeks) + 7L * off));
+    }
+
+    private LocalDate anchor() {
+        // without dates the count begins on a Saturday, or on the first day that is worked after one
+        LocalDate saturday = LocalDate.of(2000, 1, 1);
+        while (!crew.days().contains(saturday.getDayOfWeek())) saturday = saturday.plusDays(1);
+        return saturday;
+    }
+
+    private LocalDate counted(int day) {
+        return crew.start().orElseGet(this::anchor).plusDays(day);
+    }
+
+    private int weekOf(int day) {
+        return (int) Math.floorDiv(counted(day).toEpochDay() + 3, 7);
+    }
+
+    Optional<LocalDate> date(int day) {
+        return crew.start().map(start -> start.plusDays(day));
+    }
+
+    DayOfWeek dayOfWeek(int day) {
+        return counted(day).getDayOfWeek();
+    }
+
+    /** Number of the weekend, or working week, from 1; before the first working day 0. */
+    int weekend(int day) {
+        return day < days ? weekend[day] : weekend[days - 1] + 1 + (day - days) / 7;
+    }
+
+    /** The first and the last day of a weekend; the last day laid out for one that never comes. */
+    int firstDay(int number) {
+        for (int day = 0; day < days; day++) if (weekend[day] == number && hands(day) > 0) return day;
+        return days - 1;
+    }
+
+    int lastDay(int number) {
+        int last = days - 1;
+        for (int day = days - 1; day >= 0; day--) {
+            if (weekend[day] == number && hands(day) > 0) {
+                last = day;
+                break;
+            }
+        }
+        return last;
+    }
+
+    boolean wet(int day) {
+        return date(day).map(crew.wet()::contains).orElse(false);
+    }
+
+    List<Person> there(int day) {
+        return day < days ? there.get(day) : thereOn(day);
+    }
+
+    private List<Person> thereOn(int day) {
+        if (!crew.days().contains(dayOfWeek(day)) || date(day).map(crew.holidays()::contains).orElse(false)) return List.of();
+        return crew.people().stream().filter(person -> person.days().contains(dayOfWeek(day))
+                && date(day).map(date -> !person.away().contains(date) && (person.comes().isEmpty() || person.comes().contains(date)))
+                        .orElse(true)).toList();
+    }
+
+    int hands(int day) {
+        return there(day).size();
+    }
+
+    double hoursThere(int day) {
+        return there(day).stream().mapToDouble(Person::hours).sum();
+    }
+
+    /** The most people who can lift together at some time. */
+    int lifters() {
+        int most = 0;
+        for (int day = 0; day < days; day++) {
+            most = Math.max(most, (int) there(day).stream().filter(Person::lifts).count());
+        }
+        return most;
+    }
+
+    boolean anyoneEver() {
+        for (int day = 0; day < days; day++) if (hands(day) > 0) return true;
+        return false;
+    }
+
+    List<Integer> capacities() {
+        return List.of(crew.people().size(), crew.people().size(), 1, PLENTY, PLENTY);
+    }
+
+    StagingProblem.Calendar calendar() {
+        int units = days * unitsADay;
+        List<List<Integer>> there = new ArrayList<>();
+        for (int r = 0; r < 5; r++) there.add(new ArrayList<>(units));
+        for (int day = 0; day < days; day++) {
+            List<Person> people = there(day);
+            int dry = wet(day) ? 0 : PLENTY;
+            for (int unit = 0; unit < unitsADay; unit++) {
+                boolean night = unit == unitsADay - 1;
+                int hands = 0;
+                int lifters = 0;
+                for (Person person : people) {
+                    if (night || unit * UNIT_MINUTES >= person.hours() * 60 - 1e-9) continue;
+                    hands++;
+                    lifters += person.lifts() ? 1 : 0;
+                }
+                there.get(HANDS).add(hands);
+                there.get(LIFTERS).add(lifters);
+                there.get(SAW).add(1);
+                there.get(DRY).add(night ? 0 : dry);
+                there.get(NIGHT).add(night ? PLENTY : 0);
+            }
+        }
+        return new StagingProblem.Calendar(Collections.nCopies(units, true), there);
+    }
+
+    int dayOf(int unit) {
+        return unit / unitsADay;
+    }
+
+    /** The day as one says it: with its date where there is one, else counted. */
+    String said(int day) {
+        String name = dayOfWeek(day).getDisplayName(java.time.format.TextStyle.SHORT, Locale.UK);
+        return date(day).map(date -> name + " " + date.getDayOfMonth() + " "
+                        + date.getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.UK))
+                .orElseGet(() -> name + " of weekend " + weekend(day));
+    }
+}

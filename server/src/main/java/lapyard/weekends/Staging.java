@@ -1,0 +1,267 @@
+package lapyard.weekends;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import lapyard.plan.Crew;
+import lapyard.plan.Crew.Person;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.stages.Effort;
+import lapyard.stages.StagingProblem;
+import lapyard.stages.StagingResult;
+import lapyard.stages.StagingSolver;
+import lapyard.weekends.WorkList.BedLoad;
+import lapyard.weekends.WorkList.PathLoad;
+import lapyard.weekends.WorkList.SawLoad;
+
+/** Lays the order of work over the crew's days. */
+public final class Staging {
+    /** For a plan that follows each change of the garden. */
+    public static final Effort FOLLOWING = new Effort(400, Duration.ofSeconds(1), 200);
+
+    private final Crew crew;
+    private final List<Work> works;
+    private final Map<String, Integer> fixedWeekends;
+    private final Set<String> done;
+    private final Map<String, Integer> notBefore;
+    private CrewCalendar calendar;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Staging(Crew crew, List<Work> works, Map<String, Integer> fixedWeekends, Set<String> done, Map<String, Integer> notBefore) {
+        this.crew = crew;
+        this.works = works;
+        this.fixedWeekends = fixedWeekends;
+        this.done = done;
+        this.notBefore = notBefore;
+    }
+
+    /**
+     * @param fixedWeekends beds whose timber is to be stacked in a given weekend, by code
+     * @param done          ids of tasks that need not be planned any more, with the day on which each was done
+     * @param today         first day that can still be planned
+     */
+    public static Weekends of(
+            Crew crew,
+            double liftLimitKg,
+            List<BedLoad> beds,
+            List<PathLoad> paths,
+            List<SawLoad> saw,
+            Map<String, Integer> fixedWeekends,
+            Map<String, Integer> done,
+            int today,
+            Effort effort) {
+        int lifters = new CrewCalendar(crew, 7 * 53).lifters();
+        WorkList.Listed listed = WorkList.of(crew, liftLimitKg, lifters, beds, paths, saw);
+        Staging staging = new Staging(crew, listed.works(), fixedWeekends, done.keySet(), done);
+        staging.findings.addAll(listed.findings());
+        return staging.plan(today, effort);
+    }
+
+    private Weekends plan(int today, Effort effort) {
+        List<Work> open = works.stream().filter(work -> !done.contains(work.id())).toList();
+        double load = open.stream().mapToDouble(Work::personHours).sum();
+        int waitDays = crew.cureDays() + crew.settleDays() + 14 + today;
+        calendar = CrewCalendar.enough(crew, load, waitDays);
+        if (!calendar.anyoneEver()) {
+            findings.add(Finding.snag("crew", "nobody comes on any day of the first " + calendar.days + ": nothing is planned",
+                    new Amount(0, "people"), "take holidays out", "say who comes when"));
+            return new Weekends(List.of(), List.of(), List.of(), load, 0, 0, 0, List.copyOf(done), findings);
+        }
+        StagingResult result = StagingSolver.solve(problem(open, today), effort);
+        return laidOut(open, result, load);
+    }
+
+    private StagingProblem problem(List<Work> open, int today) {
+        List<StagingProblem.Task> tasks = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        Map<List<Object>, Integer> stretches = new HashMap<>();
+        open.forEach(work -> ids.add(work.id()));
+        for (Work work : open) {
+            List<StagingProblem.Wait> after = new ArrayList<>();
+            int from = today * calendar.unitsADay;
+            for (Work.After earlier : work.after()) {
+                if (ids.contains(earlier.task())) {
+                    String id = earlier.task();
+                    if (earlier.days() > 0) {
+                        // a night is one unit of a clock of its own: so many nights lie between the two
+                        id = work.id() + " waits for " + earlier.task();
+                        tasks.add(new StagingProblem.Task(id, earlier.days(), List.of(0, 0, 0, 0, 1),
+                                List.of(new StagingProblem.Wait(earlier.task(), 0)), false, "", 0, OptionalInt.empty()));
+                    }
+                    after.add(new StagingProblem.Wait(id, 0));
+                } else {
+                    from = Math.max(from, (notBefore.getOrDefault(earlier.task(), 0) + earlier.days()) * calendar.unitsADay);
+                }
+            }
+            OptionalInt due = OptionalInt.empty();
+            Integer fixed = fixedWeekends.get(work.bed());
+            if (fixed != null && work.step().equals("course-1")) {
+                from = Math.max(from, calendar.firstDay(fixed) * calendar.unitsADay);
+            }
+            if (fixed != null && (work.step().equals("courses") || work.step().equals("course-1"))) {
+                due = OptionalInt.of((calendar.lastDay(fixed) + 1) * calendar.unitsADay);
+            }
+            int units = (int) Math.ceil(work.minutes() / CrewCalendar.UNIT_MINUTES - 1e-9);
+            boolean later = work.step().equals("top-up");
+            tasks.add(new StagingProblem.Task(work.id(), units,
+                    List.of(work.people(), work.lifts() ? work.people() : 0, work.place().equals("saw") ? 1 : 0, work.dry() ? 1 : 0, 0),
+                    // what fits a day is not broken off for the night
+                    after, units <= stretches.computeIfAbsent(List.of(work.people(), work.lifts(), work.dry()), k -> longestStretch(work)),
+                    later ? "" : work.bed(), from, due));
+        }
+        return new StagingProblem("weekends", calendar.capacities(), tasks,
+                java.util.Optional.of(calendar.calendar()), 7 * calendar.unitsADay);
+    }
+
+    private Weekends laidOut(List<Work> open, StagingResult result, double load) {
+        Map<Integer, List<Weekends.Part>> byDay = new TreeMap<>();
+        Map<Integer, Double> used = new TreeMap<>();
+        Map<String, Weekends.Task> tasks = new LinkedHashMap<>();
+        int last = 0;
+        int end = 0;
+        for (Work work : works) {
+            if (done.contains(work.id())) {
+                int day = notBefore.getOrDefault(work.id(), 0);
+                tasks.put(work.id(), new Weekends.Task(work, day, day, true));
+                continue;
+            }
+            int from = result.starts().get(work.id());
+            int to = result.ends().get(work.id());
+            int firstDay = calendar.dayOf(from);
+            int lastDay = to > from ? calendar.dayOf(to - 1) : firstDay;
+            tasks.put(work.id(), new Weekends.Task(work, firstDay, lastDay, false));
+            parts(work, from, to, byDay, used);
+            end = Math.max(end, lastDay);
+            if (!work.step().equals("top-up")) last = Math.max(last, lastDay);
+        }
+        List<Weekends.Day> days = new ArrayList<>();
+        for (int day = 0; day <= end; day++) {
+            List<Person> there = calendar.there(day);
+            if (there.isEmpty()) continue;
+            List<Weekends.Part> parts = new ArrayList<>(byDay.getOrDefault(day, List.of()));
+            parts.sort(Comparator.comparingInt(Weekends.Part::fromMinute));
+            days.add(new Weekends.Day(day, calendar.weekend(day), calendar.date(day), calendar.dayOfWeek(day), calendar.wet(day),
+                    there.stream().map(Person::name).toList(), calendar.hoursThere(day), used.getOrDefault(day, 0.0), parts));
+        }
+        List<Weekends.Wait> waits = new ArrayList<>();
+        for (Work work : open) {
+            for (Work.After after : work.after()) {
+                Weekends.Task earlier = tasks.get(after.task());
+                if (after.days() > 0 && earlier != null) {
+                    waits.add(new Weekends.Wait(work.id(), after.task(), after.why(), earlier.lastDay(), earlier.lastDay() + after.days()));
+                }
+            }
+        }
+        about(tasks, waits);
+        int least = result.lowerBound() == 0 ? 0 : calendar.dayOf(result.lowerBound() - 1);
+        return new Weekends(days, List.copyOf(tasks.values()), waits, load, last, end, least, List.copyOf(done), findings);
+    }
+
+    /** The stretches of a task, one a day, and the person-hours that they take. */
+    private void parts(Work work, int from, int to, Map<Integer, List<Weekends.Part>> byDay, Map<Integer, Double> used) {
+        List<int[]> stretches = new ArrayList<>();
+        for (int unit = from; unit < to; unit++) {
+            if (!worked(work, unit)) continue;
+            int day = calendar.dayOf(unit);
+            int at = unit % calendar.unitsADay;
+            int[] last = stretches.isEmpty() ? new int[] {-1, 0, 0} : stretches.get(stretches.size() - 1);
+            if (last[0] == day) last[2] = at + 1;
+            else stretches.add(new int[] {day, at, at + 1});
+        }
+        for (int i = 0; i < stretches.size(); i++) {
+            int[] one = stretches.get(i);
+            byDay.computeIfAbsent(one[0], day -> new ArrayList<>()).add(new Weekends.Part(work.id(),
+                    one[1] * CrewCalendar.UNIT_MINUTES, one[2] * CrewCalendar.UNIT_MINUTES, i + 1, stretches.size()));
+            used.merge(one[0], work.people() * (one[2] - one[1]) * CrewCalendar.UNIT_MINUTES / 60.0, Double::sum);
+        }
+    }
+
+    private int longestStretch(Work work) {
+        int longest = 0;
+        for (int day = 0; day < calendar.days; day++) {
+            int run = 0;
+            while (run < calendar.unitsADay && worked(work, day * calendar.unitsADay + run)) run++;
+            longest = Math.max(longest, run);
+        }
+        return longest;
+    }
+
+    private boolean worked(Work work, int unit) {
+        int day = calendar.dayOf(unit);
+        int at = unit % calendar.unitsADay;
+        if (at == calendar.unitsADay - 1 || work.dry() && calendar.wet(day)) return false;
+        long hands = calendar.there(day).stream()
+                .filter(person -> at * CrewCalendar.UNIT_MINUTES < person.hours() * 60 - 1e-9)
+                .filter(person -> !work.lifts() || person.lifts())
+                .count();
+        return hands >= work.people();
+    }
+
+    private void about(Map<String, Weekends.Task> tasks, List<Weekends.Wait> waits) {
+        for (Weekends.Wait wait : waits) {
+            if (!wait.why().equals("concrete cures")) continue;
+            Weekends.Task walls = tasks.get(wait.task());
+            findings.add(Finding.note(walls.work().place() + ", walls",
+                    "cannot be built before " + calendar.said(wait.toDay()) + ": strip poured on " + calendar.said(wait.fromDay())
+                            + " needs " + (wait.toDay() - wait.fromDay()) + " days",
+                    new Amount(wait.toDay() - wait.fromDay(), "days"), "pour earlier", "level the ground instead of pouring"));
+        }
+        fixed(tasks);
+        if (crew.start().isPresent()) {
+            crew.wet().stream().sorted().forEach(date -> findings.add(Finding.note("day " + date, "no finish goes on: it is down as wet", null,
+                    "take it out of crew, wet, once it is dry")));
+        }
+    }
+
+    /** Beds that do not stand by the end of the weekend that was fixed for them, weekend by weekend. */
+    private void fixed(Map<String, Weekends.Task> tasks) {
+        Map<Integer, List<String>> late = new TreeMap<>();
+        Map<String, Integer> stands = new LinkedHashMap<>();
+        tasks.values().forEach(task -> {
+            if (!task.done() && (task.work().step().equals("courses") || task.work().step().equals("course-1"))) {
+                stands.merge(task.work().bed(), task.lastDay(), Math::max);
+            }
+        });
+        stands.forEach((bed, day) -> {
+            Integer weekend = fixedWeekends.get(bed);
+            if (weekend != null && day > calendar.lastDay(weekend)) late.computeIfAbsent(weekend, w -> new ArrayList<>()).add(bed);
+        });
+        late.forEach((weekend, beds) -> {
+            int limit = calendar.lastDay(weekend);
+            double there = 0;
+            for (int day = 0; day <= limit; day++) there += calendar.hoursThere(day);
+            double wanted = 0;
+            for (Work work : works) {
+                boolean stacking = Set.of("set-out", "dig", "pour", "ground", "mark", "notches", "course-1", "courses").contains(work.step());
+                Integer own = fixedWeekends.get(work.bed());
+                boolean cut = work.place().equals("saw") && Integer.parseInt(work.step().substring(4)) <= weekend;
+                if (!done.contains(work.id()) && (cut || stacking && own != null && own <= weekend)) wanted += work.personHours();
+            }
+            int latest = beds.stream().mapToInt(stands::get).max().orElse(limit);
+            double over = wanted - there;
+            String names = (beds.size() == 1 ? "bed " : "beds ") + String.join(", ", beds.subList(0, Math.min(8, beds.size())))
+                    + (beds.size() > 8 ? " and " + (beds.size() - 8) + " more" : "");
+            String text = over > 0.05
+                    ? hours(over) + " person-hours over: what is fixed up to then takes " + hours(wanted) + ", " + hours(there) + " are there; "
+                            + names + " stand on " + calendar.said(latest)
+                    : names + " stand " + (latest - limit) + " days later, on " + calendar.said(latest) + ": waits and people leave no earlier day";
+            Amount amount = over > 0.05 ? new Amount(Math.round(over * 10) / 10.0, "person-hours") : new Amount(latest - limit, "days");
+            String[] ways = {"fix a later weekend for " + beds.get(beds.size() - 1), "ask more people", "work longer days"};
+            // a crew that nobody described is our guess: what it cannot do is no fault of the garden
+            findings.add(crew.described() ? Finding.snag("weekend " + weekend, text, amount, ways) : Finding.note("weekend " + weekend, text, amount, ways));
+        });
+    }
+
+    private static String hours(double hours) {
+        return lapyard.geometry.Lengths.text(Math.round(hours * 10) / 10.0);
+    }
+}

@@ -1,0 +1,83 @@
+package lapyard.weekends;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.plan.Finding;
+
+/**
+ * The garden's work laid over its days.
+ *
+ * @param days      each day that is worked or wet, in order
+ * @param tasks     in the order of work, with where each lies
+ * @param waits     that hold a task back
+ * @param loadHours person-hours of all tasks still to do
+ * @param lastDay   day on which the beds are planted, topping up left aside
+ * @param endDay    day of the very last task
+ * @param leastDay  proved: no order of work ends before this day
+ * @param done      ids of tasks that the tally says are done
+ */
+public record Weekends(
+        List<Day> days,
+        List<Task> tasks,
+        List<Wait> waits,
+        double loadHours,
+        int lastDay,
+        int endDay,
+        int leastDay,
+        List<String> done,
+        List<Finding> findings) {
+    public Weekends {
+        days = List.copyOf(days);
+        tasks = List.copyOf(tasks);
+        waits = List.copyOf(waits);
+        done = List.copyOf(done);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * @param number     from 0, the first day of work
+     * @param weekend    from 1
+     * @param date       empty where the garden names no first day
+     * @param hoursThere person-hours of all who come
+     * @param hoursUsed  of them
+     * @param parts      by the time at which they begin
+     */
+    public record Day(
+            int number,
+            int weekend,
+            Optional<LocalDate> date,
+            DayOfWeek dayOfWeek,
+            boolean wet,
+            List<String> people,
+            double hoursThere,
+            double hoursUsed,
+            List<Part> parts) {
+        public Day {
+            people = List.copyOf(people);
+            parts = List.copyOf(parts);
+        }
+
+        public double hoursLeft() {
+            return Math.max(0, hoursThere - hoursUsed);
+        }
+    }
+
+    /** What is done of a task on one day: minutes from the day's beginning; part {@code number} of {@code of}. */
+    public record Part(String task, int fromMinute, int toMinute, int number, int of) {}
+
+    /** The days, from 0, on which it begins and ends; of a task that is done, both are 0. */
+    public record Task(Work work, int firstDay, int lastDay, boolean done) {}
+
+    /** From the day on which {@code after} is done to the first on which {@code task} may begin. */
+    public record Wait(String task, String after, String why, int fromDay, int toDay) {}
+
+    /** First day of each task by its id. */
+    public Map<String, Task> byId() {
+        Map<String, Task> tasks = new java.util.LinkedHashMap<>();
+        this.tasks.forEach(task -> tasks.put(task.work().id(), task));
+        return tasks;
+    }
+}

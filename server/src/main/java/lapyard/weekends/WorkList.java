@@ -1,0 +1,313 @@
+package lapyard.weekends;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import lapyard.construction.BedWork;
+import lapyard.construction.Course;
+import lapyard.construction.Piece;
+import lapyard.construction.SlatCut;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.Crew;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.GardenPath;
+import lapyard.plan.Rate;
+import lapyard.weekends.Work.After;
+import lapyard.working.Quantity;
+
+/**
+ * The order of work of a garden as tasks with their time. What would be hidden comes first: notches before course 1 is
+ * fixed, all coats before base and liner, the base with its drain gaps before the liner.
+ */
+public final class WorkList {
+    /** A bed with all its quantities, those of ground and fill among them. */
+    public record BedLoad(BedWork work, List<Quantity> quantities) {
+        public BedLoad {
+            quantities = List.copyOf(quantities);
+        }
+
+        double amount(String key) {
+            return quantities.stream().filter(quantity -> quantity.key().equals(key)).mapToDouble(Quantity::value).sum();
+        }
+    }
+
+    public record PathLoad(GardenPath path, List<Quantity> quantities) {
+        public PathLoad {
+            quantities = List.copyOf(quantities);
+        }
+    }
+
+    /**
+     * One day at the saw, as long as it takes.
+     *
+     * @param weekend   of the beds that it cuts for
+     * @param heaviestKg the heaviest board that goes on the saw
+     * @param boards    how many are put on it
+     */
+    public record SawLoad(int weekend, int cuts, int settings, double heaviestKg, int boards) {}
+
+    /** A path this close to a bed is what barrows run on when it is filled. */
+    private static final double BARROW_WAY_MM = 1500;
+
+    private final Crew crew;
+    private final double liftLimitKg;
+    /** The most people who can lift and come on one day. */
+    private final int lifters;
+    private final List<Work> works = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private WorkList(Crew crew, double liftLimitKg, int lifters) {
+        this.crew = crew;
+        this.liftLimitKg = liftLimitKg;
+        this.lifters = lifters;
+    }
+
+    /** Tasks in the order of work, and lifts that nobody is there to share. */
+    public record Listed(List<Work> works, List<Finding> findings) {
+        public Listed {
+            works = List.copyOf(works);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    static Listed of(Crew crew, double liftLimitKg, int lifters, List<BedLoad> beds, List<PathLoad> paths, List<SawLoad> saw) {
+        WorkList list = new WorkList(crew, liftLimitKg, lifters);
+        saw.forEach(list::sawDay);
+        paths.forEach(list::path);
+        Set<Integer> sawn = new HashSet<>();
+        saw.forEach(day -> sawn.add(day.weekend()));
+        for (BedLoad bed : beds) list.bed(bed, paths, sawn);
+        return new Listed(list.works, list.findings);
+    }
+
+    private void sawDay(SawLoad day) {
+        boolean heavy = day.heaviestKg() > liftLimitKg;
+        double minutes = day.cuts() * crew.minutes(Rate.CUT) + day.settings() * crew.minutes(Rate.SETTING);
+        List<String> cautions = new ArrayList<>(List.of(
+                "eyes, ears and hands: read the saw's own instructions first",
+                "treated dust: outdoors, with a mask"));
+        if (heavy) cautions.add("boards up to " + kg(day.heaviestKg()) + ": two people");
+        if (heavy) noHelper("saw", day.boards(), "boards", day.heaviestKg());
+        works.add(new Work("saw." + day.weekend(), "saw", "", "saw-" + day.weekend(), "cut for weekend " + day.weekend(),
+                minutes, people(heavy), heavy, false, List.of(), List.of(),
+                List.of(day.boards() + " boards, " + day.cuts() + " cuts at " + day.settings() + " settings"), cautions));
+    }
+
+    private void path(PathLoad load) {
+        double area = amount(load.quantities(), "path.area");
+        double edging = amount(load.quantities(), "edging.length");
+        String id = load.path().id();
+        works.add(new Work("path." + id, "path " + id, "", "path", "lay path " + id,
+                area * crew.minutes(Rate.PATH) + edging * crew.minutes(Rate.EDGING), 1, false, false, List.of(), List.of(),
+                List.of(round(area, 1) + " m2"), List.of("keep it clear: barrows and timbers come along it")));
+    }
+
+    private void bed(BedLoad load, List<PathLoad> paths, Set<Integer> sawn) {
+        Bed bed = load.work().bed();
+        String id = bed.id();
+        Map<Integer, List<Piece>> courses = new HashMap<>();
+        for (Course course : load.work().courses()) courses.put(course.number(), course.pieces());
+        List<Piece> pieces = load.work().pieces();
+        double wallM = courses.getOrDefault(1, List.of()).stream().mapToDouble(Piece::lengthMm).sum() / 1000;
+
+        Work last = add(load, "set-out", "set out", crew.minutes(Rate.SET_OUT), false, List.of(), List.of(),
+                List.of("look for pipes and cables before a peg goes in"));
+        double dig = load.amount("dig");
+        double concrete = load.amount("concrete");
+        if (dig > 0) {
+            last = add(load, "dig", "dig", dig * crew.minutes(Rate.DIG), false, after(last), List.of(round(dig, 2) + " m3 out"),
+                    List.of("look for pipes and cables before digging"));
+        }
+        if (concrete > 0) {
+            last = add(load, "pour", "pour", concrete * crew.minutes(Rate.POUR), false, after(last),
+                    List.of(round(concrete, 2) + " m3 of concrete"), List.of("wet concrete burns: gloves and boots"));
+        } else {
+            last = add(load, "ground", "make ground ready", wallM * crew.minutes(Rate.GROUND), false, after(last), List.of(), List.of());
+        }
+        boolean poured = concrete > 0;
+        List<After> ready = new ArrayList<>();
+        ready.add(new After(last.id(), poured ? crew.cureDays() : 0, poured ? "concrete cures" : "ground is ready"));
+        if (sawn.contains(bed.weekend())) {
+            ready.add(0, new After("saw." + bed.weekend(), 0, "pieces are cut"));
+        }
+        Work marked = add(load, "mark", "mark pieces, seal ends", pieces.size() * crew.minutes(Rate.MARK), false,
+                sawn.contains(bed.weekend()) ? List.of(ready.get(0)) : List.of(), List.of(pieces.size() + " pieces"), List.of(), marks(pieces));
+        List<After> first = new ArrayList<>(List.of(ready.get(ready.size() - 1), new After(marked.id(), 0, "pieces are marked")));
+        if (!load.work().notches().isEmpty()) {
+            Work notches = add(load, "notches", "cut drain notches", load.work().notches().size() * crew.minutes(Rate.NOTCH), false,
+                    List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().notches().size() + " notches"),
+                    List.of("cannot be cut once course 1 is fixed"), notched(load));
+            first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
+        }
+        last = stack(load, courses, first);
+        last = coats(load, last);
+        boolean coated = last.step().startsWith("coat");
+        List<After> floor = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.coatGapHours()) : 0,
+                coated ? "finish dries, and is hidden by the base" : "walls stand")));
+        Work finish = last;
+        int slats = load.work().slats().stream().mapToInt(SlatCut::count).sum();
+        if (bed.base().slatted() && slats + load.work().strips().size() > 0) {
+            last = add(load, "base", "lay the base", (slats + load.work().strips().size()) * crew.minutes(Rate.BASE), false, floor,
+                    List.of(load.work().strips().size() + " bearers and beams, " + slats + " slats"),
+                    List.of("drain gaps are hidden by the liner: look at them now"));
+        }
+        double liner = load.amount("liner.area");
+        if (liner > 0) {
+            List<After> before = new ArrayList<>();
+            before.add(new After(finish.id(), coated ? wholeDays(crew.beforeLinerHours()) : 0,
+                    coated ? "finish dries, and is hidden by the liner" : "walls stand"));
+            if (last != finish) before.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
+            last = add(load, "liner", "line", liner * crew.minutes(Rate.LINER), false, before, List.of(round(liner, 1) + " m2"), List.of());
+        }
+        fill(load, paths, last);
+    }
+
+    private Work stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
+        Work last = course(load, "course-1", "course 1, level and square", courses.getOrDefault(1, List.of()), Rate.FIRST_COURSE, first);
+        List<Piece> above = new ArrayList<>();
+        for (int number = 2; courses.containsKey(number); number++) above.addAll(courses.get(number));
+        if (above.isEmpty()) return last;
+        int top = courses.size();
+        return course(load, "courses", top == 2 ? "course 2" : "courses 2 to " + top, above, Rate.COURSE, after(last));
+    }
+
+    private Work course(BedLoad load, String step, String label, List<Piece> pieces, Rate rate, List<After> after) {
+        double heaviest = pieces.stream().mapToDouble(piece -> massKg(load.work().bed(), piece)).max().orElse(0);
+        List<Piece> heavy = pieces.stream().filter(piece -> massKg(load.work().bed(), piece) > liftLimitKg).toList();
+        List<String> cautions = new ArrayList<>();
+        List<String> loads = new ArrayList<>(List.of(pieces.size() + " timbers, the heaviest " + kg(heaviest)));
+        if (!heavy.isEmpty()) {
+            loads.add(heavy.size() + " lifts over " + kg(liftLimitKg) + ": " + String.join(", ", marks(heavy)));
+            cautions.add("two people to a lift over " + kg(liftLimitKg) + ": bend the knees, agree the word first");
+            noHelper("bed " + load.work().bed().id() + ", " + label, heavy.size(), "lifts", heaviest);
+        }
+        cautions.add("saw, drill and driver: eyes and hands");
+        return add(load, step, label, pieces.size() * crew.minutes(rate), !heavy.isEmpty(), after, loads, cautions, marks(pieces));
+    }
+
+    private void noHelper(String where, int count, String what, double heaviestKg) {
+        if (lifters >= 2) return;
+        findings.add(Finding.snag(where, count + " " + what + " over " + kg(liftLimitKg) + " have no helper, the heaviest is " + kg(heaviestKg),
+                new Amount(count, what),
+                "ask somebody who can lift for the day", "choose a lighter section or shorter walls"));
+    }
+
+    private Work coats(BedLoad load, Work walls) {
+        Bed bed = load.work().bed();
+        double area = load.amount("finish.area");
+        if (!bed.finish().wanted() || area <= 0) return walls;
+        Work last = walls;
+        for (int coat = 1; coat <= bed.finish().coats(); coat++) {
+            List<After> after = coat == 1
+                    ? List.of(new After(last.id(), 0, "walls stand"))
+                    : List.of(new After(last.id(), wholeDays(crew.coatGapHours()), "coat " + (coat - 1) + " dries"));
+            String id = bed.id() + ".coat-" + coat;
+            Work next = new Work(id, "bed " + bed.id(), bed.id(), "coat-" + coat, "coat " + coat, area * crew.minutes(Rate.COAT), 1,
+                    false, true, after, List.of(), List.of(round(area, 1) + " m2"),
+                    List.of("oily rags can catch fire by themselves: dry them spread out", "only on a dry day"));
+            works.add(next);
+            last = next;
+        }
+        return last;
+    }
+
+    private void fill(BedLoad load, List<PathLoad> paths, Work lined) {
+        double barrows = load.amount("barrows");
+        if (barrows <= 0) return;
+        List<After> after = new ArrayList<>(List.of(new After(lined.id(), 0, "it is ready for soil")));
+        for (PathLoad path : paths) {
+            if (distanceMm(load.work().bed(), path.path()) <= BARROW_WAY_MM + path.path().widthMm() / 2) {
+                after.add(new After("path." + path.path().id(), 0, "barrows run on it"));
+            }
+        }
+        Work fill = add(load, "fill", "fill by barrow, tread lightly, water", barrows * crew.minutes(Rate.BARROW), false, after,
+                List.of((long) barrows + " barrows, " + round(load.amount("soil.mass") / 1000, 1) + " t"),
+                List.of("a barrow of soil is about 75 kg: plank over edges, no hurry"));
+        Work plant = add(load, "plant", "plant and mulch", load.amount("inner.area") * crew.minutes(Rate.PLANT), false, after(fill), List.of(), List.of());
+        works.add(new Work(plant.bed() + ".top-up", plant.place(), plant.bed(), "top-up", "top up", crew.minutes(Rate.TOP_UP), 1, false, false,
+                List.of(new After(fill.id(), crew.settleDays(), "soil settles")), List.of(), List.of(), List.of()));
+    }
+
+    private List<String> notched(BedLoad load) {
+        Set<String> walls = new LinkedHashSet<>();
+        load.work().notches().forEach(notch -> walls.add(notch.wall()));
+        return marks(load.work().pieces().stream().filter(piece -> piece.course() == 1 && walls.contains(piece.wall())).toList());
+    }
+
+    private Work add(BedLoad load, String step, String label, double minutes, boolean heavy, List<After> after, List<String> loads,
+            List<String> cautions) {
+        return add(load, step, label, minutes, heavy, after, loads, cautions, List.of());
+    }
+
+    private Work add(BedLoad load, String step, String label, double minutes, boolean heavy, List<After> after, List<String> loads,
+            List<String> cautions, List<String> marks) {
+        String bed = load.work().bed().id();
+        Work work = new Work(bed + "." + step, "bed " + bed, bed, step, label, minutes, people(heavy), heavy, false, after, marks, loads, cautions);
+        works.add(work);
+        return work;
+    }
+
+    /** Two to a heavy lift; one alone where nobody else can lift, which is a finding of its own. */
+    private int people(boolean heavy) {
+        return heavy && lifters >= 2 ? 2 : 1;
+    }
+
+    private static List<After> after(Work work) {
+        return List.of(new After(work.id(), 0, work.label()));
+    }
+
+    private static List<String> marks(List<Piece> pieces) {
+        return pieces.stream().map(Piece::mark).toList();
+    }
+
+    /** A wait of 24 hours runs from a day's work to the next day's, however late in the day the work was done. */
+    static int wholeDays(double hours) {
+        return (int) Math.ceil(hours / 24 - 1e-9);
+    }
+
+    static double massKg(Bed bed, Piece piece) {
+        return piece.lengthMm() * bed.section().thicknessMm() * bed.section().heightMm() * bed.section().densityKgM3() / 1e9;
+    }
+
+    private static double amount(List<Quantity> quantities, String key) {
+        return quantities.stream().filter(quantity -> quantity.key().equals(key)).mapToDouble(Quantity::value).sum();
+    }
+
+    private static String kg(double kg) {
+        return Lengths.text(Math.round(kg * 10) / 10.0) + " kg";
+    }
+
+    private static String round(double value, int decimals) {
+        return String.format(java.util.Locale.ROOT, "%." + decimals + "f", value);
+    }
+
+    private static double distanceMm(Bed bed, GardenPath path) {
+        List<Point> corners = bed.inYard().corners();
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < corners.size(); i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
+            for (int j = 1; j < path.line().size(); j++) {
+                Point c = path.line().get(j - 1);
+                Point d = path.line().get(j);
+                least = Math.min(least, Math.min(Math.min(toLine(a, c, d), toLine(b, c, d)), Math.min(toLine(c, a, b), toLine(d, a, b))));
+            }
+        }
+        return least;
+    }
+
+    private static double toLine(Point p, Point a, Point b) {
+        double dx = b.x() - a.x();
+        double dy = b.y() - a.y();
+        double length = dx * dx + dy * dy;
+        double t = length == 0 ? 0 : Math.max(0, Math.min(1, ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / length));
+        return Math.hypot(a.x() + t * dx - p.x(), a.y() + t * dy - p.y());
+    }
+}

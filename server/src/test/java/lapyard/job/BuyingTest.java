@@ -1,0 +1,47 @@
+package lapyard.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** Bed M, an L of 3000 x 2400 less 1200 x 900, and bed N, 1800 x 900: timber for M first is 10 boards of 4800, all opened then. */
+class BuyingTest {
+    private static final String GARDEN = """
+            {"beds":[{"id":"M","weekend":1,"outline":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]],"courses":3},
+                     {"id":"N","weekend":2,"width":1800,"depth":900,"courses":3,"at":[4200,0]}],
+             "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":4800,"price":36.00}]}]},
+             "crew":{"start":"2027-03-06","leadDays":10}}""";
+
+    private final Buying buying = Buying.of(Gardens.sheet(GARDEN));
+
+    @Test
+    void timberIsOrderedTheLeadBeforeTheSaw() {
+        Buying.Row timber = buying.rows().stream().filter(row -> row.item().equals("timber 100x200")).findFirst().orElseThrow();
+        assertEquals(1, timber.weekend());
+        assertEquals(timber.needDay() - 10, timber.orderDay());
+        assertEquals(Map.of("4800", 10), timber.boards());
+    }
+
+    @Test
+    void whatEachBedTakesIsNeededWhenItIsBuilt() {
+        JobSheet sheet = Gardens.sheet(GARDEN);
+        List<Buying.Row> screws = buying.rows().stream().filter(row -> row.item().equals("screws")).toList();
+        assertEquals(List.of(36.0, 24.0), screws.stream().map(Buying.Row::amount).toList());
+        assertEquals(List.of(1, 2), screws.stream().map(Buying.Row::weekend).toList());
+        assertEquals(sheet.weekends().byId().get("N.course-1").firstDay(), screws.get(1).needDay());
+        assertTrue(buying.drops() >= 2);
+    }
+
+    @Test
+    void theTableIsCsvWithDates() {
+        List<String> lines = buying.csv(Optional.of(LocalDate.of(2027, 3, 6))).lines().collect(Collectors.toList());
+        assertEquals("weekend,needed on,order by,item,label,need,unit,boards opened", lines.get(0));
+        assertTrue(lines.stream().anyMatch(line -> line.contains("2027-02-24,timber 100x200") && line.endsWith("10 x 4800")), lines.toString());
+    }
+}

@@ -1,0 +1,114 @@
+package lapyard.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import lapyard.json.TryOutJson;
+import lapyard.plan.Finding;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Bed M, an L of 3000 x 2400 less 1200 x 900, and bed N, 1800 x 900, worked by hand: 30 pieces from 10 boards of 4800; after
+ * boards 1 to 6, board 7 loses 700.
+ */
+class TallyTest {
+    private static final String M = "{\"id\":\"M\",\"outline\":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]],\"courses\":3}";
+    private static final String N = "{\"id\":\"N\",\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[4200,0]}";
+
+    private static String garden(String tally) {
+        return "{\"beds\":[" + M + "," + N + "],\"tally\":" + tally + "}";
+    }
+
+    private static String board(int number, String cut, String more) {
+        return "{\"board\":\"#" + number + "\",\"stock\":\"4800\",\"cut\":[" + cut + "]" + more + "}";
+    }
+
+    private static String afterSixBoards(String seventh) {
+        List<String> boards = new ArrayList<>();
+        for (int n = 1; n <= 3; n++) boards.add(board(n, "\"M-" + n + "A\",\"M-" + n + "E\"", ""));
+        for (int n = 4; n <= 6; n++) boards.add(board(n, "\"N-" + (n - 3) + "A\",\"N-" + (n - 3) + "C\",\"M-" + (n - 3) + "C\"", ""));
+        boards.add(seventh);
+        for (int n = 8; n <= 10; n++) boards.add(board(n, "", ""));
+        return "{\"boards\":[" + String.join(",", boards) + "]}";
+    }
+
+    @Test
+    void oneBoardOf2400IsBoughtAfterTheSeventhLost700() {
+        JobSheet sheet = Gardens.sheet(garden(afterSixBoards(board(7, "", ",\"lost\":700,\"opened\":true"))));
+        Rest rest = Rest.of(sheet).sections().get(0);
+        assertEquals(15, rest.cut());
+        assertEquals(15, rest.wanted());
+        assertEquals(18660, rest.neededMm());
+        assertEquals(14, rest.fit());
+        assertEquals(1, rest.lacking().size());
+        assertEquals(800, rest.lacking().get(0).lengthMm());
+        assertEquals(Map.of("2400", 1), rest.buy());
+        assertEquals(new BigDecimal("17.40"), rest.extra().orElseThrow());
+        Finding told = sheet.snags().stream().filter(finding -> finding.where().equals("tally, timber 100x200")).findFirst().orElseThrow();
+        assertTrue(told.text().startsWith("14 of 15 pieces fit what is there") && told.text().contains("17.40"), told.text());
+    }
+
+    @Test
+    void aPieceCutTwiceStops() {
+        String twice = "{\"boards\":[" + board(1, "\"M-1A\"", "") + "," + board(2, "\"M-1A\"", "") + "]}";
+        List<Finding> stops = Job.stops(Gardens.garden(garden(twice)));
+        assertTrue(stops.stream().anyMatch(stop -> stop.text().startsWith("M-1A was cut twice")), stops.toString());
+    }
+
+    @Test
+    void aPieceFromABoardThatWasNotOpenedStops() {
+        List<Finding> stops = Job.stops(Gardens.garden(garden("{\"boards\":[" + board(1, "\"M-1A\"", ",\"opened\":false") + "]}")));
+        assertEquals(1, stops.size(), stops.toString());
+    }
+
+    @Test
+    void whatIsDoneStaysDoneAndTheRestIsPlannedFromThatDay() {
+        JobSheet before = Gardens.sheet(garden("{}"));
+        JobSheet after = Gardens.sheet(garden("{\"day\":14,\"done\":[{\"task\":\"M.set-out\",\"day\":0},{\"task\":\"saw.1\",\"day\":1}]}"));
+        assertTrue(after.weekends().byId().get("M.set-out").done());
+        assertEquals(1, after.weekends().byId().get("saw.1").lastDay());
+        assertTrue(after.weekends().tasks().stream().filter(task -> !task.done()).allMatch(task -> task.firstDay() >= 14));
+        assertTrue(after.weekends().loadHours() < before.weekends().loadHours());
+    }
+
+    @Test
+    void whatIsDoneAndDroppedIsNamed() {
+        JobSheet sheet = Gardens.sheet(garden("{\"done\":[{\"task\":\"Q.fill\"}],\"bought\":[{\"item\":\"screws\",\"pack\":\"box of 50\",\"count\":9}]}"));
+        assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, Q.fill")));
+        assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, screws") && snag.text().startsWith("9 x box of 50 bought")));
+    }
+
+    /** D to 75 x 200: a course is 10800 - 4 x 75 = 10500; N dropped: 10 boards become 7. */
+    @Test
+    void aTryOutStandsBesideTheGarden() throws Exception {
+        String only4800 = garden("{}").replace("{\"beds\"", "{\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,"
+                + "\"stock\":[{\"length\":4800,\"price\":36}]}]},\"beds\"");
+        TryOutJson.Asked asked = TryOutJson.read("{\"garden\":" + only4800 + ",\"changes\":[{\"drop\":\"N\"}]}");
+        TryOut tried = TryOut.of(Gardens.sheet(asked.before()), Gardens.sheet(asked.after()));
+        assertEquals(10 - 7, tried.before().boards() - tried.after().boards());
+        assertTrue(tried.moved().stream().anyMatch(moved -> moved.task().equals("N.fill") && moved.isDay() == -1));
+        assertEquals(List.of(), tried.touched());
+        assertTrue(tried.before().money().compareTo(tried.after().money()) > 0);
+    }
+
+    @Test
+    void aTryOutNamesWhatIsCutAndWouldChange() throws Exception {
+        String cut = garden("{\"boards\":[" + board(1, "\"N-1A\"", "") + "],\"done\":[{\"task\":\"N.set-out\"}]}");
+        TryOutJson.Asked asked = TryOutJson.read("{\"garden\":" + cut + ",\"changes\":[{\"bed\":\"N\",\"set\":{\"width\":2000}}]}");
+        TryOut tried = TryOut.of(Gardens.sheet(asked.before()), Gardens.sheet(asked.after()));
+        assertEquals(List.of("piece N-1A"), tried.touched().stream().map(Finding::where).toList());
+    }
+
+    @Test
+    void aThinnerTimberMakesLongerCourses() throws Exception {
+        String thin = garden("{}").replace("{\"beds\"", "{\"catalogue\":{\"sections\":[{\"id\":\"75x200\",\"thickness\":75,\"height\":200,"
+                + "\"stock\":[{\"length\":4800,\"price\":30}]}]},\"beds\"");
+        TryOutJson.Asked asked = TryOutJson.read("{\"garden\":" + thin + ",\"changes\":[{\"bed\":\"M\",\"set\":{\"section\":\"75x200\"}}]}");
+        JobSheet after = Gardens.sheet(asked.after());
+        assertEquals(10500, after.beds().get(0).work().courses().get(0).pieces().stream().mapToDouble(piece -> piece.lengthMm()).sum(), 0.01);
+    }
+}

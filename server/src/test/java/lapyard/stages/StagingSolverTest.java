@@ -1,0 +1,196 @@
+package lapyard.stages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import lapyard.stages.StagingProblem.Calendar;
+import lapyard.stages.StagingProblem.Task;
+import lapyard.stages.StagingProblem.Wait;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class StagingSolverTest {
+    private static final Effort SHORT = new Effort(3_000, Duration.ofMinutes(1));
+
+    private static StagingResult solved(StagingProblem problem) {
+        return ScheduleJudge.check(problem, StagingSolver.solve(problem, SHORT));
+    }
+
+    private static Task task(String id, int duration, int uses, Wait... after) {
+        return new Task(id, duration, List.of(uses), List.of(after), false);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void endsAsEarlyAsTryingEveryStartDoes(long seed) {
+        StagingProblem problem = StagingJobs.small(4 + (int) (seed % 2), seed, seed % 3 == 0);
+        if (impossible(problem)) return;
+        StagingResult ours = solved(problem);
+        int best = BruteForce.leastEnd(problem, ours.makespan());
+        assertEquals(best, ours.makespan(), () -> "seed " + seed);
+        assertTrue(ours.lowerBound() <= best, () -> "seed " + seed + ": bound " + ours.lowerBound() + ", best " + best);
+    }
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, 80);
+    }
+
+    /** OR-Tools CP-SAT 9.15 with a model of its own, on problems with a calendar, lags and people who come and go. */
+    @ParameterizedTest
+    @MethodSource("someSeeds")
+    void endsWhenAnIndependentSolverProvesItMust(long seed) {
+        StagingProblem problem = StagingJobs.small(9, 1000 + seed, seed % 2 == 0);
+        if (impossible(problem)) return;
+        StagingResult ours = solved(problem);
+        Reference.Answer reference = Reference.byStarts(problem, ours.makespan(), 20);
+        assertTrue(reference.optimal(), () -> "seed " + seed + ": " + reference);
+        assertEquals(reference.makespan(), ours.makespan(), () -> "seed " + seed);
+        assertTrue(ours.lowerBound() <= reference.makespan(), () -> "seed " + seed + ": bound " + ours.lowerBound());
+    }
+
+    static LongStream someSeeds() {
+        return LongStream.rangeClosed(1, 12);
+    }
+
+    /** A seed may make a task that no unit of its calendar can hold: that is refused, and tested below. */
+    private static boolean impossible(StagingProblem problem) {
+        for (Task task : problem.tasks()) {
+            int longest = 0;
+            int run = 0;
+            int length = problem.calendar().orElseThrow().cycle().size();
+            for (int t = 0; t < 3 * length; t++) {
+                run = ScheduleJudge.canWork(problem, task, t) ? run + 1 : 0;
+                longest = Math.max(longest, run);
+            }
+            if (task.duration() > 0 && longest == 0 || task.unbroken() && longest < task.duration()) {
+                assertThrows(IllegalArgumentException.class, () -> StagingSolver.solve(problem, SHORT));
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** PSPLIB j30 (Kolisch and Sprecher, EJOR 96:205-216, 1997) and two derived with a weekend calendar and curing lags. */
+    @Test
+    void reachesThePublishedOptima() throws IOException {
+        String folder = System.getProperty("lapyard.reference", "");
+        Path scheduling = Path.of(folder, "scheduling");
+        Assumptions.assumeTrue(!folder.isBlank() && Files.isReadable(scheduling.resolve("sample.json")),
+                "NOT RUN: the published scheduling instances are absent; name their folder by -Dlapyard.reference=DIR");
+        for (ResearchSample.Known known : ResearchSample.read(scheduling)) {
+            StagingResult ours = ScheduleJudge.check(known.problem(), StagingSolver.solve(known.problem(), new Effort(60_000, Duration.ofMinutes(1))));
+            assertEquals(known.optimum(), ours.makespan(), known.problem().name());
+        }
+    }
+
+    @Test
+    void theSameProblemGivesTheSameSchedule() {
+        StagingProblem problem = StagingJobs.scarce(40, 7);
+        StagingResult first = solved(problem);
+        StagingResult again = solved(problem);
+        assertEquals(first.starts(), again.starts());
+        assertEquals(first.lowerBound(), again.lowerBound());
+    }
+
+    /** Worked by hand: 3 hours begun on the last hour of a day pause overnight and end 2 hours into the next. */
+    @Test
+    void workPausesAndWaitsRunThroughTheNight() {
+        Optional<Calendar> days = Optional.of(new Calendar(List.of(true, true, false, false), List.of()));
+        StagingResult result = solved(new StagingProblem("night", List.of(1),
+                List.of(task("a", 1, 1), task("b", 3, 1, new Wait("a", 0)), task("c", 1, 1, new Wait("b", 2))), days));
+        assertEquals(List.of(0, 1, 8), List.copyOf(result.starts().values()));
+        assertEquals(List.of(1, 6, 9), List.copyOf(result.ends().values()));
+        assertTrue(result.proven());
+    }
+
+    @Test
+    void anUnbrokenTaskWaitsForAStretchThatHoldsIt() {
+        Optional<Calendar> days = Optional.of(new Calendar(List.of(true, true, false), List.of()));
+        StagingResult result = solved(new StagingProblem("pour", List.of(1),
+                List.of(task("a", 1, 1), new Task("b", 2, List.of(1), List.of(new Wait("a", 0)), true)), days));
+        assertEquals(3, result.starts().get("b"));
+    }
+
+    /** Two beds of two tasks and one person: by hand, each is open 4 units when done one after the other. */
+    @Test
+    void groupsAreDoneOneAfterTheOther() {
+        List<Task> tasks = new ArrayList<>();
+        for (String bed : List.of("M", "N")) {
+            for (int i = 0; i < 2; i++) {
+                List<Wait> after = i == 0 ? List.of() : List.of(new Wait(bed + 0, 0));
+                tasks.add(new Task(bed + i, 2, List.of(1), after, false, bed, 0, OptionalInt.empty()));
+            }
+        }
+        StagingResult result = solved(new StagingProblem("beds", List.of(1), tasks, Optional.empty(), 8));
+        assertEquals(List.of(0, 2, 4, 6), List.copyOf(result.starts().values()));
+    }
+
+    @Test
+    void aDueTaskGoesFirstAndLatenessIsCounted() {
+        List<Task> tasks = List.of(
+                new Task("a", 3, List.of(1), List.of(), false, "A", 0, OptionalInt.empty()),
+                new Task("b", 3, List.of(1), List.of(), false, "B", 0, OptionalInt.of(2)));
+        StagingResult result = solved(new StagingProblem("due", List.of(1), tasks, Optional.empty(), 10));
+        assertEquals(0, result.starts().get("b"));
+        assertEquals(1, result.late());
+    }
+
+    @Test
+    void nothingBeginsBeforeItMay() {
+        List<Task> tasks = List.of(new Task("a", 1, List.of(1), List.of(), false, "", 5, OptionalInt.empty()));
+        StagingResult result = solved(new StagingProblem("later", List.of(1), tasks, Optional.empty()));
+        assertEquals(5, result.starts().get("a"));
+        assertTrue(result.proven());
+    }
+
+    @Test
+    void nothingToDoEndsAtOnce() {
+        StagingResult result = solved(new StagingProblem("none", List.of(), List.of(), Optional.empty()));
+        assertEquals(0, result.makespan());
+        assertTrue(result.proven());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("wrong")
+    void whatCanNeverBeDoneIsRefusedByNameAndAmount(String told, StagingProblem problem) {
+        String message = assertThrows(IllegalArgumentException.class, () -> StagingSolver.solve(problem, SHORT)).getMessage();
+        assertTrue(message.contains(told), message);
+    }
+
+    static Stream<org.junit.jupiter.params.provider.Arguments> wrong() {
+        List<Object[]> cases = new ArrayList<>();
+        Optional<Calendar> never = Optional.of(new Calendar(List.of(false, false), List.of()));
+        Optional<Calendar> days = Optional.of(new Calendar(List.of(true, true, false), List.of()));
+        Optional<Calendar> away = Optional.of(new Calendar(List.of(true, false), List.of(List.of(1, 2))));
+        cases.add(new Object[] {"\"a\" waits for \"b\" waits for \"a\"", problem(2, Optional.empty(),
+                task("a", 1, 1, new Wait("b", 0)), task("b", 1, 1, new Wait("a", 0)))});
+        cases.add(new Object[] {"\"a\" uses 3 of resource 1, 2 is there: 1 too many", problem(2, Optional.empty(), task("a", 1, 3))});
+        cases.add(new Object[] {"stands twice", problem(2, Optional.empty(), task("a", 1, 1), task("a", 1, 1))});
+        cases.add(new Object[] {"waits for \"x\", which is not among the tasks", problem(2, Optional.empty(), task("a", 1, 1, new Wait("x", 0)))});
+        cases.add(new Object[] {"must wait 0 units or more", problem(2, Optional.empty(), task("b", 1, 1), task("a", 1, 1, new Wait("b", -1)))});
+        cases.add(new Object[] {"must take 0 units or more", problem(2, Optional.empty(), task("a", -1, 1))});
+        cases.add(new Object[] {"no working unit", problem(2, never, task("a", 1, 1))});
+        cases.add(new Object[] {"at no time all there", problem(2, away, task("a", 1, 2))});
+        cases.add(new Object[] {"1 too long", problem(2, days, new Task("a", 3, List.of(1), List.of(), true))});
+        cases.add(new Object[] {"names 2 uses, there are 1", problem(2, days, new Task("a", 3, List.of(1, 1), List.of(), true))});
+        cases.add(new Object[] {"count in larger units", problem(2, Optional.empty(), task("a", 2_000_000_000, 1))});
+        return cases.stream().map(org.junit.jupiter.params.provider.Arguments::of);
+    }
+
+    private static StagingProblem problem(int people, Optional<Calendar> calendar, Task... tasks) {
+        return new StagingProblem("wrong", List.of(people), List.of(tasks), calendar);
+    }
+}

@@ -1,0 +1,209 @@
+package lapyard.store;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the store does when the machine under it fails: it says so, keeps what it has, and goes on once it can. */
+class FaultsTest {
+    @TempDir
+    private Path folder;
+
+    private DataFolder data;
+
+    private GardenStore open() {
+        data = assertInstanceOf(DataFolder.Held.Folder.class, DataFolder.hold(folder)).folder();
+        return new GardenStore(data, Clock.systemUTC());
+    }
+
+    private void pragma(String text) {
+        data.write(connection -> {
+            try (Statement statement = connection.createStatement()) {
+                return statement.execute("pragma " + text);
+            }
+        });
+    }
+
+    private static Stored made(Change change) {
+        return assertInstanceOf(Change.Made.class, change).stored();
+    }
+
+    private static String document(long number) {
+        return "{\"n\":" + number + ",\"text\":\"" + "x".repeat(20_000) + "\"}";
+    }
+
+    @Test
+    void aFullDiskIsToldAndLosesNothingThatWasAcknowledged() {
+        GardenStore store = open();
+        store.create(new NewGarden("a", "A", document(1)));
+        pragma("max_page_count = 100"); // 400 KB at 4096 bytes a page: what a disk of that size has room for
+        long acknowledged = 1;
+        StoreFault full = null;
+        while (full == null) {
+            try {
+                acknowledged = made(store.save("a", acknowledged, "A", document(acknowledged + 1))).revision();
+            } catch (StoreFault fault) {
+                full = fault;
+            }
+        }
+        assertTrue(full.full(), full.getMessage());
+        assertTrue(acknowledged > 10, "there was room for " + acknowledged);
+        long number = acknowledged;
+        pragma("max_page_count = 100");
+        assertThrows(StoreFault.class, () -> store.save("a", number, "A", document(number + 1)));
+        assertEquals(document(number), store.find("a").orElseThrow().document());
+        assertEquals(number, store.history("a", 1000, Long.MAX_VALUE).size());
+        pragma("max_page_count = 100000"); // room was made
+        made(store.save("a", number, "A", document(number + 1)));
+        store.close();
+        try (GardenStore again = open()) {
+            for (long each = 1; each <= number + 1; each++)
+                assertEquals(document(each), again.revision("a", each).orElseThrow().document());
+        }
+    }
+
+    /** While it runs it holds the write lock itself, so that nobody else can: another is there before, or not at all. */
+    @Test
+    void aDatabaseThatAnotherHoldsIsToldAndServesOnceItIsFree() throws SQLException {
+        try (GardenStore store = open()) {
+            store.create(new NewGarden("a", "A", document(1)));
+            try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve(DataFolder.DATABASE));
+                    Statement statement = other.createStatement()) {
+                statement.execute("pragma busy_timeout = 50");
+                assertThrows(SQLException.class, () -> statement.execute("begin immediate"));
+            }
+        }
+        try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve(DataFolder.DATABASE));
+                Statement statement = other.createStatement()) {
+            statement.execute("begin immediate");
+            Opening.Unusable locked = assertInstanceOf(Opening.Unusable.class, GardenStore.open(folder));
+            assertTrue(locked.why().contains("locked"), locked::why);
+            statement.execute("rollback");
+        }
+        try (GardenStore store = open()) {
+            assertEquals(2, made(store.save("a", 1, "A", document(2))).revision());
+        }
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aFolderThatNobodyMayWriteIsRefusedByName() {
+        for (String readOnly : List.of("/proc/lapyard-none", "/sys/kernel")) {
+            Opening.Unusable unusable =
+                    assertInstanceOf(Opening.Unusable.class, GardenStore.open(Path.of(readOnly)));
+            assertTrue(unusable.place().contains(readOnly), unusable::place);
+            assertTrue(unusable.why().contains("cannot be"), unusable::why);
+        }
+    }
+
+    /** Saves into a file that was taken away would be lost with the process: the operating system still has it open. */
+    @Test
+    void aFileThatWasTakenAwayTakesNoMoreSavesUntilItIsBack() throws IOException {
+        GardenStore store = open();
+        store.create(new NewGarden("a", "A", document(1)));
+        Path file = folder.resolve(DataFolder.DATABASE);
+        Path away = folder.resolve("away.db");
+        Files.move(file, away);
+        StoreFault gone = assertThrows(StoreFault.class, () -> store.save("a", 1, "A", document(2)));
+        assertTrue(gone.getMessage().contains("taken away"), gone.getMessage());
+        assertThrows(StoreFault.class, store::probe);
+        Files.move(away, file);
+        assertEquals(2, made(store.save("a", 1, "A", document(2))).revision());
+        store.close();
+        try (GardenStore again = open()) {
+            assertEquals(document(2), again.find("a").orElseThrow().document());
+        }
+    }
+
+    /** Pages in the middle are overwritten, as by a failing disk. */
+    private byte[] damaged() throws IOException {
+        try (GardenStore store = open()) {
+            for (String id : List.of("a", "b", "c")) {
+                store.create(new NewGarden(id, "Garden " + id, document(1)));
+                for (long revision = 1; revision < 12; revision++)
+                    made(store.save(id, revision, "Garden " + id, document(revision + 1)));
+            }
+        }
+        Path file = folder.resolve(DataFolder.DATABASE);
+        byte[] noise = new byte[4096];
+        new Random(5).nextBytes(noise);
+        try (RandomAccessFile raw = new RandomAccessFile(file.toFile(), "rw")) {
+            long pages = raw.length() / 4096;
+            for (long page = pages / 2; page < pages / 2 + 8; page++) {
+                raw.seek(page * 4096);
+                raw.write(noise);
+            }
+        }
+        return Files.readAllBytes(file);
+    }
+
+    @Test
+    void aDamagedFileIsToldNeverOverwrittenAndWhatCanBeReadIsTakenOut() throws IOException {
+        byte[] before = damaged();
+        Path out = folder.resolve("out");
+        Rescue.Taken taken = Rescue.from(folder, out, (name, history) -> name + " " + history.size() + "\n"
+                + history.get(history.size() - 1).document());
+        assertTrue(taken.revisions() >= 20 && taken.revisions() < 36, taken::toString);
+        assertTrue(taken.lost() > 0 && taken.revisions() + taken.lost() == 36, taken::toString);
+        assertEquals(3, taken.gardens());
+        try (var files = Files.list(out)) {
+            assertEquals(
+                    List.of("a.garden.json", "b.garden.json", "c.garden.json"),
+                    files.map(each -> each.getFileName().toString()).sorted().toList());
+        }
+        assertTrue(Files.readString(out.resolve("a.garden.json")).startsWith("Garden a "));
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve(DataFolder.DATABASE)));
+        assertThrows(IllegalArgumentException.class, () -> Rescue.from(folder, out, (name, history) -> ""), "out is not empty");
+    }
+
+    @Test
+    void aDamagedFileTakesNoChangesOnceItIsKnown() throws IOException {
+        damaged();
+        byte[] before = Files.readAllBytes(folder.resolve(DataFolder.DATABASE));
+        GardenStore store = open();
+        StoreFault fault = null;
+        for (String id : List.of("a", "b", "c"))
+            for (long number = 1; number <= 12; number++)
+                try {
+                    store.revision(id, number);
+                } catch (StoreFault damage) {
+                    fault = damage;
+                }
+        assertTrue(fault != null && fault.getMessage().contains("damaged"), String.valueOf(fault));
+        StoreFault refused = assertThrows(StoreFault.class, () -> store.create(new NewGarden("d", "D", "{}")));
+        assertTrue(refused.getMessage().contains("lapyard rescue"), refused.getMessage());
+        assertThrows(StoreFault.class, store::probe);
+        store.close();
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve(DataFolder.DATABASE)));
+    }
+
+    /** After an end that was not clean the file is looked through before anything is written. */
+    @Test
+    void aDamagedFileThatWasLeftWithoutACleanEndIsRefused() throws IOException {
+        damaged();
+        byte[] before = Files.readAllBytes(folder.resolve(DataFolder.DATABASE));
+        Files.createFile(folder.resolve(DataFolder.DATABASE + "-wal"));
+        Opening.Unusable unusable = assertInstanceOf(Opening.Unusable.class, GardenStore.open(folder));
+        assertTrue(unusable.why().contains("damaged") && unusable.why().contains("lapyard rescue"), unusable::why);
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve(DataFolder.DATABASE)));
+    }
+}

@@ -1,0 +1,364 @@
+package lapyard.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What a store promises, whichever database is behind it. */
+abstract class StoreContract {
+    GardenStore store;
+
+    /** Opens the same place each time within one test. */
+    abstract Opening place(Clock clock);
+
+    private Instant set;
+    private final Clock clock = new Clock() {
+        @Override
+        public Instant instant() {
+            return set == null ? Instant.now() : set;
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+    };
+
+    @BeforeEach
+    void open() {
+        Opening opening = place(clock);
+        store = assertInstanceOf(Opening.Open.class, opening, opening::toString).store();
+    }
+
+    @AfterEach
+    void close() {
+        store.close();
+    }
+
+    private void reopen() {
+        store.close();
+        open();
+    }
+
+    private static Stored made(Change change) {
+        return assertInstanceOf(Change.Made.class, change).stored();
+    }
+
+    @Test
+    void aDocumentComesBackAsTheTextThatWasGiven() {
+        String text = "\n{ \"name\" : \"Sch\u00f6ner Hof\", \"x\":1.10,\t\"y\":\"\ud83c\udf31\" }\r\n";
+        store.create(new NewGarden("hof", "Schöner Hof", text));
+        reopen();
+        Stored stored = store.find("hof").orElseThrow();
+        assertEquals(text, stored.document());
+        assertEquals(1, stored.revision());
+        assertEquals("Schöner Hof", stored.name());
+    }
+
+    @Test
+    void aSaveFromTheCurrentRevisionIsKeptAndOneFromAnOlderIsNot() {
+        store.create(new NewGarden("a", "A", "{\"v\":1}"));
+        assertEquals(2, made(store.save("a", 1, "A", "{\"v\":2}")).revision());
+        Change.Stale stale = assertInstanceOf(Change.Stale.class, store.save("a", 1, "A", "{\"v\":3}"));
+        assertEquals(2, stale.current().revision());
+        assertEquals("{\"v\":2}", stale.current().document());
+        assertEquals("{\"v\":2}", store.find("a").orElseThrow().document());
+        assertEquals(2, store.history("a", 10, Long.MAX_VALUE).size());
+    }
+
+    /** RFC 9110, 13.1.1: a server may answer well where the change asked for has been made already. */
+    @Test
+    void askingAgainForASaveThatWasMadeAddsNothing() {
+        store.create(new NewGarden("a", "A", "{\"v\":1}"));
+        made(store.save("a", 1, "A", "{\"v\":2}"));
+        assertEquals(2, made(store.save("a", 1, "A", "{\"v\":2}")).revision());
+        assertEquals(2, store.history("a", 10, Long.MAX_VALUE).size());
+    }
+
+    @Test
+    void everyRevisionStaysAndCanBeBroughtBack() {
+        store.create(new NewGarden("a", "One", "{\"v\":1}"));
+        made(store.save("a", 1, "Two", "{\"v\":2}"));
+        made(store.save("a", 2, "Three", "{\"v\":3}"));
+        Stored back = made(store.restore("a", 3, 1));
+        assertEquals(4, back.revision());
+        assertEquals("{\"v\":1}", back.document());
+        assertEquals("One", back.name());
+        reopen();
+        List<String> lines = new ArrayList<>();
+        for (Revision revision : store.history("a", 10, Long.MAX_VALUE))
+            lines.add(revision.number() + " " + revision.kind() + " " + revision.name() + " " + revision.restored());
+        assertEquals(
+                List.of(
+                        "4 RESTORED One " + OptionalLong.of(1),
+                        "3 SAVED Three " + OptionalLong.empty(),
+                        "2 SAVED Two " + OptionalLong.empty(),
+                        "1 CREATED One " + OptionalLong.empty()),
+                lines);
+        assertEquals("{\"v\":3}", store.revision("a", 3).orElseThrow().document());
+        assertEquals(Optional.empty(), store.revision("a", 5));
+    }
+
+    @Test
+    void historyIsHandedOutInParts() {
+        store.create(new NewGarden("a", "A", "{}"));
+        for (int revision = 1; revision < 7; revision++)
+            made(store.save("a", revision, "A", "{\"v\":" + revision + "}"));
+        assertEquals(List.of(7L, 6L, 5L), numbers(store.history("a", 3, Long.MAX_VALUE)));
+        assertEquals(List.of(4L, 3L, 2L), numbers(store.history("a", 3, 5)));
+        assertEquals(List.of(1L), numbers(store.history("a", 3, 2)));
+    }
+
+    private static List<Long> numbers(List<Revision> history) {
+        return history.stream().map(Revision::number).toList();
+    }
+
+    @Test
+    void aDeletedGardenLeavesTheListAndComesBackByRestoring() {
+        store.create(new NewGarden("a", "A", "{\"v\":1}"));
+        assertInstanceOf(Change.Stale.class, store.delete("a", 9));
+        assertEquals(2, made(store.delete("a", 1)).revision());
+        assertEquals(0, store.list(10, Optional.empty(), false).total());
+        assertEquals(1, store.list(10, Optional.empty(), true).total());
+        assertTrue(store.find("a").orElseThrow().deleted());
+        assertInstanceOf(Change.Deleted.class, store.save("a", 2, "A", "{\"v\":2}"));
+        assertInstanceOf(Change.Deleted.class, store.delete("a", 2));
+        assertEquals(3, made(store.restore("a", 2, 1)).revision());
+        assertFalse(store.find("a").orElseThrow().deleted());
+        assertEquals(1, store.list(10, Optional.empty(), false).total());
+    }
+
+    @Test
+    void changesToWhatIsNotThereSaySo() {
+        assertInstanceOf(Change.NoSuchGarden.class, store.save("none", 1, "A", "{}"));
+        assertInstanceOf(Change.NoSuchGarden.class, store.delete("none", 1));
+        store.create(new NewGarden("a", "A", "{}"));
+        Change.NoSuchRevision none = assertInstanceOf(Change.NoSuchRevision.class, store.restore("a", 1, 8));
+        assertEquals(1, none.newest());
+        assertThrows(IllegalArgumentException.class, () -> store.create(new NewGarden("a", "B", "{}")));
+        assertEquals("A", store.find("a").orElseThrow().name());
+    }
+
+    @Test
+    void idsThatCouldBePathsAreRefused() {
+        for (String id : List.of("", "../a", "a/b", "A", "a b", "-a", "a".repeat(41)))
+            assertThrows(IllegalArgumentException.class, () -> new NewGarden(id, "A", "{}"), id);
+    }
+
+    @Test
+    void thePagesOfTheListHoldEveryGardenOnceInOrderOfName() {
+        List<String> names = List.of("pear", "Apple", "quince", "apple", "medlar", "Plum", "cherry");
+        for (int i = 0; i < names.size(); i++) store.create(new NewGarden("g" + i, names.get(i), "{}"));
+        List<String> seen = new ArrayList<>();
+        Optional<String> after = Optional.empty();
+        do {
+            GardenList page = store.list(3, after, false);
+            assertEquals(7, page.total());
+            page.rows().forEach(row -> seen.add(row.name()));
+            after = page.next();
+        } while (after.isPresent());
+        assertEquals(List.of("Apple", "apple", "cherry", "medlar", "pear", "Plum", "quince"), seen);
+    }
+
+    @Test
+    void aPageGoesOnBehindAGardenThatWasDeletedMeanwhile() {
+        for (String id : List.of("a", "b", "c", "d")) store.create(new NewGarden(id, id, "{}"));
+        GardenList first = store.list(2, Optional.empty(), false);
+        made(store.delete("b", 1));
+        GardenList second = store.list(2, first.next(), false);
+        assertEquals(
+                List.of("c", "d"),
+                second.rows().stream().map(GardenList.Row::id).toList());
+    }
+
+    @Test
+    void aLongNameIsShortenedBetweenCharacters() {
+        store.create(new NewGarden("a", "\ud83c\udf31".repeat(300), "{}"));
+        assertEquals("\ud83c\udf31".repeat(200), store.find("a").orElseThrow().name());
+    }
+
+    @Test
+    void whatComesWithTheProgramGoesOnlyIntoAStoreThatNeverHeldAGarden() {
+        List<NewGarden> shipped = List.of(new NewGarden("a", "A", "{}"), new NewGarden("b", "B", "{}"));
+        assertTrue(store.isNew());
+        assertTrue(store.fillIfNew(shipped));
+        made(store.delete("a", 1));
+        made(store.delete("b", 1));
+        reopen();
+        assertFalse(store.isNew());
+        assertFalse(store.fillIfNew(shipped));
+        assertEquals(0, store.list(10, Optional.empty(), false).total());
+    }
+
+    @Test
+    void ofManyWhoSaveFromOneRevisionExactlyOneIsKept() throws InterruptedException {
+        store.create(new NewGarden("a", "A", "{}"));
+        for (int round = 1; round <= 20; round++) {
+            int expected = round;
+            List<Change> answers = java.util.Collections.synchronizedList(new ArrayList<>());
+            List<Thread> threads = new ArrayList<>();
+            for (int i = 0; i < 8; i++) {
+                String text = "{\"by\":" + i + ",\"round\":" + round + "}";
+                threads.add(new Thread(() -> answers.add(store.save("a", expected, "A", text))));
+            }
+            threads.forEach(Thread::start);
+            for (Thread thread : threads) thread.join();
+            List<Stored> kept = answers.stream()
+                    .filter(Change.Made.class::isInstance)
+                    .map(StoreContract::made)
+                    .toList();
+            assertEquals(1, kept.size());
+            assertEquals(kept.get(0), store.find("a").orElseThrow());
+        }
+    }
+
+    @Test
+    void aClockThatIsPutBackDoesNotBringTheHistoryOutOfOrder() {
+        set = Instant.parse("2026-05-02T10:00:00Z");
+        store.create(new NewGarden("a", "A", "{}"));
+        for (String jump : List.of("2026-05-02T09:00:00Z", "1999-12-31T23:59:59Z", "2031-01-01T00:00:00Z", "2026-05-02T10:00:01Z")) {
+            set = Instant.parse(jump);
+            long revision = store.find("a").orElseThrow().revision();
+            made(store.save("a", revision, "A", "{\"v\":" + revision + "}"));
+        }
+        List<String> saved = store.history("a", 10, Long.MAX_VALUE).stream().map(each -> each.saved().toString()).toList();
+        assertEquals(
+                List.of(
+                        "2031-01-01T00:00:00Z",
+                        "2031-01-01T00:00:00Z",
+                        "2026-05-02T10:00:00Z",
+                        "2026-05-02T10:00:00Z",
+                        "2026-05-02T10:00:00Z"),
+                saved);
+    }
+
+    @Test
+    void signsThatNoDatabaseKeepsAsTextAreReplacedInNames() {
+        store.create(new NewGarden("a", "A\u0000B\ud800C", "{}"));
+        assertEquals("A\ufffdB\ufffdC", store.find("a").orElseThrow().name());
+    }
+
+    @Test
+    void thinningKeepsWhatIsStampedPrintedOrBroughtBack() {
+        Instant day = Instant.parse("2026-01-01T08:00:00Z");
+        set = day;
+        store.create(new NewGarden("a", "A", "{}"));
+        for (int revision = 1; revision <= 40; revision++) {
+            set = day.plus(Duration.ofHours(6L * revision)); // four a day for ten days
+            made(store.save("a", revision, "A", "{\"v\":" + revision + "}"));
+        }
+        assertTrue(store.stamp("a", 3, " first sketch "));
+        assertFalse(store.stamp("a", 99, "none"));
+        store.printed("a", 6);
+        made(store.restore("a", 41, 9));
+        int went = store.thin(new Retention(2, 4));
+        List<Revision> left = store.history("a", 100, Long.MAX_VALUE);
+        // revision n was saved 6 (n - 1) hours after 08:00 on 1 January; 42 like 41, on 11 January at 08:00
+        assertEquals(
+                List.of(42L, 41L, 40L, 39L, 38L, 37L, 36L, 35L, 34L, 31L, 27L, 23L, 19L, 15L, 9L, 6L, 3L, 1L),
+                left.stream().map(Revision::number).toList());
+        assertEquals(42 - left.size(), went);
+        assertEquals(Optional.of("first sketch"), left.get(16).stamp());
+        assertTrue(left.get(15).printed());
+        assertEquals(0, store.thin(new Retention(2, 4)));
+        assertEquals(Optional.empty(), store.revision("a", 5));
+        assertTrue(store.stamp("a", 3, ""));
+        assertEquals(Optional.empty(), store.history("a", 1, 4).get(0).stamp());
+    }
+
+    @Test
+    void aGardensFileBringsItsWholeHistoryUnderANewId() {
+        store.create(new NewGarden("a", "One", "{\"v\":1}"));
+        made(store.save("a", 1, "Two", "{\"v\":2}"));
+        made(store.delete("a", 2));
+        made(store.restore("a", 3, 1));
+        store.stamp("a", 2, "for the saw");
+        Stored in = store.bringIn("b", store.everything("a"));
+        assertEquals(4, in.revision());
+        assertEquals("{\"v\":1}", in.document());
+        assertEquals(store.everything("a"), store.everything("b"));
+        assertEquals(5, made(store.save("b", 4, "B", "{\"v\":5}")).revision());
+        assertThrows(IllegalArgumentException.class, () -> store.bringIn("c", List.of()));
+    }
+
+    @Test
+    void everyListenerHearsOfEveryKeptRevisionAndOfNoOther() throws Exception {
+        BlockingQueue<String> heard = new LinkedBlockingQueue<>();
+        NewsListener listener = new NewsListener() {
+            @Override
+            public void saved(String garden, long revision) {
+                heard.add(garden + " " + revision);
+            }
+
+            @Override
+            public void missed() {
+                heard.add("missed");
+            }
+        };
+        AutoCloseable listening = store.listen(listener);
+        awaitEars(heard);
+        made(store.save("ears", store.find("ears").orElseThrow().revision(), "E", "{\"v\":1}"));
+        store.create(new NewGarden("a", "A", "{}"));
+        made(store.save("a", 1, "A", "{\"v\":2}"));
+        assertInstanceOf(Change.Stale.class, store.save("a", 1, "A", "{\"v\":3}"));
+        made(store.delete("a", 2));
+        List<String> all = new ArrayList<>();
+        while (!all.contains("a 3")) all.add(heard.poll(10, TimeUnit.SECONDS));
+        assertEquals(List.of("a 1", "a 2", "a 3"), all.stream().filter(news -> news.startsWith("a ")).toList());
+        listening.close();
+        made(store.restore("a", 3, 1));
+        assertEquals(null, heard.poll(100, TimeUnit.MILLISECONDS));
+    }
+
+    /** A server that was opened just now may not listen yet. */
+    private void awaitEars(BlockingQueue<String> heard) throws InterruptedException {
+        store.create(new NewGarden("ears", "E", "{}"));
+        int tries = 0;
+        while (heard.poll(200, TimeUnit.MILLISECONDS) == null) {
+            assertTrue(++tries < 50, "nothing was heard");
+            made(store.save("ears", tries, "E", "{\"t\":" + tries + "}"));
+        }
+    }
+
+    @Test
+    void aShareIsFoundByItsHashUntilItIsTakenBack() {
+        store.create(new NewGarden("a", "A", "{}"));
+        Share share = store.shares().add("s1", "a", "00ff", "Neighbour");
+        store.shares().add("s2", "a", "11ee", "Aunt");
+        assertEquals(Optional.of(share), store.shares().byHash("00ff"));
+        assertEquals(2, store.shares().of("a").size());
+        assertTrue(store.shares().remove("a", "s1"));
+        assertFalse(store.shares().remove("a", "s1"));
+        assertEquals(Optional.empty(), store.shares().byHash("00ff"));
+    }
+
+    @Test
+    void theStoreSaysThatItAnswers() {
+        store.probe();
+        reopen();
+        store.probe();
+    }
+}

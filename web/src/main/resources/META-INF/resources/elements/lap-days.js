@@ -1,0 +1,73 @@
+import { api } from '../api.js';
+import { clock, dayName, fullness, hours, tasksById, waitsOver, weekendsOf } from '../state/weekends.js';
+import { GardenElement, h } from './make.js';
+import { place } from './places.js';
+import { sheetLink } from './sheet-link.js';
+
+/** lap-days: the weekends as a ribbon of days that fill like buckets; what dries or cures is hatched across them. */
+export class LapDays extends GardenElement {
+  #open = null;
+
+  attached() {
+    this.follow([this.garden.reckoning, this.garden.keeper], () => this.render());
+    this.render();
+  }
+
+  get weekends() { return this.garden.reckoning.sheet?.weekends ?? null; }
+
+  render() {
+    const { weekends } = this;
+    if (!weekends?.days.some(day => day.parts.length)) return this.rebuild(h('p.hint', {}, 'Nothing to do yet: stand a bed.'));
+    const groups = weekendsOf(weekends);
+    const days = weekends.days;
+    if (!days.some(day => day.number === this.#open)) this.#open = days.find(day => day.parts.length)?.number ?? null;
+    const last = days.find(day => day.number === weekends.lastDay);
+    return this.rebuild(
+      h('p', {}, h('strong', {}, `${hours(weekends.load)} of work`), `, planted by ${last ? this.#said(last) : 'then'}. `,
+        weekends.described ? '' : 'Who comes, and when, is our guess: say it under crew in the garden.'),
+      h('ol.ribbon', {}, groups.map(group => h('li', { 'data-key': `weekend ${group.weekend}` },
+        h('span.name', {}, `Weekend ${group.weekend}`),
+        h('span.days', {}, group.days.map(day => this.#day(day, weekends)))))),
+      this.#sheet(days.find(day => day.number === this.#open), weekends),
+      h('nav', { 'aria-label': 'Weekends to take along' },
+        sheetLink(this, api, 'weekends.pdf', 'Day sheets, PDF'), sheetLink(this, api, 'weekends.ics', 'Calendar file'),
+        sheetLink(this, api, 'weekends.csv', 'What is needed when, CSV')));
+  }
+
+  #said(day) { return day.date ? dayName(day) : `${dayName(day)} of weekend ${day.weekend}`; }
+
+  #day(day, weekends) {
+    const waits = waitsOver(weekends, day.number);
+    const fill = h('span.fill', { 'aria-hidden': 'true' });
+    fill.style.height = `${Math.round(fullness(day) * 100)}%`;
+    return h(`button.day${waits.length ? '.waits' : ''}.${day.state}`, {
+      type: 'button', 'data-key': `day ${day.number}`, 'aria-pressed': String(day.number === this.#open),
+      'aria-label': `${this.#said(day)}: ${hours(day.used)} of ${hours(day.there)}${day.state === 'wet' ? ', wet' : ''}${waits.length ? `, ${waits.length} drying` : ''}`,
+      onclick: () => { this.#open = day.number; this.render(); },
+    }, fill, h('span.when', {}, dayName(day)), h('span.left', {}, day.state === 'wet' ? 'wet' : day.left > 0 ? `${hours(day.left)} left` : 'full'));
+  }
+
+  #sheet(day, weekends) {
+    if (!day) return null;
+    const tasks = tasksById(weekends);
+    const waits = waitsOver(weekends, day.number);
+    return h('section', { 'aria-label': this.#said(day), 'data-key': 'day open' },
+      h('h3', {}, `${this.#said(day)}: ${day.people.join(', ') || 'nobody'}`),
+      day.parts.length ? h('ul.parts', {}, day.parts.map(part => this.#part(part, tasks.get(part.task), weekends))) : h('p.hint', {}, 'Nothing is done.'),
+      waits.length ? h('p.waiting', {}, h('strong', {}, 'Waiting: '),
+        waits.map(wait => `${tasks.get(wait.task).place}, ${tasks.get(wait.task).label}: ${wait.why}`).join('; ')) : null);
+  }
+
+  #part(part, task, weekends) {
+    return h('li', { 'data-key': `part ${part.task} ${part.part}` },
+      h('span.when', {}, `${clock(weekends.from, part.from)} to ${clock(weekends.from, part.to)}`),
+      task.bed
+        ? h('button.quiet', { type: 'button', 'data-key': `take ${part.task}`, onclick: () => this.garden.choice.takeBed(task.bed) }, task.place)
+        : h('span.where', {}, task.place),
+      h('span.what', {}, `${task.label}${part.of > 1 ? `, part ${part.part} of ${part.of}` : ''}${task.people > 1 ? `, ${task.people} people` : ''}`),
+      task.loads.length ? h('span.loads', {}, task.loads.join('; ')) : null);
+  }
+}
+
+customElements.define('lap-days', LapDays);
+place({ key: 'weekends', title: 'Weekends', tag: 'lap-days', side: 'foot', order: 100 });
