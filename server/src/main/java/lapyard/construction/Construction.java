@@ -114,6 +114,12 @@ public final class Construction {
                 !screwed);
     }
 
+    /** Slat boards that the floor of a bed takes; 0 for an open base. */
+    public static int slatBoards(Bed bed, Saw saw, Optional<Point> downhill, double bearerStockMm) {
+        Outline inner = Inset.of(bed.outline(), bed.section().thicknessMm());
+        return Floor.of(bed, inner, LowSide.of(bed, downhill), saw, bearerStockMm).slatBoards(bed, saw);
+    }
+
     private static List<CrossTie> crossTies(Bed bed, Outline inner, List<Finding> findings) {
         if (!bed.ties().crossTies() || bed.heightMm() < bed.ties().crossFromMm()) {
             return List.of();

@@ -195,7 +195,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                         Working.COMMON_PRACTICE)));
     }
 
-    private int slatBoards(Bed bed, Saw saw) {
+    int slatBoards(Bed bed, Saw saw) {
         return SlatRows.boards(bays.stream().map(FloorBay::slats).toList(), bed.base(), saw.kerfMm());
     }
 

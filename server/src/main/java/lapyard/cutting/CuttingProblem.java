@@ -2,6 +2,7 @@ package lapyard.cutting;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 
 /**
@@ -33,6 +34,15 @@ public record CuttingProblem(
     /** The same saw for other boards and pieces. */
     public CuttingProblem with(List<Stock> otherStock, List<Demand> otherPieces) {
         return new CuttingProblem(name, kerfMm, endTrimMm, keepOffcutMm, retrimMm, otherStock, otherPieces);
+    }
+
+    /** The stock when so many of each board on hand are used, by id. */
+    List<Stock> stockLess(Map<String, Integer> used) {
+        return stock.stream()
+                .map(board -> board.available().isEmpty()
+                        ? board
+                        : board.with(board.available().getAsInt() - used.getOrDefault(board.id(), 0)))
+                .toList();
     }
 
     /**

@@ -19,6 +19,12 @@ public final class CuttingSolver {
      * @throws IllegalArgumentException for lengths, counts, kerfs or prices that can never make sense, naming the value
      */
     public static CuttingResult solve(CuttingProblem problem, Effort effort) {
+        Intake.measure("retrim", problem.retrimMm(), true);
+        return problem.retrimMm() == 0 ? asTheyLie(problem, effort) : Retrim.solve(problem, effort);
+    }
+
+    /** Offcuts are taken up again as they lie, whatever the problem says of trimming them. */
+    static CuttingResult asTheyLie(CuttingProblem problem, Effort effort) {
         Budget budget = new Budget(effort);
         Intake intake = new Intake(problem);
         List<CuttingResult.Unplaced> unplaced = new ArrayList<>(intake.unplaced());
@@ -45,7 +51,7 @@ public final class CuttingSolver {
             solution = search.run();
         }
         long keep = intake.keepOffcut() / whole.micronsAUnit;
-        solution = new Tidying(whole, new Filling(whole, budget), budget, keep).tidy(solution);
+        solution = new Tidying(whole, new Filling(whole, budget), effort, budget, keep).tidy(solution);
         PlanLines lines = new PlanLines(intake, whole, solution);
         unplaced.addAll(lines.leftOver());
         long least = Math.min(search.moneyBound(), solution.money());

@@ -61,14 +61,15 @@ final class Filling {
         }
     }
 
-    /** The same pieces on the cheapest board that holds them. */
+    /** The same pieces on the cheapest board that holds them, the shortest of equal ones. */
     Pattern cheapest(Pattern pattern, int[] boards) {
         long weight = pattern.weight(problem);
         boolean good = pattern.needsGoodFace(problem);
         int best = pattern.stock();
         for (int k = 0; k < problem.stocks(); k++) {
             if (boards[k] == 0 || problem.capacity[k] < weight || good && !problem.stockGood[k]) continue;
-            if (problem.cost[k] < problem.cost[best]) best = k;
+            long dearer = problem.cost[k] - problem.cost[best];
+            if (dearer < 0 || dearer == 0 && problem.capacity[k] < problem.capacity[best]) best = k;
         }
         return pattern.on(best);
     }

@@ -42,13 +42,15 @@ final class Intake {
         ids.clear();
         long total = 0;
         for (var piece : problem.pieces()) {
-            require(ids.add(piece.id()), "piece " + piece.id() + " is listed twice: give each line its own id");
+            boolean twice = !ids.add(piece.id());
             measure("piece " + piece.id(), piece.lengthMm(), false);
             require(piece.count() >= 0, "piece " + piece.id() + ": count must be 0 or more, was " + piece.count());
             require(piece.stage() >= 0, "piece " + piece.id() + ": stage must be 0 or more, was " + piece.stage());
             long microns = roundUp(piece.lengthMm());
             pieceMicrons.put(piece, microns);
-            String why = whyNot(piece, microns, total);
+            String why = twice
+                    ? "listed twice: " + piece.count() + " at " + text(piece.lengthMm()) + " left out, give each line its own id"
+                    : whyNot(piece, microns, total);
             if (why == null) {
                 placeable.add(piece);
                 total += piece.count();
@@ -132,7 +134,7 @@ final class Intake {
         return null;
     }
 
-    private static double measure(String what, double mm, boolean mayBeZero) {
+    static double measure(String what, double mm, boolean mayBeZero) {
         boolean fits = Double.isFinite(mm) && mm <= LONGEST_MM && (mayBeZero ? mm >= 0 : mm > 0);
         require(
                 fits,

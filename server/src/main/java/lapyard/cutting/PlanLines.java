@@ -78,6 +78,12 @@ final class PlanLines {
     /** What no board was left for, once every line stands. */
     List<CuttingResult.Unplaced> leftOver() {
         List<CuttingResult.Unplaced> over = new ArrayList<>();
+        boolean stages = problem.itemDemands.stream()
+                        .flatMap(List::stream)
+                        .mapToInt(CuttingProblem.Demand::stage)
+                        .distinct()
+                        .count()
+                > 1;
         for (Deque<Lot<CuttingProblem.Demand>> lots : pieces) {
             for (Lot<CuttingProblem.Demand> lot : lots) {
                 if (lot.left == 0) continue;
@@ -88,6 +94,7 @@ final class PlanLines {
                         "no board left: " + lot.left + " of " + lot.of.count() + " at "
                                 + Intake.text(lot.of.lengthMm())
                                 + (lot.of.goodFace() ? " with a good face" : "")
+                                + (stages ? " for stage " + lot.of.stage() : "")
                                 + " wait when the boards on hand are used up"));
             }
         }

@@ -29,6 +29,7 @@ final class Search {
     private final Effort effort;
     private final Filling filling;
     private final WholeBoards boards;
+    private final long goal;
     private Solution best;
     private boolean moneyProved;
     private boolean finished;
@@ -42,7 +43,13 @@ final class Search {
 
     /** @param known a plan of the same demand to start from, or null */
     Search(WholeProblem problem, Solution known, Effort effort, Budget budget) {
+        this(problem, known, effort, budget, 0);
+    }
+
+    /** @param goal ends as soon as a plan costs no more than this, or none can */
+    Search(WholeProblem problem, Solution known, Effort effort, Budget budget, long goal) {
         this.problem = problem;
+        this.goal = goal;
         this.budget = budget;
         this.effort = effort;
         boards = new WholeBoards(problem, budget);
@@ -149,7 +156,7 @@ final class Search {
 
     private boolean settled() {
         countBoards();
-        return bound >= best.cost();
+        return bound >= best.cost() || goal > 0 && (best.cost() <= goal || bound > goal);
     }
 
     /** No plan that cuts as much costs less money than this, in price units. */

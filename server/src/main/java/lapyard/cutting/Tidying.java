@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Among plans of equal money and boards, one that is better to work with: first the longest single offcut, if it is
- * worth keeping, then the fewest times that a board goes on the saw stop (each board once for each length cut from it).
- * Pieces only change places, so nothing is bought for it.
+ * Among plans of equal money and boards, one that is better to work with: first the shortest boards on hand, then the
+ * longest single offcut, if it is worth keeping, then the fewest times that a board goes on the saw stop (each board once
+ * for each length cut from it). Nothing is bought for it.
  */
 final class Tidying {
     private static final int TARGETS = 12;
@@ -20,9 +20,11 @@ final class Tidying {
     private final Filling filling;
     private final Budget budget;
     private final long keep;
+    private final Effort effort;
 
     /** @param keep shortest offcut worth keeping, in weight units */
-    Tidying(WholeProblem problem, Filling filling, Budget budget, long keep) {
+    Tidying(WholeProblem problem, Filling filling, Effort effort, Budget budget, long keep) {
+        this.effort = effort;
         this.problem = problem;
         this.filling = filling;
         this.budget = budget;
@@ -30,9 +32,43 @@ final class Tidying {
     }
 
     Solution tidy(Solution plan) {
-        if (plan.patterns().size() > MOST_PATTERNS || plan.boards() < 2) return plan;
-        Solution kept = longestOffcut(plan);
+        Solution spared = sparing(plan);
+        if (plan.patterns().size() > MOST_PATTERNS || plan.boards() < 2) return spared;
+        Solution kept = new LongestOffcut(problem, keep, effort, budget).search(longestOffcut(spared));
         return fewestSettings(kept);
+    }
+
+    /** Moves what lies on a board on hand to a shorter one that waits and costs no more, light boards first. */
+    private Solution sparing(Solution plan) {
+        int[] free = problem.supply.clone();
+        plan.patterns().forEach((pattern, count) -> {
+            if (pattern.stock() != Pattern.NONE && limited(pattern.stock())) free[pattern.stock()] -= count;
+        });
+        Map<Pattern, Integer> lines = new LinkedHashMap<>(plan.patterns());
+        List<Pattern> order = new ArrayList<>(lines.keySet());
+        order.removeIf(p -> p.stock() == Pattern.NONE || !limited(p.stock()));
+        order.sort(Comparator.comparingLong(p -> p.weight(problem)));
+        for (Pattern pattern : order) {
+            long weight = pattern.weight(problem);
+            boolean good = pattern.needsGoodFace(problem);
+            for (int k = problem.stocks() - 1; k > pattern.stock(); k--) {
+                int times = Math.min(free[k], lines.getOrDefault(pattern, 0));
+                if (!limited(k) || times <= 0 || problem.cost[k] > problem.cost[pattern.stock()]) continue;
+                if (problem.capacity[k] >= problem.capacity[pattern.stock()]) continue;
+                if (problem.capacity[k] < weight || good && !problem.stockGood[k]) continue;
+                change(lines, pattern, -times);
+                change(lines, pattern.on(k), times);
+                free[k] -= times;
+                free[pattern.stock()] += times;
+            }
+        }
+        Solution spared = new Solution(problem);
+        lines.forEach(spared::add);
+        return spared;
+    }
+
+    private boolean limited(int stock) {
+        return problem.supply[stock] != WholeProblem.UNLIMITED;
     }
 
     private int left(Pattern pattern) {

@@ -170,6 +170,54 @@ final class WholeProblem {
         micronsAUnit = other.micronsAUnit;
     }
 
+    /** One more item, any face, of this weight, wanted once; boards as given. */
+    private WholeProblem(WholeProblem other, int extra, int at, int[] boards) {
+        int n = other.items();
+        weight = new int[n + 1];
+        demand = new int[n + 1];
+        itemGood = new boolean[n + 1];
+        uncutCost = new long[n + 1];
+        for (int i = 0; i < n; i++) {
+            int to = i < at ? i : i + 1;
+            weight[to] = other.weight[i];
+            demand[to] = other.demand[i];
+            itemGood[to] = other.itemGood[i];
+            uncutCost[to] = other.uncutCost[i];
+        }
+        weight[at] = extra;
+        demand[at] = 1;
+        itemDemands = other.itemDemands;
+        capacity = other.capacity;
+        supply = boards;
+        stockGood = other.stockGood;
+        price = other.price;
+        cost = other.cost;
+        stockBoards = other.stockBoards;
+        priceUnit = other.priceUnit;
+        boardWeight = other.boardWeight;
+        mostBoards = other.mostBoards + 1;
+        micronsAUnit = other.micronsAUnit;
+        long buyable = Long.MAX_VALUE;
+        for (int j = 0; j < stocks(); j++) {
+            if (supply[j] == UNLIMITED && holds(j, at)) buyable = Math.min(buyable, cost[j]);
+        }
+        long most = 1;
+        for (long each : uncutCost) most = Math.max(most, each);
+        uncutCost[at] = buyable == Long.MAX_VALUE ? most : buyable;
+    }
+
+    /** Where an item of this weight stands among those that any face serves. */
+    int place(int extra) {
+        int at = 0;
+        while (at < items() && !itemGood[at] && weight[at] > extra) at++;
+        return at;
+    }
+
+    /** The same job with a rest of this weight to be left on one of the boards, as an item at {@link #place}. */
+    WholeProblem leaving(int extra, int[] boards) {
+        return new WholeProblem(this, extra, place(extra), boards);
+    }
+
     WholeProblem withDemand(int[] smallerDemand) {
         return new WholeProblem(this, smallerDemand.clone());
     }

@@ -200,7 +200,10 @@ final class SawBars {
                 .orElse("");
         flow.add(sheet.text(x, top + 8, kg, 3.2, false));
         String from = laid.whole() ? plain(laid.board().stock(), laid.board().lengthMm()) : "offcut";
-        flow.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, 3.2, false, LABEL - 3), 3.2, false));
+        // the place of the first trim stands over the bar's start and reaches back over the label's column
+        double fromWide = LABEL - 6;
+        double fromSize = BenchSheet.fitting(from, 3.2, 2.2, false, fromWide);
+        flow.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, fromSize, false, fromWide), fromSize, false));
     }
 
     /** A stock length bought is called by its length, which stands there already. */
@@ -210,8 +213,9 @@ final class SawBars {
 
     private void pieces(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
         Inks inks = sheet.inks;
-        if (laid.whole() && laid.board().trimMm() > 0) {
-            box(flow, left, top, scale.paperMm(laid.board().trimMm()), inks.scrap());
+        double trim = laid.onIt(laid.cuts().get(0).fromMm());
+        if (trim > 0) {
+            box(flow, left, top, scale.paperMm(trim), inks.scrap());
         }
         for (SawBoard.Cut cut : laid.cuts()) {
             double x = left + scale.paperMm(laid.onIt(cut.fromMm()));

@@ -108,8 +108,8 @@ final class SawOffcuts {
         work.ways().forEach(way -> table.row(way.way(), String.valueOf(way.boards()), way.cost()));
         table.on(flow);
         BenchTable misses = new BenchTable(sheet, work.name() + ": near misses, offered and not applied",
-                new Column("if each of these", 0.2, true), new Column("were shorter by", 0.15, true),
-                new Column("it would save at least", 0.2, true), new Column("pieces", 0.45, false));
+                new Column("if each of these", 0.17, true), new Column("were shorter by", 0.15, true),
+                new Column("it would save", 0.3, true), new Column("pieces", 0.38, false));
         for (SawDay.NearMiss miss : work.nearMisses()) {
             misses.row(miss.count() + " of " + sheet.written(miss.lengthMm()), shorter(miss.shorterMm(), sheet), miss.saved(),
                     some(miss.marks()));

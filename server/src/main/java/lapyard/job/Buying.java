@@ -60,7 +60,7 @@ public record Buying(List<Row> rows, int drops) {
         Map<String, Map<Integer, double[]>> needs = new LinkedHashMap<>();
         for (JobSheet.BedSheet bed : sheet.beds()) {
             String id = bed.work().bed().id();
-            PackNeeds.items(bed.work().bed()).forEach((key, item) -> need(needs, item, PackNeeds.amount(bed.quantities(), key),
+            PackNeeds.items(bed.work().bed()).forEach((key, item) -> need(needs, item, PackNeeds.amount(PackNeeds.toBuy(bed.quantities()), key),
                     tasks.get(id + "." + step(bed.work().bed(), item)), weekendOf));
             need(needs, "liner", PackNeeds.amount(bed.quantities(), "liner.area"), tasks.get(id + ".liner"), weekendOf);
         }

@@ -53,9 +53,11 @@ public final class Job {
         List<BedWork> works = new ArrayList<>();
         List<List<Quantity>> amounts = new ArrayList<>();
         Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
-        for (Bed bed : garden.beds()) {
-            Optional<Point> downhill = fall.map(Fall::downhill)
-                    .map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
+        Slats slats = Slats.of(garden, bed -> downhill(fall, bed));
+        snags.addAll(slats.findings());
+        for (Bed drawn : garden.beds()) {
+            Bed bed = slats.laid(drawn);
+            Optional<Point> downhill = downhill(fall, bed);
             BedWork work = Construction.of(
                     bed,
                     garden.saw(),
@@ -67,6 +69,7 @@ public final class Job {
             BedFill fill = BedFill.of(work);
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
+            slats.toBuy(bed).ifPresent(quantities::add);
             fall.ifPresent(plane -> quantities.addAll(BedFall.of(bed, plane).quantities()));
             works.add(work);
             amounts.add(quantities);
@@ -126,6 +129,10 @@ public final class Job {
                 .filter(supplier -> supplier.freeOver().isPresent())
                 .map(Supplier::charge)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static Optional<Point> downhill(Optional<Fall> fall, Bed bed) {
+        return fall.map(Fall::downhill).map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
     }
 
     private static List<Finding> aboutPrices(Garden garden, Slip slip) {

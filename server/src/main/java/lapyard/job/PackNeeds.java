@@ -31,7 +31,7 @@ final class PackNeeds {
     static PackNeeds of(List<BedSheet> beds, List<PathSheet> paths) {
         PackNeeds all = new PackNeeds();
         for (BedSheet sheet : beds) {
-            all.take("bed " + sheet.work().bed().id(), items(sheet.work().bed()), sheet.quantities());
+            all.take("bed " + sheet.work().bed().id(), items(sheet.work().bed()), toBuy(sheet.quantities()));
         }
         for (PathSheet sheet : paths) {
             all.take("path " + sheet.path().id(), items(sheet.path()), sheet.quantities());
@@ -40,6 +40,19 @@ final class PackNeeds {
     }
 
     /** The goods that each of a bed's quantities asks for, by the quantity's key. */
+    /** Where slat boards are on hand, only what is missing of them is bought. */
+    static List<Quantity> toBuy(List<Quantity> quantities) {
+        if (quantities.stream().noneMatch(quantity -> quantity.key().equals(Slats.BOUGHT))) {
+            return quantities;
+        }
+        return quantities.stream()
+                .filter(quantity -> !quantity.key().equals("base.slats"))
+                .map(quantity -> quantity.key().equals(Slats.BOUGHT)
+                        ? new Quantity("base.slats", quantity.value(), quantity.unit(), quantity.working())
+                        : quantity)
+                .toList();
+    }
+
     static Map<String, String> items(Bed bed) {
         Map<String, String> items = new LinkedHashMap<>();
         items.put("screws", screws(bed));

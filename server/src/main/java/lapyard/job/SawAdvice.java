@@ -1,20 +1,16 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
-import java.time.Duration;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import lapyard.cutting.CuttingProblem;
-import lapyard.cutting.CuttingProblem.Demand;
-import lapyard.cutting.CuttingProblem.Stock;
+import lapyard.cutting.CuttingResult.Unplaced;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Effort;
 import lapyard.cutting.NearMisses;
+import lapyard.cutting.Staging;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
@@ -23,88 +19,91 @@ import lapyard.job.JobSheet.Way;
  * What a person may weigh before a section's boards are bought. It takes many times as long as the job sheet itself,
  * so it is worked out only where it is shown.
  *
+ * @param pooledOnce       what they take where all is cut on one day, so that no offcut is trimmed again
  * @param weekendByWeekend what the boards take where no offcut is carried from one weekend to the next
  * @param nearMisses       lengths that would save money if they were cut a little shorter, the largest saving first
+ * @param lengthsTried     of {@code lengthsThere} that are cut at least twice, those that take the most timber
  */
-public record SawAdvice(String section, Way weekendByWeekend, List<NearMiss> nearMisses) {
+public record SawAdvice(
+        String section, Way pooledOnce, Way weekendByWeekend, List<NearMiss> nearMisses, int lengthsTried, int lengthsThere) {
     public SawAdvice {
         nearMisses = List.copyOf(nearMisses);
     }
 
     /**
-     * {@code count} pieces of {@code lengthMm}, each {@code shorterMm} less, would cost at least {@code saved} less.
+     * {@code count} pieces of {@code lengthMm}, each {@code shorterMm} less, would cost {@code saved} less.
      * Offered, never applied: a shorter piece makes a smaller bed.
      *
+     * @param sure        whether at least so much is saved beside any plan of the pieces as they are; else beside the plan
+     *     found, which is not proved the best
      * @param saved       money; empty where the boards have no price
      * @param boardsSaved below 0 where more, shorter boards would be bought
      * @param marks       the pieces that would be shorter
      */
     public record NearMiss(
-            double lengthMm, int count, int shorterMm, Optional<BigDecimal> saved, int boardsSaved, List<String> marks) {
+            double lengthMm,
+            int count,
+            int shorterMm,
+            boolean sure,
+            Optional<BigDecimal> saved,
+            int boardsSaved,
+            List<String> marks) {
         public NearMiss {
             marks = List.copyOf(marks);
         }
     }
 
-    /** Each length is one search or more; a garden of more lengths than this would be waited for. */
-    private static final int MOST_LENGTHS = 40;
-
-    private static final Effort GLANCE = new Effort(20_000, Duration.ofMillis(500), 2_000);
-
     /** One for each section of wall timber, in the order of {@link JobSheet#cutting}. */
     public static List<SawAdvice> of(JobSheet sheet) {
-        return sheet.cutting().stream()
-                .map(cutting -> new SawAdvice(cutting.section(), weekendByWeekend(cutting), nearMisses(cutting)))
-                .toList();
+        return sheet.cutting().stream().map(SawAdvice::of).toList();
     }
 
-    /** Boards on hand go to the earliest weekend that takes them. */
-    private static Way weekendByWeekend(SectionCutting cutting) {
-        CuttingProblem problem = cutting.saw().problem();
-        Map<Integer, List<Demand>> byWeekend = new TreeMap<>();
-        problem.pieces().forEach(piece -> byWeekend.computeIfAbsent(piece.stage(), s -> new ArrayList<>()).add(piece));
-        BigDecimal cost = BigDecimal.ZERO;
-        int boards = 0;
-        if (byWeekend.size() <= 1) {
-            cost = cutting.result().cost();
-            boards = cutting.result().boards();
-            byWeekend.clear();
-        }
-        Map<String, Integer> used = new HashMap<>();
-        for (List<Demand> pieces : byWeekend.values()) {
-            List<Stock> left = problem.stock().stream()
-                    .map(stock -> stock.available().isEmpty() ? stock : stock.with(stock.available().getAsInt() - used.getOrDefault(stock.id(), 0)))
-                    .filter(stock -> stock.available().orElse(1) > 0)
-                    .toList();
-            CuttingResult own = CuttingSolver.solve(problem.with(left, pieces), Effort.QUICK);
-            own.plan().forEach(line -> used.merge(line.stock(), line.count(), Integer::sum));
-            cost = cost.add(own.cost());
-            boards += own.boards();
-        }
-        return new Way("weekend by weekend", boards, priced(cutting) ? Optional.of(cost) : Optional.empty());
+    private static SawAdvice of(SectionCutting cutting) {
+        int there = NearMisses.lengths(cutting.saw().problem(), byDemand(cutting));
+        int tried = Math.min(there, NearMisses.MOST_LENGTHS);
+        Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), Effort.QUICK);
+        return new SawAdvice(
+                cutting.section(),
+                way("pooled once", staging.pooledOnce(), cutting),
+                way("weekend by weekend", staging.stageByStage(), cutting),
+                nearMisses(cutting),
+                tried,
+                there);
+    }
+
+    private static Way way(String name, Staging.Way way, SectionCutting cutting) {
+        return new Way(name, way.boards(), priced(cutting) ? Optional.of(way.paid()) : Optional.empty());
     }
 
     private static boolean priced(SectionCutting cutting) {
         return cutting.saw().ways().get(0).cost().isPresent();
     }
 
-    /** Only what is sure to save: the shorter pieces cost less than the proved bound of the plan as it stands. */
+    /** The largest saving that is sure first, then what was only found by search. */
     private static List<NearMiss> nearMisses(SectionCutting cutting) {
         SawWork saw = cutting.saw();
-        CuttingResult now = cutting.result();
-        if (saw.problem().pieces().stream().mapToDouble(Demand::lengthMm).distinct().count() > MOST_LENGTHS
-                || !now.unplaced().isEmpty()) {
-            return List.of();
-        }
-        return NearMisses.of(saw.problem(), now, GLANCE).stream()
-                .filter(miss -> miss.then().cost().compareTo(now.lowerBound()) < 0)
+        return NearMisses.of(saw.problem(), byDemand(cutting), NearMisses.GLANCE, NearMisses.MOST_LENGTHS).stream()
+                .filter(miss -> miss.sure() || priced(cutting) || miss.boardsSaved() > 0)
+                .sorted(Comparator.comparing(NearMisses.NearMiss::sure).reversed())
                 .map(miss -> new NearMiss(
                         miss.lengthMm(),
                         miss.count(),
                         miss.shorterMm(),
-                        priced(cutting) ? Optional.of(now.lowerBound().subtract(miss.then().cost())) : Optional.empty(),
+                        miss.sure(),
+                        priced(cutting) ? Optional.of(miss.saved()) : Optional.empty(),
                         miss.boardsSaved(),
                         miss.ids().stream().flatMap(id -> saw.marks().get(id).stream()).toList()))
                 .toList();
+    }
+
+    /** The result with what could not be cut under the ids of the demands, as the problem has them. */
+    private static CuttingResult byDemand(SectionCutting cutting) {
+        Map<String, String> demandOf = new HashMap<>();
+        cutting.saw().marks().forEach((id, marks) -> marks.forEach(mark -> demandOf.put(mark, id)));
+        CuttingResult result = cutting.result();
+        return result.renamed(result.plan(), result.unplaced().stream()
+                .map(piece -> new Unplaced(
+                        demandOf.getOrDefault(piece.id(), piece.id()), piece.lengthMm(), piece.count(), piece.why()))
+                .toList());
     }
 }

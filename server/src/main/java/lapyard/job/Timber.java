@@ -65,7 +65,7 @@ final class Timber {
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {
         double longest = section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0);
-        for (Stock run : rack(garden, section, true)) {
+        for (Stock run : RackRuns.of(garden, section, true)) {
             longest = Math.max(longest, run.lengthMm());
         }
         return Math.max(0, longest - 2 * garden.saw().endTrimMm());
@@ -75,7 +75,7 @@ final class Timber {
     static List<Double> wholeBoardsMm(Garden garden, Section section) {
         return Stream.concat(
                         section.stock().stream().map(StockLength::lengthMm),
-                        rack(garden, section, true).stream().map(Stock::lengthMm))
+                        RackRuns.of(garden, section, true).stream().map(Stock::lengthMm))
                 .map(length -> length - 2 * garden.saw().endTrimMm())
                 .distinct()
                 .sorted()
@@ -85,7 +85,7 @@ final class Timber {
     /** Cutting these timbers together, to compare them with others. */
     static CuttingResult trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces, Effort effort) {
         boolean food = pieces.keySet().stream().anyMatch(Bed::food);
-        List<Stock> rack = rack(garden, section, !food);
+        List<Stock> rack = RackRuns.of(garden, section, !food);
         boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
         Map<Want, List<Piece>> wanted = new LinkedHashMap<>();
         pieces.forEach((bed, own) -> own.forEach(piece -> wanted
@@ -133,7 +133,7 @@ final class Timber {
     private static Cut cut(Garden garden, Section section, List<BedWork> beds) {
         List<Finding> findings = new ArrayList<>();
         boolean food = beds.stream().anyMatch(work -> work.bed().food());
-        List<Stock> rack = rack(garden, section, !food);
+        List<Stock> rack = RackRuns.of(garden, section, !food);
         findings.addAll(Provenance.barred(garden, section, beds));
         boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
         List<Stock> bought = bought(section);
@@ -165,7 +165,7 @@ final class Timber {
                     .toList();
             CuttingProblem own = problem(garden.saw(), section.id(), bought, rackLeft, wanted(List.of(bed), graded));
             CuttingResult single = known.computeIfAbsent(own, job -> CuttingSolver.solve(job, Effort.QUICK));
-            alone = alone.add(single.cost()).add(overBundles(section, single));
+            alone = alone.add(single.paid()).add(overBundles(section, single));
             for (BoardLine line : single.plan()) {
                 boardsAlone += line.count();
                 left.computeIfPresent(line.stock(), (id, count) -> count - line.count());
@@ -180,7 +180,7 @@ final class Timber {
             marks.put(want.id(), pieces.stream().map(Piece::mark).toList());
         });
         List<Way> ways = List.of(
-                new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.cost()) : Optional.empty()),
+                new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid()) : Optional.empty()),
                 new Way("bed by bed", boardsAlone, costAlone));
         SawWork saw = SawWork.of(problem, marks, pooled, weekends::get, ways);
         List<SlipLine.Use> uses = beds.stream()
@@ -216,25 +216,6 @@ final class Timber {
         return Lengths.text(stock.lengthMm());
     }
 
-    /**
-     * The usable runs of the boards on hand: cut at bad spans, short runs dropped.
-     *
-     * @param unknownToo whether boards that are barred from food beds count
-     */
-    private static List<Stock> rack(Garden garden, Section section, boolean unknownToo) {
-        List<Stock> runs = new ArrayList<>();
-        for (RackBoard board : garden.rack()) {
-            if (board.section().equals(section.id()) && Measured.fits(board, section) && board.barredEverywhere().isEmpty()
-                    && (unknownToo || board.barredFromFood().isEmpty())) {
-                for (RackBoard.Span run : board.usableRuns(garden.saw().keepOffcutMm())) {
-                    String id = runId(board, run);
-                    runs.add(new Stock(id, run.toMm() - run.fromMm(), BigDecimal.ZERO, OptionalInt.of(board.count()), board.goodFaces() > 0));
-                }
-            }
-        }
-        return runs;
-    }
-
     /** What a run of a board on hand is called in a plan. */
     static String runId(RackBoard board, RackBoard.Span run) {
         boolean whole = run.fromMm() == 0 && run.toMm() == board.lengthMm();
@@ -259,7 +240,7 @@ final class Timber {
         List<Demand> demands = new ArrayList<>();
         wanted.forEach((want, pieces) ->
                 demands.add(new Demand(want.id(), want.lengthMm(), pieces.size(), want.stage(), want.goodFace())));
-        return new CuttingProblem(name, saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), stock, demands);
+        return new CuttingProblem(name, saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), saw.retrimMm(), stock, demands);
     }
 
     private static CuttingResult chalked(
@@ -308,7 +289,7 @@ final class Timber {
                 "m",
                 packs,
                 Math.max(0, boughtM + onHandM - cut.needM()),
-                cut.priced() ? Optional.of(Lines.rounded(pooled.cost().add(more), currency)) : Optional.empty(),
+                cut.priced() ? Optional.of(Lines.rounded(pooled.paid().add(more), currency)) : Optional.empty(),
                 cut.alone().map(cost -> Lines.rounded(cost, currency)),
                 Working.of(
                         (pooled.proven()
@@ -321,6 +302,7 @@ final class Timber {
                         Input.of("boards bed by bed", cut.boardsAlone(), ""),
                         Input.of("bound", pooled.lowerBound().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
                         Input.of("from boards on hand", onHandM, "m"),
+                        Input.of("worth of boards on hand used", pooled.salvage().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
                         Input.of("least boards by length alone", Math.ceil(cut.needM() * 1000 / longest(cut.section())), "")),
                 cut.uses());
     }

@@ -16,7 +16,7 @@ import lapyard.cutting.CuttingResult;
 
 /** The wire form of a cutting problem and of its plan. Lengths in millimetres. */
 public final class CuttingJson {
-    private static final Set<String> PROBLEM = Set.of("name", "kerf", "endTrim", "keepOffcut", "retrim", "stock", "pieces", "sawn");
+    private static final Set<String> PROBLEM = Set.of("name", "kerf", "endTrim", "keepOffcut", "retrim", "stock", "pieces", "sawn", "report");
     private static final Set<String> STOCK = Set.of("id", "length", "price", "available", "goodFace", "salvage", "sawnEnd");
     private static final Set<String> PIECE = Set.of("id", "length", "count", "stage", "goodFace");
     private static final double KEEP_OFFCUT_MM = 300;
@@ -178,6 +178,10 @@ public final class CuttingJson {
         if (value == null) return "absent";
         String text = value.toString();
         return text.length() <= 60 ? text : text.substring(0, 57) + "...";
+    }
+
+    static JsonNode money(BigDecimal amount) {
+        return NODES.numberNode(amount);
     }
 
     static JsonNode millimetres(double mm) {

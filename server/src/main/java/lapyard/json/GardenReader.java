@@ -2,6 +2,7 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,6 +22,7 @@ import lapyard.plan.Crew;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.SlatBoards;
 import lapyard.plan.StandingRules;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
@@ -83,7 +85,8 @@ public final class GardenReader {
                 notes.defaulted,
                 TermsReader.wayIn(cursor),
                 TermsReader.quote(cursor),
-                loads(cursor.object("loads")));
+                loads(cursor.object("loads")),
+                slatBoards(cursor));
         crew.refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
@@ -257,11 +260,12 @@ public final class GardenReader {
             double weight = named.number("weight", 0, 0, 2_000, 1, "kg");
             double thickness = named.length("thickness", 0, 0, 1_000);
             double height = named.length("height", 0, 0, 1_000);
-            Treatment treatment = Treatment.valueOf(named.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
+            Treatment treatment = treatment(named);
             String checkedBy = named.text("checkedBy", "", 200);
+            Optional<BigDecimal> salvage = named.price("salvage");
             named.refuseUnknown();
             boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, weight,
-                    thickness, height));
+                    thickness, height, salvage));
         }
         return boards;
     }
@@ -292,9 +296,37 @@ public final class GardenReader {
                 saw.length("leastPiece", usual.leastPieceMm(), 0, 2_000),
                 saw.length("leastPart", usual.leastPartMm(), 100, 3_000),
                 saw.length("seamStagger", usual.seamStaggerMm(), 0, 3_000),
-                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000));
+                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000),
+                saw.number("salvage", usual.salvagePercent(), 0, 99, 1, "percent"),
+                saw.length("retrim", usual.retrimMm(), 0, 500));
         saw.refuseUnknown();
         return read;
+    }
+
+    private static List<SlatBoards> slatBoards(Cursor garden) {
+        List<SlatBoards> all = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (Cursor boards : garden.objects("slatBoards", "slat boards", MOST_BOARDS)) {
+            String id = boards.code("id", "S" + (all.size() + 1));
+            if (!taken.add(id)) {
+                boards.stop("id", "slat code \"" + id + "\" stands twice", "give one of the two another code");
+            }
+            Cursor named = boards.named("slat boards " + id);
+            named.raw("id");
+            all.add(new SlatBoards(
+                    id,
+                    named.neededLength("width", 20, 500),
+                    named.neededLength("thickness", 5, 100),
+                    named.neededLength("length", 200, 10_000),
+                    named.count("count", 1, 1, 100_000),
+                    treatment(named)));
+            named.refuseUnknown();
+        }
+        return all;
+    }
+
+    private static Treatment treatment(Cursor board) {
+        return Treatment.valueOf(board.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
     }
 
     private static StandingRules loads(Cursor loads) {

@@ -32,7 +32,10 @@ final class ReplanJson {
                     .map(stop -> stop.text() + "; " + String.join(", or ", stop.ways()))
                     .collect(Collectors.joining("; ")));
         }
-        return write((Replan.Planned) replan);
+        Replan.Planned planned = (Replan.Planned) replan;
+        ObjectNode json = write(planned);
+        if (CuttingJson.flag(node, "", "report", false)) CuttingReport.add(json, planned.rest(), planned.result());
+        return json;
     }
 
     /** Absent: count 1, nothing cut, spoiled or lost; opened where something was cut or spoiled. */

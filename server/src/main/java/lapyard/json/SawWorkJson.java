@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import lapyard.cutting.Batches;
+import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.job.JobSheet.SawWork;
@@ -26,6 +27,21 @@ final class SawWorkJson {
         json.set("ledger", ledger(work.ledger()));
         ArrayNode ways = json.putArray("ways");
         work.ways().forEach(way -> ways.add(way(way)));
+        ArrayNode onHand = json.putArray("onHand");
+        work.problem().stock().stream()
+                .filter(stock -> stock.available().isPresent())
+                .forEach(stock -> onHand.add(onHand(stock, work.boards())));
+        return json;
+    }
+
+    /** A board on hand, what it is worth kept and how many of it the plan opens. */
+    private static ObjectNode onHand(CuttingProblem.Stock stock, List<SawBoard> boards) {
+        ObjectNode json = NODES.objectNode();
+        json.put("stock", stock.id());
+        json.set("length", JobSheetJson.number(stock.lengthMm(), 1));
+        json.put("available", stock.available().orElse(0));
+        json.put("opened", boards.stream().filter(board -> board.stock().equals(stock.id())).count());
+        json.set("salvage", NODES.numberNode(stock.salvage()));
         return json;
     }
 
@@ -42,13 +58,17 @@ final class SawWorkJson {
         for (SawAdvice advice : all) {
             ObjectNode section = json.addObject();
             section.put("section", advice.section());
+            section.set("pooledOnce", way(advice.pooledOnce()));
             section.set("weekendByWeekend", way(advice.weekendByWeekend()));
+            section.put("lengthsTried", advice.lengthsTried());
+            section.put("lengthsThere", advice.lengthsThere());
             ArrayNode misses = section.putArray("nearMisses");
             for (SawAdvice.NearMiss miss : advice.nearMisses()) {
                 ObjectNode one = misses.addObject();
                 one.set("length", JobSheetJson.number(miss.lengthMm(), 1));
                 one.put("count", miss.count());
                 one.put("shorter", miss.shorterMm());
+                one.put("sure", miss.sure());
                 JobSheetJson.money(one, "saved", miss.saved());
                 one.put("boardsSaved", miss.boardsSaved());
                 one.set("pieces", texts(miss.marks()));
@@ -57,7 +77,7 @@ final class SawWorkJson {
         return json;
     }
 
-    private static ObjectNode board(SawBoard board) {
+    static ObjectNode board(SawBoard board) {
         ObjectNode json = NODES.objectNode();
         json.put("number", board.number());
         json.put("stock", board.stock());
@@ -76,7 +96,7 @@ final class SawWorkJson {
         return json;
     }
 
-    private static ObjectNode batches(Batches batches) {
+    static ObjectNode batches(Batches batches) {
         ObjectNode json = NODES.objectNode();
         Batches.Rates rates = batches.rates();
         json.set("minutesACut", JobSheetJson.number(rates.minutesACut(), 1));
@@ -110,7 +130,7 @@ final class SawWorkJson {
         return json;
     }
 
-    private static ObjectNode ledger(Ledger ledger) {
+    static ObjectNode ledger(Ledger ledger) {
         ObjectNode json = NODES.objectNode();
         ArrayNode stages = json.putArray("stages");
         for (Ledger.Stage stage : ledger.stages()) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.sheets.RollSolver;
 import lapyard.stages.StagingSolver;
@@ -22,9 +23,11 @@ public final class SolveLine {
         JsonNode node = DocumentText.parse(text);
         CuttingProblem problem = CuttingJson.read(node);
         var effort = new lapyard.cutting.Effort(Long.MAX_VALUE, limit(seconds));
-        return node.has("sawn")
-                ? ReplanJson.solve(problem, node, effort)
-                : CuttingJson.write(CuttingSolver.solve(problem, effort));
+        if (node.has("sawn")) return ReplanJson.solve(problem, node, effort);
+        CuttingResult result = CuttingSolver.solve(problem, effort);
+        ObjectNode json = CuttingJson.write(result);
+        if (CuttingJson.flag(node, "", "report", false)) CuttingReport.add(json, problem, result);
+        return json;
     }
 
     /** As {@link #cutting}. */

@@ -45,6 +45,13 @@ public record Base(
                 slatMaxGapMm, slatClearanceMm, slatLeastMm, 0);
     }
 
+    /** The same floor of other slat boards. */
+    public Base of(SlatBoards boards) {
+        return new Base(slatted, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, boards.widthMm(),
+                boards.thicknessMm(), boards.lengthMm(), slatMaxGapMm, slatClearanceMm,
+                Math.min(slatLeastMm, boards.lengthMm()), bearerSpanMm);
+    }
+
     /** The same floor with or without slats. */
     public Base slatted(boolean wanted) {
         return new Base(wanted, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, slatWidthMm, slatThicknessMm,

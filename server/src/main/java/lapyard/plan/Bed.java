@@ -127,6 +127,11 @@ public record Bed(
         return outline.placed(placement);
     }
 
+    public Bed withBase(Base other) {
+        return new Bed(id, name, type, outline, placement, courses, section, lap, hidden, low, seams, screws,
+                notches, other, liner, fill, finish, food, weekend, joints, ties, near);
+    }
+
     public Bed withPlacement(Placement moved) {
         return placedAs(id, name, moved, weekend);
     }

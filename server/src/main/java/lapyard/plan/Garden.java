@@ -14,6 +14,7 @@ import lapyard.catalogue.Catalogue;
  * @param wayIn     how goods come in from the road
  * @param quote     what a builder offers besides the goods
  * @param accepted  findings accepted by name: where + text to the reason
+ * @param slatBoards slat boards on hand, in the order they were given
  * @param loads     what the check of the standing beds reckons with
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
  */
@@ -34,11 +35,13 @@ public record Garden(
         List<String> defaulted,
         WayIn wayIn,
         QuoteTerms quote,
-        StandingRules loads) {
+        StandingRules loads,
+        List<SlatBoards> slatBoards) {
     public Garden {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);
         rack = List.copyOf(rack);
+        slatBoards = List.copyOf(slatBoards);
         accepted = Map.copyOf(accepted);
         defaulted = List.copyOf(defaulted);
     }
@@ -58,6 +61,6 @@ public record Garden(
             Map<String, String> accepted,
             List<String> defaulted) {
         this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, Tally.NONE, accepted, defaulted,
-                WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL);
+                WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, List.of());
     }
 }

@@ -1,5 +1,6 @@
 package lapyard.plan;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,10 +17,12 @@ import java.util.Optional;
  * @param weightKg  of the whole board as weighed; 0 where nobody weighed it
  * @param thicknessMm as measured; 0 where it is as its section says
  * @param heightMm  likewise
+ * @param salvage   what one of them is worth kept, in the garden's currency; empty for the garden's usual part of a new one
  */
 public record RackBoard(
         String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated,
-        Treatment treatment, String checkedBy, double weightKg, double thicknessMm, double heightMm) {
+        Treatment treatment, String checkedBy, double weightKg, double thicknessMm, double heightMm,
+        Optional<BigDecimal> salvage) {
     public RackBoard {
         bad = List.copyOf(bad);
     }
@@ -27,7 +30,7 @@ public record RackBoard(
     /** Of unknown treatment, checked, weighed and measured by nobody. */
     public RackBoard(
             String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated) {
-        this(id, section, lengthMm, count, bad, goodFaces, origin, coated, Treatment.UNKNOWN, "", 0, 0, 0);
+        this(id, section, lengthMm, count, bad, goodFaces, origin, coated, Treatment.UNKNOWN, "", 0, 0, 0, Optional.empty());
     }
 
     /** Why it may go into no planted bed at all; empty where it may. */

@@ -104,6 +104,9 @@ final class BenchPrint {
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
         List<Way> ways = new ArrayList<>(saw.ways());
         advice.ifPresent(one -> ways.add(1, one.weekendByWeekend()));
+        advice.filter(one -> one.pooledOnce().boards() != ways.get(0).boards()
+                        || !one.pooledOnce().cost().equals(ways.get(0).cost()))
+                .ifPresent(one -> ways.add(0, one.pooledOnce()));
         return new SawDay.Work(
                 name,
                 section,
@@ -124,15 +127,17 @@ final class BenchPrint {
     private static String words(Way way) {
         return switch (way.way()) {
             case "pooled" -> "all beds together, offcuts carried from weekend to weekend: this plan";
+            case "pooled once" -> "all beds together on one day, no offcut trimmed again";
             case "weekend by weekend" -> "each weekend for itself, no offcut carried over";
             default -> "each bed for itself";
         };
     }
 
     private static String saved(SawAdvice.NearMiss miss, CurrencyUnit currency) {
-        return miss.saved().isPresent()
+        String saved = miss.saved().filter(money -> money.signum() > 0).isPresent()
                 ? money(miss.saved(), currency)
                 : miss.boardsSaved() + (miss.boardsSaved() == 1 ? " board" : " boards");
+        return miss.sure() ? "at least " + saved : saved + ", found by search";
     }
 
     private static String money(Optional<BigDecimal> amount, CurrencyUnit currency) {

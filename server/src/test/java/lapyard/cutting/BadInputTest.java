@@ -94,9 +94,6 @@ class BadInputTest {
         assertEquals(
                 "board L4800 stands twice in the stock: give each its own id",
                 refused(job("x", 4, 10, List.of(LONG.get(0), LONG.get(0)), pieces(900, 1))));
-        assertEquals(
-                "piece A is listed twice: give each line its own id",
-                refused(job("x", 4, 10, LONG, List.of(piece("A", 900, 1), piece("A", 800, 1)))));
         assertEquals("kerf must be 0 or more and at most 2000000 mm, was -4", refused(job("x", -4, 10, LONG, List.of())));
         assertEquals(
                 "end trim must be 0 or more and at most 2000000 mm, was NaN",
@@ -110,6 +107,53 @@ class BadInputTest {
                 "board L4800: price must be 0 or more, was -1",
                 refused(job("x", 4, 10, List.of(board(4800, "-1")), List.of())));
         assertEquals("piece A: count must be 0 or more, was -2", refused(job("x", 4, 10, LONG, List.of(piece("A", 9, -2)))));
+    }
+
+    @Test
+    void aPieceListedTwiceIsNamedOnceAndTheRestIsPlanned() {
+        var result = CuttingSolver.solve(
+                job("x", 4, 10, LONG, List.of(piece("A", 900, 1), piece("A", 800, 3), piece("B", 700, 1))), Effort.QUICK);
+        assertEquals(
+                List.of(new CuttingResult.Unplaced("A", 800, 3, "listed twice: 3 at 800 left out, give each line its own id")),
+                result.unplaced());
+        assertEquals(List.of("A", "B"), result.plan().get(0).pieces());
+    }
+
+    /** One board of 2000 on hand: weekend 1 takes it up, so that nothing is left to cut weekend 2's pieces from. */
+    @Test
+    void aStageThatNothingCanServeIsNamedWithItsPieces() {
+        var late = new CuttingProblem.Demand("late", 900, 2, 2, false);
+        var result = Jobs.solved(
+                job("x", 4, 10, List.of(onHand("R", 2000, "3", 1)), List.of(late, piece("early", 900, 2))), Effort.FULL);
+        assertEquals(
+                List.of(new CuttingResult.Unplaced(
+                        "late", 900, 2,
+                        "no board left: 2 of 2 at 900 for stage 2 wait when the boards on hand are used up")),
+                result.unplaced());
+        assertEquals(List.of("early", "early"), result.plan().get(0).pieces());
+        var tooLong = new CuttingProblem.Demand("late", 5000, 2, 2, false);
+        assertEquals(
+                "longer than every stock length: 5000 needed, 4780 usable",
+                only(job("x", 4, 10, LONG, List.of(tooLong, piece("early", 900, 2)))).why());
+    }
+
+    @Test
+    void aKerfWiderThanEveryPieceLeavesThemAllUncutAndSaysSo() {
+        var result = Jobs.solved(job("x", 1000, 0, LONG, pieces(900, 2, 800, 1)), Effort.QUICK);
+        assertEquals(
+                List.of("shorter than the saw cut: 900 long, kerf 1000", "shorter than the saw cut: 800 long, kerf 1000"),
+                result.unplaced().stream().map(CuttingResult.Unplaced::why).toList());
+        assertEquals(0, result.boards());
+    }
+
+    @Test
+    void aSalvageValueOrRetrimThatCanNeverBeIsRefused() {
+        var board = new CuttingProblem.Stock(
+                "R", 4800, BigDecimal.ZERO, OptionalInt.of(1), true, new BigDecimal("-2"), false);
+        assertEquals("board R: salvage value must be 0 or more, was -2", refused(job("x", 4, 10, List.of(board), List.of())));
+        assertEquals(
+                "retrim must be 0 or more and at most 2000000 mm, was -1",
+                refused(new CuttingProblem("x", 4, 10, 300, -1, LONG, pieces(900, 1))));
     }
 
     @Test

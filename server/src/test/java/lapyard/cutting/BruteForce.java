@@ -4,17 +4,20 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Tries every way to share a handful of pieces among boards; shares no code with the search. */
 final class BruteForce {
-    /** Least money, and the fewest boards at that money. */
-    record Least(BigDecimal money, int boards) implements Comparable<Least> {
+    /** Least money, the fewest boards at that money, and the longest rest worth keeping that these boards can leave. */
+    record Least(BigDecimal money, int boards, BigDecimal longest) implements Comparable<Least> {
         @Override
         public int compareTo(Least other) {
             int byMoney = money.compareTo(other.money);
-            return byMoney != 0 ? byMoney : Integer.compare(boards, other.boards);
+            int byBoards = byMoney != 0 ? byMoney : Integer.compare(boards, other.boards);
+            return byBoards != 0 ? byBoards : other.longest.compareTo(longest);
         }
     }
 
@@ -37,7 +40,7 @@ final class BruteForce {
     }
 
     private Least least(int done, int[] there) {
-        if (done == (1 << pieces.size()) - 1) return new Least(BigDecimal.ZERO, 0);
+        if (done == (1 << pieces.size()) - 1) return new Least(BigDecimal.ZERO, 0, BigDecimal.ZERO);
         String key = done + Arrays.toString(there);
         if (known.containsKey(key)) return known.get(key);
         Least best = null;
@@ -46,12 +49,16 @@ final class BruteForce {
         for (int set = rest; set > 0; set = (set - 1) & rest) {
             if ((set & first) == 0) continue;
             for (int k = 0; k < there.length; k++) {
-                if (there[k] == 0 || !fits(set, problem.stock().get(k))) continue;
+                if (there[k] == 0) continue;
+                BigDecimal left = left(set, problem.stock().get(k));
+                if (left.signum() < 0) continue;
+                if (left.compareTo(BigDecimal.valueOf(problem.keepOffcutMm())) < 0) left = BigDecimal.ZERO;
                 there[k]--;
                 Least after = least(done | set, there);
                 there[k]++;
                 if (after == null) continue;
-                Least here = new Least(after.money().add(problem.stock().get(k).price()), after.boards() + 1);
+                Least here = new Least(
+                        after.money().add(problem.stock().get(k).worth()), after.boards() + 1, after.longest().max(left));
                 if (best == null || here.compareTo(best) < 0) best = here;
             }
         }
@@ -59,16 +66,20 @@ final class BruteForce {
         return best;
     }
 
-    private boolean fits(int set, CuttingProblem.Stock board) {
-        BigDecimal used = BigDecimal.valueOf(problem.endTrimMm()).multiply(BigDecimal.valueOf(2));
+    /** Below 0 where the board can't hold these pieces, those of later stages behind a trim of their own. */
+    private BigDecimal left(int set, CuttingProblem.Stock board) {
+        BigDecimal used = BigDecimal.valueOf(problem.endTrimMm()).multiply(BigDecimal.valueOf(board.sawnEnd() ? 1 : 2));
+        Set<Integer> stages = new HashSet<>();
         int n = 0;
         for (int i = 0; i < pieces.size(); i++) {
             if ((set >> i & 1) == 0) continue;
-            if (pieces.get(i).goodFace() && !board.goodFace()) return false;
+            if (pieces.get(i).goodFace() && !board.goodFace()) return BigDecimal.ONE.negate();
+            stages.add(pieces.get(i).stage());
             used = used.add(BigDecimal.valueOf(pieces.get(i).lengthMm()));
             n++;
         }
         used = used.add(BigDecimal.valueOf(problem.kerfMm()).multiply(BigDecimal.valueOf(n - 1L)));
-        return used.compareTo(BigDecimal.valueOf(board.lengthMm())) <= 0;
+        used = used.add(BigDecimal.valueOf(problem.retrimMm()).multiply(BigDecimal.valueOf(stages.size() - 1L)));
+        return BigDecimal.valueOf(board.lengthMm()).subtract(used);
     }
 }

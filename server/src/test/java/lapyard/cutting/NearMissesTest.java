@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -44,5 +45,38 @@ class NearMissesTest {
         assertEquals(10, miss.shorterMm());
         assertEquals(new BigDecimal("8"), miss.saved());
         assertEquals(0, miss.boardsSaved());
+    }
+
+    /** Sixty repeated lengths, each a little too long for two to a board; the forty that take the most timber are tried. */
+    @Test
+    void ofManyLengthsThoseThatTakeTheMostTimberAreTried() {
+        double[] each = new double[120];
+        for (int i = 0; i < 60; i++) {
+            each[2 * i] = 1012 + i;
+            each[2 * i + 1] = 2;
+        }
+        var job = job("x", 0, 0, List.of(board(2000, "10")), pieces(each));
+        var now = Jobs.solved(job, Effort.QUICK);
+        assertEquals(60, NearMisses.lengths(job, now));
+        var misses = NearMisses.of(job, now, new Effort(2_000, Duration.ofMinutes(1), 500), 3);
+        assertTrue(misses.size() <= 3);
+        assertTrue(misses.stream().allMatch(miss -> miss.lengthMm() >= 1069));
+        misses = NearMisses.of(job, now, new Effort(2_000, Duration.ofMinutes(1), 500));
+        // 15 less on each 1015 lets two of them share a board; no other piece is short enough to share it sooner
+        assertTrue(misses.stream().anyMatch(miss -> miss.lengthMm() == 1015 && miss.shorterMm() == 15));
+    }
+
+    /** A plan with no proof: the amount is that beside the plan found, and is not called sure. */
+    @Test
+    void besideAPlanThatIsNotProvedASavingIsNotSure() {
+        var job = job("x", 4, 10, List.of(board(2400, "17.40")), pieces(1200, 2));
+        var proved = Jobs.solved(job, Effort.QUICK);
+        var open = new CuttingResult(
+                "x", proved.cost(), proved.salvage(), proved.boards(), new BigDecimal("17.40"), false, 0, proved.plan(), List.of());
+        var miss = NearMisses.of(job, open, Effort.QUICK).get(0);
+        assertEquals(List.of(12, 1), List.of(miss.shorterMm(), miss.boardsSaved()));
+        assertEquals(new BigDecimal("17.40"), miss.saved());
+        assertTrue(!miss.sure());
+        assertTrue(NearMisses.of(job, proved, Effort.QUICK).get(0).sure());
     }
 }

@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import lapyard.cutting.Effort;
 import lapyard.cutting.Ledger;
+import lapyard.cutting.Replan;
 import lapyard.cutting.SawBoard;
+import lapyard.cutting.Sawn;
 import lapyard.job.JobSheet.SawWork;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,7 +76,7 @@ class SawWorkTest {
                 + "\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":2400,\"price\":17.40}]}]}}");
         assertEquals(4, sheet.cutting().get(0).result().boards());
         assertEquals(
-                List.of(new SawAdvice.NearMiss(1200, 4, 12, Optional.of(new BigDecimal("34.80")), 2, List.of("Q-1A", "Q-1B", "Q-1C", "Q-1D"))),
+                List.of(new SawAdvice.NearMiss(1200, 4, 12, true, Optional.of(new BigDecimal("34.80")), 2, List.of("Q-1A", "Q-1B", "Q-1C", "Q-1D"))),
                 SawAdvice.of(sheet).get(0).nearMisses());
     }
 
@@ -85,5 +88,69 @@ class SawWorkTest {
         List<String> cut = sheet.strips().get(0).saw().boards().stream()
                 .flatMap(board -> board.cuts().stream()).map(SawBoard.Cut::mark).sorted().toList();
         assertEquals(wanted, cut);
+    }
+
+    private static SawWork onRack(String saw, String board) {
+        return rackSheet(saw, board).cutting().get(0).saw();
+    }
+
+    private static JobSheet rackSheet(String saw, String board) {
+        return Gardens.sheet("{\"beds\":[{\"id\":\"N\",\"width\":1800,\"depth\":900,\"courses\":3}],\"saw\":{" + saw + "},"
+                + "\"rack\":[{\"id\":\"K\",\"length\":2750," + board + "\"origin\":\"shed roof\"}],"
+                + "\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":4800,\"price\":36.00}]}]}}");
+    }
+
+    /** 36.00 for 4800 is 0.0075 a mm: 2750 are 20.625 new, 35 percent 7.21, in steps of 0.50 as 36.00 allows: 7.00. */
+    @ParameterizedTest(name = "{2}: {0} {1}")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        ``                | ``                                    | 7.00
+        `"salvage":50`    | ``                                    | 10.00
+        `"salvage":0`     | ``                                    | 0.00
+        ``                | `"salvage":3.20,`                     | 3.20
+        ``                | `"bad":[[1250,1500]],`                | 3.00
+        ``                | `"bad":[[1250,1500]],"salvage":4,`    | 2.00
+        """)
+    void aBoardOnHandIsWorthItsPartOfTheCheapestNewOne(String saw, String board, String worth) {
+        assertEquals(
+                new BigDecimal(worth),
+                onRack(saw, board).problem().stock().get(0).salvage().setScale(2));
+    }
+
+    /** Bed N needs four boards, or three and the one on hand: 108.00 to pay, and 115.00 with the 7.00 that the one was worth. */
+    @Test
+    void theSlipAsksForWhatIsPaidAndNotForWhatTheRackWasWorth() {
+        JobSheet sheet = rackSheet("", "");
+        assertEquals(0, new BigDecimal("115").compareTo(sheet.cutting().get(0).result().cost()));
+        assertEquals(Optional.of(new BigDecimal("108.00")), sheet.slip().lines().stream()
+                .filter(line -> line.label().startsWith("Timber"))
+                .findFirst()
+                .orElseThrow()
+                .cost());
+        assertEquals(new BigDecimal("108.00"), sheet.cutting().get(0).saw().ways().get(0).cost().orElseThrow().setScale(2));
+    }
+
+    /** Pooled on one day 10 boards; a second weekend that trims 200 off each offcut finds no room for its third 800. */
+    @Test
+    void stagingHasAPriceWhereOffcutsAreTrimmedAgain() {
+        JobSheet sheet = Gardens.sheet("{\"saw\":{\"retrim\":200},\"beds\":["
+                + "{\"id\":\"M\",\"weekend\":1,\"courses\":3,"
+                + "\"outline\":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]]},"
+                + "{\"id\":\"N\",\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[4200,0],\"weekend\":2}],"
+                + "\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":4800,\"price\":36.00}]}]}}");
+        SawAdvice advice = SawAdvice.of(sheet).get(0);
+        assertEquals(10, advice.pooledOnce().boards());
+        assertEquals(11, sheet.cutting().get(0).saw().ways().get(0).boards());
+        assertEquals(11, advice.weekendByWeekend().boards());
+    }
+
+    /** What is left of the plan can be asked for by the marks on the pieces. */
+    @Test
+    void aJobByMarksHasEachPieceOnce() {
+        SawWork saw = sheet("turning", 2).cutting().get(0).saw();
+        assertEquals(30, saw.byMark().pieces().size());
+        List<Sawn> sawn = saw.boards().stream().map(board -> board.number() < 7 ? Sawn.done(board) : Sawn.waiting(board)).toList();
+        Replan.Planned after = (Replan.Planned) Replan.of(saw.byMark(), sawn, Effort.QUICK);
+        assertTrue(after.buy().isEmpty());
+        assertEquals(30, after.cut() + after.wanted());
     }
 }

@@ -66,6 +66,20 @@ class CuttingJsonTest {
                 node.get("plan").toString());
     }
 
+    /** 900 off a board of 4000 worth 10.15 kept, or a new 1000 at 12: 10.15 of cost, nothing to pay. */
+    @Test
+    void salvageStandsInTheAnswerWhereItIsPartOfTheCost() throws JsonProcessingException {
+        var node = CuttingJson.write(CuttingSolver.solve(
+                read("""
+                    {"retrim":5,"stock":[{"id":"n","length":1000,"price":12},
+                     {"id":"R","length":4000,"price":0,"available":1,"salvage":10.15,"sawnEnd":true}],
+                     "pieces":[{"id":"p","length":900}]}"""),
+                Effort.QUICK));
+        assertEquals("10.15", node.get("cost").toString());
+        assertEquals("10.15", node.get("salvage").toString());
+        assertEquals("R", node.get("plan").get(0).get("stock").textValue());
+    }
+
     @Test
     void costKeepsTheDecimalsOfThePrices() throws JsonProcessingException {
         var exact = new ObjectMapper()
@@ -97,6 +111,9 @@ class CuttingJsonTest {
         {"stock":[],"pieces":[{"id":"p","length":3,"stage":"x"}]}                 | pieces[0].stage must be a whole number
         {"stock":[],"pieces":[{"id":"p","length":3,"goodFace":1}]}                | pieces[0].goodFace must be true or false, was 1
         {"kerf":-4,"stock":[],"pieces":[]}                                        | kerf must be millimetres, 0 or more, was -4
+        {"stock":[{"id":"a","length":9,"salvage":-1}],"pieces":[]}                | stock[0].salvage must be a number, 0 or more, was -1
+        {"stock":[{"id":"a","length":9,"sawnEnd":1}],"pieces":[]}                 | stock[0].sawnEnd must be true or false, was 1
+        {"retrim":-1,"stock":[],"pieces":[]}                                      | retrim must be millimetres, 0 or more, was -1
         {"name":7,"stock":[],"pieces":[]}                                         | name must be a text, was 7
         {"kerf":null,"stock":[],"pieces":[]}                                      | kerf must be millimetres, 0 or more, was null
         """)

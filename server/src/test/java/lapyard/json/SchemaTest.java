@@ -79,7 +79,7 @@ class SchemaTest {
                  "defaults":{"fill":{"layers":[{"share":100}]}},"types":[{"id":"T","width":2400,"depth":1200}],
                  "beds":[{"width":1000,"depth":1000,"joints":[{"startOf":"A"}],"fill":{"layers":[{"share":100}]}},
                          {"walls":[{"length":1000},{"length":1000},{"length":1000},{"length":1000}]}],
-                 "paths":[{"line":[[0,0],[1,0]],"layers":[{}]}],"rack":[{"length":1000}],"crew":{"people":[{}]},"tally":{"done":[{}],"boards":[{}],"bought":[{}]},"accepted":[{"where":"x","reason":"y"}],
+                 "paths":[{"line":[[0,0],[1,0]],"layers":[{}]}],"rack":[{"length":1000}],"slatBoards":[{"width":95,"thickness":22,"length":1200}],"crew":{"people":[{}]},"tally":{"done":[{}],"boards":[{}],"bought":[{}]},"accepted":[{"where":"x","reason":"y"}],
                  "ground":{"outline":[[0,0],[9,0],[9,9]],"surfaces":[{"outline":[[0,0],[9,0],[9,9]]}],"levels":[{"at":[0,0],"drop":1}],
                   "keepClear":[{"kind":"gate","closed":0},{"at":[0,0]}]},
                  "catalogue":{"sections":[{"id":"S","thickness":50,"height":50,"stock":[{"length":1000}]}],

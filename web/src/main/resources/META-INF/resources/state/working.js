@@ -64,7 +64,7 @@ const LABELS = {
   screws: 'Screws', pilots: 'Pilot holes', staples: 'Staples', notches: 'Drain notches', liner: 'Liner piece',
   'liner.area': 'Liner, area', 'liner.slits': 'Drain slits', 'finish.area': 'Finish, area', 'finish.litres': 'Finish',
   'soil.depth': 'Soil depth', 'soil.settled': 'Soil, settled', 'soil.loose': 'Soil, loose', 'soil.mass': 'Soil, weight',
-  'base.bearers': 'Bearers and beam', 'base.slats': 'Slats', 'ends.area': 'Cut ends', 'inner.area': 'Inside',
+  'base.bearers': 'Bearers and beam', 'base.slats': 'Slats', 'base.slats.bought': 'Slats to find', 'ends.area': 'Cut ends', 'inner.area': 'Inside',
   'seam.plates': 'Seam plates', 'seam.screws': 'Seam screws', mulch: 'Mulch', barrows: 'Barrows',
   'notches.area': 'Notches, to seal', 'lifts.two-people': 'Lifts for two people', brackets: 'Corner brackets',
   'brackets.fixings': 'Screws for brackets', 'ties.course': 'Straps over the courses', 'ties.course.fixings': 'Screws for straps',

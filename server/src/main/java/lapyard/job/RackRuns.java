@@ -1,0 +1,75 @@
+package lapyard.job;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lapyard.catalogue.Section;
+import lapyard.catalogue.StockLength;
+import lapyard.cutting.CuttingProblem.Stock;
+import lapyard.plan.Garden;
+import lapyard.plan.RackBoard;
+
+/** The boards on hand as stock: cut at bad spans, short runs dropped, each run with its salvage value. */
+final class RackRuns {
+    /** Salvage values are whole multiples of an amount up to this, so that sums of money stay easy to compare. */
+    private static final int MOST_PENCE = 50;
+
+    private RackRuns() {}
+
+    /** @param unknownToo whether boards that are barred from food beds count */
+    static List<Stock> of(Garden garden, Section section, boolean unknownToo) {
+        List<Stock> runs = new ArrayList<>();
+        for (RackBoard board : garden.rack()) {
+            if (!board.section().equals(section.id()) || !Measured.fits(board, section)) continue;
+            if (board.barredEverywhere().isPresent()) continue;
+            if (!unknownToo && board.barredFromFood().isPresent()) continue;
+            List<RackBoard.Span> usable = board.usableRuns(garden.saw().keepOffcutMm());
+            double allMm = usable.stream().mapToDouble(run -> run.toMm() - run.fromMm()).sum();
+            for (RackBoard.Span run : usable) {
+                double lengthMm = run.toMm() - run.fromMm();
+                runs.add(new Stock(
+                        Timber.runId(board, run),
+                        lengthMm,
+                        BigDecimal.ZERO,
+                        OptionalInt.of(board.count()),
+                        board.goodFaces() > 0,
+                        worth(garden, section, board.salvage().map(all -> share(all, lengthMm / allMm)), lengthMm),
+                        false));
+            }
+        }
+        return runs;
+    }
+
+    /** As told; else the garden's part of what the same length costs in the cheapest new board by length. */
+    private static BigDecimal worth(Garden garden, Section section, Optional<BigDecimal> told, double lengthMm) {
+        List<StockLength> priced = section.stock().stream().filter(stock -> stock.price().isPresent()).toList();
+        if (priced.isEmpty()) return BigDecimal.ZERO;
+        if (told.isPresent()) return told.get();
+        double cheapestAMm = priced.stream()
+                .mapToDouble(stock -> stock.price().get().doubleValue() / stock.lengthMm())
+                .min()
+                .getAsDouble();
+        BigDecimal step = step(priced);
+        BigDecimal worth = BigDecimal.valueOf(cheapestAMm * lengthMm * garden.saw().salvagePercent() / 100);
+        return worth.divide(step, 0, RoundingMode.DOWN).multiply(step);
+    }
+
+    private static BigDecimal share(BigDecimal all, double part) {
+        return all.multiply(BigDecimal.valueOf(part)).setScale(2, RoundingMode.DOWN);
+    }
+
+    /** The largest amount up to {@link #MOST_PENCE} that goes into all prices without a rest. */
+    private static BigDecimal step(List<StockLength> priced) {
+        BigInteger common = BigInteger.ZERO;
+        for (StockLength stock : priced) {
+            common = common.gcd(stock.price().get().movePointRight(2).setScale(0, RoundingMode.DOWN).toBigInteger());
+        }
+        int pence = MOST_PENCE;
+        while (common.mod(BigInteger.valueOf(pence)).signum() != 0) pence--;
+        return BigDecimal.valueOf(pence, 2);
+    }
+}

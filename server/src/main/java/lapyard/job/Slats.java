@@ -1,0 +1,139 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import lapyard.construction.Construction;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.BedNames;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+import lapyard.plan.SlatBoards;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/**
+ * Slat boards on hand, given to the floors of the beds: one kind a bed, so that its floor is level. The largest floors
+ * choose first, the kind that takes fewest boards and is enough, else the one that leaves fewest to find.
+ */
+final class Slats {
+    /** What a bed lays: {@code need} boards, {@code onHand} of them there. */
+    private record Lot(Optional<SlatBoards> kind, int need, int onHand) {}
+
+    static final String BOUGHT = "base.slats.bought";
+
+    private final Map<String, Lot> lots;
+    private final List<Finding> findings;
+
+    private Slats(Map<String, Lot> lots, List<Finding> findings) {
+        this.lots = lots;
+        this.findings = findings;
+    }
+
+    static Slats of(Garden garden, Function<Bed, Optional<Point>> downhill) {
+        Map<String, Lot> lots = new LinkedHashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        if (garden.slatBoards().isEmpty()) {
+            return new Slats(lots, findings);
+        }
+        Map<String, Integer> left = new HashMap<>();
+        for (SlatBoards kind : garden.slatBoards()) {
+            left.put(kind.id(), kind.treatment().nowhere() ? 0 : kind.count());
+            barred(kind, garden).ifPresent(findings::add);
+        }
+        List<Bed> slatted = garden.beds().stream()
+                .filter(bed -> bed.base().slatted())
+                .sorted(Comparator.comparingDouble((Bed bed) -> -bed.outline().areaMm2()))
+                .toList();
+        for (Bed bed : slatted) {
+            Lot best = new Lot(Optional.empty(), need(garden, bed, downhill), 0);
+            for (SlatBoards kind : garden.slatBoards()) {
+                if (left.get(kind.id()) > 0 && !(bed.food() && kind.treatment().notFood())) {
+                    int need = need(garden, bed.withBase(bed.base().of(kind)), downhill);
+                    Lot lot = new Lot(Optional.of(kind), need, Math.min(need, left.get(kind.id())));
+                    best = better(lot, best) ? lot : best;
+                }
+            }
+            int taken = best.onHand();
+            best.kind().ifPresent(kind -> left.merge(kind.id(), -taken, Integer::sum));
+            lots.put(bed.id(), best);
+        }
+        List<String> shortOf = garden.beds().stream()
+                .map(Bed::id)
+                .filter(id -> lots.containsKey(id) && lots.get(id).need() > lots.get(id).onHand())
+                .toList();
+        if (!shortOf.isEmpty()) {
+            int need = lots.values().stream().mapToInt(Lot::need).sum();
+            int there = lots.values().stream().mapToInt(Lot::onHand).sum();
+            findings.add(Finding.snag(
+                    BedNames.where(shortOf) + ", slats",
+                    need - there + " slat boards too few: " + need + " needed, " + there + " of those on hand fit; the rest are on the slip",
+                    new Amount(need - there, "slats"),
+                    "find " + (need - there) + " more",
+                    "leave a base open"));
+        }
+        return new Slats(lots, findings);
+    }
+
+    private static int need(Garden garden, Bed bed, Function<Bed, Optional<Point>> downhill) {
+        return Construction.slatBoards(bed, garden.saw(), downhill.apply(bed), Bearers.longestStockMm(garden, bed));
+    }
+
+    private static boolean better(Lot lot, Lot than) {
+        int missing = lot.need() - lot.onHand();
+        int than0 = than.need() - than.onHand();
+        return missing != than0 ? missing < than0 : lot.need() < than.need();
+    }
+
+    private static Optional<Finding> barred(SlatBoards kind, Garden garden) {
+        boolean food = garden.beds().stream().anyMatch(bed -> bed.food() && bed.base().slatted());
+        if (kind.treatment().nowhere()) {
+            return Optional.of(Finding.snag("slat boards " + kind.id(),
+                    kind.treatment().words() + ": barred everywhere planted, left out", null,
+                    "take them to a licensed tip, never burn, sand or chip them"));
+        }
+        return food && kind.treatment().notFood()
+                ? Optional.of(Finding.snag("slat boards " + kind.id(),
+                        "slat boards " + kind.treatment().words() + " may not go in beds marked food: used in the others only",
+                        null, "look for the mark HT and name their treatment"))
+                : Optional.empty();
+    }
+
+    /** The bed with its floor of the boards that it got. */
+    Bed laid(Bed bed) {
+        return Optional.ofNullable(lots.get(bed.id()))
+                .flatMap(Lot::kind)
+                .map(kind -> bed.withBase(bed.base().of(kind)))
+                .orElse(bed);
+    }
+
+    /** What of a bed's slats must still be bought, where any boards are on hand. */
+    Optional<Quantity> toBuy(Bed bed) {
+        return Optional.ofNullable(lots.get(bed.id()))
+                .map(lot -> new Quantity(
+                        BOUGHT,
+                        lot.need() - lot.onHand(),
+                        "slats",
+                        Working.of(
+                                "slats - on hand" + lot.kind()
+                                        .map(kind -> "; of " + kind.id() + ", " + Lengths.text(kind.widthMm()) + " x "
+                                                + Lengths.text(kind.thicknessMm()) + " x " + Lengths.text(kind.lengthMm()))
+                                        .orElse(""),
+                                Working.GEOMETRY,
+                                Input.of("slats", lot.need(), ""),
+                                Input.of("on hand", lot.onHand(), ""))));
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+}
