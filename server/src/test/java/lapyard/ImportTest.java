@@ -42,10 +42,10 @@ class ImportTest {
             job           : weekends stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             drawing       : geometry
             history       :
-            diagrams      : drawing geometry catalogue plan construction cutting sheets stages order loadin weekends
+            diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages order loadin weekends
             json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin weekends
             store         : json plan
-            prints        : geometry working job diagrams drawing plan catalogue cutting sheets order construction loadin weekends
+            prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction loadin weekends
             rest          : history prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends
             cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends
             """;

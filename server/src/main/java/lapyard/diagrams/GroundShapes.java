@@ -201,7 +201,7 @@ final class GroundShapes {
         Geometry round = Jts.thing(clear.shape()).buffer(clear.clearanceMm());
         return garden.ground().outline().stream()
                 .findFirst()
-                .flatMap(yard -> Jts.largestRing(round.intersection(Jts.area(yard.corners()))))
+                .flatMap(yard -> Jts.largestRing(Jts.common(round, Jts.area(yard.corners()))))
                 .or(() -> Jts.largestRing(round))
                 .orElse(clear.shape());
     }

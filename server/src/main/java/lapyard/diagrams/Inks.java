@@ -119,6 +119,15 @@ final class Inks {
         };
     }
 
+    /** @param least 0 for full sun, 1 for part shade, 2 for shade */
+    Filling light(int least) {
+        return switch (least) {
+            case 0 -> new Filling(Optional.of(mono ? WHITE : tinted(TIMBER, 0.12)), Optional.empty());
+            case 1 -> filling(WATER, 0.28, Mark.DOTS, 30, 2.4, THIN);
+            default -> filling(SLATE, 0.5, Mark.LINES, 45, 1.3, NARROW);
+        };
+    }
+
     /** @param nth which of the materials of this plan it is, counted from 0, for those without a hatch of their own */
     Filling path(String material, int nth) {
         String word = material.toLowerCase(Locale.ROOT);

@@ -7,7 +7,11 @@ import lapyard.geometry.Point;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Between our points and the geometry library's. */
 final class Jts {
@@ -47,11 +51,35 @@ final class Jts {
         if (largest == null) {
             return Optional.empty();
         }
-        Coordinate[] ring = largest.getExteriorRing().getCoordinates();
-        List<Point> points = new ArrayList<>();
-        for (int i = 0; i < ring.length - 1; i++) {
-            points.add(new Point(ring[i].x, ring[i].y));
+        return Optional.of(points(largest.getExteriorRing()));
+    }
+
+    /** What two shapes share, found where plain overlay would lose its way too. */
+    static Geometry common(Geometry one, Geometry other) {
+        return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
+    }
+
+    /** The rings of each polygon of a shape, the outer one first. */
+    static List<List<List<Point>>> areas(Geometry shape) {
+        List<List<List<Point>>> areas = new ArrayList<>();
+        for (Object one : PolygonExtracter.getPolygons(shape)) {
+            Polygon polygon = (Polygon) one;
+            List<List<Point>> rings = new ArrayList<>();
+            rings.add(points(polygon.getExteriorRing()));
+            for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+                rings.add(points(polygon.getInteriorRingN(i)));
+            }
+            areas.add(rings);
         }
-        return Optional.of(points);
+        return areas;
+    }
+
+    private static List<Point> points(LineString ring) {
+        List<Point> points = new ArrayList<>();
+        Coordinate[] corners = ring.getCoordinates();
+        for (int i = 0; i + 1 < corners.length; i++) {
+            points.add(new Point(corners[i].x, corners[i].y));
+        }
+        return points;
     }
 }

@@ -5,8 +5,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.GardenPath;
@@ -17,62 +19,73 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
-/** Room to walk and to reach, against defaults that no garden has to meet: notes only. */
+/** Room to walk between beds and to reach into them, against a standard. */
 final class Access {
-    /** Default path width and one-side working reach; common practice, a local standard overrides both. */
-    static final double PATH_MM = 1200;
-
-    static final double REACH_MM = 600;
-
-    /** Least gap beside a bed in which one can stand to tend it: 24 in, Connecticut conservation-district text. */
-    static final double STAND_MM = 600;
-
-    /** Shorter than this along a wall there is no place to stand; common practice, no source. */
-    private static final double STAND_ALONG_MM = 300;
-
     /** Reach is told in whole millimetres. */
     private static final double REACH_TO_MM = 1;
 
     private final Site site;
-    private final Map<List<Object>, Double> reaches = new HashMap<>();
+    private final AccessStandard standard;
+    private final List<AccessSheet.Row> rows = new ArrayList<>();
+    private final Map<List<Object>, Reach.Worst> reaches = new HashMap<>();
 
     /** A stretch of wall that can be reached, in millimetres from its start. */
     private record Stretch(int wall, double fromMm, double toMm) {}
 
-    private Access(Site site) {
+    private Access(Site site, AccessStandard standard) {
         this.site = site;
+        this.standard = standard;
     }
 
-    static List<Finding> of(Site site, List<GardenPath> paths) {
-        Access access = new Access(site);
-        List<Finding> found = new ArrayList<>();
-        for (GardenPath path : paths) {
-            double shortBy = PATH_MM - path.widthMm();
-            if (path.widthMm() > 0 && shortBy > Shapes.TOUCH_MM) {
-                String way = "Widen it to " + Say.mm(PATH_MM);
-                found.add(Finding.note(
-                        "path " + path.id(),
-                        Say.mm(path.widthMm()) + " wide, " + Say.mm(shortBy) + " under the usual "
-                                        + Say.mm(PATH_MM),
-                        Say.amountMm(shortBy),
-                        way));
-            }
-        }
+    static AccessSheet of(Site site, List<GardenPath> paths, Optional<Fall> fall, AccessStandard standard) {
+        Access access = new Access(site, standard);
+        AccessSheet ways = PathAccess.of(site, paths, fall, standard);
+        access.rows.addAll(ways.rows());
+        List<Finding> found = new ArrayList<>(ways.findings());
         for (Lot lot : site.lots()) {
             found.addAll(access.gaps(lot));
         }
         for (Lot lot : site.lots()) {
             found.addAll(access.reach(lot));
+            access.rim(lot).ifPresent(found::add);
         }
-        return found;
+        return new AccessSheet(standard, access.rows, found);
+    }
+
+    private void row(String where, String what, double measured, double limit, double missing) {
+        rows.add(new AccessSheet.Row(where, what, measured, limit, "mm", missing));
+    }
+
+    private Optional<Finding> rim(Lot lot) {
+        if (standard.rimMostMm() <= 0) {
+            return Optional.empty();
+        }
+        double height = lot.bed().heightMm();
+        double under = Math.max(0, standard.rimLeastMm() - height);
+        double over = Math.max(0, height - standard.rimMostMm());
+        double course = lot.bed().section().heightMm();
+        row(lot.where(), "rim", height, under > 0 ? standard.rimLeastMm() : standard.rimMostMm(), under + over);
+        if (under + over <= Shapes.TOUCH_MM) {
+            return Optional.empty();
+        }
+        int courses = (int) Math.ceil((under + over) / course);
+        String way = (under > 0 ? "Raise it by " : "Leave off ") + courses + (courses == 1 ? " course" : " courses");
+        return Optional.of(AccessSheet.finding(
+                standard,
+                lot.where(),
+                "Rim is " + Say.mm(height) + " high, " + Say.mm(under + over) + (under > 0 ? " under " : " over ")
+                        + AccessSheet.limit(standard, under > 0 ? standard.rimLeastMm() : standard.rimMostMm()),
+                Say.amountMm(under + over),
+                List.of(way, "Step or dig the ground beside it")));
     }
 
     private List<Finding> gaps(Lot lot) {
+        double pathMm = standard.pathMm();
         List<Finding> found = new ArrayList<>();
-        List<Lot> near = site.near(lot.area(), PATH_MM);
+        List<Lot> near = site.near(lot.area(), pathMm);
         for (Lot other : near) {
             if (other.index() <= lot.index()
-                    || !lot.area().isWithinDistance(other.area(), PATH_MM - Shapes.TOUCH_MM)
+                    || !lot.area().isWithinDistance(other.area(), pathMm - Shapes.TOUCH_MM)
                     || lot.core().intersects(other.area())) {
                 continue;
             }
@@ -81,15 +94,16 @@ final class Access {
                 continue;
             }
             double gap = nearest[0].distance(nearest[1]);
-            double shortBy = PATH_MM - gap;
+            double shortBy = pathMm - gap;
             String way = "Move one of them " + Say.mm(Math.ceil(shortBy - 0.01));
-            found.add(Finding.note(
+            row(lot.where() + ", " + other.where(), "gap", gap, pathMm, shortBy);
+            found.add(AccessSheet.finding(
+                    standard,
                     lot.where() + ", " + other.where(),
-                    Say.mm(gap) + " between beds " + lot.bed().id() + " and "
-                                    + other.bed().id() + ", " + Say.mm(shortBy) + " under the usual " + Say.mm(PATH_MM)
-                                   ,
+                    Say.mm(gap) + " between beds " + lot.bed().id() + " and " + other.bed().id() + ", "
+                            + Say.mm(shortBy) + " under " + AccessSheet.limit(standard, pathMm),
                     Say.amountMm(shortBy),
-                    way));
+                    List.of(way)));
         }
         return found;
     }
@@ -107,27 +121,32 @@ final class Access {
     private List<Finding> reach(Lot lot) {
         List<Stretch> stretches = reachable(lot);
         if (stretches.isEmpty()) {
-            List<String> ways = List.of("Leave " + Say.mm(STAND_MM) + " free along a wall");
-            return List.of(Finding.note(
+            row(lot.where(), "reach", Double.POSITIVE_INFINITY, standard.reachMm(), standard.standMm());
+            return List.of(AccessSheet.finding(
+                    standard,
                     lot.where(),
                     "0 of its walls can be reached",
-                    Say.amountMm(STAND_MM),
-                    ways.toArray(String[]::new)));
+                    Say.amountMm(standard.standMm()),
+                    List.of("Leave " + Say.mm(standard.standMm()) + " free along a wall")));
         }
         Bed bed = lot.bed();
-        double reach = reaches.computeIfAbsent(
+        Reach.Worst worst = reaches.computeIfAbsent(
                 List.of(bed.outline(), bed.section().thicknessMm(), stretches), shape -> worstReach(bed, stretches));
-        double over = reach - REACH_MM;
-        if (over <= 1) {
+        double reach = worst.mm();
+        double over = reach - standard.reachMm();
+        rows.add(new AccessSheet.Row(
+                lot.where(), "reach", reach, standard.reachMm(), "mm", over <= REACH_TO_MM ? 0 : over,
+                Optional.of(bed.placement().toYard(new Point(worst.at().x, worst.at().y)))));
+        if (over <= REACH_TO_MM) {
             return List.of();
         }
-        List<String> ways = List.of("Make it narrower", "Free another wall", "Lay a stepping board");
-        return List.of(Finding.note(
+        return List.of(AccessSheet.finding(
+                standard,
                 lot.where(),
-                "Reach is " + Say.mm(Math.round(reach)) + ", " + Say.mm(Math.round(over)) + " over the usual "
-                                + Say.mm(REACH_MM) + " from one side",
+                "Reach is " + Say.mm(Math.round(reach)) + ", " + Say.mm(Math.round(over)) + " over "
+                        + AccessSheet.limit(standard, standard.reachMm()) + " from one side",
                 Say.amountMm(Math.round(over)),
-                ways.toArray(String[]::new)));
+                List.of("Make it narrower", "Free another wall", "Lay a stepping board")));
     }
 
     /** Stretches of seen walls with room to stand before them: no bed, not out of the yard. */
@@ -151,8 +170,8 @@ final class Access {
         double y = (to.y() - from.y()) / length;
         Coordinate[] ring = {
             Shapes.coordinate(from),
-            new Coordinate(from.x() + y * STAND_MM, from.y() - x * STAND_MM),
-            new Coordinate(to.x() + y * STAND_MM, to.y() - x * STAND_MM),
+            new Coordinate(from.x() + y * standard.standMm(), from.y() - x * standard.standMm()),
+            new Coordinate(to.x() + y * standard.standMm(), to.y() - x * standard.standMm()),
             Shapes.coordinate(to),
             Shapes.coordinate(from)
         };
@@ -163,6 +182,11 @@ final class Access {
                 take(Shapes.common(standing, other.core()), from, x, y, taken);
             }
         }
+        for (Zone zone : site.zonesNear(standing, 0)) {
+            if (zone.solid() && standing.intersects(zone.shape())) {
+                take(Shapes.common(standing, zone.shape()), from, x, y, taken);
+            }
+        }
         if (!site.insideYard(standing)) {
             take(Shapes.less(standing, site.yard().orElseThrow()), from, x, y, taken);
         }
@@ -171,7 +195,7 @@ final class Access {
         List<Stretch> stretches = new ArrayList<>();
         double at = 0;
         for (double[] span : taken) {
-            if (span[0] - at >= STAND_ALONG_MM) {
+            if (span[0] - at >= Math.min(standard.standAlongMm(), length)) {
                 double start = mirrored ? length - span[0] : at;
                 double end = mirrored ? length - at : span[0];
                 stretches.add(new Stretch(wall, Math.rint(start), Math.rint(end)));
@@ -197,18 +221,22 @@ final class Access {
     }
 
     /** The greatest distance from a place inside the walls to the nearest outer face that can be reached. */
-    private static double worstReach(Bed bed, List<Stretch> stretches) {
+    private static Reach.Worst worstReach(Bed bed, List<Stretch> stretches) {
         Outline outline = bed.outline();
         Geometry inside = Shapes.offset(Shapes.area(outline), -bed.section().thicknessMm());
         if (outline.sides() == 4 && Cut.square(outline) && allRound(outline, stretches)) {
-            return Math.min(outline.sideMm(0), outline.sideMm(1)) / 2;
+            Point one = outline.corner(0);
+            Point opposite = outline.corner(2);
+            return new Reach.Worst(
+                    Math.min(outline.sideMm(0), outline.sideMm(1)) / 2,
+                    new Coordinate((one.x() + opposite.x()) / 2, (one.y() + opposite.y()) / 2));
         }
         List<LineSegment> faces = stretches.stream()
                 .map(stretch -> new LineSegment(
                         Shapes.coordinate(along(outline, stretch, stretch.fromMm())),
                         Shapes.coordinate(along(outline, stretch, stretch.toMm()))))
                 .toList();
-        return Reach.worstMm(inside, faces, REACH_TO_MM);
+        return Reach.worst(inside, faces, REACH_TO_MM);
     }
 
     private static boolean allRound(Outline outline, List<Stretch> stretches) {

@@ -27,7 +27,12 @@ public record BedFall(
     }
 
     /** Height of the ground over the bed's lowest corner, mm, at the start and the end of a wall. */
-    public record Scribe(String wall, double startMm, double endMm) {}
+    public record Scribe(String wall, double startMm, double endMm) {
+        /** At a place along the wall, a share of its length from its start. */
+        public double atMm(double share) {
+            return startMm + (endMm - startMm) * share;
+        }
+    }
 
     public static BedFall of(Bed bed, Fall fall) {
         Outline outline = bed.inYard();

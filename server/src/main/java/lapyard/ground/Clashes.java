@@ -2,6 +2,7 @@ package lapyard.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -25,30 +26,74 @@ public final class Clashes {
     private Clashes() {}
 
     /**
-     * In the order of the document: the drawing, the levels, bed by bed, surfaces, paths, then notes on access. Where an
-     * outline crosses itself nothing can be measured, and the list ends with the levels.
+     * In the order of the document: the drawing, the survey, the levels, bed by bed, surfaces, paths, rims, access. Where
+     * an outline crosses itself nothing can be measured, and the list ends with the levels.
      */
     public static List<Finding> of(Garden garden) {
+        return sheet(garden).map(GroundSheet::findings).orElseGet(() -> {
+            List<Finding> found = new ArrayList<>(crossings(garden));
+            found.addAll(read(garden));
+            return found;
+        });
+    }
+
+    /** What keeps a garden from being stored: sides that cross, too few levels, paths that leave the yard. */
+    public static List<Finding> stops(Garden garden) {
         List<Finding> found = new ArrayList<>(crossings(garden));
         boolean crossed = !found.isEmpty();
-        found.addAll(Fall.findings(garden.ground().levels()));
-        if (crossed) {
-            return found;
+        found.addAll(read(garden));
+        if (!crossed && !garden.paths().isEmpty()) {
+            found.addAll(PathChecks.of(new Site(garden), garden.paths()));
         }
+        found.removeIf(finding -> finding.weight() != Finding.Weight.STOP);
+        return found;
+    }
+
+    private static List<Finding> read(Garden garden) {
+        List<Finding> found = new ArrayList<>();
+        garden.ground().survey().ifPresent(survey -> found.addAll(SurveyedYard.of(survey).findings()));
+        found.addAll(Fall.findings(garden.ground().levels()));
+        return found;
+    }
+
+    /** Empty where an outline crosses itself. */
+    static Optional<GroundSheet> sheet(Garden garden) {
+        if (!crossings(garden).isEmpty()) {
+            return Optional.empty();
+        }
+        Ground ground = garden.ground();
+        List<Finding> found = new ArrayList<>(read(garden));
         Site site = new Site(garden);
-        SurfaceChecks surfaces = new SurfaceChecks(site, garden.ground().surfaces());
-        Optional<Fall> fall = Fall.of(garden.ground().levels());
+        SurfaceChecks surfaces = new SurfaceChecks(site, ground.surfaces());
+        Optional<Fall> fall = Fall.of(ground.levels());
+        List<BedGround> beds = new ArrayList<>();
         for (Lot lot : site.lots()) {
             site.yard().ifPresent(yard -> overTheEdge(site, lot, yard).ifPresent(found::add));
             found.addAll(onOtherBeds(site, lot));
-            site.zones().forEach(zone -> inZone(site, lot, zone).ifPresent(found::add));
-            found.addAll(surfaces.under(lot));
-            fall.ifPresent(plane -> found.addAll(BedFall.of(lot.bed(), plane).findings()));
+            site.zonesNear(lot.area(), 1).forEach(zone -> inZone(site, lot, zone).ifPresent(found::add));
+            found.addAll(DampCourse.of(site, lot, fall));
+            Map<String, Double> areas = surfaces.areasUnder(lot);
+            found.addAll(surfaces.under(lot, areas));
+            BedGround bed = BedGround.of(lot, areas, fall, ground.preparation());
+            found.addAll(bed.findings());
+            beds.add(bed);
         }
         found.addAll(surfaces.ofTheYard());
         found.addAll(PathChecks.of(site, garden.paths()));
-        found.addAll(Access.of(site, garden.paths()));
-        return found;
+        Rims.Outcome rims = Rims.of(garden, fall);
+        found.addAll(rims.findings());
+        AccessSheet access = Access.of(site, garden.paths(), fall, ground.access());
+        found.addAll(access.findings());
+        return Optional.of(new GroundSheet(
+                ground.survey().map(SurveyedYard::of),
+                fall,
+                GroundSheet.quantities(surfaces, fall, ground),
+                beds,
+                PathWork.of(garden.paths(), garden.beds(), ground.keepClear()),
+                Nearness.of(site),
+                access,
+                rims.beds(),
+                found));
     }
 
     private static Optional<Finding> overTheEdge(Site site, Lot lot, Geometry yard) {

@@ -9,16 +9,17 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * Where paths want an edging: the outline of all paths together, less their open ends and the sides that stand against
- * a bed. As covers share no ground, that is, path by path, the sides of its cover that no other cover, bed or open end
+ * a bed or a wall. As covers share no ground, that is, path by path, the sides of its cover that no other cover, bed or open end
  * runs along.
  */
 final class Edging {
-    /** A bed this near leaves no room for an edging. */
+    /** A bed or wall this near leaves no room for an edging. */
     private static final double AGAINST_MM = 5;
 
     /** Sine of the angle up to which two sides run along each other. */
@@ -30,9 +31,14 @@ final class Edging {
     /** @param owner index of the path whose own sides this does not stop; -1 stops all */
     private record Stop(LineSegment side, int owner) {}
 
-    Edging(List<GardenPath> paths, List<Geometry> covers, List<Geometry> beds) {
+    Edging(List<GardenPath> paths, List<Geometry> covers, List<Geometry> standing, List<LineString> walls) {
         this.covers = covers;
-        beds.forEach(bed -> sides(bed).forEach(side -> add(side, -1)));
+        standing.forEach(thing -> sides(thing).forEach(side -> add(side, -1)));
+        for (LineString wall : walls) {
+            List<LineSegment> sides = new ArrayList<>();
+            ring(wall.getCoordinates(), sides);
+            sides.forEach(side -> add(side, -1));
+        }
         for (int i = 0; i < paths.size(); i++) {
             int owner = i;
             sides(covers.get(i)).forEach(side -> add(side, owner));

@@ -2,14 +2,17 @@ package lapyard.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Ground;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
@@ -17,8 +20,8 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 /**
  * What one path takes. Shared area belongs to the path that stands first in the document.
  *
- * @param cover      the ground this path covers, for the drawing: union of its widths less beds and earlier paths;
- *                   holes are cut open
+ * @param cover      the ground this path covers, for the drawing: union of its widths less beds, what stands up
+ *                   and earlier paths; holes are cut open
  * @param quantities path.area, path.volume of all layers, one a layer under the layer's item, edging.length and
  *                   edging.pegs where it has an edging, membrane and one membrane.strip a strip where it has a membrane
  */
@@ -35,9 +38,24 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
     public record Strip(double widthMm, double lengthMm) {}
 
     public static List<PathWork> of(List<GardenPath> paths, List<Bed> beds) {
+        return of(paths, beds, List.of());
+    }
+
+    /** @param kept of which what stands up comes off the paths, and walls take no edging */
+    public static List<PathWork> of(List<GardenPath> paths, List<Bed> beds, List<Ground.KeepClear> kept) {
         List<Geometry> bedAreas =
                 beds.stream().map(bed -> Shapes.area(bed.inYard())).toList();
-        List<Geometry> before = new ArrayList<>(bedAreas);
+        List<Geometry> standing = new ArrayList<>(bedAreas);
+        List<LineString> walls = new ArrayList<>();
+        for (Ground.KeepClear one : kept) {
+            Zone zone = Zone.of(0, one, Optional.empty());
+            if (zone.solid()) {
+                standing.add(zone.shape());
+            } else if (one.kind().equals("wall") && zone.shape() instanceof LineString line) {
+                walls.add(line);
+            }
+        }
+        List<Geometry> before = new ArrayList<>(standing);
         List<Geometry> covers = new ArrayList<>();
         for (GardenPath path : paths) {
             Geometry whole = Shapes.strip(path);
@@ -46,7 +64,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
             covers.add(taken.isEmpty() ? whole : Shapes.less(whole, Shapes.union(taken)));
             before.add(whole);
         }
-        Edging edging = new Edging(paths, covers, bedAreas);
+        Edging edging = new Edging(paths, covers, standing, walls);
         List<PathWork> work = new ArrayList<>();
         for (int i = 0; i < paths.size(); i++) {
             work.add(new PathWork(
@@ -131,7 +149,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
                 lengthMm / 1000,
                 "m",
                 Working.of(
-                        "outline of all paths together, this path's part of it, less open ends and sides against beds",
+                        "outline of all paths together, this path's part of it, less open ends and sides against beds and walls",
                         Working.GEOMETRY,
                         runs)));
         quantities.add(new Quantity(
@@ -162,11 +180,16 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Quantity> quan
                 double[] along = extent(part, from, alongX, alongY);
                 double[] across = extent(part, from, -alongY, alongX);
                 if (along[1] - along[0] > Shapes.TOUCH_MM && across[1] - across[0] > Shapes.TOUCH_MM) {
-                    strips.add(new Strip(across[1] - across[0], along[1] - along[0]));
+                    strips.add(new Strip(upToTenth(across[1] - across[0]), upToTenth(along[1] - along[0])));
                 }
             }
         }
         return strips;
+    }
+
+    /** No blade follows less than a tenth; what joining shapes adds below a thousandth is no length. */
+    private static double upToTenth(double mm) {
+        return Math.ceil((mm - 1e-3) * 10) / 10;
     }
 
     /** How far the outer side of a bend runs past the middle of the line: width / 2 x tan(turn / 2). */

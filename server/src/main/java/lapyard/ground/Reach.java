@@ -24,6 +24,10 @@ final class Reach {
     private final List<Coordinate[]> rings = new ArrayList<>();
     private final double toMm;
     private double best;
+    private Coordinate at = new Coordinate();
+
+    /** @param at where the reach is furthest */
+    record Worst(double mm, Coordinate at) {}
 
     private record Square(Coordinate middle, double half, double bound) {}
 
@@ -38,14 +42,23 @@ final class Reach {
     /**
      * @param inside without holes
      * @param faces  at least one
-     * @return mm, short of the greatest by no more than {@code toMm}
+     * @return short of the greatest by no more than {@code toMm}
      */
-    static double worstMm(Geometry inside, List<LineSegment> faces, double toMm) {
-        return inside.isEmpty() ? 0 : new Reach(inside, faces, toMm).search(inside.getEnvelopeInternal());
+    static Worst worst(Geometry inside, List<LineSegment> faces, double toMm) {
+        return inside.isEmpty()
+                ? new Worst(0, new Coordinate())
+                : new Reach(inside, faces, toMm).search(inside.getEnvelopeInternal());
     }
 
-    private double search(Envelope bounds) {
-        rings.forEach(ring -> List.of(ring).forEach(corner -> best = Math.max(best, distance(corner, faces))));
+    private void look(Coordinate place, double distance) {
+        if (distance > best) {
+            best = distance;
+            at = place;
+        }
+    }
+
+    private Worst search(Envelope bounds) {
+        rings.forEach(ring -> List.of(ring).forEach(corner -> look(corner, distance(corner, faces))));
         double half = Math.max(bounds.getWidth(), bounds.getHeight()) / FIRST_SQUARES / 2;
         PriorityQueue<Square> squares =
                 new PriorityQueue<>(Comparator.comparingDouble(Square::bound).reversed());
@@ -65,7 +78,7 @@ final class Reach {
                         quarter);
             }
         }
-        return best;
+        return new Worst(best, at);
     }
 
     private void offer(PriorityQueue<Square> squares, double x, double y, double half) {
@@ -76,7 +89,7 @@ final class Reach {
             return;
         }
         if (rings.stream().anyMatch(ring -> PointLocation.isInRing(middle, ring))) {
-            best = Math.max(best, distance);
+            look(middle, distance);
         } else if (rings.stream().allMatch(ring -> toRing(middle, ring) > half * Math.sqrt(2))) {
             return;
         }

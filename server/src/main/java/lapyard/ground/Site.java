@@ -24,6 +24,8 @@ final class Site {
     private final List<Lot> lots = new ArrayList<>();
     private final List<Zone> zones = new ArrayList<>();
     private final STRtree index = new STRtree();
+    private final STRtree zoneIndex = new STRtree();
+    private final List<Geometry> solids = new ArrayList<>();
 
     /** A bed and how far it would move. */
     private record Move(Direction direction, double mm, boolean free) {}
@@ -38,7 +40,13 @@ final class Site {
         }
         garden.ground().keepClear().stream()
                 .filter(kept -> !kept.shape().isEmpty())
-                .forEach(kept -> zones.add(Zone.of(kept, yard)));
+                .forEach(kept -> zones.add(Zone.of(zones.size(), kept, yard)));
+        for (Zone zone : zones) {
+            zoneIndex.insert(zone.keptClear().getEnvelopeInternal(), zone);
+            if (zone.solid()) {
+                solids.add(zone.shape());
+            }
+        }
     }
 
     Optional<Geometry> yard() {
@@ -51,6 +59,23 @@ final class Site {
 
     List<Zone> zones() {
         return zones;
+    }
+
+    /** Zones whose ground to keep clear may come within {@code mm} of the shape, in the order of the document. */
+    List<Zone> zonesNear(Geometry shape, double mm) {
+        Envelope around = shape.getEnvelopeInternal().copy();
+        around.expandBy(mm);
+        List<Zone> near = new ArrayList<>();
+        for (Object zone : zoneIndex.query(around)) {
+            near.add((Zone) zone);
+        }
+        near.sort(Comparator.comparingInt(Zone::index));
+        return near;
+    }
+
+    /** Things that stand in the yard and can neither be walked over nor stood upon. */
+    List<Geometry> solids() {
+        return solids;
     }
 
     /** True too where no yard was drawn. */
@@ -106,6 +131,6 @@ final class Site {
                 && near(moved.area(), 0).stream()
                         .noneMatch(other ->
                                 other.index() != moved.index() && moved.core().intersects(other.area()))
-                && zones.stream().noneMatch(zone -> zone.blocks(moved));
+                && zonesNear(moved.area(), 1).stream().noneMatch(zone -> zone.blocks(moved));
     }
 }

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import lapyard.plan.Finding;
 import lapyard.plan.Ground;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
 import org.locationtech.jts.geom.Geometry;
 
 /** What the ground is made of, under the beds and over the whole yard. */
@@ -26,8 +28,8 @@ final class SurfaceChecks {
         drawn.forEach((kind, areas) -> kinds.put(kind, Shapes.union(areas)));
     }
 
-    /** Kinds of ground under a bed with the area of each, mm2. */
-    Map<String, Double> areas(Lot lot) {
+    /** Areas under a bed, mm2, by kind in the order of the document; what is less than a hand's breadth is left out. */
+    Map<String, Double> areasUnder(Lot lot) {
         Map<String, Double> areas = new LinkedHashMap<>();
         kinds.forEach((kind, ground) -> {
             double area = ground.getEnvelopeInternal().intersects(lot.area().getEnvelopeInternal())
@@ -40,8 +42,36 @@ final class SurfaceChecks {
         return areas;
     }
 
-    List<Finding> under(Lot lot) {
-        Map<String, Double> areas = areas(lot);
+    /** Area of each kind as drawn and of the yard's ground without a surface. */
+    List<Quantity> areas() {
+        List<Quantity> quantities = new ArrayList<>();
+        kinds.forEach((kind, ground) -> quantities.add(new Quantity(
+                "surface." + kind,
+                site.yard().map(yard -> Shapes.common(ground, yard)).orElse(ground).getArea() / 1e6,
+                "m2",
+                Working.of("area within the outlines of this kind together, in the yard", Working.GEOMETRY))));
+        if (site.yard().isPresent()) {
+            double yard = site.yard().get().getArea() / 1e6;
+            double rest = restMm2() / 1e6;
+            quantities.add(new Quantity(
+                    "surface.rest",
+                    rest,
+                    "m2",
+                    Working.of(
+                            "yard less all surfaces in it",
+                            Working.GEOMETRY,
+                            Working.Input.of("yard", yard, "m2"),
+                            Working.Input.of("surfaces in the yard", yard - rest, "m2"))));
+        }
+        return quantities;
+    }
+
+    private double restMm2() {
+        return Shapes.less(site.yard().orElseThrow(), Shapes.union(kinds.values()))
+                .getArea();
+    }
+
+    List<Finding> under(Lot lot, Map<String, Double> areas) {
         List<Finding> found = new ArrayList<>();
         if (areas.size() > 1) {
             String largest = areas.entrySet().stream()
@@ -72,9 +102,9 @@ final class SurfaceChecks {
             List<String> ways = List.of("Move it off the deck", "Ask a licensed engineer what the deck carries");
             found.add(Finding.snag(
                     lot.where(),
-                    Say.m2(areas.get("deck"))
-                                    + " on a raised deck: not designed here, as wet soil weighs about "
-                                    + "1600 kg a cubic metre",
+                    Say.m2(areas.get("deck")) + " on a raised deck: not designed here, as its wet soil weighs "
+                                    + Math.round(BedGround.soilDepthMm(lot.bed()) / 1000 * BedGround.WET_KG_M3)
+                                    + " kg on each square metre",
                     Say.amountM2(areas.get("deck")),
                     ways.toArray(String[]::new)));
         }
@@ -99,8 +129,7 @@ final class SurfaceChecks {
             }
         }
         if (site.yard().isPresent() && !kinds.isEmpty()) {
-            Geometry all = Shapes.union(kinds.values());
-            double rest = Shapes.less(site.yard().get(), all).getArea();
+            double rest = restMm2();
             if (rest > LEAST_MM2) {
                 String way = "Draw what it is";
                 found.add(Finding.note(

@@ -36,10 +36,17 @@ public final class Survey {
         record CannotMeet(double shortMm, Finding stop) implements Fix {}
     }
 
-    /** An outline walked round, side by side. */
-    public record Walk(List<Point> corners, double closingErrorMm, List<Finding> findings) {
+    /**
+     * An outline walked round, side by side.
+     *
+     * @param corners  as walked
+     * @param adjusted with the closing error spread by the compass rule: each corner moves by the error times the share
+     *                 of the way walked up to it
+     */
+    public record Walk(List<Point> corners, List<Point> adjusted, double closingErrorMm, List<Finding> findings) {
         public Walk {
             corners = List.copyOf(corners);
+            adjusted = List.copyOf(adjusted);
             findings = List.copyOf(findings);
         }
     }
@@ -126,6 +133,14 @@ public final class Survey {
             heading += side.turnDeg();
         }
         double error = Math.hypot(x, y);
+        double whole = sides.stream().mapToDouble(Side::lengthMm).sum();
+        List<Point> adjusted = new ArrayList<>();
+        double walked = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            double share = walked / whole;
+            adjusted.add(new Point(corners.get(i).x() - x * share, corners.get(i).y() - y * share));
+            walked += sides.get(i).lengthMm();
+        }
         List<Finding> findings = new ArrayList<>();
         if (error > TOLERANCE_MM) {
             List<String> ways = List.of(
@@ -139,7 +154,7 @@ public final class Survey {
                     Say.amountMm(error),
                     ways.toArray(String[]::new)));
         }
-        return new Walk(corners, error, findings);
+        return new Walk(corners, adjusted, error, findings);
     }
 
     /** Exact at quarter turns, so that square sides close to the last bit. */

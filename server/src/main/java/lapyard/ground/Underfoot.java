@@ -14,7 +14,7 @@ public final class Underfoot {
         Site site = new Site(garden);
         SurfaceChecks checks = new SurfaceChecks(site, garden.ground().surfaces());
         Map<String, Set<String>> kinds = new LinkedHashMap<>();
-        site.lots().forEach(lot -> kinds.put(lot.bed().id(), Set.copyOf(checks.areas(lot).keySet())));
+        site.lots().forEach(lot -> kinds.put(lot.bed().id(), Set.copyOf(checks.areasUnder(lot).keySet())));
         return kinds;
     }
 }

@@ -11,16 +11,24 @@ import org.locationtech.jts.geom.Geometry;
 /**
  * Ground that beds keep off.
  *
+ * @param index     place in the document
  * @param shape     the thing itself: a point, a line, an area, or what a gate sweeps
  * @param keptClear the shape with its clearance round it
  */
-record Zone(KeepClear kept, Geometry shape, Geometry keptClear) {
+record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
     /** A degree a step: a leaf of 900 then bulges no more than 0.04 past the drawn arc. */
     private static final int ARC_STEPS = 90;
 
-    static Zone of(KeepClear kept, Optional<Geometry> yard) {
+    static Zone of(int index, KeepClear kept, Optional<Geometry> yard) {
         Geometry shape = kept.leafMm() > 0 ? swing(kept, yard) : shape(kept);
-        return new Zone(kept, shape, kept.clearanceMm() > 0 ? Shapes.round(shape, kept.clearanceMm()) : shape);
+        return new Zone(index, kept, shape, kept.clearanceMm() > 0 ? Shapes.round(shape, kept.clearanceMm()) : shape);
+    }
+
+    /** Whether it stands on the ground as an area: covers and drains lie flush and are walked over. */
+    boolean solid() {
+        return kept.leafMm() == 0
+                && shape.getArea() > 0
+                && !List.of("cover", "drain", "cable", "door").contains(kept.kind());
     }
 
     boolean blocks(Lot lot) {

@@ -14,9 +14,9 @@ import lapyard.construction.Construction;
 import lapyard.construction.SeamSplit;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
-import lapyard.ground.BedFall;
 import lapyard.ground.Clashes;
 import lapyard.ground.Fall;
+import lapyard.ground.GroundSheet;
 import lapyard.ground.PathWork;
 import lapyard.job.JobSheet.BedSheet;
 import lapyard.job.JobSheet.PathSheet;
@@ -40,7 +40,7 @@ public final class Job {
 
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {
-        List<Finding> stops = new ArrayList<>(Clashes.of(garden));
+        List<Finding> stops = new ArrayList<>(Clashes.stops(garden));
         if (!garden.tally().boards().isEmpty()) {
             stops.addAll(Rest.of(prepare(garden)).findings());
         }
@@ -49,7 +49,8 @@ public final class Job {
 
     public static JobSheet prepare(Garden garden) {
         List<Finding> snags = new ArrayList<>();
-        Optional<Fall> fall = Fall.of(garden.ground().levels());
+        GroundSheet ground = GroundSheet.of(garden);
+        Optional<Fall> fall = ground.fall();
         List<BedWork> works = new ArrayList<>();
         List<List<Quantity>> amounts = new ArrayList<>();
         Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
@@ -70,16 +71,16 @@ public final class Job {
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
             slats.toBuy(bed).ifPresent(quantities::add);
-            fall.ifPresent(plane -> quantities.addAll(BedFall.of(bed, plane).quantities()));
+            quantities.addAll(GroundNeeds.of(ground.beds().get(works.size()), garden.catalogue()));
             works.add(work);
             amounts.add(quantities);
             snags.addAll(work.findings());
             snags.addAll(fill.findings());
         }
-        List<PathWork> pathWorks = PathWork.of(garden.paths(), garden.beds());
+        List<PathWork> pathWorks = ground.paths();
         List<PathSheet> paths =
-                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), work.quantities())).toList();
-        snags.addAll(Clashes.of(garden));
+                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.catalogue()))).toList();
+        snags.addAll(ground.findings());
 
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
         Timber timber = Timber.of(garden, works);
@@ -115,7 +116,7 @@ public final class Job {
         snags.addAll(aboutPrices(garden, slip));
         Weekends weekends = Building.weekends(garden, beds, paths, timber.cuttings(), bearers.cuttings());
         snags.addAll(weekends.findings());
-        JobSheet sheet = new JobSheet(garden, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
+        JobSheet sheet = new JobSheet(garden, ground, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
                 List.of(), leftOut);
         if (!garden.tally().isEmpty()) {
             snags.addAll(Rest.of(sheet).findings());

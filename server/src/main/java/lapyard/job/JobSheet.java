@@ -12,6 +12,7 @@ import lapyard.cutting.CuttingResult;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.geometry.Outline;
+import lapyard.ground.GroundSheet;
 import lapyard.order.Slip;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
@@ -29,6 +30,7 @@ import lapyard.working.Quantity;
  */
 public record JobSheet(
         Garden garden,
+        GroundSheet ground,
         List<BedSheet> beds,
         List<PathSheet> paths,
         List<SectionCutting> cutting,
@@ -48,7 +50,7 @@ public record JobSheet(
     }
 
     JobSheet with(List<Finding> found) {
-        return new JobSheet(garden, beds, paths, cutting, strips, rolls, slip, weekends, found, leftOut);
+        return new JobSheet(garden, ground, beds, paths, cutting, strips, rolls, slip, weekends, found, leftOut);
     }
 
     /** Every board on hand: where it comes from, where it may go and where it went. */

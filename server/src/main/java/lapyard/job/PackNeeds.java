@@ -67,6 +67,8 @@ final class PackNeeds {
         items.put("base.slats", "slats");
         items.put("finish.litres", "finish");
         items.put("mulch", "mulch");
+        items.put("concrete", "concrete");
+        items.put("sub-base", "sub-base");
         for (Fill.Layer layer : bed.fill().layers()) {
             items.put(layer.item(), layer.item());
         }

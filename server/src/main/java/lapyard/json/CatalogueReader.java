@@ -191,7 +191,7 @@ final class CatalogueReader {
     /** Of one pack; what is sold by the tonne holds its tonnes over the density, down to a litre so that it covers. */
     private static double content(Cursor pack, String unit, OptionalDouble density) {
         if (!pack.has("tonnes")) {
-            return pack.number("content", 1, 0.001, 1_000_000, 3, unit);
+            return pack.number("content", 1, 0.001, 1_000_000, 5, unit);
         }
         double tonnes = pack.number("tonnes", 1, 0.001, 1_000, 3, "t");
         if (pack.has("content")) {

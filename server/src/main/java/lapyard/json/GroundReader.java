@@ -13,14 +13,15 @@ final class GroundReader {
     private static final String[] SURFACES = {"slab", "concrete", "gravel", "grass", "soil", "deck"};
 
     /** Clearance in mm that each kind of keep-clear usually asks for: common practice, no source. */
-    private static final Map<String, Double> CLEARANCE = Map.of(
+    static final Map<String, Double> CLEARANCE = Map.of(
             "gate", 0.0, "door", 900.0, "cover", 300.0, "drain", 300.0, "tap", 600.0, "tree", 1500.0, "air-brick", 300.0,
             "cable", 300.0, "wall", 0.0, "other", 0.0);
 
     private GroundReader() {}
 
     static Ground read(Cursor ground) {
-        List<Outline> outline = GardenReader.outline(ground, "outline", MOST_CORNERS).map(List::of).orElse(List.of());
+        SurveyReader.Surveyed surveyed = SurveyReader.read(ground, MOST_CORNERS);
+        List<Outline> outline = GardenReader.outline(ground, "outline", MOST_CORNERS).map(List::of).orElse(surveyed.outline());
         List<Ground.Surface> surfaces = new ArrayList<>();
         for (Cursor surface : ground.objects("surfaces", "surface", 500)) {
             String kind = surface.choice("kind", "slab", SURFACES);
@@ -43,8 +44,21 @@ final class GroundReader {
             level.refuseUnknown();
         }
         double north = ground.number("north", 0, -360, 360, 3, "degrees");
+        Ground read = new Ground(
+                outline,
+                surfaces,
+                keepClear,
+                levels,
+                north,
+                surveyed.survey(),
+                YardWorkReader.baseline(ground),
+                YardWorkReader.preparation(ground.object("preparation")),
+                YardWorkReader.rims(ground),
+                YardWorkReader.access(ground),
+                YardWorkReader.tall(ground),
+                YardWorkReader.sun(ground));
         ground.refuseUnknown();
-        return new Ground(outline, surfaces, keepClear, levels, north);
+        return read;
     }
 
     /** A line of several places is kept clear leg by leg. */
@@ -81,10 +95,11 @@ final class GroundReader {
             }
             shapes.add(List.of(one.point("at", new Point(0, 0))));
         }
+        double dampCourse = one.length("dampCourse", 0, 0, 2_000);
         one.refuseUnknown();
         List<Ground.KeepClear> kept = new ArrayList<>();
         for (List<Point> shape : shapes) {
-            kept.add(new Ground.KeepClear(kind, shape, clearance, leaf, swingsIn));
+            kept.add(new Ground.KeepClear(kind, shape, clearance, leaf, swingsIn, dampCourse));
         }
         return kept;
     }

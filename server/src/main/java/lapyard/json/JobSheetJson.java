@@ -39,6 +39,7 @@ public final class JobSheetJson {
         ObjectNode json = NODES.objectNode();
         json.put("garden", sheet.garden().name());
         revision.ifPresentOrElse(number -> json.put("revision", number), () -> json.putNull("revision"));
+        json.set("ground", GroundJson.of(sheet));
         ArrayNode beds = json.putArray("beds");
         sheet.beds().forEach(bed -> beds.add(bed(bed)));
         ArrayNode paths = json.putArray("paths");
@@ -249,7 +250,7 @@ public final class JobSheetJson {
         return json;
     }
 
-    private static ArrayNode outline(Outline outline) {
+    static ArrayNode outline(Outline outline) {
         ArrayNode corners = NODES.arrayNode();
         for (Point corner : outline.corners()) {
             corners.addArray().add(number(corner.x(), 1)).add(number(corner.y(), 1));

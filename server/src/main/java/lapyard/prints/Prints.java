@@ -24,6 +24,9 @@ public final class Prints {
     static final List<Print> ALL = List.of(
             new Print("plan", "Garden plan", PlanPrint::pages),
             new Print("bed-register", "Bed register", RegisterPrint::pages),
+            new Print("setting-out", "Setting-out", GroundPrint::settingOut),
+            new Print("shade", "Sun and shade", GroundPrint::shade),
+            new Print("access", "Access", GroundPrint::access),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
             new Print("course-cards", "Course cards", BenchPrint::courseCards),
             new Print("rolls", "Rolls", BenchPrint::rolls),

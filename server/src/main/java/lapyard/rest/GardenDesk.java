@@ -21,6 +21,7 @@ import lapyard.job.SawAdvice;
 import lapyard.job.TryOut;
 import lapyard.json.GardenReader;
 import lapyard.json.GardenSchema;
+import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
 import lapyard.json.LoadInJson;
 import lapyard.json.MerchantListJson;
@@ -87,6 +88,9 @@ public final class GardenDesk implements Desk {
     public Optional<String> jobSheetPart(String document, String part) {
         if (part.equals("advice")) {
             return Optional.of(JobSheetJson.advice(SawAdvice.of(sheet(document))).toString());
+        }
+        if (GroundJson.PARTS.contains(part)) {
+            return Optional.of(GroundJson.part(part, sheet(document)).toString());
         }
         if (part.equals("loads")) {
             return Optional.of(LoadInJson.of(Loads.of(sheet(document))).toString());

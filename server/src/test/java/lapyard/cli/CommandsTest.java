@@ -94,6 +94,16 @@ class CommandsTest {
         if (sheet.has("quote")) {
             wanted.addAll(Set.of("quote.pdf", "quote-N.svg"));
         }
+        JsonNode ground = MAPPER.readTree(sample.toFile()).path("ground");
+        if (ground.has("baseline")) {
+            wanted.addAll(Set.of("setting-out.pdf", "setting-out-N.svg"));
+        }
+        if (ground.has("access")) {
+            wanted.addAll(Set.of("access.pdf", "access-N.svg"));
+        }
+        if (ground.has("sun")) {
+            wanted.addAll(Set.of("shade.pdf", "shade-N.svg"));
+        }
         assertEquals(wanted, names(out));
         assertEquals(sheet.get("slip"), MAPPER.readTree(out.resolve("slip.json").toFile()));
         for (String key : List.of("garden", "revision", "beds", "paths", "cutting", "rolls", "slip", "snags")) {

@@ -82,7 +82,7 @@ class AccessTest {
         Geometry lines = Shapes.FACTORY.buildGeometry(
                 faces.stream().map(f -> f.toGeometry(Shapes.FACTORY)).toList());
         double reference = LargestEmptyCircle.getRadiusLine(lines, inside, 1).getLength();
-        assertEquals(reference, Reach.worstMm(inside, faces, 0.5), 2, "seed " + seed);
+        assertEquals(reference, Reach.worst(inside, faces, 0.5).mm(), 2, "seed " + seed);
     }
 
     @Test

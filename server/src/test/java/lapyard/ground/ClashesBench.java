@@ -2,15 +2,19 @@ package lapyard.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
+import lapyard.plan.AccessStandard;
+import lapyard.plan.Baseline;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
+import lapyard.plan.Preparation;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -23,7 +27,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** A garden of 200 beds of 20 types, each fifth one in trouble, with paths, keep-clear, surfaces and levels. */
+/** A garden of 200 beds of 20 types, each fifth one in trouble, 60 paths, 40 things to keep clear, surfaces and levels. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -33,6 +37,12 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 public class ClashesBench {
     private final Garden tidy = garden(false);
     private final Garden troubled = garden(true);
+    private final Garden pegged = Beds.garden(
+            new Ground(
+                    tidy.ground().outline(), List.of(), List.of(), List.of(), 0, Optional.empty(),
+                    Optional.of(new Baseline(new Point(0, 0), new Point(90000, 0), 0)), Preparation.USUAL, List.of(),
+                    AccessStandard.USUAL, List.of(), Optional.empty()),
+            tidy.beds(), List.of());
 
     static Garden garden(boolean trouble) {
         List<Bed> beds = new ArrayList<>();
@@ -50,10 +60,14 @@ public class ClashesBench {
                                 false)));
             }
             paths.add(Beds.path("P" + row, 1200, 0, 700 + 4000 * row, 88000, 700 + 4000 * row));
+            for (int i = 1; i <= 5; i++) {
+                double x = 850 + 4300 * 3 * i;
+                paths.add(Beds.path("P" + row + "-" + i, 1200, x, 1300 + 4000 * row, x, 4000 + 4000 * row));
+            }
         }
         List<Ground.KeepClear> kept = new ArrayList<>();
-        for (int i = 0; i < 20; i++) {
-            double x = 4000 + 4300 * i;
+        for (int i = 0; i < 39; i++) {
+            double x = 4000 + 2150 * i;
             kept.add(new Ground.KeepClear(
                     "cover", Beds.points(x, 300, x + 400, 300, x + 400, 700, x, 700), 300, 0, false));
         }
@@ -69,23 +83,35 @@ public class ClashesBench {
                         new Ground.Level(new Point(0, 0), 0),
                         new Ground.Level(new Point(90000, 0), 900),
                         new Ground.Level(new Point(0, 42000), 400)),
-                0);
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Preparation.USUAL,
+                List.of(),
+                AccessStandard.ADA_2010,
+                List.of(),
+                Optional.empty());
         return Beds.garden(ground, beds, paths);
     }
 
     @Benchmark
-    public List<Finding> tidyGardenOf200() {
-        return Clashes.of(tidy);
+    public GroundSheet tidyGardenOf200() {
+        return GroundSheet.of(tidy);
     }
 
     @Benchmark
-    public List<Finding> troubledGardenOf200() {
-        return Clashes.of(troubled);
+    public GroundSheet troubledGardenOf200() {
+        return GroundSheet.of(troubled);
     }
 
     @Benchmark
-    public List<PathWork> pathsOf200() {
-        return PathWork.of(tidy.paths(), tidy.beds());
+    public List<Finding> stopsAlone() {
+        return Clashes.stops(troubled);
+    }
+
+    @Benchmark
+    public Object pegsOf200() {
+        return SettingOut.of(pegged, Optional.empty());
     }
 
     public static void main(String[] arguments) throws Exception {

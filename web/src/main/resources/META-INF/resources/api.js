@@ -105,6 +105,9 @@ export const api = {
   /** A garden beside a copy with changes, or beside another garden; nothing is kept. @param {{garden: object, changes?: object[], instead?: object}} asked */
   async tryOut(asked) { return read(await ask('POST', 'api/try-out', { body: asked })); },
 
+  /** @returns {Promise<object>} a part of it that is worked out only when asked for: `pegs`, `sun` */
+  async part(id, name) { return read(await ask('GET', `${garden(id)}/job-sheet/${name}`)); },
+
   /** @returns {Promise<{plan: object, revision: string} | null>} null where `revision` still stands */
   async newer(id, revision) {
     const answer = await ask('GET', garden(id), { headers: { 'if-none-match': revision } });

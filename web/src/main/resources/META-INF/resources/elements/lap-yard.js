@@ -57,6 +57,7 @@ export class LapYard extends GardenElement {
   #drawn = new Map();
   #world; #ground; #beds; #over; #grips; #screen; #gaps; #house;
   #groundOf = null;
+  #clearancesKnown = false;
   #whole = true;
   #before = null;
   #flight = 0;
@@ -102,9 +103,11 @@ export class LapYard extends GardenElement {
 
   render() {
     const { plan, choice, reckoning } = this.garden;
-    if (this.#groundOf !== plan.ground || this.pathsOf !== plan.paths) {
+    const clearances = reckoning.sheet?.ground?.usual?.clearances;
+    if (this.#groundOf !== plan.ground || this.pathsOf !== plan.paths || this.#clearancesKnown !== Boolean(clearances)) {
       this.#ground.replaceChildren(...drawnGround(plan));
-      this.#over.replaceChildren(...drawnKeepClear(plan));
+      this.#over.replaceChildren(...drawnKeepClear(plan, clearances));
+      this.#clearancesKnown = Boolean(clearances);
       this.#groundOf = plan.ground;
       this.pathsOf = plan.paths;
     }

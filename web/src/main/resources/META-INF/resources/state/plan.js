@@ -1,3 +1,4 @@
+import { cornersOf } from '../geometry/survey.js';
 import { bounds, counterClockwise, fromFrontLeft, placed, rectangle, straightened, walked, wallLetter } from '../geometry/outline.js';
 
 /**
@@ -75,7 +76,7 @@ function sectionOf(plan, id) {
 
 /** @returns {import('../geometry/outline.js').Point[] | null} */
 export function yardOf(plan) {
-  const outline = plan.ground?.outline;
+  const outline = plan.ground?.outline ?? cornersOf(plan.ground?.survey);
   return Array.isArray(outline) && outline.length > 2 ? outline : null;
 }
 

@@ -25,6 +25,7 @@ export function drawnGround(plan) {
     ...(plan.ground?.surfaces ?? []).filter(surface => surface.outline?.length > 2).map(drawnSurface),
     ...drawnPaths(plan),
     yard ? s('path.fence', { d: d(yard) }) : null,
+    plan.ground?.baseline ? s('path.baseline', { d: d([plan.ground.baseline.from, plan.ground.baseline.to], false) }) : null,
   ].filter(Boolean);
 }
 
@@ -74,13 +75,18 @@ export function label([x, y], text, kind, angle = 0) {
   return s('text', { class: `label ${kind}`, transform: `translate(${round(x)} ${round(-y)})${turn}`, text });
 }
 
-/** Keep-clear lies over the beds, so that what stands on it is seen to. @returns {SVGElement[]} */
-export function drawnKeepClear(plan) {
-  return (plan.ground?.keepClear ?? []).map(keep => drawnOne(keep, plan)).filter(Boolean);
+/**
+ * Keep-clear lies over the beds, so that what stands on it is seen to.
+ *
+ * @param {Object<string, number>} usual clearances by kind, as the job sheet tells them
+ * @returns {SVGElement[]}
+ */
+export function drawnKeepClear(plan, usual = {}) {
+  return (plan.ground?.keepClear ?? []).map(keep => drawnOne(keep, plan, usual)).filter(Boolean);
 }
 
-function drawnOne(keep, plan) {
-  const clearance = keep.clearance ?? 0;
+function drawnOne(keep, plan, usual) {
+  const clearance = keep.clearance ?? usual[keep.kind ?? 'other'] ?? 0;
   const shapes = [];
   let at;
   if (keep.hinge) {

@@ -1,0 +1,258 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.ground.Pegs;
+import lapyard.ground.SettingOut;
+import lapyard.plan.Bed;
+
+/** One bed on the setting-out sheet: to scale with its pegs on the left, the numbers to tape on the right. */
+final class SettingOutBed {
+    private static final double TITLE = 8.5;
+    private static final double HEAD = 6;
+    private static final double ROW = 6.6;
+    private static final double TEXT = 4.6;
+    private static final double SMALL = 3.6;
+    private static final double LEAST_DRAWING = 54;
+    private static final String STRING_PEGS = "String pegs";
+    private static final double DRAWING_SHARE = 0.36;
+    private static final double RIM = 11;
+    private static final List<String> HEADS = List.of("peg", "along", "off", "tape from start", "from end", "level");
+
+    private final SettingOut.BedPegs bed;
+    private final BenchSheet sheet;
+
+    SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
+        this.bed = bed;
+        this.sheet = sheet;
+    }
+
+    /** Kept whole where a sheet can hold it; with very many corners the rows run on over sheets. */
+    void on(BenchTable.Flow flow) {
+        Box space = sheet.space();
+        double drawn = space.width() * DRAWING_SHARE;
+        Box right = new Box(space.left() + drawn + 5, 0, space.right(), 0);
+        List<String> words = new ArrayList<>();
+        paragraphs().forEach(paragraph -> words.addAll(TextMeasure.wrap(paragraph, SMALL, false, right.width())));
+        int rows = bed.pegs().pegs().size();
+        double text = words.size() * SMALL * 1.32;
+        double height = Math.max(TITLE + LEAST_DRAWING, 2 + HEAD + rows * ROW + 2 + text) + 3;
+        if (height > space.height()) {
+            table(flow, words);
+            return;
+        }
+        if (!flow.holds(height)) {
+            flow.next();
+        }
+        double top = flow.y();
+        flow.add(sheet.line(space.left(), top, space.right(), top, Inks.THIN));
+        flow.add(sheet.text(space.left(), top + 6.4, title(), 6, true));
+        flow.addAll(drawing(new Box(space.left(), top + TITLE, space.left() + drawn, top + height - 3)));
+        double y = top + 2;
+        flow.addAll(row(HEADS, right, y + 4, 3, false));
+        y += HEAD;
+        flow.add(sheet.line(right.left(), y - 0.8, right.right(), y - 0.8, Inks.THIN));
+        for (List<String> cells : rows()) {
+            flow.addAll(row(cells, right, y + 4.7, TEXT, true));
+            y += ROW;
+            flow.add(sheet.line(right.left(), y - 0.4, right.right(), y - 0.4, Inks.HAIR));
+        }
+        y += 1;
+        for (String line : words) {
+            y += SMALL * 1.32;
+            flow.add(sheet.text(right.left(), y, line, SMALL, false));
+        }
+        flow.down(height);
+    }
+
+    private void table(BenchTable.Flow flow, List<String> words) {
+        BenchTable table = new BenchTable(
+                sheet, title(), new BenchTable.Column("peg", 0.1, true), new BenchTable.Column("along", 0.18, true),
+                new BenchTable.Column("off", 0.18, true), new BenchTable.Column("tape from start", 0.18, false),
+                new BenchTable.Column("from end", 0.18, false), new BenchTable.Column("level", 0.18, false));
+        rows().forEach(cells -> table.row(cells.toArray(String[]::new)));
+        table.on(flow);
+        flow.words(words, SMALL, false);
+    }
+
+    private String title() {
+        String name = bed.bed().name();
+        return "Bed " + bed.bed().id() + (name.isBlank() || name.equals(bed.bed().id()) ? "" : ", " + name);
+    }
+
+    private List<List<String>> rows() {
+        List<List<String>> rows = new ArrayList<>();
+        Optional<Double> lowest = bed.lowestDropMm();
+        for (int i = 0; i < bed.pegs().pegs().size(); i++) {
+            Pegs.Peg peg = bed.pegs().pegs().get(i);
+            SettingOut.Tapes tapes = bed.tapes().get(i);
+            String level = lowest.map(low -> "+" + sheet.written(low - peg.dropMm().orElse(low))).orElse("–");
+            rows.add(List.of(
+                    "P" + peg.number(),
+                    sheet.written(peg.alongMm()),
+                    sheet.written(peg.offMm()),
+                    sheet.written(tapes.firstMm()) + (tapes.flat() ? "*" : ""),
+                    sheet.written(tapes.secondMm()) + (tapes.flat() ? "*" : ""),
+                    level));
+        }
+        return rows;
+    }
+
+    private List<Shape> row(List<String> cells, Box room, double base, double size, boolean bold) {
+        double[] shares = {0.1, 0.18, 0.18, 0.2, 0.18, 0.16};
+        List<Shape> shapes = new ArrayList<>();
+        double x = room.left();
+        for (int i = 0; i < cells.size(); i++) {
+            double wide = room.width() * shares[i];
+            boolean heavy = bold && i < 3;
+            double fitting = BenchSheet.fitting(cells.get(i), size, 2.4, heavy, wide - 1.5);
+            shapes.add(
+                    i == 0
+                            ? sheet.text(x, base, cells.get(i), fitting, heavy)
+                            : sheet.end(x + wide - 1, base, cells.get(i), fitting, heavy));
+            x += wide;
+        }
+        return shapes;
+    }
+
+    /** What proves the bed in one paragraph, its string pegs in another. */
+    private List<String> paragraphs() {
+        List<String> said = sentences();
+        List<String> strings = said.stream().filter(one -> one.startsWith(STRING_PEGS)).toList();
+        List<String> rest = said.stream().filter(one -> !one.startsWith(STRING_PEGS)).toList();
+        List<String> paragraphs = new ArrayList<>();
+        if (!rest.isEmpty()) {
+            paragraphs.add(String.join(" ", rest));
+        }
+        paragraphs.addAll(strings);
+        return paragraphs;
+    }
+
+    private List<String> sentences() {
+        List<String> said = new ArrayList<>();
+        String diagonals = String.join(
+                ",  ",
+                bed.pegs().diagonals().stream()
+                        .map(d -> "P" + d.from() + "–P" + d.to() + " " + sheet.written(d.lengthMm()))
+                        .toList());
+        if (!diagonals.isEmpty()) {
+            said.add("Diagonals: " + diagonals + ".");
+        }
+        bed.square()
+                .ifPresent(square -> said.add("Square at P" + square.peg() + ": "
+                        + sheet.written(square.alongMm()) + " on wall " + Bed.wallLetter(square.peg() - 1) + ", "
+                        + sheet.written(square.otherMm()) + " on wall "
+                        + Bed.wallLetter(Math.floorMod(square.peg() - 2, bed.bed().outline().sides())) + ", "
+                        + sheet.written(square.acrossMm()) + " across."));
+        bed.pushForTenMm()
+                .ifPresent(push -> said.add("Both diagonals are equal. For each " + sheet.written(10)
+                        + " between them push wall C along itself by " + sheet.written(push) + "."));
+        bed.lowestDropMm()
+                .ifPresent(low -> said.add("Levels are above the lowest peg, which is "
+                        + sheet.written(low) + " below the string; the rim stands "
+                        + sheet.written(bed.bed().heightMm()) + " above that peg."));
+        if (!bed.pegs().linePegs().isEmpty()) {
+            said.add(STRING_PEGS + " (along, off): "
+                    + String.join(
+                            ",  ",
+                            bed.pegs().linePegs().stream()
+                                    .map(peg -> String.format(
+                                            Locale.ROOT, "%s past P%d %s, %s", peg.wall(), peg.beyond(),
+                                            sheet.written(peg.alongMm()), sheet.written(peg.offMm())))
+                                    .toList())
+                    + ".");
+        }
+        if (bed.tapes().stream().anyMatch(SettingOut.Tapes::flat)) {
+            said.add("* These tapes cross too flat: peg by along and off, and check by a diagonal.");
+        }
+        return said;
+    }
+
+    private List<Shape> drawing(Box field) {
+        List<Shape> shapes = new ArrayList<>();
+        Outline outline = bed.bed().inYard();
+        Box extent = Box.round(outline.corners());
+        Scale scale = Scale.usual(
+                Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM)) - 1e-9,
+                sheet.imperial);
+        View view = new View(
+                scale,
+                new Point(
+                        field.centre().x() - scale.paperMm(extent.centre().x()),
+                        field.centre().y() + scale.paperMm(extent.centre().y())));
+        List<Point> ring = view.on(outline);
+        Inks.Filling filling = sheet.inks.yard();
+        shapes.add(new Shape.Area(List.of(ring), filling.fill(), filling.hatch(), Optional.of(sheet.inks.pen(Inks.WIDE))));
+        bed.pegs().diagonals().stream().limit(2).forEach(diagonal -> shapes.add(Shape.Lines.of(
+                sheet.inks.pen(Inks.NARROW).dashed(2, 1.4), ring.get(diagonal.from() - 1), ring.get(diagonal.to() - 1))));
+        bed.square().ifPresent(square -> shapes.add(triangle(square, outline, view)));
+        double outwards = outline.signedAreaMm2() > 0 ? 1 : -1;
+        for (int i = 0; i < ring.size(); i++) {
+            shapes.addAll(peg(ring, i, outwards));
+            shapes.addAll(wall(ring, outline, i, outwards));
+        }
+        shapes.add(new Shape.Text(
+                new Point(field.left(), field.high() - 0.5), "1:" + scale.n(), 3, Shape.Anchor.START, 0, false, sheet.inks.ink()));
+        return shapes;
+    }
+
+    private Shape triangle(SettingOut.Triangle square, Outline outline, View view) {
+        int i = square.peg() - 1;
+        Point at = outline.corner(i);
+        Point on = towards(at, outline.corner(i + 1), square.alongMm());
+        Point off = towards(at, outline.corner(i - 1), square.otherMm());
+        return new Shape.Area(
+                List.of(view.on(List.of(at, on, off))), Optional.empty(), Optional.empty(),
+                Optional.of(Stroke.of(sheet.inks.water(), Inks.WIDE)));
+    }
+
+    private static Point towards(Point from, Point to, double mm) {
+        double share = mm / from.distanceMm(to);
+        return new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
+    }
+
+    private List<Shape> peg(List<Point> ring, int i, double outwards) {
+        int n = ring.size();
+        Point at = ring.get(i);
+        Point before = ring.get((i + n - 1) % n);
+        Point after = ring.get((i + 1) % n);
+        double bx = (at.x() - before.x()) / at.distanceMm(before) + (at.x() - after.x()) / at.distanceMm(after);
+        double by = (at.y() - before.y()) / at.distanceMm(before) + (at.y() - after.y()) / at.distanceMm(after);
+        double cross = (at.x() - before.x()) * (after.y() - at.y()) - (at.y() - before.y()) * (after.x() - at.x());
+        // Paper y runs down, so a corner that points outwards turns the other way there.
+        double side = cross * outwards < 0 ? 1 : -1;
+        double length = Math.max(1e-9, Math.hypot(bx, by));
+        double away = 5.2;
+        Point label = new Point(at.x() + side * bx / length * away, at.y() + side * by / length * away + 1.4);
+        return List.of(
+                new Shape.Circle(at, 1, Optional.of(sheet.inks.ink()), Optional.empty()),
+                new Shape.Text(label, "P" + (i + 1), 3.8, Shape.Anchor.MIDDLE, 0, true, sheet.inks.ink()));
+    }
+
+    private List<Shape> wall(List<Point> ring, Outline outline, int i, double outwards) {
+        Point a = ring.get(i);
+        Point b = ring.get((i + 1) % ring.size());
+        String words = Bed.wallLetter(i) + " " + sheet.written(outline.sideMm(i));
+        double length = a.distanceMm(b);
+        double size = BenchSheet.fitting(words, 3.4, 2.4, false, length - 4);
+        if (TextMeasure.widthMm(words, size, false) > length) {
+            return List.of();
+        }
+        double x = (b.x() - a.x()) / length;
+        double y = (b.y() - a.y()) / length;
+        double out = 1.2 + size * 0.5;
+        double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-y, x)));
+        Point middle = new Point((a.x() + b.x()) / 2 - y * out * outwards, (a.y() + b.y()) / 2 + x * out * outwards);
+        Words label = Words.of(words, size, false);
+        return label.on(
+                new Plate(middle, label.widthMm(), label.heightMm(), turn), sheet.inks.ink(), Optional.empty());
+    }
+}

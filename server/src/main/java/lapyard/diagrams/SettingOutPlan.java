@@ -1,0 +1,181 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
+import lapyard.drawing.Stroke;
+import lapyard.geometry.Point;
+import lapyard.ground.Pegs;
+import lapyard.ground.SettingOut;
+import lapyard.plan.Baseline;
+import lapyard.plan.Garden;
+
+/** The yard to scale with its baseline, the distances along it, and where each bed begins. */
+final class SettingOutPlan {
+    /** Round the drawing, for the numbers beside the baseline. */
+    private static final double RIM = 19;
+
+    private static final double FOOT = 23;
+    private static final double NUMBER = 3.4;
+    private static final double PITCH = 4.2;
+
+    /** With more beds than this their offsets stand in the tables alone. */
+    private static final int MOST_OFFSETS = 24;
+
+    private final Garden garden;
+    private final SettingOut out;
+    private final BenchSheet sheet;
+    private final Baseline line;
+    private final List<Shape> shapes = new ArrayList<>();
+
+    SettingOutPlan(Garden garden, SettingOut out, BenchSheet sheet) {
+        this.garden = garden;
+        this.out = out;
+        this.sheet = sheet;
+        this.line = out.baseline().orElseThrow();
+    }
+
+    BenchSheet.Draft draft() {
+        Box space = sheet.space();
+        Box field = new Box(space.left(), space.low(), space.right(), space.high() - FOOT);
+        Box extent = extent();
+        Scale scale = Scale.usual(
+                Math.max(
+                                extent.width() / (field.width() - 2 * RIM),
+                                extent.height() / (field.height() - 2 * RIM))
+                        - 1e-9,
+                garden.imperial());
+        View view = new View(
+                scale,
+                new Point(
+                        field.centre().x() - scale.paperMm(extent.centre().x()),
+                        field.centre().y() + scale.paperMm(extent.centre().y())));
+        Labels labels = new Labels(field);
+        yard(view);
+        beds(view, labels);
+        baseline(view, labels);
+        Panel panel = new Panel(110, sheet.inks);
+        shapes.addAll(panel.barAndNorth(
+                scale, garden.ground().northDeg(), garden.imperial(), space.right() - 112, space.high() - 20));
+        shapes.add(sheet.text(
+                space.left(), space.high() - 11, "Scale " + scale.label(garden.imperial()), 4.2, true));
+        shapes.add(sheet.text(
+                space.left(),
+                space.high() - 5,
+                "Peg P1 is the start of wall A; pegs go round the bed counter-clockwise.",
+                3.2,
+                false));
+        String base = sheet.written(line.from().distanceMm(line.to()));
+        return new BenchSheet.Draft(
+                "Setting-out", "baseline " + base + " long, " + out.beds().size() + " beds", shapes);
+    }
+
+    private Box extent() {
+        List<Point> points = new ArrayList<>(List.of(line.from(), line.to()));
+        garden.ground().outline().forEach(yard -> points.addAll(yard.corners()));
+        garden.beds().forEach(bed -> points.addAll(bed.inYard().corners()));
+        return Box.round(points);
+    }
+
+    private void yard(View view) {
+        garden.ground().outline().forEach(yard -> shapes.add(new Shape.Area(
+                List.of(view.on(yard)), Optional.empty(), Optional.empty(), Optional.of(sheet.inks.pen(Inks.MEDIUM)))));
+    }
+
+    private void beds(View view, Labels labels) {
+        for (SettingOut.BedPegs bed : out.beds()) {
+            List<Point> ring = view.on(bed.bed().inYard());
+            Inks.Filling filling = sheet.inks.timber();
+            shapes.add(new Shape.Area(List.of(ring), filling.fill(), filling.hatch(), Optional.of(sheet.inks.pen(Inks.THIN))));
+            for (Point peg : ring) {
+                shapes.add(new Shape.Circle(peg, 0.7, Optional.of(sheet.inks.ink()), Optional.empty()));
+            }
+            Words words = Words.of(bed.bed().id(), 4, true);
+            labels.within(ring, words.widthMm(), words.heightMm(), List.of(0.0, 90.0)).ifPresent(plate -> {
+                labels.take(plate.corners());
+                shapes.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.plate())));
+            });
+            labels.solid(ring);
+        }
+    }
+
+    private void baseline(View view, Labels labels) {
+        Point a = view.on(line.from());
+        Point b = view.on(line.to());
+        double length = a.distanceMm(b);
+        // On the paper y runs down: to the left of the baseline as one walks it, and so away from the numbers.
+        double ux = (b.x() - a.x()) / length;
+        double uy = (b.y() - a.y()) / length;
+        double rx = -uy;
+        double ry = ux;
+        Stroke pen = Stroke.of(sheet.inks.water(), Inks.BROAD);
+        shapes.add(Shape.Lines.of(pen, a, b));
+        for (Point end : List.of(a, b)) {
+            shapes.add(Shape.Lines.of(
+                    pen,
+                    new Point(end.x() - rx * 2, end.y() - ry * 2),
+                    new Point(end.x() + rx * 2, end.y() + ry * 2)));
+        }
+        if (out.beds().size() <= MOST_OFFSETS) {
+            offsets(view, labels);
+        }
+        double turn = Math.toDegrees(Math.atan2(-ry, rx));
+        double last = Double.NEGATIVE_INFINITY;
+        List<Double> marks = new ArrayList<>(SettingOutSheets.running(out));
+        marks.add(0.0);
+        marks.add(line.from().distanceMm(line.to()));
+        for (double mark : marks.stream().distinct().sorted().toList()) {
+            double place = view.scale().paperMm(mark);
+            double beside = Math.max(place, last + PITCH);
+            last = beside;
+            Point tick = new Point(a.x() + ux * place, a.y() + uy * place);
+            Point foot = new Point(a.x() + ux * beside + rx * 3.5, a.y() + uy * beside + ry * 3.5);
+            shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW), tick, foot));
+            String words = sheet.written(mark);
+            double readable = GroundShapes.readable(turn);
+            boolean flipped = Math.abs(readable - turn) > 1 && Math.abs(Math.abs(readable - turn) - 360) > 1;
+            double base = NUMBER * Shape.Text.CAPITALS / 2;
+            // The base line lies beside the leader by half a capital.
+            double side = flipped ? -base : base;
+            Point at = new Point(foot.x() + rx * 0.8 + ux * side, foot.y() + ry * 0.8 + uy * side);
+            shapes.add(new Shape.Text(
+                    at, words, NUMBER, flipped ? Shape.Anchor.END : Shape.Anchor.START, readable, false, sheet.inks.ink()));
+        }
+    }
+
+    /** From the baseline square off to each bed's first peg. */
+    private void offsets(View view, Labels labels) {
+        Point from = line.from();
+        double length = from.distanceMm(line.to());
+        double x = (line.to().x() - from.x()) / length;
+        double y = (line.to().y() - from.y()) / length;
+        List<Shape> numbers = new ArrayList<>();
+        for (SettingOut.BedPegs bed : out.beds()) {
+            Pegs.Peg first = bed.pegs().pegs().get(0);
+            if (Math.abs(first.offMm()) < 1) {
+                continue;
+            }
+            Point foot = view.on(new Point(from.x() + x * first.alongMm(), from.y() + y * first.alongMm()));
+            Point peg = view.on(bed.bed().inYard().corner(0));
+            shapes.add(Shape.Lines.of(sheet.inks.pen(Inks.NARROW).dashed(1.6, 1.1), foot, peg));
+            Words words = Words.of(sheet.written(first.offMm()), NUMBER, false);
+            double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-(peg.y() - foot.y()), peg.x() - foot.x())));
+            List<Plate> plates = new ArrayList<>();
+            for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.87, 0.92, 0.95}) {
+                plates.add(new Plate(
+                        new Point(foot.x() + (peg.x() - foot.x()) * share, foot.y() + (peg.y() - foot.y()) * share),
+                        words.widthMm(),
+                        words.heightMm(),
+                        turn));
+            }
+            labels.first(plates, labels::clearOfSolids)
+                    .ifPresent(plate -> {
+                        labels.take(plate.corners());
+                        numbers.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.paper())));
+                    });
+        }
+        shapes.addAll(numbers);
+    }
+}

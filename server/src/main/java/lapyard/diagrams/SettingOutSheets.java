@@ -1,0 +1,64 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import lapyard.drawing.Page;
+import lapyard.ground.Pegs;
+import lapyard.ground.SettingOut;
+import lapyard.plan.Garden;
+
+/** The sheets by which beds are pegged out: the yard to scale with its baseline, then bed by bed. */
+public final class SettingOutSheets {
+    private SettingOutSheets() {}
+
+    private static final String CAUTION =
+            "Find buried pipes and cables before a peg is driven. Two people to a tape, held level. Cap the pegs: they trip and they stab.";
+
+    private static final double TEXT = 4.6;
+
+    /**
+     * @param out with a baseline
+     * @return one page for the yard, then the beds, as many to a page as fit
+     */
+    public static List<Page> pages(Garden garden, SettingOut out, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden.name(), CAUTION, garden.imperial(), options);
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        drafts.add(new SettingOutPlan(garden, out, sheet).draft());
+        BenchTable.Flow flow = new BenchTable.Flow(
+                sheet,
+                "Setting-out, bed by bed",
+                "along and off the baseline, tapes from both its ends; all within " + sheet.written(Pegs.TOLERANCE_MM));
+        flow.words(List.of("Tape laid once along the baseline: " + marks(out, sheet)), TEXT, true);
+        out.square()
+                .ifPresent(square -> flow.words(
+                        List.of("Square to the baseline at its start: " + sheet.written(square.alongMm()) + " along, "
+                                + sheet.written(square.otherMm()) + " off, " + sheet.written(square.acrossMm())
+                                + " across from mark to mark."),
+                        TEXT,
+                        false));
+        for (SettingOut.BedPegs bed : out.beds()) {
+            new SettingOutBed(bed, sheet).on(flow);
+        }
+        drafts.addAll(flow.drafts());
+        return sheet.pages(drafts);
+    }
+
+    /** Every distance along the baseline once, shortest first. */
+    static TreeSet<Double> running(SettingOut out) {
+        TreeSet<Double> marks = new TreeSet<>();
+        for (SettingOut.BedPegs bed : out.beds()) {
+            for (double mark : bed.pegs().runningMm()) {
+                Double before = marks.floor(mark + 0.5);
+                if (before == null || mark - before > 0.5) {
+                    marks.add(mark);
+                }
+            }
+        }
+        return marks;
+    }
+
+    private static String marks(SettingOut out, BenchSheet sheet) {
+        return String.join(", ", running(out).stream().map(sheet::written).toList()) + ".";
+    }
+}

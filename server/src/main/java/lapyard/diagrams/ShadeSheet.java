@@ -1,0 +1,216 @@
+package lapyard.diagrams;
+
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.drawing.Page;
+import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.ground.SunHours;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+import lapyard.plan.Tall;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/** The yard by its hours of direct sun on one day, with the hours of each bed beside it. */
+public final class ShadeSheet {
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final double PANEL = 78;
+    private static final double RIM = 6;
+    private static final double ROW = 5.6;
+
+    private static final String CAUTION =
+            "Worked out for a clear sky and flat tops. Trees grow and lose their leaves; walk round on the day and look.";
+
+    private final Garden garden;
+    private final SunHours sun;
+    private final BenchSheet sheet;
+    private final List<Shape> shapes = new ArrayList<>();
+
+    private ShadeSheet(Garden garden, SunHours sun, BenchSheet sheet) {
+        this.garden = garden;
+        this.sun = sun;
+        this.sheet = sheet;
+    }
+
+    public static Page page(Garden garden, SunHours sun, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden.name(), CAUTION, garden.imperial(), options);
+        return sheet.pages(List.of(new ShadeSheet(garden, sun, sheet).draft())).get(0);
+    }
+
+    private BenchSheet.Draft draft() {
+        Box space = sheet.space();
+        Box field = new Box(space.left(), space.low(), space.right() - PANEL - 4, space.high());
+        Box extent = extent();
+        Scale scale = Scale.usual(
+                Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM)) - 1e-9,
+                garden.imperial());
+        View view = new View(
+                scale,
+                new Point(
+                        field.centre().x() - scale.paperMm(extent.centre().x()),
+                        field.centre().y() + scale.paperMm(extent.centre().y())));
+        cells(view);
+        garden.ground().outline().forEach(yard -> shapes.add(new Shape.Area(
+                List.of(view.on(yard)), Optional.empty(), Optional.empty(), Optional.of(sheet.inks.pen(Inks.WIDE)))));
+        Labels labels = new Labels(field);
+        garden.ground().tall().forEach(thing -> tall(thing, view, labels));
+        for (int i = 0; i < garden.beds().size(); i++) {
+            bed(garden.beds().get(i), sun.beds().get(i), view, labels);
+        }
+        panel(new Box(space.right() - PANEL, space.low(), space.right(), space.high()), scale);
+        String day = sun.day().day().toString();
+        return new BenchSheet.Draft(
+                "Sun and shade",
+                day + ", " + degrees(sun.day().latitudeDeg(), "N", "S") + " " + degrees(sun.day().longitudeDeg(), "E", "W")
+                        + ", times in " + sun.day().zone().getId(),
+                shapes);
+    }
+
+    private static String degrees(double value, String above, String below) {
+        return String.format(Locale.ROOT, "%.3f° %s", Math.abs(value), value < 0 ? below : above);
+    }
+
+    private Box extent() {
+        List<Point> points = new ArrayList<>();
+        garden.ground().outline().forEach(yard -> points.addAll(yard.corners()));
+        garden.beds().forEach(bed -> points.addAll(bed.inYard().corners()));
+        for (Tall thing : garden.ground().tall()) {
+            for (Point place : thing.shape()) {
+                double half = thing.spreadMm() / 2;
+                points.add(new Point(place.x() - half, place.y() - half));
+                points.add(new Point(place.x() + half, place.y() + half));
+            }
+        }
+        return points.isEmpty() ? new Box(0, 0, 10_000, 5_000) : Box.round(points);
+    }
+
+    /** Squares of one kind of light are drawn as one area, cut at the edge of the yard. */
+    private void cells(View view) {
+        Map<SunHours.Light, List<Geometry>> squares = new EnumMap<>(SunHours.Light.class);
+        double half = sun.cellMm() / 2;
+        for (SunHours.Cell cell : sun.cells()) {
+            double x = cell.middle().x();
+            double y = cell.middle().y();
+            squares.computeIfAbsent(SunHours.Light.of(cell.hours()), light -> new ArrayList<>())
+                    .add(Jts.area(List.of(
+                            new Point(x - half, y - half), new Point(x + half, y - half), new Point(x + half, y + half),
+                            new Point(x - half, y + half))));
+        }
+        for (Outline yard : garden.ground().outline()) {
+            Geometry ground = Jts.area(yard.corners());
+            squares.forEach((light, own) -> {
+                Inks.Filling filling = sheet.inks.light(light.ordinal());
+                List<Shape> areas = Jts.areas(Jts.common(OverlayNGRobust.union(own), ground)).stream()
+                        .map(rings -> (Shape) new Shape.Area(
+                                rings.stream().map(view::on).toList(), filling.fill(), filling.hatch(), Optional.empty()))
+                        .toList();
+                shapes.add(new Shape.Group(
+                        "light-" + light.name().toLowerCase(Locale.ROOT).replace('_', '-'), light.words, "light", areas));
+            });
+        }
+    }
+
+    private void tall(Tall thing, View view, Labels labels) {
+        List<Point> on = view.on(thing.shape());
+        if (on.size() == 1) {
+            double radius = Math.max(0.8, view.scale().paperMm(thing.spreadMm() / 2));
+            shapes.add(new Shape.Circle(on.get(0), radius, Optional.empty(), Optional.of(sheet.inks.pen(Inks.MEDIUM))));
+            shapes.add(new Shape.Circle(on.get(0), 0.7, Optional.of(sheet.inks.ink()), Optional.empty()));
+        } else {
+            shapes.add(new Shape.Lines(List.of(on), sheet.inks.pen(1.4)));
+        }
+        Words words = Words.of(thing.kind() + " " + sheet.written(thing.heightMm()), 2.8, false);
+        Point middle = on.size() == 1
+                ? on.get(0)
+                : new Point((on.get(0).x() + on.get(1).x()) / 2, (on.get(0).y() + on.get(1).y()) / 2);
+        List<Plate> plates = new ArrayList<>();
+        for (double[] off : new double[][] {{0, 4}, {0, -4}, {0, 8}, {0, -8}, {14, 4}, {-14, 4}, {14, -4}, {-14, -4}}) {
+            plates.add(new Plate(
+                    new Point(middle.x() + off[0], middle.y() + off[1]), words.widthMm(), words.heightMm(), 0));
+        }
+        labels.first(plates, plate -> true).ifPresent(plate -> {
+            labels.take(plate.corners());
+            shapes.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.plate())));
+        });
+    }
+
+    private void bed(Bed bed, SunHours.BedSun hours, View view, Labels labels) {
+        List<Point> ring = view.on(bed.inYard());
+        shapes.add(new Shape.Area(
+                List.of(ring), Optional.empty(), Optional.empty(), Optional.of(sheet.inks.pen(Inks.BROAD))));
+        Words words = new Words(List.of(
+                new Words.Line(bed.id(), 3.4, true), new Words.Line(hours(hours.meanHours()), 3, false)));
+        labels.within(ring, words.widthMm(), words.heightMm(), List.of(0.0, 90.0)).ifPresent(plate -> {
+            labels.take(plate.corners());
+            shapes.addAll(words.on(plate, sheet.inks.ink(), Optional.of(sheet.inks.plate())));
+        });
+    }
+
+    private static String hours(double hours) {
+        return String.format(Locale.ROOT, "%.1f h", hours);
+    }
+
+    private void panel(Box box, Scale scale) {
+        double y = box.low() + 5;
+        shapes.add(sheet.text(box.left(), y, "Direct sun in the day", 4.4, true));
+        y += 4;
+        for (SunHours.Light light : SunHours.Light.values()) {
+            Inks.Filling filling = sheet.inks.light(light.ordinal());
+            shapes.add(new Shape.Area(
+                    List.of(List.of(
+                            new Point(box.left(), y), new Point(box.left() + 10, y), new Point(box.left() + 10, y + 5),
+                            new Point(box.left(), y + 5))),
+                    filling.fill(), filling.hatch(), Optional.of(sheet.inks.pen(Inks.THIN))));
+            String limit = switch (light) {
+                case FULL_SUN -> ", 6 h and more";
+                case PART_SHADE -> ", 3 to 6 h";
+                case SHADE -> ", under 3 h";
+            };
+            shapes.add(sheet.text(box.left() + 13, y + 3.9, light.words + limit, 3.4, false));
+            y += 7.4;
+        }
+        y += 3;
+        shapes.add(sheet.text(
+                box.left(), y, "rises " + time(sun.rise(), "not") + ", sets " + time(sun.set(), "not"), 3.6, false));
+        y += 8;
+        double foot = box.high() - 22;
+        shapes.add(sheet.text(box.left(), y, "bed", 3, false));
+        shapes.add(sheet.end(box.left() + 36, y, "mean", 3, false));
+        shapes.add(sheet.end(box.left() + 58, y, "least – most", 3, false));
+        y += 1.5;
+        int shown = 0;
+        for (SunHours.BedSun bed : sun.beds()) {
+            if (y + 2 * ROW > foot) {
+                int rest = sun.beds().size() - shown;
+                shapes.add(sheet.text(box.left(), y + 4.2, rest + " more beds: see the job sheet", 3, false));
+                break;
+            }
+            shapes.add(sheet.text(box.left(), y + 4.2, bed.bed(), 3.8, true));
+            shapes.add(sheet.end(box.left() + 36, y + 4.2, hours(bed.meanHours()), 3.8, true));
+            shapes.add(sheet.end(
+                    box.left() + 58,
+                    y + 4.2,
+                    String.format(Locale.ROOT, "%.1f – %.1f", bed.leastHours(), bed.mostHours()),
+                    3.2,
+                    false));
+            shapes.add(sheet.text(box.left() + 60, y + 4.2, bed.light().words, 2.9, false));
+            y += ROW;
+            shown++;
+        }
+        shapes.addAll(new Panel(PANEL, sheet.inks)
+                .barAndNorth(scale, garden.ground().northDeg(), garden.imperial(), box.left(), box.high() - 20));
+    }
+
+    private static String time(Optional<ZonedDateTime> at, String never) {
+        return at.map(TIME::format).orElse(never);
+    }
+}

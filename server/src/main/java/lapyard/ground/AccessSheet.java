@@ -1,0 +1,50 @@
+package lapyard.ground;
+
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Point;
+import lapyard.plan.AccessStandard;
+import lapyard.plan.Finding;
+
+/**
+ * Room to walk and to reach, held against a standard, value by value.
+ *
+ * @param findings snags where the garden asks for the standard, notes where it does not
+ */
+public record AccessSheet(AccessStandard standard, List<Row> rows, List<Finding> findings) {
+    public AccessSheet {
+        rows = List.copyOf(rows);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * @param where    as in {@code bed M} or {@code path P1}
+     * @param what     {@code gap}, {@code reach}, {@code rim}, {@code width}, {@code narrowest}, {@code gradient},
+     *                 {@code cross fall}, {@code turning}, {@code passing}
+     * @param measured in the unit; for a gradient, n of 1:n
+     * @param limit    that it must meet: at least for rooms and gradients, at most for reach and passing
+     * @param missing  by which it fails; 0 where it passes
+     * @param at       the place that was measured, empty where it is not one place
+     */
+    public record Row(
+            String where, String what, double measured, double limit, String unit, double missing, Optional<Point> at) {
+        Row(String where, String what, double measured, double limit, String unit, double missing) {
+            this(where, what, measured, limit, unit, missing, Optional.empty());
+        }
+
+        public boolean pass() {
+            return missing == 0;
+        }
+    }
+
+    static String limit(AccessStandard standard, double value) {
+        return standard.id().equals("usual") && !standard.named()
+                ? "the usual " + Say.mm(value)
+                : "the " + Say.mm(value) + " of " + (standard.id().equals("usual") ? "this garden" : standard.name());
+    }
+
+    static Finding finding(AccessStandard standard, String where, String text, Finding.Amount amount, List<String> ways) {
+        Finding.Weight weight = standard.named() ? Finding.Weight.SNAG : Finding.Weight.NOTE;
+        return new Finding(weight, where, text, Optional.of(amount), ways);
+    }
+}

@@ -1,0 +1,219 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Preparation;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+
+/**
+ * What one bed stands on and what is to be done to it.
+ *
+ * @param surface    the kind of most of its ground, empty where none is drawn
+ * @param way        {@code scribe}, {@code level}, {@code strip}, {@code pads}, {@code none} on a deck; empty where
+ *                   neither surface nor levels are known
+ * @param scribes    what comes off the bottom course, wall by wall; empty where it stands on level ground
+ * @param quantities {@code ground.KIND}, m2; those of {@link BedFall}; {@code strip.length} or {@code pads},
+ *                   {@code concrete}, {@code sub-base}, {@code dig}, {@code spoil.loose}, {@code deck.load}
+ */
+public record BedGround(
+        String bed,
+        String surface,
+        String way,
+        List<BedFall.Scribe> scribes,
+        List<Quantity> quantities,
+        List<Finding> findings) {
+    /** Wet, settled soil. */
+    static final double WET_KG_M3 = 1600;
+
+    private static final Set<String> SOFT = Set.of("grass", "soil", "gravel");
+
+    public BedGround {
+        scribes = List.copyOf(scribes);
+        quantities = List.copyOf(quantities);
+        findings = List.copyOf(findings);
+    }
+
+    static BedGround of(Lot lot, Map<String, Double> areas, Optional<Fall> fall, Preparation preparation) {
+        Bed bed = lot.bed();
+        List<Quantity> quantities = new ArrayList<>();
+        areas.forEach((kind, area) -> quantities.add(new Quantity(
+                "ground." + kind,
+                area / 1e6,
+                "m2",
+                Working.of(
+                        "outside faces over the surface as drawn",
+                        Working.GEOMETRY,
+                        Working.Input.of("outside faces", lot.area().getArea() / 1e6, "m2")))));
+        String surface = areas.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse("");
+        Preparation.Soft soft = SOFT.contains(surface) ? preparation.soft() : Preparation.Soft.SCRIBE;
+        Optional<BedFall> bedFall = fall.map(plane -> BedFall.of(bed, plane));
+        if (areas.containsKey("deck")) {
+            quantities.add(deckLoad(bed));
+        }
+        if (surface.equals("deck")) {
+            return new BedGround(bed.id(), surface, "none", List.of(), quantities, List.of());
+        }
+        if (soft == Preparation.Soft.SCRIBE) {
+            bedFall.ifPresent(own -> quantities.addAll(own.quantities()));
+            return new BedGround(
+                    bed.id(),
+                    surface,
+                    bedFall.isPresent() || !surface.isEmpty() ? "scribe" : "",
+                    bedFall.map(BedFall::scribes).orElse(List.of()),
+                    quantities,
+                    bedFall.map(BedFall::findings).orElse(List.of()));
+        }
+        bedFall.ifPresent(own -> own.quantities().stream()
+                .filter(quantity -> quantity.key().startsWith("level."))
+                .forEach(quantities::add));
+        String way;
+        if (soft == Preparation.Soft.LEVEL) {
+            way = "level";
+            bedFall.ifPresent(own -> levelled(bed, own, preparation, quantities));
+        } else if (soft == Preparation.Soft.STRIP) {
+            way = "strip";
+            strip(lot, preparation, quantities);
+        } else {
+            way = "pads";
+            pads(bed, preparation, quantities);
+        }
+        return new BedGround(bed.id(), surface, way, List.of(), quantities, List.of());
+    }
+
+    private static void strip(Lot lot, Preparation preparation, List<Quantity> quantities) {
+        double thickness = lot.bed().section().thicknessMm();
+        double lengthMm = Shapes.offset(lot.area(), -thickness / 2).getLength();
+        quantities.add(new Quantity(
+                "strip.length",
+                lengthMm / 1000,
+                "m",
+                Working.of(
+                        "along the middle of the walls; P - 4 t where all corners are square",
+                        Working.GEOMETRY,
+                        Working.Input.of("P", lot.area().getLength(), "mm"),
+                        Working.Input.of("t", thickness, "mm"))));
+        works(
+                lengthMm * preparation.stripMm(),
+                preparation,
+                "strip length x width",
+                quantities,
+                Working.Input.of("strip length", lengthMm, "mm"),
+                Working.Input.of("width", preparation.stripMm(), "mm"));
+    }
+
+    private static void pads(Bed bed, Preparation preparation, List<Quantity> quantities) {
+        double count = 0;
+        for (int i = 0; i < bed.outline().sides(); i++) {
+            // One at the corner where the wall begins, and those between its corners.
+            count += Math.max(1, Math.ceil(bed.outline().sideMm(i) / preparation.padEveryMm() - 1e-9));
+        }
+        quantities.add(new Quantity(
+                "pads",
+                count,
+                "pads",
+                Working.of(
+                        "sum over walls of ceil(wall / greatest distance)",
+                        Working.COMMON_PRACTICE,
+                        Working.Input.of("walls", bed.outline().sides(), ""),
+                        Working.Input.of("greatest distance", preparation.padEveryMm(), "mm"))));
+        works(
+                count * preparation.padMm() * preparation.padMm(),
+                preparation,
+                "pads x side x side",
+                quantities,
+                Working.Input.of("pads", count, ""),
+                Working.Input.of("side", preparation.padMm(), "mm"));
+    }
+
+    private static void works(
+            double areaMm2, Preparation preparation, String area, List<Quantity> quantities, Working.Input... inputs) {
+        double concrete = areaMm2 * preparation.depthMm() / 1e9;
+        double subBase = areaMm2 * preparation.subBaseMm() / 1e9;
+        double dig = concrete + subBase;
+        Working.Input depth = Working.Input.of("depth", preparation.depthMm(), "mm");
+        Working.Input stone = Working.Input.of("sub-base", preparation.subBaseMm(), "mm");
+        quantities.add(new Quantity(
+                "concrete",
+                concrete,
+                "m3",
+                Working.of(area + " x depth", Working.COMMON_PRACTICE, with(inputs, depth))));
+        if (subBase > 0) {
+            quantities.add(new Quantity(
+                    "sub-base",
+                    subBase,
+                    "m3",
+                    Working.of(area + " x sub-base, compacted", Working.COMMON_PRACTICE, with(inputs, stone))));
+        }
+        quantities.add(new Quantity(
+                "dig",
+                dig,
+                "m3",
+                Working.of(area + " x (depth + sub-base)", Working.GEOMETRY, with(inputs, depth, stone))));
+        quantities.add(spoil(dig, preparation));
+    }
+
+    private static Working.Input[] with(Working.Input[] inputs, Working.Input... more) {
+        List<Working.Input> all = new ArrayList<>(List.of(inputs));
+        all.addAll(List.of(more));
+        return all.toArray(Working.Input[]::new);
+    }
+
+    private static Quantity spoil(double dig, Preparation preparation) {
+        return new Quantity(
+                "spoil.loose",
+                dig * (1 + preparation.bulking()),
+                "m3",
+                Working.of(
+                        "dig x (1 + bulking)",
+                        Working.COMMON_PRACTICE,
+                        Working.Input.of("dig", dig, "m3"),
+                        Working.Input.of("bulking", preparation.bulking(), "")));
+    }
+
+    /** A trench under the walls down to the level of the lowest corner. */
+    private static void levelled(Bed bed, BedFall fall, Preparation preparation, List<Quantity> quantities) {
+        double faceMm2 = 0;
+        for (int i = 0; i < fall.scribes().size(); i++) {
+            BedFall.Scribe scribe = fall.scribes().get(i);
+            faceMm2 += bed.outline().sideMm(i) * (scribe.startMm() + scribe.endMm()) / 2;
+        }
+        double dig = faceMm2 * preparation.stripMm() / 1e9;
+        quantities.add(new Quantity(
+                "dig",
+                dig,
+                "m3",
+                Working.of(
+                        "sum over walls of length x mean height above the lowest corner, x width of the trench",
+                        Working.COMMON_PRACTICE,
+                        Working.Input.of("face", faceMm2 / 1e6, "m2"),
+                        Working.Input.of("width", preparation.stripMm(), "mm"))));
+        quantities.add(spoil(dig, preparation));
+    }
+
+    static double soilDepthMm(Bed bed) {
+        return Math.max(
+                0, bed.heightMm() - bed.base().heightMm() - bed.fill().freeboardMm() - bed.fill().mulchMm());
+    }
+
+    private static Quantity deckLoad(Bed bed) {
+        double depth = soilDepthMm(bed);
+        return new Quantity(
+                "deck.load",
+                depth / 1000 * WET_KG_M3,
+                "kg/m2",
+                Working.of(
+                        "soil depth x wet soil; timber, people and snow come on top",
+                        Working.COMMON_PRACTICE,
+                        Working.Input.of("soil depth", depth, "mm"),
+                        Working.Input.of("wet soil", WET_KG_M3, "kg/m3")));
+    }
+}

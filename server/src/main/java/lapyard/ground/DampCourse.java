@@ -1,0 +1,55 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.operation.distance.DistanceOp;
+
+/** Soil kept down where a bed stands against a wall with a damp-proof course. */
+final class DampCourse {
+    /** Soil stays at least this far below the course; common practice, no source. */
+    static final double BELOW_MM = 150;
+
+    /** Further off, the wall stays dry behind the bed; common practice, no source. */
+    static final double AGAINST_MM = 75;
+
+    private DampCourse() {}
+
+    static List<Finding> of(Site site, Lot lot, Optional<Fall> fall) {
+        List<Finding> found = new ArrayList<>();
+        for (Zone zone : site.zonesNear(lot.area(), AGAINST_MM)) {
+            if (zone.kept().dampCourseMm() > 0 && zone.shape().isWithinDistance(lot.area(), AGAINST_MM)) {
+                Bed bed = lot.bed();
+                // The soil is level; the ground at the wall may lie above the bed's lowest corner.
+                Coordinate at = new DistanceOp(lot.area(), zone.shape()).nearestPoints()[0];
+                double above = fall.map(plane -> bed.inYard().corners().stream()
+                                        .mapToDouble(plane::dropMm)
+                                        .max()
+                                        .orElseThrow()
+                                - plane.dropMm(new lapyard.geometry.Point(at.x, at.y)))
+                        .orElse(0.0);
+                double soil = bed.heightMm() - bed.fill().freeboardMm() - above;
+                double over = soil - (zone.kept().dampCourseMm() - BELOW_MM);
+                if (over > Shapes.TOUCH_MM) {
+                    int courses = (int) Math.ceil(over / bed.section().heightMm() - 1e-9);
+                    List<String> ways = new ArrayList<>();
+                    ways.add("Move it " + Say.mm(AGAINST_MM) + " off the wall");
+                    if (courses < bed.courses()) {
+                        ways.add("Leave off " + courses + (courses == 1 ? " course" : " courses"));
+                    }
+                    found.add(Finding.snag(
+                            lot.where(),
+                            Say.mm(over) + " too high against the " + zone.kept().kind() + ": soil " + Say.mm(soil)
+                                    + " above the ground there, " + Say.mm(BELOW_MM) + " below the damp-proof course at "
+                                    + Say.mm(zone.kept().dampCourseMm()) + " is the limit",
+                            Say.amountMm(over),
+                            ways.toArray(String[]::new)));
+                }
+            }
+        }
+        return found;
+    }
+}

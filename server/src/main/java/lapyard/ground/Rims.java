@@ -1,0 +1,118 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.plan.RimGroup;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+
+/**
+ * One bed of a group whose rims shall be level.
+ *
+ * @param quantities {@code rim.level}, mm below the level string as it stands; {@code rim.packing}, mm by which it must
+ *                   come up, below 0 by which it must be let in
+ */
+public record Rims(String bed, List<Quantity> quantities) {
+    public Rims {
+        quantities = List.copyOf(quantities);
+    }
+
+    record Outcome(List<Rims> beds, List<Finding> findings) {}
+
+    static Outcome of(Garden garden, Optional<Fall> fall) {
+        Map<String, Bed> byId = new LinkedHashMap<>();
+        garden.beds().forEach(bed -> byId.put(bed.id(), bed));
+        List<Rims> rims = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        int number = 0;
+        for (RimGroup group : garden.ground().rims()) {
+            number++;
+            List<Bed> beds = new ArrayList<>();
+            for (String id : group.beds()) {
+                if (byId.containsKey(id)) {
+                    beds.add(byId.get(id));
+                } else {
+                    findings.add(Finding.snag(
+                            "rim group " + number,
+                            "Bed " + id + " is not in this garden",
+                            new Finding.Amount(1, "beds"),
+                            "Take it out of the group",
+                            "Stand a bed of that code"));
+                }
+            }
+            if (fall.isEmpty()) {
+                findings.add(Finding.note(
+                        "rim group " + number,
+                        "0 levels read: whether these rims are level is not known",
+                        new Finding.Amount(3, "readings"),
+                        "Take 3 drops below a level string, not all in a line"));
+            } else {
+                group(group, beds, fall.get(), rims, findings);
+            }
+        }
+        return new Outcome(rims, findings);
+    }
+
+    private static void group(RimGroup group, List<Bed> beds, Fall fall, List<Rims> rims, List<Finding> findings) {
+        Map<Bed, Double> grounds = new LinkedHashMap<>();
+        beds.forEach(bed -> grounds.put(
+                bed, bed.inYard().corners().stream().mapToDouble(fall::dropMm).max().orElseThrow()));
+        double datum = group.levelMm()
+                .orElseGet(() -> grounds.entrySet().stream()
+                        .mapToDouble(entry -> entry.getValue() - entry.getKey().heightMm())
+                        .min()
+                        .orElse(0));
+        grounds.forEach((bed, ground) -> {
+            Working.Input low = Working.Input.of("drop at its lowest corner", ground, "mm");
+            Working.Input height = Working.Input.of("H", bed.heightMm(), "mm");
+            double rim = ground - bed.heightMm();
+            double packing = rim - datum;
+            rims.add(new Rims(
+                    bed.id(),
+                    List.of(
+                            new Quantity(
+                                    "rim.level",
+                                    rim,
+                                    "mm",
+                                    Working.of("drop at its lowest corner - H", Working.GEOMETRY, low, height)),
+                            new Quantity(
+                                    "rim.packing",
+                                    packing,
+                                    "mm",
+                                    Working.of(
+                                            "rim - H - ground, all below the string",
+                                            Working.GEOMETRY,
+                                            low,
+                                            height,
+                                            Working.Input.of("rim wanted", datum, "mm"))))));
+            tooMuch(bed, packing).ifPresent(findings::add);
+        });
+    }
+
+    /** Packing over half a course is a course too few, letting in over half a course one too many. */
+    private static Optional<Finding> tooMuch(Bed bed, double packing) {
+        double course = bed.section().heightMm();
+        if (Math.abs(packing) <= course / 2 + Shapes.TOUCH_MM) {
+            return Optional.empty();
+        }
+        long courses = Math.max(1, Math.round(Math.abs(packing) / course));
+        double rest = Math.abs(packing) - courses * course;
+        String then = Math.abs(rest) <= Shapes.TOUCH_MM
+                ? ""
+                : " and " + ((rest > 0) == (packing > 0) ? "pack " : "let it in ") + Say.mm(Math.abs(rest));
+        String count = courses + (courses == 1 ? " course" : " courses");
+        return Optional.of(Finding.snag(
+                "bed " + bed.id(),
+                "Rim is " + Say.mm(Math.abs(packing)) + (packing > 0 ? " under" : " over")
+                        + " its group's, limit " + Say.mm(course / 2) + " (half of " + Say.mm(course) + ")",
+                Say.amountMm(Math.abs(packing)),
+                (packing > 0 ? "Add " : "Leave off ") + count + then,
+                "Take it out of the group"));
+    }
+}

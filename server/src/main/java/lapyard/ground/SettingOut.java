@@ -1,0 +1,181 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.Baseline;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+
+/**
+ * All beds pegged out from one baseline.
+ *
+ * @param baseline empty where none was chosen; then there are no beds and one STOP for this sheet alone
+ * @param square   the largest triangle of 3, 4 and 5 parts at the start of the baseline, to set a line square to it
+ * @param beds     in the order of the document
+ */
+public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square, List<BedPegs> beds, List<Finding> findings) {
+    /** The longest tape in common use; common practice, no source. */
+    private static final double TAPE_MM = 30_000;
+
+    /** Parts of a triangle are whole hundredths of a metre, so that all its sides are round numbers. */
+    private static final double PART_TO_MM = 10;
+
+    /** Tapes that cross flatter than this fix a peg badly; common practice, no source. */
+    private static final double LEAST_ANGLE_DEG = 30;
+
+    /** Sine up to which a corner counts as square: 1 in 1000. */
+    private static final double SQUARE = 0.001;
+
+    public SettingOut {
+        beds = List.copyOf(beds);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * One bed from the baseline.
+     *
+     * @param tapes  from both ends of the baseline, one a peg
+     * @param square the largest triangle at one of its square corners; empty where it has none
+     */
+    public record BedPegs(Bed bed, Pegs pegs, List<Tapes> tapes, Optional<Triangle> square) {
+        public BedPegs {
+            tapes = List.copyOf(tapes);
+        }
+
+        /** The lowest peg, as the bed stands on it: drop below the string; empty without levels. */
+        public Optional<Double> lowestDropMm() {
+            return pegs.pegs().stream()
+                    .filter(peg -> peg.dropMm().isPresent())
+                    .map(peg -> peg.dropMm().getAsDouble())
+                    .max(Double::compare);
+        }
+
+        /**
+         * What to push along wall A for each 10 mm between two equal diagonals; empty where the bed is no rectangle.
+         *
+         * @return mm
+         */
+        public Optional<Double> pushForTenMm() {
+            Outline outline = bed.inYard();
+            if (outline.sides() != 4 || !Cut.square(outline)) {
+                return Optional.empty();
+            }
+            double diagonal = outline.corner(0).distanceMm(outline.corner(2));
+            return Optional.of(Survey.pushToSquareMm(outline.sideMm(0), diagonal + 5, diagonal - 5));
+        }
+    }
+
+    /** @param flat whether the two tapes cross too flat to fix the peg well */
+    public record Tapes(int peg, double firstMm, double secondMm, boolean flat) {}
+
+    /**
+     * 3, 4 and 5 equal parts.
+     *
+     * @param peg      at whose corner it is square; 0 for the start of the baseline
+     * @param alongMm  on the wall that begins at the peg, or on the baseline
+     * @param otherMm  on the wall that ends there, or off the baseline
+     * @param acrossMm from the end of one to the end of the other
+     */
+    public record Triangle(int peg, double alongMm, double otherMm, double acrossMm) {}
+
+    public static SettingOut of(Garden garden, Optional<Fall> fall) {
+        if (garden.ground().baseline().isEmpty()) {
+            return new SettingOut(Optional.empty(), Optional.empty(), List.of(), List.of(noBaseline(garden)));
+        }
+        Baseline line = garden.ground().baseline().get();
+        List<BedPegs> beds = new ArrayList<>();
+        double deepest = 0;
+        for (Bed bed : garden.beds()) {
+            Pegs pegs = Pegs.of(bed, line.from(), line.to(), line.standOffMm(), fall);
+            List<Tapes> tapes = new ArrayList<>();
+            for (int i = 0; i < bed.outline().sides(); i++) {
+                tapes.add(tapes(i + 1, line, bed.inYard().corner(i)));
+            }
+            beds.add(new BedPegs(bed, pegs, tapes, triangle(bed.inYard())));
+            deepest = Math.max(deepest, pegs.offsetsMm().get(pegs.offsetsMm().size() - 1));
+        }
+        Optional<Triangle> square = triangle(0, line.from().distanceMm(line.to()), deepest);
+        return new SettingOut(Optional.of(line), square, beds, List.of());
+    }
+
+    private static Finding noBaseline(Garden garden) {
+        List<String> ways = new ArrayList<>();
+        garden.ground().outline().stream().findFirst().ifPresent(yard -> {
+            double front = yard.corners().stream().mapToDouble(Point::y).min().orElseThrow();
+            double left = Double.POSITIVE_INFINITY;
+            double right = Double.NEGATIVE_INFINITY;
+            for (Point corner : yard.corners()) {
+                if (corner.y() - front < 1) {
+                    left = Math.min(left, corner.x());
+                    right = Math.max(right, corner.x());
+                }
+            }
+            if (right > left) {
+                ways.add("Take the house wall, from (" + Say.mm(left) + ", " + Say.mm(front) + ") to (" + Say.mm(right)
+                        + ", " + Say.mm(front) + ")");
+            }
+        });
+        ways.add("Choose two marks that stay, as far apart as you can");
+        return Finding.stop(
+                "setting-out",
+                "0 baselines: there is nothing to peg out from",
+                new Finding.Amount(1, "baselines"),
+                ways.toArray(String[]::new));
+    }
+
+    private static Tapes tapes(int peg, Baseline line, Point corner) {
+        double first = line.from().distanceMm(corner);
+        double second = line.to().distanceMm(corner);
+        double base = line.from().distanceMm(line.to());
+        double cosine = first == 0 || second == 0
+                ? 1
+                : (first * first + second * second - base * base) / (2 * first * second);
+        double angle = Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine))));
+        return new Tapes(peg, first, second, angle < LEAST_ANGLE_DEG || angle > 180 - LEAST_ANGLE_DEG);
+    }
+
+    /** The largest at any square corner that points outwards. */
+    private static Optional<Triangle> triangle(Outline outline) {
+        Optional<Triangle> largest = Optional.empty();
+        double turn = Math.signum(outline.signedAreaMm2());
+        for (int i = 0; i < outline.sides(); i++) {
+            Point before = outline.corner(i - 1);
+            Point at = outline.corner(i);
+            Point after = outline.corner(i + 1);
+            double ax = at.x() - before.x();
+            double ay = at.y() - before.y();
+            double bx = after.x() - at.x();
+            double by = after.y() - at.y();
+            double lengths = Math.hypot(ax, ay) * Math.hypot(bx, by);
+            if (Math.abs(ax * bx + ay * by) <= SQUARE * lengths && (ax * by - ay * bx) * turn > 0) {
+                Optional<Triangle> own = triangle(i + 1, outline.sideMm(i), outline.sideMm(i - 1));
+                if (own.isPresent() && (largest.isEmpty() || own.get().acrossMm() > largest.get().acrossMm())) {
+                    largest = own;
+                }
+            }
+        }
+        return largest;
+    }
+
+    private static Optional<Triangle> triangle(int peg, double along, double other) {
+        double four = part(along / 4, other / 3);
+        double three = part(along / 3, other / 4);
+        double part = Math.max(four, three);
+        if (part <= 0) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                four >= three
+                        ? new Triangle(peg, 4 * part, 3 * part, 5 * part)
+                        : new Triangle(peg, 3 * part, 4 * part, 5 * part));
+    }
+
+    private static double part(double one, double other) {
+        double most = Math.min(TAPE_MM / 5, Math.min(one, other));
+        return Math.floor(most / PART_TO_MM + 1e-9) * PART_TO_MM;
+    }
+}

@@ -1,0 +1,166 @@
+package lapyard.json;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import lapyard.geometry.Point;
+import lapyard.plan.AccessStandard;
+import lapyard.plan.Baseline;
+import lapyard.plan.Preparation;
+import lapyard.plan.RimGroup;
+import lapyard.plan.SunDay;
+import lapyard.plan.Tall;
+
+/** What is to be done in the yard and held against it: pegging out, ground preparation, rims, access, sun. */
+final class YardWorkReader {
+    private YardWorkReader() {}
+
+    static Optional<Baseline> baseline(Cursor ground) {
+        if (!ground.has("baseline")) {
+            return Optional.empty();
+        }
+        Cursor baseline = ground.object("baseline");
+        if (!baseline.has("from") || !baseline.has("to")) {
+            baseline.stop("", "needs from and to", "write {\"from\": [0, 0], \"to\": [12000, 0]}");
+        }
+        Baseline read = new Baseline(
+                baseline.point("from", new Point(0, 0)),
+                baseline.point("to", new Point(1000, 0)),
+                baseline.length("standOff", 0, 0, 5_000));
+        if (read.from().distanceMm(read.to()) < 100) {
+            baseline.stop("to", "is less than 100 mm from the start", "give two marks as far apart as you can");
+        }
+        baseline.refuseUnknown();
+        return Optional.of(read);
+    }
+
+    static Preparation preparation(Cursor preparation) {
+        Preparation usual = Preparation.USUAL;
+        Preparation read = new Preparation(
+                Preparation.Soft.valueOf(
+                        preparation.choice("soft", "scribe", "scribe", "level", "strip", "pads").toUpperCase(Locale.ROOT)),
+                preparation.length("strip", usual.stripMm(), 50, 2_000),
+                preparation.length("depth", usual.depthMm(), 20, 1_000),
+                preparation.length("subBase", usual.subBaseMm(), 0, 1_000),
+                preparation.length("pad", usual.padMm(), 100, 2_000),
+                preparation.length("padEvery", usual.padEveryMm(), 300, 10_000),
+                preparation.number("bulking", usual.bulking() * 100, 0, 200, 1, "%") / 100);
+        preparation.refuseUnknown();
+        return read;
+    }
+
+    static List<RimGroup> rims(Cursor ground) {
+        List<RimGroup> groups = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (Cursor group : ground.objects("rims", "rim group", 100)) {
+            List<String> beds = new ArrayList<>();
+            group.list("beds", 1_000).forEach(bed -> beds.add(bed.asText()));
+            if (beds.size() < 2) {
+                group.stop("beds", beds.size() + " of the 2 beds that a rim group needs", "name at least 2 beds");
+            }
+            for (String bed : beds) {
+                if (!taken.add(bed)) {
+                    group.stop("beds", "bed " + Cursor.cut(bed) + " stands in two rim groups", "leave it in one");
+                }
+            }
+            OptionalDouble level = group.has("level")
+                    ? OptionalDouble.of(group.length("level", 0, -20_000, 20_000))
+                    : OptionalDouble.empty();
+            group.refuseUnknown();
+            groups.add(new RimGroup(beds, level));
+        }
+        return groups;
+    }
+
+    static AccessStandard access(Cursor ground) {
+        boolean asked = ground.has("access");
+        Cursor access = ground.object("access");
+        String id = access.choice("standard", "usual", "usual", "ada-2010");
+        AccessStandard base = id.equals("usual") ? AccessStandard.USUAL : AccessStandard.ADA_2010;
+        String rim = access.choice("rim", "any", "any", "kneeling", "seated", "standing");
+        double least = 0;
+        double most = 0;
+        if (!rim.equals("any")) {
+            AccessStandard.Gardener gardener = AccessStandard.Gardener.valueOf(rim.toUpperCase(Locale.ROOT));
+            least = gardener.rimLeastMm;
+            most = gardener.rimMostMm;
+        }
+        AccessStandard read = new AccessStandard(
+                id,
+                base.name(),
+                base.named(),
+                access.length("path", base.pathMm(), 0, 10_000),
+                access.length("pinch", base.pinchMm(), 0, 10_000),
+                access.length("pinchLength", base.pinchLengthMm(), 0, 10_000),
+                access.length("turning", base.turningMm(), 0, 10_000),
+                access.length("passing", base.passingMm(), 0, 10_000),
+                access.length("passingEvery", base.passingEveryMm(), 0, 1_000_000),
+                access.number("gradient", base.gradient(), 1, 1_000, 1, "as n of 1:n"),
+                access.number("crossGradient", base.crossGradient(), 1, 1_000, 1, "as n of 1:n"),
+                access.length("reach", base.reachMm(), 0, 5_000),
+                access.length("stand", base.standMm(), 0, 5_000),
+                access.length("standAlong", base.standAlongMm(), 0, 5_000),
+                access.length("rimLeast", least, 0, 5_000),
+                access.length("rimMost", most, 0, 5_000),
+                base.source());
+        access.refuseUnknown();
+        return asked ? read.asked() : read;
+    }
+
+    static List<Tall> tall(Cursor ground) {
+        List<Tall> tall = new ArrayList<>();
+        for (Cursor one : ground.objects("tall", "tall thing", 200)) {
+            String kind = one.choice("kind", "fence", "house", "wall", "fence", "hedge", "tree", "other");
+            double height = one.neededLength("height", 1, 200_000);
+            List<Point> shape = one.has("line") ? one.points("line", 200) : List.of(one.point("at", new Point(0, 0)));
+            if (one.has("line") == one.has("at")) {
+                one.stop("", one.has("at") ? "has a place and a line" : "has no place",
+                        "give at for a tree, line for what stands along a line");
+            } else if (one.has("line") && shape.size() < 2) {
+                one.stop("line", shape.size() + " places make no line", "give at least 2 places");
+            }
+            double spread = one.length("spread", one.has("at") ? 3_000 : 0, 0, 100_000);
+            double stem = one.length("stem", 0, 0, 200_000);
+            if (stem >= height) {
+                one.stop("stem", "is as high as the whole", "give the clear height under the crown");
+            }
+            one.refuseUnknown();
+            tall.add(new Tall(kind, shape, height, spread, stem));
+        }
+        return tall;
+    }
+
+    static Optional<SunDay> sun(Cursor ground) {
+        if (!ground.has("sun")) {
+            return Optional.empty();
+        }
+        Cursor sun = ground.object("sun");
+        if (!sun.has("latitude") || !sun.has("longitude")) {
+            sun.stop("", "needs latitude and longitude", "write {\"latitude\": 52.2, \"longitude\": -1.5, \"day\": \"2026-06-21\"}");
+        }
+        double latitude = sun.number("latitude", 0, -90, 90, 6, "degrees");
+        double longitude = sun.number("longitude", 0, -180, 180, 6, "degrees");
+        String zone = sun.text("zone", "UTC", 60);
+        String day = sun.text("day", "2026-06-21", 10);
+        sun.refuseUnknown();
+        try {
+            ZoneId.of(zone);
+        } catch (DateTimeException e) {
+            sun.stop("zone", "\"" + Cursor.cut(zone) + "\" is no time zone", "use a name such as Europe/London or UTC");
+            zone = "UTC";
+        }
+        try {
+            return Optional.of(new SunDay(latitude, longitude, ZoneId.of(zone), LocalDate.parse(day)));
+        } catch (DateTimeException e) {
+            sun.stop("day", "\"" + Cursor.cut(day) + "\" is no date", "write year-month-day, as in 2026-06-21");
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package lapyard.plan;
+
+/**
+ * The values that room to walk and to reach are held against.
+ *
+ * @param id             as the document names it
+ * @param name           as it is read
+ * @param named          whether the garden asks for it; otherwise a shortfall is a note only
+ * @param pathMm         clear width of a path
+ * @param pinchMm        clear width at a narrow place
+ * @param pinchLengthMm  how long a narrow place may be
+ * @param turningMm      diameter in which one can turn; 0 for not asked
+ * @param passingMm      path width that lets two pass; narrower paths need passing places. 0 for not asked
+ * @param passingEveryMm greatest distance between passing places
+ * @param gradient       steepest along a path, n of 1:n
+ * @param crossGradient  steepest across a path, n of 1:n
+ * @param reachMm        from the outer face of a wall, from one side
+ * @param standMm        depth of the place to stand or sit before a wall
+ * @param standAlongMm   length of that place along the wall
+ * @param rimLeastMm     lowest rim, 0 for not asked
+ * @param rimMostMm      highest rim, 0 for not asked
+ * @param source         of the values
+ */
+public record AccessStandard(
+        String id,
+        String name,
+        boolean named,
+        double pathMm,
+        double pinchMm,
+        double pinchLengthMm,
+        double turningMm,
+        double passingMm,
+        double passingEveryMm,
+        double gradient,
+        double crossGradient,
+        double reachMm,
+        double standMm,
+        double standAlongMm,
+        double rimLeastMm,
+        double rimMostMm,
+        String source) {
+
+    /** Place to stand: 24 in, a Connecticut conservation-district text; cross fall: Approved Document M vol. 1, 1.6. */
+    public static final AccessStandard USUAL = new AccessStandard(
+            "usual", "the usual", false, 1200, 900, 600, 1500, 0, 0, 20, 40, 600, 600, 300, 0, 0,
+            "common practice, no source");
+
+    /**
+     * 2010 ADA Standards: 403.5.1 width 36 in, 32 in for at most 24 in; 403.3 slopes 1:20 and 1:48; 305.3 clear space
+     * 30 x 48 in; 308.3.2 reach 24 in over an obstruction (these seen); 304.3 turning 60 in; 403.5.3 passing 60 in
+     * every 200 ft (from memory). An inch is 25.4 mm; the standard's own rounded millimetres are used.
+     */
+    public static final AccessStandard ADA_2010 = new AccessStandard(
+            "ada-2010", "ADA 2010", true, 915, 815, 610, 1525, 1525, 61_000, 20, 48, 610, 760, 1220, 0, 0,
+            "2010 ADA Standards 304.3, 305.3, 308.3.2, 403.3, 403.5");
+
+    /** Common practice, no source, save where a publication gives the same range. */
+    public enum Gardener {
+        KNEELING(200, 300),
+        SEATED(600, 700),
+        STANDING(750, 850);
+
+        public final double rimLeastMm;
+        public final double rimMostMm;
+
+        Gardener(double rimLeastMm, double rimMostMm) {
+            this.rimLeastMm = rimLeastMm;
+            this.rimMostMm = rimMostMm;
+        }
+    }
+
+    public AccessStandard asked() {
+        return new AccessStandard(
+                id, name, true, pathMm, pinchMm, pinchLengthMm, turningMm, passingMm, passingEveryMm, gradient,
+                crossGradient, reachMm, standMm, standAlongMm, rimLeastMm, rimMostMm, source);
+    }
+}

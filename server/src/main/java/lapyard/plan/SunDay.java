@@ -1,0 +1,13 @@
+package lapyard.plan;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+
+/**
+ * Where and when the sun is asked after.
+ *
+ * @param latitudeDeg  north above 0
+ * @param longitudeDeg east above 0
+ * @param zone         in which times are told
+ */
+public record SunDay(double latitudeDeg, double longitudeDeg, ZoneId zone, LocalDate day) {}

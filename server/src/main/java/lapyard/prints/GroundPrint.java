@@ -1,0 +1,40 @@
+package lapyard.prints;
+
+import java.util.List;
+import java.util.Optional;
+import lapyard.diagrams.AccessSheets;
+import lapyard.diagrams.SettingOutSheets;
+import lapyard.diagrams.ShadeSheet;
+import lapyard.drawing.Page;
+import lapyard.ground.SettingOut;
+import lapyard.ground.SunHours;
+import lapyard.job.JobSheet;
+
+/** Sheets about the ground. */
+final class GroundPrint {
+    private GroundPrint() {}
+
+    static List<Page> settingOut(JobSheet sheet, PrintAsk ask) {
+        SettingOut out = SettingOut.of(sheet.garden(), sheet.ground().fall());
+        if (out.baseline().isEmpty()) {
+            throw new CannotPrint(out.findings().get(0).text() + ". "
+                    + String.join(", or ", out.findings().get(0).ways()) + ".");
+        }
+        return SettingOutSheets.pages(sheet.garden(), out, ask.bench(sheet.garden().imperial()));
+    }
+
+    static List<Page> access(JobSheet sheet, PrintAsk ask) {
+        if (!sheet.ground().access().standard().named()) {
+            throw new CannotPrint("no standard is named that paths and reach are held against: name one under access");
+        }
+        return AccessSheets.pages(sheet.garden(), sheet.ground().access(), ask.bench(sheet.garden().imperial()));
+    }
+
+    static List<Page> shade(JobSheet sheet, PrintAsk ask) {
+        Optional<SunHours> sun = SunHours.of(sheet.garden(), sheet.ground().fall());
+        if (sun.isEmpty()) {
+            throw new CannotPrint("no place and day are given to follow the sun: give latitude, longitude and a day");
+        }
+        return List.of(ShadeSheet.page(sheet.garden(), sun.get(), ask.bench(sheet.garden().imperial())));
+    }
+}

@@ -1,0 +1,161 @@
+package lapyard.ground;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.AccessStandard;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+import lapyard.plan.Ground;
+import lapyard.plan.Preparation;
+import lapyard.plan.RimGroup;
+import org.junit.jupiter.api.Test;
+
+class BedGroundTest {
+    private static final Outline YARD = Outline.rectangle(12000, 9000);
+    /** 1:80 to the rear, no fall along the house. */
+    private static final List<Ground.Level> REARWARDS = List.of(
+            new Ground.Level(new Point(0, 0), 412),
+            new Ground.Level(new Point(3000, 0), 412),
+            new Ground.Level(new Point(0, 2400), 442));
+
+    private static Ground ground(
+            List<Ground.Surface> surfaces, List<Ground.KeepClear> kept, Preparation.Soft soft, List<RimGroup> rims) {
+        Preparation usual = Preparation.USUAL;
+        return new Ground(
+                List.of(YARD), surfaces, kept, REARWARDS, 0, Optional.empty(), Optional.empty(),
+                new Preparation(
+                        soft, usual.stripMm(), usual.depthMm(), usual.subBaseMm(), usual.padMm(), usual.padEveryMm(),
+                        usual.bulking()),
+                rims, AccessStandard.USUAL, List.of(), Optional.empty());
+    }
+
+    private static BedGround on(String surface, Preparation.Soft soft, Bed bed) {
+        return GroundSheet.of(Beds.garden(ground(List.of(new Ground.Surface(surface, YARD)), List.of(), soft, List.of()), bed))
+                .beds()
+                .get(0);
+    }
+
+    private static double value(BedGround ground, String key) {
+        return ground.quantities().stream().filter(q -> q.key().equals(key)).findFirst().orElseThrow().value();
+    }
+
+    /** Worked by hand for the L bed: walls in the order A to F, at their starts and ends. */
+    @Test
+    void onSlabsTheBottomCourseIsScribed() {
+        BedGround m = on("slab", Preparation.Soft.STRIP, Beds.bed("M", Beds.L, 0, 0));
+        assertEquals("scribe", m.way());
+        double[][] byHand = {{30, 30}, {30, 11.25}, {11.25, 11.25}, {11.25, 0}, {0, 0}, {0, 30}};
+        for (int i = 0; i < 6; i++) {
+            assertEquals(byHand[i][0], m.scribes().get(i).startMm(), 1e-9);
+            assertEquals(byHand[i][1], m.scribes().get(i).endMm(), 1e-9);
+        }
+        assertEquals(15, m.scribes().get(5).atMm(0.5), 1e-9);
+        assertEquals(6.12, value(m, "ground.slab"), 1e-9);
+    }
+
+    /** Worked by hand: 200 x 100 x (10800 - 4 x 100) is 0.208 m3; dug with 100 of stone 0.416, loose 0.52. */
+    @Test
+    void onGrassAStripOfConcreteCarriesIt() {
+        BedGround m = on("grass", Preparation.Soft.STRIP, Beds.bed("M", Beds.L, 800, 1500));
+        assertEquals("strip", m.way());
+        assertEquals(10.4, value(m, "strip.length"), 1e-9);
+        assertEquals(0.208, value(m, "concrete"), 1e-12);
+        assertEquals(0.208, value(m, "sub-base"), 1e-12);
+        assertEquals(0.416, value(m, "dig"), 1e-12);
+        assertEquals(0.52, value(m, "spoil.loose"), 1e-12);
+        assertEquals(List.of(), m.scribes(), "a strip is poured level");
+    }
+
+    @Test
+    void padsStandUnderCornersAndNotTooFarApart() {
+        BedGround box = on("soil", Preparation.Soft.PADS, Beds.box("N", 1000, 1000, 2400, 1200));
+        assertEquals(2 + 1 + 2 + 1, value(box, "pads"));
+        assertEquals(6 * 0.3 * 0.3 * 0.1, value(box, "concrete"), 1e-12);
+    }
+
+    @Test
+    void levellingDigsDownToTheLowestCorner() {
+        // 2400 along, 1200 down at 1:80: 15 at the front, a wedge on both sides
+        BedGround box = on("soil", Preparation.Soft.LEVEL, Beds.box("N", 1000, 1000, 2400, 1200));
+        assertEquals((2400 * 15 + 2 * 1200 * 7.5) * 200 / 1e9, value(box, "dig"), 1e-12);
+    }
+
+    /** Worked by hand: 455 of soil at 1600 kg a cubic metre is 728 kg on each square metre. */
+    @Test
+    void onADeckNothingIsDesignedAndTheLoadIsTold() {
+        Garden garden = Beds.garden(
+                ground(List.of(new Ground.Surface("deck", YARD)), List.of(), Preparation.Soft.STRIP, List.of()),
+                Beds.bed("M", Beds.L, 800, 1500));
+        GroundSheet sheet = GroundSheet.of(garden);
+        assertEquals("none", sheet.beds().get(0).way());
+        assertEquals(728, value(sheet.beds().get(0), "deck.load"), 1e-9);
+        assertFalse(sheet.beds().get(0).quantities().stream().anyMatch(q -> q.key().equals("concrete")));
+        assertTrue(Beds.about(sheet.findings(), "bed M", "728 kg on each square metre").isPresent());
+    }
+
+    /** Worked by hand: beds 4 m apart on 1:80 differ by 50. */
+    @Test
+    void rimsFourMetresApartDifferByFifty() {
+        Bed a = Beds.box("A", 1000, 1000, 2400, 1200);
+        Bed b = Beds.box("B", 1000, 5000, 2400, 1200);
+        Garden garden = Beds.garden(
+                ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(new RimGroup(List.of("A", "B"), java.util.OptionalDouble.empty()))),
+                a, b);
+        List<Rims> rims = GroundSheet.of(garden).rims();
+        assertEquals(0, rims.get(0).quantities().get(1).value(), 1e-9);
+        assertEquals(50, rims.get(1).quantities().get(1).value(), 1e-9);
+        assertTrue(Beds.about(GroundSheet.of(garden).findings(), "bed B", "Rim").isEmpty(), "50 is under half a course");
+    }
+
+    @Test
+    void aRimMoreThanHalfACourseOffAsksForACourse() {
+        Bed a = Beds.box("A", 1000, 1000, 2400, 1200);
+        Bed b = Beds.box("B", 1000, 5000, 2400, 1200);
+        double rimOfA = 412 + 2200 / 80.0 - 600;
+        RimGroup high = new RimGroup(List.of("A", "B"), java.util.OptionalDouble.of(rimOfA - 130));
+        Garden garden = Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(high)), a, b);
+        var snag = Beds.about(GroundSheet.of(garden).findings(), "bed B", "Rim").orElseThrow();
+        assertEquals("Rim is 180 under its group's, limit 100 (half of 200)", snag.text());
+        assertEquals("Add 1 course and let it in 20", snag.ways().get(0));
+    }
+
+    /** Worked by hand: 106.0 m2 of yard with 48.0 of slab and 50.0 of grass leave 8.0. */
+    @Test
+    void groundWithoutASurfaceIsCounted() {
+        Outline yard = Beds.outline(0, 0, 12000, 0, 12000, 7000, 7000, 9500, 0, 9000);
+        Ground ground = new Ground(
+                List.of(yard),
+                List.of(
+                        new Ground.Surface("slab", Outline.rectangle(12000, 4000)),
+                        new Ground.Surface("grass", Beds.outline(0, 4000, 10000, 4000, 10000, 6500, 0, 6500)),
+                        new Ground.Surface("grass", Beds.outline(0, 6500, 10000, 6500, 10000, 7000, 0, 7000)),
+                        new Ground.Surface("grass", Beds.outline(0, 7000, 10000, 7000, 10000, 8000, 0, 8000)),
+                        new Ground.Surface("grass", Beds.outline(0, 8000, 10000, 8000, 10000, 8000.1, 0, 8000.1))),
+                List.of(), List.of(), 0);
+        GroundSheet sheet = GroundSheet.of(Beds.garden(ground, List.of(), List.of()));
+        assertEquals(48.0, sheet.quantities().get(0).value(), 1e-9);
+        assertEquals("surface.rest", sheet.quantities().get(2).key());
+        assertEquals(106.0 - 48.0 - sheet.quantities().get(1).value(), sheet.quantities().get(2).value(), 1e-9);
+    }
+
+    /** Soil at least 150 below the damp-proof course: common practice, no source. */
+    @Test
+    void soilStaysBelowTheDampProofCourse() {
+        Ground.KeepClear wall = new Ground.KeepClear("wall", Beds.points(0, 0, 12000, 0), 0, 0, true, 320);
+        Ground ground = ground(List.of(), List.of(wall), Preparation.Soft.SCRIBE, List.of());
+        Bed against = Beds.box("A", 1000, 10, 2400, 1200);
+        var snag = Beds.about(GroundSheet.of(Beds.garden(ground, against)).findings(), "bed A", "too high against the wall")
+                .orElseThrow();
+        // soil 550 above the lowest corner, which lies 1200 / 80 = 15 below the wall's ground; 320 - 150 = 170
+        assertEquals(550 - 15 - 170, snag.amount().orElseThrow().value(), 0.2);
+        assertEquals(List.of("Move it 75 off the wall", "Leave off 2 courses"), snag.ways());
+        Bed off = Beds.box("A", 1000, 80, 2400, 1200);
+        assertTrue(Beds.about(GroundSheet.of(Beds.garden(ground, off)).findings(), "bed A", "too high").isEmpty());
+    }
+}

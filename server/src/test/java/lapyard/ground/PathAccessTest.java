@@ -1,0 +1,145 @@
+package lapyard.ground;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.AccessStandard;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.GardenPath;
+import lapyard.plan.Ground;
+import lapyard.plan.Preparation;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PathAccessTest {
+    private static GroundSheet sheet(
+            AccessStandard standard, Outline yard, List<Ground.Level> levels, List<Bed> beds, GardenPath... paths) {
+        Ground ground = new Ground(
+                List.of(yard), List.of(), List.of(), levels, 0, Optional.empty(), Optional.empty(), Preparation.USUAL,
+                List.of(), standard, List.of(), Optional.empty());
+        return GroundSheet.of(Beds.garden(ground, beds, List.of(paths)));
+    }
+
+    private static AccessSheet.Row row(GroundSheet sheet, String where, String what) {
+        return sheet.access().rows().stream()
+                .filter(row -> row.where().equals(where) && row.what().equals(what))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(what + " not in " + sheet.access().rows()));
+    }
+
+    private static final Outline FIELD = Outline.rectangle(200_000, 20_000);
+
+    /** A bed 300 into a path of 1200 leaves 900; where it ends and another begins across, one walks aslant. */
+    @Test
+    void theNarrowestPlaceIsFoundWithWhereItIs() {
+        GardenPath path = Beds.path("P", 1200, 0, 5000, 10000, 5000);
+        PathRoom one = PathRoom.of(path, List.of(Shapes.area(Beds.outline(2000, 5300, 4000, 5300, 4000, 7000, 2000, 7000))));
+        assertEquals(900, one.widthMm(), 0.1);
+        assertEquals(4850, one.at().y(), 0.1);
+        assertEquals(2000, one.narrowMm(), 0.1);
+        PathRoom aslant = PathRoom.of(path, List.of(
+                Shapes.area(Beds.outline(2000, 4900, 4000, 4900, 4000, 7000, 2000, 7000)),
+                Shapes.area(Beds.outline(4300, 3000, 6000, 3000, 6000, 5100, 4300, 5100))));
+        // 500 free beside either; from (4000, 4900) to (4300, 5100) it is sqrt(300^2 + 0^2) across, as both overlap in y
+        assertEquals(300, aslant.widthMm(), 0.1);
+        assertEquals(1200, PathRoom.of(path, List.of()).widthMm());
+    }
+
+    /** 36 in for a path, 32 in for at most 24 in of its length: 2010 ADA Standards 403.5.1 (seen). */
+    @ParameterizedTest(name = "{0} into the path over {1} long")
+    @CsvSource({"385,600,815,0", "385,700,915,100", "400,600,815,15"})
+    void aShortPinchMayBeNarrowerThanThePath(double into, double length, double limit, double missing) {
+        Bed bed = Beds.box("A", 3000, 5600 - into, length, 2000);
+        GroundSheet sheet = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(bed), Beds.path("P", 1200, 0, 5000, 10000, 5000));
+        AccessSheet.Row row = row(sheet, "path P", "narrowest");
+        assertEquals(limit, row.limit());
+        assertEquals(missing, row.missing(), 0.1);
+        assertEquals(
+                missing > 0,
+                sheet.findings().stream().anyMatch(f -> f.weight() == Finding.Weight.SNAG && f.text().contains("at its narrowest")));
+    }
+
+    /** 150 m with no gap over 61 m needs 2 passing spaces: 2010 ADA Standards 403.5.3 (200 ft, from memory). */
+    @Test
+    void aLongNarrowPathNeedsPlacesToPass() {
+        GroundSheet sheet = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(), Beds.path("P", 915, 2000, 5000, 152_000, 5000));
+        Finding snag = Beds.about(sheet.findings(), "path P", "without a place to pass").orElseThrow();
+        assertTrue(snag.ways().get(0).startsWith("2 places of 1525 square"), snag.ways().toString());
+        assertEquals(150_000 - 61_000, row(sheet, "path P", "passing").missing(), 1);
+        GroundSheet met = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(),
+                Beds.path("P", 915, 2000, 5000, 102_000, 5000), Beds.path("Q", 1525, 52_000, 1000, 52_000, 9000));
+        assertEquals(0, row(met, "path P", "passing").missing());
+    }
+
+    /** 1:20 along and 1:48 across: 2010 ADA Standards 403.3 (seen). */
+    @Test
+    void steepPathsFailByMillimetresAMetre() {
+        List<Ground.Level> levels = List.of(
+                new Ground.Level(new Point(0, 0), 0), new Ground.Level(new Point(1500, 0), 100), new Ground.Level(new Point(0, 1000), 0));
+        GroundSheet sheet = sheet(AccessStandard.ADA_2010, FIELD, levels, List.of(),
+                Beds.path("P", 1200, 2000, 5000, 12000, 5000), Beds.path("Q", 1200, 5000, 2000, 5000, 12000));
+        assertEquals(15, row(sheet, "path P", "gradient").measured(), 1e-6);
+        assertEquals(1000 / 15.0 - 50, row(sheet, "path P", "gradient").missing(), 1e-6);
+        assertEquals(0, row(sheet, "path Q", "gradient").missing());
+        assertFalse(row(sheet, "path Q", "cross fall").pass());
+    }
+
+    /** A free circle of 60 in: 2010 ADA Standards 304.3 (from memory). */
+    @Test
+    void aDeadEndNeedsRoomToTurn() {
+        Outline alley = Beds.outline(0, 0, 10000, 0, 10000, 1300, 0, 1300);
+        GroundSheet tight = sheet(AccessStandard.ADA_2010, alley, List.of(), List.of(), Beds.path("P", 1200, 0, 650, 10000, 650));
+        assertEquals(1300, row(tight, "path P", "turning").measured(), 10);
+        assertEquals(225, row(tight, "path P", "turning").missing(), 10);
+        GroundSheet wide = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(), Beds.path("P", 1200, 0, 5000, 10000, 5000));
+        assertTrue(row(wide, "path P", "turning").pass());
+    }
+
+    @Test
+    void rimsAreHeldAgainstWhoGardens() {
+        AccessStandard usual = AccessStandard.USUAL;
+        AccessStandard standing = new AccessStandard(
+                usual.id(), usual.name(), true, usual.pathMm(), usual.pinchMm(), usual.pinchLengthMm(), usual.turningMm(), 0, 0,
+                usual.gradient(), usual.crossGradient(), usual.reachMm(), usual.standMm(), usual.standAlongMm(), 750, 850, "");
+        GroundSheet sheet = sheet(standing, FIELD, List.of(), List.of(Beds.box("A", 3000, 3000, 2400, 1200)));
+        Finding snag = Beds.about(sheet.findings(), "bed A", "Rim").orElseThrow();
+        assertEquals("Rim is 600 high, 150 under the 750 of this garden", snag.text());
+        assertEquals("Raise it by 1 course", snag.ways().get(0));
+    }
+
+    @Test
+    void withoutAStandardAShortfallIsOnlyNoted() {
+        GroundSheet sheet = sheet(AccessStandard.USUAL, FIELD, List.of(), List.of(), Beds.path("P", 900, 2000, 5000, 9000, 5000));
+        Finding note = Beds.about(sheet.findings(), "path P", "900 wide, 300 under the usual 1200").orElseThrow();
+        assertEquals(Finding.Weight.NOTE, note.weight());
+    }
+
+    @Test
+    void aHouseWallTakesNoEdgingAndAPondTakesGround() {
+        GardenPath path = Beds.path("P", 1000, 0, 500, 10000, 500);
+        Ground.KeepClear wall = new Ground.KeepClear("wall", Beds.points(0, 0, 10000, 0), 0, 0, true);
+        Ground.KeepClear pond = new Ground.KeepClear("other", Beds.points(4000, 500, 5000, 500, 5000, 2000, 4000, 2000), 0, 0, true);
+        Ground.KeepClear cover = new Ground.KeepClear("cover", Beds.points(7000, 500, 7600, 500, 7600, 900, 7000, 900), 300, 0, true);
+        PathWork work = PathWork.of(List.of(path), List.of(), List.of(wall, pond, cover)).get(0);
+        assertEquals(10 - 0.5, work.quantities().get(0).value(), 1e-9, "a cover is walked over");
+        double edging = work.quantities().stream().filter(q -> q.key().equals("edging.length")).findFirst().orElseThrow().value();
+        assertEquals(9.0, edging, 1e-6, "the far side less the pond, nothing along the wall");
+    }
+
+    /** Worked by hand for the L bed, reached all round: 976 at (976, 976). */
+    @Test
+    void theWorstReachIsToldWithItsPlace() {
+        GroundSheet sheet = sheet(AccessStandard.USUAL, FIELD, List.of(), List.of(Beds.bed("M", Beds.L, 5000, 5000)));
+        AccessSheet.Row reach = row(sheet, "bed M", "reach");
+        assertEquals(976, reach.measured(), 1.5);
+        assertEquals(5976, reach.at().orElseThrow().x(), 5);
+        assertEquals(5976, reach.at().orElseThrow().y(), 5);
+    }
+}

@@ -1,0 +1,128 @@
+package lapyard.ground;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.AccessStandard;
+import lapyard.plan.Garden;
+import lapyard.plan.Ground;
+import lapyard.plan.Preparation;
+import lapyard.plan.SunDay;
+import lapyard.plan.Tall;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SunHoursTest {
+    /**
+     * Reda and Andreas, NREL/TP-560-34302, worked example (seen): zenith 50.111622, azimuth 194.340241 at 1830 m and
+     * 820 mbar. Ours takes sea level, which shifts the altitude by refraction and parallax of a few thousandths.
+     */
+    @Test
+    void theSunStandsWhereThePublishedExampleHasIt() {
+        SunPath.Position sun = SunPath.position(ZonedDateTime.parse("2003-10-17T12:30:30-07:00"), 39.742476, -105.1786);
+        assertEquals(90 - 50.111622, sun.altitudeDeg(), 0.006);
+        assertEquals(194.340241, sun.azimuthDeg(), 0.0005);
+    }
+
+    /**
+     * Rise and set, minutes after local midnight. US Naval Observatory times (seen, to a minute); Greenwich by another
+     * program (seen); the first by the report of the algorithm, its set recomputed for the place's own day (the
+     * report's 17:20:19 is that of the evening before).
+     */
+    @ParameterizedTest(name = "{0} at {1}, {2}")
+    @CsvSource({
+        "2003-10-17, 39.742476, -105.1786, -07:00, 372.72, 1038.8, 1",
+        "2020-06-25, 61.216667, -149.866667, -08:00, 262, 1422, 1.5",
+        "2020-12-25, 61.216667, -149.866667, -09:00, 615, 944, 1.5",
+        "2020-06-25, -36.833333, 174.8, +12:00, 454, 1033, 1.5",
+        "2020-03-25, 1.283333, 103.833333, +08:00, 427, 1154, 1.5",
+        "2020-01-05, -15.8, -47.85, -03:00, 346, 1128, 1.5",
+        "2013-06-21, 51.466667, 0, +00:00, 223, 1221, 2"
+    })
+    void itRisesAndSetsAsPublished(
+            String day, double latitude, double longitude, String zone, double rise, double set, double tolerance) {
+        SunDay asked = new SunDay(latitude, longitude, ZoneId.of(zone), LocalDate.parse(day));
+        SunPath.Times times = SunPath.times(asked);
+        ZonedDateTime midnight = asked.day().atStartOfDay(asked.zone());
+        assertEquals(rise, minutes(midnight, times.rise().orElseThrow()), tolerance);
+        assertEquals(set, minutes(midnight, times.set().orElseThrow()), tolerance);
+    }
+
+    private static double minutes(ZonedDateTime midnight, ZonedDateTime at) {
+        return java.time.Duration.between(midnight, at).toSeconds() / 60.0;
+    }
+
+    /** Noon altitude is 90 less the latitude's distance from the declination (geometry): 73.44 at 40 north in June. */
+    @Test
+    void atNoonInJuneItStandsHighInTheSouth() {
+        SunDay june = new SunDay(40, 0, ZoneId.of("UTC"), LocalDate.parse("2000-06-21"));
+        SunPath.Look highest = SunPath.looks(june, 0, 10).stream()
+                .max(java.util.Comparator.comparingDouble(SunPath.Look::tangent)).orElseThrow();
+        assertEquals(73.44, Math.toDegrees(Math.atan(highest.tangent())), 0.1);
+        assertEquals(-1, highest.y(), 0.01, "towards the house, which stands south where north is straight away from it");
+        SunPath.Look turned = SunPath.looks(june, 90, 10).stream()
+                .max(java.util.Comparator.comparingDouble(SunPath.Look::tangent)).orElseThrow();
+        assertEquals(1, turned.x(), 0.01, "north to the left puts the sun on the right");
+    }
+
+    /** Reach square to a long fence is h / tan(alt) x |sin(az - fence)| (geometry): 1800 at 30 and 60 degrees off, 2700. */
+    @Test
+    void theShadeOfALongFenceReachesAsFarAsGeometrySays() {
+        Tall fence = new Tall("fence", Beds.points(-500_000, 0, 500_000, 0), 1800, 0, 0);
+        SunHours.Shade shade = new SunHours.Shade(List.of(fence), Optional.empty());
+        double angle = Math.toRadians(60);
+        SunPath.Look look = new SunPath.Look(
+                ZonedDateTime.parse("2020-01-01T12:00:00Z"), Math.cos(angle), -Math.sin(angle), Math.tan(Math.toRadians(30)));
+        assertTrue(shade.falls(new Point(0, 2699), 0, look));
+        assertTrue(!shade.falls(new Point(0, 2701), 0, look));
+        assertTrue(!shade.falls(new Point(0, -1), 0, look), "in front of it the sun shines");
+        assertTrue(!shade.falls(new Point(0, 2699 - 900), 601, look), "601 up, the shade is two thirds as long");
+    }
+
+    @Test
+    void aCrownOnAStemLetsLowSunThrough() {
+        Tall tree = new Tall("tree", Beds.points(0, 0), 6000, 3000, 2000);
+        SunHours.Shade shade = new SunHours.Shade(List.of(tree), Optional.empty());
+        SunPath.Look low = new SunPath.Look(ZonedDateTime.parse("2020-01-01T12:00:00Z"), 0, -1, Math.tan(Math.toRadians(45)));
+        assertTrue(!shade.falls(new Point(0, 400), 0, low), "under the crown, the ray leaves below it: 1900 up at its edge");
+        assertTrue(shade.falls(new Point(0, 3000), 0, low));
+        assertTrue(!shade.falls(new Point(0, 7600), 0, low), "beyond its top");
+        assertTrue(!shade.falls(new Point(1501, 3000), 0, low), "beside it");
+    }
+
+    /** Full sun from 6 hours, part shade from 3: garden references (seen). */
+    @ParameterizedTest
+    @CsvSource({"6.0,full sun", "5.99,part shade", "3.0,part shade", "2.99,shade"})
+    void hoursAreNamedAsPublished(double hours, String words) {
+        assertEquals(words, SunHours.Light.of(hours).words);
+    }
+
+    @Test
+    void aBedBehindAHighWallToTheSouthLiesInShade() {
+        Garden bare = garden(List.of());
+        Garden walled = garden(List.of(new Tall("wall", Beds.points(-50_000, -100, 50_000, -100), 20_000, 0, 0)));
+        SunHours open = SunHours.of(bare, Optional.empty()).orElseThrow();
+        SunHours dark = SunHours.of(walled, Optional.empty()).orElseThrow();
+        assertEquals(12, open.beds().get(0).meanHours(), 1, "the equinox, less the hours in which it stands low");
+        assertEquals(SunHours.Light.SHADE, dark.beds().get(0).light());
+        assertEquals(16, open.cells().size(), "2 x 2 m in squares of 500");
+        assertTrue(open.cells().get(0).hours() > 6);
+    }
+
+    private static Garden garden(List<Tall> tall) {
+        SunDay day = new SunDay(51.5, 0, ZoneId.of("UTC"), LocalDate.parse("2026-03-20"));
+        return Beds.garden(
+                new Ground(
+                        List.of(Outline.rectangle(2000, 2000)), List.of(), List.of(), List.of(), 0, Optional.empty(),
+                        Optional.empty(), Preparation.USUAL, List.of(), AccessStandard.USUAL, tall, Optional.of(day)),
+                Beds.box("A", 300, 300, 1200, 1200));
+    }
+}

@@ -1,0 +1,85 @@
+package lapyard.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lapyard.geometry.Outline;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.plan.Preparation;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SurveyReaderTest {
+    private static Garden read(String ground) throws Exception {
+        return assertInstanceOf(Reading.Read.class, GardenReader.read("{\"ground\":" + ground + "}")).garden();
+    }
+
+    private static List<Finding> refused(String ground) throws Exception {
+        return assertInstanceOf(Reading.Refused.class, GardenReader.read("{\"ground\":" + ground + "}")).findings();
+    }
+
+    @Test
+    void threeWaysOfTapingGiveOneYard() throws Exception {
+        Outline drawn = read("{\"outline\":[[0,0],[6000,0],[6000,4000],[0,4000]]}").ground().outline().get(0);
+        String taped = """
+                {"survey":{"base":{"to":[6000,0]},"corners":[{"along":0,"off":0},{"along":6000},
+                 {"first":7211.1,"second":4000},{"first":4000,"second":7211.1}]}}""";
+        String walked = """
+                {"survey":{"walk":[{"length":6000},{"length":4000},{"length":6000},{"length":4000}]}}""";
+        for (String way : List.of(taped, walked)) {
+            Outline yard = read(way).ground().outline().get(0);
+            for (int i = 0; i < 4; i++) {
+                assertEquals(0, yard.corner(i).distanceMm(drawn.corner(i)), 0.1, way);
+            }
+        }
+    }
+
+    /** As it shall be said: worked by hand. */
+    @Test
+    void tapesThatCannotMeetStopTheDocument() throws Exception {
+        List<Finding> found = refused("""
+                {"survey":{"base":{"to":[6000,0]},"corners":[{"along":0},{"along":6000},{"first":3100,"second":2400}]}}""");
+        assertEquals("survey, corner 3", found.get(0).where());
+        assertEquals("Tapes 3100 and 2400 from marks 6000 apart cannot meet: 500 short", found.get(0).text());
+        assertEquals(500, found.get(0).amount().orElseThrow().value());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            {"outline":[[0,0],[9,0],[9,9]],"survey":{"walk":[{"length":9},{"length":9},{"length":9}]}} | stands beside an outline
+            {"survey":{}} | has neither corners nor a walk
+            {"survey":{"walk":[{"length":9},{"length":9}]}} | 2 corners enclose nothing
+            {"survey":{"corners":[{"along":0},{"along":9},{"first":9,"second":9}]}} | two tapes need the second mark
+            {"survey":{"corners":[{"along":0},{"along":9},{}]}} | has neither tapes nor an offset
+            {"survey":{"base":{"to":[0,0]},"walk":[{"length":9},{"length":9},{"length":9}]}} | both marks are one place
+            {"survey":{"walk":[{"length":900,"fall":901},{"length":900},{"length":900}]}} | a tape of 900 mm cannot join levels 901 mm apart
+            {"baseline":{"from":[0,0],"to":[50,0]}} | is less than 100 mm from the start
+            {"baseline":{"from":[0,0]}} | needs from and to
+            {"rims":[{"beds":["A"]}]} | 1 of the 2 beds that a rim group needs
+            {"tall":[{"height":1800}]} | has no place
+            {"tall":[{"at":[0,0],"height":1800,"stem":1800}]} | is as high as the whole
+            {"sun":{"latitude":52,"longitude":0,"zone":"Nowhere/Land"}} | "Nowhere/Land" is no time zone
+            {"sun":{"latitude":52,"longitude":0,"day":"21 June"}} | "21 June" is no date
+            {"access":{"standard":"mine"}} | "mine" is not known here
+            """)
+    void badInputIsNamed(String ground, String words) throws Exception {
+        List<Finding> found = refused(ground);
+        assertTrue(found.stream().anyMatch(f -> f.text().contains(words)), () -> found.toString());
+        assertTrue(found.stream().allMatch(f -> !f.ways().isEmpty()), () -> found.toString());
+    }
+
+    @Test
+    void whatIsLeftOutTakesItsDefault() throws Exception {
+        Garden garden = read("{}");
+        assertEquals(Preparation.USUAL, garden.ground().preparation());
+        assertTrue(!garden.ground().access().named());
+        assertEquals(915, read("{\"access\":{\"standard\":\"ada-2010\"}}").ground().access().pathMm());
+        assertEquals(1000, read("{\"access\":{\"standard\":\"ada-2010\",\"path\":1000}}").ground().access().pathMm());
+        assertEquals(600, read("{\"access\":{\"rim\":\"seated\"}}").ground().access().rimLeastMm());
+        assertTrue(read("{\"access\":{}}").ground().access().named(), "naming it asks for it");
+    }
+}

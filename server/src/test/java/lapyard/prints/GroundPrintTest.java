@@ -1,0 +1,95 @@
+package lapyard.prints;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import lapyard.drawing.Page;
+import lapyard.drawing.Shape;
+import lapyard.drawing.SvgWriter;
+import lapyard.geometry.Point;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.json.GardenReader;
+import lapyard.json.Reading;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class GroundPrintTest {
+    private static final PrintAsk ASK = PrintAsk.usual("revision 3", "");
+
+    private static JobSheet sheet(String document) throws Exception {
+        return Job.prepare(assertInstanceOf(Reading.Read.class, GardenReader.read(document)).garden());
+    }
+
+    private static String sample() throws Exception {
+        return Files.readString(Path.of("../samples/lock-keepers-yard.json"));
+    }
+
+    private static String text(List<Page> pages) {
+        StringBuilder all = new StringBuilder();
+        pages.forEach(page -> all.append(SvgWriter.write(page)));
+        return all.toString();
+    }
+
+    /** Worked by hand for the L bed at (800, 1500). */
+    @Test
+    void theLsNumbersStandOnTheSheet() throws Exception {
+        String l = "\"outline\":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]]";
+        String text = text(Prints.pages("setting-out", sheet("{\"ground\":{\"outline\":[[0,0],[12000,0],[12000,9000],[0,9000]],"
+                + "\"baseline\":{\"from\":[0,0],\"to\":[12000,0]}},\"beds\":[{\"id\":\"M\"," + l + ",\"at\":[800,1500]}]}"), ASK));
+        for (String number : List.of(">800<", ">2600<", ">3800<", ">1500<", ">3900<", "P2–P6 3841.9", "P1–P3 3354.1", "P1–P5 3000", "800, 2600, 3800", "Square at P1: 3000")) {
+            assertTrue(text.contains(number), number);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"setting-out", "shade", "access"})
+    void nothingRunsOffTheSheet(String name) throws Exception {
+        for (String units : List.of("metric", "imperial")) {
+            String document = sample().replaceFirst("\"currency\"", "\"units\": \"" + units + "\", \"currency\"");
+            for (Page page : Prints.pages(name, sheet(document), ASK)) {
+                page.shapes().forEach(shape -> within(page, shape));
+            }
+        }
+    }
+
+    private static void within(Page page, Shape shape) {
+        if (shape instanceof Shape.Group group) {
+            group.shapes().forEach(inner -> within(page, inner));
+        } else if (shape instanceof Shape.Text words) {
+            for (Point corner : words.box()) {
+                assertTrue(corner.x() >= 19 && corner.x() <= page.widthMm() - 9 && corner.y() >= 9 && corner.y() <= page.heightMm() - 9,
+                        words.text() + " at " + corner);
+            }
+        }
+    }
+
+    @Test
+    void theShadeSheetTellsHoursAndTimes() throws Exception {
+        String text = text(Prints.pages("shade", sheet(sample()), ASK));
+        assertTrue(text.contains("2026-03-20") && text.contains("rises 06:") && text.contains("full sun, 6 h and more"), text.substring(0, 400));
+    }
+
+    @Test
+    void theAccessSheetSaysWhichBedFailsAndByHowMuch() throws Exception {
+        String text = text(Prints.pages("access", sheet(sample()), ASK));
+        assertTrue(text.contains("of 17 checks pass") && text.contains("reach by 102.8"), "bed C fails");
+    }
+
+    @Test
+    void aGardenWithoutBaselineOrPlaceSaysWhatIsMissing() throws Exception {
+        JobSheet bare = sheet("{\"beds\":[{\"width\":2400,\"depth\":1200}]}");
+        assertTrue(assertThrows(CannotPrint.class, () -> Prints.pages("setting-out", bare, ASK)).getMessage().startsWith("0 baselines"));
+        assertThrows(CannotPrint.class, () -> Prints.pages("shade", bare, ASK));
+        assertThrows(CannotPrint.class, () -> Prints.pages("access", bare, ASK));
+        String set = text(Prints.pages(Prints.SET, bare, ASK));
+        assertTrue(set.contains("0 baselines"), "the set names what it lacks");
+        assertEquals(true, Prints.takeOff(bare, ASK).keySet().stream().noneMatch(file -> file.startsWith("setting-out")));
+    }
+}

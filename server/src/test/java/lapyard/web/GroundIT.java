@@ -1,0 +1,139 @@
+package lapyard.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.Keys;
+
+/** The ground is entered on the page, and the store holds what was typed. */
+@ExtendWith(Open.class)
+class GroundIT {
+    private static void opens(Page page, String place, int width, int height) {
+        page.browser().size(width, height, width < 500);
+        PlacesIT.opens(page.browser(), place);
+    }
+
+    private static void unfolds(Page page, String section) {
+        page.browser().js("document.querySelector('details[data-section=\"' + arguments[0] + '\"]').open = true", section);
+        page.browser().drawn();
+    }
+
+    private static void chooses(Page page, String key, String value) {
+        page.browser().js(
+                "const select = document.querySelector('[data-key=\"' + arguments[0] + '\"]'); select.value = arguments[1];"
+                        + "select.dispatchEvent(new Event('change', {bubbles: true}))",
+                key, value);
+        page.browser().drawn();
+    }
+
+    private static void presses(Page page, String key) {
+        page.browser().js("document.querySelector('[data-key=\"' + arguments[0] + '\"]').click()", key);
+        page.browser().drawn();
+    }
+
+    /** By keys alone, as on a small screen the sticky yard lies over what is scrolled under it. */
+    private static void enters(Page page, String key, String text) {
+        page.browser().js("const field = document.querySelector('[data-key=\"' + arguments[0] + '\"]'); field.focus(); field.select()", key);
+        page.browser().keys(text, Keys.TAB);
+        page.browser().drawn();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1440,900", "360,740"})
+    void theYardIsTapedInThreeWays(int width, int height, Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        opens(page, "ground", width, height);
+        chooses(page, "ground way", "tapes");
+        JsonNode survey = page.stored(id).at("/ground/survey");
+        assertEquals(4, survey.path("corners").size());
+        assertEquals(15000, survey.at("/corners/2/first").asDouble(), "3-4-5: 12000 and 9000");
+        enters(page, "corners 2 second", "9100");
+        assertEquals(9100, page.stored(id).at("/ground/survey/corners/2/second").asDouble());
+        presses(page, "add checks");
+        enters(page, "checks 0 taped", "15200");
+        page.browser().until("the check tape is not told", "return document.querySelector('lap-snags')?.textContent.includes('longer than drawn')"
+                + " || document.querySelector('lap-ground').garden.reckoning.sheet.snags.some(snag => snag.text.includes('longer than drawn'))");
+        chooses(page, "ground way", "walk");
+        assertEquals(4, page.stored(id).at("/ground/survey/walk").size());
+        enters(page, "walk 0 length", "12084");
+        page.browser().until("the closing error is not told", "return document.querySelector('lap-ground [data-section=outline] .told').textContent.includes('closing error')");
+        chooses(page, "ground way", "drawn");
+        assertEquals(4, page.stored(id).at("/ground/outline").size());
+        assertTrue(page.stored(id).at("/ground/survey").isMissingNode());
+        page.hasNoComplaints();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1440,900", "360,740"})
+    void everythingAboutTheGroundIsEntered(int width, int height, Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS.replace("\"beds\"", "\"paths\":[{\"id\":\"P1\",\"line\":[[4700,500],[4700,8500]]}],\"beds\""));
+        opens(page, "ground", width, height);
+        for (String section : new String[] {"surfaces", "levels", "keepClear", "paths", "preparation", "rims", "access", "sun"}) {
+            unfolds(page, section);
+        }
+        presses(page, "add surfaces");
+        presses(page, "add levels");
+        enters(page, "levels 2 drop", "100");
+        presses(page, "add keepClear");
+        enters(page, "keepClear 0 clearance", "250");
+        enters(page, "keepClear 0 at", "5000, 7000");
+        presses(page, "add keepClear");
+        chooses(page, "keepClear 1 kind", "gate");
+        enters(page, "keepClear 1 hinge", "0, 6000");
+        enters(page, "paths 0 layers", "sub-base 75; gravel 40");
+        chooses(page, "preparation soft", "strip");
+        presses(page, "add rims");
+        chooses(page, "access standard", "ada-2010");
+        enters(page, "sun latitude", "52");
+        enters(page, "sun longitude", "-1.5");
+        presses(page, "add tall");
+        enters(page, "tall 0 height", "2 m");
+        JsonNode stored = page.stored(id);
+        assertEquals("grass", stored.at("/ground/surfaces/0/kind").asText());
+        assertEquals(100, stored.at("/ground/levels/2/drop").asDouble());
+        assertEquals(250, stored.at("/ground/keepClear/0/clearance").asDouble());
+        assertEquals(5000, stored.at("/ground/keepClear/0/at/0").asDouble());
+        assertEquals(900, stored.at("/ground/keepClear/1/leaf").asDouble());
+        assertEquals("gravel", stored.at("/paths/0/layers/1/material").asText());
+        assertEquals("strip", stored.at("/ground/preparation/soft").asText());
+        assertEquals("A", stored.at("/ground/rims/0/beds/0").asText());
+        assertEquals("ada-2010", stored.at("/ground/access/standard").asText());
+        assertEquals(-1.5, stored.at("/ground/sun/longitude").asDouble());
+        assertEquals(2000, stored.at("/ground/tall/0/height").asDouble());
+        page.browser().until("access is not held against the standard",
+                "return document.querySelector('[data-section=access] .told').textContent.includes('pass')");
+        presses(page, "follow sun");
+        page.browser().until("no hours", "return document.querySelector('[data-section=sun] .told table') !== null");
+        assertTrue((Boolean) page.browser().js("return document.documentElement.scrollWidth <= innerWidth"), "nothing runs off the screen");
+        page.hasNoComplaints();
+    }
+
+    @Test
+    void bedsArePeggedFromTheHouseWall(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        opens(page, "pegs", 1440, 900);
+        presses(page, "house wall");
+        assertEquals(12000, page.stored(id).at("/ground/baseline/to/0").asDouble());
+        page.browser().until("the pegs do not come", "return document.querySelectorAll('lap-pegs [data-pegs]').length === 2");
+        String first = page.browser().text("lap-pegs [data-pegs=A] tbody tr");
+        assertEquals("P1100020002236.111180.3", first, "along, off and the tapes from both ends");
+        enters(page, "baseline standOff", "400");
+        assertEquals(400, page.stored(id).at("/ground/baseline/standOff").asDouble());
+        page.hasNoComplaints();
+    }
+
+    @Test
+    void wrongEntriesAreToldAtTheirField(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        opens(page, "ground", 1440, 900);
+        enters(page, "ground outline", "0, 0; 12000");
+        assertTrue(page.browser().text("lap-ground count-field .note").startsWith("Place 2"));
+        assertEquals(4, page.stored(id).at("/ground/outline").size(), "the yard stays as it was");
+    }
+}

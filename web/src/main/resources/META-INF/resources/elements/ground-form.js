@@ -1,0 +1,144 @@
+import { addTo, dropFrom, put, valueAt } from '../state/ground.js';
+import { LISTS, OBJECTS, readerOf, writtenBy } from '../state/ground-forms.js';
+import { unitsOf } from '../state/plan.js';
+import { countField } from './count-field.js';
+import { lengthField } from './length-field.js';
+import { GardenElement, h } from './make.js';
+
+/** A label longer than this wants the whole width. */
+const WIDE_LABEL = 26;
+
+/**
+ * ground-form: one section of the ground, either one thing with its fields or a list of things. Set `garden`, `yard` and
+ * `form`, a key of LISTS or OBJECTS, before attaching.
+ */
+export class GroundForm extends GardenElement {
+  #built = null;
+  #shows = [];
+
+  get #spec() { return LISTS[this.form] ?? OBJECTS[this.form]; }
+
+  get #list() { return this.form in LISTS; }
+
+  attached() {
+    this.#built = null;
+    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
+    this.render();
+  }
+
+  render() {
+    const { plan } = this.garden;
+    const built = JSON.stringify([unitsOf(plan), this.#things().map(({ thing }) => this.#fieldsOf(thing).map(field => field.key)), (plan.beds ?? []).length]);
+    if (built !== this.#built) this.#build();
+    this.#built = built;
+    for (const show of this.#shows) show();
+  }
+
+  /** Each thing with its path in the document; an object that does not stand there yet is an empty one. */
+  #things() {
+    const { path } = this.#spec;
+    const value = valueAt(this.garden.plan, path);
+    if (!this.#list) return [{ thing: value ?? {}, path }];
+    return (value ?? []).map((thing, i) => ({ thing, path: [...path, i] }));
+  }
+
+  #fieldsOf(thing) { return this.#spec.fields.filter(field => field.when?.(thing) ?? true); }
+
+  #build() {
+    const focused = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
+    this.#shows = [];
+    const spec = this.#spec;
+    const things = this.#things();
+    const rows = things.map(({ thing, path }, i) => this.#row(thing, path, i));
+    const short = spec.needsBeds > (this.garden.plan.beds ?? []).length;
+    this.replaceChildren(
+      ...(spec.hint ? [h('p.hint', {}, spec.hint)] : []),
+      ...rows,
+      ...(this.#list && !spec.fixed ? [h('button', {
+        type: 'button', 'data-key': `add ${this.form}`, 'aria-disabled': short ? 'true' : null, onclick: () => (short ? this.say(`Stand ${spec.needsBeds} beds first.`) : this.#add()),
+      }, `Add a ${spec.one}`)] : []));
+    if (focused !== undefined) this.querySelector(`[data-key="${CSS.escape(focused)}"]`)?.focus();
+  }
+
+  #row(thing, path, i) {
+    const fields = this.#fieldsOf(thing).map(field => this.#field(field, path, i));
+    if (!this.#list) return h('div.fields', {}, fields);
+    const name = `${this.#spec.one} ${i + 1}`;
+    return h('fieldset', { 'data-row': `${this.form} ${i}` },
+      h('legend', {}, this.#spec.fixed ? `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${thing.name ?? thing.id ?? ''}` : name.charAt(0).toUpperCase() + name.slice(1)),
+      h('div.fields', {}, fields),
+      this.#spec.fixed ? null : h('button.quiet', { type: 'button', 'data-key': `drop ${this.form} ${i}`, 'aria-label': `Take out ${name}`, onclick: () => this.#drop(i, name) }, 'Take out'));
+  }
+
+  #field(field, path, i) {
+    const key = `${this.form}${this.#list ? ` ${i}` : ''} ${field.key.join(' ')}`;
+    const whole = [...path, ...field.key];
+    const now = () => valueAt(this.garden.plan, whole);
+    if (field.kind === 'choice') return this.#choice(field, path, whole, key);
+    if (field.kind === 'mm') {
+      const usual = () => field.usualOf?.(valueAt(this.garden.plan, path) ?? {}, this.garden.reckoning.sheet) ?? field.usual;
+      const entry = lengthField({ label: field.label, units: unitsOf(this.garden.plan), key });
+      entry.addEventListener('length', event => { event.stopPropagation(); this.#set(whole, event.detail.mm); });
+      this.#shows.push(() => {
+        const value = now() ?? usual();
+        entry.hint = now() === undefined && value !== undefined ? 'as usual' : '';
+        if (value !== undefined) entry.show(value);
+      });
+      return entry;
+    }
+    const entry = countField({ label: field.label, mode: 'text', key, hint: field.hint, read: text => readerOf(field, this.garden.plan)(text) });
+    if (field.kind !== 'number' || field.label.length > WIDE_LABEL) entry.classList.add('wide');
+    entry.addEventListener('count', event => { event.stopPropagation(); this.#set(whole, event.detail); });
+    this.#shows.push(() => entry.show(writtenBy(field, now(), this.garden.plan)));
+    return field.as ? h('div.with-draw', {}, entry, h('button', { type: 'button', 'data-key': `draw ${key}`, 'aria-label': `Draw ${field.label.toLowerCase()}`, onclick: () => this.#draw(field, whole) }, 'Draw')) : entry;
+  }
+
+  #choice(field, path, whole, key) {
+    const id = `ground-${key.replaceAll(' ', '-')}`;
+    const select = h('select', { id, 'data-key': key, onchange: event => {
+      const chosen = event.target.value;
+      if (field.becomes) this.garden.plans.run(put(path, field.becomes(valueAt(this.garden.plan, path), chosen, this.garden.plan)));
+      else if (field.whole && chosen === '') this.garden.plans.run(put(path, undefined));
+      else this.#set(whole, chosen === field.usual && !field.whole ? undefined : chosen);
+    } }, field.choices.map(([value, text]) => h('option', { value }, text)));
+    this.#shows.push(() => { select.value = valueAt(this.garden.plan, whole) ?? field.usual; });
+    return h('div.field', {}, h('label', { for: id }, field.label), select);
+  }
+
+  /** Put in the yard, press by press, in place of typed. */
+  async #draw(field, whole) {
+    const points = await this.yard.draw({ as: field.as, name: this.#spec.one ?? this.#spec.title });
+    if (!points) return;
+    this.#set(whole, field.as === 'point' ? points[0] : points);
+    this.say(`${field.label} drawn.`);
+  }
+
+  /** The same list or number again is no change. */
+  #set(path, value) {
+    if (JSON.stringify(valueAt(this.garden.plan, path)) === JSON.stringify(value)) return;
+    const { begins, path: own } = this.#spec;
+    const command = put(path, value);
+    this.garden.plans.run(begins && !valueAt(this.garden.plan, own) ? plan => command(put(own, begins)(plan)) : command);
+  }
+
+  #add() {
+    const { path, fresh, one } = this.#spec;
+    const count = (valueAt(this.garden.plan, path) ?? []).length;
+    const items = fresh(this.garden.plan, count);
+    this.garden.plans.run(addTo(path, ...items));
+    this.render();
+    this.querySelector(`[data-row="${this.form} ${count}"] :is(input, select)`)?.focus();
+    this.say(items.length > 1 ? `${items.length} of them added.` : `A ${one} is added.`);
+  }
+
+  #drop(i, name) {
+    const { path, least } = this.#spec;
+    if (least && (valueAt(this.garden.plan, path) ?? []).length <= least) return this.say(`${least} are needed at least.`);
+    this.garden.plans.run(dropFrom(path, i));
+    this.render();
+    this.querySelector(`[data-key="add ${this.form}"]`)?.focus();
+    return this.say(`${name} is taken out. Undo brings it back.`);
+  }
+}
+
+customElements.define('ground-form', GroundForm);

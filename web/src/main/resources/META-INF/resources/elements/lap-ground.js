@@ -1,0 +1,147 @@
+import { shown } from '../geometry/length.js';
+import { api } from '../api.js';
+import { put, saidBy, WAYS, wayOf } from '../state/ground.js';
+import { LISTS, OBJECTS } from '../state/ground-forms.js';
+import { unitsOf } from '../state/plan.js';
+import { readPlaces, writtenPlaces } from '../geometry/places-text.js';
+import { countField } from './count-field.js';
+import './ground-form.js';
+import { custom, GardenElement, h } from './make.js';
+import { place } from './places.js';
+import { sheetLink } from './sheet-link.js';
+
+/** lap-ground: all about the yard: how it was taped, what it is made of, its levels, what to keep clear, paths, access, sun. */
+export class LapGround extends GardenElement {
+  #built = null;
+  #outline = null;
+  #told = {};
+  #hours = null;
+
+  attached() {
+    this.#built = null;
+    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
+    this.render();
+  }
+
+  render() {
+    const way = wayOf(this.garden.plan);
+    if (this.#built !== way) this.#build(way);
+    this.#built = way;
+    this.querySelector('[data-key="ground way"]').value = way;
+    this.#outline?.show(writtenPlaces(this.garden.plan.ground?.outline, unitsOf(this.garden.plan)));
+    const sheet = this.garden.reckoning.sheet?.ground;
+    for (const [name, told] of Object.entries(this.#told)) told.replaceChildren(...(sheet ? this.#news(name, sheet) : []));
+  }
+
+  #form(form) { return custom('ground-form', { garden: this.garden, yard: this.yard, form }); }
+
+  #section(key, title, ...children) {
+    const open = this.querySelector(`details[data-section="${key}"]`)?.open ?? key === 'outline';
+    return h('details', { 'data-section': key, open },
+      h('summary', { 'data-key': `section ${key}` }, title), ...children, this.#told[key] = h('div.told'));
+  }
+
+  #build(way) {
+    const list = key => this.#section(key, LISTS[key].title, this.#form(key));
+    this.#told = {};
+    const forms = [
+      this.#section('outline', 'Outline', this.#ways(), ...this.#wayForms(way), this.#form('north')),
+      list('surfaces'), list('levels'), list('keepClear'), list('paths'),
+      this.#section('preparation', OBJECTS.preparation.title, this.#form('preparation')),
+      list('rims'),
+      this.#section('access', OBJECTS.access.title, this.#form('access')),
+      this.#section('sun', 'Sun and shade', this.#form('sun'), this.#form('tall'),
+        h('button', { type: 'button', 'data-key': 'follow sun', onclick: () => this.#follow() }, 'Work out the hours')),
+    ];
+    this.replaceChildren(...forms);
+  }
+
+  #ways() {
+    return h('div.field', {}, h('label', { for: 'ground-way' }, 'How the yard is given'),
+      h('select', { id: 'ground-way', 'data-key': 'ground way', onchange: event => {
+        this.garden.plans.run(saidBy(event.target.value));
+        this.render();
+        this.querySelector('[data-key="ground way"]').focus();
+      } }, WAYS.map(([value, text]) => h('option', { value }, text))));
+  }
+
+  #wayForms(way) {
+    this.#outline = null;
+    if (way === 'drawn') {
+      this.#outline = countField({ label: 'Corners', mode: 'text', key: 'ground outline', hint: '0, 0; 12000, 0; 12000, 9000', read: text => readPlaces(text, 3) });
+      this.#outline.addEventListener('count', event => this.garden.plans.run(put(['ground', 'outline'], event.detail)));
+      return [this.#outline];
+    }
+    const sub = (key, title) => [h('h3', {}, title), this.#form(key)];
+    return [...sub('base', OBJECTS.base.title), ...sub(way === 'walk' ? 'walk' : 'corners', LISTS[way === 'walk' ? 'walk' : 'corners'].title), ...sub('checks', LISTS.checks.title)];
+  }
+
+  /** What the engine says to a section. */
+  #news(name, sheet) {
+    const units = unitsOf(this.garden.plan);
+    const line = text => h('p.hint', {}, text);
+    const quantity = (quantities, key) => quantities?.find(one => one.key === key)?.value;
+    if (name === 'outline' && sheet.survey) {
+      const area = quantity(sheet.survey.quantities, 'survey.area');
+      return [line(`${area?.toFixed(1)} m² taped${sheet.survey.closingError ? `, closing error ${shown(sheet.survey.closingError, units)} spread over the sides` : ''}.`)];
+    }
+    if (name === 'surfaces') return (sheet.quantities ?? []).filter(one => one.key.startsWith('surface.')).map(one => line(`${one.value.toFixed(1)} m² ${one.key === 'surface.rest' ? 'without a surface' : one.key.slice(8)}`));
+    if (name === 'levels' && sheet.fall) {
+      const most = Math.max(...sheet.fall.readings.map(reading => Math.abs(reading.residual)));
+      return [line(sheet.fall.oneIn ? `1:${sheet.fall.oneIn.toFixed(0)}, the furthest reading ${shown(Math.round(most * 10) / 10, units)} off the plane.` : 'Level.')];
+    }
+    if (name === 'keepClear') return sheet.keepClear.filter(one => one.beds.length).map(one => line(`${one.kind} ${one.number}: bed ${one.beds[0].bed} ${shown(one.beds[0].distance, units)} away`));
+    if (name === 'rims') return sheet.rims.map(rim => line(`Bed ${rim.bed}: ${packing(quantity(rim.quantities, 'rim.packing'), units)}`));
+    if (name === 'preparation') return sheet.beds.filter(bed => bed.way).map(bed => line(`Bed ${bed.bed} on ${bed.surface || 'the ground'}: ${WAY_WORDS[bed.way]}`));
+    if (name === 'access') return accessTable(sheet.access, units);
+    if (name === 'sun') return this.#sunTable();
+    return [];
+  }
+
+  async #follow() {
+    try {
+      this.#hours = await api.part(this.garden.id, 'sun');
+      this.say(this.#hours.day ? `Hours for ${this.#hours.day} are worked out.` : 'Give latitude and longitude first.');
+    } catch (problem) {
+      this.#hours = null;
+      this.say(`The hours are not worked out: ${problem.message}`);
+    }
+    this.render();
+  }
+
+  #sunTable() {
+    const hours = this.#hours;
+    if (!hours) return [];
+    if (!hours.day) return [h('p.hint', {}, 'Give latitude and longitude first.')];
+    return [h('p', {}, sheetLink(this, api, 'shade.pdf', 'Shade drawing to print')), h('p.hint', {}, `${hours.day}: rises ${clock(hours.rise)}, sets ${clock(hours.set)}.`),
+      h('table', {}, h('thead', {}, h('tr', {}, ['Bed', 'Hours', 'Light'].map(text => h('th', { scope: 'col' }, text)))),
+        h('tbody', {}, hours.beds.map(bed => h('tr', {}, h('th', { scope: 'row' }, bed.bed),
+          h('td', {}, bed.quantities.find(one => one.key === 'sun.mean').value.toFixed(1)), h('td', {}, bed.light)))))];
+  }
+}
+
+const WAY_WORDS = {
+  scribe: 'the bottom course is cut to the ground', level: 'a level trench', strip: 'a strip of concrete', pads: 'pads of concrete', none: 'nothing is designed here',
+};
+
+const clock = at => (at ? at.slice(11, 16) : 'not');
+
+function packing(mm, units) {
+  if (mm === undefined) return 'not known';
+  if (Math.abs(mm) < 0.5) return 'as it stands';
+  return mm > 0 ? `pack ${shown(Math.round(mm * 10) / 10, units)}` : `let in ${shown(Math.round(-mm * 10) / 10, units)}`;
+}
+
+/** Failing rows first; what passes is counted. */
+function accessTable(access, units) {
+  const failing = access.rows.filter(row => !row.pass);
+  const told = (row, value) => (value === null ? 'none' : row.unit === '1:n' ? `1:${value}` : shown(value, units));
+  const passed = h('p.hint', {}, `${access.rows.length - failing.length} of ${access.rows.length} pass.`);
+  if (!failing.length) return [passed];
+  return [passed, h('table', {}, h('thead', {}, h('tr', {}, ['Where', 'What', 'Is', 'Limit'].map(text => h('th', { scope: 'col' }, text)))),
+    h('tbody', {}, failing.map(row => h('tr', {}, h('th', { scope: 'row' }, row.where), h('td', {}, row.what),
+      h('td', {}, told(row, row.measured)), h('td', {}, told(row, row.limit))))))];
+}
+
+customElements.define('lap-ground', LapGround);
+place({ key: 'ground', title: 'Ground', tag: 'lap-ground', side: 'lee', order: 10 });

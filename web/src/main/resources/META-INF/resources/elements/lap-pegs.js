@@ -1,0 +1,86 @@
+import { shown } from '../geometry/length.js';
+import { api } from '../api.js';
+import { houseWall, put } from '../state/ground.js';
+import { unitsOf, yardOf } from '../state/plan.js';
+import './ground-form.js';
+import { custom, GardenElement, h } from './make.js';
+import { place } from './places.js';
+import { sheetLink } from './sheet-link.js';
+
+/** lap-pegs: the baseline, and each bed from it: along, off, tapes, levels, diagonals. */
+export class LapPegs extends GardenElement {
+  #pegs = null;
+  #asked = null;
+  #built = null;
+  #table = null;
+
+  attached() {
+    this.#built = null;
+    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
+    this.render();
+  }
+
+  render() {
+    const has = Boolean(this.garden.plan.ground?.baseline);
+    if (this.#built !== has) this.#build(has);
+    this.#built = has;
+    const { sheet, standing } = this.garden.reckoning;
+    if (has && standing === 'fresh' && this.#asked !== sheet) {
+      this.#asked = sheet;
+      this.#bring(sheet);
+    }
+    this.#table.replaceChildren(...(has && this.#pegs ? [h('p', {}, sheetLink(this, api, 'setting-out.pdf', 'Setting-out sheet to print')), ...this.#beds()] : []));
+  }
+
+  #build(has) {
+    this.#table = h('div.pegs');
+    this.replaceChildren(
+      ...(has
+        ? [custom('ground-form', { garden: this.garden, yard: this.yard, form: 'baseline' })]
+        : [h('p.hint', {}, 'Beds are pegged out from a baseline: two marks that stay, as far apart as you can.'),
+          h('button.main', { type: 'button', 'data-key': 'house wall', onclick: () => this.#houseWall() }, 'Take the house wall')]),
+      this.#table);
+  }
+
+  #houseWall() {
+    const [from, to] = houseWall(yardOf(this.garden.plan)) ?? [[0, 0], [6000, 0]];
+    this.garden.plans.run(put(['ground', 'baseline'], { from, to }));
+    this.render();
+    this.querySelector('input')?.focus();
+    this.say('The house wall is the baseline.');
+  }
+
+  async #bring(sheet) {
+    try {
+      const pegs = await api.part(this.garden.id, 'pegs');
+      if (this.#asked === sheet) this.#pegs = pegs;
+    } catch (problem) {
+      this.#pegs = null;
+      this.#asked = null;
+      this.say(`The pegs are not worked out: ${problem.message}`);
+    }
+    if (this.isConnected) this.render();
+  }
+
+  #beds() {
+    const units = unitsOf(this.garden.plan);
+    const mm = value => shown(value, units);
+    return this.#pegs.beds.map(bed => {
+      const low = Math.max(...bed.pegs.map(peg => peg.drop ?? -Infinity));
+      const levels = Number.isFinite(low);
+      const heads = ['Peg', 'Along', 'Off', 'From start', 'From end', ...(levels ? ['Level'] : [])];
+      return h('section', { 'data-pegs': bed.bed },
+        h('h3', {}, `Bed ${bed.bed}`),
+        h('div.across', { tabindex: '0', role: 'group', 'aria-label': `Pegs of bed ${bed.bed}` }, h('table', {},
+          h('thead', {}, h('tr', {}, heads.map(text => h('th', { scope: 'col' }, text)))),
+          h('tbody', {}, bed.pegs.map(peg => h('tr', {}, h('th', { scope: 'row' }, `P${peg.peg}`),
+            h('td', {}, mm(peg.along)), h('td', {}, mm(peg.off)), h('td', {}, mm(peg.first) + (peg.flat ? '*' : '')), h('td', {}, mm(peg.second) + (peg.flat ? '*' : '')),
+            ...(levels ? [h('td', {}, `+${mm(Math.round((low - peg.drop) * 10) / 10)}`)] : [])))))),
+        h('p.hint', {}, bed.diagonals.map(one => `P${one.from}–P${one.to} ${mm(one.length)}`).join(', ')),
+        bed.square ? h('p.hint', {}, `Square at P${bed.square.peg}: ${mm(bed.square.along)}, ${mm(bed.square.other)}, ${mm(bed.square.across)} across.`) : null);
+    });
+  }
+}
+
+customElements.define('lap-pegs', LapPegs);
+place({ key: 'pegs', title: 'Pegs', tag: 'lap-pegs', side: 'lee', order: 20 });

@@ -1,0 +1,41 @@
+import { millimetres, readLengths, shown } from './length.js';
+
+/** Places in the yard as text: `0, 0; 12000, 0; 12 m x 9 m`. Along the house first, then away from it. */
+
+const PLAIN = /^(-?\d+(?:\.\d+)?)(?:\s*,\s*|\s+)(-?\d+(?:\.\d+)?)$/;
+
+/** Millimetres that a place may lie away. */
+const FAR = 1_000_000;
+
+/**
+ * @param {string} text
+ * @param {number} least how many places are wanted at least
+ * @param {number} [most]
+ * @returns {{value: [number, number][]} | {error: string}}
+ */
+export function readPlaces(text, least, most = 200) {
+  const parts = String(text).split(/[;\n]/).map(part => part.trim()).filter(Boolean);
+  const places = [];
+  for (const [i, part] of parts.entries()) {
+    const place = readPlace(part);
+    if (place.error) return { error: `Place ${i + 1}: ${place.error}` };
+    places.push(place.value);
+  }
+  if (places.length < least) return { error: `${places.length} of ${least} places. Write them as 0, 0; 12000, 0 with a semicolon between.` };
+  if (places.length > most) return { error: `${places.length} places, ${most} at most.` };
+  return { value: places };
+}
+
+function readPlace(part) {
+  const plain = PLAIN.exec(part);
+  const read = plain ? { mm: [Number(plain[1]), Number(plain[2])] } : readLengths(part);
+  if (read.error) return read;
+  if (read.mm.length !== 2) return { error: 'a place is two lengths, as in 2400, 1200.' };
+  if (read.mm.some(mm => Math.abs(mm) > FAR)) return { error: 'further off than 1000 m.' };
+  return { value: read.mm.map(mm => Math.round(mm * 10) / 10) };
+}
+
+/** @param {[number, number][]} places @param {'metric' | 'imperial'} units */
+export const writtenPlaces = (places, units) => (places ?? [])
+  .map(([x, y]) => (units === 'imperial' && x >= 0 && y >= 0 ? `${shown(x, units)} x ${shown(y, units)}` : `${millimetres(x)}, ${millimetres(y)}`))
+  .join('; ');

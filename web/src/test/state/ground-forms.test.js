@@ -1,0 +1,31 @@
+import { kindOfKeepClear, LISTS, readBeds, readDay, readerOf, readLayers, writtenLayers } from '../../main/resources/META-INF/resources/state/ground-forms.js';
+import { equal, holds, test } from '../trial.js';
+
+const PLAN = { ground: { outline: [[0, 0], [12000, 0], [12000, 7000], [7000, 9500], [0, 9000]] } };
+
+test('layers, beds and days are read with a way out', () => {
+  equal(readLayers('sub-base 75; gravel 40').value, [{ material: 'sub-base', depth: 75 }, { material: 'gravel', depth: 40 }]);
+  equal(writtenLayers([{ material: 'sub-base', depth: 75 }, { material: 'gravel', depth: 40 }]), 'sub-base 75; gravel 40');
+  holds(readLayers('gravel').error.includes('Write a material'), 'no depth');
+  equal(readBeds('A, B', { beds: [{ id: 'A' }, { id: 'B' }] }).value, ['A', 'B']);
+  holds(readBeds('A, X', { beds: [{ id: 'A' }] }).error.includes('no bed X'), 'stranger');
+  equal(readDay('2026-03-20').value, '2026-03-20');
+  for (const wrong of ['2026-02-30', '2026-13-01', '21 June']) holds(readDay(wrong).error, wrong);
+});
+
+test('levels begin with the three that a fall needs', () => {
+  equal(LISTS.levels.fresh(PLAN, 0).length, 3);
+  equal(LISTS.levels.fresh(PLAN, 3).length, 1);
+});
+
+test('another kind keeps its place', () => {
+  equal(kindOfKeepClear({ kind: 'cover', at: [1, 2] }, 'gate', PLAN), { kind: 'gate', hinge: [1, 2], leaf: 900, swing: 'in' });
+  equal(kindOfKeepClear({ kind: 'gate', hinge: [1, 2], leaf: 900 }, 'tap', PLAN), { kind: 'tap', at: [1, 2] });
+});
+
+test('numbers outside their bounds are told', () => {
+  const read = readerOf({ kind: 'number', least: -90, most: 90 }, PLAN);
+  equal(read('51.75'), { value: 51.75 });
+  holds(read('91').error.includes('outside'), 'too far north');
+  holds(read('x').error.includes('no number'), 'no number');
+});
