@@ -4,15 +4,17 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import lapyard.catalogue.Section;
+import lapyard.construction.BedWork;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
-import lapyard.construction.BedWork;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.CourseCards;
 import lapyard.diagrams.FloorCards;
@@ -44,19 +46,23 @@ final class BenchPrint {
     /** Cards in the order of building: by weekend, then as the garden has them. */
     static List<Page> courseCards(JobSheet sheet, PrintAsk ask) {
         Garden garden = sheet.garden();
-        return CourseCards.pages(garden.name(), garden.imperial(), garden.liftLimitKg(), inBuildingOrder(sheet), ask.bench(garden.imperial()));
+        Map<String, Integer> boards = new HashMap<>();
+        sheet.cutting().forEach(cutting -> cutting.saw().boards().forEach(
+                board -> board.cuts().forEach(cut -> boards.put(cut.mark(), board.number()))));
+        List<CourseCards.Stack> stacks = inBuildingOrder(sheet)
+                .map(bed -> new CourseCards.Stack(bed.work(), bed.quantities(), boards))
+                .toList();
+        return CourseCards.pages(garden.name(), garden.imperial(), garden.liftLimitKg(), stacks, ask.bench(garden.imperial()));
     }
 
     static List<Page> floorCards(JobSheet sheet, PrintAsk ask) {
         Garden garden = sheet.garden();
-        return FloorCards.pages(garden.name(), garden.imperial(), inBuildingOrder(sheet), ask.bench(garden.imperial()));
+        List<BedWork> works = inBuildingOrder(sheet).map(JobSheet.BedSheet::work).toList();
+        return FloorCards.pages(garden.name(), garden.imperial(), works, ask.bench(garden.imperial()));
     }
 
-    private static List<BedWork> inBuildingOrder(JobSheet sheet) {
-        return sheet.beds().stream()
-                .map(JobSheet.BedSheet::work)
-                .sorted(Comparator.comparingInt(work -> work.bed().weekend()))
-                .toList();
+    private static Stream<JobSheet.BedSheet> inBuildingOrder(JobSheet sheet) {
+        return sheet.beds().stream().sorted(Comparator.comparingInt(bed -> bed.work().bed().weekend()));
     }
 
     private static List<Page> sawDay(

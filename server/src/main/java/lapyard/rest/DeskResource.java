@@ -112,6 +112,14 @@ public final class DeskResource {
         return Response.ok(desk.merchantList(body.text())).build();
     }
 
+    /** What stands where a garden's catalogue says nothing; its prices are examples of ours. */
+    @GET
+    @Path("api/example-catalogue")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response exampleCatalogue(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        return SheetsResource.answer(Output.of(desk.exampleCatalogue()), MediaType.APPLICATION_JSON, have).build();
+    }
+
     @GET
     @Path("schema/garden.json")
     public Response schema(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
