@@ -10,13 +10,14 @@ export class LapCourses extends GardenElement {
     this.setAttribute('role', 'group');
     this.follow([this.garden.choice, this.garden.plans, this.garden.reckoning], () => this.render());
     this.listen(this.yard, 'viewed', () => this.#place());
+    for (const type of ['sketched', 'sketch-ended']) this.listen(this.yard, type, () => this.render());
     this.render();
   }
 
   render() {
     const { bed, choice, reckoning } = this.garden;
     const part = bed && reckoning.bed(bed.id);
-    const there = bed && part?.pieces?.length;
+    const there = bed && !this.yard.sketch && part?.pieces?.length;
     this.hidden = !there;
     if (!there) return this.replaceChildren();
     this.setAttribute('aria-label', `Courses of ${calledOf(bed)}`);

@@ -28,7 +28,7 @@ export class LapGaps extends GardenElement {
     this.setAttribute('aria-label', 'Distances round what is in hand');
     this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.listen(this.yard, 'viewed', () => this.#place());
-    this.listen(this.yard, 'sketched', () => this.render());
+    for (const type of ['sketched', 'sketch-ended']) this.listen(this.yard, type, () => this.render());
     this.render();
   }
 

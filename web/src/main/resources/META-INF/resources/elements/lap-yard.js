@@ -34,7 +34,7 @@ const NEAR = 9;
 
 /**
  * lap-yard: the yard as seen with one's back to the house, and the beds in it. Its padding is the room the other
- * places take. Fires `viewed` when the view changes or a bed is carried, `sketched` when drawing begins.
+ * places take. Fires `viewed` when the view changes or a bed is carried, `sketched` and `sketch-ended` round drawing.
  */
 export class LapYard extends GardenElement {
   /** @type {import('../geometry/view.js').View} */
@@ -232,6 +232,7 @@ export class LapYard extends GardenElement {
       this.sketch = null;
       this.classList.remove('sketching');
       this.render();
+      this.dispatchEvent(new CustomEvent('sketch-ended'));
     }
     return points;
   }
