@@ -2,6 +2,10 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import lapyard.plan.Finding;
@@ -9,6 +13,15 @@ import lapyard.plan.Finding;
 /** A merchant's list against a garden: the preview says how it is understood and holds the garden with it. */
 public final class MerchantListJson {
     private MerchantListJson() {}
+
+    /** The catalogue that stands where a garden says nothing, as a document's catalogue is written. */
+    public static String examples() {
+        try (InputStream in = MerchantListJson.class.getResourceAsStream(CatalogueReader.EXAMPLES)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     /**
      * @param body {@code {"list": CSV, "supplier": id, "garden": {...}}}

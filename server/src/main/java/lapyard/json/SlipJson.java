@@ -5,10 +5,13 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lapyard.catalogue.Supplier;
 import lapyard.order.Savings;
 import lapyard.order.Slip;
+import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
 
 /** The wire form of a slip: its lines, one order a supplier, what pooling saves, what each bed costs. */
@@ -113,7 +116,12 @@ final class SlipJson {
             ObjectNode of = lines.addObject();
             of.put("item", part.line().item());
             of.put("label", part.line().label());
-            of.set("packs", packs(part.packs()));
+            ArrayNode packs = packs(part.packs());
+            List<BigDecimal> costs = SlipCsv.packCosts(part);
+            for (int i = 0; i < packs.size(); i++) {
+                JobSheetJson.money((ObjectNode) packs.get(i), "cost", costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i)));
+            }
+            of.set("packs", packs);
             JobSheetJson.money(of, "cost", part.cost());
         }
         return one;

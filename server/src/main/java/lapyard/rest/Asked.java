@@ -27,7 +27,7 @@ final class Asked {
     /** A code as documents give it to beds and suppliers, in plain letters; empty where it was not given. */
     static Optional<String> code(String name, String text) {
         if (text == null) return Optional.empty();
-        if (text.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,19}")) return Optional.of(text);
+        if (text.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]{0,19}")) return Optional.of(text);
         throw new Refusal(400, name + " should be a code of 1 to 20 letters, digits, points, dashes and underscores");
     }
 

@@ -103,6 +103,9 @@ public interface Desk {
      */
     String solve(String kind, String problem, double seconds);
 
+    /** The catalogue that stands where a garden says nothing, as JSON. */
+    String exampleCatalogue();
+
     /** The JSON Schema of the garden document. */
     String schema();
 

@@ -41,16 +41,17 @@ public final class DeskResource {
         return Response.ok(outputs.jobSheet(body.text()).bytes()).build();
     }
 
-    /** With {@code Prefer: respond-async} (RFC 7240) it answers at once with the address where the solve is told of. */
+    /** A garden beside a copy of it with changes; nothing is kept. */
     @POST
     @Path("api/try-out")
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response tryOut(Body body) {
         Documents.object(body.text());
-        return Response.ok(desk.tryOut(body.text())).build();
+        return Response.ok(inTurn(() -> desk.tryOut(body.text()))).build();
     }
 
+    /** With {@code Prefer: respond-async} (RFC 7240) it answers at once with the address where the solve is told of. */
     @POST
     @Path("api/solve/{kind: cutting|rolls|staging}")
     @Consumes(MediaType.APPLICATION_JSON)
@@ -109,6 +110,14 @@ public final class DeskResource {
     public Response merchantList(Body body) {
         Documents.object(body.text());
         return Response.ok(desk.merchantList(body.text())).build();
+    }
+
+    /** What stands where a garden's catalogue says nothing; its prices are examples of ours. */
+    @GET
+    @Path("api/example-catalogue")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response exampleCatalogue(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        return SheetsResource.answer(Output.of(desk.exampleCatalogue()), MediaType.APPLICATION_JSON, have).build();
     }
 
     @GET

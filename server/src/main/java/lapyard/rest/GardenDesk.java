@@ -194,6 +194,11 @@ public final class GardenDesk implements Desk {
     }
 
     @Override
+    public String exampleCatalogue() {
+        return MerchantListJson.examples();
+    }
+
+    @Override
     public String schema() {
         return GardenSchema.text();
     }

@@ -163,7 +163,7 @@ public final class SheetsResource {
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Optional<String> one = Asked.code("supplier", supplier);
         Stored stored = shelf.standing(id);
-        String name = file(stored, one.map(of -> "slip-" + of + ".csv").orElse("slip.csv"));
+        String name = file(stored, one.map(of -> "slip-" + of.replaceAll("[^A-Za-z0-9._-]", "_") + ".csv").orElse("slip.csv"));
         return answer(outputs.slipCsv(stored.document(), one), "text/csv; charset=utf-8", have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
                 .build();

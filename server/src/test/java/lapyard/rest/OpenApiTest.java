@@ -217,6 +217,10 @@ class OpenApiTest {
                 new Call(200, "post /api/merchant-list", "/api/merchant-list", "{\"list\":\"section,length,price\\n100x200,4800,36\\n\"}"),
                 new Call(400, "post /api/merchant-list", "/api/merchant-list", "x"),
                 new Call(415, "post /api/merchant-list", "/api/merchant-list", "x", "Content-Type", "text/plain"),
+                new Call(200, "post /api/try-out", "/api/try-out", "{\"garden\":" + BEDS + ",\"changes\":[{\"bed\":\"A\",\"set\":{\"courses\":2}}]}"),
+                new Call(400, "post /api/try-out", "/api/try-out", "x"),
+                new Call(415, "post /api/try-out", "/api/try-out", "x", "Content-Type", "text/plain"),
+                new Call(422, "post /api/try-out", "/api/try-out", "{}"),
                 new Call(422, "post /api/merchant-list", "/api/merchant-list", "{}"),
                 new Call(304, "get /api/gardens/{id}/slip.csv", g + "/slip.csv", "", "If-None-Match", "*"),
                 new Call(404, "get /api/gardens/{id}/slip.csv", none + "/slip.csv", ""),
@@ -267,6 +271,14 @@ class OpenApiTest {
                 new Call(428, "delete /api/gardens/{id}", g, ""),
                 new Call(200, "delete /api/gardens/{id}", g, "", any),
                 new Call(410, "delete /api/gardens/{id}", gone, "", any)));
+        for (String sheet : List.of("/weekends", "/weekends.ics", "/weekends.csv")) {
+            String operation = "get /api/gardens/{id}" + sheet;
+            calls.add(0, new Call(200, operation, g + sheet, ""));
+            calls.add(0, new Call(304, operation, g + sheet, "", "If-None-Match", "*"));
+            calls.add(0, new Call(404, operation, none + sheet, ""));
+            calls.add(0, new Call(410, operation, gone + sheet, ""));
+            calls.add(0, new Call(422, operation, "/api/gardens/older" + sheet, ""));
+        }
         for (String sheet : List.of("/variation", "/variation.pdf")) {
             String operation = "get /api/gardens/{id}" + sheet;
             calls.add(0, new Call(200, operation, g + sheet + "?from=1", ""));

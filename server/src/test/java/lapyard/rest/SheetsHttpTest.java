@@ -212,8 +212,37 @@ class SheetsHttpTest {
         for (String path : List.of("/health", "/api/gardens")) {
             HttpResponse<String> failed = served.get(path);
             JsonNode problem = problem(503, failed);
-            assertEquals(36, problem.path("id").asText().length());
+            assertEquals(failed.headers().firstValue("X-Request-Id").orElseThrow(), problem.path("id").asText());
             assertEquals("5", failed.headers().firstValue("Retry-After").orElseThrow());
         }
+    }
+
+    @Test
+    void aVariationIsBetweenTwoRevisionsOrTheOneThatStands() throws Exception {
+        String address = served.created(BED);
+        served.put(address, BED.replace("[{", "[{\"id\":\"B\",\"width\":1800,\"depth\":900},{"), "If-Match", "\"1\"");
+        assertEquals("{\"before\":1,\"after\":2}", served.get(address + "/variation?from=1&to=2").body());
+        assertEquals("{\"before\":1,\"after\":2}", served.get(address + "/variation?from=1").body());
+        HttpResponse<String> sheet = served.get(address + "/variation.pdf?from=1");
+        assertEquals("application/pdf", sheet.headers().firstValue("Content-Type").orElseThrow());
+        assertTrue(sheet.body().startsWith("revision 1, ") && sheet.body().contains(" to revision 2, "), sheet.body());
+        problem(404, served.get(address + "/variation?from=9"));
+        problem(400, served.get(address + "/variation?from=x"));
+    }
+
+    @Test
+    void aMerchantsListIsReadWithoutBeingKept() throws Exception {
+        assertEquals("{\"lines\":[]}", served.post("/api/merchant-list", "{\"list\":\"item,price\"}").body());
+        assertEquals(0, json(served.get("/api/gardens")).path("total").asInt());
+        assertEquals(200, served.get("/api/example-catalogue").statusCode());
+        problem(400, served.post("/api/merchant-list", "[]"));
+    }
+
+    @Test
+    void oneSuppliersOrderIsAskedForByItsCode() throws Exception {
+        String address = served.created(BED);
+        assertTrue(served.get(address + "/slip.csv?supplier=mill").headers().firstValue("Content-Disposition").orElseThrow()
+                .endsWith("-r1-slip-mill.csv\""));
+        problem(400, served.get(address + "/slip.csv?supplier=a%20b"));
     }
 }

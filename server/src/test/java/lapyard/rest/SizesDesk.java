@@ -133,6 +133,11 @@ public class SizesDesk implements Desk {
     }
 
     @Override
+    public String exampleCatalogue() {
+        return "{}";
+    }
+
+    @Override
     public String schema() {
         return "{\"$schema\":\"https://json-schema.org/draft/2020-12/schema\",\"type\":\"object\"}";
     }

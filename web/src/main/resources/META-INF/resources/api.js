@@ -91,6 +91,17 @@ export const api = {
   /** @returns {Promise<object>} the job sheet of what is stored */
   async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
 
+  /** @returns {Promise<object>} a part of the job sheet that is worked out where it is shown: `loads`, `quote` */
+  async part(id, name) { return read(await ask('GET', `${garden(id)}/job-sheet/${name}`)); },
+
+  /** How a merchant's list in CSV is understood, and `garden` with it where every line is good; nothing is kept. */
+  async merchantList(list, supplier, plan) {
+    return read(await ask('POST', 'api/merchant-list', { body: { list, supplier, garden: plan } }));
+  },
+
+  /** @returns {Promise<object>} the catalogue that stands where a garden says nothing, prices examples of ours */
+  async examples() { return read(await ask('GET', 'api/example-catalogue')); },
+
   /** A garden beside a copy with changes, or beside another garden; nothing is kept. @param {{garden: object, changes?: object[], instead?: object}} asked */
   async tryOut(asked) { return read(await ask('POST', 'api/try-out', { body: asked })); },
 

@@ -1,6 +1,9 @@
 /** Every place round the yard: see places.js. */
 import './lap-beds.js';
+import './lap-catalogue.js';
+import './lap-days.js';
 import './lap-ground.js';
+import './lap-load-in.js';
 import './lap-paths.js';
 import './lap-pegs.js';
 import './lap-rack.js';
@@ -8,6 +11,5 @@ import './lap-rolls.js';
 import './lap-saw-day.js';
 import './lap-slip.js';
 import './lap-snags.js';
-import './lap-days.js';
 import './lap-tally.js';
 import './lap-try-out.js';

@@ -3,6 +3,7 @@ import { compareSlips, money, packsText, savedOf } from '../state/changes.js';
 import { roundedWithUnit } from '../state/working.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
+import { sheetLink } from './sheet-link.js';
 import { shownNumber } from './shown-number.js';
 
 /** lap-slip: the one order as a paper strip, lines with the largest saving first, changed lines before and after. */
@@ -20,6 +21,7 @@ export class LapSlip extends GardenElement {
     this.rebuild(
       h('p.standing', {}, this.#standing()),
       slip ? this.#strip(slip) : null,
+      slip ? this.#more(slip) : null,
       h('div.foot', {}, slip ? this.#total(slip) : null, this.#downloads()));
     if (slip && reckoning.standing === 'fresh') this.#sayTotal(slip);
   }
@@ -72,6 +74,7 @@ export class LapSlip extends GardenElement {
     const before = was && packsText(was) !== packsText(line) ? h('s', {}, packsText(was)) : null;
     return [before, ...packs.map(pack => h('span.pack', {},
       `${pack.count} × ${pack.pack}`,
+      pack.supplier ? ` from ${nameOf(this.garden.reckoning.sheet.slip, pack.supplier)}` : '',
       pack.price === null || pack.price === undefined ? ' (no price)' : ` at ${money(pack.price, currency)}`))];
   }
 
@@ -88,6 +91,32 @@ export class LapSlip extends GardenElement {
     const before = was && was.saved !== line.saved && saves(was) ? h('s', {}, money(was.saved, currency)) : null;
     return [h('span.star', { 'aria-hidden': 'true' }, '✂ '), 'saves ', before, before ? ' ' : null,
       h('strong', {}, money(line.saved, currency)), ` against ${money(line.bedByBed, currency)} bed by bed`];
+  }
+
+  /** Who brings what, and what each bed costs of it: folded, as the lines stand above. */
+  #more(slip) {
+    const { currency } = slip;
+    const orders = (slip.orders ?? []).filter(order => order.supplier);
+    return h('div.more', {},
+      orders.map(order => this.#order(order, currency)),
+      slip.shares?.length ? h('details', {},
+        h('summary', { 'data-key': 'slip shares' }, 'What each bed costs'),
+        h('p.hint', {}, 'A line that several share is split by what each uses of it, delivery by the goods.'),
+        h('dl', {}, slip.shares.map(share => h('div', { 'data-key': `share ${share.owner}` },
+          h('dt', {}, share.owner), h('dd', {}, money(share.cost, currency), share.perM2 ? ` · ${money(share.perM2, currency)} a m² inside` : ''))))) : null);
+  }
+
+  #order(order, currency) {
+    const sum = `${order.atLeast ? 'at least ' : ''}${money(order.total, currency)}`;
+    return h('details', {},
+      h('summary', { 'data-key': `order ${order.supplier}` }, h('strong', {}, order.name), ` ${sum}`),
+      h('p.hint', {}, about(order, currency)),
+      h('dl', {},
+        order.lines.flatMap(line => (line.packs.length ? line.packs : [null]).map((pack, i) => h('div', { 'data-key': `order ${order.supplier} ${line.item} ${i}` },
+          h('dt', {}, pack ? `${pack.count} × ${pack.pack}, ${line.label}` : `${line.label}: ask the merchant`),
+          h('dd', {}, money(pack ? pack.cost : line.cost, currency))))),
+        h('div', {}, h('dt', {}, 'Delivery'), h('dd', {}, money(order.delivery, currency)))),
+      h('nav', { 'aria-label': `Sheets for ${order.name}` }, sheetLink(this, api, `slip.csv?supplier=${encodeURIComponent(order.supplier)}`, 'Order, CSV', `slip-${order.supplier}.csv`)));
   }
 
   #totalText(slip) {
@@ -109,32 +138,23 @@ export class LapSlip extends GardenElement {
   }
 
   #downloads() {
-    const behind = this.garden.keeper.standing !== 'kept';
-    const link = (name, text) => h('a', {
-      href: api.address(this.garden.id, name), download: name, 'data-key': name, 'aria-disabled': behind ? 'true' : null,
-      onclick: event => {
-        if (behind) {
-          event.preventDefault();
-          this.say('Not saved yet: the sheet would be an old one. Wait for “Saved”.');
-        } else if (api.needsToken()) {
-          event.preventDefault();
-          this.#bring(name);
-        }
-      },
-    }, text);
     return h('nav', { 'aria-label': 'Sheets to take along' },
-      link('plan.svg', 'Plan, SVG'), link('plan.pdf', 'Plan, PDF'), link('slip.csv', 'Slip, CSV'));
+      sheetLink(this, api, 'plan.svg', 'Plan, SVG'), sheetLink(this, api, 'plan.pdf', 'Plan, PDF'),
+      sheetLink(this, api, 'slip.csv', 'Slip, CSV'), sheetLink(this, api, 'slip.pdf', 'Slip, PDF'),
+      this.garden.plan.quote ? sheetLink(this, api, 'quote.pdf', 'Quote, PDF') : null);
   }
+}
 
-  async #bring(name) {
-    try {
-      const address = URL.createObjectURL(await api.sheet(this.garden.id, name));
-      h('a', { href: address, download: name }).click();
-      setTimeout(() => URL.revokeObjectURL(address), 10000);
-    } catch (problem) {
-      this.say(`${name} does not come: ${problem.message}`);
-    }
-  }
+const nameOf = (slip, supplier) => slip.orders?.find(order => order.supplier === supplier)?.name ?? supplier;
+
+function about(order, currency) {
+  const parts = [];
+  if (order.leadDays) parts.push(`Order ${order.leadDays} ${order.leadDays === 1 ? 'day' : 'days'} ahead.`);
+  if (order.shortOfFree) parts.push(`${money(order.shortOfFree, currency)} more in goods and over would come free.`);
+  else if (order.freeOver) parts.push(`Brought free: goods are over ${money(order.freeOver, currency)}.`);
+  if (Number(order.tax)) parts.push(`${money(order.tax, currency)} of it is tax at ${Number(order.taxRate)} %.`);
+  if (order.validUntil) parts.push(`Prices hold until ${order.validUntil}.`);
+  return parts.join(' ');
 }
 
 const saves = line => line.saved !== null && line.saved !== undefined && Number(line.saved) > 0;

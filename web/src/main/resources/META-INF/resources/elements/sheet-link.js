@@ -6,28 +6,29 @@ import { h } from './make.js';
  * @param {import('./make.js').GardenElement} element with its garden
  * @param {object} api see api.js
  * @param {string} name the file, `plan.svg`
+ * @param {string} [file] what it is called where it is put, where `name` says more than that
  */
-export function sheetLink(element, api, name, text) {
+export function sheetLink(element, api, name, text, file = name) {
   const { garden } = element;
   const behind = garden.keeper.standing !== 'kept';
   return h('a', {
-    href: api.address(garden.id, name), download: name, 'data-key': name, 'aria-disabled': behind ? 'true' : null,
+    href: api.address(garden.id, name), download: file, 'data-key': name, 'aria-disabled': behind ? 'true' : null,
     onclick: event => {
       if (garden.keeper.standing !== 'kept') {
         event.preventDefault();
         element.say('Not saved yet: the sheet would be an old one. Wait for “Saved”.');
       } else if (api.needsToken()) {
         event.preventDefault();
-        bring(element, api, name);
+        bring(element, api, name, file);
       }
     },
   }, text);
 }
 
-async function bring(element, api, name) {
+async function bring(element, api, name, file) {
   try {
     const address = URL.createObjectURL(await api.sheet(element.garden.id, name));
-    h('a', { href: address, download: name }).click();
+    h('a', { href: address, download: file }).click();
     setTimeout(() => URL.revokeObjectURL(address), 10000);
   } catch (problem) {
     element.say(`${name} does not come: ${problem.message}`);

@@ -1,0 +1,107 @@
+package lapyard.rest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import lapyard.prints.PrintAsk;
+import org.junit.jupiter.api.Test;
+
+/** The real desk on the garden of three suppliers: what is bought, sold, changed and brought. */
+class GardenDeskOrderTest {
+    private static final JsonMapper MAPPER = new JsonMapper();
+    private static final GardenDesk DESK = new GardenDesk();
+
+    private static String chapel() throws IOException {
+        return Files.readString(Path.of("../samples/chapel-corner.json"));
+    }
+
+    @Test
+    void theOrdersOfAJobSheetAddUpToItsTotalAndItsShares() throws IOException {
+        JsonNode slip = MAPPER.readTree(DESK.jobSheetJson(chapel())).path("slip");
+        BigDecimal orders = BigDecimal.ZERO;
+        for (JsonNode order : slip.path("orders")) {
+            BigDecimal packs = new BigDecimal(order.path("delivery").asText());
+            for (JsonNode line : order.path("lines")) {
+                for (JsonNode pack : line.path("packs")) {
+                    packs = packs.add(new BigDecimal(pack.path("cost").asText()));
+                }
+            }
+            assertEquals(0, packs.compareTo(new BigDecimal(order.path("total").asText())), order.path("name").asText());
+            orders = orders.add(packs);
+        }
+        assertEquals(slip.path("total").asText(), orders.toPlainString());
+        BigDecimal shares = BigDecimal.ZERO;
+        for (JsonNode share : slip.path("shares")) {
+            shares = shares.add(new BigDecimal(share.path("cost").asText()));
+        }
+        assertEquals(0, orders.compareTo(shares));
+        double last = Double.MAX_VALUE;
+        for (JsonNode saving : slip.path("savings")) {
+            assertTrue(saving.path("saved").asDouble() <= last, "largest first");
+            last = saving.path("saved").asDouble();
+            assertTrue(saving.at("/working/formula").asText().startsWith("bed by bed " + saving.path("bedByBed").asText()));
+        }
+    }
+
+    @Test
+    void oneSuppliersCsvIsAskedForByCodeAndWhoBringsNothingIsRefused() throws IOException {
+        assertTrue(DESK.slipCsv(chapel(), Optional.of("yard")).endsWith("total,,GBP,,,374.58\r\n"));
+        var refused = assertThrows(Desk.Refused.class, () -> DESK.slipCsv(chapel(), Optional.of("who")));
+        assertTrue(refused.findings().get(0).ways().get(0).contains("sawmill, yard, nursery"));
+    }
+
+    /** 46 h at 24.00 and 22 h at 19.50 are 1104.00 and 429.00; at 18 % of the price 1346.34 and 523.17. */
+    @Test
+    void theQuoteStandsBesideTheOrder() throws IOException {
+        JsonNode quote = MAPPER.readTree(DESK.jobSheetPart(chapel(), "quote").orElseThrow());
+        assertEquals("3453.18", quote.path("cost").asText(), "1920.18 of goods and delivery, 1533.00 of work");
+        JsonNode lines = quote.path("lines");
+        assertEquals("1346.34", lines.get(lines.size() - 2).path("price").asText());
+        assertEquals("523.17", lines.get(lines.size() - 1).path("price").asText());
+        assertEquals(3, quote.path("exclusions").size());
+        JsonNode loads = MAPPER.readTree(DESK.jobSheetPart(chapel(), "loads").orElseThrow());
+        assertEquals(3, loads.path("drops").size());
+    }
+
+    @Test
+    void aVariationAddsUpAndItsSheetIsAPdf() throws IOException {
+        String after = chapel().replace("\"courses\": 4, \"at\": [11500", "\"courses\": 3, \"at\": [11500");
+        JsonNode variation = MAPPER.readTree(DESK.variation(chapel(), after));
+        BigDecimal sum = BigDecimal.ZERO;
+        for (JsonNode line : variation.path("lines")) {
+            sum = sum.add(new BigDecimal(line.path("difference").asText()));
+        }
+        assertEquals(0, sum.compareTo(new BigDecimal(variation.path("difference").asText())));
+        assertTrue(sum.signum() < 0, "a course less costs less");
+        byte[] sheet = DESK.variationSheet(chapel(), after, "revision 1", "revision 2");
+        assertTrue(new String(sheet, 0, 5, StandardCharsets.ISO_8859_1).equals("%PDF-"));
+        assertThrows(Desk.Refused.class, () -> DESK.variation(chapel(), after.replace("\"GBP\"", "\"EUR\"")));
+    }
+
+    @Test
+    void sheetsOfTheOrderAreDrawn() throws IOException {
+        for (String name : new String[] {"slip", "load-in", "quote"}) {
+            String svg = new String(DESK.print(chapel(), name, "svg", 1, PrintAsk.usual("revision 1, 2027-05-01", "")), StandardCharsets.UTF_8);
+            assertTrue(svg.contains("Chapel corner"), name);
+            assertTrue(!name.equals("slip") || svg.contains("PRICES ENDED ON 2027-01-31"), svg);
+        }
+    }
+
+    @Test
+    void aBadListIsShownAndWhatIsNoListRefused() throws IOException {
+        JsonNode preview = MAPPER.readTree(DESK.merchantList("{\"list\":\"item,price,content\\nscrews,x,50\\n\"}"));
+        assertEquals(2, preview.at("/bad/0/line").asInt());
+        assertTrue(preview.path("garden").isNull());
+        assertThrows(Desk.Refused.class, () -> DESK.merchantList("{\"list\":7}"));
+        assertTrue(MAPPER.readTree(DESK.exampleCatalogue()).path("sections").size() > 0);
+    }
+}

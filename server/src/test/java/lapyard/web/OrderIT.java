@@ -1,0 +1,98 @@
+package lapyard.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Who brings what, for how much, and how it comes in. */
+@ExtendWith(Open.class)
+class OrderIT {
+    private static String chapel() throws IOException {
+        return Files.readString(Path.of("../samples/chapel-corner.json"));
+    }
+
+    @Test
+    void theSlipNamesEachSupplierAndAddsUpAsItsJobSheetDoes(Page page) throws IOException, InterruptedException {
+        String id = page.open(chapel());
+        Browser browser = page.browser();
+        JsonNode slip = page.server().get("api/gardens/" + id + "/job-sheet").path("slip");
+        assertEquals("£" + new BigDecimal(slip.path("total").asText()).toPlainString().replaceAll("^1", "1,"), page.total());
+        BigDecimal sum = BigDecimal.ZERO;
+        for (JsonNode order : slip.path("orders")) {
+            String line = browser.text("[data-key=\"order " + order.path("supplier").asText() + "\"]");
+            assertTrue(line.startsWith(order.path("name").asText()), line);
+            sum = sum.add(new BigDecimal(line.replaceAll("[^0-9.]", "")));
+        }
+        assertEquals(0, new BigDecimal(slip.path("total").asText()).compareTo(sum));
+        browser.click("[data-key=\"order nursery\"]");
+        String nursery = browser.text("lap-slip .more details[open]");
+        assertTrue(nursery.contains("5 × loose tonne, Topsoil£170.00"), nursery);
+        assertTrue(nursery.contains("2 × bulk bag 0.8 m3, Compost£118.00") && nursery.contains("4 × bag of 50 l, Compost£20.80"), nursery);
+        browser.click("[data-key=\"slip shares\"]");
+        assertTrue(browser.text("[data-key=\"share bed D\"]").contains("a m² inside"));
+        page.hasNoComplaints();
+    }
+
+    @Test
+    void theLoadInTellsTripsLiftsAndBarrowRuns(Page page) throws IOException, InterruptedException {
+        String id = page.open(chapel());
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "load-in");
+        JsonNode loads = page.server().get("api/gardens/" + id + "/job-sheet/loads");
+        browser.until("no drop is shown", "return Boolean(document.querySelector('[data-key=\"drop sawmill\"]'))");
+        assertTrue(browser.text("[data-key=\"drop sawmill\"] h3").contains(loads.at("/drops/0/trips/count").asInt() + " trips of the flatbed"));
+        int runs = 0;
+        for (JsonNode one : loads.path("barrows")) {
+            runs += one.path("runs").asInt();
+        }
+        assertTrue(browser.text("#barrow-sum").startsWith(runs + " runs"));
+        browser.click("[data-key=\"way in\"]");
+        browser.enter("[data-key=\"way  barrow\"]", "40");
+        assertEquals(40, page.stored(id).at("/loadIn/barrow").asInt());
+        page.hasNoComplaints();
+    }
+
+    @Test
+    void aPriceIsWrittenOverAnExampleAndTheSlipFollows(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        String before = page.total();
+        PlacesIT.opens(browser, "catalogue");
+        browser.until("no prices are shown", "return document.querySelectorAll('lap-catalogue .prices li').length > 10");
+        browser.enter("[data-key=\"price packs staples 0\"]", "6.25");
+        assertEquals("6.25", page.stored(id).at("/catalogue/packs/0/packs/0/price").asText());
+        assertFalse(before.equals(page.total()), before);
+        browser.type("[data-key=\"price packs staples 0\"]", "-1");
+        assertTrue(browser.text("[data-key=\"row price packs staples 0\"] .note.wrong").startsWith("A price is 0 or more"));
+    }
+
+    @Test
+    void aMerchantsListIsShownBeforeItIsTakenAndABadLineStopsIt(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "catalogue");
+        browser.type("[data-key=\"supplier name\"]", "Hill sawmill");
+        browser.click("[data-key=\"supplier add\"]");
+        assertEquals("hill-sawmill", page.stored(id).at("/catalogue/suppliers/0/id").asText());
+        browser.type("[data-key=\"list text\"]", "item,length,price\n100x200,4800,31.00\n100x200,2400,nine\n");
+        browser.click("[data-key=\"list show\"]");
+        browser.until("the bad line is not named", "return document.querySelector('lap-catalogue .preview .wrong')?.textContent.includes('Line 3: price \"nine\" is no number')");
+        assertTrue(browser.all("[data-key=\"list take\"]").isEmpty());
+        browser.type("[data-key=\"list text\"]", "item,length,price\n100x200,4800,31.00\n100x200,2400,9.00\n");
+        browser.choose("[data-key=\"list supplier\"]", "hill-sawmill");
+        browser.click("[data-key=\"list show\"]");
+        browser.click("[data-key=\"list take\"]");
+        JsonNode section = page.stored(id).at("/catalogue/sections/0");
+        assertEquals("{\"length\":4800,\"price\":31.00,\"supplier\":\"hill-sawmill\"}", section.at("/stock/0").toString().replace("31,", "31.00,"));
+        assertTrue(browser.text("lap-slip").contains("from Hill sawmill"));
+        page.hasNoComplaints();
+    }
+}

@@ -1,0 +1,177 @@
+import { api } from '../api.js';
+import { addSupplier, priceRows, readPrice, setPrice, setSupplier, supplierCode, suppliersOf, takeCatalogue } from '../state/catalogue.js';
+import { money } from '../state/changes.js';
+import { countField } from './count-field.js';
+import { GardenElement, h } from './make.js';
+import { place } from './places.js';
+
+/** Lines of a list that are shown before it is taken. */
+const SHOWN = 12;
+
+const words = text => (text.length > 200 ? { error: `${text.length - 200} characters too long.` } : { value: text.trim() });
+
+const days = text => (/^\d{1,3}$/.test(text.trim()) && Number(text) <= 365 ? { value: Number(text) } : { error: 'Days from 0 to 365.' });
+
+/** lap-catalogue: who sells and for what; prices by hand, or from a merchant's list that is shown before it is taken. */
+export class LapCatalogue extends GardenElement {
+  #examples = null;
+  #preview = null;
+  #text = '';
+  #supplier = '';
+  #problem = null;
+
+  attached() {
+    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
+    this.render();
+    api.examples().then(examples => { this.#examples = examples; if (this.isConnected) this.render(); })
+      .catch(problem => { this.#problem = `Our examples do not come: ${problem.message}`; if (this.isConnected) this.render(); });
+  }
+
+  render() {
+    this.rebuild(this.#suppliers(), this.#list(), this.#prices());
+  }
+
+  #run(command) { this.garden.plans.run(command); }
+
+  #suppliers() {
+    const suppliers = suppliersOf(this.garden.plan);
+    return h('section', {},
+      h('h3', {}, 'Suppliers'),
+      suppliers.length ? null : h('p.hint', {}, 'One merchant sells everything and charges nothing to bring it. Add those you really buy from.'),
+      suppliers.map(one => this.#one(one)),
+      h('form.new', { 'data-key': 'supplier form', onsubmit: event => this.#add(event) },
+        h('label', { for: 'supplier-name' }, 'Another supplier'),
+        h('input', { id: 'supplier-name', maxlength: 100, autocomplete: 'off', required: true, 'data-key': 'supplier name' }),
+        h('button', { type: 'submit', 'data-key': 'supplier add' }, 'Add')));
+  }
+
+  #add(event) {
+    event.preventDefault();
+    const input = this.querySelector('#supplier-name');
+    const name = input.value.trim();
+    if (!name) return;
+    const id = supplierCode(name, suppliersOf(this.garden.plan).map(one => one.id));
+    input.value = '';
+    this.#run(addSupplier({ id, name }));
+    this.say(`${name} is on the list of suppliers.`);
+  }
+
+  #one(supplier) {
+    const { id } = supplier;
+    const set = fields => this.#run(setSupplier(id, fields));
+    const price = (label, field, hint) => countField({
+      label, mode: 'decimal', key: `supplier ${id} ${field}`, value: supplier[field] ?? '', hint,
+      read: readPrice, oncount: ({ detail }) => set({ [field]: detail ?? undefined }),
+    });
+    return h('details', {},
+      h('summary', { 'data-key': `supplier ${id}` }, h('strong', {}, supplier.name ?? id), ` ${told(supplier, this.garden.plan.currency)}`),
+      h('div.fields', {},
+        countField({ label: 'Name', mode: 'text', key: `supplier ${id} name`, value: supplier.name ?? id, read: words, oncount: ({ detail }) => set({ name: detail || undefined }) }),
+        countField({ label: 'Days ahead', key: `supplier ${id} leadDays`, value: supplier.leadDays ?? 0, read: days, oncount: ({ detail }) => set({ leadDays: detail || undefined }) }),
+        price('Delivery charge', 'delivery', 'for each order'),
+        price('Free over', 'freeOver', 'empty: never'),
+        price('Tax, %', 'tax'),
+        h('label.tick', {}, h('input', {
+          type: 'checkbox', 'data-key': `supplier ${id} included`, checked: supplier.taxIncluded !== false,
+          onchange: event => set({ taxIncluded: event.target.checked ? undefined : false, ...(event.target.checked || supplier.tax ? {} : { tax: 20 }) }),
+        }), ' prices are with tax')));
+  }
+
+  #list() {
+    const suppliers = suppliersOf(this.garden.plan);
+    return h('section', {},
+      h('h3', {}, 'A merchant’s list'),
+      h('p.hint', {}, 'CSV with a heading: item, price, and length, width or content. It is shown before anything is taken.'),
+      h('label', { for: 'list-file' }, 'From a file'),
+      h('input', { id: 'list-file', type: 'file', accept: '.csv,text/csv,text/plain', 'data-key': 'list file', onchange: event => this.#file(event) }),
+      h('label', { for: 'list-text' }, 'Or pasted'),
+      h('textarea', { id: 'list-text', rows: 3, spellcheck: 'false', 'data-key': 'list text', value: this.#text, oninput: event => { this.#text = event.target.value; } }),
+      suppliers.length ? h('label', { for: 'list-supplier' }, 'Sold by') : null,
+      suppliers.length ? h('select', { id: 'list-supplier', 'data-key': 'list supplier', onchange: event => { this.#supplier = event.target.value; } },
+        h('option', { value: '', selected: this.#supplier === '' }, 'as the list says'),
+        suppliers.map(one => h('option', { value: one.id, selected: this.#supplier === one.id }, one.name ?? one.id))) : null,
+      h('div.verbs', {},
+        h('button', { type: 'button', 'data-key': 'list show', onclick: () => this.#show() }, 'Show how it is read'),
+        this.#preview?.garden ? h('button.main', { type: 'button', 'data-key': 'list take', onclick: () => this.#take() }, 'Take the list') : null),
+      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.#preview ? this.#shown() : null);
+  }
+
+  async #file(event) {
+    const [file] = event.target.files;
+    if (!file) return;
+    this.#text = await file.text();
+    await this.#show();
+  }
+
+  async #show() {
+    this.#preview = null;
+    this.#problem = null;
+    if (!this.#text.trim()) {
+      this.#problem = 'The list is empty: choose a file or paste its lines.';
+      return this.render();
+    }
+    try {
+      this.#preview = await api.merchantList(this.#text, this.#supplier, this.garden.plan);
+      const { lines, bad } = this.#preview;
+      this.say(bad.length ? `${bad.length} bad ${bad.length === 1 ? 'line' : 'lines'}: nothing is taken.` : `${lines.length} lines are understood.`);
+    } catch (problem) {
+      this.#problem = `The list cannot be read now: ${problem.message}`;
+    }
+    return this.render();
+  }
+
+  #shown() {
+    const { columns, ignored, lines, bad, findings } = this.#preview;
+    return h('div.preview', { 'data-key': 'list preview' },
+      h('p', {}, `${lines.length} ${lines.length === 1 ? 'line' : 'lines'} understood, ${bad.length} bad.`),
+      h('ul', {},
+        columns.map(one => h('li', {}, `“${one.heading}” is the ${one.field}`)),
+        ignored.map(one => h('li.passed', {}, `“${one}” is passed over`))),
+      bad.length ? h('ul.wrong', {}, bad.map(one => h('li', {}, `Line ${one.line}: ${one.text}. ${capital(one.way)}.`))) : null,
+      findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.where}: ${one.text}.`))) : null,
+      bad.length ? null : h('ol', {}, lines.slice(0, SHOWN).map(one => h('li', { value: one.line },
+        Object.entries(one.fields).map(([field, value]) => `${field} ${value}`).join(', ')))),
+      !bad.length && lines.length > SHOWN ? h('p.hint', {}, `and ${lines.length - SHOWN} more`) : null);
+  }
+
+  #take() {
+    const count = this.#preview.lines.length;
+    this.#run(takeCatalogue(this.#preview.garden.catalogue));
+    this.#preview = null;
+    this.#text = '';
+    this.say(`${count} ${count === 1 ? 'line is' : 'lines are'} taken. Undo brings the list before back.`);
+    this.render();
+  }
+
+  #prices() {
+    const { plan } = this.garden;
+    const rows = priceRows(plan, this.#examples);
+    const names = Object.fromEntries(suppliersOf(plan).map(one => [one.id, one.name ?? one.id]));
+    return h('section', {},
+      h('h3', {}, 'Prices'),
+      rows.some(row => row.example) ? h('p.hint', {}, 'What is marked “example” is ours: write your merchant’s price over it.') : null,
+      rows.length ? null : h('p.hint', {}, 'Nothing is on the list.'),
+      h('ul.prices', {}, rows.map(row => {
+        const key = `price ${row.list} ${row.name} ${row.index ?? ''} ${row.supplier}`.trim();
+        const from = row.supplier ? `, ${names[row.supplier] ?? row.supplier}` : '';
+        return h('li', { 'data-key': `row ${key}` }, countField({
+          label: `${row.what}, ${row.sold}${from}`, mode: 'decimal', key, value: row.price ?? '', hint: row.example ? 'example' : row.price === null ? 'no price yet' : '',
+          read: readPrice, oncount: ({ detail }) => this.#run(setPrice(row, detail, this.#examples)),
+        }));
+      })));
+  }
+}
+
+function told(supplier, currency) {
+  const parts = [];
+  if (supplier.delivery) parts.push(`${money(supplier.delivery, currency ?? 'GBP')} to bring`);
+  if (supplier.delivery && supplier.freeOver) parts.push(`free over ${money(supplier.freeOver, currency ?? 'GBP')}`);
+  if (supplier.leadDays) parts.push(`${supplier.leadDays} ${supplier.leadDays === 1 ? 'day' : 'days'} ahead`);
+  return parts.join(', ');
+}
+
+const capital = text => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+customElements.define('lap-catalogue', LapCatalogue);
+place({ key: 'catalogue', title: 'Catalogue', tag: 'lap-catalogue', side: 'lee', order: 70 });

@@ -1,0 +1,129 @@
+import { api } from '../api.js';
+import { shown } from '../geometry/length.js';
+import { USUAL_WAY, setWayIn, wayInOf } from '../state/load-in.js';
+import { unitsOf } from '../state/plan.js';
+import { countField } from './count-field.js';
+import { lengthField } from './length-field.js';
+import { GardenElement, h } from './make.js';
+import { place } from './places.js';
+import { sheetLink } from './sheet-link.js';
+import { shownNumber } from './shown-number.js';
+
+const between = (least, most, unit) => text => {
+  const value = Number(text.trim().replace(',', '.'));
+  if (text.trim() === '') return { value: undefined };
+  return Number.isFinite(value) && value >= least && value <= most ? { value } : { error: `From ${least} to ${most} ${unit}.` };
+};
+
+const lengthCheck = (least, most) => mm => (mm < least ? `${least} or more.` : mm > most ? `${most} or less.` : null);
+
+/** lap-load-in: what comes in from the road: drops, trips, lifts, the way in, places for bags, barrow runs. */
+export class LapLoadIn extends GardenElement {
+  #loads = null;
+  #of = null;
+  #problem = null;
+
+  attached() {
+    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
+    this.render();
+  }
+
+  render() {
+    this.#fetch();
+    const loads = this.#loads;
+    this.rebuild(
+      h('div.bar', {}, h('nav', { 'aria-label': 'Sheets for the load-in' }, sheetLink(this, api, 'load-in.pdf', 'Load-in sheet, PDF'))),
+      this.#way(),
+      this.#problem ? h('p.hint.wrong', {}, this.#problem) : null,
+      !loads ? h('p.hint', {}, 'Nothing is reckoned yet.') : loads.drops.length ? this.#all(loads) : h('p.hint', {}, 'Nothing comes in yet: stand a bed.'));
+  }
+
+  /** Worked out where it is shown: once for each job sheet. */
+  async #fetch() {
+    const { reckoning, id } = this.garden;
+    if (reckoning.standing !== 'fresh' || this.#of === reckoning.sheet) return;
+    this.#of = reckoning.sheet;
+    try {
+      const loads = await api.part(id, 'loads');
+      if (this.#of !== reckoning.sheet) return;
+      this.#loads = loads;
+      this.#problem = null;
+    } catch (problem) {
+      this.#of = null;
+      this.#problem = `The load-in does not come: ${problem.message}`;
+    }
+    if (this.isConnected) this.render();
+  }
+
+  #way() {
+    const way = wayInOf(this.garden.plan);
+    const units = unitsOf(this.garden.plan);
+    const set = (part, fields) => this.garden.plans.run(setWayIn(part, fields));
+    const number = (label, part, field, least, most, unit) => countField({
+      label: `${label}, ${unit}`, mode: 'decimal', key: `way ${part ?? ''} ${field}`, value: (part ? way[part]?.[field] : way[field]) ?? '',
+      read: between(least, most, unit), oncount: ({ detail }) => set(part, { [field]: detail }),
+    });
+    const length = (label, part, field, least, most) => lengthField({
+      label, units, mm: way[part]?.[field], check: lengthCheck(least, most), key: `way ${part} ${field}`, onlength: ({ detail }) => set(part, { [field]: detail.mm }),
+    });
+    return h('details', {},
+      h('summary', { 'data-key': 'way in' }, 'Vehicle, passage, barrow'),
+      h('div.fields', {},
+        number('Payload of your vehicle', 'vehicle', 'payload', 1, 50000, 'kg'),
+        length('Length of its bed', 'vehicle', 'bedLength', 300, 20000),
+        number('Room on it', 'vehicle', 'volume', 0.01, 200, 'm³'),
+        length('Narrowest passage', 'passage', 'width', 100, 20000),
+        way.passage?.width ? length('After a square turn', 'passage', 'turn', 100, 20000) : null,
+        number('Barrow', null, 'barrow', 10, 500, 'l'),
+        number('A run', null, 'barrowMinutes', 1, 240, 'minutes')),
+      h('p.hint', {}, `Usual: ${USUAL_WAY.barrow} l and ${USUAL_WAY.barrowMinutes} minutes a run. Your vehicle fetches from who charges nothing to bring.`));
+  }
+
+  #all(loads) {
+    const units = unitsOf(this.garden.plan);
+    return h('div.loads', {},
+      loads.findings.length ? h('ul.wrong', {}, loads.findings.map(one => h('li', {}, h('strong', {}, `${one.where}: `), `${one.text}. ${one.ways.join('; or ')}.`))) : null,
+      loads.drops.map(drop => this.#drop(drop)),
+      h('section', {},
+        h('h3', {}, 'Lifts over the limit'),
+        loads.lifts.length ? h('dl', {}, loads.lifts.map((lift, i) => h('div', { 'data-key': `lift ${i}` },
+          h('dt', {}, `${lift.count} × ${lift.name}, ${lift.label}`),
+          h('dd', {}, shownNumber(this.garden.choice, `lift ${lift.item} ${lift.name}`, {
+            value: lift.people, unit: 'people', working: lift.working, name: lift.name, text: `${lift.massKg} kg: ${lift.people} people` }))))) : h('p.hint', {}, 'None.')),
+      h('section', {},
+        h('h3', {}, 'The way in'),
+        loads.longest ? h('p', {}, `Longest: ${loads.longest.name} of ${loads.longest.label}.`
+          + (loads.roundTurn === null ? '' : ` ${shown(loads.roundTurn, units)} goes round the turn, carried level.`)) : null,
+        loads.bags ? h('p', {}, bagsText(loads, units)) : null),
+      h('section', {},
+        h('h3', {}, 'Barrow'),
+        h('dl', {}, loads.barrows.map(one => h('div', { 'data-key': `barrow ${one.item}` },
+          h('dt', {}, one.label),
+          h('dd', {}, shownNumber(this.garden.choice, `barrow ${one.item}`, {
+            value: one.runs, unit: 'runs', working: one.working, name: one.label, text: `${one.runs} runs, ${one.hours} h` }))))),
+        h('p', { id: 'barrow-sum' }, `${loads.barrows.reduce((sum, one) => sum + one.runs, 0)} runs, `
+          + `${Math.round(loads.barrows.reduce((sum, one) => sum + one.hours, 0) * 10) / 10} h in all.`)),
+      h('ul.hint', {}, loads.cautions.map(text => h('li', {}, text))));
+  }
+
+  #drop(drop) {
+    const { trips } = drop;
+    return h('section', { 'data-key': `drop ${drop.supplier}` },
+      h('h3', {}, `${drop.name}: ${drop.massAtLeast ? 'at least ' : ''}${Math.round(drop.massKg)} kg`
+        + (trips ? `, ${trips.count} ${trips.count === 1 ? 'trip' : 'trips'} of the ${drop.vehicle.name}` : '')),
+      trips ? h('p.hint', {}, trips.proven ? 'No way takes fewer trips.' : `No way takes under ${trips.atLeast}.`) : null,
+      trips ? h('ol', {}, trips.trips.map(trip => h('li', {}, `${Math.round(trip.massKg)} kg: ${trip.loads.map(load => `${load.count} × ${load.name}`).join(', ')}`)))
+        : h('ul', {}, drop.loads.map(load => h('li', {}, `${load.count} × ${load.name}, ${load.label}${load.massKg === null ? '' : `, ${load.massKg} kg each`}`))));
+  }
+}
+
+function bagsText(loads, units) {
+  const bags = `${loads.bags} bulk ${loads.bags === 1 ? 'bag' : 'bags'}`;
+  if (!loads.bagPlaces) return `${bags}: draw the yard's outline, and places for them are looked for.`;
+  const places = loads.bagPlaces.slice(0, 6).map(([x, y]) => `${shown(x, units)} / ${shown(y, units)}`).join(', ');
+  return loads.bagPlaces.length ? `${bags} can stand with their middles at ${places}${loads.bagPlaces.length > 6 ? ' and so on' : ''} (across / away from the house).`
+    : `${bags}, and no place is free for one.`;
+}
+
+customElements.define('lap-load-in', LapLoadIn);
+place({ key: 'load-in', title: 'Load-in', tag: 'lap-load-in', side: 'lee', order: 90 });

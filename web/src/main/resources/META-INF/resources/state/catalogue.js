@@ -1,0 +1,99 @@
+/** What is sold, for what: the garden's own list over our examples, as rows, and the commands that change it. */
+
+const LISTS = { sections: 'id', rolls: 'id', packs: 'item' };
+
+/** The list of a kind: an own line stands in for the example of the same name, as the server reads it. */
+function lines(plan, examples, list) {
+  const key = LISTS[list];
+  const own = plan.catalogue?.[list] ?? [];
+  const under = plan.catalogue?.examples === false ? [] : examples?.[list] ?? [];
+  const names = new Set(own.map(line => line[key]));
+  return [...under.filter(line => !names.has(line[key])).map(line => ({ line, example: true })), ...own.map(line => ({ line, example: false }))];
+}
+
+/** @returns {string} the pack's name as the slip has it */
+const packName = (pack, unit) => pack.name ?? (pack.tonnes ? `${pack.tonnes} t` : `${pack.content ?? 1} ${unit ?? ''}`.trim());
+
+/**
+ * Every price there is: `{list, name, index, what, sold, supplier, price, example}`. `index` is the place among the
+ * stock lengths or packs of the line, null for a roll.
+ */
+export function priceRows(plan, examples) {
+  const rows = [];
+  for (const { line, example } of lines(plan, examples, 'sections')) {
+    (line.stock ?? []).forEach((stock, index) => rows.push(row('sections', line.id, index, `Timber ${line.id}`, `board of ${stock.length}`, stock, example)));
+  }
+  for (const { line, example } of lines(plan, examples, 'rolls')) {
+    rows.push(row('rolls', line.id, null, line.material ?? 'liner', `a metre of ${line.width} wide roll`, line, example));
+  }
+  for (const { line, example } of lines(plan, examples, 'packs')) {
+    (line.packs ?? []).forEach((pack, index) => rows.push(row('packs', line.item, index, line.label ?? line.item, packName(pack, line.unit), pack, example)));
+  }
+  return rows;
+}
+
+const row = (list, name, index, what, sold, of, example) => ({
+  list, name, index, what, sold, supplier: of.supplier ?? '', price: of.price ?? null, example,
+});
+
+/** Sets one price; an example's line becomes the garden's own. @param {number | null} price null where it is not priced */
+export function setPrice({ list, name, index }, price, examples) {
+  return plan => {
+    const key = LISTS[list];
+    const catalogue = plan.catalogue ?? {};
+    const own = catalogue[list] ?? [];
+    const there = own.findIndex(line => line[key] === name);
+    const line = there >= 0 ? own[there] : (examples?.[list] ?? []).find(one => one[key] === name);
+    if (!line) return plan;
+    const priced = of => {
+      const { price: _, ...rest } = of;
+      return price === null ? rest : { ...rest, price };
+    };
+    const within = list === 'sections' ? 'stock' : 'packs';
+    const changed = index === null ? priced(line) : { ...line, [within]: line[within].map((of, i) => (i === index ? priced(of) : of)) };
+    const all = there >= 0 ? own.toSpliced(there, 1, changed) : [...own, changed];
+    return { ...plan, catalogue: { ...catalogue, [list]: all } };
+  };
+}
+
+/** @returns {object[]} suppliers as the document holds them */
+export const suppliersOf = plan => plan.catalogue?.suppliers ?? [];
+
+export function addSupplier(supplier) {
+  return plan => ({ ...plan, catalogue: { ...plan.catalogue, suppliers: [...suppliersOf(plan), supplier] } });
+}
+
+/** Fields of undefined are taken out. */
+export function setSupplier(id, fields) {
+  return plan => ({
+    ...plan,
+    catalogue: {
+      ...plan.catalogue,
+      suppliers: suppliersOf(plan).map(one => (one.id === id
+        ? Object.fromEntries(Object.entries({ ...one, ...fields }).filter(([, value]) => value !== undefined)) : one)),
+    },
+  });
+}
+
+/** Takes a catalogue that came from a list; all else of the garden stays as it is. */
+export const takeCatalogue = catalogue => plan => ({ ...plan, catalogue });
+
+/** `12.50` or an empty text as money. @returns {{value: number | null} | {error: string}} */
+export function readPrice(text) {
+  const clean = text.trim().replace(/^[£€$]\s*/, '');
+  if (clean === '') return { value: null };
+  const plain = /^\d+,\d{1,2}$/.test(clean) ? clean.replace(',', '.') : clean;
+  if (!/^\d+(\.\d{1,4})?$/.test(plain)) {
+    return { error: /^-/.test(plain) ? 'A price is 0 or more. Leave it empty where there is none yet.' : `“${clean}” is no price. Write it as 12.50.` };
+  }
+  const value = Number(plain);
+  return value > 10000000 ? { error: 'At most 10000000. Check the point.' } : { value };
+}
+
+/** A short code for a supplier from its name, one that no other has. */
+export function supplierCode(name, taken) {
+  const base = name.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '').slice(0, 16) || 'supplier';
+  let code = base;
+  for (let i = 2; taken.includes(code); i++) code = `${base}-${i}`;
+  return code;
+}

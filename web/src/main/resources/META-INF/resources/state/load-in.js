@@ -1,0 +1,21 @@
+/** The way goods come in, as the document holds it. */
+
+export const USUAL_WAY = { barrow: 60, barrowMinutes: 10 };
+
+export const wayInOf = plan => plan.loadIn ?? {};
+
+/**
+ * Sets fields of the way in, or of a part of it; undefined takes one out, and a passage without a width goes whole.
+ *
+ * @param {'vehicle' | 'passage' | null} part
+ */
+export function setWayIn(part, fields) {
+  const clean = object => Object.fromEntries(Object.entries(object).filter(([, value]) => value !== undefined));
+  return plan => {
+    const way = wayInOf(plan);
+    if (!part) return { ...plan, loadIn: clean({ ...way, ...fields }) };
+    const changed = clean({ ...way[part], ...fields });
+    const gone = part === 'passage' ? changed.width === undefined : !Object.keys(changed).length;
+    return { ...plan, loadIn: clean({ ...way, [part]: gone ? undefined : changed }) };
+  };
+}

@@ -1,0 +1,38 @@
+import { addSupplier, priceRows, readPrice, setPrice, setSupplier, supplierCode } from '../../main/resources/META-INF/resources/state/catalogue.js';
+import { equal, test } from '../trial.js';
+
+const EXAMPLES = {
+  sections: [{ id: '100x200', thickness: 100, height: 200, stock: [{ length: 2400, price: 17.4 }, { length: 4800, price: 36 }] }],
+  packs: [{ item: 'screws', label: 'Screws', unit: 'screws', packs: [{ name: 'box of 50', content: 50, price: 14 }] }],
+};
+
+test('an own line stands in for the example of its name, and examples can be left out', () => {
+  const plan = { catalogue: { sections: [{ id: '100x200', stock: [{ length: 3600, price: 28, supplier: 'mill' }] }] } };
+  equal(priceRows(plan, EXAMPLES).map(row => [row.sold, row.price, row.supplier, row.example]),
+    [['board of 3600', 28, 'mill', false], ['box of 50', 14, '', true]]);
+  equal(priceRows({ catalogue: { ...plan.catalogue, examples: false } }, EXAMPLES).length, 1);
+});
+
+test('a price written over an example makes its whole line the garden\'s own and leaves the rest', () => {
+  const [, row] = priceRows({}, EXAMPLES);
+  const plan = setPrice(row, 34.5, EXAMPLES)({ beds: [] });
+  equal(plan, { beds: [], catalogue: { sections: [{ id: '100x200', thickness: 100, height: 200, stock: [{ length: 2400, price: 17.4 }, { length: 4800, price: 34.5 }] }] } });
+  equal(setPrice(row, null, EXAMPLES)(plan).catalogue.sections[0].stock[1], { length: 4800 });
+  equal(EXAMPLES.sections[0].stock[1].price, 36);
+});
+
+test('prices are read as they are written, and told apart from what is none', () => {
+  equal(readPrice('£12.50'), { value: 12.5 });
+  equal(readPrice('12,50'), { value: 12.5 });
+  equal(readPrice(' '), { value: null });
+  equal(readPrice('-3').error, 'A price is 0 or more. Leave it empty where there is none yet.');
+  equal(readPrice('ten').error, '“ten” is no price. Write it as 12.50.');
+});
+
+test('suppliers get a code of their own', () => {
+  equal(supplierCode('Hill Sawmill', []), 'hill-sawmill');
+  equal(supplierCode('Hill Sawmill', ['hill-sawmill']), 'hill-sawmill-2');
+  equal(supplierCode('…', []), 'supplier');
+  const plan = setSupplier('a', { delivery: 35, freeOver: undefined })(addSupplier({ id: 'a', freeOver: 1 })({}));
+  equal(plan.catalogue.suppliers, [{ id: 'a', delivery: 35 }]);
+});
