@@ -3,6 +3,7 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
@@ -35,19 +36,21 @@ final class CourseCard {
     private static final double NOTE = 3.1;
     private static final double NOTE_PITCH = 4.2;
 
-    /** Places of tick, mark, length, start, end and weight, in parts of the width of a column. */
-    private static final double[] AT = {0, 0.075, 0.31, 0.5, 0.665, 0.83};
+    /** Places of tick, mark, length, board, start, end and weight, in parts of the width of a column. */
+    private static final double[] AT = {0, 0.07, 0.29, 0.455, 0.57, 0.7, 0.84};
 
     private final BenchSheet sheet;
     private final BedWork work;
     private final double liftLimitKg;
     private final CourseNotes notes;
+    private final Map<String, Integer> boards;
 
-    CourseCard(BenchSheet sheet, BedWork work, double liftLimitKg) {
+    CourseCard(BenchSheet sheet, CourseCards.Stack stack, double liftLimitKg) {
         this.sheet = sheet;
-        this.work = work;
+        this.work = stack.work();
+        this.boards = stack.boards();
         this.liftLimitKg = liftLimitKg;
-        this.notes = new CourseNotes(work, sheet);
+        this.notes = new CourseNotes(stack, sheet);
     }
 
     List<BenchSheet.Draft> drafts() {
@@ -182,7 +185,7 @@ final class CourseCard {
     private List<Shape> table(Course course, Box room, double row) {
         double size = Math.min(TEXT, row * 0.66);
         List<Shape> shapes = new ArrayList<>();
-        String[] heads = {"", "mark", "cut to", "start", "end", "kg"};
+        String[] heads = {"", "mark", "cut to", "board", "start", "end", "kg"};
         for (int i = 1; i < heads.length; i++) {
             shapes.add(sheet.text(room.left() + AT[i] * room.width(), room.low() + 4, heads[i], 2.7, false));
         }
@@ -193,10 +196,11 @@ final class CourseCard {
             shapes.add(sheet.tick(room.left(), base, Math.min(3.6, row * 0.68)));
             cell(shapes, room, 1, base, piece.mark(), size, true);
             cell(shapes, room, 2, base, sheet.written(piece.lengthMm()), size, true);
-            cell(shapes, room, 3, base, words(piece.start()), size, false);
-            cell(shapes, room, 4, base, words(piece.end()), size, false);
+            cell(shapes, room, 3, base, boards.containsKey(piece.mark()) ? "" + boards.get(piece.mark()) : "", size, false);
+            cell(shapes, room, 4, base, words(piece.start()), size, false);
+            cell(shapes, room, 5, base, words(piece.end()), size, false);
             double kg = massKg(piece);
-            cell(shapes, room, 5, base, String.format(Locale.ROOT, "%.1f", kg) + (kg > liftLimitKg ? " ●" : ""), size, kg > liftLimitKg);
+            cell(shapes, room, 6, base, String.format(Locale.ROOT, "%.1f", kg) + (kg > liftLimitKg ? " ●" : ""), size, kg > liftLimitKg);
             y += row;
         }
         return shapes;

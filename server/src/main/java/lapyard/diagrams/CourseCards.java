@@ -2,8 +2,10 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
+import lapyard.working.Quantity;
 
 /** A card a bed for whoever stacks it, up to three courses on a sheet, in the order of building. */
 public final class CourseCards {
@@ -14,15 +16,28 @@ public final class CourseCards {
     private CourseCards() {}
 
     /**
+     * One bed to stack.
+     *
+     * @param quantities those of the bed, also what is scribed off its underside where the fall of the ground is known
+     * @param boards     number of the board that each timber is cut from, by its mark; may be empty
+     */
+    public record Stack(BedWork work, List<Quantity> quantities, Map<String, Integer> boards) {
+        public Stack {
+            quantities = List.copyOf(quantities);
+            boards = Map.copyOf(boards);
+        }
+    }
+
+    /**
      * @param garden      name for the heading
      * @param liftLimitKg what one person lifts; heavier pieces get a dot
-     * @param works       beds in the order of the cards
+     * @param stacks      beds in the order of the cards
      */
     public static List<Page> pages(
-            String garden, boolean imperial, double liftLimitKg, List<BedWork> works, BenchOptions options) {
+            String garden, boolean imperial, double liftLimitKg, List<Stack> stacks, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
-        works.forEach(work -> drafts.addAll(new CourseCard(sheet, work, liftLimitKg).drafts()));
+        stacks.forEach(stack -> drafts.addAll(new CourseCard(sheet, stack, liftLimitKg).drafts()));
         return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Course cards", "No beds stand in this garden yet.")) : drafts);
     }
 }

@@ -1,7 +1,9 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
@@ -21,10 +23,12 @@ final class CourseNotes {
     private static final int MOST_DIAGONALS = 3;
 
     private final BedWork work;
+    private final List<Quantity> quantities;
     private final BenchSheet sheet;
 
-    CourseNotes(BedWork work, BenchSheet sheet) {
-        this.work = work;
+    CourseNotes(CourseCards.Stack stack, BenchSheet sheet) {
+        this.work = stack.work();
+        this.quantities = stack.quantities();
         this.sheet = sheet;
     }
 
@@ -32,6 +36,7 @@ final class CourseNotes {
         List<String> sentences = new ArrayList<>();
         if (courses.get(0).number() == 1) {
             notches(sentences);
+            scribes(sentences);
         }
         sentences.add("Square when " + diagonals() + ", within 5, corner to corner of the outer faces by the numbers inside them.");
         screws(sentences);
@@ -59,6 +64,20 @@ final class CourseNotes {
                 .collect(Collectors.joining("; "));
         sentences.add("Notches first, " + sheet.written(bed.notches().widthMm()) + " wide and " + sheet.written(bed.notches().depthMm())
                 + " deep, under course 1: " + places + ", from the outer corner where the wall starts.");
+    }
+
+    /** What comes off the underside of course 1, so that its top is level. */
+    private void scribes(List<String> sentences) {
+        Map<String, Double> off = new HashMap<>();
+        quantities.forEach(quantity -> off.put(quantity.key(), quantity.value()));
+        if (off.getOrDefault("scribe.most", 0.0) < 1) {
+            return;
+        }
+        String walls = work.bed().walls().stream()
+                .map(wall -> wall + " " + sheet.written(Math.round(off.get("scribe." + wall + ".start"))) + " to "
+                        + sheet.written(Math.round(off.get("scribe." + wall + ".end"))))
+                .collect(Collectors.joining("; "));
+        sentences.add("Scribe off the underside of course 1 on hard ground, from the start of each wall to its end: " + walls + ".");
     }
 
     /** The longest diagonals that run from corner to corner. */

@@ -101,7 +101,8 @@ final class SawBatches {
     private static String legend() {
         return "Trim the first end, cut, tick, write mark and signs on the top face: " + SawDay.Signs.HEAVY
                 + " two people, " + SawDay.Signs.SEEN + " points to the seen face, " + SawDay.Signs.NOTCH
-                + " drain notch under. Run-past ends: see the course cards. Nothing on a face that will be seen.";
+                + " drain notch under, " + SawDay.Signs.ANGLED
+                + " angled end, on a sheet of its own. Run-past ends: see the course cards. Nothing on a face that will be seen.";
     }
 
     private void head(BenchTable.Flow flow) {

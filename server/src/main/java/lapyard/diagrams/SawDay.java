@@ -92,6 +92,7 @@ public final class SawDay {
                 drafts.addAll(new SawBars(work, signs, sheet).drafts(stage.stage()));
             }
         }
+        drafts.addAll(SawAngles.drafts(beds, sheet));
         drafts.addAll(SawOffcuts.drafts(works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet));
         if (drafts.isEmpty()) {
             drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
@@ -104,6 +105,7 @@ public final class SawDay {
         static final String HEAVY = "●";
         static final String SEEN = "▲";
         static final String NOTCH = "≈";
+        static final String ANGLED = "/";
 
         private final Map<String, String> byMark = new HashMap<>();
         final double liftLimitKg;
@@ -119,7 +121,8 @@ public final class SawDay {
 
         private String signs(BedWork work, Piece piece) {
             boolean heavy = kg(work.bed().section(), piece.lengthMm()) > liftLimitKg;
-            return (heavy ? HEAVY : "") + (piece.seen() ? SEEN : "") + (notched(work, piece) ? NOTCH : "");
+            return (heavy ? HEAVY : "") + (piece.seen() ? SEEN : "") + (notched(work, piece) ? NOTCH : "")
+                    + (piece.squareEnds() ? "" : ANGLED);
         }
 
         private static boolean notched(BedWork work, Piece piece) {

@@ -17,6 +17,7 @@ import lapyard.geometry.Point;
 import lapyard.ground.Clashes;
 import lapyard.ground.Fall;
 import lapyard.ground.GroundSheet;
+import lapyard.ground.HiddenWalls;
 import lapyard.ground.PathWork;
 import lapyard.job.JobSheet.BedSheet;
 import lapyard.job.JobSheet.PathSheet;
@@ -47,8 +48,10 @@ public final class Job {
         return stops.stream().filter(finding -> finding.weight() == Weight.STOP).toList();
     }
 
-    public static JobSheet prepare(Garden garden) {
-        List<Finding> snags = new ArrayList<>();
+    public static JobSheet prepare(Garden given) {
+        HiddenWalls hidden = HiddenWalls.of(given);
+        Garden garden = hidden.garden();
+        List<Finding> snags = new ArrayList<>(hidden.findings());
         GroundSheet ground = GroundSheet.of(garden);
         Optional<Fall> fall = ground.fall();
         List<BedWork> works = new ArrayList<>();

@@ -48,11 +48,30 @@ final class Joining {
         List<Double> boards = Timber.wholeBoardsMm(garden, section);
         for (Bed bed : beds) {
             for (LongWall wall : LongWall.of(bed, garden.saw(), longestMm, boards)) {
-                Kind kind = new Kind(wall.ways(), bed.courses());
+                Kind kind = new Kind(liftable(bed, wall), bed.courses());
                 walls.computeIfAbsent(kind, k -> new ArrayList<>()).add(new At(bed, wall.side()));
                 chosen.put(kind, 0);
             }
         }
+    }
+
+    /** Without ways that make a part which two people may not lift, unless the usual way does so too. */
+    private List<SeamSplit> liftable(Bed bed, LongWall wall) {
+        Section section = bed.section();
+        double limitMm = 2 * garden.liftLimitKg() * 1e9 / (section.thicknessMm() * section.heightMm() * section.densityKgM3());
+        double usual = longestPartMm(bed, wall, wall.ways().get(0));
+        return wall.ways().stream()
+                .filter(way -> longestPartMm(bed, wall, way) <= Math.max(usual, limitMm) + 1e-6)
+                .toList();
+    }
+
+    private double longestPartMm(Bed bed, LongWall wall, SeamSplit way) {
+        String letter = Bed.wallLetter(wall.side());
+        return Construction.pieces(bed, garden.saw(), longestMm, Map.of(wall.side(), way)).stream()
+                .filter(piece -> piece.wall().equals(letter))
+                .mapToDouble(Piece::lengthMm)
+                .max()
+                .orElseThrow();
     }
 
     /** For each bed's id the walls that are joined in another way than the usual one. */

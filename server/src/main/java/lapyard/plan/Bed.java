@@ -2,6 +2,7 @@ package lapyard.plan;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -140,5 +141,13 @@ public record Bed(
     public Bed placedAs(String newId, String newName, Placement newPlacement, int newWeekend) {
         return new Bed(newId, newName, type, outline, newPlacement, courses, section, lap, hidden, low, seams, screws,
                 notches, base, liner, fill, finish, food, newWeekend, joints, ties, near);
+    }
+
+    /** The same bed with these walls hidden besides those that are. */
+    public Bed hiding(Set<String> walls) {
+        Set<String> all = new HashSet<>(hidden);
+        all.addAll(walls);
+        return new Bed(id, name, type, outline, placement, courses, section, lap, all, low, seams, screws, notches, base,
+                liner, fill, finish, food, weekend, joints, ties, near);
     }
 }

@@ -63,4 +63,10 @@ public record Garden(
         this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, Tally.NONE, accepted, defaulted,
                 WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, List.of());
     }
+
+    /** The same garden with other beds. */
+    public Garden withBeds(List<Bed> others) {
+        return new Garden(name, currency, imperial, ground, others, paths, rack, catalogue, saw, liftLimitKg, crew, tally,
+                accepted, defaulted, wayIn, quote, loads, slatBoards);
+    }
 }

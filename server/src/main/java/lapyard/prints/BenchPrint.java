@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,6 @@ import java.util.TreeMap;
 import lapyard.catalogue.Section;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
-import lapyard.construction.BedWork;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.CourseCards;
 import lapyard.diagrams.RollSheets;
@@ -43,11 +43,14 @@ final class BenchPrint {
     /** Cards in the order of building: by weekend, then as the garden has them. */
     static List<Page> courseCards(JobSheet sheet, PrintAsk ask) {
         Garden garden = sheet.garden();
-        List<BedWork> works = sheet.beds().stream()
-                .map(JobSheet.BedSheet::work)
-                .sorted(Comparator.comparingInt(work -> work.bed().weekend()))
+        Map<String, Integer> boards = new HashMap<>();
+        sheet.cutting().forEach(cutting -> cutting.saw().boards().forEach(
+                board -> board.cuts().forEach(cut -> boards.put(cut.mark(), board.number()))));
+        List<CourseCards.Stack> stacks = sheet.beds().stream()
+                .sorted(Comparator.comparingInt(bed -> bed.work().bed().weekend()))
+                .map(bed -> new CourseCards.Stack(bed.work(), bed.quantities(), boards))
                 .toList();
-        return CourseCards.pages(garden.name(), garden.imperial(), garden.liftLimitKg(), works, ask.bench(garden.imperial()));
+        return CourseCards.pages(garden.name(), garden.imperial(), garden.liftLimitKg(), stacks, ask.bench(garden.imperial()));
     }
 
     private static List<Page> sawDay(

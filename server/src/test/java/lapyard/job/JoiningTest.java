@@ -36,7 +36,7 @@ class JoiningTest {
         Bed p = garden.beds().get(2);
         List<SeamSplit> waysK = ways(garden, k);
         List<SeamSplit> waysP = ways(garden, p);
-        assertTrue(waysK.size() > 5 && waysP.size() > 5, waysK.size() + " and " + waysP.size() + " ways");
+        assertTrue(waysK.size() >= 5 && waysP.size() >= 5, waysK.size() + " and " + waysP.size() + " ways");
         BigDecimal least = null;
         for (SeamSplit one : waysK) {
             for (SeamSplit other : waysP) {
@@ -53,7 +53,11 @@ class JoiningTest {
         List<LongWall> walls = LongWall.of(bed, garden.saw(), 4780, List.of(4780.0));
         assertEquals(List.of(0, 2), walls.stream().map(LongWall::side).toList());
         assertEquals(walls.get(0).ways(), walls.get(1).ways());
-        return walls.get(0).ways();
+        // at 12 kg a metre two people lift 50 kg: 4166 mm
+        return walls.get(0).ways().stream()
+                .filter(way -> Construction.pieces(bed, garden.saw(), 4780, Map.of(0, way)).stream()
+                        .noneMatch(piece -> piece.wall().equals("A") && piece.lengthMm() > 4166))
+                .toList();
     }
 
     private static BigDecimal cost(Garden garden, Map<String, SeamSplit> joined, Effort effort) {

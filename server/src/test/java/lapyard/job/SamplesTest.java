@@ -33,9 +33,10 @@ class SamplesTest {
 
         for (JobSheet.BedSheet bed : sheet.beds()) {
             Outline outline = bed.work().bed().outline();
-            double ring = outline.perimeterMm() - 4 * bed.work().bed().section().thicknessMm();
+            double ring = outline.perimeterMm()
+                    - bed.work().bed().section().thicknessMm() * outline.sumOfHalfTurnTangents();
             for (Course course : bed.work().courses()) {
-                assertEquals(ring, course.pieces().stream().mapToDouble(Piece::lengthMm).sum(), 0.1 * outline.sides(),
+                assertEquals(ring, course.pieces().stream().mapToDouble(Piece::meanMm).sum(), 0.1 * outline.sides(),
                         "bed " + bed.work().bed().id() + ", course " + course.number());
             }
         }

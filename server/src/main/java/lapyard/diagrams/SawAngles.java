@@ -1,0 +1,66 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lapyard.construction.BedWork;
+import lapyard.construction.Piece;
+import lapyard.geometry.Lengths;
+
+/** Timbers whose ends are sawn off square, alike ones on one line: first cut to length, then each end to its degrees. */
+final class SawAngles {
+    private record Shape(double lengthMm, double outerMm, double innerMm, double startDeg, double endDeg) {}
+
+    private SawAngles() {}
+
+    /** No sheets where all ends are square. */
+    static List<BenchSheet.Draft> drafts(List<BedWork> beds, BenchSheet sheet) {
+        Map<Shape, List<String>> alike = new LinkedHashMap<>();
+        for (BedWork work : beds) {
+            for (Piece piece : work.pieces()) {
+                if (!piece.squareEnds()) {
+                    alike.computeIfAbsent(shape(piece), s -> new ArrayList<>()).add(piece.mark());
+                }
+            }
+        }
+        if (alike.isEmpty()) {
+            return List.of();
+        }
+        BenchTable.Flow flow = new BenchTable.Flow(
+                sheet, "Angled ends", "cut square to length first, then saw each end off square by its degrees");
+        BenchTable table = new BenchTable(
+                sheet,
+                "Angled ends",
+                new BenchTable.Column("Cut to", 0.11, true),
+                new BenchTable.Column("Outer face", 0.11, false),
+                new BenchTable.Column("Inner face", 0.11, false),
+                new BenchTable.Column("Start", 0.09, true),
+                new BenchTable.Column("End", 0.09, true),
+                new BenchTable.Column("Pieces", 0.49, false));
+        alike.forEach((shape, marks) -> table.row(
+                sheet.written(shape.lengthMm()),
+                sheet.written(shape.outerMm()),
+                sheet.written(shape.innerMm()),
+                degrees(shape.startDeg()),
+                degrees(shape.endDeg()),
+                String.join(", ", marks)));
+        table.on(flow);
+        flow.words(
+                List.of("The longer face keeps its whole length: the blade leaves its corner and takes the other. Start is where"
+                        + " the wall starts, going round from A to B, as on the course card. Try each set on two scraps and put them"
+                        + " together before a board is cut. Clamp the piece: an angled cut pushes it along the fence."),
+                3.2,
+                false);
+        return flow.drafts();
+    }
+
+    private static Shape shape(Piece piece) {
+        return new Shape(
+                piece.lengthMm(), piece.outerFaceMm(), piece.innerFaceMm(), piece.start().setDeg(), piece.end().setDeg());
+    }
+
+    private static String degrees(double degrees) {
+        return degrees == 0 ? "square" : Lengths.text(degrees) + "°";
+    }
+}

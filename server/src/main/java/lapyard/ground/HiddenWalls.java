@@ -1,0 +1,102 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import lapyard.geometry.Outline;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+import lapyard.plan.Ground;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+
+/**
+ * Walls that nobody sees because a fence, a wall, a deck or another bed stands closer than a hand along their whole length.
+ *
+ * @param garden   the same with these walls hidden
+ * @param findings one note a bed that has any
+ */
+public record HiddenWalls(Garden garden, List<Finding> findings) {
+    /** Nobody looks or reaches into a gap as wide as a hand. Common practice, no source. */
+    static final double HAND_MM = 100;
+
+    public HiddenWalls {
+        findings = List.copyOf(findings);
+    }
+
+    private record Screen(String name, Geometry shape, Geometry near, int bed) {
+        static Screen of(String name, Geometry shape, int bed) {
+            return new Screen(name, shape, Shapes.round(shape, HAND_MM + Shapes.TOUCH_MM), bed);
+        }
+    }
+
+    /** Beds that name their seen walls keep to what they say. */
+    public static HiddenWalls of(Garden garden) {
+        List<Screen> screens = screens(garden);
+        List<Bed> beds = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        for (int i = 0; i < garden.beds().size(); i++) {
+            Bed bed = garden.beds().get(i);
+            Set<String> walls = new LinkedHashSet<>();
+            Set<String> by = new LinkedHashSet<>();
+            if (bed.hidden().isEmpty()) {
+                hidden(bed, i, screens, walls, by);
+            }
+            beds.add(walls.isEmpty() ? bed : bed.hiding(walls));
+            if (!walls.isEmpty()) {
+                String letters = String.join(", ", walls);
+                findings.add(Finding.note(
+                        "bed " + bed.id(),
+                        Say.mm(HAND_MM) + " or less from " + String.join(" and ", by) + ": wall" + (walls.size() > 1 ? "s " : " ") + letters
+                                + (walls.size() > 1 ? " are" : " is") + " taken as hidden, plain boards will do",
+                        new Amount(walls.size(), "walls"),
+                        "name the seen walls of this bed if someone looks there"));
+            }
+        }
+        return new HiddenWalls(findings.isEmpty() ? garden : garden.withBeds(beds), findings);
+    }
+
+    private static void hidden(Bed bed, int index, List<Screen> screens, Set<String> walls, Set<String> by) {
+        Outline outline = bed.inYard();
+        Geometry area = Shapes.area(outline);
+        Envelope reach = area.getEnvelopeInternal();
+        for (Screen screen : screens) {
+            boolean own = screen.bed() == index;
+            if (own || !screen.near().getEnvelopeInternal().intersects(reach)
+                    || area.intersects(screen.shape()) && area.intersection(screen.shape()).getArea() > 1) {
+                continue;
+            }
+            for (int side = 0; side < outline.sides(); side++) {
+                LineString wall = Shapes.segment(outline.corner(side), outline.corner(side + 1));
+                if (screen.near().covers(wall)) {
+                    walls.add(Bed.wallLetter(side));
+                    by.add(screen.name());
+                }
+            }
+        }
+    }
+
+    private static List<Screen> screens(Garden garden) {
+        List<Screen> screens = new ArrayList<>();
+        for (Ground.KeepClear one : garden.ground().keepClear()) {
+            if (one.kind().equals("wall") && one.shape().size() > 1) {
+                Geometry shape = one.shape().size() > 2 ? Shapes.area(new Outline(one.shape())) : Shapes.line(one.shape());
+                screens.add(Screen.of("a wall or fence", shape, -1));
+            }
+        }
+        for (Ground.Surface surface : garden.ground().surfaces()) {
+            if (surface.kind().equals("deck")) {
+                screens.add(Screen.of("a deck", Shapes.area(surface.outline()), -1));
+            }
+        }
+        for (int i = 0; i < garden.beds().size(); i++) {
+            Bed bed = garden.beds().get(i);
+            screens.add(Screen.of("bed " + bed.id(), Shapes.area(bed.inYard()), i));
+        }
+        return screens;
+    }
+}

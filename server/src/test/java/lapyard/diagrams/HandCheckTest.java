@@ -1,0 +1,188 @@
+package lapyard.diagrams;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import lapyard.drawing.Page;
+import lapyard.job.Gardens;
+import lapyard.job.JobSheet;
+import lapyard.plan.Finding;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The cards of the nursery checked by hand: an L, a U, a hexagon, a wall of 7 m and a bed across the fall, all of 100 x 200.
+ * Every figure was worked with pencil and plane geometry from the drawing, none was read off the program.
+ */
+class HandCheckTest {
+    private static JobSheet sheet;
+    private static final Map<String, Drawn> CARDS = new HashMap<>();
+
+    @BeforeAll
+    static void print() throws Exception {
+        sheet = Gardens.sheet(Files.readString(Path.of("../samples/ferry-lane.json")));
+        for (JobSheet.BedSheet bed : sheet.beds()) {
+            List<Page> pages = CourseCards.pages(
+                    "Ferry lane nursery", false, 25,
+                    List.of(new CourseCards.Stack(bed.work(), bed.quantities(), Map.of())),
+                    BenchOptions.usual(false));
+            assertEquals(1, pages.size(), "one page a bed");
+            CARDS.put(bed.work().bed().id(), Drawn.of(pages.get(0)));
+        }
+    }
+
+    /**
+     * Turning lap: outer to outer L - 100, outer to inside L, inside to inside L + 100, the same in every course.
+     * E: walls 2600 1200 1000 1000 1600 2200, corner 4 inside. V: 3000 2000 1000 1200 1000 1200 1000 2000, corners 5 and 6
+     * inside. X: mitred, long point 1200. Y: 2400 1200.
+     */
+    @ParameterizedTest(name = "bed {0}")
+    @CsvSource({
+        "E, 2500 1100 1000 1000 1500 2100, 9200",
+        "V, 2900 1900 900 1200 1100 1200 900 1900, 12000",
+        "X, 1200 1200 1200 1200 1200 1200, 7200",
+        "Y, 2300 1100 2300 1100, 6800"
+    })
+    void everyTimberOfEveryCourse(String bed, String lengths, int sum) {
+        String[] walls = lengths.split(" ");
+        int total = 0;
+        for (int wall = 0; wall < walls.length; wall++) {
+            total += Integer.parseInt(walls[wall]);
+            for (int course = 1; course <= 3; course++) {
+                String mark = bed + "-" + course + (char) ('A' + wall);
+                assertTrue(CARDS.get(bed).says(mark + " · " + walls[wall]), () -> mark + " in " + CARDS.get(bed).texts());
+            }
+        }
+        // P - 4 x 100: 9600 - 400, 12400 - 400, 7200 - 400; the hexagon's long points are its sides
+        assertEquals(sum, total);
+    }
+
+    /** 1200 - 2 x 100 x tan 30 = 1200 - 115.47 = 1084.5; both ends 30 degrees, 18 timbers. */
+    @Test
+    void theHexagonIsMitredAt30() {
+        Drawn card = CARDS.get("X");
+        assertEquals(36, card.texts().stream().filter("30°"::equals).count());
+        assertTrue(says("X", "A 1200 and 1084.5"), card.texts()::toString);
+        // means 6 x (1200 + 1084.53) / 2 = 6853.6 a course; 3 courses x 0.02 m2 x 600 kg/m3 = 246.7 kg
+        assertEquals(246.73, quantity("X", "timber.mass"), 0.01);
+    }
+
+    /** The bench has them too: 18 alike, 1200 long, 1200 outside, 1084.5 inside, 30 degrees at both ends. */
+    @Test
+    void theBenchKnowsTheAngledEnds() throws Exception {
+        List<Page> pages = SawDay.pages(
+                "Ferry lane nursery", false, 25, sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), List.of(),
+                OptionalDouble.empty(), BenchOptions.usual(false));
+        Drawn angled = Drawn.of(pages.get(0));
+        assertTrue(angled.says("Angled ends"), angled.texts()::toString);
+        // 1200 rounded corners: walls within 0.1, so every face reads 1200 or 1199.9 and 1084.5 or 1084.6
+        assertTrue(angled.says("1084.5") && angled.says("30°"), angled.texts()::toString);
+        assertTrue(String.join(" ", angled.texts()).contains("X-1A"), angled.texts()::toString);
+    }
+
+    /**
+     * The ground falls 150 in 9000 to the rear, so rear walls are low. Clear run less 200 at each end, ceil(/ 900) + 1:
+     * E-C 900 clear from its outer start 100: 300 to 800, 2; E-E 1400: 300 to 1300, 3. V-C and V-G 800: 300, 700; V-E between
+     * inside corners 1000: 200, 800. X-D 1200 less 57.7 both ends: 257.7, 942.3. Y-C 2200: 300, 1200, 2100. Q-C 6800: 6400 / 900
+     * gives 9, 800 apart.
+     */
+    @ParameterizedTest(name = "bed {0}")
+    @CsvSource(delimiter = '|', value = {
+        "E | C at 300, 800; E at 300, 800, 1300",
+        "V | C at 300, 700; E at 200, 800; G at 300, 700",
+        "X | D at 257.7, 942.3",
+        "Y | C at 300, 1200, 2100"
+    })
+    void theNotches(String bed, String places) {
+        assertTrue(says(bed, "under course 1: " + places + ","), CARDS.get(bed).texts()::toString);
+    }
+
+    /** 1:60 under 2200 of elbow: 36.7 in front; under 1200 of the slope bed 20. */
+    @Test
+    void whatIsScribedOffTheUnderside() {
+        assertTrue(says("Y", "A 20 to 20; B 20 to 0; C 0 to 0; D 0 to 20"), CARDS.get("Y").texts()::toString);
+        // P2 to P3 of the elbow: 1200 along the fall, so 36.7 - 20 = 16.7 at its rear
+        assertTrue(says("E", "A 37 to 37; B 37 to 17; C 17 to 17; D 17 to 0"), CARDS.get("E").texts()::toString);
+    }
+
+    /**
+     * The 7 m walls: pieces of 6900, from 0 in course 1 and from 100 in course 2, boards of 4800 giving 4780. Two parts of
+     * 600 and more that two people lift (12 kg a metre, 50 kg: 4166), seams 400 from corners and 600 from each other.
+     */
+    @Test
+    void theSevenMetreWalls() {
+        var work = sheet.beds().stream()
+                .map(JobSheet.BedSheet::work)
+                .filter(one -> one.bed().id().equals("Q"))
+                .findFirst()
+                .orElseThrow();
+        for (String wall : List.of("A", "C")) {
+            double[] at = new double[2];
+            for (int course = 1; course <= 2; course++) {
+                String own = course + wall;
+                var parts = work.pieces().stream().filter(piece -> piece.mark().startsWith("Q-" + own)).toList();
+                assertEquals(2, parts.size());
+                assertEquals(6900, parts.get(0).lengthMm() + parts.get(1).lengthMm(), 1e-9);
+                assertTrue(parts.stream().allMatch(part -> part.lengthMm() >= 600 && part.lengthMm() <= 4166), parts.toString());
+                at[course - 1] = (course == 1 ? 0 : 100) + parts.get(0).lengthMm();
+                assertTrue(at[course - 1] >= 400 && at[course - 1] <= 6600);
+                assertTrue(says("Q", wall + " at " + lapyard.geometry.Lengths.text(at[course - 1])), CARDS.get("Q").texts()::toString);
+                parts.forEach(part -> assertTrue(
+                        CARDS.get("Q").says(part.mark() + " · " + lapyard.geometry.Lengths.text(part.lengthMm()))));
+            }
+            assertTrue(Math.abs(at[0] - at[1]) >= 600, at[0] + " and " + at[1]);
+        }
+        assertEquals(4, quantity("Q", "seam.plates"));
+    }
+
+    /** Lifts over 25 kg: 2083 mm and more. E: A and F; V: A; Y: A and C; 3 courses each. */
+    @Test
+    void theDotsStandOnWhatTwoPeopleLift() {
+        assertEquals(3, dots("E", "30.0 ●"));
+        assertEquals(3, dots("E", "25.2 ●"));
+        assertEquals(3, dots("V", "34.8 ●"));
+        assertEquals(6, dots("Y", "27.6 ●"));
+        assertEquals(0, CARDS.get("X").texts().stream().filter(text -> text.endsWith(" ●")).count());
+    }
+
+    /** E: corners 2 to 6 are 2600 and 2200 apart: 3405.9; V: 1 to 3 3000 and 2000: 3605.6; X: across 2400; Y: 2683.3. */
+    @ParameterizedTest(name = "bed {0}")
+    @CsvSource({"E, 2 to 6 is 3405.9", "V, 1 to 3 is 3605.6", "X, 1 to 4 is 2400", "Y, 1 to 3 is 2683.3", "Q, 1 to 3 is 7071.1"})
+    void theDiagonals(String bed, String words) {
+        assertTrue(says(bed, words), CARDS.get(bed).texts()::toString);
+    }
+
+    @Test
+    void nothingOnTheCardsCollidesAndNoPieceIsWrong() {
+        CARDS.forEach((bed, card) -> assertEquals(List.of(), card.collisions(), "bed " + bed));
+        assertTrue(sheet.snags().stream().noneMatch(one -> one.weight() != Finding.Weight.NOTE && one.where().startsWith("bed ")),
+                sheet.snags()::toString);
+    }
+
+    private static boolean says(String bed, String words) {
+        String all = String.join(" ", CARDS.get(bed).texts());
+        return all.contains(words);
+    }
+
+    private static long dots(String bed, String words) {
+        return CARDS.get(bed).texts().stream().filter(words::equals).count();
+    }
+
+    private static double quantity(String bed, String key) {
+        return sheet.beds().stream()
+                .filter(one -> one.work().bed().id().equals(bed))
+                .flatMap(one -> one.quantities().stream())
+                .filter(one -> one.key().equals(key))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+}

@@ -1,0 +1,56 @@
+package lapyard.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Set;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Ties;
+import org.junit.jupiter.api.Test;
+
+/** Ties and fixings of a bed, as a document gives them. */
+class FixingReaderTest {
+    private static final String THIN = "{\"catalogue\":{\"sections\":[{\"id\":\"38x200\",\"thickness\":38,\"height\":200}]},"
+            + "\"beds\":[{\"id\":\"K\",\"width\":2000,\"depth\":1200,\"section\":\"38x200\",MORE}]}";
+
+    private static Reading read(String more) throws UnreadableDocument {
+        return GardenReader.read(THIN.replace("MORE", more));
+    }
+
+    private static Finding stop(String more) throws UnreadableDocument {
+        return assertInstanceOf(Reading.Refused.class, read(more)).findings().get(0);
+    }
+
+    private static Bed bed(String more) throws UnreadableDocument {
+        return assertInstanceOf(Reading.Read.class, read(more)).garden().beds().get(0);
+    }
+
+    /** 38 less 10 leaves 28: a fixing of 50 is 22 too long; nobody who wants no brackets is asked. */
+    @Test
+    void aBracketFixingThatComesOutIsRefused() throws UnreadableDocument {
+        Finding stop = stop("\"ties\":{\"brackets\":true}");
+        assertEquals("bed K, ties/fixingLength", stop.where());
+        assertEquals(new Amount(22, "mm"), stop.amount().orElseThrow());
+        assertTrue(stop.ways().contains("use fixings of 28 or shorter"), stop.ways().toString());
+        assertEquals(28, bed("\"ties\":{\"courseTies\":true,\"fixingLength\":28}").ties().fixingMm());
+        assertEquals(Ties.USUAL, bed("\"food\":false").ties());
+    }
+
+    /** 38 less 5 leaves 33. */
+    @Test
+    void aStapleThatComesOutIsRefused() throws UnreadableDocument {
+        Finding stop = stop("\"liner\":{\"stapleLength\":34}");
+        assertEquals("bed K, liner/stapleLength", stop.where());
+        assertEquals(new Amount(1, "mm"), stop.amount().orElseThrow());
+        assertEquals(33, bed("\"liner\":{\"stapleLength\":33}").liner().stapleMm());
+    }
+
+    @Test
+    void whatStandsNearIsOneOfTheWords() throws UnreadableDocument {
+        assertEquals(Set.of("slope", "seat"), bed("\"near\":[\"slope\",\"seat\"]").near());
+        assertTrue(stop("\"near\":[\"volcano\"]").text().contains("volcano"));
+    }
+}
