@@ -61,3 +61,17 @@ test('a node that stands there is kept as it is among fresh ones', () => {
   patch(host, [h('p', {}, 'b'), h('form', {}), own, false, null]);
   equal([host.textContent, host.children.length, host.lastChild === own, own.firstChild.value], ['b', 3, true, '2']);
 });
+
+test('a style follows without its attribute being written, which the page\'s policy would refuse', () => {
+  const bar = width => {
+    const one = h('span');
+    one.style.width = width;
+    return one;
+  };
+  const host = h('div');
+  patch(host, [bar('10%')]);
+  const kept = host.firstChild;
+  kept.setAttribute = () => { throw new Error('the attribute is written'); };
+  patch(host, [bar('25%')]);
+  equal([kept.style.width, host.firstChild === kept], ['25%', true]);
+});

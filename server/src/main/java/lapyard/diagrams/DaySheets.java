@@ -40,9 +40,9 @@ public final class DaySheets {
                 who + ": " + hours(day.hoursThere()) + " person-hours there, " + hours(day.hoursUsed()) + " planned, "
                         + hours(day.hoursLeft()) + " left" + (day.wet() ? "; down as wet: no finish" : ""));
         BenchTable table = new BenchTable(sheet, "Tasks",
-                new Column("", 0.03, false), new Column("from - to", 0.11, true), new Column("where", 0.1, true),
+                new Column("", 0.03, false), new Column("from - to", 0.13, true), new Column("where", 0.1, true),
                 new Column("what", 0.2, false), new Column("people", 0.06, true), new Column("carried", 0.22, false),
-                new Column("timbers", 0.28, false));
+                new Column("timbers", 0.26, false));
         Set<String> cautions = new LinkedHashSet<>();
         for (Weekends.Part part : day.parts()) {
             Work work = tasks.get(part.task()).work();

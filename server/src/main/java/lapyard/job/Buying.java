@@ -2,6 +2,8 @@ package lapyard.job;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +14,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import lapyard.cutting.SawBoard;
-import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
@@ -116,6 +117,11 @@ public record Buying(List<Row> rows, int drops) {
         });
     }
 
+    private static String plain(double amount) {
+        BigDecimal rounded = BigDecimal.valueOf(amount).setScale(3, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
     /** RFC 4180 text; a cell never starts a formula. Dates are empty where the garden names no first day of work. */
     public String csv(Optional<LocalDate> start) {
         StringBuilder text = new StringBuilder();
@@ -124,7 +130,7 @@ public record Buying(List<Row> rows, int drops) {
             for (Row row : rows) {
                 printer.printRecord(row.weekend(), start.map(date -> date.plusDays(row.needDay()).toString()).orElse(""),
                         start.map(date -> date.plusDays(row.orderDay()).toString()).orElse(""), SlipCsv.safe(row.item()), SlipCsv.safe(row.label()),
-                        Lengths.text(Math.round(row.amount() * 1000) / 1000.0), row.unit(),
+                        plain(row.amount()), row.unit(),
                         SlipCsv.safe(row.boards().entrySet().stream().map(board -> board.getValue() + " x " + board.getKey()).collect(Collectors.joining(" + "))));
             }
         } catch (IOException impossible) {

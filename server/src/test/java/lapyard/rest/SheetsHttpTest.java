@@ -134,6 +134,24 @@ class SheetsHttpTest {
     }
 
     @Test
+    void weekendsAreHandedOutAsCalendarAndTable() throws Exception {
+        String address = served.created(BED);
+        HttpResponse<String> calendar = served.get(address + "/weekends.ics");
+        assertEquals(200, calendar.statusCode());
+        assertEquals("text/calendar;charset=utf-8", calendar.headers().firstValue("Content-Type").orElseThrow());
+        assertTrue(calendar.body().endsWith(" 1"), calendar::body);
+        served.put(address, BED.replace("2400", "3000"), "If-Match", "\"1\"");
+        assertTrue(served.get(address + "/weekends.ics").body().endsWith(" 2"));
+        assertTrue(served.get(address + "/weekends.csv").body().startsWith("weekend,item"));
+    }
+
+    @Test
+    void aTryOutIsAnsweredAndNotKept() throws Exception {
+        assertEquals(200, served.post("/api/try-out", "{\"garden\":{},\"changes\":[]}").statusCode());
+        problem(422, served.post("/api/try-out", "{}"));
+    }
+
+    @Test
     void theSlipIsCsvToKeep() throws Exception {
         HttpResponse<String> slip = served.get(served.created(BED) + "/slip.csv");
         assertEquals(

@@ -83,7 +83,12 @@ function takeHandlers(old, fresh) {
 function takeAttributes(old, fresh) {
   const kept = name => name === 'open' && OWN_OPEN.has(old.nodeName);
   for (const { name } of [...old.attributes]) if (!fresh.hasAttribute(name) && !kept(name)) old.removeAttribute(name);
-  for (const { name, value } of fresh.attributes) if (old.getAttribute(name) !== value && !kept(name)) old.setAttribute(name, value);
+  for (const { name, value } of fresh.attributes) {
+    if (old.getAttribute(name) === value || kept(name)) continue;
+    // the page's policy lets no style attribute be written, only the style itself be changed
+    if (name === 'style') old.style.cssText = value;
+    else old.setAttribute(name, value);
+  }
 }
 
 function takeValue(old, fresh) {
