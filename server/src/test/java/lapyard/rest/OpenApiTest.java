@@ -239,6 +239,7 @@ class OpenApiTest {
                 new Call(202, "delete /api/solves/{id}", solve, ""),
                 new Call(404, "delete /api/solves/{id}", "/api/solves/none", ""),
                 new Call(200, "get /api/example-catalogue", "/api/example-catalogue", ""),
+                new Call(304, "get /api/example-catalogue", "/api/example-catalogue", "", "If-None-Match", "*"),
                 new Call(200, "get /api/samples", "/api/samples", ""),
                 new Call(200, "get /api/samples/{id}", "/api/samples/village-hall", ""),
                 new Call(404, "get /api/samples/{id}", "/api/samples/none", ""),
