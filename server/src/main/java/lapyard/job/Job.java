@@ -124,6 +124,7 @@ public final class Job {
         if (!garden.tally().isEmpty()) {
             snags.addAll(Rest.of(sheet).findings());
         }
+        snags.addAll(Buying.of(sheet).findings(garden));
         return sheet.with(settled(garden, snags));
     }
 
