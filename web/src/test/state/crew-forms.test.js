@@ -6,7 +6,7 @@ const PLAN = { crew: { start: '2027-03-06', holidays: ['2027-04-02'], people: [{
 test('days of the week are read in any order and by whole names', () => {
   equal(readDays('Sunday, fri').value, ['fri', 'sun']);
   equal(readDays(' ').value, undefined);
-  for (const wrong of ['someday', 's', 'sat, x']) holds(readDays(wrong).error.includes('is no day'), wrong);
+  for (const wrong of ['someday', 's', 'sat, x', 'sat, sunsat']) holds(readDays(wrong).error.includes('is no day'), wrong);
 });
 
 test('dates are read one by one and in runs, and written as runs', () => {

@@ -92,7 +92,8 @@ export class GroundForm extends GardenElement {
     }
     const entry = countField({ label: field.label, mode: 'text', key, hint: field.hint, read: text => readerOf(field, this.garden.plan)(text) });
     if (field.kind !== 'number' || field.label.length > WIDE_LABEL) entry.classList.add('wide');
-    entry.addEventListener('count', event => { event.stopPropagation(); this.#set(whole, event.detail); });
+    // an event turns an undefined detail into null
+    entry.addEventListener('count', event => { event.stopPropagation(); this.#set(whole, event.detail ?? undefined); });
     this.#shows.push(() => entry.show(writtenBy(field, now(), this.garden.plan)));
     return field.as ? h('div.with-draw', {}, entry, h('button', { type: 'button', 'data-key': `draw ${key}`, 'aria-label': `Draw ${field.label.toLowerCase()}`, onclick: () => this.#draw(field, whole) }, 'Draw')) : entry;
   }

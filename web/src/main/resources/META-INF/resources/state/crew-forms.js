@@ -2,17 +2,18 @@ import { readDay } from './ground-forms.js';
 
 /** What can be entered about who builds and when, as data: see ground-forms.js for what a field is. */
 
-const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
+const NAMES = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
+const DAYS = NAMES.map(name => name.slice(0, 3));
 const WEEKEND = ['sat', 'sun'];
 const MOST_DATES = 400;
 const ONE_DAY = 86400000;
 
 /** `sat, sun`, whole names too, in the order of the week. */
 export function readDays(text) {
-  const names = text.split(/[,;\s]+/).filter(Boolean);
-  const stranger = names.find(name => name.length < 3 || !DAYS.includes(name.slice(0, 3).toLowerCase()));
+  const names = text.toLowerCase().split(/[,;\s]+/).filter(Boolean);
+  const stranger = names.find(name => name.length < 3 || !NAMES.some(whole => whole.startsWith(name)));
   if (stranger) return { error: `“${stranger.slice(0, 12)}” is no day. Write ${DAYS.join(', ')}.` };
-  const days = DAYS.filter(day => names.some(name => name.slice(0, 3).toLowerCase() === day));
+  const days = DAYS.filter(day => names.some(name => name.startsWith(day)));
   return { value: days.length ? days : undefined };
 }
 
