@@ -72,6 +72,11 @@ final class Inks {
         return new Filling(Optional.of(mono ? WHITE : TIMBER), Optional.empty());
     }
 
+    /** A strip under the slats. */
+    Filling bearer() {
+        return filling(TIMBER, 0.6, Mark.LINES, 0, 1.2, HAIR);
+    }
+
     Filling scrap() {
         return filling(SLATE, 0.25, Mark.CROSSED, 45, 1.6, NARROW);
     }

@@ -10,11 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import lapyard.catalogue.Section;
+import lapyard.construction.BedWork;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.CourseCards;
+import lapyard.diagrams.FloorCards;
 import lapyard.diagrams.RollSheets;
 import lapyard.diagrams.SawDay;
 import lapyard.drawing.Page;
@@ -46,11 +49,20 @@ final class BenchPrint {
         Map<String, Integer> boards = new HashMap<>();
         sheet.cutting().forEach(cutting -> cutting.saw().boards().forEach(
                 board -> board.cuts().forEach(cut -> boards.put(cut.mark(), board.number()))));
-        List<CourseCards.Stack> stacks = sheet.beds().stream()
-                .sorted(Comparator.comparingInt(bed -> bed.work().bed().weekend()))
+        List<CourseCards.Stack> stacks = inBuildingOrder(sheet)
                 .map(bed -> new CourseCards.Stack(bed.work(), bed.quantities(), boards))
                 .toList();
         return CourseCards.pages(garden.name(), garden.imperial(), garden.liftLimitKg(), stacks, ask.bench(garden.imperial()));
+    }
+
+    static List<Page> floorCards(JobSheet sheet, PrintAsk ask) {
+        Garden garden = sheet.garden();
+        List<BedWork> works = inBuildingOrder(sheet).map(JobSheet.BedSheet::work).toList();
+        return FloorCards.pages(garden.name(), garden.imperial(), works, ask.bench(garden.imperial()));
+    }
+
+    private static Stream<JobSheet.BedSheet> inBuildingOrder(JobSheet sheet) {
+        return sheet.beds().stream().sorted(Comparator.comparingInt(bed -> bed.work().bed().weekend()));
     }
 
     private static List<Page> sawDay(

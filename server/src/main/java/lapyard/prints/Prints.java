@@ -29,6 +29,7 @@ public final class Prints {
             new Print("access", "Access", GroundPrint::access),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
             new Print("course-cards", "Course cards", BenchPrint::courseCards),
+            new Print("base-and-liner", "Base and liner", BenchPrint::floorCards),
             new Print("rolls", "Rolls", BenchPrint::rolls),
             new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
                     sheet.weekends(), sheet.garden().crew(), ask.bench(sheet.garden().imperial()))),

@@ -23,7 +23,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** The whole job sheet and the plan, warm: the 7 beds of a sample, and 100 and 200 beds of 20 types from a fixed seed. */
+/** The whole job sheet, the plan and the set of sheets, warm: the 7 beds of a sample, and 100 and 200 beds of 20 types from a fixed seed. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -35,6 +35,7 @@ public class JobSheetBench {
     private Garden hundred;
     private Garden twoHundred;
     private JobSheet sheetOfTwoHundred;
+    private JobSheet sheetOfSeven;
 
     @Setup
     public void gardens() throws IOException {
@@ -42,6 +43,7 @@ public class JobSheetBench {
         hundred = Gardens.garden(manyBeds(100));
         twoHundred = Gardens.garden(manyBeds(200));
         sheetOfTwoHundred = Job.prepare(twoHundred);
+        sheetOfSeven = Job.prepare(seven);
     }
 
     private static Path sample() {
@@ -93,5 +95,10 @@ public class JobSheetBench {
     @Benchmark
     public byte[] planSvgOfTwoHundredBeds() {
         return Prints.file(Prints.pages("plan", sheetOfTwoHundred, PrintAsk.usual("", "").onPaper(Optional.of("A1"))), "svg", 1);
+    }
+
+    @Benchmark
+    public byte[] wholeSetOfSevenBedsAsPdf() {
+        return Prints.file(Prints.pages(Prints.SET, sheetOfSeven, PrintAsk.usual("", "")), "pdf", 1);
     }
 }

@@ -10,7 +10,7 @@ export class LapWeekends extends GardenElement {
   attached() {
     this.setAttribute('role', 'region');
     this.tabIndex = 0;
-    this.setAttribute('aria-label', 'Weekends');
+    this.setAttribute('aria-label', 'Ribbon of weekends');
     this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.render();
   }

@@ -1,0 +1,233 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import lapyard.construction.BedWork;
+import lapyard.construction.FloorBay;
+import lapyard.construction.LinerPiece;
+import lapyard.construction.Strip;
+import lapyard.drawing.Page;
+import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Placement;
+import lapyard.geometry.Point;
+import lapyard.geometry.Rectangle;
+import lapyard.plan.Base;
+import lapyard.working.Quantity;
+
+/** A card a bed for its floor and its liner: bearers, beams and slats where they lie, their cut lists, and the liner in the order of laying. */
+public final class FloorCards {
+    private static final String CAUTION = "Lay the floor and the liner after the last coat has dried. Reclaimed slats: draw every nail, mask for the dust,"
+            + " no boards of unknown coating. Fold liner with bare hands, cut it away from yourself.";
+
+    /** Usual width of a bearer strip as drawn, and of the line of a cut between two rectangles. */
+    private static final double BEARER_MM = 50;
+
+    private static final double RIM = 8;
+    /** The most height that the floor takes on its card. */
+    private static final double DRAWING = 84;
+
+    private FloorCards() {}
+
+    /** @return one card or more a bed that has a floor or a liner; one page that says so where none has */
+    public static List<Page> pages(String garden, boolean imperial, List<BedWork> works, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        works.stream()
+                .filter(work -> !work.bays().isEmpty() || !work.liner().isEmpty())
+                .forEach(work -> drafts.addAll(card(sheet, work)));
+        return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Base and liner", "No bed here has a slatted floor or a liner.")) : drafts);
+    }
+
+    private static List<BenchSheet.Draft> card(BenchSheet sheet, BedWork work) {
+        boolean named = !work.bed().name().isBlank() && !work.bed().name().equals(work.bed().id());
+        BenchTable.Flow flow = new BenchTable.Flow(
+                sheet, "Base and liner, bed " + work.bed().id() + (named ? ", " + work.bed().name() : ""), about(sheet, work));
+        Placement frame = new Placement(new Point(0, 0), 0, work.bed().placement().mirror());
+        Box extent = Box.round(work.bed().outline().placed(frame).corners());
+        Scale scale = Scale.usual(
+                Math.max(extent.width() / (sheet.space().width() - 2 * RIM), extent.height() / (DRAWING - 2 * RIM)), sheet.imperial);
+        double high = scale.paperMm(extent.height()) + 2 * RIM;
+        flow.addAll(drawing(sheet, work, frame, scale, high));
+        flow.down(high + 1);
+        if (!work.bays().isEmpty()) {
+            bays(sheet, work).on(flow);
+            flow.words(cuts(sheet, work), 3.6, false);
+        }
+        if (!work.liner().isEmpty()) {
+            liner(sheet, work).on(flow);
+        }
+        flow.words(notes(sheet, work), 3.4, false);
+        return flow.drafts();
+    }
+
+    private static String about(BenchSheet sheet, BedWork work) {
+        Base base = work.bed().base();
+        String floor = work.bays().isEmpty()
+                ? "open base"
+                : "slats " + sheet.written(base.slatWidthMm()) + " × " + sheet.written(base.slatThicknessMm()) + " on strips "
+                        + sheet.written(base.bearerLiftMm()) + " thick: floor " + sheet.written(base.heightMm()) + " high";
+        return floor + (work.liner().isEmpty() ? ", no liner" : ", liner in " + work.liner().size() + (work.liner().size() == 1 ? " piece" : " pieces"));
+    }
+
+    /** The floor from above, wall A in front, with its rectangles, and how the bearers run. */
+    private static List<Shape> drawing(BenchSheet sheet, BedWork work, Placement frame, Scale scale, double high) {
+        List<Point> outer = work.bed().outline().placed(frame).corners();
+        Box extent = Box.round(outer);
+        Box space = sheet.space();
+        Point centre = new Point(space.centre().x(), space.low() + high / 2);
+        View view = new View(scale, new Point(
+                centre.x() - scale.paperMm(extent.centre().x()), centre.y() + scale.paperMm(extent.centre().y())));
+        Inks inks = sheet.inks;
+        Labels labels = new Labels(new Box(space.left(), space.low(), space.right(), space.low() + high));
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(new Shape.Area(
+                List.of(view.on(outer), view.on(work.inner().placed(frame).corners())), inks.timber().fill(), Optional.empty(),
+                Optional.of(inks.pen(Inks.MEDIUM))));
+        List<Shape> laid = new ArrayList<>();
+        for (FloorBay bay : work.bays()) laid.addAll(laid(bay, work.bed().base(), frame, view, inks));
+        if (!laid.isEmpty()) {
+            // a floor may reach over slanted walls; what is sawn off there is not shown
+            Box inside = Box.round(view.on(work.inner().placed(frame).corners()));
+            shapes.add(new Shape.Window(
+                    Shape.id("floor", work.bed().id()), inside.left(), inside.low(), inside.width(), inside.height(), laid));
+        }
+        List<Rectangle> floors = work.floor();
+        for (int i = 0; i < floors.size(); i++) {
+            Rectangle floor = floors.get(i);
+            List<Point> ring = ring(floor.x(), floor.y(), floor.right(), floor.top(), frame, view);
+            shapes.add(new Shape.Area(List.of(ring), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.WIDE).dashed(3, 1.2))));
+            String name = "R" + (i + 1);
+            String size = sheet.written(floor.widthMm()) + " × " + sheet.written(floor.depthMm());
+            for (Words words : List.of(
+                    Words.of(name + ": " + size, 3.4, true), Words.of(name + ": " + size, 2.5, true), Words.of(name, 3.4, true), Words.of(name, 2.5, true))) {
+                Optional<Plate> place = labels.within(ring, words.widthMm(), words.heightMm(), List.of(0.0, 90.0));
+                if (place.isPresent()) {
+                    labels.take(place.get().corners());
+                    shapes.addAll(words.on(place.get(), inks.ink(), Optional.of(inks.plate())));
+                    break;
+                }
+            }
+        }
+        List<Point> front = view.on(List.of(outer.get(0), outer.get(1)));
+        shapes.addAll(BedShapes.wallSign("A", new Point((front.get(0).x() + front.get(1).x()) / 2, (front.get(0).y() + front.get(1).y()) / 2), 2, inks));
+        shapes.add(sheet.end(space.right(), space.low() + high - 1, scale.label(sheet.imperial), 2.9, false));
+        return List.of(new Shape.Group(Shape.id("base", work.bed().id()), "Floor of bed " + work.bed().id(), "base", shapes));
+    }
+
+    /** Bearers below, slats thin over them. */
+    private static List<Shape> laid(FloorBay bay, Base base, Placement frame, View view, Inks inks) {
+        Rectangle floor = bay.floor();
+        List<Shape> shapes = new ArrayList<>();
+        double across = bay.alongY() ? floor.widthMm() : floor.depthMm();
+        for (double at : bay.bearersAtMm()) {
+            double from = Math.max(0, Math.min(at - BEARER_MM / 2, across - BEARER_MM));
+            shapes.add(new Shape.Area(
+                    List.of(bay.alongY()
+                            ? ring(floor.x() + from, floor.y(), floor.x() + from + BEARER_MM, floor.top() - base.drainGapMm(), frame, view)
+                            : ring(floor.x(), floor.y() + from, floor.right() - base.drainGapMm(), floor.y() + from + BEARER_MM, frame, view)),
+                    inks.bearer().fill(), inks.bearer().hatch(), Optional.of(inks.pen(Inks.THIN))));
+        }
+        List<List<Point>> slats = new ArrayList<>();
+        for (int row = 0; row < bay.slats().rowsMm().size(); row++) {
+            double low = row * (base.slatWidthMm() + bay.slats().gapMm());
+            boolean last = row == bay.slats().rows() - 1 && bay.slats().rippedMm() > 0;
+            double high = low + (last ? bay.slats().rippedMm() : base.slatWidthMm());
+            double from = 0;
+            for (double piece : bay.slats().rowsMm().get(row)) {
+                List<Point> ring = new ArrayList<>(bay.alongY()
+                        ? ring(floor.x() + from, floor.y() + low, floor.x() + from + piece, floor.y() + high, frame, view)
+                        : ring(floor.x() + low, floor.y() + from, floor.x() + high, floor.y() + from + piece, frame, view));
+                ring.add(ring.get(0));
+                slats.add(ring);
+                from += piece;
+            }
+        }
+        if (!slats.isEmpty()) shapes.add(new Shape.Lines(slats, inks.pen(Inks.HAIR)));
+        return shapes;
+    }
+
+    private static List<Point> ring(double left, double low, double right, double high, Placement frame, View view) {
+        return view.on(new Box(left, low, right, high).corners().stream().map(frame::toYard).toList());
+    }
+
+    private static BenchTable bays(BenchSheet sheet, BedWork work) {
+        BenchTable table = new BenchTable(
+                sheet, "Floor, rectangle by rectangle", column("", 0.08, true), column("Bearers", 0.28, false),
+                column("At most apart", 0.14, false), column("Slat rows, gap between", 0.22, false), column("A row, end to end", 0.28, false));
+        for (int i = 0; i < work.bays().size(); i++) {
+            FloorBay bay = work.bays().get(i);
+            String rows = bay.slats().rows() + " rows, gap " + sheet.written(Lengths.toTenth(bay.slats().gapMm()))
+                    + (bay.slats().rippedMm() > 0 ? ", last ripped to " + sheet.written(bay.slats().rippedMm()) : "");
+            boolean alike = bay.slats().rowsMm().stream().distinct().count() <= 1;
+            table.row(
+                    "R" + (i + 1), counted(sheet, bay.bearersMm()) + (bay.alongY() ? ", front to back" : ", side to side"),
+                    sheet.written(bay.spacingMm()), rows,
+                    alike ? bay.slats().piecesMm().stream().map(sheet::written).collect(Collectors.joining(" + ")) : "each row to its own length");
+        }
+        return table;
+    }
+
+    private static List<String> cuts(BenchSheet sheet, BedWork work) {
+        Map<String, List<Double>> strips = new LinkedHashMap<>();
+        for (Strip strip : work.strips()) strips.computeIfAbsent(strip.use(), use -> new ArrayList<>()).add(strip.lengthMm());
+        List<String> lines = new ArrayList<>();
+        strips.forEach((use, lengths) -> lines.add("Cut " + use + "s: " + counted(sheet, lengths)));
+        lines.add("Cut slats: " + work.slats().stream()
+                .map(cut -> cut.count() + " of " + sheet.written(cut.lengthMm()))
+                .collect(Collectors.joining(", ")));
+        return lines;
+    }
+
+    /** 8 of 1270, 5 of 870: longest first. */
+    private static String counted(BenchSheet sheet, List<Double> lengths) {
+        return new TreeSet<>(lengths).descendingSet().stream()
+                .map(length -> lengths.stream().filter(length::equals).count() + " of " + sheet.written(length))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static BenchTable liner(BenchSheet sheet, BedWork work) {
+        BenchTable table = new BenchTable(
+                sheet, "Liner in the order of laying, the downhill piece first", column("Lay", 0.08, true), column("Piece", 0.22, true),
+                column("Cut, width × height", 0.3, false), column("Covers of the floor", 0.3, false), column("Laid", 0.1, false));
+        work.liner().stream().sorted((a, b) -> Integer.compare(a.layingOrder(), b.layingOrder())).forEach(piece -> table.row(
+                Integer.toString(piece.layingOrder()), piece.id(), size(sheet, piece.widthMm(), piece.heightMm()),
+                size(sheet, piece.floor().widthMm(), piece.floor().depthMm()), "☐"));
+        return table;
+    }
+
+    private static String size(BenchSheet sheet, double width, double height) {
+        return sheet.written(width) + " × " + sheet.written(height);
+    }
+
+    private static List<String> notes(BenchSheet sheet, BedWork work) {
+        List<String> notes = new ArrayList<>();
+        if (!work.bays().isEmpty()) {
+            notes.add("Bearers stop " + sheet.written(work.bed().base().drainGapMm()) + " short, so that water runs out past their ends.");
+        }
+        if (!work.liner().isEmpty()) {
+            notes.add("Liner: " + whole(work, "liner.slits", "drain slits") + whole(work, "staples", "staples")
+                    + "folds at the corners, never cuts; slit and patch an inside corner.");
+        }
+        return notes;
+    }
+
+    private static String whole(BedWork work, String key, String words) {
+        return work.quantities().stream()
+                .filter(quantity -> quantity.key().equals(key))
+                .mapToDouble(Quantity::value)
+                .mapToObj(value -> Math.round(value) + " " + words + ", ")
+                .findFirst()
+                .orElse("");
+    }
+
+    private static BenchTable.Column column(String head, double share, boolean bold) {
+        return new BenchTable.Column(head, share, bold);
+    }
+}
