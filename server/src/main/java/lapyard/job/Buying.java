@@ -106,6 +106,7 @@ public record Buying(List<Row> rows, int drops) {
 
     private static String step(Bed bed, String item) {
         if (bed.fill().layers().stream().anyMatch(layer -> layer.item().equals(item))) return "fill";
+        if (bed.seal().wanted() && bed.seal().item().equals(item)) return "mark";
         return STEPS.getOrDefault(item, "course-1");
     }
 

@@ -94,6 +94,7 @@ public final class Job {
         }
         snags.addAll(Lifts.findings(garden, works, timber.cuttings()));
         snags.addAll(Stands.findings(standing.values()));
+        snags.addAll(Sealing.findings(garden, works, timber.cuttings()));
         Bearers bearers = Bearers.of(garden, works);
         RollGoods rolls = RollGoods.of(garden, works, pathWorks);
         List<Wanted> wanted = new ArrayList<>();
