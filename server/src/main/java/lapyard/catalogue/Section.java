@@ -9,13 +9,21 @@ import java.util.Optional;
  * @param densityKgM3 of the wet timber as lifted
  * @param stock       shortest first, no length twice from one supplier
  * @param strengthClass as stamped on the timber; empty where nobody graded it
+ * @param treated       against rot, so that every cut opens wood that is not
  */
-public record Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock, Optional<StrengthClass> strengthClass) {
+public record Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock,
+        Optional<StrengthClass> strengthClass, boolean treated) {
     public Section {
         stock = List.copyOf(stock);
     }
 
-    /** Ungraded. */
+    /** Not treated. */
+    public Section(
+            String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock, Optional<StrengthClass> strengthClass) {
+        this(id, thicknessMm, heightMm, densityKgM3, stock, strengthClass, false);
+    }
+
+    /** Ungraded and not treated. */
     public Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock) {
         this(id, thicknessMm, heightMm, densityKgM3, stock, Optional.empty());
     }
@@ -33,6 +41,6 @@ public record Section(String id, double thicknessMm, double heightMm, double den
     /** The same section with one supplier's stock only. */
     public Section from(String supplier) {
         List<StockLength> own = stock.stream().filter(length -> length.supplier().equals(supplier)).toList();
-        return new Section(id, thicknessMm, heightMm, densityKgM3, own, strengthClass);
+        return new Section(id, thicknessMm, heightMm, densityKgM3, own, strengthClass, treated);
     }
 }

@@ -17,7 +17,7 @@ import lapyard.working.Quantity;
  * @param quantities timber.length, timber.volume, timber.mass, ends.area, notches, notches.area (where there are
  *     notches), lifts.two-people, screws and pilots (left out where a screw would break out), seam.plates and
  *     seam.screws (where there are seams), base.bearers and base.slats (on a slatted base), liner (one a piece),
- *     brackets, ties.course and ties.cross where asked for, liner.area, liner.slits, staples, finish.area, finish.litres, inner.area
+ *     brackets, ties.course and ties.cross where asked for, liner.area, liner.slits, staples, finish.area, finish.litres, seal.litres, inner.area
  * @param findings   about this bed alone
  * @param screws     places of the corner screws; none where they would break out
  * @param crossTies  ties from wall to wall; none where none are asked for

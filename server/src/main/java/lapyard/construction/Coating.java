@@ -8,7 +8,10 @@ import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
-/** Finish on the faces of the stack: outside, inside and the top of the rim. Put on before base and liner. */
+/**
+ * Finish on the faces of the stack: outside, inside and the top of the rim, put on before base and liner; and seal on what
+ * the saw opens, put on at the bench.
+ */
 final class Coating {
     private Coating() {}
 
@@ -51,6 +54,26 @@ final class Coating {
                         Input.of("coats", bed.finish().coats(), ""),
                         Input.of("rough factor", bed.finish().rough(), ""),
                         Input.of("cover", bed.finish().coverM2PerLitre(), "m2/l"))));
+    }
+
+    /** @param notches in the lowest course */
+    static void seal(Bed bed, int pieces, int notches, List<Quantity> quantities) {
+        if (!bed.seal().wanted()) {
+            return;
+        }
+        double ends = Timber.endsM2(bed, pieces);
+        double faces = Timber.notchesM2(bed, notches);
+        quantities.add(new Quantity(
+                "seal.litres",
+                (ends + faces) * bed.seal().coats() / bed.seal().coverM2PerLitre(),
+                "l",
+                Working.of(
+                        "(cut ends + faces of notches) x coats / cover of a litre",
+                        "two coats: NHBC Standards 3.3.5 (2025); cover: Wood Handbook, ch. 16, saw-textured wood",
+                        Input.of("cut ends", ends, "m2"),
+                        Input.of("faces of notches", faces, "m2"),
+                        Input.of("coats", bed.seal().coats(), ""),
+                        Input.of("cover", bed.seal().coverM2PerLitre(), "m2/l"))));
     }
 
     static double litres(double areaM2, Finish finish) {

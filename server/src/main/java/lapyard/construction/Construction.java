@@ -70,6 +70,7 @@ public final class Construction {
         Notching.Cut notched = Notching.of(bed, low, laid.seams());
         findings.addAll(notched.findings());
         Timber.quantities(bed, pieces, notched.notches().size(), quantities);
+        Coating.seal(bed, pieces.size(), notched.notches().size(), quantities);
         Timber.lifts(bed, pieces, liftLimitKg, quantities);
         boolean screwed = Fixings.screws(bed, quantities, findings);
         List<CrossTie> across = crossTies(bed, inner, findings);

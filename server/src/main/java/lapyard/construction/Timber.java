@@ -58,7 +58,7 @@ final class Timber {
                         Input.of("density", bed.section().densityKgM3(), "kg/m3"))));
         quantities.add(new Quantity(
                 "ends.area",
-                2 * pieces.size() * t * h / 1e6,
+                endsM2(bed, pieces.size()),
                 "m2",
                 Working.of(
                         "2 x pieces x thickness x height",
@@ -82,7 +82,7 @@ final class Timber {
         if (notches > 0) {
             quantities.add(new Quantity(
                     "notches.area",
-                    notches * (2 * depth + width) * t / 1e6,
+                    notchesM2(bed, notches),
                     "m2",
                     Working.of(
                             "notches x (2 x depth + width) x thickness: faces to seal with the cut ends",
@@ -92,6 +92,14 @@ final class Timber {
                             Input.of("width", width, "mm"),
                             Input.of("thickness", t, "mm"))));
         }
+    }
+
+    static double endsM2(Bed bed, int pieces) {
+        return 2 * pieces * bed.section().thicknessMm() * bed.section().heightMm() / 1e6;
+    }
+
+    static double notchesM2(Bed bed, int notches) {
+        return notches * (2 * bed.notches().depthMm() + bed.notches().widthMm()) * bed.section().thicknessMm() / 1e6;
     }
 
     /** Pieces over what one person may lift. A guide, not a safe limit. */

@@ -120,7 +120,7 @@ public final class SawDay {
         }
 
         private String signs(BedWork work, Piece piece) {
-            boolean heavy = kg(work.bed().section(), piece.lengthMm()) > liftLimitKg;
+            boolean heavy = work.massKg(piece) > liftLimitKg + 1e-9;
             return (heavy ? HEAVY : "") + (piece.seen() ? SEEN : "") + (notched(work, piece) ? NOTCH : "")
                     + (piece.squareEnds() ? "" : ANGLED);
         }
@@ -140,6 +140,7 @@ public final class SawDay {
             return signs.isEmpty() ? mark : mark + " " + signs;
         }
 
+        /** Of a board, whose ends are square. */
         static double kg(Section section, double lengthMm) {
             return lengthMm * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
         }

@@ -99,6 +99,7 @@ public final class Job {
         }
         snags.addAll(Lifts.findings(garden, works, timber.cuttings()));
         snags.addAll(Stands.findings(standing.values()));
+        snags.addAll(Sealing.findings(garden, works, timber.cuttings()));
         Bearers bearers = Bearers.of(garden, works);
         RollGoods rolls = RollGoods.of(garden, works, pathWorks);
         List<Wanted> wanted = new ArrayList<>();
@@ -129,6 +130,7 @@ public final class Job {
         if (!garden.tally().isEmpty()) {
             snags.addAll(Rest.of(sheet).findings());
         }
+        snags.addAll(Buying.of(sheet).findings(garden));
         return sheet.with(settled(garden, snags));
     }
 

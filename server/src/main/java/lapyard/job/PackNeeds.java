@@ -66,6 +66,7 @@ final class PackNeeds {
         items.put("staples", "staples");
         items.put("base.slats", "slats");
         items.put("finish.litres", "finish");
+        items.put("seal.litres", bed.seal().item());
         items.put("mulch", "mulch");
         items.put("concrete", "concrete");
         items.put("sub-base", "sub-base");

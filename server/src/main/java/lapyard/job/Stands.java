@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import lapyard.catalogue.Section;
+import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
 import lapyard.cutting.CuttingResult.BoardLine;
@@ -34,10 +35,8 @@ final class Stands {
         Map<String, Standing> standing = new LinkedHashMap<>();
         for (BedWork work : works) {
             String id = work.bed().id();
-            double bearerMm = garden.catalogue()
-                    .section(work.bed().base().bearerSection())
-                    .map(Section::heightMm)
-                    .orElse(0.0);
+            Optional<Section> bearers = garden.catalogue().section(work.bed().base().bearerSection());
+            double bearerMm = bearers.map(Section::heightMm).orElse(0.0);
             Set<String> own = boards.getOrDefault(id, Set.of());
             List<String> unknown = garden.rack().stream()
                     .filter(board -> own.contains(board.id())
@@ -47,9 +46,16 @@ final class Stands {
             standing.put(id, Standing.of(
                     work,
                     garden.loads(),
-                    new Footing(surfaces.getOrDefault(id, Set.of()), bearerMm, !own.isEmpty(), String.join(", ", unknown))));
+                    new Footing(surfaces.getOrDefault(id, Set.of()), bearerMm,
+                            bearers.map(section -> bearerClass(section, work)).orElse(StrengthClass.LOWEST), !own.isEmpty(), String.join(", ", unknown))));
         }
         return standing;
+    }
+
+    /** Graded timber that is ripped has lost its grade until somebody grades it again: EN 14081-1, from memory. */
+    private static StrengthClass bearerClass(Section section, BedWork work) {
+        boolean ripped = work.bed().base().bearerLiftMm() < section.thicknessMm() - 1e-9;
+        return ripped ? StrengthClass.LOWEST : section.strength();
     }
 
     /** Ids of the boards on hand by the bed whose pieces are cut from them. */

@@ -24,6 +24,7 @@ import lapyard.plan.Lap;
 import lapyard.plan.Liner;
 import lapyard.plan.Notches;
 import lapyard.plan.Screws;
+import lapyard.plan.Seal;
 import lapyard.plan.Ties;
 
 /** One bed, or the bed that a type describes; what the bed does not say comes from the garden's defaults. */
@@ -32,9 +33,9 @@ final class BedReader {
 
     /** How beds of this garden are built unless one says otherwise. */
     record Usual(String section, int courses, String lap, Screws screws, Notches notches, Base base, Liner liner,
-            Fill fill, Finish finish, Ties ties) {
+            Fill fill, Finish finish, Ties ties, Seal seal) {
         static final Usual OURS = new Usual("100x200", 3, "turning", Screws.USUAL, Notches.USUAL, Base.USUAL,
-                Liner.USUAL, Fill.USUAL, Finish.USUAL, Ties.USUAL);
+                Liner.USUAL, Fill.USUAL, Finish.USUAL, Ties.USUAL, Seal.NONE);
     }
 
     private final Catalogue catalogue;
@@ -58,7 +59,8 @@ final class BedReader {
                 liner(defaults, ours.liner()),
                 fill(defaults, ours.fill()),
                 finish(defaults, ours.finish()),
-                FixingReader.ties(defaults, ours.ties()));
+                FixingReader.ties(defaults, ours.ties()),
+                seal(defaults, ours.seal()));
         defaults.refuseUnknown();
         return read;
     }
@@ -84,6 +86,7 @@ final class BedReader {
         Finish finish = finish(cursor, usual.finish());
         Ties ties = FixingReader.ties(cursor, usual.ties());
         Set<String> near = FixingReader.near(cursor);
+        Seal seal = seal(cursor, usual.seal());
         boolean food = cursor.flag("food", false);
         int weekend = cursor.count("weekend", 1, 1, 100);
         Placement placement = placement(cursor);
@@ -99,7 +102,7 @@ final class BedReader {
             }
         }
         return Optional.of(new Bed(id, name, type, outline.get(), placement, courses, section.get(), lap, hidden, low,
-                seams, screws, notches, base, liner, fill, finish, food, weekend, joints, ties, near));
+                seams, screws, notches, base, liner, fill, finish, food, weekend, joints, ties, near, seal));
     }
 
     static Placement placement(Cursor cursor) {
@@ -266,6 +269,22 @@ final class BedReader {
                 cursor.count("coats", usual.coats(), 1, 10),
                 cursor.number("cover", usual.coverM2PerLitre(), 0.1, 100, 2, "m2 a litre"),
                 cursor.number("rough", usual.rough(), 1, 5, 2, ""));
+        cursor.refuseUnknown();
+        return read;
+    }
+
+    /** Whoever writes more than true or false has chosen one. */
+    private static Seal seal(Cursor bed, Seal usual) {
+        if (bed.raw("seal").isBoolean()) {
+            return new Seal(bed.flag("seal", true), usual.item(), usual.coats(), usual.coverM2PerLitre());
+        }
+        boolean wanted = bed.has("seal") || usual.wanted();
+        Cursor cursor = bed.object("seal");
+        Seal read = new Seal(
+                cursor.flag("wanted", wanted),
+                cursor.text("item", usual.item(), 40),
+                cursor.count("coats", usual.coats(), 1, 10),
+                cursor.number("cover", usual.coverM2PerLitre(), 0.1, 100, 2, "m2 a litre"));
         cursor.refuseUnknown();
         return read;
     }

@@ -114,6 +114,7 @@ final class CatalogueReader {
         double height = named.neededLength("height", 10, 1000);
         double density = named.number("density", 600, 200, 1500, 1, "kg/m3");
         String graded = named.choice("strengthClass", "ungraded", STRENGTHS);
+        boolean treated = named.flag("treated", false);
         List<StockLength> stock = new ArrayList<>();
         for (Cursor length : named.objects("stock", "stock length", 100)) {
             String seller = suppliers.of(length);
@@ -131,7 +132,7 @@ final class CatalogueReader {
         }
         stock.sort(Comparator.comparingDouble(StockLength::lengthMm));
         named.refuseUnknown();
-        return new Section(id, thickness, height, density, stock, StrengthClass.named(graded));
+        return new Section(id, thickness, height, density, stock, StrengthClass.named(graded), treated);
     }
 
     private static Roll roll(Cursor line, Suppliers suppliers) {

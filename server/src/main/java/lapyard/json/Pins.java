@@ -50,7 +50,7 @@ final class Pins {
                     known = true;
                     List<StockLength> kept = kept(pin, section.stock(), StockLength::supplier, stock -> CatalogueReader.shownMm(stock.lengthMm()));
                     sections.set(i, new Section(section.id(), section.thicknessMm(), section.heightMm(), section.densityKgM3(), kept,
-                            section.strengthClass()));
+                            section.strengthClass(), section.treated()));
                 }
             }
             List<Roll> ofMaterial = rolls.stream().filter(roll -> roll.material().equals(pin.item())).toList();

@@ -24,6 +24,7 @@ import lapyard.geometry.Placement;
  *     get the usual joint of their angle
  * @param ties    brackets and ties
  * @param near    what makes the bed a case for an engineer, words of {@link #NEAR}
+ * @param seal    on cut ends and in notches
  */
 public record Bed(
         String id,
@@ -47,7 +48,8 @@ public record Bed(
         int weekend,
         Map<Integer, Joint> joints,
         Ties ties,
-        Set<String> near) {
+        Set<String> near,
+        Seal seal) {
     /** Word of the document to the case that is not designed here. */
     public static final Map<String, String> NEAR = cases();
 
@@ -58,7 +60,7 @@ public record Bed(
         near = Set.copyOf(near);
     }
 
-    /** A bed whose corners all have the usual joint of their angle, without ties, and near nothing. */
+    /** A bed whose corners all have the usual joint of their angle, without ties, near nothing, its cut ends unsealed. */
     public Bed(
             String id,
             String name,
@@ -80,7 +82,7 @@ public record Bed(
             boolean food,
             int weekend) {
         this(id, name, type, outline, placement, courses, section, lap, hidden, low, seams, screws, notches, base, liner,
-                fill, finish, food, weekend, Map.of(), Ties.USUAL, Set.of());
+                fill, finish, food, weekend, Map.of(), Ties.USUAL, Set.of(), Seal.NONE);
     }
 
     private static Map<String, String> cases() {
@@ -130,7 +132,7 @@ public record Bed(
 
     public Bed withBase(Base other) {
         return new Bed(id, name, type, outline, placement, courses, section, lap, hidden, low, seams, screws,
-                notches, other, liner, fill, finish, food, weekend, joints, ties, near);
+                notches, other, liner, fill, finish, food, weekend, joints, ties, near, seal);
     }
 
     public Bed withPlacement(Placement moved) {
@@ -140,7 +142,7 @@ public record Bed(
     /** The same making under another code at another place. */
     public Bed placedAs(String newId, String newName, Placement newPlacement, int newWeekend) {
         return new Bed(newId, newName, type, outline, newPlacement, courses, section, lap, hidden, low, seams, screws,
-                notches, base, liner, fill, finish, food, newWeekend, joints, ties, near);
+                notches, base, liner, fill, finish, food, newWeekend, joints, ties, near, seal);
     }
 
     /** The same bed with these walls hidden besides those that are. */
@@ -148,6 +150,6 @@ public record Bed(
         Set<String> all = new HashSet<>(hidden);
         all.addAll(walls);
         return new Bed(id, name, type, outline, placement, courses, section, lap, all, low, seams, screws, notches, base,
-                liner, fill, finish, food, weekend, joints, ties, near);
+                liner, fill, finish, food, weekend, joints, ties, near, seal);
     }
 }

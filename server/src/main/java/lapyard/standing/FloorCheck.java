@@ -14,7 +14,7 @@ import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
-/** Slats, bearers and the ground under soil. Slats are old boards: they take the lowest class. */
+/** Slats, bearers and the ground under soil. Slats are old boards: they take the lowest class; bearers take their own. */
 final class FloorCheck {
     private static final String TIMBER = "EN 1995-1-1, 2.2.3, 2.4.1, 6.1.6, 6.1.7; EN 338:2016; EN 1990, factor 1.35";
 
@@ -36,7 +36,7 @@ final class FloorCheck {
         double pressure = pressureKpa(loads.soilKnM3(), depth / 1000) / 1000;
         slats(work, loads, depth, pressure, verdicts, quantities);
         if (bed.base().bearerSpanMm() > 0 && footing.bearerMm() > 0) {
-            bearers(work, loads, footing.bearerMm(), pressure, verdicts, quantities);
+            bearers(work, loads, footing, pressure, verdicts, quantities);
         } else if (footing.bearerMm() > 0) {
             ground(work, footing, pressure, verdicts, quantities);
         }
@@ -120,10 +120,11 @@ final class FloorCheck {
     }
 
     private static void bearers(
-            BedWork work, StandingRules loads, double widthMm, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
+            BedWork work, StandingRules loads, Footing footing, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
         Base base = work.bed().base();
         double every = work.bays().stream().mapToDouble(FloorBay::spacingMm).max().orElse(base.bearerEveryMm());
-        StrengthClass timber = StrengthClass.LOWEST;
+        StrengthClass timber = footing.bearers();
+        double widthMm = footing.bearerMm();
         Beam bearer = new Beam(timber, widthMm, base.bearerLiftMm());
         double load = pressure * every;
         double span = base.bearerSpanMm();

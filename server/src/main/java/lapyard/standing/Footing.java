@@ -1,19 +1,26 @@
 package lapyard.standing;
 
 import java.util.Set;
+import lapyard.catalogue.StrengthClass;
 
 /**
  * What one bed stands on and is made of.
  *
  * @param surfaces       kinds of ground under it; empty where nobody drew any
  * @param bearerMm       width of its bearers on the ground, 0 where the catalogue does not know
+ * @param bearers        what its bearers count as: the class stamped on their section, which ripping takes away
  * @param fromRack       whether boards on hand went into it: they carry no grade
  * @param unknownTimber  ids of boards of unknown treatment that went into it, in words; empty for none
  */
-public record Footing(Set<String> surfaces, double bearerMm, boolean fromRack, String unknownTimber) {
+public record Footing(Set<String> surfaces, double bearerMm, StrengthClass bearers, boolean fromRack, String unknownTimber) {
     public static final Footing BARE = new Footing(Set.of(), 0, false, "");
 
     public Footing {
         surfaces = Set.copyOf(surfaces);
+    }
+
+    /** On bearers that nobody graded. */
+    public Footing(Set<String> surfaces, double bearerMm, boolean fromRack, String unknownTimber) {
+        this(surfaces, bearerMm, StrengthClass.LOWEST, fromRack, unknownTimber);
     }
 }

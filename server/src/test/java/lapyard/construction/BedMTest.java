@@ -142,6 +142,7 @@ class BedMTest {
         assertEquals(5, value(turning.quantities(), "notches"));
         // Faces to seal: 5 x (2 x 50 + 25) x 100 mm2 = 0.0625 m2.
         assertEquals(0.0625, value(turning.quantities(), "notches.area"), 1e-9);
+        assertTrue(turning.quantities().stream().noneMatch(one -> one.key().equals("seal.litres")));
     }
 
     /** Inner 5.08 m2 = 2.8 x 1.3 + 1.6 x 0.9, cut at y = 1400: 9 strips of 2400 against 10 for the cut at x = 1700. */

@@ -236,6 +236,6 @@ public final class Beds {
         return new Bed(
                 bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(), bed.lap(),
                 bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(), bed.fill(),
-                bed.finish(), bed.food(), bed.weekend(), joints, bed.ties(), bed.near());
+                bed.finish(), bed.food(), bed.weekend(), joints, bed.ties(), bed.near(), bed.seal());
     }
 }

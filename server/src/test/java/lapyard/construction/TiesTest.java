@@ -28,7 +28,7 @@ class TiesTest {
     private static Bed tied(Bed bed, Ties ties) {
         return new Bed(bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(),
                 bed.lap(), bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(),
-                bed.fill(), bed.finish(), bed.food(), bed.weekend(), bed.joints(), ties, Set.of());
+                bed.fill(), bed.finish(), bed.food(), bed.weekend(), bed.joints(), ties, Set.of(), bed.seal());
     }
 
     /** 6 corners x 3 courses, 6 fixings each. */

@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
+import lapyard.construction.Construction;
 import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
@@ -19,6 +20,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
 import lapyard.geometry.Outline;
+import lapyard.plan.Saw;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -90,6 +92,18 @@ class SawDayTest {
         List<String> second = texts(pages, "Saw Day, weekend 2: batches");
         assertTrue(second.containsAll(List.of("1700", "800", "× 6")), second::toString);
         assertTrue(second.stream().anyMatch(t -> t.contains("12 cuts × 4 min + 2 settings × 10 min = 68 min")), second::toString);
+    }
+
+    /** Six sides of 1000 mitred at 30: outer face 1000, inner 884.5, so 0.94225 x 0.1 x 0.2 x 600 = 11.3 kg and not 12. */
+    @Test
+    void aMitredPieceWeighsByItsMean() throws Exception {
+        Outline six = TestGardens.corners(0, 0, 1000, 0, 1500, 866, 1000, 1732, 0, 1732, -500, 866);
+        BedWork mitred = Construction.of(TestGardens.bed("X", "", six, 0, 0, 0, 2), Saw.USUAL, 4780, Optional.empty());
+        List<SawBoard> boards = boards("X-1A=1000");
+        List<String> over = texts(SawDay.pages("", false, 11.2, List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
+        List<String> under = texts(SawDay.pages("", false, 11.5, List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
+        assertTrue(over.contains("X-1A ●▲/"), over::toString);
+        assertTrue(under.contains("X-1A ▲/"), under::toString);
     }
 
     /** A of bed M weighs 34.8 kg, over the 25 kg of one person; every wall is seen. */

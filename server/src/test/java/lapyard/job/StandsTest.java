@@ -40,6 +40,22 @@ class StandsTest {
                 .orElseThrow();
     }
 
+    /** EN 338:2016: bending 14 of C14, 24 of C24, shear 3.0 and 4.0. A strip of the whole board keeps its class, a ripped one does not. */
+    @Test
+    void bearersTakeTheClassOfTheirSectionUnlessRipped() {
+        double ungraded = bearers("ungraded", 50);
+        double graded = bearers("C24", 50);
+        assertTrue(graded < ungraded * 0.76 && graded > ungraded * 14 / 24 - 1e-9, graded + " of " + ungraded);
+        assertEquals(bearers("ungraded", 23), bearers("C24", 23), 1e-9);
+    }
+
+    private static double bearers(String strength, int lift) {
+        JobSheet sheet = Gardens.sheet("{\"catalogue\":{\"sections\":[{\"id\":\"50x75\",\"thickness\":50,\"height\":75,"
+                + "\"strengthClass\":\"" + strength + "\",\"stock\":[{\"length\":2400,\"price\":5}]}]},\"beds\":[{\"id\":\"M\"," + M
+                + ",\"base\":{\"bearerLift\":" + lift + ",\"bearerSpan\":600}}]}");
+        return PackNeeds.amount(sheet.beds().get(0).standing().quantities(), "bearers.use");
+    }
+
     /** Screws of another length are other goods: they are ordered unpriced. */
     @Test
     void otherFixingsAreOtherGoods() {

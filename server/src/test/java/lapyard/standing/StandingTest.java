@@ -27,7 +27,7 @@ class StandingTest {
     private static Bed bed(Bed bed, Ties ties, String... near) {
         return new Bed(bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(),
                 bed.lap(), bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(),
-                bed.fill(), bed.finish(), bed.food(), bed.weekend(), bed.joints(), ties, Set.of(near));
+                bed.fill(), bed.finish(), bed.food(), bed.weekend(), bed.joints(), ties, Set.of(near), bed.seal());
     }
 
     private static Standing standing(Bed bed, Footing footing) {
@@ -156,5 +156,8 @@ class StandingTest {
         double bending = load * 300 * 300 / 8 / (75 * 23 * 23 / 6.0) / (0.5 * 14 / 1.3 * 1.3);
         double shear = 1.5 * load * 300 / 2 / (0.67 * 75 * 23) / (0.5 * 3.0 / 1.3);
         assertEquals(100 * Math.max(bending, shear), value(standing.quantities(), "bearers.use"), 0.01);
+        // C24 of EN 338:2016: bending 24 and shear 4.0 for 14 and 3.0
+        Standing stamped = standing(padded, new Footing(Set.of("slab"), 75, StrengthClass.C24, false, ""));
+        assertEquals(100 * Math.max(bending * 14 / 24, shear * 3.0 / 4.0), value(stamped.quantities(), "bearers.use"), 0.01);
     }
 }

@@ -62,7 +62,7 @@ const signs = text => text.replace(/\s\*\s|\sx\s/g, ' × ').replace(/\s\/\s/g, '
 const LABELS = {
   'timber.length': 'Timber', 'timber.volume': 'Timber, volume', 'timber.mass': 'Timber, weight',
   screws: 'Screws', pilots: 'Pilot holes', staples: 'Staples', notches: 'Drain notches', liner: 'Liner piece',
-  'liner.area': 'Liner, area', 'liner.slits': 'Drain slits', 'finish.area': 'Finish, area', 'finish.litres': 'Finish',
+  'liner.area': 'Liner, area', 'liner.slits': 'Drain slits', 'finish.area': 'Finish, area', 'finish.litres': 'Finish', 'seal.litres': 'Seal for cut ends',
   'soil.depth': 'Soil depth', 'soil.settled': 'Soil, settled', 'soil.loose': 'Soil, loose', 'soil.mass': 'Soil, weight',
   'base.bearers': 'Bearers and beam', 'base.slats': 'Slats', 'base.slats.bought': 'Slats to find', 'ends.area': 'Cut ends', 'inner.area': 'Inside',
   'seam.plates': 'Seam plates', 'seam.screws': 'Seam screws', mulch: 'Mulch', barrows: 'Barrows',

@@ -1,0 +1,48 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import lapyard.construction.BedWork;
+import lapyard.job.JobSheet.SectionCutting;
+import lapyard.plan.BedNames;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+import lapyard.plan.Treatment;
+
+/** Whether the ends that the saw opens in treated timber are sealed again: rot starts there. */
+final class Sealing {
+    private Sealing() {}
+
+    /** @param cutting of the walls' timber, which tells what treated boards on hand go into which bed */
+    static List<Finding> findings(Garden garden, List<BedWork> works, List<SectionCutting> cutting) {
+        Map<String, Set<String>> onHand = Stands.boardsOnHand(garden, works, cutting);
+        List<String> open = new ArrayList<>();
+        double areaM2 = 0;
+        for (BedWork work : works) {
+            String id = work.bed().id();
+            if (!work.bed().seal().wanted() && treated(garden, work, onHand.getOrDefault(id, Set.of()))) {
+                open.add(id);
+                areaM2 += PackNeeds.amount(work.quantities(), "ends.area") + PackNeeds.amount(work.quantities(), "notches.area");
+            }
+        }
+        if (open.isEmpty()) {
+            return List.of();
+        }
+        double shown = Math.round(areaM2 * 100) / 100.0;
+        return List.of(Finding.snag(
+                BedNames.where(open) + ", cut ends",
+                String.format(Locale.ROOT, "%.2f", areaM2) + " m2 of cut ends and notches in treated timber and no seal is chosen: rot starts at cuts",
+                new Amount(shown, "m2"),
+                "choose a seal (seal: true): a preservative made for cut ends",
+                "accept it by name where the timber lasts without"));
+    }
+
+    private static boolean treated(Garden garden, BedWork work, Set<String> boards) {
+        return work.bed().section().treated()
+                || garden.rack().stream().anyMatch(board -> board.treatment() == Treatment.GARDEN && boards.contains(board.id()));
+    }
+}

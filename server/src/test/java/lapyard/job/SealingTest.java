@@ -1,0 +1,92 @@
+package lapyard.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import lapyard.order.SlipLine;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Weight;
+import org.junit.jupiter.api.Test;
+
+/** Seal on what the saw opens, worked by hand on the bed of 18 pieces of 100 x 200 with 5 notches of 25 x 50. */
+class SealingTest {
+    private static final String M =
+            "{\"id\":\"M\",\"outline\":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]],\"low\":[\"C\",\"E\"]";
+
+    private static JobSheet sheet(String bed, String treated) {
+        return Gardens.sheet("{\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200," + treated
+                + "\"stock\":[{\"length\":4800,\"price\":36}]}]},\"beds\":[" + M + bed + "}]}");
+    }
+
+    private static double litres(JobSheet sheet) {
+        return PackNeeds.amount(sheet.beds().get(0).quantities(), "seal.litres");
+    }
+
+    private static List<Finding> about(JobSheet sheet) {
+        return sheet.snags().stream().filter(one -> one.where().endsWith("cut ends")).toList();
+    }
+
+    /**
+     * Two liberal coats: NHBC Standards 3.3.5 (2025). Ends 18 x 2 x 0.02 = 0.72, notches 5 x (2 x 50 + 25) x 100 mm2 =
+     * 0.0625; 0.7825 x 2 / 4 = 0.39125 l, so one tin of half a litre at our example price of 9.00.
+     */
+    @Test
+    void aSealGoesOnEveryCutEndAndNotch() {
+        JobSheet sheet = sheet(",\"seal\":true", "\"treated\":true,");
+        assertEquals(0.39125, litres(sheet), 1e-9);
+        SlipLine line = sheet.slip().lines().stream().filter(one -> one.item().equals("seal")).findFirst().orElseThrow();
+        assertEquals(0.39125, line.need(), 1e-9);
+        assertEquals(List.of("tin of 0.5 l"), line.packs().stream().map(SlipLine.PackCount::pack).toList());
+        assertEquals(0, new BigDecimal("9").compareTo(line.cost().orElseThrow()));
+        assertEquals(List.of(), about(sheet));
+        assertTrue(Buying.of(sheet).rows().stream().anyMatch(row -> row.item().equals("seal")));
+    }
+
+    /** 0.7825 x 3 / 2.5 = 0.939 l of the gardener's own, which no list sells: a line without a price. */
+    @Test
+    void theTinSaysItsOwnCover() {
+        JobSheet sheet = sheet(",\"seal\":{\"item\":\"green-end\",\"coats\":3,\"cover\":2.5}", "");
+        assertEquals(0.939, litres(sheet), 1e-9);
+        SlipLine line = sheet.slip().lines().stream().filter(one -> one.item().equals("green-end")).findFirst().orElseThrow();
+        assertTrue(line.cost().isEmpty());
+    }
+
+    /** 0.7825 shows as 0.78. */
+    @Test
+    void treatedTimberWithoutASealIsASnag() {
+        JobSheet sheet = sheet("", "\"treated\":true,");
+        Finding snag = about(sheet).get(0);
+        assertEquals(Weight.SNAG, snag.weight());
+        assertEquals("bed M, cut ends", snag.where());
+        assertEquals("0.78 m2 of cut ends and notches in treated timber and no seal is chosen: rot starts at cuts", snag.text());
+        assertFalse(snag.ways().isEmpty());
+        assertEquals(0, litres(sheet));
+    }
+
+    @Test
+    void untreatedTimberAsksForNone() {
+        assertEquals(List.of(), about(sheet("", "")));
+        assertTrue(sheet("", "").slip().lines().stream().noneMatch(line -> line.item().equals("seal")));
+    }
+
+    /** A bed of treated boards on hand needs it as well: R12 of 4800 gives the bed's longest pieces. */
+    @Test
+    void aTreatedBoardOnHandCounts() {
+        String board = "{\"id\":\"R12\",\"length\":4800,\"origin\":\"shop\",\"treatment\":\"%s\"}";
+        String garden = "{\"rack\":[" + board + "],\"beds\":[{\"id\":\"N\",\"width\":1800,\"depth\":900}]}";
+        assertEquals(1, about(Gardens.sheet(garden.formatted("garden"))).size());
+        assertEquals(0, about(Gardens.sheet(garden.formatted("none"))).size());
+    }
+
+    @Test
+    void aBedMayDoWithoutTheGardensSeal() {
+        String garden = "{\"defaults\":{\"seal\":{\"cover\":5}},\"beds\":[{\"id\":\"A\",\"width\":1800,\"depth\":900},"
+                + "{\"id\":\"B\",\"width\":1800,\"depth\":900,\"seal\":false}]}";
+        JobSheet sheet = Gardens.sheet(garden);
+        assertTrue(litres(sheet) > 0);
+        assertEquals(0, PackNeeds.amount(sheet.beds().get(1).quantities(), "seal.litres"));
+    }
+}
