@@ -115,6 +115,7 @@ final class TakeOffCommand implements Callable<Integer> {
         files.put("weekends.csv", utf8(Buying.of(sheet).csv(read.garden().crew().start())));
         files.put("weekends.ics", utf8(BuildingCalendar.ics(sheet, gardenId(read.garden().name()), Instant.now(), 1)));
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
+        json.set("weekends", JobSheetJson.weekends(sheet));
         json.set("advice", JobSheetJson.advice(advice));
         json.set("loads", LoadInJson.of(Loads.of(sheet)));
         if (sheet.garden().quote().given()) {

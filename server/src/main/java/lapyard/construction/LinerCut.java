@@ -29,9 +29,9 @@ final class LinerCut {
     }
 
     /** How far a piece goes past each side of its floor. */
-    private record Past(double left, double right, double bottom, double top) {}
+    record Past(double left, double right, double bottom, double top) {}
 
-    private static Past past(Bed bed, List<Rectangle> floor, Rectangle own) {
+    static Past past(Bed bed, List<Rectangle> floor, Rectangle own) {
         return new Past(
                 past(bed, shared(floor, own, own.x(), true), own.depthMm()),
                 past(bed, shared(floor, own, own.right(), true), own.depthMm()),
@@ -87,7 +87,14 @@ final class LinerCut {
                     "end the liner nearer to the rim"));
             return List.of();
         }
-        if (floor.size() > 1 && bed.liner().lapMm() < LEAST_LAP_MM - 1e-6) {
+        if (floor.size() > 1) {
+            shortLap(bed, findings);
+        }
+        return pieces(bed, floor, "R", low);
+    }
+
+    static void shortLap(Bed bed, List<Finding> findings) {
+        if (bed.liner().lapMm() < LEAST_LAP_MM - 1e-6) {
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", liner",
                     Lengths.text(bed.liner().lapMm()) + " of lap between liner pieces is under "
@@ -95,25 +102,39 @@ final class LinerCut {
                     new Amount(Lengths.toTenth(LEAST_LAP_MM - bed.liner().lapMm()), "mm"),
                     "lap the pieces by 300"));
         }
-        List<Integer> order = new ArrayList<>();
-        for (int i = 0; i < floor.size(); i++) {
-            order.add(i);
-        }
-        low.toward()
-                .ifPresent(
-                        toward -> order.sort(Comparator.comparingDouble((Integer i) -> -down(floor.get(i), toward))));
+    }
+
+    /** One a rectangle, called by the letter and its number. */
+    static List<LinerPiece> pieces(Bed bed, List<Rectangle> floor, String letter, LowSide low) {
         List<LinerPiece> pieces = new ArrayList<>();
         for (int i = 0; i < floor.size(); i++) {
             Rectangle own = floor.get(i);
             Past past = past(bed, floor, own);
             pieces.add(new LinerPiece(
-                    bed.id() + "-R" + (i + 1),
+                    bed.id() + "-" + letter + (i + 1),
                     own,
                     Lengths.toTenth(own.widthMm() + past.left() + past.right()),
                     Lengths.toTenth(own.depthMm() + past.bottom() + past.top()),
-                    order.indexOf(i) + 1));
+                    i + 1));
         }
-        return pieces;
+        return inOrder(pieces, low);
+    }
+
+    /** Numbered as they are laid: the one furthest downhill first. */
+    static List<LinerPiece> inOrder(List<LinerPiece> pieces, LowSide low) {
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            order.add(i);
+        }
+        low.toward()
+                .ifPresent(toward ->
+                        order.sort(Comparator.comparingDouble((Integer i) -> -down(pieces.get(i).floor(), toward))));
+        List<LinerPiece> numbered = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            LinerPiece one = pieces.get(i);
+            numbered.add(new LinerPiece(one.id(), one.floor(), one.widthMm(), one.heightMm(), order.indexOf(i) + 1));
+        }
+        return numbered;
     }
 
     /** How far downhill the middle of a rectangle lies. */

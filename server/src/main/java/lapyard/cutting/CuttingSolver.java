@@ -3,6 +3,7 @@ package lapyard.cutting;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The least money in boards, then the fewest boards, then the longest offcut worth keeping, then the fewest settings
@@ -23,18 +24,43 @@ public final class CuttingSolver {
         return problem.retrimMm() == 0 ? asTheyLie(problem, effort) : Retrim.solve(problem, effort);
     }
 
+    /**
+     * The plan that {@link #solve} finds, if it is better than the one in hand: fewer lengths not placed, then less money,
+     * then fewer boards. The search ends as soon as its bound says that no plan can be, long before its steps are spent.
+     */
+    public static Optional<CuttingResult> better(CuttingProblem problem, Effort effort, CuttingResult than) {
+        Intake.measure("retrim", problem.retrimMm(), true);
+        Optional<CuttingResult> found = problem.retrimMm() == 0 && than.unplaced().isEmpty()
+                ? asTheyLie(problem, effort, Optional.of(than))
+                : Optional.of(solve(problem, effort));
+        return found.filter(one -> better(one, than));
+    }
+
+    private static boolean better(CuttingResult one, CuttingResult than) {
+        int left = Integer.compare(one.unplaced().size(), than.unplaced().size());
+        int cost = one.cost().compareTo(than.cost());
+        return left < 0 || left == 0 && (cost < 0 || cost == 0 && one.boards() < than.boards());
+    }
+
     /** Offcuts are taken up again as they lie, whatever the problem says of trimming them. */
     static CuttingResult asTheyLie(CuttingProblem problem, Effort effort) {
+        return asTheyLie(problem, effort, Optional.empty()).orElseThrow();
+    }
+
+    /** @param rival a plan that leaves nothing uncut; empty where no better one can be */
+    private static Optional<CuttingResult> asTheyLie(CuttingProblem problem, Effort effort, Optional<CuttingResult> rival) {
         Budget budget = new Budget(effort);
         Intake intake = new Intake(problem);
         List<CuttingResult.Unplaced> unplaced = new ArrayList<>(intake.unplaced());
+        if (rival.isPresent() && !unplaced.isEmpty()) return Optional.empty();
         if (intake.nothingToCut()) {
-            return new CuttingResult(
-                    problem.name(), BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced);
+            return Optional.of(new CuttingResult(
+                    problem.name(), BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced));
         }
         WholeProblem whole = intake.whole();
-        Search search = new Search(whole, null, effort, budget);
+        Search search = new Search(whole, effort, budget, rival.map(plan -> Rival.of(plan, whole)));
         Solution solution = search.run();
+        if (search.hopeless() || rival.isPresent() && solution.uncut() > 0) return Optional.empty();
         if (solution.uncut() > 0) {
             Solution cut = new Solution(whole);
             int[] demand = whole.demand.clone();
@@ -58,7 +84,7 @@ public final class CuttingSolver {
         boolean proven = least == solution.money();
         BigDecimal bound = proven ? lines.cost() : whole.money(least);
         int boards = Math.toIntExact(solution.boards());
-        return new CuttingResult(
-                problem.name(), lines.cost(), lines.salvage(), boards, bound, proven, budget.seconds(), lines.lines(), unplaced);
+        return Optional.of(new CuttingResult(
+                problem.name(), lines.cost(), lines.salvage(), boards, bound, proven, budget.seconds(), lines.lines(), unplaced));
     }
 }

@@ -1,5 +1,6 @@
 package lapyard.cutting;
 
+import java.util.Optional;
 import java.util.Random;
 
 /** From a first filling to the best plan that the effort buys, and the bound that tells how good it is. */
@@ -30,6 +31,7 @@ final class Search {
     private final Filling filling;
     private final WholeBoards boards;
     private final long goal;
+    private final Optional<Rival> rival;
     private Solution best;
     private boolean moneyProved;
     private boolean finished;
@@ -43,13 +45,24 @@ final class Search {
 
     /** @param known a plan of the same demand to start from, or null */
     Search(WholeProblem problem, Solution known, Effort effort, Budget budget) {
-        this(problem, known, effort, budget, 0);
+        this(problem, known, effort, budget, 0, Optional.empty());
+    }
+
+    /** @param rival ends as soon as it is {@link #hopeless} to beat this */
+    Search(WholeProblem problem, Effort effort, Budget budget, Optional<Rival> rival) {
+        this(problem, null, effort, budget, 0, rival);
     }
 
     /** @param goal ends as soon as a plan costs no more than this, or none can */
     Search(WholeProblem problem, Solution known, Effort effort, Budget budget, long goal) {
+        this(problem, known, effort, budget, goal, Optional.empty());
+    }
+
+    private Search(
+            WholeProblem problem, Solution known, Effort effort, Budget budget, long goal, Optional<Rival> rival) {
         this.problem = problem;
         this.goal = goal;
+        this.rival = rival;
         this.budget = budget;
         this.effort = effort;
         boards = new WholeBoards(problem, budget);
@@ -70,7 +83,9 @@ final class Search {
         relaxation.solve(best.cost(), ROOT_ROUNDS);
         bound = Math.max(bound, relaxation.bound());
         moneyBound = problem.moneyAtLeast(bound);
+        if (hopeless()) return best;
         if (problem.boardWeight > 1 && best.uncut() == 0) wholeBoards(relaxation);
+        if (hopeless()) return best;
         dives(new Diving(problem, relaxation, filling, budget), relaxation);
         return best;
     }
@@ -156,7 +171,14 @@ final class Search {
 
     private boolean settled() {
         countBoards();
-        return bound >= best.cost() || goal > 0 && (best.cost() <= goal || bound > goal);
+        return bound >= best.cost() || goal > 0 && (best.cost() <= goal || bound > goal) || hopeless();
+    }
+
+    /** Whether no plan that cuts everything is better than the rival. */
+    boolean hopeless() {
+        if (rival.isEmpty() || moneyBound() < rival.get().money()) return false;
+        return moneyBound() > rival.get().money()
+                || problem.boardsAtLeast(bound, rival.get().money()) >= rival.get().boards();
     }
 
     /** No plan that cuts as much costs less money than this, in price units. */

@@ -71,6 +71,13 @@ final class WholeBoards {
         long[] held = new long[rows * size];
         Arrays.fill(held, -1);
         held[0] = 0;
+        long cheapest = size;
+        long dearest = 0;
+        for (int k = 0; k < worth.length; k++) {
+            if (there[k] == 0 || worth[k] <= 0 || problem.price[k] >= size) continue;
+            cheapest = Math.min(cheapest, problem.price[k]);
+            dearest = Math.max(dearest, problem.price[k]);
+        }
         for (int k = 0; k < worth.length; k++) {
             int price = (int) Math.min(size, problem.price[k]);
             if (there[k] == 0 || worth[k] <= 0 || price >= size) continue;
@@ -80,10 +87,14 @@ final class WholeBoards {
                     // Bought boards may follow on themselves; one on hand must not, so its rows run backwards.
                     int to = unlimited ? row : rows - row;
                     int from = (to - 1) * size - price;
-                    for (int m = price; m < size; m++) {
+                    int here = to * size;
+                    // Less, so many boards cannot cost, or the boards left could not make up the money; more, they cannot cost.
+                    int first = (int) Math.max(price + (to - 1) * cheapest, money - (rows - 1 - to) * dearest);
+                    int last = (int) Math.min(money, price + (to - 1) * dearest);
+                    for (int m = Math.max(price, first); m <= last; m++) {
                         long before = held[from + m];
                         if (before < 0) continue;
-                        held[to * size + m] = Math.max(held[to * size + m], Math.min(need, before + worth[k]));
+                        held[here + m] = Math.max(held[here + m], Math.min(need, before + worth[k]));
                     }
                 }
                 budget.spend((long) rows * size);

@@ -251,6 +251,12 @@ final class WholeProblem {
         return Math.max(0, -Math.floorDiv(-(costAtLeast - mostBoards), boardWeight));
     }
 
+    /** The fewest boards that a plan of this money can take when {@code money x boardWeight + boards} is at least {@code costAtLeast}. */
+    long boardsAtLeast(long costAtLeast, long money) {
+        if (boardWeight == 0) return costAtLeast;
+        return boardWeight == 1 ? money : costAtLeast - money * boardWeight;
+    }
+
     private boolean holdsSomething(BoardKind kind) {
         for (int i = 0; i < items(); i++) {
             if (weight[i] <= kind.capacity() && (kind.good() || !itemGood[i])) return true;

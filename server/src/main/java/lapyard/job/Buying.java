@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import lapyard.cutting.SawBoard;
@@ -18,6 +19,10 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+import lapyard.plan.Tally;
 import lapyard.weekends.Weekends;
 
 /**
@@ -36,10 +41,17 @@ public record Buying(List<Row> rows, int drops) {
      * @param orderDay needDay less the lead; below 0 before the first day of work
      * @param amount   needed in this weekend, in {@code unit}, spare left out
      * @param boards   boards opened in this weekend by stock length; empty for all but timber
+     * @param packs    of the order that come before this weekend, by the name of the pack
      */
-    public record Row(int weekend, int needDay, int orderDay, String item, String label, double amount, String unit, Map<String, Integer> boards) {
+    public record Row(int weekend, int needDay, int orderDay, String item, String label, double amount, String unit, Map<String, Integer> boards,
+            Map<String, Integer> packs) {
         public Row {
             boards = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(boards));
+            packs = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(packs));
+        }
+
+        Row bringing(Map<String, Integer> packs) {
+            return new Row(weekend, needDay, orderDay, item, label, amount, unit, boards, packs);
         }
     }
 
@@ -73,10 +85,11 @@ public record Buying(List<Row> rows, int drops) {
             SlipLine line = lines.get(item);
             int day = (int) need[1];
             rows.add(new Row(weekend, day, day - leads.getOrDefault(item, usual), item, line == null ? item : line.label(), need[0],
-                    item.equals("liner") ? "m2" : line == null ? "" : line.unit(), Map.of()));
+                    item.equals("liner") ? "m2" : line == null ? "" : line.unit(), Map.of(), Map.of()));
         }));
         rows.sort(Comparator.comparingInt(Row::weekend).thenComparingInt(Row::needDay));
-        return new Buying(rows, (int) rows.stream().mapToInt(Row::weekend).distinct().count());
+        List<Row> brought = Drops.of(sheet, rows);
+        return new Buying(brought, (int) rows.stream().mapToInt(Row::weekend).distinct().count());
     }
 
     /** The longest lead among the suppliers of each line that name themselves. */
@@ -114,8 +127,36 @@ public record Buying(List<Row> rows, int drops) {
             Weekends.Task saw = tasks.get("saw." + stage);
             if (saw == null || saw.done()) return;
             rows.add(new Row(weekendOf.getOrDefault(saw.firstDay(), 1), saw.firstDay(), saw.firstDay() - lead, what + cutting.section(),
-                    (what + cutting.section()).strip(), metres.get(stage), "m", boards));
+                    (what + cutting.section()).strip(), metres.get(stage), "m", boards, Map.of()));
         });
+    }
+
+    private static String counted(Map<String, Integer> counts) {
+        return counts.entrySet().stream().map(one -> one.getValue() + " x " + one.getKey()).collect(Collectors.joining(" + "));
+    }
+
+    /**
+     * A snag where something is to be ordered before the first day that can still be planned, and is not bought yet. Without a
+     * first day of work nothing is late.
+     */
+    List<Finding> findings(Garden garden) {
+        if (garden.crew().start().isEmpty()) return List.of();
+        LocalDate start = garden.crew().start().get();
+        int today = garden.tally().day();
+        Set<String> bought = garden.tally().bought().stream().map(Tally.Bought::item).collect(Collectors.toSet());
+        Map<String, Row> early = new LinkedHashMap<>();
+        rows.stream().filter(row -> row.orderDay() < today && !bought.contains(row.item())).sorted(Comparator.comparingInt(Row::orderDay))
+                .forEach(row -> early.putIfAbsent(row.item(), row));
+        if (early.isEmpty()) return List.of();
+        Row first = early.values().iterator().next();
+        int days = today - first.orderDay();
+        LocalDate by = start.plusDays(first.orderDay());
+        int others = early.size() - 1;
+        return List.of(Finding.snag("weekend " + first.weekend(),
+                days + (days == 1 ? " day" : " days") + " before " + (today == 0 ? "work begins" : "the plan goes on") + ": order " + first.label() + " by " + by
+                        + (others == 0 ? "" : " and " + others + (others == 1 ? " more line" : " more lines") + " soon after"),
+                new Amount(days, "days"), "order by " + by + " and tally it as bought", "where that date is past, begin as many days later",
+                "name a supplier who brings it sooner, or change crew, leadDays"));
     }
 
     private static String plain(double amount) {
@@ -127,12 +168,12 @@ public record Buying(List<Row> rows, int drops) {
     public String csv(Optional<LocalDate> start) {
         StringBuilder text = new StringBuilder();
         try (org.apache.commons.csv.CSVPrinter printer = new org.apache.commons.csv.CSVPrinter(text, org.apache.commons.csv.CSVFormat.RFC4180.builder()
-                .setHeader("weekend", "needed on", "order by", "item", "label", "need", "unit", "boards opened").get())) {
+                .setHeader("weekend", "needed on", "order by", "item", "label", "need", "unit", "boards opened", "packs").get())) {
             for (Row row : rows) {
                 printer.printRecord(row.weekend(), start.map(date -> date.plusDays(row.needDay()).toString()).orElse(""),
                         start.map(date -> date.plusDays(row.orderDay()).toString()).orElse(""), SlipCsv.safe(row.item()), SlipCsv.safe(row.label()),
                         plain(row.amount()), row.unit(),
-                        SlipCsv.safe(row.boards().entrySet().stream().map(board -> board.getValue() + " x " + board.getKey()).collect(Collectors.joining(" + "))));
+                        SlipCsv.safe(counted(row.boards())), SlipCsv.safe(counted(row.packs())));
             }
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);

@@ -70,16 +70,21 @@ public final class Job {
                     downhill,
                     Bearers.longestStockMm(garden, bed),
                     garden.liftLimitKg());
+            works.add(work);
+        }
+        Lining lining = Lining.of(garden, works, ground.paths(), bed -> downhill(fall, bed));
+        works = lining.works();
+        for (BedWork work : works) {
             BedFill fill = BedFill.of(work);
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
-            slats.toBuy(bed).ifPresent(quantities::add);
-            quantities.addAll(GroundNeeds.of(ground.beds().get(works.size()), garden.catalogue()));
-            works.add(work);
+            slats.toBuy(work.bed()).ifPresent(quantities::add);
+            quantities.addAll(GroundNeeds.of(ground.beds().get(amounts.size()), garden.catalogue()));
             amounts.add(quantities);
             snags.addAll(work.findings());
             snags.addAll(fill.findings());
         }
+        snags.addAll(lining.findings());
         List<PathWork> pathWorks = ground.paths();
         List<PathSheet> paths =
                 pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.catalogue()))).toList();
@@ -125,6 +130,7 @@ public final class Job {
         if (!garden.tally().isEmpty()) {
             snags.addAll(Rest.of(sheet).findings());
         }
+        snags.addAll(Buying.of(sheet).findings(garden));
         return sheet.with(settled(garden, snags));
     }
 

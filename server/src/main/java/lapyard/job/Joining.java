@@ -3,15 +3,20 @@ package lapyard.job;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import lapyard.catalogue.Section;
 import lapyard.construction.Construction;
 import lapyard.construction.LongWall;
 import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
+import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
+import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Effort;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
@@ -22,7 +27,7 @@ import lapyard.plan.Garden;
  * alike. Each kind of wall in turn is tried every way until a round changes nothing; the number of tries is bounded.
  */
 final class Joining {
-    /** Cuttings tried for one section, each about 2 ms. */
+    /** Cuttings tried for one section; one whose bound rules it out takes well under a millisecond. */
     private static final int MOST_TRIES = 48;
 
     /** Enough to compare; the plan itself is searched with more. */
@@ -39,7 +44,6 @@ final class Joining {
     private final Map<Kind, List<At>> walls = new LinkedHashMap<>();
     private final Map<Kind, Integer> chosen = new HashMap<>();
     private final Map<String, List<Piece>> settled = new HashMap<>();
-    private int tries;
 
     private Joining(Garden garden, Section section, List<Bed> beds) {
         this.garden = garden;
@@ -90,20 +94,22 @@ final class Joining {
     }
 
     private void settle(Section section) {
-        CuttingResult best = tried(section);
+        CuttingResult best = CuttingSolver.solve(trial(section), GLANCE);
+        Set<List<Integer>> tried = new HashSet<>(Set.of(choices()));
         boolean changed = true;
-        while (changed && tries < MOST_TRIES) {
+        while (changed && tried.size() < MOST_TRIES) {
             changed = false;
             for (Kind kind : walls.keySet()) {
                 int kept = chosen.get(kind);
-                for (int way = 0; way < kind.ways().size() && tries < MOST_TRIES; way++) {
-                    if (way == kept) {
+                for (int way = 0; way < kind.ways().size() && tried.size() < MOST_TRIES; way++) {
+                    chosen.put(kind, way);
+                    // What was tried before was no better than what is best by now.
+                    if (!tried.add(choices())) {
                         continue;
                     }
-                    chosen.put(kind, way);
-                    CuttingResult other = tried(section);
-                    if (better(other, best)) {
-                        best = other;
+                    Optional<CuttingResult> better = CuttingSolver.better(trial(section), GLANCE, best);
+                    if (better.isPresent()) {
+                        best = better.get();
                         kept = way;
                         changed = true;
                     }
@@ -114,15 +120,11 @@ final class Joining {
         }
     }
 
-    private static boolean better(CuttingResult one, CuttingResult than) {
-        int cost = one.cost().compareTo(than.cost());
-        return one.unplaced().size() < than.unplaced().size()
-                || one.unplaced().size() == than.unplaced().size()
-                        && (cost < 0 || cost == 0 && one.boards() < than.boards());
+    private List<Integer> choices() {
+        return walls.keySet().stream().map(chosen::get).toList();
     }
 
-    private CuttingResult tried(Section section) {
-        tries++;
+    private CuttingProblem trial(Section section) {
         Map<String, Map<Integer, SeamSplit>> now = choice();
         Map<Bed, List<Piece>> pieces = new LinkedHashMap<>();
         for (Bed bed : beds) {
@@ -133,7 +135,7 @@ final class Joining {
                             : settled.computeIfAbsent(
                                     bed.id(), id -> Construction.pieces(bed, garden.saw(), longestMm, Map.of())));
         }
-        return Timber.trial(garden, section, pieces, GLANCE);
+        return Timber.trial(garden, section, pieces);
     }
 
     private Map<String, Map<Integer, SeamSplit>> choice() {

@@ -3,6 +3,7 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -72,6 +73,41 @@ final class RollGoods {
         return goods;
     }
 
+    /** What a set of rectangles takes from the seller who does it for least; compared as one would choose. */
+    record Least(int unplaced, BigDecimal cost, double metres) implements Comparable<Least> {
+        static final Comparator<Least> ORDER = Comparator.comparingInt(Least::unplaced)
+                .thenComparing(Least::cost)
+                .thenComparingDouble(Least::metres);
+
+        @Override
+        public int compareTo(Least other) {
+            return ORDER.compare(this, other);
+        }
+    }
+
+    /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
+    static Least least(Garden garden, String material, List<double[]> sizesMm) {
+        List<Wanted> wanted = sizesMm.stream().map(size -> new Wanted("", "", size[0], size[1])).toList();
+        return bySeller(garden.catalogue().rolls(material)).stream()
+                .map(rolls -> RollSolver.solve(problem(material, usable(rolls), wanted), Effort.QUICK))
+                .map(result -> new Least(
+                        result.unplaced().stream().mapToInt(Unplaced::count).sum(), result.cost(), metres(result)))
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+    }
+
+    private static List<List<Roll>> bySeller(List<Roll> all) {
+        return all.stream().map(Roll::supplier).distinct()
+                .map(seller -> all.stream().filter(roll -> roll.supplier().equals(seller)).toList())
+                .toList();
+    }
+
+    /** Where some rolls have a price those without are not laid on. */
+    static List<Roll> usable(List<Roll> rolls) {
+        boolean priced = rolls.stream().anyMatch(roll -> roll.pricePerMetre().isPresent());
+        return rolls.stream().filter(roll -> !priced || roll.pricePerMetre().isPresent()).toList();
+    }
+
     private void lay(Garden garden, String material, List<Wanted> wanted) {
         double needM2 = wanted.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6;
         List<Roll> all = garden.catalogue().rolls(material);
@@ -81,9 +117,7 @@ final class RollGoods {
                     "add a roll with its width and price a metre"));
             return;
         }
-        List<Laid> one = all.stream().map(Roll::supplier).distinct()
-                .map(seller -> lay(material, all.stream().filter(roll -> roll.supplier().equals(seller)).toList(), wanted, needM2))
-                .toList();
+        List<Laid> one = bySeller(all).stream().map(rolls -> lay(material, rolls, wanted, needM2)).toList();
         int fewest = one.stream().mapToInt(laid -> laid.pooled().unplaced().size()).min().orElse(0);
         ways.add(one.stream().filter(laid -> laid.pooled().unplaced().size() == fewest).toList());
     }
@@ -92,7 +126,7 @@ final class RollGoods {
     private static Laid lay(String material, List<Roll> all, List<Wanted> wanted, double needM2) {
         List<Finding> findings = new ArrayList<>();
         boolean priced = all.stream().anyMatch(roll -> roll.pricePerMetre().isPresent());
-        List<Roll> rolls = all.stream().filter(roll -> !priced || roll.pricePerMetre().isPresent()).toList();
+        List<Roll> rolls = usable(all);
         RollResult pooled = named(RollSolver.solve(problem(material, rolls, wanted), Effort.QUICK), wanted);
         for (Unplaced one : pooled.unplaced()) {
             double widest = rolls.stream().mapToDouble(Roll::widthMm).max().orElse(0);

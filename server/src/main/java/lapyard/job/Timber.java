@@ -83,7 +83,7 @@ final class Timber {
     }
 
     /** Cutting these timbers together, to compare them with others. */
-    static CuttingResult trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces, Effort effort) {
+    static CuttingProblem trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces) {
         boolean food = pieces.keySet().stream().anyMatch(Bed::food);
         List<Stock> rack = RackRuns.of(garden, section, !food);
         boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
@@ -91,7 +91,7 @@ final class Timber {
         pieces.forEach((bed, own) -> own.forEach(piece -> wanted
                 .computeIfAbsent(new Want(piece.lengthMm(), bed.weekend(), graded && piece.seen()), w -> new ArrayList<>())
                 .add(piece)));
-        return CuttingSolver.solve(problem(garden.saw(), section.id(), bought(section), rack, wanted), effort);
+        return problem(garden.saw(), section.id(), bought(section), rack, wanted);
     }
 
     static Timber of(Garden garden, List<BedWork> works) {

@@ -22,6 +22,7 @@ import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
+import lapyard.job.StagingCost;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.RackBoard;
@@ -224,6 +225,13 @@ public final class JobSheetJson {
         Map<String, Double> areasM2 = new HashMap<>();
         sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().inner().areaMm2() / 1e6));
         return SlipJson.of(sheet.slip(), areasM2);
+    }
+
+    /** The weekends with what staging costs, which takes longer to work out than the rest of them. */
+    public static ObjectNode weekends(JobSheet sheet) {
+        ObjectNode json = WeekendsJson.of(sheet);
+        json.set("cost", WeekendsJson.cost(StagingCost.of(sheet)));
+        return json;
     }
 
     static void money(ObjectNode json, String field, Optional<BigDecimal> amount) {

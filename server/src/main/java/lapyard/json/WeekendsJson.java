@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
+import lapyard.job.StagingCost;
 import lapyard.plan.Crew;
 import lapyard.plan.Rate;
 import lapyard.weekends.Weekends;
@@ -62,6 +63,8 @@ final class WeekendsJson {
             one.put("unit", row.unit());
             ObjectNode boards = one.putObject("boards");
             row.boards().forEach(boards::put);
+            ObjectNode packs = one.putObject("packs");
+            row.packs().forEach(packs::put);
         }
         ArrayNode rates = json.putArray("rates");
         for (Rate rate : Rate.values()) {
@@ -71,6 +74,22 @@ final class WeekendsJson {
             one.put("per", rate.per());
         }
         return json;
+    }
+
+    /** What it costs to buy and cut in stages, beside all at once. */
+    static ArrayNode cost(StagingCost cost) {
+        ArrayNode ways = NODES.arrayNode();
+        for (StagingCost.Way way : cost.ways()) {
+            ObjectNode one = ways.addObject();
+            one.put("way", way.way());
+            one.put("boards", way.boards());
+            JobSheetJson.money(one, "boardsCost", way.boardsCost());
+            one.put("drops", way.drops());
+            one.put("delivery", way.delivery().toPlainString());
+            JobSheetJson.money(one, "sum", way.sum());
+            JobSheetJson.money(one, "more", way.more());
+        }
+        return ways;
     }
 
     private static ObjectNode day(Weekends.Day day) {

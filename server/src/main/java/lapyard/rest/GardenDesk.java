@@ -92,6 +92,9 @@ public final class GardenDesk implements Desk {
         if (GroundJson.PARTS.contains(part)) {
             return Optional.of(GroundJson.part(part, sheet(document)).toString());
         }
+        if (part.equals("weekends")) {
+            return Optional.of(JobSheetJson.weekends(sheet(document)).toString());
+        }
         if (part.equals("loads")) {
             return Optional.of(LoadInJson.of(Loads.of(sheet(document))).toString());
         }
@@ -100,7 +103,7 @@ public final class GardenDesk implements Desk {
         }
         ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
-        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags", "weekends", "tally").contains(part);
+        boolean known = List.of("take-off", "cutting", "rolls", "slip", "snags", "tally").contains(part);
         return known ? Optional.of(found.toString()) : Optional.empty();
     }
 

@@ -199,10 +199,10 @@ public final class Staging {
         int day = calendar.dayOf(unit);
         int at = unit % calendar.unitsADay;
         if (at == calendar.unitsADay - 1 || work.dry() && calendar.wet(day)) return false;
-        long hands = calendar.there(day).stream()
-                .filter(person -> at * CrewCalendar.UNIT_MINUTES < person.hours() * 60 - 1e-9)
-                .filter(person -> !work.lifts() || person.lifts())
-                .count();
+        int hands = 0;
+        for (Person person : calendar.there(day)) {
+            if (at * CrewCalendar.UNIT_MINUTES < person.hours() * 60 - 1e-9 && (!work.lifts() || person.lifts())) hands++;
+        }
         return hands >= work.people();
     }
 

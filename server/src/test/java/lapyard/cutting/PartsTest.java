@@ -117,4 +117,40 @@ class PartsTest {
         assertTrue(!boards.fewerMight(holds, problem.supply, 9, 6, 2));
         assertTrue(boards.fewerMight(holds, problem.supply, 9, 6, 3));
     }
+
+    @Test
+    void fewerWholeBoardsMightDoWherePlainEnumerationFindsSome() {
+        for (long seed = 1; seed <= 300; seed++) {
+            Random random = new Random(seed);
+            List<CuttingProblem.Stock> stock = new ArrayList<>();
+            for (int k = 0; k < 1 + random.nextInt(4); k++) {
+                String price = "" + random.nextInt(7);
+                stock.add(random.nextBoolean() || k == 0
+                        ? Jobs.board(30 + 10 * k, "" + (1 + random.nextInt(6)))
+                        : Jobs.onHand("R" + k, 30 + 10 * k, price, 1 + random.nextInt(3)));
+            }
+            var problem = new Intake(Jobs.job("x", 0, 0, stock, Jobs.pieces(10, 9))).whole();
+            long[] holds = random.longs(problem.stocks(), 1, 9).toArray();
+            WholeBoards boards = new WholeBoards(problem, new Budget(Effort.FULL));
+            for (long money = 0; money <= 14; money++) {
+                for (int most = 1; most <= 6; most++) {
+                    long held = mostHeld(problem, holds, 0, money, most - 1);
+                    long need = 1 + random.nextInt(20);
+                    assertEquals(held >= need, boards.fewerMight(holds, problem.supply, need, money, most),
+                            "seed " + seed + ", money " + money + ", fewer than " + most + " boards to hold " + need);
+                }
+            }
+        }
+    }
+
+    /** The most that at most so many boards hold for exactly this money; -1 where none cost that. */
+    private static long mostHeld(WholeProblem problem, long[] holds, int k, long money, int boards) {
+        if (k == problem.stocks()) return money == 0 ? 0 : -1;
+        long best = -1;
+        for (int n = 0; n <= Math.min(boards, problem.supply[k]) && n * problem.price[k] <= money; n++) {
+            long rest = mostHeld(problem, holds, k + 1, money - n * problem.price[k], boards - n);
+            if (rest >= 0) best = Math.max(best, rest + n * holds[k]);
+        }
+        return best;
+    }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lapyard.plan.Finding;
 import org.junit.jupiter.api.Test;
 
 /** Bed M, an L of 3000 x 2400 less 1200 x 900, and bed N, 1800 x 900: timber for M first is 10 boards of 4800, all opened then. */
@@ -41,7 +42,42 @@ class BuyingTest {
     @Test
     void theTableIsCsvWithDates() {
         List<String> lines = buying.csv(Optional.of(LocalDate.of(2027, 3, 6))).lines().collect(Collectors.toList());
-        assertEquals("weekend,needed on,order by,item,label,need,unit,boards opened", lines.get(0));
-        assertTrue(lines.stream().anyMatch(line -> line.contains("2027-02-24,timber 100x200") && line.endsWith("10 x 4800")), lines.toString());
+        assertEquals("weekend,needed on,order by,item,label,need,unit,boards opened,packs", lines.get(0));
+        assertTrue(lines.stream().anyMatch(line -> line.contains("2027-02-24,timber 100x200") && line.endsWith("10 x 4800,10 x board of 4800")), lines.toString());
+    }
+
+    /** 36 screws for M, 24 for N and a tenth over are 66: a box of 50, one of 20. The 50 are enough for M, the 20 come for N. */
+    @Test
+    void packsComeBeforeTheWeekendThatNeedsThemAndNoMoreThanAreBought() {
+        Buying bought = Buying.of(Gardens.sheet(GARDEN.replace("\"catalogue\":{", "\"catalogue\":{\"packs\":[{\"item\":\"screws\",\"spare\":10,\"packs\":["
+                + "{\"name\":\"box of 50\",\"content\":50,\"price\":9.00},{\"name\":\"box of 20\",\"content\":20,\"price\":4.00}]}],")));
+        assertEquals(List.of(Map.of("box of 50", 1), Map.of("box of 20", 1)),
+                bought.rows().stream().filter(row -> row.item().equals("screws")).map(Buying.Row::packs).toList());
+    }
+
+    @Test
+    void noPackComesTwiceAndNoneIsForgotten() {
+        JobSheet sheet = Gardens.sheet(GARDEN);
+        Buying all = Buying.of(sheet);
+        sheet.slip().lines().forEach(line -> {
+            List<Buying.Row> rows = all.rows().stream().filter(row -> row.item().equals(line.item())).toList();
+            if (!rows.isEmpty()) {
+                assertEquals(line.packs().stream().mapToLong(pack -> pack.count()).sum(),
+                        rows.stream().flatMap(row -> row.packs().values().stream()).mapToLong(Integer::longValue).sum(), line.item());
+            }
+        });
+    }
+
+    /** Work begins on Saturday 6 March with the saw; ten days before is 24 February. */
+    @Test
+    void whatMustBeOrderedBeforeTheFirstDayIsASnagUntilItIsBought() {
+        Finding early = Gardens.sheet(GARDEN).snags().stream().filter(one -> one.text().contains("before work begins")).findFirst().orElseThrow();
+        assertEquals(Finding.Weight.SNAG, early.weight());
+        assertEquals(10, early.amount().orElseThrow().value());
+        assertTrue(early.text().startsWith("10 days before work begins: order ") && early.text().contains("by 2027-02-24"), early.text());
+        assertTrue(early.ways().contains("order by 2027-02-24 and tally it as bought"), early.ways().toString());
+        for (String quiet : List.of(GARDEN.replace("\"leadDays\":10", "\"leadDays\":0"), GARDEN.replace("\"start\":\"2027-03-06\",", ""))) {
+            assertTrue(Gardens.sheet(quiet).snags().stream().noneMatch(one -> one.text().contains("before work begins")), quiet);
+        }
     }
 }

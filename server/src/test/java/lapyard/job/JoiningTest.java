@@ -14,6 +14,7 @@ import lapyard.construction.LongWall;
 import lapyard.construction.Piece;
 import lapyard.construction.Seam;
 import lapyard.construction.SeamSplit;
+import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Effort;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
@@ -70,7 +71,7 @@ class JoiningTest {
             }
             pieces.put(bed, Construction.pieces(bed, garden.saw(), 4780, own));
         }
-        return Timber.trial(garden, garden.beds().get(0).section(), pieces, effort).cost();
+        return CuttingSolver.solve(Timber.trial(garden, garden.beds().get(0).section(), pieces), effort).cost();
     }
 
     /** Parts of 600 and more, 400 from corners, 600 from the seams of the course above and below: measured on the pieces. */

@@ -160,10 +160,11 @@ class WorkedGardenTest {
         assertTrue(sheet.snags().stream().anyMatch(finding -> finding.weight() == Finding.Weight.SNAG && finding.text().contains("5900")));
     }
 
-    /** Inside 5400 x 4600, rise 400 - 45 - 25 + 50 = 380: 6160 x 5360, and the widest roll is 4000: 1360 short. */
+    /** Inside 5400 x 4600, rise 400 - 45 - 25 + 50 = 380: 6160 x 5360, and the widest roll is 4000: 1360 short; runs of 3 m hold no half of it. */
     @Test
     void aLinerPieceWiderThanEveryRollIsNamedAndTheRestStaysIn() {
-        JobSheet sheet = sheet("{\"id\":\"W\",\"width\":5600,\"depth\":4800,\"courses\":2}," + N.replace("4200", "9000"), "");
+        JobSheet sheet = sheet("{\"id\":\"W\",\"width\":5600,\"depth\":4800,\"courses\":2}," + N.replace("4200", "9000"),
+                ",\"catalogue\":{\"rolls\":[{\"id\":\"liner-4000\",\"width\":4000,\"step\":500,\"maxLength\":3000,\"price\":9}]}");
         assertTrue(sheet.leftOut());
         assertTrue(sheet.slip().atLeast());
         assertEquals(List.of("W-R1"), sheet.rolls().get(0).result().unplaced().stream().map(one -> one.id()).toList());

@@ -1,4 +1,5 @@
 import { addTo, dropFrom, put, valueAt } from '../state/ground.js';
+import { CREW_LISTS, CREW_OBJECTS } from '../state/crew-forms.js';
 import { LISTS, OBJECTS, readerOf, writtenBy } from '../state/ground-forms.js';
 import { unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
@@ -8,17 +9,20 @@ import { GardenElement, h } from './make.js';
 /** A label longer than this wants the whole width. */
 const WIDE_LABEL = 26;
 
+const ALL_LISTS = { ...LISTS, ...CREW_LISTS };
+const ALL_OBJECTS = { ...OBJECTS, ...CREW_OBJECTS };
+
 /**
- * ground-form: one section of the ground, either one thing with its fields or a list of things. Set `garden`, `yard` and
- * `form`, a key of LISTS or OBJECTS, before attaching.
+ * ground-form: one section of the ground or of the crew, either one thing with its fields or a list of things. Set `garden`,
+ * `form`, a key of the lists or objects, and where something is drawn `yard`, before attaching.
  */
 export class GroundForm extends GardenElement {
   #built = null;
   #shows = [];
 
-  get #spec() { return LISTS[this.form] ?? OBJECTS[this.form]; }
+  get #spec() { return ALL_LISTS[this.form] ?? ALL_OBJECTS[this.form]; }
 
-  get #list() { return this.form in LISTS; }
+  get #list() { return this.form in ALL_LISTS; }
 
   attached() {
     this.#built = null;
@@ -88,7 +92,8 @@ export class GroundForm extends GardenElement {
     }
     const entry = countField({ label: field.label, mode: 'text', key, hint: field.hint, read: text => readerOf(field, this.garden.plan)(text) });
     if (field.kind !== 'number' || field.label.length > WIDE_LABEL) entry.classList.add('wide');
-    entry.addEventListener('count', event => { event.stopPropagation(); this.#set(whole, event.detail); });
+    // an event turns an undefined detail into null
+    entry.addEventListener('count', event => { event.stopPropagation(); this.#set(whole, event.detail ?? undefined); });
     this.#shows.push(() => entry.show(writtenBy(field, now(), this.garden.plan)));
     return field.as ? h('div.with-draw', {}, entry, h('button', { type: 'button', 'data-key': `draw ${key}`, 'aria-label': `Draw ${field.label.toLowerCase()}`, onclick: () => this.#draw(field, whole) }, 'Draw')) : entry;
   }

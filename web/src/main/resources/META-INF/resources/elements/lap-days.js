@@ -1,12 +1,15 @@
 import { api } from '../api.js';
 import { clock, dayName, fullness, hours, tasksById, waitsOver, weekendsOf } from '../state/weekends.js';
-import { GardenElement, h } from './make.js';
+import { CREW_LISTS, CREW_OBJECTS } from '../state/crew-forms.js';
+import './ground-form.js';
+import { custom, GardenElement, h } from './make.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 
 /** lap-days: the weekends as a ribbon of days that fill like buckets; what dries or cures is hatched across them. */
 export class LapDays extends GardenElement {
   #open = null;
+  #crew = null;
 
   attached() {
     this.follow([this.garden.reckoning, this.garden.keeper], () => this.render());
@@ -17,21 +20,29 @@ export class LapDays extends GardenElement {
 
   render() {
     const { weekends } = this;
-    if (!weekends?.days.some(day => day.parts.length)) return this.rebuild(h('p.hint', {}, 'Nothing to do yet: stand a bed.'));
+    if (!weekends?.days.some(day => day.parts.length)) return this.rebuild(h('p.hint', {}, 'Nothing to do yet: stand a bed.'), this.#who());
     const groups = weekendsOf(weekends);
     const days = weekends.days;
     if (!days.some(day => day.number === this.#open)) this.#open = days.find(day => day.parts.length)?.number ?? null;
     const last = days.find(day => day.number === weekends.lastDay);
     return this.rebuild(
       h('p', {}, h('strong', {}, `${hours(weekends.load)} of work`), `, planted by ${last ? this.#said(last) : 'then'}. `,
-        weekends.described ? '' : 'Who comes, and when, is our guess: say it under crew in the garden.'),
+        weekends.described ? '' : 'Who comes, and when, is our guess: say it below.'),
       h('ol.ribbon', {}, groups.map(group => h('li', { 'data-key': `weekend ${group.weekend}` },
         h('span.name', {}, `Weekend ${group.weekend}`),
         h('span.days', {}, group.days.map(day => this.#day(day, weekends)))))),
       this.#sheet(days.find(day => day.number === this.#open), weekends),
       h('nav', { 'aria-label': 'Weekends to take along' },
         sheetLink(this, api, 'weekends.pdf', 'Day sheets, PDF'), sheetLink(this, api, 'weekends.ics', 'Calendar file'),
-        sheetLink(this, api, 'weekends.csv', 'What is needed when, CSV')));
+        sheetLink(this, api, 'weekends.csv', 'What is needed when, CSV')),
+      this.#who());
+  }
+
+  /** Made once: the forms follow the garden themselves. */
+  #who() {
+    return this.#crew ??= h('div.crew', { 'data-key': 'crew' }, ['crew', 'people', 'waits', 'rates'].map(form => h('details', { 'data-key': `crew part ${form}` },
+      h('summary', { 'data-key': `crew open ${form}` }, (CREW_LISTS[form] ?? CREW_OBJECTS[form]).title),
+      custom('ground-form', { garden: this.garden, form }))));
   }
 
   #said(day) { return day.date ? dayName(day) : `${dayName(day)} of weekend ${day.weekend}`; }

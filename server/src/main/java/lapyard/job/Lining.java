@@ -1,0 +1,270 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import lapyard.catalogue.Roll;
+import lapyard.construction.BedWork;
+import lapyard.construction.LinerPiece;
+import lapyard.construction.LinerWays;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Point;
+import lapyard.ground.PathWork;
+import lapyard.job.RollGoods.Least;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+
+/** How the liner of each bed is cut: pieces too wide for every roll in parts, and along another split where that is cheaper. */
+final class Lining {
+    /** Layouts of the whole garden that are looked at for a material. */
+    private static final int MOST_LAYOUTS = 8;
+    /** Roll widths and longest runs at which a piece may be divided. */
+    private static final int MOST_LIMITS = 6;
+
+    /** One way to cut the liner of a bed, with what it takes alone. */
+    private record Way(List<LinerPiece> pieces, Least alone, List<Finding> findings) {
+        /** Fewer laps come before less roll. */
+        static final Comparator<Way> ORDER = Comparator.comparingInt((Way way) -> way.alone().unplaced())
+                .thenComparingInt(way -> way.pieces().size())
+                .thenComparing(Way::alone);
+    }
+
+    private final Garden garden;
+    private final Function<Bed, Optional<Point>> downhill;
+    private final Map<String, Least> known = new HashMap<>();
+    private final List<BedWork> works;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Lining(Garden garden, List<BedWork> works, Function<Bed, Optional<Point>> downhill) {
+        this.garden = garden;
+        this.works = new ArrayList<>(works);
+        this.downhill = downhill;
+    }
+
+    /** @param downhill in the bed's own frame */
+    static Lining of(Garden garden, List<BedWork> works, List<PathWork> paths, Function<Bed, Optional<Point>> downhill) {
+        Lining lining = new Lining(garden, works, downhill);
+        Map<String, List<Integer>> byMaterial = new LinkedHashMap<>();
+        for (int i = 0; i < works.size(); i++) {
+            if (!works.get(i).liner().isEmpty()) {
+                byMaterial.computeIfAbsent(works.get(i).bed().liner().material(), m -> new ArrayList<>()).add(i);
+            }
+        }
+        byMaterial.forEach((material, beds) -> {
+            if (!garden.catalogue().rolls(material).isEmpty()) {
+                lining.choose(material, beds, strips(material, paths));
+            }
+        });
+        return lining;
+    }
+
+    List<BedWork> works() {
+        return List.copyOf(works);
+    }
+
+    List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    private static List<double[]> strips(String material, List<PathWork> paths) {
+        return paths.stream()
+                .filter(path -> path.path().membrane().equals(material))
+                .flatMap(path -> path.membraneStrips().stream())
+                .map(strip -> new double[] {strip.widthMm(), strip.lengthMm()})
+                .toList();
+    }
+
+    private void choose(String material, List<Integer> beds, List<double[]> strips) {
+        Map<Integer, Way> chosen = new LinkedHashMap<>();
+        Map<String, List<Integer>> groups = new LinkedHashMap<>();
+        Map<Integer, Way> others = new HashMap<>();
+        for (int bed : beds) {
+            BedWork work = works.get(bed);
+            Way own = whole(work, material, work.liner());
+            chosen.put(bed, own);
+            LinerWays.otherSplits(work, downhill.apply(work.bed())).stream()
+                    .map(pieces -> whole(work, material, pieces))
+                    .min(Way.ORDER)
+                    .filter(other -> other.alone().unplaced() <= own.alone().unplaced()
+                            && other.pieces().size() <= own.pieces().size())
+                    .ifPresent(other -> {
+                        others.put(bed, other);
+                        groups.computeIfAbsent(key(own.pieces()) + " or " + key(other.pieces()), k -> new ArrayList<>()).add(bed);
+                    });
+        }
+        if (!groups.isEmpty()) {
+            tryOthers(material, chosen, groups.values(), others, strips);
+        }
+        chosen.forEach((bed, way) -> {
+            findings.addAll(way.findings());
+            if (!way.pieces().equals(works.get(bed).liner())) {
+                works.set(bed, LinerWays.lined(works.get(bed), way.pieces()));
+            }
+        });
+    }
+
+    /** Beds of one shape change together, and keep the change where the whole garden then takes less. */
+    private void tryOthers(
+            String material,
+            Map<Integer, Way> chosen,
+            Iterable<List<Integer>> groups,
+            Map<Integer, Way> others,
+            List<double[]> strips) {
+        Least now = all(material, chosen, strips);
+        int layouts = 1;
+        for (List<Integer> group : groups) {
+            if (layouts++ >= MOST_LAYOUTS) {
+                return;
+            }
+            Map<Integer, Way> changed = new LinkedHashMap<>(chosen);
+            group.forEach(bed -> changed.put(bed, others.get(bed)));
+            Least then = all(material, changed, strips);
+            boolean fewerParts = others.get(group.get(0)).pieces().size() < chosen.get(group.get(0)).pieces().size();
+            int fewer = Integer.compare(then.unplaced(), now.unplaced());
+            if (fewer < 0 || fewer == 0 && (fewerParts || then.compareTo(now) < 0)) {
+                for (int bed : group) {
+                    Way other = others.get(bed);
+                    List<Finding> told = new ArrayList<>(other.findings());
+                    told.add(otherSplit(works.get(bed).bed(), material, other, now, then, fewerParts));
+                    changed.put(bed, new Way(other.pieces(), other.alone(), told));
+                }
+                chosen.putAll(changed);
+                now = then;
+            }
+        }
+    }
+
+    private static Finding otherSplit(Bed bed, String material, Way other, Least before, Least after, boolean fewerParts) {
+        String pieces = other.pieces().stream().map(Lining::text).collect(Collectors.joining(", "));
+        return Finding.note(
+                "bed " + bed.id() + ", liner",
+                metres(after) + " of " + material + " for the garden with this liner cut as " + pieces + "; "
+                        + (before.unplaced() > after.unplaced()
+                                ? "cut along the split of the base no roll holds it"
+                                : metres(before) + " along the split of the base"
+                                        + (fewerParts ? ", with more laps" : price(before, after))),
+                new Amount(before.metres() - after.metres(), "m"));
+    }
+
+    /** Only where dearer widths make the lengths say nothing. */
+    private static String price(Least before, Least after) {
+        return before.metres() > after.metres() ? "" : ", which costs " + before.cost().subtract(after.cost()) + " more";
+    }
+
+    private Least all(String material, Map<Integer, Way> chosen, List<double[]> strips) {
+        List<double[]> sizes = new ArrayList<>(strips);
+        chosen.values().forEach(way -> sizes.addAll(sizes(way.pieces())));
+        return least(material, sizes);
+    }
+
+    /** The pieces as they are, those that no roll holds in parts. */
+    private Way whole(BedWork work, String material, List<LinerPiece> given) {
+        List<LinerPiece> pieces = given;
+        List<Finding> told = new ArrayList<>();
+        for (LinerPiece wide : given) {
+            if (least(material, sizes(List.of(wide))).unplaced() == 0) {
+                continue;
+            }
+            int index = pieces.stream().map(LinerPiece::id).toList().indexOf(wide.id());
+            List<Way> ways = LinerWays.divided(work, pieces, index, limits(material), downhill.apply(work.bed())).stream()
+                    .map(parts -> new Way(parts, least(material, sizes(parts)), List.of()))
+                    .sorted(Way.ORDER)
+                    .toList();
+            int before = least(material, sizes(pieces)).unplaced();
+            if (ways.isEmpty() || ways.get(0).alone().unplaced() >= before) {
+                if (work.bed().liner().lapMm() >= widest(material) - 1e-6) {
+                    told.add(lapTooWide(work.bed(), wide, material));
+                }
+                continue;
+            }
+            Way best = ways.get(0);
+            told.add(divided(work.bed(), wide, material, best, ways));
+            pieces = best.pieces();
+        }
+        return new Way(pieces, least(material, sizes(pieces)), told);
+    }
+
+    private Finding lapTooWide(Bed bed, LinerPiece wide, String material) {
+        double lap = bed.liner().lapMm();
+        return Finding.snag(
+                "bed " + bed.id() + ", liner " + wide.id(),
+                Lengths.text(lap) + " of lap is no narrower than the widest roll of " + Lengths.text(widest(material))
+                        + ": " + text(wide) + " cannot be divided",
+                new Amount(Lengths.toTenth(lap - widest(material)), "mm"),
+                "lap the pieces by 300", "put a wider roll in the catalogue");
+    }
+
+    private Finding divided(Bed bed, LinerPiece wide, String material, Way best, List<Way> ways) {
+        List<LinerPiece> parts = best.pieces().stream()
+                .filter(piece -> piece.id().startsWith(wide.id()))
+                .sorted(Comparator.comparingInt(LinerPiece::layingOrder))
+                .toList();
+        double dearest = ways.stream()
+                .filter(way -> way.alone().unplaced() == best.alone().unplaced() && way.pieces().size() == best.pieces().size())
+                .mapToDouble(way -> way.alone().metres())
+                .max()
+                .orElseThrow();
+        double needed = Math.min(wide.widthMm(), wide.heightMm());
+        return Finding.note(
+                "bed " + bed.id() + ", liner " + wide.id(),
+                metres(best.alone()) + " of " + material + " for this bed with " + text(wide) + ", which no roll holds, divided as "
+                        + parts.stream().map(Lining::text).collect(Collectors.joining(", "))
+                        + " with a lap of " + Lengths.text(bed.liner().lapMm()) + "; " + parts.get(0).id()
+                        + " lies under and is laid first"
+                        + (downhill.apply(bed).isPresent() || !bed.low().isEmpty() ? ", downhill" : "")
+                        + (dearest > best.alone().metres() + 1e-9
+                                ? "; the longest of the other places takes " + Lengths.text(dearest) + " m"
+                                : "; no other place takes less"),
+                new Amount(best.alone().metres(), "m"),
+                "put a roll of at least " + Lengths.text(needed) + " wide in the catalogue to have it in one piece");
+    }
+
+    private double widest(String material) {
+        return rolls(material).stream().mapToDouble(Roll::widthMm).max().orElseThrow();
+    }
+
+    private List<Roll> rolls(String material) {
+        return RollGoods.usable(garden.catalogue().rolls(material));
+    }
+
+    /** The widest widths, and the longest runs where runs end. */
+    private List<Double> limits(String material) {
+        LinkedHashSet<Double> limits = new LinkedHashSet<>();
+        rolls(material).stream().map(Roll::widthMm).sorted(Comparator.reverseOrder()).distinct().limit(MOST_LIMITS).forEach(limits::add);
+        if (rolls(material).stream().allMatch(roll -> roll.maxLengthMm().isPresent())) {
+            limits.add(rolls(material).stream().mapToDouble(roll -> Math.floor(roll.maxLengthMm().getAsDouble() / roll.stepMm()) * roll.stepMm())
+                    .max().orElseThrow());
+        }
+        return List.copyOf(limits);
+    }
+
+    private Least least(String material, List<double[]> sizes) {
+        String key = material + sizes.stream().map(size -> size[0] + "x" + size[1]).sorted().collect(Collectors.joining(" "));
+        return known.computeIfAbsent(key, k -> RollGoods.least(garden, material, sizes));
+    }
+
+    private static List<double[]> sizes(List<LinerPiece> pieces) {
+        return pieces.stream().map(piece -> new double[] {piece.widthMm(), piece.heightMm()}).toList();
+    }
+
+    private static String key(List<LinerPiece> pieces) {
+        return pieces.stream().map(piece -> piece.widthMm() + " x " + piece.heightMm()).collect(Collectors.joining(", "));
+    }
+
+    private static String text(LinerPiece piece) {
+        return piece.id() + " " + Lengths.text(piece.widthMm()) + " x " + Lengths.text(piece.heightMm());
+    }
+
+    private static String metres(Least least) {
+        return Lengths.text(least.metres()) + " m";
+    }
+}

@@ -1,0 +1,109 @@
+package lapyard.job;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import lapyard.catalogue.Supplier;
+import lapyard.cutting.Effort;
+import lapyard.cutting.Staging;
+import lapyard.job.JobSheet.SectionCutting;
+import lapyard.order.Slip;
+
+/**
+ * What it costs to buy and cut in stages, beside all at once: the boards and the deliveries, which alone differ. It cuts
+ * all boards again, so it is worked out only where it is shown.
+ *
+ * @param ways from all at once to nothing carried over
+ */
+public record StagingCost(List<Way> ways) {
+    public StagingCost {
+        ways = List.copyOf(ways);
+    }
+
+    /**
+     * @param boards     wall timber, bearers and beams together, those on hand that are opened among them
+     * @param boardsCost what is paid for them, tax included; empty where a price is missing
+     * @param drops      deliveries: one for each supplier who brings something before a weekend
+     * @param delivery   all their charges
+     * @param more       sum less that of the first way; empty where a price is missing
+     */
+    public record Way(String way, int boards, Optional<BigDecimal> boardsCost, int drops, BigDecimal delivery, Optional<BigDecimal> more) {
+        public Optional<BigDecimal> sum() {
+            return boardsCost.map(delivery::add);
+        }
+    }
+
+    private record Boards(int boards, Optional<BigDecimal> paid) {
+        Boards and(Staging.Way way, boolean priced) {
+            return new Boards(boards + way.boards(), priced ? paid.map(way.paid()::add) : Optional.empty());
+        }
+    }
+
+    private record Brought(int drops, BigDecimal charge) {}
+
+    public static StagingCost of(JobSheet sheet) {
+        Slip slip = sheet.slip();
+        int decimals = slip.currency().getDecimalPlaces();
+        Boards once = new Boards(0, Optional.of(BigDecimal.ZERO));
+        Boards carried = once;
+        Boards apart = once;
+        for (SectionCutting strips : sheet.strips()) {
+            // strips are ripped for all beds at once: their boards are the same in every way
+            JobSheet.Way pooled = strips.saw().ways().get(0);
+            Staging.Way way = new Staging.Way(pooled.boards(), pooled.cost().orElse(BigDecimal.ZERO));
+            once = once.and(way, pooled.cost().isPresent());
+            carried = carried.and(way, pooled.cost().isPresent());
+            apart = apart.and(way, pooled.cost().isPresent());
+        }
+        for (SectionCutting cutting : sheet.cutting()) {
+            Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), Effort.QUICK);
+            boolean priced = cutting.saw().ways().stream().allMatch(way -> way.cost().isPresent());
+            once = once.and(staging.pooledOnce(), priced);
+            carried = carried.and(new Staging.Way(cutting.result().boards(), cutting.result().paid()), priced);
+            apart = apart.and(staging.stageByStage(), priced);
+        }
+        Brought together = new Brought((int) slip.orders().stream().filter(order -> !order.lines().isEmpty()).count(),
+                slip.orders().stream().map(Slip.Order::charge).reduce(BigDecimal.ZERO, BigDecimal::add));
+        Brought staged = staged(sheet);
+        Optional<BigDecimal> least = once.paid().map(together.charge()::add);
+        return new StagingCost(List.of(
+                way("bought once, cut once", once, together, least, decimals),
+                way("bought once, cut by the weekend", carried, together, least, decimals),
+                way("bought by the weekend, offcuts carried on", carried, staged, least, decimals),
+                way("bought by the weekend, nothing carried on", apart, staged, least, decimals)));
+    }
+
+    private static Way way(String name, Boards boards, Brought brought, Optional<BigDecimal> least, int decimals) {
+        Optional<BigDecimal> sum = boards.paid().map(brought.charge()::add);
+        return new Way(name, boards.boards(), boards.paid().map(paid -> paid.setScale(decimals, RoundingMode.HALF_UP)), brought.drops(),
+                brought.charge().setScale(decimals, RoundingMode.HALF_UP),
+                sum.flatMap(all -> least.map(all::subtract)).map(more -> more.setScale(decimals, RoundingMode.HALF_UP)));
+    }
+
+    /** One drop for each supplier and weekend; its goods are each line's cost by the share of the line needed then. */
+    private static Brought staged(JobSheet sheet) {
+        List<Buying.Row> rows = Buying.of(sheet).rows();
+        int drops = 0;
+        BigDecimal charges = BigDecimal.ZERO;
+        for (Slip.Order order : sheet.slip().orders()) {
+            Supplier supplier = order.supplier();
+            Map<Integer, BigDecimal> goods = new TreeMap<>();
+            for (Slip.Part part : order.lines()) {
+                BigDecimal cost = part.cost().orElse(BigDecimal.ZERO);
+                List<Buying.Row> needed = rows.stream().filter(row -> row.item().equals(part.line().item())).toList();
+                double whole = needed.stream().mapToDouble(Buying.Row::amount).sum();
+                for (Buying.Row row : needed) {
+                    goods.merge(row.weekend(), cost.multiply(BigDecimal.valueOf(whole > 0 ? row.amount() / whole : 1)), BigDecimal::add);
+                }
+            }
+            drops += goods.size();
+            for (BigDecimal one : goods.values()) {
+                charges = charges.add(one.signum() == 0 ? supplier.charge() : supplier.chargeOn(one));
+            }
+        }
+        return new Brought(drops, charges);
+    }
+}

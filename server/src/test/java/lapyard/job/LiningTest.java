@@ -1,0 +1,118 @@
+package lapyard.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import lapyard.construction.LinerPiece;
+import lapyard.plan.Finding;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Worked by hand on walls of three courses of 200 and timber 100 thick: the liner rises 580, so a floor of 4800 x 3800
+ * takes 5960 x 4960. One roll, 4000 wide, sold by 500, unless the test says more.
+ */
+class LiningTest {
+    private static final String RIGHT =
+            "\"ground\":{\"levels\":[{\"at\":[0,0],\"drop\":400},{\"at\":[4000,0],\"drop\":450},{\"at\":[0,4000],\"drop\":400}]}";
+    private static final String BED = "{\"id\":\"T\",\"width\":5000,\"depth\":4000,\"courses\":3%s}";
+
+    private static JobSheet sheet(String ground, String more, String catalogue) {
+        return Gardens.sheet("{" + ground + (ground.isEmpty() ? "" : ",") + "\"beds\":[" + BED.formatted(more) + "]"
+                + (catalogue.isEmpty() ? "" : ",\"catalogue\":{\"rolls\":[" + catalogue + "]}") + "}");
+    }
+
+    private static String sizes(List<LinerPiece> pieces) {
+        return String.join("; ", pieces.stream()
+                .map(one -> one.id() + " " + (long) one.widthMm() + " x " + (long) one.heightMm() + " laid " + one.layingOrder())
+                .toList());
+    }
+
+    private static Finding about(JobSheet sheet, String where) {
+        return sheet.snags().stream().filter(one -> one.where().equals(where)).findFirst()
+                .orElseThrow(() -> new AssertionError(sheet.snags().toString()));
+    }
+
+    /** Divided across, two runs of 4960: 5 + 5 m; divided up, two runs of 5960: 6 + 6 m. Parts add to 5960 + 300. */
+    @Test
+    void aPieceTooWideForTheRollIsDividedWhereItTakesLeastRoll() {
+        JobSheet sheet = sheet(RIGHT, "", "");
+        List<LinerPiece> liner = sheet.beds().get(0).work().liner();
+        assertEquals("T-R1a 4000 x 4960 laid 2; T-R1b 2260 x 4960 laid 1", sizes(liner));
+        assertEquals(3120, liner.get(0).floor().widthMm(), 1e-6, "580 of rise and 300 of lap on the uphill part");
+        assertEquals(1680, liner.get(1).floor().widthMm(), 1e-6);
+        assertEquals(liner.get(0).floor().right(), liner.get(1).floor().x(), 1e-6);
+        assertEquals(10_000, sheet.rolls().get(0).result().rolls().stream().mapToDouble(roll -> roll.boughtMm()).sum());
+        assertTrue(sheet.rolls().get(0).result().unplaced().isEmpty());
+        assertFalse(sheet.leftOut());
+        assertEquals(6.260 * 4.960, sheet.beds().get(0).quantities().stream()
+                .filter(one -> one.key().equals("liner.area")).findFirst().orElseThrow().value(), 1e-9);
+        Finding told = about(sheet, "bed T, liner T-R1");
+        assertEquals(Finding.Weight.NOTE, told.weight());
+        assertTrue(told.text().startsWith("10 m of liner for this bed with T-R1 5960 x 4960, which no roll holds, divided as"
+                + " T-R1b 2260 x 4960, T-R1a 4000 x 4960 with a lap of 300; T-R1b lies under and is laid first, downhill"), told.text());
+        assertTrue(told.text().endsWith("the longest of the other places takes 12 m"), told.text());
+    }
+
+    /** A 2500 roll at 5.00: 5 m x 9.00 + 5 m x 5.00 = 70.00 with the seam 2260 from the edge; in equal parts 90.00. */
+    @Test
+    void theSeamLiesWhereACheaperRollHoldsTheRest() {
+        JobSheet sheet = sheet(RIGHT, "", "{\"id\":\"narrow\",\"width\":2500,\"price\":5.00,\"step\":500}");
+        assertEquals(0, new BigDecimal("70").compareTo(sheet.rolls().get(0).result().cost()));
+    }
+
+    @Test
+    void theLapIsTheDocumentsAndAShortOneIsNamed() {
+        JobSheet sheet = sheet("", ",\"liner\":{\"lap\":100}", "");
+        List<LinerPiece> liner = sheet.beds().get(0).work().liner();
+        assertEquals(5960 + 100, liner.get(0).widthMm() + liner.get(1).widthMm(), 1e-6);
+        assertEquals(Finding.Weight.SNAG, about(sheet, "bed T, liner").weight());
+    }
+
+    @Test
+    void aLapAsWideAsTheRollIsNamedWithAWayOut() {
+        JobSheet sheet = sheet("", ",\"liner\":{\"lap\":1500}", "{\"id\":\"liner-4000\",\"width\":1200,\"price\":5.00,\"step\":500}");
+        Finding told = about(sheet, "bed T, liner T-R1");
+        assertEquals(Finding.Weight.SNAG, told.weight());
+        assertEquals(300, told.amount().orElseThrow().value());
+        assertTrue(told.text().startsWith("1500 of lap is no narrower than the widest roll of 1200"), told.text());
+        assertEquals(1, sheet.rolls().get(0).result().unplaced().size());
+        assertTrue(sheet.leftOut());
+    }
+
+    /** Runs of at most 3 m: 5960 x 4960 has no two parts that fit; it stays named and the other bed is laid. */
+    @Test
+    void whatNoDivisionHelpsStaysNamedAndTheRestIsLaid() {
+        JobSheet sheet = Gardens.sheet("{\"beds\":[" + BED.formatted("") + ",{\"id\":\"U\",\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[6000,0]}],"
+                + "\"catalogue\":{\"rolls\":[{\"id\":\"liner-4000\",\"width\":4000,\"step\":500,\"maxLength\":3000,\"price\":9}]}}");
+        assertEquals(List.of("T-R1"), sheet.rolls().get(0).result().unplaced().stream().map(one -> one.id()).toList());
+        assertTrue(about(sheet, "liner, piece T-R1").text().contains("short by"), sheet.snags().toString());
+        assertEquals(1, sheet.rolls().get(0).result().rolls().stream().mapToInt(roll -> roll.placed().size()).sum());
+    }
+
+    /**
+     * 2400 x 3600 with 900 x 900 missing at the rear right. Level cut: 3360 x 3660 and 2460 x 1780, 3360 + 1780 = 5140:
+     * 5.5 m. Upright cut, which the base takes: 2460 x 4560 and 1780 x 3660, side by side 4240 wide, so 4560 + 1780 =
+     * 6340: 6.5 m.
+     */
+    @Test
+    void theLinerTakesAnotherSplitThanTheBaseWhereThatTakesLessRoll() {
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"L\",\"courses\":3,"
+                + "\"outline\":[[0,0],[2400,0],[2400,2700],[1500,2700],[1500,3600],[0,3600]]}]}");
+        assertEquals("L-L1 3360 x 3660 laid 1; L-L2 2460 x 1780 laid 2", sizes(sheet.beds().get(0).work().liner()));
+        assertEquals(1300, sheet.beds().get(0).work().floor().get(0).widthMm(), "the base keeps its own split");
+        assertEquals(5500, sheet.rolls().get(0).result().rolls().stream().mapToDouble(roll -> roll.boughtMm()).sum());
+        Finding told = about(sheet, "bed L, liner");
+        assertEquals(Finding.Weight.NOTE, told.weight());
+        assertEquals(1, told.amount().orElseThrow().value(), 1e-9);
+        assertTrue(told.text().startsWith("5.5 m of liner for the garden"), told.text());
+        assertTrue(told.text().endsWith("6.5 m along the split of the base"), told.text());
+    }
+
+    @Test
+    void theSameGardenIsLinedTheSameWayTwice() {
+        assertEquals(sizes(sheet(RIGHT, "", "").beds().get(0).work().liner()), sizes(sheet(RIGHT, "", "").beds().get(0).work().liner()));
+    }
+}

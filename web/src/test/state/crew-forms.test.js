@@ -1,0 +1,42 @@
+import { CREW_LISTS, readDates, readDays, readStart, readTime, writtenDates } from '../../main/resources/META-INF/resources/state/crew-forms.js';
+import { equal, holds, test } from '../trial.js';
+
+const PLAN = { crew: { start: '2027-03-06', holidays: ['2027-04-02'], people: [{ name: 'Ada', away: ['2027-03-13'] }] } };
+
+test('days of the week are read in any order and by whole names', () => {
+  equal(readDays('Sunday, fri').value, ['fri', 'sun']);
+  equal(readDays(' ').value, undefined);
+  for (const wrong of ['someday', 's', 'sat, x', 'sat, sunsat']) holds(readDays(wrong).error.includes('is no day'), wrong);
+});
+
+test('dates are read one by one and in runs, and written as runs', () => {
+  equal(readDates('2027-04-02 to 2027-04-05, 2027-03-20', PLAN).value, ['2027-03-20', '2027-04-02', '2027-04-03', '2027-04-04', '2027-04-05']);
+  equal(writtenDates(['2027-04-03', '2027-03-20', '2027-04-02']), '2027-03-20, 2027-04-02 to 2027-04-03');
+  equal(readDates('', {}).value, undefined);
+  holds(readDates('2027-03-05', PLAN).error.includes('is past'), 'before the first day');
+  holds(readDates('2027-03-20', {}).error.includes('first day of work'), 'no first day');
+  holds(readDates('2027-04-05 to 2027-04-02', PLAN).error.includes('comes before'), 'wrong way round');
+  holds(readDates('2027-02-30', PLAN).error, 'no such date');
+  holds(readDates('2027-03-06 to 2029-03-06', PLAN).error.includes('400'), 'too many');
+});
+
+test('the first day does not pass dates of the crew', () => {
+  equal(readStart('2027-03-13', PLAN).value, '2027-03-13');
+  equal(readStart('2027-03-20', PLAN).error, '1 date of the crew lies before that. Take it out first.');
+  holds(readStart('', PLAN).error.startsWith('2 dates'), 'taken away');
+  equal(readStart('', { crew: { start: '2027-03-06' } }), { value: undefined });
+});
+
+test('a day begins by 22:00', () => {
+  equal(readTime('8:30').value, '08:30');
+  for (const wrong of ['8', '22:30', '23:00', '9:75']) holds(readTime(wrong).error, wrong);
+});
+
+test('the first press names the two who were reckoned with', () => {
+  const { fresh, fields } = CREW_LISTS.people;
+  equal(fresh({}, 0).map(({ name }) => name), ['You', 'Helper']);
+  equal(fresh({}, 2), [{ name: 'Helper 2' }]);
+  const lifts = fields.find(({ key }) => key[0] === 'lifts');
+  equal(lifts.becomes({ name: 'Ada' }, 'false'), { name: 'Ada', lifts: false });
+  equal(lifts.becomes({ name: 'Ada', lifts: false }, 'true'), { name: 'Ada' });
+});
