@@ -91,7 +91,7 @@ export const api = {
   /** @returns {Promise<object>} the job sheet of what is stored */
   async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
 
-  /** @returns {Promise<object>} a part of the job sheet that is worked out where it is shown: `loads`, `quote` */
+  /** @returns {Promise<object>} a part of the job sheet that is worked out only when asked for: `loads`, `pegs`, `quote`, `sun` */
   async part(id, name) { return read(await ask('GET', `${garden(id)}/job-sheet/${name}`)); },
 
   /** How a merchant's list in CSV is understood, and `garden` with it where every line is good; nothing is kept. */
@@ -104,9 +104,6 @@ export const api = {
 
   /** A garden beside a copy with changes, or beside another garden; nothing is kept. @param {{garden: object, changes?: object[], instead?: object}} asked */
   async tryOut(asked) { return read(await ask('POST', 'api/try-out', { body: asked })); },
-
-  /** @returns {Promise<object>} a part of it that is worked out only when asked for: `pegs`, `sun` */
-  async part(id, name) { return read(await ask('GET', `${garden(id)}/job-sheet/${name}`)); },
 
   /** @returns {Promise<{plan: object, revision: string} | null>} null where `revision` still stands */
   async newer(id, revision) {

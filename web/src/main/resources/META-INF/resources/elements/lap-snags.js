@@ -14,19 +14,16 @@ export class LapSnags extends GardenElement {
   #all = false;
 
   attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans, this.garden.choice], () => this.#followed());
+    const { reckoning, keeper, plans, choice } = this.garden;
+    this.follow([reckoning, keeper, plans], () => this.render());
+    this.follow([choice], () => {
+      if (this.#withBed !== Boolean(this.garden.bed)) this.render();
+    });
     this.render();
   }
 
-  #reading = null;
-
-  /** Pointing at a snag changes nothing here, and rebuilding under the pointer would let go of it. */
-  #followed() {
-    const reading = this.garden.choice.snag;
-    const pointed = reading !== this.#reading;
-    this.#reading = reading;
-    if (!pointed) this.render();
-  }
+  /** Of what is chosen only this changes the list; pointing at a snag does not. */
+  #withBed = false;
 
   get snags() {
     const { keeper, reckoning } = this.garden;
@@ -38,7 +35,8 @@ export class LapSnags extends GardenElement {
   render() {
     const snags = this.snags;
     const inTheWay = snags.filter(snag => snag.weight !== 'NOTE').length;
-    const few = inTheWay + (this.garden.bed ? 0 : FEW_NOTES);
+    this.#withBed = Boolean(this.garden.bed);
+    const few = inTheWay + (this.#withBed ? 0 : FEW_NOTES);
     const shownSnags = this.#all ? snags : snags.slice(0, few);
     this.rebuild(
       snags.length ? null : h('p.hint', {}, 'Nothing is in the way.'),
