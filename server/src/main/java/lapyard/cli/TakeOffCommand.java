@@ -66,7 +66,7 @@ final class TakeOffCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "A4..A0|Letter|Tabloid", description = "paper of the plan (default A3, or Tabloid in feet and inches)")
     private String paper;
 
-    @Option(names = "--layers", paramLabel = "NAME", split = ",", description = "layers of the plan, with commas between: ground, keep-clear, levels, paths, beds, snags, weekends (default: all but weekends)")
+    @Option(names = "--layers", paramLabel = "NAME", split = ",", description = "layers of the plan, with commas between: sun, ground, keep-clear, levels, paths, beds, dimensions, pegs, snags, weekends (default: all but sun, pegs and weekends)")
     private List<String> layers = List.of();
 
     @Option(names = "--split", description = "a plan too large for its paper goes on several sheets with match lines")

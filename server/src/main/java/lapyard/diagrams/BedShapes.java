@@ -41,6 +41,10 @@ final class BedShapes {
         this.room = work.map(w -> view.on(w.inner().placed(bed.placement()))).orElse(outer);
     }
 
+    Bed bed() {
+        return bed;
+    }
+
     List<Point> outer() {
         return outer;
     }

@@ -10,6 +10,8 @@ import lapyard.construction.BedWork;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
 import lapyard.geometry.Point;
+import lapyard.ground.SettingOut;
+import lapyard.ground.SunHours;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground.KeepClear;
 
@@ -28,7 +30,8 @@ final class Legend {
         this.inks = inks;
     }
 
-    static List<Entry> of(Garden garden, List<BedWork> works, List<PathCover> paths, boolean snags, Set<PlanLayer> layers, Inks inks) {
+    static List<Entry> of(Garden garden, List<BedWork> works, List<PathCover> paths, boolean snags,
+            PlanDrawing.Asked asked, Set<PlanLayer> layers, Inks inks) {
         Legend legend = new Legend(inks);
         if (!garden.ground().outline().isEmpty()) {
             legend.area("house wall", inks.houseWall(), Inks.THIN);
@@ -58,6 +61,15 @@ final class Legend {
         if (layers.contains(PlanLayer.KEEP_CLEAR)) keepClear(garden.ground().keepClear(), legend, inks);
         if (layers.contains(PlanLayer.LEVELS) && !garden.ground().levels().isEmpty()) {
             legend.sign("level: drop below the string", box -> List.of(GroundShapes.levelSign(box.centre(), inks)));
+        }
+        if (layers.contains(PlanLayer.PEGS) && asked.pegs().flatMap(SettingOut::baseline).isPresent()) {
+            legend.line("baseline to measure from", PegShapes.pen(inks));
+            legend.sign("peg, numbered as on its sheet", box -> List.of(PegShapes.sign(box.centre(), inks)));
+        }
+        if (layers.contains(PlanLayer.SUN) && asked.sun().isPresent()) {
+            for (SunHours.Light light : SunHours.Light.values()) {
+                legend.area(LightShapes.words(light), inks.light(light.ordinal()), Inks.NARROW);
+            }
         }
         if (snags) {
             legend.sign("snag, listed by its letter", box -> PlanSnags.sign("a", box.centre(), inks));

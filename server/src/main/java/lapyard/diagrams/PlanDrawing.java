@@ -13,6 +13,8 @@ import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.ground.SettingOut;
+import lapyard.ground.SunHours;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
@@ -39,7 +41,17 @@ public final class PlanDrawing {
     /** The plan on its first sheet, which is the only one unless it may be split. */
     public static Page draw(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PlanOptions options) {
-        return pages(garden, works, covers, findings, options).get(0);
+        return pages(garden, works, covers, findings, Asked.NOTHING, options).get(0);
+    }
+
+    /**
+     * What is worked out only for a plan that shows it.
+     *
+     * @param pegs for the layer of the pegs
+     * @param sun  for the layer of the sun
+     */
+    public record Asked(Optional<SettingOut> pegs, Optional<SunHours> sun) {
+        public static final Asked NOTHING = new Asked(Optional.empty(), Optional.empty());
     }
 
     /**
@@ -48,17 +60,18 @@ public final class PlanDrawing {
      * @param works    of the beds, for their inner faces and joints; a bed without is drawn by its outline
      * @param covers   of the paths; a path without is drawn by its middle line
      * @param findings whose snags get a letter in the yard and a line in the list, as long as there is room
+     * @param asked    a layer whose part is not there is not drawn
      * @return one sheet, or several where the options allow it
      * @throws DoesNotFit               where the sheet cannot hold the garden at the scale asked for
      * @throws IllegalArgumentException where the garden is too large for any scale or would take too many sheets
      */
     public static List<Page> pages(
-            Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, PlanOptions options) {
+            Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, Asked asked, PlanOptions options) {
         Inks inks = new Inks(options.mono());
         PlanSnags snags = new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of());
         Panel panel = new Panel(SheetLayout.panelWidth(options.paper()), inks);
         List<Panel.Piece> flow = new ArrayList<>();
-        List<Legend.Entry> legend = Legend.of(garden, works, covers, snags.count() > 0, options.layers(), inks);
+        List<Legend.Entry> legend = Legend.of(garden, works, covers, snags.count() > 0, asked, options.layers(), inks);
         if (!legend.isEmpty()) {
             flow.add(panel.heading("Legend"));
             legend.forEach(entry -> flow.add(panel.entry(entry)));
@@ -77,13 +90,13 @@ public final class PlanDrawing {
         }
         List<Page> pages = new ArrayList<>();
         for (PlanTile tile : tiles) {
-            pages.add(page(garden, works, covers, snags, options, panel, flow, sheet, tile, inks));
+            pages.add(page(garden, works, covers, snags, asked, options, panel, flow, sheet, tile, inks));
         }
         return pages;
     }
 
     private static Page page(
-            Garden garden, List<BedWork> works, List<PathCover> covers, PlanSnags snags, PlanOptions options, Panel panel,
+            Garden garden, List<BedWork> works, List<PathCover> covers, PlanSnags snags, Asked asked, PlanOptions options, Panel panel,
             List<Panel.Piece> flow, SheetLayout.Chosen sheet, PlanTile tile, Inks inks) {
         SheetLayout layout = sheet.layout();
         List<Shape> shapes = new ArrayList<>();
@@ -93,7 +106,7 @@ public final class PlanDrawing {
         options.stale().ifPresent(why -> yard.add(stale(why, layout.field(), labels, inks)));
         Optional<Shape> matches = tile.matchLines(inks, labels);
         List<Shape> drawn = new ArrayList<>();
-        int unnamed = drawing(drawn, garden, works, covers, snags, options, tile, inks, labels);
+        int unnamed = drawing(drawn, garden, works, covers, snags, asked, options, tile, inks, labels);
         if (tile.of() > 1) {
             Box seen = tile.seen();
             shapes.add(new Shape.Window("seen", seen.left(), seen.low(), seen.width(), seen.height(), drawn));
@@ -167,6 +180,7 @@ public final class PlanDrawing {
             List<BedWork> works,
             List<PathCover> covers,
             PlanSnags snags,
+            Asked asked,
             PlanOptions options,
             PlanTile tile,
             Inks inks,
@@ -184,6 +198,10 @@ public final class PlanDrawing {
         beds.forEach(bed -> labels.solid(bed.outer()));
 
         shapes.add(ground.ground(options.shows(PlanLayer.GROUND)));
+        if (options.shows(PlanLayer.SUN)) {
+            asked.sun().ifPresent(sun -> shapes.add(new Shape.Group(
+                    "sun", "Direct sun on " + sun.day().day(), "sun", LightShapes.cells(garden, sun, view, inks))));
+        }
         if (options.shows(PlanLayer.PATHS)) shapes.add(paths.shapes());
         if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.things());
         shapes.add(ground.edge());
@@ -208,6 +226,10 @@ public final class PlanDrawing {
                 view,
                 inks,
                 labels));
+        if (options.shows(PlanLayer.PEGS)) {
+            asked.pegs().ifPresent(out -> shapes.add(PegShapes.of(out, beds, view, labels, inks, garden.imperial())));
+        }
+        if (options.shows(PlanLayer.DIMENSIONS)) shapes.add(dimensions(beds, view, labels, inks, garden.imperial()));
         if (garden.beds().isEmpty() && garden.ground().outline().isEmpty()) {
             Words nothing = Words.of("Nothing to draw yet: outline the yard or stand a bed.", 4, false);
             Plate middle = new Plate(view.on(extent(garden, covers).centre()), nothing.widthMm(), nothing.heightMm(), 0);
@@ -220,6 +242,13 @@ public final class PlanDrawing {
         List<Shape> shapes = new ArrayList<>();
         beds.forEach(bed -> shapes.addAll(bed.weekend(labels)));
         return new Shape.Group("weekends", "Weekend in which each bed is built", "weekends", shapes);
+    }
+
+    private static Shape dimensions(List<BedShapes> beds, View view, Labels labels, Inks inks, boolean imperial) {
+        Dimensions dimensions = new Dimensions(inks, labels, imperial);
+        return new Shape.Group(
+                "dimensions", "Lengths of walls", "dimensions",
+                beds.stream().map(bed -> (Shape) dimensions.of(bed.bed(), view)).toList());
     }
 
     private static List<Shape> snagList(PlanSnags snags, Panel panel, Columns columns) {

@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 
 /** What may be shown on a plan or left off; the edge of the yard is always drawn. */
 public enum PlanLayer {
+    /** Hours of direct sun on the day that the garden names. */
+    SUN,
     /** Surfaces. */
     GROUND,
     /** Covers, gates and other things with the ground to keep clear of. */
@@ -16,13 +18,17 @@ public enum PlanLayer {
     LEVELS,
     PATHS,
     BEDS,
+    /** The lengths of the beds' walls. */
+    DIMENSIONS,
+    /** The baseline and the pegs of the beds. */
+    PEGS,
     /** Letters of the snags and their list. */
     SNAGS,
     /** The weekend in which each bed is built. */
     WEEKENDS;
 
-    /** All but the weekends. */
-    public static final Set<PlanLayer> USUAL = Set.copyOf(EnumSet.complementOf(EnumSet.of(WEEKENDS)));
+    /** All but what is looked at for a purpose of its own. */
+    public static final Set<PlanLayer> USUAL = Set.copyOf(EnumSet.complementOf(EnumSet.of(SUN, PEGS, WEEKENDS)));
 
     /** As asked for: {@code keep-clear}. */
     public String label() {

@@ -3,22 +3,17 @@ package lapyard.diagrams;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
-import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.SunHours;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.Tall;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The yard by its hours of direct sun on one day, with the hours of each bed beside it. */
 public final class ShadeSheet {
@@ -58,7 +53,7 @@ public final class ShadeSheet {
                 new Point(
                         field.centre().x() - scale.paperMm(extent.centre().x()),
                         field.centre().y() + scale.paperMm(extent.centre().y())));
-        cells(view);
+        shapes.addAll(LightShapes.cells(garden, sun, view, sheet.inks));
         garden.ground().outline().forEach(yard -> shapes.add(new Shape.Area(
                 List.of(view.on(yard)), Optional.empty(), Optional.empty(), Optional.of(sheet.inks.pen(Inks.WIDE)))));
         Labels labels = new Labels(field);
@@ -91,32 +86,6 @@ public final class ShadeSheet {
             }
         }
         return points.isEmpty() ? new Box(0, 0, 10_000, 5_000) : Box.round(points);
-    }
-
-    /** Squares of one kind of light are drawn as one area, cut at the edge of the yard. */
-    private void cells(View view) {
-        Map<SunHours.Light, List<Geometry>> squares = new EnumMap<>(SunHours.Light.class);
-        double half = sun.cellMm() / 2;
-        for (SunHours.Cell cell : sun.cells()) {
-            double x = cell.middle().x();
-            double y = cell.middle().y();
-            squares.computeIfAbsent(SunHours.Light.of(cell.hours()), light -> new ArrayList<>())
-                    .add(Jts.area(List.of(
-                            new Point(x - half, y - half), new Point(x + half, y - half), new Point(x + half, y + half),
-                            new Point(x - half, y + half))));
-        }
-        for (Outline yard : garden.ground().outline()) {
-            Geometry ground = Jts.area(yard.corners());
-            squares.forEach((light, own) -> {
-                Inks.Filling filling = sheet.inks.light(light.ordinal());
-                List<Shape> areas = Jts.areas(Jts.common(OverlayNGRobust.union(own), ground)).stream()
-                        .map(rings -> (Shape) new Shape.Area(
-                                rings.stream().map(view::on).toList(), filling.fill(), filling.hatch(), Optional.empty()))
-                        .toList();
-                shapes.add(new Shape.Group(
-                        "light-" + light.name().toLowerCase(Locale.ROOT).replace('_', '-'), light.words, "light", areas));
-            });
-        }
     }
 
     private void tall(Tall thing, View view, Labels labels) {
@@ -170,12 +139,7 @@ public final class ShadeSheet {
                             new Point(box.left(), y), new Point(box.left() + 10, y), new Point(box.left() + 10, y + 5),
                             new Point(box.left(), y + 5))),
                     filling.fill(), filling.hatch(), Optional.of(sheet.inks.pen(Inks.THIN))));
-            String limit = switch (light) {
-                case FULL_SUN -> ", 6 h and more";
-                case PART_SHADE -> ", 3 to 6 h";
-                case SHADE -> ", under 3 h";
-            };
-            shapes.add(sheet.text(box.left() + 13, y + 3.9, light.words + limit, 3.4, false));
+            shapes.add(sheet.text(box.left() + 13, y + 3.9, LightShapes.words(light), 3.4, false));
             y += 7.4;
         }
         y += 3;

@@ -1,7 +1,6 @@
 package lapyard.prints;
 
 import java.util.List;
-import java.util.Optional;
 import lapyard.diagrams.AccessSheets;
 import lapyard.diagrams.SettingOutSheets;
 import lapyard.diagrams.ShadeSheet;
@@ -14,13 +13,24 @@ import lapyard.job.JobSheet;
 final class GroundPrint {
     private GroundPrint() {}
 
-    static List<Page> settingOut(JobSheet sheet, PrintAsk ask) {
+    /** @throws CannotPrint where there is no baseline to measure from */
+    static SettingOut out(JobSheet sheet) {
         SettingOut out = SettingOut.of(sheet.garden(), sheet.ground().fall());
         if (out.baseline().isEmpty()) {
             throw new CannotPrint(out.findings().get(0).text() + ". "
                     + String.join(", or ", out.findings().get(0).ways()) + ".");
         }
-        return SettingOutSheets.pages(sheet.garden(), out, ask.bench(sheet.garden().imperial()));
+        return out;
+    }
+
+    /** @throws CannotPrint where no place and day are given */
+    static SunHours sun(JobSheet sheet) {
+        return SunHours.of(sheet.garden(), sheet.ground().fall()).orElseThrow(() -> new CannotPrint(
+                "no place and day are given to follow the sun: give latitude, longitude and a day"));
+    }
+
+    static List<Page> settingOut(JobSheet sheet, PrintAsk ask) {
+        return SettingOutSheets.pages(sheet.garden(), out(sheet), ask.bench(sheet.garden().imperial()));
     }
 
     static List<Page> access(JobSheet sheet, PrintAsk ask) {
@@ -31,10 +41,6 @@ final class GroundPrint {
     }
 
     static List<Page> shade(JobSheet sheet, PrintAsk ask) {
-        Optional<SunHours> sun = SunHours.of(sheet.garden(), sheet.ground().fall());
-        if (sun.isEmpty()) {
-            throw new CannotPrint("no place and day are given to follow the sun: give latitude, longitude and a day");
-        }
-        return List.of(ShadeSheet.page(sheet.garden(), sun.get(), ask.bench(sheet.garden().imperial())));
+        return List.of(ShadeSheet.page(sheet.garden(), sun(sheet), ask.bench(sheet.garden().imperial())));
     }
 }

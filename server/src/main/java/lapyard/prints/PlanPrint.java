@@ -2,6 +2,7 @@ package lapyard.prints;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lapyard.diagrams.PathCover;
 import lapyard.diagrams.PlanDrawing;
 import lapyard.diagrams.PlanLayer;
@@ -45,6 +46,15 @@ final class PlanPrint {
             covers.add(new PathCover(path.id(), path.name(), one.cover(), material));
         }
         return PlanDrawing.pages(
-                sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), covers, sheet.snags(), options);
+                sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), covers, sheet.snags(), asked(sheet, options),
+                options);
+    }
+
+    /** @throws CannotPrint where a layer is asked for that the garden says too little for */
+    private static PlanDrawing.Asked asked(JobSheet sheet, PlanOptions options) {
+        boolean pegs = options.layers().contains(PlanLayer.PEGS);
+        boolean sun = options.layers().contains(PlanLayer.SUN);
+        return new PlanDrawing.Asked(
+                pegs ? Optional.of(GroundPrint.out(sheet)) : Optional.empty(), sun ? Optional.of(GroundPrint.sun(sheet)) : Optional.empty());
     }
 }

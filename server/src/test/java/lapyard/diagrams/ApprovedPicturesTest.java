@@ -11,12 +11,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import lapyard.drawing.Page;
 import lapyard.drawing.PngWriter;
 import lapyard.drawing.Scale;
+import lapyard.geometry.Point;
+import lapyard.ground.SettingOut;
+import lapyard.plan.AccessStandard;
+import lapyard.plan.Baseline;
+import lapyard.plan.Garden;
+import lapyard.plan.Ground;
+import lapyard.plan.Preparation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -34,10 +42,21 @@ class ApprovedPicturesTest {
     /** Greatest difference of a square's mean brightness, of 255: less than a hair line through it. */
     private static final double TOLERANCE = 14;
 
+    private static final Garden PEGGED = TestGardens.garden(
+            "Chapel yard", false,
+            new Ground(TestGardens.chapelYard().ground().outline(), List.of(), List.of(), List.of(), 0, Optional.empty(),
+                    Optional.of(new Baseline(new Point(0, 600), new Point(12000, 600), 0)), Preparation.USUAL, List.of(),
+                    AccessStandard.USUAL, List.of(), Optional.empty()),
+            TestGardens.chapelYard().beds(), TestGardens.chapelYard().paths());
+
     private static final Map<String, Supplier<Page>> DRAWN = Map.of(
             "plan", () -> plan(PlanOptions.usual(false)),
             "plan-mono", () -> plan(PlanOptions.usual(false).inMono()),
             "plan-weekends", () -> plan(PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "weekends", "paths")))),
+            "plan-pegs", () -> PlanDrawing.pages(
+                    PEGGED, List.of(), TestGardens.chapelPaths(), List.of(),
+                    new PlanDrawing.Asked(Optional.of(SettingOut.of(PEGGED, Optional.empty())), Optional.empty()),
+                    PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "dimensions", "pegs")))).get(0),
             "plan-split", () -> plan(PlanOptions.usual(false).at(new Scale(20)).onSeveralSheets()),
             "plan-stale", () -> plan(PlanOptions.usual(true).stamped("revision 3", "2026-03-01").stale("the garden is at revision 4.")),
             "bed-register", () -> BedRegister.pages("Chapel yard", false, List.of(

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.Set;
 import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
@@ -16,6 +18,7 @@ import lapyard.drawing.Paper;
 import lapyard.drawing.PdfLines;
 import lapyard.drawing.PdfWriter;
 import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
 import lapyard.drawing.SvgWriter;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
@@ -115,6 +118,44 @@ class PlanDrawingTest {
             }
         }
         assertTrue(Drawn.of(PlanDrawing.draw(garden, List.of(), A3.at(new Scale(125)))).says("1:125"), "any smaller one may be asked for");
+    }
+
+    /** Dimension lines, ISO 129-1: as long as what they measure to scale, the wall's true length written on each. */
+    @Test
+    void everyWallOfAnAngledBedHasADimensionLineOfItsLength() {
+        Bed bed = TestGardens.bed("M", "", TestGardens.M, 4000, 3500, 0, 3);
+        Ground ground = new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0);
+        Page page = PlanDrawing.draw(TestGardens.garden("Yard", false, ground, List.of(bed), List.of()), List.of(), A3);
+        List<Shape> drawn = group(page.shapes(), "dimensions-M").orElseThrow().shapes();
+        List<Double> lines = new ArrayList<>();
+        List<Double> written = new ArrayList<>();
+        for (Shape shape : drawn) {
+            if (shape instanceof Shape.Lines line) lines.add(line.lines().get(0).get(0).distanceMm(line.lines().get(0).get(1)) * 50);
+            if (shape instanceof Shape.Text text) written.add(Double.valueOf(text.text().replace("\u2009", "").replace(" ", "")));
+        }
+        List<Double> walls = new ArrayList<>();
+        for (int i = 0; i < bed.outline().sides(); i++) walls.add(bed.outline().sideMm(i));
+        assertEquals(walls, written);
+        for (int i = 0; i < walls.size(); i++) assertEquals(walls.get(i), lines.get(i), 1e-6);
+    }
+
+    @Test
+    void aRectangleIsDimensionedOnceEachWay() throws Exception {
+        Drawn drawn = Drawn.of(PlanDrawing.draw(yardWith(TestGardens.bed("R", "", Outline.rectangle(2400, 1200), 3000, 3000, 90, 2)), List.of(), A3));
+        assertEquals(List.of("2400", "1200"), drawn.texts().stream().filter(List.of("2400", "1200")::contains).toList());
+    }
+
+    private static Garden yardWith(Bed bed) {
+        Ground ground = new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0);
+        return TestGardens.garden("Yard", false, ground, List.of(bed), List.of());
+    }
+
+    private static Optional<Shape.Group> group(List<Shape> shapes, String id) {
+        return shapes.stream()
+                .filter(Shape.Group.class::isInstance)
+                .map(Shape.Group.class::cast)
+                .flatMap(one -> one.id().equals(id) ? Stream.of(one) : group(one.shapes(), id).stream())
+                .findFirst();
     }
 
     @Test

@@ -59,6 +59,19 @@ class GroundPrintTest {
         }
     }
 
+    /** A layer is asked for by name; one that the garden says too little for is refused with what to give. */
+    @Test
+    void sunAndPegsAreLayersOfThePlan() throws Exception {
+        PrintAsk ask = ASK.showing(List.of("sun", "pegs", "beds"));
+        String text = text(Prints.pages("plan", sheet(sample()), ask));
+        for (String words : List.of("full sun, 6 h and more", "shade, under 3 h", ">P1<", "baseline 11400")) {
+            assertTrue(text.contains(words), words);
+        }
+        JobSheet bare = sheet("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}");
+        String refused = assertThrows(CannotPrint.class, () -> Prints.pages("plan", bare, ASK.showing(List.of("sun")))).getMessage();
+        assertTrue(refused.contains("give latitude, longitude and a day"), refused);
+    }
+
     private static void within(Page page, Shape shape) {
         if (shape instanceof Shape.Group group) {
             group.shapes().forEach(inner -> within(page, inner));

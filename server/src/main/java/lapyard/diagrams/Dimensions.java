@@ -1,0 +1,157 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lapyard.drawing.Shape;
+import lapyard.geometry.Length;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+
+/**
+ * Dimension lines along the walls of a bed, after ISO 129-1: a line parallel to what is measured between two extension
+ * lines, oblique strokes at its ends, the figure read from below or from the right. A line that has no room anywhere
+ * is left off.
+ */
+final class Dimensions {
+    private static final double TEXT = 2.1;
+
+    /** From the wall to its dimension line, nearest first. */
+    private static final double[] OFF = {3, 4.4, 6, 8, 10.5};
+
+    /** Extension lines begin this far from the wall, and run this far past the dimension line. */
+    private static final double GAP = 0.7;
+
+    private static final double PAST = 0.8;
+
+    private static final double STROKE = 0.7;
+
+    /** Lines of one row share their extension lines, and their ends may touch them. */
+    private static final double END = 0.7;
+
+    /** Sides of the same length to a hundredth of a millimetre are opposite sides of a rectangle. */
+    private static final double SAME_MM = 0.01;
+
+    private final Inks inks;
+    private final Labels labels;
+    private final boolean imperial;
+
+    /** Extension lines that stand, for those of the next wall in the same row. */
+    private final Set<String> witnessed = new HashSet<>();
+
+    Dimensions(Inks inks, Labels labels, boolean imperial) {
+        this.inks = inks;
+        this.labels = labels;
+        this.imperial = imperial;
+    }
+
+    /** Every wall, of a rectangle one of each two that are alike. */
+    Shape.Group of(Bed bed, View view) {
+        Outline outline = bed.inYard();
+        List<Point> ring = view.on(outline);
+        boolean rectangle = outline.sides() == 4
+                && Math.abs(outline.sideMm(0) - outline.sideMm(2)) < SAME_MM
+                && Math.abs(outline.sideMm(1) - outline.sideMm(3)) < SAME_MM;
+        double side = turnsLeftOnPaper(ring) ? 1 : -1;
+        List<Shape> shapes = new ArrayList<>();
+        for (int i = 0; i < (rectangle ? 2 : outline.sides()); i++) {
+            Optional<List<Shape>> drawn = wall(ring, i, side, outline.sideMm(i));
+            if (drawn.isEmpty() && rectangle) drawn = wall(ring, i + 2, side, outline.sideMm(i));
+            drawn.ifPresent(shapes::addAll);
+        }
+        return new Shape.Group(Shape.id("dimensions", bed.id()), "", "dimensions", shapes);
+    }
+
+    private static boolean turnsLeftOnPaper(List<Point> ring) {
+        double twice = 0;
+        for (int i = 0; i < ring.size(); i++) {
+            Point a = ring.get(i);
+            Point b = ring.get((i + 1) % ring.size());
+            twice += a.x() * b.y() - b.x() * a.y();
+        }
+        return twice < 0;
+    }
+
+    private Optional<List<Shape>> wall(List<Point> ring, int i, double side, double lengthMm) {
+        int n = ring.size();
+        Point a = ring.get(i % n);
+        Point b = ring.get((i + 1) % n);
+        double length = a.distanceMm(b);
+        Words words = Words.of(Length.written(lengthMm, imperial), TEXT, false);
+        if (length < words.widthMm() + 4 * STROKE) return Optional.empty();
+        double x = (b.x() - a.x()) / length;
+        double y = (b.y() - a.y()) / length;
+        Point out = new Point(-side * y, side * x);
+        Witness first = new Witness(a, along(a, ring.get((i + n - 1) % n), out));
+        Witness second = new Witness(b, along(b, ring.get((i + 2) % n), out));
+        double beyond = Math.max(first.wall, second.wall);
+        for (double base : beyond > 0 ? new double[] {0, beyond} : new double[] {0}) {
+            for (double off : OFF) {
+                Optional<List<Shape>> drawn = at(base + off, first, second, out, words, new Point(x, y));
+                if (drawn.isPresent()) return drawn;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A corner to measure from; the bed's next wall runs on outwards from it for some way. */
+    private record Witness(Point corner, double wall) {
+        /** The extension line to a dimension line, none where the next wall reaches it. */
+        Optional<List<Point>> line(double off, Point out) {
+            return wall > off ? Optional.empty() : Optional.of(List.of(moved(corner, out, wall + GAP), moved(corner, out, off + PAST)));
+        }
+    }
+
+    /** How far the wall from a corner to the next runs straight out, 0 where it does not. */
+    private static double along(Point corner, Point next, Point out) {
+        double length = corner.distanceMm(next);
+        double outwards = (next.x() - corner.x()) * out.x() + (next.y() - corner.y()) * out.y();
+        return outwards > length * (1 - 1e-6) ? length : 0;
+    }
+
+    private Optional<List<Shape>> at(double off, Witness first, Witness second, Point out, Words words, Point way) {
+        Point from = moved(first.corner, out, off);
+        Point to = moved(second.corner, out, off);
+        double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(-way.y(), way.x())));
+        Plate plate = new Plate(
+                new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2), words.widthMm(), words.heightMm(), turn);
+        List<List<Point>> lines = new ArrayList<>(List.of(List.of(from, to)));
+        List<Plate> room = new ArrayList<>(List.of(plate, thin(moved(from, way, END), moved(to, way, -END))));
+        for (Witness witness : List.of(first, second)) {
+            witness.line(off, out).filter(line -> !witnessed.contains(place(line))).ifPresent(line -> {
+                lines.add(line);
+                room.add(thin(line.get(0), line.get(1)));
+            });
+        }
+        if (!room.stream().allMatch(one -> labels.free(one) && labels.clearOfSolids(one))) return Optional.empty();
+        room.forEach(one -> labels.take(one.corners()));
+        lines.forEach(line -> witnessed.add(place(line)));
+        List<List<Point>> all = new ArrayList<>(lines);
+        for (Point end : List.of(from, to)) {
+            Point slant = new Point(way.x() + out.x(), way.y() + out.y());
+            all.add(List.of(moved(end, slant, -STROKE), moved(end, slant, STROKE)));
+        }
+        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(all, inks.pen(Inks.NARROW))));
+        shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+        return Optional.of(shapes);
+    }
+
+    private static String place(List<Point> line) {
+        return line.stream().map(at -> Math.round(at.x() * 1000) + " " + Math.round(at.y() * 1000)).collect(Collectors.joining(", "));
+    }
+
+    private static Point moved(Point at, Point way, double by) {
+        return new Point(at.x() + way.x() * by, at.y() + way.y() * by);
+    }
+
+    /** The room of a line. */
+    private static Plate thin(Point from, Point to) {
+        return new Plate(
+                new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2), from.distanceMm(to), 0.6,
+                Math.toDegrees(Math.atan2(from.y() - to.y(), to.x() - from.x())));
+    }
+}
