@@ -27,6 +27,18 @@ class WeekendsIT {
     }
 
     @Test
+    void whatSeveralDeliveriesCostIsToldWhenAsked(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "weekends");
+        browser.click("[data-key=\"staging cost\"]");
+        browser.until("no ways to buy", "return document.querySelectorAll('staging-cost tbody tr').length === 4");
+        JsonNode cost = page.server().get("api/gardens/" + id + "/weekends").path("cost");
+        assertEquals(4, cost.size());
+        assertTrue(browser.text("staging-cost").contains(cost.at("/2/way").asText()));
+    }
+
+    @Test
     void aTickIsShownBeforeItIsKept(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);
         Browser browser = page.browser();

@@ -91,7 +91,7 @@ export const api = {
   /** @returns {Promise<object>} the job sheet of what is stored */
   async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
 
-  /** @returns {Promise<object>} a part of the job sheet that is worked out only when asked for: `loads`, `pegs`, `quote`, `sun` */
+  /** @returns {Promise<object>} a part of the job sheet that is worked out only when asked for: `loads`, `pegs`, `quote`, `sun`, `weekends` */
   async part(id, name) { return read(await ask('GET', `${garden(id)}/job-sheet/${name}`)); },
 
   /** How a merchant's list in CSV is understood, and `garden` with it where every line is good; nothing is kept. */

@@ -5,6 +5,7 @@ import './ground-form.js';
 import { custom, GardenElement, h } from './make.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
+import './staging-cost.js';
 
 /** lap-days: the weekends as a ribbon of days that fill like buckets; what dries or cures is hatched across them. */
 export class LapDays extends GardenElement {
@@ -35,6 +36,7 @@ export class LapDays extends GardenElement {
       h('nav', { 'aria-label': 'Weekends to take along' },
         sheetLink(this, api, 'weekends.pdf', 'Day sheets, PDF'), sheetLink(this, api, 'weekends.ics', 'Calendar file'),
         sheetLink(this, api, 'weekends.csv', 'What is needed when, CSV')),
+      custom('staging-cost', { garden: this.garden }),
       this.#who());
   }
 
