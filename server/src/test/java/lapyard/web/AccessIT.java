@@ -171,7 +171,11 @@ class AccessIT {
         browser.prefers("prefers-reduced-motion", "no-preference");
     }
 
+    /** What is still moving or fading is not yet what one reads. */
     private static void isClean(Browser browser, String where) {
+        browser.until("it does not come to rest", "const box = document.querySelector('lap-yard [data-bed]')?.getBoundingClientRect();"
+                + " const now = box ? [box.left, box.top, box.width].join() : 'none'; const before = window.seenLast; window.seenLast = now;"
+                + " return before === now && document.getAnimations().every(one => one.playState !== 'running');");
         Results results = new AxeBuilder().withTags(RULES).analyze(browser.driver);
         List<String> found = results.getViolations().stream()
                 .map(rule -> rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes().stream().map(node -> String.valueOf(node.getTarget())).limit(4).toList())
