@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.plan.Crew;
@@ -41,8 +42,8 @@ public final class DaySheets {
                         + hours(day.hoursLeft()) + " left" + (day.wet() ? "; down as wet: no finish" : ""));
         BenchTable table = new BenchTable(sheet, "Tasks",
                 new Column("", 0.03, false), new Column("from - to", 0.13, true), new Column("where", 0.1, true),
-                new Column("what", 0.2, false), new Column("people", 0.06, true), new Column("carried", 0.22, false),
-                new Column("timbers", 0.26, false));
+                new Column("what", 0.22, false), new Column("people", 0.06, true), new Column("carried", 0.22, false),
+                new Column("timbers", 0.24, false));
         Set<String> cautions = new LinkedHashSet<>();
         for (Weekends.Part part : day.parts()) {
             Work work = tasks.get(part.task()).work();
@@ -54,11 +55,11 @@ public final class DaySheets {
         table.on(flow);
         List<String> waits = weekends.waits().stream()
                 .filter(wait -> wait.fromDay() <= day.number() && day.number() < wait.toDay())
-                .map(wait -> tasks.get(wait.task()).work().place() + ", " + tasks.get(wait.task()).work().label() + ": " + wait.why() + ", "
+                .map(wait -> sentence(tasks.get(wait.task()).work().place()) + ", " + tasks.get(wait.task()).work().label() + ": " + wait.why() + ", "
                         + (wait.toDay() - day.number()) + (wait.toDay() - day.number() == 1 ? " day to go" : " days to go"))
                 .toList();
         if (!waits.isEmpty()) flow.words(List.of("Waiting: " + String.join(". ", waits) + "."), 3.4, false);
-        if (!cautions.isEmpty()) flow.words(List.of("Mind: " + String.join(". ", cautions) + "."), 3.4, true);
+        if (!cautions.isEmpty()) flow.words(List.of("Mind: " + cautions.stream().map(DaySheets::sentence).collect(Collectors.joining(". ")) + "."), 3.4, true);
         return flow.drafts();
     }
 
@@ -66,6 +67,10 @@ public final class DaySheets {
         String name = day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK);
         return day.date().map(date -> name + " " + date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK) + " "
                 + date.getYear()).orElse(name) + ", weekend " + day.weekend();
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String marks(List<String> marks) {

@@ -177,12 +177,12 @@ public final class FloorCards {
     private static List<String> cuts(BenchSheet sheet, BedWork work) {
         Map<String, List<Double>> strips = new LinkedHashMap<>();
         for (Strip strip : work.strips()) strips.computeIfAbsent(strip.use(), use -> new ArrayList<>()).add(strip.lengthMm());
-        List<String> lines = new ArrayList<>();
-        strips.forEach((use, lengths) -> lines.add("Cut " + use + "s: " + counted(sheet, lengths)));
-        lines.add("Cut slats: " + work.slats().stream()
+        List<String> cuts = new ArrayList<>();
+        strips.forEach((use, lengths) -> cuts.add(use + "s " + counted(sheet, lengths)));
+        cuts.add("slats " + work.slats().stream()
                 .map(cut -> cut.count() + " of " + sheet.written(cut.lengthMm()))
                 .collect(Collectors.joining(", ")));
-        return lines;
+        return List.of("Cut " + String.join("; ", cuts) + ".");
     }
 
     /** 8 of 1270, 5 of 870: longest first. */

@@ -39,6 +39,9 @@ public final class LoadInSheets {
         String about = (drop.massAtLeast() ? "at least " : "") + kg(drop.massKg()) + ", " + m3(drop.volumeM3()) + " as counted"
                 + (drop.supplier().leadDays() > 0 ? "; order " + drop.supplier().leadDays() + " days ahead" : "");
         BenchTable.Flow flow = new BenchTable.Flow(sheet, "Load-in: " + drop.supplier().name(), about);
+        flow.words(List.of(drop.trips()
+                .map(trips -> trips.proved() ? "No way takes fewer trips." : "No way takes under " + trips.atLeast() + " trips.")
+                .orElse("Brought by the supplier; its vehicle is not on the list, so trips are not counted.")), 3.8, false);
         BenchTable table = new BenchTable(sheet, "Comes",
                 new Column("count", 0.1, true), new Column("of", 0.3, true), new Column("for", 0.3, false),
                 new Column("kg each", 0.15, false), new Column("kg all", 0.15, false));
@@ -46,14 +49,7 @@ public final class LoadInSheets {
             table.row(String.valueOf(load.count()), load.name(), load.label(), mass(load.massKg(), 1), mass(load.massKg(), load.count()));
         }
         table.on(flow);
-        if (drop.trips().isPresent()) {
-            trips(drop, drop.trips().get(), sheet).on(flow);
-            flow.words(List.of(drop.trips().get().proved()
-                    ? "No way takes fewer trips."
-                    : "No way takes under " + drop.trips().get().atLeast() + " trips."), 3.8, false);
-        } else {
-            flow.words(List.of("Brought by the supplier; its vehicle is not on the list, so trips are not counted."), 3.8, false);
-        }
+        drop.trips().ifPresent(trips -> trips(drop, trips, sheet).on(flow));
         return flow.drafts();
     }
 
@@ -78,6 +74,7 @@ public final class LoadInSheets {
 
     private static List<BenchSheet.Draft> way(LoadIn loads, BenchSheet sheet) {
         BenchTable.Flow flow = new BenchTable.Flow(sheet, "Load-in: lifts, way in, barrow", "");
+        flow.words(loads.cautions(), 3.4, false);
         List<String> words = new ArrayList<>();
         loads.longest().ifPresent(load -> words.add("Longest: " + load.name() + ", " + load.label() + ", " + sheet.written(load.lengthMm())
                 + (loads.roundTurn().isPresent()
@@ -121,7 +118,6 @@ public final class LoadInSheets {
             barrows.row(String.valueOf(runs), rounded(hours, 1), "", "all");
             barrows.on(flow);
         }
-        flow.words(loads.cautions(), 3.4, false);
         return flow.drafts();
     }
 

@@ -44,6 +44,7 @@ final class SawBatches {
         BenchTable.Flow flow = new BenchTable.Flow(
                 sheet, "Saw Day, weekend " + stage.stage() + ": batches", about(work, sheet));
         flow.words(List.of(legend()), 3.4, false);
+        flow.words(totals(stage), 4, false);
         boolean headed = false;
         for (Setting setting : stage.settings()) {
             List<List<Chip>> lines = lines(setting);
@@ -61,8 +62,6 @@ final class SawBatches {
                 row(flow, setting, some, height, part + 1, parts);
             }
         }
-        flow.down(2);
-        flow.words(totals(stage), 4, false);
         return flow.drafts();
     }
 

@@ -57,6 +57,19 @@ public final class SlipSheets {
             about.add("example prices stand among these");
         }
         BenchTable.Flow flow = new BenchTable.Flow(sheet, "Slip: " + order.supplier().name(), String.join("; ", about));
+        List<String> sum = new ArrayList<>();
+        sum.add("Goods " + order.goods().toPlainString() + ", delivery " + order.charge().toPlainString() + ": "
+                + (order.atLeast() ? "at least " : "") + code + " " + order.total().toPlainString()
+                + (order.tax().signum() > 0
+                        ? ", in it " + order.tax().toPlainString() + " of tax at " + order.supplier().taxPercent().toPlainString() + " %"
+                        : "") + ".");
+        if (order.supplier().freeOver().isPresent()) {
+            sum.add(order.shortOfFree()
+                    .map(less -> "Delivery is free on goods over " + order.supplier().freeOver().get().toPlainString() + ": "
+                            + less.toPlainString() + " short.")
+                    .orElse("Delivery is free: goods are over " + order.supplier().freeOver().get().toPlainString() + "."));
+        }
+        flow.words(sum, 4.4, true);
         BenchTable table = new BenchTable(sheet, "To bring, in " + code,
                 new Column("count", 0.09, true), new Column("of", 0.27, true), new Column("for", 0.34, false),
                 new Column("each", 0.13, false), new Column("all", 0.17, true));
@@ -77,19 +90,6 @@ public final class SlipSheets {
             }
         }
         table.on(flow);
-        List<String> foot = new ArrayList<>();
-        foot.add("Goods " + order.goods().toPlainString() + ", delivery " + order.charge().toPlainString() + ": "
-                + (order.atLeast() ? "at least " : "") + code + " " + order.total().toPlainString()
-                + (order.tax().signum() > 0
-                        ? ", in it " + order.tax().toPlainString() + " of tax at " + order.supplier().taxPercent().toPlainString() + " %"
-                        : "") + ".");
-        if (order.supplier().freeOver().isPresent()) {
-            foot.add(order.shortOfFree()
-                    .map(less -> "Delivery is free on goods over " + order.supplier().freeOver().get().toPlainString() + ": "
-                            + less.toPlainString() + " short.")
-                    .orElse("Delivery is free: goods are over " + order.supplier().freeOver().get().toPlainString() + "."));
-        }
-        flow.words(foot, 4.4, true);
         return flow.drafts();
     }
 
