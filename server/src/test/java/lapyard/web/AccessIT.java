@@ -111,6 +111,7 @@ class AccessIT {
     void axeFindsNothingInAClash(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);
         page.chooses("A");
+        page.hearsNothing();
         page.server().changed(id, Page.TWO_BEDS.replace("[1000,2000]", "[1000,4000]"));
         page.browser().keys(Keys.ARROW_RIGHT);
         page.browser().until("nobody is asked", "return Boolean(document.querySelector('clash-ask dialog[open]'))");

@@ -95,4 +95,10 @@ record Page(RunningServer server, Browser browser) {
         assertTrue(text != null && text.matches(".*\\d.*"), () -> "the total reads " + text);
         return text;
     }
+
+    /** The page's looks for news stay without an answer, so that both change the same revision. */
+    void hearsNothing() {
+        browser.js("const fetched = window.fetch; window.fetch = (address, asked) =>"
+                + " asked?.headers?.['if-none-match'] ? new Promise(() => {}) : fetched(address, asked);");
+    }
 }
