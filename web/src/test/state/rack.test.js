@@ -37,3 +37,9 @@ test('what is sawn out of boards on hand is found at its place on the board', ()
   equal(found.get('K2').length, 2);
   equal([found.has('4800'), chalked(null).size], [false, 0]);
 });
+
+test('what a board is worth kept is written beside it and taken away again', () => {
+  const plan = setBoard(0, { salvage: 4.5 })(rackBoard({ length: 2400, section: '100x200', count: 1 })({}));
+  equal(readRack(plan)[0].salvage, 4.5);
+  equal('salvage' in setBoard(0, { salvage: undefined })(plan).rack[0], false);
+});

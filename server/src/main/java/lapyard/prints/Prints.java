@@ -46,6 +46,13 @@ public final class Prints {
         return ALL.stream().map(Print::name).filter(name -> !name.equals("plan")).toList();
     }
 
+    /** Name and title of every kind of sheet, in the order of the set. */
+    public static Map<String, String> titles() {
+        Map<String, String> titles = new LinkedHashMap<>();
+        ALL.forEach(print -> titles.put(print.name(), print.title()));
+        return titles;
+    }
+
     /** Whether sheets of that name can be asked for, {@link #SET} among them. */
     public static boolean known(String name) {
         return name.equals(SET) || ALL.stream().anyMatch(print -> print.name().equals(name));

@@ -12,7 +12,11 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.Map;
 import java.util.function.Supplier;
+import lapyard.diagrams.PlanLayer;
+import lapyard.drawing.Paper;
+import lapyard.prints.Prints;
 
 /** What is made from a body alone; nothing is kept. */
 @Path("/")
@@ -118,6 +122,37 @@ public final class DeskResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response exampleCatalogue(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         return SheetsResource.answer(Output.of(desk.exampleCatalogue()), MediaType.APPLICATION_JSON, have).build();
+    }
+
+    /** Which kinds of sheets there are, on which papers, and which layers a plan has. */
+    @GET
+    @Path("api/sheets")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response sheets(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        String text = Json.text(json -> {
+            json.writeStartObject();
+            json.writeArrayFieldStart("sheets");
+            for (Map.Entry<String, String> kind : Prints.titles().entrySet()) {
+                json.writeStartObject();
+                json.writeStringField("name", kind.getKey());
+                json.writeStringField("title", kind.getValue());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("papers");
+            for (Paper paper : Paper.values()) json.writeString(paper.label());
+            json.writeEndArray();
+            json.writeArrayFieldStart("layers");
+            for (PlanLayer layer : PlanLayer.values()) {
+                json.writeStartObject();
+                json.writeStringField("name", layer.label());
+                json.writeBooleanField("usual", PlanLayer.USUAL.contains(layer));
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        });
+        return SheetsResource.answer(Output.of(text), MediaType.APPLICATION_JSON, have).build();
     }
 
     @GET

@@ -34,6 +34,7 @@ import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.order.Variation;
 import lapyard.plan.Finding;
+import lapyard.prints.CannotPrint;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
@@ -112,6 +113,8 @@ public final class GardenDesk implements Desk {
         JobSheet sheet = sheet(document);
         try {
             return Prints.file(Prints.pages(name, sheet, ask), format, page);
+        } catch (CannotPrint tooLittle) {
+            throw new Refused(List.of(Finding.stop(name, tooLittle.getMessage(), null)));
         } catch (IllegalArgumentException e) {
             throw new Refused(List.of(Finding.stop(name, e.getMessage(), null, "leave the parameter out for what is usual")));
         }

@@ -238,6 +238,8 @@ class OpenApiTest {
                 new Call(404, "get /api/solves/{id}", "/api/solves/none", ""),
                 new Call(202, "delete /api/solves/{id}", solve, ""),
                 new Call(404, "delete /api/solves/{id}", "/api/solves/none", ""),
+                new Call(200, "get /api/sheets", "/api/sheets", ""),
+                new Call(304, "get /api/sheets", "/api/sheets", "", "If-None-Match", "*"),
                 new Call(200, "get /api/example-catalogue", "/api/example-catalogue", ""),
                 new Call(304, "get /api/example-catalogue", "/api/example-catalogue", "", "If-None-Match", "*"),
                 new Call(200, "get /api/samples", "/api/samples", ""),

@@ -73,7 +73,7 @@ export const api = {
   /** @returns {Promise<string>} the new garden's id */
   async create(plan) {
     const answer = await ask('POST', 'api/gardens', { body: plan });
-    return decodeURIComponent(answer.headers.get('location').split('/').filter(Boolean).pop());
+    return madeId(answer);
   },
 
   /** @returns {Promise<{plan: object, revision: string}>} `revision` is the entity tag */
@@ -132,6 +132,46 @@ export const api = {
     }
   },
 
+  /** @returns {Promise<{sheets: {name: string, title: string}[], papers: string[], layers: {name: string, usual: boolean}[]}>} */
+  async sheets() { return read(await ask('GET', 'api/sheets')); },
+
+  /**
+   * A part of the history, newest first.
+   *
+   * @param {number} [before] only revisions older than this one
+   * @returns {Promise<{revisions: {number: number, kind: string, name: string, saved: string, stamp?: string, printed?: boolean}[], next?: string}>}
+   */
+  async revisions(id, before) { return read(await ask('GET', `${garden(id)}/revisions?limit=50${before ? `&before=${before}` : ''}`)); },
+
+  /** What changed between two revisions. @returns {Promise<{where: string, text: string}[]>} */
+  async difference(id, from, to) { return (await read(await ask('GET', `${garden(id)}/difference?from=${from}&to=${to}`))).lines; },
+
+  /** What the change did to the order, line by line. */
+  async variation(id, from, to) { return read(await ask('GET', `${garden(id)}/variation?from=${from}&to=${to}`)); },
+
+  /** Gives a revision a name that keeps it for good, or takes it away. @param {string | null} stamp */
+  async stamp(id, number, stamp) {
+    const path = `${garden(id)}/revisions/${number}/stamp`;
+    await (stamp === null ? ask('DELETE', path) : ask('PUT', path, { body: { stamp } }));
+  },
+
+  /** Brings an old revision back as the newest. @param {string} revision the entity tag that stands */
+  async restore(id, number, revision) { await ask('POST', `${garden(id)}/revisions/${number}/restore`, { headers: { 'if-match': revision } }); },
+
+  /** @returns {Promise<string>} the id of a new garden that begins as this revision */
+  async copyOf(id, number) { return madeId(await ask('POST', `${garden(id)}/copy?revision=${number}`)); },
+
+  /** A garden with its history, as it was taken out into a file. @returns {Promise<string>} its new id */
+  async bringIn(file) { return madeId(await ask('POST', 'api/gardens/file', { body: JSON.parse(file) })); },
+
+  /** @returns {Promise<{id: string, label: string, made: string}[]>} who may read this garden without a token of the server */
+  async shares(id) { return (await read(await ask('GET', `${garden(id)}/shares`))).shares; },
+
+  /** @returns {Promise<string>} the token, told this once */
+  async share(id, label) { return (await read(await ask('POST', `${garden(id)}/shares`, { body: { label } }))).token; },
+
+  async unshare(id, share) { await ask('DELETE', `${garden(id)}/shares/${encodeURIComponent(share)}`); },
+
   /** Where a drawing or list of a garden is fetched: `plan.svg`, `plan.pdf`, `slip.csv`. */
   address: (id, name) => `${garden(id)}/${name}`,
 
@@ -142,6 +182,8 @@ export const api = {
 
   useToken(text) { sessionStorage.setItem(TOKEN, text); },
 };
+
+const madeId = answer => decodeURIComponent(answer.headers.get('location').split('/').filter(Boolean).pop());
 
 /** `next` may be a whole address, a path or only the cursor. */
 function nextPage(next) {

@@ -1,4 +1,5 @@
 import { millimetres, shown } from '../geometry/length.js';
+import { readPrice } from '../state/catalogue.js';
 import { readNumber } from '../state/checks.js';
 import { badText, chalked, goodRuns, rackBoard, readBad, readRack, setBoard, takeOffRack } from '../state/rack.js';
 import { sectionsOf } from '../state/build.js';
@@ -93,6 +94,7 @@ export class LapRack extends GardenElement {
             const read = readBad(text, board.length);
             return read.error ? read : { value: badText(read.value) };
           }, oncount: ({ detail }) => set({ bad: detail ? readBad(detail, board.length).value : undefined }) })),
+        countField({ label: 'Worth kept, each', mode: 'decimal', key: `${key} salvage`, value: board.salvage ?? '', hint: 'empty: a part of a new one', read: readPrice, oncount: ({ detail }) => set({ salvage: detail ?? undefined }) }),
         h('div.wide', {}, countField({ label: 'Where it comes from', mode: 'text', key: `${key} origin`, value: board.origin, hint: board.origin ? '' : 'unknown: not for beds of food',
           read: text => (text.trim().length > 200 ? { error: `${text.trim().length - 200} letters too many: 200 at most.` } : { value: text.trim() }), oncount: ({ detail }) => set({ origin: detail || undefined }) }))),
       h('label.wall', {}, h('input', { type: 'checkbox', checked: board.coated, 'data-key': `${key} coated`, onchange: event => set({ coated: event.target.checked || undefined }) }), 'painted or coated'),

@@ -14,7 +14,8 @@
  *   once). Each scrolls by itself. Below 821 px all are one column as wide as the screen, and only the place that was
  *   opened last is shown: lay out with grid or flex that holds from 320 px upwards.
  * - `order`: its turn in the row. The row reads ground 10, pegs 20, beds 30, paths 35, rack 40, rolls 50, saw-day 60, catalogue
- *   70, slip 80, load-in 90, weekends 100, try-out 110, tally 120, sheets 130, snags 140.
+ *   70, slip 80, load-in 90, quote 95, weekends 100, try-out 110, tally 120, revisions 125, sheets 130,
+ *   snags 140.
  * - `first`: open until somebody decides otherwise.
  * - `badge`: garden => short text beside the title, null for none; looked at again with every plan and job sheet.
  *

@@ -25,12 +25,32 @@ export function sheetLink(element, api, name, text, file = name) {
   }, text);
 }
 
+/**
+ * The same for a sheet that the garden may have too little for: it is fetched first, and what is missing is said.
+ *
+ * @param {string} name address and what is asked of it, `plan.pdf?paper=A2`
+ * @param {string} file what it is called where it is put
+ * @param {string} [told] the link's name where `text` says too little by itself
+ */
+export function bringingLink(element, api, name, text, file, told) {
+  const { garden } = element;
+  return h('a', {
+    href: api.address(garden.id, name), download: file, 'data-key': `sheet ${file}`, 'aria-label': told ?? null,
+    'aria-disabled': garden.keeper.standing !== 'kept' ? 'true' : null,
+    onclick: event => {
+      event.preventDefault();
+      if (garden.keeper.standing !== 'kept') element.say('Not saved yet: the sheet would be an old one. Wait for “Saved”.');
+      else bring(element, api, name, file);
+    },
+  }, text);
+}
+
 async function bring(element, api, name, file) {
   try {
     const address = URL.createObjectURL(await api.sheet(element.garden.id, name));
     h('a', { href: address, download: file }).click();
     setTimeout(() => URL.revokeObjectURL(address), 10000);
   } catch (problem) {
-    element.say(`${name} does not come: ${problem.message}`);
+    element.say(`${file} does not come: ${problem.snags?.[0]?.text ?? problem.message}`);
   }
 }

@@ -5,12 +5,12 @@ import { USUAL } from './plan.js';
 
 const rackOf = plan => plan.rack ?? [];
 
-/** @returns {{index: number, id: string, section: string, length: number, count: number, bad: [number, number][], goodFaces: number, origin: string, coated: boolean}[]} */
+/** @returns {{index: number, id: string, section: string, length: number, count: number, bad: [number, number][], goodFaces: number, origin: string, coated: boolean, salvage?: number}[]} */
 export function readRack(plan) {
   const usual = plan.defaults?.section ?? USUAL.section;
   return rackOf(plan).map((board, index) => ({
     index, id: board.id ?? '', section: board.section ?? usual, length: board.length, count: board.count ?? 1, bad: board.bad ?? [],
-    goodFaces: board.goodFaces ?? 2, origin: board.origin ?? '', coated: board.coated ?? false,
+    goodFaces: board.goodFaces ?? 2, origin: board.origin ?? '', coated: board.coated ?? false, ...(board.salvage === undefined ? {} : { salvage: board.salvage }),
   }));
 }
 
