@@ -11,10 +11,15 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import lapyard.history.Merge;
 import lapyard.plan.Finding;
@@ -27,15 +32,25 @@ public final class GardenResource {
     static final String MERGE_PATCH = "application/merge-patch+json";
 
     private final Shelf shelf;
+    private final Ready ready;
 
-    GardenResource(Shelf shelf) {
+    GardenResource(Shelf shelf, Ready ready) {
         this.shelf = shelf;
+        this.ready = ready;
     }
 
     @GET
     @Produces(MediaType.APPLICATION_JSON)
-    public Response get(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return Shelf.document(shelf.standing(id), have);
+    public Response get(
+            @PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have, @Context UriInfo uri) {
+        OptionalLong moment = shelf.store().moment();
+        Stored stored = shelf.standing(id);
+        if (uri.getRequestUri().getRawQuery() == null) {
+            ready.keep(uri.getRequestUri().getRawPath(), new Ready.Answer(
+                    id, stored.revision(), moment, stored.document().getBytes(StandardCharsets.UTF_8), MediaType.APPLICATION_JSON,
+                    Tags.of(stored), Optional.empty()));
+        }
+        return Shelf.document(stored, have);
     }
 
     @PUT

@@ -22,8 +22,10 @@ final class Ids {
     }
 
     private static String signs(int length) {
-        StringBuilder id = new StringBuilder();
-        while (id.length() < length) id.append(SIGNS.charAt(RANDOM.nextInt(SIGNS.length())));
+        byte[] chance = new byte[length];
+        RANDOM.nextBytes(chance);
+        StringBuilder id = new StringBuilder(length);
+        for (byte one : chance) id.append(SIGNS.charAt(one & 31));
         return id.toString();
     }
 }

@@ -87,9 +87,10 @@ public final class Server implements AutoCloseable {
                 Math.max(1, Runtime.getRuntime().availableProcessors()), MOST_WAITING, TURN_PATIENCE_MS);
         Outputs outputs = new Outputs(desk, OUTPUT_BYTES, turns);
         Live live = new Live(store);
+        Ready ready = new Ready(store, outputs.hits);
         Executor threads = task -> new Thread(task, "lapyard-start").start();
         CompletableFuture<HttpHandler> api = CompletableFuture.supplyAsync(
-                () -> container(store, desk, new Samples(files), outputs, metrics, live, turns), threads);
+                () -> container(store, desk, new Samples(files), outputs, metrics, live, turns, ready), threads);
         CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
 
         HttpServer http = new HttpServer();
@@ -137,6 +138,7 @@ public final class Server implements AutoCloseable {
                         page::join,
                         api::join,
                         live,
+                        ready,
                         metrics,
                         log), "/");
         http.start();
@@ -153,7 +155,8 @@ public final class Server implements AutoCloseable {
     }
 
     private static HttpHandler container(
-            Supplier<GardenStore> store, Desk desk, Samples samples, Outputs outputs, Metrics metrics, Live live, Turns turns) {
+            Supplier<GardenStore> store, Desk desk, Samples samples, Outputs outputs, Metrics metrics, Live live, Turns turns,
+            Ready ready) {
         ResourceConfig resources = new ResourceConfig();
         // finding extensions by itself costs a third of the start, and there are none
         for (String off : List.of(
@@ -170,13 +173,13 @@ public final class Server implements AutoCloseable {
         resources.register(new Problems());
         resources.register(new EmptyErrors());
         resources.register(new GardensResource(shelf));
-        resources.register(new GardenResource(shelf));
+        resources.register(new GardenResource(shelf, ready));
         resources.register(new RevisionsResource(shelf));
         resources.register(new SharesResource(shelf));
         resources.register(new DifferenceResource(shelf));
         resources.register(new CopiesResource(shelf));
         resources.register(new BringInResource(shelf));
-        resources.register(new SheetsResource(shelf, outputs));
+        resources.register(new SheetsResource(shelf, outputs, ready));
         resources.register(new ApiResource());
         resources.register(new DeskResource(desk, outputs, turns));
         resources.register(new SamplesResource(samples));

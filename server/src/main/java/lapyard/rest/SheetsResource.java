@@ -6,9 +6,11 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Arrays;
@@ -17,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import lapyard.store.Stored;
@@ -33,19 +36,24 @@ public final class SheetsResource {
 
     private final Shelf shelf;
     private final Outputs outputs;
+    private final Ready ready;
 
-    SheetsResource(Shelf shelf, Outputs outputs) {
+    SheetsResource(Shelf shelf, Outputs outputs, Ready ready) {
         this.shelf = shelf;
         this.outputs = outputs;
+        this.ready = ready;
     }
 
     @GET
     @Path("job-sheet")
     @Produces(MediaType.APPLICATION_JSON)
-    public Response jobSheet(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+    public Response jobSheet(
+            @PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have, @Context UriInfo uri) {
+        OptionalLong moment = shelf.store().moment();
         Stored stored = shelf.standing(id);
-        return answer(outputs.jobSheet(stored.document()), MediaType.APPLICATION_JSON, have)
-                .build();
+        Output output = outputs.jobSheet(stored.document());
+        keep(uri, moment, stored, output, MediaType.APPLICATION_JSON, Optional.empty());
+        return answer(output, MediaType.APPLICATION_JSON, have).build();
     }
 
     @GET
@@ -79,7 +87,9 @@ public final class SheetsResource {
             @QueryParam("cut") String minutesACut,
             @QueryParam("setting") String minutesASetting,
             @QueryParam("revision") String revision,
-            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+            @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have,
+            @Context UriInfo uri) {
+        OptionalLong moment = shelf.store().moment();
         Stored newest = shelf.standing(id);
         if (!Prints.known(sheets)) throw new Refusal(404, "there are no sheets " + sheets);
         OptionalInt wanted = Asked.number("revision", revision, 1, Integer.MAX_VALUE);
@@ -107,9 +117,17 @@ public final class SheetsResource {
                 stale);
         if (format.equals("pdf")) shelf.printed(stored);
         String name = file(stored, sheets + (format.equals("pdf") || number == 1 && sheets.equals("plan") ? "" : "-" + number) + "." + format);
-        return answer(outputs.print(stored.document(), sheets, format, number, ask), DRAWN.get(format), have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + "\"")
-                .build();
+        String how = "inline; filename=\"" + name + "\"";
+        Output output = outputs.print(stored.document(), sheets, format, number, ask);
+        if (!format.equals("pdf")) keep(uri, moment, stored, output, DRAWN.get(format), Optional.of(how));
+        return answer(output, DRAWN.get(format), have).header(HttpHeaders.CONTENT_DISPOSITION, how).build();
+    }
+
+    /** What is asked for without a query can be handed out again; a printed file is remembered as printed each time. */
+    private void keep(UriInfo uri, OptionalLong moment, Stored stored, Output output, String type, Optional<String> disposition) {
+        if (uri.getRequestUri().getRawQuery() != null) return;
+        ready.keep(uri.getRequestUri().getRawPath(), new Ready.Answer(
+                stored.id(), stored.revision(), moment, output.bytes(), type, Tags.quoted(output.tag()), disposition));
     }
 
     /** What the change from one revision to another does to the order. */

@@ -23,6 +23,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.ReentrantLock;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
@@ -47,6 +48,8 @@ final class DataFolder implements Database {
     private final FileChannel lockChannel;
     private Connection writer;
     private final ReentrantLock writing = new ReentrantLock(true);
+    /** Odd while one writes. */
+    private final AtomicLong moment = new AtomicLong();
     private final Feed feed = new Feed();
     /** What the write under way will tell. */
     private final Map<String, Long> announced = new LinkedHashMap<>();
@@ -175,6 +178,7 @@ final class DataFolder implements Database {
     @Override
     public <T> T write(Work<T> work) {
         writing.lock();
+        moment.incrementAndGet();
         try {
             refuseWhenClosed();
             refuseWhenDamagedOrGone();
@@ -188,8 +192,15 @@ final class DataFolder implements Database {
             throw fault(failed);
         } finally {
             announced.clear();
+            moment.incrementAndGet();
             writing.unlock();
         }
+    }
+
+    @Override
+    public OptionalLong moment() {
+        long now = moment.get();
+        return now % 2 == 0 ? OptionalLong.of(now) : OptionalLong.empty();
     }
 
     /** Nobody else has the folder, and one writes at a time. */

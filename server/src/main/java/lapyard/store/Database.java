@@ -2,6 +2,7 @@ package lapyard.store;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.OptionalLong;
 
 /** Where the tables lie: a folder of this machine, or a server that several share. */
 interface Database extends AutoCloseable {
@@ -14,6 +15,14 @@ interface Database extends AutoCloseable {
     <T> T write(Work<T> work);
 
     <T> T read(Work<T> work);
+
+    /**
+     * A number that is another one after every write; empty while one is going on, and where others write here too. What
+     * was read since a number was told, and while it is still told, stands.
+     */
+    default OptionalLong moment() {
+        return OptionalLong.empty();
+    }
 
     /** Inside a {@link #write}: until it ends, no other server is at this place. */
     void aloneWith(Connection connection) throws SQLException;

@@ -77,6 +77,14 @@ public final class GardenStore implements AutoCloseable {
         return database.read(connection -> rows.list(connection, limit, after, deleted));
     }
 
+    /**
+     * A number that is another one after every change to any garden; empty while a change is being made, and where other
+     * servers share the database. What was found since a number was told, and while it is still told, stands.
+     */
+    public OptionalLong moment() {
+        return database.moment();
+    }
+
     /** The garden as it now stands, also where it is deleted; empty where there never was one. */
     public Optional<Stored> find(String id) {
         return database.read(connection -> rows.current(connection, id));

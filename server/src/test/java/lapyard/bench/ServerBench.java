@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.AtomicReference;
 import lapyard.rest.Binding;
 import lapyard.rest.GardenDesk;
 import lapyard.rest.Keys;
@@ -34,6 +35,10 @@ import org.glassfish.grizzly.http.server.Response;
  */
 public final class ServerBench {
     private static final int CLIENTS = 8;
+
+    /** The library closes a line after 256 requests. */
+    private static final int MOST_A_LINE = 250;
+
     private static final int LISTENERS = 200;
     private static final PrintStream OUT = System.out;
 
@@ -116,29 +121,34 @@ public final class ServerBench {
 
     private static double rate(int port, String path, double seconds) throws Exception {
         AtomicLong answered = new AtomicLong();
+        AtomicReference<Throwable> failed = new AtomicReference<>();
         long until = System.nanoTime() + (long) (seconds * 1e9);
         List<Thread> clients = new ArrayList<>();
         byte[] request = ("GET " + path + " HTTP/1.1\r\nHost: localhost\r\n\r\n").getBytes(StandardCharsets.US_ASCII);
         for (int i = 0; i < CLIENTS; i++) {
             Thread client = new Thread(() -> {
-                try (Socket socket = new Socket("127.0.0.1", port)) {
-                    socket.setTcpNoDelay(true);
-                    InputStream in = socket.getInputStream();
-                    OutputStream out = socket.getOutputStream();
-                    byte[] buffer = new byte[1 << 16];
-                    while (System.nanoTime() < until) {
-                        out.write(request);
-                        take(in, buffer);
-                        answered.incrementAndGet();
+                byte[] buffer = new byte[1 << 16];
+                while (System.nanoTime() < until) {
+                    try (Socket socket = new Socket("127.0.0.1", port)) {
+                        socket.setTcpNoDelay(true);
+                        InputStream in = socket.getInputStream();
+                        OutputStream out = socket.getOutputStream();
+                        for (int asked = 0; asked < MOST_A_LINE && System.nanoTime() < until; asked++) {
+                            out.write(request);
+                            take(in, buffer);
+                            answered.incrementAndGet();
+                        }
+                    } catch (IOException broken) {
+                        throw new IllegalStateException(broken);
                     }
-                } catch (IOException broken) {
-                    throw new IllegalStateException(broken);
                 }
             });
+            client.setUncaughtExceptionHandler((thread, broken) -> failed.set(broken));
             client.start();
             clients.add(client);
         }
         for (Thread client : clients) client.join();
+        if (failed.get() != null) throw new IllegalStateException(failed.get());
         return answered.get() / seconds;
     }
 
