@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param maxLengthMm   the longest run in one piece, where there is one
  * @param supplier      id of who sells it, empty for the one merchant
  * @param gramsPerM2    its weight, where known
+ * @param mayTurn       whether a piece may lie across it; not where grain or print run one way
  */
 public record Roll(
         String id,
@@ -22,7 +23,8 @@ public record Roll(
         double stepMm,
         OptionalDouble maxLengthMm,
         String supplier,
-        OptionalDouble gramsPerM2) {
+        OptionalDouble gramsPerM2,
+        boolean mayTurn) {
     public Roll(
             String id,
             String material,
@@ -30,6 +32,6 @@ public record Roll(
             Optional<BigDecimal> pricePerMetre,
             double stepMm,
             OptionalDouble maxLengthMm) {
-        this(id, material, widthMm, pricePerMetre, stepMm, maxLengthMm, "", OptionalDouble.empty());
+        this(id, material, widthMm, pricePerMetre, stepMm, maxLengthMm, "", OptionalDouble.empty(), true);
     }
 }

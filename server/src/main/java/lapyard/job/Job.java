@@ -72,7 +72,9 @@ public final class Job {
                     garden.liftLimitKg());
             works.add(work);
         }
-        Lining lining = Lining.of(garden, works, ground.paths(), bed -> downhill(fall, bed));
+        Stripping stripping = Stripping.of(garden, ground.paths());
+        List<PathWork> pathWorks = stripping.paths();
+        Lining lining = Lining.of(garden, works, pathWorks, bed -> downhill(fall, bed));
         works = lining.works();
         for (BedWork work : works) {
             BedFill fill = BedFill.of(work);
@@ -85,7 +87,7 @@ public final class Job {
             snags.addAll(fill.findings());
         }
         snags.addAll(lining.findings());
-        List<PathWork> pathWorks = ground.paths();
+        snags.addAll(stripping.findings());
         List<PathSheet> paths =
                 pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.catalogue()))).toList();
         snags.addAll(ground.findings());

@@ -78,7 +78,7 @@ final class Lining {
     private static List<double[]> strips(String material, List<PathWork> paths) {
         return paths.stream()
                 .filter(path -> path.path().membrane().equals(material))
-                .flatMap(path -> path.membraneStrips().stream())
+                .flatMap(path -> path.strips().stream())
                 .map(strip -> new double[] {strip.widthMm(), strip.lengthMm()})
                 .toList();
     }

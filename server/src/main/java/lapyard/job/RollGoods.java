@@ -63,7 +63,7 @@ final class RollGoods {
         }
         for (PathWork path : paths) {
             int number = 1;
-            for (PathWork.Strip strip : path.membraneStrips()) {
+            for (PathWork.Strip strip : path.strips()) {
                 byMaterial.computeIfAbsent(path.path().membrane(), m -> new ArrayList<>())
                         .add(new Wanted("path " + path.path().id(), path.path().id() + "-S" + number++, strip.widthMm(), strip.lengthMm()));
             }
@@ -190,7 +190,8 @@ final class RollGoods {
                 .map(roll -> new RollProblem.Stock(
                         roll.id(), roll.widthMm(), roll.pricePerMetre().orElse(BigDecimal.ONE), roll.stepMm(), roll.maxLengthMm()))
                 .toList();
-        return new RollProblem(material, stock, pieces, true, true);
+        // one roll that may not be turned on decides for all that lie together
+        return new RollProblem(material, stock, pieces, rolls.stream().allMatch(Roll::mayTurn), true);
     }
 
     private static RollResult named(RollResult result, List<Wanted> wanted) {

@@ -151,7 +151,8 @@ final class CatalogueReader {
                 named.length("step", 1, 1, 200_000),
                 named.has("maxLength") ? OptionalDouble.of(named.length("maxLength", 0, 100, 1_000_000)) : OptionalDouble.empty(),
                 seller,
-                optional(named, "weight", 1, 100_000, 1, "g/m2"));
+                optional(named, "weight", 1, 100_000, 1, "g/m2"),
+                !named.flag("oneWay", false));
         named.refuseUnknown();
         return roll;
     }

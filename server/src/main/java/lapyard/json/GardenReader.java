@@ -225,9 +225,10 @@ public final class GardenReader {
             }
             String edging = named.text("edging", "", 40);
             String membrane = named.text("membrane", "", 40);
+            double lap = named.length("membraneLap", GardenPath.USUAL_LAP_MM, 0, 1_000);
             named.refuseUnknown();
             if (line.size() >= 2) {
-                paths.add(new GardenPath(id, name, line, width, layers, edging, membrane));
+                paths.add(new GardenPath(id, name, line, width, layers, edging, membrane, lap));
             }
         }
         return paths;

@@ -9,12 +9,21 @@ import lapyard.geometry.Point;
  * @param layers  bottom first
  * @param edging  catalogue item for its edges, empty for none
  * @param membrane catalogue roll material under it, empty for none
+ * @param lapMm   by which strips of it lie over each other
  */
 public record GardenPath(
-        String id, String name, List<Point> line, double widthMm, List<Layer> layers, String edging, String membrane) {
+        String id, String name, List<Point> line, double widthMm, List<Layer> layers, String edging, String membrane,
+        double lapMm) {
+    /** By which strips of membrane usually lie over each other; common practice, no source. */
+    public static final double USUAL_LAP_MM = 200;
+
     public GardenPath {
         line = List.copyOf(line);
         layers = List.copyOf(layers);
+    }
+
+    public GardenPath(String id, String name, List<Point> line, double widthMm, List<Layer> layers, String edging, String membrane) {
+        this(id, name, line, widthMm, layers, edging, membrane, USUAL_LAP_MM);
     }
 
     /** {@code item} as the catalogue sells it, {@code path.bark}; depth in millimetres. */

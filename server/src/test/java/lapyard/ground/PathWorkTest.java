@@ -109,26 +109,46 @@ class PathWorkTest {
         assertEquals(12 - 3, sum(work, "edging.length"), 1e-9, "M and N overlap along the path; O leaves 10");
     }
 
+    /** By hand, laps of 200: the bend's second leg begins 500 past the bend's middle and laps back over the first. */
     @Test
-    void membraneComesInStripsLegByLeg() {
+    void membraneComesInStripsThatLap() {
         PathWork bent = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000)), List.of())
                 .get(0);
-        assertEquals(
-                List.of(new PathWork.Strip(1000, 5500), new PathWork.Strip(1000, 4500)),
-                rounded(bent.membraneStrips()));
+        assertEquals(List.of("1000 x 5500", "1000 x 3700, 1 lap"), told(bent));
         List<PathWork> cross = PathWork.of(CROSS, List.of());
-        assertEquals(
-                List.of(new PathWork.Strip(900, 8000)), rounded(cross.get(0).membraneStrips()));
-        assertEquals(
-                List.of(new PathWork.Strip(900, 2050), new PathWork.Strip(900, 2050)),
-                rounded(cross.get(1).membraneStrips()));
-        assertEquals(4.1, value(cross.get(1), "membrane.strip"), 1e-9);
+        assertEquals(List.of("900 x 8000"), told(cross.get(0)));
+        assertEquals(List.of("900 x 2250, 1 lap", "900 x 2250, 1 lap"), told(cross.get(1)));
+        assertEquals(4.5, value(cross.get(1), "membrane.strip"), 1e-9);
+        assertEquals(0.9 * 4.1, value(cross.get(1), "membrane"), 1e-9, "the area is without laps: nothing is covered twice");
     }
 
-    private static List<PathWork.Strip> rounded(List<PathWork.Strip> strips) {
-        return strips.stream()
-                .map(strip -> new PathWork.Strip(Math.round(strip.widthMm()), Math.round(strip.lengthMm())))
-                .toList();
+    /**
+     * Four legs of 1000 round a yard of 5000 by 4000: each begins beside the one before. Ends are flat, so the last runs
+     * from 3500 to 0 outside the first, which it laps over too: 3500 + 2 x 200.
+     */
+    @Test
+    void ringOfMembraneCoversNoCornerTwice() {
+        PathWork ring = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000, 0, 4000, 0, 0)), List.of()).get(0);
+        assertEquals(List.of("1000 x 5500", "1000 x 4200, 1 lap", "1000 x 5200, 1 lap", "1000 x 3900, 2 laps"), told(ring));
+    }
+
+    @Test
+    void pathThatEndsAtALaterOneLapsOverIt() {
+        List<PathWork> tee = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 0, 3500), Beds.path("Q", 1000, -4000, 4000, 4000, 4000)), List.of());
+        assertEquals(List.of("1000 x 3700, 1 lap"), told(tee.get(0)));
+        assertEquals(List.of("1000 x 8000"), told(tee.get(1)));
+    }
+
+    @Test
+    void pathsSideBySideLapAlongTheirSides() {
+        List<PathWork> pair = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0), Beds.path("Q", 1000, 0, 1000, 5000, 1000)), List.of());
+        assertEquals(List.of("1000 x 5000"), told(pair.get(0)));
+        assertEquals(List.of("1200 x 5000, 1 lap"), told(pair.get(1)));
+    }
+
+    private static List<String> told(PathWork work) {
+        return work.strips().stream().map(strip -> Math.round(strip.widthMm()) + " x " + Math.round(strip.lengthMm())
+                + (strip.ends() + strip.sides() == 0 ? "" : ", " + (strip.ends() + strip.sides()) + (strip.ends() + strip.sides() == 1 ? " lap" : " laps"))).toList();
     }
 
     @Test
@@ -139,7 +159,7 @@ class PathWorkTest {
                 List.of("path.area", "path.volume"),
                 work.quantities().stream().map(Quantity::key).toList());
         assertEquals(0, value(work, "path.volume"));
-        assertEquals(List.of(), work.membraneStrips());
+        assertEquals(List.of(), work.strips());
     }
 
     @Test

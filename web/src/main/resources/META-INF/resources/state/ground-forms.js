@@ -134,6 +134,7 @@ export const LISTS = {
       { key: ['layers'], label: 'Layers, bottom first', kind: 'text', read: readLayers, written: writtenLayers, hint: 'sub-base 75; gravel 40' },
       { key: ['edging'], label: 'Edging', kind: 'choice', choices: [['', 'none'], ['edging.board', 'edging board']], usual: '' },
       { key: ['membrane'], label: 'Membrane', kind: 'choice', choices: [['', 'none'], ['membrane', 'membrane']], usual: '' },
+      mm('membraneLap', 'Lap of its strips', 200, { when: path => Boolean(path.membrane) }),
     ],
   },
   rims: {

@@ -1,0 +1,166 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapyard.geometry.Point;
+import lapyard.plan.GardenPath;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Membrane under paths in straight strips, leg by leg in the order of the document. At a bend the first leg runs through
+ * the corner and the next begins beside it; a crossing is covered by the path that stands first. A strip whose end or
+ * side meets membrane that lies there laps over it.
+ */
+final class Membrane {
+    /** How far beyond a strip is looked for what it meets. */
+    private static final double LOOK_MM = 1;
+
+    /** Of a strip's end or side that must meet other membrane for a lap. */
+    private static final double END_SHARE = 0.1;
+
+    private static final double SIDE_SHARE = 0.5;
+
+    /** Sine of the angle from which two legs do not run on in each other. */
+    private static final double CROSSES = 0.1;
+
+    private final List<GardenPath> paths;
+    private final List<Geometry> covers;
+    private final List<List<Leg>> legs;
+
+    private Membrane(List<GardenPath> paths, List<Geometry> covers) {
+        this.paths = paths;
+        this.covers = covers;
+        this.legs = paths.stream().map(Membrane::legs).toList();
+    }
+
+    private record Leg(Point from, double alongX, double alongY, Polygon band) {
+        Polygon box(double start, double end, double low, double high) {
+            double[][] corners = {{start, low}, {end, low}, {end, high}, {start, high}, {start, low}};
+            Coordinate[] ring = new Coordinate[corners.length];
+            for (int i = 0; i < ring.length; i++) {
+                double u = corners[i][0];
+                double v = corners[i][1];
+                ring[i] = new Coordinate(from.x() + u * alongX - v * alongY, from.y() + u * alongY + v * alongX);
+            }
+            return Shapes.FACTORY.createPolygon(ring);
+        }
+
+        double[] along(Geometry part) {
+            return extent(part, alongX, alongY);
+        }
+
+        double[] across(Geometry part) {
+            return extent(part, -alongY, alongX);
+        }
+
+        private double[] extent(Geometry part, double x, double y) {
+            double least = Double.POSITIVE_INFINITY;
+            double most = Double.NEGATIVE_INFINITY;
+            for (Coordinate corner : part.getCoordinates()) {
+                double value = (corner.x - from.x()) * x + (corner.y - from.y()) * y;
+                least = Math.min(least, value);
+                most = Math.max(most, value);
+            }
+            return new double[] {least, most};
+        }
+    }
+
+    /** @return the strips of each path, none where it has no membrane */
+    static List<List<PathWork.Strip>> of(List<GardenPath> paths, List<Geometry> covers) {
+        Membrane membrane = new Membrane(paths, covers);
+        List<List<PathWork.Strip>> all = new ArrayList<>();
+        for (int path = 0; path < paths.size(); path++) {
+            all.add(paths.get(path).membrane().isEmpty() ? List.of() : membrane.strips(path));
+        }
+        return all;
+    }
+
+    private List<PathWork.Strip> strips(int path) {
+        List<Geometry> earlier = new ArrayList<>();
+        for (int i = 0; i < path; i++) {
+            if (!paths.get(i).membrane().isEmpty()) earlier.add(covers.get(i));
+        }
+        double lap = paths.get(path).lapMm();
+        List<Geometry> laid = new ArrayList<>();
+        List<PathWork.Strip> strips = new ArrayList<>();
+        for (Leg leg : legs.get(path)) {
+            Geometry free = Shapes.common(leg.band(), covers.get(path));
+            if (!laid.isEmpty()) free = Shapes.less(free, Shapes.union(laid));
+            List<Geometry> own = new ArrayList<>();
+            for (Polygon part : Shapes.polygons(free)) {
+                double[] along = leg.along(part);
+                double[] across = leg.across(part);
+                double length = along[1] - along[0];
+                double width = across[1] - across[0];
+                if (length <= Shapes.TOUCH_MM || width <= Shapes.TOUCH_MM) continue;
+                List<Geometry> met = new ArrayList<>(earlier);
+                met.addAll(laid);
+                List<Geometry> atEnds = new ArrayList<>(met);
+                atEnds.addAll(crossing(path, leg));
+                int ends = meets(leg.box(along[0] - LOOK_MM, along[0], across[0], across[1]), atEnds, width * END_SHARE)
+                        + meets(leg.box(along[1], along[1] + LOOK_MM, across[0], across[1]), atEnds, width * END_SHARE);
+                int sides = meets(leg.box(along[0], along[1], across[0] - LOOK_MM, across[0]), met, length * SIDE_SHARE)
+                        + meets(leg.box(along[0], along[1], across[1], across[1] + LOOK_MM), met, length * SIDE_SHARE);
+                strips.add(new PathWork.Strip(upToTenth(width + sides * lap), upToTenth(length + ends * lap), ends, sides));
+                own.add(leg.box(along[0], along[1], across[0], across[1]));
+            }
+            laid.addAll(own);
+        }
+        return strips;
+    }
+
+    /** Paths that come later and turn off this leg: their sides, which its end may lap over. */
+    private List<Geometry> crossing(int path, Leg leg) {
+        List<Geometry> crossing = new ArrayList<>();
+        for (int later = path + 1; later < paths.size(); later++) {
+            if (paths.get(later).membrane().isEmpty()) continue;
+            for (Leg other : legs.get(later)) {
+                boolean crosses = Math.abs(leg.alongX() * other.alongY() - leg.alongY() * other.alongX()) > CROSSES;
+                if (crosses && other.band().getEnvelopeInternal().distance(leg.band().getEnvelopeInternal()) <= LOOK_MM) {
+                    crossing.add(Shapes.common(other.band(), covers.get(later)));
+                }
+            }
+        }
+        return crossing;
+    }
+
+    /** 1 where at least so much of the look is taken, else 0. */
+    private static int meets(Polygon look, List<Geometry> taken, double leastMm) {
+        double met = 0;
+        for (Geometry one : taken) {
+            if (one.getEnvelopeInternal().intersects(look.getEnvelopeInternal())) met += Shapes.common(look, one).getArea() / LOOK_MM;
+        }
+        return met >= leastMm ? 1 : 0;
+    }
+
+    private static List<Leg> legs(GardenPath path) {
+        List<Leg> legs = new ArrayList<>();
+        List<Point> line = Shapes.legs(path.line());
+        for (int i = 0; i + 1 < line.size(); i++) {
+            Point from = line.get(i);
+            Point to = line.get(i + 1);
+            double length = from.distanceMm(to);
+            double before = i == 0 ? 0 : mitreMm(line.get(i - 1), from, to, path.widthMm());
+            double after = i + 2 == line.size() ? 0 : mitreMm(from, to, line.get(i + 2), path.widthMm());
+            Leg bare = new Leg(from, (to.x() - from.x()) / length, (to.y() - from.y()) / length, null);
+            double half = path.widthMm() / 2;
+            legs.add(new Leg(from, bare.alongX(), bare.alongY(), bare.box(-before, length + after, -half, half)));
+        }
+        return legs;
+    }
+
+    /** No blade follows less than a tenth; what joining shapes adds below a thousandth is no length. */
+    private static double upToTenth(double mm) {
+        return Math.ceil((mm - 1e-3) * 10) / 10;
+    }
+
+    /** How far the outer side of a bend runs past the middle of the line: width / 2 x tan(turn / 2). */
+    private static double mitreMm(Point before, Point bend, Point after, double widthMm) {
+        double turn = Math.abs(Math.atan2(after.y() - bend.y(), after.x() - bend.x())
+                - Math.atan2(bend.y() - before.y(), bend.x() - before.x()));
+        turn = turn > Math.PI ? 2 * Math.PI - turn : turn;
+        return widthMm / 2 * Math.min(10, Math.tan(turn / 2));
+    }
+}

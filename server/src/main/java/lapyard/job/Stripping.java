@@ -1,0 +1,90 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapyard.catalogue.Roll;
+import lapyard.geometry.Lengths;
+import lapyard.ground.PathWork;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+
+/**
+ * Strips of membrane as rolls can give them: one too wide for every roll lies as several side by side, one longer than
+ * every roll as several end to end, each over the one before by the path's lap.
+ */
+record Stripping(List<PathWork> paths, List<Finding> findings) {
+    static Stripping of(Garden garden, List<PathWork> paths) {
+        List<PathWork> divided = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        for (PathWork path : paths) {
+            List<Roll> rolls = path.strips().isEmpty() ? List.of() : RollGoods.usable(garden.catalogue().rolls(path.path().membrane()));
+            divided.add(rolls.isEmpty() ? path : divided(path, rolls, findings));
+        }
+        return new Stripping(divided, findings);
+    }
+
+    private static PathWork divided(PathWork path, List<Roll> rolls, List<Finding> findings) {
+        double lap = path.path().lapMm();
+        double widest = rolls.stream().mapToDouble(Roll::widthMm).max().orElseThrow();
+        double longest = rolls.stream().filter(roll -> roll.widthMm() == widest).mapToDouble(Stripping::runMm).max().orElseThrow();
+        List<PathWork.Strip> strips = new ArrayList<>();
+        for (int i = 0; i < path.strips().size(); i++) {
+            PathWork.Strip strip = path.strips().get(i);
+            String where = "path " + path.path().id() + ", membrane S" + (i + 1);
+            if (rolls.stream().anyMatch(roll -> holds(roll, strip))) {
+                strips.add(strip);
+                continue;
+            }
+            boolean wide = strip.widthMm() > widest;
+            double limit = wide ? widest : longest;
+            if (lap >= limit) {
+                findings.add(Finding.snag(
+                        where,
+                        Lengths.text(lap) + " of lap is no less than the " + Lengths.text(limit) + " of the " + (wide ? "widest" : "longest")
+                                + " roll: " + text(strip) + " cannot be divided",
+                        new Amount(Lengths.toTenth(lap - limit), "mm"),
+                        "lap the strips by " + Lengths.text(lapyard.plan.GardenPath.USUAL_LAP_MM), "put a larger roll in the catalogue"));
+                strips.add(strip);
+                continue;
+            }
+            List<PathWork.Strip> parts = new ArrayList<>();
+            for (double width : parts(strip.widthMm(), widest, lap)) {
+                for (double length : parts(strip.lengthMm(), longest, lap)) {
+                    parts.add(new PathWork.Strip(width, length, strip.ends(), strip.sides()));
+                }
+            }
+            findings.add(Finding.note(
+                    where,
+                    text(strip) + " is larger than every roll: it lies as " + String.join(", ", parts.stream().map(Stripping::text).toList())
+                            + " with a lap of " + Lengths.text(lap),
+                    new Amount(Lengths.toTenth(wide ? strip.widthMm() - widest : strip.lengthMm() - longest), "mm")));
+            strips.addAll(parts);
+        }
+        return strips.equals(path.strips()) ? path : path.with(strips);
+    }
+
+    /** Full ones, and the rest: together as long as the whole and a lap for each joint. */
+    private static List<Double> parts(double whole, double limit, double lap) {
+        if (whole <= limit) return List.of(whole);
+        int count = (int) Math.ceil((whole - lap) / (limit - lap) - 1e-9);
+        List<Double> parts = new ArrayList<>();
+        for (int i = 1; i < count; i++) parts.add(limit);
+        parts.add(Lengths.toTenth(whole - (count - 1) * (limit - lap)));
+        return parts;
+    }
+
+    private static boolean holds(Roll roll, PathWork.Strip strip) {
+        return strip.widthMm() <= roll.widthMm() && strip.lengthMm() <= runMm(roll)
+                || roll.mayTurn() && strip.lengthMm() <= roll.widthMm() && strip.widthMm() <= runMm(roll);
+    }
+
+    /** The longest run that is sold, in whole steps. */
+    private static double runMm(Roll roll) {
+        return roll.maxLengthMm().isPresent() ? Math.floor(roll.maxLengthMm().getAsDouble() / roll.stepMm()) * roll.stepMm() : Double.POSITIVE_INFINITY;
+    }
+
+    private static String text(PathWork.Strip strip) {
+        return Lengths.text(strip.widthMm()) + " x " + Lengths.text(strip.lengthMm());
+    }
+}
