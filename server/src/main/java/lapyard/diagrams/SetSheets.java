@@ -22,26 +22,20 @@ public final class SetSheets {
     /** A kind of sheet that could not be drawn, and why. */
     public record LeftOut(String title, String why) {}
 
-    private static final String CAUTION = "Paper copies change size: trust the written sizes. What is printed here is as old as its revision.";
+    /** What to mind, and at which work. */
+    public record Mind(String work, String text) {}
 
-    private static final List<String> CAUTIONS = List.of(
-            "Two people lift whatever is over the garden's limit a person; keep the back straight, the load close and the path clear.",
-            "At the saw: eyes, ears and lungs covered, no gloves near the blade, long boards held at both ends, no one in line with the cut.",
-            "Treated or coated timber: never burn it, catch its dust, wash hands before eating. Unknown coatings go in no bed.",
-            "Find buried pipes and cables before anything is dug or driven. Local codes go first.",
-            "Walls that hold back ground, beds on decks or roofs and walls taller than the bed is wide are not designed here: a licensed "
-                    + "person decides.",
-            "Concrete burns the skin: gloves, boots and water at hand.");
+    private static final String CAUTION = "Paper copies change size: trust the written sizes. What is printed here is as old as its revision.";
 
     private static final double FOOT_TEXT = 2.6;
 
     /** The pages of the set, the contents first. */
     public static List<Page> pages(
-            String garden, boolean imperial, List<Part> parts, List<LeftOut> leftOut, BenchOptions options) {
+            String garden, boolean imperial, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         // the contents' own length must be known before its page numbers can be written
-        int front = front(sheet, parts, leftOut, 0).size();
-        List<Page> pages = new ArrayList<>(sheet.pages(front(sheet, parts, leftOut, front)));
+        int front = front(sheet, parts, leftOut, cautions, 0).size();
+        List<Page> pages = new ArrayList<>(sheet.pages(front(sheet, parts, leftOut, cautions, front)));
         parts.forEach(part -> pages.addAll(part.pages()));
         List<Page> numbered = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {
@@ -50,7 +44,7 @@ public final class SetSheets {
         return numbered;
     }
 
-    private static List<BenchSheet.Draft> front(BenchSheet sheet, List<Part> parts, List<LeftOut> leftOut, int before) {
+    private static List<BenchSheet.Draft> front(BenchSheet sheet, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, int before) {
         BenchTable.Flow flow = new BenchTable.Flow(sheet, "Contents", "all sheets of the garden in the order of the work");
         BenchTable contents = new BenchTable(
                 sheet, "Contents", new BenchTable.Column("Sheets", 0.6, true), new BenchTable.Column("Pages", 0.22, false),
@@ -68,9 +62,13 @@ public final class SetSheets {
             leftOut.forEach(one -> missing.row(one.title(), one.why()));
             missing.on(flow);
         }
-        BenchTable cautions = new BenchTable(sheet, "Cautions", new BenchTable.Column("Before you lift, saw, dig or pour", 1, false));
-        CAUTIONS.forEach(cautions::row);
-        cautions.on(flow);
+        if (!cautions.isEmpty()) {
+            flow.next();
+            BenchTable minded = new BenchTable(
+                    sheet, "Cautions", new BenchTable.Column("At", 0.12, true), new BenchTable.Column("Before you lift, saw, dig or pour", 0.88, false));
+            cautions.forEach(one -> minded.row(one.work(), one.text()));
+            minded.on(flow);
+        }
         return flow.drafts();
     }
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import lapyard.construction.BedWork;
 import lapyard.ground.Underfoot;
 import lapyard.plan.Garden;
+import lapyard.plan.Preparation;
 import lapyard.standing.Standing;
 
 /**
@@ -37,6 +38,9 @@ public record Caution(String sheet, String text) {
         cautions.add(new Caution("saw", "Treated timber: gloves, coat every cut end, factory ends down, burn none of it."));
         cautions.add(new Caution("load-in", "Over " + number(garden.liftLimitKg()) + " kg is not for one person; rollers or a sack truck for"
                 + " long boards, gloves and toe caps, bags not where a bed goes."));
+        if (Set.of(Preparation.Soft.STRIP, Preparation.Soft.PADS).contains(garden.ground().preparation().soft())) {
+            cautions.add(new Caution("ground", "Wet concrete burns skin and eyes: gloves, boots, water at hand."));
+        }
         cautions.add(new Caution("courses", "Two people lift what is over " + number(garden.liftLimitKg())
                 + " kg; bend the knees, fingers clear of the joint, toe caps on."));
         cautions.add(new Caution("courses", "Check for cables, gas and drains before driving anything into the ground."));

@@ -29,6 +29,7 @@ public final class Prints {
             new Print("access", "Access", GroundPrint::access),
             new Print("saw-day", "Saw Day", BenchPrint::sawDay),
             new Print("course-cards", "Course cards", BenchPrint::courseCards),
+            new Print("provenance", "Where boards come from", ProvenancePrint::pages),
             new Print("base-and-liner", "Base and liner", BenchPrint::floorCards),
             new Print("rolls", "Rolls", BenchPrint::rolls),
             new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
@@ -86,7 +87,8 @@ public final class Prints {
         List<SetSheets.Part> parts = drawn.entrySet().stream()
                 .map(entry -> new SetSheets.Part(entry.getKey().title(), entry.getValue()))
                 .toList();
-        return SetSheets.pages(sheet.garden().name(), sheet.garden().imperial(), parts, leftOut, ask.bench(sheet.garden().imperial()));
+        return SetSheets.pages(sheet.garden().name(), sheet.garden().imperial(), parts, leftOut,
+                sheet.cautions().stream().map(one -> new SetSheets.Mind(one.sheet(), one.text())).toList(), ask.bench(sheet.garden().imperial()));
     }
 
     /**

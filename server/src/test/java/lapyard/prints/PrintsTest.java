@@ -90,9 +90,34 @@ class PrintsTest {
         List<Page> plan = Prints.pages("plan", sheet("three-entries"), ASK);
         List<Page> set = SetSheets.pages(
                 "Back yard", false, List.of(new SetSheets.Part("Garden plan", plan)),
-                List.of(new SetSheets.LeftOut("Setting-out", "no baseline is given: name its two ends")), BenchOptions.usual(false));
+                List.of(new SetSheets.LeftOut("Setting-out", "no baseline is given: name its two ends")), List.of(), BenchOptions.usual(false));
         String contents = texts(set).get(0);
         assertTrue(contents.contains("Not in this set") && contents.contains("no baseline is given"), contents);
+    }
+
+    /** The set says what the job sheet says, once; what a garden has nothing to do with is not among it. */
+    @Test
+    void cautionsOfTheSetAreThoseOfTheJobSheet() throws Exception {
+        JobSheet sheet = sheet("lock-keepers-yard");
+        String front = String.join("\n", texts(Prints.pages(Prints.SET, sheet, ASK)).subList(0, 2)).replaceAll("\\s+", " ");
+        assertTrue(sheet.cautions().size() > 5);
+        sheet.cautions().forEach(one -> assertTrue(front.contains(one.text()), one.text() + " in " + front));
+        assertTrue(front.contains("Wet concrete burns"), front);
+    }
+
+    /** Unknown is said as such: the board is not used for food, and the sheet says why. */
+    @Test
+    void whereBoardsComeFromIsASheet() throws Exception {
+        String garden = "{\"beds\":[{\"id\":\"F\",\"width\":2400,\"depth\":1200,\"courses\":1,\"food\":true}],"
+                + "\"rack\":[{\"id\":\"K1\",\"section\":\"100x200\",\"length\":2500},"
+                + "{\"id\":\"K2\",\"section\":\"100x200\",\"length\":2500,\"origin\":\"barn floor\",\"treatment\":\"none\",\"checkedBy\":\"joiner\"}]}";
+        JobSheet sheet = Job.prepare(((Reading.Read) GardenReader.read(garden)).garden());
+        String text = String.join("\n", texts(Prints.pages("provenance", sheet, ASK)));
+        for (String words : List.of("K1", "unknown", "not food", "barn floor", "joiner", "anywhere")) assertTrue(text.contains(words), words + " in " + text);
+        assertTrue(text.contains("K2 from barn floor"), text);
+        assertTrue(!text.contains("K1 from"), text);
+        String refused = assertThrows(CannotPrint.class, () -> Prints.pages("provenance", sheet("three-entries"), ASK)).getMessage();
+        assertTrue(refused.contains("rack your boards"), refused);
     }
 
     @Test
