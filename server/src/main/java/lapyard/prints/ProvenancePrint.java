@@ -26,8 +26,8 @@ final class ProvenancePrint {
                 .map(bed -> new ProvenanceSheets.Bed(
                         bed.id(), bed.food(),
                         known.stream().filter(one -> one.beds().contains(bed.id()))
-                                .map(one -> one.board().id() + (one.board().origin().isEmpty() ? "" : " from " + one.board().origin()))
-                                .collect(Collectors.joining(", ")),
+                                .map(one -> one.board().id() + (one.board().origin().isEmpty() ? "" : ": " + one.board().origin()))
+                                .collect(Collectors.joining("; ")),
                         timber(bed.section())))
                 .toList();
         return ProvenanceSheets.pages(sheet.garden().name(), imperial, boards, beds, ask.bench(imperial));

@@ -114,8 +114,8 @@ class PrintsTest {
         JobSheet sheet = Job.prepare(((Reading.Read) GardenReader.read(garden)).garden());
         String text = String.join("\n", texts(Prints.pages("provenance", sheet, ASK)));
         for (String words : List.of("K1", "unknown", "not food", "barn floor", "joiner", "anywhere")) assertTrue(text.contains(words), words + " in " + text);
-        assertTrue(text.contains("K2 from barn floor"), text);
-        assertTrue(!text.contains("K1 from"), text);
+        assertTrue(text.contains("K2: barn floor"), text);
+        assertTrue(!text.contains("K1: "), text);
         String refused = assertThrows(CannotPrint.class, () -> Prints.pages("provenance", sheet("three-entries"), ASK)).getMessage();
         assertTrue(refused.contains("rack your boards"), refused);
     }
