@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import lapyard.json.SolveLine;
+import lapyard.working.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -80,9 +81,9 @@ final class SolveCommand implements Callable<Integer> {
     private ObjectNode solve(String text, int number) throws Refusal {
         try {
             return switch (kind) {
-                case CUTTING -> SolveLine.cutting(text, seconds);
-                case ROLLS -> SolveLine.rolls(text, seconds);
-                case STAGING -> SolveLine.staging(text, seconds);
+                case CUTTING -> SolveLine.cutting(text, seconds, Progress.UNHEARD);
+                case ROLLS -> SolveLine.rolls(text, seconds, Progress.UNHEARD);
+                case STAGING -> SolveLine.staging(text, seconds, Progress.UNHEARD);
             };
         } catch (IllegalArgumentException | lapyard.json.UnreadableDocument e) {
             throw new Refusal(file + ", line " + number + ": " + e.getMessage());

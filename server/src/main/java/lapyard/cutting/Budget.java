@@ -1,6 +1,7 @@
 package lapyard.cutting;
 
 import java.time.Duration;
+import lapyard.working.Progress;
 
 /** What is left of an {@link Effort}. The same work always costs the same steps; the clock can only end it earlier. */
 final class Budget {
@@ -10,9 +11,15 @@ final class Budget {
     private final long startedNs = System.nanoTime();
     private final long limitNs;
     private final long turns;
+    private final Progress progress;
     private long spent;
 
     Budget(Effort effort) {
+        this(effort, Progress.UNHEARD);
+    }
+
+    Budget(Effort effort, Progress progress) {
+        this.progress = progress;
         turns = turns(effort.steps());
         limitNs = saturatedNs(effort.limit());
     }
@@ -41,6 +48,10 @@ final class Budget {
     /** Inner-loop turns in so many steps. */
     static long turns(long steps) {
         return steps > Long.MAX_VALUE / TURNS_A_STEP ? Long.MAX_VALUE : steps * TURNS_A_STEP;
+    }
+
+    Progress progress() {
+        return progress;
     }
 
     double seconds() {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.working.Progress;
 
 /**
  * The least money in boards, then the fewest boards, then the longest offcut worth keeping, then the fewest settings
@@ -20,8 +21,15 @@ public final class CuttingSolver {
      * @throws IllegalArgumentException for lengths, counts, kerfs or prices that can never make sense, naming the value
      */
     public static CuttingResult solve(CuttingProblem problem, Effort effort) {
+        return solve(problem, effort, Progress.UNHEARD);
+    }
+
+    /** @param progress hears of the plan for offcuts as they lie, where the problem has them trimmed */
+    public static CuttingResult solve(CuttingProblem problem, Effort effort, Progress progress) {
         Intake.measure("retrim", problem.retrimMm(), true);
-        return problem.retrimMm() == 0 ? asTheyLie(problem, effort) : Retrim.solve(problem, effort);
+        return problem.retrimMm() == 0
+                ? asTheyLie(problem, effort, progress)
+                : Retrim.solve(problem, effort, progress);
     }
 
     /**
@@ -31,7 +39,7 @@ public final class CuttingSolver {
     public static Optional<CuttingResult> better(CuttingProblem problem, Effort effort, CuttingResult than) {
         Intake.measure("retrim", problem.retrimMm(), true);
         Optional<CuttingResult> found = problem.retrimMm() == 0 && than.unplaced().isEmpty()
-                ? asTheyLie(problem, effort, Optional.of(than))
+                ? asTheyLie(problem, effort, Optional.of(than), Progress.UNHEARD)
                 : Optional.of(solve(problem, effort));
         return found.filter(one -> better(one, than));
     }
@@ -44,12 +52,17 @@ public final class CuttingSolver {
 
     /** Offcuts are taken up again as they lie, whatever the problem says of trimming them. */
     static CuttingResult asTheyLie(CuttingProblem problem, Effort effort) {
-        return asTheyLie(problem, effort, Optional.empty()).orElseThrow();
+        return asTheyLie(problem, effort, Progress.UNHEARD);
+    }
+
+    static CuttingResult asTheyLie(CuttingProblem problem, Effort effort, Progress progress) {
+        return asTheyLie(problem, effort, Optional.empty(), progress).orElseThrow();
     }
 
     /** @param rival a plan that leaves nothing uncut; empty where no better one can be */
-    private static Optional<CuttingResult> asTheyLie(CuttingProblem problem, Effort effort, Optional<CuttingResult> rival) {
-        Budget budget = new Budget(effort);
+    private static Optional<CuttingResult> asTheyLie(
+            CuttingProblem problem, Effort effort, Optional<CuttingResult> rival, Progress progress) {
+        Budget budget = new Budget(effort, progress);
         Intake intake = new Intake(problem);
         List<CuttingResult.Unplaced> unplaced = new ArrayList<>(intake.unplaced());
         if (rival.isPresent() && !unplaced.isEmpty()) return Optional.empty();

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import lapyard.working.Progress;
 
 /**
  * Plans where an offcut's end is trimmed each time that a later stage takes it up again. The plan that ignores it is cut
@@ -24,12 +25,12 @@ final class Retrim {
         problem.pieces().forEach(piece -> pieces.putIfAbsent(piece.id(), piece));
     }
 
-    static CuttingResult solve(CuttingProblem problem, Effort effort) {
-        return new Retrim(problem, effort).solve();
+    static CuttingResult solve(CuttingProblem problem, Effort effort, Progress progress) {
+        return new Retrim(problem, effort).solve(progress);
     }
 
-    private CuttingResult solve() {
-        CuttingResult plain = CuttingSolver.asTheyLie(problem, part(2));
+    private CuttingResult solve(Progress progress) {
+        CuttingResult plain = CuttingSolver.asTheyLie(problem, part(2), progress);
         List<CuttingResult.BoardLine> kept = new ArrayList<>();
         Map<String, Integer> open = new HashMap<>();
         for (var line : plain.plan()) {

@@ -42,6 +42,8 @@ final class Search {
     private long countedBoards = -1;
     private long bound;
     private long moneyBound;
+    private long toldMoney = -1;
+    private long toldBound = -1;
 
     /** @param known a plan of the same demand to start from, or null */
     Search(WholeProblem problem, Solution known, Effort effort, Budget budget) {
@@ -76,6 +78,7 @@ final class Search {
         if (best == null || first.cost() < best.cost()) best = first;
         bound = MaterialBound.cost(problem);
         moneyBound = problem.moneyAtLeast(bound);
+        tell();
         if (settled() || problem.items() + problem.stocks() > MOST_ROWS) return best;
         Relaxation relaxation = new Relaxation(problem, budget);
         for (Pattern pattern : best.patterns().keySet()) relaxation.add(pattern);
@@ -86,6 +89,7 @@ final class Search {
         if (hopeless()) return best;
         if (problem.boardWeight > 1 && best.uncut() == 0) wholeBoards(relaxation);
         if (hopeless()) return best;
+        tell();
         dives(new Diving(problem, relaxation, filling, budget), relaxation);
         return best;
     }
@@ -110,7 +114,16 @@ final class Search {
                 // Once the money is proved, only as much again goes into fewer boards.
                 patience = new Patience(budget, Math.min(effort.patience(), budget.steps() + BOARDS_STEPS));
             }
+            tell();
         }
+    }
+
+    private void tell() {
+        long least = Math.min(moneyBound(), best.money());
+        if (best.uncut() > 0 || best.money() == toldMoney && least == toldBound) return;
+        toldMoney = best.money();
+        toldBound = least;
+        budget.progress().reached(problem.money(toldMoney), problem.money(toldBound));
     }
 
     private int pieces() {

@@ -19,8 +19,6 @@ import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.CuttingSolver;
-import lapyard.cutting.Effort;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
@@ -64,7 +62,7 @@ final class Bearers {
                 .orElse(USUAL_STOCK_MM);
     }
 
-    static Bearers of(Garden garden, List<BedWork> works) {
+    static Bearers of(Garden garden, List<BedWork> works, Looking looking) {
         Map<Rip, List<BedWork>> byRip = new LinkedHashMap<>();
         for (BedWork work : works) {
             if (!work.strips().isEmpty()) {
@@ -73,11 +71,11 @@ final class Bearers {
             }
         }
         Bearers bearers = new Bearers();
-        byRip.forEach((rip, beds) -> bearers.cut(garden, rip, beds));
+        byRip.forEach((rip, beds) -> bearers.cut(garden, rip, beds, looking));
         return bearers;
     }
 
-    private void cut(Garden garden, Rip rip, List<BedWork> beds) {
+    private void cut(Garden garden, Rip rip, List<BedWork> beds, Looking looking) {
         double needM = beds.stream().flatMap(work -> work.strips().stream()).mapToDouble(Strip::lengthMm).sum() / 1000;
         Optional<Section> section = garden.catalogue().section(rip.section());
         double kerf = garden.saw().kerfMm();
@@ -96,17 +94,17 @@ final class Bearers {
         }
         List<String> sellers = section.get().suppliers();
         List<Cut> all = sellers.size() <= 1
-                ? List.of(cut(garden, section.get(), perBoard, beds, needM))
-                : sellers.stream().map(seller -> cut(garden, section.get().from(seller), perBoard, beds, needM)).toList();
+                ? List.of(cut(garden, section.get(), perBoard, beds, needM, looking))
+                : sellers.stream().map(seller -> cut(garden, section.get().from(seller), perBoard, beds, needM, looking)).toList();
         int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
         ways.add(all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList());
     }
 
-    private static Cut cut(Garden garden, Section section, int perBoard, List<BedWork> beds, double needM) {
+    private static Cut cut(Garden garden, Section section, int perBoard, List<BedWork> beds, double needM, Looking looking) {
         List<Finding> findings = new ArrayList<>();
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
         CuttingProblem problem = problem(garden, section, perBoard, strips(beds));
-        CuttingResult pooled = CuttingSolver.solve(problem, Effort.QUICK);
+        CuttingResult pooled = looking.boards("Bearers " + section.id(), problem);
         for (CuttingResult.Unplaced one : pooled.unplaced()) {
             findings.add(Finding.snag("bearers " + section.id() + ", " + Lengths.text(one.lengthMm()), one.why(),
                     new Amount(one.lengthMm(), "mm"), "put a longer stock length in the catalogue"));
@@ -117,7 +115,7 @@ final class Bearers {
         Map<Map<Double, Integer>, CuttingResult> known = new HashMap<>();
         for (BedWork bed : beds) {
             Map<Double, Integer> own = strips(List.of(bed));
-            CuttingResult single = known.computeIfAbsent(own, lengths -> CuttingSolver.solve(problem(garden, section, perBoard, lengths), Effort.QUICK));
+            CuttingResult single = known.computeIfAbsent(own, lengths -> looking.boardsAlone(problem(garden, section, perBoard, lengths), beds.size()));
             Map<StockLength, Integer> ownBoards = boards(section, perBoard, single);
             alone = alone.add(cost(ownBoards));
             boardsAlone += ownBoards.values().stream().mapToInt(Integer::intValue).sum();

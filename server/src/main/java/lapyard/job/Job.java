@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
@@ -32,6 +33,7 @@ import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
 import lapyard.standing.Standing;
 import lapyard.weekends.Weekends;
+import lapyard.working.Progress;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -49,6 +51,11 @@ public final class Job {
     }
 
     public static JobSheet prepare(Garden given) {
+        return prepare(given, what -> Progress.UNHEARD);
+    }
+
+    /** @param progress for what is looked for by its name on the slip, who hears how far it is */
+    public static JobSheet prepare(Garden given, Function<String, Progress> progress) {
         HiddenWalls hidden = HiddenWalls.of(given);
         Garden garden = hidden.garden();
         List<Finding> snags = new ArrayList<>(hidden.findings());
@@ -93,7 +100,8 @@ public final class Job {
         snags.addAll(ground.findings());
 
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());
-        Timber timber = Timber.of(garden, works);
+        Looking looking = new Looking(garden.search(), progress);
+        Timber timber = Timber.of(garden, works, looking);
         Map<String, Standing> standing = Stands.of(garden, works, timber.cuttings());
         List<BedSheet> beds = new ArrayList<>();
         for (int i = 0; i < works.size(); i++) {
@@ -102,8 +110,8 @@ public final class Job {
         snags.addAll(Lifts.findings(garden, works, timber.cuttings()));
         snags.addAll(Stands.findings(standing.values()));
         snags.addAll(Sealing.findings(garden, works, timber.cuttings()));
-        Bearers bearers = Bearers.of(garden, works);
-        RollGoods rolls = RollGoods.of(garden, works, pathWorks);
+        Bearers bearers = Bearers.of(garden, works, looking);
+        RollGoods rolls = RollGoods.of(garden, works, pathWorks, looking);
         List<Wanted> wanted = new ArrayList<>();
         wanted.addAll(timber.lines(currency));
         wanted.addAll(bearers.lines(currency));

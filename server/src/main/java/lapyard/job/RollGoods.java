@@ -8,6 +8,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.catalogue.Roll;
@@ -53,7 +54,7 @@ final class RollGoods {
 
     private RollGoods() {}
 
-    static RollGoods of(Garden garden, List<BedWork> beds, List<PathWork> paths) {
+    static RollGoods of(Garden garden, List<BedWork> beds, List<PathWork> paths, Looking looking) {
         Map<String, List<Wanted>> byMaterial = new LinkedHashMap<>();
         for (BedWork bed : beds) {
             for (LinerPiece piece : bed.liner()) {
@@ -69,7 +70,7 @@ final class RollGoods {
             }
         }
         RollGoods goods = new RollGoods();
-        byMaterial.forEach((material, wanted) -> goods.lay(garden, material, wanted));
+        byMaterial.forEach((material, wanted) -> goods.lay(garden, material, wanted, looking));
         return goods;
     }
 
@@ -108,7 +109,7 @@ final class RollGoods {
         return rolls.stream().filter(roll -> !priced || roll.pricePerMetre().isPresent()).toList();
     }
 
-    private void lay(Garden garden, String material, List<Wanted> wanted) {
+    private void lay(Garden garden, String material, List<Wanted> wanted, Looking looking) {
         double needM2 = wanted.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6;
         List<Roll> all = garden.catalogue().rolls(material);
         if (all.isEmpty()) {
@@ -117,17 +118,17 @@ final class RollGoods {
                     "add a roll with its width and price a metre"));
             return;
         }
-        List<Laid> one = bySeller(all).stream().map(rolls -> lay(material, rolls, wanted, needM2)).toList();
+        List<Laid> one = bySeller(all).stream().map(rolls -> lay(material, rolls, wanted, needM2, looking)).toList();
         int fewest = one.stream().mapToInt(laid -> laid.pooled().unplaced().size()).min().orElse(0);
         ways.add(one.stream().filter(laid -> laid.pooled().unplaced().size() == fewest).toList());
     }
 
     /** All of a material from one supplier's rolls. */
-    private static Laid lay(String material, List<Roll> all, List<Wanted> wanted, double needM2) {
+    private static Laid lay(String material, List<Roll> all, List<Wanted> wanted, double needM2, Looking looking) {
         List<Finding> findings = new ArrayList<>();
         boolean priced = all.stream().anyMatch(roll -> roll.pricePerMetre().isPresent());
         List<Roll> rolls = usable(all);
-        RollResult pooled = named(RollSolver.solve(problem(material, rolls, wanted), Effort.QUICK), wanted);
+        RollResult pooled = named(looking.rolls(title(material), problem(material, rolls, wanted)), wanted);
         for (Unplaced one : pooled.unplaced()) {
             double widest = rolls.stream().mapToDouble(Roll::widthMm).max().orElse(0);
             findings.add(Finding.snag(
@@ -143,7 +144,7 @@ final class RollGoods {
         double metresAlone = 0;
         Map<RollProblem, RollResult> known = new HashMap<>();
         for (List<Wanted> own : byOwner.values()) {
-            RollResult single = known.computeIfAbsent(problem(material, rolls, own), problem -> RollSolver.solve(problem, Effort.QUICK));
+            RollResult single = known.computeIfAbsent(problem(material, rolls, own), problem -> looking.rollsAlone(problem, byOwner.size()));
             alone = alone.add(single.cost());
             metresAlone += metres(single);
         }
@@ -246,7 +247,7 @@ final class RollGoods {
         }
         return new SlipLine(
                 one.material(),
-                one.material().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.material().substring(1),
+                title(one.material()),
                 one.needM2(),
                 "m2",
                 packs,
@@ -260,6 +261,10 @@ final class RollGoods {
                         Input.of("bed by bed", one.metresAlone(), "m"),
                         Input.of("bound", one.pooled().lowerBound().doubleValue(), one.priced() ? currency.getCode() : "m")),
                 one.uses());
+    }
+
+    private static String title(String material) {
+        return material.substring(0, 1).toUpperCase(Locale.ROOT) + material.substring(1);
     }
 
     List<Finding> findings() {

@@ -22,8 +22,6 @@ import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult.BoardLine;
 import lapyard.cutting.CuttingResult.Unplaced;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.CuttingSolver;
-import lapyard.cutting.Effort;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
@@ -94,21 +92,21 @@ final class Timber {
         return problem(garden.saw(), section.id(), bought(section), rack, wanted);
     }
 
-    static Timber of(Garden garden, List<BedWork> works) {
+    static Timber of(Garden garden, List<BedWork> works, Looking looking) {
         Map<Section, List<BedWork>> bySection = new LinkedHashMap<>();
         works.forEach(work -> bySection.computeIfAbsent(work.bed().section(), s -> new ArrayList<>()).add(work));
         List<List<Cut>> ways = new ArrayList<>();
-        bySection.forEach((section, beds) -> ways.add(ways(garden, section, beds)));
+        bySection.forEach((section, beds) -> ways.add(ways(garden, section, beds, looking)));
         return new Timber(ways);
     }
 
     /** Boards of one section come from one supplier, so that they match; who cannot serve every piece is passed over. */
-    private static List<Cut> ways(Garden garden, Section section, List<BedWork> beds) {
+    private static List<Cut> ways(Garden garden, Section section, List<BedWork> beds, Looking looking) {
         List<String> sellers = section.suppliers();
         if (sellers.size() <= 1) {
-            return List.of(cut(garden, section, beds));
+            return List.of(cut(garden, section, beds, looking));
         }
-        List<Cut> all = sellers.stream().map(seller -> cut(garden, section.from(seller), beds)).toList();
+        List<Cut> all = sellers.stream().map(seller -> cut(garden, section.from(seller), beds, looking)).toList();
         int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
         return all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList();
     }
@@ -130,7 +128,7 @@ final class Timber {
         return ways.stream().map(cuts -> cuts.get(0)).toList();
     }
 
-    private static Cut cut(Garden garden, Section section, List<BedWork> beds) {
+    private static Cut cut(Garden garden, Section section, List<BedWork> beds, Looking looking) {
         List<Finding> findings = new ArrayList<>();
         boolean food = beds.stream().anyMatch(work -> work.bed().food());
         List<Stock> rack = RackRuns.of(garden, section, !food);
@@ -141,7 +139,7 @@ final class Timber {
 
         Map<Want, List<Piece>> wanted = wanted(beds, graded);
         CuttingProblem problem = problem(garden.saw(), section.id(), bought, rack, wanted);
-        CuttingResult pooled = chalked(garden, section, beds, CuttingSolver.solve(problem, Effort.QUICK), wanted);
+        CuttingResult pooled = chalked(garden, section, beds, looking.boards("Timber " + section.id(), problem), wanted);
         findings.addAll(Measured.findings(garden, section));
         findings.addAll(GoodFaces.findings(section, rack, pooled, beds));
         for (Unplaced unplaced : pooled.unplaced()) {
@@ -164,7 +162,7 @@ final class Timber {
                     .map(board -> board.with(left.get(board.id())))
                     .toList();
             CuttingProblem own = problem(garden.saw(), section.id(), bought, rackLeft, wanted(List.of(bed), graded));
-            CuttingResult single = known.computeIfAbsent(own, job -> CuttingSolver.solve(job, Effort.QUICK));
+            CuttingResult single = known.computeIfAbsent(own, job -> looking.boardsAlone(job, beds.size()));
             alone = alone.add(single.paid()).add(overBundles(section, single));
             for (BoardLine line : single.plan()) {
                 boardsAlone += line.count();

@@ -26,6 +26,7 @@ import lapyard.plan.SlatBoards;
 import lapyard.plan.StandingRules;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
+import lapyard.plan.Search;
 import lapyard.plan.Treatment;
 import org.joda.money.CurrencyUnit;
 
@@ -86,7 +87,8 @@ public final class GardenReader {
                 TermsReader.wayIn(cursor),
                 TermsReader.quote(cursor),
                 loads(cursor.object("loads")),
-                slatBoards(cursor));
+                slatBoards(cursor),
+                Search.valueOf(cursor.choice("search", "short", "short", "long").toUpperCase(Locale.ROOT)));
         crew.refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));

@@ -16,6 +16,7 @@ import lapyard.catalogue.Catalogue;
  * @param accepted  findings accepted by name: where + text to the reason
  * @param slatBoards slat boards on hand, in the order they were given
  * @param loads     what the check of the standing beds reckons with
+ * @param search    how long the cheapest plans are looked for
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
  */
 public record Garden(
@@ -36,7 +37,8 @@ public record Garden(
         WayIn wayIn,
         QuoteTerms quote,
         StandingRules loads,
-        List<SlatBoards> slatBoards) {
+        List<SlatBoards> slatBoards,
+        Search search) {
     public Garden {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);
@@ -61,12 +63,12 @@ public record Garden(
             Map<String, String> accepted,
             List<String> defaulted) {
         this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, Tally.NONE, accepted, defaulted,
-                WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, List.of());
+                WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, List.of(), Search.SHORT);
     }
 
     /** The same garden with other beds. */
     public Garden withBeds(List<Bed> others) {
         return new Garden(name, currency, imperial, ground, others, paths, rack, catalogue, saw, liftLimitKg, crew, tally,
-                accepted, defaulted, wayIn, quote, loads, slatBoards);
+                accepted, defaulted, wayIn, quote, loads, slatBoards, search);
     }
 }

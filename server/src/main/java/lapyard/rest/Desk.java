@@ -2,8 +2,10 @@ package lapyard.rest;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import lapyard.plan.Finding;
 import lapyard.prints.PrintAsk;
+import lapyard.working.Progress;
 
 /**
  * What computes behind the requests. Every method is a pure function of its arguments, safe for many threads, and
@@ -96,12 +98,14 @@ public interface Desk {
     /**
      * One problem's result as JSON.
      *
-     * @param kind    {@code cutting}, {@code rolls} or {@code staging}
-     * @param problem one problem as JSON
-     * @param seconds at most so long; an interrupt ends it earlier, with the best found by then
+     * @param kind     {@code cutting}, {@code rolls}, {@code staging}, or {@code garden} for a garden document and its slip
+     * @param problem  one problem as JSON
+     * @param seconds  at most so long, a garden as long as its document says; an interrupt ends it earlier, with the best
+     *     found by then
+     * @param progress for what is looked for by its name, who hears how far it is
      * @throws Refused if it is not a problem of that kind
      */
-    String solve(String kind, String problem, double seconds);
+    String solve(String kind, String problem, double seconds, Function<String, Progress> progress);
 
     /** The catalogue that stands where a garden says nothing, as JSON. */
     String exampleCatalogue();

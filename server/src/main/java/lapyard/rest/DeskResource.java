@@ -17,6 +17,7 @@ import java.util.function.Supplier;
 import lapyard.diagrams.PlanLayer;
 import lapyard.drawing.Paper;
 import lapyard.prints.Prints;
+import lapyard.working.Progress;
 
 /** What is made from a body alone; nothing is kept. */
 @Path("/")
@@ -57,7 +58,7 @@ public final class DeskResource {
 
     /** With {@code Prefer: respond-async} (RFC 7240) it answers at once with the address where the solve is told of. */
     @POST
-    @Path("api/solve/{kind: cutting|rolls|staging}")
+    @Path("api/solve/{kind: cutting|rolls|staging|garden}")
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response solve(
@@ -68,12 +69,12 @@ public final class DeskResource {
         double limit = Asked.number("seconds", seconds, 1, MOST_SECONDS).orElse(USUAL_SECONDS);
         Documents.object(body.text());
         if (prefer != null && prefer.contains("respond-async")) {
-            Solves.Solve solve = solves.begin(kind, limit, given -> desk.solve(kind, body.text(), given));
+            Solves.Solve solve = solves.begin(kind, limit, mine -> desk.solve(kind, body.text(), mine.limitSeconds, mine::progress));
             return Response.accepted(solve.json())
                     .header(HttpHeaders.LOCATION, "/api/solves/" + solve.id)
                     .build();
         }
-        return Response.ok(inTurn(() -> desk.solve(kind, body.text(), limit))).build();
+        return Response.ok(inTurn(() -> desk.solve(kind, body.text(), limit, what -> Progress.UNHEARD))).build();
     }
 
     @GET

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Function;
 import lapyard.drawing.PdfWriter;
 import lapyard.job.BuildingCalendar;
 import lapyard.job.Buying;
@@ -38,6 +39,7 @@ import lapyard.prints.CannotPrint;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
+import lapyard.working.Progress;
 
 /** The desk of the real program: documents are read, job sheets prepared once each, and shown in their forms. */
 public final class GardenDesk implements Desk {
@@ -186,12 +188,13 @@ public final class GardenDesk implements Desk {
     }
 
     @Override
-    public String solve(String kind, String problem, double seconds) {
+    public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
         try {
             return (switch (kind) {
-                case "cutting" -> SolveLine.cutting(problem, seconds);
-                case "rolls" -> SolveLine.rolls(problem, seconds);
-                case "staging" -> SolveLine.staging(problem, seconds);
+                case "cutting" -> SolveLine.cutting(problem, seconds, progress.apply(kind));
+                case "rolls" -> SolveLine.rolls(problem, seconds, progress.apply(kind));
+                case "staging" -> SolveLine.staging(problem, seconds, progress.apply(kind));
+                case "garden" -> JobSheetJson.slip(sheet(problem, progress));
                 default -> throw new IllegalArgumentException("no problems of kind " + kind + " are solved here");
             }).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
@@ -209,8 +212,15 @@ public final class GardenDesk implements Desk {
         return GardenSchema.text();
     }
 
-    /** Whoever asks first works it out; all others wait for the same sheet. */
     private JobSheet sheet(String document) {
+        return sheet(document, what -> Progress.UNHEARD);
+    }
+
+    /**
+     * Whoever asks first works it out; all others wait for the same sheet. One that was told to stop gives what it has by
+     * then and works it out anew for those who wait.
+     */
+    private JobSheet sheet(String document, Function<String, Progress> progress) {
         String key = Output.hash(document.getBytes(StandardCharsets.UTF_8));
         CompletableFuture<JobSheet> own = new CompletableFuture<>();
         CompletableFuture<JobSheet> found;
@@ -221,6 +231,9 @@ public final class GardenDesk implements Desk {
             try {
                 return found.join();
             } catch (CompletionException e) {
+                if (e.getCause() instanceof CutShort) {
+                    return sheet(document, progress);
+                }
                 throw e.getCause() instanceof Refused refused ? new Refused(refused.findings()) : e;
             }
         }
@@ -229,15 +242,28 @@ public final class GardenDesk implements Desk {
             if (!(reading instanceof Reading.Read read)) {
                 throw new Refused(reading.findings());
             }
-            JobSheet sheet = Job.prepare(read.garden());
-            own.complete(sheet);
+            JobSheet sheet = Job.prepare(read.garden(), progress);
+            if (Thread.currentThread().isInterrupted()) {
+                forget(key, own, new CutShort());
+            } else {
+                own.complete(sheet);
+            }
             return sheet;
         } catch (RuntimeException | Error e) {
-            own.completeExceptionally(e);
-            synchronized (kept) {
-                kept.remove(key, own);
-            }
+            forget(key, own, e);
             throw e;
         }
+    }
+
+    private void forget(String key, CompletableFuture<JobSheet> own, Throwable why) {
+        synchronized (kept) {
+            kept.remove(key, own);
+        }
+        own.completeExceptionally(why);
+    }
+
+    /** Told to stop before the searches had ended: not what the document gives. */
+    private static final class CutShort extends RuntimeException {
+        private static final long serialVersionUID = 1;
     }
 }

@@ -1,9 +1,11 @@
 package lapyard.rest;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import lapyard.working.Progress;
 
 /** Solves that go on while nobody waits for their answer. The oldest that ended are forgotten first. */
 final class Solves {
@@ -26,7 +28,7 @@ final class Solves {
     }
 
     /** @throws Refusal 503 where too many are open */
-    synchronized Solve begin(String kind, double seconds, DoubleFunction<String> work) {
+    synchronized Solve begin(String kind, double seconds, Function<Solve, String> work) {
         if (solves.values().stream().filter(Solve::isOpen).count() >= MOST_OPEN)
             throw new Refusal(Problem.later(503, MOST_OPEN + " solves are open: stop one, or ask again", 10));
         solves.values().removeIf(each -> solves.size() >= MOST_KEPT && !each.isOpen());
@@ -54,6 +56,9 @@ final class Solves {
         private double tookSeconds;
         private String result;
         private Problem problem;
+        private final Map<String, Reached> progress = new LinkedHashMap<>();
+
+        private record Reached(BigDecimal best, BigDecimal bound) {}
 
         private Solve(String id, String kind, double limitSeconds) {
             this.id = id;
@@ -61,11 +66,11 @@ final class Solves {
             this.limitSeconds = limitSeconds;
         }
 
-        private void run(Turns turns, DoubleFunction<String> work) {
+        private void run(Turns turns, Function<Solve, String> work) {
             try {
                 String answer = turns.take(() -> {
                     running();
-                    return work.apply(limitSeconds);
+                    return work.apply(this);
                 });
                 end(answer, null);
             } catch (InterruptedException stopped) {
@@ -77,6 +82,15 @@ final class Solves {
             } catch (RuntimeException | Error fault) {
                 end(null, Problems.unforeseen(fault));
             }
+        }
+
+        /** Hears of one search of this solve. */
+        Progress progress(String what) {
+            return (best, bound) -> {
+                synchronized (this) {
+                    progress.put(what, new Reached(best, bound));
+                }
+            };
         }
 
         private synchronized void running() {
@@ -111,6 +125,15 @@ final class Solves {
                 json.writeNumberField("limitSeconds", limitSeconds);
                 double seconds = state == State.RUNNING ? (System.nanoTime() - fromNanos) / 1e9 : tookSeconds;
                 json.writeNumberField("seconds", Math.round(seconds * 1000) / 1000.0);
+                json.writeArrayFieldStart("progress");
+                for (Map.Entry<String, Reached> each : progress.entrySet()) {
+                    json.writeStartObject();
+                    json.writeStringField("of", each.getKey());
+                    json.writeNumberField("best", each.getValue().best());
+                    json.writeNumberField("bound", each.getValue().bound());
+                    json.writeEndObject();
+                }
+                json.writeEndArray();
                 if (result != null) {
                     json.writeFieldName("result");
                     json.writeRawValue(result);

@@ -43,6 +43,7 @@ final class RollSearch {
                 SmallFree.Answer proof = new SmallFree(job, small, exact, bound, work.share(0.6)).answer();
                 take(proof.layout());
                 bound = Math.max(bound, proof.boundCoins());
+                tell();
             }
         } else {
             starts();
@@ -63,7 +64,14 @@ final class RollSearch {
 
     private void take(Layout found) {
         Layout layout = found.joined(job);
-        if (layout.betterThan(best)) best = layout;
+        if (!layout.betterThan(best)) return;
+        boolean cheaper = best == null || best.area != job.area() || layout.coins < best.coins;
+        best = layout;
+        if (cheaper) tell();
+    }
+
+    private void tell() {
+        if (best.area == job.area()) work.progress().reached(job.money(best.coins), job.money(Math.min(bound, best.coins)));
     }
 
     private void take(Layout.Banded found) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
+import lapyard.working.Progress;
 
 /** The least money in roll goods. */
 public final class RollSolver {
@@ -17,7 +18,12 @@ public final class RollSolver {
      * @throws IllegalArgumentException for sizes, counts or prices that can never make sense, naming roll or piece
      */
     public static RollResult solve(RollProblem problem, Effort effort) {
-        Work work = new Work(effort);
+        return solve(problem, effort, Progress.UNHEARD);
+    }
+
+    /** As {@link #solve(RollProblem, Effort)}, telling how far it is. */
+    public static RollResult solve(RollProblem problem, Effort effort, Progress progress) {
+        Work work = new Work(effort, progress);
         RollJob job = RollJob.of(problem);
         RollSearch.Answer answer = RollSearch.answer(job, work);
         return result(job, answer, work);

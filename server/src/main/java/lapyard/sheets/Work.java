@@ -1,6 +1,7 @@
 package lapyard.sheets;
 
 import java.time.Duration;
+import lapyard.working.Progress;
 
 /**
  * What is left of an {@link Effort}. One step is a thousand elementary operations (joining two shapes, trying one
@@ -15,13 +16,15 @@ final class Work {
     private static final double CLOCK_SLACK = 1.3;
 
     private final Work whole;
+    private final Progress progress;
     private final long startNanos;
     private final long limitNanos;
     private long operations;
     private boolean timeIsUp;
 
-    Work(Effort effort) {
+    Work(Effort effort, Progress progress) {
         this.whole = null;
+        this.progress = progress;
         this.startNanos = System.nanoTime();
         Duration limit = effort.limit().compareTo(Duration.ofDays(1)) > 0 ? Duration.ofDays(1) : effort.limit();
         this.limitNanos = limit.toNanos();
@@ -31,6 +34,7 @@ final class Work {
 
     private Work(Work whole, double fraction) {
         this.whole = whole;
+        this.progress = whole.progress;
         this.startNanos = whole.startNanos;
         long elapsed = System.nanoTime() - startNanos;
         this.limitNanos = elapsed + (long) ((whole.limitNanos - elapsed) * Math.min(1, CLOCK_SLACK * fraction));
@@ -57,6 +61,10 @@ final class Work {
 
     long left() {
         return timeIsUp ? 0 : Math.max(0, operations);
+    }
+
+    Progress progress() {
+        return progress;
     }
 
     double seconds() {

@@ -1,6 +1,8 @@
 package lapyard.stages;
 
+import java.math.BigDecimal;
 import java.time.Duration;
+import lapyard.working.Progress;
 
 /** What is left of an {@link Effort}. The same work always costs the same turns; the clock can only end it earlier. */
 final class Budget {
@@ -10,10 +12,12 @@ final class Budget {
     private final long limitNs;
     private final long turns;
     private final long patience;
+    private final Progress progress;
     private long spent;
     private long gained;
 
-    Budget(Effort effort) {
+    Budget(Effort effort, Progress progress) {
+        this.progress = progress;
         turns = turns(effort.steps());
         patience = turns(effort.patience());
         limitNs = effort.limit().compareTo(Duration.ofDays(365)) > 0 ? Long.MAX_VALUE : effort.limit().toNanos();
@@ -32,8 +36,14 @@ final class Budget {
         gained = spent;
     }
 
+    /** @param end clock unit at which the best schedule ends; none ends before {@code bound} */
+    void tell(int end, int bound) {
+        progress.reached(BigDecimal.valueOf(end), BigDecimal.valueOf(bound));
+    }
+
     boolean over() {
-        return spent >= turns || spent - gained >= patience || System.nanoTime() - startedNs >= limitNs;
+        return spent >= turns || spent - gained >= patience || System.nanoTime() - startedNs >= limitNs
+                || Thread.currentThread().isInterrupted();
     }
 
     /** Whether more than this share of steps or time is gone. */

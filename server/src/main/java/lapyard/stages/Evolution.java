@@ -116,6 +116,7 @@ final class Evolution {
         if (one.times.last < best.last) {
             best.set(one.times);
             budget.renew();
+            budget.tell(best.last, bound);
         }
     }
 

@@ -3,6 +3,7 @@ package lapyard.stages;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import lapyard.stages.Placing.Times;
+import lapyard.working.Progress;
 
 /**
  * When to do each task so that all ends early: tasks in an order of priority, each placed as early as it goes, then
@@ -16,7 +17,12 @@ public final class StagingSolver {
      *     id, a circle of waits, more used than there is, no working unit, an unbroken task longer than any stretch
      */
     public static StagingResult solve(StagingProblem problem, Effort effort) {
-        Budget budget = new Budget(effort);
+        return solve(problem, effort, Progress.UNHEARD);
+    }
+
+    /** @param progress hears of ends in clock units; where tasks are due or kept together, of the first alone */
+    public static StagingResult solve(StagingProblem problem, Effort effort, Progress progress) {
+        Budget budget = new Budget(effort, progress);
         Net net = new Net(problem);
         Priority priority = new Priority(net);
         Placing placing = new Placing(net, budget);
@@ -32,10 +38,12 @@ public final class StagingSolver {
             placing.toAndFro(better, order);
             if (better.last < best.last) best.set(better);
             if (best.last > least) least = bound.best(least, best.last);
+            budget.tell(best.last, least);
             if (best.last > least) {
                 new Evolution(net, priority, placing, budget, least, best).run();
             }
         } else {
+            budget.tell(best.last, least);
             new Wishes(net, priority, placing, budget, best).run();
         }
         Map<String, Integer> starts = new LinkedHashMap<>();

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import lapyard.working.Progress;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ReplanJsonTest {
@@ -30,7 +31,7 @@ class ReplanJsonTest {
                     [{"board":"#1-3","stock":"L48","count":3,"cut":["A","E"]},
                      {"board":"#4-6","stock":"L48","count":3,"cut":["E","E","C"]},
                      {"board":"#7","stock":"L48","lost":700},{"board":"#8-10","stock":"L48","count":3}]"""),
-                5);
+                5, Progress.UNHEARD);
         assertEquals(
                 "{\"cut\":15,\"wanted\":15,\"needed\":18660,\"there\":18436,\"fit\":14,"
                         + "\"lacking\":[{\"id\":\"N\",\"length\":800,\"count\":1}],\"buy\":{\"L24\":1}}",
@@ -51,7 +52,7 @@ class ReplanJsonTest {
         7                                                                | sawn must be a list, was 7
         """)
     void whatCannotBeTrueIsNamedWithAWayOut(String sawn, String says) {
-        String message = assertThrows(IllegalArgumentException.class, () -> SolveLine.cutting(garden(sawn), 1))
+        String message = assertThrows(IllegalArgumentException.class, () -> SolveLine.cutting(garden(sawn), 1, Progress.UNHEARD))
                 .getMessage();
         assertTrue(message.contains(says), message);
     }

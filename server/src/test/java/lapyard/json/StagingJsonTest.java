@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import lapyard.working.Progress;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class StagingJsonTest {
@@ -17,7 +18,7 @@ class StagingJsonTest {
                 {"name":"x","resources":[4,2],"tasks":[
                   {"id":"1","duration":2,"uses":[2,0]},
                   {"id":2,"duration":1,"uses":[4,2],"after":[{"task":"1","lag":3}],"unbroken":true}],
-                 "calendar":{"cycle":[0,0,1,1]}}""", 1);
+                 "calendar":{"cycle":[0,0,1,1]}}""", 1, Progress.UNHEARD);
         assertEquals("x", result.get("name").asText());
         assertEquals("{\"1\":2,\"2\":7}", result.get("starts").toString());
         assertEquals(8, result.get("makespan").asInt());
@@ -28,7 +29,7 @@ class StagingJsonTest {
 
     @Test
     void aMissingCalendarMeansEveryUnitIsWorked() throws Exception {
-        ObjectNode result = SolveLine.staging("{\"resources\":[],\"tasks\":[{\"id\":\"a\",\"duration\":3}],\"calendar\":null}", 1);
+        ObjectNode result = SolveLine.staging("{\"resources\":[],\"tasks\":[{\"id\":\"a\",\"duration\":3}],\"calendar\":null}", 1, Progress.UNHEARD);
         assertEquals(3, result.get("makespan").asInt());
     }
 
@@ -45,7 +46,7 @@ class StagingJsonTest {
         {"resources":[1],"tasks":[],"people":2} | unknown field "people"
         """, quoteCharacter = '`')
     void whatCannotBeReadIsRefusedByName(String text, String told) {
-        String message = assertThrows(IllegalArgumentException.class, () -> SolveLine.staging(text, 1)).getMessage();
+        String message = assertThrows(IllegalArgumentException.class, () -> SolveLine.staging(text, 1, Progress.UNHEARD)).getMessage();
         assertTrue(message.contains(told), message);
     }
 }

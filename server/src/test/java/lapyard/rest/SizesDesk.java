@@ -9,10 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.concurrent.atomic.AtomicInteger;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.prints.PrintAsk;
+import lapyard.working.Progress;
 
 /** A small desk that knows widths and depths: enough to see what the server does with what a desk says. */
 public class SizesDesk implements Desk {
@@ -125,7 +127,7 @@ public class SizesDesk implements Desk {
     }
 
     @Override
-    public String solve(String kind, String problem, double seconds) {
+    public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
         if (!read(problem).has("pieces"))
             throw new Refused(List.of(Finding.stop("problem", "has no pieces", null, "name them in pieces")));
         return "{\"name\":\"" + kind + "\",\"pieces\":"

@@ -9,9 +9,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Function;
+import lapyard.working.Progress;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,8 +83,10 @@ class TurnsTest {
     /** A desk whose solves go on until they are told to stop. */
     private static final class EndlessDesk extends SizesDesk {
         @Override
-        public String solve(String kind, String problem, double seconds) {
-            if (!problem.contains("endless")) return super.solve(kind, problem, seconds);
+        public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
+            if (!problem.contains("endless")) return super.solve(kind, problem, seconds, progress);
+            progress.apply("boards").reached(new BigDecimal("36.00"), new BigDecimal("30.00"));
+            progress.apply("boards").reached(new BigDecimal("34.80"), new BigDecimal("31.50"));
             while (!Thread.currentThread().isInterrupted()) Thread.onSpinWait();
             return "{\"name\":\"best so far\"}";
         }
@@ -99,6 +104,10 @@ class TurnsTest {
             assertEquals("running", told.path("state").asText());
             assertEquals(30, told.path("limitSeconds").asDouble());
             assertTrue(served.get("/metrics").body().contains("lapyard_solves_running 1\n"));
+            while (told.path("progress").path(0).path("best").asDouble() != 34.8) told = json(served.get(address));
+            assertEquals("boards", told.path("progress").path(0).path("of").asText());
+            assertEquals(31.5, told.path("progress").path(0).path("bound").asDouble());
+            assertEquals(1, told.path("progress").size());
             assertEquals(202, served.delete(address).statusCode());
             while (told.path("state").asText().equals("running")) told = json(served.get(address));
             assertEquals("stopped", told.path("state").asText());

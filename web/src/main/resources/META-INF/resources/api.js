@@ -105,6 +105,17 @@ export const api = {
   /** A garden beside a copy with changes, or beside another garden; nothing is kept. @param {{garden: object, changes?: object[], instead?: object}} asked */
   async tryOut(asked) { return read(await ask('POST', 'api/try-out', { body: asked })); },
 
+  /** Begins a solve that goes on by itself. @returns {Promise<{id: string, state: string, seconds: number, progress: object[]}>} */
+  async beginSolve(kind, problem, seconds) {
+    return read(await ask('POST', `api/solve/${kind}?seconds=${seconds}`, { body: problem, headers: { prefer: 'respond-async' } }));
+  },
+
+  /** How far it is: as {@link beginSolve}, with `result` or `problem` once it has ended. */
+  async solve(id) { return read(await ask('GET', `api/solves/${encodeURIComponent(id)}`)); },
+
+  /** Tells it to stop; its best so far is told as its result. */
+  async stopSolve(id) { await ask('DELETE', `api/solves/${encodeURIComponent(id)}`); },
+
   /** @returns {Promise<{plan: object, revision: string} | null>} null where `revision` still stands */
   async newer(id, revision) {
     const answer = await ask('GET', garden(id), { headers: { 'if-none-match': revision } });

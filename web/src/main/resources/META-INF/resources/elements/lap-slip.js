@@ -1,7 +1,9 @@
 import { api } from '../api.js';
 import { compareSlips, money, packsText, savedOf } from '../state/changes.js';
+import { unproved } from '../state/long-look.js';
 import { roundedWithUnit } from '../state/working.js';
-import { GardenElement, h } from './make.js';
+import './look-longer.js';
+import { custom, GardenElement, h } from './make.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 import { shownNumber } from './shown-number.js';
@@ -10,7 +12,7 @@ import { shownNumber } from './shown-number.js';
 export class LapSlip extends GardenElement {
   attached() {
     this.id = 'slip';
-    this.follow([this.garden.reckoning, this.garden.keeper], () => this.render());
+    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.look], () => this.render());
     this.render();
   }
 
@@ -98,12 +100,18 @@ export class LapSlip extends GardenElement {
     const { currency } = slip;
     const orders = (slip.orders ?? []).filter(order => order.supplier);
     return h('div.more', {},
+      this.#mightBeLess() ? custom('look-longer', { garden: this.garden }) : null,
       orders.map(order => this.#order(order, currency)),
       slip.shares?.length ? h('details', {},
         h('summary', { 'data-key': 'slip shares' }, 'What each bed costs'),
         h('p.hint', {}, 'A line that several share is split by what each uses of it, delivery by the goods.'),
         h('dl', {}, slip.shares.map(share => h('div', { 'data-key': `share ${share.owner}` },
           h('dt', {}, share.owner), h('dd', {}, money(share.cost, currency), share.perM2 ? ` · ${money(share.perM2, currency)} a m² inside` : ''))))) : null);
+  }
+
+  #mightBeLess() {
+    const { look, plan, reckoning } = this.garden;
+    return plan.search === 'long' || look.standing !== 'none' || unproved(reckoning.sheet).length > 0;
   }
 
   #order(order, currency) {

@@ -129,5 +129,14 @@ export function showIn(units) {
   };
 }
 
+/** How long the cheapest plans are looked for. @param {'short'|'long'} search */
+export function lookFor(search) {
+  return plan => {
+    if ((plan.search ?? 'short') === search) return plan;
+    const { search: _before, ...rest } = plan;
+    return search === 'short' ? rest : { ...plan, search };
+  };
+}
+
 /** The code of the bed that a command stood last. */
 export const lastBed = plan => bedsOf(plan).at(-1)?.id ?? null;

@@ -1,5 +1,6 @@
 import { Choice } from './choice.js';
 import { Keeper } from './keeper.js';
+import { LongLook } from './long-look.js';
 import { equal } from './merge.js';
 import { bedOf, named } from './plan.js';
 import { PlanStore } from './plan-store.js';
@@ -37,6 +38,7 @@ export class Garden {
     this.id = id;
     this.choice = new Choice();
     this.reckoning = new Reckoning(api, id);
+    this.look = new LongLook(api);
     const began = waiting ? { plan: waiting.base, revision: waiting.revision } : stored;
     this.keeper = new Keeper({ api, storage: keep.local, id, later: keep.later, ...began });
     this.#steps = new Steps(keep.session, id);
@@ -60,6 +62,7 @@ export class Garden {
   }
 
   close() {
+    this.look.forget();
     this.rememberSteps();
     this.keeper.close();
   }

@@ -1,0 +1,84 @@
+package lapyard.rest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.json.GardenReader;
+import lapyard.json.Reading;
+import org.junit.jupiter.api.Test;
+
+/** A garden whose cheapest plans are looked for longer: told how far it is, stopped, and the same again. */
+class LongLookTest {
+    private record Reached(BigDecimal best, BigDecimal bound) {}
+
+    /** Twelve beds made up with a seeded random. */
+    private static String garden(String search) {
+        String beds = "";
+        int number = 0;
+        for (String size : ("1950x900x3 4100x1450x4 3050x800x4 1200x1450x3 2950x1050x2 3450x1450x4 3850x1450x3 3200x900x2 3200x900x4 "
+                + "2400x700x4 3650x800x2 3600x750x3").split(" ")) {
+            String[] parts = size.split("x");
+            beds += (number == 0 ? "" : ",") + "{\"width\":" + parts[0] + ",\"depth\":" + parts[1] + ",\"courses\":" + parts[2] + ",\"at\":["
+                    + number % 6 * 5000 + "," + number / 6 * 2500 + "]}";
+            number++;
+        }
+        return "{\"search\":\"" + search + "\",\"beds\":[" + beds + "]}";
+    }
+
+    private static JobSheet sheet(String search) throws Exception {
+        return Job.prepare(assertInstanceOf(Reading.Read.class, GardenReader.read(garden(search))).garden());
+    }
+
+    @Test
+    void neverCostsMoreAndHereCostsLessAndTellsHowFarItIs() throws Exception {
+        Map<String, List<Reached>> heard = new LinkedHashMap<>();
+        JobSheet quick = sheet("short");
+        String told = new GardenDesk().solve("garden", garden("long"), 60, what -> (best, bound) ->
+                heard.computeIfAbsent(what, w -> new ArrayList<>()).add(new Reached(best, bound)));
+        JsonNode slip = new JsonMapper().readTree(told);
+        BigDecimal total = new BigDecimal(slip.path("total").asText());
+        assertTrue(total.compareTo(quick.slip().total()) < 0, total + " after " + quick.slip().total());
+        assertEquals(List.of("Timber 100x200", "Bearers 50x75", "Liner"), List.copyOf(heard.keySet()));
+        heard.forEach((what, all) -> {
+            for (int i = 0; i < all.size(); i++) {
+                assertTrue(all.get(i).bound().compareTo(all.get(i).best()) <= 0, what + ": " + all);
+                if (i > 0) {
+                    assertTrue(all.get(i).best().compareTo(all.get(i - 1).best()) <= 0, what + ": " + all);
+                    assertTrue(all.get(i).bound().compareTo(all.get(i - 1).bound()) >= 0, what + ": " + all);
+                }
+            }
+        });
+        for (JsonNode line : slip.path("lines")) {
+            if (line.path("item").asText().startsWith("timber")) {
+                List<Reached> boards = heard.get("Timber 100x200");
+                assertEquals(0, boards.get(boards.size() - 1).best().compareTo(new BigDecimal(line.path("cost").asText())));
+            }
+        }
+    }
+
+    @Test
+    void toldToStopItGivesWhatItHasAndTheWholeAnswerComesAfterwardsAllTheSame() throws Exception {
+        GardenDesk desk = new GardenDesk();
+        AtomicReference<String> stopped = new AtomicReference<>();
+        Thread looking = new Thread(() -> stopped.set(
+                desk.solve("garden", garden("long"), 60, what -> (best, bound) -> Thread.currentThread().interrupt())));
+        looking.start();
+        looking.join(60_000);
+        JsonMapper mapper = new JsonMapper();
+        BigDecimal early = new BigDecimal(mapper.readTree(stopped.get()).path("total").asText());
+        BigDecimal whole = new BigDecimal(mapper.readTree(desk.jobSheetPart(garden("long"), "slip").orElseThrow()).path("total").asText());
+        assertEquals(sheet("long").slip().total(), whole, "what was cut short is not handed out");
+        assertTrue(whole.compareTo(early) < 0, whole + " after " + early);
+    }
+}

@@ -1,0 +1,92 @@
+/** Which plans of a job sheet might be cheaper: nothing is proved of them. @returns {{of: string, best: string, bound: string}[]} */
+export function unproved(sheet) {
+  const title = text => text.charAt(0).toUpperCase() + text.slice(1);
+  const parts = [
+    ...(sheet?.cutting ?? []).map(part => [`Timber ${part.section}`, part.result]),
+    ...(sheet?.strips ?? []).map(part => [`Bearers ${part.section}`, part.result]),
+    ...(sheet?.rolls ?? []).map(part => [title(part.material), part.result]),
+  ];
+  return parts.filter(([, result]) => result && !result.proven).map(([of, result]) => ({ of, best: String(result.cost), bound: String(result.lowerBound) }));
+}
+
+const PAUSE_MS = 400;
+const SECONDS = 60;
+
+/**
+ * A longer look for cheaper plans of a garden as it stands; nothing is kept. `standing` is `none`, `looking`, `ended` or
+ * `failed`. Fires `change`.
+ */
+export class LongLook extends EventTarget {
+  #api;
+  #pause;
+  #id = null;
+  #turn = 0;
+
+  constructor(api, pause = ms => new Promise(resolve => { setTimeout(resolve, ms); })) {
+    super();
+    this.#api = api;
+    this.#pause = pause;
+    this.#clear();
+  }
+
+  #clear() {
+    this.standing = 'none';
+    this.plan = null;
+    this.progress = [];
+    this.seconds = 0;
+    this.slip = null;
+    this.stopped = false;
+    this.problem = null;
+  }
+
+  /** @param {object} plan the garden to look at; of another begun meanwhile this one is forgotten */
+  async begin(plan) {
+    const turn = ++this.#turn;
+    this.#clear();
+    this.plan = plan;
+    this.#stand('looking');
+    try {
+      let told = await this.#api.beginSolve('garden', { ...plan, search: 'long' }, SECONDS);
+      this.#id = told.id;
+      while (turn === this.#turn && (told.state === 'waiting' || told.state === 'running')) {
+        this.progress = told.progress;
+        this.seconds = told.seconds;
+        this.#stand('looking');
+        await this.#pause(PAUSE_MS);
+        told = await this.#api.solve(told.id);
+      }
+      if (turn !== this.#turn) return;
+      this.progress = told.progress;
+      this.seconds = told.seconds;
+      this.stopped = told.state === 'stopped';
+      this.slip = told.result ?? null;
+      this.problem = told.problem?.detail ?? told.problem?.title ?? null;
+      this.#stand(told.problem ? 'failed' : 'ended');
+    } catch (problem) {
+      if (turn !== this.#turn) return;
+      this.problem = problem.message;
+      this.#stand('failed');
+    }
+  }
+
+  /** What was found by then is told. */
+  async stop() {
+    if (this.standing !== 'looking' || !this.#id) return;
+    await this.#api.stopSolve(this.#id).catch(() => {});
+  }
+
+  /** Stops it where it still looks, and what it found is let go. */
+  forget() {
+    if (this.standing === 'none') return;
+    this.stop();
+    this.#turn++;
+    this.#id = null;
+    this.#clear();
+    this.#stand('none');
+  }
+
+  #stand(standing) {
+    this.standing = standing;
+    this.dispatchEvent(new Event('change'));
+  }
+}
