@@ -112,10 +112,8 @@ final class Bearers {
         Map<StockLength, Integer> boards = boards(section, perBoard, pooled);
         BigDecimal alone = BigDecimal.ZERO;
         int boardsAlone = 0;
-        Map<Map<Double, Integer>, CuttingResult> known = new HashMap<>();
         for (BedWork bed : beds) {
-            Map<Double, Integer> own = strips(List.of(bed));
-            CuttingResult single = known.computeIfAbsent(own, lengths -> looking.boardsAlone(problem(garden, section, perBoard, lengths), beds.size()));
+            CuttingResult single = looking.boardsAlone(problem(garden, section, perBoard, strips(List.of(bed))), beds.size());
             Map<StockLength, Integer> ownBoards = boards(section, perBoard, single);
             alone = alone.add(cost(ownBoards));
             boardsAlone += ownBoards.values().stream().mapToInt(Integer::intValue).sum();

@@ -22,22 +22,58 @@ record Looking(Search search, Function<String, Progress> progress) {
     private static final lapyard.cutting.Effort LONG_BOARDS = new lapyard.cutting.Effort(6_000_000, LONGEST, 1_500_000);
     private static final lapyard.sheets.Effort LONG_ROLLS = new lapyard.sheets.Effort(300_000, LONGEST);
 
+    private record Boards(CuttingProblem problem, lapyard.cutting.Effort effort) {}
+
+    private record Rolls(RollProblem problem, lapyard.sheets.Effort effort) {}
+
+    private static final Solved<Boards, CuttingResult> BOARDS = new Solved<>();
+    private static final Solved<Rolls, RollResult> ROLLS = new Solved<>();
+
     CuttingResult boards(String name, CuttingProblem problem) {
-        return CuttingSolver.solve(problem, boards(1), progress.apply(name));
+        Progress heard = progress.apply(name);
+        CuttingResult result = boards(problem, boards(1), heard);
+        heard.reached(result.cost(), result.lowerBound());
+        return result;
     }
 
     /** @param of so many share the search */
     CuttingResult boardsAlone(CuttingProblem problem, int of) {
-        return CuttingSolver.solve(problem, boards(of));
+        return boards(problem, boards(of), Progress.UNHEARD);
     }
 
     RollResult rolls(String name, RollProblem problem) {
-        return RollSolver.solve(problem, rolls(1), progress.apply(name));
+        Progress heard = progress.apply(name);
+        RollResult result = rolls(problem, rolls(1), heard);
+        heard.reached(result.cost(), result.lowerBound());
+        return result;
     }
 
     /** As {@link #boardsAlone}. */
     RollResult rollsAlone(RollProblem problem, int of) {
-        return RollSolver.solve(problem, rolls(of));
+        return rolls(problem, rolls(of), Progress.UNHEARD);
+    }
+
+    /** Enough to compare one layout with another. */
+    static RollResult rollsShortly(RollProblem problem) {
+        return rolls(problem, lapyard.sheets.Effort.QUICK, Progress.UNHEARD);
+    }
+
+    private static CuttingResult boards(CuttingProblem problem, lapyard.cutting.Effort effort, Progress heard) {
+        int pieces = problem.pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
+        return BOARDS.of(
+                new Boards(problem, effort),
+                pieces,
+                asked -> CuttingSolver.solve(problem, effort, heard),
+                result -> result.seconds() * 1e9 < effort.limit().toNanos());
+    }
+
+    private static RollResult rolls(RollProblem problem, lapyard.sheets.Effort effort, Progress heard) {
+        int pieces = problem.pieces().stream().mapToInt(RollProblem.Piece::count).sum();
+        return ROLLS.of(
+                new Rolls(problem, effort),
+                pieces,
+                asked -> RollSolver.solve(problem, effort, heard),
+                result -> result.seconds() * 1e9 < effort.limit().toNanos());
     }
 
     private lapyard.cutting.Effort boards(int of) {

@@ -24,13 +24,11 @@ import lapyard.order.Slip;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
-import lapyard.sheets.Effort;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult.Placed;
 import lapyard.sheets.RollResult.RollLayout;
 import lapyard.sheets.RollResult.Unplaced;
 import lapyard.sheets.RollResult;
-import lapyard.sheets.RollSolver;
 import lapyard.working.Working.Input;
 import lapyard.working.Working;
 import org.joda.money.CurrencyUnit;
@@ -90,7 +88,7 @@ final class RollGoods {
     static Least least(Garden garden, String material, List<double[]> sizesMm) {
         List<Wanted> wanted = sizesMm.stream().map(size -> new Wanted("", "", size[0], size[1])).toList();
         return bySeller(garden.catalogue().rolls(material)).stream()
-                .map(rolls -> RollSolver.solve(problem(material, usable(rolls), wanted), Effort.QUICK))
+                .map(rolls -> Looking.rollsShortly(problem(material, usable(rolls), wanted)))
                 .map(result -> new Least(
                         result.unplaced().stream().mapToInt(Unplaced::count).sum(), result.cost(), metres(result)))
                 .min(Comparator.naturalOrder())
@@ -142,9 +140,8 @@ final class RollGoods {
         wanted.forEach(piece -> byOwner.computeIfAbsent(piece.owner(), owner -> new ArrayList<>()).add(piece));
         BigDecimal alone = BigDecimal.ZERO;
         double metresAlone = 0;
-        Map<RollProblem, RollResult> known = new HashMap<>();
         for (List<Wanted> own : byOwner.values()) {
-            RollResult single = known.computeIfAbsent(problem(material, rolls, own), problem -> looking.rollsAlone(problem, byOwner.size()));
+            RollResult single = looking.rollsAlone(problem(material, rolls, own), byOwner.size());
             alone = alone.add(single.cost());
             metresAlone += metres(single);
         }

@@ -155,14 +155,13 @@ final class Timber {
         int boardsAlone = 0;
         Map<String, Integer> left = new HashMap<>();
         rack.forEach(board -> left.put(board.id(), board.available().getAsInt()));
-        Map<CuttingProblem, CuttingResult> known = new HashMap<>();
         for (BedWork bed : beds) {
             List<Stock> rackLeft = rack.stream()
                     .filter(board -> left.get(board.id()) > 0)
                     .map(board -> board.with(left.get(board.id())))
                     .toList();
             CuttingProblem own = problem(garden.saw(), section.id(), bought, rackLeft, wanted(List.of(bed), graded));
-            CuttingResult single = known.computeIfAbsent(own, job -> looking.boardsAlone(job, beds.size()));
+            CuttingResult single = looking.boardsAlone(own, beds.size());
             alone = alone.add(single.paid()).add(overBundles(section, single));
             for (BoardLine line : single.plan()) {
                 boardsAlone += line.count();

@@ -1,8 +1,12 @@
 package lapyard.bench;
 
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
@@ -31,7 +35,13 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 4, time = 3)
 @Measurement(iterations = 5, time = 3)
 public class JobSheetBench {
+    /** More than are remembered, so that each changed search is done anew. */
+    private static final int SIZES = 400;
+
     private Garden seven;
+    private final List<Garden> sevenOfOtherSizes = new ArrayList<>();
+    private final List<Garden> sevenMoved = new ArrayList<>();
+    private int turn;
     private Garden hundred;
     private Garden twoHundred;
     private JobSheet sheetOfTwoHundred;
@@ -40,6 +50,15 @@ public class JobSheetBench {
     @Setup
     public void gardens() throws IOException {
         seven = Gardens.garden(Files.readString(sample()));
+        JsonMapper mapper = new JsonMapper();
+        for (int i = 0; i < SIZES; i++) {
+            ObjectNode garden = (ObjectNode) mapper.readTree(Files.readString(sample()));
+            ObjectNode border = (ObjectNode) garden.path("beds").get(6);
+            border.putArray("at").add(1000 + i % 50).add(10_400);
+            sevenMoved.add(Gardens.garden(garden.toString()));
+            border.put("depth", 1000 - i);
+            sevenOfOtherSizes.add(Gardens.garden(garden.toString()));
+        }
         hundred = Gardens.garden(manyBeds(100));
         twoHundred = Gardens.garden(manyBeds(200));
         sheetOfTwoHundred = Job.prepare(twoHundred);
@@ -80,6 +99,18 @@ public class JobSheetBench {
     @Benchmark
     public JobSheet sevenBeds() {
         return Job.prepare(seven);
+    }
+
+    /** A bed has been moved: all searches are remembered. */
+    @Benchmark
+    public JobSheet sevenBedsOneMoved() {
+        return Job.prepare(sevenMoved.get(turn++ % SIZES));
+    }
+
+    /** A bed has another size: what it shares with the others is searched for anew. */
+    @Benchmark
+    public JobSheet sevenBedsOneOfAnotherSize() {
+        return Job.prepare(sevenOfOtherSizes.get(turn++ % SIZES));
     }
 
     @Benchmark
