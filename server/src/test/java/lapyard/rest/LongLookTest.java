@@ -22,11 +22,11 @@ import org.junit.jupiter.api.Test;
 class LongLookTest {
     private record Reached(BigDecimal best, BigDecimal bound) {}
 
-    /** Twelve beds made up with a seeded random. */
-    private static String garden(String search) {
+    /** Twelve beds made up with a seeded random; what was searched for one depth is not remembered for another. */
+    private static String garden(String search, int depth) {
         String beds = "";
         int number = 0;
-        for (String size : ("1950x900x3 4100x1450x4 3050x800x4 1200x1450x3 2950x1050x2 3450x1450x4 3850x1450x3 3200x900x2 3200x900x4 "
+        for (String size : ("1950x" + depth + "x3 4100x1450x4 3050x800x4 1200x1450x3 2950x1050x2 3450x1450x4 3850x1450x3 3200x900x2 3200x900x4 "
                 + "2400x700x4 3650x800x2 3600x750x3").split(" ")) {
             String[] parts = size.split("x");
             beds += (number == 0 ? "" : ",") + "{\"width\":" + parts[0] + ",\"depth\":" + parts[1] + ",\"courses\":" + parts[2] + ",\"at\":["
@@ -36,15 +36,15 @@ class LongLookTest {
         return "{\"search\":\"" + search + "\",\"beds\":[" + beds + "]}";
     }
 
-    private static JobSheet sheet(String search) throws Exception {
-        return Job.prepare(assertInstanceOf(Reading.Read.class, GardenReader.read(garden(search))).garden());
+    private static JobSheet sheet(String search, int depth) throws Exception {
+        return Job.prepare(assertInstanceOf(Reading.Read.class, GardenReader.read(garden(search, depth))).garden());
     }
 
     @Test
     void neverCostsMoreAndHereCostsLessAndTellsHowFarItIs() throws Exception {
         Map<String, List<Reached>> heard = new LinkedHashMap<>();
-        JobSheet quick = sheet("short");
-        String told = new GardenDesk().solve("garden", garden("long"), 60, what -> (best, bound) ->
+        JobSheet quick = sheet("short", 900);
+        String told = new GardenDesk().solve("garden", garden("long", 900), 60, what -> (best, bound) ->
                 heard.computeIfAbsent(what, w -> new ArrayList<>()).add(new Reached(best, bound)));
         JsonNode slip = new JsonMapper().readTree(told);
         BigDecimal total = new BigDecimal(slip.path("total").asText());
@@ -72,13 +72,13 @@ class LongLookTest {
         GardenDesk desk = new GardenDesk();
         AtomicReference<String> stopped = new AtomicReference<>();
         Thread looking = new Thread(() -> stopped.set(
-                desk.solve("garden", garden("long"), 60, what -> (best, bound) -> Thread.currentThread().interrupt())));
+                desk.solve("garden", garden("long", 850), 60, what -> (best, bound) -> Thread.currentThread().interrupt())));
         looking.start();
         looking.join(60_000);
         JsonMapper mapper = new JsonMapper();
         BigDecimal early = new BigDecimal(mapper.readTree(stopped.get()).path("total").asText());
-        BigDecimal whole = new BigDecimal(mapper.readTree(desk.jobSheetPart(garden("long"), "slip").orElseThrow()).path("total").asText());
-        assertEquals(sheet("long").slip().total(), whole, "what was cut short is not handed out");
+        BigDecimal whole = new BigDecimal(mapper.readTree(desk.jobSheetPart(garden("long", 850), "slip").orElseThrow()).path("total").asText());
+        assertEquals(sheet("long", 850).slip().total(), whole, "what was cut short is not handed out");
         assertTrue(whole.compareTo(early) < 0, whole + " after " + early);
     }
 }
