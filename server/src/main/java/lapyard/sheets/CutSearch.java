@@ -18,10 +18,12 @@ final class CutSearch {
      * @param patience   rounds in a row without gain before one more block is taken
      * @param sample     a dense band is sought among so many pieces
      * @param samples    a band is the densest of so many samples
+     * @param starts     layouts of many pieces to start from, on each roll
+     * @param startShare of the work left that they may take
      */
-    record Pace(int fewBlocks, int mostBlocks, int patience, int sample, int samples) {
-        static final Pace QUICK = new Pace(7, 9, 12, 7, 1);
-        static final Pace THOROUGH = new Pace(8, 11, 12, 10, 3);
+    record Pace(int fewBlocks, int mostBlocks, int patience, int sample, int samples, int starts, double startShare) {
+        static final Pace QUICK = new Pace(7, 9, 12, 7, 1, 1, 0.75);
+        static final Pace THOROUGH = new Pace(8, 11, 12, 10, 3, 24, 0.3);
         /** Less work than this is not enough for the thorough pace to get anywhere. */
         private static final long THOROUGH_FROM = 20_000_000;
 
@@ -30,8 +32,12 @@ final class CutSearch {
         }
     }
 
-    /** About how many pieces are laid anew when nothing gives. */
+    /** About how many pieces are laid anew when nothing gives: in dense bands, and in bands of what matches among many. */
     private static final int SHAKEN_PIECES = 20;
+    private static final int MATCHED_PIECES = 60;
+
+    /** From so many pieces on some match. */
+    static final int MANY = 36;
 
     /** A run being worked on: bands across the roll, one after the other. */
     private static final class Strip {
@@ -311,10 +317,13 @@ final class CutSearch {
         Strip strip = strips.get(random.nextInt(strips.size()));
         List<Block> keep = new ArrayList<>(strip.bands);
         List<Block> loose = new ArrayList<>();
-        int wanted = SHAKEN_PIECES / 2 + random.nextInt(SHAKEN_PIECES);
+        int shaken = job.pieces() >= MANY && random.nextBoolean() ? MATCHED_PIECES : SHAKEN_PIECES;
+        int wanted = shaken / 2 + random.nextInt(shaken);
         while (!keep.isEmpty() && loose.size() < wanted)
             leaves(pick(keep, strip.roll.width(), random.nextBoolean()), loose);
-        List<Block> anew = denseBands(loose, strip.roll.width());
+        List<Block> anew = loose.size() >= MANY
+                ? matchedBands(loose, strip.roll.width(), 0.96 + 0.03 * random.nextDouble())
+                : denseBands(loose, strip.roll.width());
         hot.clear();
         hot.addAll(anew);
         keep.addAll(anew);
@@ -430,11 +439,34 @@ final class CutSearch {
     /** A layout on one roll from dense bands; null where the run would be longer than is sold. */
     static Layout.Banded dense(RollJob job, RollJob.Roll roll, long seed, Pace pace, Work work) {
         CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, pace, work);
+        return search.banded(roll, search.denseBands(pieces(job), roll.width()));
+    }
+
+    /** The same from {@link DenseBands}, with what they leave over in bands of its own. */
+    static Layout.Banded matched(RollJob job, RollJob.Roll roll, double least, long seed, Pace pace, Work work) {
+        CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, pace, work);
+        return search.banded(roll, search.matchedBands(pieces(job), roll.width(), least));
+    }
+
+    private List<Block> matchedBands(List<Block> pieces, long width, double least) {
+        int[] counts = new int[job.types.length];
+        for (Block piece : pieces) counts[piece.type]++;
+        List<Block> left = new ArrayList<>();
+        List<Block> bands = new DenseBands(job, width, counts, least, random.nextLong(), work).bands(left);
+        bands.addAll(denseBands(left, width));
+        return bands;
+    }
+
+    private static List<Block> pieces(RollJob job) {
         List<Block> pieces = new ArrayList<>();
         for (int t = 0; t < job.types.length; t++)
             for (int i = 0; i < job.types[t].count(); i++)
                 pieces.add(Block.piece(t, job.types[t].width(), job.types[t].height()));
-        List<Block> bands = search.denseBands(pieces, roll.width());
+        return pieces;
+    }
+
+    /** Null where the run would be longer than is sold. */
+    private Layout.Banded banded(RollJob.Roll roll, List<Block> bands) {
         long length = 0;
         for (Block band : bands) length += band.height;
         return length <= roll.longest() ? new Layout.Banded(List.of(new Layout.BandedRun(roll, bands))) : null;

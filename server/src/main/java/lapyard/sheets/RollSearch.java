@@ -9,9 +9,17 @@ final class RollSearch {
     /** @param boundCoins proved: no layout of all pieces costs less */
     record Answer(Layout layout, long boundCoins) {}
 
+    /** Starts with few pieces on a roll, and the share of the work left that they may take. */
+    private static final int FEW_STARTS = 3;
+    private static final double FEW_SHARE = 0.08;
+    /** How dense bands are asked to be, from the first start to the last. */
+    private static final double LOOSEST = 0.955;
+    private static final double DENSEST = 0.985;
+
     private final RollJob job;
     private final Work work;
     private final CutSearch.Pace pace;
+    private final boolean many;
     private long bound;
     private Layout best;
     /** The best that straight cuts do, as bands. */
@@ -23,6 +31,7 @@ final class RollSearch {
         this.job = job;
         this.work = work;
         this.pace = CutSearch.Pace.of(work);
+        this.many = job.pieces() >= CutSearch.MANY;
         this.bound = RollBound.coins(job);
     }
 
@@ -93,9 +102,13 @@ final class RollSearch {
     /** Starts on each roll, then roll by roll, the cheapest start first; then with pieces moving between rolls. */
     private void straightCuts(Work part) {
         List<Start> alone = new ArrayList<>();
-        for (RollJob.Roll roll : job.rolls) {
+        List<RollJob.Roll> order = new ArrayList<>(job.rolls);
+        // a start with many pieces takes more of a quick search, so the rolls that can be cheapest come first
+        if (many) order.sort(Comparator.comparingLong(roll -> RollBound.alone(job, roll)));
+        double share = many ? pace.startShare() : FEW_SHARE;
+        for (RollJob.Roll roll : order) {
             if (roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins && best.area == job.area()) continue;
-            Start start = start(roll, part.share(0.08));
+            Start start = start(roll, part.share(share));
             if (start != null) alone.add(start);
         }
         alone.sort(Comparator.comparing(Start::layout));
@@ -114,8 +127,11 @@ final class RollSearch {
         if (RollBound.alone(job, roll) == Long.MAX_VALUE) return null;
         List<Layout.Banded> starts = new ArrayList<>();
         for (Shelves.Lie lie : Shelves.Lie.values()) starts.add(shelves(roll, lie));
-        for (int seed = 0; seed < 3 && !part.over(); seed++) {
-            Layout.Banded dense = CutSearch.dense(job, roll, seed, pace, part);
+        int most = many ? pace.starts() : FEW_STARTS;
+        for (int seed = 0; seed < most && !part.over(); seed++) {
+            Layout.Banded dense = many
+                    ? CutSearch.matched(job, roll, LOOSEST + (DENSEST - LOOSEST) * seed / most, seed, pace, part)
+                    : CutSearch.dense(job, roll, seed, pace, part);
             if (dense != null) starts.add(dense);
         }
         Start best = null;

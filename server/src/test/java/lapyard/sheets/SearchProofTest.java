@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -129,6 +130,36 @@ class SearchProofTest {
                 }
             }
         }
+    }
+
+    /** Every band is as dense as was asked for, fits, and all pieces are there once, those left over too. */
+    @ParameterizedTest(name = "{0} pieces, seed {1}, turned {2}")
+    @CsvSource({"36, 1, true", "80, 2, true", "80, 3, false", "200, 4, true"})
+    void manyPiecesOfWhichSomeMatchAreLaidInDenseBands(int n, long seed, boolean turn) {
+        RollProblem trade = TradeJobs.job(n, seed, true);
+        RollProblem problem = new RollProblem(trade.name(), trade.rolls(), trade.pieces(), turn, true);
+        RollJob job = RollJob.of(problem);
+        RollJob.Roll roll = job.rolls.get(5);
+        int[] counts = new int[job.types.length];
+        for (int t = 0; t < counts.length; t++) counts[t] = job.types[t].count();
+        Work work = new Work(LONGER, Progress.UNHEARD);
+        List<Block> left = new ArrayList<>();
+        List<Block> bands = new DenseBands(job, roll.width(), counts, 0.97, seed, work).bands(left);
+        assertFalse(bands.isEmpty());
+        List<Block.Laid> laid = new ArrayList<>();
+        for (Block band : bands) {
+            assertTrue(band.width <= roll.width() && band.area >= 0.97 * roll.width() * band.height, band.area + " of " + band.height);
+            band.lay(0, 0, laid);
+        }
+        left.forEach(block -> block.lay(0, 0, laid));
+        for (Block.Laid one : laid) {
+            counts[one.type()]--;
+            RollJob.Type type = job.types[one.type()];
+            boolean asGiven = one.width() == type.width() && one.height() == type.height();
+            assertTrue(asGiven || turn && one.width() == type.height() && one.height() == type.width());
+        }
+        for (int count : counts) assertEquals(0, count, "each piece once");
+        checked(problem, Effort.QUICK);
     }
 
     private static void assertNotDearer(RollResult result, RollProblem.Stock roll, long used) {
