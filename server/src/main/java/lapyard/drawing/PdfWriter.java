@@ -14,13 +14,21 @@ import java.util.List;
 import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.bridge.UserAgentAdapter;
 import org.apache.batik.ext.awt.RenderingHintsKeyExt;
+import org.apache.fop.apps.FOPException;
+import org.apache.fop.apps.io.ResourceResolverFactory;
 import org.apache.fop.configuration.ConfigurationException;
 import org.apache.fop.configuration.DefaultConfigurationBuilder;
+import org.apache.fop.fonts.DefaultFontConfig;
+import org.apache.fop.fonts.DefaultFontConfigurator;
+import org.apache.fop.fonts.FontCacheManagerFactory;
+import org.apache.fop.fonts.FontDetectorFactory;
+import org.apache.fop.fonts.FontInfo;
+import org.apache.fop.fonts.FontManager;
+import org.apache.fop.fonts.FontSetup;
 import org.apache.fop.pdf.PDFArray;
 import org.apache.fop.pdf.PDFPage;
 import org.apache.fop.svg.PDFBridgeContext;
 import org.apache.fop.svg.PDFDocumentGraphics2D;
-import org.apache.fop.svg.PDFDocumentGraphics2DConfigurator;
 import org.apache.fop.svg.font.FOPFontFamilyResolverImpl;
 import org.apache.xmlgraphics.java2d.GraphicContext;
 
@@ -48,7 +56,7 @@ public final class PdfWriter {
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             Sheets sheets = new Sheets();
-            new PDFDocumentGraphics2DConfigurator().configure(sheets, fonts(Fonts.ready()), false);
+            sheets.setFontInfo(fonts(Fonts.ready()));
             sheets.getPDFDocument().getInfo().setTitle(pages.get(0).title());
             sheets.getPDFDocument().getInfo().setCreator("Lapyard");
             FontFamilyResolver resolver = new FOPFontFamilyResolverImpl(sheets.getFontInfo());
@@ -61,7 +69,7 @@ public final class PdfWriter {
             }
             sheets.finish();
             return withoutClock(out.toByteArray());
-        } catch (ConfigurationException e) {
+        } catch (ConfigurationException | FOPException e) {
             throw new IllegalStateException("the PDF fonts could not be set up", e);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -100,12 +108,20 @@ public final class PdfWriter {
         };
     }
 
-    private static org.apache.fop.configuration.Configuration fonts(Fonts fonts) throws ConfigurationException {
+    /** As the library's own configurator does, but without its cache in a file that all programs of a person share. */
+    private static FontInfo fonts(Fonts fonts) throws ConfigurationException, FOPException {
         String entry = "<font embed-url=\"%s\"><font-triplet name=\"" + Fonts.FAMILY
                 + "\" style=\"normal\" weight=\"%s\"/></font>";
         String xml = "<pdf><fonts>" + entry.formatted(fonts.normal.toUri(), "normal")
                 + entry.formatted(fonts.bold.toUri(), "bold") + "</fonts></pdf>";
-        return new DefaultConfigurationBuilder().build(new ByteArrayInputStream(xml.getBytes(StandardCharsets.UTF_8)));
+        var config = new DefaultConfigurationBuilder().build(new ByteArrayInputStream(xml.getBytes(StandardCharsets.UTF_8)));
+        var resolver = ResourceResolverFactory.createDefaultInternalResourceResolver(fonts.normal.toUri());
+        var manager = new FontManager(resolver, FontDetectorFactory.createDisabled(), FontCacheManagerFactory.createDisabled());
+        var found = new DefaultFontConfigurator(manager, null, true)
+                .configure(new DefaultFontConfig.DefaultFontConfigParser().parse(config, true));
+        FontInfo info = new FontInfo();
+        FontSetup.setup(info, found, resolver, false);
+        return info;
     }
 
     /** A PDF canvas in millimetres whose sheets have exact sizes; the library rounds them to whole points. */
