@@ -1,5 +1,5 @@
 import { lookFor } from '../../main/resources/META-INF/resources/state/commands.js';
-import { LongLook, unproved } from '../../main/resources/META-INF/resources/state/long-look.js';
+import { countedIn, LongLook, unproved } from '../../main/resources/META-INF/resources/state/long-look.js';
 import { equal, test } from '../trial.js';
 
 const result = (proven, cost, lowerBound) => ({ proven, cost, lowerBound });
@@ -12,6 +12,23 @@ test('what is proved needs no longer look', () => {
   };
   equal(unproved(sheet), [{ of: 'Timber 100x200', best: '2271.6', bound: '2270.4' }, { of: 'Liner', best: '279', bound: '270' }]);
   equal(unproved(null), []);
+});
+
+test('what has no price is counted in boards or metres', () => {
+  const sheet = {
+    cutting: [{ section: 'oak', ways: [{ cost: null }], result: result(false, 12, 11) }, { section: 'pine', ways: [{ cost: '9.00' }], result: result(false, 9, 8) }],
+    rolls: [{ material: 'liner', costBedByBed: null, result: result(false, 6, 5) }],
+  };
+  equal([countedIn(sheet, 'Timber oak'), countedIn(sheet, 'Timber pine'), countedIn(sheet, 'Liner'), countedIn(null, 'Liner')], ['boards', null, 'm', null]);
+});
+
+test('let go before the server has answered, it is stopped as soon as it has', async () => {
+  const api = server(1000);
+  const look = new LongLook(api, async () => {});
+  const begun = look.begin({ name: 'x' });
+  look.forget();
+  await begun;
+  equal([look.standing, api.heard[1]], ['none', ['stop', 's']]);
 });
 
 test('the search is a field of the plan, and short is the usual', () => {

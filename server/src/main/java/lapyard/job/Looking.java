@@ -25,6 +25,9 @@ record Looking(Search search, Function<String, Progress> progress) {
     /** Chose as the whole quick search did in all samples and in eight made-up gardens of eight Ls; 300 did not. */
     private static final lapyard.sheets.Effort GLANCE = new lapyard.sheets.Effort(800, Duration.ofSeconds(1));
 
+    /** A search in parts gives none of them less than this part of its time; where trims are taken up again, who knows. */
+    private static final int LEAST_SHARE = 16;
+
     private record Boards(CuttingProblem problem, lapyard.cutting.Effort effort) {}
 
     private record Rolls(RollProblem problem, lapyard.sheets.Effort effort) {}
@@ -67,7 +70,7 @@ record Looking(Search search, Function<String, Progress> progress) {
                 new Boards(problem, effort),
                 pieces,
                 asked -> CuttingSolver.solve(problem, effort, heard),
-                result -> result.seconds() * 1e9 < effort.limit().toNanos());
+                result -> problem.retrimMm() == 0 && result.seconds() * 1e9 < effort.limit().toNanos());
     }
 
     private static RollResult rolls(RollProblem problem, lapyard.sheets.Effort effort, Progress heard) {
@@ -76,7 +79,7 @@ record Looking(Search search, Function<String, Progress> progress) {
                 new Rolls(problem, effort),
                 pieces,
                 asked -> RollSolver.solve(problem, effort, heard),
-                result -> result.seconds() * 1e9 < effort.limit().toNanos());
+                result -> result.seconds() * 1e9 * LEAST_SHARE < effort.limit().toNanos());
     }
 
     private lapyard.cutting.Effort boards(int of) {

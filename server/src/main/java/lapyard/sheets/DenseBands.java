@@ -12,7 +12,7 @@ import java.util.SplittableRandom;
  * among all of them and not, as a {@link CutTable} must, among a few. What matches nothing is left.
  */
 final class DenseBands {
-    /** The most that a block, the heights in a band, and the end of a band may leave uncovered, each. */
+    /** The most that a block may leave uncovered, and by which the heights in a band may differ. */
     private static final double LOOSE = 0.012;
     private static final int MOST_BLOCKS = 30_000;
     private static final int TRIES_A_BAND = 60;
@@ -77,12 +77,8 @@ final class DenseBands {
         stacks.addAll(threes);
         stacks.sort(Comparator.<Stack>comparingLong(stack -> stack.block().height).thenComparingLong(stack -> stack.block().width));
         for (int t = 0; t < left.length; t++) withType.add(new ArrayList<>());
-        for (Stack stack : stacks) for (int t : stack.types()) if (withType.get(t).isEmpty() || last(withType.get(t)) != stack) withType.get(t).add(stack);
+        for (Stack stack : stacks) Arrays.stream(stack.types()).distinct().forEach(t -> withType.get(t).add(stack));
         work.spend(30L * stacks.size());
-    }
-
-    private static Stack last(List<Stack> list) {
-        return list.get(list.size() - 1);
     }
 
     /** Every single with every block that is nearly as wide. Both lists by width. */

@@ -1,7 +1,6 @@
 package lapyard.rest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -12,10 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
-import lapyard.job.Job;
+import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
-import lapyard.json.GardenReader;
-import lapyard.json.Reading;
 import org.junit.jupiter.api.Test;
 
 /** A garden whose cheapest plans are looked for longer: told how far it is, stopped, and the same again. */
@@ -24,20 +21,12 @@ class LongLookTest {
 
     /** Twelve beds made up with a seeded random; what was searched for one depth is not remembered for another. */
     private static String garden(String search, int depth) {
-        String beds = "";
-        int number = 0;
-        for (String size : ("1950x" + depth + "x3 4100x1450x4 3050x800x4 1200x1450x3 2950x1050x2 3450x1450x4 3850x1450x3 3200x900x2 3200x900x4 "
-                + "2400x700x4 3650x800x2 3600x750x3").split(" ")) {
-            String[] parts = size.split("x");
-            beds += (number == 0 ? "" : ",") + "{\"width\":" + parts[0] + ",\"depth\":" + parts[1] + ",\"courses\":" + parts[2] + ",\"at\":["
-                    + number % 6 * 5000 + "," + number / 6 * 2500 + "]}";
-            number++;
-        }
-        return "{\"search\":\"" + search + "\",\"beds\":[" + beds + "]}";
+        return Gardens.rows(search, "1950x" + depth + "x3 4100x1450x4 3050x800x4 1200x1450x3 2950x1050x2 3450x1450x4 3850x1450x3 3200x900x2 "
+                + "3200x900x4 2400x700x4 3650x800x2 3600x750x3");
     }
 
-    private static JobSheet sheet(String search, int depth) throws Exception {
-        return Job.prepare(assertInstanceOf(Reading.Read.class, GardenReader.read(garden(search, depth))).garden());
+    private static JobSheet sheet(String search, int depth) {
+        return Gardens.sheet(garden(search, depth));
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import lapyard.job.Gardens;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -99,23 +100,9 @@ class OrderIT {
         page.hasNoComplaints();
     }
 
-    /** Beds of many sizes in rows, of which a short search does not prove the cheapest plans. */
-    private static String rows(String sizes) {
-        StringBuilder beds = new StringBuilder();
-        int number = 0;
-        for (String size : sizes.split(" ")) {
-            String[] parts = size.split("x");
-            beds.append(number == 0 ? "" : ",").append("{\"width\":").append(parts[0]).append(",\"depth\":").append(parts[1])
-                    .append(",\"courses\":").append(parts[2]).append(",\"at\":[").append(number % 6 * 5000).append(',')
-                    .append(number / 6 * 2500).append("]}");
-            number++;
-        }
-        return "{\"name\":\"Many sizes\",\"ground\":{\"outline\":[[-1000,-1000],[32000,-1000],[32000,22000],[-1000,22000]]},\"beds\":[" + beds + "]}";
-    }
-
     @Test
     void aLongerLookFindsACheaperPlanThatIsKept(Page page) throws IOException, InterruptedException {
-        String id = page.open(rows("1950x900x3 4100x1450x4 3050x800x4 1200x1450x3 2950x1050x2 3450x1450x4 3850x1450x3 3200x900x2 3200x900x4 "
+        String id = page.open(Gardens.rows("", "1950x900x3 4100x1450x4 3050x800x4 1200x1450x3 2950x1050x2 3450x1450x4 3850x1450x3 3200x900x2 3200x900x4 "
                 + "2400x700x4 3650x800x2 3600x750x3"));
         Browser browser = page.browser();
         double before = page.server().get("api/gardens/" + id + "/job-sheet/slip").path("total").asDouble();
@@ -140,7 +127,7 @@ class OrderIT {
         for (int i = 0; i < 48; i++) {
             sizes.add(1200 + 50 * random.nextInt(60) + "x" + (700 + 50 * random.nextInt(16)) + "x" + (2 + random.nextInt(3)));
         }
-        page.open(rows(String.join(" ", sizes)));
+        page.open(Gardens.rows("", String.join(" ", sizes)));
         Browser browser = page.browser();
         browser.click("[data-key=\"look longer\"]");
         browser.until("nothing is told", "return Boolean(document.querySelector('look-longer .bounds li')) && document.querySelector('[data-key=\"look stop\"]') !== null");

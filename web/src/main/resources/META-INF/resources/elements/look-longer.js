@@ -1,6 +1,6 @@
 import { money, sumOf } from '../state/changes.js';
 import { lookFor } from '../state/commands.js';
-import { unproved } from '../state/long-look.js';
+import { countedIn, unproved } from '../state/long-look.js';
 import { GardenElement, h } from './make.js';
 
 /** look-longer: plans of which nobody knows that they are the cheapest, and a longer look for cheaper ones that can be stopped. */
@@ -30,7 +30,7 @@ export class LookLonger extends GardenElement {
     return [
       look.standing === 'failed' ? h('p.hint.wrong', { role: 'alert' }, `It was not looked further: ${look.problem}`) : null,
       h('p.hint', {}, 'Not proved to be the cheapest:'),
-      this.#lines(open, currency),
+      ...this.#lines(open, currency),
       h('button', { type: 'button', 'data-key': 'look longer', onclick: () => this.#begin() }, 'Look longer'),
     ];
   }
@@ -45,16 +45,22 @@ export class LookLonger extends GardenElement {
   #looking(look, currency) {
     return [
       h('p.hint', {}, `Looking for cheaper plans, ${Math.round(look.seconds)} s …`),
-      this.#lines(look.progress, currency),
+      ...this.#lines(look.progress, currency),
       h('button', { type: 'button', 'data-key': 'look stop', onclick: () => look.stop() }, 'Stop'),
     ];
   }
 
   #lines(lines, currency) {
-    return h('ul.bounds', {}, lines.map(({ of, best, bound }) => h('li', { 'data-key': `bound ${of}` },
-      Number(best) > Number(bound)
-        ? `${of}: ${money(String(best), currency)}, none can be under ${money(String(bound), currency)}`
-        : `${of}: ${money(String(best), currency)}, none is cheaper`)));
+    const { plan, reckoning } = this.garden;
+    const amount = (of, number) => {
+      const unit = countedIn(reckoning.sheet, of);
+      return unit ? `${Number(number)} ${unit}` : money(String(number), currency);
+    };
+    return [
+      h('ul.bounds', {}, lines.map(({ of, best, bound }) => h('li', { 'data-key': `bound ${of}` },
+        `${of}: ${amount(of, best)}, ${Number(best) > Number(bound) ? `none can be under ${amount(of, bound)}` : 'none takes less'}`))),
+      plan.rack?.length ? h('p.hint', {}, 'Boards on hand count with their worth.') : null,
+    ];
   }
 
   #less(look) {
@@ -74,7 +80,7 @@ export class LookLonger extends GardenElement {
     const cheaper = Number(this.#less(look)) > 0;
     return [
       h('p', {}, this.#told(look, currency)),
-      this.#lines(look.progress, currency),
+      ...this.#lines(look.progress, currency),
       h('div.verbs', {},
         cheaper ? h('button', { type: 'button', 'data-key': 'look keep', onclick: () => this.#keep() }, 'Keep it') : null,
         h('button', { type: 'button', 'data-key': 'look let go', onclick: () => look.forget() }, cheaper ? 'Let it go' : 'Put away')),

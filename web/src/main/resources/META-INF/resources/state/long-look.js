@@ -1,13 +1,21 @@
-/** Which plans of a job sheet might be cheaper: nothing is proved of them. @returns {{of: string, best: string, bound: string}[]} */
-export function unproved(sheet) {
+/** The searched plans of a job sheet under the names that a solve tells of them; `unit` is null where they are priced. */
+function searched(sheet) {
+  const priced = part => part.ways?.some(way => way.cost !== null && way.cost !== undefined);
   const title = text => text.charAt(0).toUpperCase() + text.slice(1);
-  const parts = [
-    ...(sheet?.cutting ?? []).map(part => [`Timber ${part.section}`, part.result]),
-    ...(sheet?.strips ?? []).map(part => [`Bearers ${part.section}`, part.result]),
-    ...(sheet?.rolls ?? []).map(part => [title(part.material), part.result]),
-  ];
-  return parts.filter(([, result]) => result && !result.proven).map(([of, result]) => ({ of, best: String(result.cost), bound: String(result.lowerBound) }));
+  return [
+    ...(sheet?.cutting ?? []).map(part => ({ of: `Timber ${part.section}`, result: part.result, unit: priced(part) ? null : 'boards' })),
+    ...(sheet?.strips ?? []).map(part => ({ of: `Bearers ${part.section}`, result: part.result, unit: priced(part) ? null : 'boards' })),
+    ...(sheet?.rolls ?? []).map(part => ({ of: title(part.material), result: part.result, unit: part.costBedByBed ? null : 'm' })),
+  ].filter(({ result }) => result);
 }
+
+/** Which plans of a job sheet might be cheaper: nothing is proved of them. @returns {{of: string, best: string, bound: string}[]} */
+export const unproved = sheet => searched(sheet)
+  .filter(({ result }) => !result.proven)
+  .map(({ of, result }) => ({ of, best: String(result.cost), bound: String(result.lowerBound) }));
+
+/** What a plan's amounts count where it has no price: `boards` or `m`. @returns {string | null} */
+export const countedIn = (sheet, of) => searched(sheet).find(part => part.of === of)?.unit ?? null;
 
 const PAUSE_MS = 400;
 const SECONDS = 60;
@@ -41,12 +49,14 @@ export class LongLook extends EventTarget {
 
   /** @param {object} plan the garden to look at; of another begun meanwhile this one is forgotten */
   async begin(plan) {
+    this.forget();
     const turn = ++this.#turn;
-    this.#clear();
     this.plan = plan;
     this.#stand('looking');
     try {
       let told = await this.#api.beginSolve('garden', { ...plan, search: 'long' }, SECONDS);
+      // let go before it had begun
+      if (turn !== this.#turn) return await this.#api.stopSolve(told.id);
       this.#id = told.id;
       while (turn === this.#turn && (told.state === 'waiting' || told.state === 'running')) {
         this.progress = told.progress;
