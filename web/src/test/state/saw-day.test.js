@@ -1,4 +1,4 @@
-import { alike, bedOfMark, runs, stagesOf, standing } from '../../main/resources/META-INF/resources/state/saw-day.js';
+import { alike, bedOfMark, marksIn, nestOf, runs, stagesOf, standing } from '../../main/resources/META-INF/resources/state/saw-day.js';
 import { equal, test } from '../trial.js';
 
 const board = (number, stock, ...cuts) => ({ number, stock, length: 4800, rest: 86, cuts: cuts.map(([mark, from, to, stage = 1]) => ({ mark, from, to, stage, length: to - from })) });
@@ -23,5 +23,13 @@ test('how good it is stands beside what it would be bed by bed', () => {
 });
 
 test('a mark names its bed', () => {
+  equal(bedOfMark('X-1A+Y-2B'), 'X');
   equal(['M-2C', 'B-1Aa', 'U-R1 bearer 1', 'Long-bed-3D'].map(bedOfMark), ['M', 'B', 'U', 'Long-bed']);
+});
+
+test('a nest is found by its mark and knows its pieces', () => {
+  const nest = { mark: 'X-1A+Y-1B', length: 2347 };
+  equal(nestOf({ nests: [nest] }, 'X-1A+Y-1B'), nest);
+  equal([nestOf({ nests: [nest] }, 'X-1A'), nestOf({}, 'X-1A')], [undefined, undefined]);
+  equal([marksIn('X-1A+Y-1B'), marksIn('X-1A')], [['X-1A', 'Y-1B'], ['X-1A']]);
 });

@@ -10,11 +10,18 @@ import java.util.Optional;
  * @param stock       shortest first, no length twice from one supplier
  * @param strengthClass as stamped on the timber; empty where nobody graded it
  * @param treated       against rot, so that every cut opens wood that is not
+ * @param goodFaces     how many faces of its boards may be seen, 1 or 2
  */
 public record Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock,
-        Optional<StrengthClass> strengthClass, boolean treated) {
+        Optional<StrengthClass> strengthClass, boolean treated, int goodFaces) {
     public Section {
         stock = List.copyOf(stock);
+    }
+
+    /** One good face, as every board that is sold has. */
+    public Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock,
+            Optional<StrengthClass> strengthClass, boolean treated) {
+        this(id, thicknessMm, heightMm, densityKgM3, stock, strengthClass, treated, 1);
     }
 
     /** Not treated. */
@@ -41,6 +48,6 @@ public record Section(String id, double thicknessMm, double heightMm, double den
     /** The same section with one supplier's stock only. */
     public Section from(String supplier) {
         List<StockLength> own = stock.stream().filter(length -> length.supplier().equals(supplier)).toList();
-        return new Section(id, thicknessMm, heightMm, densityKgM3, own, strengthClass, treated);
+        return new Section(id, thicknessMm, heightMm, densityKgM3, own, strengthClass, treated, goodFaces);
     }
 }

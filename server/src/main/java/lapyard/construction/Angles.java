@@ -31,15 +31,17 @@ final class Angles {
                 .flatMap(course -> course.pieces().stream())
                 .filter(piece -> !piece.squareEnds())
                 .toList();
-        double extra = angled.stream().mapToDouble(piece -> piece.lengthMm() - piece.meanMm()).sum();
+        List<Piece> apart = angled.stream().filter(piece -> piece.seen() && bed.section().goodFaces() < 2).toList();
+        double extra = apart.stream().mapToDouble(piece -> piece.lengthMm() - piece.meanMm()).sum();
         if (extra > 0.05) {
             findings.add(Finding.note(
                     "bed " + bed.id(),
-                    Lengths.text(extra) + " of timber goes into the points of " + angled.size()
-                            + " pieces with angled ends: each is cut by its long point, square across first, because a piece"
-                            + " nested into its neighbour shows its other face",
+                    Lengths.text(extra) + " of timber goes into the points of " + apart.size()
+                            + " pieces with angled ends: of a board with one good face each is cut by its long point, square"
+                            + " across first, because a piece nested into its neighbour shows its other face",
                     new Amount(Lengths.toTenth(extra), "mm"),
-                    "nest them by hand only on boards with two good faces"));
+                    "if both faces of " + bed.section().id() + " may be seen, put goodFaces 2 to it in the catalogue: such pieces"
+                            + " are then nested where it saves a board"));
         }
         if (!angled.isEmpty()) {
             String sets = angled.stream()

@@ -20,6 +20,9 @@ public record CuttingProblem(
         double retrimMm,
         List<Stock> stock,
         List<Demand> pieces) {
+    /** A board has two faces. */
+    public static final int MOST_GOOD_FACES = 2;
+
     public CuttingProblem {
         stock = List.copyOf(stock);
         pieces = List.copyOf(pieces);
@@ -48,7 +51,7 @@ public record CuttingProblem(
     /**
      * @param price     what it costs to have a board, in money; 1 where only boards are counted
      * @param available how many there are; empty for as many as wanted
-     * @param goodFace  whether a seen piece may be cut from it
+     * @param goodFaces 0, 1 or 2: a seen piece is cut from a board with one, what shows both its faces from one with two
      * @param salvage   what a board on hand would be worth if it were kept whole, in money; it counts as cost where the
      *     board is opened, so no board is burned to save less than it is worth
      * @param sawnEnd   whether its first end is a fresh cut, so that only the far end is trimmed
@@ -58,17 +61,22 @@ public record CuttingProblem(
             double lengthMm,
             BigDecimal price,
             OptionalInt available,
-            boolean goodFace,
+            int goodFaces,
             BigDecimal salvage,
             boolean sawnEnd) {
         /** A board that is worth nothing kept and is trimmed at both ends. */
-        public Stock(String id, double lengthMm, BigDecimal price, OptionalInt available, boolean goodFace) {
-            this(id, lengthMm, price, available, goodFace, BigDecimal.ZERO, false);
+        public Stock(String id, double lengthMm, BigDecimal price, OptionalInt available, int goodFaces) {
+            this(id, lengthMm, price, available, goodFaces, BigDecimal.ZERO, false);
         }
 
         /** The same board, so many of them. */
         public Stock with(int there) {
-            return new Stock(id, lengthMm, price, OptionalInt.of(there), goodFace, salvage, sawnEnd);
+            return new Stock(id, lengthMm, price, OptionalInt.of(there), goodFaces, salvage, sawnEnd);
+        }
+
+        /** The same board if it were so much longer, or shorter where that is below 0. */
+        public Stock longer(double byMm) {
+            return new Stock(id, lengthMm + byMm, price, available, goodFaces, salvage, sawnEnd);
         }
 
         /** Price and salvage value together. */
@@ -79,7 +87,7 @@ public record CuttingProblem(
 
     /**
      * @param stage    a board bought for stage k is cut for k or later stages; an offcut serves the stage that made it or later
-     * @param goodFace whether it must come from a board with a good face
+     * @param goodFaces how many good faces its board must have, 0 to 2
      */
-    public record Demand(String id, double lengthMm, int count, int stage, boolean goodFace) {}
+    public record Demand(String id, double lengthMm, int count, int stage, int goodFaces) {}
 }

@@ -33,6 +33,13 @@ public record CuttingResult(
         return cost.subtract(salvage);
     }
 
+    /** The same plan beside other ways to cut: {@code least} is what none of them costs less than. */
+    public CuttingResult bounded(BigDecimal least) {
+        BigDecimal bound = lowerBound.min(least);
+        return new CuttingResult(
+                name, cost, salvage, boards, bound, bound.compareTo(cost) == 0, seconds, plan, unplaced);
+    }
+
     /** The same plan with its boards and pieces under other names. */
     public CuttingResult renamed(List<BoardLine> lines, List<Unplaced> left) {
         return new CuttingResult(name, cost, salvage, boards, lowerBound, proven, seconds, lines, left);

@@ -239,10 +239,10 @@ final class ExactFinish {
         if (bar != null && Arrays.compare(copies, bar) > 0) return;
         long weight = (long) problem.capacity[stock] - room;
         Pattern pattern = Pattern.of(stock, copies);
-        boolean good = pattern.needsGoodFace(problem);
+        int faces = pattern.goodFaces(problem);
         for (int k = 0; k < problem.stocks(); k++) {
             boolean cheaper = problem.cost[k] < problem.cost[stock] && boardsLeft[k] == WholeProblem.UNLIMITED;
-            if (cheaper && problem.capacity[k] >= weight && (problem.stockGood[k] || !good)) return;
+            if (cheaper && problem.capacity[k] >= weight && problem.stockFaces[k] >= faces) return;
         }
         choices.add(new Choice(pattern, relaxation.leastCost(zeroWorthCost - worth)));
     }

@@ -1,5 +1,8 @@
 package lapyard.cutting;
 
+import java.util.Comparator;
+import java.util.stream.IntStream;
+
 /**
  * First answers in no time: boards filled one after another, always the longest piece that still fits, each filled
  * board then swapped for the cheapest that holds the same pieces.
@@ -7,10 +10,17 @@ package lapyard.cutting;
 final class Filling {
     private final WholeProblem problem;
     private final Budget budget;
+    /** Items longest first, of equal ones those that need more good faces. */
+    private final int[] byWeight;
 
     Filling(WholeProblem problem, Budget budget) {
         this.problem = problem;
         this.budget = budget;
+        byWeight = IntStream.range(0, problem.items())
+                .boxed()
+                .sorted(Comparator.<Integer>comparingInt(i -> -problem.weight[i]).thenComparingInt(i -> -problem.itemFaces[i]))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     /** The cheapest over opening each board kind throughout, and over opening whichever costs least for what it takes. */
@@ -64,10 +74,10 @@ final class Filling {
     /** The same pieces on the cheapest board that holds them, the shortest of equal ones. */
     Pattern cheapest(Pattern pattern, int[] boards) {
         long weight = pattern.weight(problem);
-        boolean good = pattern.needsGoodFace(problem);
+        int faces = pattern.goodFaces(problem);
         int best = pattern.stock();
         for (int k = 0; k < problem.stocks(); k++) {
-            if (boards[k] == 0 || problem.capacity[k] < weight || good && !problem.stockGood[k]) continue;
+            if (boards[k] == 0 || problem.capacity[k] < weight || problem.stockFaces[k] < faces) continue;
             long dearer = problem.cost[k] - problem.cost[best];
             if (dearer < 0 || dearer == 0 && problem.capacity[k] < problem.capacity[best]) best = k;
         }
@@ -87,7 +97,7 @@ final class Filling {
         boolean buyableA = problem.buyable(a);
         boolean buyableB = problem.buyable(b);
         if (buyableA != buyableB) return !buyableA;
-        if (problem.itemGood[a] != problem.itemGood[b]) return problem.itemGood[a];
+        if (problem.itemFaces[a] != problem.itemFaces[b]) return problem.itemFaces[a] > problem.itemFaces[b];
         return problem.weight[a] > problem.weight[b];
     }
 
@@ -95,16 +105,8 @@ final class Filling {
         int[] copies = new int[left.length];
         int room = problem.capacity[stock] - problem.weight[lead];
         copies[lead] = 1;
-        // Items stand longest first within each face; two runs merge by length.
-        int plain = 0;
-        int good = 0;
-        while (good < left.length && !problem.itemGood[good]) good++;
-        int firstGood = good;
-        while (plain < firstGood || good < left.length) {
-            int i = good >= left.length || plain < firstGood && problem.weight[plain] > problem.weight[good]
-                    ? plain++
-                    : good++;
-            if (problem.weight[i] > room || !problem.stockGood[stock] && problem.itemGood[i]) continue;
+        for (int i : byWeight) {
+            if (problem.weight[i] > room || problem.stockFaces[stock] < problem.itemFaces[i]) continue;
             int here = Math.min(left[i] - copies[i], room / problem.weight[i]);
             if (here <= 0) continue;
             copies[i] += here;

@@ -46,6 +46,7 @@ final class Intake {
             measure("piece " + piece.id(), piece.lengthMm(), false);
             require(piece.count() >= 0, "piece " + piece.id() + ": count must be 0 or more, was " + piece.count());
             require(piece.stage() >= 0, "piece " + piece.id() + ": stage must be 0 or more, was " + piece.stage());
+            checkFaces("piece " + piece.id(), piece.goodFaces());
             long microns = roundUp(piece.lengthMm());
             pieceMicrons.put(piece, microns);
             String why = twice
@@ -93,8 +94,13 @@ final class Intake {
         measure("board " + stock.id(), stock.lengthMm(), false);
         checkMoney("board " + stock.id() + ": price", stock.price());
         checkMoney("board " + stock.id() + ": salvage value", stock.salvage());
+        checkFaces("board " + stock.id(), stock.goodFaces());
         int there = stock.available().orElse(0);
         require(there >= 0, "board " + stock.id() + ": available must be 0 or more, was " + there);
+    }
+
+    private static void checkFaces(String what, int good) {
+        require(good >= 0 && good <= CuttingProblem.MOST_GOOD_FACES, what + ": good faces must be 0 to 2, were " + good);
     }
 
     private static void checkMoney(String what, BigDecimal money) {
@@ -116,14 +122,15 @@ final class Intake {
             return "longer than every stock length: " + text(piece.lengthMm()) + " needed, "
                     + text(longest.getAsLong() / 1000.0) + " usable";
         }
-        if (piece.goodFace()) {
+        if (piece.goodFaces() > 0) {
+            String faces = faces(piece.goodFaces());
             longest = boards.stream()
-                    .filter(CuttingProblem.Stock::goodFace)
+                    .filter(board -> board.goodFaces() >= piece.goodFaces())
                     .mapToLong(usableMicrons::get)
                     .max();
-            if (longest.isEmpty()) return "no board with a good face: " + text(piece.lengthMm()) + " needed";
+            if (longest.isEmpty()) return "no board with " + faces + ": " + text(piece.lengthMm()) + " needed";
             if (microns > longest.getAsLong()) {
-                return "longer than every board with a good face: " + text(piece.lengthMm()) + " needed, "
+                return "longer than every board with " + faces + ": " + text(piece.lengthMm()) + " needed, "
                         + text(longest.getAsLong() / 1000.0) + " usable";
             }
         }
@@ -141,6 +148,10 @@ final class Intake {
                 what + " must be " + (mayBeZero ? "0 or more" : "above 0") + " and at most "
                         + text(LONGEST_MM) + " mm, was " + (Double.isFinite(mm) ? text(mm) : String.valueOf(mm)));
         return mm;
+    }
+
+    static String faces(int good) {
+        return good == 1 ? "a good face" : good + " good faces";
     }
 
     private static void require(boolean holds, String otherwise) {

@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * The most valuable pattern for each board, item values given: a bounded knapsack in exact whole numbers. One table
  * over positions along the board serves every board length at once; pieces that any face serves come first in it, so
- * boards without a good face read their answer half way. Where the table would be too large, a {@link Frontier} of
+ * boards with fewer good faces read their answer on the way. Where the table would be too large, a {@link Frontier} of
  * the fillings worth having answers board by board.
  */
 final class Knapsack {
@@ -22,7 +22,8 @@ final class Knapsack {
     private int[] layerItem = new int[0];
     private int[] layerCopies = new int[0];
     private int layers;
-    private int plainLayers;
+    /** Layers of the items that a board of so many good faces may hold. */
+    private final int[] layersUpTo = new int[CuttingProblem.MOST_GOOD_FACES + 1];
     /** Value at each board's end after each layer. */
     private long[][] atEnd = new long[0][];
 
@@ -128,7 +129,7 @@ final class Knapsack {
     }
 
     private int layersFor(int stock) {
-        return problem.stockGood[stock] ? layers : plainLayers;
+        return layersUpTo[problem.stockFaces[stock]];
     }
 
     private int copies(int item, int capacity) {
@@ -145,7 +146,7 @@ final class Knapsack {
             while (taken.size() < count) taken.add(new long[(longest >> 6) + 1]);
         }
         layers = 0;
-        plainLayers = 0;
+        Arrays.fill(layersUpTo, 0);
         for (int i = 0; i < value.length; i++) {
             if (value[i] <= 0 || limit[i] <= 0) continue;
             int left = copies(i, longest);
@@ -154,7 +155,7 @@ final class Knapsack {
                 left -= here;
                 addLayer(i, here);
             }
-            if (!problem.itemGood[i]) plainLayers = layers;
+            Arrays.fill(layersUpTo, problem.itemFaces[i], layersUpTo.length, layers);
         }
         budget.spend((long) layers * longest + 1000);
     }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Which repeated length, cut a little shorter, would save a board or money. Offered, never applied. */
 public final class NearMisses {
@@ -46,40 +47,41 @@ public final class NearMisses {
 
     /** Every repeated length, however many there are. */
     public static List<NearMiss> of(CuttingProblem problem, CuttingResult now, Effort effort) {
-        return of(problem, now, effort, Integer.MAX_VALUE);
+        return of(problem, now, Set.of(), effort, Integer.MAX_VALUE);
     }
 
-    /** How many lengths are cut at least twice and could be shorter. */
-    public static int lengths(CuttingProblem problem, CuttingResult now) {
-        return (int) repeated(problem, now).values().stream().filter(NearMisses::worthATry).count();
+    /** How many lengths are cut at least twice and could be shorter, without the demands that stay as they are. */
+    public static int lengths(CuttingProblem problem, CuttingResult now, Set<String> asTheyAre) {
+        return (int) repeated(problem, now, asTheyAre).values().stream().filter(NearMisses::worthATry).count();
     }
 
     /**
      * Solves once for every length that is cut at least twice, shortened by {@link #MOST_MM}, and where that saves
      * looks for the least shortening that saves as much.
      *
-     * @param now  the plan of {@code problem} as it stands
-     * @param most lengths to try; of more, those that take the most timber
+     * @param now       the plan of {@code problem} as it stands
+     * @param asTheyAre ids of demands that can't be shorter
+     * @param most      lengths to try; of more, those that take the most timber
      * @return the largest saving of money first, then of boards, then the longest length
      */
-    public static List<NearMiss> of(CuttingProblem problem, CuttingResult now, Effort effort, int most) {
+    public static List<NearMiss> of(
+            CuttingProblem problem, CuttingResult now, Set<String> asTheyAre, Effort effort, int most) {
         List<NearMiss> misses = new ArrayList<>();
-        List<List<CuttingProblem.Demand>> lengths = repeated(problem, now).values().stream()
+        List<List<CuttingProblem.Demand>> lengths = repeated(problem, now, asTheyAre).values().stream()
                 .filter(NearMisses::worthATry)
                 .sorted(Comparator.comparingDouble(NearMisses::timberMm).reversed())
                 .limit(most)
                 .toList();
         for (List<CuttingProblem.Demand> demands : lengths) {
-            double length = demands.get(0).lengthMm();
             int count = count(demands);
-            CuttingResult shortest = shortened(problem, length, MOST_MM, effort);
+            CuttingResult shortest = shortened(problem, demands, MOST_MM, effort);
             if (!better(shortest, now)) continue;
             int enough = MOST_MM;
             int tooLittle = 0;
             CuttingResult then = shortest;
             while (enough - tooLittle > 1) {
                 int middle = (enough + tooLittle) / 2;
-                CuttingResult here = shortened(problem, length, middle, effort);
+                CuttingResult here = shortened(problem, demands, middle, effort);
                 if (better(shortest, here)) {
                     tooLittle = middle;
                 } else {
@@ -89,7 +91,7 @@ public final class NearMisses {
             }
             boolean sure = then.cost().compareTo(now.lowerBound()) < 0;
             misses.add(new NearMiss(
-                    length,
+                    demands.get(0).lengthMm(),
                     count,
                     enough,
                     sure,
@@ -107,10 +109,12 @@ public final class NearMisses {
         return misses;
     }
 
-    private static Map<Double, List<CuttingProblem.Demand>> repeated(CuttingProblem problem, CuttingResult now) {
+    private static Map<Double, List<CuttingProblem.Demand>> repeated(
+            CuttingProblem problem, CuttingResult now, Set<String> asTheyAre) {
         Map<Double, List<CuttingProblem.Demand>> byLength = new LinkedHashMap<>();
         for (var piece : problem.pieces()) {
-            boolean cut = now.unplaced().stream().noneMatch(u -> u.id().equals(piece.id()));
+            boolean cut = !asTheyAre.contains(piece.id())
+                    && now.unplaced().stream().noneMatch(u -> u.id().equals(piece.id()));
             if (cut) byLength.computeIfAbsent(piece.lengthMm(), l -> new ArrayList<>()).add(piece);
         }
         return byLength;
@@ -133,11 +137,12 @@ public final class NearMisses {
         return byMoney < 0 || byMoney == 0 && a.boards() < b.boards();
     }
 
-    private static CuttingResult shortened(CuttingProblem problem, double lengthMm, int byMm, Effort effort) {
+    private static CuttingResult shortened(
+            CuttingProblem problem, List<CuttingProblem.Demand> demands, int byMm, Effort effort) {
         List<CuttingProblem.Demand> pieces = new ArrayList<>();
         for (var piece : problem.pieces()) {
-            double length = piece.lengthMm() == lengthMm ? lengthMm - byMm : piece.lengthMm();
-            pieces.add(new CuttingProblem.Demand(piece.id(), length, piece.count(), piece.stage(), piece.goodFace()));
+            double length = demands.contains(piece) ? piece.lengthMm() - byMm : piece.lengthMm();
+            pieces.add(new CuttingProblem.Demand(piece.id(), length, piece.count(), piece.stage(), piece.goodFaces()));
         }
         return CuttingSolver.solve(problem.with(problem.stock(), pieces), effort);
     }

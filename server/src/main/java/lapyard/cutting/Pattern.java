@@ -35,9 +35,11 @@ record Pattern(int stock, int[] items, int[] counts) {
         return sum;
     }
 
-    boolean needsGoodFace(WholeProblem problem) {
-        for (int item : items) if (problem.itemGood[item]) return true;
-        return false;
+    /** How many good faces its board must have. */
+    int goodFaces(WholeProblem problem) {
+        int faces = 0;
+        for (int item : items) faces = Math.max(faces, problem.itemFaces[item]);
+        return faces;
     }
 
     int pieces() {

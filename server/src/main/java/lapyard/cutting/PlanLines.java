@@ -93,7 +93,7 @@ final class PlanLines {
                         lot.left,
                         "no board left: " + lot.left + " of " + lot.of.count() + " at "
                                 + Intake.text(lot.of.lengthMm())
-                                + (lot.of.goodFace() ? " with a good face" : "")
+                                + (lot.of.goodFaces() > 0 ? " with " + Intake.faces(lot.of.goodFaces()) : "")
                                 + (stages ? " for stage " + lot.of.stage() : "")
                                 + " wait when the boards on hand are used up"));
             }

@@ -95,7 +95,7 @@ public sealed interface Replan {
         for (var piece : problem.pieces()) {
             int count = piece.count() - done.getOrDefault(piece.id(), 0);
             if (count > 0) {
-                wanted.add(new CuttingProblem.Demand(piece.id(), piece.lengthMm(), count, piece.stage(), piece.goodFace()));
+                wanted.add(new CuttingProblem.Demand(piece.id(), piece.lengthMm(), count, piece.stage(), piece.goodFaces()));
             }
         }
         List<CuttingProblem.Stock> all = new ArrayList<>(there);
@@ -144,7 +144,7 @@ public sealed interface Replan {
                 leftMm,
                 BigDecimal.ZERO,
                 OptionalInt.of(1),
-                was.goodFace(),
+                was.goodFaces(),
                 board.opened() ? BigDecimal.ZERO : was.salvage(),
                 board.opened() || was.sawnEnd());
     }

@@ -81,7 +81,7 @@ final class Retrim {
             int count = counts.getOrDefault(piece.id(), 0);
             if (count > 0 && pieces.get(piece.id()) == piece) {
                 demands.add(new CuttingProblem.Demand(
-                        piece.id(), piece.lengthMm(), count, piece.stage(), piece.goodFace()));
+                        piece.id(), piece.lengthMm(), count, piece.stage(), piece.goodFaces()));
             }
         }
         return demands;
@@ -105,7 +105,7 @@ final class Retrim {
                         SawBoard.thousandth(board.lengthMm() - off),
                         board.price(),
                         board.available(),
-                        board.goodFace(),
+                        board.goodFaces(),
                         board.salvage(),
                         board.sawnEnd()))
                 .toList();

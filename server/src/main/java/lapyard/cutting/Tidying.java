@@ -50,12 +50,12 @@ final class Tidying {
         order.sort(Comparator.comparingLong(p -> p.weight(problem)));
         for (Pattern pattern : order) {
             long weight = pattern.weight(problem);
-            boolean good = pattern.needsGoodFace(problem);
+            int faces = pattern.goodFaces(problem);
             for (int k = problem.stocks() - 1; k > pattern.stock(); k--) {
                 int times = Math.min(free[k], lines.getOrDefault(pattern, 0));
                 if (!limited(k) || times <= 0 || problem.cost[k] > problem.cost[pattern.stock()]) continue;
                 if (problem.capacity[k] >= problem.capacity[pattern.stock()]) continue;
-                if (problem.capacity[k] < weight || good && !problem.stockGood[k]) continue;
+                if (problem.capacity[k] < weight || problem.stockFaces[k] < faces) continue;
                 change(lines, pattern, -times);
                 change(lines, pattern.on(k), times);
                 free[k] -= times;
@@ -111,7 +111,7 @@ final class Tidying {
                 int room = left(other);
                 budget.spend((long) now.items().length * (other.items().length + 1));
                 for (int mine : now.items()) {
-                    if (problem.itemGood[mine] && !problem.stockGood[other.stock()]) continue;
+                    if (problem.stockFaces[other.stock()] < problem.itemFaces[mine]) continue;
                     int size = problem.weight[mine];
                     if (size <= room && size > most) {
                         most = size;
@@ -122,7 +122,7 @@ final class Tidying {
                     for (int theirs : other.items()) {
                         int gain = size - problem.weight[theirs];
                         if (gain <= most || gain > room) continue;
-                        if (problem.itemGood[theirs] && !problem.stockGood[now.stock()]) continue;
+                        if (problem.stockFaces[now.stock()] < problem.itemFaces[theirs]) continue;
                         most = gain;
                         with = other;
                         given = mine;
@@ -171,8 +171,8 @@ final class Tidying {
             for (int theirs : b.items()) {
                 int more = problem.weight[theirs] - problem.weight[mine];
                 if (mine == theirs || more > left(a) || -more > left(b)) continue;
-                if (problem.itemGood[mine] && !problem.stockGood[b.stock()]) continue;
-                if (problem.itemGood[theirs] && !problem.stockGood[a.stock()]) continue;
+                if (problem.stockFaces[b.stock()] < problem.itemFaces[mine]) continue;
+                if (problem.stockFaces[a.stock()] < problem.itemFaces[theirs]) continue;
                 Pattern newA = exchanged(a, mine, theirs);
                 Pattern newB = exchanged(b, theirs, mine);
                 int before = a.items().length + b.items().length;

@@ -18,17 +18,19 @@ import java.util.Map;
 final class WholeProblem {
     static final int UNLIMITED = Integer.MAX_VALUE;
 
-    /** Items: those that any face serves first, then those that need a good face; each part longest first. */
+    /** Items: those that any face serves first, then those that need more good faces; each part longest first. */
     final int[] weight;
 
     final int[] demand;
-    final boolean[] itemGood;
+    /** Good faces that an item needs; 0 where every board has as many. */
+    final int[] itemFaces;
     /** The demands behind an item, in the order of the problem. */
     final List<List<CuttingProblem.Demand>> itemDemands;
 
     final int[] capacity;
     final int[] supply;
-    final boolean[] stockGood;
+    /** Good faces of a board, as far as any item needs them. */
+    final int[] stockFaces;
     /** Whole units of {@link #priceUnit}. */
     final long[] price;
     /** {@code price x boardWeight + 1}: money first, boards second. */
@@ -45,9 +47,9 @@ final class WholeProblem {
     /** Micrometres a weight unit stands for. */
     final long micronsAUnit;
 
-    private record Kind(long length, boolean good) {}
+    private record Kind(long length, int faces) {}
 
-    private record BoardKind(int capacity, BigDecimal price, boolean limited, boolean good) {}
+    private record BoardKind(int capacity, BigDecimal price, boolean limited, int faces) {}
 
     /**
      * @param pieces    demands that some board can hold
@@ -60,26 +62,28 @@ final class WholeProblem {
             List<CuttingProblem.Stock> boards,
             Map<CuttingProblem.Stock, Long> usable,
             long kerf) {
-        boolean graded = boards.stream().anyMatch(b -> !b.goodFace());
+        int everyBoard = boards.stream().mapToInt(CuttingProblem.Stock::goodFaces).min().orElse(0);
+        int asked = Math.max(1, pieces.stream().mapToInt(CuttingProblem.Demand::goodFaces).max().orElse(0));
         Map<Kind, List<CuttingProblem.Demand>> kinds = new LinkedHashMap<>();
         for (var piece : pieces) {
-            Kind kind = new Kind(microns.get(piece) + kerf, graded && piece.goodFace());
+            int faces = piece.goodFaces() <= everyBoard ? 0 : piece.goodFaces();
+            Kind kind = new Kind(microns.get(piece) + kerf, faces);
             kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(piece);
         }
         long gcd = 0;
         for (Kind kind : kinds.keySet()) gcd = gcd(gcd, kind.length());
         micronsAUnit = Math.max(1, gcd);
         List<Kind> order = new ArrayList<>(kinds.keySet());
-        order.sort(Comparator.comparing(Kind::good).thenComparing(Comparator.comparingLong(Kind::length).reversed()));
+        order.sort(Comparator.comparingInt(Kind::faces).thenComparing(Comparator.comparingLong(Kind::length).reversed()));
         int n = order.size();
         weight = new int[n];
         demand = new int[n];
-        itemGood = new boolean[n];
+        itemFaces = new int[n];
         itemDemands = new ArrayList<>();
         long total = 0;
         for (int i = 0; i < n; i++) {
             weight[i] = Math.toIntExact(order.get(i).length() / micronsAUnit);
-            itemGood[i] = order.get(i).good();
+            itemFaces[i] = order.get(i).faces();
             List<CuttingProblem.Demand> demands = kinds.get(order.get(i));
             long sum = demands.stream().mapToLong(CuttingProblem.Demand::count).sum();
             demand[i] = Math.toIntExact(sum);
@@ -94,7 +98,7 @@ final class WholeProblem {
                     capacityHere,
                     board.worth().stripTrailingZeros(),
                     board.available().isPresent(),
-                    board.goodFace());
+                    Math.min(asked, board.goodFaces()));
             boardKinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(board);
         }
         List<BoardKind> kept = new ArrayList<>();
@@ -105,11 +109,11 @@ final class WholeProblem {
                 .reversed()
                 .thenComparing(BoardKind::price)
                 .thenComparing(BoardKind::limited)
-                .thenComparing(BoardKind::good));
+                .thenComparingInt(BoardKind::faces));
         int k = kept.size();
         capacity = new int[k];
         supply = new int[k];
-        stockGood = new boolean[k];
+        stockFaces = new int[k];
         price = new long[k];
         cost = new long[k];
         stockBoards = new ArrayList<>();
@@ -119,7 +123,7 @@ final class WholeProblem {
         for (int j = 0; j < k; j++) {
             BoardKind kind = kept.get(j);
             capacity[j] = kind.capacity();
-            stockGood[j] = kind.good();
+            stockFaces[j] = kind.faces();
             List<CuttingProblem.Stock> same = boardKinds.get(kind);
             long there = same.stream().mapToLong(b -> b.available().orElse(0)).sum();
             supply[j] = kind.limited() ? (int) Math.min(there, UNLIMITED - 1) : UNLIMITED;
@@ -155,11 +159,11 @@ final class WholeProblem {
     private WholeProblem(WholeProblem other, int[] smallerDemand) {
         weight = other.weight;
         demand = smallerDemand;
-        itemGood = other.itemGood;
+        itemFaces = other.itemFaces;
         itemDemands = other.itemDemands;
         capacity = other.capacity;
         supply = other.supply;
-        stockGood = other.stockGood;
+        stockFaces = other.stockFaces;
         price = other.price;
         cost = other.cost;
         stockBoards = other.stockBoards;
@@ -175,13 +179,13 @@ final class WholeProblem {
         int n = other.items();
         weight = new int[n + 1];
         demand = new int[n + 1];
-        itemGood = new boolean[n + 1];
+        itemFaces = new int[n + 1];
         uncutCost = new long[n + 1];
         for (int i = 0; i < n; i++) {
             int to = i < at ? i : i + 1;
             weight[to] = other.weight[i];
             demand[to] = other.demand[i];
-            itemGood[to] = other.itemGood[i];
+            itemFaces[to] = other.itemFaces[i];
             uncutCost[to] = other.uncutCost[i];
         }
         weight[at] = extra;
@@ -189,7 +193,7 @@ final class WholeProblem {
         itemDemands = other.itemDemands;
         capacity = other.capacity;
         supply = boards;
-        stockGood = other.stockGood;
+        stockFaces = other.stockFaces;
         price = other.price;
         cost = other.cost;
         stockBoards = other.stockBoards;
@@ -209,7 +213,7 @@ final class WholeProblem {
     /** Where an item of this weight stands among those that any face serves. */
     int place(int extra) {
         int at = 0;
-        while (at < items() && !itemGood[at] && weight[at] > extra) at++;
+        while (at < items() && itemFaces[at] == 0 && weight[at] > extra) at++;
         return at;
     }
 
@@ -231,7 +235,7 @@ final class WholeProblem {
     }
 
     boolean holds(int stock, int item) {
-        return weight[item] <= capacity[stock] && (stockGood[stock] || !itemGood[item]);
+        return weight[item] <= capacity[stock] && stockFaces[stock] >= itemFaces[item];
     }
 
     /** Whether boards for this item can be bought without limit. */
@@ -259,7 +263,7 @@ final class WholeProblem {
 
     private boolean holdsSomething(BoardKind kind) {
         for (int i = 0; i < items(); i++) {
-            if (weight[i] <= kind.capacity() && (kind.good() || !itemGood[i])) return true;
+            if (weight[i] <= kind.capacity() && kind.faces() >= itemFaces[i]) return true;
         }
         return false;
     }
@@ -268,10 +272,10 @@ final class WholeProblem {
         if (other.limited() || other.equals(kind)) return false;
         boolean atLeast = other.capacity() >= kind.capacity()
                 && other.price().compareTo(kind.price()) <= 0
-                && (other.good() || !kind.good());
+                && other.faces() >= kind.faces();
         boolean same = other.capacity() == kind.capacity()
                 && other.price().compareTo(kind.price()) == 0
-                && other.good() == kind.good();
+                && other.faces() == kind.faces();
         return atLeast && (!same || kind.limited());
     }
 

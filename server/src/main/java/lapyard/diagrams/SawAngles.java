@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
 import lapyard.geometry.Lengths;
@@ -14,12 +16,16 @@ final class SawAngles {
 
     private SawAngles() {}
 
-    /** No sheets where all ends are square. */
-    static List<BenchSheet.Draft> drafts(List<BedWork> beds, BenchSheet sheet) {
+    /** No sheets where all ends are square or sawn in a nest. */
+    static List<BenchSheet.Draft> drafts(List<BedWork> beds, List<SawDay.Work> works, BenchSheet sheet) {
+        Set<Piece> nested = works.stream()
+                .flatMap(work -> work.nests().stream())
+                .flatMap(nest -> nest.pieces().stream())
+                .collect(Collectors.toSet());
         Map<Shape, List<String>> alike = new LinkedHashMap<>();
         for (BedWork work : beds) {
             for (Piece piece : work.pieces()) {
-                if (!piece.squareEnds()) {
+                if (!piece.squareEnds() && !nested.contains(piece)) {
                     alike.computeIfAbsent(shape(piece), s -> new ArrayList<>()).add(piece.mark());
                 }
             }

@@ -1,8 +1,12 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import lapyard.construction.Nest;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.Ledger.Fate;
 import lapyard.cutting.SawBoard;
@@ -41,11 +45,13 @@ final class SawBars {
     private final SawDay.Work work;
     private final SawDay.Signs signs;
     private final BenchSheet sheet;
+    private final Map<String, Nest> nests = new HashMap<>();
 
     SawBars(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
         this.work = work;
         this.signs = signs;
         this.sheet = sheet;
+        work.nests().forEach(nest -> nests.put(nest.mark(), nest));
     }
 
     /**
@@ -223,8 +229,27 @@ final class SawBars {
             flow.add(Shape.Area.box(x, top, wide, BAR, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
             String length = sheet.written(cut.lengthMm());
             double size = BenchSheet.fitting(length, LENGTH, 2, true, wide - 1);
+            if (nests.containsKey(cut.mark())) {
+                for (Nest.Cut slant : nests.get(cut.mark()).cuts()) {
+                    double back = x + scale.paperMm(slant.backMm());
+                    flow.add(sheet.line(x + scale.paperMm(slant.faceMm()), top + BAR, back, top, Inks.MEDIUM));
+                }
+                Words plate = Words.of(length, size, true);
+                double middle = x + scale.paperMm(middleOfLongestMm(nests.get(cut.mark())));
+                Plate place = new Plate(new Point(middle, top + BAR / 2), plate.widthMm(), plate.heightMm(), 0);
+                flow.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
+                continue;
+            }
             flow.add(sheet.middle(x + wide / 2, top + BAR / 2 + size * 0.36, length, size, true));
         }
+    }
+
+    /** Where words lie on no cut. */
+    private static double middleOfLongestMm(Nest nest) {
+        Nest.Part longest = nest.parts().stream()
+                .max(Comparator.comparingDouble(part -> part.piece().meanMm()))
+                .orElseThrow();
+        return (longest.faceFromMm() + longest.faceToMm() + longest.backFromMm() + longest.backToMm()) / 4;
     }
 
     private void box(BenchTable.Flow flow, double x, double top, double wide, Inks.Filling filling) {
@@ -309,9 +334,13 @@ final class SawBars {
         for (SawBoard.Cut cut : laid.cuts()) {
             double from = left + scale.paperMm(laid.onIt(cut.fromMm()));
             double room = scale.paperMm(cut.lengthMm() + work.kerfMm()) - 5.2;
+            flow.add(sheet.tick(from, base + 0.5, 3.8));
+            if (nests.containsKey(cut.mark())) {
+                parts(flow, nests.get(cut.mark()), scale, from, base);
+                continue;
+            }
             String words = signs.marked(cut.mark());
             double size = BenchSheet.fitting(words, MARK, 2, true, room);
-            flow.add(sheet.tick(from, base + 0.5, 3.8));
             flow.add(sheet.text(from + 4.6, base, TextMeasure.cut(words, size, true, room), size, true));
         }
         laid.rest().filter(rest -> rest.fate() != Fate.SCRAP).ifPresent(rest -> {
@@ -321,6 +350,17 @@ final class SawBars {
             double size = BenchSheet.fitting(rest.tag(), MARK, 2, true, room);
             flow.add(sheet.text(from + 5.2, base, TextMeasure.cut(rest.tag(), size, true, room), size, true));
         });
+    }
+
+    /** Each piece of a nest by its own mark, below its part of the length. */
+    private void parts(BenchTable.Flow flow, Nest nest, Scale scale, double from, double base) {
+        for (Nest.Part part : nest.parts()) {
+            double x = from + scale.paperMm(Math.min(part.faceFromMm(), part.backFromMm()));
+            double room = from + scale.paperMm(Math.max(part.faceToMm(), part.backToMm())) - x - 5.2;
+            String words = signs.marked(part.piece().mark());
+            double size = BenchSheet.fitting(words, MARK, 2, true, room);
+            flow.add(sheet.text(x + 4.6, base, TextMeasure.cut(words, size, true, room), size, true));
+        }
     }
 
     /** The tag of the offcut that is taken up. */

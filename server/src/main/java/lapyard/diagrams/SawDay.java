@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
+import lapyard.construction.Nest;
 import lapyard.construction.Notch;
 import lapyard.construction.Piece;
 import lapyard.cutting.Batches;
@@ -30,6 +33,7 @@ public final class SawDay {
      * @param kerfMm       the saw's
      * @param keepOffcutMm offcuts shorter than this are scrap
      * @param firstCuts    to be asked of the merchant
+     * @param nests        lengths of which more than one piece is sawn, under the marks that the boards have
      * @param ways         what it costs to buy boards together or apart, none where only one way was looked at
      */
     public record Work(
@@ -41,11 +45,13 @@ public final class SawDay {
             Batches batches,
             Ledger ledger,
             List<SawBoard.FirstCut> firstCuts,
+            List<Nest> nests,
             List<Way> ways,
             List<NearMiss> nearMisses) {
         public Work {
             boards = List.copyOf(boards);
             firstCuts = List.copyOf(firstCuts);
+            nests = List.copyOf(nests);
             ways = List.copyOf(ways);
             nearMisses = List.copyOf(nearMisses);
         }
@@ -79,7 +85,7 @@ public final class SawDay {
         String caution = "Eyes, ears and lungs covered. Unplug the saw before the stop or blade is touched. Over "
                 + (long) liftLimitKg + " kg: two people. Treated timber: gloves, seal the cut ends, burn none of it.";
         BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
-        Signs signs = new Signs(beds, liftLimitKg);
+        Signs signs = new Signs(beds, works, liftLimitKg);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
         for (Work work : works) {
             if (!work.firstCuts().isEmpty() && longestMm.isPresent()) {
@@ -92,7 +98,8 @@ public final class SawDay {
                 drafts.addAll(new SawBars(work, signs, sheet).drafts(stage.stage()));
             }
         }
-        drafts.addAll(SawAngles.drafts(beds, sheet));
+        drafts.addAll(new SawNests(signs, sheet).drafts(works));
+        drafts.addAll(SawAngles.drafts(beds, works, sheet));
         drafts.addAll(SawOffcuts.drafts(works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet));
         if (drafts.isEmpty()) {
             drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
@@ -110,13 +117,23 @@ public final class SawDay {
         private final Map<String, String> byMark = new HashMap<>();
         final double liftLimitKg;
 
-        Signs(List<BedWork> beds, double liftLimitKg) {
+        Signs(List<BedWork> beds, List<Work> works, double liftLimitKg) {
             this.liftLimitKg = liftLimitKg;
             for (BedWork work : beds) {
                 for (Piece piece : work.pieces()) {
                     byMark.put(piece.mark(), signs(work, piece));
                 }
             }
+            for (Work work : works) {
+                work.nests().forEach(nest -> byMark.put(nest.mark(), signs(work, nest)));
+            }
+        }
+
+        /** Of the whole length, before it is parted. */
+        private String signs(Work work, Nest nest) {
+            String parts = nest.pieces().stream().map(piece -> byMark.getOrDefault(piece.mark(), "")).collect(Collectors.joining());
+            boolean heavy = work.section().filter(section -> kg(section, nest.lengthMm()) > liftLimitKg + 1e-9).isPresent();
+            return (heavy ? HEAVY : "") + Stream.of(SEEN, NOTCH, ANGLED).filter(parts::contains).collect(Collectors.joining());
         }
 
         private String signs(BedWork work, Piece piece) {

@@ -121,7 +121,7 @@ final class Bearers {
         List<Way> ways = List.of(
                 new Way("pooled", boards.values().stream().mapToInt(Integer::intValue).sum(), money(priced, cost(boards))),
                 new Way("bed by bed", boardsAlone, money(priced, alone)));
-        SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), strip -> 1, ways);
+        SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), strip -> 1, ways, List.of());
         List<SlipLine.Use> uses = beds.stream()
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.strips().stream().mapToDouble(Strip::lengthMm).sum() / 1000))
                 .toList();
@@ -182,10 +182,10 @@ final class Bearers {
                         // a strip's share of its board; boards are counted whole afterwards
                         length.price().orElse(BigDecimal.ONE).divide(BigDecimal.valueOf(perBoard), MathContext.DECIMAL32),
                         OptionalInt.empty(),
-                        true))
+                        1))
                 .toList();
         List<Demand> demands = new ArrayList<>();
-        lengths.forEach((length, count) -> demands.add(new Demand(Lengths.text(length), length, count, 1, false)));
+        lengths.forEach((length, count) -> demands.add(new Demand(Lengths.text(length), length, count, 1, 0)));
         return new CuttingProblem(
                 section.id(), garden.saw().kerfMm(), garden.saw().endTrimMm(), garden.saw().keepOffcutMm(), stock, demands);
     }

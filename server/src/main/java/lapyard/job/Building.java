@@ -1,11 +1,16 @@
 package lapyard.job;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import lapyard.catalogue.Section;
+import lapyard.construction.Nest;
+import lapyard.construction.Piece;
+import lapyard.construction.PieceEnd;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
 import lapyard.job.JobSheet.BedSheet;
@@ -27,7 +32,8 @@ final class Building {
             Garden garden, List<BedSheet> beds, List<PathSheet> paths, List<SectionCutting> timber, List<SectionCutting> strips) {
         List<BedLoad> loads = beds.stream().map(bed -> new BedLoad(bed.work(), bed.quantities())).toList();
         List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities())).toList();
-        return Staging.of(garden.crew(), garden.liftLimitKg(), loads, pathLoads, saw(garden, timber, strips), fixed(garden),
+        Map<String, List<Double>> slants = slants(beds, timber);
+        return Staging.of(garden.crew(), garden.liftLimitKg(), loads, pathLoads, saw(garden, timber, strips, slants), fixed(garden),
                 done(garden), garden.tally().day(), Staging.FOLLOWING);
     }
 
@@ -49,7 +55,8 @@ final class Building {
         return fixed;
     }
 
-    private static List<SawLoad> saw(Garden garden, List<SectionCutting> timber, List<SectionCutting> strips) {
+    private static List<SawLoad> saw(
+            Garden garden, List<SectionCutting> timber, List<SectionCutting> strips, Map<String, List<Double>> slants) {
         Map<Integer, SawLoad> byWeekend = new TreeMap<>();
         List<SectionCutting> all = new ArrayList<>(timber);
         all.addAll(strips);
@@ -60,14 +67,33 @@ final class Building {
                 board.stages().forEach(stage -> longest.merge(stage, board.lengthMm(), Math::max));
             }
             for (Batches.Stage stage : cutting.saw().batches().stages()) {
-                byWeekend.merge(stage.stage(),
-                        new SawLoad(stage.stage(), stage.pieces(), stage.settings().size(),
-                                kgPerMm * longest.getOrDefault(stage.stage(), 0.0), stage.boards()),
-                        (a, b) -> new SawLoad(a.weekend(), a.cuts() + b.cuts(), a.settings() + b.settings(),
-                                Math.max(a.heaviestKg(), b.heaviestKg()), a.boards() + b.boards()));
+                List<Double> sets = cutting.saw().boards().stream()
+                        .flatMap(board -> board.cutsIn(stage.stage()).stream())
+                        .flatMap(cut -> slants.getOrDefault(cut.mark(), List.of()).stream())
+                        .toList();
+                SawLoad load = new SawLoad(stage.stage(), stage.pieces(), sets.size(),
+                        stage.settings().size() + (int) sets.stream().distinct().count(),
+                        kgPerMm * longest.getOrDefault(stage.stage(), 0.0), stage.boards());
+                byWeekend.merge(stage.stage(), load, SawLoad::with);
             }
         }
         return List.copyOf(byWeekend.values());
+    }
+
+    /** How the saw is set for each slanted cut of what is cut off a board, by its mark. */
+    private static Map<String, List<Double>> slants(List<BedSheet> beds, List<SectionCutting> timber) {
+        Map<String, List<Double>> slants = new HashMap<>();
+        for (BedSheet bed : beds) {
+            for (Piece piece : bed.work().pieces()) {
+                slants.put(piece.mark(), Stream.of(piece.start(), piece.end())
+                        .filter(end -> !end.squareCut())
+                        .map(PieceEnd::setDeg)
+                        .toList());
+            }
+        }
+        timber.forEach(cutting -> cutting.saw().nests().forEach(
+                nest -> slants.put(nest.mark(), nest.cuts().stream().map(Nest.Cut::setDeg).toList())));
+        return slants;
     }
 
     private static double kgPerMm(Section section) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import lapyard.construction.Piece;
 import lapyard.cutting.Assignment;
@@ -24,17 +25,19 @@ final class Chalking {
     /** What is known of a board: weight of its wood and how many good faces it has. */
     record Quality(double densityKgM3, int goodFaces) {}
 
-    /** One timber wanted of a length; which it is does not matter to the saw. */
-    record Timbers(double lengthMm, int stage, boolean goodFace, List<Placed> pieces) {}
+    /** Wanted of one length; which it is does not matter to the saw. */
+    record Timbers(double lengthMm, int stage, int goodFaces, List<Blank> blanks) {}
 
-    /** @param rim course number of the bed's rim */
-    record Placed(Piece piece, int rim) {}
+    private record Use(int course, boolean seen, boolean rim) {}
 
-    private record Kind(int course, boolean seen, boolean rim) {}
+    /** @param uses of its pieces, each of the same part of the length */
+    private record Kind(List<Use> uses, int goodFaces) {}
+
+    private record Wanted(String mark, Kind kind) {}
 
     private record Length(double mm, int stage) {}
 
-    private record Slot(int line, int place, Quality quality, boolean goodFace) {}
+    private record Slot(int line, int place, Quality quality) {}
 
     /** Faces outweigh weight: more than any stack of the heaviest boards can make up. */
     private static final long FACE = 1_000_000_000L;
@@ -45,16 +48,19 @@ final class Chalking {
      * The same plan with one line a board and each piece's own mark.
      *
      * @param wanted    by the ids of the plan
+     * @param rimOf     course number of the rim of a piece's bed
      * @param qualityOf by the stock ids of the plan
      */
-    static CuttingResult of(CuttingResult result, Map<String, Timbers> wanted, Function<String, Quality> qualityOf) {
-        Map<Length, List<Placed>> waiting = new LinkedHashMap<>();
-        Map<String, Deque<Placed>> byId = new HashMap<>();
-        wanted.forEach((id, timbers) -> byId.put(id, new ArrayDeque<>(timbers.pieces())));
+    static CuttingResult of(CuttingResult result, Map<String, Timbers> wanted, ToIntFunction<Piece> rimOf, Function<String, Quality> qualityOf) {
+        Map<Length, List<Wanted>> waiting = new LinkedHashMap<>();
+        Map<String, Deque<Wanted>> byId = new HashMap<>();
+        wanted.forEach((id, timbers) -> byId.put(id, timbers.blanks().stream()
+                .map(blank -> new Wanted(blank.mark(), kind(blank, timbers.goodFaces(), rimOf)))
+                .collect(Collectors.toCollection(ArrayDeque::new))));
         List<Unplaced> unplaced = new ArrayList<>();
         for (Unplaced one : result.unplaced()) {
             for (int i = 0; i < one.count(); i++) {
-                String mark = byId.get(one.id()).pollLast().piece().mark();
+                String mark = byId.get(one.id()).pollLast().mark();
                 unplaced.add(new Unplaced(mark, one.lengthMm(), 1, one.why()));
             }
         }
@@ -69,7 +75,7 @@ final class Chalking {
                 for (int place = 0; place < line.pieces().size(); place++) {
                     Timbers timbers = wanted.get(line.pieces().get(place));
                     slots.computeIfAbsent(new Length(timbers.lengthMm(), timbers.stage()), l -> new ArrayList<>())
-                            .add(new Slot(boards.size(), place, qualityOf.apply(line.stock()), timbers.goodFace()));
+                            .add(new Slot(boards.size(), place, qualityOf.apply(line.stock())));
                 }
                 boards.add(new BoardLine(line.stock(), 1, line.pieces(), line.lengthsMm(), line.leftMm()));
             }
@@ -83,15 +89,18 @@ final class Chalking {
         return result.renamed(boards, unplaced);
     }
 
-    private static void chalk(double lengthMm, List<Slot> slots, List<Placed> pieces, List<String[]> marks) {
-        boolean graded = slots.stream().anyMatch(Slot::goodFace);
+    private static Kind kind(Blank blank, int goodFaces, ToIntFunction<Piece> rimOf) {
+        return new Kind(
+                blank.pieces().stream()
+                        .map(piece -> new Use(piece.course(), piece.seen(), piece.course() == rimOf.applyAsInt(piece)))
+                        .toList(),
+                goodFaces);
+    }
+
+    private static void chalk(double lengthMm, List<Slot> slots, List<Wanted> blanks, List<String[]> marks) {
         List<Quality> qualities = slots.stream().map(Slot::quality).distinct().toList();
-        Map<Kind, Deque<Placed>> kinds = new LinkedHashMap<>();
-        for (Placed placed : pieces) {
-            Piece piece = placed.piece();
-            Kind kind = new Kind(piece.course(), piece.seen(), piece.course() == placed.rim());
-            kinds.computeIfAbsent(kind, k -> new ArrayDeque<>()).add(placed);
-        }
+        Map<Kind, Deque<Wanted>> kinds = new LinkedHashMap<>();
+        blanks.forEach(blank -> kinds.computeIfAbsent(blank.kind(), k -> new ArrayDeque<>()).add(blank));
         List<Kind> list = List.copyOf(kinds.keySet());
         int[] there = list.stream().mapToInt(kind -> kinds.get(kind).size()).toArray();
         int[] places = qualities.stream()
@@ -100,12 +109,12 @@ final class Chalking {
         long[][] cost = new long[there.length][places.length];
         for (int i = 0; i < there.length; i++) {
             for (int j = 0; j < places.length; j++) {
-                cost[i][j] = cost(list.get(i), qualities.get(j), lengthMm, graded);
+                cost[i][j] = cost(list.get(i), qualities.get(j), lengthMm);
             }
         }
         int[][] flow = Assignment.cheapest(there, places, cost);
-        Map<Piece, Integer> order = new HashMap<>();
-        pieces.forEach(placed -> order.put(placed.piece(), order.size()));
+        Map<String, Integer> order = new HashMap<>();
+        blanks.forEach(blank -> order.put(blank.mark(), order.size()));
         for (Slot slot : slots) {
             int j = qualities.indexOf(slot.quality());
             int best = -1;
@@ -115,19 +124,24 @@ final class Chalking {
                 }
             }
             flow[best][j]--;
-            marks.get(slot.line())[slot.place()] = kinds.get(list.get(best)).poll().piece().mark();
+            marks.get(slot.line())[slot.place()] = kinds.get(list.get(best)).poll().mark();
         }
     }
 
-    private static int first(Map<Kind, Deque<Placed>> kinds, List<Kind> list, Map<Piece, Integer> order, int i) {
-        return order.get(kinds.get(list.get(i)).peek().piece());
+    private static int first(Map<Kind, Deque<Wanted>> kinds, List<Kind> list, Map<String, Integer> order, int i) {
+        return order.get(kinds.get(list.get(i)).peek().mark());
     }
 
-    private static long cost(Kind kind, Quality quality, double lengthMm, boolean graded) {
-        if (graded && kind.seen() && quality.goodFaces() == 0) {
+    private static long cost(Kind kind, Quality quality, double lengthMm) {
+        if (quality.goodFaces() < kind.goodFaces()) {
             return Assignment.NEVER;
         }
-        long faces = kind.seen() ? (kind.rim() ? 3L : 2L) * (2 - quality.goodFaces()) * FACE : 0;
-        return faces + Math.round(kind.course() * lengthMm * quality.densityKgM3());
+        long faces = 0;
+        double low = 0;
+        for (Use use : kind.uses()) {
+            faces += use.seen() ? (use.rim() ? 3L : 2L) * (2 - quality.goodFaces()) * FACE : 0;
+            low += use.course() * lengthMm / kind.uses().size() * quality.densityKgM3();
+        }
+        return faces + Math.round(low);
     }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
+import lapyard.construction.Nest;
 import lapyard.construction.Piece;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
@@ -33,11 +34,11 @@ final class GoodFaces {
         for (BoardLine line : pooled.plan()) {
             used.merge(line.stock(), line.count(), Integer::sum);
             boolean own = onHand.containsKey(line.stock());
-            (own ? fromRack : bought).addAll(line.pieces());
+            line.pieces().forEach(mark -> (own ? fromRack : bought).addAll(Nest.marks(mark)));
             boards += own ? 0 : line.count();
         }
         double idle = rack.stream()
-                .filter(stock -> !stock.goodFace() && used.getOrDefault(stock.id(), 0) < stock.available().orElse(0))
+                .filter(stock -> stock.goodFaces() == 0 && used.getOrDefault(stock.id(), 0) < stock.available().orElse(0))
                 .mapToDouble(Stock::lengthMm)
                 .max()
                 .orElse(0);

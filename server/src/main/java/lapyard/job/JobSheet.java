@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import lapyard.construction.BedWork;
+import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
@@ -90,6 +91,7 @@ public record JobSheet(
      *
      * @param problem what was asked of the saw; {@code marks} are the pieces of each of its demands by the demand's id
      * @param boards  numbered in the order in which they are opened, with the place of each cut
+     * @param nests   lengths out of which more than one piece is sawn; each is one mark of the boards
      * @param ways    what it takes: all beds pooled with offcuts carried over, then bed by bed
      */
     public record SawWork(
@@ -98,13 +100,15 @@ public record JobSheet(
             List<SawBoard> boards,
             Batches batches,
             Ledger ledger,
-            List<Way> ways) {
+            List<Way> ways,
+            List<Nest> nests) {
         static SawWork of(
                 CuttingProblem problem,
                 Map<String, List<String>> marks,
                 CuttingResult named,
                 ToIntFunction<String> weekendOf,
-                List<Way> ways) {
+                List<Way> ways,
+                List<Nest> nests) {
             List<SawBoard> boards = SawBoard.of(problem, named.plan(), weekendOf);
             return new SawWork(
                     problem,
@@ -112,14 +116,15 @@ public record JobSheet(
                     boards,
                     Batches.of(boards, Batches.Rates.USUAL),
                     Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm()),
-                    ways);
+                    ways,
+                    nests);
         }
 
         /** The same job with each piece under its own mark, as {@link lapyard.cutting.Replan} is told of them. */
         public CuttingProblem byMark() {
             return problem.with(problem.stock(), problem.pieces().stream()
                     .flatMap(demand -> marks.get(demand.id()).stream()
-                            .map(mark -> new CuttingProblem.Demand(mark, demand.lengthMm(), 1, demand.stage(), demand.goodFace())))
+                            .map(mark -> new CuttingProblem.Demand(mark, demand.lengthMm(), 1, demand.stage(), demand.goodFaces())))
                     .toList());
         }
 
@@ -127,6 +132,7 @@ public record JobSheet(
             marks = Map.copyOf(marks);
             boards = List.copyOf(boards);
             ways = List.copyOf(ways);
+            nests = List.copyOf(nests);
         }
     }
 

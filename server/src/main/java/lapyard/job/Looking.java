@@ -1,6 +1,8 @@
 package lapyard.job;
 
+import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.function.Function;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
@@ -36,10 +38,20 @@ record Looking(Search search, Function<String, Progress> progress) {
     private static final Solved<Rolls, RollResult> ROLLS = new Solved<>();
 
     CuttingResult boards(String name, CuttingProblem problem) {
-        Progress heard = progress.apply(name);
-        CuttingResult result = boards(problem, boards(1), heard);
-        heard.reached(result.cost(), result.lowerBound());
+        CuttingResult result = boards(name, problem, Optional.empty());
+        chosen(name, result);
         return result;
+    }
+
+    /** @param least proved: no plan that may be chosen in the end costs less, whatever the bound of this problem */
+    CuttingResult boards(String name, CuttingProblem problem, Optional<BigDecimal> least) {
+        Progress heard = progress.apply(name);
+        return boards(problem, boards(1), least.isEmpty() ? heard : (best, bound) -> heard.reached(best, bound.min(least.get())));
+    }
+
+    /** What was chosen in the end. */
+    void chosen(String name, CuttingResult result) {
+        progress.apply(name).reached(result.cost(), result.lowerBound());
     }
 
     /** @param of so many share the search */

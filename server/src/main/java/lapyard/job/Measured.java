@@ -15,9 +15,6 @@ final class Measured {
     /** Boards of one course may differ by so much in thickness and height. Common practice, no source. */
     static final double TOLERANCE_MM = 2;
 
-    /** What a merchant's board is sure to have. */
-    private static final int BOUGHT_GOOD_FACES = 1;
-
     private Measured() {}
 
     /** Whether a board may lie in a course with its section's other boards. */
@@ -69,6 +66,6 @@ final class Measured {
                 }
             }
         }
-        return new Quality(section.densityKgM3(), BOUGHT_GOOD_FACES);
+        return new Quality(section.densityKgM3(), section.goodFaces());
     }
 }

@@ -36,7 +36,7 @@ final class RackRuns {
                         lengthMm,
                         BigDecimal.ZERO,
                         OptionalInt.of(board.count()),
-                        board.goodFaces() > 0,
+                        board.goodFaces(),
                         worth(garden, section, board.salvage().map(all -> share(all, lengthMm / allMm)), lengthMm),
                         false));
             }

@@ -3,9 +3,13 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lapyard.construction.Nest;
 import lapyard.cutting.CuttingResult.Unplaced;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.Effort;
@@ -59,7 +63,7 @@ public record SawAdvice(
     }
 
     private static SawAdvice of(SectionCutting cutting) {
-        int there = NearMisses.lengths(cutting.saw().problem(), byDemand(cutting));
+        int there = NearMisses.lengths(cutting.saw().problem(), byDemand(cutting), nested(cutting.saw()));
         int tried = Math.min(there, NearMisses.MOST_LENGTHS);
         Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), Effort.QUICK);
         return new SawAdvice(
@@ -82,7 +86,7 @@ public record SawAdvice(
     /** The largest saving that is sure first, then what was only found by search. */
     private static List<NearMiss> nearMisses(SectionCutting cutting) {
         SawWork saw = cutting.saw();
-        return NearMisses.of(saw.problem(), byDemand(cutting), NearMisses.GLANCE, NearMisses.MOST_LENGTHS).stream()
+        return NearMisses.of(saw.problem(), byDemand(cutting), nested(saw), NearMisses.GLANCE, NearMisses.MOST_LENGTHS).stream()
                 .filter(miss -> miss.sure() || priced(cutting) || miss.boardsSaved() > 0)
                 .sorted(Comparator.comparing(NearMisses.NearMiss::sure).reversed())
                 .map(miss -> new NearMiss(
@@ -94,6 +98,16 @@ public record SawAdvice(
                         miss.boardsSaved(),
                         miss.ids().stream().flatMap(id -> saw.marks().get(id).stream()).toList()))
                 .toList();
+    }
+
+    /** A nest is as long as its pieces make it. */
+    private static Set<String> nested(SawWork saw) {
+        Set<String> nests = saw.nests().stream().map(Nest::mark).collect(Collectors.toSet());
+        Set<String> ids = new HashSet<>();
+        saw.marks().forEach((id, marks) -> {
+            if (marks.stream().anyMatch(nests::contains)) ids.add(id);
+        });
+        return ids;
     }
 
     /** The result with what could not be cut under the ids of the demands, as the problem has them. */

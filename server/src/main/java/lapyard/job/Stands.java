@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
+import lapyard.construction.Nest;
 import lapyard.construction.Piece;
 import lapyard.cutting.CuttingResult.BoardLine;
 import lapyard.ground.Underfoot;
@@ -71,7 +72,9 @@ final class Stands {
             for (BoardLine line : section.result().plan()) {
                 String from = line.stock().split(" ", 2)[0];
                 if (garden.rack().stream().anyMatch(board -> board.id().equals(from))) {
-                    line.pieces().forEach(mark -> boards.computeIfAbsent(bedOf.get(mark), bed -> new TreeSet<>()).add(from));
+                    line.pieces().stream()
+                            .flatMap(mark -> Nest.marks(mark).stream())
+                            .forEach(mark -> boards.computeIfAbsent(bedOf.get(mark), bed -> new TreeSet<>()).add(from));
                 }
             }
         }

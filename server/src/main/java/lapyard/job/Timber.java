@@ -1,20 +1,23 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.construction.BedWork;
+import lapyard.construction.Nest;
 import lapyard.construction.Piece;
 import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
@@ -42,12 +45,8 @@ import org.joda.money.CurrencyUnit;
 
 /** The walls' timber of all beds, cut together, section by section. */
 final class Timber {
-    /** One length wanted of one stage and grade; which piece it becomes is settled after cutting. */
-    private record Want(double lengthMm, int stage, boolean goodFace) {
-        String id() {
-            return lengthMm + "/" + stage + "/" + goodFace;
-        }
-    }
+    /** Ways to nest share as long a search as the plan without nests gets. */
+    private static final int NESTINGS = 8;
 
     /** {@code section} with the stock of one supplier. */
     private record Cut(Section section, CuttingResult pooled, boolean priced, Optional<BigDecimal> alone, int boardsAlone, double needM,
@@ -84,12 +83,13 @@ final class Timber {
     static CuttingProblem trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces) {
         boolean food = pieces.keySet().stream().anyMatch(Bed::food);
         List<Stock> rack = RackRuns.of(garden, section, !food);
-        boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
-        Map<Want, List<Piece>> wanted = new LinkedHashMap<>();
-        pieces.forEach((bed, own) -> own.forEach(piece -> wanted
-                .computeIfAbsent(new Want(piece.lengthMm(), bed.weekend(), graded && piece.seen()), w -> new ArrayList<>())
-                .add(piece)));
-        return problem(garden.saw(), section.id(), bought(section), rack, wanted);
+        List<Blank> blanks = new ArrayList<>();
+        pieces.forEach((bed, own) -> own.forEach(piece -> blanks.add(Blank.of(piece, bed.weekend()))));
+        return Asked.of(saw(garden, section, rack), blanks, graded(rack)).problem();
+    }
+
+    private static boolean graded(List<Stock> rack) {
+        return rack.stream().anyMatch(board -> board.goodFaces() == 0);
     }
 
     static Timber of(Garden garden, List<BedWork> works, Looking looking) {
@@ -133,15 +133,17 @@ final class Timber {
         boolean food = beds.stream().anyMatch(work -> work.bed().food());
         List<Stock> rack = RackRuns.of(garden, section, !food);
         findings.addAll(Provenance.barred(garden, section, beds));
-        boolean graded = rack.stream().anyMatch(board -> !board.goodFace());
-        List<Stock> bought = bought(section);
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
 
-        Map<Want, List<Piece>> wanted = wanted(beds, graded);
-        CuttingProblem problem = problem(garden.saw(), section.id(), bought, rack, wanted);
-        CuttingResult pooled = chalked(garden, section, beds, looking.boards("Timber " + section.id(), problem), wanted);
+        Function<CuttingProblem, CuttingResult> glance = problem -> looking.boardsAlone(problem, NESTINGS);
+        Nesting.Plan plan = Nesting.cheapest(saw(garden, section, rack), blanks(garden, section, beds), sawn(garden, section), graded(rack),
+                (problem, least) -> looking.boards("Timber " + section.id(), problem, least), glance);
+        looking.chosen("Timber " + section.id(), plan.result());
+        CuttingResult pooled = chalked(garden, section, beds, plan);
+        List<Blank> blanks = plan.asked().blanks().values().stream().flatMap(List::stream).toList();
         findings.addAll(Measured.findings(garden, section));
         findings.addAll(GoodFaces.findings(section, rack, pooled, beds));
+        findings.addAll(Nests.findings(section, garden.saw().kerfMm(), blanks));
         for (Unplaced unplaced : pooled.unplaced()) {
             findings.add(Finding.snag(
                     "timber " + section.id() + ", " + unplaced.id(),
@@ -160,30 +162,38 @@ final class Timber {
                     .filter(board -> left.get(board.id()) > 0)
                     .map(board -> board.with(left.get(board.id())))
                     .toList();
-            CuttingProblem own = problem(garden.saw(), section.id(), bought, rackLeft, wanted(List.of(bed), graded));
-            CuttingResult single = looking.boardsAlone(own, beds.size());
+            Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
+            CuttingResult single = Nesting.cheapest(saw(garden, section, rackLeft), blanks(garden, section, List.of(bed)),
+                    sawn(garden, section), graded(rack), (problem, least) -> share.apply(problem), share).result();
             alone = alone.add(single.paid()).add(overBundles(section, single));
             for (BoardLine line : single.plan()) {
                 boardsAlone += line.count();
                 left.computeIfPresent(line.stock(), (id, count) -> count - line.count());
             }
         }
-        double needM = beds.stream().flatMap(work -> work.pieces().stream()).mapToDouble(Piece::lengthMm).sum() / 1000;
-        Optional<BigDecimal> costAlone = priced ? Optional.of(alone) : Optional.empty();
+        Map<Piece, Double> takesMm = new HashMap<>();
         Map<String, Integer> weekends = new HashMap<>();
+        for (Blank blank : blanks) {
+            weekends.put(blank.mark(), blank.stage());
+            blank.pieces().forEach(piece -> takesMm.put(piece, blank.takesMm(piece, garden.saw().kerfMm())));
+        }
+        double needM = beds.stream().mapToDouble(work -> takesM(work, takesMm)).sum();
+        Optional<BigDecimal> costAlone = priced ? Optional.of(alone) : Optional.empty();
         Map<String, List<String>> marks = new HashMap<>();
-        wanted.forEach((want, pieces) -> {
-            pieces.forEach(piece -> weekends.put(piece.mark(), want.stage()));
-            marks.put(want.id(), pieces.stream().map(Piece::mark).toList());
-        });
+        plan.asked().blanks().forEach((id, own) -> marks.put(id, own.stream().map(Blank::mark).toList()));
         List<Way> ways = List.of(
                 new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid()) : Optional.empty()),
                 new Way("bed by bed", boardsAlone, costAlone));
-        SawWork saw = SawWork.of(problem, marks, pooled, weekends::get, ways);
+        SawWork saw = SawWork.of(plan.asked().problem(), marks, pooled, weekends::get, ways,
+                blanks.stream().flatMap(blank -> blank.nest().stream()).toList());
         List<SlipLine.Use> uses = beds.stream()
-                .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.pieces().stream().mapToDouble(Piece::lengthMm).sum() / 1000))
+                .map(work -> new SlipLine.Use("bed " + work.bed().id(), takesM(work, takesMm)))
                 .toList();
         return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw, uses, findings);
+    }
+
+    private static double takesM(BedWork work, Map<Piece, Double> takesMm) {
+        return work.pieces().stream().mapToDouble(takesMm::get).sum() / 1000;
     }
 
     /** Stock lengths that can be bought; where nothing is priced, a board counts 1. */
@@ -192,7 +202,7 @@ final class Timber {
         return section.stock().stream()
                 .filter(stock -> !priced || stock.price().isPresent())
                 .map(stock -> new Stock(
-                        stockId(stock), stock.lengthMm(), stock.price().orElse(BigDecimal.ONE), OptionalInt.empty(), true))
+                        stockId(stock), stock.lengthMm(), stock.price().orElse(BigDecimal.ONE), OptionalInt.empty(), section.goodFaces()))
                 .toList();
     }
 
@@ -219,38 +229,59 @@ final class Timber {
         return whole ? board.id() : board.id() + " " + Lengths.text(run.fromMm()) + "-" + Lengths.text(run.toMm());
     }
 
-    private static Map<Want, List<Piece>> wanted(List<BedWork> beds, boolean graded) {
-        Map<Want, List<Piece>> wanted = new LinkedHashMap<>();
+    /** Every piece by itself, but for the nests that the tally has cut. */
+    private static List<Blank> blanks(Garden garden, Section section, List<BedWork> beds) {
+        Map<String, Blank> singles = new LinkedHashMap<>();
         for (BedWork work : beds) {
-            for (Piece piece : work.pieces()) {
-                Want want = new Want(piece.lengthMm(), work.bed().weekend(), graded && piece.seen());
-                wanted.computeIfAbsent(want, w -> new ArrayList<>()).add(piece);
-            }
+            work.pieces().forEach(piece -> singles.put(piece.mark(), Blank.of(piece, work.bed().weekend())));
         }
-        return wanted;
+        List<Blank> blanks = new ArrayList<>();
+        for (String mark : sawn(garden, section)) {
+            sawnNest(mark, singles, garden.saw()).ifPresent(nest -> {
+                nest.pieces().forEach(piece -> singles.remove(piece.mark()));
+                blanks.add(nest);
+            });
+        }
+        blanks.addAll(singles.values());
+        return blanks;
     }
 
-    private static CuttingProblem problem(
-            Saw saw, String name, List<Stock> bought, List<Stock> rack, Map<Want, List<Piece>> wanted) {
+    /** The marks under which the tally has something of this section cut. */
+    private static Set<String> sawn(Garden garden, Section section) {
+        return garden.tally().boards().stream()
+                .filter(board -> board.section().equals(section.id()))
+                .flatMap(board -> Stream.concat(board.cut().stream(), board.spoiled().stream()))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** A nest that was cut under this mark stays one, as long as all its pieces are wanted on one weekend. */
+    private static Optional<Blank> sawnNest(String mark, Map<String, Blank> singles, Saw saw) {
+        List<Blank> own = Nest.marks(mark).stream().map(singles::get).toList();
+        if (own.contains(null) || own.stream().map(Blank::stage).distinct().count() > 1) {
+            return Optional.empty();
+        }
+        return Nest.of(own.stream().map(blank -> blank.pieces().get(0)).toList(), saw.kerfMm())
+                .map(nest -> Blank.sawn(nest, own.get(0).stage()));
+    }
+
+    /** The saw with all boards that there are, on hand first. */
+    private static CuttingProblem saw(Garden garden, Section section, List<Stock> rack) {
         List<Stock> stock = new ArrayList<>(rack);
-        stock.addAll(bought);
-        List<Demand> demands = new ArrayList<>();
-        wanted.forEach((want, pieces) ->
-                demands.add(new Demand(want.id(), want.lengthMm(), pieces.size(), want.stage(), want.goodFace())));
-        return new CuttingProblem(name, saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), saw.retrimMm(), stock, demands);
+        stock.addAll(bought(section));
+        Saw saw = garden.saw();
+        return new CuttingProblem(
+                section.id(), saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), saw.retrimMm(), stock, List.of());
     }
 
-    private static CuttingResult chalked(
-            Garden garden, Section section, List<BedWork> beds, CuttingResult result, Map<Want, List<Piece>> wanted) {
-        Map<String, Integer> rims = new HashMap<>();
-        beds.forEach(work -> work.pieces().forEach(piece -> rims.put(piece.mark(), work.bed().courses())));
+    private static CuttingResult chalked(Garden garden, Section section, List<BedWork> beds, Nesting.Plan plan) {
+        Map<Piece, Integer> rims = new HashMap<>();
+        beds.forEach(work -> work.pieces().forEach(piece -> rims.put(piece, work.bed().courses())));
         Map<String, Chalking.Timbers> timbers = new LinkedHashMap<>();
-        wanted.forEach((want, pieces) -> timbers.put(want.id(), new Chalking.Timbers(
-                want.lengthMm(),
-                want.stage(),
-                want.goodFace(),
-                pieces.stream().map(piece -> new Chalking.Placed(piece, rims.get(piece.mark()))).toList())));
-        return Chalking.of(result, timbers, stock -> Measured.quality(garden, section, stock));
+        for (Demand demand : plan.asked().problem().pieces()) {
+            timbers.put(demand.id(), new Chalking.Timbers(
+                    demand.lengthMm(), demand.stage(), demand.goodFaces(), plan.asked().blanks().get(demand.id())));
+        }
+        return Chalking.of(plan.result(), timbers, rims::get, stock -> Measured.quality(garden, section, stock));
     }
 
     List<SectionCutting> cuttings() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import lapyard.construction.Nest;
 import lapyard.construction.Piece;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
@@ -88,7 +89,7 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
         Map<String, String> oldSections = sections(before);
         List<Finding> touched = new ArrayList<>();
         for (Tally.Board board : tally.boards()) {
-            for (String mark : board.cut()) {
+            for (String mark : board.cut().stream().flatMap(one -> Nest.marks(one).stream()).toList()) {
                 Piece old = was.get(mark);
                 Piece now = is.get(mark);
                 if (old == null) continue;

@@ -115,6 +115,7 @@ final class CatalogueReader {
         double density = named.number("density", 600, 200, 1500, 1, "kg/m3");
         String graded = named.choice("strengthClass", "ungraded", STRENGTHS);
         boolean treated = named.flag("treated", false);
+        int goodFaces = named.count("goodFaces", 1, 1, 2);
         List<StockLength> stock = new ArrayList<>();
         for (Cursor length : named.objects("stock", "stock length", 100)) {
             String seller = suppliers.of(length);
@@ -132,7 +133,7 @@ final class CatalogueReader {
         }
         stock.sort(Comparator.comparingDouble(StockLength::lengthMm));
         named.refuseUnknown();
-        return new Section(id, thickness, height, density, stock, StrengthClass.named(graded), treated);
+        return new Section(id, thickness, height, density, stock, StrengthClass.named(graded), treated, goodFaces);
     }
 
     private static Roll roll(Cursor line, Suppliers suppliers) {

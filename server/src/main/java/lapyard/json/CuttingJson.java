@@ -91,7 +91,7 @@ public final class CuttingJson {
                 length(node, entry.at(), "length", null, false),
                 money(node, entry.at(), "price", BigDecimal.ONE),
                 available,
-                flag(node, entry.at(), "goodFace", true),
+                flag(node, entry.at(), "goodFace", true) ? 1 : 0,
                 money(node, entry.at(), "salvage", BigDecimal.ZERO),
                 flag(node, entry.at(), "sawnEnd", false));
     }
@@ -112,7 +112,7 @@ public final class CuttingJson {
                 length(node, entry.at(), "length", null, false),
                 node.has("count") ? whole(node, entry.at(), "count", 0) : 1,
                 node.has("stage") ? whole(node, entry.at(), "stage", 0) : 1,
-                flag(node, entry.at(), "goodFace", false));
+                flag(node, entry.at(), "goodFace", false) ? 1 : 0);
     }
 
     static void known(String at, JsonNode node, Set<String> fields) {

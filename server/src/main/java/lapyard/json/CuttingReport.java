@@ -3,6 +3,7 @@ package lapyard.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Set;
 import lapyard.cutting.Batches;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
@@ -28,7 +29,7 @@ final class CuttingReport {
         way(ways.putObject("staged"), new Staging.Way(result.boards(), result.paid()));
         way(ways.putObject("stageByStage"), staging.stageByStage());
         ArrayNode misses = json.putArray("nearMisses");
-        for (NearMisses.NearMiss miss : NearMisses.of(problem, result, NearMisses.GLANCE, NearMisses.MOST_LENGTHS)) {
+        for (NearMisses.NearMiss miss : NearMisses.of(problem, result, Set.of(), NearMisses.GLANCE, NearMisses.MOST_LENGTHS)) {
             ObjectNode one = misses.addObject();
             one.set("length", CuttingJson.millimetres(miss.lengthMm()));
             one.put("count", miss.count());

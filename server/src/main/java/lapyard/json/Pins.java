@@ -50,7 +50,7 @@ final class Pins {
                     known = true;
                     List<StockLength> kept = kept(pin, section.stock(), StockLength::supplier, stock -> CatalogueReader.shownMm(stock.lengthMm()));
                     sections.set(i, new Section(section.id(), section.thicknessMm(), section.heightMm(), section.densityKgM3(), kept,
-                            section.strengthClass(), section.treated()));
+                            section.strengthClass(), section.treated(), section.goodFaces()));
                 }
             }
             List<Roll> ofMaterial = rolls.stream().filter(roll -> roll.material().equals(pin.item())).toList();

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.Ledger;
@@ -27,6 +28,8 @@ final class SawWorkJson {
         json.set("ledger", ledger(work.ledger()));
         ArrayNode ways = json.putArray("ways");
         work.ways().forEach(way -> ways.add(way(way)));
+        ArrayNode nests = json.putArray("nests");
+        work.nests().forEach(nest -> nests.add(nest(nest)));
         ArrayNode onHand = json.putArray("onHand");
         work.problem().stock().stream()
                 .filter(stock -> stock.available().isPresent())
@@ -42,6 +45,37 @@ final class SawWorkJson {
         json.put("available", stock.available().orElse(0));
         json.put("opened", boards.stream().filter(board -> board.stock().equals(stock.id())).count());
         json.set("salvage", NODES.numberNode(stock.salvage()));
+        return json;
+    }
+
+    /** A length that is parted by slanted cuts: places from its square end, on the board's face and on its back. */
+    private static ObjectNode nest(Nest nest) {
+        ObjectNode json = NODES.objectNode();
+        json.put("mark", nest.mark());
+        json.set("length", JobSheetJson.number(nest.lengthMm(), 1));
+        json.put("goodFaces", nest.goodFaces());
+        ArrayNode pieces = json.putArray("pieces");
+        for (Nest.Part part : nest.parts()) {
+            ObjectNode one = pieces.addObject();
+            one.put("mark", part.piece().mark());
+            one.put("outer", part.outerOnFace() ? "face" : "back");
+            one.set("face", span(part.faceFromMm(), part.faceToMm()));
+            one.set("back", span(part.backFromMm(), part.backToMm()));
+        }
+        ArrayNode cuts = json.putArray("cuts");
+        for (Nest.Cut cut : nest.cuts()) {
+            ObjectNode one = cuts.addObject();
+            one.set("face", JobSheetJson.number(cut.faceMm(), 1));
+            one.set("back", JobSheetJson.number(cut.backMm(), 1));
+            one.set("set", JobSheetJson.number(cut.setDeg(), 1));
+        }
+        return json;
+    }
+
+    private static ArrayNode span(double fromMm, double toMm) {
+        ArrayNode json = NODES.arrayNode();
+        json.add(JobSheetJson.number(fromMm, 1));
+        json.add(JobSheetJson.number(toMm, 1));
         return json;
     }
 

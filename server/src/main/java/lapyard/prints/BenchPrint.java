@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
+import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
 import lapyard.diagrams.BenchOptions;
@@ -48,7 +49,7 @@ final class BenchPrint {
         Garden garden = sheet.garden();
         Map<String, Integer> boards = new HashMap<>();
         sheet.cutting().forEach(cutting -> cutting.saw().boards().forEach(
-                board -> board.cuts().forEach(cut -> boards.put(cut.mark(), board.number()))));
+                board -> board.cuts().forEach(cut -> Nest.marks(cut.mark()).forEach(mark -> boards.put(mark, board.number())))));
         List<CourseCards.Stack> stacks = inBuildingOrder(sheet)
                 .map(bed -> new CourseCards.Stack(bed.work(), bed.quantities(), boards))
                 .toList();
@@ -131,6 +132,7 @@ final class BenchPrint {
                 new Batches(saw.batches().stages(), rates),
                 saw.ledger(),
                 longestMm.isEmpty() ? List.of() : SawBoard.firstCuts(fromMerchant, longestMm.getAsDouble(), kerf),
+                saw.nests(),
                 ways.stream().map(way -> new SawDay.Way(words(way), way.boards(), money(way.cost(), currency))).toList(),
                 advice.stream()
                         .flatMap(one -> one.nearMisses().stream())

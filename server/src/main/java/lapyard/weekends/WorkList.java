@@ -48,10 +48,19 @@ public final class WorkList {
      * One day at the saw, as long as it takes.
      *
      * @param weekend   of the beds that it cuts for
+     * @param cuts      square ones
+     * @param settings  of the stop, and of the saw off square
+     * @param slanted   cuts off square
      * @param heaviestKg the heaviest board that goes on the saw
      * @param boards    how many are put on it
      */
-    public record SawLoad(int weekend, int cuts, int settings, double heaviestKg, int boards) {}
+    public record SawLoad(int weekend, int cuts, int slanted, int settings, double heaviestKg, int boards) {
+        /** Both on one day. */
+        public SawLoad with(SawLoad more) {
+            return new SawLoad(weekend, cuts + more.cuts, slanted + more.slanted, settings + more.settings,
+                    Math.max(heaviestKg, more.heaviestKg), boards + more.boards);
+        }
+    }
 
     /** A path this close to a bed is what barrows run on when it is filled. */
     private static final double BARROW_WAY_MM = 1500;
@@ -89,7 +98,7 @@ public final class WorkList {
 
     private void sawDay(SawLoad day) {
         boolean heavy = day.heaviestKg() > liftLimitKg;
-        double minutes = day.cuts() * crew.minutes(Rate.CUT) + day.settings() * crew.minutes(Rate.SETTING);
+        double minutes = (day.cuts() + day.slanted()) * crew.minutes(Rate.CUT) + day.settings() * crew.minutes(Rate.SETTING);
         List<String> cautions = new ArrayList<>(List.of(
                 "eyes, ears and hands: read the saw's own instructions first",
                 "treated dust: outdoors, with a mask"));
@@ -97,7 +106,8 @@ public final class WorkList {
         if (heavy) noHelper("saw", day.boards(), "boards", day.heaviestKg());
         works.add(new Work("saw." + day.weekend(), "saw", "", "saw-" + day.weekend(), "cut for weekend " + day.weekend(),
                 minutes, people(heavy), heavy, false, List.of(), List.of(),
-                List.of(day.boards() + " boards, " + day.cuts() + " cuts at " + day.settings() + " settings"), cautions));
+                List.of(day.boards() + " boards, " + day.cuts() + (day.slanted() == 0 ? " cuts at " : " square and " + day.slanted() + " slanted cuts at ")
+                        + day.settings() + " settings"), cautions));
     }
 
     private void path(PathLoad load) {

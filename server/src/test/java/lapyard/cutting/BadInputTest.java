@@ -60,9 +60,9 @@ class BadInputTest {
 
     @Test
     void aGoodFaceThatNoBoardOffersIsNamed() {
-        var plain = new CuttingProblem.Stock("plain", 4800, BigDecimal.ONE, OptionalInt.empty(), false);
-        var shortGood = new CuttingProblem.Stock("short", 1000, BigDecimal.ONE, OptionalInt.empty(), true);
-        var seen = List.of(new CuttingProblem.Demand("A", 2300, 2, 1, true));
+        var plain = new CuttingProblem.Stock("plain", 4800, BigDecimal.ONE, OptionalInt.empty(), 0);
+        var shortGood = new CuttingProblem.Stock("short", 1000, BigDecimal.ONE, OptionalInt.empty(), 1);
+        var seen = List.of(new CuttingProblem.Demand("A", 2300, 2, 1, 1));
         assertEquals("no board with a good face: 2300 needed", only(job("x", 4, 10, List.of(plain), seen)).why());
         assertEquals(
                 "longer than every board with a good face: 2300 needed, 980 usable",
@@ -122,7 +122,7 @@ class BadInputTest {
     /** One board of 2000 on hand: weekend 1 takes it up, so that nothing is left to cut weekend 2's pieces from. */
     @Test
     void aStageThatNothingCanServeIsNamedWithItsPieces() {
-        var late = new CuttingProblem.Demand("late", 900, 2, 2, false);
+        var late = new CuttingProblem.Demand("late", 900, 2, 2, 0);
         var result = Jobs.solved(
                 job("x", 4, 10, List.of(onHand("R", 2000, "3", 1)), List.of(late, piece("early", 900, 2))), Effort.FULL);
         assertEquals(
@@ -131,7 +131,7 @@ class BadInputTest {
                         "no board left: 2 of 2 at 900 for stage 2 wait when the boards on hand are used up")),
                 result.unplaced());
         assertEquals(List.of("early", "early"), result.plan().get(0).pieces());
-        var tooLong = new CuttingProblem.Demand("late", 5000, 2, 2, false);
+        var tooLong = new CuttingProblem.Demand("late", 5000, 2, 2, 0);
         assertEquals(
                 "longer than every stock length: 5000 needed, 4780 usable",
                 only(job("x", 4, 10, LONG, List.of(tooLong, piece("early", 900, 2)))).why());
@@ -149,7 +149,7 @@ class BadInputTest {
     @Test
     void aSalvageValueOrRetrimThatCanNeverBeIsRefused() {
         var board = new CuttingProblem.Stock(
-                "R", 4800, BigDecimal.ZERO, OptionalInt.of(1), true, new BigDecimal("-2"), false);
+                "R", 4800, BigDecimal.ZERO, OptionalInt.of(1), 1, new BigDecimal("-2"), false);
         assertEquals("board R: salvage value must be 0 or more, was -2", refused(job("x", 4, 10, List.of(board), List.of())));
         assertEquals(
                 "retrim must be 0 or more and at most 2000000 mm, was -1",

@@ -73,7 +73,7 @@ final class BruteForce {
         int n = 0;
         for (int i = 0; i < pieces.size(); i++) {
             if ((set >> i & 1) == 0) continue;
-            if (pieces.get(i).goodFace() && !board.goodFace()) return BigDecimal.ONE.negate();
+            if (pieces.get(i).goodFaces() > board.goodFaces()) return BigDecimal.ONE.negate();
             stages.add(pieces.get(i).stage());
             used = used.add(BigDecimal.valueOf(pieces.get(i).lengthMm()));
             n++;

@@ -29,7 +29,7 @@ class BruteForceTest {
                     length,
                     BigDecimal.valueOf(cents, 2),
                     limited ? OptionalInt.of(random.nextInt(4)) : OptionalInt.empty(),
-                    random.nextInt(4) > 0));
+                    random.nextInt(3)));
         }
         List<CuttingProblem.Demand> pieces = new ArrayList<>();
         int left = 1 + random.nextInt(8);
@@ -37,7 +37,7 @@ class BruteForceTest {
             int count = 1 + random.nextInt(Math.min(left, 3));
             double length = 100 + random.nextInt(16) * (random.nextBoolean() ? 50 : 43.5);
             pieces.add(new CuttingProblem.Demand(
-                    "P" + pieces.size(), length, count, 1 + random.nextInt(3), random.nextInt(4) == 0));
+                    "P" + pieces.size(), length, count, 1 + random.nextInt(3), Math.max(0, random.nextInt(6) - 3)));
             left -= count;
         }
         return new CuttingProblem(

@@ -10,15 +10,15 @@ public final class Jobs {
     private Jobs() {}
 
     public static CuttingProblem.Stock board(double length, String price) {
-        return new CuttingProblem.Stock(id("L", length), length, new BigDecimal(price), OptionalInt.empty(), true);
+        return new CuttingProblem.Stock(id("L", length), length, new BigDecimal(price), OptionalInt.empty(), 1);
     }
 
     public static CuttingProblem.Stock onHand(String id, double length, String price, int available) {
-        return new CuttingProblem.Stock(id, length, new BigDecimal(price), OptionalInt.of(available), true);
+        return new CuttingProblem.Stock(id, length, new BigDecimal(price), OptionalInt.of(available), 1);
     }
 
     public static CuttingProblem.Demand piece(String id, double length, int count) {
-        return new CuttingProblem.Demand(id, length, count, 1, false);
+        return new CuttingProblem.Demand(id, length, count, 1, 0);
     }
 
     /** Pairs of length and count, named by their length. */

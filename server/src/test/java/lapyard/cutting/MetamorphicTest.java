@@ -45,9 +45,9 @@ class MetamorphicTest {
     void allLengthsInAnotherUnitCostTheSame(CuttingProblem p) {
         double f = 0.25;
         var stock = p.stock().stream()
-                .map(s -> new CuttingProblem.Stock(s.id(), s.lengthMm() * f, s.price(), s.available(), s.goodFace()))
+                .map(s -> new CuttingProblem.Stock(s.id(), s.lengthMm() * f, s.price(), s.available(), s.goodFaces()))
                 .toList();
-        var pieces = each(p, d -> new CuttingProblem.Demand(d.id(), d.lengthMm() * f, d.count(), d.stage(), false));
+        var pieces = each(p, d -> new CuttingProblem.Demand(d.id(), d.lengthMm() * f, d.count(), d.stage(), 0));
         var scaled = new CuttingProblem(p.name(), p.kerfMm() * f, p.endTrimMm() * f, p.keepOffcutMm() * f, stock, pieces);
         assertEquals(cost(p), cost(scaled));
     }
@@ -58,8 +58,8 @@ class MetamorphicTest {
         List<CuttingProblem.Demand> split = new ArrayList<>();
         for (var d : p.pieces()) {
             int part = d.count() / 2;
-            if (part > 0) split.add(new CuttingProblem.Demand(d.id() + "a", d.lengthMm(), part, d.stage(), false));
-            split.add(new CuttingProblem.Demand(d.id() + "b", d.lengthMm(), d.count() - part, d.stage(), false));
+            if (part > 0) split.add(new CuttingProblem.Demand(d.id() + "a", d.lengthMm(), part, d.stage(), 0));
+            split.add(new CuttingProblem.Demand(d.id() + "b", d.lengthMm(), d.count() - part, d.stage(), 0));
         }
         Collections.shuffle(split, new Random(5));
         assertEquals(cost(p), cost(with(p, p.kerfMm(), p.stock(), split)));
@@ -69,7 +69,7 @@ class MetamorphicTest {
     @MethodSource("jobs")
     void oneMoreStockLengthNeverCostsMore(CuttingProblem p) {
         List<CuttingProblem.Stock> more = new ArrayList<>(p.stock());
-        more.add(new CuttingProblem.Stock("more", 3150, new BigDecimal("14.10"), OptionalInt.empty(), true));
+        more.add(new CuttingProblem.Stock("more", 3150, new BigDecimal("14.10"), OptionalInt.empty(), 1));
         assertTrue(cost(with(p, p.kerfMm(), more, p.pieces())).compareTo(cost(p)) <= 0);
     }
 

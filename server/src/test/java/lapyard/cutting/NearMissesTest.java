@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class NearMissesTest {
@@ -57,8 +58,8 @@ class NearMissesTest {
         }
         var job = job("x", 0, 0, List.of(board(2000, "10")), pieces(each));
         var now = Jobs.solved(job, Effort.QUICK);
-        assertEquals(60, NearMisses.lengths(job, now));
-        var misses = NearMisses.of(job, now, new Effort(2_000, Duration.ofMinutes(1), 500), 3);
+        assertEquals(60, NearMisses.lengths(job, now, Set.of()));
+        var misses = NearMisses.of(job, now, Set.of(), new Effort(2_000, Duration.ofMinutes(1), 500), 3);
         assertTrue(misses.size() <= 3);
         assertTrue(misses.stream().allMatch(miss -> miss.lengthMm() >= 1069));
         misses = NearMisses.of(job, now, new Effort(2_000, Duration.ofMinutes(1), 500));

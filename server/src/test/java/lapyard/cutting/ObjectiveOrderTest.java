@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class ObjectiveOrderTest {
     private static CuttingProblem.Stock worth(String id, double length, String salvage, int available) {
         return new CuttingProblem.Stock(
-                id, length, BigDecimal.ZERO, OptionalInt.of(available), true, new BigDecimal(salvage), false);
+                id, length, BigDecimal.ZERO, OptionalInt.of(available), 1, new BigDecimal(salvage), false);
     }
 
     /** Two lengths at one price a metre, or one length: many plans of equal money and boards, few with the longest rest. */

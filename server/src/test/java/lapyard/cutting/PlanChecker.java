@@ -43,7 +43,7 @@ public final class PlanChecker {
                 assertTrue(piece != null, name + ": unknown piece " + line.pieces().get(i));
                 assertEquals(piece.lengthMm(), line.lengthsMm().get(i), name + ": length of " + piece.id());
                 assertTrue(piece.stage() >= stage, name + ": " + piece.id() + " is cut after a later stage");
-                assertTrue(!piece.goodFace() || board.goodFace(), name + ": " + piece.id() + " needs a good face");
+                assertTrue(piece.goodFaces() <= board.goodFaces(), name + ": " + piece.id() + " needs a good face");
                 if (i > 0 && piece.stage() > stage) room = room.subtract(mm(problem.retrimMm()));
                 stage = piece.stage();
                 cut.merge(piece.id(), (long) line.count(), Long::sum);

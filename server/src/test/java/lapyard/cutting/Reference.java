@@ -42,7 +42,7 @@ public final class Reference {
                 for (int i = 0; i < n; i++) {
                     var piece = problem.pieces().get(i);
                     long each = whole(piece.lengthMm() + problem.kerfMm());
-                    long most = piece.goodFace() && !stock.goodFace() ? 0 : Math.min(piece.count(), room / each);
+                    long most = piece.goodFaces() > stock.goodFaces() ? 0 : Math.min(piece.count(), room / each);
                     copies[i] = model.newIntVar(0, Math.max(0, most), "copies");
                     weight.addTerm(copies[i], each);
                     cut.get(i).add(copies[i]);

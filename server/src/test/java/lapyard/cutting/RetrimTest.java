@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** An offcut's end is trimmed each time that a later stage takes the board up again. */
 class RetrimTest {
     private static CuttingProblem.Demand piece(String id, double length, int count, int stage) {
-        return new CuttingProblem.Demand(id, length, count, stage, false);
+        return new CuttingProblem.Demand(id, length, count, stage, 0);
     }
 
     private static CuttingProblem twoStages(double retrim, double early) {
@@ -59,7 +59,7 @@ class RetrimTest {
             stock.add(board(2400, "17.40"));
             if (random.nextBoolean()) stock.add(board(3000, "21.90"));
             if (random.nextBoolean()) {
-                stock.add(new CuttingProblem.Stock("R", 1800, new BigDecimal("2"), OptionalInt.of(1), true));
+                stock.add(new CuttingProblem.Stock("R", 1800, new BigDecimal("2"), OptionalInt.of(1), 1));
             }
             List<CuttingProblem.Demand> pieces = new ArrayList<>();
             int left = 3 + random.nextInt(5);

@@ -104,13 +104,13 @@ public final class Shapes {
         for (int length : lengths) {
             double rate = metre * (0.95 + 0.10 * random.nextDouble()) * (length >= 4800 ? 1.05 : 1);
             stock.add(new CuttingProblem.Stock(
-                    "L" + length, length, cents(rate * length / 1000), OptionalInt.empty(), true));
+                    "L" + length, length, cents(rate * length / 1000), OptionalInt.empty(), 1));
         }
         int longest = lengths[lengths.length - 1];
         for (int i = 0; i < onHand; i++) {
             int length = 300 + random.nextInt((int) (0.9 * longest) - 300);
             stock.add(new CuttingProblem.Stock(
-                    "R" + i, length, cents(0.35 * metre * length / 1000), OptionalInt.of(1), true));
+                    "R" + i, length, cents(0.35 * metre * length / 1000), OptionalInt.of(1), 1));
         }
         int thickness = 18 + random.nextInt(28);
         TreeMap<Integer, Integer> counts = new TreeMap<>();
@@ -130,7 +130,7 @@ public final class Shapes {
         List<CuttingProblem.Demand> demands = new ArrayList<>();
         int stages = 1 + random.nextInt(4);
         counts.forEach((length, count) -> demands.add(new CuttingProblem.Demand(
-                "P" + length, length, count, 1 + random.nextInt(stages), false)));
+                "P" + length, length, count, 1 + random.nextInt(stages), 0)));
         String name = "trade-" + types + "x" + pieces + "x" + stockLengths + "+" + onHand + "-" + seed;
         return new Case(new CuttingProblem(name, kerf, trim, 300, stock, demands), -1);
     }
@@ -142,7 +142,7 @@ public final class Shapes {
                 0,
                 0,
                 0,
-                List.of(new CuttingProblem.Stock("board", board, BigDecimal.ONE, OptionalInt.empty(), true)),
+                List.of(new CuttingProblem.Stock("board", board, BigDecimal.ONE, OptionalInt.empty(), 1)),
                 demands(lengths));
     }
 

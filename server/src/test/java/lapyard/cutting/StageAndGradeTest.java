@@ -10,11 +10,11 @@ import org.junit.jupiter.api.Test;
 
 class StageAndGradeTest {
     private static CuttingProblem.Stock board(String id, double length, String price, boolean goodFace) {
-        return new CuttingProblem.Stock(id, length, new BigDecimal(price), OptionalInt.empty(), goodFace);
+        return new CuttingProblem.Stock(id, length, new BigDecimal(price), OptionalInt.empty(), goodFace ? 1 : 0);
     }
 
     private static CuttingProblem.Demand piece(String id, double length, int count, int stage, boolean goodFace) {
-        return new CuttingProblem.Demand(id, length, count, stage, goodFace);
+        return new CuttingProblem.Demand(id, length, count, stage, goodFace ? 1 : 0);
     }
 
     @Test

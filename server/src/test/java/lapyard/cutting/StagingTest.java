@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class StagingTest {
     private static CuttingProblem.Demand piece(String id, double length, int count, int stage) {
-        return new CuttingProblem.Demand(id, length, count, stage, false);
+        return new CuttingProblem.Demand(id, length, count, stage, 0);
     }
 
     /** An L bed in weekend 1 and a small one in weekend 2, worked by hand: together 10 boards, apart 7 + 4. */
@@ -66,7 +66,7 @@ class StagingTest {
                         .map(s -> s.available().isEmpty()
                                 ? s
                                 : new CuttingProblem.Stock(
-                                        s.id(), s.lengthMm(), BigDecimal.ZERO, s.available(), s.goodFace(), s.price(), false))
+                                        s.id(), s.lengthMm(), BigDecimal.ZERO, s.available(), s.goodFaces(), s.price(), false))
                         .toList(),
                 priced.pieces());
         var one = Jobs.solved(priced, Effort.FULL);
@@ -79,9 +79,9 @@ class StagingTest {
     /** Trims at each end count alike for a whole board and for one sawn end that is as much shorter. */
     @Test
     void aSawnEndSavesOneTrim() {
-        var whole = new CuttingProblem.Stock("W", 1020, BigDecimal.ONE, OptionalInt.of(1), true);
+        var whole = new CuttingProblem.Stock("W", 1020, BigDecimal.ONE, OptionalInt.of(1), 1);
         var sawn = new CuttingProblem.Stock(
-                "S", 1010, BigDecimal.ONE, OptionalInt.of(1), true, BigDecimal.ZERO, true);
+                "S", 1010, BigDecimal.ONE, OptionalInt.of(1), 1, BigDecimal.ZERO, true);
         for (var stock : List.of(whole, sawn)) {
             var result = Jobs.solved(Jobs.job("x", 4, 10, List.of(stock), Jobs.pieces(1000, 1)), Effort.FULL);
             assertEquals(0, result.plan().get(0).leftMm());

@@ -61,7 +61,7 @@ class SawDayTest {
     private static SawDay.Work work(List<SawBoard> boards) {
         return new SawDay.Work(
                 "Timber 100x200", Optional.of(TestGardens.SECTION), 4, 300, boards, Batches.of(boards, Batches.Rates.USUAL),
-                Ledger.of(boards, 4, 300), List.of(), List.of(new SawDay.Way("all beds together", boards.size(), "GBP 360.00")),
+                Ledger.of(boards, 4, 300), List.of(), List.of(), List.of(new SawDay.Way("all beds together", boards.size(), "GBP 360.00")),
                 List.of(new SawDay.NearMiss(1200, 2, 12, "GBP 17.40", List.of("M-1C", "M-2C"))));
     }
 
@@ -192,7 +192,7 @@ class SawDayTest {
         SawDay.Work plain = work(boards);
         SawDay.Work asked = new SawDay.Work(
                 plain.name(), plain.section(), 4, 300, boards, plain.batches(), plain.ledger(),
-                SawBoard.firstCuts(boards, 3000, 4), List.of(), List.of());
+                SawBoard.firstCuts(boards, 3000, 4), List.of(), List.of(), List.of());
         List<Page> pages = SawDay.pages("Yard", false, 25, List.of(M, N), List.of(asked), OptionalDouble.of(3000), A4);
         List<String> texts = texts(pages, "First cuts at the merchant");
         assertTrue(texts.containsAll(List.of("1–3", "2910", "2910 + 1886")), texts::toString);

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import lapyard.construction.Course;
+import lapyard.construction.Nest;
 import lapyard.construction.Piece;
 import lapyard.geometry.Outline;
 import lapyard.order.SlipLine;
@@ -44,6 +45,7 @@ class SamplesTest {
         List<String> planned = Stream.concat(
                         sheet.cutting().stream().flatMap(cut -> cut.result().plan().stream()).flatMap(board -> board.pieces().stream()),
                         sheet.cutting().stream().flatMap(cut -> cut.result().unplaced().stream()).map(one -> one.id()))
+                .flatMap(mark -> Nest.marks(mark).stream())
                 .sorted()
                 .toList();
         assertEquals(wanted, planned);

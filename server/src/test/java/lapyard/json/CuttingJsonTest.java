@@ -37,7 +37,7 @@ class CuttingJsonTest {
         assertEquals(OptionalInt.empty(), problem.stock().get(0).available());
         assertEquals(OptionalInt.of(1), problem.stock().get(1).available());
         assertEquals(0, problem.stock().get(0).price().compareTo(new BigDecimal("36")));
-        assertEquals(new CuttingProblem.Demand("M-A", 2900, 3, 1, false), problem.pieces().get(0));
+        assertEquals(new CuttingProblem.Demand("M-A", 2900, 3, 1, 0), problem.pieces().get(0));
     }
 
     @Test
@@ -45,7 +45,7 @@ class CuttingJsonTest {
         CuttingProblem problem = read("{\"stock\":[{\"id\":\"a\",\"length\":9}],\"pieces\":[{\"id\":\"p\",\"length\":3}]}");
         assertEquals(BigDecimal.ONE, problem.stock().get(0).price());
         assertEquals(1, problem.pieces().get(0).count());
-        assertTrue(problem.stock().get(0).goodFace());
+        assertEquals(1, problem.stock().get(0).goodFaces());
     }
 
     @Test

@@ -42,7 +42,7 @@ class WorkedWeekendsTest {
             quantities.add(new Quantity("concrete", 0.208, "m3", Working.of("", "")));
             beds.add(new BedLoad(bed.work(), quantities));
         }
-        return Staging.of(sheet.garden().crew(), 25, beds, List.of(), List.of(new SawLoad(1, 18, 6, 57.6, 7)), Map.of(), Map.of(), 0,
+        return Staging.of(sheet.garden().crew(), 25, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 57.6, 7)), Map.of(), Map.of(), 0,
                 Staging.FOLLOWING);
     }
 

@@ -1,9 +1,9 @@
 import { api } from '../api.js';
 import { shown } from '../geometry/length.js';
 import { money } from '../state/changes.js';
-import { alike, bedOfMark, runs, stagesOf, standing } from '../state/saw-day.js';
+import { alike, bedOfMark, marksIn, nestOf, runs, stagesOf, standing } from '../state/saw-day.js';
 import { unitsOf } from '../state/plan.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, s } from './make.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 
@@ -51,16 +51,16 @@ export class LapSawDay extends GardenElement {
     const boards = alike(part, this.#stage);
     const longest = Math.max(...boards.map(board => board.length));
     const ledger = part.ledger?.offcuts ?? [];
-    return h('ol.saw-boards', {}, boards.map(board => this.#board(board, longest, ledger)));
+    return h('ol.saw-boards', {}, boards.map(board => this.#board(board, longest, ledger, part)));
   }
 
-  #board(board, longest, ledger) {
+  #board(board, longest, ledger, part) {
     const units = unitsOf(this.garden.plan);
     const offcut = ledger.find(one => one.board === board.numbers[0] && one.fate !== 'scrap');
     const share = mm => `${Math.round(mm / longest * 10000) / 100}%`;
     const bar = h('div.bar-board');
     bar.style.width = share(board.length);
-    board.cuts.forEach((cut, i) => bar.append(this.#cut(cut, board.marks[i], board)));
+    board.cuts.forEach((cut, i) => bar.append(this.#cut(cut, board.marks[i], board, nestOf(part, cut.mark))));
     if (offcut) {
       const rest = h('span.offcut', { title: `${shown(offcut.length, units)} is kept` }, shown(offcut.length, units));
       rest.style.width = `${offcut.length / board.length * 100}%`;
@@ -72,13 +72,13 @@ export class LapSawDay extends GardenElement {
       bar);
   }
 
-  #cut(cut, marks, board) {
+  #cut(cut, marks, board, nest) {
     const units = unitsOf(this.garden.plan);
-    const held = marks.some(mark => this.garden.choice.has(bedOfMark(mark)));
-    const piece = h(`button.cut${held ? '.held' : ''}${this.#stage !== null && cut.stage !== this.#stage ? '.other' : ''}`, {
+    const held = marks.flatMap(marksIn).some(mark => this.garden.choice.has(bedOfMark(mark)));
+    const piece = h(`button.cut${held ? '.held' : ''}${this.#stage !== null && cut.stage !== this.#stage ? '.other' : ''}${nest ? '.nest' : ''}`, {
       type: 'button', 'data-key': `cut ${marks[0]}`, title: marks.join(', '), 'aria-label': `${shown(cut.length, units)}: ${marks.join(', ')}. Take hold of its bed`,
       onclick: () => this.garden.choice.takeBed(bedOfMark(marks[0])),
-    }, h('span.len', {}, shown(cut.length, units)), h('span.mark', {}, marks.length > 1 ? `${marks[0]} …` : marks[0]));
+    }, nest ? slants(nest) : null, h('span.len', {}, shown(cut.length, units)), h('span.mark', {}, marks.length > 1 ? `${marks[0]} …` : marks[0]));
     piece.style.width = `${cut.length / board.length * 100}%`;
     return piece;
   }
@@ -93,6 +93,10 @@ export class LapSawDay extends GardenElement {
         h('span.out', {}, setting.from.map(({ board, pieces: marks }) => `${board}: ${marks.join(', ')}`).join(' · ')))))));
   }
 }
+
+/** The slanted cuts of a nest, the face of the board below and its back above. */
+const slants = nest => s('svg.slants', { viewBox: `0 0 ${nest.length} 100`, preserveAspectRatio: 'none', 'aria-hidden': 'true' },
+  s('path', { d: nest.cuts.map(cut => `M${cut.face} 100L${cut.back} 0`).join('') }));
 
 customElements.define('lap-saw-day', LapSawDay);
 place({ key: 'saw-day', title: 'Saw Day', tag: 'lap-saw-day', side: 'foot', order: 60 });

@@ -47,5 +47,11 @@ export function standing({ section, result, boardsBedByBed, ways = [] }, money) 
   return `${bought}, ${money(result.cost.toFixed(2))}, ${best}${other}.`;
 }
 
+/** The marks of the pieces in what is cut off under one mark: `X-1A+X-1B` is a nest of two. */
+export const marksIn = mark => mark.split('+');
+
+/** The nest that is cut off under this mark. @returns {object | undefined} */
+export const nestOf = (part, mark) => part.nests?.find(nest => nest.mark === mark);
+
 /** The bed of a mark: `M-2C` is of bed M. */
 export const bedOfMark = mark => mark.replace(/-(?:R\d+ |\d).*$/, '');

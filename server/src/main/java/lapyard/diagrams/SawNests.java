@@ -1,0 +1,184 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lapyard.construction.Nest;
+import lapyard.cutting.SawBoard;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Point;
+
+/** Lengths that are parted by slanted cuts, seen from above: alike ones share a drawing, with a row of marks for each. */
+final class SawNests {
+    private static final double LEFT = 34;
+    private static final double BAR = 16;
+    private static final double ROW = 7.2;
+    private static final double PLACE = 3;
+    private static final double LEVEL = 3.8;
+    private static final int LEVELS = 3;
+    private static final double ABOVE = 3;
+    private static final double BELOW = 2;
+    private static final double MARK = 3.6;
+
+    private final SawDay.Signs signs;
+    private final BenchSheet sheet;
+
+    SawNests(SawDay.Signs signs, BenchSheet sheet) {
+        this.signs = signs;
+        this.sheet = sheet;
+    }
+
+    /** No sheets where nothing is nested. */
+    List<BenchSheet.Draft> drafts(List<SawDay.Work> works) {
+        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        works.stream().filter(work -> !work.nests().isEmpty()).forEach(work -> drafts.addAll(drafts(work)));
+        return drafts;
+    }
+
+    private List<BenchSheet.Draft> drafts(SawDay.Work work) {
+        BenchTable.Flow flow = new BenchTable.Flow(
+                sheet, "Nested pieces", work.name() + ": cut square to length first, then parted by slanted cuts");
+        flow.words(
+                List.of("The lower edge is the face of the board, the upper edge its back; places run from the square end on the"
+                        + " left. Mark each cut on both edges and join the marks: the waste side of its kerf is the right one."
+                        + " The thick edge of a piece is its outer face, which is seen. Each cut is one pass that makes two ends."
+                        + " Try its set on two scraps first; clamp the length, as an angled cut pushes it along the fence."),
+                3.2,
+                false);
+        Map<String, Integer> boards = new LinkedHashMap<>();
+        for (SawBoard board : work.boards()) {
+            board.cuts().forEach(cut -> boards.put(cut.mark(), board.number()));
+        }
+        Map<List<Object>, List<Nest>> alike = new LinkedHashMap<>();
+        work.nests().forEach(nest -> alike.computeIfAbsent(shape(nest), s -> new ArrayList<>()).add(nest));
+        alike.values().forEach(nests -> group(flow, nests, boards));
+        return flow.drafts();
+    }
+
+    private static List<Object> shape(Nest nest) {
+        return nest.parts().stream()
+                .flatMap(part -> Stream.<Object>of(part.outerOnFace(), Lengths.toTenth(part.faceFromMm()), Lengths.toTenth(part.faceToMm()),
+                        Lengths.toTenth(part.backFromMm()), Lengths.toTenth(part.backToMm())))
+                .toList();
+    }
+
+    private void group(BenchTable.Flow flow, List<Nest> nests, Map<String, Integer> boards) {
+        for (int from = 0; from < nests.size(); ) {
+            List<Running> face = running(nests.get(0), nests.get(0).cuts().stream().map(Nest.Cut::faceMm).toList());
+            List<Running> back = running(nests.get(0), nests.get(0).cuts().stream().map(Nest.Cut::backMm).toList());
+            double above = ABOVE + deep(back);
+            double below = BELOW + deep(face);
+            double head = above + BAR + below;
+            if (!flow.holds(head + ROW)) {
+                flow.next();
+            }
+            int rows = Math.min(nests.size() - from, Math.max(1, (int) ((sheet.space().high() - flow.y() - head) / ROW + 1e-9)));
+            flow.down(above);
+            places(flow, back, flow.y(), -1);
+            places(flow, face, flow.y() + BAR, 1);
+            drawing(flow, nests.get(0), nests.size());
+            flow.down(BAR + below);
+            for (Nest nest : nests.subList(from, from + rows)) {
+                row(flow, nest, boards.getOrDefault(nest.mark(), 0));
+                flow.down(ROW);
+            }
+            flow.down(3);
+            from += rows;
+        }
+    }
+
+    private double scaled(Nest nest, double mm) {
+        return sheet.space().left() + LEFT + mm * (sheet.space().width() - LEFT - 4) / nest.lengthMm();
+    }
+
+    private void drawing(BenchTable.Flow flow, Nest nest, int count) {
+        Inks inks = sheet.inks;
+        double top = flow.y();
+        double low = top + BAR;
+        double left = sheet.space().left();
+        String length = sheet.written(nest.lengthMm());
+        flow.add(sheet.text(left, top + 6, length, BenchSheet.fitting(length, 5.4, 3, true, LEFT - 3), true));
+        flow.add(sheet.text(left, top + 11.5, "× " + count, 4.2, true));
+        String sets = nest.cuts().stream().map(Nest.Cut::setDeg).distinct().sorted().map(set -> Lengths.text(set) + "°")
+                .collect(Collectors.joining(", "));
+        flow.add(sheet.text(left, top + 16, "saw at " + sets, BenchSheet.fitting("saw at " + sets, 3.4, 2.2, false, LEFT - 3), false));
+        flow.add(new Shape.Area(
+                List.of(new Box(scaled(nest, 0), top, scaled(nest, nest.lengthMm()), low).corners()),
+                inks.scrap().fill(), inks.scrap().hatch(), Optional.of(inks.pen(Inks.THIN))));
+        for (Nest.Part part : nest.parts()) {
+            Point faceFrom = new Point(scaled(nest, part.faceFromMm()), low);
+            Point faceTo = new Point(scaled(nest, part.faceToMm()), low);
+            Point backTo = new Point(scaled(nest, part.backToMm()), top);
+            Point backFrom = new Point(scaled(nest, part.backFromMm()), top);
+            flow.add(new Shape.Area(
+                    List.of(List.of(faceFrom, faceTo, backTo, backFrom)), inks.timber().fill(), Optional.empty(),
+                    Optional.of(inks.pen(Inks.MEDIUM))));
+            flow.add(part.outerOnFace()
+                    ? Shape.Lines.of(inks.pen(Inks.BROAD), faceFrom, faceTo)
+                    : Shape.Lines.of(inks.pen(Inks.BROAD), backFrom, backTo));
+            double middle = (faceFrom.x() + faceTo.x() + backFrom.x() + backTo.x()) / 4;
+            double room = Math.min(faceTo.x() - faceFrom.x(), backTo.x() - backFrom.x()) - 2;
+            String own = sheet.written(part.piece().lengthMm());
+            double size = BenchSheet.fitting(own, 4.4, 2, true, room);
+            flow.add(sheet.middle(middle, top + BAR / 2 + size * 0.36, own, size, true));
+        }
+    }
+
+    /** A place written beside an edge; those that would touch stand on further lines. */
+    private record Running(String words, double x, double from, int level) {}
+
+    private static double deep(List<Running> places) {
+        return LEVEL * (1 + places.stream().mapToInt(Running::level).max().orElse(0));
+    }
+
+    private List<Running> running(Nest nest, List<Double> places) {
+        double[] free = new double[LEVELS];
+        List<Running> written = new ArrayList<>();
+        for (double place : places) {
+            double x = scaled(nest, place);
+            String words = sheet.written(Lengths.toTenth(place));
+            double width = TextMeasure.widthMm(words, PLACE, true);
+            double from = Math.min(Math.max(x - width / 2, sheet.space().left() + LEFT - 4), sheet.space().right() - width);
+            int level = 0;
+            while (level < LEVELS - 1 && from < free[level] + 1) {
+                level++;
+            }
+            free[level] = from + width;
+            written.add(new Running(words, x, from, level));
+        }
+        return written;
+    }
+
+    /** @param sense -1 above the edge, 1 below it */
+    private void places(BenchTable.Flow flow, List<Running> places, double edge, int sense) {
+        for (Running place : places) {
+            double base = sense < 0 ? edge - 1.4 - place.level() * LEVEL : edge + 3.8 + place.level() * LEVEL;
+            flow.add(sheet.line(place.x(), edge, place.x(), sense < 0 ? base + 0.4 : base - 2.4, Inks.THIN));
+            flow.add(sheet.text(place.from(), base, place.words(), PLACE, true));
+        }
+    }
+
+    /** The board that gives it, then under each piece a box to tick and its mark. */
+    private void row(BenchTable.Flow flow, Nest nest, int board) {
+        Inks inks = sheet.inks;
+        double base = flow.y() + ROW - 2;
+        double left = sheet.space().left();
+        flow.add(new Shape.Circle(new Point(left + 4, base - 1.5), 3.2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
+        double fit = BenchSheet.fitting(String.valueOf(board), 4, 2.2, true, 5.6);
+        flow.add(sheet.middle(left + 4, base - 1.5 + fit * 0.36, String.valueOf(board), fit, true));
+        for (Nest.Part part : nest.parts()) {
+            double from = scaled(nest, Math.min(part.faceFromMm(), part.backFromMm()));
+            double room = scaled(nest, Math.min(part.faceToMm(), part.backToMm())) - from - 5;
+            String words = signs.marked(part.piece().mark());
+            double size = BenchSheet.fitting(words, MARK, 2, true, room);
+            flow.add(sheet.tick(from, base + 0.5, 3.8));
+            flow.add(sheet.text(from + 4.6, base, TextMeasure.cut(words, size, true, room), size, true));
+        }
+    }
+}

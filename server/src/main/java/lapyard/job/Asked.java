@@ -1,0 +1,39 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingProblem.Demand;
+
+/**
+ * What is asked of the saw. Alike lengths are one demand; which of them becomes which piece is settled after cutting.
+ *
+ * @param blanks behind each demand, by its id
+ */
+record Asked(CuttingProblem problem, Map<String, List<Blank>> blanks) {
+    private record Alike(double lengthMm, int stage, int goodFaces) {
+        String id() {
+            return lengthMm + "/" + stage + "/" + goodFaces;
+        }
+    }
+
+    /**
+     * @param saw    with its stock
+     * @param graded whether some boards have no good face
+     */
+    static Asked of(CuttingProblem saw, List<Blank> blanks, boolean graded) {
+        Map<Alike, List<Blank>> alike = new LinkedHashMap<>();
+        for (Blank blank : blanks) {
+            alike.computeIfAbsent(new Alike(blank.lengthMm(), blank.stage(), blank.goodFaces(graded)), a -> new ArrayList<>()).add(blank);
+        }
+        List<Demand> demands = new ArrayList<>();
+        Map<String, List<Blank>> byId = new LinkedHashMap<>();
+        alike.forEach((kind, own) -> {
+            demands.add(new Demand(kind.id(), kind.lengthMm(), own.size(), kind.stage(), kind.goodFaces()));
+            byId.put(kind.id(), own);
+        });
+        return new Asked(saw.with(saw.stock(), demands), byId);
+    }
+}
