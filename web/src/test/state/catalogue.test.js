@@ -1,4 +1,4 @@
-import { addSupplier, priceRows, readPrice, setPrice, setSupplier, supplierCode } from '../../main/resources/META-INF/resources/state/catalogue.js';
+import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, timberRows } from '../../main/resources/META-INF/resources/state/catalogue.js';
 import { equal, test } from '../trial.js';
 
 const EXAMPLES = {
@@ -19,6 +19,15 @@ test('a price written over an example makes its whole line the garden\'s own and
   equal(plan, { beds: [], catalogue: { sections: [{ id: '100x200', thickness: 100, height: 200, stock: [{ length: 2400, price: 17.4 }, { length: 4800, price: 34.5 }] }] } });
   equal(setPrice(row, null, EXAMPLES)(plan).catalogue.sections[0].stock[1], { length: 4800 });
   equal(EXAMPLES.sections[0].stock[1].price, 36);
+});
+
+test('what a timber is like is set on the whole line, and what is usual is not written', () => {
+  equal(timberRows({}, EXAMPLES), [{ id: '100x200', goodFaces: 1, treated: false, strengthClass: 'ungraded', example: true }]);
+  const plan = setTimber('100x200', { goodFaces: 2 }, EXAMPLES)({});
+  equal(plan.catalogue.sections[0], { ...EXAMPLES.sections[0], goodFaces: 2 });
+  equal(timberRows(plan, EXAMPLES)[0], { id: '100x200', goodFaces: 2, treated: false, strengthClass: 'ungraded', example: false });
+  equal(setTimber('100x200', { goodFaces: undefined }, EXAMPLES)(plan).catalogue.sections, EXAMPLES.sections);
+  equal(setTimber('none', { treated: true }, EXAMPLES)({ beds: [] }), { beds: [] });
 });
 
 test('prices are read as they are written, and told apart from what is none', () => {

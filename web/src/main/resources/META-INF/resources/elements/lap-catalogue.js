@@ -1,5 +1,5 @@
 import { api } from '../api.js';
-import { addSupplier, priceRows, readPrice, setPrice, setSupplier, supplierCode, suppliersOf, takeCatalogue } from '../state/catalogue.js';
+import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { countField } from './count-field.js';
 import { GardenElement, h } from './make.js';
@@ -7,6 +7,9 @@ import { place } from './places.js';
 
 /** Lines of a list that are shown before it is taken. */
 const SHOWN = 12;
+
+/** EN 338, as the document names them. */
+const STRENGTHS = ['ungraded', 'C14', 'C16', 'C18', 'C20', 'C22', 'C24', 'C27', 'C30', 'D18', 'D24', 'D30', 'D35', 'D40', 'D50', 'D60', 'D70'];
 
 const words = text => (text.length > 200 ? { error: `${text.length - 200} characters too long.` } : { value: text.trim() });
 
@@ -28,7 +31,7 @@ export class LapCatalogue extends GardenElement {
   }
 
   render() {
-    this.rebuild(this.#suppliers(), this.#list(), this.#prices());
+    this.rebuild(this.#suppliers(), this.#list(), this.#timber(), this.#prices());
   }
 
   #run(command) { this.garden.plans.run(command); }
@@ -71,7 +74,7 @@ export class LapCatalogue extends GardenElement {
         price('Delivery charge', 'delivery', 'for each order'),
         price('Free over', 'freeOver', 'empty: never'),
         price('Tax, %', 'tax'),
-        h('label.tick', {}, h('input', {
+        h('label.wall', {}, h('input', {
           type: 'checkbox', 'data-key': `supplier ${id} included`, checked: supplier.taxIncluded !== false,
           onchange: event => set({ taxIncluded: event.target.checked ? undefined : false, ...(event.target.checked || supplier.tax ? {} : { tax: 20 }) }),
         }), ' prices are with tax')));
@@ -142,6 +145,28 @@ export class LapCatalogue extends GardenElement {
     this.#text = '';
     this.say(`${count} ${count === 1 ? 'line is' : 'lines are'} taken. Undo brings the list before back.`);
     this.render();
+  }
+
+  #timber() {
+    const rows = timberRows(this.garden.plan, this.#examples);
+    const set = (id, fields) => this.#run(setTimber(id, fields, this.#examples));
+    return h('section', {},
+      h('h3', {}, 'Timber'),
+      h('ul.prices', {}, rows.map(({ id, goodFaces, treated, strengthClass }) => h('li', { 'data-key': `timber ${id}` },
+        h('strong', {}, id),
+        h('label.wall', {}, h('input', {
+          type: 'checkbox', 'data-key': `timber ${id} faces`, checked: goodFaces > 1,
+          onchange: event => set(id, { goodFaces: event.target.checked ? 2 : undefined }),
+        }), ' both faces of its boards may be seen: angled pieces are nested where that saves a board'),
+        h('label.wall', {}, h('input', {
+          type: 'checkbox', 'data-key': `timber ${id} treated`, checked: treated,
+          onchange: event => set(id, { treated: event.target.checked || undefined }),
+        }), ' treated against rot'),
+        h('div.field', {}, h('label', { for: `strength-${id}` }, 'Strength class stamped on it'),
+          h('select', {
+            id: `strength-${id}`, 'data-key': `timber ${id} strength`,
+            onchange: event => set(id, { strengthClass: event.target.value === 'ungraded' ? undefined : event.target.value }),
+          }, STRENGTHS.map(value => h('option', { value, selected: value === strengthClass }, value))))))));
   }
 
   #prices() {

@@ -36,24 +36,41 @@ const row = (list, name, index, what, sold, of, example) => ({
   list, name, index, what, sold, supplier: of.supplier ?? '', price: of.price ?? null, example,
 });
 
+/** The timber there is: `{id, goodFaces, treated, strengthClass, example}`. */
+export function timberRows(plan, examples) {
+  return lines(plan, examples, 'sections').map(({ line, example }) => ({
+    id: line.id, goodFaces: line.goodFaces ?? 1, treated: line.treated ?? false, strengthClass: line.strengthClass ?? 'ungraded', example,
+  }));
+}
+
+/** Sets what a timber is like; an example's line becomes the garden's own. Fields of undefined are taken out. */
+export function setTimber(id, fields, examples) {
+  return plan => changedLine(plan, 'sections', id, examples, line => Object.fromEntries(
+    Object.entries({ ...line, ...fields }).filter(([, value]) => value !== undefined)));
+}
+
+/** @param {(line: object) => object} change of the line of this name, the garden's own or else the example */
+function changedLine(plan, list, name, examples, change) {
+  const key = LISTS[list];
+  const catalogue = plan.catalogue ?? {};
+  const own = catalogue[list] ?? [];
+  const there = own.findIndex(line => line[key] === name);
+  const line = there >= 0 ? own[there] : (examples?.[list] ?? []).find(one => one[key] === name);
+  if (!line) return plan;
+  const all = there >= 0 ? own.toSpliced(there, 1, change(line)) : [...own, change(line)];
+  return { ...plan, catalogue: { ...catalogue, [list]: all } };
+}
+
 /** Sets one price; an example's line becomes the garden's own. @param {number | null} price null where it is not priced */
 export function setPrice({ list, name, index }, price, examples) {
-  return plan => {
-    const key = LISTS[list];
-    const catalogue = plan.catalogue ?? {};
-    const own = catalogue[list] ?? [];
-    const there = own.findIndex(line => line[key] === name);
-    const line = there >= 0 ? own[there] : (examples?.[list] ?? []).find(one => one[key] === name);
-    if (!line) return plan;
-    const priced = of => {
-      const { price: _, ...rest } = of;
-      return price === null ? rest : { ...rest, price };
-    };
-    const within = list === 'sections' ? 'stock' : 'packs';
-    const changed = index === null ? priced(line) : { ...line, [within]: line[within].map((of, i) => (i === index ? priced(of) : of)) };
-    const all = there >= 0 ? own.toSpliced(there, 1, changed) : [...own, changed];
-    return { ...plan, catalogue: { ...catalogue, [list]: all } };
+  const priced = of => {
+    const { price: _, ...rest } = of;
+    return price === null ? rest : { ...rest, price };
   };
+  const within = list === 'sections' ? 'stock' : 'packs';
+  return plan => changedLine(plan, list, name, examples, line => (index === null
+    ? priced(line)
+    : { ...line, [within]: line[within].map((of, i) => (i === index ? priced(of) : of)) }));
 }
 
 /** @returns {object[]} suppliers as the document holds them */
