@@ -2,6 +2,8 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import lapyard.construction.CornerScrew.Face;
 import lapyard.construction.Piece.RunsPast;
 import lapyard.plan.Bed;
 import lapyard.plan.Ties;
@@ -13,7 +15,7 @@ import lapyard.working.Working.Input;
 final class CornerJoints {
     private CornerJoints() {}
 
-    /** One set a corner and course; the timber that stops short takes the heads. */
+    /** At a lap the timber that stops short takes the heads, at a mitre the two by turns. */
     static List<CornerScrew> screws(Bed bed, List<Course> courses) {
         int perJoint = bed.screws().perJoint();
         List<Double> heights = new ArrayList<>();
@@ -36,19 +38,32 @@ final class CornerJoints {
                         after = piece;
                     }
                 }
-                if (before != null && after != null) {
+                if (before == null || after == null) {
+                    continue;
+                }
+                ScrewWay way = ScrewWay.of(bed, corner, bed.screws().lengthMm());
+                if (way.mitre()) {
+                    places.add(set(course, corner, after, before, way, everySecond(heights, 0)));
+                    if (perJoint > 1) {
+                        places.add(set(course, corner, before, after, way, everySecond(heights, 1)));
+                    }
+                } else {
                     boolean past = after.runsPast() == RunsPast.START || after.runsPast() == RunsPast.BOTH;
-                    places.add(new CornerScrew(
-                            course.number(),
-                            corner + 1,
-                            past ? before.mark() : after.mark(),
-                            past ? after.mark() : before.mark(),
-                            Fixings.entryMm(bed.screws().lengthMm()),
-                            heights));
+                    places.add(set(course, corner, past ? before : after, past ? after : before, way, heights));
                 }
             }
         }
         return places;
+    }
+
+    private static CornerScrew set(Course course, int corner, Piece head, Piece into, ScrewWay way, List<Double> heights) {
+        return new CornerScrew(
+                course.number(), corner + 1, head.mark(), way.outerFace() ? Face.OUTER : Face.INNER, into.mark(),
+                way.angleDeg(), way.entryMm(), way.threadMm(), heights);
+    }
+
+    private static List<Double> everySecond(List<Double> heights, int first) {
+        return IntStream.range(0, heights.size()).filter(i -> i % 2 == first).mapToObj(heights::get).toList();
     }
 
     static void ties(Bed bed, List<Course> courses, List<CrossTie> across, List<Quantity> quantities) {

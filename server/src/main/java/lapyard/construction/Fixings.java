@@ -1,7 +1,11 @@
 package lapyard.construction;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
@@ -18,11 +22,13 @@ final class Fixings {
     /** Timber that must be left over a screw before it can break out. */
     static final double LEAST_COVER_MM = 10;
 
+    /** No shorter screw is offered. */
+    private static final double SHORTEST_MM = 30;
+
     private Fixings() {}
 
     /**
-     * Screws at 45 degrees from the inner face through each corner joint; left out, with a finding, where a screw
-     * would break out of the timber.
+     * Angled screws through each corner joint; left out, with a finding, where a screw would break out of the timber.
      *
      * @return whether they hold
      */
@@ -30,15 +36,17 @@ final class Fixings {
         double length = bed.screws().lengthMm();
         double t = bed.section().thicknessMm();
         double h = bed.section().heightMm();
-        double cover = coverMm(length, t);
-        if (cover < LEAST_COVER_MM - 1e-6) {
+        ScrewWay worst = worst(bed, length);
+        if (worst.coverMm() < LEAST_COVER_MM - 1e-6) {
+            double cover = worst.coverMm();
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", corners",
-                    Lengths.text(cover) + " of cover is left by a screw of " + Lengths.text(length)
-                            + " at 45 degrees in " + Lengths.text(t)
-                            + " timber: it breaks out, and the screws are left out",
+                    (cover < 0 ? Lengths.text(-cover) + " of a screw of " : Lengths.text(cover) + " of cover is left by a screw of ")
+                            + Lengths.text(length) + " at " + degrees(worst) + " degrees "
+                            + (worst.mitre() ? "through a mitre of " : "in ") + Lengths.text(t) + " timber"
+                            + (cover < 0 ? " comes out of its face" : ": it breaks out") + ", and the screws are left out",
                     new Amount(Lengths.toTenth(LEAST_COVER_MM - cover), "mm"),
-                    shorterScrew(length, t)));
+                    shorterScrew(bed)));
             return false;
         }
         nearTheEnd(bed, findings);
@@ -50,9 +58,22 @@ final class Fixings {
                 Input.of("courses", bed.courses(), ""),
                 Input.of("screws a joint", perJoint, ""),
                 Input.of("screw length", length, "mm"),
-                Input.of("thickness", t, "mm"),
-                Input.of("entry from the joint", entryMm(length), "mm"),
-                Input.of("cover left", Lengths.toTenth(cover), "mm")));
+                Input.of("thickness", t, "mm")));
+        Map<String, List<ScrewWay>> ways = new LinkedHashMap<>();
+        Map<String, List<String>> at = new LinkedHashMap<>();
+        for (int corner = 0; corner < corners; corner++) {
+            ScrewWay way = ScrewWay.of(bed, corner, length);
+            String alike = way.mitre() + " " + degrees(way) + " " + way.entryMm();
+            ways.computeIfAbsent(alike, a -> new ArrayList<>()).add(way);
+            at.computeIfAbsent(alike, a -> new ArrayList<>()).add(String.valueOf(corner + 1));
+        }
+        ways.forEach((alike, own) -> {
+            ScrewWay way = own.stream().min(Comparator.comparingDouble(ScrewWay::coverMm)).orElseThrow();
+            String corner = ways.size() == 1 ? "" : ", corner " + String.join(", ", at.get(alike));
+            inputs.add(Input.of("angle off the face" + corner, Lengths.toTenth(way.angleDeg()), "degrees"));
+            inputs.add(Input.of("entry from the joint" + corner, way.entryMm(), "mm"));
+            inputs.add(Input.of("cover left" + corner, Lengths.toTenth(way.coverMm()), "mm"));
+        });
         for (int i = 1; i <= perJoint; i++) {
             inputs.add(Input.of("height " + i, (2 * i - 1) * h / (2 * perJoint), "mm"));
         }
@@ -62,16 +83,17 @@ final class Fixings {
                 "screws",
                 new Working(
                         inputs,
-                        "corners x courses x screws a joint; entry = 0.354 x length to the nearest 5; cover = smaller"
-                                + " of thickness - entry and thickness - (0.707 x length - entry); heights (2i - 1) x"
-                                + " timber height / (2 x screws a joint)",
+                        "corners x courses x screws a joint; half the screw on each side of the joint, the entry to the"
+                                + " nearest 5 (0.354 x length where a lap is square); cover = thickness - the larger of the"
+                                + " screw's depth at the joint and at its tip; heights (2i - 1) x timber height / (2 x"
+                                + " screws a joint)",
                         Working.COMMON_PRACTICE)));
         quantities.add(new Quantity(
                 "pilots",
                 count,
                 "pilot holes",
                 Working.of(
-                        "one a corner screw, from the inner face; pilot = share of root x root, root = 2/3 of shank",
+                        "one a corner screw; pilot = share of root x root, root = 2/3 of shank",
                         "NDS commentary on wood screws: 70 % of the root in softwood, 90 % in hardwood",
                         Input.of("screws", count, "screws"),
                         Input.of("shank", bed.screws().diameterMm(), "mm"),
@@ -90,31 +112,32 @@ final class Fixings {
         return bed.section().strength().hardwood() ? 0.9 : 0.7;
     }
 
-    /** Where the head goes in, from the joint: half the screw on each side, set to 5 mm. */
-    static double entryMm(double lengthMm) {
-        return 5 * Math.floor(0.354 * lengthMm / 5 + 0.5);
+    private static ScrewWay worst(Bed bed, double lengthMm) {
+        return IntStream.range(0, bed.outline().sides())
+                .mapToObj(corner -> ScrewWay.of(bed, corner, lengthMm))
+                .min(Comparator.comparingDouble(ScrewWay::coverMm))
+                .orElseThrow();
     }
 
-    /** Timber left over the screw on the thinner side. */
-    static double coverMm(double lengthMm, double thicknessMm) {
-        double entry = entryMm(lengthMm);
-        return Math.min(thicknessMm - entry, thicknessMm - (0.707 * lengthMm - entry));
+    private static String degrees(ScrewWay way) {
+        return Lengths.text(Lengths.toTenth(way.angleDeg()));
     }
 
-    /**
-     * Timber left beyond the tip, towards the end of the timber that runs past an outer corner: that end stands one
-     * thickness from the face where the screw goes in.
-     */
-    static double endCoverMm(double lengthMm, double thicknessMm) {
-        return thicknessMm - Math.sqrt(0.5) * lengthMm;
+    private static double endCoverMm(Bed bed, double lengthMm) {
+        return IntStream.range(0, bed.outline().sides())
+                .mapToDouble(corner -> ScrewWay.of(bed, corner, lengthMm).endCoverMm())
+                .min()
+                .orElseThrow();
     }
 
     private static void nearTheEnd(Bed bed, List<Finding> findings) {
-        double t = bed.section().thicknessMm();
         double length = bed.screws().lengthMm();
-        double left = endCoverMm(length, t);
+        double left = endCoverMm(bed, length);
         if (left < LEAST_COVER_MM - 1e-6) {
-            double longest = 5 * Math.floor((t - LEAST_COVER_MM) / Math.sqrt(0.5) / 5);
+            double longest = 5 * Math.floor(length / 5);
+            while (longest >= SHORTEST_MM && endCoverMm(bed, longest) < LEAST_COVER_MM) {
+                longest -= 5;
+            }
             findings.add(Finding.note(
                     "bed " + bed.id() + ", corners",
                     left < 0
@@ -123,14 +146,14 @@ final class Fixings {
                             : Lengths.text(left) + " is left between the tip of a " + Lengths.text(length)
                                     + " screw and the end of the timber that runs past",
                     new Amount(Lengths.toTenth(LEAST_COVER_MM - left), "mm"),
-                    longest >= 30 ? "use screws of " + Lengths.text(longest) + " or shorter" : "use shorter screws",
+                    longest >= SHORTEST_MM ? "use screws of " + Lengths.text(longest) + " or shorter" : "use shorter screws",
                     "use brackets at the outer corners"));
         }
     }
 
-    private static String shorterScrew(double lengthMm, double thicknessMm) {
-        for (double shorter = 10 * Math.ceil(lengthMm / 10) - 10; shorter >= 30; shorter -= 10) {
-            if (coverMm(shorter, thicknessMm) >= LEAST_COVER_MM) {
+    private static String shorterScrew(Bed bed) {
+        for (double shorter = 10 * Math.ceil(bed.screws().lengthMm() / 10) - 10; shorter >= SHORTEST_MM; shorter -= 10) {
+            if (worst(bed, shorter).coverMm() >= LEAST_COVER_MM) {
                 return "use screws of " + Lengths.text(shorter) + " or shorter";
             }
         }

@@ -2,14 +2,18 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
+import lapyard.construction.CornerScrew;
 import lapyard.construction.Course;
 import lapyard.construction.Seam;
 import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -115,21 +119,28 @@ final class CourseNotes {
                         .filter(input -> input.name().startsWith("height "))
                         .map(input -> sheet.written(input.value()))
                         .collect(Collectors.joining(", "));
-                int corners = bed.outline().sides();
-                long mitres = IntStream.range(0, corners).filter(corner -> bed.joint(corner) == Joint.MITRE).count();
-                String entry = inputs.stream()
-                        .filter(input -> input.name().equals("entry from the joint"))
-                        .map(input -> sheet.written(input.value()))
-                        .collect(Collectors.joining());
-                sentences.add("Each corner: " + bed.screws().perJoint() + " screws of " + sheet.written(bed.screws().lengthMm())
-                        + (mitres < corners
-                                ? " at 45°, from the inner face of the timber that stops short, " + entry + " from the joint, "
-                                : ", ")
-                        + heights + " up; pilot each"
-                        + (mitres > 0 ? "; at a mitre square across the joint, from either side by turns. " : ". ")
-                        + Math.round(quantity.value()) + " in all.");
+                Map<String, List<String>> ways = new LinkedHashMap<>();
+                for (CornerScrew screw : work.screws()) {
+                    List<String> corners = ways.computeIfAbsent(way(bed, screw), w -> new ArrayList<>());
+                    String corner = String.valueOf(screw.corner());
+                    if (!corners.contains(corner)) {
+                        corners.add(corner);
+                    }
+                }
+                String where = ways.entrySet().stream()
+                        .map(way -> (ways.size() == 1 ? "" : "at corner " + String.join(", ", way.getValue()) + " ") + way.getKey())
+                        .collect(Collectors.joining("; "));
+                sentences.add("Each corner: " + bed.screws().perJoint() + " screws of " + sheet.written(bed.screws().lengthMm()) + ", "
+                        + heights + " up, " + where + "; pilot each. " + Math.round(quantity.value()) + " in all.");
             }
         }
+    }
+
+    private String way(Bed bed, CornerScrew screw) {
+        boolean mitre = bed.joint(screw.corner() - 1) == Joint.MITRE;
+        return "at " + Lengths.text(Lengths.toTenth(screw.angleDeg())) + "° off the " + screw.face().name().toLowerCase(Locale.ROOT) + " face"
+                + (mitre ? " through the mitre, from either timber by turns, " : " of the timber that stops short, ")
+                + sheet.written(screw.entryMm()) + " from the joint";
     }
 
     private void seams(List<Course> courses, List<String> sentences) {

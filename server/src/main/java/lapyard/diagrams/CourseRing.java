@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.construction.BedWork;
+import lapyard.construction.CornerScrew;
 import lapyard.construction.Course;
 import lapyard.construction.Notch;
 import lapyard.construction.Piece;
@@ -14,6 +15,8 @@ import lapyard.geometry.Length;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.Joint;
 
 /**
  * One course from above: its timbers with the signs that are written on them (a bar across the end that runs past, a
@@ -174,6 +177,25 @@ final class CourseRing {
         if (end) {
             shapes.add(screw(piece.wall(), piece.end().innerMm(), 1, labels));
         }
+        work.screws().stream()
+                .filter(screw -> screw.head().equals(piece.mark()) && work.bed().joint(screw.corner() - 1) == Joint.MITRE)
+                .forEach(screw -> shapes.add(throughMitre(piece, screw, labels)));
+    }
+
+    /** Where it lies, to scale. */
+    private Shape throughMitre(Piece piece, CornerScrew screw, Labels labels) {
+        boolean start = piece.wall().equals(Bed.wallLetter(screw.corner() - 1));
+        boolean outer = screw.face() == CornerScrew.Face.OUTER;
+        PieceEnd end = start ? piece.start() : piece.end();
+        int towards = start ? -1 : 1;
+        double angle = Math.toRadians(screw.angleDeg());
+        double length = Math.max(work.bed().screws().lengthMm(), view.scale().realMm(SCREW));
+        double along = (outer ? end.outerMm() : end.innerMm()) - towards * screw.entryMm();
+        double face = outer ? 0 : thick();
+        Point head = on(piece.wall(), along, face);
+        Point tip = on(piece.wall(), along + towards * length * Math.cos(angle), face + (outer ? 1 : -1) * length * Math.sin(angle));
+        labels.take(Labels.line(head, tip));
+        return Shape.Lines.of(Stroke.of(inks.snag(), Inks.MEDIUM), head, tip);
     }
 
     private Shape screw(String wall, double jointMm, int towards, Labels labels) {

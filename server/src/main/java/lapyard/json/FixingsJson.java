@@ -2,6 +2,7 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTie;
@@ -19,7 +20,9 @@ final class FixingsJson {
             one.put("course", screw.course());
             one.put("corner", screw.corner());
             one.put("head", screw.head());
+            one.put("face", screw.face().name().toLowerCase(Locale.ROOT));
             one.put("into", screw.into());
+            one.set("angle", JobSheetJson.number(screw.angleDeg(), 1));
             one.set("entry", JobSheetJson.number(screw.entryMm(), 1));
             ArrayNode heights = one.putArray("heights");
             screw.heightsMm().forEach(height -> heights.add(JobSheetJson.number(height, 1)));

@@ -12,11 +12,6 @@ final class ScrewHold {
 
     private ScrewHold() {}
 
-    /** Thread beyond the joint of a screw at 45 degrees whose head goes in {@code entryMm} from it. */
-    static double threadMm(double lengthMm, double entryMm) {
-        return Math.max(0, lengthMm - entryMm * Math.sqrt(2));
-    }
-
     /** Specific gravity, oven-dry mass over volume at 12 % moisture, of timber of a class on average. */
     static double gravity(StrengthClass timber) {
         return timber.meanDensityKgM3() / 1120;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
+import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTies;
 import lapyard.construction.Seam;
 import lapyard.plan.Bed;
@@ -304,8 +305,7 @@ final class WallCheck {
             }
             return;
         }
-        double entry = work.screws().get(0).entryMm();
-        double thread = ScrewHold.threadMm(bed.screws().lengthMm(), entry);
+        double thread = work.screws().stream().mapToDouble(CornerScrew::threadMm).min().orElseThrow();
         double gravity = ScrewHold.gravity(timber);
         double each = ScrewHold.inABedN(ScrewHold.allowableN(gravity, bed.screws().diameterMm(), thread));
         int count = bed.courses() * bed.screws().perJoint();

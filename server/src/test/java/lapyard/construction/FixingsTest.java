@@ -4,13 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import lapyard.plan.Notches;
 import lapyard.plan.Saw;
@@ -18,10 +21,14 @@ import lapyard.plan.Screws;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 
 /** Screws and notches. */
 class FixingsTest {
-    /** Worked: entry 0.354 s set to 5; cover the smaller of t - entry and t - (0.707 s - entry). */
+    /** Square laps, worked: entry 0.354 s set to 5; cover the smaller of t - entry and t - (0.707 s - entry). */
     @ParameterizedTest(name = "screw {0} in {1}: entry {2}, cover {3}")
     @CsvSource(textBlock = """
         # length, thickness, entry, cover
@@ -31,8 +38,91 @@ class FixingsTest {
              120,        75,    40,  30.16
         """)
     void entryAndCoverFollowTheLengthOfTheScrew(double length, double thickness, double entry, double cover) {
-        assertEquals(entry, Fixings.entryMm(length));
-        assertEquals(cover, Fixings.coverMm(length, thickness), 1e-6);
+        ScrewWay way = ScrewWay.of(Joint.LAP, 90, length, thickness);
+        assertEquals(45, way.angleDeg(), 1e-9);
+        assertEquals(entry, way.entryMm());
+        assertEquals(cover, way.coverMm(), 0.02);
+    }
+
+    /**
+     * Worked with pencil, screw 100 in 100, 30 degrees off the inner face, joint half the inside angle off it. Corner of 120: half
+     * of the screw needs 50 x sin 30 / sin 60 = 28.9, set to 30; then 30 x sin 60 / sin 30 = 52.0 lie before the joint, the tip
+     * 100 x sin 90 - 30 x sin 120 = 74.0 from the other inner face. Corner of 135: 50 x sin 37.5 / sin 67.5 = 32.9, set to 35; 53.1;
+     * 100 x sin 105 - 35 x sin 135 = 71.8. Corner of 90: 50 x sin 15 / sin 45 = 18.3, set to 20; 54.6; 100 x sin 60 - 20 = 66.6.
+     */
+    @ParameterizedTest(name = "mitre of {0}")
+    @CsvSource({"60, 30, 48.0, 26.0", "45, 35, 46.9, 28.2", "90, 20, 45.4, 33.4", "-60, 30, 48.0, 26.0"})
+    void throughAMitreTheScrewIsShallower(double turn, double entry, double thread, double cover) {
+        ScrewWay way = ScrewWay.of(Joint.MITRE, turn, 100, 100);
+        assertEquals(30, way.angleDeg(), 1e-9);
+        assertEquals(entry, way.entryMm());
+        assertEquals(thread, way.threadMm(), 0.05);
+        assertEquals(cover, way.coverMm(), 0.05);
+        assertEquals(turn < 0, way.outerFace(), "the hollow side of an inside corner is outside");
+    }
+
+    /**
+     * Every screw drawn as a line by the JTS Topology Suite: it lies in the two timbers of its corner alone, and outside the timber
+     * that takes the head lies only the thread that is counted. Hexagon, octagon, a cut corner, sharp laps, an inside corner.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "1200 0 600 1039.2 -600 1039.2 -1200 0 -600 -1039.2 600 -1039.2",
+        "0 0 2100 0 2400 300 2400 1200 0 1200",
+        "0 0 2400 0 1800 1400 0 1400",
+        "0 0 3000 0 3000 1500 1800 1500 1800 2400 0 2400",
+        "0 0 2600 0 2600 1000 1700 1500 1700 2400 0 2400"
+    })
+    void screwsStayInTheirTimbers(String corners) {
+        double[] xy = java.util.Arrays.stream(corners.split(" ")).mapToDouble(Double::parseDouble).toArray();
+        BedWork work = Beds.built(Beds.bed("K", Beds.outline(xy), 2, Lap.TURNING));
+        assertFalse(work.screws().isEmpty(), work.findings()::toString);
+        Map<String, Piece> pieces = new HashMap<>();
+        work.pieces().forEach(piece -> pieces.put(piece.mark(), piece));
+        for (CornerScrew screw : work.screws()) {
+            Piece head = pieces.get(screw.head());
+            Piece into = pieces.get(screw.into());
+            Polygon takes = polygon(head);
+            Polygon holds = polygon(into);
+            boolean hit = false;
+            for (int end : new int[] {0, 1}) {
+                LineString line = line(head, screw, end == 0);
+                double inBoth = line.intersection(takes.union(holds).buffer(0.2)).getLength();
+                double beyond = line.intersection(holds).getLength();
+                hit |= inBoth > 99.5 && Math.abs(beyond - screw.threadMm()) < 0.5;
+            }
+            assertTrue(hit, screw + " in " + head.lies() + " and " + into.lies());
+        }
+    }
+
+    private static Polygon polygon(Piece piece) {
+        Coordinate[] ring = new Coordinate[5];
+        for (int i = 0; i < 5; i++) {
+            Point corner = piece.lies().corner(i % 4);
+            ring[i] = new Coordinate(corner.x(), corner.y());
+        }
+        return new GeometryFactory().createPolygon(ring);
+    }
+
+    /** 100 long, from the face that takes the head, entered as far from the end of that face as the screw says. */
+    private static LineString line(Piece head, CornerScrew screw, boolean atStart) {
+        // lies: start and end of the outer face, end and start of the inner face
+        boolean outer = screw.face() == CornerScrew.Face.OUTER;
+        Point from = head.lies().corner(atStart ? outer ? 0 : 3 : outer ? 1 : 2);
+        Point to = head.lies().corner(atStart ? outer ? 1 : 2 : outer ? 0 : 3);
+        double long_ = from.distanceMm(to);
+        double ux = (to.x() - from.x()) / long_;
+        double uy = (to.y() - from.y()) / long_;
+        Point other = head.lies().corner(outer ? 3 : 0);
+        double side = Math.signum(ux * (other.y() - from.y()) - uy * (other.x() - from.x()));
+        double angle = Math.toRadians(screw.angleDeg());
+        double dx = -ux * Math.cos(angle) - side * uy * Math.sin(angle);
+        double dy = -uy * Math.cos(angle) + side * ux * Math.sin(angle);
+        double x = from.x() + ux * screw.entryMm();
+        double y = from.y() + uy * screw.entryMm();
+        return new GeometryFactory().createLineString(new Coordinate[] {
+            new Coordinate(x, y), new Coordinate(x + 100 * dx, y + 100 * dy)
+        });
     }
 
     @Test

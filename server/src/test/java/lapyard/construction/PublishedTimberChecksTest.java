@@ -15,6 +15,7 @@ import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Fill;
 import lapyard.plan.Finish;
+import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import lapyard.plan.Liner;
 import lapyard.plan.Saw;
@@ -91,9 +92,9 @@ class PublishedTimberChecksTest {
     /** Derived, plane trigonometry: half of a 100 mm screw at 45 degrees is 35.3553 from the joint on both sides. */
     @Test
     void aScrewGoesInHalfItsReachFromTheJoint() {
-        assertEquals(35.3553, Fixings.entryMm(100), 2.5);
+        assertEquals(35.3553, square(100, 100).entryMm(), 2.5);
         // Ours is set to whole 5 mm; what is on the far side then is 70.7107 - 35.
-        assertEquals(100 - (70.7107 - 35), Fixings.coverMm(100, 100), 0.02);
+        assertEquals(100 - (70.7107 - 35), square(100, 100).coverMm(), 0.02);
     }
 
     /**
@@ -101,8 +102,8 @@ class PublishedTimberChecksTest {
      */
     @Test
     void theTipKeeps10FromTheEndInTimberOf81() {
-        assertEquals(10, Fixings.endCoverMm(100, 80.7107), 0.02);
-        assertEquals(10, Fixings.endCoverMm(91.9239, 75), 0.02);
+        assertEquals(10, square(100, 80.7107).endCoverMm(), 0.02);
+        assertEquals(10, square(91.9239, 75).endCoverMm(), 0.02);
         BedWork work = Beds.built(
                 Beds.section(Beds.bed("B", BOX, 1, Lap.TURNING), new Section("75x200", 75, 200, 600, List.of())));
         assertTrue(work.findings().stream().anyMatch(one -> one.ways().contains("use screws of 90 or shorter")));
@@ -114,7 +115,18 @@ class PublishedTimberChecksTest {
      */
     @Test
     void theTipOfAScrewLies70Point7FromTheFace() {
-        assertEquals(100 - 70.7107, Fixings.endCoverMm(100, 100), 0.02);
+        assertEquals(100 - 70.7107, square(100, 100).endCoverMm(), 0.02);
+    }
+
+    /** Derived, plane trigonometry: entering 30 from the joint at 45 degrees 42.4264 lie before it, whatever the length. */
+    @Test
+    void whatLiesBeforeTheJointIsNotCounted() {
+        assertEquals(30, square(85, 100).entryMm());
+        assertEquals(85 - 42.4264, square(85, 100).threadMm(), 0.02);
+    }
+
+    private static ScrewWay square(double length, double thickness) {
+        return ScrewWay.of(Joint.LAP, 90, length, thickness);
     }
 
     private static Bed lined(double length, double width, double depth, double overlap) {

@@ -101,8 +101,13 @@ class TiesTest {
     void theHeadGoesIntoTheTimberThatStopsShort() {
         List<CornerScrew> screws = Beds.built(Beds.m(Lap.TURNING)).screws();
         assertEquals(18, screws.size());
-        assertEquals(new CornerScrew(1, 1, "M-1F", "M-1A", 35, List.of(50.0, 150.0)), screws.get(0));
-        assertEquals(new CornerScrew(2, 1, "M-2A", "M-2F", 35, List.of(50.0, 150.0)), screws.get(6));
+        assertEquals(inner(1, "M-1F", "M-1A"), screws.get(0));
+        assertEquals(inner(2, "M-2A", "M-2F"), screws.get(6));
+    }
+
+    /** Corner 1: 45 degrees, 35 from the joint, so 35 x 1.414 = 49.5 of 100 before it. */
+    private static CornerScrew inner(int course, String head, String into) {
+        return new CornerScrew(course, 1, head, CornerScrew.Face.INNER, into, 45, 35, 100 - 2 * 35 * Math.cos(Math.PI / 4), List.of(50.0, 150.0));
     }
 
     /** Verified, NDS commentary: pilot 70 % of the root in softwood, 90 % in hardwood; root 2/3 of a shank of 6. */

@@ -71,6 +71,8 @@ class HandCheckTest {
         Drawn card = CARDS.get("X");
         assertEquals(36, card.texts().stream().filter("30°"::equals).count());
         assertTrue(says("X", "A 1200 and 1084.5"), card.texts()::toString);
+        // half of a screw of 100 needs 50 x sin 30 / sin 60 = 28.9 from the joint, set to 30
+        assertTrue(says("X", "at 30° off the inner face through the mitre, from either timber by turns, 30 from the joint"), card.texts()::toString);
         // means 6 x (1200 + 1084.53) / 2 = 6853.6 a course; 3 courses x 0.02 m2 x 600 kg/m3 = 246.7 kg
         assertEquals(246.73, quantity("X", "timber.mass"), 0.01);
     }
