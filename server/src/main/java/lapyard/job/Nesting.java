@@ -77,6 +77,7 @@ final class Nesting {
     /**
      * @param saw       with its stock
      * @param blanks    what is cut square where nothing more is nested
+     * @param offered   the same pieces nested in another way, which is tried as well; none where there is no other
      * @param asTheyAre marks of those that may be cut already
      * @param graded    whether some boards have no good face
      * @param solve     finds the plan of a problem, told what no way to nest costs less than
@@ -86,6 +87,7 @@ final class Nesting {
     static Plan cheapest(
             CuttingProblem saw,
             List<Blank> blanks,
+            List<Blank> offered,
             Set<String> asTheyAre,
             boolean graded,
             BiFunction<CuttingProblem, Optional<BigDecimal>, CuttingResult> solve,
@@ -101,12 +103,23 @@ final class Nesting {
         if (!plan.result().unplaced().isEmpty()) {
             return plan;
         }
-        Optional<Plan> better = Optional.of(plan);
-        while (better.isPresent()) {
-            plan = better.get();
-            better = better(saw, graded, asTheyAre, plan, least, glance);
+        plan = best(saw, graded, asTheyAre, plan, least, glance);
+        if (offered.stream().anyMatch(blank -> blank.nest().isPresent()) && least.compareTo(plan.result().cost()) < 0) {
+            Plan other = cheaper(plan, Asked.of(saw, offered, graded), glance);
+            plan = other == plan ? plan : best(saw, graded, asTheyAre, other, least, glance);
         }
         return new Plan(plan.asked(), plan.result().bounded(least));
+    }
+
+    private static Plan best(CuttingProblem saw, boolean graded, Set<String> asTheyAre, Plan from, BigDecimal least,
+            Function<CuttingProblem, CuttingResult> glance) {
+        Plan best = from;
+        Optional<Plan> better = Optional.of(from);
+        while (better.isPresent()) {
+            best = better.get();
+            better = better(saw, graded, asTheyAre, best, least, glance);
+        }
+        return best;
     }
 
     /** The best that nesting more of a plan's single pieces brings, all sets at once or one alone. */
@@ -124,13 +137,16 @@ final class Nesting {
         for (Nesting way : ways) {
             for (double unsaved : UNSAVED) {
                 if (way.could.size() > 1 && least.compareTo(best.result().cost()) < 0) {
-                    Asked nested = Asked.of(saw, way.nested(unsaved, glance), graded);
-                    Plan other = new Plan(nested, glance.apply(nested.problem()));
-                    best = less(other.result(), best.result()) ? other : best;
+                    best = cheaper(best, Asked.of(saw, way.nested(unsaved, glance), graded), glance);
                 }
             }
         }
         return Optional.of(best).filter(one -> one != than);
+    }
+
+    private static Plan cheaper(Plan than, Asked nested, Function<CuttingProblem, CuttingResult> glance) {
+        Plan other = new Plan(nested, glance.apply(nested.problem()));
+        return less(other.result(), than.result()) ? other : than;
     }
 
     private static boolean less(CuttingResult one, CuttingResult than) {

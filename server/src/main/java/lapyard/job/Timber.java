@@ -135,8 +135,32 @@ final class Timber {
         findings.addAll(Provenance.barred(garden, section, beds));
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
 
+        Set<String> sawn = sawn(garden, section);
+        List<Blank> eachByItself = new ArrayList<>();
+        BigDecimal alone = BigDecimal.ZERO;
+        int boardsAlone = 0;
+        Map<String, Integer> left = new HashMap<>();
+        rack.forEach(board -> left.put(board.id(), board.available().getAsInt()));
+        for (BedWork bed : beds) {
+            List<Stock> rackLeft = rack.stream()
+                    .filter(board -> left.get(board.id()) > 0)
+                    .map(board -> board.with(left.get(board.id())))
+                    .toList();
+            Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
+            Nesting.Plan own = Nesting.cheapest(saw(garden, section, rackLeft), blanks(garden, section, List.of(bed)), List.of(), sawn,
+                    graded(rack), (problem, least) -> share.apply(problem), share);
+            CuttingResult single = own.result();
+            own.asked().blanks().values().forEach(eachByItself::addAll);
+            alone = alone.add(single.paid()).add(overBundles(section, single));
+            for (BoardLine line : single.plan()) {
+                boardsAlone += line.count();
+                left.computeIfPresent(line.stock(), (id, count) -> count - line.count());
+            }
+        }
+
         Function<CuttingProblem, CuttingResult> glance = problem -> looking.boardsAlone(problem, NESTINGS);
-        Nesting.Plan plan = Nesting.cheapest(saw(garden, section, rack), blanks(garden, section, beds), sawn(garden, section), graded(rack),
+        Nesting.Plan plan = Nesting.cheapest(saw(garden, section, rack), blanks(garden, section, beds),
+                sawn.isEmpty() ? eachByItself : List.of(), sawn, graded(rack),
                 (problem, least) -> looking.boards("Timber " + section.id(), problem, least), glance);
         looking.chosen("Timber " + section.id(), plan.result());
         CuttingResult pooled = chalked(garden, section, beds, plan);
@@ -153,24 +177,6 @@ final class Timber {
                     "let the wall be joined (seams), or make it shorter"));
         }
 
-        BigDecimal alone = BigDecimal.ZERO;
-        int boardsAlone = 0;
-        Map<String, Integer> left = new HashMap<>();
-        rack.forEach(board -> left.put(board.id(), board.available().getAsInt()));
-        for (BedWork bed : beds) {
-            List<Stock> rackLeft = rack.stream()
-                    .filter(board -> left.get(board.id()) > 0)
-                    .map(board -> board.with(left.get(board.id())))
-                    .toList();
-            Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
-            CuttingResult single = Nesting.cheapest(saw(garden, section, rackLeft), blanks(garden, section, List.of(bed)),
-                    sawn(garden, section), graded(rack), (problem, least) -> share.apply(problem), share).result();
-            alone = alone.add(single.paid()).add(overBundles(section, single));
-            for (BoardLine line : single.plan()) {
-                boardsAlone += line.count();
-                left.computeIfPresent(line.stock(), (id, count) -> count - line.count());
-            }
-        }
         Map<Piece, Double> takesMm = new HashMap<>();
         Map<String, Integer> weekends = new HashMap<>();
         for (Blank blank : blanks) {

@@ -179,6 +179,8 @@ class NestingTest {
         SectionCutting nested = cutting(sheet);
         assertTrue(nested.result().cost().compareTo(apart.result().cost()) <= 0, seed + ": " + nested.result());
         assertTrue(nested.result().lowerBound().compareTo(nested.result().cost()) <= 0);
+        List<JobSheet.Way> ways = nested.saw().ways();
+        assertTrue(ways.get(0).cost().orElseThrow().compareTo(ways.get(1).cost().orElseThrow()) <= 0, "pooled never above bed by bed");
         assertTrue(nested.result().lowerBound().doubleValue() * 1.1 >= nested.result().cost().doubleValue(), nested.result()::toString);
         checkWhole(sheet);
     }
