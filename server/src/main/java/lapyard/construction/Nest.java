@@ -12,7 +12,8 @@ import java.util.stream.Stream;
  * one beside the short point of the other, so that together they take less of the board than two lengths. All places are
  * millimetres along the board from the square end of the length; its two faces are called face and back.
  *
- * @param lengthMm what is cut square off the board, to 0.1 mm, rounded up
+ * @param lengthMm what is cut square off the board: rounded up to whole millimetres, so that nests alike share a setting of
+ *     the stop; to 0.1 mm where its far end is the square end of the last piece
  */
 public record Nest(List<Part> parts, double lengthMm) {
     private static final String JOINED = "+";
@@ -138,7 +139,9 @@ public record Nest(List<Part> parts, double lengthMm) {
         }
         boolean seenOnFace = parts.stream().anyMatch(part -> part.piece().seen() && part.outerOnFace());
         List<Part> facing = seenOnFace ? parts : parts.stream().map(Part::turned).toList();
-        return new Nest(facing, Math.ceil(parts.get(parts.size() - 1).toMm() * 10 - 1e-6) / 10);
+        Part last = parts.get(parts.size() - 1);
+        int step = last.faceToMm() == last.backToMm() ? 10 : 1;
+        return new Nest(facing, Math.ceil(last.toMm() * step - 1e-6) / step);
     }
 
     public List<Piece> pieces() {
