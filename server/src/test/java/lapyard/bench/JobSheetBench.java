@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -41,6 +42,7 @@ public class JobSheetBench {
     private Garden seven;
     private final List<Garden> sevenOfOtherSizes = new ArrayList<>();
     private final List<Garden> sevenMoved = new ArrayList<>();
+    private final List<Garden> nested = new ArrayList<>();
     private int turn;
     private Garden hundred;
     private Garden twoHundred;
@@ -58,6 +60,7 @@ public class JobSheetBench {
             sevenMoved.add(Gardens.garden(garden.toString()));
             border.put("depth", 1000 - i);
             sevenOfOtherSizes.add(Gardens.garden(garden.toString()));
+            nested.add(Gardens.garden(angled(800 + i)));
         }
         hundred = Gardens.garden(manyBeds(100));
         twoHundred = Gardens.garden(manyBeds(200));
@@ -68,6 +71,15 @@ public class JobSheetBench {
     private static Path sample() {
         Path inModule = Path.of("../samples/village-hall.json");
         return Files.exists(inModule) ? inModule : Path.of("samples/village-hall.json");
+    }
+
+    private static String angled(int side) {
+        String hexagon = String.join(",", Collections.nCopies(6, "{\"length\":%d,\"turn\":60}".formatted(side)));
+        String octagon = String.join(",", Collections.nCopies(8, "{\"length\":700,\"turn\":45}"));
+        return ("{\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"goodFaces\":2,\"stock\":["
+                + "{\"length\":2400,\"price\":17.40},{\"length\":3600,\"price\":26.40},{\"length\":4800,\"price\":36.00}]}]},\"beds\":["
+                + "{\"walls\":[%s],\"courses\":3},{\"walls\":[%s],\"courses\":2,\"at\":[5000,0]},"
+                + "{\"outline\":[[0,0],[2100,0],[2400,300],[2400,1200],[0,1200]],\"courses\":3,\"at\":[10000,0]}]}").formatted(hexagon, octagon);
     }
 
     /** Rectangles, Ls and Us of 20 types on a grid; sizes in steps of 50. */
@@ -111,6 +123,12 @@ public class JobSheetBench {
     @Benchmark
     public JobSheet sevenBedsOneOfAnotherSize() {
         return Job.prepare(sevenOfOtherSizes.get(turn++ % SIZES));
+    }
+
+    /** A hexagon, an octagon and a cut corner of timber with two good faces: every way to nest is searched for anew. */
+    @Benchmark
+    public JobSheet threeNestedBedsOfAnotherSize() {
+        return Job.prepare(nested.get(turn++ % SIZES));
     }
 
     @Benchmark
