@@ -46,7 +46,8 @@ final class SawNests {
                 sheet, "Nested pieces", work.name() + ": cut square to length first, then parted by slanted cuts");
         flow.words(
                 List.of("The lower edge is the face of the board, the upper edge its back; places run from the square end on the"
-                        + " left. Mark each cut on both edges and join the marks: the waste side of its kerf is the right one."
+                        + " left. Mark each cut on both edges and join the marks; the kerf lies to the right of them, but to the left"
+                        + " where the first cut takes scrap off."
                         + " The thick edge of a piece is its outer face, which is seen. Each cut is one pass that makes two ends."
                         + " Try its set on two scraps first; clamp the length, as an angled cut pushes it along the fence."),
                 3.2,
