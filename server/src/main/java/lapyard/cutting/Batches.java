@@ -30,7 +30,7 @@ public record Batches(List<Stage> stages, Rates rates) {
             }
         }
 
-        double minutes(int cuts, int settings) {
+        public double minutes(int cuts, int settings) {
             return cuts * minutesACut + settings * minutesASetting;
         }
     }

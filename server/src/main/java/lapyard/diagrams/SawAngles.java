@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
+import lapyard.cutting.Batches;
 import lapyard.geometry.Lengths;
 
 /** Timbers whose ends are sawn off square, alike ones on one line: first cut to length, then each end to its degrees. */
@@ -23,10 +25,12 @@ final class SawAngles {
                 .flatMap(nest -> nest.pieces().stream())
                 .collect(Collectors.toSet());
         Map<Shape, List<String>> alike = new LinkedHashMap<>();
+        List<Double> sets = new ArrayList<>();
         for (BedWork work : beds) {
             for (Piece piece : work.pieces()) {
                 if (!piece.squareEnds() && !nested.contains(piece)) {
                     alike.computeIfAbsent(shape(piece), s -> new ArrayList<>()).add(piece.mark());
+                    Stream.of(piece.start(), piece.end()).filter(end -> !end.squareCut()).forEach(end -> sets.add(end.setDeg()));
                 }
             }
         }
@@ -53,12 +57,22 @@ final class SawAngles {
                 String.join(", ", marks)));
         table.on(flow);
         flow.words(
+                List.of(minutes(sets, works.isEmpty() ? Batches.Rates.USUAL : works.get(0).batches().rates())), 4.4, false);
+        flow.words(
                 List.of("The longer face keeps its whole length: the blade leaves its corner and takes the other. Start is where"
                         + " the wall starts, going round from A to B, as on the course card. Try each set on two scraps and put them"
                         + " together before a board is cut. Clamp the piece: an angled cut pushes it along the fence."),
                 3.2,
                 false);
         return flow.drafts();
+    }
+
+    /** What slanted cuts take beside the square ones of the batches. */
+    static String minutes(List<Double> sets, Batches.Rates rates) {
+        int settings = (int) sets.stream().distinct().count();
+        return sets.size() + " slanted cuts × " + Lengths.text(rates.minutesACut()) + " min + " + settings
+                + (settings == 1 ? " setting × " : " settings × ") + Lengths.text(rates.minutesASetting()) + " min = "
+                + Lengths.text(Lengths.toTenth(rates.minutes(sets.size(), settings))) + " min, beside the square cuts of the batches.";
     }
 
     private static Shape shape(Piece piece) {

@@ -52,6 +52,8 @@ final class SawNests {
                         + " Try its set on two scraps first; clamp the length, as an angled cut pushes it along the fence."),
                 3.2,
                 false);
+        List<Double> sets = work.nests().stream().flatMap(nest -> nest.cuts().stream()).map(Nest.Cut::setDeg).toList();
+        flow.words(List.of(SawAngles.minutes(sets, work.batches().rates())), 4.4, false);
         Map<String, Integer> boards = new LinkedHashMap<>();
         for (SawBoard board : work.boards()) {
             board.cuts().forEach(cut -> boards.put(cut.mark(), board.number()));
