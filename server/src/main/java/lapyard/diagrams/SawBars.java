@@ -21,7 +21,6 @@ final class SawBars {
     private static final double LABEL = 30;
     private static final double ABOVE = 6.4;
     private static final double LEVEL = 3.6;
-    private static final int LEVELS = 3;
     private static final double BAR = 9;
     private static final double ROW = 7.2;
     private static final double BELOW = 2.2;
@@ -284,30 +283,13 @@ final class SawBars {
         }
     }
 
-    /** A place written above the bar; those that would touch stand on further lines. */
-    private record Running(String words, double x, double from, int level) {}
-
     private List<Running> running(Laid laid, Scale scale, double left) {
-        double[] free = new double[LEVELS];
         List<Double> places = new ArrayList<>();
         if (laid.whole() && laid.board().trimMm() > 0) {
             places.add(laid.board().trimMm());
         }
         laid.cuts().forEach(cut -> places.add(laid.onIt(cut.toMm())));
-        List<Running> written = new ArrayList<>();
-        for (double place : places) {
-            double x = left + scale.paperMm(place);
-            String words = sheet.written(place);
-            double width = TextMeasure.widthMm(words, RUNNING, true);
-            double from = Math.min(Math.max(x - width / 2, left - 4), sheet.space().right() - width);
-            int level = 0;
-            while (level < LEVELS - 1 && from < free[level] + 1) {
-                level++;
-            }
-            free[level] = from + width;
-            written.add(new Running(words, x, from, level));
-        }
-        return written;
+        return Running.of(sheet, places, place -> left + scale.paperMm(place), RUNNING, left - 4);
     }
 
     private double above(Laid laid, Scale scale) {

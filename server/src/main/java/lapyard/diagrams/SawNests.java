@@ -21,7 +21,6 @@ final class SawNests {
     private static final double ROW = 7.2;
     private static final double PLACE = 3;
     private static final double LEVEL = 3.8;
-    private static final int LEVELS = 3;
     private static final double ABOVE = 3;
     private static final double BELOW = 2;
     private static final double MARK = 3.6;
@@ -133,29 +132,13 @@ final class SawNests {
         }
     }
 
-    /** A place written beside an edge; those that would touch stand on further lines. */
-    private record Running(String words, double x, double from, int level) {}
-
     private static double deep(List<Running> places) {
         return LEVEL * (1 + places.stream().mapToInt(Running::level).max().orElse(0));
     }
 
     private List<Running> running(Nest nest, List<Double> places) {
-        double[] free = new double[LEVELS];
-        List<Running> written = new ArrayList<>();
-        for (double place : places) {
-            double x = scaled(nest, place);
-            String words = sheet.written(Lengths.toTenth(place));
-            double width = TextMeasure.widthMm(words, PLACE, true);
-            double from = Math.min(Math.max(x - width / 2, sheet.space().left() + LEFT - 4), sheet.space().right() - width);
-            int level = 0;
-            while (level < LEVELS - 1 && from < free[level] + 1) {
-                level++;
-            }
-            free[level] = from + width;
-            written.add(new Running(words, x, from, level));
-        }
-        return written;
+        return Running.of(
+                sheet, places.stream().map(Lengths::toTenth).toList(), place -> scaled(nest, place), PLACE, sheet.space().left() + LEFT - 4);
     }
 
     /** @param sense -1 above the edge, 1 below it */
