@@ -33,3 +33,10 @@ test('a nest is found by its mark and knows its pieces', () => {
   equal([nestOf({ nests: [nest] }, 'X-1A'), nestOf({}, 'X-1A')], [undefined, undefined]);
   equal([marksIn('X-1A+Y-1B'), marksIn('X-1A')], [['X-1A', 'Y-1B'], ['X-1A']]);
 });
+
+test('nests of one length that are parted in other places are not alike', () => {
+  const nests = [{ mark: 'X-1A+X-1C', cuts: [{ face: 2100, back: 2058.6 }] }, { mark: 'X-2C+X-2A', cuts: [{ face: 900, back: 858.6 }] }, { mark: 'X-3A+X-3C', cuts: [{ face: 2100, back: 2058.6 }] }];
+  const boards = nests.map(({ mark }, i) => board(i + 1, '4800', [mark, 10, 2973]));
+  equal(alike({ boards, nests }).map(({ numbers }) => numbers), [[1, 3], [2]]);
+  equal(alike({ boards }).map(({ numbers }) => numbers), [[1, 2, 3]]);
+});

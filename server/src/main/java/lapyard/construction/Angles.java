@@ -45,9 +45,7 @@ final class Angles {
         }
         if (!angled.isEmpty()) {
             String sets = angled.stream()
-                    .flatMap(piece -> java.util.stream.Stream.of(piece.start(), piece.end()))
-                    .map(PieceEnd::setDeg)
-                    .filter(set -> set > 0)
+                    .flatMap(piece -> piece.setsDeg().stream())
                     .distinct()
                     .sorted()
                     .map(Lengths::text)

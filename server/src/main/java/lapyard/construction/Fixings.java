@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
@@ -59,17 +60,14 @@ final class Fixings {
                 Input.of("screws a joint", perJoint, ""),
                 Input.of("screw length", length, "mm"),
                 Input.of("thickness", t, "mm")));
-        Map<String, List<ScrewWay>> ways = new LinkedHashMap<>();
-        Map<String, List<String>> at = new LinkedHashMap<>();
-        for (int corner = 0; corner < corners; corner++) {
-            ScrewWay way = ScrewWay.of(bed, corner, length);
-            String alike = way.mitre() + " " + degrees(way) + " " + way.entryMm();
-            ways.computeIfAbsent(alike, a -> new ArrayList<>()).add(way);
-            at.computeIfAbsent(alike, a -> new ArrayList<>()).add(String.valueOf(corner + 1));
-        }
-        ways.forEach((alike, own) -> {
-            ScrewWay way = own.stream().min(Comparator.comparingDouble(ScrewWay::coverMm)).orElseThrow();
-            String corner = ways.size() == 1 ? "" : ", corner " + String.join(", ", at.get(alike));
+        Map<String, List<Integer>> alike = IntStream.range(0, corners)
+                .boxed()
+                .collect(Collectors.groupingBy(corner -> kind(ScrewWay.of(bed, corner, length)), LinkedHashMap::new, Collectors.toList()));
+        alike.values().forEach(own -> {
+            ScrewWay way = worst(bed, own.stream().mapToInt(Integer::intValue), length);
+            String corner = alike.size() == 1
+                    ? ""
+                    : own.stream().map(one -> String.valueOf(one + 1)).collect(Collectors.joining(", ", ", corner ", ""));
             inputs.add(Input.of("angle off the face" + corner, Lengths.toTenth(way.angleDeg()), "degrees"));
             inputs.add(Input.of("entry from the joint" + corner, way.entryMm(), "mm"));
             inputs.add(Input.of("cover left" + corner, Lengths.toTenth(way.coverMm()), "mm"));
@@ -112,9 +110,17 @@ final class Fixings {
         return bed.section().strength().hardwood() ? 0.9 : 0.7;
     }
 
+    /** Corners of one kind read alike on paper; a corner given to 0.1 mm is a little off its neighbour's. */
+    private static String kind(ScrewWay way) {
+        return way.mitre() + " " + degrees(way) + " " + way.entryMm();
+    }
+
     private static ScrewWay worst(Bed bed, double lengthMm) {
-        return IntStream.range(0, bed.outline().sides())
-                .mapToObj(corner -> ScrewWay.of(bed, corner, lengthMm))
+        return worst(bed, IntStream.range(0, bed.outline().sides()), lengthMm);
+    }
+
+    private static ScrewWay worst(Bed bed, IntStream corners, double lengthMm) {
+        return corners.mapToObj(corner -> ScrewWay.of(bed, corner, lengthMm))
                 .min(Comparator.comparingDouble(ScrewWay::coverMm))
                 .orElseThrow();
     }

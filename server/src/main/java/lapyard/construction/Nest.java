@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapyard.geometry.Lengths;
 
 /**
  * Pieces with angled ends sawn head to tail out of one length. Two neighbours meet at one slanted cut, the long point of
@@ -22,15 +23,27 @@ public record Nest(List<Part> parts, double lengthMm) {
         parts = List.copyOf(parts);
     }
 
-    /** One piece in it; where its outer face lies on the back, the board's back will be seen. */
+    /**
+     * One piece in it; where its outer face lies on the back, the board's back will be seen.
+     *
+     * @param leftSetDeg of the saw for its left end, off square
+     */
     public record Part(
-            Piece piece, boolean outerOnFace, double faceFromMm, double faceToMm, double backFromMm, double backToMm) {
+            Piece piece,
+            boolean outerOnFace,
+            double leftSetDeg,
+            double rightSetDeg,
+            double faceFromMm,
+            double faceToMm,
+            double backFromMm,
+            double backToMm) {
         private Part turned() {
-            return new Part(piece, !outerOnFace, backFromMm, backToMm, faceFromMm, faceToMm);
+            return new Part(piece, !outerOnFace, leftSetDeg, rightSetDeg, backFromMm, backToMm, faceFromMm, faceToMm);
         }
 
         private Part moved(double mm) {
-            return new Part(piece, outerOnFace, faceFromMm + mm, faceToMm + mm, backFromMm + mm, backToMm + mm);
+            return new Part(
+                    piece, outerOnFace, leftSetDeg, rightSetDeg, faceFromMm + mm, faceToMm + mm, backFromMm + mm, backToMm + mm);
         }
 
         double toMm() {
@@ -77,7 +90,14 @@ public record Nest(List<Part> parts, double lengthMm) {
             double outer = piece.end().outerMm() - piece.start().outerMm();
             double inner = piece.end().innerMm() - piece.start().innerMm();
             return new Part(
-                    piece, outerOnFace, face, face + (outerOnFace ? outer : inner), back, back + (outerOnFace ? inner : outer));
+                    piece,
+                    outerOnFace,
+                    left().setDeg(),
+                    right().setDeg(),
+                    face,
+                    face + (outerOnFace ? outer : inner),
+                    back,
+                    back + (outerOnFace ? inner : outer));
         }
     }
 
@@ -140,7 +160,7 @@ public record Nest(List<Part> parts, double lengthMm) {
         boolean seenOnFace = parts.stream().anyMatch(part -> part.piece().seen() && part.outerOnFace());
         List<Part> facing = seenOnFace ? parts : parts.stream().map(Part::turned).toList();
         Part last = parts.get(parts.size() - 1);
-        int step = last.faceToMm() == last.backToMm() ? 10 : 1;
+        int step = last.rightSetDeg() == 0 ? 10 : 1;
         return new Nest(facing, Math.ceil(last.toMm() * step - 1e-6) / step);
     }
 
@@ -162,27 +182,29 @@ public record Nest(List<Part> parts, double lengthMm) {
     public List<Cut> cuts() {
         List<Cut> cuts = new ArrayList<>();
         Part first = parts.get(0);
-        if (first.faceFromMm() != first.backFromMm()) {
-            cuts.add(cut(first, first.faceFromMm(), first.backFromMm()));
+        if (first.leftSetDeg() > 0) {
+            cuts.add(new Cut(first.faceFromMm(), first.backFromMm(), first.leftSetDeg()));
         }
         for (Part part : parts) {
-            if (part.faceToMm() != part.backToMm()) {
-                cuts.add(cut(part, part.faceToMm(), part.backToMm()));
+            if (part.rightSetDeg() > 0) {
+                cuts.add(new Cut(part.faceToMm(), part.backToMm(), part.rightSetDeg()));
             }
         }
         return cuts;
     }
 
-    /** The end of the piece that has this slant. */
-    private static Cut cut(Part part, double faceMm, double backMm) {
-        Piece piece = part.piece();
-        double slant = Math.abs(faceMm - backMm);
-        boolean start = Math.abs(slant - slant(piece.start())) <= Math.abs(slant - slant(piece.end()));
-        return new Cut(faceMm, backMm, (start ? piece.start() : piece.end()).setDeg());
+    /** Whether both are sawn alike, to 0.1 mm: the same cuts, and outer faces on the same sides. */
+    public boolean alike(Nest other) {
+        return shape().equals(other.shape());
     }
 
-    private static double slant(PieceEnd end) {
-        return Math.abs(end.outerMm() - end.innerMm());
+    private record Shape(double lengthMm, List<Boolean> outerOnFace, List<Cut> cuts) {}
+
+    private Shape shape() {
+        return new Shape(
+                lengthMm,
+                parts.stream().map(Part::outerOnFace).toList(),
+                cuts().stream().map(cut -> new Cut(Lengths.toTenth(cut.faceMm()), Lengths.toTenth(cut.backMm()), cut.setDeg())).toList());
     }
 
     /** The marks of its pieces from left to right, as one word. */

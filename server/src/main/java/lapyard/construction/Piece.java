@@ -1,5 +1,7 @@
 package lapyard.construction;
 
+import java.util.List;
+import java.util.stream.Stream;
 import lapyard.construction.PieceEnd.Kind;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
@@ -45,6 +47,11 @@ public record Piece(
 
     public boolean squareEnds() {
         return start.squareCut() && end.squareCut();
+    }
+
+    /** How the saw is set for each of its ends that is not square, in the order of the wall. */
+    public List<Double> setsDeg() {
+        return Stream.of(start, end).filter(one -> !one.squareCut()).map(PieceEnd::setDeg).toList();
     }
 
     public double outerFaceMm() {

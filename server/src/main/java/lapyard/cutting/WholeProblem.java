@@ -29,7 +29,7 @@ final class WholeProblem {
 
     final int[] capacity;
     final int[] supply;
-    /** Good faces of a board, as far as any item needs them. */
+    /** Good faces of a board; more than any item needs are not told apart, but one from none always is. */
     final int[] stockFaces;
     /** Whole units of {@link #priceUnit}. */
     final long[] price;

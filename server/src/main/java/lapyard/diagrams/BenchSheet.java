@@ -17,6 +17,7 @@ final class BenchSheet {
     private static final double FOOT = 6;
     private static final double STAMP = 9;
     private static final double GAP = 3;
+    private static final double MARK = 3.6;
 
     private final String garden;
     private final String caution;
@@ -129,6 +130,21 @@ final class BenchSheet {
     /** An empty box to tick, its lower left corner on the base line of the text beside it. */
     Shape tick(double x, double y, double side) {
         return Shape.Area.box(x, y - side, side, side, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.MEDIUM)));
+    }
+
+    /** The number of a board in its ring, left of words on this base line. */
+    List<Shape> boardNumber(double left, double base, int board) {
+        String number = String.valueOf(board);
+        double size = fitting(number, 4, 2.2, true, 5.6);
+        return List.of(
+                new Shape.Circle(new Point(left + 4, base - 1.5), 3.2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))),
+                middle(left + 4, base - 1.5 + size * 0.36, number, size, true));
+    }
+
+    /** A mark in bold: 3.6 mm high, smaller or cut off where the room is narrow. */
+    Shape mark(double x, double base, String words, double room) {
+        double size = fitting(words, MARK, 2, true, room);
+        return text(x, base, TextMeasure.cut(words, size, true, room), size, true);
     }
 
     /** The largest of {@code most}, nine tenths of it and so on at which the words are no wider; {@code least} at the end. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
 import lapyard.cutting.Batches;
@@ -30,7 +29,7 @@ final class SawAngles {
             for (Piece piece : work.pieces()) {
                 if (!piece.squareEnds() && !nested.contains(piece)) {
                     alike.computeIfAbsent(shape(piece), s -> new ArrayList<>()).add(piece.mark());
-                    Stream.of(piece.start(), piece.end()).filter(end -> !end.squareCut()).forEach(end -> sets.add(end.setDeg()));
+                    sets.addAll(piece.setsDeg());
                 }
             }
         }

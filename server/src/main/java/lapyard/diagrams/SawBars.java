@@ -25,7 +25,6 @@ final class SawBars {
     private static final double ROW = 7.2;
     private static final double BELOW = 2.2;
     private static final double LENGTH = 4.2;
-    private static final double MARK = 3.6;
     private static final double RUNNING = 3.2;
     private static final double FOOT = 11;
     private static final double HEAD = 7;
@@ -94,7 +93,7 @@ final class SawBars {
         double low = sheet.space().high() - FOOT;
         for (int i = 0; i < all.size(); ) {
             int end = i + 1;
-            while (end < all.size() && all.get(end).alike(all.get(i))) {
+            while (end < all.size() && all.get(end).alike(all.get(i)) && nestedAlike(all.get(end), all.get(i))) {
                 end++;
             }
             int columns = columns(all.get(i), end - i, scale);
@@ -123,6 +122,18 @@ final class SawBars {
             foot(flow, scale);
         }
         return flow.drafts();
+    }
+
+    /** Nests of one length may be parted in different places. */
+    private boolean nestedAlike(Laid one, Laid other) {
+        for (int i = 0; i < one.cuts().size(); i++) {
+            Nest nest = nests.get(one.cuts().get(i).mark());
+            Nest beside = nests.get(other.cuts().get(i).mark());
+            if (nest == null ? beside != null : beside == null || !nest.alike(beside)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Many boards cut alike stand in two columns where their bars are short enough. */
@@ -307,11 +318,7 @@ final class SawBars {
     /** One board's row: its number, then under each piece a box to tick and its mark. */
     private void marks(BenchTable.Flow flow, Laid laid, Scale scale, double x, double base) {
         double left = x + LABEL;
-        String board = String.valueOf(laid.board().number());
-        Inks inks = sheet.inks;
-        flow.add(new Shape.Circle(new Point(x + 4, base - 1.5), 3.2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
-        double fit = BenchSheet.fitting(board, 4, 2.2, true, 5.6);
-        flow.add(sheet.middle(x + 4, base - 1.5 + fit * 0.36, board, fit, true));
+        flow.addAll(sheet.boardNumber(x, base, laid.board().number()));
         taken(laid).ifPresent(tag -> flow.add(sheet.text(x + 9, base, tag, 3.2, true)));
         for (SawBoard.Cut cut : laid.cuts()) {
             double from = left + scale.paperMm(laid.onIt(cut.fromMm()));
@@ -321,16 +328,13 @@ final class SawBars {
                 parts(flow, nests.get(cut.mark()), scale, from, base);
                 continue;
             }
-            String words = signs.marked(cut.mark());
-            double size = BenchSheet.fitting(words, MARK, 2, true, room);
-            flow.add(sheet.text(from + 4.6, base, TextMeasure.cut(words, size, true, room), size, true));
+            flow.add(sheet.mark(from + 4.6, base, signs.marked(cut.mark()), room));
         }
         laid.rest().filter(rest -> rest.fate() != Fate.SCRAP).ifPresent(rest -> {
             double from = left + scale.paperMm(laid.lengthMm() - rest.lengthMm());
             flow.add(sheet.tick(from + 0.6, base + 0.5, 3.8));
             double room = scale.paperMm(rest.lengthMm()) - 5.2;
-            double size = BenchSheet.fitting(rest.tag(), MARK, 2, true, room);
-            flow.add(sheet.text(from + 5.2, base, TextMeasure.cut(rest.tag(), size, true, room), size, true));
+            flow.add(sheet.mark(from + 5.2, base, rest.tag(), room));
         });
     }
 
@@ -339,9 +343,7 @@ final class SawBars {
         for (Nest.Part part : nest.parts()) {
             double x = from + scale.paperMm(Math.min(part.faceFromMm(), part.backFromMm()));
             double room = from + scale.paperMm(Math.max(part.faceToMm(), part.backToMm())) - x - 5.2;
-            String words = signs.marked(part.piece().mark());
-            double size = BenchSheet.fitting(words, MARK, 2, true, room);
-            flow.add(sheet.text(x + 4.6, base, TextMeasure.cut(words, size, true, room), size, true));
+            flow.add(sheet.mark(x + 4.6, base, signs.marked(part.piece().mark()), room));
         }
     }
 

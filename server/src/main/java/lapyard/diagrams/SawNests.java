@@ -1,16 +1,14 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import lapyard.construction.Nest;
 import lapyard.cutting.SawBoard;
 import lapyard.drawing.Shape;
-import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 
@@ -23,7 +21,6 @@ final class SawNests {
     private static final double LEVEL = 3.8;
     private static final double ABOVE = 3;
     private static final double BELOW = 2;
-    private static final double MARK = 3.6;
 
     private final SawDay.Signs signs;
     private final BenchSheet sheet;
@@ -47,36 +44,36 @@ final class SawNests {
                 List.of("The lower edge is the face of the board, the upper edge its back; places run from the square end on the"
                         + " left. Mark each cut on both edges and join the marks; the kerf lies to the right of them, but to the left"
                         + " where the first cut takes scrap off."
-                        + " The thick edge of a piece is its outer face, which is seen. Each cut is one pass that makes two ends."
+                        + " The thick edge of a piece is its outer face. A cut between two pieces is one pass and makes both ends."
                         + " Try its set on two scraps first; clamp the length, as an angled cut pushes it along the fence."),
                 3.2,
                 false);
         List<Double> sets = work.nests().stream().flatMap(nest -> nest.cuts().stream()).map(Nest.Cut::setDeg).toList();
         flow.words(List.of(SawAngles.minutes(sets, work.batches().rates())), 4.4, false);
-        Map<String, Integer> boards = new LinkedHashMap<>();
+        Map<String, Integer> boards = new HashMap<>();
         for (SawBoard board : work.boards()) {
             board.cuts().forEach(cut -> boards.put(cut.mark(), board.number()));
         }
-        Map<List<Object>, List<Nest>> alike = new LinkedHashMap<>();
-        work.nests().forEach(nest -> alike.computeIfAbsent(shape(nest), s -> new ArrayList<>()).add(nest));
-        alike.values().forEach(nests -> group(flow, nests, boards));
+        List<List<Nest>> groups = new ArrayList<>();
+        for (Nest nest : work.nests()) {
+            groups.stream().filter(group -> group.get(0).alike(nest)).findFirst().orElseGet(() -> {
+                List<Nest> group = new ArrayList<>();
+                groups.add(group);
+                return group;
+            }).add(nest);
+        }
+        groups.forEach(nests -> group(flow, nests, boards));
         return flow.drafts();
     }
 
-    private static List<Object> shape(Nest nest) {
-        return nest.parts().stream()
-                .flatMap(part -> Stream.<Object>of(part.outerOnFace(), Lengths.toTenth(part.faceFromMm()), Lengths.toTenth(part.faceToMm()),
-                        Lengths.toTenth(part.backFromMm()), Lengths.toTenth(part.backToMm())))
-                .toList();
-    }
-
     private void group(BenchTable.Flow flow, List<Nest> nests, Map<String, Integer> boards) {
+        Nest first = nests.get(0);
+        List<Running> face = running(first, first.cuts().stream().map(Nest.Cut::faceMm).toList());
+        List<Running> back = running(first, first.cuts().stream().map(Nest.Cut::backMm).toList());
+        double above = ABOVE + deep(back);
+        double below = BELOW + deep(face);
+        double head = above + BAR + below;
         for (int from = 0; from < nests.size(); ) {
-            List<Running> face = running(nests.get(0), nests.get(0).cuts().stream().map(Nest.Cut::faceMm).toList());
-            List<Running> back = running(nests.get(0), nests.get(0).cuts().stream().map(Nest.Cut::backMm).toList());
-            double above = ABOVE + deep(back);
-            double below = BELOW + deep(face);
-            double head = above + BAR + below;
             if (!flow.holds(head + ROW)) {
                 flow.next();
             }
@@ -84,7 +81,7 @@ final class SawNests {
             flow.down(above);
             places(flow, back, flow.y(), -1);
             places(flow, face, flow.y() + BAR, 1);
-            drawing(flow, nests.get(0), nests.size());
+            drawing(flow, first, nests.size());
             flow.down(BAR + below);
             for (Nest nest : nests.subList(from, from + rows)) {
                 row(flow, nest, boards.getOrDefault(nest.mark(), 0));
@@ -152,19 +149,13 @@ final class SawNests {
 
     /** The board that gives it, then under each piece a box to tick and its mark. */
     private void row(BenchTable.Flow flow, Nest nest, int board) {
-        Inks inks = sheet.inks;
         double base = flow.y() + ROW - 2;
-        double left = sheet.space().left();
-        flow.add(new Shape.Circle(new Point(left + 4, base - 1.5), 3.2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
-        double fit = BenchSheet.fitting(String.valueOf(board), 4, 2.2, true, 5.6);
-        flow.add(sheet.middle(left + 4, base - 1.5 + fit * 0.36, String.valueOf(board), fit, true));
+        flow.addAll(sheet.boardNumber(sheet.space().left(), base, board));
         for (Nest.Part part : nest.parts()) {
             double from = scaled(nest, Math.min(part.faceFromMm(), part.backFromMm()));
             double room = scaled(nest, Math.min(part.faceToMm(), part.backToMm())) - from - 5;
-            String words = signs.marked(part.piece().mark());
-            double size = BenchSheet.fitting(words, MARK, 2, true, room);
             flow.add(sheet.tick(from, base + 0.5, 3.8));
-            flow.add(sheet.text(from + 4.6, base, TextMeasure.cut(words, size, true, room), size, true));
+            flow.add(sheet.mark(from + 4.6, base, signs.marked(part.piece().mark()), room));
         }
     }
 }

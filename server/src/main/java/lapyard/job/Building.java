@@ -6,11 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.construction.Nest;
-import lapyard.construction.Piece;
-import lapyard.construction.PieceEnd;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;
 import lapyard.job.JobSheet.BedSheet;
@@ -84,12 +81,7 @@ final class Building {
     private static Map<String, List<Double>> slants(List<BedSheet> beds, List<SectionCutting> timber) {
         Map<String, List<Double>> slants = new HashMap<>();
         for (BedSheet bed : beds) {
-            for (Piece piece : bed.work().pieces()) {
-                slants.put(piece.mark(), Stream.of(piece.start(), piece.end())
-                        .filter(end -> !end.squareCut())
-                        .map(PieceEnd::setDeg)
-                        .toList());
-            }
+            bed.work().pieces().forEach(piece -> slants.put(piece.mark(), piece.setsDeg()));
         }
         timber.forEach(cutting -> cutting.saw().nests().forEach(
                 nest -> slants.put(nest.mark(), nest.cuts().stream().map(Nest.Cut::setDeg).toList())));

@@ -9,7 +9,6 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,7 +51,8 @@ final class Nesting {
     private final boolean graded;
     private final Predicate<Double> meets;
     private final List<Blank> blanks;
-    private final Set<Piece> could = new LinkedHashSet<>();
+    /** Pieces that could be nested, by their marks. */
+    private final Map<String, Piece> could = new LinkedHashMap<>();
 
     /**
      * @param blanks what is cut square where nothing more is nested
@@ -69,7 +69,7 @@ final class Nesting {
             Piece piece = blank.pieces().get(0);
             boolean saves = half(piece.start()) > 0 || half(piece.end()) > 0;
             if (blank.nest().isEmpty() && !asTheyAre.contains(blank.mark()) && saves && (seenToo || !piece.seen()) && shortened(piece) > 0) {
-                could.add(piece);
+                could.put(piece.mark(), piece);
             }
         }
     }
@@ -128,7 +128,7 @@ final class Nesting {
         List<Blank> blanks = than.asked().blanks().values().stream().flatMap(List::stream).toList();
         Nesting all = new Nesting(saw, graded, blanks, asTheyAre, set -> true);
         Set<Double> sets = new TreeSet<>();
-        all.could.forEach(piece -> all.sets(piece).stream().filter(set -> set > 0).forEach(sets::add));
+        all.could.values().forEach(piece -> all.sets(piece).stream().filter(set -> set > 0).forEach(sets::add));
         List<Nesting> ways = new ArrayList<>(List.of(all));
         if (sets.size() > 1) {
             sets.forEach(only -> ways.add(new Nesting(saw, graded, blanks, asTheyAre, only::equals)));
@@ -188,7 +188,7 @@ final class Nesting {
      */
     private CuttingProblem longerBoards() {
         return problem(board -> {
-            List<Piece> on = could.stream()
+            List<Piece> on = could.values().stream()
                     .filter(piece -> !piece.seen() || board.goodFaces() == CuttingProblem.MOST_GOOD_FACES)
                     .toList();
             double shortest = on.stream().mapToDouble(this::shortened).min().orElse(Double.POSITIVE_INFINITY);
@@ -213,7 +213,7 @@ final class Nesting {
      *     then loses its last pieces
      */
     private List<Blank> nested(double part, Function<CuttingProblem, CuttingResult> glance) {
-        double unsaved = could.stream().mapToDouble(this::most).max().orElse(0) * part;
+        double unsaved = could.values().stream().mapToDouble(this::most).max().orElse(0) * part;
         Map<String, Double> usable = new HashMap<>();
         saw.stock().forEach(board -> usable.put(board.id(), board.lengthMm() - (board.sawnEnd() ? 1 : 2) * saw.endTrimMm()));
         Map<String, Deque<Blank>> waiting = new HashMap<>();
@@ -221,7 +221,7 @@ final class Nesting {
                 ? new Kind(up(shortened(piece(blank))), blank.stage(), piece(blank).seen() ? CuttingProblem.MOST_GOOD_FACES : 0, sets(piece(blank)))
                 : new Kind(blank.lengthMm(), blank.stage(), blank.goodFaces(graded), List.of()), waiting));
         List<Blank> nested = new ArrayList<>();
-        Set<Piece> used = new HashSet<>();
+        Set<String> used = new HashSet<>();
         for (BoardLine line : result.plan()) {
             for (int board = 0; board < line.count(); board++) {
                 Map<Integer, List<Piece>> byStage = new TreeMap<>();
@@ -234,11 +234,11 @@ final class Nesting {
                 double most = usable.get(line.stock());
                 byStage.forEach((stage, pieces) -> chains(pieces).forEach(chain -> fitting(chain, most).ifPresent(nest -> {
                     nested.add(Blank.of(nest, stage));
-                    used.addAll(nest.pieces());
+                    nest.pieces().forEach(piece -> used.add(piece.mark()));
                 })));
             }
         }
-        blanks.stream().filter(blank -> !used.contains(piece(blank))).forEach(nested::add);
+        blanks.stream().filter(blank -> !used.contains(piece(blank).mark())).forEach(nested::add);
         return nested;
     }
 
@@ -319,7 +319,7 @@ final class Nesting {
     }
 
     private boolean could(Blank blank) {
-        return blank.nest().isEmpty() && could.contains(piece(blank));
+        return blank.nest().isEmpty() && could.containsKey(blank.mark());
     }
 
     private static Piece piece(Blank blank) {

@@ -7,7 +7,7 @@ import lapyard.geometry.Lengths;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 
-/** What is said of pieces that are sawn head to tail, and of those that could be and save nothing. */
+/** What is said of pieces that are sawn head to tail. */
 final class Nests {
     private Nests() {}
 

@@ -136,6 +136,7 @@ final class Timber {
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
 
         Set<String> sawn = sawn(garden, section);
+        List<Blank> asked = blanks(garden.saw(), beds, sawn);
         List<Blank> eachByItself = new ArrayList<>();
         BigDecimal alone = BigDecimal.ZERO;
         int boardsAlone = 0;
@@ -147,7 +148,7 @@ final class Timber {
                     .map(board -> board.with(left.get(board.id())))
                     .toList();
             Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
-            Nesting.Plan own = Nesting.cheapest(saw(garden, section, rackLeft), blanks(garden, section, List.of(bed)), List.of(), sawn,
+            Nesting.Plan own = Nesting.cheapest(saw(garden, section, rackLeft), blanks(garden.saw(), List.of(bed), sawn), List.of(), sawn,
                     graded(rack), (problem, least) -> share.apply(problem), share);
             CuttingResult single = own.result();
             own.asked().blanks().values().forEach(eachByItself::addAll);
@@ -159,8 +160,8 @@ final class Timber {
         }
 
         Function<CuttingProblem, CuttingResult> glance = problem -> looking.boardsAlone(problem, NESTINGS);
-        Nesting.Plan plan = Nesting.cheapest(saw(garden, section, rack), blanks(garden, section, beds),
-                sawn.isEmpty() ? eachByItself : List.of(), sawn, graded(rack),
+        boolean keepsNests = eachByItself.containsAll(asked.stream().filter(blank -> blank.nest().isPresent()).toList());
+        Nesting.Plan plan = Nesting.cheapest(saw(garden, section, rack), asked, keepsNests ? eachByItself : List.of(), sawn, graded(rack),
                 (problem, least) -> looking.boards("Timber " + section.id(), problem, least), glance);
         looking.chosen("Timber " + section.id(), plan.result());
         CuttingResult pooled = chalked(garden, section, beds, plan);
@@ -177,11 +178,11 @@ final class Timber {
                     "let the wall be joined (seams), or make it shorter"));
         }
 
-        Map<Piece, Double> takesMm = new HashMap<>();
+        Map<String, Double> takesMm = new HashMap<>();
         Map<String, Integer> weekends = new HashMap<>();
         for (Blank blank : blanks) {
             weekends.put(blank.mark(), blank.stage());
-            blank.pieces().forEach(piece -> takesMm.put(piece, blank.takesMm(piece, garden.saw().kerfMm())));
+            blank.pieces().forEach(piece -> takesMm.put(piece.mark(), blank.takesMm(piece, garden.saw().kerfMm())));
         }
         double needM = beds.stream().mapToDouble(work -> takesM(work, takesMm)).sum();
         Optional<BigDecimal> costAlone = priced ? Optional.of(alone) : Optional.empty();
@@ -198,8 +199,8 @@ final class Timber {
         return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw, uses, findings);
     }
 
-    private static double takesM(BedWork work, Map<Piece, Double> takesMm) {
-        return work.pieces().stream().mapToDouble(takesMm::get).sum() / 1000;
+    private static double takesM(BedWork work, Map<String, Double> takesMm) {
+        return work.pieces().stream().mapToDouble(piece -> takesMm.get(piece.mark())).sum() / 1000;
     }
 
     /** Stock lengths that can be bought; where nothing is priced, a board counts 1. */
@@ -236,14 +237,14 @@ final class Timber {
     }
 
     /** Every piece by itself, but for the nests that the tally has cut. */
-    private static List<Blank> blanks(Garden garden, Section section, List<BedWork> beds) {
+    private static List<Blank> blanks(Saw saw, List<BedWork> beds, Set<String> sawn) {
         Map<String, Blank> singles = new LinkedHashMap<>();
         for (BedWork work : beds) {
             work.pieces().forEach(piece -> singles.put(piece.mark(), Blank.of(piece, work.bed().weekend())));
         }
         List<Blank> blanks = new ArrayList<>();
-        for (String mark : sawn(garden, section)) {
-            sawnNest(mark, singles, garden.saw()).ifPresent(nest -> {
+        for (String mark : sawn) {
+            sawnNest(mark, singles, saw).ifPresent(nest -> {
                 nest.pieces().forEach(piece -> singles.remove(piece.mark()));
                 blanks.add(nest);
             });
@@ -280,14 +281,14 @@ final class Timber {
     }
 
     private static CuttingResult chalked(Garden garden, Section section, List<BedWork> beds, Nesting.Plan plan) {
-        Map<Piece, Integer> rims = new HashMap<>();
-        beds.forEach(work -> work.pieces().forEach(piece -> rims.put(piece, work.bed().courses())));
+        Map<String, Integer> rims = new HashMap<>();
+        beds.forEach(work -> work.pieces().forEach(piece -> rims.put(piece.mark(), work.bed().courses())));
         Map<String, Chalking.Timbers> timbers = new LinkedHashMap<>();
         for (Demand demand : plan.asked().problem().pieces()) {
             timbers.put(demand.id(), new Chalking.Timbers(
                     demand.lengthMm(), demand.stage(), demand.goodFaces(), plan.asked().blanks().get(demand.id())));
         }
-        return Chalking.of(plan.result(), timbers, rims::get, stock -> Measured.quality(garden, section, stock));
+        return Chalking.of(plan.result(), timbers, piece -> rims.get(piece.mark()), stock -> Measured.quality(garden, section, stock));
     }
 
     List<SectionCutting> cuttings() {

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -74,12 +73,9 @@ public class JobSheetBench {
     }
 
     private static String angled(int side) {
-        String hexagon = String.join(",", Collections.nCopies(6, "{\"length\":%d,\"turn\":60}".formatted(side)));
-        String octagon = String.join(",", Collections.nCopies(8, "{\"length\":700,\"turn\":45}"));
-        return ("{\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"goodFaces\":2,\"stock\":["
-                + "{\"length\":2400,\"price\":17.40},{\"length\":3600,\"price\":26.40},{\"length\":4800,\"price\":36.00}]}]},\"beds\":["
-                + "{\"walls\":[%s],\"courses\":3},{\"walls\":[%s],\"courses\":2,\"at\":[5000,0]},"
-                + "{\"outline\":[[0,0],[2100,0],[2400,300],[2400,1200],[0,1200]],\"courses\":3,\"at\":[10000,0]}]}").formatted(hexagon, octagon);
+        String chamfered = "{\"outline\":[[0,0],[2100,0],[2400,300],[2400,1200],[0,1200]],\"courses\":3,\"at\":[10000,0]}";
+        return Gardens.faced(2, "", "2400=17.40 3600=26.40 4800=36.00", List.of(
+                Gardens.sided("X", 6, side, 0, ",\"courses\":3"), Gardens.sided("O", 8, 700, 5000, ",\"courses\":2"), chamfered));
     }
 
     /** Rectangles, Ls and Us of 20 types on a grid; sizes in steps of 50. */

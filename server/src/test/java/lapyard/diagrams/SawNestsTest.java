@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
+import lapyard.geometry.Lengths;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import org.junit.jupiter.api.Test;
@@ -58,6 +59,23 @@ class SawNestsTest {
         }
     }
 
+    /** A with C, the wall of 2100 and the one of 900 beside a cut corner, is as long as C with A and parted elsewhere: two bars. */
+    @Test
+    void nestsOfOneLengthThatArePartedElsewhereShareNoBar() throws Exception {
+        String bed = "{\"id\":\"K\",\"courses\":3,\"outline\":[[0,0],[2100,0],[2400,300],[2400,1200],[0,1200]]}";
+        String tally = ",\"tally\":{\"boards\":[{\"board\":\"#1\",\"stock\":\"4800\",\"cut\":[\"K-1A+K-1C\"]},"
+                + "{\"board\":\"#2\",\"stock\":\"4800\",\"cut\":[\"K-3C+K-3A\"]}]}";
+        JobSheet sheet = Gardens.sheet(Gardens.faced(2, tally, "4800=36.00", List.of(bed)));
+        List<String> lengths = sheet.cutting().get(0).saw().nests().stream().map(nest -> Lengths.text(nest.lengthMm())).toList();
+        assertTrue(lengths.size() >= 2, lengths::toString);
+        assertEquals(lengths.get(0), lengths.get(1));
+        int bars = 0;
+        for (Page page : pages(sheet, false, BenchOptions.usual(false))) {
+            if (page.title().contains("boards")) bars += Collections.frequency(Drawn.of(page).texts(), lengths.get(0));
+        }
+        assertEquals(2, bars);
+    }
+
     /** Many sizes, long codes, either unit and paper: no text on another. */
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
@@ -68,13 +86,10 @@ class SawNestsTest {
             int sides = new int[] {5, 6, 8}[random.nextInt(3)];
             // of 1197 to 1216 a board of 4800 gives three, or four in a nest; of 493 to 502 one of 2000
             int side = seed % 2 == 0 ? 1197 + random.nextInt(20) : 493 + random.nextInt(10);
-            String wall = "{\"length\":" + side + ",\"turn\":" + 360.0 / sides + "}";
             String code = (seed % 2 == 0 ? "B" : "LongBed" + "x".repeat(8)) + i;
-            beds.add("{\"id\":\"" + code + "\",\"at\":[" + 6000 * i + ",3000],\"courses\":3,\"walls\":["
-                    + String.join(",", Collections.nCopies(sides, wall)) + "]}");
+            beds.add(Gardens.sided(code, sides, side, 6000 * i, ",\"courses\":3"));
         }
-        String garden = "{\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"goodFaces\":2,"
-                + "\"stock\":[{\"length\":" + (seed % 2 == 0 ? 4800 : 2000) + ",\"price\":36.00}]}]},\"beds\":[" + String.join(",", beds) + "]}";
+        String garden = Gardens.faced(2, "", seed % 2 == 0 ? "4800=36.00" : "2000=15.00", beds);
         JobSheet sheet = Gardens.sheet(garden);
         int nested = 0;
         BenchOptions options = BenchOptions.usual(false).on(seed % 3 == 0 ? Paper.LETTER : Paper.A4);

@@ -1,5 +1,9 @@
 package lapyard.job;
 
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import lapyard.json.UnreadableDocument;
@@ -33,6 +37,22 @@ public final class Gardens {
         }
         return "{\"name\":\"Many sizes\"" + (search.isEmpty() ? "" : ",\"search\":\"" + search + "\"")
                 + ",\"ground\":{\"outline\":[[-1000,-1000],[32000,-1000],[32000,22000],[-1000,22000]]},\"beds\":[" + beds + "]}";
+    }
+
+    /** A bed of so many equal walls, its corners blunt. */
+    public static String sided(String id, int sides, double wallMm, int atX, String more) {
+        String wall = "{\"length\":%s,\"turn\":%s}".formatted(wallMm, 360.0 / sides);
+        return "{\"id\":\"%s\",\"at\":[%d,3000]%s,\"walls\":[%s]}".formatted(
+                id, atX, more, String.join(",", Collections.nCopies(sides, wall)));
+    }
+
+    /** Beds of 100x200 with so many good faces; each stock length with its price, as in {@code 2400=17.40 4800=36.00}. */
+    public static String faced(int goodFaces, String more, String lengths, List<String> beds) {
+        String stock = Stream.of(lengths.split(" "))
+                .map(length -> "{\"length\":%s,\"price\":%s}".formatted((Object[]) length.split("=")))
+                .collect(Collectors.joining(","));
+        return ("{\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"goodFaces\":%d,\"stock\":[%s]}]},"
+                + "\"beds\":[%s]%s}").formatted(goodFaces, stock, String.join(",", beds), more);
     }
 
     public static JobSheet sheet(String text) {

@@ -23,14 +23,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Which angled pieces are sawn head to tail: whole gardens, from the document on. */
 class NestingTest {
     private static String hexagon(String id, double side, int at, String more) {
-        String wall = "{\"length\":" + side + ",\"turn\":60}";
-        return "{\"id\":\"" + id + "\",\"at\":[" + at + ",3000],\"courses\":3" + more + ",\"walls\":["
-                + String.join(",", List.of(wall, wall, wall, wall, wall, wall)) + "]}";
+        return Gardens.sided(id, 6, side, at, ",\"courses\":3" + more);
     }
 
     private static String garden(int goodFaces, String more, String... beds) {
-        return "{\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"goodFaces\":" + goodFaces
-                + ",\"stock\":[{\"length\":4800,\"price\":36.00}]}]},\"beds\":[" + String.join(",", beds) + "]" + more + "}";
+        return Gardens.faced(goodFaces, more, "4800=36.00", List.of(beds));
     }
 
     private static SectionCutting cutting(JobSheet sheet) {
@@ -134,6 +131,16 @@ class NestingTest {
         assertEquals(15, rest.wanted());
         assertTrue(Rest.of(sheet).findings().stream().noneMatch(finding -> finding.weight() != Finding.Weight.NOTE), rest::toString);
         checkWhole(sheet, cut);
+    }
+
+    /** Whatever else is cut by itself or nested across two beds: what is nested alone is weighed, and nothing costs more than that. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\"X-1A\"", "\"X-1A+X-1B\"", "\"X-1A+Y-1B\""})
+    void pooledIsNeverAboveBedByBedWhateverIsCut(String cut) {
+        JobSheet sheet = Gardens.sheet(garden(2, tally(cut), hexagon("X", 900, 0, ""), hexagon("Y", 1180, 4000, "")));
+        List<JobSheet.Way> ways = cutting(sheet).saw().ways();
+        assertTrue(ways.get(0).cost().orElseThrow().compareTo(ways.get(1).cost().orElseThrow()) <= 0, ways::toString);
+        checkWhole(sheet);
     }
 
     /** And a piece that was cut by itself is in no nest. */

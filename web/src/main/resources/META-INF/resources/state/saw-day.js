@@ -1,7 +1,7 @@
 /** What the saw does on which weekend, out of the job sheet's cutting. */
 
 /**
- * Boards of one weekend, those cut alike together.
+ * Boards of one weekend, those cut alike together, nests parted alike too.
  *
  * @param {object} part one section of the sheet's cutting
  * @param {number | null} stage a weekend, null for all
@@ -11,7 +11,7 @@ export function alike(part, stage = null) {
   const found = new Map();
   for (const board of part.boards ?? []) {
     if (stage !== null && !board.cuts.some(cut => cut.stage === stage)) continue;
-    const key = JSON.stringify([board.stock, board.length, board.cuts.map(cut => [cut.from, cut.to, cut.stage])]);
+    const key = JSON.stringify([board.stock, board.length, board.cuts.map(cut => [cut.from, cut.to, cut.stage, nestOf(part, cut.mark)?.cuts])]);
     const known = found.get(key);
     if (known) {
       known.numbers.push(board.number);
