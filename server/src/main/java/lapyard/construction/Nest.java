@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import lapyard.geometry.Lengths;
 
 /**
  * Pieces with angled ends sawn head to tail out of one length. Two neighbours meet at one slanted cut, the long point of
@@ -18,6 +18,9 @@ import lapyard.geometry.Lengths;
  */
 public record Nest(List<Part> parts, double lengthMm) {
     private static final String JOINED = "+";
+
+    /** Corners are given to 0.1 mm, which moves a cut by about twice as much; less than a pencil line. */
+    private static final double STRAY_MM = 0.2 + 1e-9;
 
     public Nest {
         parts = List.copyOf(parts);
@@ -52,7 +55,13 @@ public record Nest(List<Part> parts, double lengthMm) {
     }
 
     /** A cut across the length from one place on its face to another on its back, {@code setDeg} off square. */
-    public record Cut(double faceMm, double backMm, double setDeg) {}
+    public record Cut(double faceMm, double backMm, double setDeg) {
+        private boolean alike(Cut other) {
+            return Math.abs(faceMm - other.faceMm) <= STRAY_MM
+                    && Math.abs(backMm - other.backMm) <= STRAY_MM
+                    && setDeg == other.setDeg;
+        }
+    }
 
     /** A piece as it lies along the board, its start on the left or its end. */
     private record Laid(Piece piece, boolean reversed) {
@@ -193,18 +202,14 @@ public record Nest(List<Part> parts, double lengthMm) {
         return cuts;
     }
 
-    /** Whether both are sawn alike, to 0.1 mm: the same cuts, and outer faces on the same sides. */
+    /** Whether one drawing serves both: outer faces on the same sides, and cuts in the same places but for stray. */
     public boolean alike(Nest other) {
-        return shape().equals(other.shape());
-    }
-
-    private record Shape(double lengthMm, List<Boolean> outerOnFace, List<Cut> cuts) {}
-
-    private Shape shape() {
-        return new Shape(
-                lengthMm,
-                parts.stream().map(Part::outerOnFace).toList(),
-                cuts().stream().map(cut -> new Cut(Lengths.toTenth(cut.faceMm()), Lengths.toTenth(cut.backMm()), cut.setDeg())).toList());
+        List<Cut> own = cuts();
+        List<Cut> theirs = other.cuts();
+        return Math.abs(lengthMm - other.lengthMm) <= STRAY_MM
+                && own.size() == theirs.size()
+                && parts.stream().map(Part::outerOnFace).toList().equals(other.parts.stream().map(Part::outerOnFace).toList())
+                && IntStream.range(0, own.size()).allMatch(i -> own.get(i).alike(theirs.get(i)));
     }
 
     /** The marks of its pieces from left to right, as one word. */

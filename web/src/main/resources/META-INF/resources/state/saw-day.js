@@ -11,7 +11,7 @@ export function alike(part, stage = null) {
   const found = new Map();
   for (const board of part.boards ?? []) {
     if (stage !== null && !board.cuts.some(cut => cut.stage === stage)) continue;
-    const key = JSON.stringify([board.stock, board.length, board.cuts.map(cut => [cut.from, cut.to, cut.stage, nestOf(part, cut.mark)?.cuts])]);
+    const key = JSON.stringify([board.stock, board.length, board.cuts.map(cut => [cut.from, cut.to, cut.stage, nestOf(part, cut.mark)?.cuts.map(slant => [Math.round(slant.face), Math.round(slant.back)])])]);
     const known = found.get(key);
     if (known) {
       known.numbers.push(board.number);
