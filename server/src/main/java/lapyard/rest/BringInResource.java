@@ -25,6 +25,12 @@ public final class BringInResource {
     public Response in(LongBody body) {
         List<Kept> history = GardenFile.read(body.text());
         List<Finding> findings = shelf.checked(history.get(history.size() - 1).document());
-        return CopiesResource.created(shelf.store().bringIn(Ids.next(), history), findings);
+        List<Kept> marked = history.stream().map(this::marked).toList();
+        return CopiesResource.created(shelf.store().bringIn(Ids.next(), marked), findings);
+    }
+
+    /** An older revision that holds a STOP comes in to be read, with a mark that it cannot be restored. */
+    private Kept marked(Kept kept) {
+        return new Kept(kept.number(), kept.kind(), kept.name(), kept.saved(), kept.stamp(), kept.document(), shelf.isRefused(kept.document()));
     }
 }

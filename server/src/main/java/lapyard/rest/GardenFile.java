@@ -82,7 +82,8 @@ public final class GardenFile {
                 Documents.name(document),
                 saved(each, place),
                 stamp,
-                document);
+                document,
+                false);
     }
 
     private static Instant saved(JsonNode each, int place) {

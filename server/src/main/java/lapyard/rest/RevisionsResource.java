@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lapyard.plan.Finding;
 import lapyard.store.Revision;
 import lapyard.store.Stored;
 
@@ -71,6 +72,7 @@ public final class RevisionsResource {
         json.writeStringField("saved", revision.saved().toString());
         if (revision.stamp().isPresent()) json.writeStringField("stamp", revision.stamp().get());
         if (revision.printed()) json.writeBooleanField("printed", true);
+        if (revision.refused()) json.writeBooleanField("refused", true);
         json.writeEndObject();
     }
 
@@ -92,9 +94,11 @@ public final class RevisionsResource {
             @PathParam("number") String number,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch) {
         Stored old = revision(id, number);
-        long expected = Tags.expected(ifMatch, shelf.everKept(id));
-        return shelf.answer(
-                shelf.store().restore(id, expected, old.revision()), expected, shelf.checked(old.document()));
+        Stored current = shelf.everKept(id);
+        long expected = Tags.expected(ifMatch, current);
+        if (current.revision() != expected) throw shelf.stale(current, expected);
+        List<Finding> findings = shelf.checked(old.document());
+        return shelf.answer(shelf.store().restore(id, expected, old.revision()), expected, findings);
     }
 
     /** A name for one revision; a stamped one is never thinned out. */

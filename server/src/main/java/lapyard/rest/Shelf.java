@@ -77,8 +77,16 @@ final class Shelf {
     /** What is said of a document; 422 where a STOP is among it. */
     List<Finding> checked(String document) {
         List<Finding> findings = desk.check(document);
-        if (findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP)) throw new Refusal(findings);
+        if (holdsStop(findings)) throw new Refusal(findings);
         return findings;
+    }
+
+    boolean isRefused(String document) {
+        return holdsStop(desk.check(document));
+    }
+
+    private static boolean holdsStop(List<Finding> findings) {
+        return findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP);
     }
 
     /** 200 with a receipt, or the refusal that fits. */

@@ -126,7 +126,8 @@ public final class Rescue {
                         row.getString(2),
                         Instant.parse(row.getString(3)),
                         Optional.empty(),
-                        row.getString(4)));
+                        row.getString(4),
+                        false));
             }
         } catch (SQLException | IllegalArgumentException | DateTimeException | NullPointerException damaged) {
             return Optional.empty();

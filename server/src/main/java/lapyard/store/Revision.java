@@ -10,6 +10,7 @@ import java.util.OptionalLong;
  * @param restored the older revision whose document this one brought back
  * @param stamp    the name somebody gave this revision
  * @param printed  whether sheets of it were made for printing
+ * @param refused  whether it came in with a file and holds a STOP, so that it cannot be restored
  */
 public record Revision(
         long number,
@@ -18,7 +19,8 @@ public record Revision(
         String name,
         Instant saved,
         Optional<String> stamp,
-        boolean printed) {
+        boolean printed,
+        boolean refused) {
     public enum Kind {
         CREATED,
         SAVED,

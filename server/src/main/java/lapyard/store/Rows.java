@@ -187,7 +187,7 @@ final class Rows {
 
     List<Revision> history(Connection connection, String id, int limit, long before) throws SQLException {
         List<Revision> revisions = new ArrayList<>();
-        try (PreparedStatement select = connection.prepareStatement("select number, kind, restored, name, saved, stamp, printed"
+        try (PreparedStatement select = connection.prepareStatement("select number, kind, restored, name, saved, stamp, printed, refused"
                 + " from revision where garden = ? and number < ? order by number desc limit ?")) {
             select.setString(1, id);
             select.setLong(2, before);
@@ -203,7 +203,8 @@ final class Rows {
                             row.getString(4),
                             Instant.parse(row.getString(5)),
                             Optional.ofNullable(row.getString(6)),
-                            row.getInt(7) != 0));
+                            row.getInt(7) != 0,
+                            row.getInt(8) != 0));
                 }
             }
         }
@@ -224,6 +225,7 @@ final class Rows {
             saved = latest(kept.saved(), saved);
             Stored stored = new Stored(id, shortened(kept.name(), GardenStore.NAME_CHARACTERS), kept.number(), saved, false, kept.document());
             insertRevision(connection, stored, kept.kind(), OptionalLong.empty(), kept.stamp());
+            if (kept.refused()) mark(connection, id, kept.number(), "refused", 1);
         }
         try (PreparedStatement update = connection.prepareStatement(
                 "update garden set name = ?, sort_key = ?, revision = ?, changed = ? where id = ?")) {
@@ -272,7 +274,7 @@ final class Rows {
 
     List<Kept> everything(Connection connection, String id) throws SQLException {
         List<Kept> all = new ArrayList<>();
-        try (PreparedStatement select = connection.prepareStatement("select number, kind, name, saved, stamp, document"
+        try (PreparedStatement select = connection.prepareStatement("select number, kind, name, saved, stamp, document, refused"
                 + " from revision where garden = ? order by number")) {
             select.setString(1, id);
             try (ResultSet row = select.executeQuery()) {
@@ -283,7 +285,8 @@ final class Rows {
                             row.getString(3),
                             Instant.parse(row.getString(4)),
                             Optional.ofNullable(row.getString(5)),
-                            row.getString(6)));
+                            row.getString(6),
+                            row.getInt(7) != 0));
                 }
             }
         }

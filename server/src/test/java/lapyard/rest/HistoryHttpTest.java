@@ -127,6 +127,28 @@ class HistoryHttpTest {
     }
 
     @Test
+    void whatCannotBeRestoredIsMarkedAndChangesNothingWhenItIsAskedFor() throws Exception {
+        String address = served.created(TWO);
+        saved(served.put(address, put(TWO, "[800,1500]", "[1000,1500]"), "If-Match", "\"1\""));
+        String file = served.get(address + "/file").body();
+        String bad = file.replaceFirst("width\\\\\":[0-9]+", "width\\\\\":-5");
+        assertFalse(bad.equals(file));
+        HttpResponse<String> in = served.post("/api/gardens/file", bad);
+        assertEquals(201, in.statusCode(), in::body);
+        String brought = in.headers().firstValue("Location").orElseThrow();
+        JsonNode history = json(served.get(brought + "/revisions")).path("revisions");
+        assertFalse(history.get(0).has("refused"));
+        assertTrue(history.get(1).path("refused").asBoolean());
+        String stands = served.get(brought).body();
+        problem(422, served.post(brought + "/revisions/1/restore", "", "If-Match", "\"2\""));
+        assertEquals("\"2\"", etag(served.get(brought)));
+        assertEquals(stands, served.get(brought).body());
+        assertEquals(2, json(served.get(brought + "/revisions")).path("revisions").size());
+        assertEquals(200, served.get(brought + "/job-sheet").statusCode());
+        problem(412, served.post(brought + "/revisions/1/restore", "", "If-Match", "\"1\""));
+    }
+
+    @Test
     void aFileThatIsNoGardenFileIsRefusedByThePlace() throws Exception {
         String good = served.get(served.created(TWO) + "/file").body();
         List<String[]> bad = List.of(
