@@ -109,15 +109,13 @@ public record JobSheet(
                 ToIntFunction<String> weekendOf,
                 List<Way> ways,
                 List<Nest> nests) {
-            List<SawBoard> boards = SawBoard.of(problem, named.plan(), weekendOf);
-            return new SawWork(
-                    problem,
-                    marks,
-                    boards,
-                    Batches.of(boards, Batches.Rates.USUAL),
-                    Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm()),
-                    ways,
-                    nests);
+            return new SawWork(problem, marks, List.of(), null, null, ways, nests).with(SawBoard.of(problem, named.plan(), weekendOf), ways);
+        }
+
+        /** The same pieces on other boards. */
+        SawWork with(List<SawBoard> other, List<Way> waysThen) {
+            return new SawWork(problem, marks, other, Batches.of(other, Batches.Rates.USUAL),
+                    Ledger.of(other, problem.kerfMm(), problem.keepOffcutMm()), waysThen, nests);
         }
 
         /** The same job with each piece under its own mark, as {@link lapyard.cutting.Replan} is told of them. */

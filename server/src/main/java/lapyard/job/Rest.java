@@ -10,7 +10,6 @@ import java.util.Optional;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.Effort;
 import lapyard.cutting.Replan;
-import lapyard.cutting.Sawn;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding;
@@ -62,10 +61,8 @@ public record Rest(
     }
 
     private static void section(SectionCutting cutting, List<Tally.Board> boards, List<Rest> sections, List<Finding> findings) {
-        Map<String, String> demandOf = new HashMap<>();
-        cutting.saw().marks().forEach((demand, marks) -> marks.forEach(mark -> demandOf.put(mark, demand)));
+        Map<String, String> demandOf = Resawn.demands(cutting.saw());
         Map<String, String> cutFrom = new HashMap<>();
-        List<Sawn> sawn = new ArrayList<>();
         boolean known = true;
         for (Tally.Board board : boards) {
             for (String mark : board.cut()) {
@@ -84,11 +81,9 @@ public record Rest(
                             "keep the bed as it was cut", "call the piece spoiled or rack it as an offcut"));
                 }
             }
-            sawn.add(new Sawn(board.name(), board.stock(), board.opened(), named(board.cut(), demandOf), named(board.spoiled(), demandOf),
-                    board.lostMm(), board.leftMm()));
         }
         if (!known) return;
-        Replan replan = Replan.of(cutting.saw().problem(), sawn, Effort.QUICK);
+        Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf), Effort.QUICK);
         if (replan instanceof Replan.Refused refused) {
             for (Replan.Stop stop : refused.stops()) {
                 findings.add(Finding.stop("tally, " + stop.where(), stop.text(), null, stop.ways().toArray(String[]::new)));
@@ -108,10 +103,6 @@ public record Rest(
                             + (priced ? " (" + planned.result().paid().toPlainString() + ")" : ""),
                     new Amount(lacking, "pieces"), "buy " + String.join(", ", buy), "shorten what does not fit"));
         }
-    }
-
-    private static List<String> named(List<String> marks, Map<String, String> demandOf) {
-        return marks.stream().filter(demandOf::containsKey).map(demandOf::get).toList();
     }
 
     /** Tasks that the tally calls done and the plan does not know: a bed that was built and then changed or dropped. */

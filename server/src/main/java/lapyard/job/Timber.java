@@ -39,6 +39,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
+import lapyard.plan.Tally;
 import lapyard.working.Working.Input;
 import lapyard.working.Working;
 import org.joda.money.CurrencyUnit;
@@ -188,15 +189,23 @@ final class Timber {
         Optional<BigDecimal> costAlone = priced ? Optional.of(alone) : Optional.empty();
         Map<String, List<String>> marks = new HashMap<>();
         plan.asked().blanks().forEach((id, own) -> marks.put(id, own.stream().map(Blank::mark).toList()));
-        List<Way> ways = List.of(
-                new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid()) : Optional.empty()),
-                new Way("bed by bed", boardsAlone, costAlone));
-        SawWork saw = SawWork.of(plan.asked().problem(), marks, pooled, weekends::get, ways,
+        Way bedByBed = new Way("bed by bed", boardsAlone, costAlone);
+        SawWork saw = SawWork.of(plan.asked().problem(), marks, pooled, weekends::get, List.of(way(pooled, priced), bedByBed),
                 blanks.stream().flatMap(blank -> blank.nest().stream()).toList());
+        List<Tally.Board> told = garden.tally().boards().stream().filter(board -> board.section().equals(section.id())).toList();
+        Optional<Resawn> resawn = Resawn.of(saw, pooled, told, weekends::get);
+        if (resawn.isPresent()) {
+            pooled = resawn.get().result();
+            saw = saw.with(resawn.get().boards(), List.of(way(pooled, priced), bedByBed));
+        }
         List<SlipLine.Use> uses = beds.stream()
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), takesM(work, takesMm)))
                 .toList();
         return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw, uses, findings);
+    }
+
+    private static Way way(CuttingResult pooled, boolean priced) {
+        return new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid()) : Optional.empty());
     }
 
     private static double takesM(BedWork work, Map<String, Double> takesMm) {
