@@ -112,7 +112,7 @@ final class Bearers {
         Map<StockLength, Integer> boards = boards(section, perBoard, pooled);
         BigDecimal alone = BigDecimal.ZERO;
         int boardsAlone = 0;
-        for (BedWork bed : beds) {
+        for (BedWork bed : looking.alone() ? beds : List.<BedWork>of()) {
             CuttingResult single = looking.boardsAlone(problem(garden, section, perBoard, strips(List.of(bed))), beds.size());
             Map<StockLength, Integer> ownBoards = boards(section, perBoard, single);
             alone = alone.add(cost(ownBoards));

@@ -18,8 +18,9 @@ import lapyard.working.Progress;
  * so that a saving is none of the search.
  *
  * @param progress for what is looked for by its name on the slip, who hears of it
+ * @param alone    whether it is asked what each bed would take alone; it changes no plan of beds with square corners
  */
-record Looking(Search search, Function<String, Progress> progress) {
+record Looking(Search search, Function<String, Progress> progress, boolean alone) {
     private static final Duration LONGEST = Duration.ofSeconds(60);
     private static final lapyard.cutting.Effort LONG_BOARDS = new lapyard.cutting.Effort(6_000_000, LONGEST, 1_500_000);
     private static final lapyard.sheets.Effort LONG_ROLLS = new lapyard.sheets.Effort(300_000, LONGEST);
@@ -36,6 +37,15 @@ record Looking(Search search, Function<String, Progress> progress) {
 
     private static final Solved<Boards, CuttingResult> BOARDS = new Solved<>();
     private static final Solved<Rolls, RollResult> ROLLS = new Solved<>();
+
+    Looking(Search search, Function<String, Progress> progress) {
+        this(search, progress, true);
+    }
+
+    /** For the total alone. */
+    static Looking pooledOnly(Search search) {
+        return new Looking(search, what -> Progress.UNHEARD, false);
+    }
 
     CuttingResult boards(String name, CuttingProblem problem) {
         CuttingResult result = boards(name, problem, Optional.empty());

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lapyard.catalogue.Catalogue;
+import lapyard.construction.BedWork;
 import lapyard.geometry.Lengths;
-import lapyard.job.JobSheet.BedSheet;
 import lapyard.job.JobSheet.PathSheet;
 import lapyard.order.Ordering;
 import lapyard.order.SlipLine;
@@ -28,10 +28,12 @@ final class PackNeeds {
 
     private PackNeeds() {}
 
-    static PackNeeds of(List<BedSheet> beds, List<PathSheet> paths) {
+    /** @param amounts of each bed, as {@code works} has them */
+    static PackNeeds of(List<BedWork> works, List<List<Quantity>> amounts, List<PathSheet> paths) {
         PackNeeds all = new PackNeeds();
-        for (BedSheet sheet : beds) {
-            all.take("bed " + sheet.work().bed().id(), items(sheet.work().bed()), toBuy(sheet.quantities()));
+        for (int i = 0; i < works.size(); i++) {
+            Bed bed = works.get(i).bed();
+            all.take("bed " + bed.id(), items(bed), toBuy(amounts.get(i)));
         }
         for (PathSheet sheet : paths) {
             all.take("path " + sheet.path().id(), items(sheet.path()), sheet.quantities());

@@ -140,7 +140,7 @@ final class RollGoods {
         wanted.forEach(piece -> byOwner.computeIfAbsent(piece.owner(), owner -> new ArrayList<>()).add(piece));
         BigDecimal alone = BigDecimal.ZERO;
         double metresAlone = 0;
-        for (List<Wanted> own : byOwner.values()) {
+        for (List<Wanted> own : looking.alone() ? byOwner.values() : List.<List<Wanted>>of()) {
             RollResult single = looking.rollsAlone(problem(material, rolls, own), byOwner.size());
             alone = alone.add(single.cost());
             metresAlone += metres(single);

@@ -37,6 +37,7 @@ import lapyard.order.Wanted;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
+import lapyard.plan.Joint;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
 import lapyard.plan.Tally;
@@ -143,7 +144,9 @@ final class Timber {
         int boardsAlone = 0;
         Map<String, Integer> left = new HashMap<>();
         rack.forEach(board -> left.put(board.id(), board.available().getAsInt()));
-        for (BedWork bed : beds) {
+        // nests of one bed alone are offered to all together
+        boolean each = looking.alone() || beds.stream().anyMatch(work -> angled(work.bed()));
+        for (BedWork bed : each ? beds : List.<BedWork>of()) {
             List<Stock> rackLeft = rack.stream()
                     .filter(board -> left.get(board.id()) > 0)
                     .map(board -> board.with(left.get(board.id())))
@@ -206,6 +209,10 @@ final class Timber {
 
     private static Way way(CuttingResult pooled, boolean priced) {
         return new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid()) : Optional.empty());
+    }
+
+    private static boolean angled(Bed bed) {
+        return !bed.outline().upright() || bed.joints().containsValue(Joint.MITRE);
     }
 
     private static double takesM(BedWork work, Map<String, Double> takesMm) {

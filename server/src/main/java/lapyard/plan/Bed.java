@@ -135,6 +135,12 @@ public record Bed(
                 notches, other, liner, fill, finish, food, weekend, joints, ties, near, seal);
     }
 
+    /** The same making in another outline. */
+    public Bed withOutline(Outline other) {
+        return new Bed(id, name, type, other, placement, courses, section, lap, hidden, low, seams, screws,
+                notches, base, liner, fill, finish, food, weekend, joints, ties, near, seal);
+    }
+
     public Bed withPlacement(Placement moved) {
         return placedAs(id, name, moved, weekend);
     }

@@ -1,0 +1,137 @@
+package lapyard.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import lapyard.catalogue.Supplier;
+import lapyard.construction.BedWork;
+import lapyard.construction.Construction;
+import lapyard.construction.SeamSplit;
+import lapyard.fill.BedFill;
+import lapyard.geometry.Point;
+import lapyard.ground.Fall;
+import lapyard.ground.GroundSheet;
+import lapyard.ground.HiddenWalls;
+import lapyard.ground.PathWork;
+import lapyard.job.JobSheet.PathSheet;
+import lapyard.order.Ordering;
+import lapyard.order.Slip;
+import lapyard.order.Wanted;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.working.Progress;
+import lapyard.working.Quantity;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * What a garden is made of and what all of it costs: the part of a job sheet that the order needs. {@link Job} adds what
+ * people do with it; a search over sizes asks for the total alone.
+ *
+ * @param garden   with the walls hidden that nobody sees
+ * @param amounts  of each bed, in the order of the document
+ * @param offered  timber before the suppliers were chosen
+ * @param findings of beds, liner, membrane and ground, in the order of a job sheet
+ */
+record Costing(
+        Garden garden,
+        GroundSheet ground,
+        List<BedWork> works,
+        List<List<Quantity>> amounts,
+        List<PathSheet> paths,
+        List<PathWork> pathWorks,
+        Timber offered,
+        Timber timber,
+        Bearers bearers,
+        RollGoods rolls,
+        Slip slip,
+        boolean leftOut,
+        List<Finding> findings) {
+
+    /** The total of the garden's order, as {@link Job#prepare} finds it, without what each bed would take alone. */
+    static Slip slip(Garden given) {
+        return of(given, Looking.pooledOnly(given.search())).slip();
+    }
+
+    static Costing of(Garden given, Looking looking) {
+        HiddenWalls hidden = HiddenWalls.of(given);
+        Garden garden = hidden.garden();
+        List<Finding> findings = new ArrayList<>(hidden.findings());
+        GroundSheet ground = GroundSheet.of(garden);
+        Optional<Fall> fall = ground.fall();
+        List<BedWork> works = new ArrayList<>();
+        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
+        Slats slats = Slats.of(garden, bed -> downhill(fall, bed));
+        findings.addAll(slats.findings());
+        for (Bed drawn : garden.beds()) {
+            Bed bed = slats.laid(drawn);
+            works.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill(fall, bed)));
+        }
+        Stripping stripping = Stripping.of(garden, ground.paths());
+        List<PathWork> pathWorks = stripping.paths();
+        Lining lining = Lining.of(garden, works, pathWorks, bed -> downhill(fall, bed));
+        works = lining.works();
+        List<List<Quantity>> amounts = new ArrayList<>();
+        for (BedWork work : works) {
+            BedFill fill = BedFill.of(work);
+            List<Quantity> quantities = new ArrayList<>(work.quantities());
+            quantities.addAll(fill.quantities());
+            slats.toBuy(work.bed()).ifPresent(quantities::add);
+            quantities.addAll(GroundNeeds.of(ground.beds().get(amounts.size()), garden.catalogue()));
+            amounts.add(quantities);
+            findings.addAll(work.findings());
+            findings.addAll(fill.findings());
+        }
+        findings.addAll(lining.findings());
+        findings.addAll(stripping.findings());
+        List<PathSheet> paths =
+                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.catalogue()))).toList();
+        findings.addAll(ground.findings());
+
+        CurrencyUnit currency = CurrencyUnit.of(garden.currency());
+        Timber offered = Timber.of(garden, works, looking);
+        Bearers bearers = Bearers.of(garden, works, looking);
+        RollGoods rolls = RollGoods.of(garden, works, pathWorks, looking);
+        List<Wanted> wanted = new ArrayList<>();
+        wanted.addAll(offered.lines(currency));
+        wanted.addAll(bearers.lines(currency));
+        wanted.addAll(rolls.lines(currency));
+        List<Supplier> suppliers = garden.catalogue().suppliers();
+        wanted.addAll(PackNeeds.of(works, amounts, paths).lines(garden.catalogue(), reach(suppliers), currency));
+        Slip chosen = Ordering.slip(currency, wanted, suppliers, false);
+        Timber timber = offered.chosen(chosen);
+        bearers = bearers.chosen(chosen);
+        rolls = rolls.chosen(chosen);
+        boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut()
+                || works.stream().anyMatch(BedWork::leftOut);
+        return new Costing(garden, ground, works, amounts, paths, pathWorks, offered, timber, bearers, rolls,
+                leftOut ? chosen.withMoreToCome() : chosen, leftOut, findings);
+    }
+
+    /** @param downhill in the bed's own frame */
+    static BedWork work(Garden garden, Bed bed, Map<Integer, SeamSplit> joined, Optional<Point> downhill) {
+        return Construction.of(
+                bed,
+                garden.saw(),
+                Timber.longestPieceMm(garden, bed.section()),
+                joined,
+                downhill,
+                Bearers.longestStockMm(garden, bed),
+                garden.liftLimitKg());
+    }
+
+    /** What all delivery charges that can fall away come to: no line is worth being dearer by more. */
+    private static BigDecimal reach(List<Supplier> suppliers) {
+        return suppliers.stream()
+                .filter(supplier -> supplier.freeOver().isPresent())
+                .map(Supplier::charge)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    static Optional<Point> downhill(Optional<Fall> fall, Bed bed) {
+        return fall.map(Fall::downhill).map(yard -> bed.placement().directionToOwn(yard.x(), yard.y()));
+    }
+}
