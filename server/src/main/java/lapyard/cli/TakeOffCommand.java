@@ -112,14 +112,14 @@ final class TakeOffCommand implements Callable<Integer> {
             }
         }
         files.put("slip.json", utf8(JobSheetJson.text(JobSheetJson.slip(sheet))));
-        files.put("weekends.csv", utf8(Buying.of(sheet).csv(read.garden().crew().start())));
+        files.put("weekends.csv", utf8(Buying.of(sheet).csv(read.garden().people().crew().dates().start())));
         files.put("weekends.ics", utf8(BuildingCalendar.ics(sheet, gardenId(read.garden().name()), Instant.now(), 1)));
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("weekends", JobSheetJson.weekends(sheet));
         json.set("advice", JobSheetJson.advice(advice));
         json.set("loads", LoadInJson.of(Loads.of(sheet)));
-        if (sheet.garden().quote().given()) {
-            json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().quote()));
+        if (sheet.garden().terms().quote().given()) {
+            json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
         }
         files.put("job-sheet.json", utf8(JobSheetJson.text(json)));
         write(files);

@@ -16,7 +16,7 @@ final class Coating {
     private Coating() {}
 
     static void quantities(Bed bed, Outline inner, List<Quantity> quantities) {
-        if (!bed.finish().wanted()) {
+        if (!bed.making().finish().wanted()) {
             return;
         }
         double p = bed.outline().perimeterMm();
@@ -45,35 +45,35 @@ final class Coating {
                         Input.of("top", top, "m2"))));
         quantities.add(new Quantity(
                 "finish.litres",
-                litres(area, bed.finish()),
+                litres(area, bed.making().finish()),
                 "l",
                 Working.of(
                         "area x coats x rough factor / cover of a litre",
                         Working.COMMON_PRACTICE,
                         Input.of("area", area, "m2"),
-                        Input.of("coats", bed.finish().coats(), ""),
-                        Input.of("rough factor", bed.finish().rough(), ""),
-                        Input.of("cover", bed.finish().coverM2PerLitre(), "m2/l"))));
+                        Input.of("coats", bed.making().finish().coats(), ""),
+                        Input.of("rough factor", bed.making().finish().rough(), ""),
+                        Input.of("cover", bed.making().finish().coverM2PerLitre(), "m2/l"))));
     }
 
     /** @param notches in the lowest course */
     static void seal(Bed bed, int pieces, int notches, List<Quantity> quantities) {
-        if (!bed.seal().wanted()) {
+        if (!bed.making().seal().wanted()) {
             return;
         }
         double ends = Timber.endsM2(bed, pieces);
         double faces = Timber.notchesM2(bed, notches);
         quantities.add(new Quantity(
                 "seal.litres",
-                (ends + faces) * bed.seal().coats() / bed.seal().coverM2PerLitre(),
+                (ends + faces) * bed.making().seal().coats() / bed.making().seal().coverM2PerLitre(),
                 "l",
                 Working.of(
                         "(cut ends + faces of notches) x coats / cover of a litre",
                         "two coats: NHBC Standards 3.3.5 (2025); cover: Wood Handbook, ch. 16, saw-textured wood",
                         Input.of("cut ends", ends, "m2"),
                         Input.of("faces of notches", faces, "m2"),
-                        Input.of("coats", bed.seal().coats(), ""),
-                        Input.of("cover", bed.seal().coverM2PerLitre(), "m2/l"))));
+                        Input.of("coats", bed.making().seal().coats(), ""),
+                        Input.of("cover", bed.making().seal().coverM2PerLitre(), "m2/l"))));
     }
 
     static double litres(double areaM2, Finish finish) {

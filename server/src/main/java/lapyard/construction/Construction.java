@@ -80,7 +80,7 @@ public final class Construction {
         floor.quantities(bed, inner, saw, bearerStockMm, quantities);
         floor.findings(bed, low.toward(), findings);
         List<LinerPiece> liner =
-                bed.liner().wanted() ? LinerCut.pieces(bed, floor.rectangles(), low, findings) : List.of();
+                bed.inside().liner().wanted() ? LinerCut.pieces(bed, floor.rectangles(), low, findings) : List.of();
         LinerCut.quantities(bed, inner, liner, quantities);
         if (!liner.isEmpty()) {
             Fixings.staples(bed, inner, quantities);
@@ -99,19 +99,17 @@ public final class Construction {
                         Input.of("thickness t", bed.section().thicknessMm(), "mm"))));
         return new BedWork(
                 bed,
-                inner,
-                floor.rectangles(),
-                laid.courses(),
-                laid.seams(),
-                notched.notches(),
-                floor.strips(),
-                floor.slats(),
+                new BedWork.Frame(
+                        inner,
+                        laid.courses(),
+                        laid.seams(),
+                        notched.notches(),
+                        screwed ? CornerJoints.screws(bed, laid.courses()) : List.of(),
+                        across),
+                new BedWork.Bottom(floor.rectangles(), floor.strips(), floor.slats(), floor.bays()),
                 liner,
                 quantities,
                 findings,
-                screwed ? CornerJoints.screws(bed, laid.courses()) : List.of(),
-                across,
-                floor.bays(),
                 !screwed);
     }
 
@@ -122,10 +120,10 @@ public final class Construction {
     }
 
     private static List<CrossTie> crossTies(Bed bed, Outline inner, List<Finding> findings) {
-        if (!bed.ties().crossTies() || bed.heightMm() < bed.ties().crossFromMm()) {
+        if (!bed.making().ties().crossTies() || bed.heightMm() < bed.making().ties().crossFromMm()) {
             return List.of();
         }
-        CrossTies across = CrossTies.of(bed, inner, bed.ties().crossEveryMm());
+        CrossTies across = CrossTies.of(bed, inner, bed.making().ties().crossEveryMm());
         across.untied().forEach(wall -> findings.add(Finding.note(
                 "bed " + bed.id() + ", wall " + wall,
                 "no wall stands square opposite for a cross tie",

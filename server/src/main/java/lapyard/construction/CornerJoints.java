@@ -17,7 +17,7 @@ final class CornerJoints {
 
     /** At a lap the timber that stops short takes the heads, at a mitre the two by turns. */
     static List<CornerScrew> screws(Bed bed, List<Course> courses) {
-        int perJoint = bed.screws().perJoint();
+        int perJoint = bed.making().screws().perJoint();
         List<Double> heights = new ArrayList<>();
         for (int i = 1; i <= perJoint; i++) {
             heights.add((2 * i - 1) * bed.section().heightMm() / (2 * perJoint));
@@ -41,7 +41,7 @@ final class CornerJoints {
                 if (before == null || after == null) {
                     continue;
                 }
-                ScrewWay way = ScrewWay.of(bed, corner, bed.screws().lengthMm());
+                ScrewWay way = ScrewWay.of(bed, corner, bed.making().screws().lengthMm());
                 if (way.mitre()) {
                     places.add(set(course, corner, after, before, way, everySecond(heights, 0)));
                     if (perJoint > 1) {
@@ -67,7 +67,7 @@ final class CornerJoints {
     }
 
     static void ties(Bed bed, List<Course> courses, List<CrossTie> across, List<Quantity> quantities) {
-        Ties ties = bed.ties();
+        Ties ties = bed.making().ties();
         if (ties.brackets()) {
             int corners = bed.outline().sides();
             int brackets = corners * bed.courses();
@@ -133,7 +133,7 @@ final class CornerJoints {
                         Working.COMMON_PRACTICE,
                         Input.of(what, count, ""),
                         Input.of("screws each", each, ""),
-                        Input.of("screw length", bed.ties().fixingMm(), "mm"),
+                        Input.of("screw length", bed.making().ties().fixingMm(), "mm"),
                         Input.of("thickness", bed.section().thicknessMm(), "mm"))));
     }
 }

@@ -97,17 +97,17 @@ final class Courses {
         String where = "bed " + bed.id() + ", wall " + wall;
         Optional<SeamSplit> split = joined.containsKey(side)
                 ? Optional.of(joined.get(side))
-                : bed.seams() ? SeamSplit.of(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw)
+                : bed.walls().seams() ? SeamSplit.of(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw)
                 : Optional.empty();
         if (split.isEmpty()) {
             String tooLong = Lengths.text(needed) + " needed; the longest board gives " + Lengths.text(longestMm);
             findings.add(Finding.snag(
                     where,
-                    bed.seams()
+                    bed.walls().seams()
                             ? tooLong + ", and no split leaves parts of " + Lengths.text(saw.leastPartMm())
                             : tooLong + ", and seams are not allowed",
                     new Amount(Lengths.toTenth(over), "mm"),
-                    bed.seams() ? "allow a shorter least part" : "allow a seam",
+                    bed.walls().seams() ? "allow a shorter least part" : "allow a seam",
                     "shorten wall " + wall + " by " + Lengths.text(over),
                     "add a board of " + Lengths.text(needed + 2 * saw.endTrimMm()) + " or longer"));
             return;
@@ -165,7 +165,7 @@ final class Courses {
                     Lengths.toTenth(Math.max(end.outerMm(), end.innerMm()) - from),
                     from,
                     WallRun.lies(bed.outline(), run.side(), t, start, end),
-                    !bed.hidden().contains(letter),
+                    !bed.walls().hidden().contains(letter),
                     start,
                     end));
             if (i < parts - 1) {

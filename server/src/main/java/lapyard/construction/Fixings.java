@@ -34,7 +34,7 @@ final class Fixings {
      * @return whether they hold
      */
     static boolean screws(Bed bed, List<Quantity> quantities, List<Finding> findings) {
-        double length = bed.screws().lengthMm();
+        double length = bed.making().screws().lengthMm();
         double t = bed.section().thicknessMm();
         double h = bed.section().heightMm();
         ScrewWay worst = worst(bed, length);
@@ -51,7 +51,7 @@ final class Fixings {
             return false;
         }
         nearTheEnd(bed, findings);
-        int perJoint = bed.screws().perJoint();
+        int perJoint = bed.making().screws().perJoint();
         int corners = bed.outline().sides();
         int count = corners * bed.courses() * perJoint;
         List<Input> inputs = new ArrayList<>(List.of(
@@ -94,8 +94,8 @@ final class Fixings {
                         "one a corner screw; pilot = share of root x root, root = 2/3 of shank",
                         "NDS commentary on wood screws: 70 % of the root in softwood, 90 % in hardwood",
                         Input.of("screws", count, "screws"),
-                        Input.of("shank", bed.screws().diameterMm(), "mm"),
-                        Input.of("root", Lengths.toTenth(bed.screws().diameterMm() * 2 / 3), "mm"),
+                        Input.of("shank", bed.making().screws().diameterMm(), "mm"),
+                        Input.of("root", Lengths.toTenth(bed.making().screws().diameterMm() * 2 / 3), "mm"),
                         Input.of("share of root", pilotShare(bed), ""),
                         Input.of("pilot", Lengths.toTenth(pilotMm(bed)), "mm"))));
         return true;
@@ -103,7 +103,7 @@ final class Fixings {
 
     /** Width of the pilot hole for the thread. */
     static double pilotMm(Bed bed) {
-        return pilotShare(bed) * bed.screws().diameterMm() * 2 / 3;
+        return pilotShare(bed) * bed.making().screws().diameterMm() * 2 / 3;
     }
 
     private static double pilotShare(Bed bed) {
@@ -137,7 +137,7 @@ final class Fixings {
     }
 
     private static void nearTheEnd(Bed bed, List<Finding> findings) {
-        double length = bed.screws().lengthMm();
+        double length = bed.making().screws().lengthMm();
         double left = endCoverMm(bed, length);
         if (left < LEAST_COVER_MM - 1e-6) {
             double longest = 5 * Math.floor(length / 5);
@@ -158,7 +158,7 @@ final class Fixings {
     }
 
     private static String shorterScrew(Bed bed) {
-        for (double shorter = 10 * Math.ceil(bed.screws().lengthMm() / 10) - 10; shorter >= SHORTEST_MM; shorter -= 10) {
+        for (double shorter = 10 * Math.ceil(bed.making().screws().lengthMm() / 10) - 10; shorter >= SHORTEST_MM; shorter -= 10) {
             if (worst(bed, shorter).coverMm() >= LEAST_COVER_MM) {
                 return "use screws of " + Lengths.text(shorter) + " or shorter";
             }
@@ -187,15 +187,15 @@ final class Fixings {
 
     /** Along the liner's top edge, on folded outer corners and on patched inside corners. */
     static void staples(Bed bed, Outline inner, List<Quantity> quantities) {
-        double every = bed.liner().stapleEveryMm();
+        double every = bed.inside().liner().stapleEveryMm();
         int edge = 0;
         for (int side = 0; side < inner.sides(); side++) {
             edge += (int) Math.floor(inner.sideMm(side) / every + 1e-9) + 1;
         }
         int patches = inner.insideCorners();
         int folds = inner.sides() - patches;
-        int perFold = bed.liner().staplesPerFold();
-        int perPatch = bed.liner().staplesPerPatch();
+        int perFold = bed.inside().liner().staplesPerFold();
+        int perPatch = bed.inside().liner().staplesPerPatch();
         quantities.add(new Quantity(
                 "staples",
                 edge + folds * perFold + patches * perPatch,

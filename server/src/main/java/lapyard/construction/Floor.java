@@ -81,15 +81,15 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             Saw saw,
             double usableMm,
             Map<Rectangle, FloorBay> known) {
-        double liner = bed.liner().wanted() ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
-        if (!bed.base().slatted()) {
+        double liner = bed.inside().liner().wanted() ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
+        if (!bed.inside().base().slatted()) {
             return new Candidate(split, List.of(), 0, liner);
         }
         FirstFit fit = new FirstFit();
         List<FloorBay> bays = new ArrayList<>();
         for (Rectangle rectangle : split.rectangles()) {
             FloorBay bay = known.computeIfAbsent(
-                    rectangle, floor -> FloorBay.of(floor, inner, low.toward(), bed.base(), saw.kerfMm()));
+                    rectangle, floor -> FloorBay.of(floor, inner, low.toward(), bed.inside().base(), saw.kerfMm()));
             bays.add(bay);
             for (double bearer : bay.bearersMm()) {
                 int parts = parts(bearer, usableMm);
@@ -157,17 +157,17 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                     name + " row",
                     bay.slats().piecesMm().stream().mapToDouble(p -> p).sum(),
                     "mm"));
-            slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.base(), saw.kerfMm()), "slats"));
+            slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.inside().base(), saw.kerfMm()), "slats"));
             slats.add(Input.of(
                     name + " boards the other way",
-                    FloorBay.laid(bay.floor(), inner, !bay.alongY(), bed.base()).slatBoards(bed.base(), saw.kerfMm()),
+                    FloorBay.laid(bay.floor(), inner, !bay.alongY(), bed.inside().base()).slatBoards(bed.inside().base(), saw.kerfMm()),
                     "slats"));
         }
         for (int i = 0; i < cuts.size(); i++) {
             bearers.add(Input.of("beam " + (i + 1), cuts.get(i).lengthMm(), "mm"));
         }
-        bearers.add(Input.of("greatest spacing", bed.base().bearerEveryMm(), "mm"));
-        bearers.add(Input.of("drain gap", bed.base().drainGapMm(), "mm"));
+        bearers.add(Input.of("greatest spacing", bed.inside().base().bearerEveryMm(), "mm"));
+        bearers.add(Input.of("drain gap", bed.inside().base().drainGapMm(), "mm"));
         bearers.add(Input.of("strip length", bearerStockMm, "mm"));
         bearers.add(Input.of("strips", stripBoards, ""));
         otherStripBoards.ifPresent(other -> bearers.add(Input.of("strips with the other split", other, "")));
@@ -180,9 +180,9 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                         "for each rectangle bearers = ceil(run / greatest spacing) + 1 and one under each joint of the"
                                 + " slats, each its length less the drain gap; + a beam along each cut; strips filled longest first",
                         Working.COMMON_PRACTICE)));
-        slats.add(Input.of("slat width", bed.base().slatWidthMm(), "mm"));
-        slats.add(Input.of("slat length", bed.base().slatLengthMm(), "mm"));
-        slats.add(Input.of("greatest gap", bed.base().slatMaxGapMm(), "mm"));
+        slats.add(Input.of("slat width", bed.inside().base().slatWidthMm(), "mm"));
+        slats.add(Input.of("slat length", bed.inside().base().slatLengthMm(), "mm"));
+        slats.add(Input.of("greatest gap", bed.inside().base().slatMaxGapMm(), "mm"));
         quantities.add(new Quantity(
                 "base.slats",
                 slatBoards(bed, saw),
@@ -196,7 +196,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     }
 
     int slatBoards(Bed bed, Saw saw) {
-        return SlatRows.boards(bays.stream().map(FloorBay::slats).toList(), bed.base(), saw.kerfMm());
+        return SlatRows.boards(bays.stream().map(FloorBay::slats).toList(), bed.inside().base(), saw.kerfMm());
     }
 
     /** Slat lengths of the whole floor, longest first. */
@@ -225,7 +225,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         boolean bearersAcross = toward.isPresent()
                 && Math.abs(toward.get().x()) > 1e-12
                 && Math.abs(toward.get().y()) > 1e-12;
-        if (!bays.isEmpty() && bed.base().drainGapMm() <= 0 && (beamAcross || bearersAcross)) {
+        if (!bays.isEmpty() && bed.inside().base().drainGapMm() <= 0 && (beamAcross || bearersAcross)) {
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", base",
                     "0 of drain gap: bearers or beams lie across the fall and dam it",

@@ -23,9 +23,9 @@ final class LinerCut {
     /** From the floor up the wall to its edge below the rim, with the part that is trimmed off after stapling. */
     static double riseMm(Bed bed) {
         return bed.heightMm()
-                - bed.base().heightMm()
-                - bed.liner().belowRimMm()
-                + bed.liner().trimMm();
+                - bed.inside().base().heightMm()
+                - bed.inside().liner().belowRimMm()
+                + bed.inside().liner().trimMm();
     }
 
     /** How far a piece goes past each side of its floor. */
@@ -41,7 +41,7 @@ final class LinerCut {
 
     /** A side that is all shared laps; one with any wall on it rises. */
     private static double past(Bed bed, double sharedMm, double sideMm) {
-        return sharedMm >= sideMm - 1e-6 ? bed.liner().lapMm() : riseMm(bed);
+        return sharedMm >= sideMm - 1e-6 ? bed.inside().liner().lapMm() : riseMm(bed);
     }
 
     /** Length of an upright or level side at a place that lies against other rectangles. */
@@ -77,7 +77,7 @@ final class LinerCut {
 
     /** @return one piece a rectangle, in the order of the rectangles; none where the wall is too low to hold one */
     static List<LinerPiece> pieces(Bed bed, List<Rectangle> floor, LowSide low, List<Finding> findings) {
-        double onWall = riseMm(bed) - bed.liner().trimMm();
+        double onWall = riseMm(bed) - bed.inside().liner().trimMm();
         if (onWall <= 0) {
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", liner",
@@ -94,12 +94,12 @@ final class LinerCut {
     }
 
     static void shortLap(Bed bed, List<Finding> findings) {
-        if (bed.liner().lapMm() < LEAST_LAP_MM - 1e-6) {
+        if (bed.inside().liner().lapMm() < LEAST_LAP_MM - 1e-6) {
             findings.add(Finding.snag(
                     "bed " + bed.id() + ", liner",
-                    Lengths.text(bed.liner().lapMm()) + " of lap between liner pieces is under "
+                    Lengths.text(bed.inside().liner().lapMm()) + " of lap between liner pieces is under "
                             + Lengths.text(LEAST_LAP_MM),
-                    new Amount(Lengths.toTenth(LEAST_LAP_MM - bed.liner().lapMm()), "mm"),
+                    new Amount(Lengths.toTenth(LEAST_LAP_MM - bed.inside().liner().lapMm()), "mm"),
                     "lap the pieces by 300"));
         }
     }
@@ -165,7 +165,7 @@ final class LinerCut {
                             Input.of("floor width", piece.floor().widthMm(), "mm"),
                             Input.of("floor depth", piece.floor().depthMm(), "mm"),
                             Input.of("rise", riseMm(bed), "mm"),
-                            Input.of("lap", bed.liner().lapMm(), "mm"),
+                            Input.of("lap", bed.inside().liner().lapMm(), "mm"),
                             Input.of("laid as number", piece.layingOrder(), ""))));
         }
         quantities.add(new Quantity(
@@ -176,12 +176,12 @@ final class LinerCut {
         double floor = inner.areaMm2() / 1e6;
         quantities.add(new Quantity(
                 "liner.slits",
-                Math.ceil(bed.liner().slitsPerM2() * floor - 1e-9),
+                Math.ceil(bed.inside().liner().slitsPerM2() * floor - 1e-9),
                 "slits",
                 Working.of(
                         "slits a square metre x floor, rounded up",
                         Working.COMMON_PRACTICE,
-                        Input.of("slits a square metre", bed.liner().slitsPerM2(), "slits"),
+                        Input.of("slits a square metre", bed.inside().liner().slitsPerM2(), "slits"),
                         Input.of("floor", floor, "m2"))));
     }
 }

@@ -29,14 +29,14 @@ public final class LinerWays {
      * @param downhill in the bed's own frame, as for {@link Construction#of}
      */
     public static List<List<LinerPiece>> otherSplits(BedWork work, Optional<Point> downhill) {
-        if (work.liner().isEmpty() || work.floor().size() == 1) {
+        if (work.liner().isEmpty() || work.bottom().floor().size() == 1) {
             return List.of();
         }
         Bed bed = work.bed();
         LowSide low = LowSide.of(bed, downhill);
-        return FewestRectangles.splits(UprightCover.of(work.inner())).stream()
+        return FewestRectangles.splits(UprightCover.of(work.frame().inner())).stream()
                 .map(FewestRectangles.Split::rectangles)
-                .filter(floor -> !floor.equals(work.floor()))
+                .filter(floor -> !floor.equals(work.bottom().floor()))
                 .sorted(Comparator.comparingDouble(floor -> Lengths.toTenth(LinerCut.areaMm2(bed, floor))))
                 .limit(MOST_SPLITS)
                 .map(floor -> LinerCut.pieces(bed, floor, "L", low))
@@ -76,7 +76,7 @@ public final class LinerWays {
         LinerPiece whole = pieces.get(index);
         LinerCut.Past past =
                 LinerCut.past(bed, pieces.stream().map(LinerPiece::floor).toList(), whole.floor());
-        double lap = bed.liner().lapMm();
+        double lap = bed.inside().liner().lapMm();
         double size = across ? whole.widthMm() : whole.heightMm();
         double widest = limitsMm.stream().mapToDouble(mm -> mm).max().orElse(0);
         double before = across ? past.left() : past.bottom();
@@ -151,7 +151,7 @@ public final class LinerWays {
     /** The bed with its liner cut another way: quantities follow. */
     public static BedWork lined(BedWork work, List<LinerPiece> pieces) {
         List<Quantity> liner = new ArrayList<>();
-        LinerCut.quantities(work.bed(), work.inner(), pieces, liner);
+        LinerCut.quantities(work.bed(), work.frame().inner(), pieces, liner);
         List<Quantity> quantities = new ArrayList<>();
         boolean in = false;
         for (Quantity quantity : work.quantities()) {
@@ -166,8 +166,6 @@ public final class LinerWays {
         if (work.liner().size() == 1 && pieces.size() > 1) {
             LinerCut.shortLap(work.bed(), findings);
         }
-        return new BedWork(
-                work.bed(), work.inner(), work.floor(), work.courses(), work.seams(), work.notches(), work.strips(),
-                work.slats(), pieces, quantities, findings, work.screws(), work.crossTies(), work.bays(), work.leftOut());
+        return work.withLiner(pieces, quantities, findings);
     }
 }

@@ -25,7 +25,7 @@ public record LongWall(int side, List<SeamSplit> ways) {
      */
     public static List<LongWall> of(Bed bed, Saw saw, double longestMm, Collection<Double> boardsMm) {
         List<LongWall> walls = new ArrayList<>();
-        for (int side = 0; bed.seams() && side < bed.outline().sides(); side++) {
+        for (int side = 0; bed.walls().seams() && side < bed.outline().sides(); side++) {
             WallRun odd = WallRun.of(bed, side, true);
             WallRun even = WallRun.of(bed, side, false);
             boolean evenLaid = bed.courses() > 1;

@@ -38,17 +38,17 @@ record LowSide(Optional<Point> toward, List<Integer> walls) {
             Point along = outline.direction(side);
             double outX = along.y();
             double outY = -along.x();
-            if (bed.low().contains(Bed.wallLetter(side))) {
+            if (bed.walls().low().contains(Bed.wallLetter(side))) {
                 walls.add(side);
                 namedX += outX * outline.sideMm(side);
                 namedY += outY * outline.sideMm(side);
-            } else if (bed.low().isEmpty()
+            } else if (bed.walls().low().isEmpty()
                     && falling.isPresent()
                     && outX * falling.get().x() + outY * falling.get().y() >= (COS_45 - 1e-9) * fall) {
                 walls.add(side);
             }
         }
-        if (walls.isEmpty() && bed.low().isEmpty() && falling.isPresent()) {
+        if (walls.isEmpty() && bed.walls().low().isEmpty() && falling.isPresent()) {
             walls.addAll(facing(outline, falling.get()));
         }
         // Named walls that face each other leave the direction to the fall.

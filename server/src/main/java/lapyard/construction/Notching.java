@@ -47,11 +47,11 @@ final class Notching {
     }
 
     private static void deep(Bed bed, List<Finding> findings) {
-        double over = bed.notches().depthMm() - bed.section().heightMm() / 4;
+        double over = bed.making().notches().depthMm() - bed.section().heightMm() / 4;
         if (over > 1e-6) {
             findings.add(Finding.snag(
                     "bed " + bed.id(),
-                    Lengths.text(bed.notches().depthMm()) + " deep notches take more than a quarter of timber "
+                    Lengths.text(bed.making().notches().depthMm()) + " deep notches take more than a quarter of timber "
                             + Lengths.text(bed.section().heightMm()) + " high",
                     new Amount(Lengths.toTenth(over), "mm"),
                     "cut them " + Lengths.text(bed.section().heightMm() / 4) + " deep or less"));
@@ -60,14 +60,14 @@ final class Notching {
 
     private static void wall(Bed bed, int side, List<Seam> seams, List<Notch> notches, List<Finding> findings) {
         Outline outline = bed.outline();
-        Notches wanted = bed.notches();
+        Notches wanted = bed.making().notches();
         String letter = Bed.wallLetter(side);
         double t = bed.section().thicknessMm();
         double from = takenMm(outline.turnDeg(side), t);
         double to = outline.sideMm(side) - takenMm(outline.turnDeg(side + 1), t);
         // An angled corner screw ends 0.707 of its length from the corner, and no notch may bare it.
         double keep = Math.max(
-                wanted.keepFromCornersMm(), Math.sqrt(0.5) * bed.screws().lengthMm());
+                wanted.keepFromCornersMm(), Math.sqrt(0.5) * bed.making().screws().lengthMm());
         double free = to - from - 2 * keep;
         if (free < -1e-6) {
             findings.add(Finding.note(

@@ -66,8 +66,8 @@ final class Timber {
                         Input.of("pieces", pieces.size(), ""),
                         Input.of("thickness", t, "mm"),
                         Input.of("height", h, "mm"))));
-        double depth = bed.notches().depthMm();
-        double width = bed.notches().widthMm();
+        double depth = bed.making().notches().depthMm();
+        double width = bed.making().notches().widthMm();
         quantities.add(new Quantity(
                 "notches",
                 notches,
@@ -77,8 +77,8 @@ final class Timber {
                         Working.COMMON_PRACTICE,
                         Input.of("width", width, "mm"),
                         Input.of("depth", depth, "mm"),
-                        Input.of("greatest gap", bed.notches().maxGapMm(), "mm"),
-                        Input.of("keep from corners and joints", bed.notches().keepFromCornersMm(), "mm"))));
+                        Input.of("greatest gap", bed.making().notches().maxGapMm(), "mm"),
+                        Input.of("keep from corners and joints", bed.making().notches().keepFromCornersMm(), "mm"))));
         if (notches > 0) {
             quantities.add(new Quantity(
                     "notches.area",
@@ -99,7 +99,7 @@ final class Timber {
     }
 
     static double notchesM2(Bed bed, int notches) {
-        return notches * (2 * bed.notches().depthMm() + bed.notches().widthMm()) * bed.section().thicknessMm() / 1e6;
+        return notches * (2 * bed.making().notches().depthMm() + bed.making().notches().widthMm()) * bed.section().thicknessMm() / 1e6;
     }
 
     /** Pieces over what one person may lift. A guide, not a safe limit. */

@@ -38,7 +38,7 @@ record WallRun(int side, PieceEnd start, PieceEnd end) {
     private static boolean startsPast(Bed bed, int corner, boolean odd) {
         boolean before = withWallA(bed.outline(), corner - 1);
         boolean after = withWallA(bed.outline(), corner);
-        return bed.lap() == Lap.LONG_WALL && before != after ? after == odd : odd;
+        return bed.walls().lap() == Lap.LONG_WALL && before != after ? after == odd : odd;
     }
 
     /** Walls that run along wall A, more or less, are the long walls. */

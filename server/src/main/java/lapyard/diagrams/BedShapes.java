@@ -38,7 +38,7 @@ final class BedShapes {
         this.inks = inks;
         this.imperial = imperial;
         this.outer = view.on(bed.inYard());
-        this.room = work.map(w -> view.on(w.inner().placed(bed.placement()))).orElse(outer);
+        this.room = work.map(w -> view.on(w.frame().inner().placed(bed.placement()))).orElse(outer);
     }
 
     Bed bed() {
@@ -85,12 +85,12 @@ final class BedShapes {
 
     /** The joints of the course that is seen from above. */
     private Optional<Shape> topCourse(BedWork built) {
-        int top = built.courses().size() - 1;
-        if (top < 0 || built.courses().get(top).pieces().isEmpty()) {
+        int top = built.frame().courses().size() - 1;
+        if (top < 0 || built.frame().courses().get(top).pieces().isEmpty()) {
             return Optional.empty();
         }
         List<List<Point>> rings = new ArrayList<>();
-        for (Piece piece : built.courses().get(top).pieces()) {
+        for (Piece piece : built.frame().courses().get(top).pieces()) {
             List<Point> ring = new ArrayList<>(
                     piece.lies().corners().stream().map(bed.placement()::toYard).map(view::on).toList());
             ring.add(ring.get(0));
@@ -138,7 +138,7 @@ final class BedShapes {
             }
         }
         return labels.first(plates, plate -> true)
-                .map(plate -> weekendSign(bed.weekend(), plate.centre(), inks))
+                .map(plate -> weekendSign(bed.stage(), plate.centre(), inks))
                 .orElse(List.of());
     }
 

@@ -55,7 +55,7 @@ final class CourseCard {
 
     List<BenchSheet.Draft> drafts() {
         List<BenchSheet.Draft> drafts = new ArrayList<>();
-        List<Course> courses = work.courses();
+        List<Course> courses = work.frame().courses();
         int most = lying() ? rows() : ACROSS;
         for (int i = 0; i < courses.size(); i += most) {
             List<Course> some = courses.subList(i, Math.min(courses.size(), i + most));
@@ -72,8 +72,8 @@ final class CourseCard {
 
     /** Courses of a long bed that find room on a sheet. */
     private int rows() {
-        double free = sheet.space().height() - footHeight(notes.lines(work.courses(), sheet.space().width()));
-        int most = (int) (free / (HEAD + tableHeight(work.courses(), ROW)));
+        double free = sheet.space().height() - footHeight(notes.lines(work.frame().courses(), sheet.space().width()));
+        int most = (int) (free / (HEAD + tableHeight(work.frame().courses(), ROW)));
         return Math.max(1, Math.min(ACROSS, most));
     }
 
@@ -101,7 +101,7 @@ final class CourseCard {
         String section = sheet.written(bed.section().thicknessMm()) + " × " + sheet.written(bed.section().heightMm());
         return sheet.written(box.width()) + " × " + sheet.written(box.height()) + " over all, " + sheet.written(bed.heightMm())
                 + " high: " + bed.courses() + (bed.courses() == 1 ? " course of " : " courses of ") + section
-                + (bed.lap() == Lap.TURNING ? ", turning lap" : ", long-wall lap");
+                + (bed.walls().lap() == Lap.TURNING ? ", turning lap" : ", long-wall lap");
     }
 
     /** Turned so that wall A is in front, mirrored as the bed stands. */
@@ -115,7 +115,7 @@ final class CourseCard {
 
     private List<Shape> columns(List<Course> courses) {
         Box space = sheet.space();
-        int across = Math.max(2, Math.min(ACROSS, work.courses().size()));
+        int across = Math.max(2, Math.min(ACROSS, work.frame().courses().size()));
         double width = (space.width() - (across - 1) * GAP) / across;
         List<String> words = notes.lines(courses, space.width());
         double foot = footHeight(words);
@@ -140,7 +140,7 @@ final class CourseCard {
         Box space = sheet.space();
         List<String> words = notes.lines(courses, space.width());
         double foot = footHeight(words);
-        double height = (space.height() - foot) / Math.min(rows(), work.courses().size());
+        double height = (space.height() - foot) / Math.min(rows(), work.frame().courses().size());
         double row = Math.min(ROW, (height - HEAD - 7) / pieces(courses));
         double middle = space.right() - TABLE;
         Scale scale = scale(middle - GAP - space.left(), height - HEAD);

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.Course;
@@ -55,18 +54,18 @@ final class CourseNotes {
     }
 
     private void notches(List<String> sentences) {
-        if (work.notches().isEmpty()) {
+        if (work.frame().notches().isEmpty()) {
             return;
         }
         Bed bed = work.bed();
-        String places = bed.walls().stream()
-                .filter(wall -> work.notches().stream().anyMatch(notch -> notch.wall().equals(wall)))
-                .map(wall -> wall + " at " + work.notches().stream()
+        String places = bed.wallLetters().stream()
+                .filter(wall -> work.frame().notches().stream().anyMatch(notch -> notch.wall().equals(wall)))
+                .map(wall -> wall + " at " + work.frame().notches().stream()
                         .filter(notch -> notch.wall().equals(wall))
                         .map(notch -> sheet.written(notch.atMm()))
                         .collect(Collectors.joining(", ")))
                 .collect(Collectors.joining("; "));
-        sentences.add("Notches first, " + sheet.written(bed.notches().widthMm()) + " wide and " + sheet.written(bed.notches().depthMm())
+        sentences.add("Notches first, " + sheet.written(bed.making().notches().widthMm()) + " wide and " + sheet.written(bed.making().notches().depthMm())
                 + " deep, under course 1: " + places + ", from the outer corner where the wall starts.");
     }
 
@@ -77,7 +76,7 @@ final class CourseNotes {
         if (off.getOrDefault("scribe.most", 0.0) < 1) {
             return;
         }
-        String walls = work.bed().walls().stream()
+        String walls = work.bed().wallLetters().stream()
                 .map(wall -> wall + " " + sheet.written(Math.round(off.get("scribe." + wall + ".start"))) + " to "
                         + sheet.written(Math.round(off.get("scribe." + wall + ".end"))))
                 .collect(Collectors.joining("; "));
@@ -120,7 +119,7 @@ final class CourseNotes {
                         .map(input -> sheet.written(input.value()))
                         .collect(Collectors.joining(", "));
                 Map<String, List<String>> ways = new LinkedHashMap<>();
-                for (CornerScrew screw : work.screws()) {
+                for (CornerScrew screw : work.frame().screws()) {
                     List<String> corners = ways.computeIfAbsent(way(bed, screw), w -> new ArrayList<>());
                     String corner = String.valueOf(screw.corner());
                     if (!corners.contains(corner)) {
@@ -130,7 +129,7 @@ final class CourseNotes {
                 String where = ways.entrySet().stream()
                         .map(way -> (ways.size() == 1 ? "" : "at corner " + String.join(", ", way.getValue()) + " ") + way.getKey())
                         .collect(Collectors.joining("; "));
-                sentences.add("Each corner: " + bed.screws().perJoint() + " screws of " + sheet.written(bed.screws().lengthMm()) + ", "
+                sentences.add("Each corner: " + bed.making().screws().perJoint() + " screws of " + sheet.written(bed.making().screws().lengthMm()) + ", "
                         + heights + " up, " + where + "; pilot each. " + Math.round(quantity.value()) + " in all.");
             }
         }
@@ -146,7 +145,7 @@ final class CourseNotes {
     private void seams(List<Course> courses, List<String> sentences) {
         List<String> places = new ArrayList<>();
         for (Course course : courses) {
-            List<Seam> own = work.seams().stream().filter(seam -> seam.course() == course.number()).toList();
+            List<Seam> own = work.frame().seams().stream().filter(seam -> seam.course() == course.number()).toList();
             if (!own.isEmpty()) {
                 places.add("course " + course.number() + " " + own.stream()
                         .map(seam -> seam.wall() + " at " + sheet.written(seam.atMm()))

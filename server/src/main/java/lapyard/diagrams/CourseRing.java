@@ -68,9 +68,9 @@ final class CourseRing {
             signs(piece, shapes);
         }
         if (course.number() == 1) {
-            work.notches().forEach(notch -> shapes.add(wave(notch)));
+            work.frame().notches().forEach(notch -> shapes.add(wave(notch)));
         }
-        work.seams().stream()
+        work.frame().seams().stream()
                 .filter(seam -> seam.course() == course.number())
                 .forEach(seam -> shapes.add(plate(seam.wall(), seam.atMm(), labels)));
         course.pieces().forEach(piece -> screws(piece, labels, shapes));
@@ -110,7 +110,7 @@ final class CourseRing {
 
     /** A place along a wall from its outer start corner and inwards from its outer face, on paper. */
     private Point on(String wall, double along, double inwards) {
-        int side = work.bed().walls().indexOf(wall);
+        int side = work.bed().wallLetters().indexOf(wall);
         Point a = outline().corner(side);
         Point way = outline().direction(side);
         return view.on(frame.toYard(
@@ -177,7 +177,7 @@ final class CourseRing {
         if (end) {
             shapes.add(screw(piece.wall(), piece.end().innerMm(), 1, labels));
         }
-        work.screws().stream()
+        work.frame().screws().stream()
                 .filter(screw -> screw.head().equals(piece.mark()) && work.bed().joint(screw.corner() - 1) == Joint.MITRE)
                 .forEach(screw -> shapes.add(throughMitre(piece, screw, labels)));
     }
@@ -189,7 +189,7 @@ final class CourseRing {
         PieceEnd end = start ? piece.start() : piece.end();
         int towards = start ? -1 : 1;
         double angle = Math.toRadians(screw.angleDeg());
-        double length = Math.max(work.bed().screws().lengthMm(), view.scale().realMm(SCREW));
+        double length = Math.max(work.bed().making().screws().lengthMm(), view.scale().realMm(SCREW));
         double along = (outer ? end.outerMm() : end.innerMm()) - towards * screw.entryMm();
         double face = outer ? 0 : thick();
         Point head = on(piece.wall(), along, face);
@@ -248,7 +248,7 @@ final class CourseRing {
                 Optional.of(inks.ink()), Optional.empty(), Optional.empty()))));
         entries.add(new Legend.Entry("two people", box -> sample(box, inks, new Shape.Circle(
                 box.centre(), 0.65, Optional.of(inks.ink()), Optional.empty()))));
-        if (!work.notches().isEmpty()) {
+        if (!work.frame().notches().isEmpty()) {
             entries.add(new Legend.Entry("notch under", box -> {
                 List<Point> points = new ArrayList<>();
                 for (int i = 0; i <= 12; i++) {
@@ -262,7 +262,7 @@ final class CourseRing {
                 Stroke.of(inks.snag(), Inks.MEDIUM),
                 new Point(box.centre().x() - 1, box.centre().y() + 1),
                 new Point(box.centre().x() + 1, box.centre().y() - 1)))));
-        if (!work.seams().isEmpty()) {
+        if (!work.frame().seams().isEmpty()) {
             entries.add(new Legend.Entry("seam, plate behind", box -> sample(box, inks, Shape.Lines.of(
                     inks.pen(Inks.BROAD),
                     new Point(box.centre().x() - 2, box.centre().y() + 1.7),

@@ -48,7 +48,7 @@ public final class DaySheets {
         for (Weekends.Part part : day.parts()) {
             Work work = tasks.get(part.task()).work();
             cautions.addAll(work.cautions());
-            table.row("\u25a1", crew.from().plusMinutes(part.fromMinute()) + " - " + crew.from().plusMinutes(part.toMinute()), work.place(),
+            table.row("\u25a1", crew.dates().from().plusMinutes(part.fromMinute()) + " - " + crew.dates().from().plusMinutes(part.toMinute()), work.place(),
                     work.label() + (part.of() > 1 ? " (part " + part.number() + " of " + part.of() + ")" : ""),
                     String.valueOf(work.people()), String.join("; ", work.loads()), marks(work.marks()));
         }

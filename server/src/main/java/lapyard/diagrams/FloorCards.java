@@ -9,7 +9,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.construction.FloorBay;
-import lapyard.construction.LinerPiece;
 import lapyard.construction.Strip;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
@@ -40,7 +39,7 @@ public final class FloorCards {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
         works.stream()
-                .filter(work -> !work.bays().isEmpty() || !work.liner().isEmpty())
+                .filter(work -> !work.bottom().bays().isEmpty() || !work.liner().isEmpty())
                 .forEach(work -> drafts.addAll(card(sheet, work)));
         return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Base and liner", "No bed here has a slatted floor or a liner.")) : drafts);
     }
@@ -56,7 +55,7 @@ public final class FloorCards {
         double high = scale.paperMm(extent.height()) + 2 * RIM;
         flow.addAll(drawing(sheet, work, frame, scale, high));
         flow.down(high + 1);
-        if (!work.bays().isEmpty()) {
+        if (!work.bottom().bays().isEmpty()) {
             bays(sheet, work).on(flow);
             flow.words(cuts(sheet, work), 3.6, false);
         }
@@ -68,8 +67,8 @@ public final class FloorCards {
     }
 
     private static String about(BenchSheet sheet, BedWork work) {
-        Base base = work.bed().base();
-        String floor = work.bays().isEmpty()
+        Base base = work.bed().inside().base();
+        String floor = work.bottom().bays().isEmpty()
                 ? "open base"
                 : "slats " + sheet.written(base.slatWidthMm()) + " × " + sheet.written(base.slatThicknessMm()) + " on strips "
                         + sheet.written(base.bearerLiftMm()) + " thick: floor " + sheet.written(base.heightMm()) + " high";
@@ -88,17 +87,17 @@ public final class FloorCards {
         Labels labels = new Labels(new Box(space.left(), space.low(), space.right(), space.low() + high));
         List<Shape> shapes = new ArrayList<>();
         shapes.add(new Shape.Area(
-                List.of(view.on(outer), view.on(work.inner().placed(frame).corners())), inks.timber().fill(), Optional.empty(),
+                List.of(view.on(outer), view.on(work.frame().inner().placed(frame).corners())), inks.timber().fill(), Optional.empty(),
                 Optional.of(inks.pen(Inks.MEDIUM))));
         List<Shape> laid = new ArrayList<>();
-        for (FloorBay bay : work.bays()) laid.addAll(laid(bay, work.bed().base(), frame, view, inks));
+        for (FloorBay bay : work.bottom().bays()) laid.addAll(laid(bay, work.bed().inside().base(), frame, view, inks));
         if (!laid.isEmpty()) {
             // a floor may reach over slanted walls; what is sawn off there is not shown
-            Box inside = Box.round(view.on(work.inner().placed(frame).corners()));
+            Box inside = Box.round(view.on(work.frame().inner().placed(frame).corners()));
             shapes.add(new Shape.Window(
                     Shape.id("floor", work.bed().id()), inside.left(), inside.low(), inside.width(), inside.height(), laid));
         }
-        List<Rectangle> floors = work.floor();
+        List<Rectangle> floors = work.bottom().floor();
         for (int i = 0; i < floors.size(); i++) {
             Rectangle floor = floors.get(i);
             List<Point> ring = ring(floor.x(), floor.y(), floor.right(), floor.top(), frame, view);
@@ -161,8 +160,8 @@ public final class FloorCards {
         BenchTable table = new BenchTable(
                 sheet, "Floor, rectangle by rectangle", column("", 0.08, true), column("Bearers", 0.28, false),
                 column("At most apart", 0.14, false), column("Slat rows, gap between", 0.22, false), column("A row, end to end", 0.28, false));
-        for (int i = 0; i < work.bays().size(); i++) {
-            FloorBay bay = work.bays().get(i);
+        for (int i = 0; i < work.bottom().bays().size(); i++) {
+            FloorBay bay = work.bottom().bays().get(i);
             String rows = bay.slats().rows() + " rows, gap " + sheet.written(Lengths.toTenth(bay.slats().gapMm()))
                     + (bay.slats().rippedMm() > 0 ? ", last ripped to " + sheet.written(bay.slats().rippedMm()) : "");
             boolean alike = bay.slats().rowsMm().stream().distinct().count() <= 1;
@@ -176,10 +175,10 @@ public final class FloorCards {
 
     private static List<String> cuts(BenchSheet sheet, BedWork work) {
         Map<String, List<Double>> strips = new LinkedHashMap<>();
-        for (Strip strip : work.strips()) strips.computeIfAbsent(strip.use(), use -> new ArrayList<>()).add(strip.lengthMm());
+        for (Strip strip : work.bottom().strips()) strips.computeIfAbsent(strip.use(), use -> new ArrayList<>()).add(strip.lengthMm());
         List<String> cuts = new ArrayList<>();
         strips.forEach((use, lengths) -> cuts.add(use + "s " + counted(sheet, lengths)));
-        cuts.add("slats " + work.slats().stream()
+        cuts.add("slats " + work.bottom().slats().stream()
                 .map(cut -> cut.count() + " of " + sheet.written(cut.lengthMm()))
                 .collect(Collectors.joining(", ")));
         return List.of("Cut " + String.join("; ", cuts) + ".");
@@ -208,8 +207,8 @@ public final class FloorCards {
 
     private static List<String> notes(BenchSheet sheet, BedWork work) {
         List<String> notes = new ArrayList<>();
-        if (!work.bays().isEmpty()) {
-            notes.add("Bearers stop " + sheet.written(work.bed().base().drainGapMm()) + " short, so that water runs out past their ends.");
+        if (!work.bottom().bays().isEmpty()) {
+            notes.add("Bearers stop " + sheet.written(work.bed().inside().base().drainGapMm()) + " short, so that water runs out past their ends.");
         }
         if (!work.liner().isEmpty()) {
             notes.add("Liner: " + whole(work, "liner.slits", "drain slits") + whole(work, "staples", "staples")

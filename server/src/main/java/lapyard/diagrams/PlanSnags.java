@@ -56,7 +56,7 @@ final class PlanSnags {
 
     private static Point place(Bed bed, Optional<String> wall, View view) {
         List<Point> outer = view.on(bed.inYard());
-        int side = wall.map(bed.walls()::indexOf).orElse(-1);
+        int side = wall.map(bed.wallLetters()::indexOf).orElse(-1);
         if (side < 0) {
             return outer.get(outer.size() - 1);
         }

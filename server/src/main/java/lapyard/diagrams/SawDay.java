@@ -144,7 +144,7 @@ public final class SawDay {
 
         private static boolean notched(BedWork work, Piece piece) {
             return piece.course() == 1
-                    && work.notches().stream().anyMatch(notch -> notch.wall().equals(piece.wall()) && within(notch, piece));
+                    && work.frame().notches().stream().anyMatch(notch -> notch.wall().equals(piece.wall()) && within(notch, piece));
         }
 
         private static boolean within(Notch notch, Piece piece) {

@@ -39,11 +39,11 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
      */
     public static BedFill of(BedWork work) {
         Bed bed = work.bed();
-        Fill fill = bed.fill();
+        Fill fill = bed.planting().fill();
         List<Quantity> quantities = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        double area = work.inner().areaMm2() / 1e6;
-        double depth = bed.heightMm() - bed.base().heightMm() - fill.freeboardMm() - fill.mulchMm();
+        double area = work.frame().inner().areaMm2() / 1e6;
+        double depth = bed.heightMm() - bed.inside().base().heightMm() - fill.freeboardMm() - fill.mulchMm();
         depthFindings(bed, depth, findings);
         mulchFindings(bed, findings);
         if (depth <= 0) {
@@ -59,7 +59,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                         "wall height - base height - freeboard - mulch",
                         Working.COMMON_PRACTICE,
                         Input.of("wall height", bed.heightMm(), "mm"),
-                        Input.of("base height", bed.base().heightMm(), "mm"),
+                        Input.of("base height", bed.inside().base().heightMm(), "mm"),
                         Input.of("freeboard", fill.freeboardMm(), "mm"),
                         Input.of("mulch", fill.mulchMm(), "mm"))));
         quantities.add(new Quantity(
@@ -162,12 +162,12 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     }
 
     private static void mulchFindings(Bed bed, List<Finding> findings) {
-        double over = bed.fill().mulchMm() - bed.fill().freeboardMm() - 100;
+        double over = bed.planting().fill().mulchMm() - bed.planting().fill().freeboardMm() - 100;
         if (over > 1e-6) {
             findings.add(Finding.snag(
                     "bed " + bed.id(),
-                    Lengths.text(bed.fill().mulchMm()) + " of mulch is more than 100 over the freeboard of "
-                            + Lengths.text(bed.fill().freeboardMm()),
+                    Lengths.text(bed.planting().fill().mulchMm()) + " of mulch is more than 100 over the freeboard of "
+                            + Lengths.text(bed.planting().fill().freeboardMm()),
                     new Amount(Lengths.toTenth(over), "mm"),
                     "lay " + Lengths.text(over) + " less mulch"));
         }

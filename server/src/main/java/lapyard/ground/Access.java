@@ -157,7 +157,7 @@ final class Access {
         for (int i = 0; i < outline.sides(); i++) {
             // Turning a mirrored outline round makes its side i the wall n - 2 - i, counted round.
             int wall = mirrored ? Math.floorMod(outline.sides() - 2 - i, outline.sides()) : i;
-            if (!lot.bed().hidden().contains(Bed.wallLetter(wall))) {
+            if (!lot.bed().walls().hidden().contains(Bed.wallLetter(wall))) {
                 stretches.addAll(free(lot, outline.corner(i), outline.corner(i + 1), wall, mirrored));
             }
         }

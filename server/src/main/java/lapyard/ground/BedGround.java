@@ -201,7 +201,7 @@ public record BedGround(
 
     static double soilDepthMm(Bed bed) {
         return Math.max(
-                0, bed.heightMm() - bed.base().heightMm() - bed.fill().freeboardMm() - bed.fill().mulchMm());
+                0, bed.heightMm() - bed.inside().base().heightMm() - bed.planting().fill().freeboardMm() - bed.planting().fill().mulchMm());
     }
 
     private static Quantity deckLoad(Bed bed) {

@@ -31,7 +31,7 @@ final class DampCourse {
                                         .orElseThrow()
                                 - plane.dropMm(new lapyard.geometry.Point(at.x, at.y)))
                         .orElse(0.0);
-                double soil = bed.heightMm() - bed.fill().freeboardMm() - above;
+                double soil = bed.heightMm() - bed.planting().fill().freeboardMm() - above;
                 double over = soil - (zone.kept().dampCourseMm() - BELOW_MM);
                 if (over > Shapes.TOUCH_MM) {
                     int courses = (int) Math.ceil(over / bed.section().heightMm() - 1e-9);

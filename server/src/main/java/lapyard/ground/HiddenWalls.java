@@ -43,7 +43,7 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
             Bed bed = garden.beds().get(i);
             Set<String> walls = new LinkedHashSet<>();
             Set<String> by = new LinkedHashSet<>();
-            if (bed.hidden().isEmpty()) {
+            if (bed.walls().hidden().isEmpty()) {
                 hidden(bed, i, screens, walls, by);
             }
             beds.add(walls.isEmpty() ? bed : bed.hiding(walls));

@@ -2,7 +2,6 @@ package lapyard.ground;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import lapyard.plan.Finding.Amount;
 
 /** Numbers and ways as they are spoken in a finding. */

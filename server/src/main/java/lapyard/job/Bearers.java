@@ -55,7 +55,7 @@ final class Bearers {
 
     /** The longest board of a bed's bearer timber; where the catalogue has none, what bearers are usually cut from. */
     static double longestStockMm(Garden garden, Bed bed) {
-        return garden.catalogue().section(bed.base().bearerSection()).stream()
+        return garden.goods().catalogue().section(bed.inside().base().bearerSection()).stream()
                 .flatMap(section -> section.stock().stream())
                 .mapToDouble(StockLength::lengthMm)
                 .max()
@@ -65,8 +65,8 @@ final class Bearers {
     static Bearers of(Garden garden, List<BedWork> works, Looking looking) {
         Map<Rip, List<BedWork>> byRip = new LinkedHashMap<>();
         for (BedWork work : works) {
-            if (!work.strips().isEmpty()) {
-                Rip rip = new Rip(work.bed().base().bearerSection(), work.bed().base().bearerLiftMm());
+            if (!work.bottom().strips().isEmpty()) {
+                Rip rip = new Rip(work.bed().inside().base().bearerSection(), work.bed().inside().base().bearerLiftMm());
                 byRip.computeIfAbsent(rip, r -> new ArrayList<>()).add(work);
             }
         }
@@ -76,9 +76,9 @@ final class Bearers {
     }
 
     private void cut(Garden garden, Rip rip, List<BedWork> beds, Looking looking) {
-        double needM = beds.stream().flatMap(work -> work.strips().stream()).mapToDouble(Strip::lengthMm).sum() / 1000;
-        Optional<Section> section = garden.catalogue().section(rip.section());
-        double kerf = garden.saw().kerfMm();
+        double needM = beds.stream().flatMap(work -> work.bottom().strips().stream()).mapToDouble(Strip::lengthMm).sum() / 1000;
+        Optional<Section> section = garden.goods().catalogue().section(rip.section());
+        double kerf = garden.goods().saw().kerfMm();
         int perBoard = section.map(s -> (int) ((s.thicknessMm() + kerf) / (rip.liftMm() + kerf) + 1e-9)).orElse(0);
         if (perBoard == 0) {
             String item = "bearers " + rip.section();
@@ -123,7 +123,7 @@ final class Bearers {
                 new Way("bed by bed", boardsAlone, money(priced, alone)));
         SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), strip -> 1, ways, List.of());
         List<SlipLine.Use> uses = beds.stream()
-                .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.strips().stream().mapToDouble(Strip::lengthMm).sum() / 1000))
+                .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.bottom().strips().stream().mapToDouble(Strip::lengthMm).sum() / 1000))
                 .toList();
         return new Cut(section, perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM, saw, uses, findings);
     }
@@ -154,7 +154,7 @@ final class Bearers {
     /** The same plan with the bearers' and beams' own names, in the order of the beds. */
     private static CuttingResult named(CuttingResult result, List<BedWork> beds) {
         Map<String, Deque<String>> waiting = new HashMap<>();
-        beds.forEach(work -> work.strips().forEach(strip ->
+        beds.forEach(work -> work.bottom().strips().forEach(strip ->
                 waiting.computeIfAbsent(Lengths.text(strip.lengthMm()), length -> new ArrayDeque<>()).add(strip.id())));
         List<CuttingResult.BoardLine> strips = new ArrayList<>();
         for (CuttingResult.BoardLine line : result.plan()) {
@@ -168,7 +168,7 @@ final class Bearers {
 
     private static Map<Double, Integer> strips(List<BedWork> beds) {
         Map<Double, Integer> lengths = new LinkedHashMap<>();
-        beds.forEach(work -> work.strips().forEach(strip -> lengths.merge(strip.lengthMm(), 1, Integer::sum)));
+        beds.forEach(work -> work.bottom().strips().forEach(strip -> lengths.merge(strip.lengthMm(), 1, Integer::sum)));
         return lengths;
     }
 
@@ -187,7 +187,7 @@ final class Bearers {
         List<Demand> demands = new ArrayList<>();
         lengths.forEach((length, count) -> demands.add(new Demand(Lengths.text(length), length, count, 1, 0)));
         return new CuttingProblem(
-                section.id(), garden.saw().kerfMm(), garden.saw().endTrimMm(), garden.saw().keepOffcutMm(), stock, demands);
+                section.id(), garden.goods().saw().kerfMm(), garden.goods().saw().endTrimMm(), garden.goods().saw().keepOffcutMm(), stock, demands);
     }
 
     private static Map<StockLength, Integer> boards(Section section, int perBoard, CuttingResult result) {

@@ -30,13 +30,13 @@ final class Building {
         List<BedLoad> loads = beds.stream().map(bed -> new BedLoad(bed.work(), bed.quantities())).toList();
         List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities())).toList();
         Map<String, List<Double>> slants = slants(beds, timber);
-        return Staging.of(garden.crew(), garden.liftLimitKg(), loads, pathLoads, saw(garden, timber, strips, slants), fixed(garden),
-                done(garden), garden.tally().day(), Staging.FOLLOWING);
+        return Staging.of(garden.people().crew(), garden.people().liftLimitKg(), loads, pathLoads, saw(garden, timber, strips, slants), fixed(garden),
+                done(garden), garden.people().tally().day(), Staging.FOLLOWING);
     }
 
     private static Map<String, Integer> done(Garden garden) {
         Map<String, Integer> done = new LinkedHashMap<>();
-        garden.tally().done().forEach(task -> done.put(task.task(), task.day()));
+        garden.people().tally().done().forEach(task -> done.put(task.task(), task.day()));
         return done;
     }
 
@@ -45,8 +45,8 @@ final class Building {
         Map<String, Integer> fixed = new LinkedHashMap<>();
         for (int i = 0; i < garden.beds().size(); i++) {
             Bed bed = garden.beds().get(i);
-            if (bed.weekend() > 1 || !garden.defaulted().contains("/beds/" + i + "/weekend")) {
-                fixed.put(bed.id(), bed.weekend());
+            if (bed.stage() > 1 || !garden.defaulted().contains("/beds/" + i + "/weekend")) {
+                fixed.put(bed.id(), bed.stage());
             }
         }
         return fixed;
@@ -58,7 +58,7 @@ final class Building {
         List<SectionCutting> all = new ArrayList<>(timber);
         all.addAll(strips);
         for (SectionCutting cutting : all) {
-            double kgPerMm = garden.catalogue().section(cutting.section()).map(Building::kgPerMm).orElse(0.0);
+            double kgPerMm = garden.goods().catalogue().section(cutting.section()).map(Building::kgPerMm).orElse(0.0);
             Map<Integer, Double> longest = new TreeMap<>();
             for (SawBoard board : cutting.saw().boards()) {
                 board.stages().forEach(stage -> longest.merge(stage, board.lengthMm(), Math::max));

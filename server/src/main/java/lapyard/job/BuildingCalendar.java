@@ -21,8 +21,8 @@ public final class BuildingCalendar {
      * @param revision grows from file to file
      */
     public static String ics(JobSheet sheet, String id, Instant made, int revision) {
-        Crew crew = sheet.garden().crew();
-        ZoneId zone = crew.zone().isEmpty() ? ZoneOffset.UTC : ZoneId.of(crew.zone());
+        Crew crew = sheet.garden().people().crew();
+        ZoneId zone = crew.dates().zone().isEmpty() ? ZoneOffset.UTC : ZoneId.of(crew.dates().zone());
         LocalDate assumed = LocalDate.ofInstant(made, zone).plusDays(1);
         // without dates the plan counts from a Saturday where that is a working day
         while (!assumed.getDayOfWeek().equals(sheet.weekends().days().isEmpty() ? assumed.getDayOfWeek()

@@ -67,7 +67,7 @@ public record Buying(List<Row> rows, int drops) {
         sheet.slip().lines().forEach(line -> lines.put(line.item(), line));
         List<Row> rows = new ArrayList<>();
         Map<String, Integer> leads = leads(sheet);
-        int usual = sheet.garden().crew().leadDays();
+        int usual = sheet.garden().people().crew().waits().leadDays();
         for (SectionCutting cutting : sheet.cutting()) timber(cutting, "timber ", tasks, weekendOf, leads.getOrDefault("timber " + cutting.section(), usual), rows);
         for (SectionCutting strips : sheet.strips()) timber(strips, "bearers ", tasks, weekendOf, leads.getOrDefault("bearers " + strips.section(), usual), rows);
         Map<String, Map<Integer, double[]>> needs = new LinkedHashMap<>();
@@ -95,7 +95,7 @@ public record Buying(List<Row> rows, int drops) {
     /** The longest lead among the suppliers of each line that name themselves. */
     private static Map<String, Integer> leads(JobSheet sheet) {
         Map<String, Integer> bySupplier = new LinkedHashMap<>();
-        sheet.garden().catalogue().suppliers().forEach(supplier -> bySupplier.put(supplier.id(), supplier.leadDays()));
+        sheet.garden().goods().catalogue().suppliers().forEach(supplier -> bySupplier.put(supplier.id(), supplier.leadDays()));
         Map<String, Integer> leads = new LinkedHashMap<>();
         for (SlipLine line : sheet.slip().lines()) {
             line.packs().stream().filter(pack -> bySupplier.containsKey(pack.supplier()))
@@ -105,8 +105,8 @@ public record Buying(List<Row> rows, int drops) {
     }
 
     private static String step(Bed bed, String item) {
-        if (bed.fill().layers().stream().anyMatch(layer -> layer.item().equals(item))) return "fill";
-        if (bed.seal().wanted() && bed.seal().item().equals(item)) return "mark";
+        if (bed.planting().fill().layers().stream().anyMatch(layer -> layer.item().equals(item))) return "fill";
+        if (bed.making().seal().wanted() && bed.making().seal().item().equals(item)) return "mark";
         return STEPS.getOrDefault(item, "course-1");
     }
 
@@ -140,10 +140,10 @@ public record Buying(List<Row> rows, int drops) {
      * first day of work nothing is late.
      */
     List<Finding> findings(Garden garden) {
-        if (garden.crew().start().isEmpty()) return List.of();
-        LocalDate start = garden.crew().start().get();
-        int today = garden.tally().day();
-        Set<String> bought = garden.tally().bought().stream().map(Tally.Bought::item).collect(Collectors.toSet());
+        if (garden.people().crew().dates().start().isEmpty()) return List.of();
+        LocalDate start = garden.people().crew().dates().start().get();
+        int today = garden.people().tally().day();
+        Set<String> bought = garden.people().tally().bought().stream().map(Tally.Bought::item).collect(Collectors.toSet());
         Map<String, Row> early = new LinkedHashMap<>();
         rows.stream().filter(row -> row.orderDay() < today && !bought.contains(row.item())).sorted(Comparator.comparingInt(Row::orderDay))
                 .forEach(row -> early.putIfAbsent(row.item(), row));

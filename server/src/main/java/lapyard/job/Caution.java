@@ -31,27 +31,27 @@ public record Caution(String sheet, String text) {
                 + " behind the cut." + LOCAL));
         cautions.add(new Caution("saw", "Dust: saw outdoors or with extraction, wear an FFP3 mask."
                 + (hardwood ? " Hardwood dust causes cancer." : "")));
-        if (!garden.rack().isEmpty()) {
+        if (!garden.goods().rack().isEmpty()) {
             cautions.add(new Caution("saw", "Old boards: look for nails, grit and bolts before each cut; never saw, sand or burn"
                     + " tarred or green-salted timber."));
         }
         cautions.add(new Caution("saw", "Treated timber: gloves, coat every cut end, factory ends down, burn none of it."));
-        cautions.add(new Caution("load-in", "Over " + number(garden.liftLimitKg()) + " kg is not for one person; rollers or a sack truck for"
+        cautions.add(new Caution("load-in", "Over " + number(garden.people().liftLimitKg()) + " kg is not for one person; rollers or a sack truck for"
                 + " long boards, gloves and toe caps, bags not where a bed goes."));
         if (Set.of(Preparation.Soft.STRIP, Preparation.Soft.PADS).contains(garden.ground().preparation().soft())) {
             cautions.add(new Caution("ground", "Wet concrete burns skin and eyes: gloves, boots, water at hand."));
         }
-        cautions.add(new Caution("courses", "Two people lift what is over " + number(garden.liftLimitKg())
+        cautions.add(new Caution("courses", "Two people lift what is over " + number(garden.people().liftLimitKg())
                 + " kg; bend the knees, fingers clear of the joint, toe caps on."));
         cautions.add(new Caution("courses", "Check for cables, gas and drains before driving anything into the ground."));
         cautions.add(new Caution("courses", Standing.CAUTION));
-        if (works.stream().anyMatch(work -> work.bed().base().slatted())) {
+        if (works.stream().anyMatch(work -> work.bed().inside().base().slatted())) {
             cautions.add(new Caution("base", "Never stand on bare slats: one board breaks under a person. No boards marked MB."));
         }
         if (Underfoot.of(garden).values().stream().anyMatch(kinds -> kinds.stream().anyMatch(Set.of("slab", "concrete")::contains))) {
             cautions.add(new Caution("base", "Slabs and concrete: cut wet or score and snap, FFP3 mask, others away: the dust scars lungs."));
         }
-        if (works.stream().anyMatch(work -> work.bed().finish().wanted())) {
+        if (works.stream().anyMatch(work -> work.bed().making().finish().wanted())) {
             cautions.add(new Caution("finish", "Oily rags catch fire by themselves: dry them flat outdoors. Check that the finish is safe"
                     + " beside food."));
         }

@@ -53,7 +53,7 @@ record Costing(
 
     /** The total of the garden's order, as {@link Job#prepare} finds it, without what each bed would take alone. */
     static Slip slip(Garden given) {
-        return of(given, Looking.pooledOnly(given.search())).slip();
+        return of(given, Looking.pooledOnly(given.goods().search())).slip();
     }
 
     static Costing of(Garden given, Looking looking) {
@@ -80,7 +80,7 @@ record Costing(
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
             slats.toBuy(work.bed()).ifPresent(quantities::add);
-            quantities.addAll(GroundNeeds.of(ground.beds().get(amounts.size()), garden.catalogue()));
+            quantities.addAll(GroundNeeds.of(ground.beds().get(amounts.size()), garden.goods().catalogue()));
             amounts.add(quantities);
             findings.addAll(work.findings());
             findings.addAll(fill.findings());
@@ -88,10 +88,10 @@ record Costing(
         findings.addAll(lining.findings());
         findings.addAll(stripping.findings());
         List<PathSheet> paths =
-                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.catalogue()))).toList();
+                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.goods().catalogue()))).toList();
         findings.addAll(ground.findings());
 
-        CurrencyUnit currency = CurrencyUnit.of(garden.currency());
+        CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
         Timber offered = Timber.of(garden, works, looking);
         Bearers bearers = Bearers.of(garden, works, looking);
         RollGoods rolls = RollGoods.of(garden, works, pathWorks, looking);
@@ -99,8 +99,8 @@ record Costing(
         wanted.addAll(offered.lines(currency));
         wanted.addAll(bearers.lines(currency));
         wanted.addAll(rolls.lines(currency));
-        List<Supplier> suppliers = garden.catalogue().suppliers();
-        wanted.addAll(PackNeeds.of(works, amounts, paths).lines(garden.catalogue(), reach(suppliers), currency));
+        List<Supplier> suppliers = garden.goods().catalogue().suppliers();
+        wanted.addAll(PackNeeds.of(works, amounts, paths).lines(garden.goods().catalogue(), reach(suppliers), currency));
         Slip chosen = Ordering.slip(currency, wanted, suppliers, false);
         Timber timber = offered.chosen(chosen);
         bearers = bearers.chosen(chosen);
@@ -115,12 +115,12 @@ record Costing(
     static BedWork work(Garden garden, Bed bed, Map<Integer, SeamSplit> joined, Optional<Point> downhill) {
         return Construction.of(
                 bed,
-                garden.saw(),
+                garden.goods().saw(),
                 Timber.longestPieceMm(garden, bed.section()),
                 joined,
                 downhill,
                 Bearers.longestStockMm(garden, bed),
-                garden.liftLimitKg());
+                garden.people().liftLimitKg());
     }
 
     /** What all delivery charges that can fall away come to: no line is worth being dearer by more. */

@@ -72,7 +72,7 @@ final class Drops {
 
     private static Map<String, Double> contents(SlipLine line, JobSheet sheet) {
         Map<String, Double> contents = new HashMap<>();
-        sheet.garden().catalogue().packs(line.item()).map(PackGoods::packs).orElse(List.of())
+        sheet.garden().goods().catalogue().packs(line.item()).map(PackGoods::packs).orElse(List.of())
                 .forEach(pack -> contents.merge(pack.name(), pack.content(), Math::min));
         return contents;
     }

@@ -31,7 +31,7 @@ public final class Job {
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {
         List<Finding> stops = new ArrayList<>(Clashes.stops(garden));
-        if (!garden.tally().boards().isEmpty()) {
+        if (!garden.people().tally().boards().isEmpty()) {
             stops.addAll(Rest.of(prepare(garden)).findings());
         }
         return stops.stream().filter(finding -> finding.weight() == Weight.STOP).toList();
@@ -43,7 +43,7 @@ public final class Job {
 
     /** @param progress for what is looked for by its name on the slip, who hears how far it is */
     public static JobSheet prepare(Garden given, Function<String, Progress> progress) {
-        Costing costing = Costing.of(given, new Looking(given.search(), progress));
+        Costing costing = Costing.of(given, new Looking(given.goods().search(), progress));
         Garden garden = costing.garden();
         GroundSheet ground = costing.ground();
         List<BedWork> works = costing.works();
@@ -66,7 +66,7 @@ public final class Job {
         snags.addAll(timber.findings());
         snags.addAll(bearers.findings());
         snags.addAll(rolls.findings());
-        if (garden.wayIn().given()) {
+        if (garden.terms().wayIn().given()) {
             snags.addAll(Loads.of(garden, slip, rolls.materials()).findings());
         }
         snags.addAll(aboutPrices(garden, slip));
@@ -74,7 +74,7 @@ public final class Job {
         snags.addAll(weekends.findings());
         JobSheet sheet = new JobSheet(garden, ground, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
                 List.of(), leftOut);
-        if (!garden.tally().isEmpty()) {
+        if (!garden.people().tally().isEmpty()) {
             snags.addAll(Rest.of(sheet).findings());
         }
         snags.addAll(Buying.of(sheet).findings(garden));
@@ -105,7 +105,7 @@ public final class Job {
                     new Amount(slip.total().subtract(slip.lowerBound()).doubleValue(), slip.currency().getCode()),
                     "pin lines to a supplier to make the choice smaller"));
         }
-        if (garden.catalogue().examplePrices() && !slip.lines().isEmpty()) {
+        if (garden.goods().catalogue().examplePrices() && !slip.lines().isEmpty()) {
             found.add(Finding.note("slip", "prices are examples of ours, not your merchant's", null,
                     "put your merchant's prices in the catalogue"));
         }

@@ -51,7 +51,7 @@ final class Joining {
         this.longestMm = Timber.longestPieceMm(garden, section);
         List<Double> boards = Timber.wholeBoardsMm(garden, section);
         for (Bed bed : beds) {
-            for (LongWall wall : LongWall.of(bed, garden.saw(), longestMm, boards)) {
+            for (LongWall wall : LongWall.of(bed, garden.goods().saw(), longestMm, boards)) {
                 Kind kind = new Kind(liftable(bed, wall), bed.courses());
                 walls.computeIfAbsent(kind, k -> new ArrayList<>()).add(new At(bed, wall.side()));
                 chosen.put(kind, 0);
@@ -62,7 +62,7 @@ final class Joining {
     /** Without ways that make a part which two people may not lift, unless the usual way does so too. */
     private List<SeamSplit> liftable(Bed bed, LongWall wall) {
         Section section = bed.section();
-        double limitMm = 2 * garden.liftLimitKg() * 1e9 / (section.thicknessMm() * section.heightMm() * section.densityKgM3());
+        double limitMm = 2 * garden.people().liftLimitKg() * 1e9 / (section.thicknessMm() * section.heightMm() * section.densityKgM3());
         double usual = longestPartMm(bed, wall, wall.ways().get(0));
         return wall.ways().stream()
                 .filter(way -> longestPartMm(bed, wall, way) <= Math.max(usual, limitMm) + 1e-6)
@@ -71,7 +71,7 @@ final class Joining {
 
     private double longestPartMm(Bed bed, LongWall wall, SeamSplit way) {
         String letter = Bed.wallLetter(wall.side());
-        return Construction.pieces(bed, garden.saw(), longestMm, Map.of(wall.side(), way)).stream()
+        return Construction.pieces(bed, garden.goods().saw(), longestMm, Map.of(wall.side(), way)).stream()
                 .filter(piece -> piece.wall().equals(letter))
                 .mapToDouble(Piece::lengthMm)
                 .max()
@@ -131,9 +131,9 @@ final class Joining {
             pieces.put(
                     bed,
                     now.containsKey(bed.id())
-                            ? Construction.pieces(bed, garden.saw(), longestMm, now.get(bed.id()))
+                            ? Construction.pieces(bed, garden.goods().saw(), longestMm, now.get(bed.id()))
                             : settled.computeIfAbsent(
-                                    bed.id(), id -> Construction.pieces(bed, garden.saw(), longestMm, Map.of())));
+                                    bed.id(), id -> Construction.pieces(bed, garden.goods().saw(), longestMm, Map.of())));
         }
         return Timber.trial(garden, section, pieces);
     }

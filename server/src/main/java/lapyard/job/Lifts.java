@@ -34,7 +34,7 @@ final class Lifts {
     private Lifts() {}
 
     static List<Finding> findings(Garden garden, List<BedWork> works, List<SectionCutting> cutting) {
-        double limit = garden.liftLimitKg();
+        double limit = garden.people().liftLimitKg();
         List<Lift> two = new ArrayList<>();
         List<Lift> beyond = new ArrayList<>();
         for (BedWork work : works) {
@@ -65,7 +65,7 @@ final class Lifts {
                     "use rollers, a sack truck or a machine",
                     "join the wall from shorter parts"));
         }
-        cutting.forEach(section -> garden.catalogue()
+        cutting.forEach(section -> garden.goods().catalogue()
                 .section(section.section())
                 .flatMap(timber -> boards(timber, section, limit))
                 .ifPresent(findings::add));

@@ -56,11 +56,11 @@ final class Lining {
         Map<String, List<Integer>> byMaterial = new LinkedHashMap<>();
         for (int i = 0; i < works.size(); i++) {
             if (!works.get(i).liner().isEmpty()) {
-                byMaterial.computeIfAbsent(works.get(i).bed().liner().material(), m -> new ArrayList<>()).add(i);
+                byMaterial.computeIfAbsent(works.get(i).bed().inside().liner().material(), m -> new ArrayList<>()).add(i);
             }
         }
         byMaterial.forEach((material, beds) -> {
-            if (!garden.catalogue().rolls(material).isEmpty()) {
+            if (!garden.goods().catalogue().rolls(material).isEmpty()) {
                 lining.choose(material, beds, strips(material, paths));
             }
         });
@@ -181,7 +181,7 @@ final class Lining {
                     .toList();
             int before = least(material, sizes(pieces)).unplaced();
             if (ways.isEmpty() || ways.get(0).alone().unplaced() >= before) {
-                if (work.bed().liner().lapMm() >= widest(material) - 1e-6) {
+                if (work.bed().inside().liner().lapMm() >= widest(material) - 1e-6) {
                     told.add(lapTooWide(work.bed(), wide, material));
                 }
                 continue;
@@ -194,7 +194,7 @@ final class Lining {
     }
 
     private Finding lapTooWide(Bed bed, LinerPiece wide, String material) {
-        double lap = bed.liner().lapMm();
+        double lap = bed.inside().liner().lapMm();
         return Finding.snag(
                 "bed " + bed.id() + ", liner " + wide.id(),
                 Lengths.text(lap) + " of lap is no narrower than the widest roll of " + Lengths.text(widest(material))
@@ -218,9 +218,9 @@ final class Lining {
                 "bed " + bed.id() + ", liner " + wide.id(),
                 metres(best.alone()) + " of " + material + " for this bed with " + text(wide) + ", which no roll holds, divided as "
                         + parts.stream().map(Lining::text).collect(Collectors.joining(", "))
-                        + " with a lap of " + Lengths.text(bed.liner().lapMm()) + "; " + parts.get(0).id()
+                        + " with a lap of " + Lengths.text(bed.inside().liner().lapMm()) + "; " + parts.get(0).id()
                         + " lies under and is laid first"
-                        + (downhill.apply(bed).isPresent() || !bed.low().isEmpty() ? ", downhill" : "")
+                        + (downhill.apply(bed).isPresent() || !bed.walls().low().isEmpty() ? ", downhill" : "")
                         + (dearest > best.alone().metres() + 1e-9
                                 ? "; the longest of the other places takes " + Lengths.text(dearest) + " m"
                                 : "; no other place takes less"),
@@ -233,7 +233,7 @@ final class Lining {
     }
 
     private List<Roll> rolls(String material) {
-        return RollGoods.usable(garden.catalogue().rolls(material));
+        return RollGoods.usable(garden.goods().catalogue().rolls(material));
     }
 
     /** The widest widths, and the longest runs where runs end. */

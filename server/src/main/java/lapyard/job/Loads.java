@@ -36,9 +36,9 @@ public final class Loads {
             for (Slip.Part part : order.lines()) {
                 JobSheet.MaterialRolls laid = byMaterial.get(part.line().item());
                 if (laid != null && !part.packs().isEmpty()) {
-                    loads.addAll(rolls(part.line(), laid, garden.catalogue()));
+                    loads.addAll(rolls(part.line(), laid, garden.goods().catalogue()));
                 } else {
-                    part.packs().forEach(pack -> loads.add(load(part.line(), pack, garden.catalogue())));
+                    part.packs().forEach(pack -> loads.add(load(part.line(), pack, garden.goods().catalogue())));
                 }
             }
             if (!loads.isEmpty()) {

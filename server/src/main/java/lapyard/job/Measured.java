@@ -29,7 +29,7 @@ final class Measured {
 
     static List<Finding> findings(Garden garden, Section section) {
         List<Finding> found = new ArrayList<>();
-        for (RackBoard board : garden.rack()) {
+        for (RackBoard board : garden.goods().rack()) {
             if (!board.section().equals(section.id()) || fits(board, section)) {
                 continue;
             }
@@ -54,11 +54,11 @@ final class Measured {
 
     /** Of a stock length or of a run of a board on hand; a board that nobody weighed is as heavy as its section. */
     static Quality quality(Garden garden, Section section, String stock) {
-        for (RackBoard board : garden.rack()) {
+        for (RackBoard board : garden.goods().rack()) {
             if (!board.section().equals(section.id())) {
                 continue;
             }
-            for (RackBoard.Span run : board.usableRuns(garden.saw().keepOffcutMm())) {
+            for (RackBoard.Span run : board.usableRuns(garden.goods().saw().keepOffcutMm())) {
                 if (Timber.runId(board, run).equals(stock)) {
                     double volumeM3 = board.lengthMm() * section.thicknessMm() * section.heightMm() / 1e9;
                     double density = board.weightKg() > 0 ? board.weightKg() / volumeM3 : section.densityKgM3();

@@ -68,11 +68,11 @@ final class PackNeeds {
         items.put("staples", "staples");
         items.put("base.slats", "slats");
         items.put("finish.litres", "finish");
-        items.put("seal.litres", bed.seal().item());
+        items.put("seal.litres", bed.making().seal().item());
         items.put("mulch", "mulch");
         items.put("concrete", "concrete");
         items.put("sub-base", "sub-base");
-        for (Fill.Layer layer : bed.fill().layers()) {
+        for (Fill.Layer layer : bed.planting().fill().layers()) {
             items.put(layer.item(), layer.item());
         }
         return items;
@@ -95,11 +95,11 @@ final class PackNeeds {
 
     /** Screws of another length than the usual are other goods. */
     private static String screws(Bed bed) {
-        return bed.screws().lengthMm() == Screws.USUAL.lengthMm() ? "screws" : "screws." + Lengths.text(bed.screws().lengthMm());
+        return bed.making().screws().lengthMm() == Screws.USUAL.lengthMm() ? "screws" : "screws." + Lengths.text(bed.making().screws().lengthMm());
     }
 
     private static String fixings(Bed bed) {
-        return bed.ties().fixingMm() == Ties.USUAL.fixingMm() ? "fixings" : "fixings." + Lengths.text(bed.ties().fixingMm());
+        return bed.making().ties().fixingMm() == Ties.USUAL.fixingMm() ? "fixings" : "fixings." + Lengths.text(bed.making().ties().fixingMm());
     }
 
     private void take(String owner, Map<String, String> items, List<Quantity> quantities) {

@@ -28,7 +28,7 @@ public record Provenance(RackBoard board, String allowed, String why, List<Strin
     static List<Provenance> of(Garden garden, List<BedWork> works, List<SectionCutting> cutting) {
         Map<String, Set<String>> boards = Stands.boardsOnHand(garden, works, cutting);
         List<Provenance> all = new ArrayList<>();
-        for (RackBoard board : garden.rack()) {
+        for (RackBoard board : garden.goods().rack()) {
             Set<String> beds = new LinkedHashSet<>();
             boards.forEach((bed, own) -> {
                 if (own.contains(board.id())) {
@@ -48,9 +48,9 @@ public record Provenance(RackBoard board, String allowed, String why, List<Strin
     /** Boards of a section that stay out of the cutting of its beds, each with the reason. */
     static List<Finding> barred(Garden garden, Section section, List<BedWork> beds) {
         Optional<String> food =
-                beds.stream().filter(work -> work.bed().food()).map(work -> work.bed().id()).findFirst();
+                beds.stream().filter(work -> work.bed().planting().food()).map(work -> work.bed().id()).findFirst();
         List<Finding> findings = new ArrayList<>();
-        for (RackBoard board : garden.rack()) {
+        for (RackBoard board : garden.goods().rack()) {
             if (!board.section().equals(section.id())) {
                 continue;
             }

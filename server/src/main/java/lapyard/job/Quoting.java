@@ -8,7 +8,7 @@ public final class Quoting {
     private Quoting() {}
 
     public static Quote of(JobSheet sheet) {
-        QuoteTerms terms = sheet.garden().quote();
+        QuoteTerms terms = sheet.garden().terms().quote();
         return Quote.of(
                 sheet.slip(),
                 terms.labour().stream().map(work -> new Quote.Work(work.what(), work.hours(), work.rate())).toList(),

@@ -23,11 +23,11 @@ final class RackRuns {
     /** @param unknownToo whether boards that are barred from food beds count */
     static List<Stock> of(Garden garden, Section section, boolean unknownToo) {
         List<Stock> runs = new ArrayList<>();
-        for (RackBoard board : garden.rack()) {
+        for (RackBoard board : garden.goods().rack()) {
             if (!board.section().equals(section.id()) || !Measured.fits(board, section)) continue;
             if (board.barredEverywhere().isPresent()) continue;
             if (!unknownToo && board.barredFromFood().isPresent()) continue;
-            List<RackBoard.Span> usable = board.usableRuns(garden.saw().keepOffcutMm());
+            List<RackBoard.Span> usable = board.usableRuns(garden.goods().saw().keepOffcutMm());
             double allMm = usable.stream().mapToDouble(run -> run.toMm() - run.fromMm()).sum();
             for (RackBoard.Span run : usable) {
                 double lengthMm = run.toMm() - run.fromMm();
@@ -54,7 +54,7 @@ final class RackRuns {
                 .min()
                 .getAsDouble();
         BigDecimal step = step(priced);
-        BigDecimal worth = BigDecimal.valueOf(cheapestAMm * lengthMm * garden.saw().salvagePercent() / 100);
+        BigDecimal worth = BigDecimal.valueOf(cheapestAMm * lengthMm * garden.goods().saw().salvagePercent() / 100);
         return worth.divide(step, 0, RoundingMode.DOWN).multiply(step);
     }
 

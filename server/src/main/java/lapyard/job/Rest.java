@@ -50,7 +50,7 @@ public record Rest(
     }
 
     public static All of(JobSheet sheet) {
-        Tally tally = sheet.garden().tally();
+        Tally tally = sheet.garden().people().tally();
         List<Rest> sections = new ArrayList<>();
         List<Finding> findings = new ArrayList<>(unknown(sheet));
         for (SectionCutting cutting : sheet.cutting()) {
@@ -109,7 +109,7 @@ public record Rest(
     private static List<Finding> unknown(JobSheet sheet) {
         Map<String, Weekends.Task> tasks = sheet.weekends().byId();
         List<Finding> findings = new ArrayList<>();
-        for (Tally.Done done : sheet.garden().tally().done()) {
+        for (Tally.Done done : sheet.garden().people().tally().done()) {
             if (!tasks.containsKey(done.task())) {
                 findings.add(Finding.snag("tally, " + done.task(), "is done and no longer in the plan", null,
                         "keep what it belongs to", "take it out of the tally"));
@@ -127,7 +127,7 @@ public record Rest(
 
     /** What is paid for and not in the order any more never goes without a word. */
     private static void bought(JobSheet sheet, List<Finding> findings) {
-        for (Tally.Bought bought : sheet.garden().tally().bought()) {
+        for (Tally.Bought bought : sheet.garden().people().tally().bought()) {
             long planned = sheet.slip().lines().stream()
                     .filter(line -> line.item().equals(bought.item()))
                     .flatMap(line -> line.packs().stream())

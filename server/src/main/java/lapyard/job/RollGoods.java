@@ -56,7 +56,7 @@ final class RollGoods {
         Map<String, List<Wanted>> byMaterial = new LinkedHashMap<>();
         for (BedWork bed : beds) {
             for (LinerPiece piece : bed.liner()) {
-                byMaterial.computeIfAbsent(bed.bed().liner().material(), m -> new ArrayList<>())
+                byMaterial.computeIfAbsent(bed.bed().inside().liner().material(), m -> new ArrayList<>())
                         .add(new Wanted("bed " + bed.bed().id(), piece.id(), piece.widthMm(), piece.heightMm()));
             }
         }
@@ -87,7 +87,7 @@ final class RollGoods {
     /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
     static Least least(Garden garden, String material, List<double[]> sizesMm) {
         List<Wanted> wanted = sizesMm.stream().map(size -> new Wanted("", "", size[0], size[1])).toList();
-        return bySeller(garden.catalogue().rolls(material)).stream()
+        return bySeller(garden.goods().catalogue().rolls(material)).stream()
                 .map(rolls -> Looking.rollsShortly(problem(material, usable(rolls), wanted)))
                 .map(result -> new Least(
                         result.unplaced().stream().mapToInt(Unplaced::count).sum(), result.cost(), metres(result)))
@@ -109,7 +109,7 @@ final class RollGoods {
 
     private void lay(Garden garden, String material, List<Wanted> wanted, Looking looking) {
         double needM2 = wanted.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6;
-        List<Roll> all = garden.catalogue().rolls(material);
+        List<Roll> all = garden.goods().catalogue().rolls(material);
         if (all.isEmpty()) {
             unknown.add(Ordering.unpriced(material, material, needM2, "m2"));
             findings.add(Finding.snag(material, "no roll of \"" + material + "\" is in the catalogue, so it has no price", null,

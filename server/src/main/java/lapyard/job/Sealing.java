@@ -24,7 +24,7 @@ final class Sealing {
         double areaM2 = 0;
         for (BedWork work : works) {
             String id = work.bed().id();
-            if (!work.bed().seal().wanted() && treated(garden, work, onHand.getOrDefault(id, Set.of()))) {
+            if (!work.bed().making().seal().wanted() && treated(garden, work, onHand.getOrDefault(id, Set.of()))) {
                 open.add(id);
                 areaM2 += PackNeeds.amount(work.quantities(), "ends.area") + PackNeeds.amount(work.quantities(), "notches.area");
             }
@@ -43,6 +43,6 @@ final class Sealing {
 
     private static boolean treated(Garden garden, BedWork work, Set<String> boards) {
         return work.bed().section().treated()
-                || garden.rack().stream().anyMatch(board -> board.treatment() == Treatment.GARDEN && boards.contains(board.id()));
+                || garden.goods().rack().stream().anyMatch(board -> board.treatment() == Treatment.GARDEN && boards.contains(board.id()));
     }
 }

@@ -42,23 +42,23 @@ final class Slats {
     static Slats of(Garden garden, Function<Bed, Optional<Point>> downhill) {
         Map<String, Lot> lots = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();
-        if (garden.slatBoards().isEmpty()) {
+        if (garden.goods().slatBoards().isEmpty()) {
             return new Slats(lots, findings);
         }
         Map<String, Integer> left = new HashMap<>();
-        for (SlatBoards kind : garden.slatBoards()) {
+        for (SlatBoards kind : garden.goods().slatBoards()) {
             left.put(kind.id(), kind.treatment().nowhere() ? 0 : kind.count());
             barred(kind, garden).ifPresent(findings::add);
         }
         List<Bed> slatted = garden.beds().stream()
-                .filter(bed -> bed.base().slatted())
+                .filter(bed -> bed.inside().base().slatted())
                 .sorted(Comparator.comparingDouble((Bed bed) -> -bed.outline().areaMm2()))
                 .toList();
         for (Bed bed : slatted) {
             Lot best = new Lot(Optional.empty(), need(garden, bed, downhill), 0);
-            for (SlatBoards kind : garden.slatBoards()) {
-                if (left.get(kind.id()) > 0 && !(bed.food() && kind.treatment().notFood())) {
-                    int need = need(garden, bed.withBase(bed.base().of(kind)), downhill);
+            for (SlatBoards kind : garden.goods().slatBoards()) {
+                if (left.get(kind.id()) > 0 && !(bed.planting().food() && kind.treatment().notFood())) {
+                    int need = need(garden, bed.withInside(bed.inside().withBase(bed.inside().base().of(kind))), downhill);
                     Lot lot = new Lot(Optional.of(kind), need, Math.min(need, left.get(kind.id())));
                     best = better(lot, best) ? lot : best;
                 }
@@ -85,7 +85,7 @@ final class Slats {
     }
 
     private static int need(Garden garden, Bed bed, Function<Bed, Optional<Point>> downhill) {
-        return Construction.slatBoards(bed, garden.saw(), downhill.apply(bed), Bearers.longestStockMm(garden, bed));
+        return Construction.slatBoards(bed, garden.goods().saw(), downhill.apply(bed), Bearers.longestStockMm(garden, bed));
     }
 
     private static boolean better(Lot lot, Lot than) {
@@ -95,7 +95,7 @@ final class Slats {
     }
 
     private static Optional<Finding> barred(SlatBoards kind, Garden garden) {
-        boolean food = garden.beds().stream().anyMatch(bed -> bed.food() && bed.base().slatted());
+        boolean food = garden.beds().stream().anyMatch(bed -> bed.planting().food() && bed.inside().base().slatted());
         if (kind.treatment().nowhere()) {
             return Optional.of(Finding.snag("slat boards " + kind.id(),
                     kind.treatment().words() + ": barred everywhere planted, left out", null,
@@ -112,7 +112,7 @@ final class Slats {
     Bed laid(Bed bed) {
         return Optional.ofNullable(lots.get(bed.id()))
                 .flatMap(Lot::kind)
-                .map(kind -> bed.withBase(bed.base().of(kind)))
+                .map(kind -> bed.withInside(bed.inside().withBase(bed.inside().base().of(kind))))
                 .orElse(bed);
     }
 

@@ -36,17 +36,17 @@ final class Stands {
         Map<String, Standing> standing = new LinkedHashMap<>();
         for (BedWork work : works) {
             String id = work.bed().id();
-            Optional<Section> bearers = garden.catalogue().section(work.bed().base().bearerSection());
+            Optional<Section> bearers = garden.goods().catalogue().section(work.bed().inside().base().bearerSection());
             double bearerMm = bearers.map(Section::heightMm).orElse(0.0);
             Set<String> own = boards.getOrDefault(id, Set.of());
-            List<String> unknown = garden.rack().stream()
+            List<String> unknown = garden.goods().rack().stream()
                     .filter(board -> own.contains(board.id())
                             && (board.origin().isEmpty() || board.treatment() == Treatment.UNKNOWN))
                     .map(RackBoard::id)
                     .toList();
             standing.put(id, Standing.of(
                     work,
-                    garden.loads(),
+                    garden.terms().loads(),
                     new Footing(surfaces.getOrDefault(id, Set.of()), bearerMm,
                             bearers.map(section -> bearerClass(section, work)).orElse(StrengthClass.LOWEST), !own.isEmpty(), String.join(", ", unknown))));
         }
@@ -55,7 +55,7 @@ final class Stands {
 
     /** Graded timber that is ripped has lost its grade until somebody grades it again: EN 14081-1, from memory. */
     private static StrengthClass bearerClass(Section section, BedWork work) {
-        boolean ripped = work.bed().base().bearerLiftMm() < section.thicknessMm() - 1e-9;
+        boolean ripped = work.bed().inside().base().bearerLiftMm() < section.thicknessMm() - 1e-9;
         return ripped ? StrengthClass.LOWEST : section.strength();
     }
 
@@ -71,7 +71,7 @@ final class Stands {
         for (SectionCutting section : cutting) {
             for (BoardLine line : section.result().plan()) {
                 String from = line.stock().split(" ", 2)[0];
-                if (garden.rack().stream().anyMatch(board -> board.id().equals(from))) {
+                if (garden.goods().rack().stream().anyMatch(board -> board.id().equals(from))) {
                     line.pieces().stream()
                             .flatMap(mark -> Nest.marks(mark).stream())
                             .forEach(mark -> boards.computeIfAbsent(bedOf.get(mark), bed -> new TreeSet<>()).add(from));

@@ -18,7 +18,7 @@ record Stripping(List<PathWork> paths, List<Finding> findings) {
         List<PathWork> divided = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         for (PathWork path : paths) {
-            List<Roll> rolls = path.strips().isEmpty() ? List.of() : RollGoods.usable(garden.catalogue().rolls(path.path().membrane()));
+            List<Roll> rolls = path.strips().isEmpty() ? List.of() : RollGoods.usable(garden.goods().catalogue().rolls(path.path().membrane()));
             divided.add(rolls.isEmpty() ? path : divided(path, rolls, findings));
         }
         return new Stripping(divided, findings);

@@ -67,7 +67,7 @@ final class Timber {
         for (Stock run : RackRuns.of(garden, section, true)) {
             longest = Math.max(longest, run.lengthMm());
         }
-        return Math.max(0, longest - 2 * garden.saw().endTrimMm());
+        return Math.max(0, longest - 2 * garden.goods().saw().endTrimMm());
     }
 
     /** What a whole board of each length gives, stock and rack. */
@@ -75,7 +75,7 @@ final class Timber {
         return Stream.concat(
                         section.stock().stream().map(StockLength::lengthMm),
                         RackRuns.of(garden, section, true).stream().map(Stock::lengthMm))
-                .map(length -> length - 2 * garden.saw().endTrimMm())
+                .map(length -> length - 2 * garden.goods().saw().endTrimMm())
                 .distinct()
                 .sorted()
                 .toList();
@@ -83,10 +83,10 @@ final class Timber {
 
     /** Cutting these timbers together, to compare them with others. */
     static CuttingProblem trial(Garden garden, Section section, Map<Bed, List<Piece>> pieces) {
-        boolean food = pieces.keySet().stream().anyMatch(Bed::food);
+        boolean food = pieces.keySet().stream().anyMatch(bed -> bed.planting().food());
         List<Stock> rack = RackRuns.of(garden, section, !food);
         List<Blank> blanks = new ArrayList<>();
-        pieces.forEach((bed, own) -> own.forEach(piece -> blanks.add(Blank.of(piece, bed.weekend()))));
+        pieces.forEach((bed, own) -> own.forEach(piece -> blanks.add(Blank.of(piece, bed.stage()))));
         return Asked.of(saw(garden, section, rack), blanks, graded(rack)).problem();
     }
 
@@ -132,13 +132,13 @@ final class Timber {
 
     private static Cut cut(Garden garden, Section section, List<BedWork> beds, Looking looking) {
         List<Finding> findings = new ArrayList<>();
-        boolean food = beds.stream().anyMatch(work -> work.bed().food());
+        boolean food = beds.stream().anyMatch(work -> work.bed().planting().food());
         List<Stock> rack = RackRuns.of(garden, section, !food);
         findings.addAll(Provenance.barred(garden, section, beds));
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
 
         Set<String> sawn = sawn(garden, section);
-        List<Blank> asked = blanks(garden.saw(), beds, sawn);
+        List<Blank> asked = blanks(garden.goods().saw(), beds, sawn);
         List<Blank> eachByItself = new ArrayList<>();
         BigDecimal alone = BigDecimal.ZERO;
         int boardsAlone = 0;
@@ -152,7 +152,7 @@ final class Timber {
                     .map(board -> board.with(left.get(board.id())))
                     .toList();
             Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
-            Nesting.Plan own = Nesting.cheapest(saw(garden, section, rackLeft), blanks(garden.saw(), List.of(bed), sawn), List.of(), sawn,
+            Nesting.Plan own = Nesting.cheapest(saw(garden, section, rackLeft), blanks(garden.goods().saw(), List.of(bed), sawn), List.of(), sawn,
                     graded(rack), (problem, least) -> share.apply(problem), share);
             CuttingResult single = own.result();
             own.asked().blanks().values().forEach(eachByItself::addAll);
@@ -172,7 +172,7 @@ final class Timber {
         List<Blank> blanks = plan.asked().blanks().values().stream().flatMap(List::stream).toList();
         findings.addAll(Measured.findings(garden, section));
         findings.addAll(GoodFaces.findings(section, rack, pooled, beds));
-        findings.addAll(Nests.findings(section, garden.saw().kerfMm(), blanks));
+        findings.addAll(Nests.findings(section, garden.goods().saw().kerfMm(), blanks));
         for (Unplaced unplaced : pooled.unplaced()) {
             findings.add(Finding.snag(
                     "timber " + section.id() + ", " + unplaced.id(),
@@ -186,7 +186,7 @@ final class Timber {
         Map<String, Integer> weekends = new HashMap<>();
         for (Blank blank : blanks) {
             weekends.put(blank.mark(), blank.stage());
-            blank.pieces().forEach(piece -> takesMm.put(piece.mark(), blank.takesMm(piece, garden.saw().kerfMm())));
+            blank.pieces().forEach(piece -> takesMm.put(piece.mark(), blank.takesMm(piece, garden.goods().saw().kerfMm())));
         }
         double needM = beds.stream().mapToDouble(work -> takesM(work, takesMm)).sum();
         Optional<BigDecimal> costAlone = priced ? Optional.of(alone) : Optional.empty();
@@ -195,7 +195,7 @@ final class Timber {
         Way bedByBed = new Way("bed by bed", boardsAlone, costAlone);
         SawWork saw = SawWork.of(plan.asked().problem(), marks, pooled, weekends::get, List.of(way(pooled, priced), bedByBed),
                 blanks.stream().flatMap(blank -> blank.nest().stream()).toList());
-        List<Tally.Board> told = garden.tally().boards().stream().filter(board -> board.section().equals(section.id())).toList();
+        List<Tally.Board> told = garden.people().tally().boards().stream().filter(board -> board.section().equals(section.id())).toList();
         Optional<Resawn> resawn = Resawn.of(saw, pooled, told, weekends::get);
         if (resawn.isPresent()) {
             pooled = resawn.get().result();
@@ -212,7 +212,7 @@ final class Timber {
     }
 
     private static boolean angled(Bed bed) {
-        return !bed.outline().upright() || bed.joints().containsValue(Joint.MITRE);
+        return !bed.outline().upright() || bed.walls().joints().containsValue(Joint.MITRE);
     }
 
     private static double takesM(BedWork work, Map<String, Double> takesMm) {
@@ -256,7 +256,7 @@ final class Timber {
     private static List<Blank> blanks(Saw saw, List<BedWork> beds, Set<String> sawn) {
         Map<String, Blank> singles = new LinkedHashMap<>();
         for (BedWork work : beds) {
-            work.pieces().forEach(piece -> singles.put(piece.mark(), Blank.of(piece, work.bed().weekend())));
+            work.pieces().forEach(piece -> singles.put(piece.mark(), Blank.of(piece, work.bed().stage())));
         }
         List<Blank> blanks = new ArrayList<>();
         for (String mark : sawn) {
@@ -271,7 +271,7 @@ final class Timber {
 
     /** The marks under which the tally has something of this section cut. */
     private static Set<String> sawn(Garden garden, Section section) {
-        return garden.tally().boards().stream()
+        return garden.people().tally().boards().stream()
                 .filter(board -> board.section().equals(section.id()))
                 .flatMap(board -> Stream.concat(board.cut().stream(), board.spoiled().stream()))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -291,7 +291,7 @@ final class Timber {
     private static CuttingProblem saw(Garden garden, Section section, List<Stock> rack) {
         List<Stock> stock = new ArrayList<>(rack);
         stock.addAll(bought(section));
-        Saw saw = garden.saw();
+        Saw saw = garden.goods().saw();
         return new CuttingProblem(
                 section.id(), saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), saw.retrimMm(), stock, List.of());
     }

@@ -82,7 +82,7 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
 
     /** Pieces cut that are of another length or gone, tasks done that are gone, packs bought that are not asked for. */
     private static List<Finding> touched(JobSheet before, JobSheet after) {
-        Tally tally = before.garden().tally();
+        Tally tally = before.garden().people().tally();
         Map<String, Piece> was = pieces(before);
         Map<String, Piece> is = pieces(after);
         Map<String, String> sections = sections(after);

@@ -88,7 +88,7 @@ final class BedReader {
         Set<String> near = FixingReader.near(cursor);
         Seal seal = seal(cursor, usual.seal());
         boolean food = cursor.flag("food", false);
-        int weekend = cursor.count("weekend", 1, 1, 100);
+        int stage = cursor.count("weekend", 1, 1, 100);
         Placement placement = placement(cursor);
         cursor.refuseUnknown();
         section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, ties, liner));
@@ -101,8 +101,16 @@ final class BedReader {
                 hidden.add(Bed.wallLetter(side));
             }
         }
-        return Optional.of(new Bed(id, name, type, outline.get(), placement, courses, section.get(), lap, hidden, low,
-                seams, screws, notches, base, liner, fill, finish, food, weekend, joints, ties, near, seal));
+        return Optional.of(new Bed(
+                id,
+                name,
+                type,
+                stage,
+                new Bed.Siting(outline.get(), placement, near),
+                new Bed.Walls(courses, section.get(), lap, joints, hidden, low, seams),
+                new Bed.Making(screws, notches, ties, finish, seal),
+                new Bed.Inside(base, liner),
+                new Bed.Planting(fill, food)));
     }
 
     static Placement placement(Cursor cursor) {

@@ -28,7 +28,8 @@ final class CrewReader {
     private CrewReader() {}
 
     static Crew read(Cursor crew) {
-        Crew usual = Crew.USUAL;
+        Crew.Dates usual = Crew.USUAL.dates();
+        Crew.Waits usualWaits = Crew.Waits.USUAL;
         boolean described = false;
         for (String field : List.of("start", "days", "hours", "people")) described |= crew.has(field);
         Optional<LocalDate> start = date(crew, "start");
@@ -39,15 +40,19 @@ final class CrewReader {
         List<Crew.Person> people = people(crew, days, hours, start);
         Set<LocalDate> holidays = dates(crew, "holidays", start);
         Set<LocalDate> wet = dates(crew, "wet", start);
-        int leadDays = crew.count("leadDays", usual.leadDays(), 0, 365);
+        int leadDays = crew.count("leadDays", usualWaits.leadDays(), 0, 365);
         Cursor waits = crew.object("waits");
-        int cure = waits.count("cureDays", usual.cureDays(), 0, 60);
-        double coatGap = waits.number("coatGapHours", usual.coatGapHours(), 0, 500, 1, "hours");
-        double beforeLiner = waits.number("beforeLinerHours", usual.beforeLinerHours(), 0, 500, 1, "hours");
-        int settle = waits.count("settleDays", usual.settleDays(), 0, 365);
+        int cure = waits.count("cureDays", usualWaits.cureDays(), 0, 60);
+        double coatGap = waits.number("coatGapHours", usualWaits.coatGapHours(), 0, 500, 1, "hours");
+        double beforeLiner = waits.number("beforeLinerHours", usualWaits.beforeLinerHours(), 0, 500, 1, "hours");
+        int settle = waits.count("settleDays", usualWaits.settleDays(), 0, 365);
         waits.refuseUnknown();
-        return new Crew(described, start, zone, days, from, hours, people, holidays, wet, leadDays, rates(crew.object("rates")),
-                cure, coatGap, beforeLiner, settle);
+        return new Crew(
+                described,
+                new Crew.Dates(start, zone, days, from, hours, holidays, wet),
+                people,
+                rates(crew.object("rates")),
+                new Crew.Waits(leadDays, cure, coatGap, beforeLiner, settle));
     }
 
     private static Map<Rate, Double> rates(Cursor cursor) {

@@ -15,7 +15,7 @@ final class FixingsJson {
 
     static void into(ObjectNode json, BedWork work) {
         ArrayNode screws = json.putArray("screws");
-        for (CornerScrew screw : work.screws()) {
+        for (CornerScrew screw : work.frame().screws()) {
             ObjectNode one = screws.addObject();
             one.put("course", screw.course());
             one.put("corner", screw.corner());
@@ -28,7 +28,7 @@ final class FixingsJson {
             screw.heightsMm().forEach(height -> heights.add(JobSheetJson.number(height, 1)));
         }
         ArrayNode ties = json.putArray("crossTies");
-        for (CrossTie tie : work.crossTies()) {
+        for (CrossTie tie : work.frame().crossTies()) {
             ObjectNode one = ties.addObject();
             one.put("wall", tie.wall());
             one.set("at", JobSheetJson.number(tie.atMm(), 1));
@@ -39,7 +39,7 @@ final class FixingsJson {
             one.set("height", JobSheetJson.number(tie.heightMm(), 1));
         }
         ArrayNode base = json.putArray("base");
-        for (FloorBay bay : work.bays()) {
+        for (FloorBay bay : work.bottom().bays()) {
             ObjectNode one = base.addObject();
             one.set("floor", JobSheetJson.rectangle(bay.floor()));
             one.put("bearersRun", bay.alongY() ? "up" : "across");

@@ -71,24 +71,22 @@ public final class GardenReader {
         Crew read = CrewReader.read(crew);
         Garden garden = new Garden(
                 name,
-                currency,
                 imperial,
                 GroundReader.read(cursor.object("ground")),
                 beds,
                 paths(cursor),
-                rack(cursor, catalogue),
-                catalogue,
-                saw(cursor.object("saw")),
-                liftLimitKg(crew),
-                read,
-                TallyReader.read(cursor.object("tally"), read.start()),
+                new Garden.Goods(
+                        catalogue,
+                        rack(cursor, catalogue),
+                        slatBoards(cursor),
+                        saw(cursor.object("saw")),
+                        Search.valueOf(cursor.choice("search", "short", "short", "long").toUpperCase(Locale.ROOT))),
+                new Garden.People(
+                        read, liftLimitKg(crew), TallyReader.read(cursor.object("tally"), read.dates().start())),
+                new Garden.Terms(
+                        currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), loads(cursor.object("loads"))),
                 accepted(cursor),
-                notes.defaulted,
-                TermsReader.wayIn(cursor),
-                TermsReader.quote(cursor),
-                loads(cursor.object("loads")),
-                slatBoards(cursor),
-                Search.valueOf(cursor.choice("search", "short", "short", "long").toUpperCase(Locale.ROOT)));
+                notes.defaulted);
         crew.refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
@@ -177,7 +175,7 @@ public final class GardenReader {
             int before = bed.notes.findings.size();
             String name = bed.text("name", "", 12_000);
             Placement placement = BedReader.placement(bed);
-            int weekend = bed.count("weekend", types.get(type).weekend(), 1, 100);
+            int weekend = bed.count("weekend", types.get(type).stage(), 1, 100);
             return bed.notes.findings.size() > before
                     ? Optional.empty()
                     : Optional.of(types.get(type).placedAs(id, name, placement, weekend));

@@ -127,7 +127,7 @@ public final class GroundJson {
         Outline outline = sheet.work().bed().outline();
         for (Piece piece : sheet.work().pieces()) {
             if (piece.course() == 1 && !ground.scribes().isEmpty()) {
-                int wall = sheet.work().bed().walls().indexOf(piece.wall());
+                int wall = sheet.work().bed().wallLetters().indexOf(piece.wall());
                 BedFall.Scribe scribe = ground.scribes().get(wall);
                 double length = outline.sideMm(wall);
                 ObjectNode one = scribes.addObject();

@@ -67,7 +67,7 @@ public final class JobSheetJson {
         json.set("tally", TallyJson.of(sheet));
         json.set("snags", findings(sheet.snags()));
         ArrayNode rack = json.putArray("rack");
-        for (RackBoard board : sheet.garden().rack()) {
+        for (RackBoard board : sheet.garden().goods().rack()) {
             ObjectNode one = rack.addObject();
             one.put("id", board.id());
             one.put("section", board.section());
@@ -92,48 +92,48 @@ public final class JobSheetJson {
         json.put("id", bed.id());
         json.put("name", bed.name());
         json.put("type", bed.type());
-        json.put("weekend", bed.weekend());
+        json.put("weekend", bed.stage());
         json.put("section", bed.section().id());
         json.put("courses", bed.courses());
         json.set("height", number(bed.heightMm(), 1));
         json.set("outline", outline(bed.inYard()));
-        json.set("inner", outline(work.inner().placed(bed.placement())));
+        json.set("inner", outline(work.frame().inner().placed(bed.placement())));
         ArrayNode walls = json.putArray("walls");
         for (int side = 0; side < bed.outline().sides(); side++) {
             ObjectNode wall = walls.addObject();
             String letter = Bed.wallLetter(side);
             wall.put("wall", letter);
             wall.set("length", number(bed.outline().sideMm(side), 1));
-            wall.put("seen", !bed.hidden().contains(letter));
+            wall.put("seen", !bed.walls().hidden().contains(letter));
             wall.put("joint", bed.joint(side).name().toLowerCase(Locale.ROOT));
             wall.set("turn", number(bed.outline().turnDeg(side), 1));
         }
         ArrayNode floor = json.putArray("floor");
-        work.floor().forEach(rectangle -> floor.add(rectangle(rectangle)));
+        work.bottom().floor().forEach(rectangle -> floor.add(rectangle(rectangle)));
         ArrayNode pieces = json.putArray("pieces");
         work.pieces().forEach(piece -> pieces.add(piece(piece)));
         ArrayNode seams = json.putArray("seams");
-        work.seams().forEach(seam -> {
+        work.frame().seams().forEach(seam -> {
             ObjectNode one = seams.addObject();
             one.put("course", seam.course());
             one.put("wall", seam.wall());
             one.set("at", number(seam.atMm(), 1));
         });
         ArrayNode notches = json.putArray("notches");
-        work.notches().forEach(notch -> {
+        work.frame().notches().forEach(notch -> {
             ObjectNode one = notches.addObject();
             one.put("wall", notch.wall());
             one.set("at", number(notch.atMm(), 1));
         });
         ArrayNode strips = json.putArray("strips");
-        work.strips().forEach(strip -> {
+        work.bottom().strips().forEach(strip -> {
             ObjectNode one = strips.addObject();
             one.put("id", strip.id());
             one.put("use", strip.use());
             one.set("length", number(strip.lengthMm(), 1));
         });
         ArrayNode slats = json.putArray("slats");
-        work.slats().forEach(cut -> {
+        work.bottom().slats().forEach(cut -> {
             ObjectNode one = slats.addObject();
             one.set("length", number(cut.lengthMm(), 1));
             one.put("count", cut.count());
@@ -223,7 +223,7 @@ public final class JobSheetJson {
     /** Money is text, so that no reader rounds it. */
     public static ObjectNode slip(JobSheet sheet) {
         Map<String, Double> areasM2 = new HashMap<>();
-        sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().inner().areaMm2() / 1e6));
+        sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().frame().inner().areaMm2() / 1e6));
         return SlipJson.of(sheet.slip(), areasM2);
     }
 

@@ -14,7 +14,7 @@ final class TallyJson {
     private TallyJson() {}
 
     static ObjectNode of(JobSheet sheet) {
-        Tally tally = sheet.garden().tally();
+        Tally tally = sheet.garden().people().tally();
         ObjectNode json = NODES.objectNode();
         json.put("day", tally.day());
         ArrayNode done = json.putArray("done");

@@ -21,13 +21,13 @@ final class WeekendsJson {
 
     static ObjectNode of(JobSheet sheet) {
         Weekends weekends = sheet.weekends();
-        Crew crew = sheet.garden().crew();
+        Crew crew = sheet.garden().people().crew();
         ObjectNode json = NODES.objectNode();
         json.put("described", crew.described());
-        crew.start().ifPresentOrElse(start -> json.put("start", start.toString()), () -> json.putNull("start"));
-        json.put("zone", crew.zone());
-        json.put("from", crew.from().toString());
-        json.set("hours", JobSheetJson.number(crew.hours(), 2));
+        crew.dates().start().ifPresentOrElse(start -> json.put("start", start.toString()), () -> json.putNull("start"));
+        json.put("zone", crew.dates().zone());
+        json.put("from", crew.dates().from().toString());
+        json.set("hours", JobSheetJson.number(crew.dates().hours(), 2));
         json.set("load", JobSheetJson.number(weekends.loadHours(), 2));
         json.put("lastDay", weekends.lastDay());
         json.put("endDay", weekends.endDay());
@@ -53,7 +53,7 @@ final class WeekendsJson {
             one.put("weekend", row.weekend());
             one.put("needDay", row.needDay());
             one.put("orderDay", row.orderDay());
-            crew.start().ifPresent(start -> {
+            crew.dates().start().ifPresent(start -> {
                 one.put("needBy", start.plusDays(row.needDay()).toString());
                 one.put("orderBy", start.plusDays(row.orderDay()).toString());
             });

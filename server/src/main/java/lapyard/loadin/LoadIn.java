@@ -87,14 +87,14 @@ public record LoadIn(
     public record Wheeled(String item, String label, double volumeM3) {}
 
     public static LoadIn of(Garden garden, List<Coming> coming, List<Wheeled> wheeled) {
-        WayIn way = garden.wayIn();
+        WayIn way = garden.terms().wayIn();
         List<Finding> findings = new ArrayList<>();
         List<Drop> drops = new ArrayList<>();
         for (Coming one : coming) {
             drops.add(drop(one, way, findings));
         }
         List<Load> all = drops.stream().flatMap(drop -> drop.loads().stream()).toList();
-        List<Lift> lifts = lifts(all, garden.liftLimitKg());
+        List<Lift> lifts = lifts(all, garden.people().liftLimitKg());
         Optional<Load> longest = all.stream()
                 .filter(load -> load.acrossMm() > 0)
                 .max(Comparator.comparingDouble(Load::lengthMm).thenComparingDouble(Load::acrossMm));

@@ -13,77 +13,109 @@ import lapyard.geometry.Placement;
 /**
  * A bed as drawn, outside faces, with every default filled in.
  *
- * @param id      code used in marks, unique in the garden
- * @param type    id of its bed type, empty for a bed of its own
- * @param outline in the bed's own frame, counter-clockwise, from the front left corner: side 0 is wall A
- * @param hidden  letters of walls that nobody sees; all others are seen
- * @param low     letters of walls named low by hand; empty leaves it to the fall of the ground
- * @param seams   whether a wall longer than stock may be joined
- * @param weekend stage in which it is built, 1 or more
- * @param joints  joint by corner number, counted from 0, corner i being where wall i starts; corners that are not in it
- *     get the usual joint of their angle
- * @param ties    brackets and ties
- * @param near    what makes the bed a case for an engineer, words of {@link #NEAR}
- * @param seal    on cut ends and in notches
+ * @param id    code used in marks, unique in the garden
+ * @param type  id of its bed type, empty for a bed of its own
+ * @param stage group of beds with which it is built, 1 or more
  */
 public record Bed(
         String id,
         String name,
         String type,
-        Outline outline,
-        Placement placement,
-        int courses,
-        Section section,
-        Lap lap,
-        Set<String> hidden,
-        Set<String> low,
-        boolean seams,
-        Screws screws,
-        Notches notches,
-        Base base,
-        Liner liner,
-        Fill fill,
-        Finish finish,
-        boolean food,
-        int weekend,
-        Map<Integer, Joint> joints,
-        Ties ties,
-        Set<String> near,
-        Seal seal) {
+        int stage,
+        Siting siting,
+        Walls walls,
+        Making making,
+        Inside inside,
+        Planting planting) {
+    /**
+     * Where the bed stands.
+     *
+     * @param outline in the bed's own frame, counter-clockwise, from the front left corner: side 0 is wall A
+     * @param near    what makes the bed a case for an engineer, words of {@link #NEAR}
+     */
+    public record Siting(Outline outline, Placement placement, Set<String> near) {
+        public Siting {
+            near = Set.copyOf(near);
+        }
+
+        public Siting(Outline outline, Placement placement) {
+            this(outline, placement, Set.of());
+        }
+    }
+
+    /**
+     * How the walls are stacked.
+     *
+     * @param joints joint by corner number, counted from 0, corner i being where wall i starts; corners that are not
+     *     in it get the usual joint of their angle
+     * @param hidden letters of walls that nobody sees; all others are seen
+     * @param low    letters of walls named low by hand; empty leaves it to the fall of the ground
+     * @param seams  whether a wall longer than stock may be joined
+     */
+    public record Walls(
+            int courses, Section section, Lap lap, Map<Integer, Joint> joints, Set<String> hidden, Set<String> low, boolean seams) {
+        public Walls {
+            joints = Map.copyOf(joints);
+            hidden = Set.copyOf(hidden);
+            low = Set.copyOf(low);
+        }
+
+        /** Walls with the usual joints, all seen, none named low, joined where stock is too short. */
+        public Walls(int courses, Section section, Lap lap) {
+            this(courses, section, lap, Map.of(), Set.of(), Set.of(), true);
+        }
+
+        public Walls withSection(Section other) {
+            return new Walls(courses, other, lap, joints, hidden, low, seams);
+        }
+
+        public Walls withJoints(Map<Integer, Joint> others) {
+            return new Walls(courses, section, lap, others, hidden, low, seams);
+        }
+
+        public Walls withHidden(Set<String> others) {
+            return new Walls(courses, section, lap, joints, others, low, seams);
+        }
+
+        public Walls withLow(Set<String> others) {
+            return new Walls(courses, section, lap, joints, hidden, others, seams);
+        }
+
+        public Walls withSeams(boolean allowed) {
+            return new Walls(courses, section, lap, joints, hidden, low, allowed);
+        }
+    }
+
+    /**
+     * What the timber gets besides its place: fixings, drain notches and coats.
+     *
+     * @param ties brackets and ties
+     * @param seal on cut ends and in notches
+     */
+    public record Making(Screws screws, Notches notches, Ties ties, Finish finish, Seal seal) {
+        public static final Making USUAL = new Making(Screws.USUAL, Notches.USUAL, Ties.USUAL, Finish.USUAL, Seal.NONE);
+
+        public Making withTies(Ties others) {
+            return new Making(screws, notches, others, finish, seal);
+        }
+    }
+
+    /** Base and liner. */
+    public record Inside(Base base, Liner liner) {
+        public static final Inside USUAL = new Inside(Base.USUAL, Liner.USUAL);
+
+        public Inside withBase(Base other) {
+            return new Inside(other, liner);
+        }
+    }
+
+    /** What the bed is filled with, and whether food grows in it. */
+    public record Planting(Fill fill, boolean food) {
+        public static final Planting USUAL = new Planting(Fill.USUAL, false);
+    }
+
     /** Word of the document to the case that is not designed here. */
     public static final Map<String, String> NEAR = cases();
-
-    public Bed {
-        hidden = Set.copyOf(hidden);
-        low = Set.copyOf(low);
-        joints = Map.copyOf(joints);
-        near = Set.copyOf(near);
-    }
-
-    /** A bed whose corners all have the usual joint of their angle, without ties, near nothing, its cut ends unsealed. */
-    public Bed(
-            String id,
-            String name,
-            String type,
-            Outline outline,
-            Placement placement,
-            int courses,
-            Section section,
-            Lap lap,
-            Set<String> hidden,
-            Set<String> low,
-            boolean seams,
-            Screws screws,
-            Notches notches,
-            Base base,
-            Liner liner,
-            Fill fill,
-            Finish finish,
-            boolean food,
-            int weekend) {
-        this(id, name, type, outline, placement, courses, section, lap, hidden, low, seams, screws, notches, base, liner,
-                fill, finish, food, weekend, Map.of(), Ties.USUAL, Set.of(), Seal.NONE);
-    }
 
     private static Map<String, String> cases() {
         Map<String, String> near = new LinkedHashMap<>();
@@ -101,19 +133,35 @@ public record Bed(
         return Collections.unmodifiableMap(near);
     }
 
+    public Outline outline() {
+        return siting.outline();
+    }
+
+    public Placement placement() {
+        return siting.placement();
+    }
+
+    public int courses() {
+        return walls.courses();
+    }
+
+    public Section section() {
+        return walls.section();
+    }
+
     /**
      * The joint at the corner where wall {@code side} starts: as named, else a lap at a square corner, a mitre at a
      * blunt one, and a lap at a sharp one, whose mitre no common saw can be set to.
      */
     public Joint joint(int side) {
-        int corner = Math.floorMod(side, outline.sides());
-        double turn = Math.abs(outline.turnDeg(corner));
-        return joints.getOrDefault(corner, turn < 90 ? Joint.MITRE : Joint.LAP);
+        int corner = Math.floorMod(side, outline().sides());
+        double turn = Math.abs(outline().turnDeg(corner));
+        return walls.joints().getOrDefault(corner, turn < 90 ? Joint.MITRE : Joint.LAP);
     }
 
     /** Wall height in millimetres. */
     public double heightMm() {
-        return courses * section.heightMm();
+        return courses() * section().heightMm();
     }
 
     /** A, B... Z, AA, AB... for side 0, 1, ... */
@@ -121,41 +169,50 @@ public record Bed(
         return side < 26 ? String.valueOf((char) ('A' + side)) : wallLetter(side / 26 - 1) + wallLetter(side % 26);
     }
 
-    public List<String> walls() {
-        return java.util.stream.IntStream.range(0, outline.sides()).mapToObj(Bed::wallLetter).toList();
+    /** Letters of all walls, in order. */
+    public List<String> wallLetters() {
+        return java.util.stream.IntStream.range(0, outline().sides()).mapToObj(Bed::wallLetter).toList();
     }
 
     /** The outline as it lies in the yard. */
     public Outline inYard() {
-        return outline.placed(placement);
+        return outline().placed(placement());
     }
 
-    public Bed withBase(Base other) {
-        return new Bed(id, name, type, outline, placement, courses, section, lap, hidden, low, seams, screws,
-                notches, other, liner, fill, finish, food, weekend, joints, ties, near, seal);
+    /** The same making under another code at another place. */
+    public Bed placedAs(String newId, String newName, Placement placement, int newStage) {
+        return new Bed(newId, newName, type, newStage, new Siting(outline(), placement, siting.near()), walls, making, inside, planting);
     }
 
     /** The same making in another outline. */
     public Bed withOutline(Outline other) {
-        return new Bed(id, name, type, other, placement, courses, section, lap, hidden, low, seams, screws,
-                notches, base, liner, fill, finish, food, weekend, joints, ties, near, seal);
+        return withSiting(new Siting(other, placement(), siting.near()));
     }
 
-    public Bed withPlacement(Placement moved) {
-        return placedAs(id, name, moved, weekend);
+    public Bed withSiting(Siting other) {
+        return new Bed(id, name, type, stage, other, walls, making, inside, planting);
     }
 
-    /** The same making under another code at another place. */
-    public Bed placedAs(String newId, String newName, Placement newPlacement, int newWeekend) {
-        return new Bed(newId, newName, type, outline, newPlacement, courses, section, lap, hidden, low, seams, screws,
-                notches, base, liner, fill, finish, food, newWeekend, joints, ties, near, seal);
+    public Bed withWalls(Walls others) {
+        return new Bed(id, name, type, stage, siting, others, making, inside, planting);
+    }
+
+    public Bed withMaking(Making other) {
+        return new Bed(id, name, type, stage, siting, walls, other, inside, planting);
+    }
+
+    public Bed withInside(Inside other) {
+        return new Bed(id, name, type, stage, siting, walls, making, other, planting);
+    }
+
+    public Bed withPlanting(Planting other) {
+        return new Bed(id, name, type, stage, siting, walls, making, inside, other);
     }
 
     /** The same bed with these walls hidden besides those that are. */
-    public Bed hiding(Set<String> walls) {
-        Set<String> all = new HashSet<>(hidden);
-        all.addAll(walls);
-        return new Bed(id, name, type, outline, placement, courses, section, lap, all, low, seams, screws, notches, base,
-                liner, fill, finish, food, weekend, joints, ties, near, seal);
+    public Bed hiding(Set<String> letters) {
+        Set<String> all = new HashSet<>(walls.hidden());
+        all.addAll(letters);
+        return withWalls(walls.withHidden(all));
     }
 }

@@ -12,41 +12,50 @@ import java.util.Set;
  * Who builds and when.
  *
  * @param described whether the garden says anything of it; if not, all of it is our guess
- * @param start     first day of work; empty where only weekends are counted
- * @param zone      IANA name of the time zone, empty for the time of wherever one is
- * @param from      when a day begins
- * @param hours     of a day
- * @param holidays  days off for everybody
- * @param wet       days on which no finish goes on
- * @param leadDays  from order to delivery where the supplier names none
  * @param rates     minutes, every rate present
- * @param cureDays  from the pour to the first timber on it
- * @param coatGapHours    between two coats
- * @param beforeLinerHours from the last coat to the liner
- * @param settleDays from filling to topping up
  */
-public record Crew(
-        boolean described,
-        Optional<LocalDate> start,
-        String zone,
-        Set<DayOfWeek> days,
-        LocalTime from,
-        double hours,
-        List<Person> people,
-        Set<LocalDate> holidays,
-        Set<LocalDate> wet,
-        int leadDays,
-        Map<Rate, Double> rates,
-        int cureDays,
-        double coatGapHours,
-        double beforeLinerHours,
-        int settleDays) {
+public record Crew(boolean described, Dates dates, List<Person> people, Map<Rate, Double> rates, Waits waits) {
     public Crew {
-        days = Set.copyOf(days);
         people = List.copyOf(people);
-        holidays = Set.copyOf(holidays);
-        wet = Set.copyOf(wet);
         rates = Map.copyOf(rates);
+    }
+
+    /**
+     * When work is done.
+     *
+     * @param start    first day of work; empty where only weekends are counted
+     * @param zone     IANA name of the time zone, empty for the time of wherever one is
+     * @param from     when a day begins
+     * @param hours    of a day
+     * @param holidays days off for everybody
+     * @param wet      days on which no finish goes on
+     */
+    public record Dates(
+            Optional<LocalDate> start,
+            String zone,
+            Set<DayOfWeek> days,
+            LocalTime from,
+            double hours,
+            Set<LocalDate> holidays,
+            Set<LocalDate> wet) {
+        public Dates {
+            days = Set.copyOf(days);
+            holidays = Set.copyOf(holidays);
+            wet = Set.copyOf(wet);
+        }
+    }
+
+    /**
+     * What cannot be hurried.
+     *
+     * @param leadDays         from order to delivery where the supplier names none
+     * @param cureDays         from the pour to the first timber on it
+     * @param coatGapHours     between two coats
+     * @param beforeLinerHours from the last coat to the liner
+     * @param settleDays       from filling to topping up
+     */
+    public record Waits(int leadDays, int cureDays, double coatGapHours, double beforeLinerHours, int settleDays) {
+        public static final Waits USUAL = new Waits(7, 7, 24, 48, 28);
     }
 
     /**
@@ -70,20 +79,10 @@ public record Crew(
     /** Two people, both can lift, Saturdays and Sundays, six hours a day. */
     public static final Crew USUAL = new Crew(
             false,
-            Optional.empty(),
-            "",
-            WEEKEND,
-            LocalTime.of(9, 0),
-            6,
+            new Dates(Optional.empty(), "", WEEKEND, LocalTime.of(9, 0), 6, Set.of(), Set.of()),
             List.of(new Person("You", WEEKEND, 6, true, Set.of(), Set.of()), new Person("Helper", WEEKEND, 6, true, Set.of(), Set.of())),
-            Set.of(),
-            Set.of(),
-            7,
             usualRates(),
-            7,
-            24,
-            48,
-            28);
+            Waits.USUAL);
 
     private static Map<Rate, Double> usualRates() {
         Map<Rate, Double> rates = new java.util.EnumMap<>(Rate.class);

@@ -7,68 +7,78 @@ import lapyard.catalogue.Catalogue;
 /**
  * The whole garden, every default filled in, checked so far that it can be drawn.
  *
- * @param currency  ISO 4217 code
  * @param imperial  whether prints show feet, inches and sixteenths
- * @param crew      who builds and when
- * @param tally     what was done, cut and bought so far
- * @param wayIn     how goods come in from the road
- * @param quote     what a builder offers besides the goods
  * @param accepted  findings accepted by name: where + text to the reason
- * @param slatBoards slat boards on hand, in the order they were given
- * @param loads     what the check of the standing beds reckons with
- * @param search    how long the cheapest plans are looked for
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
  */
 public record Garden(
         String name,
-        String currency,
         boolean imperial,
         Ground ground,
         List<Bed> beds,
         List<GardenPath> paths,
-        List<RackBoard> rack,
-        Catalogue catalogue,
-        Saw saw,
-        double liftLimitKg,
-        Crew crew,
-        Tally tally,
+        Goods goods,
+        People people,
+        Terms terms,
         Map<String, String> accepted,
-        List<String> defaulted,
-        WayIn wayIn,
-        QuoteTerms quote,
-        StandingRules loads,
-        List<SlatBoards> slatBoards,
-        Search search) {
+        List<String> defaulted) {
     public Garden {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);
-        rack = List.copyOf(rack);
-        slatBoards = List.copyOf(slatBoards);
         accepted = Map.copyOf(accepted);
         defaulted = List.copyOf(defaulted);
     }
 
-    /** A garden of which nobody told who builds it and how goods come in, and that nobody quotes for, under the usual loads; nothing is done yet. */
-    public Garden(
-            String name,
-            String currency,
-            boolean imperial,
-            Ground ground,
-            List<Bed> beds,
-            List<GardenPath> paths,
-            List<RackBoard> rack,
-            Catalogue catalogue,
-            Saw saw,
-            double liftLimitKg,
-            Map<String, String> accepted,
-            List<String> defaulted) {
-        this(name, currency, imperial, ground, beds, paths, rack, catalogue, saw, liftLimitKg, Crew.USUAL, Tally.NONE, accepted, defaulted,
-                WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, List.of(), Search.SHORT);
+    /**
+     * What can be bought, what is on hand, and how it is cut.
+     *
+     * @param rack       boards on hand
+     * @param slatBoards slat boards on hand, in the order they were given
+     * @param search     how long the cheapest plans are looked for
+     */
+    public record Goods(Catalogue catalogue, List<RackBoard> rack, List<SlatBoards> slatBoards, Saw saw, Search search) {
+        public Goods {
+            rack = List.copyOf(rack);
+            slatBoards = List.copyOf(slatBoards);
+        }
+
+        /** Goods of this merchant alone, none on hand, the usual saw and search. */
+        public static Goods of(Catalogue catalogue) {
+            return new Goods(catalogue, List.of(), List.of(), Saw.USUAL, Search.SHORT);
+        }
+
+        public Goods withSearch(Search other) {
+            return new Goods(catalogue, rack, slatBoards, saw, other);
+        }
+    }
+
+    /**
+     * Who builds and when, and what is done.
+     *
+     * @param liftLimitKg that one person lifts
+     * @param tally       what was done, cut and bought so far
+     */
+    public record People(Crew crew, double liftLimitKg, Tally tally) {
+        public static final People USUAL = new People(Crew.USUAL, 25, Tally.NONE);
+    }
+
+    /**
+     * What the garden is priced, delivered and checked by.
+     *
+     * @param currency ISO 4217 code
+     * @param wayIn    how goods come in from the road
+     * @param quote    what a builder offers besides the goods
+     * @param loads    what the check of the standing beds reckons with
+     */
+    public record Terms(String currency, WayIn wayIn, QuoteTerms quote, StandingRules loads) {
+        /** Nothing is known of the way in, and nobody quotes. */
+        public static Terms of(String currency) {
+            return new Terms(currency, WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL);
+        }
     }
 
     /** The same garden with other beds. */
     public Garden withBeds(List<Bed> others) {
-        return new Garden(name, currency, imperial, ground, others, paths, rack, catalogue, saw, liftLimitKg, crew, tally,
-                accepted, defaulted, wayIn, quote, loads, slatBoards, search);
+        return new Garden(name, imperial, ground, others, paths, goods, people, terms, accepted, defaulted);
     }
 }

@@ -53,7 +53,7 @@ final class BenchPrint {
         List<CourseCards.Stack> stacks = inBuildingOrder(sheet)
                 .map(bed -> new CourseCards.Stack(bed.work(), bed.quantities(), boards))
                 .toList();
-        return CourseCards.pages(garden.name(), garden.imperial(), garden.liftLimitKg(), stacks, ask.bench(garden.imperial()));
+        return CourseCards.pages(garden.name(), garden.imperial(), garden.people().liftLimitKg(), stacks, ask.bench(garden.imperial()));
     }
 
     static List<Page> floorCards(JobSheet sheet, PrintAsk ask) {
@@ -63,7 +63,7 @@ final class BenchPrint {
     }
 
     private static Stream<JobSheet.BedSheet> inBuildingOrder(JobSheet sheet) {
-        return sheet.beds().stream().sorted(Comparator.comparingInt(bed -> bed.work().bed().weekend()));
+        return sheet.beds().stream().sorted(Comparator.comparingInt(bed -> bed.work().bed().stage()));
     }
 
     private static List<Page> sawDay(
@@ -86,20 +86,20 @@ final class BenchPrint {
         }
         works.removeIf(work -> work.boards().isEmpty());
         return SawDay.pages(
-                garden.name(), garden.imperial(), garden.liftLimitKg(),
+                garden.name(), garden.imperial(), garden.people().liftLimitKg(),
                 sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works, longestMm, options);
     }
 
     private static List<Page> rolls(JobSheet sheet, BenchOptions options) {
         Garden garden = sheet.garden();
-        CurrencyUnit currency = CurrencyUnit.of(garden.currency());
+        CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
         List<RollSheets.Material> materials = new ArrayList<>();
         for (JobSheet.MaterialRolls material : sheet.rolls()) {
             Optional<BigDecimal> apart = material.costBedByBed();
             Optional<BigDecimal> saved = apart.map(cost -> cost.subtract(material.result().cost())).filter(less -> less.signum() > 0);
             materials.add(new RollSheets.Material(
                     material.material(),
-                    garden.catalogue().rolls(material.material()),
+                    garden.goods().catalogue().rolls(material.material()),
                     material.result(),
                     material.metresBedByBed(),
                     apart.isPresent() ? money(Optional.of(material.result().cost()), currency) : "",
@@ -112,12 +112,12 @@ final class BenchPrint {
             Garden garden, String name, Optional<Section> section, SectionCutting cutting, Optional<SawAdvice> advice,
             Batches.Rates rates, OptionalDouble longestMm) {
         JobSheet.SawWork saw = cutting.saw();
-        double kerf = garden.saw().kerfMm();
+        double kerf = garden.goods().saw().kerfMm();
         List<SawBoard> fromMerchant = saw.boards().stream()
                 .filter(board -> saw.problem().stock().stream()
                         .anyMatch(stock -> stock.id().equals(board.stock()) && stock.available().isEmpty()))
                 .toList();
-        CurrencyUnit currency = CurrencyUnit.of(garden.currency());
+        CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
         List<Way> ways = new ArrayList<>(saw.ways());
         advice.ifPresent(one -> ways.add(1, one.weekendByWeekend()));
         advice.filter(one -> one.pooledOnce().boards() != ways.get(0).boards()
@@ -127,7 +127,7 @@ final class BenchPrint {
                 name,
                 section,
                 kerf,
-                garden.saw().keepOffcutMm(),
+                garden.goods().saw().keepOffcutMm(),
                 saw.boards(),
                 new Batches(saw.batches().stages(), rates),
                 saw.ledger(),

@@ -19,10 +19,10 @@ public final class OrderPrint {
 
     static List<Page> slip(JobSheet sheet, PrintAsk ask) {
         Map<String, Double> areasM2 = new HashMap<>();
-        sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().inner().areaMm2() / 1e6));
+        sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().frame().inner().areaMm2() / 1e6));
         return SlipSheets.pages(
                 sheet.garden().name(), sheet.garden().imperial(), sheet.slip(), areasM2,
-                sheet.garden().catalogue().examplePrices(), today(ask), ask.bench(sheet.garden().imperial()));
+                sheet.garden().goods().catalogue().examplePrices(), today(ask), ask.bench(sheet.garden().imperial()));
     }
 
     static List<Page> loadIn(JobSheet sheet, PrintAsk ask) {
@@ -30,17 +30,17 @@ public final class OrderPrint {
     }
 
     static List<Page> quote(JobSheet sheet, PrintAsk ask) {
-        if (!sheet.garden().quote().given()) {
+        if (!sheet.garden().terms().quote().given()) {
             throw new CannotPrint("the garden has no quote: give it labour, margin and terms under quote");
         }
         return QuoteSheets.pages(
-                sheet.garden().name(), sheet.garden().imperial(), Quoting.of(sheet), sheet.garden().quote(), sheet.beds().size(),
+                sheet.garden().name(), sheet.garden().imperial(), Quoting.of(sheet), sheet.garden().terms().quote(), sheet.beds().size(),
                 ask.bench(sheet.garden().imperial()));
     }
 
     /** What a change does to the order; the price to the client stands on it where both have a quote. */
     public static List<Page> variation(JobSheet before, JobSheet after, Variation variation, String from, String to, PrintAsk ask) {
-        boolean quoted = before.garden().quote().given() && after.garden().quote().given();
+        boolean quoted = before.garden().terms().quote().given() && after.garden().terms().quote().given();
         return QuoteSheets.variation(
                 after.garden().name(), after.garden().imperial(), variation, from, to,
                 quoted ? Optional.of(Quoting.of(before).price()) : Optional.empty(),

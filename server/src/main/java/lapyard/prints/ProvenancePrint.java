@@ -18,13 +18,13 @@ final class ProvenancePrint {
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
         boolean imperial = sheet.garden().imperial();
         List<Provenance> known = sheet.provenance();
-        if (known.isEmpty() && sheet.garden().beds().stream().noneMatch(Bed::food)) {
+        if (known.isEmpty() && sheet.garden().beds().stream().noneMatch(bed -> bed.planting().food())) {
             throw new CannotPrint("no boards are on hand and no bed is marked for food: rack your boards, or mark the beds");
         }
         List<ProvenanceSheets.Board> boards = known.stream().map(one -> board(one, imperial)).toList();
         List<ProvenanceSheets.Bed> beds = sheet.garden().beds().stream()
                 .map(bed -> new ProvenanceSheets.Bed(
-                        bed.id(), bed.food(),
+                        bed.id(), bed.planting().food(),
                         known.stream().filter(one -> one.beds().contains(bed.id()))
                                 .map(one -> one.board().id() + (one.board().origin().isEmpty() ? "" : ": " + one.board().origin()))
                                 .collect(Collectors.joining("; ")),

@@ -43,7 +43,7 @@ final class RegisterPrint {
                 bed.id(), what.isEmpty() || type.isEmpty() ? what + type : what + ", " + type, size(bed, imperial),
                 Length.written(at.x(), imperial) + ", " + Length.written(at.y(), imperial) + turned
                         + (bed.placement().mirror() ? ", mirrored" : ""),
-                Integer.toString(bed.weekend()), amount(List.of(sheet), "timber.length"), amount(List.of(sheet), "timber.mass"),
+                Integer.toString(bed.stage()), amount(List.of(sheet), "timber.length"), amount(List.of(sheet), "timber.mass"),
                 amount(List.of(sheet), "soil.loose"));
     }
 

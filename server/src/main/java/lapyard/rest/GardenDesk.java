@@ -102,7 +102,7 @@ public final class GardenDesk implements Desk {
             return Optional.of(LoadInJson.of(Loads.of(sheet(document))).toString());
         }
         if (part.equals("quote")) {
-            return Optional.of(QuoteJson.of(Quoting.of(sheet(document)), sheet(document).garden().quote()).toString());
+            return Optional.of(QuoteJson.of(Quoting.of(sheet(document)), sheet(document).garden().terms().quote()).toString());
         }
         ObjectNode whole = JobSheetJson.of(sheet(document), Optional.empty());
         JsonNode found = part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
@@ -173,7 +173,7 @@ public final class GardenDesk implements Desk {
     @Override
     public String weekendsCsv(String document) {
         JobSheet sheet = sheet(document);
-        return Buying.of(sheet).csv(sheet.garden().crew().start());
+        return Buying.of(sheet).csv(sheet.garden().people().crew().dates().start());
     }
 
     @Override

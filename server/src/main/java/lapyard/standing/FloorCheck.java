@@ -29,13 +29,13 @@ final class FloorCheck {
     static void into(
             BedWork work, StandingRules loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
         Bed bed = work.bed();
-        double depth = Standing.soilDepthMm(bed) - bed.base().heightMm();
-        if (work.bays().isEmpty() || depth <= 0) {
+        double depth = Standing.soilDepthMm(bed) - bed.inside().base().heightMm();
+        if (work.bottom().bays().isEmpty() || depth <= 0) {
             return;
         }
         double pressure = pressureKpa(loads.soilKnM3(), depth / 1000) / 1000;
         slats(work, loads, depth, pressure, verdicts, quantities);
-        if (bed.base().bearerSpanMm() > 0 && footing.bearerMm() > 0) {
+        if (bed.inside().base().bearerSpanMm() > 0 && footing.bearerMm() > 0) {
             bearers(work, loads, footing, pressure, verdicts, quantities);
         } else if (footing.bearerMm() > 0) {
             ground(work, footing, pressure, verdicts, quantities);
@@ -48,10 +48,10 @@ final class FloorCheck {
 
     private static void slats(
             BedWork work, StandingRules loads, double depthMm, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
-        Base base = work.bed().base();
+        Base base = work.bed().inside().base();
         double span = 0;
         double gap = 0;
-        for (FloorBay bay : work.bays()) {
+        for (FloorBay bay : work.bottom().bays()) {
             span = Math.max(span, bay.spacingMm());
             gap = Math.max(gap, bay.slats().gapMm());
         }
@@ -121,8 +121,8 @@ final class FloorCheck {
 
     private static void bearers(
             BedWork work, StandingRules loads, Footing footing, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
-        Base base = work.bed().base();
-        double every = work.bays().stream().mapToDouble(FloorBay::spacingMm).max().orElse(base.bearerEveryMm());
+        Base base = work.bed().inside().base();
+        double every = work.bottom().bays().stream().mapToDouble(FloorBay::spacingMm).max().orElse(base.bearerEveryMm());
         StrengthClass timber = footing.bearers();
         double widthMm = footing.bearerMm();
         Beam bearer = new Beam(timber, widthMm, base.bearerLiftMm());
@@ -162,11 +162,11 @@ final class FloorCheck {
     private static void ground(
             BedWork work, Footing footing, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
         double metres = 0;
-        for (FloorBay bay : work.bays()) {
+        for (FloorBay bay : work.bottom().bays()) {
             metres += bay.lengthMm() / 1000;
         }
         double contactM2 = metres * footing.bearerMm() / 1000;
-        double under = pressure * 1000 * work.inner().areaMm2() / 1e6 / contactM2;
+        double under = pressure * 1000 * work.frame().inner().areaMm2() / 1e6 / contactM2;
         List<String> kinds = new ArrayList<>(footing.surfaces());
         kinds.retainAll(BEARING_KPA.keySet());
         boolean bare = footing.surfaces().isEmpty();
@@ -177,7 +177,7 @@ final class FloorCheck {
                 "derived: weight over contact; bearing presumed by IBC 1806.2 and, for turf and topsoil, 500 psf of the"
                         + " Chicago code",
                 Input.of("pressure", pressure * 1000, "kN/m2"),
-                Input.of("inside", work.inner().areaMm2() / 1e6, "m2"),
+                Input.of("inside", work.frame().inner().areaMm2() / 1e6, "m2"),
                 Input.of("length", metres, "m"),
                 Input.of("width", footing.bearerMm() / 1000, "m"))));
         String where = bare ? "ground that nobody drew, reckoned as topsoil," : String.join(" and ", kinds.stream().sorted().toList());

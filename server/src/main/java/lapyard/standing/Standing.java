@@ -51,7 +51,7 @@ public record Standing(String bed, List<String> notDesigned, List<Verdict> verdi
 
     /** Soil and mulch that push on the walls: from the ground to the freeboard. */
     static double soilDepthMm(Bed bed) {
-        return bed.heightMm() - bed.fill().freeboardMm();
+        return bed.heightMm() - bed.planting().fill().freeboardMm();
     }
 
     private static List<String> notDesigned(Bed bed, Footing footing, double depthMm, Weights weights) {
@@ -65,7 +65,7 @@ public record Standing(String bed, List<String> notDesigned, List<Verdict> verdi
                     + Weights.DECK_LEAST_KPA + " to " + Weights.DECK_MOST_KPA);
         }
         Bed.NEAR.forEach((word, words) -> {
-            if (bed.near().contains(word)) {
+            if (bed.siting().near().contains(word)) {
                 why.add(words);
             }
         });

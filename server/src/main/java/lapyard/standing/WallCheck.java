@@ -43,7 +43,7 @@ final class WallCheck {
         this.depthM = depthMm / 1000;
         this.earth = new EarthPressure(loads.soilKnM3(), loads.frictionDeg(), loads.besideKpa());
         this.tied = CrossTies.of(
-                bed, work.inner(), work.crossTies().isEmpty() ? Double.POSITIVE_INFINITY : bed.ties().crossEveryMm());
+                bed, work.frame().inner(), work.frame().crossTies().isEmpty() ? Double.POSITIVE_INFINITY : bed.making().ties().crossEveryMm());
         int most = 0;
         for (int side = 1; side < tied.clearMm().size(); side++) {
             if (tied.clearMm().get(side) > tied.clearMm().get(most) + 1e-6) {
@@ -246,8 +246,8 @@ final class WallCheck {
 
     /** What cross ties would take, wanted or not. */
     private void ties(List<Quantity> quantities, double clear, double span) {
-        CrossTies usual = CrossTies.of(bed, work.inner(), Math.min(bed.ties().crossEveryMm(), span));
-        int advised = bed.heightMm() < bed.ties().crossFromMm() ? 0 : usual.ties().size();
+        CrossTies usual = CrossTies.of(bed, work.frame().inner(), Math.min(bed.making().ties().crossEveryMm(), span));
+        int advised = bed.heightMm() < bed.making().ties().crossFromMm() ? 0 : usual.ties().size();
         quantities.add(new Quantity(
                 "ties.advised",
                 advised,
@@ -255,9 +255,9 @@ final class WallCheck {
                 Working.of(
                         "no clear run over the greatest, where the wall is high enough; a tie serves both its walls",
                         Working.COMMON_PRACTICE,
-                        Input.of("greatest", Math.min(bed.ties().crossEveryMm(), span), "mm"),
+                        Input.of("greatest", Math.min(bed.making().ties().crossEveryMm(), span), "mm"),
                         Input.of("longest clear run now", clear, "mm"),
-                        Input.of("put in", work.crossTies().size(), "ties"))));
+                        Input.of("put in", work.frame().crossTies().size(), "ties"))));
         if (advised > 0) {
             double between = usual.clearMm().stream().mapToDouble(Double::doubleValue).max().orElse(0) / 1000;
             quantities.add(new Quantity(
@@ -274,13 +274,13 @@ final class WallCheck {
     }
 
     private void seams(List<Verdict> verdicts) {
-        if (!work.seams().isEmpty()) {
-            Seam first = work.seams().get(0);
+        if (!work.frame().seams().isEmpty()) {
+            Seam first = work.frame().seams().get(0);
             verdicts.add(new Verdict(
                     "seams",
                     Outcome.BOWS,
-                    work.seams().size(),
-                    work.seams().size() + (work.seams().size() == 1 ? " seam carries" : " seams carry")
+                    work.frame().seams().size(),
+                    work.frame().seams().size() + (work.frame().seams().size() == 1 ? " seam carries" : " seams carry")
                             + " no bending, the first in wall " + first.wall() + " at " + Say.mm(first.atMm())
                             + " of course " + first.course(),
                     List.of("put a tie or a post behind each seam", "use longer boards")));
@@ -298,17 +298,17 @@ final class WallCheck {
                         "statics",
                         Input.of("push drained", earth.drainedKnM(depthM), "kN/m"),
                         Input.of("clear run", clear / 1000, "m"))));
-        if (work.screws().isEmpty()) {
-            if (!bed.ties().brackets()) {
+        if (work.frame().screws().isEmpty()) {
+            if (!bed.making().ties().brackets()) {
                 verdicts.add(new Verdict("corners", Outcome.WEAK, pull, "0 screws hold the corners, which pull "
                         + Say.tenth(pull) + " kN apart", List.of("use screws that fit the timber", "put brackets in")));
             }
             return;
         }
-        double thread = work.screws().stream().mapToDouble(CornerScrew::threadMm).min().orElseThrow();
+        double thread = work.frame().screws().stream().mapToDouble(CornerScrew::threadMm).min().orElseThrow();
         double gravity = ScrewHold.gravity(timber);
-        double each = ScrewHold.inABedN(ScrewHold.allowableN(gravity, bed.screws().diameterMm(), thread));
-        int count = bed.courses() * bed.screws().perJoint();
+        double each = ScrewHold.inABedN(ScrewHold.allowableN(gravity, bed.making().screws().diameterMm(), thread));
+        int count = bed.courses() * bed.making().screws().perJoint();
         double hold = each * count / 1000;
         quantities.add(new Quantity(
                 "corner.hold",
@@ -320,12 +320,12 @@ final class WallCheck {
                                 + " memory",
                         Input.of("screws", count, ""),
                         Input.of("gravity", gravity, ""),
-                        Input.of("shank", bed.screws().diameterMm(), "mm"),
+                        Input.of("shank", bed.making().screws().diameterMm(), "mm"),
                         Input.of("thread", thread, "mm"),
                         Input.of("wet", 0.7, ""),
                         Input.of("for good", 0.9, ""),
                         Input.of("angled", 0.67, ""))));
-        if (pull > hold && !bed.ties().brackets()) {
+        if (pull > hold && !bed.making().ties().brackets()) {
             int need = (int) Math.ceil(pull * 1000 / each / bed.courses());
             verdicts.add(new Verdict(
                     "corners",
@@ -336,7 +336,7 @@ final class WallCheck {
                     List.of("put brackets in the corners", "put in cross ties", "use " + need + " screws a joint")));
         } else {
             verdicts.add(new Verdict("corners", Outcome.HOLDS, pull / hold, Say.hundredth(pull) + " kN pulls at a corner of wall "
-                    + letter() + (bed.ties().brackets() ? "; brackets hold by their maker's figures"
+                    + letter() + (bed.making().ties().brackets() ? "; brackets hold by their maker's figures"
                             : ", and " + count + " screws hold " + Say.hundredth(hold)), List.of()));
         }
     }

@@ -26,15 +26,15 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
 
     static Weights of(BedWork work, StandingRules loads) {
         Bed bed = work.bed();
-        double wallsM2 = (bed.outline().areaMm2() - work.inner().areaMm2()) / 1e6;
+        double wallsM2 = (bed.outline().areaMm2() - work.frame().inner().areaMm2()) / 1e6;
         double timber = wallsM2 * bed.heightMm() / 1000 * bed.section().densityKgM3();
-        double depth = Math.max(0, Standing.soilDepthMm(bed) - bed.base().heightMm());
+        double depth = Math.max(0, Standing.soilDepthMm(bed) - bed.inside().base().heightMm());
         double soaked = loads.soilKnM3() * 1000 / GRAVITY;
         return new Weights(
                 timber,
-                work.inner().areaMm2() / 1e6 * depth / 1000,
+                work.frame().inner().areaMm2() / 1e6 * depth / 1000,
                 soaked,
-                Math.min(soaked, LOOSE_KG_M3 / (1 - bed.fill().settlement())),
+                Math.min(soaked, LOOSE_KG_M3 / (1 - bed.planting().fill().settlement())),
                 bed.outline().areaMm2() / 1e6);
     }
 

@@ -36,7 +36,7 @@ final class CrewCalendar {
     CrewCalendar(Crew crew, int days) {
         this.crew = crew;
         this.days = Math.min(MOST_DAYS, (days + 6) / 7 * 7);
-        unitsADay = (int) Math.ceil(crew.hours() * 60 / UNIT_MINUTES - 1e-9) + 1;
+        unitsADay = (int) Math.ceil(crew.dates().hours() * 60 / UNIT_MINUTES - 1e-9) + 1;
         for (int day = 0; day < this.days; day++) there.add(thereOn(day));
         weekend = new int[this.days];
         int number = 0;
@@ -54,21 +54,21 @@ final class CrewCalendar {
     /** Enough days for so much work, waits and days off included. */
     static CrewCalendar enough(Crew crew, double personHours, int waitDays) {
         double weekly = 0;
-        for (Person person : crew.people()) weekly += person.hours() * person.days().stream().filter(crew.days()::contains).count();
+        for (Person person : crew.people()) weekly += person.hours() * person.days().stream().filter(crew.dates().days()::contains).count();
         double weeks = 3 * personHours / Math.max(0.25, weekly) + waitDays / 7.0 + 8;
-        int off = crew.holidays().size() + crew.wet().size();
+        int off = crew.dates().holidays().size() + crew.dates().wet().size();
         return new CrewCalendar(crew, (int) Math.min(MOST_DAYS, 7 * Math.ceil(weeks) + 7L * off));
     }
 
     private LocalDate anchor() {
         // without dates the count begins on a Saturday, or on the first day that is worked after one
         LocalDate saturday = LocalDate.of(2000, 1, 1);
-        while (!crew.days().contains(saturday.getDayOfWeek())) saturday = saturday.plusDays(1);
+        while (!crew.dates().days().contains(saturday.getDayOfWeek())) saturday = saturday.plusDays(1);
         return saturday;
     }
 
     private LocalDate counted(int day) {
-        return crew.start().orElseGet(this::anchor).plusDays(day);
+        return crew.dates().start().orElseGet(this::anchor).plusDays(day);
     }
 
     private int weekOf(int day) {
@@ -76,7 +76,7 @@ final class CrewCalendar {
     }
 
     Optional<LocalDate> date(int day) {
-        return crew.start().map(start -> start.plusDays(day));
+        return crew.dates().start().map(start -> start.plusDays(day));
     }
 
     DayOfWeek dayOfWeek(int day) {
@@ -106,7 +106,7 @@ final class CrewCalendar {
     }
 
     boolean wet(int day) {
-        return date(day).map(crew.wet()::contains).orElse(false);
+        return date(day).map(crew.dates().wet()::contains).orElse(false);
     }
 
     List<Person> there(int day) {
@@ -114,7 +114,7 @@ final class CrewCalendar {
     }
 
     private List<Person> thereOn(int day) {
-        if (!crew.days().contains(dayOfWeek(day)) || date(day).map(crew.holidays()::contains).orElse(false)) return List.of();
+        if (!crew.dates().days().contains(dayOfWeek(day)) || date(day).map(crew.dates().holidays()::contains).orElse(false)) return List.of();
         return crew.people().stream().filter(person -> person.days().contains(dayOfWeek(day))
                 && date(day).map(date -> !person.away().contains(date) && (person.comes().isEmpty() || person.comes().contains(date)))
                         .orElse(true)).toList();

@@ -69,7 +69,7 @@ public final class Staging {
     private Weekends plan(int today, Effort effort) {
         List<Work> open = works.stream().filter(work -> !done.contains(work.id())).toList();
         double load = open.stream().mapToDouble(Work::personHours).sum();
-        int waitDays = crew.cureDays() + crew.settleDays() + 14 + today;
+        int waitDays = crew.waits().cureDays() + crew.waits().settleDays() + 14 + today;
         calendar = CrewCalendar.enough(crew, load, waitDays);
         if (!calendar.anyoneEver()) {
             findings.add(Finding.snag("crew", "nobody comes on any day of the first " + calendar.days + ": nothing is planned",
@@ -216,8 +216,8 @@ public final class Staging {
                     new Amount(wait.toDay() - wait.fromDay(), "days"), "pour earlier", "level the ground instead of pouring"));
         }
         fixed(tasks);
-        if (crew.start().isPresent()) {
-            crew.wet().stream().sorted().forEach(date -> findings.add(Finding.note("day " + date, "no finish goes on: it is down as wet", null,
+        if (crew.dates().start().isPresent()) {
+            crew.dates().wet().stream().sorted().forEach(date -> findings.add(Finding.note("day " + date, "no finish goes on: it is down as wet", null,
                     "take it out of crew, wet, once it is dry")));
         }
     }

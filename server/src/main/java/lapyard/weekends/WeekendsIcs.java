@@ -51,14 +51,14 @@ public final class WeekendsIcs {
      * those of wherever one is; without a first day of work it is {@code assumedStart}.
      */
     public static String write(Weekends weekends, Crew crew, List<BuyBy> buy, Stamp stamp) {
-        LocalDate first = crew.start().orElse(stamp.assumedStart());
+        LocalDate first = crew.dates().start().orElse(stamp.assumedStart());
         ICalendar calendar = new ICalendar();
         calendar.setVersion(ICalVersion.V2_0);
         calendar.setProductId("-//Lapyard//Weekends//EN");
         calendar.setMethod(Method.publish());
         calendar.setName(stamp.gardenName());
-        ZoneId zone = crew.zone().isEmpty() ? ZoneOffset.UTC : ZoneId.of(crew.zone());
-        if (!crew.zone().isEmpty()) {
+        ZoneId zone = crew.dates().zone().isEmpty() ? ZoneOffset.UTC : ZoneId.of(crew.dates().zone());
+        if (!crew.dates().zone().isEmpty()) {
             LocalDate last = first.plusDays(weekends.endDay() + 1L);
             TimezoneAssignment assigned = new TimezoneAssignment(TimeZone.getTimeZone(zone), timezone(zone, first, last));
             calendar.getTimezoneInfo().setDefaultTimezone(assigned);
@@ -85,7 +85,7 @@ public final class WeekendsIcs {
         int from = day.parts().stream().mapToInt(Weekends.Part::fromMinute).min().orElse(0);
         int to = day.parts().stream().mapToInt(Weekends.Part::toMinute).max().orElse(0);
         VEvent event = stamped("work-day-" + (day.number() + 1), stamp);
-        LocalDateTime begin = date.atTime(crew.from());
+        LocalDateTime begin = date.atTime(crew.dates().from());
         event.setDateStart(new DateStart(time(begin.plusMinutes(from), crew, zone)));
         event.setDateEnd(new DateEnd(time(begin.plusMinutes(to), crew, zone)));
         List<String> places = day.parts().stream().map(part -> tasks.get(part.task()).work().place()).distinct().toList();
@@ -117,7 +117,7 @@ public final class WeekendsIcs {
 
     /** An instant where the zone is known; else the numbers on the clock alone. */
     private static ICalDate time(LocalDateTime local, Crew crew, ZoneId zone) {
-        if (crew.zone().isEmpty()) {
+        if (crew.dates().zone().isEmpty()) {
             return new ICalDate(new DateTimeComponents(local.getYear(), local.getMonthValue(), local.getDayOfMonth(), local.getHour(),
                     local.getMinute(), 0, false), true);
         }

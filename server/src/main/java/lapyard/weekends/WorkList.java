@@ -123,7 +123,7 @@ public final class WorkList {
         Bed bed = load.work().bed();
         String id = bed.id();
         Map<Integer, List<Piece>> courses = new HashMap<>();
-        for (Course course : load.work().courses()) courses.put(course.number(), course.pieces());
+        for (Course course : load.work().frame().courses()) courses.put(course.number(), course.pieces());
         List<Piece> pieces = load.work().pieces();
         double wallM = courses.getOrDefault(1, List.of()).stream().mapToDouble(Piece::lengthMm).sum() / 1000;
 
@@ -143,35 +143,35 @@ public final class WorkList {
         }
         boolean poured = concrete > 0;
         List<After> ready = new ArrayList<>();
-        ready.add(new After(last.id(), poured ? crew.cureDays() : 0, poured ? "concrete cures" : "ground is ready"));
-        if (sawn.contains(bed.weekend())) {
-            ready.add(0, new After("saw." + bed.weekend(), 0, "pieces are cut"));
+        ready.add(new After(last.id(), poured ? crew.waits().cureDays() : 0, poured ? "concrete cures" : "ground is ready"));
+        if (sawn.contains(bed.stage())) {
+            ready.add(0, new After("saw." + bed.stage(), 0, "pieces are cut"));
         }
         Work marked = add(load, "mark", "mark pieces, seal ends", pieces.size() * crew.minutes(Rate.MARK), false,
-                sawn.contains(bed.weekend()) ? List.of(ready.get(0)) : List.of(), List.of(pieces.size() + " pieces"), List.of(), marks(pieces));
+                sawn.contains(bed.stage()) ? List.of(ready.get(0)) : List.of(), List.of(pieces.size() + " pieces"), List.of(), marks(pieces));
         List<After> first = new ArrayList<>(List.of(ready.get(ready.size() - 1), new After(marked.id(), 0, "pieces are marked")));
-        if (!load.work().notches().isEmpty()) {
-            Work notches = add(load, "notches", "cut drain notches", load.work().notches().size() * crew.minutes(Rate.NOTCH), false,
-                    List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().notches().size() + " notches"),
+        if (!load.work().frame().notches().isEmpty()) {
+            Work notches = add(load, "notches", "cut drain notches", load.work().frame().notches().size() * crew.minutes(Rate.NOTCH), false,
+                    List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().frame().notches().size() + " notches"),
                     List.of("cannot be cut once course 1 is fixed"), notched(load));
             first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
         }
         last = stack(load, courses, first);
         last = coats(load, last);
         boolean coated = last.step().startsWith("coat");
-        List<After> floor = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.coatGapHours()) : 0,
+        List<After> floor = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.waits().coatGapHours()) : 0,
                 coated ? "finish dries, and is hidden by the base" : "walls stand")));
         Work finish = last;
-        int slats = load.work().slats().stream().mapToInt(SlatCut::count).sum();
-        if (bed.base().slatted() && slats + load.work().strips().size() > 0) {
-            last = add(load, "base", "lay the base", (slats + load.work().strips().size()) * crew.minutes(Rate.BASE), false, floor,
-                    List.of(load.work().strips().size() + " bearers and beams, " + slats + " slats"),
+        int slats = load.work().bottom().slats().stream().mapToInt(SlatCut::count).sum();
+        if (bed.inside().base().slatted() && slats + load.work().bottom().strips().size() > 0) {
+            last = add(load, "base", "lay the base", (slats + load.work().bottom().strips().size()) * crew.minutes(Rate.BASE), false, floor,
+                    List.of(load.work().bottom().strips().size() + " bearers and beams, " + slats + " slats"),
                     List.of("drain gaps are hidden by the liner: look at them now"));
         }
         double liner = load.amount("liner.area");
         if (liner > 0) {
             List<After> before = new ArrayList<>();
-            before.add(new After(finish.id(), coated ? wholeDays(crew.beforeLinerHours()) : 0,
+            before.add(new After(finish.id(), coated ? wholeDays(crew.waits().beforeLinerHours()) : 0,
                     coated ? "finish dries, and is hidden by the liner" : "walls stand"));
             if (last != finish) before.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
             last = add(load, "liner", "line", liner * crew.minutes(Rate.LINER), false, before, List.of(round(liner, 1) + " m2"), List.of());
@@ -212,12 +212,12 @@ public final class WorkList {
     private Work coats(BedLoad load, Work walls) {
         Bed bed = load.work().bed();
         double area = load.amount("finish.area");
-        if (!bed.finish().wanted() || area <= 0) return walls;
+        if (!bed.making().finish().wanted() || area <= 0) return walls;
         Work last = walls;
-        for (int coat = 1; coat <= bed.finish().coats(); coat++) {
+        for (int coat = 1; coat <= bed.making().finish().coats(); coat++) {
             List<After> after = coat == 1
                     ? List.of(new After(last.id(), 0, "walls stand"))
-                    : List.of(new After(last.id(), wholeDays(crew.coatGapHours()), "coat " + (coat - 1) + " dries"));
+                    : List.of(new After(last.id(), wholeDays(crew.waits().coatGapHours()), "coat " + (coat - 1) + " dries"));
             String id = bed.id() + ".coat-" + coat;
             Work next = new Work(id, "bed " + bed.id(), bed.id(), "coat-" + coat, "coat " + coat, area * crew.minutes(Rate.COAT), 1,
                     false, true, after, List.of(), List.of(round(area, 1) + " m2"),
@@ -242,12 +242,12 @@ public final class WorkList {
                 List.of("a barrow of soil is about 75 kg: plank over edges, no hurry"));
         Work plant = add(load, "plant", "plant and mulch", load.amount("inner.area") * crew.minutes(Rate.PLANT), false, after(fill), List.of(), List.of());
         works.add(new Work(plant.bed() + ".top-up", plant.place(), plant.bed(), "top-up", "top up", crew.minutes(Rate.TOP_UP), 1, false, false,
-                List.of(new After(fill.id(), crew.settleDays(), "soil settles")), List.of(), List.of(), List.of()));
+                List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
     }
 
     private List<String> notched(BedLoad load) {
         Set<String> walls = new LinkedHashSet<>();
-        load.work().notches().forEach(notch -> walls.add(notch.wall()));
+        load.work().frame().notches().forEach(notch -> walls.add(notch.wall()));
         return marks(load.work().pieces().stream().filter(piece -> piece.course() == 1 && walls.contains(piece.wall())).toList());
     }
 

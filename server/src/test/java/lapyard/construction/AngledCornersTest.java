@@ -48,7 +48,7 @@ class AngledCornersTest {
             assertEquals(884.5, piece.shortMm());
             assertEquals(Piece.RunsPast.NONE, piece.runsPast());
         }
-        assertEquals(5653.6, six.courses().get(0).pieces().stream().mapToDouble(Piece::meanMm).sum(), 0.05);
+        assertEquals(5653.6, six.frame().courses().get(0).pieces().stream().mapToDouble(Piece::meanMm).sum(), 0.05);
         // 12 long points are cut; the volume goes by the means: 12 x 0.942265 x 0.1 x 0.2
         assertEquals(12, Beds.value(six.quantities(), "timber.length"), 1e-6);
         assertEquals(0.226144, Beds.value(six.quantities(), "timber.volume"), 1e-6);
@@ -62,10 +62,10 @@ class AngledCornersTest {
         Bed bed = Beds.bed("K", CUT, 3, Lap.TURNING);
         assertEquals(7024.3, bed.outline().perimeterMm(), 0.05);
         BedWork work = work(bed);
-        for (Course course : work.courses()) {
+        for (Course course : work.frame().courses()) {
             assertEquals(6641.4, course.pieces().stream().mapToDouble(Piece::meanMm).sum(), 0.05);
         }
-        List<Piece> first = work.courses().get(0).pieces();
+        List<Piece> first = work.frame().courses().get(0).pieces();
         // A 2400 - 100. B runs past at its start, mitred 22.5 at its end: outer 900, inner 900 - 41.4.
         assertEquals(2300, first.get(0).lengthMm());
         Piece b = first.get(1);
@@ -81,8 +81,8 @@ class AngledCornersTest {
         assertEquals(2000, first.get(3).lengthMm());
         assertEquals(1100, first.get(4).lengthMm());
         // the slant stays in every course, its neighbours swap their other end
-        assertEquals(Piece.RunsPast.END, work.courses().get(1).pieces().get(3).runsPast());
-        assertEquals(2100, work.courses().get(1).pieces().get(3).lengthMm());
+        assertEquals(Piece.RunsPast.END, work.frame().courses().get(1).pieces().get(3).runsPast());
+        assertEquals(2100, work.frame().courses().get(1).pieces().get(3).lengthMm());
     }
 
     @Test
@@ -102,7 +102,7 @@ class AngledCornersTest {
     void aSharpCornerIsButtedAndLosesTOverSineOnItsOuterFace() {
         Bed bed = Beds.bed("T", Beds.outline(0, 0, 3000, 0, 1500, 2598.076211), 2, Lap.TURNING);
         BedWork work = work(bed);
-        Piece a = work.courses().get(0).pieces().get(0);
+        Piece a = work.frame().courses().get(0).pieces().get(0);
         assertEquals(Kind.RUNS_PAST, a.start().kind());
         assertEquals(Kind.STOPS_SHORT, a.end().kind());
         assertEquals(3000 - 115.5, a.outerFaceMm());
@@ -111,7 +111,7 @@ class AngledCornersTest {
         assertEquals(30, a.start().setDeg());
         assertEquals(30, a.end().setDeg());
         // 9000 - 100 x 3 x tan 60
-        assertEquals(9000 - 519.615, work.courses().get(0).pieces().stream().mapToDouble(Piece::meanMm).sum(), 1e-2);
+        assertEquals(9000 - 519.615, work.frame().courses().get(0).pieces().stream().mapToDouble(Piece::meanMm).sum(), 1e-2);
         assertTrue(Beds.of(Finding.Weight.SNAG, work.findings()).isEmpty(), work.findings().toString());
     }
 
@@ -186,12 +186,12 @@ class AngledCornersTest {
         assertEquals(1, work.liner().size());
         assertEquals(3360, work.liner().get(0).widthMm());
         assertEquals(2160, work.liner().get(0).heightMm());
-        List<Double> bearers = work.strips().stream().map(Strip::lengthMm).sorted().toList();
+        List<Double> bearers = work.bottom().strips().stream().map(Strip::lengthMm).sorted().toList();
         // ceil(2200 / 400) + 1 = 7 up the bed, 970 long but the last; the slant's 341.4 - 30
         assertEquals(8, bearers.size(), bearers.toString());
         assertEquals(311.4, bearers.get(0), 0.05);
         assertEquals(6, bearers.stream().filter(mm -> mm == 970).count());
-        assertTrue(work.slats().stream().allMatch(cut -> cut.lengthMm() <= 1200));
+        assertTrue(work.bottom().slats().stream().allMatch(cut -> cut.lengthMm() <= 1200));
         assertEquals(Inset.of(CUT, 100).areaMm2() / 1e6, Beds.value(work.quantities(), "inner.area"), 1e-9);
     }
 

@@ -74,13 +74,13 @@ class BaseAndLinerTest {
     @Test
     void aBearerLongerThanItsStripIsLaidInParts() {
         BedWork work = Beds.built(Beds.bed("K", Outline.rectangle(1000, 3200), 2, Lap.TURNING));
-        assertEquals(6, work.strips().size());
-        assertTrue(work.strips().stream().allMatch(strip -> strip.lengthMm() == 1485));
-        assertEquals("K-R1 bearer 1a", work.strips().get(0).id());
+        assertEquals(6, work.bottom().strips().size());
+        assertTrue(work.bottom().strips().stream().allMatch(strip -> strip.lengthMm() == 1485));
+        assertEquals("K-R1 bearer 1a", work.bottom().strips().get(0).id());
         BedWork longStrips = Construction.of(work.bed(), Saw.USUAL, 4780, Beds.TO_REAR, 3600, 25);
         assertEquals(
                 List.of(2970.0, 2970.0, 2970.0),
-                longStrips.strips().stream().map(Strip::lengthMm).toList());
+                longStrips.bottom().strips().stream().map(Strip::lengthMm).toList());
     }
 
     @Test
@@ -97,7 +97,7 @@ class BaseAndLinerTest {
         assertFalse(Beds.has(work.quantities(), "finish.area"));
         // u = 600 - 0 - 25 + 50 = 625.
         assertEquals(1600 + 1250, work.liner().get(0).widthMm());
-        assertEquals(1, work.floor().size());
+        assertEquals(1, work.bottom().floor().size());
     }
 
     @Test

@@ -11,7 +11,6 @@ import java.util.List;
 import lapyard.construction.Piece.RunsPast;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
-import lapyard.plan.Finding;
 import lapyard.plan.Lap;
 import lapyard.working.Quantity;
 import org.junit.jupiter.api.Test;
@@ -53,7 +52,7 @@ class BedMTest {
                 11, longWall.pieces().stream().map(Piece::lengthMm).distinct().count());
         assertEquals(RunsPast.BOTH, longWall.pieces().get(0).runsPast());
         assertEquals(RunsPast.NONE, longWall.pieces().get(1).runsPast());
-        assertEquals(RunsPast.NONE, longWall.courses().get(1).pieces().get(0).runsPast());
+        assertEquals(RunsPast.NONE, longWall.frame().courses().get(1).pieces().get(0).runsPast());
     }
 
     /**
@@ -70,7 +69,7 @@ class BedMTest {
                         new Rectangle(1700, 1400, 100, 900),
                         new Rectangle(100, 2300, 1700, 100),
                         new Rectangle(0, 100, 100, 2300)),
-                turning.courses().get(0).pieces().stream().map(BedMTest::lying).toList());
+                turning.frame().courses().get(0).pieces().stream().map(BedMTest::lying).toList());
         assertEquals(
                 List.of(
                         new Rectangle(100, 0, 2900, 100),
@@ -79,7 +78,7 @@ class BedMTest {
                         new Rectangle(1700, 1500, 100, 900),
                         new Rectangle(0, 2300, 1700, 100),
                         new Rectangle(0, 0, 100, 2300)),
-                turning.courses().get(1).pieces().stream().map(BedMTest::lying).toList());
+                turning.frame().courses().get(1).pieces().stream().map(BedMTest::lying).toList());
         assertEquals(-100, turning.pieces().get(3).fromMm());
     }
 
@@ -89,9 +88,9 @@ class BedMTest {
                 List.of("M-1A", "M-1B", "M-1C", "M-1D", "M-1E", "M-1F", "M-2A"),
                 turning.pieces().stream().map(Piece::mark).limit(7).toList());
         assertEquals(12, turning.pieces().stream().filter(Piece::seen).count());
-        assertTrue(turning.courses().get(0).pieces().stream().allMatch(piece -> piece.runsPast() == RunsPast.START));
-        assertTrue(turning.courses().get(1).pieces().stream().allMatch(piece -> piece.runsPast() == RunsPast.END));
-        assertTrue(turning.seams().isEmpty());
+        assertTrue(turning.frame().courses().get(0).pieces().stream().allMatch(piece -> piece.runsPast() == RunsPast.START));
+        assertTrue(turning.frame().courses().get(1).pieces().stream().allMatch(piece -> piece.runsPast() == RunsPast.END));
+        assertTrue(turning.frame().seams().isEmpty());
     }
 
     /** 3 x 10.4 = 31.2 m; x 0.1 x 0.2 = 0.624 m3; x 600 = 374.4 kg; ends 18 x 2 x 0.02 = 0.72 m2. */
@@ -138,7 +137,7 @@ class BedMTest {
                         new Notch("E", 300),
                         new Notch("E", 900),
                         new Notch("E", 1500)),
-                turning.notches());
+                turning.frame().notches());
         assertEquals(5, value(turning.quantities(), "notches"));
         // Faces to seal: 5 x (2 x 50 + 25) x 100 mm2 = 0.0625 m2.
         assertEquals(0.0625, value(turning.quantities(), "notches.area"), 1e-9);
@@ -150,28 +149,28 @@ class BedMTest {
     void theFloorIsCutWhereItTakesTheFewestStrips() {
         assertEquals(5.08, value(turning.quantities(), "inner.area"), 1e-9);
         assertEquals(
-                List.of(new Rectangle(100, 100, 2800, 1300), new Rectangle(100, 1400, 1600, 900)), turning.floor());
+                List.of(new Rectangle(100, 100, 2800, 1300), new Rectangle(100, 1400, 1600, 900)), turning.bottom().floor());
         Quantity bearers = quantity(turning.quantities(), "base.bearers");
         assertEquals(9, input(bearers.working(), "strips"));
         // 8 x 1270 + 5 x 870 + a beam of 1600 = 16110 mm.
         assertEquals(16.11, bearers.value(), 1e-9);
         assertEquals(
                 8,
-                turning.strips().stream()
+                turning.bottom().strips().stream()
                         .filter(strip -> strip.lengthMm() == 1270)
                         .count());
         assertEquals(
                 5,
-                turning.strips().stream()
+                turning.bottom().strips().stream()
                         .filter(strip -> strip.lengthMm() == 870)
                         .count());
         assertEquals(
                 List.of(1600.0),
-                turning.strips().stream()
+                turning.bottom().strips().stream()
                         .filter(strip -> strip.use().equals("beam"))
                         .map(Strip::lengthMm)
                         .toList());
-        assertEquals(14, turning.strips().stream().map(Strip::id).distinct().count());
+        assertEquals(14, turning.bottom().strips().stream().map(Strip::id).distinct().count());
     }
 
     /**
@@ -181,7 +180,7 @@ class BedMTest {
      */
     @Test
     void fortySlatBoardsCoverTheFloor() {
-        assertEquals(List.of(new SlatCut(1200, 33), new SlatCut(395, 21)), turning.slats());
+        assertEquals(List.of(new SlatCut(1200, 33), new SlatCut(395, 21)), turning.bottom().slats());
         Quantity slats = quantity(turning.quantities(), "base.slats");
         assertEquals(40, slats.value());
         assertEquals(12, input(slats.working(), "R1 rows"));

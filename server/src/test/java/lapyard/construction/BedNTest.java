@@ -44,7 +44,7 @@ class BedNTest {
         assertEquals(1860, work.liner().get(0).heightMm());
         assertEquals(
                 List.of(670.0, 670.0, 670.0, 670.0, 670.0),
-                work.strips().stream().map(Strip::lengthMm).toList());
+                work.bottom().strips().stream().map(Strip::lengthMm).toList());
         assertEquals(3.35, value(work.quantities(), "base.bearers"), 1e-9);
         // Slats along: ceil(715/110) = 7 rows of 1200 + 395: 7 + ceil(7/3) = 10 boards.
         assertEquals(10, value(work.quantities(), "base.slats"));

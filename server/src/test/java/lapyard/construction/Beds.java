@@ -20,6 +20,7 @@ import lapyard.plan.Liner;
 import lapyard.plan.Notches;
 import lapyard.plan.Saw;
 import lapyard.plan.Screws;
+import lapyard.plan.Ties;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 
@@ -53,26 +54,8 @@ public final class Beds {
     }
 
     public static Bed bed(String id, Outline outline, int courses, Lap lap) {
-        return new Bed(
-                id,
-                id,
-                "",
-                outline,
-                Placement.NONE,
-                courses,
-                SLEEPER,
-                lap,
-                Set.of(),
-                Set.of(),
-                true,
-                Screws.USUAL,
-                Notches.USUAL,
-                Base.USUAL,
-                Liner.USUAL,
-                Fill.USUAL,
-                Finish.USUAL,
-                false,
-                1);
+        return new Bed(id, id, "", 1, new Bed.Siting(outline, Placement.NONE), new Bed.Walls(courses, SLEEPER, lap),
+                Bed.Making.USUAL, Bed.Inside.USUAL, Bed.Planting.USUAL);
     }
 
     public static Bed m(Lap lap) {
@@ -80,118 +63,36 @@ public final class Beds {
     }
 
     public static Bed hidden(Bed bed, String... walls) {
-        return new Bed(
-                bed.id(),
-                bed.name(),
-                bed.type(),
-                bed.outline(),
-                bed.placement(),
-                bed.courses(),
-                bed.section(),
-                bed.lap(),
-                Set.of(walls),
-                bed.low(),
-                bed.seams(),
-                bed.screws(),
-                bed.notches(),
-                bed.base(),
-                bed.liner(),
-                bed.fill(),
-                bed.finish(),
-                bed.food(),
-                bed.weekend());
+        return bed.withWalls(bed.walls().withHidden(Set.of(walls)));
     }
 
     public static Bed low(Bed bed, String... walls) {
-        return new Bed(
-                bed.id(),
-                bed.name(),
-                bed.type(),
-                bed.outline(),
-                bed.placement(),
-                bed.courses(),
-                bed.section(),
-                bed.lap(),
-                bed.hidden(),
-                Set.of(walls),
-                bed.seams(),
-                bed.screws(),
-                bed.notches(),
-                bed.base(),
-                bed.liner(),
-                bed.fill(),
-                bed.finish(),
-                bed.food(),
-                bed.weekend());
+        return bed.withWalls(bed.walls().withLow(Set.of(walls)));
     }
 
     public static Bed section(Bed bed, Section section) {
-        return new Bed(
-                bed.id(),
-                bed.name(),
-                bed.type(),
-                bed.outline(),
-                bed.placement(),
-                bed.courses(),
-                section,
-                bed.lap(),
-                bed.hidden(),
-                bed.low(),
-                bed.seams(),
-                bed.screws(),
-                bed.notches(),
-                bed.base(),
-                bed.liner(),
-                bed.fill(),
-                bed.finish(),
-                bed.food(),
-                bed.weekend());
+        return bed.withWalls(bed.walls().withSection(section));
     }
 
     public static Bed fixed(Bed bed, boolean seams, Screws screws, Notches notches) {
-        return new Bed(
-                bed.id(),
-                bed.name(),
-                bed.type(),
-                bed.outline(),
-                bed.placement(),
-                bed.courses(),
-                bed.section(),
-                bed.lap(),
-                bed.hidden(),
-                bed.low(),
-                seams,
-                screws,
-                notches,
-                bed.base(),
-                bed.liner(),
-                bed.fill(),
-                bed.finish(),
-                bed.food(),
-                bed.weekend());
+        Bed.Making making = bed.making();
+        return bed.withWalls(bed.walls().withSeams(seams))
+                .withMaking(new Bed.Making(screws, notches, making.ties(), making.finish(), making.seal()));
     }
 
     public static Bed filled(Bed bed, Base base, Liner liner, Fill fill, Finish finish) {
-        return new Bed(
-                bed.id(),
-                bed.name(),
-                bed.type(),
-                bed.outline(),
-                bed.placement(),
-                bed.courses(),
-                bed.section(),
-                bed.lap(),
-                bed.hidden(),
-                bed.low(),
-                bed.seams(),
-                bed.screws(),
-                bed.notches(),
-                base,
-                liner,
-                fill,
-                finish,
-                bed.food(),
-                bed.weekend());
+        Bed.Making making = bed.making();
+        return bed.withInside(new Bed.Inside(base, liner))
+                .withPlanting(new Bed.Planting(fill, bed.planting().food()))
+                .withMaking(new Bed.Making(making.screws(), making.notches(), making.ties(), finish, making.seal()));
+    }
+
+    public static Bed tied(Bed bed, Ties ties) {
+        return bed.withMaking(bed.making().withTies(ties));
+    }
+
+    public static Bed placed(Bed bed, Placement placement) {
+        return bed.placedAs(bed.id(), bed.name(), placement, bed.stage());
     }
 
     public static BedWork built(Bed bed) {
@@ -223,7 +124,7 @@ public final class Beds {
 
     /** Lengths of one course from wall A round. */
     public static List<Double> lengths(BedWork work, int course) {
-        return work.courses().get(course - 1).pieces().stream()
+        return work.frame().courses().get(course - 1).pieces().stream()
                 .map(Piece::lengthMm)
                 .toList();
     }
@@ -233,9 +134,6 @@ public final class Beds {
     }
 
     public static Bed joined(Bed bed, Map<Integer, Joint> joints) {
-        return new Bed(
-                bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(), bed.lap(),
-                bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(), bed.fill(),
-                bed.finish(), bed.food(), bed.weekend(), joints, bed.ties(), bed.near(), bed.seal());
+        return bed.withWalls(bed.walls().withJoints(joints));
     }
 }

@@ -106,7 +106,7 @@ class CoursesPropertyTest {
         for (int i = 0; i < 60; i++) {
             Bed own = Beds.bed("Q", RandomOutlines.of(random, 700, 2000), 2, Lap.TURNING);
             Placement placement = new Placement(new Point(4000, 2500), 90 * (i % 4), i % 2 == 0);
-            Bed placed = own.withPlacement(placement);
+            Bed placed = Beds.placed(own, placement);
             List<Piece> pieces =
                     Courses.of(placed, Saw.USUAL, 1e6).courses().get(1).pieces();
             assertEquals(Courses.of(own, Saw.USUAL, 1e6).courses().get(1).pieces(), pieces);

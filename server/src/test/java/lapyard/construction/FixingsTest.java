@@ -76,10 +76,10 @@ class FixingsTest {
     void screwsStayInTheirTimbers(String corners) {
         double[] xy = java.util.Arrays.stream(corners.split(" ")).mapToDouble(Double::parseDouble).toArray();
         BedWork work = Beds.built(Beds.bed("K", Beds.outline(xy), 2, Lap.TURNING));
-        assertFalse(work.screws().isEmpty(), work.findings()::toString);
+        assertFalse(work.frame().screws().isEmpty(), work.findings()::toString);
         Map<String, Piece> pieces = new HashMap<>();
         work.pieces().forEach(piece -> pieces.put(piece.mark(), piece));
-        for (CornerScrew screw : work.screws()) {
+        for (CornerScrew screw : work.frame().screws()) {
             Piece head = pieces.get(screw.head());
             Piece into = pieces.get(screw.into());
             Polygon takes = polygon(head);
@@ -191,7 +191,7 @@ class FixingsTest {
         // Bearers run across the bed, towards D: 2200 - 30 long, ceil(1000/400) + 1 = 4.
         assertEquals(
                 List.of(2170.0, 2170.0, 2170.0, 2170.0),
-                work.strips().stream().map(Strip::lengthMm).toList());
+                work.bottom().strips().stream().map(Strip::lengthMm).toList());
     }
 
     @Test
@@ -201,7 +201,7 @@ class FixingsTest {
                 Saw.USUAL,
                 4780,
                 Optional.of(new Point(1e-17, 0)));
-        assertEquals(List.of(), work.notches());
+        assertEquals(List.of(), work.frame().notches());
         assertTrue(work.findings().stream().anyMatch(one -> one.text().startsWith("0 drain notches")));
     }
 
@@ -239,7 +239,7 @@ class FixingsTest {
         Bed bed = Beds.low(Beds.m(Lap.TURNING), "D");
         assertEquals(
                 List.of(new Notch("D", 200), new Notch("D", 600)),
-                Beds.built(bed).notches());
+                Beds.built(bed).frame().notches());
     }
 
     @Test
@@ -261,7 +261,7 @@ class FixingsTest {
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
         assertTrue(snag.text().startsWith("60 deep"), snag.text());
         assertEquals(10, snag.amount().orElseThrow().value());
-        assertEquals(3, work.notches().size());
+        assertEquals(3, work.frame().notches().size());
     }
 
     /** Long-wall lap leaves B of 350 with 350 - 200 = 150, half of the least piece. */

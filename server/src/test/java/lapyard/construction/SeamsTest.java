@@ -39,8 +39,8 @@ class SeamsTest {
                         new Seam(2, "C", 2500),
                         new Seam(3, "A", 3500),
                         new Seam(3, "C", 3500)),
-                work.seams());
-        List<Piece> first = work.courses().get(0).pieces();
+                work.frame().seams());
+        List<Piece> first = work.frame().courses().get(0).pieces();
         assertEquals(
                 List.of("K-1Aa", "K-1Ab", "K-1B"),
                 first.stream().map(Piece::mark).limit(3).toList());
@@ -49,7 +49,7 @@ class SeamsTest {
                 first.stream().map(Piece::lengthMm).limit(3).toList());
         assertEquals(RunsPast.START, first.get(0).runsPast());
         assertEquals(RunsPast.NONE, first.get(1).runsPast());
-        List<Piece> second = work.courses().get(1).pieces();
+        List<Piece> second = work.frame().courses().get(1).pieces();
         assertEquals(
                 List.of(2400.0, 3500.0),
                 second.stream().map(Piece::lengthMm).limit(2).toList());
@@ -125,7 +125,7 @@ class SeamsTest {
                 List.of("allow a seam", "shorten wall A by 1120", "add a board of 5920 or longer"),
                 snags.get(0).ways());
         assertEquals(5900, work.pieces().get(0).lengthMm());
-        assertTrue(work.seams().isEmpty());
+        assertTrue(work.frame().seams().isEmpty());
         assertTrue(!Beds.has(work.quantities(), "seam.plates"));
     }
 
@@ -133,7 +133,7 @@ class SeamsTest {
     void boardsUnderTheLeastPartCannotBeJoined() {
         BedWork work = Construction.of(
                 Beds.bed("K", Outline.rectangle(1500, 900), 1, Lap.TURNING), SAW, 550, Optional.empty());
-        assertTrue(work.seams().isEmpty());
+        assertTrue(work.frame().seams().isEmpty());
         assertTrue(
                 Beds.of(Finding.Weight.SNAG, work.findings()).get(0).text().contains("no split leaves parts of 600"));
     }
@@ -217,7 +217,7 @@ class SeamsTest {
     }
 
     private static List<Double> seams(BedWork work, int course, String wall) {
-        return work.seams().stream()
+        return work.frame().seams().stream()
                 .filter(seam -> seam.course() == course && seam.wall().equals(wall))
                 .map(Seam::atMm)
                 .toList();

@@ -67,9 +67,9 @@ class ShapesTest {
         BedWork work = Beds.built(Beds.bed("T", T, 1, Lap.TURNING));
         assertEquals(List.of(1100.0, 900.0, 900.0, 900.0, 2900.0, 900.0, 900.0, 900.0), lengths(work, 1));
         // Two rectangles, joined by the chord at the inner foot of the bar, y = 1000.
-        assertEquals(2, work.floor().size());
-        assertEquals(new Rectangle(1000, 100, 1000, 900), work.floor().get(0));
-        assertEquals(new Rectangle(100, 1000, 2800, 800), work.floor().get(1));
+        assertEquals(2, work.bottom().floor().size());
+        assertEquals(new Rectangle(1000, 100, 1000, 900), work.bottom().floor().get(0));
+        assertEquals(new Rectangle(100, 1000, 2800, 800), work.bottom().floor().get(1));
     }
 
     /** P 10800 with c 6 and r 2: 2 inside corners, and two of the six outer corners between them. */
@@ -80,8 +80,8 @@ class ShapesTest {
                 10400,
                 lengths(work, 1).stream().mapToDouble(Double::doubleValue).sum());
         assertEquals(List.of(2900.0, 800.0, 1000.0, 800.0, 1000.0, 700.0, 900.0, 2300.0), lengths(work, 1));
-        assertEquals(3, work.floor().size());
-        assertEquals(5, FewestRectangles.splits(work.inner()).size());
+        assertEquals(3, work.bottom().floor().size());
+        assertEquals(5, FewestRectangles.splits(work.frame().inner()).size());
     }
 
     /** No other split of the fewest rectangles takes fewer strips, or as few and less liner. */
@@ -92,14 +92,14 @@ class ShapesTest {
                     Optional.of(new Point(0, 0.01)), Optional.of(new Point(0.01, 0)), Optional.<Point>empty())) {
                 Bed bed = Beds.bed("X", outline, 3, Lap.TURNING);
                 BedWork work = Construction.of(bed, Saw.USUAL, 4780, fall);
-                int strips = stripsOf(work.strips());
+                int strips = stripsOf(work.bottom().strips());
                 double liner = value(work.quantities(), "liner.area");
-                for (FewestRectangles.Split split : FewestRectangles.splits(work.inner())) {
+                for (FewestRectangles.Split split : FewestRectangles.splits(work.frame().inner())) {
                     double other = LinerCut.areaMm2(bed, split.rectangles()) / 1e6;
                     LowSide low = LowSide.of(bed, fall);
                     List<Double> lengths = new ArrayList<>();
                     for (Rectangle floor : split.rectangles()) {
-                        FloorBay bay = FloorBay.of(floor, work.inner(), low.toward(), bed.base(), 4);
+                        FloorBay bay = FloorBay.of(floor, work.frame().inner(), low.toward(), bed.inside().base(), 4);
                         for (int i = 0; i < bay.bearers(); i++) {
                             lengths.add(bay.bearerMm());
                         }
@@ -133,10 +133,10 @@ class ShapesTest {
         for (int turn = 0; turn < 360; turn += 90) {
             for (boolean mirror : new boolean[] {false, true}) {
                 Placement placement = new Placement(new Point(5000, 3000), turn, mirror);
-                Bed bed = Beds.bed("M", Beds.M, 3, Lap.TURNING).withPlacement(placement);
+                Bed bed = Beds.placed(Beds.bed("M", Beds.M, 3, Lap.TURNING), placement);
                 BedWork work = Construction.of(
                         bed, Saw.USUAL, 4780, Optional.of(placement.directionToOwn(downhill.x(), downhill.y())));
-                Set<String> low = work.notches().stream().map(Notch::wall).collect(Collectors.toSet());
+                Set<String> low = work.frame().notches().stream().map(Notch::wall).collect(Collectors.toSet());
                 for (int side = 0; side < 6; side++) {
                     Point from = placement.toYard(Beds.M.corner(side));
                     Point to = placement.toYard(Beds.M.corner(side + 1));

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StrengthClass;
 import lapyard.geometry.Outline;
@@ -25,16 +24,10 @@ import org.junit.jupiter.api.Test;
 class TiesTest {
     private static final Ties ALL = new Ties(true, 6, true, 600, 4, 50, true, 1800, 400);
 
-    private static Bed tied(Bed bed, Ties ties) {
-        return new Bed(bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(),
-                bed.lap(), bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(),
-                bed.fill(), bed.finish(), bed.food(), bed.weekend(), bed.joints(), ties, Set.of(), bed.seal());
-    }
-
     /** 6 corners x 3 courses, 6 fixings each. */
     @Test
     void bedMTakesEighteenBrackets() {
-        BedWork work = Beds.built(tied(Beds.m(Lap.TURNING), ALL));
+        BedWork work = Beds.built(Beds.tied(Beds.m(Lap.TURNING), ALL));
         assertEquals(18, value(work.quantities(), "brackets"));
         assertEquals(108, value(work.quantities(), "brackets.fixings"));
     }
@@ -42,7 +35,7 @@ class TiesTest {
     /** 2900: 6, 1400: 4, 1200: 3, 900: 3, 1700: 4, 2300: 5 make 25 a course; courses 2 and 3. */
     @Test
     void bedMTakesFiftyStraps() {
-        BedWork work = Beds.built(tied(Beds.m(Lap.TURNING), ALL));
+        BedWork work = Beds.built(Beds.tied(Beds.m(Lap.TURNING), ALL));
         assertEquals(50, value(work.quantities(), "ties.course"));
         assertEquals(200, value(work.quantities(), "ties.course.fixings"));
     }
@@ -50,7 +43,7 @@ class TiesTest {
     /** Wall A clear 2800: ceil(2800 / 1800) - 1 = 1, in its middle, to wall E; wall F clear 2200: 1, to wall B. */
     @Test
     void bedMTakesOneCrossTieOffWallA() {
-        List<CrossTie> ties = Beds.built(tied(Beds.m(Lap.TURNING), ALL)).crossTies();
+        List<CrossTie> ties = Beds.built(Beds.tied(Beds.m(Lap.TURNING), ALL)).frame().crossTies();
         assertEquals(List.of("A", "F"), ties.stream().map(CrossTie::wall).toList());
         assertEquals(List.of("E", "B"), ties.stream().map(CrossTie::toWall).toList());
         assertEquals(1500, ties.get(0).atMm());
@@ -84,7 +77,7 @@ class TiesTest {
 
     @Test
     void lowWallsNeedNoCrossTies() {
-        BedWork work = Beds.built(tied(Beds.bed("K", Beds.M, 1, Lap.TURNING), ALL));
+        BedWork work = Beds.built(Beds.tied(Beds.bed("K", Beds.M, 1, Lap.TURNING), ALL));
         assertEquals(0, value(work.quantities(), "ties.cross"));
     }
 
@@ -99,7 +92,7 @@ class TiesTest {
     /** Course 1 runs past at its start, course 2 at its end: what takes the head turns with it. */
     @Test
     void theHeadGoesIntoTheTimberThatStopsShort() {
-        List<CornerScrew> screws = Beds.built(Beds.m(Lap.TURNING)).screws();
+        List<CornerScrew> screws = Beds.built(Beds.m(Lap.TURNING)).frame().screws();
         assertEquals(18, screws.size());
         assertEquals(inner(1, "M-1F", "M-1A"), screws.get(0));
         assertEquals(inner(2, "M-2A", "M-2F"), screws.get(6));

@@ -14,7 +14,6 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
 import lapyard.geometry.Outline;
-import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Saw;
 import org.junit.jupiter.api.Test;

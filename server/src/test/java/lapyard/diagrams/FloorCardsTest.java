@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.construction.Beds;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
 import lapyard.drawing.Page;
@@ -79,7 +80,7 @@ class FloorCardsTest {
         var mirrored = new Placement(bed.placement().at(), 0, true);
         Page plain = FloorCards.pages("Yard", false, List.of(work(bed)), BenchOptions.usual(false)).get(0);
         Page turned = FloorCards.pages(
-                "Yard", false, List.of(work(bed.withPlacement(mirrored))), BenchOptions.usual(false)).get(0);
+                "Yard", false, List.of(work(Beds.placed(bed, mirrored))), BenchOptions.usual(false)).get(0);
         double middle = (20 + 3 + plain.widthMm() - 10 - 3) / 2;
         double left = narrow(plain) - middle;
         double right = narrow(turned) - middle;

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.Set;
+import lapyard.construction.Beds;
 import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
@@ -236,7 +237,8 @@ class PlanDrawingTest {
 
     @Test
     void turnedAndMirroredBedsLieAsPlaced() throws Exception {
-        Bed bed = TestGardens.bed("M", "", TestGardens.M, 0, 0, 0, 3).withPlacement(new Placement(new Point(6000, 2000), 90, true));
+        Bed bed = Beds.placed(
+                TestGardens.bed("M", "", TestGardens.M, 0, 0, 0, 3), new Placement(new Point(6000, 2000), 90, true));
         Garden garden = TestGardens.garden("Yard", false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), List.of(bed), List.of());
         Drawn drawn = Drawn.of(PlanDrawing.draw(garden, List.of(), A3));

@@ -3,7 +3,6 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
@@ -13,18 +12,12 @@ import lapyard.construction.PieceEnd;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
-import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Fill;
-import lapyard.plan.Finish;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Lap;
-import lapyard.plan.Liner;
-import lapyard.plan.Notches;
-import lapyard.plan.Saw;
-import lapyard.plan.Screws;
 
 /** Gardens to draw, and beds as built by the turning lap, worked here by its rule alone. */
 final class TestGardens {
@@ -46,16 +39,15 @@ final class TestGardens {
     }
 
     static Bed bed(String id, String name, Outline outline, double x, double y, double turn, int courses) {
-        return new Bed(
-                id, name, "", outline, new Placement(new Point(x, y), turn, false), courses, SECTION, Lap.TURNING,
-                Set.of(), Set.of(), true, Screws.USUAL, Notches.USUAL, Base.USUAL, Liner.USUAL, Fill.USUAL, Finish.USUAL,
-                true, 1);
+        return new Bed(id, name, "", 1, new Bed.Siting(outline, new Placement(new Point(x, y), turn, false)),
+                new Bed.Walls(courses, SECTION, Lap.TURNING), Bed.Making.USUAL, Bed.Inside.USUAL,
+                new Bed.Planting(Fill.USUAL, true));
     }
 
     static Garden garden(String name, boolean imperial, Ground ground, List<Bed> beds, List<GardenPath> paths) {
-        return new Garden(
-                name, "GBP", imperial, ground, beds, paths, List.of(), new Catalogue(List.of(), List.of(), List.of(), true),
-                Saw.USUAL, 25, Map.of(), List.of());
+        return new Garden(name, imperial, ground, beds, paths,
+                Garden.Goods.of(new Catalogue(List.of(), List.of(), List.of(), true)), Garden.People.USUAL,
+                Garden.Terms.of("GBP"), Map.of(), List.of());
     }
 
     static GardenPath path(String id, String name, double width, double... xy) {
@@ -99,8 +91,10 @@ final class TestGardens {
             courses.add(new Course(k, pieces));
         }
         return new BedWork(
-                bed, new Outline(inner), List.of(), courses, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), List.of(), List.of(), false);
+                bed,
+                new BedWork.Frame(new Outline(inner), courses, List.of(), List.of(), List.of(), List.of()),
+                new BedWork.Bottom(List.of(), List.of(), List.of(), List.of()),
+                List.of(), List.of(), List.of(), false);
     }
 
     private static Piece piece(Bed bed, int course, int side, double from, double to, boolean odd) {

@@ -8,19 +8,12 @@ import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
-import lapyard.plan.Base;
 import lapyard.plan.Bed;
-import lapyard.plan.Fill;
 import lapyard.plan.Finding;
-import lapyard.plan.Finish;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Lap;
-import lapyard.plan.Liner;
-import lapyard.plan.Notches;
-import lapyard.plan.Saw;
-import lapyard.plan.Screws;
 
 /** Gardens for the tests of this package. */
 final class Beds {
@@ -46,26 +39,9 @@ final class Beds {
     }
 
     static Bed bed(String id, Outline outline, Placement placement, String... hidden) {
-        return new Bed(
-                id,
-                id,
-                "",
-                outline,
-                placement,
-                3,
-                SECTION,
-                Lap.TURNING,
-                Set.of(hidden),
-                Set.of(),
-                true,
-                Screws.USUAL,
-                Notches.USUAL,
-                Base.USUAL,
-                Liner.USUAL,
-                Fill.USUAL,
-                Finish.USUAL,
-                false,
-                1);
+        return new Bed(id, id, "", 1, new Bed.Siting(outline, placement),
+                new Bed.Walls(3, SECTION, Lap.TURNING).withHidden(Set.of(hidden)), Bed.Making.USUAL, Bed.Inside.USUAL,
+                Bed.Planting.USUAL);
     }
 
     static Bed box(String id, double x, double y, double widthMm, double depthMm) {
@@ -82,19 +58,9 @@ final class Beds {
     }
 
     static Garden garden(Ground ground, List<Bed> beds, List<GardenPath> paths) {
-        return new Garden(
-                "yard",
-                "GBP",
-                false,
-                ground,
-                beds,
-                paths,
-                List.of(),
-                new Catalogue(List.of(), List.of(), List.of(), true),
-                Saw.USUAL,
-                25,
-                java.util.Map.of(),
-                List.of());
+        return new Garden("yard", false, ground, beds, paths,
+                Garden.Goods.of(new Catalogue(List.of(), List.of(), List.of(), true)), Garden.People.USUAL,
+                Garden.Terms.of("GBP"), java.util.Map.of(), List.of());
     }
 
     static Garden garden(Ground ground, Bed... beds) {

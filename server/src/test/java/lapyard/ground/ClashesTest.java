@@ -359,7 +359,7 @@ class ClashesTest {
             Bed[] moved = beds.clone();
             int at = Integer.parseInt(snag.where().substring(5));
             Placement was = beds[at].placement();
-            moved[at] = beds[at].withPlacement(
+            moved[at] = lapyard.construction.Beds.placed(beds[at],
                     new Placement(new Point(was.at().x() + dx, was.at().y() + dy), was.turnDeg(), was.mirror()));
             String fact =
                     Spoken.of(snag).replaceAll("^[0-9.]+ (m2 )?", "").replaceAll("[:.].*| at corner.*| along wall.*", "");

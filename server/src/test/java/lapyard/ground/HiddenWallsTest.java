@@ -18,7 +18,7 @@ class HiddenWallsTest {
                            "surfaces":[{"kind":"deck","outline":[[-500,-2000],[4000,-2000],[4000,-60],[-500,-60]]}]},
                  "beds":[{"id":"A","width":2400,"depth":1200}]}""");
         HiddenWalls hidden = HiddenWalls.of(garden);
-        assertEquals(Set.of("A", "C"), hidden.garden().beds().get(0).hidden());
+        assertEquals(Set.of("A", "C"), hidden.garden().beds().get(0).walls().hidden());
         assertEquals(1, hidden.findings().size());
         assertTrue(hidden.findings().get(0).text().startsWith("100 or less from"), hidden.findings().toString());
         assertTrue(hidden.findings().get(0).text().contains("walls"), hidden.findings().toString());
@@ -37,8 +37,8 @@ class HiddenWallsTest {
         Garden garden = Gardens.garden("""
                 {"beds":[{"id":"A","width":2400,"depth":1200},{"id":"B","width":1200,"depth":1200,"at":[0,1280]}]}""");
         HiddenWalls hidden = HiddenWalls.of(garden);
-        assertEquals(Set.of(), hidden.garden().beds().get(0).hidden());
-        assertEquals(Set.of("A"), hidden.garden().beds().get(1).hidden());
+        assertEquals(Set.of(), hidden.garden().beds().get(0).walls().hidden());
+        assertEquals(Set.of("A"), hidden.garden().beds().get(1).walls().hidden());
     }
 
     @Test
@@ -46,6 +46,6 @@ class HiddenWallsTest {
         Garden garden = Gardens.garden("""
                 {"ground":{"keepClear":[{"kind":"wall","line":[[0,1280],[3000,1280]]}]},
                  "beds":[{"id":"A","width":2400,"depth":1200,"seen":["A","C"]}]}""");
-        assertEquals(Set.of("B", "D"), HiddenWalls.of(garden).garden().beds().get(0).hidden());
+        assertEquals(Set.of("B", "D"), HiddenWalls.of(garden).garden().beds().get(0).walls().hidden());
     }
 }

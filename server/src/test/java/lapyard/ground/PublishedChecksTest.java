@@ -197,26 +197,7 @@ class PublishedChecksTest {
     void theStripNobodyReachesIsMeasuredFromTheOuterFaces() {
         Section thin = new Section("44x200", 44, 200, 600, List.of());
         Bed wide = Beds.bed("M", Outline.rectangle(4000, 1400 + 2 * 44), 0, 0);
-        Bed bed = new Bed(
-                wide.id(),
-                wide.name(),
-                "",
-                wide.outline(),
-                wide.placement(),
-                3,
-                thin,
-                wide.lap(),
-                wide.hidden(),
-                wide.low(),
-                true,
-                wide.screws(),
-                wide.notches(),
-                wide.base(),
-                wide.liner(),
-                wide.fill(),
-                wide.finish(),
-                false,
-                1);
+        Bed bed = wide.withWalls(wide.walls().withSection(thin));
         Finding note = Beds.about(Clashes.of(Beds.garden(Beds.yard(null), bed)), "bed M", "Reach")
                 .orElseThrow();
         double reach = note.amount().orElseThrow().value() + 600;

@@ -51,12 +51,12 @@ class JoiningTest {
     }
 
     private static List<SeamSplit> ways(Garden garden, Bed bed) {
-        List<LongWall> walls = LongWall.of(bed, garden.saw(), 4780, List.of(4780.0));
+        List<LongWall> walls = LongWall.of(bed, garden.goods().saw(), 4780, List.of(4780.0));
         assertEquals(List.of(0, 2), walls.stream().map(LongWall::side).toList());
         assertEquals(walls.get(0).ways(), walls.get(1).ways());
         // at 12 kg a metre two people lift 50 kg: 4166 mm
         return walls.get(0).ways().stream()
-                .filter(way -> Construction.pieces(bed, garden.saw(), 4780, Map.of(0, way)).stream()
+                .filter(way -> Construction.pieces(bed, garden.goods().saw(), 4780, Map.of(0, way)).stream()
                         .noneMatch(piece -> piece.wall().equals("A") && piece.lengthMm() > 4166))
                 .toList();
     }
@@ -69,7 +69,7 @@ class JoiningTest {
                 own.put(0, joined.get(bed.id()));
                 own.put(2, joined.get(bed.id()));
             }
-            pieces.put(bed, Construction.pieces(bed, garden.saw(), 4780, own));
+            pieces.put(bed, Construction.pieces(bed, garden.goods().saw(), 4780, own));
         }
         return CuttingSolver.solve(Timber.trial(garden, garden.beds().get(0).section(), pieces), effort).cost();
     }
@@ -83,10 +83,10 @@ class JoiningTest {
                 assertTrue(piece.part().isEmpty() || piece.lengthMm() >= 600, piece.toString());
                 assertTrue(piece.lengthMm() <= 4780, piece.toString());
             }
-            for (Seam one : work.seams()) {
-                double wall = work.bed().outline().sideMm(work.bed().walls().indexOf(one.wall()));
+            for (Seam one : work.frame().seams()) {
+                double wall = work.bed().outline().sideMm(work.bed().wallLetters().indexOf(one.wall()));
                 assertTrue(one.atMm() >= 400 && one.atMm() <= wall - 400, one.toString());
-                for (Seam other : work.seams()) {
+                for (Seam other : work.frame().seams()) {
                     if (one.wall().equals(other.wall()) && Math.abs(one.course() - other.course()) == 1) {
                         assertTrue(Math.abs(one.atMm() - other.atMm()) >= 600, one + " and " + other);
                     }

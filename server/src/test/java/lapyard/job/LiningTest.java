@@ -102,7 +102,7 @@ class LiningTest {
         JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"L\",\"courses\":3,"
                 + "\"outline\":[[0,0],[2400,0],[2400,2700],[1500,2700],[1500,3600],[0,3600]]}]}");
         assertEquals("L-L1 3360 x 3660 laid 1; L-L2 2460 x 1780 laid 2", sizes(sheet.beds().get(0).work().liner()));
-        assertEquals(1300, sheet.beds().get(0).work().floor().get(0).widthMm(), "the base keeps its own split");
+        assertEquals(1300, sheet.beds().get(0).work().bottom().floor().get(0).widthMm(), "the base keeps its own split");
         assertEquals(5500, sheet.rolls().get(0).result().rolls().stream().mapToDouble(roll -> roll.boughtMm()).sum());
         Finding told = about(sheet, "bed L, liner");
         assertEquals(Finding.Weight.NOTE, told.weight());

@@ -36,7 +36,7 @@ class SamplesTest {
             Outline outline = bed.work().bed().outline();
             double ring = outline.perimeterMm()
                     - bed.work().bed().section().thicknessMm() * outline.sumOfHalfTurnTangents();
-            for (Course course : bed.work().courses()) {
+            for (Course course : bed.work().frame().courses()) {
                 assertEquals(ring, course.pieces().stream().mapToDouble(Piece::meanMm).sum(), 0.1 * outline.sides(),
                         "bed " + bed.work().bed().id() + ", course " + course.number());
             }

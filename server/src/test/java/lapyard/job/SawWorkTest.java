@@ -84,7 +84,7 @@ class SawWorkTest {
     @Test
     void bearersAreNamedOnTheBoardsThatTheyAreCutFrom() {
         JobSheet sheet = sheet("turning", 2);
-        List<String> wanted = sheet.beds().stream().flatMap(bed -> bed.work().strips().stream()).map(strip -> strip.id()).sorted().toList();
+        List<String> wanted = sheet.beds().stream().flatMap(bed -> bed.work().bottom().strips().stream()).map(strip -> strip.id()).sorted().toList();
         List<String> cut = sheet.strips().get(0).saw().boards().stream()
                 .flatMap(board -> board.cuts().stream()).map(SawBoard.Cut::mark).sorted().toList();
         assertEquals(wanted, cut);

@@ -172,6 +172,6 @@ class TallyTest {
                 + "\"stock\":[{\"length\":4800,\"price\":30}]}]},\"beds\"");
         TryOutJson.Asked asked = TryOutJson.read("{\"garden\":" + thin + ",\"changes\":[{\"bed\":\"M\",\"set\":{\"section\":\"75x200\"}}]}");
         JobSheet after = Gardens.sheet(asked.after());
-        assertEquals(10500, after.beds().get(0).work().courses().get(0).pieces().stream().mapToDouble(piece -> piece.lengthMm()).sum(), 0.01);
+        assertEquals(10500, after.beds().get(0).work().frame().courses().get(0).pieces().stream().mapToDouble(piece -> piece.lengthMm()).sum(), 0.01);
     }
 }

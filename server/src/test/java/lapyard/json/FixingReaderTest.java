@@ -35,8 +35,8 @@ class FixingReaderTest {
         assertEquals("bed K, ties/fixingLength", stop.where());
         assertEquals(new Amount(22, "mm"), stop.amount().orElseThrow());
         assertTrue(stop.ways().contains("use fixings of 28 or shorter"), stop.ways().toString());
-        assertEquals(28, bed("\"ties\":{\"courseTies\":true,\"fixingLength\":28}").ties().fixingMm());
-        assertEquals(Ties.USUAL, bed("\"food\":false").ties());
+        assertEquals(28, bed("\"ties\":{\"courseTies\":true,\"fixingLength\":28}").making().ties().fixingMm());
+        assertEquals(Ties.USUAL, bed("\"food\":false").making().ties());
     }
 
     /** 38 less 5 leaves 33. */
@@ -45,12 +45,12 @@ class FixingReaderTest {
         Finding stop = stop("\"liner\":{\"stapleLength\":34}");
         assertEquals("bed K, liner/stapleLength", stop.where());
         assertEquals(new Amount(1, "mm"), stop.amount().orElseThrow());
-        assertEquals(33, bed("\"liner\":{\"stapleLength\":33}").liner().stapleMm());
+        assertEquals(33, bed("\"liner\":{\"stapleLength\":33}").inside().liner().stapleMm());
     }
 
     @Test
     void whatStandsNearIsOneOfTheWords() throws UnreadableDocument {
-        assertEquals(Set.of("slope", "seat"), bed("\"near\":[\"slope\",\"seat\"]").near());
+        assertEquals(Set.of("slope", "seat"), bed("\"near\":[\"slope\",\"seat\"]").siting().near());
         assertTrue(stop("\"near\":[\"volcano\"]").text().contains("volcano"));
     }
 }

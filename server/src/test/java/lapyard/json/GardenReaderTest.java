@@ -46,10 +46,10 @@ class GardenReaderTest {
         assertEquals("A", bed.id());
         assertEquals(3, bed.courses());
         assertEquals(600, bed.heightMm());
-        assertEquals(Lap.TURNING, bed.lap());
+        assertEquals(Lap.TURNING, bed.walls().lap());
         assertEquals(2 * (2400 + 1200), bed.outline().perimeterMm());
-        assertEquals("GBP", garden.currency());
-        assertTrue(garden.catalogue().examplePrices());
+        assertEquals("GBP", garden.terms().currency());
+        assertTrue(garden.goods().catalogue().examplePrices());
     }
 
     @Test
@@ -96,8 +96,8 @@ class GardenReaderTest {
                          {"id":"3","type":"T","at":[9000,0],"courses":2}]}""");
         assertEquals(List.of("1", "2", "3"), garden.beds().stream().map(Bed::id).toList());
         assertEquals(List.of(3, 3, 2), garden.beds().stream().map(Bed::courses).toList());
-        assertTrue(garden.beds().stream().allMatch(bed -> bed.lap() == Lap.LONG_WALL && bed.type().equals("T")));
-        assertEquals(2, garden.beds().get(1).weekend());
+        assertTrue(garden.beds().stream().allMatch(bed -> bed.walls().lap() == Lap.LONG_WALL && bed.type().equals("T")));
+        assertEquals(2, garden.beds().get(1).stage());
         assertTrue(garden.beds().get(1).placement().mirror());
     }
 
@@ -105,10 +105,10 @@ class GardenReaderTest {
     void aGardenOverridesTheCatalogueByLine() throws UnreadableDocument {
         Garden garden = read("""
                 {"beds":[],"catalogue":{"sections":[{"id":"100x200","thickness":95,"height":195,"stock":[{"length":4800,"price":40}]}]}}""");
-        assertEquals(95, garden.catalogue().section("100x200").orElseThrow().thicknessMm());
-        assertTrue(garden.catalogue().section("50x75").isPresent());
-        assertTrue(garden.catalogue().examplePrices());
-        assertFalse(read("{\"beds\":[],\"catalogue\":{\"examples\":false}}").catalogue().section("50x75").isPresent());
+        assertEquals(95, garden.goods().catalogue().section("100x200").orElseThrow().thicknessMm());
+        assertTrue(garden.goods().catalogue().section("50x75").isPresent());
+        assertTrue(garden.goods().catalogue().examplePrices());
+        assertFalse(read("{\"beds\":[],\"catalogue\":{\"examples\":false}}").goods().catalogue().section("50x75").isPresent());
     }
 
     @ParameterizedTest(name = "{1}: {2}")

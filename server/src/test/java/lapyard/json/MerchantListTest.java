@@ -54,8 +54,8 @@ class MerchantListTest {
         assertEquals("34.50", after.at("/catalogue/sections/0/stock/1/price").decimalValue().toPlainString());
         assertEquals(5, after.at("/catalogue/sections/0/stock/2/least").asInt());
         var read = assertInstanceOf(Reading.Read.class, GardenReader.read(after.toString()));
-        assertEquals(3000, read.garden().catalogue().rolls("liner").stream().filter(roll -> roll.supplier().equals("mill")).findFirst().orElseThrow().widthMm());
-        assertEquals(0.10, read.garden().catalogue().packs("screws").orElseThrow().spare(), "as our example has it");
+        assertEquals(3000, read.garden().goods().catalogue().rolls("liner").stream().filter(roll -> roll.supplier().equals("mill")).findFirst().orElseThrow().widthMm());
+        assertEquals(0.10, read.garden().goods().catalogue().packs("screws").orElseThrow().spare(), "as our example has it");
         assertTrue(Job.prepare(read.garden()).slip().atLeast(), "oil has no price on the list");
     }
 

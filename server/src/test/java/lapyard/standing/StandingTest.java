@@ -25,9 +25,7 @@ class StandingTest {
     private static final Ties CROSS = new Ties(false, 6, false, 600, 4, 50, true, 1800, 400);
 
     private static Bed bed(Bed bed, Ties ties, String... near) {
-        return new Bed(bed.id(), bed.name(), bed.type(), bed.outline(), bed.placement(), bed.courses(), bed.section(),
-                bed.lap(), bed.hidden(), bed.low(), bed.seams(), bed.screws(), bed.notches(), bed.base(), bed.liner(),
-                bed.fill(), bed.finish(), bed.food(), bed.weekend(), bed.joints(), ties, Set.of(near), bed.seal());
+        return Beds.tied(bed, ties).withSiting(new Bed.Siting(bed.outline(), bed.placement(), Set.of(near)));
     }
 
     private static Standing standing(Bed bed, Footing footing) {
@@ -148,9 +146,9 @@ class StandingTest {
     @Test
     void bearersOnPadsAreReckonedAsBeams() {
         Bed m = Beds.m(Lap.TURNING);
-        var b = m.base();
+        var b = m.inside().base();
         Bed padded = Beds.filled(m, new lapyard.plan.Base(true, b.bearerSection(), 23, 400, 30, 95, 22, 1200, 15, 5, 300, 300),
-                m.liner(), m.fill(), m.finish());
+                m.inside().liner(), m.planting().fill(), m.making().finish());
         Standing standing = standing(padded, on("slab"));
         double load = 1.35 * 0.00909 * 400;
         double bending = load * 300 * 300 / 8 / (75 * 23 * 23 / 6.0) / (0.5 * 14 / 1.3 * 1.3);

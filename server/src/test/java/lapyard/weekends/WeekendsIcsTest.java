@@ -29,7 +29,7 @@ class WeekendsIcsTest {
 
     private static String text(String crew, int revision) {
         JobSheet sheet = Gardens.sheet("{" + BEDS + ",\"crew\":{" + crew + "}}");
-        return WeekendsIcs.write(sheet.weekends(), sheet.garden().crew(), List.of(new WeekendsIcs.BuyBy("timber-100x200", "timber, 7 boards", 0)),
+        return WeekendsIcs.write(sheet.weekends(), sheet.garden().people().crew(), List.of(new WeekendsIcs.BuyBy("timber-100x200", "timber, 7 boards", 0)),
                 new WeekendsIcs.Stamp("hall", "Hall; north, back", Instant.parse("2027-01-02T03:04:05Z"), revision, LocalDate.of(2027, 5, 1)));
     }
 

@@ -42,7 +42,7 @@ class WorkedWeekendsTest {
             quantities.add(new Quantity("concrete", 0.208, "m3", Working.of("", "")));
             beds.add(new BedLoad(bed.work(), quantities));
         }
-        return Staging.of(sheet.garden().crew(), 25, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 57.6, 7)), Map.of(), Map.of(), 0,
+        return Staging.of(sheet.garden().people().crew(), 25, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 57.6, 7)), Map.of(), Map.of(), 0,
                 Staging.FOLLOWING);
     }
 
@@ -178,6 +178,6 @@ class WorkedWeekendsTest {
     @Test
     void theUsualCrewIsShownAsADefault() {
         assertTrue(Gardens.garden("{\"beds\":[]}").defaulted().contains("/crew/people"));
-        assertEquals(Crew.USUAL.people().size(), Gardens.garden("{\"beds\":[]}").crew().people().size());
+        assertEquals(Crew.USUAL.people().size(), Gardens.garden("{\"beds\":[]}").people().crew().people().size());
     }
 }
