@@ -1,4 +1,4 @@
-import { leastSide, nameCheck, partCheck, placeCheck, readCourses, readTurn, readWeekend, sideCheck, stretchCheck } from '../../main/resources/META-INF/resources/state/checks.js';
+import { leastSide, nameCheck, partCheck, placeCheck, readCourses, readTurn, readStage, sideCheck, stretchCheck } from '../../main/resources/META-INF/resources/state/checks.js';
 import { equal, holds, test } from '../trial.js';
 
 const plan = { ground: { outline: [[0, 0], [12000, 0], [12000, 9000], [0, 9000]] } };
@@ -18,8 +18,8 @@ test('a side that is nothing, too small or longer than the yard is refused with 
   holds(sideCheck({}, 100, 'depth')(1e9).startsWith('999900000 longer'), 'a limit without a yard');
 });
 
-test('courses and weekends are whole numbers in their bounds', () => {
-  equal([readCourses('3'), readWeekend(' 12 ')], [{ value: 3 }, { value: 12 }]);
+test('courses and stages are whole numbers in their bounds', () => {
+  equal([readCourses('3'), readStage(' 12 ')], [{ value: 3 }, { value: 12 }]);
   for (const text of ['', '0', '-1', '2.5', 'three', '21', '1e3']) holds(/1 to 20/.test(readCourses(text).error), text);
 });
 

@@ -1,4 +1,4 @@
-import { copyBed, mirrorBed, moveBed, nameGarden, nudgeBed, ownBed, placeBed, removeBed, setBed, shapeBed, showIn, standBed, turnBed } from '../../main/resources/META-INF/resources/state/commands.js';
+import { copyBed, mirrorBed, moveBed, nameGarden, nudgeBed, ownBed, placeBed, removeBed, setBed, shapeBed, showIn, stageBed, standBed, turnBed } from '../../main/resources/META-INF/resources/state/commands.js';
 import { placePoint } from '../../main/resources/META-INF/resources/geometry/outline.js';
 import { bedOf, bedsOf } from '../../main/resources/META-INF/resources/state/plan.js';
 import { equal, holds, test } from '../trial.js';
@@ -50,6 +50,10 @@ test('fields are set and taken away', () => {
   const named = setBed('A', { name: 'Herbs' })(plan);
   equal(named.beds[0].name, 'Herbs');
   equal('name' in setBed('A', { name: undefined })(named).beds[0], false);
+});
+
+test('a stage is written under its name of today', () => {
+  equal(stageBed('A', 2)({ beds: [{ id: 'A', weekend: 3 }] }).beds, [{ id: 'A', stage: 2 }]);
 });
 
 test('a bed of a type becomes its own with the figures it had', () => {

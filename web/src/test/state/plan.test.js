@@ -3,7 +3,7 @@ import { equal, test } from '../trial.js';
 
 test('a bed in three entries is a whole garden, its defaults filled in', () => {
   const [bed] = bedsOf({ beds: [{ width: 2400, depth: 1200, courses: 3 }] });
-  equal([bed.outline, bed.section, bed.lap, bed.weekend], [[[0, 0], [2400, 0], [2400, 1200], [0, 1200]], { id: '100x200', thickness: 100, height: 200 }, 'turning', 1]);
+  equal([bed.outline, bed.section, bed.lap, bed.stage], [[[0, 0], [2400, 0], [2400, 1200], [0, 1200]], { id: '100x200', thickness: 100, height: 200 }, 'turning', 1]);
 });
 
 test('a bed takes what its type gives and says otherwise where it does', () => {

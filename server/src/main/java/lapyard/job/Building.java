@@ -45,7 +45,7 @@ final class Building {
         Map<String, Integer> fixed = new LinkedHashMap<>();
         for (int i = 0; i < garden.beds().size(); i++) {
             Bed bed = garden.beds().get(i);
-            if (bed.stage() > 1 || !garden.defaulted().contains("/beds/" + i + "/weekend")) {
+            if (bed.stage() > 1 || !garden.defaulted().contains("/beds/" + i + "/stage")) {
                 fixed.put(bed.id(), bed.stage());
             }
         }

@@ -88,7 +88,7 @@ final class BedReader {
         Set<String> near = FixingReader.near(cursor);
         Seal seal = seal(cursor, usual.seal());
         boolean food = cursor.flag("food", false);
-        int stage = cursor.count("weekend", 1, 1, 100);
+        int stage = cursor.count("stage", 1, 1, 100);
         Placement placement = placement(cursor);
         cursor.refuseUnknown();
         section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, ties, liner));

@@ -2,6 +2,7 @@ package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -58,6 +59,22 @@ final class Cursor {
     /** The same place in the document, other fields: a type's with a bed's exceptions laid over them. */
     Cursor over(JsonNode merged) {
         return new Cursor(merged, pointer, place, notes);
+    }
+
+    /** The same fields, with what older documents call {@code old} under its name of today; both with different values are a STOP. */
+    Cursor renamed(String old, String field) {
+        ask(old);
+        if (!has(old)) {
+            return this;
+        }
+        if (has(field) && !raw(old).equals(raw(field))) {
+            stop(field, "is " + shown(raw(field)) + ", and its old name " + old + " is " + shown(raw(old)),
+                    "keep " + field + " and take " + old + " out");
+        }
+        ObjectNode today = ((ObjectNode) node).deepCopy();
+        today.set(field, has(field) ? raw(field) : today.get(old));
+        today.remove(old);
+        return over(today);
     }
 
     JsonNode node() {

@@ -43,7 +43,7 @@ public final class GardenReader {
             .map(one -> one.name().toLowerCase(Locale.ROOT))
             .toArray(String[]::new);
     /** What a placement of a type may say without becoming a bed of its own making. */
-    private static final Set<String> PLACING = Set.of("id", "name", "type", "at", "turn", "mirror", "weekend");
+    private static final Set<String> PLACING = Set.of("id", "name", "type", "at", "turn", "mirror", "stage");
 
     private GardenReader() {}
 
@@ -107,7 +107,8 @@ public final class GardenReader {
         Map<String, Cursor> typeCursors = new LinkedHashMap<>();
         Map<String, Bed> types = new HashMap<>();
         Map<String, ObjectNode> typeNodes = new HashMap<>();
-        for (Cursor type : garden.objects("types", "type", MOST_TYPES)) {
+        for (Cursor each : garden.objects("types", "type", MOST_TYPES)) {
+            Cursor type = each.renamed("weekend", "stage");
             String id = type.code("id", "");
             if (id.isEmpty()) {
                 type.stop("id", "is missing", "give the type a short code");
@@ -120,7 +121,9 @@ public final class GardenReader {
                 typeNodes.put(id, (ObjectNode) type.node());
             }
         }
-        List<Cursor> placed = garden.objects("beds", "bed", MOST_BEDS);
+        List<Cursor> placed = garden.objects("beds", "bed", MOST_BEDS).stream()
+                .map(bed -> bed.renamed("weekend", "stage"))
+                .toList();
         Set<String> taken = new HashSet<>();
         List<String> ids = new ArrayList<>();
         for (Cursor bed : placed) {
@@ -175,10 +178,10 @@ public final class GardenReader {
             int before = bed.notes.findings.size();
             String name = bed.text("name", "", 12_000);
             Placement placement = BedReader.placement(bed);
-            int weekend = bed.count("weekend", types.get(type).stage(), 1, 100);
+            int stage = bed.count("stage", types.get(type).stage(), 1, 100);
             return bed.notes.findings.size() > before
                     ? Optional.empty()
-                    : Optional.of(types.get(type).placedAs(id, name, placement, weekend));
+                    : Optional.of(types.get(type).placedAs(id, name, placement, stage));
         }
         ObjectNode merged = typeNodes.get(type).deepCopy();
         merged.remove("id");

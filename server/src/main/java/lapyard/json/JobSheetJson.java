@@ -92,7 +92,7 @@ public final class JobSheetJson {
         json.put("id", bed.id());
         json.put("name", bed.name());
         json.put("type", bed.type());
-        json.put("weekend", bed.stage());
+        json.put("stage", bed.stage());
         json.put("section", bed.section().id());
         json.put("courses", bed.courses());
         json.set("height", number(bed.heightMm(), 1));

@@ -92,13 +92,29 @@ class GardenReaderTest {
     void aTypeIsPlacedManyTimesAndOnePlacementMayDiffer() throws UnreadableDocument {
         Garden garden = read("""
                 {"types":[{"id":"T","width":2400,"depth":1200,"courses":3,"lap":"long-wall"}],
-                 "beds":[{"id":"1","type":"T"},{"id":"2","type":"T","at":[3000,0],"turn":90,"mirror":true,"weekend":2},
+                 "beds":[{"id":"1","type":"T"},{"id":"2","type":"T","at":[3000,0],"turn":90,"mirror":true,"stage":2},
                          {"id":"3","type":"T","at":[9000,0],"courses":2}]}""");
         assertEquals(List.of("1", "2", "3"), garden.beds().stream().map(Bed::id).toList());
         assertEquals(List.of(3, 3, 2), garden.beds().stream().map(Bed::courses).toList());
         assertTrue(garden.beds().stream().allMatch(bed -> bed.walls().lap() == Lap.LONG_WALL && bed.type().equals("T")));
         assertEquals(2, garden.beds().get(1).stage());
         assertTrue(garden.beds().get(1).placement().mirror());
+    }
+
+    @ParameterizedTest(name = "{0} and {1} is stage {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            "stage":4   |               | 4
+                        | "weekend":2   | 2
+            "weekend":4 |               | 4
+            "weekend":4 | "stage":2     | 2
+                        |               | 1
+        """)
+    void aStageIsStillReadUnderItsOldName(String ofType, String ofBed, int stage) throws UnreadableDocument {
+        String type = ofType == null ? "" : "," + ofType;
+        String bed = ofBed == null ? "" : "," + ofBed;
+        Garden garden = read("{\"types\":[{\"id\":\"T\",\"width\":2400,\"depth\":1200" + type
+                + "}],\"beds\":[{\"type\":\"T\"" + bed + "}]}");
+        assertEquals(stage, garden.beds().get(0).stage());
     }
 
     @Test
@@ -119,6 +135,7 @@ class GardenReaderTest {
             {"beds":[{"width":1e999999,"depth":1200}]}                 | bed A, width          | is over 100000 mm
             {"beds":[{"width":"2.4 m","depth":1200}]}                  | bed A, width          | needs a number of mm, has the text "2.4 m"
             {"beds":[{"width":2400.25,"depth":1200}]}                  | bed A, width          | finer than 0.1 mm
+            {"beds":[{"width":2400,"depth":1200,"stage":1,"weekend":2}]} | bed 1, stage        | is the number 1, and its old name weekend is the number 2
             {"beds":[{"width":2400}]}                                  | bed A, depth          | is missing
             {"beds":[{}]}                                              | bed A, outline        | is missing
             {"beds":[{"width":2400,"depth":1200,"walls":[]}]}          | bed A, outline        | more than one way

@@ -196,12 +196,12 @@ class BedsIT {
         browser.enter("[data-key=\"bed width\"]", "3000");
         browser.enter("[data-key=\"bed courses\"]", "4");
         browser.enter("[data-key=\"bed name\"]", "Herbs");
-        browser.click("[data-key=\"weekend 2\"]");
+        browser.click("[data-key=\"stage 2\"]");
         browser.click("[data-key=\"bed mirror\"]");
         JsonNode bed = page.stored(id).at("/beds/0");
         assertEquals(List.of("3000", "4", "Herbs", "2", "true"),
-                List.of(bed.path("width").asText(), bed.path("courses").asText(), bed.path("name").asText(), bed.path("weekend").asText(), bed.path("mirror").asText()));
-        browser.until("the ribbon does not follow", "return document.querySelector('[data-key=\"weekend 2\"] .bed.chosen')?.textContent === 'A'");
+                List.of(bed.path("width").asText(), bed.path("courses").asText(), bed.path("name").asText(), bed.path("stage").asText(), bed.path("mirror").asText()));
+        browser.until("the ribbon does not follow", "return document.querySelector('[data-key=\"stage 2\"] .bed.chosen')?.textContent === 'A'");
 
         browser.click("[data-key=\"bed copy\"]");
         assertEquals(3, page.stored(id).path("beds").size());

@@ -1,8 +1,8 @@
 import { bounds } from '../geometry/outline.js';
 import { freePlace } from '../geometry/free-place.js';
 import { shown } from '../geometry/length.js';
-import { nameCheck, placeCheck, readCourses, readTurn, readWeekend, sideCheck } from '../state/checks.js';
-import { copyBed, lastBed, mirrorBed, moveBed, ownBed, placeBed, removeBed, setBed, turnBed } from '../state/commands.js';
+import { nameCheck, placeCheck, readCourses, readStage, readTurn, sideCheck } from '../state/checks.js';
+import { copyBed, lastBed, mirrorBed, moveBed, ownBed, placeBed, removeBed, setBed, stageBed, turnBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
 import { exceptionsOf, followType, makeType } from '../state/types.js';
 import { labelOf } from '../state/working.js';
@@ -62,7 +62,7 @@ export class BedCard extends GardenElement {
       width: bed.size && lengthField({ label: 'Width', units, check: sideCheck(plan, bed.section.thickness, 'width'), key: 'bed width' }),
       depth: bed.size && lengthField({ label: 'Depth', units, check: sideCheck(plan, bed.section.thickness, 'depth'), key: 'bed depth' }),
       courses: countField({ label: 'Courses', read: readCourses, key: 'bed courses' }),
-      weekend: countField({ label: 'Weekend', read: readWeekend, key: 'bed weekend' }),
+      stage: countField({ label: 'Stage', read: readStage, key: 'bed stage' }),
       x: lengthField({ label: 'Along the house', units, check: placeCheck, key: 'bed x' }),
       y: lengthField({ label: 'Away from it', units, check: placeCheck, key: 'bed y' }),
       turn: countField({ label: 'Turned, degrees', mode: 'decimal', read: readTurn, key: 'bed turn' }),
@@ -72,7 +72,7 @@ export class BedCard extends GardenElement {
     on(f.width, 'length', ({ mm }) => setBed(id, { width: mm }));
     on(f.depth, 'length', ({ mm }) => setBed(id, { depth: mm }));
     on(f.courses, 'count', courses => setBed(id, { courses }));
-    on(f.weekend, 'count', weekend => setBed(id, { weekend }));
+    on(f.stage, 'count', stage => stageBed(id, stage));
     on(f.x, 'length', ({ mm }) => this.#moved(id, 0, mm));
     on(f.y, 'length', ({ mm }) => this.#moved(id, 1, mm));
     on(f.turn, 'count', turn => now => placeBed(id, { ...bedsOf(now).find(one => one.id === id).placement, turn })(now));
@@ -82,7 +82,7 @@ export class BedCard extends GardenElement {
     this.replaceChildren(
       h('header', {}, this.#head, h('button.quiet', { type: 'button', 'data-key': 'let go', onclick: () => this.garden.choice.takeBed(null) }, 'Let go')),
       this.#kind,
-      h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.weekend, f.x, f.y, f.turn),
+      h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.stage, f.x, f.y, f.turn),
       h('div.verbs', {},
         this.#verb('Turn 90°', 'turn 90', () => this.turn()),
         this.#verb('Mirror', 'bed mirror', () => this.mirror()),
@@ -116,7 +116,7 @@ export class BedCard extends GardenElement {
     f.width?.show(bed.size.width);
     f.depth?.show(bed.size.depth);
     if (!bed.type) f.courses.show(bed.courses);
-    f.weekend.show(bed.weekend);
+    f.stage.show(bed.stage);
     f.x.show(Math.round(box.left * 10) / 10);
     f.y.show(Math.round(box.front * 10) / 10);
     f.turn.show(bed.placement.turn);

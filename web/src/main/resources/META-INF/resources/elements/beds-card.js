@@ -1,5 +1,5 @@
-import { MOST_BEDS, blockCheck, readBlock, readCourses, readWeekend } from '../state/checks.js';
-import { setBed } from '../state/commands.js';
+import { MOST_BEDS, blockCheck, readBlock, readCourses, readStage } from '../state/checks.js';
+import { setBed, stageBed } from '../state/commands.js';
 import { alignBeds, arrayBeds, blockOf, boxOf, lastBeds, moveBeds, removeBeds, setBeds, spreadBeds, turnBeds } from '../state/group.js';
 import { USUAL, bedsOf, unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
@@ -101,9 +101,9 @@ export class BedsCard extends GardenElement {
     const beds = this.garden.beds;
     const same = pick => (beds.every(bed => pick(bed) === pick(beds[0])) ? pick(beds[0]) : undefined);
     const all = (label, key, pick, read) => countField({ label, read, key: `all ${key}`, value: same(pick), hint: same(pick) === undefined ? 'they differ' : undefined,
-      oncount: ({ detail }) => this.#run(setBeds(this.ids, id => setBed(id, { [key]: detail }))) });
+      oncount: ({ detail }) => this.#run(setBeds(this.ids, id => key === 'stage' ? stageBed(id, detail) : setBed(id, { [key]: detail }))) });
     return [h('h3', {}, 'All of them'),
-      h('div.fields', {}, all('Courses', 'courses', bed => bed.courses, readCourses), all('Weekend', 'weekend', bed => bed.weekend, readWeekend))];
+      h('div.fields', {}, all('Courses', 'courses', bed => bed.courses, readCourses), all('Stage', 'stage', bed => bed.stage, readStage))];
   }
 
   #form = null;

@@ -10,7 +10,7 @@ const LONGEST_SIDE = 100000;
 
 const MOST_COURSES = 20;
 
-const MOST_WEEKENDS = 100;
+const MOST_STAGES = 100;
 
 const MOST_IN_A_ROW = 100;
 
@@ -89,8 +89,8 @@ export function readCourses(text) {
 }
 
 /** @returns {{value: number} | {error: string}} */
-export function readWeekend(text) {
-  return readCount(text, 'weekend', MOST_WEEKENDS);
+export function readStage(text) {
+  return readCount(text, 'stage', MOST_STAGES);
 }
 
 function readCount(text, what, most) {

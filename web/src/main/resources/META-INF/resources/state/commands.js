@@ -74,6 +74,9 @@ export function setBed(id, fields) {
   });
 }
 
+/** Builds a bed with another stage; the stage's old name goes from the document. */
+export const stageBed = (id, stage) => setBed(id, { stage, weekend: undefined });
+
 /**
  * Gives a bed another outline, in its own frame. One that is given by width and depth stays so: where the outline's front
  * left corner has moved, the bed moves with it.

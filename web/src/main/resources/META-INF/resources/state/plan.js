@@ -15,12 +15,12 @@ import { bounds, counterClockwise, fromFrontLeft, placed, rectangle, straightene
  * @property {number} courses
  * @property {{id: string, thickness: number, height: number}} section
  * @property {'turning'|'long-wall'} lap
- * @property {number} weekend
+ * @property {number} stage group of beds with which it is built; older documents call it weekend
  * @property {object} whole the document's own words for it, type and defaults filled in
  */
 
 /** Defaults of the trade that the drawing needs before the job sheet is there. */
-export const USUAL = { section: '100x200', courses: 3, lap: 'turning', weekend: 1, pathWidth: 1200 };
+export const USUAL = { section: '100x200', courses: 3, lap: 'turning', stage: 1, pathWidth: 1200 };
 
 const memo = new WeakMap();
 
@@ -48,7 +48,7 @@ function laid(plan, bed) {
     courses: whole.courses ?? USUAL.courses,
     section: sectionOf(plan, whole.section ?? USUAL.section),
     lap: whole.lap ?? USUAL.lap,
-    weekend: whole.weekend ?? USUAL.weekend,
+    stage: bed.stage ?? bed.weekend ?? type.stage ?? type.weekend ?? USUAL.stage,
     whole,
   };
 }

@@ -6,7 +6,7 @@ import { standBed } from './commands.js';
 /** Types: beds that are placed many times. Changes are functions plan => newPlan. */
 
 /** What a placement says of itself without differing from its type. */
-const PLACING = new Set(['id', 'name', 'type', 'at', 'turn', 'mirror', 'weekend']);
+const PLACING = new Set(['id', 'name', 'type', 'at', 'turn', 'mirror', 'stage', 'weekend']);
 
 const typesOf = plan => plan.types ?? [];
 

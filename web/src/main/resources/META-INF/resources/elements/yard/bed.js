@@ -116,5 +116,5 @@ export function toldBed(bed, units) {
   const say = mm => shown(Math.round(mm * 10) / 10, units);
   return `Bed ${bed.id}${bed.name ? `, ${bed.name}` : ''}, ${say(own.right - own.left)} by ${say(own.back - own.front)}, `
     + `${bed.courses} courses, ${say(box.left)} along the house, ${say(box.front)} away from it`
-    + `${bed.placement.turn ? `, turned ${bed.placement.turn} degrees` : ''}${bed.placement.mirror ? ', mirrored' : ''}, weekend ${bed.weekend}`;
+    + `${bed.placement.turn ? `, turned ${bed.placement.turn} degrees` : ''}${bed.placement.mirror ? ', mirrored' : ''}, stage ${bed.stage}`;
 }
