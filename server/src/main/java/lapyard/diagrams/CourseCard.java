@@ -16,6 +16,7 @@ import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Lap;
+import lapyard.plan.Lifting;
 
 /** The card of one bed: each course seen from above, its timbers with marks, lengths, ends, seams, notches and screws. */
 final class CourseCard {
@@ -41,15 +42,15 @@ final class CourseCard {
 
     private final BenchSheet sheet;
     private final BedWork work;
-    private final double liftLimitKg;
+    private final Lifting lifting;
     private final CourseNotes notes;
     private final Map<String, Integer> boards;
 
-    CourseCard(BenchSheet sheet, CourseCards.Stack stack, double liftLimitKg) {
+    CourseCard(BenchSheet sheet, CourseCards.Stack stack, Lifting lifting) {
         this.sheet = sheet;
         this.work = stack.work();
         this.boards = stack.boards();
-        this.liftLimitKg = liftLimitKg;
+        this.lifting = lifting;
         this.notes = new CourseNotes(stack, sheet);
     }
 
@@ -176,7 +177,7 @@ final class CourseCard {
                 new Point(
                         room.centre().x() - scale.paperMm(extent.centre().x()),
                         room.centre().y() + scale.paperMm(extent.centre().y())));
-        CourseRing ring = new CourseRing(work, course, frame(), view, sheet.inks, sheet.imperial, liftLimitKg);
+        CourseRing ring = new CourseRing(work, course, frame(), view, sheet.inks, sheet.imperial, lifting);
         shapes.addAll(ring.shapes(new Labels(room)));
         shapes.addAll(table(course, table, row));
         return new Shape.Group("course-" + course.number(), words, "course", shapes);
@@ -200,7 +201,7 @@ final class CourseCard {
             cell(shapes, room, 4, base, words(piece.start()), size, false);
             cell(shapes, room, 5, base, words(piece.end()), size, false);
             double kg = massKg(piece);
-            cell(shapes, room, 6, base, String.format(Locale.ROOT, "%.1f", kg) + (kg > liftLimitKg ? " ●" : ""), size, kg > liftLimitKg);
+            cell(shapes, room, 6, base, String.format(Locale.ROOT, "%.1f", kg) + (lifting.heavy(kg) ? " ●" : ""), size, lifting.heavy(kg));
             y += row;
         }
         return shapes;

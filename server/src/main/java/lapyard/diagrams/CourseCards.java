@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
+import lapyard.plan.Lifting;
 import lapyard.working.Quantity;
 
 /** A card a bed for whoever stacks it, up to three courses on a sheet, in the order of building. */
@@ -30,14 +31,14 @@ public final class CourseCards {
 
     /**
      * @param garden      name for the heading
-     * @param liftLimitKg what one person lifts; heavier pieces get a dot
+     * @param lifting     what one person lifts; heavier pieces get a dot
      * @param stacks      beds in the order of the cards
      */
     public static List<Page> pages(
-            String garden, boolean imperial, double liftLimitKg, List<Stack> stacks, BenchOptions options) {
+            String garden, boolean imperial, Lifting lifting, List<Stack> stacks, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
-        stacks.forEach(stack -> drafts.addAll(new CourseCard(sheet, stack, liftLimitKg).drafts()));
+        stacks.forEach(stack -> drafts.addAll(new CourseCard(sheet, stack, lifting).drafts()));
         return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Course cards", "No beds stand in this garden yet.")) : drafts);
     }
 }

@@ -17,6 +17,7 @@ import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Joint;
+import lapyard.plan.Lifting;
 
 /**
  * One course from above: its timbers with the signs that are written on them (a bar across the end that runs past, a
@@ -36,16 +37,16 @@ final class CourseRing {
     private final View view;
     private final Inks inks;
     private final boolean imperial;
-    private final double liftLimitKg;
+    private final Lifting lifting;
 
-    CourseRing(BedWork work, Course course, Placement frame, View view, Inks inks, boolean imperial, double liftLimitKg) {
+    CourseRing(BedWork work, Course course, Placement frame, View view, Inks inks, boolean imperial, Lifting lifting) {
         this.work = work;
         this.course = course;
         this.frame = frame;
         this.view = view;
         this.inks = inks;
         this.imperial = imperial;
-        this.liftLimitKg = liftLimitKg;
+        this.lifting = lifting;
     }
 
     List<Shape> shapes(Labels labels) {
@@ -122,7 +123,7 @@ final class CourseRing {
                 inks.pen(Inks.BROAD), on(piece.wall(), along, thick() * 0.1), on(piece.wall(), along, thick() * 0.9));
     }
 
-    /** On the top face: a triangle whose point looks to the seen face, and a dot where two people lift. */
+    /** On the top face: a triangle whose point looks to the seen face, and a dot where one person is not enough. */
     private void signs(Piece piece, List<Shape> shapes) {
         double middle = (piece.start().outerMm() + piece.end().outerMm()) / 2;
         double half = Math.min(thick() * 0.45, view.scale().realMm(1.1));
@@ -138,7 +139,7 @@ final class CourseRing {
         }
         var section = work.bed().section();
         double kg = piece.meanMm() * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
-        if (kg > liftLimitKg) {
+        if (lifting.heavy(kg)) {
             double radius = Math.min(view.scale().paperMm(thick()) * 0.32, 0.8);
             shapes.add(new Shape.Circle(
                     on(piece.wall(), middle + 3 * half, thick() / 2), radius, Optional.of(inks.ink()), Optional.empty()));
@@ -246,7 +247,7 @@ final class CourseRing {
                         new Point(box.centre().x() - 1, box.centre().y() - 0.7),
                         new Point(box.centre().x() + 1, box.centre().y() - 0.7))),
                 Optional.of(inks.ink()), Optional.empty(), Optional.empty()))));
-        entries.add(new Legend.Entry("two people", box -> sample(box, inks, new Shape.Circle(
+        entries.add(new Legend.Entry("more than one lifts", box -> sample(box, inks, new Shape.Circle(
                 box.centre(), 0.65, Optional.of(inks.ink()), Optional.empty()))));
         if (!work.frame().notches().isEmpty()) {
             entries.add(new Legend.Entry("notch under", box -> {

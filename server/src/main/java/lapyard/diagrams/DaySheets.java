@@ -50,7 +50,7 @@ public final class DaySheets {
             cautions.addAll(work.cautions());
             table.row("\u25a1", crew.dates().from().plusMinutes(part.fromMinute()) + " - " + crew.dates().from().plusMinutes(part.toMinute()), work.place(),
                     work.label() + (part.of() > 1 ? " (part " + part.number() + " of " + part.of() + ")" : ""),
-                    String.valueOf(work.people()), String.join("; ", work.loads()), marks(work.marks()));
+                    part.hands(), String.join("; ", work.loads()), marks(work.marks()));
         }
         table.on(flow);
         List<String> waits = weekends.waits().stream()

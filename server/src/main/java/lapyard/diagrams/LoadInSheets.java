@@ -18,7 +18,7 @@ public final class LoadInSheets {
     private LoadInSheets() {}
 
     private static final String CAUTION =
-            "Stand clear of crane and tail lift. Over the limit: two people or wheels. The plate of the vehicle goes first, and local rules.";
+            "Stand clear of crane and tail lift. Over the limit: two people or more, or wheels. The plate of the vehicle goes first, and local rules.";
 
     /** @return one page or more; where nothing comes in it says so */
     public static List<Page> pages(String garden, boolean imperial, LoadIn loads, BenchOptions options) {
@@ -97,9 +97,9 @@ public final class LoadInSheets {
             flow.words(words, 4.2, true);
         }
         BenchTable lifts = new BenchTable(sheet, "Lifts over the limit for one person",
-                new Column("people", 0.12, true), new Column("kg", 0.12, true), new Column("count", 0.12, false), new Column("of", 0.64, false));
+                new Column("people", 0.2, true), new Column("kg", 0.12, true), new Column("count", 0.12, false), new Column("of", 0.56, false));
         for (LoadIn.Lift lift : loads.lifts()) {
-            lifts.row(String.valueOf(lift.people()), rounded(lift.massKg(), 1), String.valueOf(lift.load().count()),
+            lifts.row(lift.people() + (lift.beyondCrew() ? ", wheels" : lift.overGuide() ? ", over guide" : ""), rounded(lift.massKg(), 1), String.valueOf(lift.load().count()),
                     lift.load().name() + ", " + lift.load().label());
         }
         if (!lifts.isEmpty()) {

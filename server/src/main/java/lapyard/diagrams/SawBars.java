@@ -211,7 +211,7 @@ final class SawBars {
         flow.add(sheet.text(x, top + 3.4, length, size, true));
         String kg = work.section().map(section -> {
                     double mass = SawDay.Signs.kg(section, laid.lengthMm());
-                    return Math.round(mass) + " kg" + (mass > signs.liftLimitKg ? ", two" : "");
+                    return Math.round(mass) + " kg" + (signs.lifting.heavy(mass) ? ", " + signs.lifting.people(mass) + " lift" : "");
                 })
                 .orElse("");
         flow.add(sheet.text(x, top + 8, kg, 3.2, false));

@@ -99,7 +99,7 @@ final class SawBatches {
 
     private static String legend() {
         return "Trim the first end, cut, tick, write mark and signs on the top face: " + SawDay.Signs.HEAVY
-                + " two people, " + SawDay.Signs.SEEN + " points to the seen face, " + SawDay.Signs.NOTCH
+                + " more than one lifts it, " + SawDay.Signs.SEEN + " points to the seen face, " + SawDay.Signs.NOTCH
                 + " drain notch under, " + SawDay.Signs.ANGLED
                 + " angled end, on a sheet of its own. Run-past ends: see the course cards. Nothing on a face that will be seen.";
     }

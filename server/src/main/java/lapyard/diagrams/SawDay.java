@@ -17,6 +17,8 @@ import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.drawing.Page;
+import lapyard.geometry.Lengths;
+import lapyard.plan.Lifting;
 
 /**
  * The sheets that are taped to the saw bench. Of each section and weekend first the batches, one row a setting of the
@@ -69,7 +71,7 @@ public final class SawDay {
 
     /**
      * @param garden      name for the heading
-     * @param liftLimitKg what one person lifts; heavier pieces and boards are marked
+     * @param lifting     what one person lifts; heavier pieces and boards are marked
      * @param beds        for the signs beside the marks: seen, heavy, notched
      * @param longestMm   the longest part that can be carried in; empty where the merchant is asked for no cuts
      * @return one page or more; where there is nothing to saw it says so
@@ -77,15 +79,15 @@ public final class SawDay {
     public static List<Page> pages(
             String garden,
             boolean imperial,
-            double liftLimitKg,
+            Lifting lifting,
             List<BedWork> beds,
             List<Work> works,
             OptionalDouble longestMm,
             BenchOptions options) {
         String caution = "Eyes, ears and lungs covered. Unplug the saw before the stop or blade is touched. Over "
-                + (long) liftLimitKg + " kg: two people. Treated timber: gloves, seal the cut ends, burn none of it.";
+                + Lengths.text(lifting.limitKg()) + " kg: two people or more, or wheels. Treated timber: gloves, seal the cut ends, burn none of it.";
         BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
-        Signs signs = new Signs(beds, works, liftLimitKg);
+        Signs signs = new Signs(beds, works, lifting);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
         for (Work work : works) {
             if (!work.firstCuts().isEmpty() && longestMm.isPresent()) {
@@ -115,10 +117,10 @@ public final class SawDay {
         static final String ANGLED = "/";
 
         private final Map<String, String> byMark = new HashMap<>();
-        final double liftLimitKg;
+        final Lifting lifting;
 
-        Signs(List<BedWork> beds, List<Work> works, double liftLimitKg) {
-            this.liftLimitKg = liftLimitKg;
+        Signs(List<BedWork> beds, List<Work> works, Lifting lifting) {
+            this.lifting = lifting;
             for (BedWork work : beds) {
                 for (Piece piece : work.pieces()) {
                     byMark.put(piece.mark(), signs(work, piece));
@@ -132,12 +134,12 @@ public final class SawDay {
         /** Of the whole length, before it is parted. */
         private String signs(Work work, Nest nest) {
             String parts = nest.pieces().stream().map(piece -> byMark.getOrDefault(piece.mark(), "")).collect(Collectors.joining());
-            boolean heavy = work.section().filter(section -> kg(section, nest.lengthMm()) > liftLimitKg + 1e-9).isPresent();
+            boolean heavy = work.section().filter(section -> lifting.heavy(kg(section, nest.lengthMm()))).isPresent();
             return (heavy ? HEAVY : "") + Stream.of(SEEN, NOTCH, ANGLED).filter(parts::contains).collect(Collectors.joining());
         }
 
         private String signs(BedWork work, Piece piece) {
-            boolean heavy = work.massKg(piece) > liftLimitKg + 1e-9;
+            boolean heavy = lifting.heavy(work.massKg(piece));
             return (heavy ? HEAVY : "") + (piece.seen() ? SEEN : "") + (notched(work, piece) ? NOTCH : "")
                     + (piece.squareEnds() ? "" : ANGLED);
         }

@@ -15,6 +15,7 @@ import lapyard.job.JobSheet.PathSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import lapyard.plan.Lifting;
 import lapyard.weekends.Staging;
 import lapyard.weekends.Weekends;
 import lapyard.weekends.WorkList.BedLoad;
@@ -30,7 +31,7 @@ final class Building {
         List<BedLoad> loads = beds.stream().map(bed -> new BedLoad(bed.work(), bed.quantities())).toList();
         List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities())).toList();
         Map<String, List<Double>> slants = slants(beds, timber);
-        return Staging.of(garden.people().crew(), garden.people().liftLimitKg(), loads, pathLoads, saw(garden, timber, strips, slants), fixed(garden),
+        return Staging.of(garden.people().crew(), JobSheet.lifting(garden), loads, pathLoads, saw(garden, timber, strips, slants), fixed(garden),
                 done(garden), garden.people().tally().day(), Staging.FOLLOWING);
     }
 
@@ -58,11 +59,7 @@ final class Building {
         List<SectionCutting> all = new ArrayList<>(timber);
         all.addAll(strips);
         for (SectionCutting cutting : all) {
-            double kgPerMm = garden.goods().catalogue().section(cutting.section()).map(Building::kgPerMm).orElse(0.0);
-            Map<Integer, Double> longest = new TreeMap<>();
-            for (SawBoard board : cutting.saw().boards()) {
-                board.stages().forEach(stage -> longest.merge(stage, board.lengthMm(), Math::max));
-            }
+            Map<Integer, List<Double>> heavy = heavyKg(garden, cutting);
             for (Batches.Stage stage : cutting.saw().batches().stages()) {
                 List<Double> sets = cutting.saw().boards().stream()
                         .flatMap(board -> board.cutsIn(stage.stage()).stream())
@@ -70,7 +67,7 @@ final class Building {
                         .toList();
                 SawLoad load = new SawLoad(stage.stage(), stage.pieces(), sets.size(),
                         stage.settings().size() + (int) sets.stream().distinct().count(),
-                        kgPerMm * longest.getOrDefault(stage.stage(), 0.0), stage.boards());
+                        stage.boards(), heavy.getOrDefault(stage.stage(), List.of()));
                 byWeekend.merge(stage.stage(), load, SawLoad::with);
             }
         }
@@ -88,7 +85,18 @@ final class Building {
         return slants;
     }
 
-    private static double kgPerMm(Section section) {
-        return section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
+    /** For each stage what a board weighs at each of its cuts, as long as that is more than one person lifts. */
+    private static Map<Integer, List<Double>> heavyKg(Garden garden, SectionCutting cutting) {
+        Lifting lifting = JobSheet.lifting(garden);
+        Map<Integer, List<Double>> heavy = new HashMap<>();
+        garden.goods().catalogue().section(cutting.section()).ifPresent(section -> cutting.saw().boards().forEach(board -> {
+            double fromMm = 0;
+            for (SawBoard.Cut cut : board.cuts()) {
+                double kg = Lifts.kg(section, board.lengthMm() - fromMm);
+                if (lifting.heavy(kg)) heavy.computeIfAbsent(cut.stage(), stage -> new ArrayList<>()).add(kg);
+                fromMm = cut.toMm();
+            }
+        }));
+        return heavy;
     }
 }

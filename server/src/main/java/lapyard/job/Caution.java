@@ -41,8 +41,8 @@ public record Caution(String sheet, String text) {
         if (Set.of(Preparation.Soft.STRIP, Preparation.Soft.PADS).contains(garden.ground().preparation().soft())) {
             cautions.add(new Caution("ground", "Wet concrete burns skin and eyes: gloves, boots, water at hand."));
         }
-        cautions.add(new Caution("courses", "Two people lift what is over " + number(garden.people().liftLimitKg())
-                + " kg; bend the knees, fingers clear of the joint, toe caps on."));
+        cautions.add(new Caution("courses", "Over " + number(garden.people().liftLimitKg())
+                + " kg two people or more lift, or wheels do; bend the knees, fingers clear of the joint, toe caps on."));
         cautions.add(new Caution("courses", "Check for cables, gas and drains before driving anything into the ground."));
         cautions.add(new Caution("courses", Standing.CAUTION));
         if (works.stream().anyMatch(work -> work.bed().inside().base().slatted())) {

@@ -60,7 +60,7 @@ public final class Job {
         for (int i = 0; i < works.size(); i++) {
             beds.add(new BedSheet(works.get(i), costing.amounts().get(i), standing.get(works.get(i).bed().id())));
         }
-        snags.addAll(Lifts.findings(garden, works, offered));
+        snags.addAll(Lifts.findings(garden, JobSheet.lifting(garden), works, timber.cuttings()));
         snags.addAll(Stands.findings(standing.values()));
         snags.addAll(Sealing.findings(garden, works, offered));
         snags.addAll(timber.findings());

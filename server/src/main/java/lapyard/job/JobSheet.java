@@ -18,8 +18,10 @@ import lapyard.order.Slip;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Lifting;
 import lapyard.sheets.RollResult;
 import lapyard.standing.Standing;
+import lapyard.weekends.Staging;
 import lapyard.weekends.Weekends;
 import lapyard.working.Quantity;
 
@@ -57,6 +59,15 @@ public record JobSheet(
     /** Every board on hand: where it comes from, where it may go and where it went. */
     public List<Provenance> provenance() {
         return Provenance.of(garden, works(), cutting);
+    }
+
+    /** The rule of what is lifted by hand, with the number of people who come. */
+    public Lifting lifting() {
+        return lifting(garden);
+    }
+
+    static Lifting lifting(Garden garden) {
+        return Staging.lifting(garden.people().crew(), garden.people().liftLimitKg());
     }
 
     /** What is said on the sheets beside the work that can hurt someone. */

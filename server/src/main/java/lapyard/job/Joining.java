@@ -62,7 +62,7 @@ final class Joining {
     /** Without ways that make a part which two people may not lift, unless the usual way does so too. */
     private List<SeamSplit> liftable(Bed bed, LongWall wall) {
         Section section = bed.section();
-        double limitMm = 2 * garden.people().liftLimitKg() * 1e9 / (section.thicknessMm() * section.heightMm() * section.densityKgM3());
+        double limitMm = 2 * garden.people().liftLimitKg() / Lifts.kg(section, 1);
         double usual = longestPartMm(bed, wall, wall.ways().get(0));
         return wall.ways().stream()
                 .filter(way -> longestPartMm(bed, wall, way) <= Math.max(usual, limitMm) + 1e-6)

@@ -49,7 +49,7 @@ public final class Loads {
                 .filter(line -> line.unit().equals("m3") && line.need() > 0)
                 .map(line -> new LoadIn.Wheeled(line.item(), line.label(), line.need()))
                 .toList();
-        return LoadIn.of(garden, coming, wheeled);
+        return LoadIn.of(garden, JobSheet.lifting(garden), coming, wheeled);
     }
 
     private static Load load(SlipLine line, SlipLine.PackCount count, Catalogue catalogue) {

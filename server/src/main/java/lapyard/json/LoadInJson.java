@@ -22,6 +22,8 @@ public final class LoadInJson {
         for (LoadIn.Lift lift : loads.lifts()) {
             ObjectNode one = load(lift.load());
             one.put("people", lift.people());
+            one.put("beyondCrew", lift.beyondCrew());
+            one.put("overGuide", lift.overGuide());
             one.set("working", JobSheetJson.working(lift.working()));
             lifts.add(one);
         }

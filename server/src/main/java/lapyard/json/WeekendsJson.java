@@ -109,6 +109,8 @@ final class WeekendsJson {
             one.put("task", part.task());
             one.put("from", part.fromMinute());
             one.put("to", part.toMinute());
+            one.put("people", part.people());
+            one.put("together", part.togetherMinutes());
             one.put("part", part.number());
             one.put("of", part.of());
         }

@@ -14,6 +14,7 @@ import lapyard.geometry.Point;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
+import lapyard.plan.Lifting;
 import lapyard.plan.WayIn;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -74,8 +75,14 @@ public record LoadIn(
         }
     }
 
-    /** {@code people} that it takes at the limit a person; a bulk bag is not lifted by hand. */
-    public record Lift(Load load, double massKg, int people, Working working) {}
+    /**
+     * A bulk bag is not lifted by hand.
+     *
+     * @param people     that it takes
+     * @param beyondCrew whether it takes more than come: wheels
+     * @param overGuide  whether it is more than those people are good for together
+     */
+    public record Lift(Load load, double massKg, int people, boolean beyondCrew, boolean overGuide, Working working) {}
 
     /** Runs of a barrow for one good. */
     public record Barrows(String item, String label, double volumeM3, long runs, double hours, Working working) {}
@@ -86,7 +93,7 @@ public record LoadIn(
     /** A good that is wheeled in loose. */
     public record Wheeled(String item, String label, double volumeM3) {}
 
-    public static LoadIn of(Garden garden, List<Coming> coming, List<Wheeled> wheeled) {
+    public static LoadIn of(Garden garden, Lifting lifting, List<Coming> coming, List<Wheeled> wheeled) {
         WayIn way = garden.terms().wayIn();
         List<Finding> findings = new ArrayList<>();
         List<Drop> drops = new ArrayList<>();
@@ -94,7 +101,7 @@ public record LoadIn(
             drops.add(drop(one, way, findings));
         }
         List<Load> all = drops.stream().flatMap(drop -> drop.loads().stream()).toList();
-        List<Lift> lifts = lifts(all, garden.people().liftLimitKg());
+        List<Lift> lifts = lifts(all, lifting);
         Optional<Load> longest = all.stream()
                 .filter(load -> load.acrossMm() > 0)
                 .max(Comparator.comparingDouble(Load::lengthMm).thenComparingDouble(Load::acrossMm));
@@ -177,17 +184,18 @@ public record LoadIn(
         }
     }
 
-    private static List<Lift> lifts(List<Load> loads, double limitKg) {
+    private static List<Lift> lifts(List<Load> loads, Lifting lifting) {
         List<Lift> lifts = new ArrayList<>();
         for (Load load : loads) {
             double kg = load.massKg().orElse(0);
-            if (kg > limitKg + 1e-9 && !load.bulk()) {
-                int people = (int) Math.ceil(kg / limitKg - 1e-9);
-                lifts.add(new Lift(load, kg, people, Working.of(
-                        "weight / limit a person, rounded up",
-                        "UK HSE guideline weight near the body, from memory; the limit is the garden's",
+            if (lifting.heavy(kg) && !load.bulk()) {
+                int people = lifting.people(kg);
+                lifts.add(new Lift(load, kg, people, lifting.beyondCrew(kg), lifting.overGuide(kg), Working.of(
+                        "weight / limit a person, rounded up; over the guide where weight > limit x people x share",
+                        Lifting.SOURCE,
                         Input.of("weight", kg, "kg"),
-                        Input.of("limit", limitKg, "kg"))));
+                        Input.of("limit", lifting.limitKg(), "kg"),
+                        Input.of("guide for " + people, lifting.guideKg(people), "kg"))));
             }
         }
         lifts.sort(Comparator.comparingDouble(Lift::massKg).reversed());

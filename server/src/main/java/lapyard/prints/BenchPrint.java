@@ -53,7 +53,7 @@ final class BenchPrint {
         List<CourseCards.Stack> stacks = inBuildingOrder(sheet)
                 .map(bed -> new CourseCards.Stack(bed.work(), bed.quantities(), boards))
                 .toList();
-        return CourseCards.pages(garden.name(), garden.imperial(), garden.people().liftLimitKg(), stacks, ask.bench(garden.imperial()));
+        return CourseCards.pages(garden.name(), garden.imperial(), sheet.lifting(), stacks, ask.bench(garden.imperial()));
     }
 
     static List<Page> floorCards(JobSheet sheet, PrintAsk ask) {
@@ -86,7 +86,7 @@ final class BenchPrint {
         }
         works.removeIf(work -> work.boards().isEmpty());
         return SawDay.pages(
-                garden.name(), garden.imperial(), garden.people().liftLimitKg(),
+                garden.name(), garden.imperial(), sheet.lifting(),
                 sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works, longestMm, options);
     }
 

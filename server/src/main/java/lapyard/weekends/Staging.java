@@ -15,6 +15,7 @@ import lapyard.plan.Crew;
 import lapyard.plan.Crew.Person;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
+import lapyard.plan.Lifting;
 import lapyard.stages.Effort;
 import lapyard.stages.StagingProblem;
 import lapyard.stages.StagingResult;
@@ -45,13 +46,14 @@ public final class Staging {
     }
 
     /**
+     * @param lifting       what is lifted by how many, {@link #lifting}
      * @param fixedWeekends beds whose timber is to be stacked in a given weekend, by code
      * @param done          ids of tasks that need not be planned any more, with the day on which each was done
      * @param today         first day that can still be planned
      */
     public static Weekends of(
             Crew crew,
-            double liftLimitKg,
+            Lifting lifting,
             List<BedLoad> beds,
             List<PathLoad> paths,
             List<SawLoad> saw,
@@ -59,11 +61,13 @@ public final class Staging {
             Map<String, Integer> done,
             int today,
             Effort effort) {
-        int lifters = new CrewCalendar(crew, 7 * 53).lifters();
-        WorkList.Listed listed = WorkList.of(crew, liftLimitKg, lifters, beds, paths, saw);
-        Staging staging = new Staging(crew, listed.works(), fixedWeekends, done.keySet(), done);
-        staging.findings.addAll(listed.findings());
-        return staging.plan(today, effort);
+        List<Work> works = WorkList.of(crew, lifting, beds, paths, saw);
+        return new Staging(crew, works, fixedWeekends, done.keySet(), done).plan(today, effort);
+    }
+
+    /** The crew of a year, as its fullest day has it, with what each of them lifts. */
+    public static Lifting lifting(Crew crew, double limitKg) {
+        return new Lifting(limitKg, Math.max(1, new CrewCalendar(crew, 7 * 53).lifters()));
     }
 
     private Weekends plan(int today, Effort effort) {
@@ -83,7 +87,7 @@ public final class Staging {
     private StagingProblem problem(List<Work> open, int today) {
         List<StagingProblem.Task> tasks = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        Map<List<Object>, Integer> stretches = new HashMap<>();
+        Map<List<Object>, Integer> longest = new HashMap<>();
         open.forEach(work -> ids.add(work.id()));
         for (Work work : open) {
             List<StagingProblem.Wait> after = new ArrayList<>();
@@ -110,16 +114,40 @@ public final class Staging {
             if (fixed != null && (work.step().equals("courses") || work.step().equals("course-1"))) {
                 due = OptionalInt.of((calendar.lastDay(fixed) + 1) * calendar.unitsADay);
             }
-            int units = (int) Math.ceil(work.minutes() / CrewCalendar.UNIT_MINUTES - 1e-9);
             boolean later = work.step().equals("top-up");
-            tasks.add(new StagingProblem.Task(work.id(), units,
-                    List.of(work.people(), work.lifts() ? work.people() : 0, work.place().equals("saw") ? 1 : 0, work.dry() ? 1 : 0, 0),
-                    // what fits a day is not broken off for the night
-                    after, units <= stretches.computeIfAbsent(List.of(work.people(), work.lifts(), work.dry()), k -> longestStretch(work)),
-                    later ? "" : work.bed(), from, due));
+            List<Stretch> shares = stretches(work);
+            for (Stretch share : shares) {
+                boolean last = share == shares.get(shares.size() - 1);
+                tasks.add(new StagingProblem.Task(share.id(), share.units(),
+                        List.of(share.people(), share.lifts() ? share.people() : 0, work.place().equals("saw") ? 1 : 0, work.dry() ? 1 : 0, 0),
+                        // what fits a day is not broken off for the night
+                        after, share.units() <= longest.computeIfAbsent(List.of(share.people(), share.lifts(), work.dry()),
+                                kind -> longestStretch(work, share)),
+                        later ? "" : work.bed(), from, last ? due : OptionalInt.empty()));
+                after = List.of(new StagingProblem.Wait(share.id(), 0));
+            }
         }
         return new StagingProblem("weekends", calendar.capacities(), tasks,
                 java.util.Optional.of(calendar.calendar()), 7 * calendar.unitsADay);
+    }
+
+    /** A share of a task as the clock has it, under an id of its own; the last one has the task's. */
+    private record Stretch(String id, int people, boolean lifts, int units) {}
+
+    /** Shares in whole units that add up to the task's; what falls under a unit goes to the share behind it. */
+    private static List<Stretch> stretches(Work work) {
+        List<Stretch> stretches = new ArrayList<>();
+        double minutes = 0;
+        int units = 0;
+        for (Work.Share share : work.shares()) {
+            minutes += share.minutes();
+            int own = (int) Math.ceil(minutes / CrewCalendar.UNIT_MINUTES - 1e-9) - units;
+            units += own;
+            if (own > 0) stretches.add(new Stretch(work.id() + " share " + stretches.size(), share.people(), share.lifts(), own));
+        }
+        Stretch last = stretches.isEmpty() ? new Stretch("", 1, false, 0) : stretches.remove(stretches.size() - 1);
+        stretches.add(new Stretch(work.id(), last.people(), last.lifts(), last.units()));
+        return stretches;
     }
 
     private Weekends laidOut(List<Work> open, StagingResult result, double load) {
@@ -134,12 +162,13 @@ public final class Staging {
                 tasks.put(work.id(), new Weekends.Task(work, day, day, true));
                 continue;
             }
-            int from = result.starts().get(work.id());
+            List<Stretch> shares = stretches(work);
+            int from = result.starts().get(shares.get(0).id());
             int to = result.ends().get(work.id());
             int firstDay = calendar.dayOf(from);
             int lastDay = to > from ? calendar.dayOf(to - 1) : firstDay;
             tasks.put(work.id(), new Weekends.Task(work, firstDay, lastDay, false));
-            parts(work, from, to, byDay, used);
+            parts(work, shares, result, byDay, used);
             end = Math.max(end, lastDay);
             if (!work.step().equals("top-up")) last = Math.max(last, lastDay);
         }
@@ -166,44 +195,50 @@ public final class Staging {
         return new Weekends(days, List.copyOf(tasks.values()), waits, load, last, end, least, List.copyOf(done), findings);
     }
 
-    /** The stretches of a task, one a day, and the person-hours that they take. */
-    private void parts(Work work, int from, int to, Map<Integer, List<Weekends.Part>> byDay, Map<Integer, Double> used) {
-        List<int[]> stretches = new ArrayList<>();
-        for (int unit = from; unit < to; unit++) {
-            if (!worked(work, unit)) continue;
-            int day = calendar.dayOf(unit);
-            int at = unit % calendar.unitsADay;
-            int[] last = stretches.isEmpty() ? new int[] {-1, 0, 0} : stretches.get(stretches.size() - 1);
-            if (last[0] == day) last[2] = at + 1;
-            else stretches.add(new int[] {day, at, at + 1});
+    /** What is done of a task without a break, one part or more a day, and the person-hours that it takes. */
+    private void parts(Work work, List<Stretch> shares, StagingResult result, Map<Integer, List<Weekends.Part>> byDay, Map<Integer, Double> used) {
+        List<int[]> parts = new ArrayList<>();
+        for (Stretch share : shares) {
+            for (int unit = result.starts().get(share.id()); unit < result.ends().get(share.id()); unit++) {
+                if (!worked(work, share, unit)) continue;
+                int day = calendar.dayOf(unit);
+                int at = unit % calendar.unitsADay;
+                if (parts.isEmpty() || parts.get(parts.size() - 1)[0] != day || parts.get(parts.size() - 1)[2] != at) {
+                    parts.add(new int[] {day, at, at, 0, 0});
+                }
+                int[] part = parts.get(parts.size() - 1);
+                part[2] = at + 1;
+                part[3] = Math.max(part[3], share.people());
+                part[4] += share.people() > 1 ? 1 : 0;
+                used.merge(day, share.people() * CrewCalendar.UNIT_MINUTES / 60.0, Double::sum);
+            }
         }
-        for (int i = 0; i < stretches.size(); i++) {
-            int[] one = stretches.get(i);
-            byDay.computeIfAbsent(one[0], day -> new ArrayList<>()).add(new Weekends.Part(work.id(),
-                    one[1] * CrewCalendar.UNIT_MINUTES, one[2] * CrewCalendar.UNIT_MINUTES, i + 1, stretches.size()));
-            used.merge(one[0], work.people() * (one[2] - one[1]) * CrewCalendar.UNIT_MINUTES / 60.0, Double::sum);
+        for (int i = 0; i < parts.size(); i++) {
+            int[] one = parts.get(i);
+            byDay.computeIfAbsent(one[0], day -> new ArrayList<>()).add(new Weekends.Part(work.id(), one[1] * CrewCalendar.UNIT_MINUTES,
+                    one[2] * CrewCalendar.UNIT_MINUTES, one[3], one[4] * CrewCalendar.UNIT_MINUTES, i + 1, parts.size()));
         }
     }
 
-    private int longestStretch(Work work) {
+    private int longestStretch(Work work, Stretch share) {
         int longest = 0;
         for (int day = 0; day < calendar.days; day++) {
             int run = 0;
-            while (run < calendar.unitsADay && worked(work, day * calendar.unitsADay + run)) run++;
+            while (run < calendar.unitsADay && worked(work, share, day * calendar.unitsADay + run)) run++;
             longest = Math.max(longest, run);
         }
         return longest;
     }
 
-    private boolean worked(Work work, int unit) {
+    private boolean worked(Work work, Stretch share, int unit) {
         int day = calendar.dayOf(unit);
         int at = unit % calendar.unitsADay;
         if (at == calendar.unitsADay - 1 || work.dry() && calendar.wet(day)) return false;
         int hands = 0;
         for (Person person : calendar.there(day)) {
-            if (at * CrewCalendar.UNIT_MINUTES < person.hours() * 60 - 1e-9 && (!work.lifts() || person.lifts())) hands++;
+            if (at * CrewCalendar.UNIT_MINUTES < person.hours() * 60 - 1e-9 && (!share.lifts() || person.lifts())) hands++;
         }
-        return hands >= work.people();
+        return hands >= share.people();
     }
 
     private void about(Map<String, Weekends.Task> tasks, List<Weekends.Wait> waits) {

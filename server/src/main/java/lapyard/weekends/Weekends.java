@@ -65,8 +65,18 @@ public record Weekends(
         }
     }
 
-    /** What is done of a task on one day: minutes from the day's beginning; part {@code number} of {@code of}. */
-    public record Part(String task, int fromMinute, int toMinute, int number, int of) {}
+    /**
+     * What is done of a task on one day without a break: minutes from the day's beginning; part {@code number} of {@code of}.
+     *
+     * @param people          the most who are at it
+     * @param togetherMinutes of it in which more than one is needed
+     */
+    public record Part(String task, int fromMinute, int toMinute, int people, int togetherMinutes, int number, int of) {
+        /** {@code 2}, or {@code 2 for 45 min} where one alone does the rest. */
+        public String hands() {
+            return people + (people > 1 && togetherMinutes < toMinute - fromMinute ? " for " + togetherMinutes + " min" : "");
+        }
+    }
 
     /** The days, from 0, on which it begins and ends; of a task that is done, both are 0. */
     public record Task(Work work, int firstDay, int lastDay, boolean done) {}

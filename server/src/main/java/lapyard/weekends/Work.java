@@ -10,8 +10,7 @@ import java.util.List;
  * @param bed     the bed's code, empty for saw and paths
  * @param step    what of the order of work, {@code course-1}
  * @param label   in words
- * @param minutes that it takes with {@code people} at it
- * @param lifts   whether all of them must be able to lift
+ * @param shares  of the task, in the order of work; together they are the task
  * @param dry     whether it needs a dry day
  * @param after   what must be done before
  * @param marks   the timbers that are handled
@@ -24,19 +23,32 @@ public record Work(
         String bed,
         String step,
         String label,
-        double minutes,
-        int people,
-        boolean lifts,
+        List<Share> shares,
         boolean dry,
         List<After> after,
         List<String> marks,
         List<String> loads,
         List<String> cautions) {
     public Work {
+        shares = List.copyOf(shares);
         after = List.copyOf(after);
         marks = List.copyOf(marks);
         loads = List.copyOf(loads);
         cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * A stretch of a task with as many people from its beginning to its end.
+     *
+     * @param people  at it
+     * @param lifts   whether all of them must be able to lift
+     * @param minutes that it takes them, 0 or more
+     */
+    public record Share(int people, boolean lifts, double minutes) {
+        /** One person's work. */
+        public static Share alone(double minutes) {
+            return new Share(1, false, minutes);
+        }
     }
 
     /**
@@ -45,8 +57,23 @@ public record Work(
      */
     public record After(String task, int days, String why) {}
 
-    /** People times time. */
+    /** From its beginning to its end, all shares together. */
+    public double minutes() {
+        return shares.stream().mapToDouble(Share::minutes).sum();
+    }
+
+    /** The most who are at it together. */
+    public int people() {
+        return shares.stream().mapToInt(Share::people).max().orElse(1);
+    }
+
+    /** Whether some of it is lifted by people who can. */
+    public boolean lifts() {
+        return shares.stream().anyMatch(Share::lifts);
+    }
+
+    /** People times time, share by share. */
     public double personHours() {
-        return people * minutes / 60;
+        return shares.stream().mapToDouble(share -> share.people() * share.minutes()).sum() / 60;
     }
 }

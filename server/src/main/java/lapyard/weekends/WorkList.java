@@ -15,11 +15,11 @@ import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Crew;
-import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Lifting;
 import lapyard.plan.Rate;
 import lapyard.weekends.Work.After;
+import lapyard.weekends.Work.Share;
 import lapyard.working.Quantity;
 
 /**
@@ -51,14 +51,19 @@ public final class WorkList {
      * @param cuts      square ones
      * @param settings  of the stop, and of the saw off square
      * @param slanted   cuts off square
-     * @param heaviestKg the heaviest board that goes on the saw
      * @param boards    how many are put on it
+     * @param heavyKg   for each square cut of a board that is still more than one person lifts, what it then weighs
      */
-    public record SawLoad(int weekend, int cuts, int slanted, int settings, double heaviestKg, int boards) {
+    public record SawLoad(int weekend, int cuts, int slanted, int settings, int boards, List<Double> heavyKg) {
+        public SawLoad {
+            heavyKg = List.copyOf(heavyKg);
+        }
+
         /** Both on one day. */
         public SawLoad with(SawLoad more) {
-            return new SawLoad(weekend, cuts + more.cuts, slanted + more.slanted, settings + more.settings,
-                    Math.max(heaviestKg, more.heaviestKg), boards + more.boards);
+            List<Double> heavy = new ArrayList<>(heavyKg);
+            heavy.addAll(more.heavyKg);
+            return new SawLoad(weekend, cuts + more.cuts, slanted + more.slanted, settings + more.settings, boards + more.boards, heavy);
         }
     }
 
@@ -66,46 +71,35 @@ public final class WorkList {
     private static final double BARROW_WAY_MM = 1500;
 
     private final Crew crew;
-    private final double liftLimitKg;
-    /** The most people who can lift and come on one day. */
-    private final int lifters;
+    private final Lifting lifting;
     private final List<Work> works = new ArrayList<>();
-    private final List<Finding> findings = new ArrayList<>();
 
-    private WorkList(Crew crew, double liftLimitKg, int lifters) {
+    private WorkList(Crew crew, Lifting lifting) {
         this.crew = crew;
-        this.liftLimitKg = liftLimitKg;
-        this.lifters = lifters;
+        this.lifting = lifting;
     }
 
-    /** Tasks in the order of work, and lifts that nobody is there to share. */
-    public record Listed(List<Work> works, List<Finding> findings) {
-        public Listed {
-            works = List.copyOf(works);
-            findings = List.copyOf(findings);
-        }
-    }
-
-    static Listed of(Crew crew, double liftLimitKg, int lifters, List<BedLoad> beds, List<PathLoad> paths, List<SawLoad> saw) {
-        WorkList list = new WorkList(crew, liftLimitKg, lifters);
+    /** Tasks in the order of work. */
+    static List<Work> of(Crew crew, Lifting lifting, List<BedLoad> beds, List<PathLoad> paths, List<SawLoad> saw) {
+        WorkList list = new WorkList(crew, lifting);
         saw.forEach(list::sawDay);
         paths.forEach(list::path);
         Set<Integer> sawn = new HashSet<>();
         saw.forEach(day -> sawn.add(day.weekend()));
         for (BedLoad bed : beds) list.bed(bed, paths, sawn);
-        return new Listed(list.works, list.findings);
+        return List.copyOf(list.works);
     }
 
     private void sawDay(SawLoad day) {
-        boolean heavy = day.heaviestKg() > liftLimitKg;
         double minutes = (day.cuts() + day.slanted()) * crew.minutes(Rate.CUT) + day.settings() * crew.minutes(Rate.SETTING);
+        double heaviest = day.heavyKg().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        double lifted = day.heavyKg().size() * crew.minutes(Rate.CUT);
         List<String> cautions = new ArrayList<>(List.of(
                 "eyes, ears and hands: read the saw's own instructions first",
                 "treated dust: outdoors, with a mask"));
-        if (heavy) cautions.add("boards up to " + kg(day.heaviestKg()) + ": two people");
-        if (heavy) noHelper("saw", day.boards(), "boards", day.heaviestKg());
+        if (lifted > 0) cautions.add("boards up to " + kg(heaviest) + ": " + said(heaviest));
         works.add(new Work("saw." + day.weekend(), "saw", "", "saw-" + day.weekend(), "cut for weekend " + day.weekend(),
-                minutes, people(heavy), heavy, false, List.of(), List.of(),
+                shared(lifted, heaviest, minutes - lifted), false, List.of(), List.of(),
                 List.of(day.boards() + " boards, " + day.cuts() + (day.slanted() == 0 ? " cuts at " : " square and " + day.slanted() + " slanted cuts at ")
                         + day.settings() + " settings"), cautions));
     }
@@ -115,7 +109,7 @@ public final class WorkList {
         double edging = amount(load.quantities(), "edging.length");
         String id = load.path().id();
         works.add(new Work("path." + id, "path " + id, "", "path", "lay path " + id,
-                area * crew.minutes(Rate.PATH) + edging * crew.minutes(Rate.EDGING), 1, false, false, List.of(), List.of(),
+                List.of(Share.alone(area * crew.minutes(Rate.PATH) + edging * crew.minutes(Rate.EDGING))), false, List.of(), List.of(),
                 List.of(round(area, 1) + " m2"), List.of("keep it clear: barrows and timbers come along it")));
     }
 
@@ -127,19 +121,19 @@ public final class WorkList {
         List<Piece> pieces = load.work().pieces();
         double wallM = courses.getOrDefault(1, List.of()).stream().mapToDouble(Piece::lengthMm).sum() / 1000;
 
-        Work last = add(load, "set-out", "set out", crew.minutes(Rate.SET_OUT), false, List.of(), List.of(),
+        Work last = add(load, "set-out", "set out", crew.minutes(Rate.SET_OUT), List.of(), List.of(),
                 List.of("look for pipes and cables before a peg goes in"));
         double dig = load.amount("dig");
         double concrete = load.amount("concrete");
         if (dig > 0) {
-            last = add(load, "dig", "dig", dig * crew.minutes(Rate.DIG), false, after(last), List.of(round(dig, 2) + " m3 out"),
+            last = add(load, "dig", "dig", dig * crew.minutes(Rate.DIG), after(last), List.of(round(dig, 2) + " m3 out"),
                     List.of("look for pipes and cables before digging"));
         }
         if (concrete > 0) {
-            last = add(load, "pour", "pour", concrete * crew.minutes(Rate.POUR), false, after(last),
+            last = add(load, "pour", "pour", concrete * crew.minutes(Rate.POUR), after(last),
                     List.of(round(concrete, 2) + " m3 of concrete"), List.of("wet concrete burns: gloves and boots"));
         } else {
-            last = add(load, "ground", "make ground ready", wallM * crew.minutes(Rate.GROUND), false, after(last), List.of(), List.of());
+            last = add(load, "ground", "make ground ready", wallM * crew.minutes(Rate.GROUND), after(last), List.of(), List.of());
         }
         boolean poured = concrete > 0;
         List<After> ready = new ArrayList<>();
@@ -147,11 +141,11 @@ public final class WorkList {
         if (sawn.contains(bed.stage())) {
             ready.add(0, new After("saw." + bed.stage(), 0, "pieces are cut"));
         }
-        Work marked = add(load, "mark", "mark pieces, seal ends", pieces.size() * crew.minutes(Rate.MARK), false,
+        Work marked = add(load, "mark", "mark pieces, seal ends", List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
                 sawn.contains(bed.stage()) ? List.of(ready.get(0)) : List.of(), List.of(pieces.size() + " pieces"), List.of(), marks(pieces));
         List<After> first = new ArrayList<>(List.of(ready.get(ready.size() - 1), new After(marked.id(), 0, "pieces are marked")));
         if (!load.work().frame().notches().isEmpty()) {
-            Work notches = add(load, "notches", "cut drain notches", load.work().frame().notches().size() * crew.minutes(Rate.NOTCH), false,
+            Work notches = add(load, "notches", "cut drain notches", List.of(Share.alone(load.work().frame().notches().size() * crew.minutes(Rate.NOTCH))),
                     List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().frame().notches().size() + " notches"),
                     List.of("cannot be cut once course 1 is fixed"), notched(load));
             first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
@@ -164,7 +158,7 @@ public final class WorkList {
         Work finish = last;
         int slats = load.work().bottom().slats().stream().mapToInt(SlatCut::count).sum();
         if (bed.inside().base().slatted() && slats + load.work().bottom().strips().size() > 0) {
-            last = add(load, "base", "lay the base", (slats + load.work().bottom().strips().size()) * crew.minutes(Rate.BASE), false, floor,
+            last = add(load, "base", "lay the base", (slats + load.work().bottom().strips().size()) * crew.minutes(Rate.BASE), floor,
                     List.of(load.work().bottom().strips().size() + " bearers and beams, " + slats + " slats"),
                     List.of("drain gaps are hidden by the liner: look at them now"));
         }
@@ -174,39 +168,58 @@ public final class WorkList {
             before.add(new After(finish.id(), coated ? wholeDays(crew.waits().beforeLinerHours()) : 0,
                     coated ? "finish dries, and is hidden by the liner" : "walls stand"));
             if (last != finish) before.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
-            last = add(load, "liner", "line", liner * crew.minutes(Rate.LINER), false, before, List.of(round(liner, 1) + " m2"), List.of());
+            last = add(load, "liner", "line", liner * crew.minutes(Rate.LINER), before, List.of(round(liner, 1) + " m2"), List.of());
         }
         fill(load, paths, last);
     }
 
     private Work stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
-        Work last = course(load, "course-1", "course 1, level and square", courses.getOrDefault(1, List.of()), Rate.FIRST_COURSE, first);
-        List<Piece> above = new ArrayList<>();
-        for (int number = 2; courses.containsKey(number); number++) above.addAll(courses.get(number));
+        Work last = course(load, "course-1", "course 1, level and square", List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first);
+        List<List<Piece>> above = new ArrayList<>();
+        for (int number = 2; courses.containsKey(number); number++) above.add(courses.get(number));
         if (above.isEmpty()) return last;
         int top = courses.size();
         return course(load, "courses", top == 2 ? "course 2" : "courses 2 to " + top, above, Rate.COURSE, after(last));
     }
 
-    private Work course(BedLoad load, String step, String label, List<Piece> pieces, Rate rate, List<After> after) {
-        double heaviest = pieces.stream().mapToDouble(piece -> massKg(load.work().bed(), piece)).max().orElse(0);
-        List<Piece> heavy = pieces.stream().filter(piece -> massKg(load.work().bed(), piece) > liftLimitKg).toList();
+    /** Course by course: its heavy timbers while the helpers are there, then the rest by one alone. */
+    private Work course(BedLoad load, String step, String label, List<List<Piece>> courses, Rate rate, List<After> after) {
+        List<Piece> pieces = courses.stream().flatMap(List::stream).toList();
+        double heaviest = heaviestKg(load, pieces);
+        List<Piece> heavy = heavy(load, pieces);
+        List<Share> shares = new ArrayList<>();
+        for (List<Piece> course : courses) {
+            List<Piece> lifted = heavy(load, course);
+            shares.addAll(shared(lifted.size() * crew.minutes(rate), heaviestKg(load, lifted), (course.size() - lifted.size()) * crew.minutes(rate)));
+        }
         List<String> cautions = new ArrayList<>();
         List<String> loads = new ArrayList<>(List.of(pieces.size() + " timbers, the heaviest " + kg(heaviest)));
         if (!heavy.isEmpty()) {
-            loads.add(heavy.size() + " lifts over " + kg(liftLimitKg) + ": " + String.join(", ", marks(heavy)));
-            cautions.add("two people to a lift over " + kg(liftLimitKg) + ": bend the knees, agree the word first");
-            noHelper("bed " + load.work().bed().id() + ", " + label, heavy.size(), "lifts", heaviest);
+            loads.add(heavy.size() + " lifts over " + kg(lifting.limitKg()) + ": " + String.join(", ", marks(heavy)));
+            cautions.add(said(heaviest) + " to a lift of " + kg(heaviest) + ": bend the knees, agree the word first");
         }
         cautions.add("saw, drill and driver: eyes and hands");
-        return add(load, step, label, pieces.size() * crew.minutes(rate), !heavy.isEmpty(), after, loads, cautions, marks(pieces));
+        return add(load, step, label, shares, after, loads, cautions, marks(pieces));
     }
 
-    private void noHelper(String where, int count, String what, double heaviestKg) {
-        if (lifters >= 2) return;
-        findings.add(Finding.snag(where, count + " " + what + " over " + kg(liftLimitKg) + " have no helper, the heaviest is " + kg(heaviestKg),
-                new Amount(count, what),
-                "ask somebody who can lift for the day", "choose a lighter section or shorter walls"));
+    private List<Piece> heavy(BedLoad load, List<Piece> pieces) {
+        return pieces.stream().filter(piece -> lifting.heavy(load.work().massKg(piece))).toList();
+    }
+
+    private static double heaviestKg(BedLoad load, List<Piece> pieces) {
+        return pieces.stream().mapToDouble(load.work()::massKg).max().orElse(0);
+    }
+
+    /** What is lifted together, then what one does alone. */
+    private List<Share> shared(double liftedMinutes, double heaviestKg, double aloneMinutes) {
+        List<Share> shares = new ArrayList<>();
+        if (liftedMinutes > 0) shares.add(new Share(lifting.hands(heaviestKg), true, liftedMinutes));
+        if (aloneMinutes > 0 || shares.isEmpty()) shares.add(Share.alone(aloneMinutes));
+        return shares;
+    }
+
+    private String said(double kg) {
+        return lifting.people(kg) + " people" + (lifting.beyondCrew(kg) ? ", or wheels" : "");
     }
 
     private Work coats(BedLoad load, Work walls) {
@@ -219,8 +232,8 @@ public final class WorkList {
                     ? List.of(new After(last.id(), 0, "walls stand"))
                     : List.of(new After(last.id(), wholeDays(crew.waits().coatGapHours()), "coat " + (coat - 1) + " dries"));
             String id = bed.id() + ".coat-" + coat;
-            Work next = new Work(id, "bed " + bed.id(), bed.id(), "coat-" + coat, "coat " + coat, area * crew.minutes(Rate.COAT), 1,
-                    false, true, after, List.of(), List.of(round(area, 1) + " m2"),
+            Work next = new Work(id, "bed " + bed.id(), bed.id(), "coat-" + coat, "coat " + coat,
+                    List.of(Share.alone(area * crew.minutes(Rate.COAT))), true, after, List.of(), List.of(round(area, 1) + " m2"),
                     List.of("oily rags can catch fire by themselves: dry them spread out", "only on a dry day"));
             works.add(next);
             last = next;
@@ -237,12 +250,12 @@ public final class WorkList {
                 after.add(new After("path." + path.path().id(), 0, "barrows run on it"));
             }
         }
-        Work fill = add(load, "fill", "fill by barrow, tread lightly, water", barrows * crew.minutes(Rate.BARROW), false, after,
+        Work fill = add(load, "fill", "fill by barrow, tread lightly, water", barrows * crew.minutes(Rate.BARROW), after,
                 List.of((long) barrows + " barrows, " + round(load.amount("soil.mass") / 1000, 1) + " t"),
                 List.of("a barrow of soil is about 75 kg: plank over edges, no hurry"));
-        Work plant = add(load, "plant", "plant and mulch", load.amount("inner.area") * crew.minutes(Rate.PLANT), false, after(fill), List.of(), List.of());
-        works.add(new Work(plant.bed() + ".top-up", plant.place(), plant.bed(), "top-up", "top up", crew.minutes(Rate.TOP_UP), 1, false, false,
-                List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
+        Work plant = add(load, "plant", "plant and mulch", load.amount("inner.area") * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
+        works.add(new Work(plant.bed() + ".top-up", plant.place(), plant.bed(), "top-up", "top up",
+                List.of(Share.alone(crew.minutes(Rate.TOP_UP))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
     }
 
     private List<String> notched(BedLoad load) {
@@ -251,22 +264,16 @@ public final class WorkList {
         return marks(load.work().pieces().stream().filter(piece -> piece.course() == 1 && walls.contains(piece.wall())).toList());
     }
 
-    private Work add(BedLoad load, String step, String label, double minutes, boolean heavy, List<After> after, List<String> loads,
-            List<String> cautions) {
-        return add(load, step, label, minutes, heavy, after, loads, cautions, List.of());
+    private Work add(BedLoad load, String step, String label, double minutes, List<After> after, List<String> loads, List<String> cautions) {
+        return add(load, step, label, List.of(Share.alone(minutes)), after, loads, cautions, List.of());
     }
 
-    private Work add(BedLoad load, String step, String label, double minutes, boolean heavy, List<After> after, List<String> loads,
+    private Work add(BedLoad load, String step, String label, List<Share> shares, List<After> after, List<String> loads,
             List<String> cautions, List<String> marks) {
         String bed = load.work().bed().id();
-        Work work = new Work(bed + "." + step, "bed " + bed, bed, step, label, minutes, people(heavy), heavy, false, after, marks, loads, cautions);
+        Work work = new Work(bed + "." + step, "bed " + bed, bed, step, label, shares, false, after, marks, loads, cautions);
         works.add(work);
         return work;
-    }
-
-    /** Two to a heavy lift; one alone where nobody else can lift, which is a finding of its own. */
-    private int people(boolean heavy) {
-        return heavy && lifters >= 2 ? 2 : 1;
     }
 
     private static List<After> after(Work work) {
@@ -280,10 +287,6 @@ public final class WorkList {
     /** A wait of 24 hours runs from a day's work to the next day's, however late in the day the work was done. */
     static int wholeDays(double hours) {
         return (int) Math.ceil(hours / 24 - 1e-9);
-    }
-
-    static double massKg(Bed bed, Piece piece) {
-        return piece.lengthMm() * bed.section().thicknessMm() * bed.section().heightMm() * bed.section().densityKgM3() / 1e9;
     }
 
     private static double amount(List<Quantity> quantities, String key) {

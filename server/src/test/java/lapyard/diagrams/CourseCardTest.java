@@ -15,6 +15,7 @@ import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
+import lapyard.plan.Lifting;
 import lapyard.plan.Saw;
 import org.junit.jupiter.api.Test;
 
@@ -26,7 +27,7 @@ class CourseCardTest {
     }
 
     private static List<Page> cards(BedWork... works) {
-        return CourseCards.pages("Yard", false, 25, stacks(works), A4);
+        return CourseCards.pages("Yard", false, new Lifting(25, 2), stacks(works), A4);
     }
 
     private static List<CourseCards.Stack> stacks(BedWork... works) {
@@ -129,7 +130,7 @@ class CourseCardTest {
     @Test
     void moreThanThreeCoursesGoOnMoreSheetsInTheOrderOfBuilding() throws Exception {
         BedWork deep = TestGardens.work(TestGardens.bed("D", "", Outline.rectangle(1200, 600), 0, 0, 0, 7));
-        List<Page> pages = CourseCards.pages("Yard", true, 25, stacks(deep, bedM()), A4.on(Paper.LETTER));
+        List<Page> pages = CourseCards.pages("Yard", true, new Lifting(25, 2), stacks(deep, bedM()), A4.on(Paper.LETTER));
         assertEquals(4, pages.size());
         assertTrue(Drawn.of(pages.get(2)).says("D-7A") && Drawn.of(pages.get(2)).says("sheet 3 of 4"));
         assertTrue(Drawn.of(pages.get(0)).says("D-1A · 3' 7 5/16\""), Drawn.of(pages.get(0)).texts()::toString);
@@ -142,7 +143,7 @@ class CourseCardTest {
                 3000, 1200, 2000, 1200, 2000, 2400, 1000, 2400, 1000, 1200, 0, 1200);
         BedWork work = TestGardens.work(TestGardens.bed("W".repeat(40), "n".repeat(500), comb, 0, 0, 0, 3));
         for (Paper paper : Paper.values()) {
-            for (Page page : CourseCards.pages("g".repeat(500), true, 25, stacks(work), A4.on(paper))) {
+            for (Page page : CourseCards.pages("g".repeat(500), true, new Lifting(25, 2), stacks(work), A4.on(paper))) {
                 assertEquals(List.of(), Drawn.of(page).collisions(), paper.label());
             }
         }

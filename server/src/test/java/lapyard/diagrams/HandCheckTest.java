@@ -13,6 +13,7 @@ import lapyard.drawing.Page;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
+import lapyard.plan.Lifting;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,7 +32,7 @@ class HandCheckTest {
         sheet = Gardens.sheet(Files.readString(Path.of("../samples/ferry-lane.json")));
         for (JobSheet.BedSheet bed : sheet.beds()) {
             List<Page> pages = CourseCards.pages(
-                    "Ferry lane nursery", false, 25,
+                    "Ferry lane nursery", false, new Lifting(25, 2),
                     List.of(new CourseCards.Stack(bed.work(), bed.quantities(), Map.of())),
                     BenchOptions.usual(false));
             assertEquals(1, pages.size(), "one page a bed");
@@ -81,7 +82,7 @@ class HandCheckTest {
     @Test
     void theBenchKnowsTheAngledEnds() throws Exception {
         List<Page> pages = SawDay.pages(
-                "Ferry lane nursery", false, 25, sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), List.of(),
+                "Ferry lane nursery", false, new Lifting(25, 2), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), List.of(),
                 OptionalDouble.empty(), BenchOptions.usual(false));
         Drawn angled = Drawn.of(pages.get(0));
         assertTrue(angled.says("Angled ends"), angled.texts()::toString);

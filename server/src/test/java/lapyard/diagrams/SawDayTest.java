@@ -20,6 +20,7 @@ import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
 import lapyard.geometry.Outline;
+import lapyard.plan.Lifting;
 import lapyard.plan.Saw;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,7 +67,7 @@ class SawDayTest {
     }
 
     private static List<Page> pages(boolean imperial, BenchOptions options) {
-        return SawDay.pages("Yard", imperial, 25, List.of(M, N), List.of(work(boards(PLAN))), OptionalDouble.empty(), options);
+        return SawDay.pages("Yard", imperial, new Lifting(25, 2), List.of(M, N), List.of(work(boards(PLAN))), OptionalDouble.empty(), options);
     }
 
     private static List<String> texts(List<Page> pages, String kind) throws Exception {
@@ -100,8 +101,8 @@ class SawDayTest {
         Outline six = TestGardens.corners(0, 0, 1000, 0, 1500, 866, 1000, 1732, 0, 1732, -500, 866);
         BedWork mitred = Construction.of(TestGardens.bed("X", "", six, 0, 0, 0, 2), Saw.USUAL, 4780, Optional.empty());
         List<SawBoard> boards = boards("X-1A=1000");
-        List<String> over = texts(SawDay.pages("", false, 11.2, List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
-        List<String> under = texts(SawDay.pages("", false, 11.5, List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
+        List<String> over = texts(SawDay.pages("", false, new Lifting(11.2, 2), List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
+        List<String> under = texts(SawDay.pages("", false, new Lifting(11.5, 2), List.of(mitred), List.of(work(boards)), OptionalDouble.empty(), A4), "Saw");
         assertTrue(over.contains("X-1A ●▲/"), over::toString);
         assertTrue(under.contains("X-1A ▲/"), under::toString);
     }
@@ -193,14 +194,14 @@ class SawDayTest {
         SawDay.Work asked = new SawDay.Work(
                 plain.name(), plain.section(), 4, 300, boards, plain.batches(), plain.ledger(),
                 SawBoard.firstCuts(boards, 3000, 4), List.of(), List.of(), List.of());
-        List<Page> pages = SawDay.pages("Yard", false, 25, List.of(M, N), List.of(asked), OptionalDouble.of(3000), A4);
+        List<Page> pages = SawDay.pages("Yard", false, new Lifting(25, 2), List.of(M, N), List.of(asked), OptionalDouble.of(3000), A4);
         List<String> texts = texts(pages, "First cuts at the merchant");
         assertTrue(texts.containsAll(List.of("1–3", "2910", "2910 + 1886")), texts::toString);
     }
 
     @Test
     void aGardenWithoutTimberHasOneSheetThatSaysSo() throws Exception {
-        List<Page> pages = SawDay.pages("", false, 25, List.of(), List.of(), OptionalDouble.empty(), A4);
+        List<Page> pages = SawDay.pages("", false, new Lifting(25, 2), List.of(), List.of(), OptionalDouble.empty(), A4);
         assertEquals(1, pages.size());
         assertTrue(Drawn.of(pages.get(0)).says("Nothing to saw in this garden."));
     }
@@ -233,7 +234,7 @@ class SawDayTest {
         }
         BenchOptions options = BenchOptions.usual(false).on(seed % 3 == 0 ? Paper.LETTER : Paper.A4)
                 .stamped("r".repeat(200), "d".repeat(50)).stale("s".repeat(300));
-        List<Page> pages = SawDay.pages("g".repeat(500), seed > 3, 25, List.of(), List.of(work(boards)), OptionalDouble.empty(), options);
+        List<Page> pages = SawDay.pages("g".repeat(500), seed > 3, new Lifting(25, 2), List.of(), List.of(work(boards)), OptionalDouble.empty(), options);
         int batched = 0;
         for (Page page : pages) {
             Drawn drawn = Drawn.of(page);

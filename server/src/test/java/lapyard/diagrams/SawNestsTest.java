@@ -16,6 +16,7 @@ import lapyard.drawing.Paper;
 import lapyard.geometry.Lengths;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
+import lapyard.plan.Lifting;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,7 +30,7 @@ class SawNestsTest {
                         cutting.saw().ledger(), List.of(), cutting.saw().nests(), List.of(), List.of()))
                 .toList();
         return SawDay.pages(
-                sheet.garden().name(), imperial, 25, sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works,
+                sheet.garden().name(), imperial, new Lifting(25, 2), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works,
                 OptionalDouble.empty(), options);
     }
 

@@ -5,9 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import lapyard.construction.Piece;
+import lapyard.loadin.LoadIn;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
+import lapyard.plan.Lifting;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Lifts over what one person manages: one note a kind for the whole garden. */
 class LiftsTest {
@@ -32,14 +41,100 @@ class LiftsTest {
         assertTrue(note.text().endsWith("; 3 over the guide of 33.3 kg for two"), note.text());
     }
 
-    /** A board of 4800 is 57.6 kg. */
-    @Test
-    void theBoardsToUnloadAreCountedByTheirLength() {
-        Finding note = Gardens.sheet("{\"beds\":[" + M + "]" + ONLY_4800 + "}").snags().stream()
+    private static Finding boards(String document) {
+        return Gardens.sheet(document).snags().stream()
                 .filter(finding -> finding.where().equals("timber 100x200"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(note.text().contains("two people each: 7 of 4800 at 57.6"), note.text());
+    }
+
+    /** A board of 4800 is 57.6 kg: three people, two come. Each is cut into parts of at most 2900 and 34.8 kg: two people. */
+    @Test
+    void boardsBeyondTheCrewAreForWheelsOrTheMerchantsSaw() {
+        Finding note = boards("{\"beds\":[" + M + "]" + ONLY_4800 + "}");
+        assertTrue(note.text().contains("two to three people each: 7 of 4800 at 57.6; 7 beyond two people"), note.text());
+        assertEquals(List.of("use wheels: rollers or a sack truck", "have the merchant make the first cut of each"), note.ways());
+        assertEquals(Weight.NOTE, note.weight());
+    }
+
+    /** The same board as three who lift carry it: within the crew, over the guide of half of 3 x 25. */
+    @Test
+    void aTeamIsToldToBeOverItsGuide() {
+        String three = ",\"crew\":{\"people\":[{\"name\":\"A\"},{\"name\":\"B\"},{\"name\":\"C\"}]}";
+        Finding note = boards("{\"beds\":[" + M + "]" + ONLY_4800 + three + "}");
+        assertTrue(note.text().endsWith("7 of 4800 at 57.6; 7 over the guide of 33.3 kg for two, 37.5 kg for three"), note.text());
+        assertEquals(Weight.NOTE, note.weight());
+    }
+
+    /** Who is described as coming alone has nobody to lift with: 7 boards and 6 timbers over 25 kg. */
+    @Test
+    void aDescribedCrewThatIsTooSmallIsASnag() {
+        String alone = ",\"crew\":{\"people\":[{\"name\":\"A\"},{\"name\":\"B\",\"lifts\":false}]}";
+        Finding snag = lifts("{\"beds\":[" + M + "]" + alone + "}").get(0);
+        assertEquals(Weight.SNAG, snag.weight());
+        assertTrue(snag.text().startsWith("6 lifts over 25 kg, beyond one person: M-1A 34.8"), snag.text());
+        assertTrue(snag.ways().contains("ask more people who can lift for the day"));
+        assertEquals(Weight.SNAG, boards("{\"beds\":[" + M + "]" + ONLY_4800 + alone + "}").weight());
+    }
+
+    /** One timber of 2800 out of each board of 2950, 35.4 kg: whatever is cut off first, two still lift the rest. */
+    @Test
+    void theMerchantsCutIsOfferedOnlyWhereItMakesABoardLighter() {
+        String only2950 = ONLY_4800.replace("4800", "2950");
+        Finding note = boards("{\"beds\":[{\"id\":\"P\",\"width\":2900,\"depth\":2900,\"courses\":2}]" + only2950 + "}");
+        assertEquals(List.of("use wheels: rollers or a sack truck"), note.ways());
+    }
+
+    /** HSE L23, from memory: of the sum of what each lifts, two manage two thirds and three half. */
+    @ParameterizedTest
+    @CsvSource({
+        // limit, kg, people, guide, over
+        "25, 25, 1, 25, false",
+        "25, 25.1, 2, 33.333, false",
+        "25, 34.8, 2, 33.333, true",
+        "25, 50, 2, 33.333, true",
+        "25, 57.6, 3, 37.5, true",
+        "25, 76, 4, 50, true",
+        "16, 20, 2, 21.333, false"
+    })
+    void peopleAreMassOverLimitAndATeamIsGoodForAShare(double limit, double kg, int people, double guide, boolean over) {
+        Lifting two = new Lifting(limit, 2);
+        assertEquals(people, two.people(kg));
+        assertEquals(guide, two.guideKg(people), 0.001);
+        assertEquals(over, two.overGuide(kg));
+        assertEquals(people > 2, two.beyondCrew(kg));
+        assertEquals(Math.min(2, people), two.hands(kg));
+    }
+
+    /** Days, load-in, pieces and findings say the same of the same thing, whatever the garden; seeded. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void everyPlaceSaysTheSameNumberOfPeople(long seed) {
+        Random random = new Random(seed);
+        int limit = 12 + random.nextInt(20);
+        int crew = 1 + random.nextInt(4);
+        String people = IntStream.range(0, crew).mapToObj(i -> "{\"name\":\"P" + i + "\"}").collect(Collectors.joining(","));
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"A\",\"width\":" + (1500 + 100 * random.nextInt(25)) + ",\"depth\":1200,\"courses\":2}]"
+                + ",\"crew\":{\"liftLimit\":" + limit + ",\"people\":[" + people + "]}}");
+        double heaviest = 0;
+        double heaviestOf1 = 0;
+        int heavy = 0;
+        for (Piece piece : sheet.beds().get(0).work().pieces()) {
+            double kg = piece.lengthMm() * 100 * 200 * 600 / 1e9;
+            heaviest = Math.max(heaviest, kg);
+            if (piece.course() == 1) heaviestOf1 = Math.max(heaviestOf1, kg);
+            heavy += kg > limit + 1e-9 ? 1 : 0;
+        }
+        int needed = (int) Math.ceil(heaviest / limit - 1e-9);
+        assertEquals(Math.max(1, Math.min(crew, (int) Math.ceil(heaviestOf1 / limit - 1e-9))),
+                sheet.weekends().byId().get("A.course-1").work().people());
+        List<Finding> found = sheet.snags().stream().filter(finding -> finding.where().endsWith(", lifts")).toList();
+        assertEquals(heavy, found.stream().mapToInt(finding -> Integer.parseInt(finding.text().split(" ")[0])).sum());
+        assertEquals(needed > crew, found.stream().anyMatch(finding -> finding.text().contains("beyond")));
+        for (LoadIn.Lift lift : Loads.of(sheet).lifts()) {
+            assertEquals((int) Math.ceil(lift.massKg() / limit - 1e-9), lift.people());
+            assertEquals(lift.people() > crew, lift.beyondCrew());
+        }
     }
 
     @Test

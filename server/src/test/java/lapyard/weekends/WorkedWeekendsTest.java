@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ class WorkedWeekendsTest {
             quantities.add(new Quantity("concrete", 0.208, "m3", Working.of("", "")));
             beds.add(new BedLoad(bed.work(), quantities));
         }
-        return Staging.of(sheet.garden().people().crew(), 25, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 57.6, 7)), Map.of(), Map.of(), 0,
+        return Staging.of(sheet.garden().people().crew(), sheet.lifting(), beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), Map.of(), 0,
                 Staging.FOLLOWING);
     }
 
@@ -81,17 +82,30 @@ class WorkedWeekendsTest {
         assertFalse(told.ways().isEmpty());
     }
 
-    /** 2900s of 34.8 kg and 2300s of 27.6 kg, one a course each: 2 lifts in course 1, 4 above. */
+    /** 2900s of 34.8 kg and 2300s of 27.6 kg, one a course each: 2 of 6 timbers of course 1 are lifted by two, 4 of 12 above. */
     @Test
-    void sixLiftsNeedAHelper() {
-        JobSheet alone = sheet(M, "\"people\":[{\"name\":\"Ana\"},{\"name\":\"Bo\",\"lifts\":false}]");
-        List<Finding> lifts = alone.weekends().findings().stream().filter(finding -> finding.text().contains("lifts over 25 kg have no helper")).toList();
-        assertEquals(6, lifts.stream().mapToDouble(finding -> finding.amount().orElseThrow().value()).sum());
-        assertTrue(lifts.stream().allMatch(finding -> finding.weight() == Finding.Weight.SNAG && finding.text().contains("34.8 kg")));
-        JobSheet together = sheet(M, "");
-        assertTrue(together.weekends().findings().stream().noneMatch(finding -> finding.text().contains("helper")));
-        assertTrue(together.weekends().tasks().stream().filter(task -> task.work().step().startsWith("course"))
-                .allMatch(task -> task.work().people() == 2 && task.work().lifts()));
+    void aHelperIsNeededForTheHeavyTimbersOnly() {
+        Map<String, Weekends.Task> tasks = sheet(M, "").weekends().byId();
+        assertEquals(List.of(new Work.Share(2, true, 30), Work.Share.alone(60)), tasks.get("M.course-1").work().shares());
+        assertEquals(List.of(new Work.Share(2, true, 16), Work.Share.alone(32), new Work.Share(2, true, 16), Work.Share.alone(32)),
+                tasks.get("M.courses").work().shares());
+        assertEquals((2 * 30 + 60 + 2 * 32 + 64) / 60.0,
+                tasks.get("M.course-1").work().personHours() + tasks.get("M.courses").work().personHours(), 1e-9);
+    }
+
+    /** Of 90 minutes at course 1 30 are by two, wherever the day has them; its person-hours are those of its parts. */
+    @Test
+    void aDayTellsHowLongTheHelperIsNeeded() {
+        Weekends weekends = sheet(M, "").weekends();
+        List<Weekends.Part> parts = weekends.days().stream().flatMap(day -> day.parts().stream())
+                .filter(one -> one.task().equals("M.course-1")).toList();
+        assertEquals(30, parts.stream().mapToInt(Weekends.Part::togetherMinutes).sum());
+        assertEquals(90, parts.stream().mapToInt(part -> part.toMinute() - part.fromMinute()).sum());
+        assertEquals("2 for 30 min", new Weekends.Part("M.course-1", 0, 90, 2, 30, 1, 1).hands());
+        assertEquals("2", new Weekends.Part("M.course-1", 0, 30, 2, 30, 1, 2).hands());
+        assertEquals("1", new Weekends.Part("M.course-1", 30, 90, 1, 0, 2, 2).hands());
+        weekends.days().forEach(day -> assertEquals(day.hoursUsed(), day.parts().stream()
+                .mapToDouble(part -> part.toMinute() - part.fromMinute() + (part.people() - 1) * part.togetherMinutes()).sum() / 60, 1e-9));
     }
 
     /** The helper comes on Saturdays only: so do the walls, though Sunday is free. */
@@ -101,7 +115,8 @@ class WorkedWeekendsTest {
         for (Weekends.Day day : sheet.weekends().days()) {
             for (Weekends.Part part : day.parts()) {
                 Work work = sheet.weekends().byId().get(part.task()).work();
-                assertTrue(work.people() == 1 || day.dayOfWeek() == java.time.DayOfWeek.SATURDAY, part + " on " + day.dayOfWeek());
+                assertTrue(part.togetherMinutes() == 0 || day.dayOfWeek() == java.time.DayOfWeek.SATURDAY, part + " on " + day.dayOfWeek());
+                assertTrue(part.togetherMinutes() == 0 || work.lifts(), work.id());
             }
         }
     }

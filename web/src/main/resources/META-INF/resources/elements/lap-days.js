@@ -77,7 +77,7 @@ export class LapDays extends GardenElement {
       task.bed
         ? h('button.quiet', { type: 'button', 'data-key': `take ${part.task}`, onclick: () => this.garden.choice.takeBed(task.bed) }, task.place)
         : h('span.where', {}, task.place),
-      h('span.what', {}, `${task.label}${part.of > 1 ? `, part ${part.part} of ${part.of}` : ''}${task.people > 1 ? `, ${task.people} people` : ''}`),
+      h('span.what', {}, `${task.label}${part.of > 1 ? `, part ${part.part} of ${part.of}` : ''}${part.people > 1 ? `, ${part.people} people${part.together < part.to - part.from ? ` for ${part.together} min` : ''}` : ''}`),
       task.loads.length ? h('span.loads', {}, task.loads.join('; ')) : null);
   }
 }
