@@ -1,50 +1,78 @@
 package lapyard.drawing;
 
-import java.awt.geom.AffineTransform;
-import java.io.ByteArrayInputStream;
+import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
-import org.apache.batik.bridge.FontFamilyResolver;
-import org.apache.batik.bridge.UserAgentAdapter;
-import org.apache.batik.ext.awt.RenderingHintsKeyExt;
-import org.apache.fop.apps.FOPException;
-import org.apache.fop.apps.io.ResourceResolverFactory;
-import org.apache.fop.configuration.ConfigurationException;
-import org.apache.fop.configuration.DefaultConfigurationBuilder;
-import org.apache.fop.fonts.DefaultFontConfig;
-import org.apache.fop.fonts.DefaultFontConfigurator;
-import org.apache.fop.fonts.FontCacheManagerFactory;
-import org.apache.fop.fonts.FontDetectorFactory;
-import org.apache.fop.fonts.FontInfo;
-import org.apache.fop.fonts.FontManager;
-import org.apache.fop.fonts.FontSetup;
+import java.util.Locale;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
 import org.apache.fop.pdf.PDFArray;
+import org.apache.fop.pdf.PDFDictionary;
+import org.apache.fop.pdf.PDFDocument;
+import org.apache.fop.pdf.PDFGoTo;
+import org.apache.fop.pdf.PDFName;
+import org.apache.fop.pdf.PDFOutline;
 import org.apache.fop.pdf.PDFPage;
-import org.apache.fop.svg.PDFBridgeContext;
-import org.apache.fop.svg.PDFDocumentGraphics2D;
-import org.apache.fop.svg.font.FOPFontFamilyResolverImpl;
-import org.apache.xmlgraphics.java2d.GraphicContext;
+import org.apache.fop.pdf.PDFPageLabels;
+import org.apache.fop.pdf.PDFParentTree;
+import org.apache.fop.pdf.PDFReference;
+import org.apache.fop.pdf.PDFRoot;
+import org.apache.fop.pdf.PDFStream;
+import org.apache.fop.pdf.PDFStructElem;
+import org.apache.fop.pdf.StandardStructureTypes;
+import org.apache.fop.pdf.StructureType;
+import org.apache.fop.pdf.Version;
+import org.apache.fop.pdf.VersionController;
 
-/** Writes pages as one PDF: lines as lines, text as text in an embedded font. */
+/**
+ * Writes pages as one PDF, each as soon as it is there: lines as lines, text as text in embedded fonts. The same pages
+ * always give the same bytes: the file tells no time of writing, and its identifier is a digest of the rest of it.
+ */
 public final class PdfWriter {
-    private PdfWriter() {}
-
-    /** PDF 1.4, section 4.2.1: user space is in units of 1/72 inch. */
+    /** PDF 32000-1:2008, 8.3.2.3: user space is in units of 1/72 inch. */
     static final double POINTS_IN_MM = 72 / 25.4;
 
     /** Hexadecimal digits of each half of the file's identifier. */
     private static final int ID_DIGITS = 32;
 
+    private final PdfFonts fonts = new PdfFonts();
+    private final Kept document = new Kept();
+    private final DigestOutputStream out;
+    private final List<PDFPage> pages = new ArrayList<>();
+    private final PDFParentTree parents = new PDFParentTree();
+    private final PDFStructElem whole;
+    private int written;
+
     /**
-     * The same pages always give the same bytes: the file tells no time of writing, and its identifier is a digest of
-     * the rest of it.
+     * @param out   stays open
+     * @param title of the whole, for the window of a viewer
+     */
+    public PdfWriter(OutputStream out, String title) throws IOException {
+        this.out = new DigestOutputStream(out, sha256());
+        PDFRoot root = document.getRoot();
+        document.getInfo().setTitle(PlainText.of(title));
+        document.getInfo().setCreator("Lapyard");
+        root.setLanguage(Locale.UK);
+        root.makeTagged();
+        PDFDictionary view = new PDFDictionary();
+        view.put("DisplayDocTitle", true);
+        root.put("ViewerPreferences", view);
+        whole = element(document.makeStructTreeRoot(parents), StandardStructureTypes.Grouping.DOCUMENT);
+        root.getStructTreeRoot().addKid(whole);
+        document.outputHeader(this.out);
+    }
+
+    /**
+     * Pages as one file.
      *
      * @param pages one or more, each of its own size
      * @throws IllegalArgumentException for no pages
@@ -53,116 +81,227 @@ public final class PdfWriter {
         if (pages.isEmpty()) {
             throw new IllegalArgumentException("a PDF needs a page");
         }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            Sheets sheets = new Sheets();
-            sheets.setFontInfo(fonts(Fonts.ready()));
-            sheets.getPDFDocument().getInfo().setTitle(pages.get(0).title());
-            sheets.getPDFDocument().getInfo().setCreator("Lapyard");
-            FontFamilyResolver resolver = new FOPFontFamilyResolverImpl(sheets.getFontInfo());
-            sheets.begin(out, pages.get(0));
-            for (Page page : pages) {
-                sheets.turnTo(page);
-                PDFBridgeContext context = new PDFBridgeContext(agent(resolver), sheets.getFontInfo(), null, null);
-                Painter.paint(page, context, sheets, 1);
-                context.dispose();
-            }
-            sheets.finish();
-            return withoutClock(out.toByteArray());
-        } catch (ConfigurationException | FOPException e) {
-            throw new IllegalStateException("the PDF fonts could not be set up", e);
+            PdfWriter writer = new PdfWriter(bytes, pages.get(0).title());
+            for (Page page : pages) writer.add(page);
+            writer.finish(List.of());
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new IllegalStateException("memory cannot be written to", e);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** A page that is painted but not written; far smaller than its shapes. It belongs to the writer that painted it. */
+    public static final class Painted {
+        private final String title;
+        private final double widthMm;
+        private final double heightMm;
+        private final List<byte[]> contents;
+        private final List<PdfCanvas.Part> parts;
+        private final List<Shape.Link> links;
+        private final int marks;
+
+        private Painted(Page page, PdfCanvas canvas) {
+            title = page.title();
+            widthMm = page.widthMm();
+            heightMm = page.heightMm();
+            contents = new ArrayList<>(List.of(deflated(canvas.operators())));
+            parts = new ArrayList<>(canvas.parts());
+            links = new ArrayList<>(canvas.links());
+            marks = canvas.marks();
         }
     }
 
-    /** The library writes the time and a random identifier; both are overwritten in place, so that no offset moves. */
-    private static byte[] withoutClock(byte[] pdf) {
-        String text = new String(pdf, StandardCharsets.ISO_8859_1);
-        int date = text.indexOf("/CreationDate (");
-        Arrays.fill(pdf, date, text.indexOf(')', date) + 1, (byte) ' ');
-        int id = text.lastIndexOf("/ID [<") + 6;
-        int again = text.indexOf("> <", id) + 3;
-        Arrays.fill(pdf, id, id + ID_DIGITS, (byte) '0');
-        Arrays.fill(pdf, again, again + ID_DIGITS, (byte) '0');
-        byte[] digits = digest(pdf).substring(0, ID_DIGITS).getBytes(StandardCharsets.ISO_8859_1);
-        System.arraycopy(digits, 0, pdf, id, ID_DIGITS);
-        System.arraycopy(digits, 0, pdf, again, ID_DIGITS);
-        return pdf;
+    /**
+     * A line of the outline that viewers show beside the pages.
+     *
+     * @param page  from 0
+     * @param below lines that belong to this one
+     */
+    public record Bookmark(String title, int page, List<Bookmark> below) {
+        public Bookmark {
+            title = PlainText.of(title);
+            below = List.copyOf(below);
+        }
     }
 
-    private static String digest(byte[] bytes) {
+    public Painted paint(Page page) {
+        PdfCanvas canvas = new PdfCanvas(fonts, page.heightMm(), 0);
+        canvas.draw(page.shapes());
+        return new Painted(page, canvas);
+    }
+
+    public void add(Page page) throws IOException {
+        add(paint(page), List.of());
+    }
+
+    /** @param over what is drawn over the painted page, such as its number */
+    public void add(Painted painted, List<Shape> over) throws IOException {
+        List<byte[]> contents = new ArrayList<>(painted.contents);
+        List<PdfCanvas.Part> parts = new ArrayList<>(painted.parts);
+        if (!over.isEmpty()) {
+            PdfCanvas canvas = new PdfCanvas(fonts, painted.heightMm, painted.marks);
+            canvas.draw(over);
+            contents.add(deflated(canvas.operators()));
+            parts.addAll(canvas.parts());
+        }
+        PDFPage page = page(written);
+        Rectangle2D box = new Rectangle2D.Double(0, 0, painted.widthMm * POINTS_IN_MM, painted.heightMm * POINTS_IN_MM);
+        page.setMediaBox(box);
+        page.setCropBox(box);
+        page.setBleedBox(box);
+        page.setTrimBox(box);
+        PDFArray streams = new PDFArray(page);
+        for (byte[] content : contents) streams.add(stream(content));
+        page.put("Contents", streams);
+        tag(page, painted.title, parts);
+        if (!painted.links.isEmpty()) link(page, painted);
+        document.addObject(page);
+        document.output(out);
+        written++;
+    }
+
+    /**
+     * Ends the file: fonts, outline and tags.
+     *
+     * @param bookmarks the outline; none where it is empty
+     */
+    public void finish(List<Bookmark> bookmarks) throws IOException {
+        fonts.embed(document);
+        if (!bookmarks.isEmpty()) {
+            PDFOutline root = document.getOutlineRoot();
+            bookmarks.forEach(bookmark -> outline(root, bookmark));
+            document.getRoot().setPageMode(PDFRoot.PAGEMODE_USEOUTLINES);
+        }
+        PDFPageLabels labels = document.getFactory().makePageLabels();
+        labels.addPageLabel(0, "1");
+        document.getRoot().setPageLabels(labels);
+        document.output(out);
+        document.setObjectStreamsEnabled(true);
+        ByteArrayOutputStream end = new ByteArrayOutputStream();
+        document.outputTrailer(end);
+        out.write(withoutClock(end.toByteArray()));
+        out.flush();
+    }
+
+    private void outline(PDFOutline parent, Bookmark bookmark) {
+        PDFGoTo there = new PDFGoTo(page(bookmark.page()).referencePDF());
+        there.setDestination("/Fit");
+        document.registerObject(there);
+        PDFOutline line = new PDFOutline(bookmark.title(), there.makeReference(), false);
+        parent.addOutline(line);
+        document.registerObject(line);
+        bookmark.below().forEach(below -> outline(line, below));
+    }
+
+    /** The page object of that place in the file, whether it is written already or not. */
+    private PDFPage page(int index) {
+        while (pages.size() <= index) {
+            pages.add(document.getFactory().makePage(document.getResources(), 1, 1, pages.size()));
+        }
+        return pages.get(index);
+    }
+
+    private PDFReference stream(byte[] deflated) throws IOException {
+        PDFStream stream = new PDFStream();
+        stream.getFilterList().setDisableAllFilters(true);
+        stream.put("Filter", new PDFName("FlateDecode"));
+        stream.setData(deflated);
+        document.registerObject(stream);
+        return stream.makeReference();
+    }
+
+    private void tag(PDFPage page, String title, List<PdfCanvas.Part> parts) {
+        PDFStructElem section = element(whole, StandardStructureTypes.Grouping.SECT);
+        whole.addKid(section);
+        if (!title.isEmpty()) section.put("T", title);
+        page.setStructParents(written);
+        PDFStructElem[] owners = new PDFStructElem[parts.stream().mapToInt(part -> part.marks().size()).sum()];
+        for (PdfCanvas.Part part : parts) {
+            PDFStructElem element = element(
+                    section, part.figure().isEmpty() ? StandardStructureTypes.Paragraphlike.P : StandardStructureTypes.Illustration.FIGURE);
+            section.addKid(element);
+            if (!part.figure().isEmpty()) element.put("Alt", part.figure());
+            element.put("Pg", page);
+            element.put("K", new PDFArray(element, part.marks()));
+            part.marks().forEach(mark -> owners[mark] = element);
+        }
+        PDFArray byMark = new PDFArray(null, owners);
+        document.registerObject(byMark);
+        parents.addToNums(written, byMark);
+    }
+
+    private PDFStructElem element(org.apache.fop.pdf.PDFObject parent, StructureType type) {
+        PDFStructElem element = new PDFStructElem(parent, type);
+        document.assignObjectNumber(element);
+        element.setParent(parent);
+        document.registerStructureElement(element);
+        return element;
+    }
+
+    private void link(PDFPage page, Painted painted) {
+        PDFArray all = new PDFArray(page);
+        for (Shape.Link link : painted.links) {
+            PDFDictionary made = new PDFDictionary(page);
+            made.put("Type", new PDFName("Annot"));
+            made.put("Subtype", new PDFName("Link"));
+            made.put("Rect", new PDFArray(made, new double[] {
+                link.x() * POINTS_IN_MM, (painted.heightMm - link.y() - link.heightMm()) * POINTS_IN_MM,
+                (link.x() + link.widthMm()) * POINTS_IN_MM, (painted.heightMm - link.y()) * POINTS_IN_MM}));
+            made.put("Border", new PDFArray(made, new int[] {0, 0, 0}));
+            made.put("F", 4);
+            made.put("Contents", link.words());
+            made.put("Dest", new PDFArray(made, new Object[] {page(link.page()).makeReference(), new PDFName("Fit")}));
+            all.add(made);
+        }
+        page.put("Annots", all);
+    }
+
+    /** The library writes the time and an identifier made of it; both are overwritten in place, so that no offset moves. */
+    private byte[] withoutClock(byte[] end) {
+        String text = new String(end, StandardCharsets.ISO_8859_1);
+        int date = text.indexOf("/CreationDate (");
+        Arrays.fill(end, date, text.indexOf(')', date) + 1, (byte) ' ');
+        int id = text.lastIndexOf("/ID [<") + 6;
+        int again = text.indexOf("> <", id) + 3;
+        Arrays.fill(end, id, id + ID_DIGITS, (byte) '0');
+        Arrays.fill(end, again, again + ID_DIGITS, (byte) '0');
+        MessageDigest all = out.getMessageDigest();
+        all.update(end);
+        byte[] digits = HexFormat.of().formatHex(all.digest()).substring(0, ID_DIGITS).getBytes(StandardCharsets.ISO_8859_1);
+        System.arraycopy(digits, 0, end, id, ID_DIGITS);
+        System.arraycopy(digits, 0, end, again, ID_DIGITS);
+        return end;
+    }
+
+    private static byte[] deflated(byte[] operators) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(operators.length / 3);
+        Deflater deflater = new Deflater();
+        try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
+            out.write(operators);
+        } catch (IOException e) {
+            throw new IllegalStateException("memory cannot be written to", e);
+        } finally {
+            deflater.end();
+        }
+        return bytes.toByteArray();
+    }
+
+    private static MessageDigest sha256() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 
-    private static UserAgentAdapter agent(FontFamilyResolver resolver) {
-        return new UserAgentAdapter() {
-            @Override
-            public FontFamilyResolver getFontFamilyResolver() {
-                return resolver;
-            }
-        };
-    }
-
-    /** As the library's own configurator does, but without its cache in a file that all programs of a person share. */
-    private static FontInfo fonts(Fonts fonts) throws ConfigurationException, FOPException {
-        String entry = "<font embed-url=\"%s\"><font-triplet name=\"" + Fonts.FAMILY
-                + "\" style=\"normal\" weight=\"%s\"/></font>";
-        String xml = "<pdf><fonts>" + entry.formatted(fonts.normal.toUri(), "normal")
-                + entry.formatted(fonts.bold.toUri(), "bold") + "</fonts></pdf>";
-        var config = new DefaultConfigurationBuilder().build(new ByteArrayInputStream(xml.getBytes(StandardCharsets.UTF_8)));
-        var resolver = ResourceResolverFactory.createDefaultInternalResourceResolver(fonts.normal.toUri());
-        var manager = new FontManager(resolver, FontDetectorFactory.createDisabled(), FontCacheManagerFactory.createDisabled());
-        var found = new DefaultFontConfigurator(manager, null, true)
-                .configure(new DefaultFontConfig.DefaultFontConfigParser().parse(config, true));
-        FontInfo info = new FontInfo();
-        FontSetup.setup(info, found, resolver, false);
-        return info;
-    }
-
-    /** A PDF canvas in millimetres whose sheets have exact sizes; the library rounds them to whole points. */
-    private static final class Sheets extends PDFDocumentGraphics2D {
-        private Page page;
-
-        Sheets() {
-            super(false);
-            setDeviceDPI(NORMAL_PDF_RESOLUTION);
-            setGraphicContext(new GraphicContext());
-            setRenderingHint(RenderingHintsKeyExt.KEY_TRANSCODING, RenderingHintsKeyExt.VALUE_TRANSCODING_VECTOR);
-        }
-
-        void begin(ByteArrayOutputStream out, Page first) throws IOException {
-            page = first;
-            setupDocument(out, points(first.widthMm()), points(first.heightMm()));
-        }
-
-        void turnTo(Page next) {
-            page = next;
-            nextPage(points(next.widthMm()), points(next.heightMm()));
-            // One millimetre of paper is exactly 72/25.4 points, however the sheet's size was rounded.
-            setSVGDimension((float) (points(next.widthMm()) / POINTS_IN_MM), (float) (points(next.heightMm()) / POINTS_IN_MM));
-            preparePainting();
-        }
-
-        private static int points(double mm) {
-            return (int) Math.ceil(mm * POINTS_IN_MM);
-        }
-
-        @Override
-        protected void startPage() throws IOException {
-            super.startPage();
-            double above = points(page.heightMm()) / POINTS_IN_MM - page.heightMm();
-            transform(AffineTransform.getTranslateInstance(0, above));
-            PDFPage made = getPDFContext().getCurrentPage();
-            PDFArray box = new PDFArray(
-                    made, new double[] {0, 0, page.widthMm() * POINTS_IN_MM, page.heightMm() * POINTS_IN_MM});
-            for (String name : List.of("MediaBox", "CropBox", "BleedBox", "TrimBox")) {
-                made.put(name, box);
-            }
+    /** Writes what it knows of the file, the time among it, at the very end. */
+    private static final class Kept extends PDFDocument {
+        Kept() {
+            super("Lapyard", VersionController.getFixedVersionController(Version.V1_7));
+            objects.remove(getInfo());
+            addTrailerObject(getInfo());
         }
     }
 }

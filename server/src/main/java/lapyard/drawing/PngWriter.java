@@ -13,9 +13,6 @@ import javax.imageio.ImageWriter;
 import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
-import org.apache.batik.bridge.BridgeContext;
-import org.apache.batik.bridge.UserAgentAdapter;
-import org.apache.batik.ext.awt.image.GraphicsUtil;
 
 /** Writes a page as PNG. */
 public final class PngWriter {
@@ -35,21 +32,18 @@ public final class PngWriter {
         if (!(dpi >= 1 && dpi <= greatest)) {
             throw new IllegalArgumentException("a picture of this sheet has 1 to " + (long) greatest + " dpi, was " + dpi);
         }
-        Fonts.ready();
         double pixelsInMm = dpi / 25.4;
         BufferedImage image = new BufferedImage(
                 (int) Math.round(page.widthMm() * pixelsInMm),
                 (int) Math.round(page.heightMm() * pixelsInMm),
                 BufferedImage.TYPE_INT_RGB);
-        BridgeContext context = new BridgeContext(new UserAgentAdapter());
-        Graphics2D graphics = GraphicsUtil.createGraphics(image);
+        Graphics2D graphics = image.createGraphics();
         try {
             graphics.setColor(Color.WHITE);
             graphics.fillRect(0, 0, image.getWidth(), image.getHeight());
-            Painter.paint(page, context, graphics, pixelsInMm);
+            new PngCanvas(graphics, pixelsInMm).draw(page.shapes());
         } finally {
             graphics.dispose();
-            context.dispose();
         }
         return encoded(image, pixelsInMm);
     }

@@ -132,6 +132,19 @@ public sealed interface Shape {
         public static final double CAPITALS = 0.729;
     }
 
+    /**
+     * Leads to another page of the same file when it is clicked; nothing is drawn. Formats without pages leave it out.
+     *
+     * @param x    of the upper left corner
+     * @param page from 0
+     * @param words where it leads, for whoever cannot see it
+     */
+    record Link(double x, double y, double widthMm, double heightMm, int page, String words) implements Shape {
+        public Link {
+            words = PlainText.of(words);
+        }
+    }
+
     enum Anchor {
         START,
         MIDDLE,

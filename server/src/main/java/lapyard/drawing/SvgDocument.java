@@ -2,7 +2,6 @@ package lapyard.drawing;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import lapyard.geometry.Point;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
@@ -10,25 +9,20 @@ import org.apache.batik.anim.dom.SVGOMDocument;
 import org.w3c.dom.Element;
 
 /**
- * A page as an SVG 1.1 document; one user unit is one millimetre of paper. All three writers start from it, so that
- * what they write is the same.
+ * A page as an SVG 1.1 document; one user unit is one millimetre of paper.
  */
 final class SvgDocument {
     private static final String SVG = SVGDOMImplementation.SVG_NAMESPACE_URI;
 
     private final SVGOMDocument document;
 
-    private final UnaryOperator<String> wording;
-
-    private SvgDocument(SVGOMDocument document, UnaryOperator<String> wording) {
+    private SvgDocument(SVGOMDocument document) {
         this.document = document;
-        this.wording = wording;
     }
 
-    /** @param wording what to write for each text of the page */
-    static SVGOMDocument of(Page page, UnaryOperator<String> wording) {
+    static SVGOMDocument of(Page page) {
         var made = (SVGOMDocument) SVGDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
-        new SvgDocument(made, wording).fill(page);
+        new SvgDocument(made).fill(page);
         return made;
     }
 
@@ -84,7 +78,7 @@ final class SvgDocument {
             circle.stroke().ifPresent(stroke -> stroke(made, stroke));
         } else if (shape instanceof Shape.Text text) {
             text(parent, text);
-        } else {
+        } else if (!(shape instanceof Shape.Link)) {
             throw new IllegalStateException("no way to draw " + shape.getClass());
         }
     }
@@ -170,7 +164,7 @@ final class SvgDocument {
         if (text.turnDeg() != 0) {
             made.setAttribute("transform", "rotate(" + number(-text.turnDeg()) + " " + x + " " + y + ")");
         }
-        made.appendChild(document.createTextNode(wording.apply(text.text())));
+        made.appendChild(document.createTextNode(text.text()));
     }
 
     private static void stroke(Element made, Stroke stroke) {
@@ -215,7 +209,7 @@ final class SvgDocument {
     }
 
     /** To a thousandth of a millimetre, without needless zeros; the same on every machine and in every language. */
-    private static void number(StringBuilder out, double mm) {
+    static void number(StringBuilder out, double mm) {
         long thousandths = Math.round(mm * 1000);
         long rest = Math.abs(thousandths) % 1000;
         out.append(thousandths < 0 ? "-" : "").append(Math.abs(thousandths) / 1000);

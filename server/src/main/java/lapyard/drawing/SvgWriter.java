@@ -33,7 +33,7 @@ public final class SvgWriter {
      * script and refers to nothing outside itself; the same page always gives the same characters.
      */
     public static String write(Page page) {
-        SVGOMDocument document = SvgDocument.of(page, text -> text);
+        SVGOMDocument document = SvgDocument.of(page);
         StringWriter out = new StringWriter();
         out.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         LSSerializer serializer = Serializing.LS.createLSSerializer();

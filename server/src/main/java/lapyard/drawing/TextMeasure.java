@@ -1,37 +1,32 @@
 package lapyard.drawing;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /** How wide text comes out in the font that all pages use, without asking the machine for fonts. */
 public final class TextMeasure {
     private TextMeasure() {}
 
     private static final class Widths {
-        private static final Widths NORMAL = new Widths("DejaVuSans.ttf");
-        private static final Widths BOLD = new Widths("DejaVuSans-Bold.ttf");
+        private static final Widths NORMAL = new Widths(Fonts.NORMAL);
+        private static final Widths BOLD = new Widths(Fonts.BOLD);
         private static final int TABLE = 0x10000;
 
         /** Advance of each code point below TABLE in ems, below 0 where the font has no sign for it. */
         private final float[] ems = new float[TABLE];
 
         Widths(String file) {
-            try (InputStream in = Fonts.open(file);
-                    TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
+            try (TrueTypeFont font = Fonts.open(file)) {
                 CmapLookup glyphs = font.getUnicodeCmapLookup();
                 for (int c = 0; c < TABLE; c++) {
                     int glyph = glyphs.getGlyphId(c);
                     ems[c] = glyph == 0 ? -1 : (float) font.getAdvanceWidth(glyph) / font.getUnitsPerEm();
                 }
             } catch (IOException e) {
-                throw new UncheckedIOException("the font " + file + " of this program cannot be read", e);
+                throw Fonts.unreadable(file, e);
             }
         }
 

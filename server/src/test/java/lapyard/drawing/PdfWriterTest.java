@@ -6,15 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lapyard.geometry.Point;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
@@ -135,6 +142,52 @@ class PdfWriterTest {
         try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(List.of(page)))) {
             assertEquals(20, PdfLines.of(pdf.getPage(0)).size());
             assertFalse(pdf.getPage(0).getResources().getXObjectNames().iterator().hasNext());
+        }
+    }
+
+    @Test
+    void aFileHasWhatViewersAskFor() throws Exception {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        PdfWriter writer = new PdfWriter(bytes, "Back yard");
+        writer.add(new Page("Contents", 210, 297, List.of(TestPages.text("one"), new Shape.Link(20, 100, 60, 10, 1, "the plan"))));
+        writer.add(writer.paint(TestPages.plain()), List.of(TestPages.text("page 2 of 2")));
+        writer.finish(List.of(new PdfWriter.Bookmark("Plan", 1, List.of(new PdfWriter.Bookmark("bed A", 1, List.of())))));
+        try (PDDocument pdf = Loader.loadPDF(bytes.toByteArray())) {
+            assertEquals("Back yard", pdf.getDocumentInformation().getTitle());
+            assertEquals("en-GB", pdf.getDocumentCatalog().getLanguage());
+            assertTrue(pdf.getDocumentCatalog().getViewerPreferences().displayDocTitle());
+            assertTrue(pdf.getDocumentCatalog().getMarkInfo().isMarked());
+            assertEquals(List.of("1", "2"), List.of(pdf.getDocumentCatalog().getPageLabels().getLabelsByPageIndices()));
+            PDOutlineItem plan = pdf.getDocumentCatalog().getDocumentOutline().getFirstChild();
+            assertEquals("Plan", plan.getTitle());
+            assertEquals(1, pdf.getPages().indexOf(plan.findDestinationPage(pdf)));
+            assertEquals("bed A", plan.getFirstChild().getTitle());
+            PDAnnotationLink link = (PDAnnotationLink) pdf.getPage(0).getAnnotations().get(0);
+            assertEquals(1, ((PDPageDestination) link.getDestination()).retrievePageNumber());
+            assertEquals(points(20), link.getRectangle().getLowerLeftX(), 0.01);
+            assertEquals(points(297 - 110), link.getRectangle().getLowerLeftY(), 0.01);
+            assertTrue(new PDFTextStripper().getText(pdf).contains("page 2 of 2"));
+        }
+    }
+
+    /** PDF 32000-1:2008, 14.7.4 and 14.8: what is read out hangs in the structure tree, the rest is marked as an artifact. */
+    @Test
+    void whatIsReadOutIsTagged() throws Exception {
+        Page page = new Page("p", 210, 297, List.of(TestPages.line(), TestPages.text("first"), new Shape.Group(
+                "bed", "Bed of herbs", "bed", List.of(TestPages.hatched(), TestPages.text("second")))));
+        try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(List.of(page)))) {
+            PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
+            extractor.processPage(pdf.getPage(0));
+            assertEquals(
+                    List.of("Artifact", "P first", "Figure", "P second"),
+                    extractor.getMarkedContents().stream()
+                            .map(part -> (part.getTag() + " " + part.getContents().stream().map(Object::toString).collect(Collectors.joining())).strip())
+                            .toList());
+            PDStructureElement section = (PDStructureElement)
+                    ((PDStructureElement) pdf.getDocumentCatalog().getStructureTreeRoot().getKids().get(0)).getKids().get(0);
+            List<PDStructureElement> parts = section.getKids().stream().map(PDStructureElement.class::cast).toList();
+            assertEquals(List.of("P", "Figure", "P"), parts.stream().map(PDStructureElement::getStructureType).toList());
+            assertEquals("Bed of herbs", parts.get(1).getAlternateDescription());
         }
     }
 }
