@@ -32,6 +32,7 @@ class ImportTest {
             cutting       : catalogue
             sheets        : geometry catalogue
             plan          : geometry catalogue
+            words         : plan geometry
             construction  : plan geometry catalogue
             fill          : construction plan geometry catalogue
             standing      : construction plan geometry catalogue
@@ -42,12 +43,12 @@ class ImportTest {
             job           : weekends stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             drawing       : geometry
             history       :
-            diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages order loadin weekends
-            json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin weekends
+            diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages order loadin weekends words
+            json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin weekends words
             store         : json plan
-            prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction loadin weekends
-            rest          : history prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends
-            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends
+            prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction loadin weekends words
+            rest          : history prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends words
+            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends words
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Collectors;
 import lapyard.json.DocumentText;
 import lapyard.json.Reading;
 import lapyard.json.UnreadableDocument;
 import lapyard.plan.Finding;
 import lapyard.rest.GardenDesk;
+import lapyard.words.Wording;
 
 /** A garden file or standard input, named {@code -}. */
 final class Input {
@@ -58,10 +58,10 @@ final class Input {
         }
     }
 
-    /** One line of a finding: weight, place, text, ways out. */
-    static String line(Finding finding) {
-        String ways = finding.ways().stream().collect(Collectors.joining("; or "));
-        return (finding.weight() + " " + finding.where() + ": " + finding.text() + (ways.isEmpty() ? "" : ". Way out: " + ways))
-                .replaceAll("\\p{Cntrl}+", " ");
+    /** One line of a finding: its weight, its place as {@code accepted} names it, what is wrong and the ways out. */
+    static String line(Finding finding, Wording words) {
+        String weight = Wording.weight(finding.weight());
+        return (weight.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + weight.substring(1) + " (" + finding.where() + "): "
+                + words.paragraph(finding)).replaceAll("\\p{Cntrl}+", " ");
     }
 }

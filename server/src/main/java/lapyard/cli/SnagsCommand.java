@@ -6,6 +6,7 @@ import lapyard.job.Job;
 import lapyard.json.Reading;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
+import lapyard.words.Wording;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -27,7 +28,9 @@ final class SnagsCommand implements Callable<Integer> {
         Reading reading = Input.garden(file);
         List<Finding> findings =
                 reading instanceof Reading.Read read ? Job.prepare(read.garden()).snags() : reading.findings();
-        findings.forEach(finding -> spec.commandLine().getOut().println(Input.line(finding)));
+        Wording words = Wording.of(reading instanceof Reading.Read read && read.garden().imperial());
+        findings.forEach(finding -> spec.commandLine().getOut().println(Input.line(finding, words)));
+        Wording.caution(findings).ifPresent(spec.commandLine().getOut()::println);
         if (findings.stream().anyMatch(finding -> finding.weight() == Weight.STOP)) {
             return Lapyard.REFUSED;
         }

@@ -35,6 +35,7 @@ import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
+import lapyard.words.Wording;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -88,7 +89,7 @@ final class TakeOffCommand implements Callable<Integer> {
     public Integer call() throws Refusal {
         Reading reading = Input.garden(file);
         if (!(reading instanceof Reading.Read read)) {
-            reading.findings().forEach(finding -> spec.commandLine().getErr().println(Input.line(finding)));
+            reading.findings().forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, Wording.METRIC)));
             return Lapyard.REFUSED;
         }
         progress("working out " + read.garden().beds().size() + " beds");
@@ -117,7 +118,7 @@ final class TakeOffCommand implements Callable<Integer> {
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("weekends", JobSheetJson.weekends(sheet));
         json.set("advice", JobSheetJson.advice(advice));
-        json.set("loads", LoadInJson.of(Loads.of(sheet)));
+        json.set("loads", LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
         if (sheet.garden().terms().quote().given()) {
             json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
         }
@@ -125,7 +126,7 @@ final class TakeOffCommand implements Callable<Integer> {
         write(files);
         sheet.snags().stream()
                 .filter(finding -> finding.weight() != Finding.Weight.NOTE)
-                .forEach(finding -> spec.commandLine().getErr().println(Input.line(finding)));
+                .forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, Wording.of(sheet.garden().imperial()))));
         spec.commandLine().getOut().println((sheet.slip().atLeast() ? "at least " : "") + sheet.slip().currency() + " "
                 + sheet.slip().total() + " for " + read.garden().beds().size() + " beds; " + files.size() + " files in " + out);
         return sheet.leftOut() ? 1 : 0;

@@ -59,6 +59,6 @@ final class VariationCommand implements Callable<Integer> {
         if (reading instanceof Reading.Read read) {
             return Job.prepare(read.garden());
         }
-        throw new Refusal(file + ": " + Input.line(reading.findings().get(0)));
+        throw new Refusal(file + ": " + Input.line(reading.findings().get(0), lapyard.words.Wording.METRIC));
     }
 }

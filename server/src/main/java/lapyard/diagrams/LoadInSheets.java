@@ -12,6 +12,7 @@ import lapyard.loadin.Load;
 import lapyard.loadin.LoadIn;
 import lapyard.loadin.Trips;
 import lapyard.plan.Finding;
+import lapyard.words.Wording;
 
 /** The sheet for the day the goods come: what each drop holds and weighs, trips, lifts, the way in, barrow runs. */
 public final class LoadInSheets {
@@ -30,7 +31,7 @@ public final class LoadInSheets {
         if (drafts.isEmpty()) {
             drafts.add(sheet.nothing("Load-in", "Nothing comes in for this garden."));
         } else {
-            drafts.addAll(way(loads, sheet));
+            drafts.addAll(way(loads, Wording.of(imperial), sheet));
         }
         return sheet.pages(drafts);
     }
@@ -72,7 +73,7 @@ public final class LoadInSheets {
         return table;
     }
 
-    private static List<BenchSheet.Draft> way(LoadIn loads, BenchSheet sheet) {
+    private static List<BenchSheet.Draft> way(LoadIn loads, Wording wording, BenchSheet sheet) {
         BenchTable.Flow flow = new BenchTable.Flow(sheet, "Load-in: lifts, way in, barrow", "");
         flow.words(loads.cautions(), 3.4, false);
         List<String> words = new ArrayList<>();
@@ -91,7 +92,7 @@ public final class LoadInSheets {
                             + " (across / away from the house)" + (places.size() > 12 ? " and so on" : "")).orElse("") + ".");
         }
         for (Finding finding : loads.findings()) {
-            words.add(finding.where() + ": " + finding.text() + ". Way out: " + String.join("; or ", finding.ways()) + ".");
+            words.add(wording.paragraph(finding));
         }
         if (!words.isEmpty()) {
             flow.words(words, 4.2, true);

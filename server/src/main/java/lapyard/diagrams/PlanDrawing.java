@@ -19,6 +19,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground.KeepClear;
+import lapyard.words.Wording;
 
 /** Draws the plan of a whole garden. */
 public final class PlanDrawing {
@@ -68,7 +69,7 @@ public final class PlanDrawing {
     public static List<Page> pages(
             Garden garden, List<BedWork> works, List<PathCover> covers, List<Finding> findings, Asked asked, PlanOptions options) {
         Inks inks = new Inks(options.mono());
-        PlanSnags snags = new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of());
+        PlanSnags snags = new PlanSnags(options.shows(PlanLayer.SNAGS) ? findings : List.of(), Wording.of(garden.imperial()));
         Panel panel = new Panel(SheetLayout.panelWidth(options.paper()), inks);
         List<Panel.Piece> flow = new ArrayList<>();
         List<Legend.Entry> legend = Legend.of(garden, works, covers, snags.count() > 0, asked, options.layers(), inks);

@@ -5,23 +5,25 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
+import lapyard.plan.Place;
+import lapyard.plan.Place.What;
+import lapyard.words.Wording;
 
 /** Snags of a plan, each with a letter that stands at its place in the yard and in the list. */
 final class PlanSnags {
     static final double RADIUS = 1.9;
 
-    private static final Pattern BED = Pattern.compile("bed (.+?)(?:, wall ([A-Z]+))?(?:,.*)?");
-
     private final List<Finding> snags;
+    private final Wording words;
 
-    PlanSnags(List<Finding> findings) {
+    PlanSnags(List<Finding> findings, Wording words) {
+        this.words = words;
         this.snags = findings.stream().filter(f -> f.weight() != Finding.Weight.NOTE).toList();
     }
 
@@ -36,17 +38,18 @@ final class PlanSnags {
 
     String words(int i) {
         Finding snag = snags.get(i);
-        return (snag.where().isBlank() ? "" : snag.where() + ": ") + snag.text();
+        return (snag.where().isBlank() ? "" : snag.where() + ": ") + words.text(snag);
     }
 
     /** The letters of the snags that say in which bed they are. */
     Shape.Group letters(Map<String, Bed> beds, View view, Inks inks, Labels labels) {
         List<Shape> shapes = new ArrayList<>();
         for (int i = 0; i < snags.size(); i++) {
-            Matcher where = BED.matcher(snags.get(i).where());
-            if (where.matches() && beds.containsKey(where.group(1))) {
+            Place where = FindingList.singles(List.of(snags.get(i))).get(0).place();
+            Optional<Bed> bed = where.ids(What.BED).stream().findFirst().map(beds::get);
+            if (bed.isPresent()) {
                 String letter = letter(i);
-                Point at = place(beds.get(where.group(1)), Optional.ofNullable(where.group(2)), view);
+                Point at = place(bed.get(), where.only(What.WALL), view);
                 labels.first(near(at), plate -> true)
                         .ifPresent(plate -> shapes.addAll(sign(letter, plate.centre(), inks)));
             }

@@ -45,6 +45,6 @@ public record AccessSheet(AccessStandard standard, List<Row> rows, List<Finding>
 
     static Finding finding(AccessStandard standard, String where, String text, Finding.Amount amount, List<String> ways) {
         Finding.Weight weight = standard.named() ? Finding.Weight.SNAG : Finding.Weight.NOTE;
-        return new Finding(weight, where, text, Optional.of(amount), ways);
+        return Finding.said(weight, where, text, amount, ways.toArray(String[]::new));
     }
 }

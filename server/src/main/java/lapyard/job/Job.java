@@ -2,8 +2,6 @@ package lapyard.job;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,6 +15,7 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
@@ -78,7 +77,7 @@ public final class Job {
             snags.addAll(Rest.of(sheet).findings());
         }
         snags.addAll(Buying.of(sheet).findings(garden));
-        return sheet.with(settled(garden, snags));
+        return sheet.with(FindingList.settled(snags, garden.accepted()));
     }
 
     private static List<Finding> aboutPrices(Garden garden, Slip slip) {
@@ -110,23 +109,5 @@ public final class Job {
                     "put your merchant's prices in the catalogue"));
         }
         return found;
-    }
-
-    /** Accepted snags become notes with their reason; no finding stands twice; heaviest first, otherwise as found. */
-    private static List<Finding> settled(Garden garden, List<Finding> found) {
-        List<Finding> settled = new ArrayList<>();
-        Set<Finding> seen = new HashSet<>();
-        for (Finding finding : found) {
-            if (!seen.add(finding)) {
-                continue;
-            }
-            String reason = garden.accepted().get(finding.where());
-            settled.add(reason != null && finding.weight() == Weight.SNAG
-                    ? new Finding(Weight.NOTE, finding.where(), finding.text() + " (accepted: " + reason + ")",
-                            finding.amount(), finding.ways())
-                    : finding);
-        }
-        settled.sort(Comparator.comparing(Finding::weight));
-        return settled;
     }
 }

@@ -12,7 +12,12 @@ import lapyard.cutting.Effort;
 import lapyard.cutting.Replan;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipLine;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.Place.What;
+import lapyard.plan.WayKind;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Tally;
 import lapyard.weekends.Weekends;
@@ -136,9 +141,11 @@ public record Rest(
                     .sum();
             if (planned < bought.count()) {
                 long over = bought.count() - planned;
-                findings.add(Finding.snag("tally, " + bought.item(),
-                        over + " x " + bought.pack() + (bought.arrived() > 0 ? " bought and in part here" : " bought") + ", the order asks for " + planned,
-                        new Amount(over, "packs"), "keep what it was bought for", "take them back or rack them"));
+                findings.add(Finding.of(FindingKind.TALLY_BOUGHT_MORE, Place.of(What.TALLY).then(What.FIELD, bought.item()))
+                        .with("pack", Fact.name(bought.pack())).with("item", Fact.name(bought.item()))
+                        .with("bought", Fact.count(bought.count(), "packs")).with("planned", Fact.count(planned, "packs"))
+                        .by(Fact.count(over, "packs"))
+                        .way(WayKind.KEEP_ITS_BED).way(WayKind.TAKE_BACK));
             }
         }
     }

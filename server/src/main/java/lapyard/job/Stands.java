@@ -120,14 +120,14 @@ final class Stands {
             worst = spoken(one, key).size() > spoken(worst, key).size() ? one : worst;
         }
         Verdict verdict = spoken(worst, key);
-        return new Finding(
+        return Finding.said(
                 verdict.outcome() == Outcome.WEAK ? Finding.Weight.SNAG : Finding.Weight.NOTE,
                 where(beds, ", " + verdict.about()),
                 verdict.text()
                         + (beds.size() == 1 ? "" : " in bed " + worst.bed() + ", the worst of " + beds.size())
                         + "; " + Standing.CAUTION_SHORT,
-                Optional.empty(),
-                verdict.ways());
+                null,
+                verdict.ways().toArray(String[]::new));
     }
 
     private static Verdict spoken(Standing bed, String key) {

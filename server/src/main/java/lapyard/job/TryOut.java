@@ -10,8 +10,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import lapyard.construction.Nest;
 import lapyard.construction.Piece;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.FindingList;
+import lapyard.plan.Place;
+import lapyard.plan.Place.What;
+import lapyard.plan.WayKind;
 import lapyard.plan.Tally;
 import lapyard.weekends.Weekends;
 
@@ -54,11 +59,14 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
             int to = is.containsKey(id) ? is.get(id).firstDay() : -1;
             if (from != to) moved.add(new Moved(id, from, to));
         }
-        List<Finding> gone = new ArrayList<>(before.snags());
-        gone.removeAll(after.snags());
-        List<Finding> come = new ArrayList<>(after.snags());
-        come.removeAll(before.snags());
-        return new TryOut(figures(before), figures(after), moved, touched(before, after), gone, come);
+        return new TryOut(figures(before), figures(after), moved, touched(before, after), without(before, after), without(after, before));
+    }
+
+    /** Findings of one garden that the other does not have. */
+    private static List<Finding> without(JobSheet one, JobSheet other) {
+        List<Finding> left = new ArrayList<>(FindingList.singles(one.snags()));
+        left.removeAll(FindingList.singles(other.snags()));
+        return FindingList.merged(left);
     }
 
     private static Figures figures(JobSheet sheet) {
@@ -95,21 +103,21 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
                 if (old == null) continue;
                 boolean other = now == null || now.lengthMm() != old.lengthMm() || !sections.get(mark).equals(oldSections.get(mark));
                 if (other) {
-                    touched.add(Finding.snag("piece " + mark, "is cut from board " + board.name() + " and "
-                                    + (now == null ? "would not be wanted" : "would be of another size"),
-                            new Amount(old.lengthMm(), "mm"), "leave its bed as it is", "rack it as an offcut"));
+                    touched.add(Finding.of(now == null ? FindingKind.TRY_CUT_UNWANTED : FindingKind.TRY_CUT_OTHER, Place.of(What.PIECE, mark))
+                            .with("board", Fact.name(board.name())).by(Fact.mm(old.lengthMm()))
+                            .way(WayKind.LEAVE_BED).way(WayKind.RACK_AS_OFFCUT));
                 }
             }
         }
         Set<String> tasks = new HashSet<>(after.weekends().byId().keySet());
         for (Tally.Done done : tally.done()) {
             if (before.weekends().byId().containsKey(done.task()) && !tasks.contains(done.task())) {
-                touched.add(Finding.snag("task " + done.task(), "is done and would be for nothing", null, "leave its bed as it is"));
+                touched.add(Finding.of(FindingKind.TRY_DONE_UNWANTED, Place.of(What.TASK, done.task())).way(WayKind.LEAVE_BED));
             }
         }
         List<Finding> packs = new ArrayList<>();
         for (Finding finding : after.snags()) {
-            if (finding.where().startsWith("tally, ") && finding.text().contains("bought") && !before.snags().contains(finding)) packs.add(finding);
+            if (finding.kind() == FindingKind.TALLY_BOUGHT_MORE && !before.snags().contains(finding)) packs.add(finding);
         }
         touched.addAll(packs);
         return touched;

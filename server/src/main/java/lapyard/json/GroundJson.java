@@ -23,6 +23,7 @@ import lapyard.job.JobSheet;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.Ground;
+import lapyard.words.Wording;
 
 /** The ground in a job sheet, and its parts that are worked out only when asked for: pegs and sun. */
 public final class GroundJson {
@@ -38,7 +39,7 @@ public final class GroundJson {
     public static ObjectNode part(String part, JobSheet sheet) {
         return switch (part) {
             case "ground" -> of(sheet);
-            case "pegs" -> pegs(SettingOut.of(sheet.garden(), sheet.ground().fall()));
+            case "pegs" -> pegs(SettingOut.of(sheet.garden(), sheet.ground().fall()), Wording.of(sheet.garden().imperial()));
             case "sun" -> sun(SunHours.of(sheet.garden(), sheet.ground().fall()));
             default -> throw new IllegalArgumentException("the ground has no part " + part);
         };
@@ -175,7 +176,7 @@ public final class GroundJson {
         }
     }
 
-    private static ObjectNode pegs(SettingOut out) {
+    private static ObjectNode pegs(SettingOut out, Wording words) {
         ObjectNode json = NODES.objectNode();
         out.baseline().ifPresentOrElse(
                 line -> {
@@ -219,7 +220,7 @@ public final class GroundJson {
             bed.pushForTenMm().ifPresent(push -> one.set("pushForTen", number(push, 2)));
             one.set("quantities", JobSheetJson.quantities(bed.pegs().quantities()));
         }
-        json.set("snags", JobSheetJson.findings(out.findings()));
+        json.set("snags", FindingsJson.of(out.findings(), words));
         return json;
     }
 

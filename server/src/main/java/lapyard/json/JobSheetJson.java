@@ -24,9 +24,10 @@ import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
 import lapyard.job.StagingCost;
 import lapyard.plan.Bed;
-import lapyard.plan.Finding;
 import lapyard.plan.RackBoard;
+import lapyard.words.Wording;
 import lapyard.working.Quantity;
+import lapyard.words.Wording;
 import lapyard.working.Working;
 
 /** The wire form of a job sheet, a slip and findings. Numbers of mm to 0.1, other amounts to six decimals. */
@@ -65,7 +66,8 @@ public final class JobSheetJson {
         json.set("slip", slip(sheet));
         json.set("weekends", WeekendsJson.of(sheet));
         json.set("tally", TallyJson.of(sheet));
-        json.set("snags", findings(sheet.snags()));
+        json.set("snags", FindingsJson.of(sheet.snags(), Wording.of(sheet.garden().imperial())));
+        Wording.caution(sheet.snags()).ifPresent(caution -> json.put("caution", caution));
         ArrayNode rack = json.putArray("rack");
         for (RackBoard board : sheet.garden().goods().rack()) {
             ObjectNode one = rack.addObject();
@@ -236,26 +238,6 @@ public final class JobSheetJson {
 
     static void money(ObjectNode json, String field, Optional<BigDecimal> amount) {
         amount.ifPresentOrElse(money -> json.put(field, money.toPlainString()), () -> json.putNull(field));
-    }
-
-    public static ArrayNode findings(List<Finding> findings) {
-        ArrayNode json = NODES.arrayNode();
-        for (Finding finding : findings) {
-            ObjectNode one = json.addObject();
-            one.put("weight", finding.weight().name());
-            one.put("where", finding.where());
-            one.put("text", finding.text());
-            finding.amount().ifPresentOrElse(
-                    amount -> {
-                        ObjectNode by = one.putObject("amount");
-                        by.set("value", number(amount.value(), 6));
-                        by.put("unit", amount.unit());
-                    },
-                    () -> one.putNull("amount"));
-            ArrayNode ways = one.putArray("ways");
-            finding.ways().forEach(ways::add);
-        }
-        return json;
     }
 
     static ArrayNode outline(Outline outline) {

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import lapyard.loadin.Load;
 import lapyard.loadin.LoadIn;
 import lapyard.loadin.Trips;
+import lapyard.words.Wording;
 
 /** The wire form of the load-in. */
 public final class LoadInJson {
@@ -14,7 +15,7 @@ public final class LoadInJson {
 
     private LoadInJson() {}
 
-    public static ObjectNode of(LoadIn loads) {
+    public static ObjectNode of(LoadIn loads, Wording words) {
         ObjectNode json = NODES.objectNode();
         ArrayNode drops = json.putArray("drops");
         loads.drops().forEach(drop -> drops.add(drop(drop)));
@@ -46,7 +47,7 @@ public final class LoadInJson {
             one.set("hours", JobSheetJson.number(good.hours(), 2));
             one.set("working", JobSheetJson.working(good.working()));
         }
-        json.set("findings", JobSheetJson.findings(loads.findings()));
+        json.set("findings", FindingsJson.of(loads.findings(), words));
         ArrayNode cautions = json.putArray("cautions");
         loads.cautions().forEach(cautions::add);
         return json;

@@ -343,7 +343,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         for (Bad one : bad) {
             wrong.addObject().put("line", one.number()).put("text", one.text()).put("way", one.way());
         }
-        json.set("findings", JobSheetJson.findings(findings));
+        json.set("findings", FindingsJson.of(findings, lapyard.words.Wording.METRIC));
         garden.ifPresentOrElse(whole -> json.set("garden", whole), () -> json.putNull("garden"));
         return json;
     }

@@ -9,7 +9,12 @@ import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.Place.What;
+import lapyard.plan.WayKind;
 
 /** Lines that the gardener buys from one supplier or in one pack, whatever else would be cheaper. */
 final class Pins {
@@ -67,8 +72,8 @@ final class Pins {
                 }
             }
             if (!known) {
-                pin.line().add(Finding.snag("pin " + pin.item(), "\"" + Cursor.cut(pin.item()) + "\" is not in the catalogue, so nothing is pinned", null,
-                        "name a section, a roll material or goods of the catalogue", "take the pin out"));
+                pin.line().add(Finding.of(FindingKind.PIN_UNKNOWN, Place.of(What.PIN, pin.item()))
+                        .with("item", Fact.name(Cursor.cut(pin.item()))).way(WayKind.NAME_CATALOGUE_GOODS).way(WayKind.TAKE_OUT_PIN));
             }
         }
         return new Catalogue(catalogue.suppliers(), sections, rolls, packs, catalogue.examplePrices());
@@ -78,8 +83,9 @@ final class Pins {
         List<T> kept = sold.stream().filter(one -> pin.takes(seller.apply(one), name.apply(one))).toList();
         if (kept.isEmpty()) {
             String wanted = (pin.pack().isEmpty() ? "" : " " + pin.pack()) + (pin.supplier().isEmpty() ? "" : " from " + pin.supplier());
-            pin.line().add(Finding.snag("pin " + pin.item(), "nothing is sold as" + wanted + ", so the line is chosen as if it were not pinned", null,
-                    "name a pack or supplier that the catalogue has for it", "take the pin out"));
+            pin.line().add(Finding.of(FindingKind.PIN_NOT_SOLD, Place.of(What.PIN, pin.item()))
+                    .with("item", Fact.name(Cursor.cut(pin.item()))).with("wanted", Fact.name(wanted.strip()))
+                    .way(WayKind.NAME_SELLER).way(WayKind.TAKE_OUT_PIN));
             return sold;
         }
         return kept;

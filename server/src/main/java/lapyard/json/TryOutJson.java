@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Set;
 import lapyard.job.TryOut;
+import lapyard.words.Wording;
 
 /** Changes laid over a copy of a garden document, and two gardens side by side. */
 public final class TryOutJson {
@@ -82,10 +83,12 @@ public final class TryOutJson {
         json.set("after", figures(tried.after()));
         ArrayNode moved = json.putArray("moved");
         tried.moved().forEach(task -> moved.addObject().put("task", task.task()).put("wasDay", task.wasDay()).put("isDay", task.isDay()));
-        json.set("touched", JobSheetJson.findings(tried.touched()));
-        json.set("gone", JobSheetJson.findings(tried.gone()));
-        json.set("come", JobSheetJson.findings(tried.come()));
-        json.set("garden", DocumentText.parse(after));
+        JsonNode garden = DocumentText.parse(after);
+        Wording words = Wording.of(garden.path("units").asText().equals("imperial"));
+        json.set("touched", FindingsJson.of(tried.touched(), words));
+        json.set("gone", FindingsJson.of(tried.gone(), words));
+        json.set("come", FindingsJson.of(tried.come(), words));
+        json.set("garden", garden);
         return json;
     }
 

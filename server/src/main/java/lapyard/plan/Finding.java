@@ -1,17 +1,27 @@
 package lapyard.plan;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * What the gardener can put right: where, what, by how much, and the ways out.
+ * Something the gardener can put right, as data: what it is, where, its figures and the ways out. The package {@code words}
+ * makes sentences of it.
  *
- * @param where a bed, wall, path, board or line, as in {@code bed M, wall D}
- * @param text  short and spoken, the number first
+ * @param facts  the figures that its sentence names, by the names used there
+ * @param by     the amount by which it fails, where there is one
+ * @param alike  the single findings behind a merged one, worst first; empty for a single finding
+ * @param accepted the reason for which the gardener lets it stand
  */
-public record Finding(Weight weight, String where, String text, Optional<Amount> amount, List<String> ways) {
+public record Finding(FindingKind kind, Weight weight, Place place, Map<String, Fact> facts, Optional<Fact> by, List<WayOut> ways,
+        List<Finding> alike, Optional<String> accepted) {
     public Finding {
+        facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
         ways = List.copyOf(ways);
+        alike = List.copyOf(alike);
     }
 
     /** STOP cannot be stored or drawn; SNAG is stored and named; NOTE is information. */
@@ -21,17 +31,99 @@ public record Finding(Weight weight, String where, String text, Optional<Amount>
         NOTE
     }
 
+    /** A number with its unit, as JSON shows it. */
     public record Amount(double value, String unit) {}
 
+    /** A finding with the usual weight of its kind, still without figures and ways out. */
+    public static Finding of(FindingKind kind, Place place) {
+        return new Finding(kind, kind.weight(), place, Map.of(), Optional.empty(), List.of(), List.of(), Optional.empty());
+    }
+
+    /** The same finding with one more figure. */
+    public Finding with(String name, Fact fact) {
+        Map<String, Fact> more = new LinkedHashMap<>(facts);
+        more.put(name, fact);
+        return new Finding(kind, weight, place, more, by, ways, alike, accepted);
+    }
+
+    /** The same finding with the amount by which it fails; sentences call it {@code by}. */
+    public Finding by(Fact amount) {
+        return new Finding(kind, weight, place, with("by", amount).facts, Optional.of(amount), ways, alike, accepted);
+    }
+
+    /** The same finding with one more way out, to be offered after those it has. */
+    public Finding way(WayKind way, Fact... values) {
+        return way(new WayOut(way, List.of(values)));
+    }
+
+    public Finding way(WayOut way) {
+        List<WayOut> more = new ArrayList<>(ways);
+        more.add(way);
+        return new Finding(kind, weight, place, facts, by, more, alike, accepted);
+    }
+
+    public Finding ways(List<WayOut> all) {
+        return new Finding(kind, weight, place, facts, by, all, alike, accepted);
+    }
+
+    public Finding weighing(Weight other) {
+        return new Finding(kind, other, place, facts, by, ways, alike, accepted);
+    }
+
+    public Finding at(Place other) {
+        return new Finding(kind, weight, other, facts, by, ways, alike, accepted);
+    }
+
+    /** The same finding, accepted by the gardener and therefore no more than information. */
+    Finding accepted(String reason) {
+        return new Finding(kind, Weight.NOTE, place, facts, by, ways, alike, Optional.of(reason));
+    }
+
+    /** This finding as the one that speaks for these, which are all of its kind. */
+    Finding speakingFor(List<Finding> all, Place where) {
+        return new Finding(kind, weight, where, facts, by, ways, all, accepted);
+    }
+
+    /** Its place as documents name it under {@code accepted}: {@code bed M, wall D}. */
+    public String where() {
+        return place.key();
+    }
+
+    /** The amount by which it fails as a number with its unit. */
+    public Optional<Amount> amount() {
+        return by.map(Fact::amount);
+    }
+
+    /** Wording that still stands where it was found; goes once every package gives a kind. */
     public static Finding stop(String where, String text, Amount amount, String... ways) {
-        return new Finding(Weight.STOP, where, text, Optional.ofNullable(amount), List.of(ways));
+        return said(Weight.STOP, where, text, amount, ways);
     }
 
     public static Finding snag(String where, String text, Amount amount, String... ways) {
-        return new Finding(Weight.SNAG, where, text, Optional.ofNullable(amount), List.of(ways));
+        return said(Weight.SNAG, where, text, amount, ways);
     }
 
     public static Finding note(String where, String text, Amount amount, String... ways) {
-        return new Finding(Weight.NOTE, where, text, Optional.ofNullable(amount), List.of(ways));
+        return said(Weight.NOTE, where, text, amount, ways);
+    }
+
+    private static Place spoken(String where) {
+        java.util.regex.Matcher bed = java.util.regex.Pattern.compile("bed ([^,]+)(?:, wall ([A-Z]+))?(?:, (.*))?").matcher(where);
+        if (!bed.matches()) {
+            return Place.field(where);
+        }
+        Place place = bed.group(2) == null ? Place.bed(bed.group(1)) : Place.wall(bed.group(1), bed.group(2));
+        return bed.group(3) == null ? place : place.then(Place.What.FIELD, bed.group(3));
+    }
+
+    public static Finding said(Weight weight, String where, String text, Amount amount, String... ways) {
+        Finding finding = of(FindingKind.SAID, spoken(where)).weighing(weight).with("text", new Fact.Name(text));
+        if (amount != null) {
+            finding = finding.by(new Fact.Plain(amount.value(), amount.unit()));
+        }
+        for (String way : ways) {
+            finding = finding.way(WayKind.SAID, new Fact.Name(way));
+        }
+        return finding;
     }
 }

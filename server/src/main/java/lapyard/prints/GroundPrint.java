@@ -8,6 +8,7 @@ import lapyard.drawing.Page;
 import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.job.JobSheet;
+import lapyard.words.Wording;
 
 /** Sheets about the ground. */
 final class GroundPrint {
@@ -17,8 +18,7 @@ final class GroundPrint {
     static SettingOut out(JobSheet sheet) {
         SettingOut out = SettingOut.of(sheet.garden(), sheet.ground().fall());
         if (out.baseline().isEmpty()) {
-            throw new CannotPrint(out.findings().get(0).text() + ". "
-                    + String.join(", or ", out.findings().get(0).ways()) + ".");
+            throw new CannotPrint(Wording.of(sheet.garden().imperial()).paragraph(out.findings().get(0)));
         }
         return out;
     }

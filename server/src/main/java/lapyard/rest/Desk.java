@@ -121,7 +121,7 @@ public interface Desk {
             super(
                     findings.isEmpty()
                             ? "refused"
-                            : findings.get(0).where() + ": " + findings.get(0).text());
+                            : findings.get(0).where() + ": " + lapyard.words.Wording.METRIC.text(findings.get(0)));
             this.findings = List.copyOf(findings);
         }
 

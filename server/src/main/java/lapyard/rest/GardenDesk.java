@@ -34,7 +34,11 @@ import lapyard.json.UnreadableDocument;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.order.Variation;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.prints.CannotPrint;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
@@ -78,8 +82,16 @@ public final class GardenDesk implements Desk {
         try {
             return read(document);
         } catch (UnreadableDocument e) {
-            return new Reading.Refused(List.of(Finding.stop("garden", e.getMessage(), null, "send one JSON object")));
+            return new Reading.Refused(List.of(refused("garden", e.getMessage()).way(WayKind.SEND_OBJECT)));
         }
+    }
+
+    private static com.fasterxml.jackson.databind.node.ObjectNode loads(JobSheet sheet) {
+        return LoadInJson.of(Loads.of(sheet), lapyard.words.Wording.of(sheet.garden().imperial()));
+    }
+
+    private static Finding refused(String where, String why) {
+        return Finding.of(FindingKind.REQUEST_REFUSED, Place.field(where)).with("text", Fact.name(why));
     }
 
     @Override
@@ -99,7 +111,7 @@ public final class GardenDesk implements Desk {
             return Optional.of(JobSheetJson.weekends(sheet(document)).toString());
         }
         if (part.equals("loads")) {
-            return Optional.of(LoadInJson.of(Loads.of(sheet(document))).toString());
+            return Optional.of(loads(sheet(document)).toString());
         }
         if (part.equals("quote")) {
             return Optional.of(QuoteJson.of(Quoting.of(sheet(document)), sheet(document).garden().terms().quote()).toString());
@@ -116,9 +128,9 @@ public final class GardenDesk implements Desk {
         try {
             return Prints.file(Prints.pages(name, sheet, ask), format, page);
         } catch (CannotPrint tooLittle) {
-            throw new Refused(List.of(Finding.stop(name, tooLittle.getMessage(), null)));
+            throw new Refused(List.of(refused(name, tooLittle.getMessage())));
         } catch (IllegalArgumentException e) {
-            throw new Refused(List.of(Finding.stop(name, e.getMessage(), null, "leave the parameter out for what is usual")));
+            throw new Refused(List.of(refused(name, e.getMessage()).way(WayKind.LEAVE_OUT_PARAMETER)));
         }
     }
 
@@ -132,8 +144,9 @@ public final class GardenDesk implements Desk {
                 .filter(order -> order.supplier().id().equals(supplier.get()))
                 .findFirst()
                 .map(order -> SlipCsv.write(order, slip.currency().getCode()))
-                .orElseThrow(() -> new Refused(List.of(Finding.stop("slip", "nothing comes from a supplier \"" + supplier.get() + "\"", null,
-                        "name a supplier of the slip: " + String.join(", ", slip.orders().stream().map(order -> order.supplier().id()).toList())))));
+                .orElseThrow(() -> new Refused(List.of(Finding.of(FindingKind.SUPPLIER_NOT_ON_SLIP, Place.field("slip"))
+                        .with("supplier", Fact.name(supplier.get()))
+                        .way(WayKind.NAME_SUPPLIER_OF, Fact.names(slip.orders().stream().map(order -> order.supplier().id()).toList())))));
     }
 
     @Override
@@ -152,7 +165,7 @@ public final class GardenDesk implements Desk {
         try {
             return Variation.between(before.slip(), after.slip());
         } catch (IllegalArgumentException e) {
-            throw new Refused(List.of(Finding.stop("variation", e.getMessage(), null, "compare two revisions in one currency")));
+            throw new Refused(List.of(refused("variation", e.getMessage()).way(WayKind.SAME_CURRENCY)));
         }
     }
 
@@ -161,7 +174,7 @@ public final class GardenDesk implements Desk {
         try {
             return MerchantListJson.preview(body).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
-            throw new Refused(List.of(Finding.stop("list", e.getMessage(), null, "send {\"list\": \"item,price\\n...\", \"supplier\": \"\", \"garden\": {}}")));
+            throw new Refused(List.of(refused("list", e.getMessage()).way(WayKind.SEND_LIST)));
         }
     }
 
@@ -183,7 +196,7 @@ public final class GardenDesk implements Desk {
             JobSheet before = sheet(both.before());
             return TryOutJson.write(TryOut.of(before, sheet(both.after())), both.after()).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
-            throw new Refused(List.of(Finding.stop("try-out", e.getMessage(), null, "mend the change that is named")));
+            throw new Refused(List.of(refused("try-out", e.getMessage()).way(WayKind.MEND_NAMED)));
         }
     }
 
@@ -198,7 +211,7 @@ public final class GardenDesk implements Desk {
                 default -> throw new IllegalArgumentException("no problems of kind " + kind + " are solved here");
             }).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
-            throw new Refused(List.of(Finding.stop(kind + " problem", e.getMessage(), null, "mend the field that is named")));
+            throw new Refused(List.of(refused(kind + " problem", e.getMessage()).way(WayKind.MEND_NAMED)));
         }
     }
 

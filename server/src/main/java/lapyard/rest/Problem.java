@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import lapyard.json.FindingsJson;
 import lapyard.plan.Finding;
+import lapyard.words.Wording;
 
 /**
  * An error as RFC 9457 writes it: {@code title} is the status in words, {@code detail} says what to put right.
@@ -86,23 +88,7 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
 
     /** The member {@code snags}, as every answer shows findings. */
     static void writeSnags(JsonGenerator json, List<Finding> findings) throws IOException {
-        json.writeArrayFieldStart("snags");
-        for (Finding finding : findings) {
-            json.writeStartObject();
-            json.writeStringField("weight", finding.weight().name());
-            json.writeStringField("where", finding.where());
-            json.writeStringField("text", finding.text());
-            if (finding.amount().isPresent()) {
-                json.writeObjectFieldStart("amount");
-                json.writeNumberField("value", finding.amount().get().value());
-                json.writeStringField("unit", finding.amount().get().unit());
-                json.writeEndObject();
-            }
-            json.writeArrayFieldStart("ways");
-            for (String way : finding.ways()) json.writeString(way);
-            json.writeEndArray();
-            json.writeEndObject();
-        }
-        json.writeEndArray();
+        json.writeFieldName("snags");
+        json.writeRawValue(FindingsJson.of(findings, Wording.METRIC).toString());
     }
 }

@@ -15,6 +15,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import lapyard.plan.Saw;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -122,9 +123,9 @@ class AngledCornersTest {
         BedWork mitred = work(Beds.joined(Beds.bed("T", triangle, 1, Lap.TURNING), Map.of(1, Joint.MITRE)));
         Finding set = Beds.of(Finding.Weight.SNAG, mitred.findings()).get(0);
         assertEquals("bed T, wall B", set.where());
-        assertTrue(set.text().startsWith("60 degrees is the mitre"), set.text());
+        assertTrue(Told.text(set).startsWith("60 degrees is the mitre"), Told.text(set));
         assertEquals(new Finding.Amount(15, "degrees"), set.amount().orElseThrow());
-        assertEquals("lap that corner", set.ways().get(0));
+        assertEquals("lap that corner", Told.ways(set).get(0));
 
         double height = 1500 * Math.tan(Math.toRadians(50));
         Bed sharp = Beds.bed("V", Beds.outline(0, 0, 3000, 0, 1500, height), 1, Lap.TURNING);
@@ -138,11 +139,11 @@ class AngledCornersTest {
     void mitredPiecesAreNotNestedAndTheNoteTellsWhatThatCosts() {
         BedWork six = work(Beds.bed("X", SIX, 1, Lap.TURNING));
         Finding note = six.findings().stream()
-                .filter(finding -> finding.text().contains("nested"))
+                .filter(finding -> Told.text(finding).contains("nested"))
                 .findFirst()
                 .orElseThrow();
         assertEquals(Finding.Weight.NOTE, note.weight());
-        assertTrue(note.text().startsWith("346.4 of timber goes into the points of 6 pieces"), note.text());
+        assertTrue(Told.text(note).startsWith("346.4 of timber goes into the points of 6 pieces"), Told.text(note));
     }
 
     /** Mitre set for regular outlines: half the turn, 360 / n / 2. */

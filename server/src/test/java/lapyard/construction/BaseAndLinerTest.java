@@ -20,6 +20,7 @@ import lapyard.plan.Finish;
 import lapyard.plan.Lap;
 import lapyard.plan.Liner;
 import lapyard.plan.Saw;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 class BaseAndLinerTest {
@@ -53,7 +54,7 @@ class BaseAndLinerTest {
         assertEquals(15, rows.gapMm());
         assertEquals(20, rows.rippedMm());
         BedWork work = Beds.built(Beds.bed("K", Outline.rectangle(1800, 550), 2, Lap.TURNING));
-        assertTrue(work.findings().stream().anyMatch(one -> one.text().startsWith("20 wide is the last row of slats")));
+        assertTrue(work.findings().stream().anyMatch(one -> Told.text(one).startsWith("20 wide is the last row of slats")));
     }
 
     /** Whatever the width, the rows fill it and no gap is under 0 or over the greatest. */
@@ -131,8 +132,8 @@ class BaseAndLinerTest {
         BedWork work = Beds.built(Beds.filled(Beds.m(Lap.TURNING), dam, tight, Fill.USUAL, Finish.USUAL));
         List<Finding> snags = Beds.of(Finding.Weight.SNAG, work.findings());
         assertEquals(2, snags.size());
-        assertTrue(snags.get(0).text().startsWith("0 of drain gap"), snags.toString());
-        assertTrue(snags.get(1).text().startsWith("100 of lap"), snags.toString());
+        assertTrue(Told.text(snags.get(0)).startsWith("0 of drain gap"), snags.toString());
+        assertTrue(Told.text(snags.get(1)).startsWith("100 of lap"), snags.toString());
         assertEquals(50, snags.get(1).amount().orElseThrow().value());
         // What can be made stays in: R2 is 900 + 580 + 100 high.
         assertEquals(1580, work.liner().get(1).heightMm());
@@ -158,6 +159,6 @@ class BaseAndLinerTest {
         // 60 - 45 - 25 = -10.
         assertTrue(work.findings().stream()
                 .anyMatch(
-                        one -> one.weight() == Finding.Weight.SNAG && one.text().startsWith("10 too low")));
+                        one -> one.weight() == Finding.Weight.SNAG && Told.text(one).startsWith("10 too low")));
     }
 }

@@ -10,6 +10,7 @@ import lapyard.geometry.Outline;
 import lapyard.plan.Finding;
 import lapyard.plan.Lap;
 import lapyard.plan.Saw;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -64,7 +65,7 @@ class BedNTest {
         assertEquals(0, value(work.quantities(), "notches"));
         Finding note = work.findings().get(0);
         assertEquals(Finding.Weight.NOTE, note.weight());
-        assertEquals(List.of("take three levels of the ground", "name the low walls"), note.ways());
+        assertEquals(List.of("take three levels of the ground", "name the low walls"), Told.ways(note));
     }
 
     /** 2400 x 1200 x 3 courses is 6 of 2300 and 6 of 1100: sixty such beds take 360 of each. */

@@ -18,6 +18,7 @@ import lapyard.plan.Lap;
 import lapyard.plan.Notches;
 import lapyard.plan.Saw;
 import lapyard.plan.Screws;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -133,10 +134,10 @@ class FixingsTest {
         assertFalse(Beds.has(work.quantities(), "pilots"));
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
         assertTrue(
-                snag.text().startsWith("2.3 of cover is left by a screw of 100 at 45 degrees in 38 timber"),
-                snag.text());
+                Told.text(snag).startsWith("2.3 of cover is left by a screw of 100 at 45 degrees in 38 timber"),
+                Told.text(snag));
         assertEquals(7.7, snag.amount().orElseThrow().value());
-        assertEquals(List.of("use screws of 70 or shorter"), snag.ways());
+        assertEquals(List.of("use screws of 70 or shorter"), Told.ways(snag));
         // All the rest stays in.
         assertEquals(2 * (7.2 - 4 * 0.038), Beds.value(work.quantities(), "timber.length"), 1e-9);
     }
@@ -161,9 +162,9 @@ class FixingsTest {
                 .filter(one -> one.where().equals("bed K, corners"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(note.text().startsWith("11.5 of a 70 screw comes out of the end"), note.text());
+        assertTrue(Told.text(note).startsWith("11.5 of a 70 screw comes out of the end"), Told.text(note));
         // (38 - 10) / 0.7071 = 39.6.
-        assertEquals("use screws of 35 or shorter", note.ways().get(0));
+        assertEquals("use screws of 35 or shorter", Told.ways(note).get(0));
     }
 
     @Test
@@ -202,7 +203,7 @@ class FixingsTest {
                 4780,
                 Optional.of(new Point(1e-17, 0)));
         assertEquals(List.of(), work.frame().notches());
-        assertTrue(work.findings().stream().anyMatch(one -> one.text().startsWith("0 drain notches")));
+        assertTrue(work.findings().stream().anyMatch(one -> Told.text(one).startsWith("0 drain notches")));
     }
 
     /**
@@ -225,8 +226,8 @@ class FixingsTest {
                 moved.notches().stream().map(Notch::atMm).toList());
         assertEquals(Finding.Weight.NOTE, moved.findings().get(0).weight());
         assertTrue(
-                moved.findings().get(0).text().startsWith("200 along"),
-                moved.findings().get(0).text());
+                Told.text(moved.findings().get(0)).startsWith("200 along"),
+                Told.text(moved.findings().get(0)));
         // A seam of a higher course is no matter.
         assertEquals(
                 clear.notches(),
@@ -247,7 +248,7 @@ class FixingsTest {
         // Clear 500 - 200 = 300, less than 2 x 200.
         Bed bed = Beds.low(Beds.bed("K", Outline.rectangle(2400, 500), 1, Lap.TURNING), "B");
         Finding snag = Beds.of(Finding.Weight.SNAG, Beds.built(bed).findings()).get(0);
-        assertEquals("0 drain notches fit on the low side", snag.text());
+        assertEquals("0 drain notches fit on the low side", Told.text(snag));
     }
 
     @Test
@@ -259,7 +260,7 @@ class FixingsTest {
                 new Notches(25, 60, 900, 200));
         BedWork work = Beds.built(bed);
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
-        assertTrue(snag.text().startsWith("60 deep"), snag.text());
+        assertTrue(Told.text(snag).startsWith("60 deep"), Told.text(snag));
         assertEquals(10, snag.amount().orElseThrow().value());
         assertEquals(3, work.frame().notches().size());
     }

@@ -14,6 +14,7 @@ import lapyard.plan.Lap;
 import lapyard.plan.Notches;
 import lapyard.plan.Saw;
 import lapyard.plan.Screws;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 class SeamsTest {
@@ -66,14 +67,14 @@ class SeamsTest {
         // Corner screws are counted apart: 4 corners x 3 courses x 2.
         assertEquals(24, Beds.value(work.quantities(), "screws"));
         List<Finding> notes = work.findings().stream()
-                .filter(one -> one.text().contains("seam"))
+                .filter(one -> Told.text(one).contains("seam"))
                 .toList();
         assertEquals(6, notes.size());
         assertTrue(notes.stream().allMatch(one -> one.weight() == Finding.Weight.NOTE));
         assertEquals("bed K, wall A", notes.get(0).where());
         assertTrue(
-                notes.get(0).text().startsWith("3500 from the start of wall A, course 1"),
-                notes.get(0).text());
+                Told.text(notes.get(0)).startsWith("3500 from the start of wall A, course 1"),
+                Told.text(notes.get(0)));
     }
 
     /** Boards that give 3000: two parts reach 2 x 3000 - 5900 + 100 = 200 of stagger at most, so three are used. */
@@ -100,11 +101,11 @@ class SeamsTest {
         assertEquals(List.of(900.0), seams(work, 2, "A"));
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
         assertEquals("bed K, wall A", snag.where());
-        assertTrue(snag.text().startsWith("300 between seams"), snag.text());
+        assertTrue(Told.text(snag).startsWith("300 between seams"), Told.text(snag));
         assertEquals(300, snag.amount().orElseThrow().value());
         assertTrue(
-                snag.ways().contains("shorten wall A by 600 and leave out the seam"),
-                snag.ways().toString());
+                Told.ways(snag).contains("shorten wall A by 600 and leave out the seam"),
+                Told.ways(snag).toString());
     }
 
     /** 5900 needed, 4780 to be had: 1120 too long, and the piece stays in the list for the cutting to refuse. */
@@ -118,12 +119,12 @@ class SeamsTest {
                 List.of("bed K, wall A", "bed K, wall C"),
                 snags.stream().map(Finding::where).toList());
         assertTrue(
-                snags.get(0).text().startsWith("5900 needed; the longest board gives 4780"),
-                snags.get(0).text());
+                Told.text(snags.get(0)).startsWith("5900 needed; the longest board gives 4780"),
+                Told.text(snags.get(0)));
         assertEquals(new Finding.Amount(1120, "mm"), snags.get(0).amount().orElseThrow());
         assertEquals(
                 List.of("allow a seam", "shorten wall A by 1120", "add a board of 5920 or longer"),
-                snags.get(0).ways());
+                Told.ways(snags.get(0)));
         assertEquals(5900, work.pieces().get(0).lengthMm());
         assertTrue(work.frame().seams().isEmpty());
         assertTrue(!Beds.has(work.quantities(), "seam.plates"));
@@ -135,7 +136,7 @@ class SeamsTest {
                 Beds.bed("K", Outline.rectangle(1500, 900), 1, Lap.TURNING), SAW, 550, Optional.empty());
         assertTrue(work.frame().seams().isEmpty());
         assertTrue(
-                Beds.of(Finding.Weight.SNAG, work.findings()).get(0).text().contains("no split leaves parts of 600"));
+                Told.text(Beds.of(Finding.Weight.SNAG, work.findings()).get(0)).contains("no split leaves parts of 600"));
     }
 
     /** Long-wall lap, 4900 long, boards give 4780: odd 4900 must be joined, even 4700 need not, so nothing staggers. */

@@ -14,6 +14,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Finish;
 import lapyard.plan.Lap;
 import lapyard.plan.Liner;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 class BedFillTest {
@@ -51,7 +52,7 @@ class BedFillTest {
     void aShallowBedIsANoteUntilAStandardIsNamed() {
         Finding note = filled(2, Base.USUAL, Fill.USUAL).findings().get(0);
         assertEquals(Finding.Weight.NOTE, note.weight());
-        assertTrue(note.text().startsWith("255 of soil, 45 under"), note.text());
+        assertTrue(Told.text(note).startsWith("255 of soil, 45 under"), Told.text(note));
         assertEquals(0, filled(2, Base.OPEN, Fill.USUAL).findings().size());
     }
 
@@ -62,14 +63,14 @@ class BedFillTest {
         assertEquals(List.of(), fill.quantities());
         assertEquals(Finding.Weight.SNAG, fill.findings().get(0).weight());
         assertTrue(
-                fill.findings().get(0).text().startsWith("25 too low"),
-                fill.findings().get(0).text());
+                Told.text(fill.findings().get(0)).startsWith("25 too low"),
+                Told.text(fill.findings().get(0)));
     }
 
     @Test
     void mulchFarOverTheFreeboardIsASnag() {
         BedFill fill = filled(3, Base.USUAL, new Fill(20, 130, 0.15, Fill.USUAL.layers()));
-        assertEquals(List.of("lay 10 less mulch"), fill.findings().get(0).ways());
+        assertEquals(List.of("lay 10 less mulch"), Told.ways(fill.findings().get(0)));
     }
 
     @Test

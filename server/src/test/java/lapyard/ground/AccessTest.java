@@ -12,6 +12,7 @@ import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,7 +27,7 @@ class AccessTest {
     }
 
     private static double reach(List<Finding> found, String bed) {
-        String text = Beds.about(found, bed, "Reach is").map(Finding::text).orElse("Reach is 0,");
+        String text = Beds.about(found, bed, "Reach is").map(Told::text).orElse("Reach is 0,");
         return Double.parseDouble(text.replaceAll("Reach is ([0-9.]+),.*", "$1"));
     }
 

@@ -14,6 +14,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
 import lapyard.plan.RimGroup;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 class BedGroundTest {
@@ -121,8 +122,8 @@ class BedGroundTest {
         RimGroup high = new RimGroup(List.of("A", "B"), java.util.OptionalDouble.of(rimOfA - 130));
         Garden garden = Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(high)), a, b);
         var snag = Beds.about(GroundSheet.of(garden).findings(), "bed B", "Rim").orElseThrow();
-        assertEquals("Rim is 180 under its group's, limit 100 (half of 200)", snag.text());
-        assertEquals("Add 1 course and let it in 20", snag.ways().get(0));
+        assertEquals("Rim is 180 under its group's, limit 100 (half of 200)", Told.text(snag));
+        assertEquals("Add 1 course and let it in 20", Told.ways(snag).get(0));
     }
 
     /** Worked by hand: 106.0 m2 of yard with 48.0 of slab and 50.0 of grass leave 8.0. */
@@ -154,7 +155,7 @@ class BedGroundTest {
                 .orElseThrow();
         // soil 550 above the lowest corner, which lies 1200 / 80 = 15 below the wall's ground; 320 - 150 = 170
         assertEquals(550 - 15 - 170, snag.amount().orElseThrow().value(), 0.2);
-        assertEquals(List.of("Move it 75 off the wall", "Leave off 2 courses"), snag.ways());
+        assertEquals(List.of("Move it 75 off the wall", "Leave off 2 courses"), Told.ways(snag));
         Bed off = Beds.box("A", 1000, 80, 2400, 1200);
         assertTrue(Beds.about(GroundSheet.of(Beds.garden(ground, off)).findings(), "bed A", "too high").isEmpty());
     }

@@ -14,6 +14,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Lap;
+import lapyard.plan.Told;
 
 /** Gardens for the tests of this package. */
 final class Beds {
@@ -69,7 +70,7 @@ final class Beds {
 
     static Optional<Finding> about(List<Finding> findings, String where, String words) {
         return findings.stream()
-                .filter(f -> f.where().contains(where) && f.text().contains(words))
+                .filter(f -> f.where().contains(where) && Told.text(f).contains(words))
                 .findFirst();
     }
 }

@@ -17,6 +17,7 @@ import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Ground.KeepClear;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,8 +38,8 @@ class ClashesTest {
     private static Finding only(List<Finding> findings) {
         assertEquals(1, findings.size(), findings.toString());
         Finding finding = findings.get(0);
-        assertTrue(finding.amount().isPresent() && !finding.ways().isEmpty(), finding.toString());
-        for (String way : finding.ways()) {
+        assertTrue(finding.amount().isPresent() && !Told.ways(finding).isEmpty(), finding.toString());
+        for (String way : Told.ways(finding)) {
             assertTrue(Spoken.of(finding).toLowerCase().contains(way.toLowerCase()), Spoken.of(finding));
         }
         return finding;
@@ -104,8 +105,8 @@ class ClashesTest {
                 Beds.box("M", 3000, 3000, 2400, 1200),
                 Beds.box("O", 7750, 3000, 2400, 1200),
                 Beds.bed("N", Beds.outline(0, 0, 2400, 0, 2400, 1200, 1200, 1200, 1200, 600, 0, 600), 5280, 3000))));
-        assertTrue(snag.ways().stream().noneMatch(way -> way.contains("right")), Spoken.of(snag));
-        assertEquals("Move 600 towards the house", snag.ways().get(0));
+        assertTrue(Told.ways(snag).stream().noneMatch(way -> way.contains("right")), Spoken.of(snag));
+        assertEquals("Move 600 towards the house", Told.ways(snag).get(0));
     }
 
     @Test
@@ -158,7 +159,7 @@ class ClashesTest {
         KeepClear drain = new KeepClear("drain", Beds.points(0, 3000, 12000, 3000), 0, 0, false);
         assertEquals(List.of(), snags(Beds.garden(with(drain), Beds.box("M", 3000, 3000, 2400, 1200))));
         Finding across = only(snags(Beds.garden(with(drain), Beds.box("M", 3000, 2000, 2400, 1200))));
-        assertEquals(List.of("Move 200 towards the house", "Cut depth to 1000"), across.ways());
+        assertEquals(List.of("Move 200 towards the house", "Cut depth to 1000"), Told.ways(across));
     }
 
     /** Hand: hinge at (4000, 0), leaf 900; the nearest corner of the bed stands at 680 straight away from the hinge. */
@@ -239,9 +240,7 @@ class ClashesTest {
         assertEquals(
                 "4.00 m2 drawn as both. Draw one of them back to their common edge.",
                 Spoken.of(Beds.about(found, "surfaces slab and deck", "both").orElseThrow()));
-        assertTrue(Beds.about(found, "bed M", "not designed here")
-                .orElseThrow()
-                .ways()
+        assertTrue(Told.ways(Beds.about(found, "bed M", "not designed here").orElseThrow())
                 .contains("Ask a licensed engineer what the deck carries"));
         assertEquals(2, found.size());
     }
@@ -257,7 +256,7 @@ class ClashesTest {
                 Spoken.of(stop));
         Finding side =
                 only(snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 500, 0, 500, 9000)))));
-        assertTrue(side.ways().contains("Narrow it to 1000"), Spoken.of(side));
+        assertTrue(Told.ways(side).contains("Narrow it to 1000"), Spoken.of(side));
         assertEquals(
                 List.of(),
                 snags(Beds.garden(Beds.yard(YARD), List.of(), List.of(Beds.path("P", 1200, 600, 0, 600, 9000)))));
@@ -349,7 +348,7 @@ class ClashesTest {
         int mended = 0;
         for (Finding snag : snags(garden)) {
             Pattern move = Pattern.compile("Move (left|right)? ?([0-9.]+) ?(away|towards)?.*");
-            Matcher way = move.matcher(snag.ways().get(0));
+            Matcher way = move.matcher(Told.ways(snag).get(0));
             if (!way.matches()) {
                 continue;
             }

@@ -15,6 +15,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -78,7 +79,7 @@ class FarAndTouchingTest {
     @Test
     void whatTouchesDoesNotOverlap() {
         List<Finding> found = GroundSheet.of(garden(0)).findings();
-        assertTrue(found.stream().noneMatch(f -> f.text().contains("across bed") || f.text().contains("over the edge")), found.toString());
+        assertTrue(found.stream().noneMatch(f -> Told.text(f).contains("across bed") || Told.text(f).contains("over the edge")), found.toString());
         assertTrue(Beds.about(found, "bed F", "settle").isEmpty(), "its edge lies on the seam of two surfaces");
         assertTrue(Beds.about(found, "bed F", "too near the cover").isPresent());
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Set;
 import lapyard.job.Gardens;
 import lapyard.plan.Garden;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 class HiddenWallsTest {
@@ -20,8 +21,8 @@ class HiddenWallsTest {
         HiddenWalls hidden = HiddenWalls.of(garden);
         assertEquals(Set.of("A", "C"), hidden.garden().beds().get(0).walls().hidden());
         assertEquals(1, hidden.findings().size());
-        assertTrue(hidden.findings().get(0).text().startsWith("100 or less from"), hidden.findings().toString());
-        assertTrue(hidden.findings().get(0).text().contains("walls"), hidden.findings().toString());
+        assertTrue(Told.text(hidden.findings().get(0)).startsWith("100 or less from"), hidden.findings().toString());
+        assertTrue(Told.text(hidden.findings().get(0)).contains("walls"), hidden.findings().toString());
     }
 
     @Test

@@ -14,6 +14,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -63,7 +64,7 @@ class PathAccessTest {
         assertEquals(missing, row.missing(), 0.1);
         assertEquals(
                 missing > 0,
-                sheet.findings().stream().anyMatch(f -> f.weight() == Finding.Weight.SNAG && f.text().contains("at its narrowest")));
+                sheet.findings().stream().anyMatch(f -> f.weight() == Finding.Weight.SNAG && Told.text(f).contains("at its narrowest")));
     }
 
     /** 150 m with no gap over 61 m needs 2 passing spaces: 2010 ADA Standards 403.5.3 (200 ft, from memory). */
@@ -71,7 +72,7 @@ class PathAccessTest {
     void aLongNarrowPathNeedsPlacesToPass() {
         GroundSheet sheet = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(), Beds.path("P", 915, 2000, 5000, 152_000, 5000));
         Finding snag = Beds.about(sheet.findings(), "path P", "without a place to pass").orElseThrow();
-        assertTrue(snag.ways().get(0).startsWith("2 places of 1525 square"), snag.ways().toString());
+        assertTrue(Told.ways(snag).get(0).startsWith("2 places of 1525 square"), Told.ways(snag).toString());
         assertEquals(150_000 - 61_000, row(sheet, "path P", "passing").missing(), 1);
         GroundSheet met = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(),
                 Beds.path("P", 915, 2000, 5000, 102_000, 5000), Beds.path("Q", 1525, 52_000, 1000, 52_000, 9000));
@@ -110,8 +111,8 @@ class PathAccessTest {
                 usual.gradient(), usual.crossGradient(), usual.reachMm(), usual.standMm(), usual.standAlongMm(), 750, 850, "");
         GroundSheet sheet = sheet(standing, FIELD, List.of(), List.of(Beds.box("A", 3000, 3000, 2400, 1200)));
         Finding snag = Beds.about(sheet.findings(), "bed A", "Rim").orElseThrow();
-        assertEquals("Rim is 600 high, 150 under the 750 of this garden", snag.text());
-        assertEquals("Raise it by 1 course", snag.ways().get(0));
+        assertEquals("Rim is 600 high, 150 under the 750 of this garden", Told.text(snag));
+        assertEquals("Raise it by 1 course", Told.ways(snag).get(0));
     }
 
     @Test

@@ -16,6 +16,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 class SettingOutTest {
@@ -79,7 +80,7 @@ class SettingOutTest {
         assertEquals(List.of(), out.beds());
         Finding stop = out.findings().get(0);
         assertEquals(Finding.Weight.STOP, stop.weight());
-        assertEquals("Take the house wall, from (0, 0) to (12000, 0)", stop.ways().get(0));
+        assertEquals("Take the house wall, from (0, 0) to (12000, 0)", Told.ways(stop).get(0));
         assertEquals(List.of(), Clashes.stops(garden), "the garden itself may be stored");
     }
 }

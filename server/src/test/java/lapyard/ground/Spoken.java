@@ -2,19 +2,20 @@ package lapyard.ground;
 
 import java.util.Locale;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 
 /** A finding as it is read aloud: the fact, then its ways out. */
 final class Spoken {
     private Spoken() {}
 
     static String of(Finding finding) {
-        StringBuilder spoken = new StringBuilder(finding.text()).append('.');
+        StringBuilder spoken = new StringBuilder(Told.text(finding)).append('.');
         String between = " ";
-        for (String way : finding.ways()) {
+        for (String way : Told.ways(finding)) {
             spoken.append(between)
                     .append(between.equals(" ") ? way : way.substring(0, 1).toLowerCase(Locale.ROOT) + way.substring(1));
             between = ", or ";
         }
-        return finding.ways().isEmpty() ? spoken.toString() : spoken.append('.').toString();
+        return Told.ways(finding).isEmpty() ? spoken.toString() : spoken.append('.').toString();
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lapyard.geometry.Point;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import lapyard.plan.YardSurvey;
 import org.junit.jupiter.api.Test;
 
@@ -40,7 +41,7 @@ class SurveyedYardTest {
         assertEquals(7000, value(yard, "survey.3.y"), 0.01);
         Finding off = yard.findings().get(yard.findings().size() - 1);
         assertEquals("survey, tape from corner 3 to 4", off.where());
-        assertTrue(off.text().startsWith("30.2 shorter than drawn"), off.text());
+        assertTrue(Told.text(off).startsWith("30.2 shorter than drawn"), Told.text(off));
     }
 
     @Test
@@ -68,7 +69,7 @@ class SurveyedYardTest {
         assertEquals(84 * 3000 / whole, value(yard, "survey.shift.2"), 1e-9);
         assertEquals(84 * 5000 / whole, value(yard, "survey.shift.3"), 1e-9);
         assertEquals(3000 + 84 * 3000 / whole, yard.corners().get(1).x(), 1e-9, "the walk fell short to the left");
-        assertTrue(yard.findings().get(0).text().startsWith("Outline does not close by 84"));
+        assertTrue(Told.text(yard.findings().get(0)).startsWith("Outline does not close by 84"));
         double last = yard.corners().get(3).distanceMm(yard.corners().get(0));
         assertEquals(2000, last, 84 * 2000 / whole + 1, "the last side closes within its own share");
     }

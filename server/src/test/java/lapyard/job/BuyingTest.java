@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 /** Bed M, an L of 3000 x 2400 less 1200 x 900, and bed N, 1800 x 900: timber for M first is 10 boards of 4800, all opened then. */
@@ -71,13 +72,13 @@ class BuyingTest {
     /** Work begins on Saturday 6 March with the saw; ten days before is 24 February. */
     @Test
     void whatMustBeOrderedBeforeTheFirstDayIsASnagUntilItIsBought() {
-        Finding early = Gardens.sheet(GARDEN).snags().stream().filter(one -> one.text().contains("before work begins")).findFirst().orElseThrow();
+        Finding early = Gardens.sheet(GARDEN).snags().stream().filter(one -> Told.text(one).contains("before work begins")).findFirst().orElseThrow();
         assertEquals(Finding.Weight.SNAG, early.weight());
         assertEquals(10, early.amount().orElseThrow().value());
-        assertTrue(early.text().startsWith("10 days before work begins: order ") && early.text().contains("by 2027-02-24"), early.text());
-        assertTrue(early.ways().contains("order by 2027-02-24 and tally it as bought"), early.ways().toString());
+        assertTrue(Told.text(early).startsWith("10 days before work begins: order ") && Told.text(early).contains("by 2027-02-24"), Told.text(early));
+        assertTrue(Told.ways(early).contains("order by 2027-02-24 and tally it as bought"), Told.ways(early).toString());
         for (String quiet : List.of(GARDEN.replace("\"leadDays\":10", "\"leadDays\":0"), GARDEN.replace("\"start\":\"2027-03-06\",", ""))) {
-            assertTrue(Gardens.sheet(quiet).snags().stream().noneMatch(one -> one.text().contains("before work begins")), quiet);
+            assertTrue(Gardens.sheet(quiet).snags().stream().noneMatch(one -> Told.text(one).contains("before work begins")), quiet);
         }
     }
 }

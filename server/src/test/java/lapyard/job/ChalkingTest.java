@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import lapyard.cutting.CuttingResult.BoardLine;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 /** Which timber comes from which board. Boards of the catalogue cost money, so what is on hand is used up first. */
@@ -84,9 +85,9 @@ class ChalkingTest {
                 .orElseThrow();
         assertEquals(Finding.Weight.NOTE, note.weight());
         assertTrue(
-                note.text().startsWith("12 pieces with a good face are wanted by seen walls, the rack gives 9"), note.text());
+                Told.text(note).startsWith("12 pieces with a good face are wanted by seen walls, the rack gives 9"), Told.text(note));
         assertEquals(3, note.amount().orElseThrow().value());
-        assertTrue(note.ways().get(1).startsWith("hide wall "), note.ways().toString());
+        assertTrue(Told.ways(note).get(1).startsWith("hide wall "), Told.ways(note).toString());
     }
 
     /** 195 high beside 200 is 5 apart; 99 thick beside 100 may lie in the same course. */
@@ -101,7 +102,7 @@ class ChalkingTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(Finding.Weight.SNAG, snag.weight());
-        assertTrue(snag.text().startsWith("195 high is board LOW, 100x200 is 200"), snag.text());
+        assertTrue(Told.text(snag).startsWith("195 high is board LOW, 100x200 is 200"), Told.text(snag));
         assertEquals(new Finding.Amount(5, "mm"), snag.amount().orElseThrow());
         assertTrue(boards(sheet).containsValue("THIN"));
         assertTrue(!boards(sheet).containsValue("LOW"));

@@ -13,6 +13,7 @@ import lapyard.loadin.LoadIn;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Lifting;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,8 +38,8 @@ class LiftsTest {
         Finding note = lifts("{\"beds\":[" + M + "]}").get(0);
         assertEquals("bed M, lifts", note.where());
         assertEquals(Weight.NOTE, note.weight());
-        assertTrue(note.text().startsWith("6 lifts over 25 kg, two people each: M-1A 34.8, M-1F 27.6"), note.text());
-        assertTrue(note.text().endsWith("; 3 over the guide of 33.3 kg for two"), note.text());
+        assertTrue(Told.text(note).startsWith("6 lifts over 25 kg, two people each: M-1A 34.8, M-1F 27.6"), Told.text(note));
+        assertTrue(Told.text(note).endsWith("; 3 over the guide of 33.3 kg for two"), Told.text(note));
     }
 
     private static Finding boards(String document) {
@@ -52,8 +53,8 @@ class LiftsTest {
     @Test
     void boardsBeyondTheCrewAreForWheelsOrTheMerchantsSaw() {
         Finding note = boards("{\"beds\":[" + M + "]" + ONLY_4800 + "}");
-        assertTrue(note.text().contains("two to three people each: 7 of 4800 at 57.6; 7 beyond two people"), note.text());
-        assertEquals(List.of("use wheels: rollers or a sack truck", "have the merchant make the first cut of each"), note.ways());
+        assertTrue(Told.text(note).contains("two to three people each: 7 of 4800 at 57.6; 7 beyond two people"), Told.text(note));
+        assertEquals(List.of("use wheels: rollers or a sack truck", "have the merchant make the first cut of each"), Told.ways(note));
         assertEquals(Weight.NOTE, note.weight());
     }
 
@@ -62,7 +63,7 @@ class LiftsTest {
     void aTeamIsToldToBeOverItsGuide() {
         String three = ",\"crew\":{\"people\":[{\"name\":\"A\"},{\"name\":\"B\"},{\"name\":\"C\"}]}";
         Finding note = boards("{\"beds\":[" + M + "]" + ONLY_4800 + three + "}");
-        assertTrue(note.text().endsWith("7 of 4800 at 57.6; 7 over the guide of 33.3 kg for two, 37.5 kg for three"), note.text());
+        assertTrue(Told.text(note).endsWith("7 of 4800 at 57.6; 7 over the guide of 33.3 kg for two, 37.5 kg for three"), Told.text(note));
         assertEquals(Weight.NOTE, note.weight());
     }
 
@@ -72,8 +73,8 @@ class LiftsTest {
         String alone = ",\"crew\":{\"people\":[{\"name\":\"A\"},{\"name\":\"B\",\"lifts\":false}]}";
         Finding snag = lifts("{\"beds\":[" + M + "]" + alone + "}").get(0);
         assertEquals(Weight.SNAG, snag.weight());
-        assertTrue(snag.text().startsWith("6 lifts over 25 kg, beyond one person: M-1A 34.8"), snag.text());
-        assertTrue(snag.ways().contains("ask more people who can lift for the day"));
+        assertTrue(Told.text(snag).startsWith("6 lifts over 25 kg, beyond one person: M-1A 34.8"), Told.text(snag));
+        assertTrue(Told.ways(snag).contains("ask more people who can lift for the day"));
         assertEquals(Weight.SNAG, boards("{\"beds\":[" + M + "]" + ONLY_4800 + alone + "}").weight());
     }
 
@@ -82,7 +83,7 @@ class LiftsTest {
     void theMerchantsCutIsOfferedOnlyWhereItMakesABoardLighter() {
         String only2950 = ONLY_4800.replace("4800", "2950");
         Finding note = boards("{\"beds\":[{\"id\":\"P\",\"width\":2900,\"depth\":2900,\"courses\":2}]" + only2950 + "}");
-        assertEquals(List.of("use wheels: rollers or a sack truck"), note.ways());
+        assertEquals(List.of("use wheels: rollers or a sack truck"), Told.ways(note));
     }
 
     /** HSE L23, from memory: of the sum of what each lifts, two manage two thirds and three half. */
@@ -129,8 +130,8 @@ class LiftsTest {
         assertEquals(Math.max(1, Math.min(crew, (int) Math.ceil(heaviestOf1 / limit - 1e-9))),
                 sheet.weekends().byId().get("A.course-1").work().people());
         List<Finding> found = sheet.snags().stream().filter(finding -> finding.where().endsWith(", lifts")).toList();
-        assertEquals(heavy, found.stream().mapToInt(finding -> Integer.parseInt(finding.text().split(" ")[0])).sum());
-        assertEquals(needed > crew, found.stream().anyMatch(finding -> finding.text().contains("beyond")));
+        assertEquals(heavy, found.stream().mapToInt(finding -> Integer.parseInt(Told.text(finding).split(" ")[0])).sum());
+        assertEquals(needed > crew, found.stream().anyMatch(finding -> Told.text(finding).contains("beyond")));
         for (LoadIn.Lift lift : Loads.of(sheet).lifts()) {
             assertEquals((int) Math.ceil(lift.massKg() / limit - 1e-9), lift.people());
             assertEquals(lift.people() > crew, lift.beyondCrew());
@@ -146,13 +147,13 @@ class LiftsTest {
         List<Finding> found = lifts("{\"beds\":[" + String.join(",", beds) + "]}");
         assertEquals(1, found.size());
         assertEquals("beds 01-60, lifts", found.get(0).where());
-        assertTrue(found.get(0).text().startsWith("360 lifts over 25 kg, two people each: 360 of 27.6"), found.get(0).text());
+        assertTrue(Told.text(found.get(0)).startsWith("360 lifts over 25 kg, two people each: 360 of 27.6"), Told.text(found.get(0)));
     }
 
     @Test
     void whatIsBeyondTwoPeopleIsANoteOfItsOwn() {
         List<Finding> found = lifts("{\"beds\":[{\"id\":\"K\",\"width\":4500,\"depth\":900,\"courses\":2}]}");
         assertEquals(1, found.size());
-        assertTrue(found.get(0).text().startsWith("4 lifts over 50 kg, beyond two people: K-1A 52.8"), found.get(0).text());
+        assertTrue(Told.text(found.get(0)).startsWith("4 lifts over 50 kg, beyond two people: K-1A 52.8"), Told.text(found.get(0)));
     }
 }

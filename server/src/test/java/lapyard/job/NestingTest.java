@@ -16,6 +16,7 @@ import lapyard.construction.Piece;
 import lapyard.cutting.SawBoard;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -60,7 +61,7 @@ class NestingTest {
         assertTrue(apart18.contains("27 square and 36 slanted cuts"), apart18);
         assertTrue(sawDay(sheet).contains("14 square and 23 slanted cuts"), sawDay(sheet));
         Finding told = sheet.snags().stream().filter(one -> one.where().equals("timber 100x200, nests")).findFirst().orElseThrow();
-        assertTrue(told.text().contains("18 pieces with angled ends are sawn head to tail out of 5 lengths"), told.text());
+        assertTrue(Told.text(told).contains("18 pieces with angled ends are sawn head to tail out of 5 lengths"), Told.text(told));
     }
 
     private static String sawDay(JobSheet sheet) {
@@ -71,12 +72,12 @@ class NestingTest {
     @Test
     void oneGoodFaceIsToldWithItsExtraLength() {
         JobSheet sheet = Gardens.sheet(garden(1, "", hexagon("X", 1200, 0, "")));
-        Finding told = sheet.snags().stream().filter(one -> one.text().contains("goes into the points")).findFirst().orElseThrow();
+        Finding told = sheet.snags().stream().filter(one -> Told.text(one).contains("goes into the points")).findFirst().orElseThrow();
         // 18 x 57.735
         assertEquals(1039.2, told.amount().orElseThrow().value(), 1);
-        assertTrue(told.ways().get(0).contains("goodFaces 2"), told.ways()::toString);
+        assertTrue(Told.ways(told).get(0).contains("goodFaces 2"), Told.ways(told)::toString);
         JobSheet both = Gardens.sheet(garden(2, "", hexagon("X", 1200, 0, "")));
-        assertTrue(both.snags().stream().noneMatch(one -> one.text().contains("goes into the points")));
+        assertTrue(both.snags().stream().noneMatch(one -> Told.text(one).contains("goes into the points")));
     }
 
     /** Pieces that nobody sees need no good face, so any board may hold their nest. */

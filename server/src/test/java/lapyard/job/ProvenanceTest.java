@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,7 +50,7 @@ class ProvenanceTest {
     void aTarredBoardIsBarredEverywherePlanted() {
         JobSheet sheet = sheet(",\"origin\":\"rail\",\"treatment\":\"tar\",\"checkedBy\":\"the lead\"", false);
         Finding snag = sheet.snags().stream().filter(one -> one.where().equals("board R12")).findFirst().orElseThrow();
-        assertEquals("tarred: barred everywhere planted, left out of the cutting", snag.text());
+        assertEquals("tarred: barred everywhere planted, left out of the cutting", Told.text(snag));
         Provenance board = sheet.provenance().get(0);
         assertEquals("nowhere planted", board.allowed());
         assertEquals("the lead", board.board().checkedBy());
@@ -71,7 +72,7 @@ class ProvenanceTest {
         JobSheet sheet = sheet("", false);
         assertTrue(used(sheet));
         assertEquals("not food", sheet.provenance().get(0).allowed());
-        assertTrue(sheet.snags().stream().anyMatch(one -> one.weight() == Weight.SNAG && one.text().contains("R12")));
+        assertTrue(sheet.snags().stream().anyMatch(one -> one.weight() == Weight.SNAG && Told.text(one).contains("R12")));
     }
 
     @Test

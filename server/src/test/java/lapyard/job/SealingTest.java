@@ -9,6 +9,7 @@ import java.util.List;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 /** Seal on what the saw opens, worked by hand on the bed of 18 pieces of 100 x 200 with 5 notches of 25 x 50. */
@@ -61,8 +62,8 @@ class SealingTest {
         Finding snag = about(sheet).get(0);
         assertEquals(Weight.SNAG, snag.weight());
         assertEquals("bed M, cut ends", snag.where());
-        assertEquals("0.78 m2 of cut ends and notches in treated timber and no seal is chosen: rot starts at cuts", snag.text());
-        assertFalse(snag.ways().isEmpty());
+        assertEquals("0.78 m2 of cut ends and notches in treated timber and no seal is chosen: rot starts at cuts", Told.text(snag));
+        assertFalse(Told.ways(snag).isEmpty());
         assertEquals(0, litres(sheet));
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 /** Membrane of paths against the rolls there are; all sizes by hand. */
@@ -33,7 +34,7 @@ class StrippingTest {
         JobSheet sheet = sheet("\"line\":[[2000,2000],[10000,2000]],\"width\":3000", "{\"id\":\"c2\",\"material\":\"cloth\",\"width\":2000,\"price\":1}");
         assertEquals(List.of("P-S1 2000 x 8000", "P-S2 1200 x 8000"), placed(sheet));
         Finding note = of(sheet, "path P, membrane S1").get(0);
-        assertTrue(note.text().contains("2000 x 8000, 1200 x 8000 with a lap of 200"), note.text());
+        assertTrue(Told.text(note).contains("2000 x 8000, 1200 x 8000 with a lap of 200"), Told.text(note));
         assertEquals(1000, note.amount().orElseThrow().value(), 1e-9);
     }
 
@@ -51,7 +52,7 @@ class StrippingTest {
                 "{\"id\":\"c\",\"material\":\"cloth\",\"width\":800,\"price\":1}");
         Finding snag = of(sheet, "path P, membrane S1").get(0);
         assertEquals(Finding.Weight.SNAG, snag.weight());
-        assertTrue(snag.text().startsWith("900 of lap is no less than the 800 of the widest roll"), snag.text());
+        assertTrue(Told.text(snag).startsWith("900 of lap is no less than the 800 of the widest roll"), Told.text(snag));
         assertEquals(100, snag.amount().orElseThrow().value(), 1e-9);
     }
 

@@ -12,6 +12,7 @@ import lapyard.json.Reading;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -104,7 +105,7 @@ class SuppliersTest {
     void whatMakesNoSenseStopsWithTheNameOfItsLine(String catalogue, String where) throws Exception {
         Reading reading = GardenReader.read("{\"catalogue\":{" + catalogue.strip() + "}}");
         assertInstanceOf(Reading.Refused.class, reading);
-        assertTrue(reading.findings().stream().anyMatch(finding -> finding.where().equals(where.strip()) && !finding.ways().isEmpty()),
+        assertTrue(reading.findings().stream().anyMatch(finding -> finding.where().equals(where.strip()) && !Told.ways(finding).isEmpty()),
                 () -> reading.findings().toString());
     }
 
@@ -114,6 +115,6 @@ class SuppliersTest {
         Slip.Order mill = sheet.slip().orders().get(0);
         assertEquals(Optional.of(new BigDecimal("200.00").subtract(mill.goods())), mill.shortOfFree());
         assertTrue(sheet.snags().stream().anyMatch(finding -> finding.where().equals("slip, mill") && finding.weight() == Finding.Weight.NOTE
-                && finding.text().startsWith(mill.shortOfFree().orElseThrow() + " under free delivery")), sheet.snags().toString());
+                && Told.text(finding).startsWith(mill.shortOfFree().orElseThrow() + " under free delivery")), sheet.snags().toString());
     }
 }

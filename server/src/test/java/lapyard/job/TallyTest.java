@@ -12,6 +12,7 @@ import lapyard.cutting.SawBoard;
 import lapyard.json.TryOutJson;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -52,7 +53,7 @@ class TallyTest {
         assertEquals(Map.of("2400", 1), rest.buy());
         assertEquals(new BigDecimal("17.40"), rest.extra().orElseThrow());
         Finding told = sheet.snags().stream().filter(finding -> finding.where().equals("tally, timber 100x200")).findFirst().orElseThrow();
-        assertTrue(told.text().startsWith("14 of 15 pieces fit what is there") && told.text().contains("17.40"), told.text());
+        assertTrue(Told.text(told).startsWith("14 of 15 pieces fit what is there") && Told.text(told).contains("17.40"), Told.text(told));
     }
 
     /** What was cut stays; every other piece is on a board once; the slip asks for the eleventh board. Worked by hand, no source. */
@@ -119,7 +120,7 @@ class TallyTest {
     void aPieceCutTwiceStops() {
         String twice = "{\"boards\":[" + board(1, "\"M-1A\"", "") + "," + board(2, "\"M-1A\"", "") + "]}";
         List<Finding> stops = Job.stops(Gardens.garden(garden(twice)));
-        assertTrue(stops.stream().anyMatch(stop -> stop.text().startsWith("M-1A was cut twice")), stops.toString());
+        assertTrue(stops.stream().anyMatch(stop -> Told.text(stop).startsWith("M-1A was cut twice")), stops.toString());
     }
 
     @Test
@@ -142,7 +143,7 @@ class TallyTest {
     void whatIsDoneAndDroppedIsNamed() {
         JobSheet sheet = Gardens.sheet(garden("{\"done\":[{\"task\":\"Q.fill\"}],\"bought\":[{\"item\":\"screws\",\"pack\":\"box of 50\",\"count\":9}]}"));
         assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, Q.fill")));
-        assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, screws") && snag.text().startsWith("9 x box of 50 bought")));
+        assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, screws") && Told.text(snag).startsWith("9 packs are bought of screws (box of 50)")));
     }
 
     /** D to 75 x 200: a course is 10800 - 4 x 75 = 10500; N dropped: 10 boards become 7. */

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import lapyard.cutting.CuttingResult;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -146,7 +147,7 @@ class WorkedGardenTest {
         assertTrue(sheet.slip().atLeast());
         assertTrue(line(sheet, "staples").cost().isEmpty());
         assertEquals(144, line(sheet, "staples").need());
-        assertTrue(sheet.snags().stream().anyMatch(finding -> finding.text().startsWith("1 line has no price: total is at least")));
+        assertTrue(sheet.snags().stream().anyMatch(finding -> Told.text(finding).startsWith("1 line has no price: total is at least")));
     }
 
     @Test
@@ -157,7 +158,7 @@ class WorkedGardenTest {
         CuttingResult result = sheet.cutting().get(0).result();
         assertEquals(2, result.unplaced().size());
         assertEquals(2, result.plan().stream().mapToInt(board -> board.pieces().size()).sum());
-        assertTrue(sheet.snags().stream().anyMatch(finding -> finding.weight() == Finding.Weight.SNAG && finding.text().contains("5900")));
+        assertTrue(sheet.snags().stream().anyMatch(finding -> finding.weight() == Finding.Weight.SNAG && Told.text(finding).contains("5900")));
     }
 
     /** Inside 5400 x 4600, rise 400 - 45 - 25 + 50 = 380: 6160 x 5360, and the widest roll is 4000: 1360 short; runs of 3 m hold no half of it. */
@@ -172,7 +173,7 @@ class WorkedGardenTest {
         Finding snag = sheet.snags().stream().filter(finding -> finding.where().equals("liner, piece W-R1")).findFirst().orElseThrow();
         assertEquals(Finding.Weight.SNAG, snag.weight());
         assertEquals(1360, snag.amount().orElseThrow().value());
-        assertFalse(snag.ways().isEmpty());
+        assertFalse(Told.ways(snag).isEmpty());
     }
 
     @Test
@@ -182,7 +183,7 @@ class WorkedGardenTest {
         Finding snag = before.stream().filter(finding -> finding.weight() == Finding.Weight.SNAG).findFirst().orElseThrow();
         List<Finding> after = sheet(beds, ",\"accepted\":[{\"where\":\"" + snag.where() + "\",\"reason\":\"they share a wall\"}]").snags();
         assertTrue(after.stream().anyMatch(finding -> finding.weight() == Finding.Weight.NOTE
-                && finding.where().equals(snag.where()) && finding.text().endsWith("(accepted: they share a wall)")));
+                && finding.where().equals(snag.where()) && Told.text(finding).endsWith("Accepted: They share a wall.")));
     }
 
     @Test

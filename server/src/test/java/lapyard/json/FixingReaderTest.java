@@ -9,6 +9,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Ties;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 /** Ties and fixings of a bed, as a document gives them. */
@@ -51,6 +52,6 @@ class FixingReaderTest {
     @Test
     void whatStandsNearIsOneOfTheWords() throws UnreadableDocument {
         assertEquals(Set.of("slope", "seat"), bed("\"near\":[\"slope\",\"seat\"]").siting().near());
-        assertTrue(stop("\"near\":[\"volcano\"]").text().contains("volcano"));
+        assertTrue(Told.text(stop("\"near\":[\"volcano\"]")).contains("volcano"));
     }
 }

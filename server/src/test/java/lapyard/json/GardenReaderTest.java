@@ -17,6 +17,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
 import lapyard.plan.Lap;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,7 +36,7 @@ class GardenReaderTest {
     private static Finding stop(String text) throws UnreadableDocument {
         Finding finding = refused(text).get(0);
         assertEquals(Weight.STOP, finding.weight());
-        assertFalse(finding.ways().isEmpty(), "a way out is named: " + finding);
+        assertFalse(Told.ways(finding).isEmpty(), "a way out is named: " + finding);
         return finding;
     }
 
@@ -166,7 +167,7 @@ class GardenReaderTest {
     void badInputIsNamedWithPlaceAmountAndWayOut(String text, String where, String says) throws UnreadableDocument {
         Finding finding = stop(text);
         assertEquals(where, finding.where());
-        assertTrue(finding.text().contains(says), finding.text());
+        assertTrue(Told.text(finding).contains(says), Told.text(finding));
     }
 
     @Test

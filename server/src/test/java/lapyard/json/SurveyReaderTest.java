@@ -9,6 +9,7 @@ import lapyard.geometry.Outline;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Preparation;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,7 +45,7 @@ class SurveyReaderTest {
         List<Finding> found = refused("""
                 {"survey":{"base":{"to":[6000,0]},"corners":[{"along":0},{"along":6000},{"first":3100,"second":2400}]}}""");
         assertEquals("survey, corner 3", found.get(0).where());
-        assertEquals("Tapes 3100 and 2400 from marks 6000 apart cannot meet: 500 short", found.get(0).text());
+        assertEquals("Tapes 3100 and 2400 from marks 6000 apart cannot meet: 500 short", Told.text(found.get(0)));
         assertEquals(500, found.get(0).amount().orElseThrow().value());
     }
 
@@ -68,8 +69,8 @@ class SurveyReaderTest {
             """)
     void badInputIsNamed(String ground, String words) throws Exception {
         List<Finding> found = refused(ground);
-        assertTrue(found.stream().anyMatch(f -> f.text().contains(words)), () -> found.toString());
-        assertTrue(found.stream().allMatch(f -> !f.ways().isEmpty()), () -> found.toString());
+        assertTrue(found.stream().anyMatch(f -> Told.text(f).contains(words)), () -> found.toString());
+        assertTrue(found.stream().allMatch(f -> !Told.ways(f).isEmpty()), () -> found.toString());
     }
 
     @Test

@@ -17,6 +17,7 @@ import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -150,8 +151,8 @@ class LoadInTest {
         String way = ",\"loadIn\":{\"vehicle\":{\"name\":\"van\",\"payload\":500,\"bedLength\":2000,\"volume\":3},\"passage\":{\"width\":900,\"turn\":900}}";
         JobSheet sheet = sheet(way);
         List<Finding> snags = sheet.snags().stream().filter(finding -> finding.where().startsWith("load-in")).toList();
-        assertTrue(snags.stream().anyMatch(finding -> finding.text().contains("longer than the bed of the van, 2000")), snags.toString());
-        assertTrue(snags.stream().anyMatch(finding -> finding.where().equals("load-in, passage") && finding.text().contains("2345 goes round")), snags.toString());
+        assertTrue(snags.stream().anyMatch(finding -> Told.text(finding).contains("longer than the bed of the van, 2000")), snags.toString());
+        assertTrue(snags.stream().anyMatch(finding -> finding.where().equals("load-in, passage") && Told.text(finding).contains("2345 goes round")), snags.toString());
         assertTrue(sheet("").snags().stream().noneMatch(finding -> finding.where().startsWith("load-in")));
     }
 }

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import lapyard.plan.Told;
 import lapyard.prints.PrintAsk;
 import org.junit.jupiter.api.Test;
 
@@ -56,7 +57,7 @@ class GardenDeskOrderTest {
     void oneSuppliersCsvIsAskedForByCodeAndWhoBringsNothingIsRefused() throws IOException {
         assertTrue(DESK.slipCsv(chapel(), Optional.of("yard")).endsWith("total,,GBP,,,374.58\r\n"));
         var refused = assertThrows(Desk.Refused.class, () -> DESK.slipCsv(chapel(), Optional.of("who")));
-        assertTrue(refused.findings().get(0).ways().get(0).contains("sawmill, yard, nursery"));
+        assertTrue(Told.ways(refused.findings().get(0)).get(0).contains("sawmill, yard and nursery"));
     }
 
     /** 46 h at 24.00 and 22 h at 19.50 are 1104.00 and 429.00; at 18 % of the price 1346.34 and 523.17. */

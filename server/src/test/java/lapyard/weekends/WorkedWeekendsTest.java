@@ -14,6 +14,7 @@ import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.plan.Crew;
 import lapyard.plan.Finding;
+import lapyard.plan.Told;
 import lapyard.weekends.WorkList.BedLoad;
 import lapyard.weekends.WorkList.SawLoad;
 import lapyard.working.Quantity;
@@ -78,8 +79,8 @@ class WorkedWeekendsTest {
     void theCureIsToldWithItsDates() {
         Weekends weekends = onStrip(sheet(M, "\"start\":\"2027-03-06\""));
         Finding told = weekends.findings().stream().filter(finding -> finding.where().equals("bed M, walls")).findFirst().orElseThrow();
-        assertEquals("cannot be built before Sat 13 Mar: strip poured on Sat 6 Mar needs 7 days", told.text());
-        assertFalse(told.ways().isEmpty());
+        assertEquals("cannot be built before Sat 13 Mar: strip poured on Sat 6 Mar needs 7 days", Told.text(told));
+        assertFalse(Told.ways(told).isEmpty());
     }
 
     /** 2900s of 34.8 kg and 2300s of 27.6 kg, one a course each: 2 of 6 timbers of course 1 are lifted by two, 4 of 12 above. */
@@ -165,7 +166,7 @@ class WorkedWeekendsTest {
                 + N.replace("\"courses\"", "\"weekend\":1,\"courses\""), "\"hours\":2,\"people\":[{\"name\":\"Ana\"},{\"name\":\"Bo\"}]");
         Finding over = sheet.weekends().findings().stream().filter(finding -> finding.where().equals("weekend 1")).findFirst().orElseThrow();
         assertEquals(Finding.Weight.SNAG, over.weight());
-        assertTrue(over.text().contains("person-hours over"), over.text());
+        assertTrue(Told.text(over).contains("person-hours over"), Told.text(over));
         assertEquals("person-hours", over.amount().orElseThrow().unit());
         assertTrue(over.amount().orElseThrow().value() > 0);
     }

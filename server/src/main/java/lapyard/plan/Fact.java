@@ -1,0 +1,174 @@
+package lapyard.plan;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.List;
+import lapyard.plan.Finding.Amount;
+
+/** One figure or name that a finding speaks of, with its unit in its type. The package {@code words} writes it out. */
+public sealed interface Fact {
+    /** The bare number with its unit; 0 with an empty unit for what is no number. */
+    default Amount amount() {
+        return new Amount(0, "");
+    }
+
+    /** A length, in mm. */
+    record Length(double mm) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(mm, 1), "mm");
+        }
+    }
+
+    /** Two or three lengths, in mm, as in 3960 x 2460. */
+    record Size(List<Double> mm) implements Fact {
+        public Size {
+            mm = List.copyOf(mm);
+        }
+    }
+
+    /** A place in the yard, in mm from its origin. */
+    record Spot(double xMm, double yMm) implements Fact {}
+
+    record Area(double m2) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(m2, 4), "m2");
+        }
+    }
+
+    record Volume(double m3) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(m3, 3), "m3");
+        }
+    }
+
+    record Mass(double kg) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(kg, 1), "kg");
+        }
+    }
+
+    record Force(double kn) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(kn, 2), "kN");
+        }
+    }
+
+    /** Pressure on the ground or load on an area, in kN/m2. */
+    record Pressure(double knM2) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(knM2, 1), "kN/m2");
+        }
+    }
+
+    /** @param currency ISO 4217 code */
+    record Money(BigDecimal amountOf, String currency) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(amountOf.doubleValue(), currency);
+        }
+    }
+
+    record PersonHours(double hours) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(hours, 1), "person-hours");
+        }
+    }
+
+    /** A count of things. {@code noun} is their name in the plural, as in {@code walls}. */
+    record Count(long count, String noun) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(count, noun);
+        }
+    }
+
+    /** A share, 1 being all of it. */
+    record Percent(double share) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(share * 100, 1), "percent");
+        }
+    }
+
+    record Angle(double degrees) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(round(degrees, 1), "degrees");
+        }
+    }
+
+    /** A slope of 1 in so much; infinite where it is level. */
+    record Slope(double run) implements Fact {}
+
+    record Day(LocalDate date) implements Fact {}
+
+    /** A name or code that stands in the garden or the catalogue, or a word of the document. */
+    record Name(String name) implements Fact {}
+
+    /** Names in their order. */
+    record Names(List<String> names) implements Fact {
+        public Names {
+            names = List.copyOf(names);
+        }
+    }
+
+    /** A number in any other unit, which is written after it. */
+    record Plain(double value, String unit) implements Fact {
+        @Override
+        public Amount amount() {
+            return new Amount(value, unit);
+        }
+    }
+
+    static Fact mm(double mm) {
+        return new Length(mm);
+    }
+
+    static Fact size(double... mm) {
+        return new Size(java.util.Arrays.stream(mm).boxed().toList());
+    }
+
+    static Fact spot(double xMm, double yMm) {
+        return new Spot(xMm, yMm);
+    }
+
+    static Fact m2(double m2) {
+        return new Area(m2);
+    }
+
+    static Fact kg(double kg) {
+        return new Mass(kg);
+    }
+
+    static Fact money(BigDecimal amount, String currency) {
+        return new Money(amount, currency);
+    }
+
+    static Fact count(long count, String noun) {
+        return new Count(count, noun);
+    }
+
+    static Fact share(double share) {
+        return new Percent(share);
+    }
+
+    static Fact name(String name) {
+        return new Name(name);
+    }
+
+    static Fact names(List<String> names) {
+        return new Names(names);
+    }
+
+    private static double round(double value, int decimals) {
+        return Double.isFinite(value) ? BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue() : 0;
+    }
+}

@@ -1,0 +1,77 @@
+package lapyard.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import lapyard.plan.Finding.Weight;
+
+/** The findings of one garden as they are shown: alike ones merged, accepted ones lightened, the most important first. */
+public final class FindingList {
+    private static final Comparator<Finding> ORDER = Comparator.comparing((Finding one) -> one.weight() != Weight.STOP)
+            .thenComparing(one -> one.accepted().isPresent())
+            .thenComparing(one -> one.kind().concern())
+            .thenComparing(Finding::weight)
+            .thenComparing(Finding::kind);
+
+    private FindingList() {}
+
+    /**
+     * @param accepted reasons by the place that was accepted: that of a single finding, or of all that stand in one line
+     * @return without doubles; danger before what stops work, before money, before comfort; accepted ones last
+     */
+    public static List<Finding> settled(List<Finding> found, Map<String, String> accepted) {
+        List<Finding> all = new ArrayList<>();
+        for (Finding line : merged(new LinkedHashSet<>(found))) {
+            if (reason(line, accepted) != null || line.alike().isEmpty()) {
+                all.add(judged(line, accepted));
+                continue;
+            }
+            List<Finding> open = new ArrayList<>();
+            for (Finding one : line.alike()) {
+                Finding judged = judged(one, accepted);
+                (judged.accepted().isPresent() ? all : open).add(judged);
+            }
+            merged(open).forEach(rest -> all.add(judged(rest, accepted)));
+        }
+        return merged(all).stream().sorted(ORDER).toList();
+    }
+
+    private static Finding judged(Finding one, Map<String, String> accepted) {
+        String reason = reason(one, accepted);
+        return reason == null ? one : one.accepted(reason);
+    }
+
+    private static String reason(Finding one, Map<String, String> accepted) {
+        return one.weight() == Weight.SNAG ? accepted.get(one.where()) : null;
+    }
+
+    /** Every single finding, those behind merged ones in place of them. */
+    public static List<Finding> singles(List<Finding> settled) {
+        return settled.stream().flatMap(one -> one.alike().isEmpty() ? java.util.stream.Stream.of(one) : one.alike().stream()).toList();
+    }
+
+    /** One finding for all that are alike; the worst of them speaks. What stands alone or is merged already stays as it is. */
+    public static List<Finding> merged(Iterable<Finding> found) {
+        Map<Object, List<Finding>> groups = new LinkedHashMap<>();
+        for (Finding one : found) {
+            boolean merges = one.kind().merges() && one.alike().isEmpty();
+            groups.computeIfAbsent(merges ? List.of(one.kind(), one.weight(), one.accepted()) : new Object(), key -> new ArrayList<>()).add(one);
+        }
+        return groups.values().stream().map(FindingList::one).toList();
+    }
+
+    private static Finding one(List<Finding> alike) {
+        if (alike.size() == 1) {
+            return alike.get(0);
+        }
+        List<Finding> worstFirst = alike.stream().sorted(Comparator.comparingDouble(FindingList::size).reversed()).toList();
+        return worstFirst.get(0).speakingFor(worstFirst, Place.ofAll(alike.stream().map(Finding::place).toList()));
+    }
+
+    private static double size(Finding one) {
+        return one.amount().map(amount -> Math.abs(amount.value())).orElse(0.0);
+    }
+}

@@ -1,0 +1,138 @@
+package lapyard.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Where a finding stands, from the whole to the part: a bed, then its wall. */
+public record Place(List<Part> parts) {
+    public Place {
+        parts = List.copyOf(parts);
+    }
+
+    /** What a part of a place is. {@code one} and {@code many} are its words in documents and sentences. */
+    public enum What {
+        BED("bed", "beds"),
+        WALL("wall", "walls"),
+        COURSE("course", "courses"),
+        CORNER("corner", "corners"),
+        PIECE("piece", "pieces"),
+        BASE("base", "base"),
+        LINER("liner", "liner"),
+        PATH("path", "paths"),
+        BOARD("board", "boards"),
+        SLAT_BOARDS("slat boards", "slat boards"),
+        TIMBER("timber", "timber"),
+        BEARERS("bearers", "bearers"),
+        YARD("yard", "yard"),
+        LEVELS("levels", "levels"),
+        READING("reading", "readings"),
+        SURFACE("surface", "surfaces"),
+        RIM_GROUP("rim group", "rim groups"),
+        SLIP("slip", "slip"),
+        WEEKEND("weekend", "weekends"),
+        CREW("crew", "crew"),
+        TALLY("tally", "tally"),
+        TASK("task", "tasks"),
+        PIN("pin", "pins"),
+        /** Any other place; its first name is the whole of it. A field of the document is written as its way through it. */
+        FIELD("", "");
+
+        private final String one;
+        private final String many;
+
+        What(String one, String many) {
+            this.one = one;
+            this.many = many;
+        }
+
+        public String one() {
+            return one;
+        }
+
+        public String many() {
+            return many;
+        }
+    }
+
+    /** Things of one sort. Without ids it is all of them: {@code walls}. */
+    public record Part(What what, List<String> ids) {
+        public Part {
+            ids = List.copyOf(ids);
+        }
+
+        String key() {
+            if (what == What.FIELD) {
+                return String.join(", ", ids);
+            }
+            if (ids.isEmpty()) {
+                return what.many;
+            }
+            return (ids.size() == 1 ? what.one : what.many) + " " + BedNames.compact(ids);
+        }
+    }
+
+    public static Place of(What what, String... ids) {
+        return new Place(List.of(new Part(what, List.of(ids))));
+    }
+
+    public static Place bed(String id) {
+        return of(What.BED, id);
+    }
+
+    public static Place beds(List<String> ids) {
+        return new Place(List.of(new Part(What.BED, ids)));
+    }
+
+    public static Place wall(String bed, String letter) {
+        return bed(bed).then(What.WALL, letter);
+    }
+
+    /** A part named as in the document or on the slip, where no other sort fits. */
+    public static Place field(String name) {
+        return of(What.FIELD, name);
+    }
+
+    /** This place and a smaller one in it, or a neighbour of the same sort. */
+    public Place then(What what, String... ids) {
+        List<Part> more = new ArrayList<>(parts);
+        more.add(new Part(what, List.of(ids)));
+        return new Place(more);
+    }
+
+    /** As documents name it under {@code accepted}: {@code bed M, wall D}; never changed, as stored gardens hold it. */
+    public String key() {
+        return String.join(", ", parts.stream().map(Part::key).toList());
+    }
+
+    /** Names of this sort in the place, in their order. */
+    public List<String> ids(What what) {
+        return parts.stream().filter(part -> part.what == what).flatMap(part -> part.ids.stream()).toList();
+    }
+
+    /** The one name of this sort, empty where there is none or more than one. */
+    public Optional<String> only(What what) {
+        List<String> ids = ids(what);
+        return ids.size() == 1 ? Optional.of(ids.get(0)) : Optional.empty();
+    }
+
+    /** The place of all of these: their beds, or else what they begin with, and the rest where they share it. */
+    static Place ofAll(List<Place> places) {
+        Place first = places.get(0);
+        if (places.stream().allMatch(first::equals) || first.parts.isEmpty()) {
+            return first;
+        }
+        What what = first.parts.get(0).what;
+        Set<String> ids = new LinkedHashSet<>();
+        places.forEach(place -> ids.addAll(place.ids(what)));
+        List<Part> parts = new ArrayList<>(List.of(new Part(what, List.copyOf(ids))));
+        List<List<Part>> rest = places.stream()
+                .map(place -> place.parts.stream().filter(part -> part.what != what).toList()).distinct().toList();
+        if (rest.size() == 1) {
+            parts.addAll(rest.get(0));
+        }
+        return new Place(parts);
+    }
+}

@@ -1,0 +1,98 @@
+package lapyard.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import lapyard.geometry.Length;
+import lapyard.plan.BedNames;
+import lapyard.plan.Fact;
+
+/** Single figures with their units, as people read them. */
+final class FactWords {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
+    private static final int MOST_NAMES = 8;
+
+    private final boolean imperial;
+
+    FactWords(boolean imperial) {
+        this.imperial = imperial;
+    }
+
+    String text(Fact fact) {
+        if (fact instanceof Fact.Length length) {
+            return length(length.mm()) + unit();
+        } else if (fact instanceof Fact.Size size) {
+            return size.mm().stream().map(this::length).collect(Collectors.joining(" x ")) + unit();
+        } else if (fact instanceof Fact.Spot spot) {
+            return length(spot.xMm()) + unit() + " across and " + length(spot.yMm()) + unit() + " away from the house";
+        } else if (fact instanceof Fact.Area area) {
+            return (area.m2() != 0 && Math.abs(area.m2()) < 0.005 ? plain(area.m2(), 4) : plain(area.m2(), 2)) + " m2";
+        } else if (fact instanceof Fact.Volume volume) {
+            return plain(volume.m3(), 2) + " m3";
+        } else if (fact instanceof Fact.Mass mass) {
+            return plain(mass.kg(), 1) + " kg";
+        } else if (fact instanceof Fact.Force force) {
+            return plain(force.kn(), 2) + " kN";
+        } else if (fact instanceof Fact.Pressure pressure) {
+            return plain(pressure.knM2(), 1) + " kN/m2";
+        } else if (fact instanceof Fact.Money money) {
+            return money.currency() + " " + money.amountOf().toPlainString();
+        } else if (fact instanceof Fact.PersonHours hours) {
+            return plain(hours.hours(), 1) + " person-hours";
+        } else if (fact instanceof Fact.Count count) {
+            return count.count() + " " + (count.count() == 1 ? one(count.noun()) : count.noun());
+        } else if (fact instanceof Fact.Percent percent) {
+            return plain(percent.share() * 100, 0) + " %";
+        } else if (fact instanceof Fact.Angle angle) {
+            return plain(angle.degrees(), 1) + " degrees";
+        } else if (fact instanceof Fact.Slope slope) {
+            return Double.isInfinite(slope.run()) ? "level" : "1:" + plain(slope.run(), 1);
+        } else if (fact instanceof Fact.Day day) {
+            return DAY.format(day.date());
+        } else if (fact instanceof Fact.Name name) {
+            return name.name();
+        } else if (fact instanceof Fact.Names all) {
+            return names(all.names());
+        } else if (fact instanceof Fact.Plain plain) {
+            return plain(plain.value(), 3) + (plain.unit().isEmpty() ? "" : " " + plain.unit());
+        }
+        throw new IllegalArgumentException("no words for a figure such as " + fact);
+    }
+
+    /** The number in a figure, for the choice between one and many. */
+    static double number(Fact fact) {
+        return fact instanceof Fact.Names names ? names.names().size() : fact.amount().value();
+    }
+
+    /** {@code A}, {@code A and B}, {@code 01-40, X and Y}; of very many the first and how many more. */
+    static String names(List<String> names) {
+        List<String> runs = List.of(BedNames.compact(names).split(", "));
+        if (runs.size() > MOST_NAMES) {
+            return String.join(", ", runs.subList(0, MOST_NAMES)) + " and " + (runs.size() - MOST_NAMES) + " more";
+        }
+        int last = runs.size() - 1;
+        return last <= 0 ? runs.get(0) : String.join(", ", runs.subList(0, last)) + " and " + runs.get(last);
+    }
+
+    static String one(String noun) {
+        return noun.endsWith("ches") ? noun.substring(0, noun.length() - 2)
+                : noun.endsWith("ies") ? noun.substring(0, noun.length() - 3) + "y"
+                : noun.endsWith("s") ? noun.substring(0, noun.length() - 1) : noun;
+    }
+
+    private String length(double mm) {
+        return Length.written(mm, imperial);
+    }
+
+    private String unit() {
+        return imperial ? "" : " mm";
+    }
+
+    private static String plain(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+        return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
+    }
+}

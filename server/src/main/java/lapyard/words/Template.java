@@ -1,0 +1,74 @@
+package lapyard.words;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * One sentence with places for figures. {@code {gap}} is written out with its unit; {@code {n|is|are}} chooses by number,
+ * 1 taking the first; what stands in square brackets is left out where a figure in it is not given.
+ */
+record Template(String key, String text) {
+    private static final Pattern OPTIONAL = Pattern.compile("\\[([^\\[\\]]*)]");
+    private static final Pattern FIGURE = Pattern.compile("\\{([\\w-]+)(?:\\|([^|{}]*)\\|([^|{}]*))?}");
+    private static final Properties ALL = load();
+    private static final Map<String, Template> READ = new ConcurrentHashMap<>();
+
+    /** @throws IllegalArgumentException if there are no words for this key: a fault of the program */
+    static Template of(String key) {
+        return READ.computeIfAbsent(key, wanted -> new Template(wanted, find(wanted)
+                .orElseThrow(() -> new IllegalArgumentException("no words for " + wanted))));
+    }
+
+    static Optional<String> find(String key) {
+        return Optional.ofNullable(ALL.getProperty(key));
+    }
+
+    static java.util.Set<String> keys() {
+        return ALL.stringPropertyNames();
+    }
+
+    /**
+     * @param value  a figure or place written out, by its name
+     * @param number the same as a number, for choices
+     * @throws IllegalArgumentException if a figure outside brackets is not given: a fault of the program
+     */
+    String fill(Function<String, Optional<String>> value, Function<String, Optional<Double>> number) {
+        String needed = OPTIONAL.matcher(text).replaceAll(part -> {
+            Matcher inside = FIGURE.matcher(part.group(1));
+            while (inside.find()) {
+                if (value.apply(inside.group(1)).isEmpty() && number.apply(inside.group(1)).isEmpty()) {
+                    return "";
+                }
+            }
+            return Matcher.quoteReplacement(part.group(1));
+        });
+        return FIGURE.matcher(needed).replaceAll(figure -> Matcher.quoteReplacement(figure.group(2) == null
+                ? value.apply(figure.group(1)).orElseThrow(() -> lacking(figure.group(1)))
+                : number.apply(figure.group(1)).orElseThrow(() -> lacking(figure.group(1))) == 1 ? figure.group(2) : figure.group(3)));
+    }
+
+    private IllegalArgumentException lacking(String name) {
+        return new IllegalArgumentException("the sentence " + key + " needs the figure " + name);
+    }
+
+    private static Properties load() {
+        Properties all = new Properties();
+        try (Reader reader = new InputStreamReader(
+                Template.class.getResourceAsStream("/lapyard/words/findings.properties"), StandardCharsets.UTF_8)) {
+            all.load(reader);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return all;
+    }
+}
