@@ -47,8 +47,9 @@ class ImportTest {
             json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin weekends words
             store         : json plan
             prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction loadin weekends words
-            rest          : history prints store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends words
-            cli           : prints rest store json job ground diagrams drawing plan catalogue cutting sheets order construction loadin weekends words
+            answers       : prints json job drawing plan order words
+            rest          : answers history prints store json diagrams drawing plan words
+            cli           : answers prints rest store json job drawing plan order words
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import lapyard.answers.GardenDesk;
+import lapyard.answers.GivenDocument;
+import lapyard.answers.Refused;
+import lapyard.job.JobSheet;
 import lapyard.json.DocumentText;
-import lapyard.json.Reading;
 import lapyard.json.UnreadableDocument;
 import lapyard.plan.Finding;
-import lapyard.rest.GardenDesk;
 import lapyard.words.Wording;
 
 /** A garden file or standard input, named {@code -}. */
@@ -49,10 +51,19 @@ final class Input {
         return in.readNBytes(DocumentText.MOST_BYTES + 1);
     }
 
-    /** Reads a garden and finds what stops it; the findings of a garden that can be read are those of its job sheet. */
-    static Reading garden(String file) throws Refusal {
+    /**
+     * The job sheet of a garden.
+     *
+     * @throws Refused where the garden holds a STOP
+     */
+    static JobSheet sheet(String file) throws Refusal {
+        return new GardenDesk().prepare(garden(file)).sheet();
+    }
+
+    private static GivenDocument garden(String file) throws Refusal {
+        String text = text(file);
         try {
-            return GardenDesk.read(text(file));
+            return GivenDocument.of(text, DocumentText.parse(text));
         } catch (UnreadableDocument e) {
             throw new Refusal(file + ": " + e.getMessage());
         }

@@ -1,6 +1,6 @@
 package lapyard.cli;
 
-import lapyard.rest.GardenDesk;
+import lapyard.answers.GardenDesk;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 

@@ -2,8 +2,8 @@ package lapyard.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import lapyard.job.Job;
-import lapyard.json.Reading;
+import lapyard.answers.Refused;
+import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 import lapyard.words.Wording;
@@ -25,11 +25,16 @@ final class SnagsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        Reading reading = Input.garden(file);
-        List<Finding> findings =
-                reading instanceof Reading.Read read ? Job.prepare(read.garden()).snags() : reading.findings();
-        Wording words = Wording.of(reading instanceof Reading.Read read && read.garden().imperial());
-        findings.forEach(finding -> spec.commandLine().getOut().println(Input.line(finding, words)));
+        List<Finding> findings;
+        Wording words = Wording.METRIC;
+        try {
+            JobSheet sheet = Input.sheet(file);
+            findings = sheet.snags();
+            words = Wording.of(sheet.garden().imperial());
+        } catch (Refused refused) {
+            findings = refused.findings();
+        }
+        for (Finding finding : findings) spec.commandLine().getOut().println(Input.line(finding, words));
         Wording.caution(findings).ifPresent(spec.commandLine().getOut()::println);
         if (findings.stream().anyMatch(finding -> finding.weight() == Weight.STOP)) {
             return Lapyard.REFUSED;

@@ -19,9 +19,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import lapyard.answers.Refused;
 import lapyard.job.BuildingCalendar;
 import lapyard.job.Buying;
-import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.Quoting;
@@ -29,7 +29,6 @@ import lapyard.job.SawAdvice;
 import lapyard.json.JobSheetJson;
 import lapyard.json.LoadInJson;
 import lapyard.json.QuoteJson;
-import lapyard.json.Reading;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.plan.Finding;
@@ -87,13 +86,14 @@ final class TakeOffCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        Reading reading = Input.garden(file);
-        if (!(reading instanceof Reading.Read read)) {
-            reading.findings().forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, Wording.METRIC)));
+        progress("working out the job sheet");
+        JobSheet sheet;
+        try {
+            sheet = Input.sheet(file);
+        } catch (Refused refused) {
+            refused.findings().forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, Wording.METRIC)));
             return Lapyard.REFUSED;
         }
-        progress("working out " + read.garden().beds().size() + " beds");
-        JobSheet sheet = Job.prepare(read.garden());
         List<SawAdvice> advice = SawAdvice.of(sheet);
         Map<String, byte[]> files = new LinkedHashMap<>();
         PrintAsk ask = new PrintAsk(
@@ -113,8 +113,8 @@ final class TakeOffCommand implements Callable<Integer> {
             }
         }
         files.put("slip.json", utf8(JobSheetJson.text(JobSheetJson.slip(sheet))));
-        files.put("weekends.csv", utf8(Buying.of(sheet).csv(read.garden().people().crew().dates().start())));
-        files.put("weekends.ics", utf8(BuildingCalendar.ics(sheet, gardenId(read.garden().name()), Instant.now(), 1)));
+        files.put("weekends.csv", utf8(Buying.of(sheet).csv(sheet.garden().people().crew().dates().start())));
+        files.put("weekends.ics", utf8(BuildingCalendar.ics(sheet, gardenId(sheet.garden().name()), Instant.now(), 1)));
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("weekends", JobSheetJson.weekends(sheet));
         json.set("advice", JobSheetJson.advice(advice));
@@ -128,7 +128,7 @@ final class TakeOffCommand implements Callable<Integer> {
                 .filter(finding -> finding.weight() != Finding.Weight.NOTE)
                 .forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, Wording.of(sheet.garden().imperial()))));
         spec.commandLine().getOut().println((sheet.slip().atLeast() ? "at least " : "") + sheet.slip().currency() + " "
-                + sheet.slip().total() + " for " + read.garden().beds().size() + " beds; " + files.size() + " files in " + out);
+                + sheet.slip().total() + " for " + sheet.garden().beds().size() + " beds; " + files.size() + " files in " + out);
         return sheet.leftOut() ? 1 : 0;
     }
 

@@ -5,12 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
+import lapyard.answers.Refused;
 import lapyard.drawing.PdfWriter;
-import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.json.JobSheetJson;
 import lapyard.json.QuoteJson;
-import lapyard.json.Reading;
 import lapyard.order.Variation;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
@@ -55,10 +54,10 @@ final class VariationCommand implements Callable<Integer> {
     }
 
     private static JobSheet sheet(String file) throws Refusal {
-        Reading reading = Input.garden(file);
-        if (reading instanceof Reading.Read read) {
-            return Job.prepare(read.garden());
+        try {
+            return Input.sheet(file);
+        } catch (Refused refused) {
+            throw new Refusal(file + ": " + Input.line(refused.findings().get(0), lapyard.words.Wording.METRIC));
         }
-        throw new Refusal(file + ": " + Input.line(reading.findings().get(0), lapyard.words.Wording.METRIC));
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
+import lapyard.working.Abandonable;
 import org.apache.fop.pdf.PDFArray;
 import org.apache.fop.pdf.PDFDictionary;
 import org.apache.fop.pdf.PDFDocument;
@@ -127,6 +128,7 @@ public final class PdfWriter {
     }
 
     public Painted paint(Page page) {
+        Abandonable.check();
         PdfCanvas canvas = new PdfCanvas(fonts, page.heightMm(), 0);
         canvas.draw(page.shapes());
         return new Painted(page, canvas);

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
@@ -23,7 +22,7 @@ import lapyard.order.Wanted;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
-import lapyard.working.Progress;
+import lapyard.working.Abandonable;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -51,9 +50,13 @@ record Costing(
         boolean leftOut,
         List<Finding> findings) {
 
-    /** The total of the garden's order, as {@link Job#prepare} finds it, without what each bed would take alone. */
-    static Slip slip(Garden given) {
-        return of(given, Looking.pooledOnly(given.goods().search())).slip();
+    /**
+     * The total of the garden's order, as {@link Job#prepare} finds it, without what each bed would take alone.
+     *
+     * @param memory shared by the totals that are compared, which repeat most of their searches
+     */
+    static Slip slip(Garden given, SearchMemory memory) {
+        return of(given, Looking.pooledOnly(given.goods().search(), memory)).slip();
     }
 
     static Costing of(Garden given, Looking looking) {
@@ -67,12 +70,13 @@ record Costing(
         Slats slats = Slats.of(garden, bed -> downhill(fall, bed));
         findings.addAll(slats.findings());
         for (Bed drawn : garden.beds()) {
+            Abandonable.check();
             Bed bed = slats.laid(drawn);
             works.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill(fall, bed)));
         }
         Stripping stripping = Stripping.of(garden, ground.paths());
         List<PathWork> pathWorks = stripping.paths();
-        Lining lining = Lining.of(garden, works, pathWorks, bed -> downhill(fall, bed));
+        Lining lining = Lining.of(garden, works, pathWorks, bed -> downhill(fall, bed), looking);
         works = lining.works();
         List<List<Quantity>> amounts = new ArrayList<>();
         for (BedWork work : works) {

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import lapyard.construction.BedWork;
 import lapyard.ground.Clashes;
@@ -15,9 +14,9 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.plan.Finding;
-import lapyard.plan.FindingList;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
+import lapyard.plan.FindingList;
 import lapyard.plan.Garden;
 import lapyard.standing.Standing;
 import lapyard.weekends.Weekends;
@@ -27,22 +26,27 @@ import lapyard.working.Progress;
 public final class Job {
     private Job() {}
 
+    /** Room for the searches of one garden, which repeat among themselves. */
+    private static final long ONE_GARDEN_BYTES = 12L << 20;
+
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {
-        List<Finding> stops = new ArrayList<>(Clashes.stops(garden));
-        if (!garden.people().tally().boards().isEmpty()) {
-            stops.addAll(Rest.of(prepare(garden)).findings());
-        }
-        return stops.stream().filter(finding -> finding.weight() == Weight.STOP).toList();
+        return Clashes.stops(garden).stream().filter(finding -> finding.weight() == Weight.STOP).toList();
     }
 
+    /** As below, unheard, with nothing searched for before. */
     public static JobSheet prepare(Garden given) {
-        return prepare(given, what -> Progress.UNHEARD);
+        return prepare(given, what -> Progress.UNHEARD, new SearchMemory(ONE_GARDEN_BYTES));
     }
 
-    /** @param progress for what is looked for by its name on the slip, who hears how far it is */
-    public static JobSheet prepare(Garden given, Function<String, Progress> progress) {
-        Costing costing = Costing.of(given, new Looking(given.goods().search(), progress));
+    /**
+     * What the tally says that cannot be true only shows here: see {@link JobSheet#stops}.
+     *
+     * @param progress for what is looked for by its name on the slip, who hears how far it is
+     * @param memory   what was searched for before, for this garden or another
+     */
+    public static JobSheet prepare(Garden given, Function<String, Progress> progress, SearchMemory memory) {
+        Costing costing = Costing.of(given, new Looking(given.goods().search(), progress, memory));
         Garden garden = costing.garden();
         GroundSheet ground = costing.ground();
         List<BedWork> works = costing.works();

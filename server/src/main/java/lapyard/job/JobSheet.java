@@ -52,6 +52,11 @@ public record JobSheet(
         snags = List.copyOf(snags);
     }
 
+    /** What the tally says that cannot be true: a sheet that holds any is refused. */
+    public List<Finding> stops() {
+        return snags.stream().filter(finding -> finding.weight() == Finding.Weight.STOP).toList();
+    }
+
     JobSheet with(List<Finding> found) {
         return new JobSheet(garden, ground, beds, paths, cutting, strips, rolls, slip, weekends, found, leftOut);
     }

@@ -43,16 +43,19 @@ final class Lining {
     private final Map<String, Least> known = new HashMap<>();
     private final List<BedWork> works;
     private final List<Finding> findings = new ArrayList<>();
+    private final Looking looking;
 
-    private Lining(Garden garden, List<BedWork> works, Function<Bed, Optional<Point>> downhill) {
+    private Lining(Garden garden, List<BedWork> works, Function<Bed, Optional<Point>> downhill, Looking looking) {
         this.garden = garden;
+        this.looking = looking;
         this.works = new ArrayList<>(works);
         this.downhill = downhill;
     }
 
     /** @param downhill in the bed's own frame */
-    static Lining of(Garden garden, List<BedWork> works, List<PathWork> paths, Function<Bed, Optional<Point>> downhill) {
-        Lining lining = new Lining(garden, works, downhill);
+    static Lining of(
+            Garden garden, List<BedWork> works, List<PathWork> paths, Function<Bed, Optional<Point>> downhill, Looking looking) {
+        Lining lining = new Lining(garden, works, downhill, looking);
         Map<String, List<Integer>> byMaterial = new LinkedHashMap<>();
         for (int i = 0; i < works.size(); i++) {
             if (!works.get(i).liner().isEmpty()) {
@@ -249,7 +252,7 @@ final class Lining {
 
     private Least least(String material, List<double[]> sizes) {
         String key = material + sizes.stream().map(size -> size[0] + "x" + size[1]).sorted().collect(Collectors.joining(" "));
-        return known.computeIfAbsent(key, k -> RollGoods.least(garden, material, sizes));
+        return known.computeIfAbsent(key, k -> RollGoods.least(garden, material, sizes, looking));
     }
 
     private static List<double[]> sizes(List<LinerPiece> pieces) {

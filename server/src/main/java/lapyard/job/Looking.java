@@ -19,8 +19,9 @@ import lapyard.working.Progress;
  *
  * @param progress for what is looked for by its name on the slip, who hears of it
  * @param alone    whether it is asked what each bed would take alone; it changes no plan of beds with square corners
+ * @param memory   what was looked for before
  */
-record Looking(Search search, Function<String, Progress> progress, boolean alone) {
+record Looking(Search search, Function<String, Progress> progress, boolean alone, SearchMemory memory) {
     private static final Duration LONGEST = Duration.ofSeconds(60);
     private static final lapyard.cutting.Effort LONG_BOARDS = new lapyard.cutting.Effort(6_000_000, LONGEST, 1_500_000);
     private static final lapyard.sheets.Effort LONG_ROLLS = new lapyard.sheets.Effort(300_000, LONGEST);
@@ -35,16 +36,13 @@ record Looking(Search search, Function<String, Progress> progress, boolean alone
 
     private record Rolls(RollProblem problem, lapyard.sheets.Effort effort) {}
 
-    private static final Solved<Boards, CuttingResult> BOARDS = new Solved<>();
-    private static final Solved<Rolls, RollResult> ROLLS = new Solved<>();
-
-    Looking(Search search, Function<String, Progress> progress) {
-        this(search, progress, true);
+    Looking(Search search, Function<String, Progress> progress, SearchMemory memory) {
+        this(search, progress, true, memory);
     }
 
     /** For the total alone. */
-    static Looking pooledOnly(Search search) {
-        return new Looking(search, what -> Progress.UNHEARD, false);
+    static Looking pooledOnly(Search search, SearchMemory memory) {
+        return new Looking(search, what -> Progress.UNHEARD, false, memory);
     }
 
     CuttingResult boards(String name, CuttingProblem problem) {
@@ -82,22 +80,22 @@ record Looking(Search search, Function<String, Progress> progress, boolean alone
     }
 
     /** Enough to compare one layout with another. */
-    static RollResult rollsShortly(RollProblem problem) {
+    RollResult rollsShortly(RollProblem problem) {
         return rolls(problem, GLANCE, Progress.UNHEARD);
     }
 
-    private static CuttingResult boards(CuttingProblem problem, lapyard.cutting.Effort effort, Progress heard) {
+    private CuttingResult boards(CuttingProblem problem, lapyard.cutting.Effort effort, Progress heard) {
         int pieces = problem.pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
-        return BOARDS.of(
+        return memory.of(
                 new Boards(problem, effort),
                 pieces,
                 asked -> CuttingSolver.solve(problem, effort, heard),
                 result -> problem.retrimMm() == 0 && result.seconds() * 1e9 < effort.limit().toNanos());
     }
 
-    private static RollResult rolls(RollProblem problem, lapyard.sheets.Effort effort, Progress heard) {
+    private RollResult rolls(RollProblem problem, lapyard.sheets.Effort effort, Progress heard) {
         int pieces = problem.pieces().stream().mapToInt(RollProblem.Piece::count).sum();
-        return ROLLS.of(
+        return memory.of(
                 new Rolls(problem, effort),
                 pieces,
                 asked -> RollSolver.solve(problem, effort, heard),

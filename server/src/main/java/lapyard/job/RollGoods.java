@@ -18,19 +18,19 @@ import lapyard.geometry.Lengths;
 import lapyard.ground.PathWork;
 import lapyard.job.JobSheet.MaterialRolls;
 import lapyard.order.Ordering;
-import lapyard.order.SlipLine.PackCount;
-import lapyard.order.SlipLine;
 import lapyard.order.Slip;
-import lapyard.plan.Finding.Amount;
+import lapyard.order.SlipLine;
+import lapyard.order.SlipLine.PackCount;
 import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.sheets.RollProblem;
+import lapyard.sheets.RollResult;
 import lapyard.sheets.RollResult.Placed;
 import lapyard.sheets.RollResult.RollLayout;
 import lapyard.sheets.RollResult.Unplaced;
-import lapyard.sheets.RollResult;
-import lapyard.working.Working.Input;
 import lapyard.working.Working;
+import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
 
 /** Liner of all beds and membrane of all paths, laid together on rolls, material by material. */
@@ -85,10 +85,10 @@ final class RollGoods {
     }
 
     /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
-    static Least least(Garden garden, String material, List<double[]> sizesMm) {
+    static Least least(Garden garden, String material, List<double[]> sizesMm, Looking looking) {
         List<Wanted> wanted = sizesMm.stream().map(size -> new Wanted("", "", size[0], size[1])).toList();
         return bySeller(garden.goods().catalogue().rolls(material)).stream()
-                .map(rolls -> Looking.rollsShortly(problem(material, usable(rolls), wanted)))
+                .map(rolls -> looking.rollsShortly(problem(material, usable(rolls), wanted)))
                 .map(result -> new Least(
                         result.unplaced().stream().mapToInt(Unplaced::count).sum(), result.cost(), metres(result)))
                 .min(Comparator.naturalOrder())

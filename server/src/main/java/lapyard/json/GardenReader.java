@@ -22,11 +22,11 @@ import lapyard.plan.Crew;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
-import lapyard.plan.SlatBoards;
-import lapyard.plan.StandingRules;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
 import lapyard.plan.Search;
+import lapyard.plan.SlatBoards;
+import lapyard.plan.StandingRules;
 import lapyard.plan.Treatment;
 import org.joda.money.CurrencyUnit;
 
@@ -49,7 +49,12 @@ public final class GardenReader {
 
     /** @throws UnreadableDocument when it is no JSON at all */
     public static Reading read(String text) throws UnreadableDocument {
-        return read(DocumentText.parse(text), new Cursor.Notes());
+        return read(DocumentText.parse(text));
+    }
+
+    /** As above, of a text that is parsed already. */
+    public static Reading read(JsonNode document) {
+        return read(document, new Cursor.Notes());
     }
 
     static Reading read(JsonNode document, Cursor.Notes notes) {

@@ -1,5 +1,7 @@
 package lapyard.prints;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,6 +16,7 @@ import lapyard.drawing.PdfWriter;
 import lapyard.drawing.PngWriter;
 import lapyard.drawing.SvgWriter;
 import lapyard.job.JobSheet;
+import lapyard.working.Abandonable;
 
 /** All kinds of sheets, each alone and together as the set that is carried outside. */
 public final class Prints {
@@ -78,6 +81,7 @@ public final class Prints {
         Map<Print, List<Page>> drawn = new LinkedHashMap<>();
         List<SetSheets.LeftOut> leftOut = new ArrayList<>();
         for (Print print : ALL) {
+            Abandonable.check();
             try {
                 drawn.put(print, print.pages().apply(sheet, print.name().equals("plan") ? ask : ask.onPaper(Optional.empty())));
             } catch (CannotPrint cannot) {
@@ -105,6 +109,15 @@ public final class Prints {
             throw new IllegalArgumentException("there is no sheet " + page + ": there are 1 to " + pages.size());
         }
         return format.equals("png") ? PngWriter.write(pages.get(page - 1), SCREEN_DPI) : svg(pages.get(page - 1));
+    }
+
+    /**
+     * As {@link #file}, written to where it goes.
+     *
+     * @throws IllegalArgumentException as {@link #pages} and {@link #file}
+     */
+    public static void write(String name, JobSheet sheet, PrintAsk ask, String format, int page, OutputStream out) throws IOException {
+        out.write(file(pages(name, sheet, ask), format, page));
     }
 
     /** All pages as files: NAME.pdf and NAME-01.svg, NAME-02.svg and so on. */

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import lapyard.answers.Answer;
 
 /** The description of this interface, for programs as OpenAPI 3.1 and for people as a page made from it. */
 @Path("/")
@@ -17,14 +18,14 @@ public final class ApiResource {
     @GET
     @Path("openapi.json")
     public Response description(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Output.of(text()), MediaType.APPLICATION_JSON, have)
+        return SheetsResource.answer(Answer.of(text()), MediaType.APPLICATION_JSON, have)
                 .build();
     }
 
     @GET
     @Path("openapi.html")
     public Response page(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Output.of(ApiPage.of(text())), "text/html; charset=utf-8", have)
+        return SheetsResource.answer(Answer.of(ApiPage.of(text())), "text/html; charset=utf-8", have)
                 .build();
     }
 

@@ -31,6 +31,13 @@ final class Asked {
         throw new Refusal(400, name + " should be a code of 1 to 20 letters, digits, points, dashes and underscores");
     }
 
+    /** Whether a receipt shall hold the job sheet too. */
+    static boolean withJobSheet(String text) {
+        if (text == null) return false;
+        if (text.equals("job-sheet")) return true;
+        throw new Refusal(400, "with should be job-sheet, or left out");
+    }
+
     /** True or false; false where it was not given. */
     static boolean flag(String name, String text) {
         if (text == null || text.equals("false")) return false;

@@ -7,6 +7,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import lapyard.answers.GivenDocument;
 import lapyard.plan.Finding;
 import lapyard.store.Kept;
 
@@ -24,13 +25,7 @@ public final class BringInResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response in(LongBody body) {
         List<Kept> history = GardenFile.read(body.text());
-        List<Finding> findings = shelf.checked(history.get(history.size() - 1).document());
-        List<Kept> marked = history.stream().map(this::marked).toList();
-        return CopiesResource.created(shelf.store().bringIn(Ids.next(), marked), findings);
-    }
-
-    /** An older revision that holds a STOP comes in to be read, with a mark that it cannot be restored. */
-    private Kept marked(Kept kept) {
-        return new Kept(kept.number(), kept.kind(), kept.name(), kept.saved(), kept.stamp(), kept.document(), shelf.isRefused(kept.document()));
+        List<Finding> findings = shelf.checked(GivenDocument.of(history.get(history.size() - 1).document()));
+        return shelf.created(shelf.store().bringIn(Ids.next(), shelf.marked(history)), Shelf.Receipt.of(findings));
     }
 }

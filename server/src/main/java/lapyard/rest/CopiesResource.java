@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.OptionalInt;
+import lapyard.answers.GivenDocument;
 import lapyard.plan.Finding;
 import lapyard.store.NewGarden;
 import lapyard.store.Stored;
@@ -40,8 +41,8 @@ public final class CopiesResource {
         ObjectNode document = Documents.object(from.document());
         document.put("name", "Copy of " + Documents.name(from.document()));
         String text = Documents.text(document);
-        List<Finding> findings = shelf.checked(text);
-        return created(shelf.created(new NewGarden(Ids.next(), Documents.name(text), text)), findings);
+        List<Finding> findings = shelf.checked(GivenDocument.of(text, document));
+        return shelf.created(shelf.created(new NewGarden(Ids.next(), Documents.name(document), text)), Shelf.Receipt.of(findings));
     }
 
     @GET
@@ -54,10 +55,5 @@ public final class CopiesResource {
                         HttpHeaders.CONTENT_DISPOSITION,
                         "attachment; filename=\"" + id + "-r" + stored.revision() + ".garden.json\"")
                 .build();
-    }
-
-    static Response created(Stored stored, List<Finding> findings) {
-        return Shelf.receipt(
-                Response.status(201).header(HttpHeaders.LOCATION, "/api/gardens/" + stored.id()), stored, findings);
     }
 }

@@ -13,11 +13,11 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.Map;
-import java.util.function.Supplier;
+import lapyard.answers.Answer;
+import lapyard.answers.AnswerService;
 import lapyard.diagrams.PlanLayer;
 import lapyard.drawing.Paper;
 import lapyard.prints.Prints;
-import lapyard.working.Progress;
 
 /** What is made from a body alone; nothing is kept. */
 @Path("/")
@@ -25,16 +25,12 @@ public final class DeskResource {
     private static final int USUAL_SECONDS = 10;
     private static final int MOST_SECONDS = 60;
 
-    private final Desk desk;
-    private final Outputs outputs;
-    private final Turns turns;
+    private final AnswerService answers;
     private final Solves solves;
 
-    DeskResource(Desk desk, Outputs outputs, Turns turns) {
-        this.desk = desk;
-        this.outputs = outputs;
-        this.turns = turns;
-        this.solves = new Solves(turns);
+    DeskResource(AnswerService answers) {
+        this.answers = answers;
+        this.solves = new Solves(answers);
     }
 
     @POST
@@ -42,8 +38,7 @@ public final class DeskResource {
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response jobSheet(Body body) {
-        Documents.object(body.text());
-        return Response.ok(outputs.jobSheet(body.text()).bytes()).build();
+        return Response.ok(answers.jobSheet(Documents.given(body.text())).bytes()).build();
     }
 
     /** A garden beside a copy of it with changes; nothing is kept. */
@@ -53,7 +48,7 @@ public final class DeskResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response tryOut(Body body) {
         Documents.object(body.text());
-        return Response.ok(inTurn(() -> desk.tryOut(body.text()))).build();
+        return Response.ok(answers.tryOut(body.text())).build();
     }
 
     /** With {@code Prefer: respond-async} (RFC 7240) it answers at once with the address where the solve is told of. */
@@ -69,12 +64,12 @@ public final class DeskResource {
         double limit = Asked.number("seconds", seconds, 1, MOST_SECONDS).orElse(USUAL_SECONDS);
         Documents.object(body.text());
         if (prefer != null && prefer.contains("respond-async")) {
-            Solves.Solve solve = solves.begin(kind, limit, mine -> desk.solve(kind, body.text(), mine.limitSeconds, mine::progress));
+            Solves.Solve solve = solves.begin(kind, body.text(), limit);
             return Response.accepted(solve.json())
                     .header(HttpHeaders.LOCATION, "/api/solves/" + solve.id)
                     .build();
         }
-        return Response.ok(inTurn(() -> desk.solve(kind, body.text(), limit, what -> Progress.UNHEARD))).build();
+        return Response.ok(answers.solve(kind, body.text(), limit)).build();
     }
 
     @GET
@@ -98,15 +93,6 @@ public final class DeskResource {
         return solves.find(id).orElseThrow(() -> new Refusal(404, "this server has no such solve, or forgot it"));
     }
 
-    private String inTurn(Supplier<String> work) {
-        try {
-            return turns.take(work);
-        } catch (InterruptedException stopping) {
-            Thread.currentThread().interrupt();
-            throw new Refusal(Problem.later(503, "the server stops: nothing was changed, ask again", 5));
-        }
-    }
-
     /** How a merchant's list is understood; nothing is kept. */
     @POST
     @Path("api/merchant-list")
@@ -114,7 +100,7 @@ public final class DeskResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response merchantList(Body body) {
         Documents.object(body.text());
-        return Response.ok(desk.merchantList(body.text())).build();
+        return Response.ok(answers.merchantList(body.text())).build();
     }
 
     /** What stands where a garden's catalogue says nothing; its prices are examples of ours. */
@@ -122,7 +108,7 @@ public final class DeskResource {
     @Path("api/example-catalogue")
     @Produces(MediaType.APPLICATION_JSON)
     public Response exampleCatalogue(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Output.of(desk.exampleCatalogue()), MediaType.APPLICATION_JSON, have).build();
+        return SheetsResource.answer(Answer.of(answers.exampleCatalogue()), MediaType.APPLICATION_JSON, have).build();
     }
 
     /** Which kinds of sheets there are, on which papers, and which layers a plan has. */
@@ -153,13 +139,13 @@ public final class DeskResource {
             json.writeEndArray();
             json.writeEndObject();
         });
-        return SheetsResource.answer(Output.of(text), MediaType.APPLICATION_JSON, have).build();
+        return SheetsResource.answer(Answer.of(text), MediaType.APPLICATION_JSON, have).build();
     }
 
     @GET
     @Path("schema/garden.json")
     public Response schema(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        return SheetsResource.answer(Output.of(desk.schema()), "application/schema+json", have)
+        return SheetsResource.answer(Answer.of(answers.schema()), "application/schema+json", have)
                 .build();
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
+import lapyard.answers.GivenDocument;
 
 /** Documents as plain JSON objects: read strictly, compared, patched. Knows no garden. */
 final class Documents {
@@ -37,6 +38,15 @@ final class Documents {
         if (text.isBlank()) throw new Refusal(400, "the body is empty: send one JSON object");
         if (tree(text) instanceof ObjectNode object) return object;
         throw new Refusal(400, "the body is JSON but not an object: it should start with {");
+    }
+
+    /**
+     * A garden's text, parsed for all that follows.
+     *
+     * @throws Refusal as {@link #object}
+     */
+    static GivenDocument given(String text) {
+        return GivenDocument.of(text, object(text));
     }
 
     private static JsonNode tree(String text) {
@@ -68,6 +78,12 @@ final class Documents {
     /** What a list shows for this document. */
     static String name(String document) {
         String name = Json.topLevel(document, "name").strip();
+        return name.isEmpty() ? UNNAMED : name;
+    }
+
+    /** As {@link #name(String)}, of a tree. */
+    static String name(ObjectNode document) {
+        String name = document.path("name").isTextual() ? document.path("name").asText().strip() : "";
         return name.isEmpty() ? UNNAMED : name;
     }
 

@@ -20,7 +20,7 @@ final class Front extends HttpHandler {
     private final Supplier<PageFiles> page;
     private final Supplier<HttpHandler> api;
     private final Live live;
-    private final Ready ready;
+    private final StandingAnswers standing;
     private final Metrics metrics;
     private final Binding binding;
     private final AccessLog log;
@@ -31,7 +31,7 @@ final class Front extends HttpHandler {
             Supplier<PageFiles> page,
             Supplier<HttpHandler> api,
             Live live,
-            Ready ready,
+            StandingAnswers standing,
             Metrics metrics,
             AccessLog log) {
         this.binding = binding;
@@ -40,7 +40,7 @@ final class Front extends HttpHandler {
         this.page = page;
         this.api = api;
         this.live = live;
-        this.ready = ready;
+        this.standing = standing;
         this.metrics = metrics;
     }
 
@@ -78,7 +78,7 @@ final class Front extends HttpHandler {
             page.get().serve(path, request, response);
         } else if (Live.has(path)) {
             live.serve(path, request, response);
-        } else if (!ready.serve(path, request, response)) {
+        } else if (!standing.serve(path, request, response)) {
             askApi(request, response);
         }
     }

@@ -1,5 +1,6 @@
 package lapyard.rest;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -11,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
+import lapyard.answers.GivenDocument;
 import lapyard.plan.Finding;
 import lapyard.store.GardenList;
 import lapyard.store.NewGarden;
@@ -73,14 +75,16 @@ public final class GardensResource {
         return new GardenList(rows, rows.size(), Optional.empty());
     }
 
+    /** @param with as with a save */
     @POST
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
-    public Response create(Body body) {
-        Documents.object(body.text());
-        List<Finding> findings = shelf.checked(body.text());
-        Stored stored = shelf.created(new NewGarden(Ids.next(), Documents.name(body.text()), body.text()));
-        return Shelf.receipt(
-                Response.status(201).header(HttpHeaders.LOCATION, "/api/gardens/" + stored.id()), stored, findings);
+    public Response create(@QueryParam("with") String with, Body body) {
+        boolean withSheet = Asked.withJobSheet(with);
+        ObjectNode tree = Documents.object(body.text());
+        GivenDocument document = GivenDocument.of(body.text(), tree);
+        List<Finding> findings = shelf.checked(document);
+        Stored stored = shelf.created(new NewGarden(Ids.next(), Documents.name(tree), body.text()));
+        return shelf.created(stored, Shelf.Receipt.of(findings, document, withSheet, false));
     }
 }

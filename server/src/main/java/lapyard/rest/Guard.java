@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lapyard.answers.Answer;
 import lapyard.store.GardenStore;
 import lapyard.store.Share;
 import lapyard.store.StoreFault;
@@ -122,7 +123,7 @@ final class Guard {
 
     /** The store finds it by its hash: how long that takes says nothing of the token. */
     private Optional<Share> byToken(String offered) {
-        return store.get().shares().byHash(Output.hash(offered.getBytes(StandardCharsets.UTF_8)));
+        return store.get().shares().byHash(Answer.hash(offered.getBytes(StandardCharsets.UTF_8)));
     }
 
     private static Verdict ofShare(String garden, Request request, String path, boolean reads) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.LongAdder;
+import lapyard.answers.AnswerService;
 
 /** Plain counters of this process, in the Prometheus text format 0.0.4. */
 final class Metrics {
@@ -25,7 +26,7 @@ final class Metrics {
         requests.computeIfAbsent(labels, key -> new LongAdder()).increment();
     }
 
-    String text(Outputs outputs, Live live, Turns turns) {
+    String text(AnswerService.Figures answers, Live live) {
         StringBuilder text = new StringBuilder();
         head(text, "lapyard_requests_total", "counter", "requests answered");
         for (Map.Entry<String, LongAdder> entry : new ConcurrentSkipListMap<>(requests).entrySet())
@@ -37,12 +38,12 @@ final class Metrics {
         value(text, "lapyard_request_seconds_total", "counter", "time spent on answered requests", nanos.sum() / 1e9);
         value(text, "lapyard_saves_total", "counter", "changes put on disk", saves.sum());
         value(text, "lapyard_stale_saves_total", "counter", "changes refused as stale", stale.sum());
-        value(text, "lapyard_output_hits_total", "counter", "job sheets and drawings found ready", outputs.hits.sum());
-        value(text, "lapyard_output_misses_total", "counter", "job sheets and drawings made", outputs.misses.sum());
-        value(text, "lapyard_output_bytes", "gauge", "job sheets and drawings kept", outputs.bytes());
+        value(text, "lapyard_output_hits_total", "counter", "job sheets and drawings found ready", answers.hits());
+        value(text, "lapyard_output_misses_total", "counter", "job sheets and drawings made", answers.misses());
+        value(text, "lapyard_output_bytes", "gauge", "job sheets and drawings kept", answers.keptBytes());
         value(text, "lapyard_listeners", "gauge", "browsers that wait for news", live.listeners());
-        value(text, "lapyard_solves_running", "gauge", "job sheets, drawings and solves being worked out", turns.running());
-        value(text, "lapyard_solves_waiting", "gauge", "those that wait for their turn", turns.waiting());
+        value(text, "lapyard_solves_running", "gauge", "job sheets, drawings and solves being worked out", answers.running());
+        value(text, "lapyard_solves_waiting", "gauge", "those that wait for their turn", answers.waiting());
         Runtime runtime = Runtime.getRuntime();
         value(text, "lapyard_heap_used_bytes", "gauge", "heap in use", runtime.totalMemory() - runtime.freeMemory());
         double up = ManagementFactory.getRuntimeMXBean().getUptime() / 1e3;

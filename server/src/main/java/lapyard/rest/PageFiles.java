@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lapyard.answers.Answer;
 import org.glassfish.grizzly.http.Method;
 import org.glassfish.grizzly.http.server.Request;
 import org.glassfish.grizzly.http.server.Response;
@@ -41,7 +42,7 @@ final class PageFiles {
     private final Map<String, String> resources = new HashMap<>();
     private final ConcurrentHashMap<String, PageFile> read = new ConcurrentHashMap<>();
 
-    private record PageFile(Output output, String type, String policy) {}
+    private record PageFile(Answer output, String type, String policy) {}
 
     PageFiles(ClassLoader loader) {
         this.loader = loader;
@@ -87,7 +88,7 @@ final class PageFiles {
             byte[] bytes = stream.readAllBytes();
             String type = TYPES.get(resource.substring(resource.lastIndexOf('.') + 1));
             String policy = String.format(POLICY, type.startsWith("text/html") ? inlineScripts(bytes) : "");
-            PageFile file = new PageFile(Output.of(bytes), type, policy);
+            PageFile file = new PageFile(Answer.of(bytes), type, policy);
             read.put(path, file);
             return file;
         }
@@ -98,7 +99,7 @@ final class PageFiles {
         StringBuilder sources = new StringBuilder();
         Matcher script = INLINE_SCRIPT.matcher(new String(html, StandardCharsets.UTF_8));
         while (script.find()) {
-            byte[] digest = Output.sha256().digest(script.group(1).getBytes(StandardCharsets.UTF_8));
+            byte[] digest = Answer.sha256().digest(script.group(1).getBytes(StandardCharsets.UTF_8));
             sources.append(" 'sha256-")
                     .append(Base64.getEncoder().encodeToString(digest))
                     .append('\'');

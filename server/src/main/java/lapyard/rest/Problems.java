@@ -13,6 +13,9 @@ import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.util.List;
 import java.util.Map;
+import lapyard.answers.Busy;
+import lapyard.answers.CallerLeft;
+import lapyard.answers.Refused;
 import lapyard.store.StoreFault;
 
 /** Turns what is thrown into a problem. What nobody foresaw is logged under an id, and the answer shows only that. */
@@ -26,14 +29,19 @@ final class Problems implements ExceptionMapper<Throwable> {
 
     @Override
     public Response toResponse(Throwable thrown) {
-        if (thrown instanceof Refusal refusal)
-            return response(refusal.problem()).build();
-        if (thrown instanceof Desk.Refused refused)
-            return response(new Refusal(refused.findings()).problem()).build();
-        if (thrown instanceof StoreFault fault)
-            return response(ofFault(fault)).build();
-        if (thrown instanceof WebApplicationException web && web.getResponse().getStatus() < 500) return ofJersey(web);
-        return response(unforeseen(thrown)).build();
+        if (!(thrown instanceof Refusal) && thrown instanceof WebApplicationException web && web.getResponse().getStatus() < 500)
+            return ofJersey(web);
+        return response(of(thrown)).build();
+    }
+
+    /** What is said of anything that was thrown. */
+    static Problem of(Throwable thrown) {
+        if (thrown instanceof Refusal refusal) return refusal.problem();
+        if (thrown instanceof Refused refused) return new Refusal(refused.findings()).problem();
+        if (thrown instanceof Busy busy) return Problem.later(503, busy.getMessage(), busy.retrySeconds());
+        if (thrown instanceof StoreFault fault) return ofFault(fault);
+        if (thrown instanceof CallerLeft) return Problem.of(400, "the line broke off");
+        return unforeseen(thrown);
     }
 
     private static Response.ResponseBuilder response(Problem problem) {

@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lapyard.answers.GivenDocument;
 import lapyard.plan.Finding;
 import lapyard.store.Revision;
 import lapyard.store.Stored;
@@ -97,8 +98,8 @@ public final class RevisionsResource {
         Stored current = shelf.everKept(id);
         long expected = Tags.expected(ifMatch, current);
         if (current.revision() != expected) throw shelf.stale(current, expected);
-        List<Finding> findings = shelf.checked(old.document());
-        return shelf.answer(shelf.store().restore(id, expected, old.revision()), expected, findings);
+        List<Finding> findings = shelf.checked(GivenDocument.of(old.document(), id));
+        return shelf.answer(shelf.store().restore(id, expected, old.revision()), expected, Shelf.Receipt.of(findings));
     }
 
     /** A name for one revision; a stamped one is never thinned out. */

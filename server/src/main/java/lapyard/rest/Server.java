@@ -11,6 +11,8 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import lapyard.answers.AnswerService;
+import lapyard.answers.Desk;
 import lapyard.store.GardenStore;
 import org.glassfish.grizzly.http.CompressionConfig;
 import org.glassfish.grizzly.http.server.HttpHandler;
@@ -29,12 +31,9 @@ import org.glassfish.jersey.server.ServerProperties;
  * early requests wait for what they need.
  */
 public final class Server implements AutoCloseable {
-    private static final long OUTPUT_BYTES = 24L << 20;
     private static final int WORKERS = 40;
     /** An answer that is not taken for so long is given up, and its connection with it. */
     private static final int WRITE_SECONDS = 10;
-    private static final int MOST_WAITING = 24;
-    private static final long TURN_PATIENCE_MS = 20_000;
     private static final int GRACE_SECONDS = 10;
     private static final long SKIPPED_BODY_BYTES = 64L << 20;
     /** Held so that the levels stay: the library warns of every resource that is handed over as an object. */
@@ -83,14 +82,12 @@ public final class Server implements AutoCloseable {
         QUIET.forEach(logger -> logger.setLevel(Level.SEVERE));
         PORTS.setLevel(Level.OFF);
         Metrics metrics = new Metrics();
-        Turns turns = new Turns(
-                Math.max(1, Runtime.getRuntime().availableProcessors()), MOST_WAITING, TURN_PATIENCE_MS);
-        Outputs outputs = new Outputs(desk, OUTPUT_BYTES, turns);
+        AnswerService answers = new AnswerService(desk);
         Live live = new Live(store);
-        Ready ready = new Ready(store, outputs.hits);
+        StandingAnswers standing = new StandingAnswers(store, answers);
         Executor threads = task -> new Thread(task, "lapyard-start").start();
         CompletableFuture<HttpHandler> api = CompletableFuture.supplyAsync(
-                () -> container(store, desk, new Samples(files), outputs, metrics, live, turns, ready), threads);
+                () -> container(store, answers, new Samples(files), metrics, live, standing), threads);
         CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
 
         HttpServer http = new HttpServer();
@@ -138,7 +135,7 @@ public final class Server implements AutoCloseable {
                         page::join,
                         api::join,
                         live,
-                        ready,
+                        standing,
                         metrics,
                         log), "/");
         http.start();
@@ -155,8 +152,8 @@ public final class Server implements AutoCloseable {
     }
 
     private static HttpHandler container(
-            Supplier<GardenStore> store, Desk desk, Samples samples, Outputs outputs, Metrics metrics, Live live, Turns turns,
-            Ready ready) {
+            Supplier<GardenStore> store, AnswerService answers, Samples samples, Metrics metrics, Live live,
+            StandingAnswers standing) {
         ResourceConfig resources = new ResourceConfig();
         // finding extensions by itself costs a third of the start, and there are none
         for (String off : List.of(
@@ -168,22 +165,22 @@ public final class Server implements AutoCloseable {
                 ServerProperties.BV_FEATURE_DISABLE,
                 ServerProperties.RESOURCE_VALIDATION_DISABLE,
                 ServerProperties.LOCATION_HEADER_RELATIVE_URI_RESOLUTION_DISABLED)) resources.property(off, true);
-        Shelf shelf = new Shelf(store, desk, metrics);
+        Shelf shelf = new Shelf(store, answers, metrics);
         resources.register(new BodyReader());
         resources.register(new Problems());
         resources.register(new EmptyErrors());
         resources.register(new GardensResource(shelf));
-        resources.register(new GardenResource(shelf, ready));
+        resources.register(new GardenResource(shelf, standing));
         resources.register(new RevisionsResource(shelf));
         resources.register(new SharesResource(shelf));
         resources.register(new DifferenceResource(shelf));
         resources.register(new CopiesResource(shelf));
         resources.register(new BringInResource(shelf));
-        resources.register(new SheetsResource(shelf, outputs, ready));
+        resources.register(new SheetsResource(shelf, answers, standing));
         resources.register(new ApiResource());
-        resources.register(new DeskResource(desk, outputs, turns));
+        resources.register(new DeskResource(answers));
         resources.register(new SamplesResource(samples));
-        resources.register(new WatchResource(store, outputs, metrics, live, turns));
+        resources.register(new WatchResource(store, answers, metrics, live));
         GrizzlyHttpContainer container = ContainerFactory.createContainer(GrizzlyHttpContainer.class, resources);
         container.start();
         return container;

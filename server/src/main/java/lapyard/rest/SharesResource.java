@@ -15,6 +15,7 @@ import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import lapyard.answers.Answer;
 import lapyard.store.Share;
 
 /** Tokens that read one garden. Each is told once, when it is made; the store has only its hash. */
@@ -58,7 +59,7 @@ public final class SharesResource {
         if (shelf.store().shares().of(id).size() >= MOST_SHARES)
             throw new Refusal(409, "this garden has " + MOST_SHARES + " shares: take one back first");
         String token = Guard.SHARE + Ids.secret();
-        String hash = Output.hash(token.getBytes(StandardCharsets.UTF_8));
+        String hash = Answer.hash(token.getBytes(StandardCharsets.UTF_8));
         Share share = shelf.store().shares().add(Ids.next(), id, hash, label.asText().strip());
         return Response.status(201)
                 .header(HttpHeaders.LOCATION, "/api/gardens/" + id + "/shares/" + share.id())

@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.StreamingOutput;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -20,6 +21,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import lapyard.answers.Answer;
+import lapyard.answers.AnswerService;
+import lapyard.answers.GivenDocument;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import lapyard.store.Stored;
@@ -35,13 +39,13 @@ public final class SheetsResource {
     private static final int MOST_MINUTES = 1440;
 
     private final Shelf shelf;
-    private final Outputs outputs;
-    private final Ready ready;
+    private final AnswerService answers;
+    private final StandingAnswers standing;
 
-    SheetsResource(Shelf shelf, Outputs outputs, Ready ready) {
+    SheetsResource(Shelf shelf, AnswerService answers, StandingAnswers standing) {
         this.shelf = shelf;
-        this.outputs = outputs;
-        this.ready = ready;
+        this.answers = answers;
+        this.standing = standing;
     }
 
     @GET
@@ -51,8 +55,9 @@ public final class SheetsResource {
             @PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have, @Context UriInfo uri) {
         OptionalLong moment = shelf.store().moment();
         Stored stored = shelf.standing(id);
-        Output output = outputs.jobSheet(stored.document());
-        keep(uri, moment, stored, output, MediaType.APPLICATION_JSON, Optional.empty());
+        Answer output = answers.jobSheet(given(stored));
+        standing.keep(uri.getRequestUri(), moment, stored, answers.jobSheetKey(given(stored)), output, MediaType.APPLICATION_JSON,
+                Tags.quoted(output.tag()), Optional.empty());
         return answer(output, MediaType.APPLICATION_JSON, have).build();
     }
 
@@ -65,7 +70,7 @@ public final class SheetsResource {
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
         String name = Asked.word("the part", part).orElseThrow();
-        Output output = outputs.jobSheetPart(stored.document(), name)
+        Answer output = answers.part(given(stored), name)
                 .orElseThrow(() -> new Refusal(404, "the job sheet has no part " + name));
         return answer(output, MediaType.APPLICATION_JSON, have).build();
     }
@@ -115,19 +120,18 @@ public final class SheetsResource {
                 "revision " + stored.revision() + ", " + day,
                 "",
                 stale);
-        if (format.equals("pdf")) shelf.printed(stored);
         String name = file(stored, sheets + (format.equals("pdf") || number == 1 && sheets.equals("plan") ? "" : "-" + number) + "." + format);
         String how = "inline; filename=\"" + name + "\"";
-        Output output = outputs.print(stored.document(), sheets, format, number, ask);
-        if (!format.equals("pdf")) keep(uri, moment, stored, output, DRAWN.get(format), Optional.of(how));
+        GivenDocument document = given(stored);
+        Answer output = answers.print(document, sheets, format, number, ask);
+        if (format.equals("pdf")) shelf.printed(stored); // each time: it is not kept for its address
+        else standing.keep(uri.getRequestUri(), moment, stored, answers.printKey(document, sheets, format, number, ask), output, DRAWN.get(format),
+                Tags.quoted(output.tag()), Optional.of(how));
         return answer(output, DRAWN.get(format), have).header(HttpHeaders.CONTENT_DISPOSITION, how).build();
     }
 
-    /** What is asked for without a query can be handed out again; a printed file is remembered as printed each time. */
-    private void keep(UriInfo uri, OptionalLong moment, Stored stored, Output output, String type, Optional<String> disposition) {
-        if (uri.getRequestUri().getRawQuery() != null) return;
-        ready.keep(uri.getRequestUri().getRawPath(), new Ready.Answer(
-                stored.id(), stored.revision(), moment, output.bytes(), type, Tags.quoted(output.tag()), disposition));
+    private static GivenDocument given(Stored stored) {
+        return GivenDocument.of(stored.document(), stored.id());
     }
 
     /** What the change from one revision to another does to the order. */
@@ -141,7 +145,7 @@ public final class SheetsResource {
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored before = revision(id, "from", from);
         Stored after = revision(id, "to", to);
-        return answer(outputs.variation(before.document(), after.document()), MediaType.APPLICATION_JSON, have).build();
+        return answer(answers.variation(given(before), given(after)), MediaType.APPLICATION_JSON, have).build();
     }
 
     @GET
@@ -153,7 +157,7 @@ public final class SheetsResource {
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored before = revision(id, "from", from);
         Stored after = revision(id, "to", to);
-        Output output = outputs.variationSheet(before.document(), after.document(), spoken(before), spoken(after));
+        Answer output = answers.variationSheet(given(before), given(after), spoken(before), spoken(after));
         return answer(output, DRAWN.get("pdf"), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(after, "variation-from-r" + before.revision() + ".pdf") + "\"")
                 .build();
@@ -182,7 +186,7 @@ public final class SheetsResource {
         Optional<String> one = Asked.code("supplier", supplier);
         Stored stored = shelf.standing(id);
         String name = file(stored, one.map(of -> "slip-" + of.replaceAll("[^A-Za-z0-9._-]", "_") + ".csv").orElse("slip.csv"));
-        return answer(outputs.slipCsv(stored.document(), one), "text/csv; charset=utf-8", have)
+        return answer(answers.slipCsv(given(stored), one), "text/csv; charset=utf-8", have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
                 .build();
     }
@@ -199,7 +203,7 @@ public final class SheetsResource {
     @Path("weekends.ics")
     public Response weekendsIcs(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(outputs.weekendsIcs(stored), "text/calendar; charset=utf-8", have)
+        return answer(answers.weekendsIcs(given(stored), stored.id(), stored.saved(), Math.toIntExact(stored.revision())), "text/calendar; charset=utf-8", have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "weekends.ics") + "\"")
                 .build();
     }
@@ -208,7 +212,7 @@ public final class SheetsResource {
     @Path("weekends.csv")
     public Response weekendsCsv(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(outputs.weekendsCsv(stored.document()), "text/csv; charset=utf-8", have)
+        return answer(answers.weekendsCsv(given(stored)), "text/csv; charset=utf-8", have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "weekends.csv") + "\"")
                 .build();
     }
@@ -228,9 +232,9 @@ public final class SheetsResource {
         return stored.id() + "-r" + stored.revision() + "-" + ending;
     }
 
-    static Response.ResponseBuilder answer(Output output, String type, String have) {
+    static Response.ResponseBuilder answer(Answer output, String type, String have) {
         String tag = Tags.quoted(output.tag());
-        return (Tags.has(have, tag) ? Response.notModified() : Response.ok(output.bytes(), type))
-                .header(HttpHeaders.ETAG, tag);
+        Object body = output.isInMemory() ? output.bytes() : (StreamingOutput) output::writeTo;
+        return (Tags.has(have, tag) ? Response.notModified() : Response.ok(body, type)).header(HttpHeaders.ETAG, tag);
     }
 }

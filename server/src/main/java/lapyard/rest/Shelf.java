@@ -6,17 +6,25 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import lapyard.answers.AnswerService;
+import lapyard.answers.Busy;
+import lapyard.answers.GivenDocument;
+import lapyard.answers.Refused;
 import lapyard.history.Merge;
 import lapyard.plan.Finding;
 import lapyard.store.Change;
 import lapyard.store.GardenStore;
+import lapyard.store.Kept;
 import lapyard.store.NewGarden;
 import lapyard.store.StoreFault;
 import lapyard.store.Stored;
@@ -27,14 +35,14 @@ final class Shelf {
     private static final int MOST_REMEMBERED = 1000;
 
     private final Supplier<GardenStore> store;
-    private final Desk desk;
+    private final AnswerService answers;
     private final Metrics metrics;
     /** Revisions whose print is in the store already. */
     private final Set<String> printed = ConcurrentHashMap.newKeySet();
 
-    Shelf(Supplier<GardenStore> store, Desk desk, Metrics metrics) {
+    Shelf(Supplier<GardenStore> store, AnswerService answers, Metrics metrics) {
         this.store = store;
-        this.desk = desk;
+        this.answers = answers;
         this.metrics = metrics;
     }
 
@@ -75,29 +83,47 @@ final class Shelf {
     }
 
     /** What is said of a document; 422 where a STOP is among it. */
-    List<Finding> checked(String document) {
-        List<Finding> findings = desk.check(document);
+    List<Finding> checked(GivenDocument document) {
+        List<Finding> findings = answers.check(document);
         if (holdsStop(findings)) throw new Refusal(findings);
         return findings;
     }
 
-    boolean isRefused(String document) {
-        return holdsStop(desk.check(document));
+    /** Those of a garden file, with a mark on each that holds a STOP: it can be read and not restored. */
+    List<Kept> marked(List<Kept> history) {
+        List<Boolean> refused = answers.refused(history.stream().map(kept -> GivenDocument.of(kept.document())).toList());
+        return IntStream.range(0, history.size()).mapToObj(i -> marked(history.get(i), refused.get(i))).toList();
+    }
+
+    private static Kept marked(Kept kept, boolean refused) {
+        return new Kept(kept.number(), kept.kind(), kept.name(), kept.saved(), kept.stamp(), kept.document(), refused);
     }
 
     private static boolean holdsStop(List<Finding> findings) {
         return findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP);
     }
 
-    /** 200 with a receipt, or the refusal that fits. */
-    Response answer(Change change, long expected, List<Finding> findings) {
-        return answer(change, expected, findings, false);
+    /**
+     * What the answer to a change tells beside where it is kept.
+     *
+     * @param sheetOf the document whose job sheet the caller wants with it
+     * @param merged  whether others' changes stand in it too, so that the caller should get it
+     */
+    record Receipt(List<Finding> findings, Optional<GivenDocument> sheetOf, boolean merged) {
+        static Receipt of(List<Finding> findings) {
+            return new Receipt(findings, Optional.empty(), false);
+        }
+
+        static Receipt of(List<Finding> findings, GivenDocument document, boolean withSheet, boolean merged) {
+            return new Receipt(findings, Optional.of(document).filter(one -> withSheet), merged);
+        }
     }
 
-    Response answer(Change change, long expected, List<Finding> findings, boolean merged) {
+    /** 200 with a receipt, or the refusal that fits. */
+    Response answer(Change change, long expected, Receipt receipt) {
         if (change instanceof Change.Made made) {
             metrics.saves.increment();
-            return receipt(Response.ok(), made.stored(), findings, merged);
+            return receipt(Response.ok(), made.stored(), receipt);
         }
         if (change instanceof Change.Stale stale) throw stale(stale.current(), expected);
         if (change instanceof Change.Deleted gone) throw deleted(gone.current());
@@ -106,27 +132,42 @@ final class Shelf {
         throw new AssertionError(change);
     }
 
-    /** What a change left behind, with its entity tag. */
-    static Response receipt(Response.ResponseBuilder response, Stored stored, List<Finding> findings) {
-        return receipt(response, stored, findings, false);
+    /** 201 with a receipt for a garden that is new. */
+    Response created(Stored stored, Receipt receipt) {
+        return receipt(Response.status(201).header(HttpHeaders.LOCATION, "/api/gardens/" + stored.id()), stored, receipt);
     }
 
-    /** @param merged whether others' changes stand in it too, so that the caller should get it */
-    static Response receipt(Response.ResponseBuilder response, Stored stored, List<Finding> findings, boolean merged) {
-        String receipt = Json.text(json -> {
+    /** What a change left behind, with its entity tag. */
+    private Response receipt(Response.ResponseBuilder response, Stored stored, Receipt receipt) {
+        Optional<String> sheet = receipt.sheetOf().flatMap(this::sheet);
+        String text = Json.text(json -> {
             json.writeStartObject();
             json.writeStringField("id", stored.id());
             json.writeStringField("name", stored.name());
             json.writeNumberField("revision", stored.revision());
             json.writeStringField("saved", stored.saved().toString());
-            if (merged) json.writeBooleanField("merged", true);
-            Problem.writeSnags(json, findings);
+            if (receipt.merged()) json.writeBooleanField("merged", true);
+            Problem.writeSnags(json, receipt.findings());
+            if (sheet.isPresent()) {
+                json.writeFieldName("jobSheet");
+                json.writeRawValue(sheet.get());
+            }
+            if (receipt.merged() && receipt.sheetOf().isPresent()) {
+                json.writeFieldName("document");
+                json.writeRawValue(stored.document());
+            }
             json.writeEndObject();
         });
-        return response.header(HttpHeaders.ETAG, Tags.of(stored))
-                .type(MediaType.APPLICATION_JSON)
-                .entity(receipt)
-                .build();
+        return response.header(HttpHeaders.ETAG, Tags.of(stored)).type(MediaType.APPLICATION_JSON).entity(text).build();
+    }
+
+    /** Empty where it cannot be had now: the change is kept all the same. */
+    private Optional<String> sheet(GivenDocument document) {
+        try {
+            return Optional.of(new String(answers.jobSheet(document).bytes(), StandardCharsets.UTF_8));
+        } catch (Busy | Refused later) {
+            return Optional.empty();
+        }
     }
 
     /** 412 with the current revision and, where the older one is known, what changed since. */

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import lapyard.answers.AnswerService;
 import lapyard.working.Progress;
 
 /** Solves that go on while nobody waits for their answer. The oldest that ended are forgotten first. */
@@ -12,11 +12,11 @@ final class Solves {
     static final int MOST_KEPT = 64;
     static final int MOST_OPEN = 16;
 
-    private final Turns turns;
+    private final AnswerService answers;
     private final Map<String, Solve> solves = new LinkedHashMap<>();
 
-    Solves(Turns turns) {
-        this.turns = turns;
+    Solves(AnswerService answers) {
+        this.answers = answers;
     }
 
     enum State {
@@ -27,16 +27,14 @@ final class Solves {
         REFUSED
     }
 
-    /** @throws Refusal 503 where too many are open */
-    synchronized Solve begin(String kind, double seconds, Function<Solve, String> work) {
+    /** @throws Refusal 503 where too many are open: what is accepted is not refused later */
+    synchronized Solve begin(String kind, String problem, double seconds) {
         if (solves.values().stream().filter(Solve::isOpen).count() >= MOST_OPEN)
             throw new Refusal(Problem.later(503, MOST_OPEN + " solves are open: stop one, or ask again", 10));
         solves.values().removeIf(each -> solves.size() >= MOST_KEPT && !each.isOpen());
         Solve solve = new Solve(Ids.next(), kind, seconds);
         solves.put(solve.id, solve);
-        solve.thread = new Thread(() -> solve.run(turns, work), "lapyard-solve");
-        solve.thread.setDaemon(true);
-        solve.thread.start();
+        solve.begin(answers.solveUnwatched(kind, problem, seconds, solve));
         return solve;
     }
 
@@ -45,11 +43,11 @@ final class Solves {
     }
 
     /** Told to stop, a running one still gives the best it has. */
-    static final class Solve {
+    static final class Solve implements AnswerService.Unwatched {
         final String id;
         final String kind;
         final double limitSeconds;
-        private Thread thread;
+        private Optional<AnswerService.Stopping> stopping = Optional.empty();
         private State state = State.WAITING;
         private boolean stopAsked;
         private long fromNanos;
@@ -66,26 +64,18 @@ final class Solves {
             this.limitSeconds = limitSeconds;
         }
 
-        private void run(Turns turns, Function<Solve, String> work) {
-            try {
-                String answer = turns.take(() -> {
-                    running();
-                    return work.apply(this);
-                });
-                end(answer, null);
-            } catch (InterruptedException stopped) {
-                end(null, null);
-            } catch (Refusal refusal) {
-                end(null, refusal.problem());
-            } catch (Desk.Refused refused) {
-                end(null, new Refusal(refused.findings()).problem());
-            } catch (RuntimeException | Error fault) {
-                end(null, Problems.unforeseen(fault));
-            }
+        private synchronized void begin(AnswerService.Stopping how) {
+            stopping = Optional.of(how);
         }
 
-        /** Hears of one search of this solve. */
-        Progress progress(String what) {
+        @Override
+        public synchronized void began() {
+            state = State.RUNNING;
+            fromNanos = System.nanoTime();
+        }
+
+        @Override
+        public Progress progress(String what) {
             return (best, bound) -> {
                 synchronized (this) {
                     progress.put(what, new Reached(best, bound));
@@ -93,9 +83,14 @@ final class Solves {
             };
         }
 
-        private synchronized void running() {
-            state = State.RUNNING;
-            fromNanos = System.nanoTime();
+        @Override
+        public void ended(String answer) {
+            end(answer, null);
+        }
+
+        @Override
+        public void failed(Throwable why) {
+            end(null, Problems.of(why));
         }
 
         private synchronized void end(String answer, Problem refused) {
@@ -113,7 +108,7 @@ final class Solves {
         synchronized void stop() {
             if (!isOpen()) return;
             stopAsked = true;
-            thread.interrupt();
+            if (!stopping.map(AnswerService.Stopping::stop).orElse(true)) end(null, null);
         }
 
         synchronized String json() {

@@ -2,6 +2,7 @@ package lapyard.rest;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import lapyard.answers.Answer;
 
 /** A secret that opens the server; kept as its hash and compared in constant time. */
 public final class Token {
@@ -29,6 +30,6 @@ public final class Token {
     }
 
     private static byte[] hash(String text) {
-        return Output.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
+        return Answer.sha256().digest(text.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -6,23 +6,22 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.function.Supplier;
+import lapyard.answers.AnswerService;
 import lapyard.store.GardenStore;
 
 /** For whoever watches the server. */
 @Path("/")
 public final class WatchResource {
     private final Supplier<GardenStore> store;
-    private final Outputs outputs;
+    private final AnswerService answers;
     private final Metrics metrics;
     private final Live live;
-    private final Turns turns;
 
-    WatchResource(Supplier<GardenStore> store, Outputs outputs, Metrics metrics, Live live, Turns turns) {
+    WatchResource(Supplier<GardenStore> store, AnswerService answers, Metrics metrics, Live live) {
         this.store = store;
-        this.outputs = outputs;
+        this.answers = answers;
         this.metrics = metrics;
         this.live = live;
-        this.turns = turns;
     }
 
     /** Asks the store whether it could read and write now: 503 as a problem where it does not answer. */
@@ -39,7 +38,7 @@ public final class WatchResource {
     @GET
     @Path("metrics")
     public Response metrics() {
-        return Response.ok(metrics.text(outputs, live, turns), "text/plain; version=0.0.4; charset=utf-8")
+        return Response.ok(metrics.text(answers.figures(), live), "text/plain; version=0.0.4; charset=utf-8")
                 .build();
     }
 }

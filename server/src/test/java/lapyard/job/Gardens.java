@@ -8,10 +8,14 @@ import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import lapyard.json.UnreadableDocument;
 import lapyard.plan.Garden;
+import lapyard.working.Progress;
 
 /** Documents as gardens, for tests that begin at the document. */
 public final class Gardens {
     private Gardens() {}
+
+    /** Shared by all tests of a run: what one searched for is ready for the next. */
+    private static final SearchMemory MEMORY = new SearchMemory(32L << 20);
 
     public static Garden garden(String text) {
         try {
@@ -56,6 +60,6 @@ public final class Gardens {
     }
 
     public static JobSheet sheet(String text) {
-        return Job.prepare(garden(text));
+        return Job.prepare(garden(text), what -> Progress.UNHEARD, MEMORY);
     }
 }

@@ -119,13 +119,13 @@ class TallyTest {
     @Test
     void aPieceCutTwiceStops() {
         String twice = "{\"boards\":[" + board(1, "\"M-1A\"", "") + "," + board(2, "\"M-1A\"", "") + "]}";
-        List<Finding> stops = Job.stops(Gardens.garden(garden(twice)));
+        List<Finding> stops = Gardens.sheet(garden(twice)).stops();
         assertTrue(stops.stream().anyMatch(stop -> Told.text(stop).startsWith("M-1A was cut twice")), stops.toString());
     }
 
     @Test
     void aPieceFromABoardThatWasNotOpenedStops() {
-        List<Finding> stops = Job.stops(Gardens.garden(garden("{\"boards\":[" + board(1, "\"M-1A\"", ",\"opened\":false") + "]}")));
+        List<Finding> stops = Gardens.sheet(garden("{\"boards\":[" + board(1, "\"M-1A\"", ",\"opened\":false") + "]}")).stops();
         assertEquals(1, stops.size(), stops.toString());
     }
 

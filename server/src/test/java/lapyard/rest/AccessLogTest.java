@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import lapyard.answers.GivenDocument;
 import lapyard.store.GardenStore;
 import lapyard.store.Opening;
 import org.junit.jupiter.api.Test;
@@ -65,7 +66,7 @@ class AccessLogTest {
         CountDownLatch goOn = new CountDownLatch(1);
         SizesDesk slow = new SizesDesk() {
             @Override
-            public List<lapyard.plan.Finding> check(String document) {
+            public Checked check(GivenDocument document) {
                 begun.countDown();
                 try {
                     goOn.await();

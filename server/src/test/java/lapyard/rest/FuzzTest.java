@@ -17,6 +17,7 @@ import java.util.Random;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import lapyard.answers.GardenDesk;
 import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
 import lapyard.store.Opening;

@@ -17,6 +17,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import lapyard.answers.Desk;
 import lapyard.store.GardenStore;
 import lapyard.store.Opening;
 

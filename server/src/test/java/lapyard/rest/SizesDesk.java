@@ -5,16 +5,22 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+import lapyard.answers.Desk;
+import lapyard.answers.GivenDocument;
+import lapyard.answers.Refused;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.prints.PrintAsk;
 import lapyard.working.Progress;
+
 
 /** A small desk that knows widths and depths: enough to see what the server does with what a desk says. */
 public class SizesDesk implements Desk {
@@ -24,7 +30,16 @@ public class SizesDesk implements Desk {
     public final AtomicInteger made = new AtomicInteger();
 
     @Override
-    public List<Finding> check(String document) {
+    public Checked check(GivenDocument document) {
+        return new Checked(findings(document.text()), false);
+    }
+
+    @Override
+    public boolean isLarge(GivenDocument document) {
+        return false;
+    }
+
+    private static List<Finding> findings(String document) {
         List<Finding> findings = new ArrayList<>();
         int number = 0;
         for (JsonNode bed : read(document).path("beds")) {
@@ -43,34 +58,74 @@ public class SizesDesk implements Desk {
     }
 
     @Override
-    public String jobSheetJson(String document) {
-        made.incrementAndGet();
-        List<Finding> findings = check(document);
+    public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+        List<Finding> findings = findings(document.text());
         if (findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP)) throw new Refused(findings);
-        ObjectNode sheet = Late.MAPPER.createObjectNode();
-        sheet.put("garden", read(document).path("name").asText()).putNull("revision");
-        ArrayNode beds = sheet.putArray("beds");
-        for (JsonNode bed : read(document).path("beds"))
-            beds.addObject()
-                    .put(
-                            "area",
-                            bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);
-        sheet.put("snags", findings.size());
-        return sheet.toString();
+        return new Sizes(document.text(), findings.size());
     }
 
-    @Override
-    public Optional<String> jobSheetPart(String document, String part) {
-        return Optional.ofNullable(read(jobSheetJson(document)).get(part)).map(JsonNode::toString);
-    }
+    private final class Sizes implements Prepared {
+        private final String document;
+        private final int findings;
 
-    @Override
-    public byte[] print(String document, String name, String format, int page, PrintAsk ask) {
-        if (name.equals("plan")) return plan(document, format, ask);
-        int beds = read(document).path("beds").size();
-        if (page > beds)
-            throw new Refused(List.of(Finding.stop(name, "there are " + beds + " sheets", null, "ask for one of them")));
-        return (name + " " + ask.stale().orElse("fresh") + " " + ask.revision()).getBytes(StandardCharsets.UTF_8);
+        Sizes(String document, int findings) {
+            this.document = document;
+            this.findings = findings;
+        }
+
+        @Override
+        public long sizeBytes() {
+            return 10;
+        }
+
+        @Override
+        public String jobSheetJson() {
+            made.incrementAndGet();
+            ObjectNode sheet = Late.MAPPER.createObjectNode();
+            sheet.put("garden", read(document).path("name").asText()).putNull("revision");
+            ArrayNode beds = sheet.putArray("beds");
+            for (JsonNode bed : read(document).path("beds"))
+                beds.addObject().put("area", bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);
+            sheet.put("snags", findings);
+            return sheet.toString();
+        }
+
+        @Override
+        public String slipJson() {
+            return "{}";
+        }
+
+        @Override
+        public Optional<String> part(String part) {
+            return Optional.ofNullable(read(jobSheetJson()).get(part)).map(JsonNode::toString);
+        }
+
+        @Override
+        public void print(String name, String format, int page, PrintAsk ask, OutputStream out) throws IOException {
+            if (name.equals("plan")) {
+                out.write(plan(document, format, ask));
+                return;
+            }
+            int beds = read(document).path("beds").size();
+            if (page > beds)
+                throw new Refused(List.of(Finding.stop(name, "there are " + beds + " sheets", null, "ask for one of them")));
+            out.write((name + " " + ask.stale().orElse("fresh") + " " + ask.revision()).getBytes(StandardCharsets.UTF_8));
+        }
+
+        @Override
+        public String slipCsv(Optional<String> supplier) {
+            return "item,need\r\ntimber," + read(document).path("beds").size() + "\r\n";
+        }
+
+        @Override
+        public String weekendsIcs(String id, java.time.Instant made, int revision) {
+            return "BEGIN:VCALENDAR " + id + " " + revision;
+        }
+
+        @Override
+        public String weekendsCsv() {
+            return "weekend,item\r\n1,timber\r\n";
+        }
     }
 
     private static byte[] plan(String document, String format, PrintAsk ask) {
@@ -90,35 +145,24 @@ public class SizesDesk implements Desk {
     }
 
     @Override
-    public String slipCsv(String document, Optional<String> supplier) {
-        return "item,need\r\ntimber," + read(document).path("beds").size() + "\r\n";
-    }
-
-    @Override
-    public String weekendsIcs(String document, String id, java.time.Instant made, int revision) {
-        return "BEGIN:VCALENDAR " + id + " " + revision;
-    }
-
-    @Override
-    public String weekendsCsv(String document) {
-        return "weekend,item\r\n1,timber\r\n";
-    }
-
-    @Override
-    public String tryOut(String asked) {
+    public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
         if (!read(asked).has("garden"))
             throw new Refused(List.of(Finding.stop("try-out", "has no garden", null, "send one")));
         return "{\"before\":{},\"after\":{}}";
     }
 
     @Override
-    public String variation(String before, String after) {
-        return "{\"before\":" + read(before).path("beds").size() + ",\"after\":" + read(after).path("beds").size() + "}";
+    public String variation(Prepared before, Prepared after) {
+        return "{\"before\":" + beds(before) + ",\"after\":" + beds(after) + "}";
+    }
+
+    private static int beds(Prepared sheet) {
+        return read(((Sizes) sheet).document).path("beds").size();
     }
 
     @Override
-    public byte[] variationSheet(String before, String after, String from, String to) {
-        return (from + " to " + to).getBytes(StandardCharsets.UTF_8);
+    public void variationSheet(Prepared before, Prepared after, String from, String to, OutputStream out) throws IOException {
+        out.write((from + " to " + to).getBytes(StandardCharsets.UTF_8));
     }
 
     @Override

@@ -1,4 +1,4 @@
-package lapyard.rest;
+package lapyard.answers;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -25,9 +26,13 @@ class GardenDeskOrderTest {
         return Files.readString(Path.of("../samples/chapel-corner.json"));
     }
 
+    private static PreparedGarden sheet(String document) {
+        return DESK.prepare(GivenDocument.of(document));
+    }
+
     @Test
     void theOrdersOfAJobSheetAddUpToItsTotalAndItsShares() throws IOException {
-        JsonNode slip = MAPPER.readTree(DESK.jobSheetJson(chapel())).path("slip");
+        JsonNode slip = MAPPER.readTree(sheet(chapel()).jobSheetJson()).path("slip");
         BigDecimal orders = BigDecimal.ZERO;
         for (JsonNode order : slip.path("orders")) {
             BigDecimal packs = new BigDecimal(order.path("delivery").asText());
@@ -55,43 +60,47 @@ class GardenDeskOrderTest {
 
     @Test
     void oneSuppliersCsvIsAskedForByCodeAndWhoBringsNothingIsRefused() throws IOException {
-        assertTrue(DESK.slipCsv(chapel(), Optional.of("yard")).endsWith("total,,GBP,,,374.58\r\n"));
-        var refused = assertThrows(Desk.Refused.class, () -> DESK.slipCsv(chapel(), Optional.of("who")));
+        assertTrue(sheet(chapel()).slipCsv(Optional.of("yard")).endsWith("total,,GBP,,,374.58\r\n"));
+        var refused = assertThrows(Refused.class, () -> sheet(chapel()).slipCsv(Optional.of("who")));
         assertTrue(Told.ways(refused.findings().get(0)).get(0).contains("sawmill, yard and nursery"));
     }
 
     /** 46 h at 24.00 and 22 h at 19.50 are 1104.00 and 429.00; at 18 % of the price 1346.34 and 523.17. */
     @Test
     void theQuoteStandsBesideTheOrder() throws IOException {
-        JsonNode quote = MAPPER.readTree(DESK.jobSheetPart(chapel(), "quote").orElseThrow());
+        JsonNode quote = MAPPER.readTree(sheet(chapel()).part("quote").orElseThrow());
         assertEquals("3453.18", quote.path("cost").asText(), "1920.18 of goods and delivery, 1533.00 of work");
         JsonNode lines = quote.path("lines");
         assertEquals("1346.34", lines.get(lines.size() - 2).path("price").asText());
         assertEquals("523.17", lines.get(lines.size() - 1).path("price").asText());
         assertEquals(3, quote.path("exclusions").size());
-        JsonNode loads = MAPPER.readTree(DESK.jobSheetPart(chapel(), "loads").orElseThrow());
+        JsonNode loads = MAPPER.readTree(sheet(chapel()).part("loads").orElseThrow());
         assertEquals(3, loads.path("drops").size());
     }
 
     @Test
     void aVariationAddsUpAndItsSheetIsAPdf() throws IOException {
         String after = chapel().replace("\"courses\": 4, \"at\": [11500", "\"courses\": 3, \"at\": [11500");
-        JsonNode variation = MAPPER.readTree(DESK.variation(chapel(), after));
+        JsonNode variation = MAPPER.readTree(DESK.variation(sheet(chapel()), sheet(after)));
         BigDecimal sum = BigDecimal.ZERO;
         for (JsonNode line : variation.path("lines")) {
             sum = sum.add(new BigDecimal(line.path("difference").asText()));
         }
         assertEquals(0, sum.compareTo(new BigDecimal(variation.path("difference").asText())));
         assertTrue(sum.signum() < 0, "a course less costs less");
-        byte[] sheet = DESK.variationSheet(chapel(), after, "revision 1", "revision 2");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        DESK.variationSheet(sheet(chapel()), sheet(after), "revision 1", "revision 2", out);
+        byte[] sheet = out.toByteArray();
         assertTrue(new String(sheet, 0, 5, StandardCharsets.ISO_8859_1).equals("%PDF-"));
-        assertThrows(Desk.Refused.class, () -> DESK.variation(chapel(), after.replace("\"GBP\"", "\"EUR\"")));
+        assertThrows(Refused.class, () -> DESK.variation(sheet(chapel()), sheet(after.replace("\"GBP\"", "\"EUR\""))));
     }
 
     @Test
     void sheetsOfTheOrderAreDrawn() throws IOException {
         for (String name : new String[] {"slip", "load-in", "quote"}) {
-            String svg = new String(DESK.print(chapel(), name, "svg", 1, PrintAsk.usual("revision 1, 2027-05-01", "")), StandardCharsets.UTF_8);
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            sheet(chapel()).print(name, "svg", 1, PrintAsk.usual("revision 1, 2027-05-01", ""), out);
+            String svg = out.toString(StandardCharsets.UTF_8);
             assertTrue(svg.contains("Chapel corner"), name);
             assertTrue(!name.equals("slip") || svg.contains("PRICES ENDED ON 2027-01-31"), svg);
         }
@@ -102,7 +111,7 @@ class GardenDeskOrderTest {
         JsonNode preview = MAPPER.readTree(DESK.merchantList("{\"list\":\"item,price,content\\nscrews,x,50\\n\"}"));
         assertEquals(2, preview.at("/bad/0/line").asInt());
         assertTrue(preview.path("garden").isNull());
-        assertThrows(Desk.Refused.class, () -> DESK.merchantList("{\"list\":7}"));
+        assertThrows(Refused.class, () -> DESK.merchantList("{\"list\":7}"));
         assertTrue(MAPPER.readTree(DESK.exampleCatalogue()).path("sections").size() > 0);
     }
 }

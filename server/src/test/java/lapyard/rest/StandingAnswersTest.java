@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** An answer that is handed out again is the resource's own, and never an old one. */
-class ReadyTest {
+class StandingAnswersTest {
     /** As browsers ask: the resources answer it, never the ready ones. */
     private static final String[] WITH_THOUGHT = {"Accept", "text/html, */*;q=0.8"};
 
@@ -102,7 +102,7 @@ class ReadyTest {
     void whoHasNoTokenIsToldNothingThatIsReady() throws Exception {
         String editor = "editors-token-of-26-signs-a";
         String[] as = {"Authorization", "Bearer " + editor};
-        try (Served served = new Served(folder, Keys.read(List.of("editor " + editor)), ReadyTest.class.getClassLoader())) {
+        try (Served served = new Served(folder, Keys.read(List.of("editor " + editor)), StandingAnswersTest.class.getClassLoader())) {
             String address = served.post("/api/gardens", BED, as).headers().firstValue("Location").orElseThrow();
             for (int time = 0; time < 2; time++) assertEquals(200, served.get(address + "/job-sheet", as).statusCode());
             problem(401, served.get(address + "/job-sheet"));

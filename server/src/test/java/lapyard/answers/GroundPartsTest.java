@@ -1,4 +1,4 @@
-package lapyard.rest;
+package lapyard.answers;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,15 +8,15 @@ import org.junit.jupiter.api.Test;
 
 /** The desk hands out the parts of the ground that are worked out only when asked for. */
 class GroundPartsTest {
-    private final Desk desk = new GardenDesk();
 
     @Test
     void pegsSunAndGroundAreParts() {
         String garden = "{\"ground\":{\"outline\":[[0,0],[12000,0],[12000,9000],[0,9000]],\"baseline\":{\"from\":[0,0],\"to\":[12000,0]},"
                 + "\"sun\":{\"latitude\":52,\"longitude\":0}},\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"at\":[1000,2000]}]}";
-        assertTrue(desk.jobSheetPart(garden, "pegs").orElseThrow().contains("\"first\":2236.1"));
-        assertTrue(desk.jobSheetPart(garden, "sun").orElseThrow().contains("\"light\":\"full sun\""));
-        assertTrue(desk.jobSheetPart(garden, "ground").orElseThrow().contains("\"clearances\""));
-        assertEquals(Optional.empty(), desk.jobSheetPart(garden, "moon"));
+        Desk.Prepared sheet = new GardenDesk().prepare(GivenDocument.of(garden));
+        assertTrue(sheet.part("pegs").orElseThrow().contains("\"first\":2236.1"));
+        assertTrue(sheet.part("sun").orElseThrow().contains("\"light\":\"full sun\""));
+        assertTrue(sheet.part("ground").orElseThrow().contains("\"clearances\""));
+        assertEquals(Optional.empty(), sheet.part("moon"));
     }
 }

@@ -1,4 +1,4 @@
-package lapyard.rest;
+package lapyard.answers;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -33,8 +33,8 @@ class LongLookTest {
     void neverCostsMoreAndHereCostsLessAndTellsHowFarItIs() throws Exception {
         Map<String, List<Reached>> heard = new LinkedHashMap<>();
         JobSheet quick = sheet("short", 900);
-        String told = new GardenDesk().solve("garden", garden("long", 900), 60, what -> (best, bound) ->
-                heard.computeIfAbsent(what, w -> new ArrayList<>()).add(new Reached(best, bound)));
+        String told = new GardenDesk().prepare(GivenDocument.of(garden("long", 900)), what -> (best, bound) ->
+                heard.computeIfAbsent(what, w -> new ArrayList<>()).add(new Reached(best, bound))).slipJson();
         JsonNode slip = new JsonMapper().readTree(told);
         BigDecimal total = new BigDecimal(slip.path("total").asText());
         assertTrue(total.compareTo(quick.slip().total()) < 0, total + " after " + quick.slip().total());
@@ -61,12 +61,12 @@ class LongLookTest {
         GardenDesk desk = new GardenDesk();
         AtomicReference<String> stopped = new AtomicReference<>();
         Thread looking = new Thread(() -> stopped.set(
-                desk.solve("garden", garden("long", 850), 60, what -> (best, bound) -> Thread.currentThread().interrupt())));
+                desk.prepare(GivenDocument.of(garden("long", 850)), what -> (best, bound) -> Thread.currentThread().interrupt()).slipJson()));
         looking.start();
         looking.join(60_000);
         JsonMapper mapper = new JsonMapper();
         BigDecimal early = new BigDecimal(mapper.readTree(stopped.get()).path("total").asText());
-        BigDecimal whole = new BigDecimal(mapper.readTree(desk.jobSheetPart(garden("long", 850), "slip").orElseThrow()).path("total").asText());
+        BigDecimal whole = new BigDecimal(mapper.readTree(desk.prepare(GivenDocument.of(garden("long", 850))).slipJson()).path("total").asText());
         assertEquals(sheet("long", 850).slip().total(), whole, "what was cut short is not handed out");
         assertTrue(whole.compareTo(early) < 0, whole + " after " + early);
     }

@@ -7,78 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
-import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
 import lapyard.working.Progress;
-import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class TurnsTest {
+class SolvesHttpTest {
     @TempDir
     private Path folder;
-
-    @Test
-    void theOthersFollowInTheOrderInWhichTheyCame() throws Exception {
-        Turns turns = new Turns(1, 50, 60_000);
-        CountDownLatch held = new CountDownLatch(1);
-        List<Integer> order = Collections.synchronizedList(new ArrayList<>());
-        List<Thread> threads = new ArrayList<>();
-        for (int i = 0; i < 10; i++) {
-            int number = i;
-            Thread thread = new Thread(() -> {
-                try {
-                    turns.take(() -> {
-                        if (number == 0) await(held);
-                        return order.add(number);
-                    });
-                } catch (InterruptedException stopped) {
-                    order.add(-1);
-                }
-            });
-            thread.start();
-            threads.add(thread);
-            while (number == 0 ? turns.running() == 0 : turns.waiting() < number) Thread.onSpinWait();
-        }
-        held.countDown();
-        for (Thread thread : threads) thread.join();
-        assertEquals(List.of(0, 1, 2, 3, 4, 5, 6, 7, 8, 9), order);
-        assertEquals(0, turns.running() + turns.waiting());
-    }
-
-    private static void await(CountDownLatch latch) {
-        try {
-            latch.await();
-        } catch (InterruptedException stopped) {
-            throw new IllegalStateException(stopped);
-        }
-    }
-
-    @Test
-    void whoWouldWaitTooLongIsToldWhenToAskAgain() throws Exception {
-        Turns turns = new Turns(1, 0, 10);
-        int waited = turns.take(() -> {
-            Refusal full = assertThrows(Refusal.class, () -> inOtherThread(turns));
-            return full.problem().status();
-        });
-        assertEquals(503, waited);
-        Turns slow = new Turns(1, 5, 10);
-        slow.take(() -> {
-            Refusal late = assertThrows(Refusal.class, () -> slow.take(() -> "never"));
-            assertEquals(5, late.problem().retryAfter().orElseThrow());
-            return "";
-        });
-        assertEquals("now", slow.take(() -> "now"));
-    }
-
-    private static void inOtherThread(Turns turns) throws InterruptedException {
-        turns.take(() -> "never");
-    }
 
     /** A desk whose solves go on until they are told to stop. */
     private static final class EndlessDesk extends SizesDesk {
@@ -94,7 +35,7 @@ class TurnsTest {
 
     @Test
     void aSolveThatNobodyWaitsForIsToldOfAndStopsWithTheBestItHas() throws Exception {
-        try (Served served = new Served(folder, Keys.NONE, TurnsTest.class.getClassLoader(), new EndlessDesk())) {
+        try (Served served = new Served(folder, Keys.NONE, SolvesHttpTest.class.getClassLoader(), new EndlessDesk())) {
             HttpResponse<String> begun =
                     served.post("/api/solve/cutting?seconds=30", "{\"endless\":1}", "Prefer", "respond-async");
             assertEquals(202, begun.statusCode(), begun::body);
@@ -129,7 +70,7 @@ class TurnsTest {
 
     @Test
     void ofTooManyOpenSolvesTheLastIsToldToComeAgain() throws Exception {
-        try (Served served = new Served(folder, Keys.NONE, TurnsTest.class.getClassLoader(), new EndlessDesk())) {
+        try (Served served = new Served(folder, Keys.NONE, SolvesHttpTest.class.getClassLoader(), new EndlessDesk())) {
             List<String> open = new ArrayList<>();
             for (int i = 0; i < Solves.MOST_OPEN; i++)
                 open.add(served.post("/api/solve/cutting", "{\"endless\":1}", "Prefer", "respond-async")

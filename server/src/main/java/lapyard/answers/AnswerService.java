@@ -1,0 +1,375 @@
+package lapyard.answers;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.LongAdder;
+import java.util.function.Function;
+import lapyard.answers.Desk.Prepared;
+import lapyard.answers.TurnQueue.Turn;
+import lapyard.plan.Finding;
+import lapyard.prints.PrintAsk;
+import lapyard.working.Abandonable;
+import lapyard.working.Progress;
+import lapyard.working.RecentlyUsed;
+
+/**
+ * The only way to job sheets, parts, prints, checks and solves. It keeps what was made, makes what several ask for once,
+ * in its turn, and stops what nobody waits for any more. Safe for many threads.
+ */
+public final class AnswerService {
+    private static final int MOST_WAITING = 96;
+    /** Of the heap: what is kept may take so much of it. */
+    private static final int KEPT_SHARE = 6;
+
+    private final Desk desk;
+    private final TurnQueue turns;
+    private final RecentlyUsed<String, Object> kept;
+    private final Map<String, Task<?>> tasks = new HashMap<>();
+    private final LongAdder hits = new LongAdder();
+    private final LongAdder misses = new LongAdder();
+
+    /** As many turns as there are cores, and the heap's share for what is kept. */
+    public AnswerService(Desk desk) {
+        this(desk, Runtime.getRuntime().availableProcessors(), MOST_WAITING, Runtime.getRuntime().maxMemory() / KEPT_SHARE);
+    }
+
+    AnswerService(Desk desk, int cores, int mostWaiting, long keptBytes) {
+        this.desk = desk;
+        this.turns = new TurnQueue(cores, mostWaiting);
+        this.kept = new RecentlyUsed<>(keptBytes, AnswerService::sizeBytes);
+    }
+
+    private static long sizeBytes(Object one) {
+        if (one instanceof Answer answer) return answer.sizeBytes();
+        return one instanceof Prepared sheet ? sheet.sizeBytes() : ((Standing) one).sizeBytes();
+    }
+
+    /** What is to be said of a document before it is kept; a STOP means that it cannot be. */
+    public List<Finding> check(GivenDocument document) {
+        Desk.Checked checked = inTurn(WorkKind.CHECK, document.garden(), () -> desk.check(document));
+        if (checked.holdsStop() || !checked.onlyTheSheetTells()) return checked.findings();
+        try {
+            prepared(document);
+            return checked.findings();
+        } catch (Refused refused) {
+            return refused.findings();
+        }
+    }
+
+    /** Which of these documents hold a STOP as far as it shows without their job sheets, in their order. */
+    public List<Boolean> refused(List<GivenDocument> documents) {
+        return inTurn(WorkKind.SHEET, documents.get(0).garden(), () -> documents.stream().map(document -> {
+            Abandonable.check();
+            return desk.check(document).holdsStop();
+        }).toList());
+    }
+
+    /** Whether its job sheet may take long. */
+    public boolean isLarge(GivenDocument document) {
+        return desk.isLarge(document);
+    }
+
+    /** @throws Refused if the document holds a STOP, as all below */
+    public Answer jobSheet(GivenDocument document) {
+        return made("job-sheet", document, sheet -> Answer.of(sheet.jobSheetJson()));
+    }
+
+    /** Under what {@link #jobSheet} is kept. */
+    public String jobSheetKey(GivenDocument document) {
+        return "job-sheet " + document.hash();
+    }
+
+    /** Empty where the job sheet has no such part. */
+    public Optional<Answer> part(GivenDocument document, String part) {
+        // a name that nobody vouches for is no key: only parts that exist are kept
+        String key = "part " + part + " " + document.hash();
+        Optional<Answer> known = keptAnswer(key);
+        if (known.isPresent()) return known;
+        Optional<Answer> made = shared(key, kind(document), document, () -> sheet(document).part(part).map(Answer::of));
+        made.ifPresent(answer -> kept.put(key, answer));
+        return made;
+    }
+
+    /** @throws Refused also if there is no such page, it does not fit or the paper is unknown */
+    public Answer print(GivenDocument document, String name, String format, int page, PrintAsk ask) {
+        return made(printKey(document, name, format, page, ask), WorkKind.PRINT, document, () -> spooled(out -> sheet(document).print(name, format, page, ask, out)));
+    }
+
+    /** Under what {@link #print} is kept. */
+    public String printKey(GivenDocument document, String name, String format, int page, PrintAsk ask) {
+        return "print " + name + " " + format + " " + page + " " + ask + " " + document.hash();
+    }
+
+    /** @throws Refused also if nothing comes from that supplier */
+    public Answer slipCsv(GivenDocument document, Optional<String> supplier) {
+        return made("slip.csv " + supplier.orElse(""), document, sheet -> Answer.of(sheet.slipCsv(supplier)));
+    }
+
+    public Answer weekendsCsv(GivenDocument document) {
+        return made("weekends.csv", document, sheet -> Answer.of(sheet.weekendsCsv()));
+    }
+
+    public Answer weekendsIcs(GivenDocument document, String id, Instant saved, int revision) {
+        return made("weekends.ics " + id + " " + saved + " " + revision, document, sheet -> Answer.of(sheet.weekendsIcs(id, saved, revision)));
+    }
+
+    /** @throws Refused also if they are in two currencies */
+    public Answer variation(GivenDocument before, GivenDocument after) {
+        String key = "variation " + before.hash() + " " + after.hash();
+        return made(key, kind(after), after, () -> Answer.of(desk.variation(sheet(before), sheet(after))));
+    }
+
+    /** The same on paper; {@code from} and {@code to} are what the sheet says of the two. */
+    public Answer variationSheet(GivenDocument before, GivenDocument after, String from, String to) {
+        String key = "variation sheet " + from + " " + to + " " + before.hash() + " " + after.hash();
+        return made(key, WorkKind.PRINT, after, () -> spooled(out -> desk.variationSheet(sheet(before), sheet(after), from, to, out)));
+    }
+
+    public String merchantList(String body) {
+        return inTurn(WorkKind.CHECK, "", () -> desk.merchantList(body));
+    }
+
+    public String tryOut(String asked) {
+        return inTurn(WorkKind.SEARCH, "", () -> desk.tryOut(asked, this::sheet));
+    }
+
+    /** @param kind {@code cutting}, {@code rolls}, {@code staging}, or {@code garden} for a garden document and its slip */
+    public String solve(String kind, String problem, double seconds) {
+        return inTurn(WorkKind.SEARCH, "", () -> solved(kind, problem, seconds, what -> Progress.UNHEARD));
+    }
+
+    private String solved(String kind, String problem, double seconds, Function<String, Progress> progress) {
+        return kind.equals("garden")
+                ? sheet(GivenDocument.of(problem), progress).slipJson()
+                : desk.solve(kind, problem, seconds, progress);
+    }
+
+    /** A solve that goes on while nobody waits for it, once nothing else waits. */
+    public interface Unwatched {
+        /** It never ends before it has begun, nor begins once it was stopped. */
+        void began();
+
+        Progress progress(String what);
+
+        void ended(String result);
+
+        void failed(Throwable why);
+    }
+
+    /**
+     * As {@link #solve}, told to {@code heard}.
+     *
+     * @return stops it, with the best it has; false where it had not begun and never will
+     */
+    public Stopping solveUnwatched(String kind, String problem, double seconds, Unwatched heard) {
+        Turn turn = turns.ask(WorkKind.UNWATCHED, Caller.now().name(), "", Optional.empty(), () -> {
+            heard.began();
+            try {
+                heard.ended(solved(kind, problem, seconds, heard::progress));
+            } catch (Throwable failed) { // told to whoever asks for it later
+                heard.failed(failed);
+            }
+        });
+        return turn::stop;
+    }
+
+    /** Stops a solve. */
+    public interface Stopping {
+        /** @return false where it had not begun and never will */
+        boolean stop();
+    }
+
+    public String exampleCatalogue() {
+        return desk.exampleCatalogue();
+    }
+
+    public String schema() {
+        return desk.schema();
+    }
+
+    /**
+     * An answer that stands for an address until its garden is written to.
+     *
+     * @param revision of the garden
+     * @param key      of the answer itself
+     * @param more     what whoever keeps it wants to remember with it
+     */
+    public record Standing(String garden, long revision, String key, Object more) {
+        private static final long SIZE_BYTES = 400;
+
+        long sizeBytes() {
+            return SIZE_BYTES;
+        }
+    }
+
+    /** Remembers that the address is answered by this. */
+    public void stands(String address, Standing standing, Answer answer) {
+        if (answer.isInMemory() && kept.put(standing.key(), answer)) kept.put("address " + address, standing);
+    }
+
+    public Optional<Standing> standing(String address) {
+        return kept.get("address " + address).map(Standing.class::cast);
+    }
+
+    /** Empty where it was dropped for others. */
+    public Optional<Answer> answer(Standing standing) {
+        return kept.get(standing.key()).map(Answer.class::cast);
+    }
+
+    public void stands(String address, Standing standing) {
+        kept.put("address " + address, standing);
+    }
+
+    public void standsNoMore(String address) {
+        kept.remove("address " + address);
+    }
+
+    private Answer made(String what, GivenDocument document, Function<Prepared, Answer> form) {
+        return made(what + " " + document.hash(), kind(document), document, () -> form.apply(sheet(document)));
+    }
+
+    private Answer made(String key, WorkKind kind, GivenDocument document, Callable<Answer> maker) {
+        Optional<Answer> known = keptAnswer(key);
+        if (known.isPresent()) return known.get();
+        return shared(key, kind, document, () -> {
+            // another may have made it between the look above and this turn
+            Optional<Answer> meanwhile = keptAnswer(key);
+            if (meanwhile.isPresent()) return meanwhile.get();
+            misses.increment();
+            Answer made = maker.call();
+            if (made.isInMemory()) kept.put(key, made);
+            return made;
+        });
+    }
+
+    private Optional<Answer> keptAnswer(String key) {
+        Optional<Answer> known = kept.get(key).map(Answer.class::cast);
+        if (known.isPresent()) hits.increment();
+        return known;
+    }
+
+    private WorkKind kind(GivenDocument document) {
+        return !isPrepared(document) && desk.isLarge(document) ? WorkKind.SEARCH : WorkKind.SHEET;
+    }
+
+    private static String sheetKey(GivenDocument document) {
+        return "sheet " + document.hash();
+    }
+
+    private boolean isPrepared(GivenDocument document) {
+        return kept.get(sheetKey(document)).isPresent();
+    }
+
+    private void prepared(GivenDocument document) {
+        if (!isPrepared(document)) shared(sheetKey(document), kind(document), document, () -> sheet(document));
+    }
+
+    private Prepared sheet(GivenDocument document) {
+        return sheet(document, what -> Progress.UNHEARD);
+    }
+
+    /** Within a turn. What was told to stop gives what it has by then, which is not kept. */
+    private Prepared sheet(GivenDocument document, Function<String, Progress> progress) {
+        String key = sheetKey(document);
+        Optional<Prepared> known = kept.get(key).map(Prepared.class::cast);
+        if (known.isPresent()) return known.get();
+        Prepared sheet = desk.prepare(document, progress);
+        Abandonable.check();
+        if (!Thread.currentThread().isInterrupted()) kept.put(key, sheet);
+        TurnQueue.documentIsPrepared();
+        return sheet;
+    }
+
+    private <T> T inTurn(WorkKind kind, String garden, Callable<T> work) {
+        Task<T> task = new Task<>(kind, () -> {});
+        task.join();
+        task.begin(turns, garden, Optional.empty(), work);
+        return task.await(turns);
+    }
+
+    /** What is asked for under one key at the same time is worked out once. */
+    private <T> T shared(String key, WorkKind kind, GivenDocument document, Callable<T> work) {
+        Task<T> task;
+        synchronized (tasks) {
+            @SuppressWarnings("unchecked") // a key names what is made
+            Task<T> found = (Task<T>) tasks.get(key);
+            if (found != null && found.join()) {
+                task = found;
+            } else {
+                task = new Task<>(kind, () -> forget(key));
+                task.join();
+                begin(key, task, kind, document, work);
+            }
+        }
+        return task.await(turns);
+    }
+
+    /** Where another has begun under that key meanwhile it stays: it is not given up. */
+    private void forget(String key) {
+        synchronized (tasks) {
+            Task<?> there = tasks.get(key);
+            if (there != null && there.isGivenUp()) tasks.remove(key);
+        }
+    }
+
+    private <T> void begin(String key, Task<T> task, WorkKind kind, GivenDocument document, Callable<T> work) {
+        tasks.put(key, task);
+        Optional<String> first = isPrepared(document) ? Optional.empty() : Optional.of(document.hash());
+        try {
+            task.begin(turns, document.garden(), first, () -> {
+                try {
+                    return work.call();
+                } finally {
+                    synchronized (tasks) {
+                        tasks.remove(key, task);
+                    }
+                }
+            });
+        } catch (Busy full) {
+            tasks.remove(key, task);
+            throw full;
+        }
+    }
+
+    private interface Writing {
+        void to(OutputStream out) throws IOException;
+    }
+
+    private static Answer spooled(Writing writing) throws IOException {
+        Spool spool = new Spool();
+        boolean whole = false;
+        try (spool) {
+            writing.to(spool);
+            whole = true;
+            return spool.answer();
+        } finally {
+            if (!whole) spool.discard();
+        }
+    }
+
+    /** How many wait for what is made under that key. */
+    int waitersOf(String key) {
+        synchronized (tasks) {
+            Task<?> task = tasks.get(key);
+            return task == null ? 0 : task.waiters();
+        }
+    }
+
+    /** How much was found ready or made, bytes kept, turns running and waiting. */
+    public record Figures(long hits, long misses, long keptBytes, int running, int waiting) {}
+
+    public Figures figures() {
+        return new Figures(hits.sum(), misses.sum(), kept.bytes(), turns.running(), turns.waiting());
+    }
+
+    /** Counts an answer that stood. */
+    public void hit() {
+        hits.increment();
+    }
+}

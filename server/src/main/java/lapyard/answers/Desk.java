@@ -1,0 +1,138 @@
+package lapyard.answers;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import lapyard.plan.Finding;
+import lapyard.prints.PrintAsk;
+import lapyard.working.Progress;
+
+/**
+ * What computes behind the answers. Every method is a pure function of its arguments, safe for many threads; nothing
+ * heavy is loaded before the first call, and no answer is remembered here.
+ */
+public interface Desk {
+    /**
+     * What is to be said of a document before it is kept; a STOP means that it cannot be. Quick.
+     *
+     * @param onlyTheSheetTells whether more STOPs may show once the job sheet is prepared
+     */
+    record Checked(List<Finding> findings, boolean onlyTheSheetTells) {
+        public Checked {
+            findings = List.copyOf(findings);
+        }
+
+        public boolean holdsStop() {
+            return findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP);
+        }
+    }
+
+    Checked check(GivenDocument document);
+
+    /** Whether its job sheet may take long, seen without working it out. */
+    boolean isLarge(GivenDocument document);
+
+    /**
+     * The job sheet, once for all its forms. An interrupt ends its searches early, with the best found by then.
+     *
+     * @param progress for what is looked for by its name, who hears how far it is
+     * @throws Refused if the document holds a STOP
+     */
+    Prepared prepare(GivenDocument document, Function<String, Progress> progress);
+
+    /** A job sheet and its forms. Each call makes one anew. */
+    interface Prepared {
+        /** What it takes in memory, roughly. */
+        long sizeBytes();
+
+        /** The whole job sheet as JSON. */
+        String jobSheetJson();
+
+        /** The order as JSON. */
+        String slipJson();
+
+        /** One part of the job sheet as JSON, for example {@code slip}; empty where there is no part of that name. */
+        Optional<String> part(String part);
+
+        /**
+         * One kind of sheets, or the set of all, written page by page.
+         *
+         * @param name   as in {@link lapyard.prints.Prints}
+         * @param format {@code pdf} for all pages, {@code svg} or {@code png} for one
+         * @param page   the one where one is asked for, from 1
+         * @throws Refused if there is no such page, it does not fit or the paper is unknown
+         */
+        void print(String name, String format, int page, PrintAsk ask, OutputStream out) throws IOException;
+
+        /**
+         * The order as CSV.
+         *
+         * @param supplier whose part alone is wanted; empty for the whole
+         * @throws Refused if nothing comes from that supplier
+         */
+        String slipCsv(Optional<String> supplier);
+
+        /**
+         * The days of work as RFC 5545 text.
+         *
+         * @param id       of the garden, kept in the events' own names
+         * @param made     when the document was kept; where it names no first day of work, work begins on the next after that
+         * @param revision grows with each change
+         */
+        String weekendsIcs(String id, Instant made, int revision);
+
+        /** What is needed in which weekend as CSV. */
+        String weekendsCsv();
+    }
+
+    /**
+     * What a change does to the order, line by line, as JSON.
+     *
+     * @throws Refused if they are in two currencies
+     */
+    String variation(Prepared before, Prepared after);
+
+    /**
+     * The same on paper.
+     *
+     * @param from what the sheet says of the earlier revision, {@code to} of the later
+     * @throws Refused as {@link #variation}
+     */
+    void variationSheet(Prepared before, Prepared after, String from, String to, OutputStream out) throws IOException;
+
+    /**
+     * How a merchant's list is understood, and the garden with it where every line is good.
+     *
+     * @param body JSON with {@code list}, the text of the CSV, {@code supplier} and {@code garden}, both of which may be left out
+     * @throws Refused if the list or its supplier is no text, or the garden no object
+     */
+    String merchantList(String body);
+
+    /**
+     * A garden and a copy of it with changes, side by side as JSON; nothing is kept.
+     *
+     * @param asked  the garden document and its changes as one JSON object
+     * @param sheets prepares each of the two
+     * @throws Refused if either holds a STOP or a change cannot be made
+     */
+    String tryOut(String asked, Function<GivenDocument, Prepared> sheets);
+
+    /**
+     * One problem's result as JSON.
+     *
+     * @param kind     {@code cutting}, {@code rolls} or {@code staging}
+     * @param problem  one problem as JSON
+     * @param seconds  at most so long; an interrupt ends it earlier, with the best found by then
+     * @throws Refused if it is not a problem of that kind
+     */
+    String solve(String kind, String problem, double seconds, Function<String, Progress> progress);
+
+    /** The catalogue that stands where a garden says nothing, as JSON. */
+    String exampleCatalogue();
+
+    /** The JSON Schema of the garden document. */
+    String schema();
+}

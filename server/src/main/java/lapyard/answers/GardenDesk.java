@@ -1,0 +1,154 @@
+package lapyard.answers;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import lapyard.drawing.PdfWriter;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.job.SearchMemory;
+import lapyard.job.TryOut;
+import lapyard.json.GardenReader;
+import lapyard.json.GardenSchema;
+import lapyard.json.MerchantListJson;
+import lapyard.json.QuoteJson;
+import lapyard.json.Reading;
+import lapyard.json.SolveLine;
+import lapyard.json.TryOutJson;
+import lapyard.json.UnreadableDocument;
+import lapyard.order.Variation;
+import lapyard.plan.Finding;
+import lapyard.plan.WayKind;
+import lapyard.prints.OrderPrint;
+import lapyard.prints.PrintAsk;
+import lapyard.working.Progress;
+
+/** The desk of the real program. It remembers searches, so that a change is searched for only where it changes one. */
+public final class GardenDesk implements Desk {
+    /** Gardens of more beds may take seconds. */
+    private static final int MANY_BEDS = 100;
+    /** Of the heap: remembered searches may take so much of it. */
+    private static final int SEARCHES_SHARE = 24;
+
+    private final SearchMemory memory = new SearchMemory(Runtime.getRuntime().maxMemory() / SEARCHES_SHARE);
+
+    @Override
+    public Checked check(GivenDocument document) {
+        Reading reading = reading(document);
+        return new Checked(reading.findings(), reading instanceof Reading.Read read && !read.garden().people().tally().boards().isEmpty());
+    }
+
+    @Override
+    public boolean isLarge(GivenDocument document) {
+        try {
+            JsonNode tree = document.tree();
+            return tree.path("beds").size() > MANY_BEDS || tree.path("search").asText().equals("long");
+        } catch (UnreadableDocument refusedLater) {
+            return false;
+        }
+    }
+
+    @Override
+    public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
+        Reading reading = reading(document);
+        if (!(reading instanceof Reading.Read read)) throw new Refused(reading.findings());
+        JobSheet sheet = Job.prepare(read.garden(), progress, memory);
+        if (!sheet.stops().isEmpty()) throw new Refused(Stream.concat(read.findings().stream(), sheet.stops().stream()).toList());
+        return new PreparedGarden(sheet);
+    }
+
+    /** As {@link #prepare(GivenDocument, Function)}, unheard. */
+    public PreparedGarden prepare(GivenDocument document) {
+        return prepare(document, what -> Progress.UNHEARD);
+    }
+
+    /** The document read, and refused too for what only shows once beds, paths and levels stand together. */
+    private static Reading reading(GivenDocument document) {
+        try {
+            Reading reading = GardenReader.read(document.tree());
+            if (reading instanceof Reading.Read read) {
+                List<Finding> stops = Job.stops(read.garden());
+                if (!stops.isEmpty()) {
+                    List<Finding> all = new ArrayList<>(read.findings());
+                    all.addAll(stops);
+                    return new Reading.Refused(all);
+                }
+            }
+            return reading;
+        } catch (UnreadableDocument e) {
+            return new Reading.Refused(List.of(Refused.about("garden", e.getMessage(), WayKind.SEND_OBJECT)));
+        }
+    }
+
+    private static JobSheet sheet(Prepared prepared) {
+        return ((PreparedGarden) prepared).sheet();
+    }
+
+    @Override
+    public String variation(Prepared before, Prepared after) {
+        return QuoteJson.of(between(sheet(before), sheet(after))).toString();
+    }
+
+    @Override
+    public void variationSheet(Prepared before, Prepared after, String from, String to, OutputStream out) throws IOException {
+        JobSheet was = sheet(before);
+        JobSheet is = sheet(after);
+        out.write(PdfWriter.write(OrderPrint.variation(was, is, between(was, is), from, to, PrintAsk.usual(to, ""))));
+    }
+
+    private static Variation between(JobSheet before, JobSheet after) {
+        try {
+            return Variation.between(before.slip(), after.slip());
+        } catch (IllegalArgumentException e) {
+            throw new Refused("variation", e.getMessage(), WayKind.SAME_CURRENCY);
+        }
+    }
+
+    @Override
+    public String merchantList(String body) {
+        try {
+            return MerchantListJson.preview(body).toString();
+        } catch (IllegalArgumentException | UnreadableDocument e) {
+            throw new Refused("list", e.getMessage(), WayKind.SEND_LIST);
+        }
+    }
+
+    @Override
+    public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
+        try {
+            TryOutJson.Asked both = TryOutJson.read(asked);
+            JobSheet before = sheet(sheets.apply(GivenDocument.of(both.before())));
+            return TryOutJson.write(TryOut.of(before, sheet(sheets.apply(GivenDocument.of(both.after())))), both.after()).toString();
+        } catch (IllegalArgumentException | UnreadableDocument e) {
+            throw new Refused("try-out", e.getMessage(), WayKind.MEND_NAMED);
+        }
+    }
+
+    @Override
+    public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
+        try {
+            return (switch (kind) {
+                case "cutting" -> SolveLine.cutting(problem, seconds, progress.apply(kind));
+                case "rolls" -> SolveLine.rolls(problem, seconds, progress.apply(kind));
+                case "staging" -> SolveLine.staging(problem, seconds, progress.apply(kind));
+                default -> throw new IllegalArgumentException("no problems of kind " + kind + " are solved here");
+            }).toString();
+        } catch (IllegalArgumentException | UnreadableDocument e) {
+            throw new Refused(kind + " problem", e.getMessage(), WayKind.MEND_NAMED);
+        }
+    }
+
+    @Override
+    public String exampleCatalogue() {
+        return MerchantListJson.examples();
+    }
+
+    @Override
+    public String schema() {
+        return GardenSchema.text();
+    }
+}

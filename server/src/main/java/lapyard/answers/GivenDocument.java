@@ -1,0 +1,62 @@
+package lapyard.answers;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import lapyard.json.DocumentText;
+import lapyard.json.UnreadableDocument;
+
+/** A garden's text, parsed once however often its parts are looked at. */
+public final class GivenDocument {
+    private final String text;
+    private final String garden;
+    private Optional<JsonNode> tree;
+    private String hash;
+
+    private GivenDocument(String text, String garden, Optional<JsonNode> tree) {
+        this.text = text;
+        this.garden = garden;
+        this.tree = tree;
+    }
+
+    /** One that is parsed where it is needed. */
+    public static GivenDocument of(String text) {
+        return new GivenDocument(text, "", Optional.empty());
+    }
+
+    /** @param garden code of the kept garden, by which turns are shared out fairly */
+    public static GivenDocument of(String text, String garden) {
+        return new GivenDocument(text, garden, Optional.empty());
+    }
+
+    /** One whose tree is known; nobody changes the tree from here on. */
+    public static GivenDocument of(String text, JsonNode tree) {
+        return new GivenDocument(text, "", Optional.of(tree));
+    }
+
+    /** As both above. */
+    public static GivenDocument of(String text, JsonNode tree, String garden) {
+        return new GivenDocument(text, garden, Optional.of(tree));
+    }
+
+    public String text() {
+        return text;
+    }
+
+    /** @throws UnreadableDocument with line and column where it is no JSON value */
+    synchronized JsonNode tree() throws UnreadableDocument {
+        if (tree.isEmpty()) tree = Optional.of(DocumentText.parse(text));
+        return tree.get();
+    }
+
+    /** SHA-256 of the text, in hexadecimal. */
+    synchronized String hash() {
+        if (hash == null) hash = Answer.hash(text.getBytes(StandardCharsets.UTF_8));
+        return hash;
+    }
+
+    /** The kept garden's code, or the hash of a text that is not kept. */
+    String garden() {
+        return garden.isEmpty() ? hash() : garden;
+    }
+}

@@ -1,0 +1,36 @@
+package lapyard.answers;
+
+import java.util.List;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.words.Wording;
+
+/** A document or problem that cannot be worked out as it is: the findings say what to put right. */
+public final class Refused extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final transient List<Finding> findings;
+
+    public Refused(List<Finding> findings) {
+        super(findings.isEmpty() ? "refused" : findings.get(0).where() + ": " + Wording.METRIC.text(findings.get(0)));
+        this.findings = List.copyOf(findings);
+    }
+
+    /** What was asked for makes no sense, for a reason in words of its own. */
+    Refused(String where, String why, WayKind... ways) {
+        this(List.of(about(where, why, ways)));
+    }
+
+    static Finding about(String where, String why, WayKind... ways) {
+        Finding finding = Finding.of(FindingKind.REQUEST_REFUSED, Place.field(where)).with("text", Fact.name(why));
+        for (WayKind way : ways) finding = finding.way(way);
+        return finding;
+    }
+
+    public List<Finding> findings() {
+        return findings;
+    }
+}

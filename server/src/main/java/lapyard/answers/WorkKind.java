@@ -1,0 +1,31 @@
+package lapyard.answers;
+
+/** Kinds of work, in the order in which they are preferred, with what each may take. */
+public enum WorkKind {
+    /** Of a document that is to be kept, or a merchant's list: short, and somebody waits with a pencil. */
+    CHECK("checks", 20, 20),
+    /** A job sheet or a part of it. */
+    SHEET("job sheets", 30, 60),
+    PRINT("prints", 60, 120),
+    /** A solve that is waited for, and the job sheet of a garden that is large or asks to be searched for long. */
+    SEARCH("searches", 60, 150),
+    /** A solve that nobody waits for: only while nothing else waits, beside all other work. */
+    UNWATCHED("searches that nobody waits for", Integer.MAX_VALUE, Integer.MAX_VALUE);
+
+    final String words;
+    /** Longest wait for a turn, s. */
+    final int patienceSeconds;
+    /** Longest turn, s. */
+    final int limitSeconds;
+
+    WorkKind(String words, int patienceSeconds, int limitSeconds) {
+        this.words = words;
+        this.patienceSeconds = patienceSeconds;
+        this.limitSeconds = limitSeconds;
+    }
+
+    /** Whether one turn may take long, so that never all turns are of these kinds. */
+    boolean isLong() {
+        return this == PRINT || this == SEARCH;
+    }
+}

@@ -1,0 +1,97 @@
+package lapyard.rest;
+
+import java.io.IOException;
+import java.net.URI;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Supplier;
+import lapyard.answers.Answer;
+import lapyard.answers.AnswerService;
+import lapyard.answers.AnswerService.Standing;
+import lapyard.store.GardenStore;
+import lapyard.store.StoreFault;
+import lapyard.store.Stored;
+import org.glassfish.grizzly.http.Method;
+import org.glassfish.grizzly.http.server.Request;
+import org.glassfish.grizzly.http.server.Response;
+
+/**
+ * Answers that were given already, handed out again before the resources are asked: a garden's document, its job sheet
+ * and its drawings as they are asked for without conditions of their own. Each is of one revision. While the store says
+ * that nothing was written since, it stands; else, and always where servers share a database, the store is asked for the
+ * newest revision first.
+ */
+final class StandingAnswers {
+    private final Supplier<GardenStore> store;
+    private final AnswerService answers;
+
+    StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
+        this.store = store;
+        this.answers = answers;
+    }
+
+    /**
+     * @param moment      of the store from before the garden was looked up; empty where it tells none
+     * @param tag         the entity tag, in quotes
+     * @param disposition empty where there is no such header
+     */
+    private record Head(OptionalLong moment, String type, String tag, Optional<String> disposition) {
+        Head at(OptionalLong other) {
+            return new Head(other, type, tag, disposition);
+        }
+    }
+
+    /**
+     * Remembers an answer for its address, unless that has a query.
+     *
+     * @param key under which the answer is kept
+     */
+    void keep(URI uri, OptionalLong moment, Stored stored, String key, Answer answer, String type, String tag, Optional<String> disposition) {
+        if (uri.getRawQuery() != null) return;
+        answers.stands(uri.getRawPath(), new Standing(stored.id(), stored.revision(), key, new Head(moment, type, tag, disposition)), answer);
+    }
+
+    /** @return whether it answered; where not, nothing was touched */
+    boolean serve(String path, Request request, Response response) throws IOException {
+        boolean head = request.getMethod().equals(Method.HEAD);
+        if (!head && !request.getMethod().equals(Method.GET) || request.getQueryString() != null) return false;
+        Optional<Standing> standing = answers.standing(path);
+        if (standing.isEmpty()) return false;
+        Optional<Answer> answer = answers.answer(standing.get());
+        Head known = (Head) standing.get().more();
+        if (answer.isEmpty() || !takes(request.getHeader("Accept"), known.type()) || !stands(path, standing.get(), known)) return false;
+        if (!path.endsWith("/" + standing.get().garden())) answers.hit();
+        response.setHeader("ETag", known.tag());
+        known.disposition().ifPresent(how -> response.setHeader("Content-Disposition", how));
+        if (Tags.has(request.getHeader("If-None-Match"), known.tag())) {
+            response.setStatus(304);
+            return true;
+        }
+        response.setContentType(known.type());
+        response.setContentLengthLong(answer.get().length());
+        if (!head) response.getOutputStream().write(answer.get().bytes());
+        return true;
+    }
+
+    /** Whatever is asked for with more thought than this is left to the resources. */
+    private static boolean takes(String accept, String type) {
+        return accept == null || accept.equals("*/*") || accept.equals(type);
+    }
+
+    private boolean stands(String path, Standing standing, Head known) {
+        try {
+            OptionalLong now = store.get().moment();
+            if (now.isPresent() && now.equals(known.moment())) return true;
+            Optional<Stored> newest = store.get().find(standing.garden());
+            if (newest.isEmpty() || newest.get().deleted() || newest.get().revision() != standing.revision()) {
+                answers.standsNoMore(path);
+                return false;
+            }
+            if (now.isPresent())
+                answers.stands(path, new Standing(standing.garden(), standing.revision(), standing.key(), known.at(now)));
+            return true;
+        } catch (StoreFault away) {
+            return false; // the resource says so in its own way
+        }
+    }
+}

@@ -1,0 +1,182 @@
+package lapyard.answers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+import lapyard.prints.PrintAsk;
+import lapyard.rest.SizesDesk;
+import lapyard.working.Abandonable;
+import lapyard.working.Progress;
+import org.junit.jupiter.api.Test;
+
+class AnswerServiceTest {
+    private static GivenDocument garden(int number) {
+        return GivenDocument.of("{\"name\":\"garden " + number + " " + "x".repeat(1000) + "\",\"beds\":[]}");
+    }
+
+    @Test
+    void theLeastLatelyUsedGoFirstAndTheBytesStayUnderTheLimit() {
+        SizesDesk desk = new SizesDesk();
+        AnswerService answers = new AnswerService(desk, 2, 50, 6500); // each job sheet repeats the name: some 1270 bytes with what goes with it
+        for (int i = 0; i < 5; i++) answers.jobSheet(garden(i));
+        answers.jobSheet(garden(0));
+        assertEquals(5, desk.made.get());
+        answers.jobSheet(garden(5)); // drops 1, as 0 was used since
+        answers.jobSheet(garden(0));
+        assertEquals(6, desk.made.get());
+        answers.jobSheet(garden(1));
+        assertEquals(7, desk.made.get());
+        for (int i = 0; i < 50; i++) answers.jobSheet(garden(i));
+        assertTrue(answers.figures().keptBytes() <= 6500, () -> answers.figures().keptBytes() + " bytes");
+    }
+
+    @Test
+    void whatManyAskForAtOnceIsMadeOnce() throws Exception {
+        SizesDesk desk = new SizesDesk();
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        ExecutorService threads = Executors.newFixedThreadPool(16);
+        try {
+            CountDownLatch together = new CountDownLatch(16);
+            List<Future<Answer>> all = new ArrayList<>();
+            for (int i = 0; i < 16; i++)
+                all.add(threads.submit(() -> {
+                    together.countDown();
+                    together.await();
+                    return answers.jobSheet(garden(1));
+                }));
+            String tag = all.get(0).get().tag();
+            for (Future<Answer> each : all) assertEquals(tag, each.get().tag());
+            assertEquals(1, desk.made.get());
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
+    /** A desk whose job sheets take until they are told to stop, or let go. */
+    private static final class HeldDesk extends SizesDesk {
+        final CountDownLatch begun = new CountDownLatch(1);
+        final CountDownLatch goOn = new CountDownLatch(1);
+        final CountDownLatch stopped = new CountDownLatch(1);
+
+        @Override
+        public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+            begun.countDown();
+            try {
+                goOn.await();
+            } catch (InterruptedException told) {
+                stopped.countDown();
+                Abandonable.check();
+            }
+            return super.prepare(document, progress);
+        }
+    }
+
+    private static Future<Answer> asked(ExecutorService threads, AnswerService answers, Caller caller, String form) {
+        return threads.submit(() -> {
+            caller.begin();
+            return form.equals("slip") ? answers.slipCsv(garden(1), Optional.empty()) : answers.jobSheet(garden(1));
+        });
+    }
+
+    @Test
+    void workIsStoppedOnceItsLastWaiterLeavesAndNotBefore() throws Exception {
+        HeldDesk desk = new HeldDesk();
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        ExecutorService threads = Executors.newCachedThreadPool();
+        try {
+            Caller first = new Caller("a");
+            Caller second = new Caller("b");
+            Future<Answer> one = asked(threads, answers, first, "sheet");
+            desk.begun.await();
+            Future<Answer> two = asked(threads, answers, second, "sheet");
+            while (answers.waitersOf("job-sheet " + garden(1).hash()) < 2) Thread.onSpinWait();
+            first.leave();
+            assertInstanceOf(CallerLeft.class, assertThrows(ExecutionException.class, one::get).getCause());
+            assertEquals(1, desk.stopped.getCount(), "the other still waits");
+            second.leave();
+            assertInstanceOf(CallerLeft.class, assertThrows(ExecutionException.class, two::get).getCause());
+            desk.stopped.await();
+            while (answers.figures().running() > 0) Thread.onSpinWait();
+            desk.goOn.countDown();
+            assertTrue(answers.jobSheet(garden(1)).length() > 0, "asked again it is worked out anew");
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
+    @Test
+    void theJobSheetIsPreparedOnceForAllItsForms() throws Exception {
+        AtomicInteger prepared = new AtomicInteger();
+        SizesDesk desk = new SizesDesk() {
+            @Override
+            public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+                prepared.incrementAndGet();
+                return super.prepare(document, progress);
+            }
+
+            @Override
+            public Checked check(GivenDocument document) {
+                return new Checked(super.check(document).findings(), true); // as of a garden with a tally
+            }
+        };
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        ExecutorService threads = Executors.newFixedThreadPool(8);
+        try {
+            List<Future<Answer>> all = new ArrayList<>();
+            for (int i = 0; i < 8; i++) all.add(asked(threads, answers, new Caller("c" + i), i % 2 == 0 ? "slip" : "sheet"));
+            for (Future<Answer> each : all) each.get();
+            assertEquals(List.of(), answers.check(garden(1)));
+            answers.part(garden(1), "garden");
+            assertEquals(1, prepared.get());
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
+    @Test
+    void aRefusalIsNotKept() {
+        AnswerService answers = new AnswerService(new SizesDesk(), 2, 50, 1 << 20);
+        String bad = "{\"beds\":[{\"width\":0,\"depth\":1}]}";
+        for (int i = 0; i < 2; i++)
+            assertEquals(
+                    1,
+                    assertThrows(Refused.class, () -> answers.jobSheet(GivenDocument.of(bad)))
+                            .findings()
+                            .size());
+        assertEquals(0, answers.figures().keptBytes());
+    }
+
+    @Test
+    void eachKindScaleAndPaperIsAnOutputOfItsOwn() {
+        AnswerService answers = new AnswerService(new SizesDesk(), 2, 50, 1 << 20);
+        String tag = answers.print(garden(1), "plan", "svg", 1, PrintAsk.usual("1", "").onPaper(Optional.of("A3")))
+                .tag();
+        assertTrue(List.of(
+                        answers.print(garden(1), "plan", "pdf", 1, PrintAsk.usual("1", "").onPaper(Optional.of("A3")))
+                                .tag(),
+                        answers.print(garden(1), "plan", "svg", 1, PrintAsk.usual("1", "").onPaper(Optional.of("A4")))
+                                .tag(),
+                        answers.print(garden(1), "plan", "svg", 1, PrintAsk.usual("2", "").onPaper(Optional.of("A3")))
+                                .tag())
+                .stream()
+                .noneMatch(tag::equals));
+        assertEquals(4, answers.figures().misses());
+        assertEquals(
+                tag,
+                answers.print(garden(1), "plan", "svg", 1, PrintAsk.usual("1", "").onPaper(Optional.of("A3")))
+                        .tag());
+        assertEquals(1, answers.figures().hits());
+    }
+}

@@ -1,0 +1,97 @@
+package lapyard.answers;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+import lapyard.plan.Finding;
+import lapyard.plan.Told;
+import lapyard.working.Progress;
+import org.junit.jupiter.api.Test;
+
+/** A save and the reads after it, of a garden with a tally. */
+class TallyCheckTest {
+    private static GivenDocument garden(String secondCut) {
+        return GivenDocument.of("{\"beds\":[{\"id\":\"N\",\"width\":1800,\"depth\":900,\"courses\":3}],\"tally\":{\"boards\":["
+                + "{\"board\":\"#1\",\"stock\":\"2400\",\"cut\":[\"N-1A\"]},{\"board\":\"#2\",\"stock\":\"2400\",\"cut\":[\"" + secondCut + "\"]}]}}");
+    }
+
+    @Test
+    void isPreparedOnceForTheSaveAndAllThatIsReadAfterIt() {
+        AtomicInteger prepared = new AtomicInteger();
+        AnswerService answers = new AnswerService(new CountedDesk(prepared), 2, 50, 16 << 20);
+        assertTrue(answers.check(garden("N-2A")).stream().noneMatch(finding -> finding.weight() == Finding.Weight.STOP));
+        assertTrue(answers.jobSheet(garden("N-2A")).length() > 1000);
+        assertTrue(answers.part(garden("N-2A"), "tally").isPresent());
+        assertEquals(1, prepared.get());
+    }
+
+    @Test
+    void isRefusedForWhatCannotBeTrue() {
+        AnswerService answers = new AnswerService(new GardenDesk(), 2, 50, 16 << 20);
+        List<Finding> findings = answers.check(garden("N-1A"));
+        assertTrue(findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP && Told.text(finding).contains("cut twice")), findings.toString());
+    }
+
+    private static final class CountedDesk implements Desk {
+        private final GardenDesk desk = new GardenDesk();
+        private final AtomicInteger prepared;
+
+        CountedDesk(AtomicInteger prepared) {
+            this.prepared = prepared;
+        }
+
+        @Override
+        public Checked check(GivenDocument document) {
+            return desk.check(document);
+        }
+
+        @Override
+        public boolean isLarge(GivenDocument document) {
+            return desk.isLarge(document);
+        }
+
+        @Override
+        public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+            prepared.incrementAndGet();
+            return desk.prepare(document, progress);
+        }
+
+        @Override
+        public String variation(Prepared before, Prepared after) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public void variationSheet(Prepared before, Prepared after, String from, String to, java.io.OutputStream out) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public String merchantList(String body) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public String exampleCatalogue() {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public String schema() {
+            throw new UnsupportedOperationException();
+        }
+    }
+}
