@@ -20,7 +20,7 @@ public record Batches(List<Stage> stages, Rates rates) {
 
     /** How long work at the saw takes; common practice, no source. */
     public record Rates(double minutesACut, double minutesASetting) {
-        public static final Rates USUAL = new Rates(4, 10);
+        public static final Rates USUAL = new Rates(4, 3);
 
         public Rates {
             if (!(minutesACut >= 0 && minutesASetting >= 0)
@@ -59,8 +59,10 @@ public record Batches(List<Stage> stages, Rates rates) {
      * @param settings            longest stop first
      * @param settingsBoardByBoard how often the stop is moved where each board is cut up before the next is taken
      * @param boards              how many boards are cut in this stage
+     * @param trims               ends that are trimmed before the first piece is cut: of boards that are opened, and of
+     *     offcuts that are trimmed again
      */
-    public record Stage(int stage, List<Setting> settings, int boards, int settingsBoardByBoard) {
+    public record Stage(int stage, List<Setting> settings, int boards, int settingsBoardByBoard, int trims) {
         public Stage {
             settings = List.copyOf(settings);
         }
@@ -69,33 +71,38 @@ public record Batches(List<Stage> stages, Rates rates) {
             return settings.stream().mapToInt(Setting::pieces).sum();
         }
 
+        /** Cuts: one for each piece and for each end that is trimmed. */
+        public int cuts() {
+            return pieces() + trims;
+        }
+
         /** How often a board is lifted on to the saw where the batches are followed. */
         public int handlings() {
             return settings.stream().mapToInt(setting -> setting.draws().size()).sum();
         }
 
         public double minutes(Rates rates) {
-            return rates.minutes(pieces(), settings.size());
+            return rates.minutes(cuts(), settings.size());
         }
 
         /** As {@link #minutes} where each board is cut up before the next is taken; it is then lifted once. */
         public double minutesBoardByBoard(Rates rates) {
-            return rates.minutes(pieces(), settingsBoardByBoard);
+            return rates.minutes(cuts(), settingsBoardByBoard);
         }
     }
 
     /** @param boards numbered, cuts in the order of cutting */
-    public static Batches of(List<SawBoard> boards, Rates rates) {
+    public static Batches of(List<SawBoard> boards, double kerfMm, Rates rates) {
         Map<Integer, List<SawBoard>> byStage = new TreeMap<>();
         for (SawBoard board : boards) {
             board.stages().forEach(stage -> byStage.computeIfAbsent(stage, s -> new ArrayList<>()).add(board));
         }
         List<Stage> stages = new ArrayList<>();
-        byStage.forEach((stage, cut) -> stages.add(stage(stage, cut)));
+        byStage.forEach((stage, cut) -> stages.add(stage(stage, cut, kerfMm)));
         return new Batches(stages, rates);
     }
 
-    private static Stage stage(int stage, List<SawBoard> boards) {
+    private static Stage stage(int stage, List<SawBoard> boards, double kerfMm) {
         Map<Double, List<Draw>> byStop = new TreeMap<>(Comparator.reverseOrder());
         int moved = 0;
         double stop = Double.NaN;
@@ -113,11 +120,15 @@ public record Batches(List<Stage> stages, Rates rates) {
         }
         List<Setting> settings = new ArrayList<>();
         byStop.forEach((length, draws) -> settings.add(new Setting(length, draws)));
-        return new Stage(stage, settings, boards.size(), moved);
+        return new Stage(stage, settings, boards.size(), moved, (int) boards.stream().filter(board -> board.trimmedIn(stage, kerfMm)).count());
     }
 
     public int pieces() {
         return stages.stream().mapToInt(Stage::pieces).sum();
+    }
+
+    public int cuts() {
+        return stages.stream().mapToInt(Stage::cuts).sum();
     }
 
     public int settings() {

@@ -40,6 +40,16 @@ public record SawBoard(int number, String stock, double lengthMm, double trimMm,
         return cuts.stream().filter(cut -> cut.stage() == stage).toList();
     }
 
+    /** Whether an end is trimmed before this stage's first piece: the board's first end, or that of an offcut trimmed again. */
+    public boolean trimmedIn(int stage, double kerfMm) {
+        double from = 0;
+        for (Cut cut : cuts) {
+            if (cut.stage() == stage) return openedIn() == stage ? trimMm > 0 : cut.fromMm() > from + kerfMm + 1e-6;
+            from = cut.toMm();
+        }
+        return false;
+    }
+
     /** What is left of the board when a stage's cuts are done, the far end's trim still on it. */
     public double leftAfterMm(int stage, double kerfMm) {
         double from = trimMm;

@@ -73,7 +73,7 @@ final class SawBatches {
     private List<String> totals(Batches.Stage stage) {
         Batches.Rates rates = work.batches().rates();
         int settings = stage.settings().size();
-        String sum = stage.pieces() + " cuts × " + number(rates.minutesACut()) + " min + " + settings + " settings × "
+        String sum = stage.cuts() + " cuts" + (stage.trims() == 0 ? "" : ", " + stage.trims() + " of them to trim") + " × " + number(rates.minutesACut()) + " min + " + settings + " settings × "
                 + number(rates.minutesASetting()) + " min = " + number(stage.minutes(rates)) + " min";
         List<String> words = new ArrayList<>();
         words.add(count(settings, "setting") + ", " + count(stage.pieces(), "piece") + ", " + times(stage.handlings())

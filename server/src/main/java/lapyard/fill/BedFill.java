@@ -24,8 +24,6 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     /** Loose soil as it is barrowed. */
     static final double LOOSE_KG_M3 = 1200;
 
-    static final double BARROW_LITRES = 60;
-
     /** Under this depth most vegetables root poorly. */
     static final double LEAST_DEPTH_MM = 300;
 
@@ -37,7 +35,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     /**
      * Soil from the base to the freeboard and mulch below the rim; left out, with a finding, where there is no room.
      */
-    public static BedFill of(BedWork work) {
+    public static BedFill of(BedWork work, double barrowLitres) {
         Bed bed = work.bed();
         Fill fill = bed.planting().fill();
         List<Quantity> quantities = new ArrayList<>();
@@ -92,13 +90,13 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                         Input.of("loose soil", LOOSE_KG_M3, "kg/m3"))));
         quantities.add(new Quantity(
                 "barrows",
-                barrows(loose, BARROW_LITRES),
+                barrows(loose, barrowLitres),
                 "barrows",
                 Working.of(
                         "loose / barrow, rounded up",
                         Working.COMMON_PRACTICE,
                         Input.of("loose", loose, "m3"),
-                        Input.of("barrow", BARROW_LITRES, "l"))));
+                        Input.of("barrow", barrowLitres, "l"))));
         if (fill.mulchMm() > 0) {
             quantities.add(new Quantity(
                     "mulch",

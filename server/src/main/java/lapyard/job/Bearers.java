@@ -20,6 +20,7 @@ import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.geometry.Lengths;
+import lapyard.job.JobSheet.Ripping;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
@@ -31,6 +32,7 @@ import lapyard.plan.Finding.Amount;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
+import lapyard.plan.Rate;
 import lapyard.working.Working.Input;
 import lapyard.working.Working;
 import org.joda.money.CurrencyUnit;
@@ -94,13 +96,13 @@ final class Bearers {
         }
         List<String> sellers = section.get().suppliers();
         List<Cut> all = sellers.size() <= 1
-                ? List.of(cut(garden, section.get(), perBoard, beds, needM, looking))
-                : sellers.stream().map(seller -> cut(garden, section.get().from(seller), perBoard, beds, needM, looking)).toList();
+                ? List.of(cut(garden, section.get(), perBoard, rip.liftMm(), beds, needM, looking))
+                : sellers.stream().map(seller -> cut(garden, section.get().from(seller), perBoard, rip.liftMm(), beds, needM, looking)).toList();
         int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
         ways.add(all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList());
     }
 
-    private static Cut cut(Garden garden, Section section, int perBoard, List<BedWork> beds, double needM, Looking looking) {
+    private static Cut cut(Garden garden, Section section, int perBoard, double liftMm, List<BedWork> beds, double needM, Looking looking) {
         List<Finding> findings = new ArrayList<>();
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
         CuttingProblem problem = problem(garden, section, perBoard, strips(beds));
@@ -121,11 +123,28 @@ final class Bearers {
         List<Way> ways = List.of(
                 new Way("pooled", boards.values().stream().mapToInt(Integer::intValue).sum(), money(priced, cost(boards))),
                 new Way("bed by bed", boardsAlone, money(priced, alone)));
-        SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), strip -> 1, ways, List.of());
+        Map<String, Integer> stages = new HashMap<>();
+        beds.forEach(work -> work.bottom().strips().forEach(strip -> stages.put(strip.id(), work.bed().stage())));
+        SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), stages::get, JobSheet.rates(garden, Rate.STRIP), ways, List.of(),
+                Optional.of(ripping(garden, section, perBoard, liftMm, pooled)));
         List<SlipLine.Use> uses = beds.stream()
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.bottom().strips().stream().mapToDouble(Strip::lengthMm).sum() / 1000))
                 .toList();
         return new Cut(section, perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM, saw, uses, findings);
+    }
+
+    private static Ripping ripping(Garden garden, Section section, int perBoard, double liftMm, CuttingResult pooled) {
+        double kerf = garden.goods().saw().kerfMm();
+        int boards = section.stock().stream().mapToInt(length -> (strips(length, pooled) + perBoard - 1) / perBoard).sum();
+        boolean lastIsLeft = perBoard * (liftMm + kerf) > section.thicknessMm() + 1e-9;
+        return new Ripping(boards, liftMm, perBoard, lastIsLeft ? perBoard - 1 : perBoard);
+    }
+
+    private static int strips(StockLength length, CuttingResult result) {
+        return result.plan().stream()
+                .filter(line -> line.stock().equals(Lengths.text(length.lengthMm())))
+                .mapToInt(CuttingResult.BoardLine::count)
+                .sum();
     }
 
     /** The same with each kind of strip from whom the slip names. */
@@ -193,10 +212,7 @@ final class Bearers {
     private static Map<StockLength, Integer> boards(Section section, int perBoard, CuttingResult result) {
         Map<StockLength, Integer> boards = new LinkedHashMap<>();
         for (StockLength length : section.stock()) {
-            int strips = result.plan().stream()
-                    .filter(line -> line.stock().equals(Lengths.text(length.lengthMm())))
-                    .mapToInt(CuttingResult.BoardLine::count)
-                    .sum();
+            int strips = strips(length, result);
             if (strips > 0) {
                 boards.put(length, length.bought((strips + perBoard - 1) / perBoard));
             }

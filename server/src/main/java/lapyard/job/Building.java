@@ -24,14 +24,21 @@ import lapyard.weekends.WorkList.SawLoad;
 
 /** From what is to be built and sawn to the weekends on which it is done. */
 final class Building {
+    /** From sand on; bark, chips and compost are a third to a half of it. */
+    private static final double STONE_KG_M3 = 1400;
+
     private Building() {}
 
     static Weekends weekends(
             Garden garden, List<BedSheet> beds, List<PathSheet> paths, List<SectionCutting> timber, List<SectionCutting> strips) {
-        List<BedLoad> loads = beds.stream().map(bed -> new BedLoad(bed.work(), bed.quantities())).toList();
-        List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities())).toList();
+        Map<String, Double> stripMinutes = stripMinutes(beds, strips);
+        List<BedLoad> loads = beds.stream()
+                .map(bed -> new BedLoad(bed.work(), bed.quantities(), stripMinutes.getOrDefault(bed.work().bed().id(), 0.0)))
+                .toList();
+        List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities(), stone(garden, path))).toList();
         Map<String, List<Double>> slants = slants(beds, timber);
-        return Staging.of(garden.people().crew(), JobSheet.lifting(garden), loads, pathLoads, saw(garden, timber, strips, slants), fixed(garden),
+        return Staging.of(garden.people().crew(), JobSheet.lifting(garden), garden.terms().wayIn().barrowLitres(),
+                loads, pathLoads, saw(garden, timber, slants), fixed(garden),
                 done(garden), garden.people().tally().day(), Staging.FOLLOWING);
     }
 
@@ -53,19 +60,37 @@ final class Building {
         return fixed;
     }
 
-    private static List<SawLoad> saw(
-            Garden garden, List<SectionCutting> timber, List<SectionCutting> strips, Map<String, List<Double>> slants) {
+    /** Dug and compacted, as what is laid there weighs like stone. */
+    private static boolean stone(Garden garden, PathSheet path) {
+        return path.path().layers().stream().anyMatch(layer -> garden.goods().catalogue().packs(layer.item())
+                .map(goods -> goods.densityKgM3().orElse(0) >= STONE_KG_M3).orElse(false));
+    }
+
+    /** What ripping, trimming and cutting all strips takes, each bed's part by the number of its strips. */
+    private static Map<String, Double> stripMinutes(List<BedSheet> beds, List<SectionCutting> strips) {
+        Map<String, String> bedOf = new HashMap<>();
+        beds.forEach(bed -> bed.work().bottom().strips().forEach(strip -> bedOf.put(strip.id(), bed.work().bed().id())));
+        Map<String, Double> minutes = new HashMap<>();
+        for (SectionCutting cutting : strips) {
+            Batches batches = cutting.saw().batches();
+            double all = batches.minutes()
+                    + cutting.saw().ripping().map(JobSheet.Ripping::rips).orElse(0) * batches.rates().minutesACut();
+            cutting.saw().boards().forEach(board -> board.cuts().forEach(
+                    cut -> minutes.merge(bedOf.get(cut.mark()), all / batches.pieces(), Double::sum)));
+        }
+        return minutes;
+    }
+
+    private static List<SawLoad> saw(Garden garden, List<SectionCutting> timber, Map<String, List<Double>> slants) {
         Map<Integer, SawLoad> byWeekend = new TreeMap<>();
-        List<SectionCutting> all = new ArrayList<>(timber);
-        all.addAll(strips);
-        for (SectionCutting cutting : all) {
+        for (SectionCutting cutting : timber) {
             Map<Integer, List<Double>> heavy = heavyKg(garden, cutting);
             for (Batches.Stage stage : cutting.saw().batches().stages()) {
                 List<Double> sets = cutting.saw().boards().stream()
                         .flatMap(board -> board.cutsIn(stage.stage()).stream())
                         .flatMap(cut -> slants.getOrDefault(cut.mark(), List.of()).stream())
                         .toList();
-                SawLoad load = new SawLoad(stage.stage(), stage.pieces(), sets.size(),
+                SawLoad load = new SawLoad(stage.stage(), stage.cuts(), sets.size(),
                         stage.settings().size() + (int) sets.stream().distinct().count(),
                         stage.boards(), heavy.getOrDefault(stage.stage(), List.of()));
                 byWeekend.merge(stage.stage(), load, SawLoad::with);

@@ -50,6 +50,13 @@ public record Buying(List<Row> rows, int drops) {
             packs = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(packs));
         }
 
+        /** The same line on a later day of the same weekend. */
+        private Row and(Row later) {
+            Map<String, Integer> all = new TreeMap<>(boards);
+            later.boards.forEach((stock, count) -> all.merge(stock, count, Integer::sum));
+            return new Row(weekend, needDay, orderDay, item, label, amount + later.amount, unit, all, packs);
+        }
+
         Row bringing(Map<String, Integer> packs) {
             return new Row(weekend, needDay, orderDay, item, label, amount, unit, boards, packs);
         }
@@ -69,7 +76,7 @@ public record Buying(List<Row> rows, int drops) {
         Map<String, Integer> leads = leads(sheet);
         int usual = sheet.garden().people().crew().waits().leadDays();
         for (SectionCutting cutting : sheet.cutting()) timber(cutting, "timber ", tasks, weekendOf, leads.getOrDefault("timber " + cutting.section(), usual), rows);
-        for (SectionCutting strips : sheet.strips()) timber(strips, "bearers ", tasks, weekendOf, leads.getOrDefault("bearers " + strips.section(), usual), rows);
+        for (SectionCutting strips : sheet.strips()) strips(sheet, strips, tasks, weekendOf, leads.getOrDefault("bearers " + strips.section(), usual), rows);
         Map<String, Map<Integer, double[]>> needs = new LinkedHashMap<>();
         for (JobSheet.BedSheet bed : sheet.beds()) {
             String id = bed.work().bed().id();
@@ -129,6 +136,39 @@ public record Buying(List<Row> rows, int drops) {
             rows.add(new Row(weekendOf.getOrDefault(saw.firstDay(), 1), saw.firstDay(), saw.firstDay() - lead, what + cutting.section(),
                     (what + cutting.section()).strip(), metres.get(stage), "m", boards, Map.of()));
         });
+    }
+
+    /** Boards are ripped for the first bed of a weekend that takes a strip of them: whole boards, so that all strips up to then are there. */
+    private static void strips(JobSheet sheet, SectionCutting cutting, Map<String, Weekends.Task> tasks, Map<Integer, Integer> weekendOf, int lead,
+            List<Row> rows) {
+        int perBoard = cutting.saw().ripping().map(JobSheet.Ripping::stripsPerBoard).orElse(1);
+        Map<String, Weekends.Task> taskOf = new LinkedHashMap<>();
+        sheet.beds().forEach(bed -> bed.work().bottom().strips().forEach(
+                strip -> taskOf.put(strip.id(), tasks.get(bed.work().bed().id() + ".strips"))));
+        Map<Integer, List<SawBoard>> byDay = new TreeMap<>();
+        for (SawBoard strip : cutting.saw().boards()) {
+            strip.cuts().stream().map(cut -> taskOf.get(cut.mark())).filter(task -> task != null && !task.done())
+                    .mapToInt(Weekends.Task::firstDay).min()
+                    .ifPresent(day -> byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(strip));
+        }
+        Map<String, Integer> stripsBefore = new TreeMap<>();
+        Map<Integer, Row> byWeekend = new TreeMap<>();
+        byDay.forEach((day, strips) -> {
+            Map<String, Integer> boards = new TreeMap<>();
+            double metres = 0;
+            for (SawBoard strip : strips) {
+                int before = stripsBefore.merge(strip.stock(), 1, Integer::sum) - 1;
+                if (before % perBoard == 0) {
+                    boards.merge(strip.stock(), 1, Integer::sum);
+                    metres += strip.lengthMm() / 1000;
+                }
+            }
+            if (boards.isEmpty()) return;
+            int weekend = weekendOf.getOrDefault(day, 1);
+            Row row = new Row(weekend, day, day - lead, "bearers " + cutting.section(), ("bearers " + cutting.section()).strip(), metres, "m", boards, Map.of());
+            byWeekend.merge(weekend, row, Row::and);
+        });
+        rows.addAll(byWeekend.values());
     }
 
     private static String counted(Map<String, Integer> counts) {

@@ -80,7 +80,7 @@ record Costing(
         works = lining.works();
         List<List<Quantity>> amounts = new ArrayList<>();
         for (BedWork work : works) {
-            BedFill fill = BedFill.of(work);
+            BedFill fill = BedFill.of(work, garden.terms().wayIn().barrowLitres());
             List<Quantity> quantities = new ArrayList<>(work.quantities());
             quantities.addAll(fill.quantities());
             slats.toBuy(work.bed()).ifPresent(quantities::add);

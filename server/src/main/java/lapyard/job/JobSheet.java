@@ -19,6 +19,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Lifting;
+import lapyard.plan.Rate;
 import lapyard.sheets.RollResult;
 import lapyard.standing.Standing;
 import lapyard.weekends.Staging;
@@ -75,6 +76,11 @@ public record JobSheet(
         return Staging.lifting(garden.people().crew(), garden.people().liftLimitKg());
     }
 
+    /** How long a cut of this kind and a setting of the stop take this crew. */
+    static Batches.Rates rates(Garden garden, Rate cut) {
+        return new Batches.Rates(garden.people().crew().minutes(cut), garden.people().crew().minutes(Rate.SETTING));
+    }
+
     /** What is said on the sheets beside the work that can hurt someone. */
     public List<Caution> cautions() {
         return Caution.of(garden, works());
@@ -109,6 +115,7 @@ public record JobSheet(
      * @param boards  numbered in the order in which they are opened, with the place of each cut
      * @param nests   lengths out of which more than one piece is sawn; each is one mark of the boards
      * @param ways    what it takes: all beds pooled with offcuts carried over, then bed by bed
+     * @param ripping how the boards of strips are ripped; {@code boards} are then strips; empty where whole boards are cut
      */
     public record SawWork(
             CuttingProblem problem,
@@ -117,21 +124,30 @@ public record JobSheet(
             Batches batches,
             Ledger ledger,
             List<Way> ways,
-            List<Nest> nests) {
+            List<Nest> nests,
+            Optional<Ripping> ripping) {
+        /** @param rates of a cut and of a setting, as the crew has them */
         static SawWork of(
                 CuttingProblem problem,
                 Map<String, List<String>> marks,
                 CuttingResult named,
                 ToIntFunction<String> weekendOf,
+                Batches.Rates rates,
                 List<Way> ways,
-                List<Nest> nests) {
-            return new SawWork(problem, marks, List.of(), null, null, ways, nests).with(SawBoard.of(problem, named.plan(), weekendOf), ways);
+                List<Nest> nests,
+                Optional<Ripping> ripping) {
+            return of(problem, marks, SawBoard.of(problem, named.plan(), weekendOf), rates, ways, nests, ripping);
+        }
+
+        private static SawWork of(CuttingProblem problem, Map<String, List<String>> marks, List<SawBoard> boards, Batches.Rates rates,
+                List<Way> ways, List<Nest> nests, Optional<Ripping> ripping) {
+            return new SawWork(problem, marks, boards, Batches.of(boards, problem.kerfMm(), rates),
+                    Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm()), ways, nests, ripping);
         }
 
         /** The same pieces on other boards. */
         SawWork with(List<SawBoard> other, List<Way> waysThen) {
-            return new SawWork(problem, marks, other, Batches.of(other, Batches.Rates.USUAL),
-                    Ledger.of(other, problem.kerfMm(), problem.keepOffcutMm()), waysThen, nests);
+            return of(problem, marks, other, batches.rates(), waysThen, nests, ripping);
         }
 
         /** The same job with each piece under its own mark, as {@link lapyard.cutting.Replan} is told of them. */
@@ -147,6 +163,20 @@ public record JobSheet(
             boards = List.copyOf(boards);
             ways = List.copyOf(ways);
             nests = List.copyOf(nests);
+        }
+    }
+
+    /**
+     * Boards that are ripped into strips before the strips are cut to length.
+     *
+     * @param boards         that are bought and ripped
+     * @param thicknessMm    of a strip
+     * @param stripsPerBoard at most
+     * @param ripsPerBoard   cuts along it; one less than the strips where the last of them is what is left
+     */
+    public record Ripping(int boards, double thicknessMm, int stripsPerBoard, int ripsPerBoard) {
+        public int rips() {
+            return boards * ripsPerBoard;
         }
     }
 

@@ -39,6 +39,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Joint;
 import lapyard.plan.RackBoard;
+import lapyard.plan.Rate;
 import lapyard.plan.Saw;
 import lapyard.plan.Tally;
 import lapyard.working.Working.Input;
@@ -193,8 +194,8 @@ final class Timber {
         Map<String, List<String>> marks = new HashMap<>();
         plan.asked().blanks().forEach((id, own) -> marks.put(id, own.stream().map(Blank::mark).toList()));
         Way bedByBed = new Way("bed by bed", boardsAlone, costAlone);
-        SawWork saw = SawWork.of(plan.asked().problem(), marks, pooled, weekends::get, List.of(way(pooled, priced), bedByBed),
-                blanks.stream().flatMap(blank -> blank.nest().stream()).toList());
+        SawWork saw = SawWork.of(plan.asked().problem(), marks, pooled, weekends::get, JobSheet.rates(garden, Rate.CUT),
+                List.of(way(pooled, priced), bedByBed), blanks.stream().flatMap(blank -> blank.nest().stream()).toList(), Optional.empty());
         List<Tally.Board> told = garden.people().tally().boards().stream().filter(board -> board.section().equals(section.id())).toList();
         Optional<Resawn> resawn = Resawn.of(saw, pooled, told, weekends::get);
         if (resawn.isPresent()) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import lapyard.plan.Crew;
@@ -27,7 +28,8 @@ final class CrewReader {
 
     private CrewReader() {}
 
-    static Crew read(Cursor crew) {
+    /** @param barrowMinutes what an older document says elsewhere of a barrow */
+    static Crew read(Cursor crew, OptionalDouble barrowMinutes) {
         Crew.Dates usual = Crew.USUAL.dates();
         Crew.Waits usualWaits = Crew.Waits.USUAL;
         boolean described = false;
@@ -51,14 +53,15 @@ final class CrewReader {
                 described,
                 new Crew.Dates(start, zone, days, from, hours, holidays, wet),
                 people,
-                rates(crew.object("rates")),
+                rates(crew.object("rates"), barrowMinutes),
                 new Crew.Waits(leadDays, cure, coatGap, beforeLiner, settle));
     }
 
-    private static Map<Rate, Double> rates(Cursor cursor) {
+    private static Map<Rate, Double> rates(Cursor cursor, OptionalDouble barrowMinutes) {
         Map<Rate, Double> rates = new EnumMap<>(Rate.class);
         for (Rate rate : Rate.values()) {
-            rates.put(rate, cursor.number(rate.field(), rate.usualMinutes(), 0, 10_000, 2, "minutes"));
+            double usual = rate == Rate.BARROW ? barrowMinutes.orElse(rate.usualMinutes()) : rate.usualMinutes();
+            rates.put(rate, cursor.number(rate.field(), usual, 0, 10_000, 2, "minutes"));
         }
         cursor.refuseUnknown();
         return rates;

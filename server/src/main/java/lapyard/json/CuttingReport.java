@@ -21,7 +21,7 @@ final class CuttingReport {
         List<SawBoard> boards = SawBoard.of(problem, result.plan());
         ArrayNode sawn = json.putArray("sawBoards");
         boards.forEach(board -> sawn.add(SawWorkJson.board(board)));
-        json.set("batches", SawWorkJson.batches(Batches.of(boards, Batches.Rates.USUAL)));
+        json.set("batches", SawWorkJson.batches(Batches.of(boards, problem.kerfMm(), Batches.Rates.USUAL)));
         json.set("ledger", SawWorkJson.ledger(Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm())));
         Staging staging = Staging.of(problem, result, Effort.QUICK);
         ObjectNode ways = json.putObject("staging");

@@ -73,7 +73,7 @@ public final class GardenReader {
         BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
         List<Bed> beds = beds(cursor, new BedReader(catalogue, usual));
         Cursor crew = cursor.object("crew");
-        Crew read = CrewReader.read(crew);
+        Crew read = CrewReader.read(crew, TermsReader.barrowMinutes(cursor.object("loadIn")));
         Garden garden = new Garden(
                 name,
                 imperial,

@@ -30,6 +30,13 @@ final class SawWorkJson {
         work.ways().forEach(way -> ways.add(way(way)));
         ArrayNode nests = json.putArray("nests");
         work.nests().forEach(nest -> nests.add(nest(nest)));
+        work.ripping().ifPresent(ripping -> {
+            ObjectNode one = json.putObject("ripping");
+            one.put("boards", ripping.boards());
+            one.set("thickness", JobSheetJson.number(ripping.thicknessMm(), 1));
+            one.put("stripsPerBoard", ripping.stripsPerBoard());
+            one.put("rips", ripping.rips());
+        });
         ArrayNode onHand = json.putArray("onHand");
         work.problem().stock().stream()
                 .filter(stock -> stock.available().isPresent())
@@ -142,6 +149,8 @@ final class SawWorkJson {
             one.put("stage", stage.stage());
             one.put("boards", stage.boards());
             one.put("pieces", stage.pieces());
+            one.put("trims", stage.trims());
+            one.put("cuts", stage.cuts());
             one.put("handlings", stage.handlings());
             one.set("minutes", JobSheetJson.number(stage.minutes(rates), 1));
             ObjectNode single = one.putObject("boardByBoard");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lapyard.plan.QuoteTerms;
+import lapyard.plan.Rate;
 import lapyard.plan.WayIn;
 
 /** The way goods come in, and the terms of a quote. */
@@ -29,10 +30,17 @@ final class TermsReader {
                 turn,
                 way.has("dropSpot") ? Optional.of(way.point("dropSpot", new lapyard.geometry.Point(0, 0))) : Optional.empty(),
                 way.length("bag", WayIn.UNKNOWN.bagMm(), 300, 3_000),
-                way.number("barrow", WayIn.UNKNOWN.barrowLitres(), 10, 500, 1, "l"),
-                way.number("barrowMinutes", WayIn.UNKNOWN.barrowMinutes(), 1, 240, 1, "min"));
+                way.number("barrow", WayIn.UNKNOWN.barrowLitres(), 10, 500, 1, "l"));
+        barrowMinutes(way);
         way.refuseUnknown();
         return read;
+    }
+
+    /** An older place for the rate of a barrow, which the crew has; empty where it is not used. */
+    static OptionalDouble barrowMinutes(Cursor loadIn) {
+        return loadIn.has("barrowMinutes")
+                ? OptionalDouble.of(loadIn.number("barrowMinutes", Rate.BARROW.usualMinutes(), 1, 240, 1, "min"))
+                : OptionalDouble.empty();
     }
 
     static QuoteTerms quote(Cursor garden) {

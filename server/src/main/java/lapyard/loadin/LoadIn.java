@@ -15,6 +15,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.Lifting;
+import lapyard.plan.Rate;
 import lapyard.plan.WayIn;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -125,7 +126,7 @@ public record LoadIn(
                     new Amount(bags - found, "bags"),
                     "have " + (bags - found) + " brought on another day", "wheel the first ones in before the rest come"));
         }
-        List<Barrows> barrows = wheeled.stream().map(good -> barrows(good, way)).toList();
+        List<Barrows> barrows = wheeled.stream().map(good -> barrows(good, way, garden.people().crew().minutes(Rate.BARROW))).toList();
         return new LoadIn(drops, lifts, longest, roundTurn, bags, places, barrows, findings, CAUTIONS);
     }
 
@@ -202,14 +203,14 @@ public record LoadIn(
         return lifts;
     }
 
-    private static Barrows barrows(Wheeled good, WayIn way) {
+    private static Barrows barrows(Wheeled good, WayIn way, double minutes) {
         long runs = (long) Math.ceil(good.volumeM3() * 1000 / way.barrowLitres() - 1e-9);
-        double hours = runs * way.barrowMinutes() / 60;
+        double hours = runs * minutes / 60;
         return new Barrows(good.item(), good.label(), good.volumeM3(), runs, hours, Working.of(
                 "volume / barrow, rounded up; runs x minutes a run",
                 Working.COMMON_PRACTICE,
                 Input.of("volume", good.volumeM3(), "m3"),
                 Input.of("barrow", way.barrowLitres(), "l"),
-                Input.of("a run", way.barrowMinutes(), "min")));
+                Input.of("a run", minutes, "min")));
     }
 }

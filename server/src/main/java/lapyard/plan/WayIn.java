@@ -15,7 +15,6 @@ import lapyard.geometry.Point;
  * @param dropSpot      where the lorry sets down, in the yard
  * @param bagMm         side of the square that a bulk bag stands on
  * @param barrowLitres  of one barrow load
- * @param barrowMinutes for one run: load, wheel, tip, back
  */
 public record WayIn(
         boolean given,
@@ -24,8 +23,7 @@ public record WayIn(
         OptionalDouble afterTurnMm,
         Optional<Point> dropSpot,
         double bagMm,
-        double barrowLitres,
-        double barrowMinutes) {
+        double barrowLitres) {
     public static final WayIn UNKNOWN = new WayIn(
-            false, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), 1000, 60, 10);
+            false, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), 1000, 60);
 }

@@ -34,10 +34,7 @@ final class BenchPrint {
     private BenchPrint() {}
 
     static List<Page> sawDay(JobSheet sheet, PrintAsk ask) {
-        Batches.Rates usual = Batches.Rates.USUAL;
-        Batches.Rates rates = new Batches.Rates(
-                ask.minutesACut().orElse(usual.minutesACut()), ask.minutesASetting().orElse(usual.minutesASetting()));
-        return sawDay(sheet, SawAdvice.of(sheet), rates, ask.longestMm(), ask.bench(sheet.garden().imperial()));
+        return sawDay(sheet, SawAdvice.of(sheet), ask, ask.longestMm(), ask.bench(sheet.garden().imperial()));
     }
 
     static List<Page> rolls(JobSheet sheet, PrintAsk ask) {
@@ -67,7 +64,7 @@ final class BenchPrint {
     }
 
     private static List<Page> sawDay(
-            JobSheet sheet, List<SawAdvice> advice, Batches.Rates rates, OptionalDouble longestMm, BenchOptions options) {
+            JobSheet sheet, List<SawAdvice> advice, PrintAsk ask, OptionalDouble longestMm, BenchOptions options) {
         Garden garden = sheet.garden();
         Map<String, SawAdvice> bySection = new TreeMap<>();
         advice.forEach(one -> bySection.put(one.section(), one));
@@ -78,10 +75,10 @@ final class BenchPrint {
                     .filter(one -> one.id().equals(cutting.section()))
                     .findFirst();
             works.add(work(garden, "Timber " + cutting.section(), section, cutting,
-                    Optional.ofNullable(bySection.get(cutting.section())), rates, longestMm));
+                    Optional.ofNullable(bySection.get(cutting.section())), ask, longestMm));
         }
         for (SectionCutting strips : sheet.strips()) {
-            works.add(work(garden, "Strips ripped from " + strips.section(), Optional.empty(), strips, Optional.empty(), rates,
+            works.add(work(garden, "Strips ripped from " + strips.section(), Optional.empty(), strips, Optional.empty(), ask,
                     OptionalDouble.empty()));
         }
         works.removeIf(work -> work.boards().isEmpty());
@@ -110,8 +107,11 @@ final class BenchPrint {
 
     private static SawDay.Work work(
             Garden garden, String name, Optional<Section> section, SectionCutting cutting, Optional<SawAdvice> advice,
-            Batches.Rates rates, OptionalDouble longestMm) {
+            PrintAsk ask, OptionalDouble longestMm) {
         JobSheet.SawWork saw = cutting.saw();
+        Batches.Rates usual = saw.batches().rates();
+        Batches.Rates rates = new Batches.Rates(
+                ask.minutesACut().orElse(usual.minutesACut()), ask.minutesASetting().orElse(usual.minutesASetting()));
         double kerf = garden.goods().saw().kerfMm();
         List<SawBoard> fromMerchant = saw.boards().stream()
                 .filter(board -> saw.problem().stock().stream()

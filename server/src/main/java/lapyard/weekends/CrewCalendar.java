@@ -137,6 +137,17 @@ final class CrewCalendar {
         return most;
     }
 
+    /** Two share a coat where on nine of ten days of work two come or more; else the second would be waited for. */
+    int painters() {
+        int worked = 0;
+        int shared = 0;
+        for (int day = 0; day < days; day++) {
+            worked += hands(day) > 0 ? 1 : 0;
+            shared += hands(day) > 1 ? 1 : 0;
+        }
+        return worked > 0 && 10 * shared >= 9 * worked ? 2 : 1;
+    }
+
     boolean anyoneEver() {
         for (int day = 0; day < days; day++) if (hands(day) > 0) return true;
         return false;

@@ -47,6 +47,7 @@ public final class Staging {
 
     /**
      * @param lifting       what is lifted by how many, {@link #lifting}
+     * @param barrowLitres  of one barrow load
      * @param fixedWeekends beds whose timber is to be stacked in a given weekend, by code
      * @param done          ids of tasks that need not be planned any more, with the day on which each was done
      * @param today         first day that can still be planned
@@ -54,6 +55,7 @@ public final class Staging {
     public static Weekends of(
             Crew crew,
             Lifting lifting,
+            double barrowLitres,
             List<BedLoad> beds,
             List<PathLoad> paths,
             List<SawLoad> saw,
@@ -61,7 +63,8 @@ public final class Staging {
             Map<String, Integer> done,
             int today,
             Effort effort) {
-        List<Work> works = WorkList.of(crew, lifting, beds, paths, saw);
+        int painters = new CrewCalendar(crew, 7 * 53).painters();
+        List<Work> works = WorkList.of(crew, lifting, barrowLitres, painters, beds, paths, saw);
         return new Staging(crew, works, fixedWeekends, done.keySet(), done).plan(today, effort);
     }
 
@@ -278,7 +281,7 @@ public final class Staging {
             for (Work work : works) {
                 boolean stacking = Set.of("set-out", "dig", "pour", "ground", "mark", "notches", "course-1", "courses").contains(work.step());
                 Integer own = fixedWeekends.get(work.bed());
-                boolean cut = work.place().equals("saw") && Integer.parseInt(work.step().substring(4)) <= weekend;
+                boolean cut = work.step().startsWith("saw-") && Integer.parseInt(work.step().substring(4)) <= weekend;
                 if (!done.contains(work.id()) && (cut || stacking && own != null && own <= weekend)) wanted += work.personHours();
             }
             int latest = beds.stream().mapToInt(stands::get).max().orElse(limit);

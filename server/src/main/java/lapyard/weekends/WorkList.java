@@ -27,8 +27,12 @@ import lapyard.working.Quantity;
  * fixed, all coats before base and liner, the base with its drain gaps before the liner.
  */
 public final class WorkList {
-    /** A bed with all its quantities, those of ground and fill among them. */
-    public record BedLoad(BedWork work, List<Quantity> quantities) {
+    /**
+     * A bed with all its quantities, those of ground and fill among them.
+     *
+     * @param stripMinutes of its part of the bearer strips at the saw, ripped, trimmed and cut
+     */
+    public record BedLoad(BedWork work, List<Quantity> quantities, double stripMinutes) {
         public BedLoad {
             quantities = List.copyOf(quantities);
         }
@@ -38,7 +42,8 @@ public final class WorkList {
         }
     }
 
-    public record PathLoad(GardenPath path, List<Quantity> quantities) {
+    /** @param stone whether sub-base or gravel is laid */
+    public record PathLoad(GardenPath path, List<Quantity> quantities, boolean stone) {
         public PathLoad {
             quantities = List.copyOf(quantities);
         }
@@ -48,7 +53,7 @@ public final class WorkList {
      * One day at the saw, as long as it takes.
      *
      * @param weekend   of the beds that it cuts for
-     * @param cuts      square ones
+     * @param cuts      square ones, those that trim an end among them
      * @param settings  of the stop, and of the saw off square
      * @param slanted   cuts off square
      * @param boards    how many are put on it
@@ -72,16 +77,25 @@ public final class WorkList {
 
     private final Crew crew;
     private final Lifting lifting;
+    private final double barrowLitres;
+    private final int painters;
     private final List<Work> works = new ArrayList<>();
 
-    private WorkList(Crew crew, Lifting lifting) {
+    private WorkList(Crew crew, Lifting lifting, double barrowLitres, int painters) {
         this.crew = crew;
         this.lifting = lifting;
+        this.barrowLitres = barrowLitres;
+        this.painters = painters;
     }
 
-    /** Tasks in the order of work. */
-    static List<Work> of(Crew crew, Lifting lifting, List<BedLoad> beds, List<PathLoad> paths, List<SawLoad> saw) {
-        WorkList list = new WorkList(crew, lifting);
+    /**
+     * Tasks in the order of work.
+     *
+     * @param painters who share a coat
+     */
+    static List<Work> of(Crew crew, Lifting lifting, double barrowLitres, int painters, List<BedLoad> beds, List<PathLoad> paths,
+            List<SawLoad> saw) {
+        WorkList list = new WorkList(crew, lifting, barrowLitres, painters);
         saw.forEach(list::sawDay);
         paths.forEach(list::path);
         Set<Integer> sawn = new HashSet<>();
@@ -109,7 +123,7 @@ public final class WorkList {
         double edging = amount(load.quantities(), "edging.length");
         String id = load.path().id();
         works.add(new Work("path." + id, "path " + id, "", "path", "lay path " + id,
-                List.of(Share.alone(area * crew.minutes(Rate.PATH) + edging * crew.minutes(Rate.EDGING))), false, List.of(), List.of(),
+                List.of(Share.alone(area * crew.minutes(load.stone() ? Rate.STONE_PATH : Rate.PATH) + edging * crew.minutes(Rate.EDGING))), false, List.of(), List.of(),
                 List.of(round(area, 1) + " m2"), List.of("keep it clear: barrows and timbers come along it")));
     }
 
@@ -125,15 +139,22 @@ public final class WorkList {
                 List.of("look for pipes and cables before a peg goes in"));
         double dig = load.amount("dig");
         double concrete = load.amount("concrete");
+        double spoil = Math.ceil(load.amount("spoil.loose") * 1000 / barrowLitres - 1e-9);
+        double stone = load.amount("sub-base");
         if (dig > 0) {
-            last = add(load, "dig", "dig", dig * crew.minutes(Rate.DIG), after(last), List.of(round(dig, 2) + " m3 out"),
+            last = add(load, "dig", "dig", dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
+                    List.of(round(dig, 2) + " m3 out, " + (long) spoil + " barrows"),
                     List.of("look for pipes and cables before digging"));
         }
         if (concrete > 0) {
-            last = add(load, "pour", "pour", concrete * crew.minutes(Rate.POUR), after(last),
-                    List.of(round(concrete, 2) + " m3 of concrete"), List.of("wet concrete burns: gloves and boots"));
+            last = add(load, "pour", stone > 0 ? "sub-base, pour" : "pour",
+                    stone * crew.minutes(Rate.SUB_BASE) + concrete * crew.minutes(Rate.POUR), after(last),
+                    List.of(round(concrete, 2) + " m3 of concrete" + (stone > 0 ? ", " + round(stone, 2) + " m3 of sub-base" : "")), List.of("wet concrete burns: gloves and boots"));
         } else {
-            last = add(load, "ground", "make ground ready", wallM * crew.minutes(Rate.GROUND), after(last), List.of(), List.of());
+            last = add(load, "ground", "make ground ready",
+                    (load.amount("scribe.most") > 0 ? crew.minutes(Rate.SCRIBE) : wallM * crew.minutes(Rate.GROUND))
+                            + stone * crew.minutes(Rate.SUB_BASE),
+                    after(last), List.of(), List.of());
         }
         boolean poured = concrete > 0;
         List<After> ready = new ArrayList<>();
@@ -150,14 +171,22 @@ public final class WorkList {
                     List.of("cannot be cut once course 1 is fixed"), notched(load));
             first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
         }
-        last = stack(load, courses, first);
-        last = coats(load, last);
+        Work walls = stack(load, courses, first);
+        last = coats(load, walls);
         boolean coated = last.step().startsWith("coat");
         List<After> floor = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.waits().coatGapHours()) : 0,
                 coated ? "finish dries, and is hidden by the base" : "walls stand")));
         Work finish = last;
         int slats = load.work().bottom().slats().stream().mapToInt(SlatCut::count).sum();
         if (bed.inside().base().slatted() && slats + load.work().bottom().strips().size() > 0) {
+            if (load.stripMinutes() > 0) {
+                Work strips = new Work(id + ".strips", "saw", id, "strips", "rip and cut bearer strips", List.of(Share.alone(load.stripMinutes())),
+                        false, List.of(new After(walls.id(), 0, "walls stand")), List.of(),
+                        List.of(load.work().bottom().strips().size() + " bearers and beams"),
+                        List.of("rip with a riving knife, guard and push sticks: read the saw's own instructions first"));
+                works.add(strips);
+                floor.add(new After(strips.id(), 0, "strips are cut"));
+            }
             last = add(load, "base", "lay the base", (slats + load.work().bottom().strips().size()) * crew.minutes(Rate.BASE), floor,
                     List.of(load.work().bottom().strips().size() + " bearers and beams, " + slats + " slats"),
                     List.of("drain gaps are hidden by the liner: look at them now"));
@@ -174,16 +203,24 @@ public final class WorkList {
     }
 
     private Work stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
-        Work last = course(load, "course-1", "course 1, level and square", List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first);
+        boolean single = !courses.containsKey(2);
+        Work last = course(load, "course-1", "course 1, level and square", List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first,
+                single ? 1.0 : 1.0 / courses.size(), single);
         List<List<Piece>> above = new ArrayList<>();
         for (int number = 2; courses.containsKey(number); number++) above.add(courses.get(number));
         if (above.isEmpty()) return last;
         int top = courses.size();
-        return course(load, "courses", top == 2 ? "course 2" : "courses 2 to " + top, above, Rate.COURSE, after(last));
+        return course(load, "courses", top == 2 ? "course 2" : "courses 2 to " + top, above, Rate.COURSE, after(last),
+                (top - 1.0) / top, true);
     }
 
-    /** Course by course: its heavy timbers while the helpers are there, then the rest by one alone. */
-    private Work course(BedLoad load, String step, String label, List<List<Piece>> courses, Rate rate, List<After> after) {
+    /**
+     * Course by course: its heavy timbers while the helpers are there, then the rest by one alone; brackets and ties last.
+     *
+     * @param share of all courses, which is its share of the brackets
+     * @param top   whether the uppermost course is among them: all ties are put in with it
+     */
+    private Work course(BedLoad load, String step, String label, List<List<Piece>> courses, Rate rate, List<After> after, double share, boolean top) {
         List<Piece> pieces = courses.stream().flatMap(List::stream).toList();
         double heaviest = heaviestKg(load, pieces);
         List<Piece> heavy = heavy(load, pieces);
@@ -199,7 +236,21 @@ public final class WorkList {
             cautions.add(said(heaviest) + " to a lift of " + kg(heaviest) + ": bend the knees, agree the word first");
         }
         cautions.add("saw, drill and driver: eyes and hands");
+        List<String> fixed = new ArrayList<>();
+        double fixing = fixing(load, "brackets", share, Rate.BRACKET, "brackets", fixed)
+                + (top ? fixing(load, "ties.course", 1, Rate.COURSE_TIE, "course ties", fixed)
+                        + fixing(load, "ties.cross", 1, Rate.CROSS_TIE, "cross ties", fixed) : 0);
+        if (fixing > 0) {
+            shares.add(Share.alone(fixing));
+            loads.add(String.join(", ", fixed));
+        }
         return add(load, step, label, shares, after, loads, cautions, marks(pieces));
+    }
+
+    private double fixing(BedLoad load, String key, double share, Rate rate, String label, List<String> loads) {
+        double count = load.amount(key) * share;
+        if (count > 0) loads.add(Math.round(count) + " " + label);
+        return count * crew.minutes(rate);
     }
 
     private List<Piece> heavy(BedLoad load, List<Piece> pieces) {
@@ -233,7 +284,7 @@ public final class WorkList {
                     : List.of(new After(last.id(), wholeDays(crew.waits().coatGapHours()), "coat " + (coat - 1) + " dries"));
             String id = bed.id() + ".coat-" + coat;
             Work next = new Work(id, "bed " + bed.id(), bed.id(), "coat-" + coat, "coat " + coat,
-                    List.of(Share.alone(area * crew.minutes(Rate.COAT))), true, after, List.of(), List.of(round(area, 1) + " m2"),
+                    List.of(new Share(painters, false, area * crew.minutes(Rate.COAT) / painters)), true, after, List.of(), List.of(round(area, 1) + " m2"),
                     List.of("oily rags can catch fire by themselves: dry them spread out", "only on a dry day"));
             works.add(next);
             last = next;

@@ -69,7 +69,7 @@ public class BedsBench {
         for (Bed bed : beds) {
             BedWork work = Construction.of(bed, Saw.USUAL, 4780, Optional.of(new Point(0.002, 0.0125)));
             sink.consume(work);
-            sink.consume(BedFill.of(work));
+            sink.consume(BedFill.of(work, 60));
         }
     }
 }

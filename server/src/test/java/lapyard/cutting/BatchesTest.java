@@ -50,14 +50,18 @@ class BatchesTest {
         return new BoardLine("L4800", count, List.of(pieces), lengths, left);
     }
 
+    /** 4 minutes a cut and 10 a setting, as the job was worked by hand. */
+    private static final Rates SLOW = new Rates(4, 10);
+
     private static int bed(String mark) {
         return mark.startsWith("M") ? 1 : 2;
     }
 
-    /** Job worked by hand: 7 settings, 30 pieces, 22 times a board goes on the saw, 30 x 4 + 7 x 10 = 190 min. */
+    /** Job worked by hand: 7 settings, 30 pieces, 22 times a board goes on the saw, 30 x 4 + 7 x 10 = 190 min,
+     * and 10 ends to trim, 40 min. */
     @Test
     void sevenSettingsCutTheThirtyPiecesOfBothBeds() {
-        Batches batches = Batches.of(SawBoard.of(BOTH, PLAN, mark -> 1), Rates.USUAL);
+        Batches batches = Batches.of(SawBoard.of(BOTH, PLAN, mark -> 1), 4, SLOW);
         assertEquals(1, batches.stages().size());
         assertEquals(
                 List.of(2900.0, 2300.0, 1700.0, 1400.0, 1200.0, 900.0, 800.0),
@@ -66,7 +70,7 @@ class BatchesTest {
                 List.of(3, 3, 9, 3, 3, 3, 6),
                 batches.stages().get(0).settings().stream().map(Batches.Setting::pieces).toList());
         assertEquals(List.of(7, 30, 22), List.of(batches.settings(), batches.pieces(), batches.handlings()));
-        assertEquals(190, batches.minutes());
+        assertEquals(190 + 40, batches.minutes());
         assertEquals(10, batches.stages().get(0).boards());
     }
 
@@ -77,10 +81,10 @@ class BatchesTest {
      */
     @Test
     void boardByBoardEachBoardIsLiftedOnceButTheStopIsMovedMoreOften() {
-        Batches.Stage day = Batches.of(SawBoard.of(BOTH, PLAN, mark -> 1), Rates.USUAL).stages().get(0);
+        Batches.Stage day = Batches.of(SawBoard.of(BOTH, PLAN, mark -> 1), 4, SLOW).stages().get(0);
         assertEquals(21, day.settingsBoardByBoard());
-        assertEquals(30 * 4 + 21 * 10, day.minutesBoardByBoard(Rates.USUAL));
-        assertEquals(30 * 1.5 + 7 * 2, day.minutes(new Rates(1.5, 2)));
+        assertEquals(40 * 4 + 21 * 10, day.minutesBoardByBoard(SLOW));
+        assertEquals(40 * 1.5 + 7 * 2, day.minutes(new Rates(1.5, 2)));
     }
 
     /** Trim 10, 1400, 900, three of 800, each with its kerf of 4: 4800 - 10 - 4700 - 20 = 70 are left. */
@@ -131,7 +135,25 @@ class BatchesTest {
         assertEquals(1178, alone.lengthMm(Ledger.Fate.KEPT));
     }
 
-    /** The long-wall lap of the same beds: thirteen lengths, 30 x 4 + 13 x 10 = 250 min. */
+    /** Common practice, no source: 4 minutes a cut, 3 a setting; ten boards have an end to trim. */
+    @Test
+    void endsThatAreTrimmedCountAsCuts() {
+        Batches.Stage day = Batches.of(SawBoard.of(BOTH, PLAN, mark -> 1), 4, Rates.USUAL).stages().get(0);
+        assertEquals(10, day.trims());
+        assertEquals(40, day.cuts());
+        assertEquals(40 * 4 + 7 * 3, day.minutes(Rates.USUAL));
+    }
+
+    /** M on one day, N on the next: an end that was cut is trimmed again only where the saw is told to. */
+    @ParameterizedTest
+    @CsvSource({"0, 10, 0", "50, 10, 5"})
+    void anOffcutIsTrimmedAgainOnlyWhereTheSawIsToldTo(double retrimMm, int first, int second) {
+        CuttingProblem told = new CuttingProblem(BOTH.name(), 4, 10, 300, retrimMm, BOTH.stock(), BOTH.pieces());
+        List<Batches.Stage> days = Batches.of(SawBoard.of(told, M_FIRST, BatchesTest::bed), 4, Rates.USUAL).stages();
+        assertEquals(List.of(first, second), days.stream().map(Batches.Stage::trims).toList());
+    }
+
+    /** The long-wall lap of the same beds: thirteen lengths, 30 x 4 + 13 x 10 = 250 min, and an end to trim a board. */
     @Test
     void thirteenSettingsCutTheLongWallLap() {
         double[] m = {3000, 2, 1300, 4, 800, 2, 1800, 2, 2200, 2, 2800, 1, 1500, 1, 1100, 1, 1000, 1, 1600, 1, 2400, 1};
@@ -139,9 +161,9 @@ class BatchesTest {
         List<CuttingProblem.Demand> pieces = new ArrayList<>(Jobs.pieces(m));
         Jobs.pieces(n).forEach(p -> pieces.add(Jobs.piece("N" + p.id(), p.lengthMm(), p.count())));
         CuttingProblem problem = job("long-wall", 4, 10, List.of(board(4800, "36.00")), pieces);
-        Batches batches = Batches.of(SawBoard.of(problem, solved(problem, Effort.QUICK).plan()), Rates.USUAL);
+        Batches batches = Batches.of(SawBoard.of(problem, solved(problem, Effort.QUICK).plan()), 4, SLOW);
         assertEquals(List.of(13, 30), List.of(batches.settings(), batches.pieces()));
-        assertEquals(250, batches.minutes());
+        assertEquals(250 + 4 * batches.stages().get(0).boards(), batches.minutes());
     }
 
     /** Whatever the plan: every piece is cut once, in its stage, stops fall, no part overlaps, boards count from 1. */
@@ -151,7 +173,7 @@ class BatchesTest {
         CuttingProblem problem = Shapes.trade(8, 60, 3, 4, seed).problem();
         CuttingResult result = solved(problem, Effort.QUICK);
         List<SawBoard> boards = SawBoard.of(problem, result.plan());
-        Batches batches = Batches.of(boards, Rates.USUAL);
+        Batches batches = Batches.of(boards, problem.kerfMm(), SLOW);
         Ledger ledger = Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm());
         Map<String, Integer> planned = new TreeMap<>();
         result.plan().forEach(line -> line.pieces().forEach(id -> planned.merge(id, line.count(), Integer::sum)));

@@ -61,7 +61,7 @@ class SawDayTest {
 
     private static SawDay.Work work(List<SawBoard> boards) {
         return new SawDay.Work(
-                "Timber 100x200", Optional.of(TestGardens.SECTION), 4, 300, boards, Batches.of(boards, Batches.Rates.USUAL),
+                "Timber 100x200", Optional.of(TestGardens.SECTION), 4, 300, boards, Batches.of(boards, 4, Batches.Rates.USUAL),
                 Ledger.of(boards, 4, 300), List.of(), List.of(), List.of(new SawDay.Way("all beds together", boards.size(), "GBP 360.00")),
                 List.of(new SawDay.NearMiss(1200, 2, 12, "GBP 17.40", List.of("M-1C", "M-2C"))));
     }
@@ -89,10 +89,10 @@ class SawDayTest {
             assertEquals(1, first.stream().filter(stop::equals).count(), stop);
         }
         assertEquals(5, first.stream().filter("× 3"::equals).count() - 1, "six lengths of three pieces");
-        assertTrue(first.stream().anyMatch(t -> t.contains("18 cuts × 4 min + 6 settings × 10 min = 132 min")), first::toString);
+        assertTrue(first.stream().anyMatch(t -> t.contains("28 cuts, 10 of them to trim × 4 min + 6 settings × 3 min = 130 min")), first::toString);
         List<String> second = texts(pages, "Saw Day, weekend 2: batches");
         assertTrue(second.containsAll(List.of("1700", "800", "× 6")), second::toString);
-        assertTrue(second.stream().anyMatch(t -> t.contains("12 cuts × 4 min + 2 settings × 10 min = 68 min")), second::toString);
+        assertTrue(second.stream().anyMatch(t -> t.contains("12 cuts × 4 min + 2 settings × 3 min = 54 min")), second::toString);
     }
 
     /** Six sides of 1000 mitred at 30: outer face 1000, inner 884.5, so 0.94225 x 0.1 x 0.2 x 600 = 11.3 kg and not 12. */

@@ -24,7 +24,7 @@ class BedFillTest {
      */
     @Test
     void theWorkedLTakesItsWorkedSoil() {
-        BedFill fill = BedFill.of(Beds.built(Beds.m(Lap.TURNING)));
+        BedFill fill = BedFill.of(Beds.built(Beds.m(Lap.TURNING)), 60);
         assertEquals(455, value(fill.quantities(), "soil.depth"));
         assertEquals(2.3114, value(fill.quantities(), "soil.settled"), 1e-9);
         assertEquals(2.719, value(fill.quantities(), "soil.loose"), 5e-4);
@@ -44,7 +44,7 @@ class BedFillTest {
                 base,
                 Liner.USUAL,
                 fill,
-                Finish.USUAL)));
+                Finish.USUAL)), 60);
     }
 
     /** 400 - 45 - 50 - 50 = 255: 45 under 300. */

@@ -37,7 +37,7 @@ class PublishedFillChecksTest {
         Bed bed = Beds.section(Beds.bed("P", outer, 1, Lap.TURNING), new Section("s", t, height, 600, List.of()));
         BedWork work = Construction.of(
                 Beds.filled(bed, Base.OPEN, Liner.NONE, fill, Finish.NONE), Saw.USUAL, 1e6, Optional.empty());
-        return BedFill.of(work).quantities();
+        return BedFill.of(work, 60).quantities();
     }
 
     private static Outline around(double length, double width, double t) {

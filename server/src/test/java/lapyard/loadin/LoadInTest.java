@@ -123,7 +123,7 @@ class LoadInTest {
         LoadIn loads = Loads.of(sheet(""));
         LoadIn.Barrows topsoil = loads.barrows().stream().filter(one -> one.item().equals("soil.topsoil")).findFirst().orElseThrow();
         assertEquals(12, topsoil.runs());
-        assertEquals(2, topsoil.hours(), 1e-9);
+        assertEquals(12 * 8 / 60.0, topsoil.hours(), 1e-9);
     }
 
     @Test

@@ -42,9 +42,9 @@ class WorkedWeekendsTest {
             List<Quantity> quantities = new ArrayList<>(bed.quantities());
             quantities.add(new Quantity("dig", 0.416, "m3", Working.of("", "")));
             quantities.add(new Quantity("concrete", 0.208, "m3", Working.of("", "")));
-            beds.add(new BedLoad(bed.work(), quantities));
+            beds.add(new BedLoad(bed.work(), quantities, 0));
         }
-        return Staging.of(sheet.garden().people().crew(), sheet.lifting(), beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), Map.of(), 0,
+        return Staging.of(sheet.garden().people().crew(), sheet.lifting(), 60, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), Map.of(), 0,
                 Staging.FOLLOWING);
     }
 
@@ -61,10 +61,11 @@ class WorkedWeekendsTest {
         assertEquals(24, hours);
     }
 
-    /** Pour on Saturday, day 0: walls and coat 1 on day 7, coat 2 on 8, liner from 10 so Saturday 14, fill Sunday 15, top-up 43. */
+    /** Pour on Saturday, day 0: walls and coat 1 on day 7, coat 2 on 8, liner from 10 so Saturday 14, fill Sunday 15 at 6 minutes a
+     * barrow, top-up 43. */
     @Test
     void dryingAndCuringRunThroughTheWeek() {
-        Map<String, List<Integer>> days = days(onStrip(sheet(M, "")));
+        Map<String, List<Integer>> days = days(onStrip(sheet(M, "\"rates\":{\"barrow\":6}")));
         assertEquals(List.of(0, 0), days.get("pour"));
         assertEquals(List.of(7, 7), days.get("course-1"));
         assertEquals(List.of(7, 7), days.get("courses"));
@@ -177,6 +178,101 @@ class WorkedWeekendsTest {
         Weekends.Task course = sheet.weekends().byId().get("N.course-1");
         assertEquals(Optional.of(4), sheet.weekends().days().stream().filter(day -> day.number() == course.firstDay())
                 .map(Weekends.Day::weekend).findFirst());
+    }
+
+    private static double minutes(Weekends weekends, String task) {
+        return weekends.byId().get(task).work().minutes();
+    }
+
+    /**
+     * Bed M by hand, common practice, no source, but for concrete: 0.208 m3 by hand at 0.08 to 0.15 m3 an hour for two people,
+     * 2.8 to 5.2 person-hours; 0.416 m3 dug are 9 barrows of loose spoil of 60 l.
+     */
+    @Test
+    void groundIsDugWheeledOffFilledWithStoneAndPoured() {
+        JobSheet sheet = Gardens.sheet("{\"ground\":{\"outline\":[[0,0],[9000,0],[9000,9000],[0,9000]],\"surfaces\":[{\"kind\":\"grass\","
+                + "\"outline\":[[0,0],[9000,0],[9000,9000],[0,9000]]}],\"preparation\":{\"soft\":\"strip\"}},\"beds\":[" + M + "]}");
+        assertEquals(0.416 * 180 + 9 * 8, minutes(sheet.weekends(), "M.dig"), 1e-6);
+        assertEquals(0.208 * 120 + 0.208 * 1140, minutes(sheet.weekends(), "M.pour"), 1e-6);
+        double concrete = (minutes(sheet.weekends(), "M.pour") - 0.208 * 120) / 60;
+        assertTrue(concrete > 0.208 * 2 / 0.15 && concrete < 0.208 * 2 / 0.08, "person-hours " + concrete);
+    }
+
+    /** A bed on slabs that fall is scribed, two to three hours; where no level was taken the ground is scraped, 10.4 m of wall. */
+    @Test
+    void scribingTakesTwoToThreeHoursABed() {
+        String slabs = "\"ground\":{\"outline\":[[0,0],[9000,0],[9000,9000],[0,9000]],\"surfaces\":[{\"kind\":\"slab\","
+                + "\"outline\":[[0,0],[9000,0],[9000,9000],[0,9000]]}]%s},\"beds\":[" + M + "]";
+        String falls = ",\"levels\":[{\"at\":[0,0],\"drop\":412},{\"at\":[3000,0],\"drop\":412},{\"at\":[0,2400],\"drop\":442}]";
+        double scribed = minutes(Gardens.sheet("{" + slabs.formatted(falls) + "}").weekends(), "M.ground");
+        assertTrue(scribed >= 120 && scribed <= 180, scribed + " min");
+        assertEquals(10.4 * 6, minutes(Gardens.sheet("{" + slabs.formatted("") + "}").weekends(), "M.ground"), 1e-6);
+    }
+
+    /** Marking and sealing 5 minutes a piece: 18 pieces. Two painters halve a coat; one who comes alone does not. */
+    @Test
+    void marksAndCoatsTakeTheirTime() {
+        Weekends two = sheet(M, "").weekends();
+        assertEquals(18 * 5, minutes(two, "M.mark"));
+        Weekends one = sheet(M, "\"people\":[{\"name\":\"Ana\"}]").weekends();
+        assertEquals(minutes(one, "M.coat-1") / 2, minutes(two, "M.coat-1"), 1e-9);
+        assertEquals(13.52 * 8, minutes(one, "M.coat-1"), 0.01);
+        assertEquals(one.byId().get("M.coat-1").work().personHours(), two.byId().get("M.coat-1").work().personHours(), 1e-9);
+        Weekends saturdays = sheet(M, "\"people\":[{\"name\":\"Ana\"},{\"name\":\"Bo\",\"days\":[\"sat\"]}]").weekends();
+        assertEquals(1, saturdays.byId().get("M.coat-1").work().people());
+    }
+
+    /**
+     * Strips of M by hand: 14 cuts of 9 strips ripped from 5 boards, as many ends to trim as strips, a setting a length; one
+     * person, and not before its walls stand.
+     */
+    @Test
+    void stripsAreOnePersonsWorkInTheWeekendThatLaysThem() {
+        JobSheet sheet = sheet(M + "," + N.replace("\"courses\"", "\"weekend\":4,\"courses\""), "");
+        int strips = sheet.beds().stream().mapToInt(bed -> bed.work().bottom().strips().size()).sum();
+        JobSheet.SawWork saw = sheet.strips().get(0).saw();
+        double all = strips + saw.boards().size() + saw.ripping().orElseThrow().rips() + 3 * saw.batches().settings();
+        assertEquals(all, minutes(sheet.weekends(), "M.strips") + minutes(sheet.weekends(), "N.strips"), 1e-9);
+        assertEquals((saw.boards().size() + 1) / 2, saw.ripping().orElseThrow().boards());
+        for (String bed : List.of("M", "N")) {
+            assertEquals(List.of(1, false), List.of(sheet.weekends().byId().get(bed + ".strips").work().people(),
+                    sheet.weekends().byId().get(bed + ".strips").work().lifts()));
+            assertTrue(begins(sheet.weekends(), bed + ".strips") >= ends(sheet.weekends(), bed + ".courses"), bed);
+            assertTrue(begins(sheet.weekends(), bed + ".base") >= ends(sheet.weekends(), bed + ".strips"), bed);
+        }
+        assertTrue(sheet.weekends().byId().get("N.strips").firstDay() >= 21, "weekend 4");
+    }
+
+    /** Brackets, course ties and cross ties take time: 12 brackets on a bed of 4 corners and 3 courses, 8 minutes each. */
+    @Test
+    void bracketsAndTiesTakeTime() {
+        String bed = N.replace("\"courses\":3", "\"courses\":3,\"ties\":{\"brackets\":true}");
+        JobSheet with = sheet(bed, "");
+        JobSheet without = sheet(bed.replace("true", "false"), "");
+        double more = minutes(with.weekends(), "N.course-1") + minutes(with.weekends(), "N.courses")
+                - minutes(without.weekends(), "N.course-1") - minutes(without.weekends(), "N.courses");
+        assertEquals(12 * 8, more, 1e-6);
+    }
+
+    /** 4 m of path 900 wide: bark 15 minutes a square metre; with sub-base dug and compacted 35 to 45. */
+    @Test
+    void aPathWithStoneIsDugAndCompacted() {
+        String path = "{\"beds\":[],\"paths\":[{\"id\":\"P\",\"line\":[[0,0],[4000,0]],\"width\":900,\"layers\":[%s{\"material\":\"bark\",\"depth\":50}]}]}";
+        double bark = minutes(Gardens.sheet(path.formatted("")).weekends(), "path.P") / 3.6;
+        double stone = minutes(Gardens.sheet(path.formatted("{\"material\":\"sub-base\",\"depth\":100},")).weekends(), "path.P") / 3.6;
+        assertEquals(15, bark, 1e-6);
+        assertTrue(stone >= 35 && stone <= 45, stone + " min a m2");
+    }
+
+    /** One rate for one barrow: of a bed that is filled and of a load that is wheeled in. */
+    @Test
+    void oneBarrowHasOneRate() {
+        JobSheet sheet = sheet(N, "\"rates\":{\"barrow\":7}");
+        double barrows = sheet.beds().get(0).quantities().stream().filter(quantity -> quantity.key().equals("barrows")).findFirst().orElseThrow().value();
+        assertEquals(barrows * 7, minutes(sheet.weekends(), "N.fill"), 1e-9);
+        lapyard.job.Loads.of(sheet).barrows().forEach(one -> assertEquals(one.runs() * 7 / 60.0, one.hours(), 1e-9));
+        assertEquals(8, Crew.USUAL.minutes(lapyard.plan.Rate.BARROW));
+        assertEquals(9, Gardens.garden("{\"beds\":[],\"loadIn\":{\"barrowMinutes\":9}}").people().crew().minutes(lapyard.plan.Rate.BARROW));
     }
 
     @Test

@@ -74,9 +74,8 @@ export class LapLoadIn extends GardenElement {
         number('Room on it', 'vehicle', 'volume', 0.01, 200, 'm³'),
         length('Narrowest passage', 'passage', 'width', 100, 20000),
         way.passage?.width ? length('After a square turn', 'passage', 'turn', 100, 20000) : null,
-        number('Barrow', null, 'barrow', 10, 500, 'l'),
-        number('A run', null, 'barrowMinutes', 1, 240, 'minutes')),
-      h('p.hint', {}, `Usual: ${USUAL_WAY.barrow} l and ${USUAL_WAY.barrowMinutes} minutes a run. Your vehicle fetches from who charges nothing to bring.`));
+        number('Barrow', null, 'barrow', 10, 500, 'l')),
+      h('p.hint', {}, `Usual: ${USUAL_WAY.barrow} l. How long a run takes is among the crew's rates. Your vehicle fetches from who charges nothing to bring.`));
   }
 
   #all(loads) {

@@ -1,6 +1,6 @@
 /** The way goods come in, as the document holds it. */
 
-export const USUAL_WAY = { barrow: 60, barrowMinutes: 10 };
+export const USUAL_WAY = { barrow: 60 };
 
 export const wayInOf = plan => plan.loadIn ?? {};
 
