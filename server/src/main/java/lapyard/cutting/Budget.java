@@ -1,6 +1,7 @@
 package lapyard.cutting;
 
 import java.time.Duration;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /** What is left of an {@link Effort}. The same work always costs the same steps; the clock can only end it earlier. */

@@ -1,9 +1,11 @@
 package lapyard.cutting;
 
+import java.time.Duration;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /**
@@ -13,6 +15,12 @@ import lapyard.working.Progress;
  * @see "docs/method/cutting.md"
  */
 public final class CuttingSolver {
+    /** For a slip that follows each change of the garden. A step is about a microsecond of one core. */
+    public static final Effort QUICK = new Effort(450_000, Duration.ofSeconds(2), 6_000);
+
+    /** For a plan that is taken to the saw. */
+    public static final Effort FULL = new Effort(20_000_000, Duration.ofSeconds(10));
+
     private CuttingSolver() {}
 
     /**

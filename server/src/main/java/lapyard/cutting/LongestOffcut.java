@@ -1,6 +1,7 @@
 package lapyard.cutting;
 
 import java.time.Duration;
+import lapyard.working.Effort;
 
 /**
  * Looks for a longer single offcut at the same money and boards: the rest to be left is one more piece to place, so the

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import lapyard.working.Effort;
 
 /** Which repeated length, cut a little shorter, would save a board or money. Offered, never applied. */
 public final class NearMisses {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import lapyard.working.Effort;
 
 /**
  * What is left to do after some sawing: the done part stays done, the rest is planned on what is really there, and what

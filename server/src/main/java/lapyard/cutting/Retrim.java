@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /**

@@ -27,33 +27,6 @@ public record Sawn(
         spoiled = List.copyOf(spoiled);
     }
 
-    /** A board that waits whole. */
-    public static Sawn whole(String board, String stock) {
-        return new Sawn(board, stock, false, List.of(), List.of(), 0, OptionalDouble.empty());
-    }
-
-    /** A board of a plan whose planned cuts are all done. */
-    public static Sawn done(SawBoard board) {
-        return new Sawn(
-                name(board),
-                board.stock(),
-                true,
-                board.cuts().stream().map(SawBoard.Cut::mark).toList(),
-                List.of(),
-                0,
-                OptionalDouble.empty());
-    }
-
-    /** A board of a plan that is there and not opened yet. */
-    public static Sawn waiting(SawBoard board) {
-        return whole(name(board), board.stock());
-    }
-
-    /** The same board with so much of it lost, mm. */
-    public Sawn losing(double mm) {
-        return new Sawn(board, stock, opened, cut, spoiled, lostMm + mm, leftMm);
-    }
-
     /** {@code #7} for board 7 of a plan. */
     public static String name(SawBoard board) {
         return "#" + board.number();

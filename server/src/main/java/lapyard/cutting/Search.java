@@ -2,6 +2,7 @@ package lapyard.cutting;
 
 import java.util.Optional;
 import java.util.Random;
+import lapyard.working.Effort;
 
 /** From a first filling to the best plan that the effort buys, and the bound that tells how good it is. */
 final class Search {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import lapyard.working.Effort;
 
 /**
  * What cutting in stages costs beside other ways to cut the same pieces.

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lapyard.working.Effort;
 
 /**
  * Among plans of equal money and boards, one that is better to work with: first the shortest boards on hand, then the

@@ -56,15 +56,6 @@ public record Scale(int n) implements Comparable<Scale> {
         throw new IllegalArgumentException("nothing that large can be drawn: 1:" + Math.round(least) + " would be needed");
     }
 
-    /** Whether ISO 5455 recommends it as a reduction or full size. */
-    public boolean recommended() {
-        int rest = n;
-        while (rest % 10 == 0) {
-            rest /= 10;
-        }
-        return rest == 1 || rest == 2 || rest == 5;
-    }
-
     public double paperMm(double realMm) {
         return realMm / n;
     }

@@ -45,12 +45,6 @@ public final class FewestRectangles {
         }
     }
 
-    /** The least number of rectangles. */
-    public static int count(Outline outline) {
-        CutGrid grid = CutGrid.of(outline.counterClockwise());
-        return grid.insideCorners().size() - largestSet(grid.chords()).size() + 1;
-    }
-
     /**
      * Splits into the least number of rectangles: all of them up to {@link #ALL_SPLITS_UP_TO} inside corners, else
      * one. In a fixed order.
@@ -82,7 +76,7 @@ public final class FewestRectangles {
     }
 
     /** A largest set of chords no two of which meet, by Koenig's theorem from a largest matching. */
-    private static List<CutGrid.Segment> largestSet(List<CutGrid.Segment> chords) {
+    static List<CutGrid.Segment> largestSet(List<CutGrid.Segment> chords) {
         List<CutGrid.Segment> level =
                 chords.stream().filter(CutGrid.Segment::level).toList();
         List<CutGrid.Segment> upright =

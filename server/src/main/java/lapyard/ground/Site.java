@@ -25,7 +25,6 @@ final class Site {
     private final List<Zone> zones = new ArrayList<>();
     private final STRtree index = new STRtree();
     private final STRtree zoneIndex = new STRtree();
-    private final List<Geometry> solids = new ArrayList<>();
 
     /** A bed and how far it would move. */
     private record Move(Direction direction, double mm, boolean free) {}
@@ -43,9 +42,6 @@ final class Site {
                 .forEach(kept -> zones.add(Zone.of(zones.size(), kept, yard)));
         for (Zone zone : zones) {
             zoneIndex.insert(zone.keptClear().getEnvelopeInternal(), zone);
-            if (zone.solid()) {
-                solids.add(zone.shape());
-            }
         }
     }
 
@@ -71,11 +67,6 @@ final class Site {
         }
         near.sort(Comparator.comparingInt(Zone::index));
         return near;
-    }
-
-    /** Things that stand in the yard and can neither be walked over nor stood upon. */
-    List<Geometry> solids() {
-        return solids;
     }
 
     /** True too where no yard was drawn. */

@@ -17,9 +17,9 @@ import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
-import lapyard.cutting.Effort;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import lapyard.working.Effort;
 
 /**
  * Where long walls are joined, chosen with the boards: of the ways that keep every rule, those with which all beds' timber

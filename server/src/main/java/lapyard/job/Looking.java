@@ -11,6 +11,7 @@ import lapyard.plan.Search;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollSolver;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /**
@@ -23,18 +24,18 @@ import lapyard.working.Progress;
  */
 record Looking(Search search, Function<String, Progress> progress, boolean alone, SearchMemory memory) {
     private static final Duration LONGEST = Duration.ofSeconds(60);
-    private static final lapyard.cutting.Effort LONG_BOARDS = new lapyard.cutting.Effort(6_000_000, LONGEST, 1_500_000);
-    private static final lapyard.sheets.Effort LONG_ROLLS = new lapyard.sheets.Effort(300_000, LONGEST);
+    private static final Effort LONG_BOARDS = new Effort(6_000_000, LONGEST, 1_500_000);
+    private static final Effort LONG_ROLLS = new Effort(300_000, LONGEST);
 
     /** Chose as the whole quick search did in all samples and in eight made-up gardens of eight Ls; 300 did not. */
-    private static final lapyard.sheets.Effort GLANCE = new lapyard.sheets.Effort(800, Duration.ofSeconds(1));
+    private static final Effort GLANCE = new Effort(800, Duration.ofSeconds(1));
 
     /** A search in parts gives none of them less than this part of its time; where trims are taken up again, who knows. */
     private static final int LEAST_SHARE = 16;
 
-    private record Boards(CuttingProblem problem, lapyard.cutting.Effort effort) {}
+    private record Boards(CuttingProblem problem, Effort effort) {}
 
-    private record Rolls(RollProblem problem, lapyard.sheets.Effort effort) {}
+    private record Rolls(RollProblem problem, Effort effort) {}
 
     Looking(Search search, Function<String, Progress> progress, SearchMemory memory) {
         this(search, progress, true, memory);
@@ -84,7 +85,7 @@ record Looking(Search search, Function<String, Progress> progress, boolean alone
         return rolls(problem, GLANCE, Progress.UNHEARD);
     }
 
-    private CuttingResult boards(CuttingProblem problem, lapyard.cutting.Effort effort, Progress heard) {
+    private CuttingResult boards(CuttingProblem problem, Effort effort, Progress heard) {
         int pieces = problem.pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
         return memory.of(
                 new Boards(problem, effort),
@@ -93,7 +94,7 @@ record Looking(Search search, Function<String, Progress> progress, boolean alone
                 result -> problem.retrimMm() == 0 && result.seconds() * 1e9 < effort.limit().toNanos());
     }
 
-    private RollResult rolls(RollProblem problem, lapyard.sheets.Effort effort, Progress heard) {
+    private RollResult rolls(RollProblem problem, Effort effort, Progress heard) {
         int pieces = problem.pieces().stream().mapToInt(RollProblem.Piece::count).sum();
         return memory.of(
                 new Rolls(problem, effort),
@@ -102,19 +103,19 @@ record Looking(Search search, Function<String, Progress> progress, boolean alone
                 result -> result.seconds() * 1e9 * LEAST_SHARE < effort.limit().toNanos());
     }
 
-    private lapyard.cutting.Effort boards(int of) {
-        lapyard.cutting.Effort quick = lapyard.cutting.Effort.QUICK;
+    private Effort boards(int of) {
+        Effort quick = CuttingSolver.QUICK;
         if (search == Search.SHORT) {
             return quick;
         }
         long patience = Math.max(quick.patience(), LONG_BOARDS.patience() / of);
-        return new lapyard.cutting.Effort(Math.max(quick.steps(), LONG_BOARDS.steps() / of), LONGEST, patience);
+        return new Effort(Math.max(quick.steps(), LONG_BOARDS.steps() / of), LONGEST, patience);
     }
 
-    private lapyard.sheets.Effort rolls(int of) {
-        lapyard.sheets.Effort quick = lapyard.sheets.Effort.QUICK;
+    private Effort rolls(int of) {
+        Effort quick = RollSolver.QUICK;
         return search == Search.SHORT
                 ? quick
-                : new lapyard.sheets.Effort(Math.max(quick.steps(), LONG_ROLLS.steps() / of), LONGEST);
+                : new Effort(Math.max(quick.steps(), LONG_ROLLS.steps() / of), LONGEST);
     }
 }

@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingResult.BoardLine;
-import lapyard.cutting.Effort;
+import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Replan;
 import lapyard.cutting.SawBoard;
 import lapyard.cutting.Sawn;
@@ -66,7 +66,7 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
     static Optional<Resawn> of(SawWork planned, CuttingResult pooled, List<Tally.Board> told, ToIntFunction<String> weekendOf) {
         if (asPlanned(planned, told)) return Optional.empty();
         Map<String, String> demandOf = demands(planned);
-        Replan replan = Replan.of(planned.problem(), sawn(told, demandOf), Effort.QUICK);
+        Replan replan = Replan.of(planned.problem(), sawn(told, demandOf), CuttingSolver.QUICK);
         if (!(replan instanceof Replan.Planned rest)) return Optional.empty();
         return Optional.of(new Laying(planned, told, demandOf, rest, weekendOf).laid(pooled));
     }

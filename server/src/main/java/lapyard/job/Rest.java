@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.Effort;
+import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Replan;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipLine;
@@ -88,7 +88,7 @@ public record Rest(
             }
         }
         if (!known) return;
-        Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf), Effort.QUICK);
+        Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf), CuttingSolver.QUICK);
         if (replan instanceof Replan.Refused refused) {
             for (Replan.Stop stop : refused.stops()) {
                 findings.add(Finding.stop("tally, " + stop.where(), stop.text(), null, stop.ways().toArray(String[]::new)));

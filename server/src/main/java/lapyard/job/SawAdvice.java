@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import lapyard.construction.Nest;
 import lapyard.cutting.CuttingResult.Unplaced;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.Effort;
+import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.NearMisses;
 import lapyard.cutting.Staging;
 import lapyard.job.JobSheet.SawWork;
@@ -65,7 +65,7 @@ public record SawAdvice(
     private static SawAdvice of(SectionCutting cutting) {
         int there = NearMisses.lengths(cutting.saw().problem(), byDemand(cutting), nested(cutting.saw()));
         int tried = Math.min(there, NearMisses.MOST_LENGTHS);
-        Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), Effort.QUICK);
+        Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
         return new SawAdvice(
                 cutting.section(),
                 way("pooled once", staging.pooledOnce(), cutting),

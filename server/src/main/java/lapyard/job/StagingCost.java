@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import lapyard.catalogue.Supplier;
-import lapyard.cutting.Effort;
+import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Staging;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Slip;
@@ -59,7 +59,7 @@ public record StagingCost(List<Way> ways) {
             apart = apart.and(way, pooled.cost().isPresent());
         }
         for (SectionCutting cutting : sheet.cutting()) {
-            Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), Effort.QUICK);
+            Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
             boolean priced = cutting.saw().ways().stream().allMatch(way -> way.cost().isPresent());
             once = once.and(staging.pooledOnce(), priced);
             carried = carried.and(new Staging.Way(cutting.result().boards(), cutting.result().paid()), priced);

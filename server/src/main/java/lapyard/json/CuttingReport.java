@@ -7,7 +7,7 @@ import java.util.Set;
 import lapyard.cutting.Batches;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.Effort;
+import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.NearMisses;
 import lapyard.cutting.SawBoard;
@@ -23,7 +23,7 @@ final class CuttingReport {
         boards.forEach(board -> sawn.add(SawWorkJson.board(board)));
         json.set("batches", SawWorkJson.batches(Batches.of(boards, problem.kerfMm(), Batches.Rates.USUAL)));
         json.set("ledger", SawWorkJson.ledger(Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm())));
-        Staging staging = Staging.of(problem, result, Effort.QUICK);
+        Staging staging = Staging.of(problem, result, CuttingSolver.QUICK);
         ObjectNode ways = json.putObject("staging");
         way(ways.putObject("pooledOnce"), staging.pooledOnce());
         way(ways.putObject("staged"), new Staging.Way(result.boards(), result.paid()));

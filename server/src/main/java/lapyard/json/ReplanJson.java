@@ -10,9 +10,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.Effort;
 import lapyard.cutting.Replan;
 import lapyard.cutting.Sawn;
+import lapyard.working.Effort;
 
 /** The wire form of what has been sawn so far, and of the plan for the rest. Lengths in millimetres. */
 final class ReplanJson {

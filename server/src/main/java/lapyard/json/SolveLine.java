@@ -8,6 +8,7 @@ import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.sheets.RollSolver;
 import lapyard.stages.StagingSolver;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /** One problem's text in, its result out, for the command line and HTTP alike. */
@@ -24,7 +25,7 @@ public final class SolveLine {
     public static ObjectNode cutting(String text, double seconds, Progress progress) throws UnreadableDocument {
         JsonNode node = DocumentText.parse(text);
         CuttingProblem problem = CuttingJson.read(node);
-        var effort = new lapyard.cutting.Effort(Long.MAX_VALUE, limit(seconds));
+        var effort = new Effort(Long.MAX_VALUE, limit(seconds));
         if (node.has("sawn")) return ReplanJson.solve(problem, node, effort);
         CuttingResult result = CuttingSolver.solve(problem, effort, progress);
         ObjectNode json = CuttingJson.write(result);
@@ -35,13 +36,13 @@ public final class SolveLine {
     /** As {@link #cutting}. */
     public static ObjectNode rolls(String text, double seconds, Progress progress) throws UnreadableDocument {
         return RollsJson.write(RollSolver.solve(
-                RollsJson.read(DocumentText.parse(text)), new lapyard.sheets.Effort(Long.MAX_VALUE, limit(seconds)), progress));
+                RollsJson.read(DocumentText.parse(text)), new Effort(Long.MAX_VALUE, limit(seconds)), progress));
     }
 
     /** As {@link #cutting}. */
     public static ObjectNode staging(String text, double seconds, Progress progress) throws UnreadableDocument {
         return StagingJson.write(StagingSolver.solve(
-                StagingJson.read(DocumentText.parse(text)), new lapyard.stages.Effort(Long.MAX_VALUE, limit(seconds)), progress));
+                StagingJson.read(DocumentText.parse(text)), new Effort(Long.MAX_VALUE, limit(seconds)), progress));
     }
 
     private static Duration limit(double seconds) {

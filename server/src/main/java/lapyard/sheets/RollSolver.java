@@ -1,15 +1,23 @@
 package lapyard.sheets;
 
+import java.time.Duration;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /** The least money in roll goods. */
 public final class RollSolver {
+    /** For a slip that follows each change of the garden. A second is worth 100 000 steps, so steps without end are bounded by what their time is worth. */
+    public static final Effort QUICK = new Effort(3_000, Duration.ofSeconds(1));
+
+    /** For a layout that is rolled out and cut. */
+    public static final Effort FULL = new Effort(300_000, Duration.ofSeconds(10));
+
     private RollSolver() {}
 
     /**

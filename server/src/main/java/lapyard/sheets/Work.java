@@ -1,6 +1,7 @@
 package lapyard.sheets;
 
 import java.time.Duration;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /**

@@ -2,6 +2,7 @@ package lapyard.stages;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /** What is left of an {@link Effort}. The same work always costs the same turns; the clock can only end it earlier. */

@@ -1,8 +1,10 @@
 package lapyard.stages;
 
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import lapyard.stages.Placing.Times;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /**
@@ -10,6 +12,12 @@ import lapyard.working.Progress;
  * better orders are searched for until the bound is met or the effort is spent.
  */
 public final class StagingSolver {
+    /** For a schedule that follows each change of the garden. A step is 1000 turns of the inner loop, a few microseconds of one core. */
+    public static final Effort QUICK = new Effort(2_000, Duration.ofSeconds(2), 1_000);
+
+    /** For a schedule that people come by. */
+    public static final Effort FULL = new Effort(400_000, Duration.ofSeconds(10), 100_000);
+
     private StagingSolver() {}
 
     /**

@@ -22,11 +22,6 @@ record EarthPressure(double soilKnM3, double frictionDeg, double besideKpa) {
         return 1 - Math.sin(Math.toRadians(frictionDeg));
     }
 
-    /** The same against a wall that is pressed into the soil. */
-    double passive() {
-        return 1 / active();
-    }
-
     /** At a depth, the soil drained. */
     double drainedKpa(double depthM) {
         return soilPartKpa(depthM) + besidePartKpa();
@@ -43,13 +38,6 @@ record EarthPressure(double soilKnM3, double frictionDeg, double besideKpa) {
     /** On each metre of wall, the soil drained. */
     double drainedKnM(double heightM) {
         return active() * soilKnM3 * heightM * heightM / 2 + besidePartKpa() * heightM;
-    }
-
-    /** How high over the foot that push acts. */
-    double drainedHeightM(double heightM) {
-        double soil = active() * soilKnM3 * heightM * heightM / 2;
-        double beside = besidePartKpa() * heightM;
-        return (soil * heightM / 3 + beside * heightM / 2) / (soil + beside);
     }
 
     /** Growth of the pressure with depth where the bed is full of water: what floats, and the water itself. */

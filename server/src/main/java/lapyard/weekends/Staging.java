@@ -16,13 +16,13 @@ import lapyard.plan.Crew.Person;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Lifting;
-import lapyard.stages.Effort;
 import lapyard.stages.StagingProblem;
 import lapyard.stages.StagingResult;
 import lapyard.stages.StagingSolver;
 import lapyard.weekends.WorkList.BedLoad;
 import lapyard.weekends.WorkList.PathLoad;
 import lapyard.weekends.WorkList.SawLoad;
+import lapyard.working.Effort;
 
 /** Lays the order of work over the crew's days. */
 public final class Staging {

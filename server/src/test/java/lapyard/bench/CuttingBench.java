@@ -19,10 +19,10 @@ import java.util.function.LongFunction;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
-import lapyard.cutting.Effort;
 import lapyard.cutting.PlanChecker;
 import lapyard.cutting.Reference;
 import lapyard.cutting.Shapes;
+import lapyard.working.Effort;
 
 /**
  * Our cutting beside first-fit decreasing, best-fit decreasing and OR-Tools CP-SAT on the same cases with the same

@@ -6,7 +6,6 @@ import java.util.concurrent.TimeUnit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
-import lapyard.cutting.Effort;
 import lapyard.cutting.Jobs;
 import lapyard.cutting.Shapes;
 import org.ojalgo.optimisation.Expression;
@@ -48,17 +47,17 @@ public class CuttingSpeed {
 
     @Benchmark
     public CuttingResult twoBedsFromOneLength() {
-        return CuttingSolver.solve(oneLength, Effort.QUICK);
+        return CuttingSolver.solve(oneLength, CuttingSolver.QUICK);
     }
 
     @Benchmark
     public CuttingResult twoBedsFromFourLengths() {
-        return CuttingSolver.solve(fourLengths, Effort.QUICK);
+        return CuttingSolver.solve(fourLengths, CuttingSolver.QUICK);
     }
 
     @Benchmark
     public CuttingResult sixtyLengthsThreeThousandPieces() {
-        return CuttingSolver.solve(field, Effort.QUICK);
+        return CuttingSolver.solve(field, CuttingSolver.QUICK);
     }
 
     /** 60 covering rows, 300 patterns: what every pricing round would cost by a general library. */

@@ -11,13 +11,13 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import lapyard.sheets.Effort;
 import lapyard.sheets.LayoutJudge;
 import lapyard.sheets.PlainPackers;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollSolver;
 import lapyard.sheets.TradeJobs;
+import lapyard.working.Effort;
 
 /**
  * Roll layouts beside first-fit decreasing height and bottom-left fill in the same run; every layout is judged.
@@ -41,7 +41,7 @@ public final class RollBench {
 
     private static RollResult solve(RollProblem problem, double seconds) {
         Effort effort =
-                seconds == 0 ? Effort.QUICK : new Effort(Long.MAX_VALUE, Duration.ofMillis((long) (1000 * seconds)));
+                seconds == 0 ? RollSolver.QUICK : new Effort(Long.MAX_VALUE, Duration.ofMillis((long) (1000 * seconds)));
         return LayoutJudge.check(problem, RollSolver.solve(problem, effort));
     }
 

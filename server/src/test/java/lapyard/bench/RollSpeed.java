@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
-import lapyard.sheets.Effort;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollSolver;
@@ -52,6 +51,6 @@ public class RollSpeed {
 
     @Benchmark
     public RollResult quick() {
-        return RollSolver.solve(problem, Effort.QUICK);
+        return RollSolver.solve(problem, RollSolver.QUICK);
     }
 }

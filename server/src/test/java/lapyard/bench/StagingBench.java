@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
 import java.util.TreeMap;
-import lapyard.stages.Effort;
 import lapyard.stages.Reference;
 import lapyard.stages.ResearchSample;
 import lapyard.stages.ScheduleJudge;
@@ -14,6 +13,7 @@ import lapyard.stages.StagingJobs;
 import lapyard.stages.StagingProblem;
 import lapyard.stages.StagingResult;
 import lapyard.stages.StagingSolver;
+import lapyard.working.Effort;
 
 /**
  * Schedules of the research sample and of generated jobs; every schedule is judged. Arguments: seconds a problem (1).
@@ -47,7 +47,7 @@ public final class StagingBench {
         for (int[] size : new int[][] {{3, 1}, {8, 2}, {8, 4}, {20, 2}, {20, 4}, {50, 3}, {50, 6}}) {
             var problem = StagingJobs.beds(size[0], size[1], 1);
             StagingResult first = StagingSolver.solve(problem, new Effort(1, Duration.ofMinutes(1)));
-            for (Effort own : new Effort[] {Effort.QUICK, new Effort(Long.MAX_VALUE, Duration.ofSeconds(3))}) {
+            for (Effort own : new Effort[] {StagingSolver.QUICK, new Effort(Long.MAX_VALUE, Duration.ofSeconds(3))}) {
                 StagingResult result = ScheduleJudge.check(problem, StagingSolver.solve(problem, own));
                 OUT.printf("| %d, %d, %d | %s | %s | %s | %.3f |%n", size[0], 8 * size[0], size[1], spans(problem, result, true),
                         spans(problem, result, false), spans(problem, first, false), result.seconds());

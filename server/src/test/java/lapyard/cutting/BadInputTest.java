@@ -18,13 +18,13 @@ class BadInputTest {
     private static final List<CuttingProblem.Stock> LONG = List.of(board(4800, "36.00"));
 
     private static CuttingResult.Unplaced only(CuttingProblem problem) {
-        var result = Jobs.solved(problem, Effort.FULL);
+        var result = Jobs.solved(problem, CuttingSolver.FULL);
         assertEquals(1, result.unplaced().size(), result.unplaced().toString());
         return result.unplaced().get(0);
     }
 
     private static String refused(CuttingProblem problem) {
-        return assertThrows(IllegalArgumentException.class, () -> CuttingSolver.solve(problem, Effort.QUICK))
+        return assertThrows(IllegalArgumentException.class, () -> CuttingSolver.solve(problem, CuttingSolver.QUICK))
                 .getMessage();
     }
 
@@ -32,12 +32,12 @@ class BadInputTest {
     void aPieceLongerThanEveryBoardIsNamedAndTheRestIsPlanned() {
         var problem = job("x", 4, 10, LONG, List.of(piece("Z", 6100, 1), piece("A", 2900, 1)));
         assertEquals("longer than every stock length: 6100 needed, 4780 usable", only(problem).why());
-        assertEquals(1, Jobs.solved(problem, Effort.QUICK).boards());
+        assertEquals(1, Jobs.solved(problem, CuttingSolver.QUICK).boards());
     }
 
     @Test
     void aPieceAsLongAsTheUsableBoardFitsAndOneThousandthMoreDoesNot() {
-        assertEquals(1, Jobs.solved(job("x", 4, 10, LONG, pieces(4780, 1)), Effort.QUICK).boards());
+        assertEquals(1, Jobs.solved(job("x", 4, 10, LONG, pieces(4780, 1)), CuttingSolver.QUICK).boards());
         var longer = only(job("x", 4, 10, LONG, pieces(4780.001, 1)));
         assertEquals("longer than every stock length: 4780.001 needed, 4780 usable", longer.why());
     }
@@ -52,7 +52,7 @@ class BadInputTest {
     @Test
     void whenTheBoardsOnHandRunOutTheShortfallIsCounted() {
         var result = Jobs.solved(
-                job("x", 4, 10, List.of(onHand("R", 2000, "3", 2)), pieces(900, 5, 600, 1)), Effort.FULL);
+                job("x", 4, 10, List.of(onHand("R", 2000, "3", 2)), pieces(900, 5, 600, 1)), CuttingSolver.FULL);
         assertEquals(2, result.unplaced().stream().mapToInt(CuttingResult.Unplaced::count).sum());
         assertTrue(result.unplaced().get(0).why().contains("wait when the boards on hand are used up"));
         assertTrue(result.proven());
@@ -78,7 +78,7 @@ class BadInputTest {
 
     @Test
     void aMillionPiecesAreStillPlanned() {
-        var result = Jobs.solved(job("x", 4, 10, LONG, pieces(900, 400_000, 1400, 600_000)), Effort.QUICK);
+        var result = Jobs.solved(job("x", 4, 10, LONG, pieces(900, 400_000, 1400, 600_000)), CuttingSolver.QUICK);
         assertTrue(result.unplaced().isEmpty());
         assertTrue(result.cost().doubleValue() <= 1.001 * result.lowerBound().doubleValue());
     }
@@ -112,7 +112,7 @@ class BadInputTest {
     @Test
     void aPieceListedTwiceIsNamedOnceAndTheRestIsPlanned() {
         var result = CuttingSolver.solve(
-                job("x", 4, 10, LONG, List.of(piece("A", 900, 1), piece("A", 800, 3), piece("B", 700, 1))), Effort.QUICK);
+                job("x", 4, 10, LONG, List.of(piece("A", 900, 1), piece("A", 800, 3), piece("B", 700, 1))), CuttingSolver.QUICK);
         assertEquals(
                 List.of(new CuttingResult.Unplaced("A", 800, 3, "listed twice: 3 at 800 left out, give each line its own id")),
                 result.unplaced());
@@ -124,7 +124,7 @@ class BadInputTest {
     void aStageThatNothingCanServeIsNamedWithItsPieces() {
         var late = new CuttingProblem.Demand("late", 900, 2, 2, 0);
         var result = Jobs.solved(
-                job("x", 4, 10, List.of(onHand("R", 2000, "3", 1)), List.of(late, piece("early", 900, 2))), Effort.FULL);
+                job("x", 4, 10, List.of(onHand("R", 2000, "3", 1)), List.of(late, piece("early", 900, 2))), CuttingSolver.FULL);
         assertEquals(
                 List.of(new CuttingResult.Unplaced(
                         "late", 900, 2,
@@ -139,7 +139,7 @@ class BadInputTest {
 
     @Test
     void aKerfWiderThanEveryPieceLeavesThemAllUncutAndSaysSo() {
-        var result = Jobs.solved(job("x", 1000, 0, LONG, pieces(900, 2, 800, 1)), Effort.QUICK);
+        var result = Jobs.solved(job("x", 1000, 0, LONG, pieces(900, 2, 800, 1)), CuttingSolver.QUICK);
         assertEquals(
                 List.of("shorter than the saw cut: 900 long, kerf 1000", "shorter than the saw cut: 800 long, kerf 1000"),
                 result.unplaced().stream().map(CuttingResult.Unplaced::why).toList());
@@ -158,7 +158,7 @@ class BadInputTest {
 
     @Test
     void freeBoardsAreStillCounted() {
-        var result = Jobs.solved(job("x", 0, 0, List.of(board(1000, "0")), pieces(600, 3, 400, 3)), Effort.FULL);
+        var result = Jobs.solved(job("x", 0, 0, List.of(board(1000, "0")), pieces(600, 3, 400, 3)), CuttingSolver.FULL);
         assertEquals(3, result.boards());
         assertEquals(0, result.cost().signum());
         assertTrue(result.proven());

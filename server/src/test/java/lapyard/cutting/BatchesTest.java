@@ -161,7 +161,7 @@ class BatchesTest {
         List<CuttingProblem.Demand> pieces = new ArrayList<>(Jobs.pieces(m));
         Jobs.pieces(n).forEach(p -> pieces.add(Jobs.piece("N" + p.id(), p.lengthMm(), p.count())));
         CuttingProblem problem = job("long-wall", 4, 10, List.of(board(4800, "36.00")), pieces);
-        Batches batches = Batches.of(SawBoard.of(problem, solved(problem, Effort.QUICK).plan()), 4, SLOW);
+        Batches batches = Batches.of(SawBoard.of(problem, solved(problem, CuttingSolver.QUICK).plan()), 4, SLOW);
         assertEquals(List.of(13, 30), List.of(batches.settings(), batches.pieces()));
         assertEquals(250 + 4 * batches.stages().get(0).boards(), batches.minutes());
     }
@@ -171,7 +171,7 @@ class BatchesTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void everyComputedPlanKeepsItsPiecesPlacesAndStages(long seed) {
         CuttingProblem problem = Shapes.trade(8, 60, 3, 4, seed).problem();
-        CuttingResult result = solved(problem, Effort.QUICK);
+        CuttingResult result = solved(problem, CuttingSolver.QUICK);
         List<SawBoard> boards = SawBoard.of(problem, result.plan());
         Batches batches = Batches.of(boards, problem.kerfMm(), SLOW);
         Ledger ledger = Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm());

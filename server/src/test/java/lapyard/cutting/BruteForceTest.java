@@ -49,7 +49,7 @@ class BruteForceTest {
         int whole = 0;
         for (long seed = 1; seed <= CASES; seed++) {
             CuttingProblem problem = random(seed);
-            CuttingResult result = Jobs.solved(problem, Effort.FULL);
+            CuttingResult result = Jobs.solved(problem, CuttingSolver.FULL);
             if (!result.unplaced().isEmpty()) {
                 boolean canAll = BruteForce.of(problem) != null;
                 assertTrue(!canAll, problem.name() + ": all pieces can be placed, yet " + result.unplaced());

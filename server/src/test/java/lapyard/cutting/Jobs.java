@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import lapyard.working.Effort;
 
 /** Short ways to write a cutting problem down in a test. */
 public final class Jobs {

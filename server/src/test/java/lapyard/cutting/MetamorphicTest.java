@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import lapyard.working.Effort;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -25,7 +26,7 @@ class MetamorphicTest {
     }
 
     private static BigDecimal cost(CuttingProblem problem) {
-        CuttingResult result = Jobs.solved(problem, Effort.FULL);
+        CuttingResult result = Jobs.solved(problem, CuttingSolver.FULL);
         assertTrue(result.proven() && result.unplaced().isEmpty(), problem.name() + ": " + result);
         return result.cost().stripTrailingZeros();
     }

@@ -10,11 +10,12 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Set;
+import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 
 class NearMissesTest {
     private static List<NearMisses.NearMiss> of(CuttingProblem problem) {
-        return NearMisses.of(problem, Jobs.solved(problem, Effort.QUICK), Effort.QUICK);
+        return NearMisses.of(problem, Jobs.solved(problem, CuttingSolver.QUICK), CuttingSolver.QUICK);
     }
 
     /** By hand: 2 x 1200 + 4 + 2 x 10 = 2424, 24 over 2400, so 12 less on each lets one board hold both. */
@@ -57,7 +58,7 @@ class NearMissesTest {
             each[2 * i + 1] = 2;
         }
         var job = job("x", 0, 0, List.of(board(2000, "10")), pieces(each));
-        var now = Jobs.solved(job, Effort.QUICK);
+        var now = Jobs.solved(job, CuttingSolver.QUICK);
         assertEquals(60, NearMisses.lengths(job, now, Set.of()));
         var misses = NearMisses.of(job, now, Set.of(), new Effort(2_000, Duration.ofMinutes(1), 500), 3);
         assertTrue(misses.size() <= 3);
@@ -71,13 +72,13 @@ class NearMissesTest {
     @Test
     void besideAPlanThatIsNotProvedASavingIsNotSure() {
         var job = job("x", 4, 10, List.of(board(2400, "17.40")), pieces(1200, 2));
-        var proved = Jobs.solved(job, Effort.QUICK);
+        var proved = Jobs.solved(job, CuttingSolver.QUICK);
         var open = new CuttingResult(
                 "x", proved.cost(), proved.salvage(), proved.boards(), new BigDecimal("17.40"), false, 0, proved.plan(), List.of());
-        var miss = NearMisses.of(job, open, Effort.QUICK).get(0);
+        var miss = NearMisses.of(job, open, CuttingSolver.QUICK).get(0);
         assertEquals(List.of(12, 1), List.of(miss.shorterMm(), miss.boardsSaved()));
         assertEquals(new BigDecimal("17.40"), miss.saved());
         assertTrue(!miss.sure());
-        assertTrue(NearMisses.of(job, proved, Effort.QUICK).get(0).sure());
+        assertTrue(NearMisses.of(job, proved, CuttingSolver.QUICK).get(0).sure());
     }
 }

@@ -41,7 +41,7 @@ class ObjectiveOrderTest {
     void noPlanOfTheSameMoneyAndBoardsLeavesALongerOffcut() {
         for (long seed = 1; seed <= 150; seed++) {
             CuttingProblem problem = random(seed);
-            CuttingResult result = Jobs.solved(problem, Effort.FULL);
+            CuttingResult result = Jobs.solved(problem, CuttingSolver.FULL);
             BruteForce.Least least = BruteForce.of(problem);
             double longest = result.plan().stream()
                     .mapToDouble(CuttingResult.BoardLine::leftMm)
@@ -57,7 +57,7 @@ class ObjectiveOrderTest {
     /** The credit for an offcut never buys a board: two of 1000 at 5 leave nothing, one of 3000 at 11 would leave 1000. */
     @Test
     void aLongOffcutIsNeverPaidFor() {
-        var result = Jobs.solved(job("x", 0, 0, List.of(board(1000, "5"), board(3000, "11")), pieces(1000, 2)), Effort.FULL);
+        var result = Jobs.solved(job("x", 0, 0, List.of(board(1000, "5"), board(3000, "11")), pieces(1000, 2)), CuttingSolver.FULL);
         assertEquals("10", result.cost().toPlainString());
     }
 
@@ -65,10 +65,10 @@ class ObjectiveOrderTest {
     @Test
     void aBoardOnHandIsNotBurnedToSaveLessThanItIsWorth() {
         var stock = List.of(worth("R", 4000, "10.15", 1), board(1000, "8"));
-        var result = Jobs.solved(job("x", 0, 0, stock, pieces(900, 1)), Effort.FULL);
+        var result = Jobs.solved(job("x", 0, 0, stock, pieces(900, 1)), CuttingSolver.FULL);
         assertEquals("L1000", result.plan().get(0).stock());
         assertEquals(new BigDecimal("8"), result.paid());
-        result = Jobs.solved(job("x", 0, 0, stock, pieces(900, 2)), Effort.FULL);
+        result = Jobs.solved(job("x", 0, 0, stock, pieces(900, 2)), CuttingSolver.FULL);
         assertEquals("R", result.plan().get(0).stock());
         assertEquals(new BigDecimal("10.15"), result.salvage());
         assertEquals(0, result.paid().signum());
@@ -80,10 +80,10 @@ class ObjectiveOrderTest {
         var rack = List.of(onHand("long", 4000, "0", 1), onHand("middle", 2000, "0", 1), onHand("short", 1000, "0", 1));
         assertEquals(
                 List.of("short"),
-                Jobs.solved(job("x", 0, 0, rack, pieces(900, 1)), Effort.FULL).plan().stream()
+                Jobs.solved(job("x", 0, 0, rack, pieces(900, 1)), CuttingSolver.FULL).plan().stream()
                         .map(CuttingResult.BoardLine::stock)
                         .toList());
-        var both = Jobs.solved(job("x", 0, 0, rack, pieces(900, 1, 1900, 1)), Effort.FULL);
+        var both = Jobs.solved(job("x", 0, 0, rack, pieces(900, 1, 1900, 1)), CuttingSolver.FULL);
         // 900 + 1900 = 2800 lie on one board of 4000: fewer boards count before shorter ones
         assertEquals(1, both.boards());
     }
@@ -91,7 +91,7 @@ class ObjectiveOrderTest {
     /** On four boards of 4000 for three 3000s and three 500s, all free, no fourth is opened for a longer rest. */
     @Test
     void aFreeBoardIsNotOpenedForALongerRest() {
-        var result = Jobs.solved(job("x", 0, 0, List.of(onHand("R", 4000, "0", 4)), pieces(3000, 3, 500, 3)), Effort.FULL);
+        var result = Jobs.solved(job("x", 0, 0, List.of(onHand("R", 4000, "0", 4)), pieces(3000, 3, 500, 3)), CuttingSolver.FULL);
         assertEquals(3, result.boards());
         double longest = result.plan().stream().mapToDouble(CuttingResult.BoardLine::leftMm).max().orElseThrow();
         assertEquals(1000, longest);
@@ -101,7 +101,7 @@ class ObjectiveOrderTest {
     @Test
     void theSettingsAreFewestWhenAllElseIsEqual() {
         var result = Jobs.solved(
-                job("x", 0, 0, List.of(board(2000, "20")), pieces(1001, 2, 999, 2, 500, 8)), Effort.FULL);
+                job("x", 0, 0, List.of(board(2000, "20")), pieces(1001, 2, 999, 2, 500, 8)), CuttingSolver.FULL);
         int settings = result.plan().stream()
                 .mapToInt(line -> line.count() * (int) line.lengthsMm().stream().distinct().count())
                 .sum();

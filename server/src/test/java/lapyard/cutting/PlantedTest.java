@@ -12,7 +12,7 @@ class PlantedTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
     void findsAPlanAsGoodAsTheOneThePiecesWereCutFrom(long seed) {
         Shapes.Case planted = Shapes.planted((int) (3 + 3 * seed), 4800, (int) (seed % 5), 10, seed);
-        var result = Jobs.solved(planted.problem(), Effort.FULL);
+        var result = Jobs.solved(planted.problem(), CuttingSolver.FULL);
         assertEquals(planted.optimum(), result.boards());
         assertEquals(0, new BigDecimal("7.35").multiply(BigDecimal.valueOf(planted.optimum())).compareTo(result.cost()));
         assertTrue(result.proven());
@@ -23,7 +23,7 @@ class PlantedTest {
     @ValueSource(ints = {60, 120})
     void findsTheTripletsThatFillEveryBoard(int n) {
         Shapes.Case triplets = Shapes.triplets(n, 7);
-        var result = Jobs.solved(triplets.problem(), Effort.FULL);
+        var result = Jobs.solved(triplets.problem(), CuttingSolver.FULL);
         assertEquals(triplets.optimum(), result.boards());
         assertTrue(result.proven());
     }
@@ -32,14 +32,14 @@ class PlantedTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void provesTheUniformAndTheNarrowShapes(long seed) {
-        assertTrue(Jobs.solved(Shapes.uniform(250, seed).problem(), Effort.FULL).proven());
-        assertTrue(Jobs.solved(Shapes.narrow(120, seed).problem(), Effort.FULL).proven());
+        assertTrue(Jobs.solved(Shapes.uniform(250, seed).problem(), CuttingSolver.FULL).proven());
+        assertTrue(Jobs.solved(Shapes.narrow(120, seed).problem(), CuttingSolver.FULL).proven());
     }
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2})
     void aFieldOfThreeThousandPiecesComesWithinATenthOfAPercentQuickly(long seed) {
-        var result = Jobs.solved(Shapes.trade(60, 3000, 8, 30, seed).problem(), Effort.QUICK);
+        var result = Jobs.solved(Shapes.trade(60, 3000, 8, 30, seed).problem(), CuttingSolver.QUICK);
         double gap = result.cost().doubleValue() / result.lowerBound().doubleValue() - 1;
         assertTrue(gap <= 0.001, "gap " + gap);
     }

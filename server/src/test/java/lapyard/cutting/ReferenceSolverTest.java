@@ -13,7 +13,7 @@ class ReferenceSolverTest {
         int types = 3 + (int) (seed % 4);
         CuttingProblem problem =
                 Shapes.trade(types, types + 4 + (int) (seed % 3), 1 + (int) (seed % 3), (int) (seed % 3), seed).problem();
-        CuttingResult ours = Jobs.solved(problem, Effort.FULL);
+        CuttingResult ours = Jobs.solved(problem, CuttingSolver.FULL);
         Reference.Answer reference = Reference.solve(problem, 8, 2);
         String told = "seed " + seed + ": ours " + ours.cost() + " bound " + ours.lowerBound() + ", reference " + reference;
         assertTrue(ours.unplaced().isEmpty() && ours.proven(), told);

@@ -32,8 +32,12 @@ class ReplanTest {
         return new Sawn("#" + number, "L4800", true, List.of(cut), List.of(), 0, OptionalDouble.empty());
     }
 
+    private static Sawn fresh(String board, String stock) {
+        return new Sawn(board, stock, false, List.of(), List.of(), 0, OptionalDouble.empty());
+    }
+
     private static Sawn waiting(int number) {
-        return Sawn.whole("#" + number, "L4800");
+        return fresh("#" + number, "L4800");
     }
 
     private static List<Sawn> afterSixBoards() {
@@ -45,13 +49,13 @@ class ReplanTest {
     }
 
     private static Replan.Planned planned(CuttingProblem problem, List<Sawn> sawn) {
-        var planned = assertInstanceOf(Replan.Planned.class, Replan.of(problem, sawn, Effort.FULL));
+        var planned = assertInstanceOf(Replan.Planned.class, Replan.of(problem, sawn, CuttingSolver.FULL));
         PlanChecker.check(planned.rest(), planned.result());
         return planned;
     }
 
     private static List<String> refused(List<Sawn> sawn) {
-        return assertInstanceOf(Replan.Refused.class, Replan.of(GARDEN, sawn, Effort.QUICK)).stops().stream()
+        return assertInstanceOf(Replan.Refused.class, Replan.of(GARDEN, sawn, CuttingSolver.QUICK)).stops().stream()
                 .map(Replan.Stop::text)
                 .toList();
     }
@@ -63,7 +67,7 @@ class ReplanTest {
     @Test
     void afterSixBoardsWith700LostOnTheSeventhOneBoardOf2400IsBought() {
         List<Sawn> sawn = afterSixBoards();
-        sawn.set(6, sawn.get(6).losing(700));
+        sawn.set(6, SawnBoards.losing(sawn.get(6), 700));
         var after = planned(GARDEN, sawn);
         assertEquals(15, after.cut());
         assertEquals(15, after.wanted());
@@ -92,7 +96,7 @@ class ReplanTest {
         assertEquals(0, after.fit());
         assertEquals(0, after.thereMm());
         // what the pieces of boards 7 to 10 cost on their own
-        var own = Jobs.solved(job("rest", 4, 10, LENGTHS, pieces(2300, 3, 1400, 3, 900, 3, 800, 6)), Effort.FULL);
+        var own = Jobs.solved(job("rest", 4, 10, LENGTHS, pieces(2300, 3, 1400, 3, 900, 3, 800, 6)), CuttingSolver.FULL);
         assertEquals(own.cost(), after.result().cost());
     }
 
@@ -156,18 +160,18 @@ class ReplanTest {
         assertEquals(List.of("board #1: told of twice"), refused(List.of(waiting(1), waiting(1))));
         assertEquals(List.of("board #1: piece 777 is not in the plan"), refused(List.of(opened(1, "777"))));
         assertEquals(
-                List.of("board #1: is of a stock L9 that the job does not have"), refused(List.of(Sawn.whole("#1", "L9"))));
-        assertEquals(List.of("board #1: 5000 lost of 4800 left"), refused(List.of(waiting(1).losing(5000))));
+                List.of("board #1: is of a stock L9 that the job does not have"), refused(List.of(fresh("#1", "L9"))));
+        assertEquals(List.of("board #1: 5000 lost of 4800 left"), refused(List.of(SawnBoards.losing(waiting(1), 5000))));
         assertEquals(
                 List.of("board #1: 2000 left, at most 1886 can be"),
                 refused(List.of(new Sawn("#1", "L4800", true, List.of("2900"), List.of(), 0, OptionalDouble.of(2000)))));
         assertEquals(
-                List.of("board #1: what is lost or left must be 0 mm or more"), refused(List.of(waiting(1).losing(-5))));
+                List.of("board #1: what is lost or left must be 0 mm or more"), refused(List.of(SawnBoards.losing(waiting(1), -5))));
     }
 
     @Test
     void aNameThatAStockLengthHasIsRefused() {
-        assertEquals(List.of("board L3000: has the name of a stock length"), refused(List.of(Sawn.whole("L3000", "L4800"))));
+        assertEquals(List.of("board L3000: has the name of a stock length"), refused(List.of(fresh("L3000", "L4800"))));
     }
 
     /** Sawing a plan board by board, any part of it done, never costs more than the plan itself still had to. */
@@ -175,11 +179,11 @@ class ReplanTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void keepingToThePlanNeverNeedsAnotherBoard(long seed) {
         CuttingProblem problem = Shapes.trade(5, 24, 2, (int) (seed % 3), seed).problem();
-        CuttingResult result = Jobs.solved(problem, Effort.FULL);
+        CuttingResult result = Jobs.solved(problem, CuttingSolver.FULL);
         Random random = new Random(seed);
         List<Sawn> sawn = new ArrayList<>();
         for (SawBoard board : SawBoard.of(problem, result.plan())) {
-            sawn.add(random.nextBoolean() ? Sawn.done(board) : Sawn.waiting(board));
+            sawn.add(random.nextBoolean() ? SawnBoards.done(board) : SawnBoards.waiting(board));
         }
         var after = planned(problem, sawn);
         assertTrue(after.buy().isEmpty(), after.toString());

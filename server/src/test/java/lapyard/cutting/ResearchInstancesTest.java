@@ -38,7 +38,7 @@ class ResearchInstancesTest {
                     node.get("name").asText(),
                     node.get("capacity").asInt(),
                     lengths.stream().mapToInt(Integer::intValue).toArray());
-            var result = Jobs.solved(problem, Effort.FULL);
+            var result = Jobs.solved(problem, CuttingSolver.FULL);
             assertEquals(node.get("best_known").get("ub").asInt(), result.boards(), problem.name());
             assertTrue(result.proven(), problem.name());
             read++;

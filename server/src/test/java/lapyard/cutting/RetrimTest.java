@@ -25,18 +25,18 @@ class RetrimTest {
     /** 4800 - 20 - 1200 - 2 x 1700 - 2 x 4 = 172; a retrim of 25 leaves 147, one of 173 does not fit. */
     @Test
     void theTrimIsTakenOffWhatIsLeft() {
-        var result = Jobs.solved(twoStages(25, 1200), Effort.FULL);
+        var result = Jobs.solved(twoStages(25, 1200), CuttingSolver.FULL);
         assertEquals(1, result.boards());
         assertEquals(147, result.plan().get(0).leftMm());
-        assertEquals(1, Jobs.solved(twoStages(172, 1200), Effort.FULL).boards());
-        assertEquals(2, Jobs.solved(twoStages(173, 1200), Effort.FULL).boards());
+        assertEquals(1, Jobs.solved(twoStages(172, 1200), CuttingSolver.FULL).boards());
+        assertEquals(2, Jobs.solved(twoStages(173, 1200), CuttingSolver.FULL).boards());
     }
 
     /** 10 + 1200 + 4 end the first cut at 1214; the second weekend trims 25 and cuts from 1239 on. */
     @Test
     void theSecondVisitStartsBehindItsTrim() {
         var problem = twoStages(25, 1200);
-        var board = SawBoard.of(problem, Jobs.solved(problem, Effort.FULL).plan()).get(0);
+        var board = SawBoard.of(problem, Jobs.solved(problem, CuttingSolver.FULL).plan()).get(0);
         assertEquals(List.of(10.0, 1239.0, 2943.0), board.cuts().stream().map(SawBoard.Cut::fromMm).toList());
         assertEquals(3586, board.leftAfterMm(1, 4));
     }
@@ -45,7 +45,7 @@ class RetrimTest {
     void withinOneStageNothingIsTrimmedAgain() {
         var problem = new CuttingProblem("x", 4, 10, 300, 500, List.of(board(4800, "36.00")), List.of(
                 piece("a", 1200, 1, 1), piece("b", 1700, 2, 1)));
-        assertEquals(172, Jobs.solved(problem, Effort.FULL).plan().get(0).leftMm());
+        assertEquals(172, Jobs.solved(problem, CuttingSolver.FULL).plan().get(0).leftMm());
     }
 
     /** The bound of the plan that trims nothing holds; on small jobs the true least is never missed by much. */
@@ -69,7 +69,7 @@ class RetrimTest {
                 left -= count;
             }
             var problem = new CuttingProblem("random " + seed, 4, 10, 300, 10 + random.nextInt(4) * 20, stock, pieces);
-            CuttingResult result = Jobs.solved(problem, Effort.FULL);
+            CuttingResult result = Jobs.solved(problem, CuttingSolver.FULL);
             BruteForce.Least least = BruteForce.of(problem);
             assertTrue(result.unplaced().isEmpty(), problem.name());
             assertTrue(result.lowerBound().compareTo(least.money()) <= 0, problem.name() + ": bound above the least");
@@ -84,7 +84,7 @@ class RetrimTest {
     void whatFindsNoRoomBehindItsTrimIsNamed() {
         var problem = new CuttingProblem(
                 "x", 0, 0, 300, 50, List.of(Jobs.onHand("R", 2000, "5", 1)), List.of(piece("a", 1000, 1, 1), piece("b", 1000, 1, 2)));
-        var result = Jobs.solved(problem, Effort.FULL);
+        var result = Jobs.solved(problem, CuttingSolver.FULL);
         assertTrue(!result.unplaced().isEmpty());
         assertTrue(result.unplaced().get(0).why().contains("trimmed by 50 again"), result.toString());
     }

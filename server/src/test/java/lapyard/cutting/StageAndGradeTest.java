@@ -22,7 +22,7 @@ class StageAndGradeTest {
         var result = Jobs.solved(
                 Jobs.job("two weekends", 4, 10, List.of(board("L", 4800, "36", true)), List.of(
                         piece("late", 1700, 2, 2, false), piece("early", 1200, 1, 1, false))),
-                Effort.FULL);
+                CuttingSolver.FULL);
         assertEquals(1, result.boards());
         assertEquals(List.of("early", "late", "late"), result.plan().get(0).pieces());
         // 4800 - 2 x 10 - 1200 - 2 x 1700 - 2 x 4
@@ -36,7 +36,7 @@ class StageAndGradeTest {
                 .map(d -> piece(d.id(), d.lengthMm(), d.count(), 1, false))
                 .toList();
         var once = new CuttingProblem(p.name(), p.kerfMm(), p.endTrimMm(), p.keepOffcutMm(), p.stock(), pooled);
-        assertEquals(Jobs.solved(once, Effort.FULL).cost(), Jobs.solved(p, Effort.FULL).cost());
+        assertEquals(Jobs.solved(once, CuttingSolver.FULL).cost(), Jobs.solved(p, CuttingSolver.FULL).cost());
     }
 
     /** Four seen pieces must come from good boards at 10; the four hidden ones fit the cheap boards at 6. */
@@ -45,7 +45,7 @@ class StageAndGradeTest {
         var result = Jobs.solved(
                 Jobs.job("faces", 0, 0, List.of(board("good", 2000, "10", true), board("plain", 2000, "6", false)), List.of(
                         piece("seen", 1000, 4, 1, true), piece("hidden", 1000, 4, 1, false))),
-                Effort.FULL);
+                CuttingSolver.FULL);
         assertEquals("32", result.cost().toPlainString());
         assertTrue(result.proven());
     }
@@ -55,7 +55,7 @@ class StageAndGradeTest {
         var result = Jobs.solved(
                 Jobs.job("mixed", 0, 0, List.of(board("good", 2000, "10", true), board("plain", 2000, "9", false)), List.of(
                         piece("seen", 1200, 1, 1, true), piece("hidden", 800, 1, 1, false))),
-                Effort.FULL);
+                CuttingSolver.FULL);
         assertEquals("10", result.cost().toPlainString());
     }
 
@@ -64,7 +64,7 @@ class StageAndGradeTest {
         var result = Jobs.solved(
                 Jobs.job("rack", 4, 10, List.of(Jobs.onHand("R1", 2750, "0", 1), Jobs.board(4800, "36.00")),
                         Jobs.pieces(2700, 3)),
-                Effort.FULL);
+                CuttingSolver.FULL);
         assertEquals(new BigDecimal("72.00"), result.cost().setScale(2));
         assertEquals(3, result.boards());
     }
@@ -75,7 +75,7 @@ class StageAndGradeTest {
         var result = Jobs.solved(
                 Jobs.job("equal", 0, 0, List.of(board("half", 1000, "5", true), board("long", 2000, "10", true)),
                         Jobs.pieces(1000, 2)),
-                Effort.FULL);
+                CuttingSolver.FULL);
         assertEquals(1, result.boards());
     }
 
@@ -84,7 +84,7 @@ class StageAndGradeTest {
     void atEqualBoardsOneLongOffcutIsKept() {
         var result = Jobs.solved(
                 Jobs.job("offcut", 0, 0, List.of(board("L", 3000, "20", true)), Jobs.pieces(2000, 3, 500, 3)),
-                Effort.FULL);
+                CuttingSolver.FULL);
         assertEquals(3, result.boards());
         // 3 x 2000 + 3 x 500 = 7500 of 9000; two boards take 2000 + 500 + 500 and one takes 2000 + 500 at most
         double longest = result.plan().stream().mapToDouble(CuttingResult.BoardLine::leftMm).max().orElseThrow();
@@ -95,7 +95,7 @@ class StageAndGradeTest {
     void atEqualOffcutsABoardMeetsFewerStops() {
         var result = Jobs.solved(
                 Jobs.job("stops", 0, 0, List.of(board("L", 2000, "20", true)), Jobs.pieces(1001, 2, 999, 2, 500, 8)),
-                Effort.FULL);
+                CuttingSolver.FULL);
         assertEquals(4, result.boards());
         int settings = result.plan().stream()
                 .mapToInt(line -> line.count() * (int) line.lengthsMm().stream().distinct().count())

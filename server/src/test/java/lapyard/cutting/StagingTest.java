@@ -25,17 +25,17 @@ class StagingTest {
 
     @Test
     void stagingIsFreeWhereOffcutsAreTakenUpAsTheyLie() {
-        var now = Jobs.solved(beds(0), Effort.QUICK);
+        var now = Jobs.solved(beds(0), CuttingSolver.QUICK);
         assertEquals(
                 new Staging(new Staging.Way(10, new BigDecimal("360.00")), new Staging.Way(11, new BigDecimal("396.00"))),
-                Staging.of(beds(0), now, Effort.QUICK));
+                Staging.of(beds(0), now, CuttingSolver.QUICK));
     }
 
     @Test
     void trimmingOffcutsAgainHasItsPrice() {
-        var now = Jobs.solved(beds(200), Effort.QUICK);
+        var now = Jobs.solved(beds(200), CuttingSolver.QUICK);
         assertEquals(11, now.boards());
-        assertEquals(10, Staging.of(beds(200), now, Effort.QUICK).pooledOnce().boards());
+        assertEquals(10, Staging.of(beds(200), now, CuttingSolver.QUICK).pooledOnce().boards());
     }
 
     @Test
@@ -44,7 +44,7 @@ class StagingTest {
                 piece("a", 1900, 1, 1), piece("b", 1900, 1, 2)));
         assertEquals(
                 new Staging.Way(2, new BigDecimal("9")),
-                Staging.of(job, Jobs.solved(job, Effort.QUICK), Effort.QUICK).stageByStage());
+                Staging.of(job, Jobs.solved(job, CuttingSolver.QUICK), CuttingSolver.QUICK).stageByStage());
     }
 
     /** What is proved can't be undercut by any of the other ways. */
@@ -52,8 +52,8 @@ class StagingTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void cuttingTogetherNeverCostsMoreThanApart(long seed) {
         CuttingProblem problem = Shapes.trade(5, 20, 2, 0, seed).problem();
-        var now = Jobs.solved(problem, Effort.FULL);
-        assertTrue(now.paid().compareTo(Staging.of(problem, now, Effort.FULL).stageByStage().paid()) <= 0);
+        var now = Jobs.solved(problem, CuttingSolver.FULL);
+        assertTrue(now.paid().compareTo(Staging.of(problem, now, CuttingSolver.FULL).stageByStage().paid()) <= 0);
     }
 
     /** A price and a salvage value of the same amount steer alike; only what is paid differs. */
@@ -69,8 +69,8 @@ class StagingTest {
                                         s.id(), s.lengthMm(), BigDecimal.ZERO, s.available(), s.goodFaces(), s.price(), false))
                         .toList(),
                 priced.pieces());
-        var one = Jobs.solved(priced, Effort.FULL);
-        var other = Jobs.solved(salvaged, Effort.FULL);
+        var one = Jobs.solved(priced, CuttingSolver.FULL);
+        var other = Jobs.solved(salvaged, CuttingSolver.FULL);
         assertEquals(one.cost(), other.cost());
         assertEquals(one.plan(), other.plan());
         assertEquals(0, one.cost().compareTo(other.paid().add(other.salvage())));
@@ -83,9 +83,9 @@ class StagingTest {
         var sawn = new CuttingProblem.Stock(
                 "S", 1010, BigDecimal.ONE, OptionalInt.of(1), 1, BigDecimal.ZERO, true);
         for (var stock : List.of(whole, sawn)) {
-            var result = Jobs.solved(Jobs.job("x", 4, 10, List.of(stock), Jobs.pieces(1000, 1)), Effort.FULL);
+            var result = Jobs.solved(Jobs.job("x", 4, 10, List.of(stock), Jobs.pieces(1000, 1)), CuttingSolver.FULL);
             assertEquals(0, result.plan().get(0).leftMm());
-            assertTrue(!Jobs.solved(Jobs.job("x", 4, 10, List.of(stock), Jobs.pieces(1001, 1)), Effort.FULL)
+            assertTrue(!Jobs.solved(Jobs.job("x", 4, 10, List.of(stock), Jobs.pieces(1001, 1)), CuttingSolver.FULL)
                     .unplaced()
                     .isEmpty());
         }

@@ -43,7 +43,7 @@ class WorkedExamplesTest {
         String[] lengths = pieces.replace('x', ' ').split(" ");
         double[] numbers = new double[lengths.length];
         for (int i = 0; i < numbers.length; i++) numbers[i] = Double.parseDouble(lengths[i]);
-        var result = Jobs.solved(Jobs.job(name, kerf, trim, boards, Jobs.pieces(numbers)), Effort.FULL);
+        var result = Jobs.solved(Jobs.job(name, kerf, trim, boards, Jobs.pieces(numbers)), CuttingSolver.FULL);
         assertEquals(cost, result.cost().toPlainString());
         assertTrue(result.proven());
     }

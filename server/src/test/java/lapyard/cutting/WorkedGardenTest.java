@@ -32,8 +32,8 @@ class WorkedGardenTest {
 
     @Test
     void bedMAloneTakesSevenLongBoardsAndBedNFour() {
-        var m = solved(job("M", 4, 10, LONG_ONLY, BED_M), Effort.QUICK);
-        var n = solved(job("N", 4, 10, LONG_ONLY, BED_N), Effort.QUICK);
+        var m = solved(job("M", 4, 10, LONG_ONLY, BED_M), CuttingSolver.QUICK);
+        var n = solved(job("N", 4, 10, LONG_ONLY, BED_N), CuttingSolver.QUICK);
         assertEquals(List.of(7, 4), List.of(m.boards(), n.boards()));
         assertTrue(m.proven() && n.proven());
     }
@@ -41,7 +41,7 @@ class WorkedGardenTest {
     /** Bound 46320 / 4784 = 9.68, so ten is the least; filling longest first gives eleven. */
     @Test
     void theTwoBedsPooledTakeTenLongBoardsProven() {
-        var result = solved(job("M+N", 4, 10, LONG_ONLY, both()), Effort.QUICK);
+        var result = solved(job("M+N", 4, 10, LONG_ONLY, both()), CuttingSolver.QUICK);
         assertEquals(10, result.boards());
         assertEquals(new BigDecimal("360.00"), result.cost());
         assertEquals(result.cost(), result.lowerBound());
@@ -50,20 +50,20 @@ class WorkedGardenTest {
 
     @Test
     void mixedStockLengthsPooledCost35220() {
-        var result = solved(job("M+N mixed", 4, 10, MIXED, both()), Effort.QUICK);
+        var result = solved(job("M+N mixed", 4, 10, MIXED, both()), CuttingSolver.QUICK);
         assertEquals(new BigDecimal("352.20"), result.cost());
     }
 
     @Test
     void mixedStockLengthsBedByBedCost23580And12300() {
-        assertEquals(new BigDecimal("235.80"), solved(job("M", 4, 10, MIXED, BED_M), Effort.QUICK).cost());
-        assertEquals(new BigDecimal("123.00"), solved(job("N", 4, 10, MIXED, BED_N), Effort.QUICK).cost());
+        assertEquals(new BigDecimal("235.80"), solved(job("M", 4, 10, MIXED, BED_M), CuttingSolver.QUICK).cost());
+        assertEquals(new BigDecimal("123.00"), solved(job("N", 4, 10, MIXED, BED_N), CuttingSolver.QUICK).cost());
     }
 
     /** 360 of 2300 go two to a board, 360 of 1100 four to a board: 180 + 90, and no board holds more of either. */
     @Test
     void sixtyBedsOf2400By1200InThreeCoursesTake270Boards() {
-        var result = solved(job("field", 4, 10, LONG_ONLY, pieces(2300, 360, 1100, 360)), Effort.QUICK);
+        var result = solved(job("field", 4, 10, LONG_ONLY, pieces(2300, 360, 1100, 360)), CuttingSolver.QUICK);
         assertEquals(270, result.boards());
         assertTrue(result.proven());
     }

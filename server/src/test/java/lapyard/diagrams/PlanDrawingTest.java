@@ -113,7 +113,7 @@ class PlanDrawingTest {
                 PlanOptions asked = A3.on(paper).at(new Scale(n));
                 DoesNotFit e = assertThrows(DoesNotFit.class, () -> PlanDrawing.draw(garden, List.of(), asked));
                 assertTrue(e.getMessage().contains(e.nearest().toString()), e.getMessage());
-                assertTrue(e.nearest().recommended() && e.nearest().n() > n, e.getMessage());
+                assertTrue(Scale.usual(e.nearest().n(), false).equals(e.nearest()) && e.nearest().n() > n, e.getMessage());
                 assertTrue(Drawn.of(PlanDrawing.draw(garden, List.of(), asked.at(e.nearest())))
                         .says(e.nearest().toString()));
             }

@@ -15,9 +15,9 @@ import lapyard.construction.Piece;
 import lapyard.construction.Seam;
 import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingSolver;
-import lapyard.cutting.Effort;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 
 /** Long walls are joined where the boards of the whole garden come cheapest. */
@@ -46,7 +46,7 @@ class JoiningTest {
             }
         }
         assertEquals(0, chosen.compareTo(least), chosen + " was chosen, " + least + " is to be had");
-        BigDecimal usual = cost(garden, Map.of("K", waysK.get(0), "P", waysP.get(0)), Effort.QUICK);
+        BigDecimal usual = cost(garden, Map.of("K", waysK.get(0), "P", waysP.get(0)), CuttingSolver.QUICK);
         assertTrue(chosen.compareTo(usual) < 0, chosen + " is not less than the usual " + usual);
     }
 

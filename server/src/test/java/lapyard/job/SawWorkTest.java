@@ -8,11 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import lapyard.cutting.Effort;
+import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.Replan;
 import lapyard.cutting.SawBoard;
 import lapyard.cutting.Sawn;
+import lapyard.cutting.SawnBoards;
 import lapyard.job.JobSheet.SawWork;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -148,8 +149,8 @@ class SawWorkTest {
     void aJobByMarksHasEachPieceOnce() {
         SawWork saw = sheet("turning", 2).cutting().get(0).saw();
         assertEquals(30, saw.byMark().pieces().size());
-        List<Sawn> sawn = saw.boards().stream().map(board -> board.number() < 7 ? Sawn.done(board) : Sawn.waiting(board)).toList();
-        Replan.Planned after = (Replan.Planned) Replan.of(saw.byMark(), sawn, Effort.QUICK);
+        List<Sawn> sawn = saw.boards().stream().map(board -> board.number() < 7 ? SawnBoards.done(board) : SawnBoards.waiting(board)).toList();
+        Replan.Planned after = (Replan.Planned) Replan.of(saw.byMark(), sawn, CuttingSolver.QUICK);
         assertTrue(after.buy().isEmpty());
         assertEquals(30, after.cut() + after.wanted());
     }

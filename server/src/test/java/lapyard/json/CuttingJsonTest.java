@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingSolver;
-import lapyard.cutting.Effort;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,7 +49,7 @@ class CuttingJsonTest {
 
     @Test
     void writesTheKeysOfTheContractAndNoOthers() throws JsonProcessingException {
-        var node = CuttingJson.write(CuttingSolver.solve(read(PROBLEM), Effort.QUICK));
+        var node = CuttingJson.write(CuttingSolver.solve(read(PROBLEM), CuttingSolver.QUICK));
         List<String> keys = new ArrayList<>();
         node.fieldNames().forEachRemaining(keys::add);
         assertEquals(
@@ -74,7 +73,7 @@ class CuttingJsonTest {
                     {"retrim":5,"stock":[{"id":"n","length":1000,"price":12},
                      {"id":"R","length":4000,"price":0,"available":1,"salvage":10.15,"sawnEnd":true}],
                      "pieces":[{"id":"p","length":900}]}"""),
-                Effort.QUICK));
+                CuttingSolver.QUICK));
         assertEquals("10.15", node.get("cost").toString());
         assertEquals("10.15", node.get("salvage").toString());
         assertEquals("R", node.get("plan").get(0).get("stock").textValue());
@@ -86,7 +85,7 @@ class CuttingJsonTest {
                 .enable(com.fasterxml.jackson.databind.DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
         String json = "{\"stock\":[{\"id\":\"a\",\"length\":10,\"price\":0.1}],"
                 + "\"pieces\":[{\"id\":\"p\",\"length\":10,\"count\":3}]}";
-        var node = CuttingJson.write(CuttingSolver.solve(CuttingJson.read(exact.readTree(json)), Effort.QUICK));
+        var node = CuttingJson.write(CuttingSolver.solve(CuttingJson.read(exact.readTree(json)), CuttingSolver.QUICK));
         assertEquals("0.3", node.get("cost").toString());
         assertEquals("0.3", node.get("lowerBound").toString());
     }

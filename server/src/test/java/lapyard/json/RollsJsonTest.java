@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import lapyard.sheets.Effort;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollSolver;
 import org.junit.jupiter.api.Test;
@@ -60,7 +59,7 @@ class RollsJsonTest {
 
     @Test
     void writesTheKeysOfTheContractAndNoOthers() throws JsonProcessingException {
-        JsonNode node = RollsJson.write(RollSolver.solve(read(PROBLEM), Effort.QUICK));
+        JsonNode node = RollsJson.write(RollSolver.solve(read(PROBLEM), RollSolver.QUICK));
         assertEquals(List.of("name", "cost", "lowerBound", "proven", "seconds", "rolls", "unplaced"), keys(node));
         JsonNode roll = node.get("rolls").get(0);
         assertEquals(List.of("roll", "used", "bought", "placed"), keys(roll));

@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,7 +30,7 @@ class RollSolverTest {
     }
 
     private static RollResult solved(RollProblem problem) {
-        return LayoutJudge.check(problem, RollSolver.solve(problem, Effort.QUICK));
+        return LayoutJudge.check(problem, RollSolver.solve(problem, RollSolver.QUICK));
     }
 
     /** Worked by hand: 2460 and 1780 one after the other; 1860; 2460, then the two 2760s turned side by side. */
@@ -40,7 +41,7 @@ class RollSolverTest {
         if (beds.contains("M")) pieces.addAll(List.of(M1, M2));
         if (beds.contains("N")) pieces.add(N1);
         RollProblem problem = new RollProblem(beds, List.of(W4), pieces, true, true);
-        for (Effort effort : List.of(Effort.QUICK, Effort.FULL)) {
+        for (Effort effort : List.of(RollSolver.QUICK, RollSolver.FULL)) {
             RollResult result = LayoutJudge.check(problem, RollSolver.solve(problem, effort));
             assertEquals(1, result.rolls().size());
             assertEquals(used, result.rolls().get(0).usedMm());
@@ -198,13 +199,13 @@ class RollSolverTest {
         RollProblem.Piece piece = new RollProblem.Piece(
                 "a", what.equals("piece width") ? number : 10, 10, what.equals("piece count") ? (int) number : 1);
         RollProblem problem = job(List.of(roll), piece);
-        String message = assertThrows(IllegalArgumentException.class, () -> RollSolver.solve(problem, Effort.QUICK))
+        String message = assertThrows(IllegalArgumentException.class, () -> RollSolver.solve(problem, RollSolver.QUICK))
                 .getMessage();
         assertEquals(says, message);
     }
 
     @Test
     void refusesOneRollIdTwice() {
-        assertThrows(IllegalArgumentException.class, () -> RollSolver.solve(job(List.of(W4, W4), M1), Effort.QUICK));
+        assertThrows(IllegalArgumentException.class, () -> RollSolver.solve(job(List.of(W4, W4), M1), RollSolver.QUICK));
     }
 }

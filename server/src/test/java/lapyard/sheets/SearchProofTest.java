@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import lapyard.working.Effort;
 import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,7 +119,7 @@ class SearchProofTest {
     @CsvSource({"14, 1, true", "14, 2, false", "35, 3, true", "35, 4, false", "90, 5, true", "90, 6, false"})
     void neverDearerThanShelvesOrBottomLeftOnAnyRoll(int n, long seed, boolean straight) {
         RollProblem problem = TradeJobs.job(n, seed, straight);
-        for (Effort effort : List.of(Effort.QUICK, SHORT)) {
+        for (Effort effort : List.of(RollSolver.QUICK, SHORT)) {
             RollResult result = checked(problem, effort);
             for (RollProblem.Stock roll : problem.rolls()) {
                 for (boolean high : new boolean[] {false, true}) {
@@ -159,7 +160,7 @@ class SearchProofTest {
             assertTrue(asGiven || turn && one.width() == type.height() && one.height() == type.width());
         }
         for (int count : counts) assertEquals(0, count, "each piece once");
-        checked(problem, Effort.QUICK);
+        checked(problem, RollSolver.QUICK);
     }
 
     private static void assertNotDearer(RollResult result, RollProblem.Stock roll, long used) {

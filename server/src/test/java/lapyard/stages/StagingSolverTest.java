@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import lapyard.stages.StagingProblem.Calendar;
 import lapyard.stages.StagingProblem.Task;
 import lapyard.stages.StagingProblem.Wait;
+import lapyard.working.Effort;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
