@@ -1,12 +1,14 @@
 package lapyard.construction;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Joint;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /** What angled corners ask of the saw and of the boards. */
 final class Angles {
@@ -34,50 +36,31 @@ final class Angles {
         List<Piece> apart = angled.stream().filter(piece -> piece.seen() && bed.section().goodFaces() < 2).toList();
         double extra = apart.stream().mapToDouble(piece -> piece.lengthMm() - piece.meanMm()).sum();
         if (extra > 0.05) {
-            findings.add(Finding.note(
-                    "bed " + bed.id(),
-                    Lengths.text(extra) + " of timber goes into the points of " + apart.size()
-                            + " pieces with angled ends: of a board with one good face each is cut by its long point, square"
-                            + " across first, because a piece nested into its neighbour shows its other face",
-                    new Amount(Lengths.toTenth(extra), "mm"),
-                    "if both faces of " + bed.section().id() + " may be seen, put goodFaces 2 to it in the catalogue: such pieces"
-                            + " are then nested where it saves a board"));
+            findings.add(Finding.of(FindingKind.ANGLE_POINTS, Place.bed(bed.id()))
+                    .with("pieces", Fact.count(apart.size(), "pieces")).by(Fact.mm(extra))
+                    .way(WayKind.GOOD_FACES_TWO, Fact.name(bed.section().id())));
         }
         if (!angled.isEmpty()) {
-            String sets = angled.stream()
-                    .flatMap(piece -> piece.setsDeg().stream())
-                    .distinct()
-                    .sorted()
-                    .map(Lengths::text)
-                    .collect(Collectors.joining(", "));
-            findings.add(Finding.note(
-                    "bed " + bed.id(),
-                    sets + " degrees off square is how the saw is set for its angled ends: try each set on scrap and put two"
-                            + " scraps together before cutting a board",
-                    null));
+            List<String> sets = angled.stream().flatMap(piece -> piece.setsDeg().stream()).distinct().sorted().map(Lengths::text).toList();
+            findings.add(Finding.of(FindingKind.SAW_ANGLES, Place.bed(bed.id())).with("angles", Fact.names(sets))
+                    .way(WayKind.TRY_ON_SCRAP));
         }
     }
 
     private static void sawLimit(Bed bed, int corner, List<Finding> findings) {
         double turn = Math.abs(bed.outline().turnDeg(corner));
         double interior = 180 - turn;
-        String where = "bed " + bed.id() + ", wall " + Bed.wallLetter(corner);
         if (bed.joint(corner) == Joint.MITRE && turn / 2 > WIDEST_SET_DEG + STRAY_DEG) {
-            findings.add(Finding.snag(
-                    where,
-                    degrees(turn / 2) + " degrees is the mitre where wall " + Bed.wallLetter(corner)
-                            + " starts; a saw is set to 45 at most",
-                    new Amount(Lengths.toTenth(turn / 2 - WIDEST_SET_DEG), "degrees"),
-                    interior >= SHARPEST_BUTT_DEG - STRAY_DEG ? "lap that corner" : "cut the point off with a short wall",
-                    "open the corner to 90 degrees or more"));
+            findings.add(Finding.of(FindingKind.MITRE_TOO_STEEP, Place.wall(bed.id(), Bed.wallLetter(corner)))
+                    .with("angle", new Fact.Angle(turn / 2)).with("most", new Fact.Angle(WIDEST_SET_DEG))
+                    .by(new Fact.Angle(turn / 2 - WIDEST_SET_DEG))
+                    .way(interior >= SHARPEST_BUTT_DEG - STRAY_DEG ? WayKind.LAP_CORNER : WayKind.CUT_POINT_OFF)
+                    .way(WayKind.OPEN_CORNER, new Fact.Angle(90)));
         } else if (bed.joint(corner) == Joint.LAP && interior < SHARPEST_BUTT_DEG - STRAY_DEG) {
-            findings.add(Finding.snag(
-                    where,
-                    degrees(interior) + " degrees is the corner where wall " + Bed.wallLetter(corner)
-                            + " starts; a timber is butted at 60 or more",
-                    new Amount(Lengths.toTenth(SHARPEST_BUTT_DEG - interior), "degrees"),
-                    "open the corner to 60 degrees or more",
-                    "cut the point off with a short wall"));
+            findings.add(Finding.of(FindingKind.BUTT_TOO_SHARP, Place.wall(bed.id(), Bed.wallLetter(corner)))
+                    .with("angle", new Fact.Angle(interior)).with("least", new Fact.Angle(SHARPEST_BUTT_DEG))
+                    .by(new Fact.Angle(SHARPEST_BUTT_DEG - interior))
+                    .way(WayKind.OPEN_CORNER, new Fact.Angle(SHARPEST_BUTT_DEG)).way(WayKind.CUT_POINT_OFF));
         }
     }
 

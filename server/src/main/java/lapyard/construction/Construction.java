@@ -9,7 +9,10 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
 import lapyard.plan.Saw;
+import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -124,12 +127,8 @@ public final class Construction {
             return List.of();
         }
         CrossTies across = CrossTies.of(bed, inner, bed.making().ties().crossEveryMm());
-        across.untied().forEach(wall -> findings.add(Finding.note(
-                "bed " + bed.id() + ", wall " + wall,
-                "no wall stands square opposite for a cross tie",
-                null,
-                "hold the wall by a post in the ground inside",
-                "build a wall across the bed")));
+        across.untied().forEach(wall -> findings.add(Finding.of(FindingKind.TIE_NO_WALL, Place.wall(bed.id(), wall))
+                .way(WayKind.POST_INSIDE).way(WayKind.WALL_ACROSS)));
         return across.ties();
     }
 }

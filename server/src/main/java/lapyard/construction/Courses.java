@@ -8,9 +8,13 @@ import java.util.Optional;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.Saw;
+import lapyard.plan.WayKind;
 
 /** Rings of timber one on the other, the lap swapped from course to course. */
 final class Courses {
@@ -94,37 +98,28 @@ final class Courses {
             return;
         }
         String wall = Bed.wallLetter(side);
-        String where = "bed " + bed.id() + ", wall " + wall;
         Optional<SeamSplit> split = joined.containsKey(side)
                 ? Optional.of(joined.get(side))
                 : bed.walls().seams() ? SeamSplit.of(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw)
                 : Optional.empty();
         if (split.isEmpty()) {
-            String tooLong = Lengths.text(needed) + " needed; the longest board gives " + Lengths.text(longestMm);
-            findings.add(Finding.snag(
-                    where,
-                    bed.walls().seams()
-                            ? tooLong + ", and no split leaves parts of " + Lengths.text(saw.leastPartMm())
-                            : tooLong + ", and seams are not allowed",
-                    new Amount(Lengths.toTenth(over), "mm"),
-                    bed.walls().seams() ? "allow a shorter least part" : "allow a seam",
-                    "shorten wall " + wall + " by " + Lengths.text(over),
-                    "add a board of " + Lengths.text(needed + 2 * saw.endTrimMm()) + " or longer"));
+            findings.add(Finding.of(bed.walls().seams() ? FindingKind.WALL_NOT_JOINABLE : FindingKind.WALL_TOO_LONG, Place.wall(bed.id(), wall))
+                    .with("needed", Fact.mm(needed)).with("longest", Fact.mm(longestMm)).with("least", Fact.mm(saw.leastPartMm()))
+                    .by(Fact.mm(over))
+                    .way(bed.walls().seams() ? WayKind.SHORTER_LEAST_PART : WayKind.ALLOW_JOINT)
+                    .way(WayKind.SHORTEN_WALL, Fact.name(wall), Fact.mm(over))
+                    .way(WayKind.LONGER_BOARD, Fact.mm(needed + 2 * saw.endTrimMm())));
             return;
         }
         walls.get(0).set(side, new Wall(odd, split.get().oddMm()));
         walls.get(1).set(side, new Wall(even, split.get().evenMm()));
         double missing = saw.seamStaggerMm() - split.get().staggerMm();
         if (missing > 1e-6) {
-            findings.add(Finding.snag(
-                    where,
-                    Lengths.text(split.get().staggerMm())
-                            + " between seams of neighbouring courses is the best that boards of "
-                            + Lengths.text(longestMm) + " reach; " + Lengths.text(saw.seamStaggerMm()) + " is wanted",
-                    new Amount(Lengths.toTenth(missing), "mm"),
-                    "add a longer board",
-                    "shorten wall " + wall + " by " + Lengths.text(over) + " and leave out the seam",
-                    "accept the smaller stagger"));
+            findings.add(Finding.of(FindingKind.JOINT_STAGGER, Place.wall(bed.id(), wall))
+                    .with("stagger", Fact.mm(split.get().staggerMm())).with("wanted", Fact.mm(saw.seamStaggerMm()))
+                    .by(Fact.mm(missing))
+                    .way(WayKind.SHORTEN_WALL_NO_JOINT, Fact.name(wall), Fact.mm(over)).way(WayKind.BUY_LONGER)
+                    .way(WayKind.ACCEPT_IT));
         }
     }
 
@@ -136,14 +131,9 @@ final class Courses {
         double missing = saw.leastPieceMm() - shortest;
         if (missing > 1e-6) {
             String wall = Bed.wallLetter(side);
-            findings.add(Finding.snag(
-                    "bed " + bed.id() + ", wall " + wall,
-                    Lengths.text(shortest) + " long is a piece of this wall; the least is "
-                            + Lengths.text(saw.leastPieceMm()),
-                    new Amount(Lengths.toTenth(missing), "mm"),
-                    "lengthen wall " + wall + " by " + Lengths.text(missing),
-                    "swap the lap",
-                    "use thinner timber"));
+            findings.add(Finding.of(FindingKind.PIECE_SHORT, Place.wall(bed.id(), wall))
+                    .with("shortest", Fact.mm(shortest)).with("least", Fact.mm(saw.leastPieceMm())).by(Fact.mm(missing))
+                    .way(WayKind.LENGTHEN_WALL, Fact.name(wall), Fact.mm(missing)).way(WayKind.THINNER_TIMBER));
         }
     }
 
@@ -182,12 +172,9 @@ final class Courses {
 
     private static void seamNotes(Bed bed, List<Seam> seams, List<Finding> findings) {
         for (Seam seam : seams) {
-            findings.add(Finding.note(
-                    "bed " + bed.id() + ", wall " + seam.wall(),
-                    Lengths.text(seam.atMm()) + " from the start of wall " + seam.wall() + ", course " + seam.course()
-                            + " has a seam; it takes a backing plate and " + Fixings.SCREWS_A_SEAM + " screws",
-                    new Amount(seam.atMm(), "mm"),
-                    "use a longer board"));
+            findings.add(Finding.of(FindingKind.JOINT, Place.wall(bed.id(), seam.wall()).then(What.COURSE, String.valueOf(seam.course())))
+                    .with("at", Fact.mm(seam.atMm())).with("screws", Fact.count(Fixings.SCREWS_A_SEAM, "screws"))
+                    .way(WayKind.BUY_LONGER));
         }
     }
 }

@@ -10,8 +10,13 @@ import java.util.stream.IntStream;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -40,14 +45,10 @@ final class Fixings {
         ScrewWay worst = worst(bed, length);
         if (worst.coverMm() < LEAST_COVER_MM - 1e-6) {
             double cover = worst.coverMm();
-            findings.add(Finding.snag(
-                    "bed " + bed.id() + ", corners",
-                    (cover < 0 ? Lengths.text(-cover) + " of a screw of " : Lengths.text(cover) + " of cover is left by a screw of ")
-                            + Lengths.text(length) + " at " + degrees(worst) + " degrees "
-                            + (worst.mitre() ? "through a mitre of " : "in ") + Lengths.text(t) + " timber"
-                            + (cover < 0 ? " comes out of its face" : ": it breaks out") + ", and the screws are left out",
-                    new Amount(Lengths.toTenth(LEAST_COVER_MM - cover), "mm"),
-                    shorterScrew(bed)));
+            findings.add(Finding.of(cover < 0 ? FindingKind.SCREW_THROUGH : FindingKind.SCREW_COVER, Place.bed(bed.id()).then(What.CORNER))
+                    .with("screw", Fact.mm(length)).with("timber", Fact.mm(t)).with("cover", Fact.mm(Math.abs(cover)))
+                    .with("least", Fact.mm(LEAST_COVER_MM)).by(Fact.mm(LEAST_COVER_MM - cover))
+                    .way(shorterScrew(bed)));
             return false;
         }
         nearTheEnd(bed, findings);
@@ -144,26 +145,21 @@ final class Fixings {
             while (longest >= SHORTEST_MM && endCoverMm(bed, longest) < LEAST_COVER_MM) {
                 longest -= 5;
             }
-            findings.add(Finding.note(
-                    "bed " + bed.id() + ", corners",
-                    left < 0
-                            ? Lengths.text(-left) + " of a " + Lengths.text(length)
-                                    + " screw comes out of the end of the timber that runs past"
-                            : Lengths.text(left) + " is left between the tip of a " + Lengths.text(length)
-                                    + " screw and the end of the timber that runs past",
-                    new Amount(Lengths.toTenth(LEAST_COVER_MM - left), "mm"),
-                    longest >= SHORTEST_MM ? "use screws of " + Lengths.text(longest) + " or shorter" : "use shorter screws",
-                    "use brackets at the outer corners"));
+            findings.add(Finding.of(FindingKind.SCREW_NEAR_END, Place.bed(bed.id()).then(What.CORNER))
+                    .with("screw", Fact.mm(length)).with(left < 0 ? "out" : "left", Fact.mm(Math.abs(left)))
+                    .by(Fact.mm(LEAST_COVER_MM - left))
+                    .way(longest >= SHORTEST_MM ? WayOut.of(WayKind.SCREWS_AT_MOST, Fact.mm(longest)) : WayOut.of(WayKind.SHORTER_SCREWS))
+                    .way(WayKind.BRACKETS));
         }
     }
 
-    private static String shorterScrew(Bed bed) {
+    private static WayOut shorterScrew(Bed bed) {
         for (double shorter = 10 * Math.ceil(bed.making().screws().lengthMm() / 10) - 10; shorter >= SHORTEST_MM; shorter -= 10) {
             if (worst(bed, shorter).coverMm() >= LEAST_COVER_MM) {
-                return "use screws of " + Lengths.text(shorter) + " or shorter";
+                return WayOut.of(WayKind.SCREWS_AT_MOST, Fact.mm(shorter));
             }
         }
-        return "use corner brackets";
+        return WayOut.of(WayKind.BRACKETS);
     }
 
     static void seams(int seams, List<Quantity> quantities) {

@@ -16,9 +16,13 @@ import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.geometry.UprightCover;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.Saw;
+import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -211,10 +215,8 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     void findings(Bed bed, Optional<Point> toward, List<Finding> findings) {
         for (int i = 0; i < bays.size(); i++) {
             if (bays.get(i).slats().rippedMm() > 0) {
-                findings.add(Finding.note(
-                        "bed " + bed.id() + ", base R" + (i + 1),
-                        Lengths.text(bays.get(i).slats().rippedMm()) + " wide is the last row of slats: rip it to fit",
-                        new Amount(bays.get(i).slats().rippedMm(), "mm")));
+                findings.add(Finding.of(FindingKind.SLATS_RIPPED, Place.bed(bed.id()).then(What.BASE, "R" + (i + 1)))
+                        .by(Fact.mm(bays.get(i).slats().rippedMm())));
             }
         }
         boolean beamAcross = toward.isPresent()
@@ -226,11 +228,8 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                 && Math.abs(toward.get().x()) > 1e-12
                 && Math.abs(toward.get().y()) > 1e-12;
         if (!bays.isEmpty() && bed.inside().base().drainGapMm() <= 0 && (beamAcross || bearersAcross)) {
-            findings.add(Finding.snag(
-                    "bed " + bed.id() + ", base",
-                    "0 of drain gap: bearers or beams lie across the fall and dam it",
-                    new Amount(0, "mm"),
-                    "leave a gap of 30 at an end of each bearer"));
+            findings.add(Finding.of(FindingKind.DRAIN_DAMMED, Place.bed(bed.id()).then(What.BASE))
+                    .way(WayKind.DRAIN_GAP, Fact.mm(30)));
         }
     }
 }

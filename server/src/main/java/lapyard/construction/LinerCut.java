@@ -8,8 +8,12 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -79,12 +83,9 @@ final class LinerCut {
     static List<LinerPiece> pieces(Bed bed, List<Rectangle> floor, LowSide low, List<Finding> findings) {
         double onWall = riseMm(bed) - bed.inside().liner().trimMm();
         if (onWall <= 0) {
-            findings.add(Finding.snag(
-                    "bed " + bed.id() + ", liner",
-                    Lengths.text(-onWall) + " too low is the wall for a liner above its base: the liner is left out",
-                    new Amount(Lengths.toTenth(-onWall), "mm"),
-                    "raise a course",
-                    "end the liner nearer to the rim"));
+            findings.add(Finding.of(FindingKind.LINER_NO_ROOM, Place.bed(bed.id()).then(What.LINER)).by(Fact.mm(-onWall))
+                    .way(WayKind.ADD_COURSES, Fact.count((long) Math.max(1, Math.ceil(-onWall / bed.section().heightMm())), "courses"))
+                    .way(WayKind.LINER_NEARER_RIM));
             return List.of();
         }
         if (floor.size() > 1) {
@@ -95,12 +96,10 @@ final class LinerCut {
 
     static void shortLap(Bed bed, List<Finding> findings) {
         if (bed.inside().liner().lapMm() < LEAST_LAP_MM - 1e-6) {
-            findings.add(Finding.snag(
-                    "bed " + bed.id() + ", liner",
-                    Lengths.text(bed.inside().liner().lapMm()) + " of lap between liner pieces is under "
-                            + Lengths.text(LEAST_LAP_MM),
-                    new Amount(Lengths.toTenth(LEAST_LAP_MM - bed.inside().liner().lapMm()), "mm"),
-                    "lap the pieces by 300"));
+            findings.add(Finding.of(FindingKind.LINER_LAP, Place.bed(bed.id()).then(What.LINER))
+                    .with("lap", Fact.mm(bed.inside().liner().lapMm())).with("least", Fact.mm(LEAST_LAP_MM))
+                    .by(Fact.mm(LEAST_LAP_MM - bed.inside().liner().lapMm()))
+                    .way(WayKind.LAP_BY, Fact.mm(300)));
         }
     }
 

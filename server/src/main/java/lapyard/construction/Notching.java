@@ -6,9 +6,12 @@ import lapyard.geometry.Inset;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Notches;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /** Drain notches under course 1 of the low walls. They are cut before stacking; nobody can add them later. */
 final class Notching {
@@ -18,16 +21,9 @@ final class Notching {
 
     static Cut of(Bed bed, LowSide low, List<Seam> seams) {
         List<Finding> findings = new ArrayList<>();
-        String where = "bed " + bed.id();
         if (low.walls().isEmpty()) {
-            findings.add(Finding.note(
-                    where,
-                    low.toward().isEmpty()
-                            ? "0 drain notches: no fall of the ground is known, so no wall is the low one"
-                            : "0 drain notches: the ground falls across no wall of this bed",
-                    null,
-                    "take three levels of the ground",
-                    "name the low walls"));
+            findings.add(Finding.of(low.toward().isEmpty() ? FindingKind.NOTCHES_NO_LEVELS : FindingKind.NOTCHES_NO_LOW_WALL, Place.bed(bed.id()))
+                    .way(WayKind.TAKE_LEVELS).way(WayKind.NAME_LOW_WALLS));
             return new Cut(List.of(), findings);
         }
         deep(bed, findings);
@@ -36,12 +32,8 @@ final class Notching {
             wall(bed, side, seams, notches, findings);
         }
         if (notches.isEmpty()) {
-            findings.add(Finding.snag(
-                    where,
-                    "0 drain notches fit on the low side",
-                    new Amount(0, "notches"),
-                    "name another low wall",
-                    "make a low wall longer"));
+            findings.add(Finding.of(FindingKind.NOTCHES_NONE_FIT, Place.bed(bed.id())).by(Fact.count(0, "notches"))
+                    .way(WayKind.OTHER_LOW_WALL).way(WayKind.LONGER_LOW_WALL));
         }
         return new Cut(notches, findings);
     }
@@ -49,12 +41,10 @@ final class Notching {
     private static void deep(Bed bed, List<Finding> findings) {
         double over = bed.making().notches().depthMm() - bed.section().heightMm() / 4;
         if (over > 1e-6) {
-            findings.add(Finding.snag(
-                    "bed " + bed.id(),
-                    Lengths.text(bed.making().notches().depthMm()) + " deep notches take more than a quarter of timber "
-                            + Lengths.text(bed.section().heightMm()) + " high",
-                    new Amount(Lengths.toTenth(over), "mm"),
-                    "cut them " + Lengths.text(bed.section().heightMm() / 4) + " deep or less"));
+            findings.add(Finding.of(FindingKind.NOTCH_DEEP, Place.bed(bed.id()))
+                    .with("depth", Fact.mm(bed.making().notches().depthMm())).with("height", Fact.mm(bed.section().heightMm()))
+                    .by(Fact.mm(over))
+                    .way(WayKind.NOTCHES_AT_MOST, Fact.mm(bed.section().heightMm() / 4)));
         }
     }
 
@@ -70,12 +60,9 @@ final class Notching {
                 wanted.keepFromCornersMm(), Math.sqrt(0.5) * bed.making().screws().lengthMm());
         double free = to - from - 2 * keep;
         if (free < -1e-6) {
-            findings.add(Finding.note(
-                    "bed " + bed.id() + ", wall " + letter,
-                    Lengths.text(to - from) + " clear is too short for a notch " + Lengths.text(keep)
-                            + " from both corners",
-                    new Amount(Lengths.toTenth(-free), "mm"),
-                    "drain by the other low walls"));
+            findings.add(Finding.of(FindingKind.NOTCH_WALL_SHORT, Place.wall(bed.id(), letter))
+                    .with("clear", Fact.mm(to - from)).with("keep", Fact.mm(keep)).by(Fact.mm(-free))
+                    .way(WayKind.OTHER_LOW_WALL));
             return;
         }
         List<Double> joints = seams.stream()
@@ -87,11 +74,8 @@ final class Notching {
         for (double place : even) {
             double moved = clear(place, joints, keep, from + keep, to - keep);
             if (moved != place) {
-                findings.add(Finding.note(
-                        "bed " + bed.id() + ", wall " + letter,
-                        Lengths.text(Math.abs(moved - place)) + " along is where a notch went, to keep "
-                                + Lengths.text(keep) + " from a seam",
-                        new Amount(Lengths.toTenth(Math.abs(moved - place)), "mm")));
+                findings.add(Finding.of(FindingKind.NOTCH_MOVED, Place.wall(bed.id(), letter))
+                        .with("keep", Fact.mm(keep)).by(Fact.mm(Math.abs(moved - place))));
             }
             places.add(moved);
         }

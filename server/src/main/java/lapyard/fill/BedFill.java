@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lapyard.construction.BedWork;
-import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Fill;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -141,33 +143,34 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
 
     private static void depthFindings(Bed bed, double depth, List<Finding> findings) {
         if (depth <= 0) {
-            findings.add(Finding.snag(
-                    "bed " + bed.id(),
-                    Lengths.text(-depth) + " too low for any soil over base, freeboard and mulch: fill is left out",
-                    new Amount(Lengths.toTenth(-depth), "mm"),
-                    "raise a course",
-                    "leave the base open",
-                    "lay less mulch"));
+            Finding none = Finding.of(FindingKind.SOIL_NONE, Place.bed(bed.id())).by(Fact.mm(-depth));
+            findings.add(deeper(none, bed, depth, 1e-6));
         } else if (depth < LEAST_DEPTH_MM - 1e-6) {
-            findings.add(Finding.note(
-                    "bed " + bed.id(),
-                    Lengths.text(depth) + " of soil, " + Lengths.text(LEAST_DEPTH_MM - depth) + " under the usual "
-                            + Lengths.text(LEAST_DEPTH_MM),
-                    new Amount(Lengths.toTenth(LEAST_DEPTH_MM - depth), "mm"),
-                    "raise a course",
-                    "leave the base open"));
+            Finding shallow = Finding.of(FindingKind.SOIL_SHALLOW, Place.bed(bed.id()))
+                    .with("depth", Fact.mm(depth)).with("usual", Fact.mm(LEAST_DEPTH_MM)).by(Fact.mm(LEAST_DEPTH_MM - depth));
+            findings.add(deeper(shallow, bed, depth, LEAST_DEPTH_MM));
         }
+    }
+
+    /** The ways to so much soil: courses, an open base, less mulch, each only where it is enough. */
+    private static Finding deeper(Finding finding, Bed bed, double depth, double wantedMm) {
+        double lacking = wantedMm - depth;
+        int courses = (int) Math.ceil(lacking / bed.section().heightMm() - 1e-9);
+        Finding told = finding.way(WayKind.ADD_COURSES, Fact.count(courses, "courses"));
+        if (bed.inside().base().heightMm() >= lacking) {
+            told = told.way(WayKind.OPEN_BASE);
+        }
+        double mulch = bed.planting().fill().mulchMm();
+        return mulch >= lacking && lacking >= 1 ? told.way(WayKind.LESS_MULCH_BY, Fact.mm(Math.ceil(lacking))) : told;
     }
 
     private static void mulchFindings(Bed bed, List<Finding> findings) {
         double over = bed.planting().fill().mulchMm() - bed.planting().fill().freeboardMm() - 100;
         if (over > 1e-6) {
-            findings.add(Finding.snag(
-                    "bed " + bed.id(),
-                    Lengths.text(bed.planting().fill().mulchMm()) + " of mulch is more than 100 over the freeboard of "
-                            + Lengths.text(bed.planting().fill().freeboardMm()),
-                    new Amount(Lengths.toTenth(over), "mm"),
-                    "lay " + Lengths.text(over) + " less mulch"));
+            findings.add(Finding.of(FindingKind.MULCH_OVER_RIM, Place.bed(bed.id()))
+                    .with("mulch", Fact.mm(bed.planting().fill().mulchMm())).with("gap", Fact.mm(bed.planting().fill().freeboardMm()))
+                    .by(Fact.mm(over))
+                    .way(WayKind.LESS_MULCH_BY, Fact.mm(over)));
         }
     }
 }

@@ -12,6 +12,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.OutlineCheck;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import lapyard.plan.Saw;
@@ -123,9 +124,9 @@ class AngledCornersTest {
         BedWork mitred = work(Beds.joined(Beds.bed("T", triangle, 1, Lap.TURNING), Map.of(1, Joint.MITRE)));
         Finding set = Beds.of(Finding.Weight.SNAG, mitred.findings()).get(0);
         assertEquals("bed T, wall B", set.where());
-        assertTrue(Told.text(set).startsWith("60 degrees is the mitre"), Told.text(set));
+        assertTrue(Told.text(set).contains("needs a saw angle of 60 degrees; a saw is set to 45 degrees"), Told.text(set));
         assertEquals(new Finding.Amount(15, "degrees"), set.amount().orElseThrow());
-        assertEquals("lap that corner", Told.ways(set).get(0));
+        assertEquals("Lap that corner", Told.ways(set).get(0));
 
         double height = 1500 * Math.tan(Math.toRadians(50));
         Bed sharp = Beds.bed("V", Beds.outline(0, 0, 3000, 0, 1500, height), 1, Lap.TURNING);
@@ -139,11 +140,11 @@ class AngledCornersTest {
     void mitredPiecesAreNotNestedAndTheNoteTellsWhatThatCosts() {
         BedWork six = work(Beds.bed("X", SIX, 1, Lap.TURNING));
         Finding note = six.findings().stream()
-                .filter(finding -> Told.text(finding).contains("nested"))
+                .filter(finding -> finding.kind() == FindingKind.ANGLE_POINTS)
                 .findFirst()
                 .orElseThrow();
         assertEquals(Finding.Weight.NOTE, note.weight());
-        assertTrue(Told.text(note).startsWith("346.4 of timber goes into the points of 6 pieces"), Told.text(note));
+        assertTrue(Told.text(note).equals("6 pieces with angled ends are cut by the long point, which costs 346.4 mm of timber."), Told.text(note));
     }
 
     /** Mitre set for regular outlines: half the turn, 360 / n / 2. */

@@ -54,7 +54,7 @@ class BaseAndLinerTest {
         assertEquals(15, rows.gapMm());
         assertEquals(20, rows.rippedMm());
         BedWork work = Beds.built(Beds.bed("K", Outline.rectangle(1800, 550), 2, Lap.TURNING));
-        assertTrue(work.findings().stream().anyMatch(one -> Told.text(one).startsWith("20 wide is the last row of slats")));
+        assertTrue(work.findings().stream().anyMatch(one -> Told.text(one).startsWith("The last row of slats in base R") && Told.text(one).contains("is 20 mm wide")));
     }
 
     /** Whatever the width, the rows fill it and no gap is under 0 or over the greatest. */
@@ -132,8 +132,8 @@ class BaseAndLinerTest {
         BedWork work = Beds.built(Beds.filled(Beds.m(Lap.TURNING), dam, tight, Fill.USUAL, Finish.USUAL));
         List<Finding> snags = Beds.of(Finding.Weight.SNAG, work.findings());
         assertEquals(2, snags.size());
-        assertTrue(Told.text(snags.get(0)).startsWith("0 of drain gap"), snags.toString());
-        assertTrue(Told.text(snags.get(1)).startsWith("100 of lap"), snags.toString());
+        assertTrue(Told.text(snags.get(0)).contains("dam the water"), snags.toString());
+        assertTrue(Told.text(snags.get(1)).endsWith("lap by 100 mm; 150 mm is the least."), snags.toString());
         assertEquals(50, snags.get(1).amount().orElseThrow().value());
         // What can be made stays in: R2 is 900 + 580 + 100 high.
         assertEquals(1580, work.liner().get(1).heightMm());
@@ -159,6 +159,6 @@ class BaseAndLinerTest {
         // 60 - 45 - 25 = -10.
         assertTrue(work.findings().stream()
                 .anyMatch(
-                        one -> one.weight() == Finding.Weight.SNAG && Told.text(one).startsWith("10 too low")));
+                        one -> one.weight() == Finding.Weight.SNAG && Told.text(one).contains("10 mm too low for a liner")));
     }
 }

@@ -13,6 +13,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Joint;
 import lapyard.plan.Lap;
 import lapyard.plan.Notches;
@@ -134,10 +135,10 @@ class FixingsTest {
         assertFalse(Beds.has(work.quantities(), "pilots"));
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
         assertTrue(
-                Told.text(snag).startsWith("2.3 of cover is left by a screw of 100 at 45 degrees in 38 timber"),
+                Told.text(snag).startsWith("A 100 mm screw leaves only 2.3 mm of the 38 mm timber"),
                 Told.text(snag));
         assertEquals(7.7, snag.amount().orElseThrow().value());
-        assertEquals(List.of("use screws of 70 or shorter"), Told.ways(snag));
+        assertEquals(List.of("Use screws of 70 mm or shorter"), Told.ways(snag));
         // All the rest stays in.
         assertEquals(2 * (7.2 - 4 * 0.038), Beds.value(work.quantities(), "timber.length"), 1e-9);
     }
@@ -162,9 +163,9 @@ class FixingsTest {
                 .filter(one -> one.where().equals("bed K, corners"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(Told.text(note).startsWith("11.5 of a 70 screw comes out of the end"), Told.text(note));
+        assertTrue(Told.text(note).contains("a 70 mm screw comes 11.5 mm out of the end of the timber"), Told.text(note));
         // (38 - 10) / 0.7071 = 39.6.
-        assertEquals("use screws of 35 or shorter", Told.ways(note).get(0));
+        assertEquals("Use screws of 35 mm or shorter", Told.ways(note).get(0));
     }
 
     @Test
@@ -203,7 +204,7 @@ class FixingsTest {
                 4780,
                 Optional.of(new Point(1e-17, 0)));
         assertEquals(List.of(), work.frame().notches());
-        assertTrue(work.findings().stream().anyMatch(one -> Told.text(one).startsWith("0 drain notches")));
+        assertTrue(work.findings().stream().anyMatch(one -> Told.text(one).startsWith("No drain notches")));
     }
 
     /**
@@ -226,7 +227,7 @@ class FixingsTest {
                 moved.notches().stream().map(Notch::atMm).toList());
         assertEquals(Finding.Weight.NOTE, moved.findings().get(0).weight());
         assertTrue(
-                Told.text(moved.findings().get(0)).startsWith("200 along"),
+                Told.text(moved.findings().get(0)).contains("moves 200 mm along"),
                 Told.text(moved.findings().get(0)));
         // A seam of a higher course is no matter.
         assertEquals(
@@ -248,7 +249,7 @@ class FixingsTest {
         // Clear 500 - 200 = 300, less than 2 x 200.
         Bed bed = Beds.low(Beds.bed("K", Outline.rectangle(2400, 500), 1, Lap.TURNING), "B");
         Finding snag = Beds.of(Finding.Weight.SNAG, Beds.built(bed).findings()).get(0);
-        assertEquals("0 drain notches fit on the low side", Told.text(snag));
+        assertEquals(FindingKind.NOTCHES_NONE_FIT, snag.kind());
     }
 
     @Test
@@ -260,7 +261,7 @@ class FixingsTest {
                 new Notches(25, 60, 900, 200));
         BedWork work = Beds.built(bed);
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
-        assertTrue(Told.text(snag).startsWith("60 deep"), Told.text(snag));
+        assertTrue(Told.text(snag).startsWith("Drain notches of 60 mm"), Told.text(snag));
         assertEquals(10, snag.amount().orElseThrow().value());
         assertEquals(3, work.frame().notches().size());
     }

@@ -10,6 +10,7 @@ import lapyard.construction.Piece.RunsPast;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Lap;
 import lapyard.plan.Notches;
 import lapyard.plan.Saw;
@@ -67,13 +68,13 @@ class SeamsTest {
         // Corner screws are counted apart: 4 corners x 3 courses x 2.
         assertEquals(24, Beds.value(work.quantities(), "screws"));
         List<Finding> notes = work.findings().stream()
-                .filter(one -> Told.text(one).contains("seam"))
+                .filter(one -> one.kind() == FindingKind.JOINT)
                 .toList();
         assertEquals(6, notes.size());
         assertTrue(notes.stream().allMatch(one -> one.weight() == Finding.Weight.NOTE));
-        assertEquals("bed K, wall A", notes.get(0).where());
+        assertEquals("bed K, wall A, course 1", notes.get(0).where());
         assertTrue(
-                Told.text(notes.get(0)).startsWith("3500 from the start of wall A, course 1"),
+                Told.text(notes.get(0)).contains("has a joint at 3500 mm in course 1"),
                 Told.text(notes.get(0)));
     }
 
@@ -101,10 +102,10 @@ class SeamsTest {
         assertEquals(List.of(900.0), seams(work, 2, "A"));
         Finding snag = Beds.of(Finding.Weight.SNAG, work.findings()).get(0);
         assertEquals("bed K, wall A", snag.where());
-        assertTrue(Told.text(snag).startsWith("300 between seams"), Told.text(snag));
+        assertTrue(Told.text(snag).contains("are only 300 mm apart from course to course"), Told.text(snag));
         assertEquals(300, snag.amount().orElseThrow().value());
         assertTrue(
-                Told.ways(snag).contains("shorten wall A by 600 and leave out the seam"),
+                Told.ways(snag).contains("Shorten wall A by 600 mm, which needs no joint"),
                 Told.ways(snag).toString());
     }
 
@@ -119,11 +120,11 @@ class SeamsTest {
                 List.of("bed K, wall A", "bed K, wall C"),
                 snags.stream().map(Finding::where).toList());
         assertTrue(
-                Told.text(snags.get(0)).startsWith("5900 needed; the longest board gives 4780"),
+                Told.text(snags.get(0)).contains("needs 5900 mm; the longest board gives 4780 mm"),
                 Told.text(snags.get(0)));
         assertEquals(new Finding.Amount(1120, "mm"), snags.get(0).amount().orElseThrow());
         assertEquals(
-                List.of("allow a seam", "shorten wall A by 1120", "add a board of 5920 or longer"),
+                List.of("Allow a joint", "Shorten wall A by 1120 mm", "Add a board of 5920 mm or longer"),
                 Told.ways(snags.get(0)));
         assertEquals(5900, work.pieces().get(0).lengthMm());
         assertTrue(work.frame().seams().isEmpty());
@@ -136,7 +137,7 @@ class SeamsTest {
                 Beds.bed("K", Outline.rectangle(1500, 900), 1, Lap.TURNING), SAW, 550, Optional.empty());
         assertTrue(work.frame().seams().isEmpty());
         assertTrue(
-                Told.text(Beds.of(Finding.Weight.SNAG, work.findings()).get(0)).contains("no split leaves parts of 600"));
+                Told.text(Beds.of(Finding.Weight.SNAG, work.findings()).get(0)).contains("no joint leaves parts of 600 mm"));
     }
 
     /** Long-wall lap, 4900 long, boards give 4780: odd 4900 must be joined, even 4700 need not, so nothing staggers. */

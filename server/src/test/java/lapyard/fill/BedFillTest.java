@@ -52,7 +52,7 @@ class BedFillTest {
     void aShallowBedIsANoteUntilAStandardIsNamed() {
         Finding note = filled(2, Base.USUAL, Fill.USUAL).findings().get(0);
         assertEquals(Finding.Weight.NOTE, note.weight());
-        assertTrue(Told.text(note).startsWith("255 of soil, 45 under"), Told.text(note));
+        assertTrue(Told.text(note).equals("Bed K holds 255 mm of soil; 300 mm is usual."), Told.text(note));
         assertEquals(0, filled(2, Base.OPEN, Fill.USUAL).findings().size());
     }
 
@@ -63,14 +63,14 @@ class BedFillTest {
         assertEquals(List.of(), fill.quantities());
         assertEquals(Finding.Weight.SNAG, fill.findings().get(0).weight());
         assertTrue(
-                Told.text(fill.findings().get(0)).startsWith("25 too low"),
+                Told.text(fill.findings().get(0)).contains("25 mm too low to hold soil"),
                 Told.text(fill.findings().get(0)));
     }
 
     @Test
     void mulchFarOverTheFreeboardIsASnag() {
         BedFill fill = filled(3, Base.USUAL, new Fill(20, 130, 0.15, Fill.USUAL.layers()));
-        assertEquals(List.of("lay 10 less mulch"), Told.ways(fill.findings().get(0)));
+        assertEquals(List.of("Lay 10 mm less mulch"), Told.ways(fill.findings().get(0)));
     }
 
     @Test
