@@ -21,7 +21,7 @@ public final class AccessSheets {
     public static List<Page> pages(Garden garden, AccessSheet access, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden.name(), CAUTION, garden.imperial(), options);
         String name = access.standard().id().equals("usual") ? "this garden's own figures" : access.standard().name();
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Access", "against " + name + " (" + access.standard().source() + ")");
+        Flow flow = new Flow(sheet, "Access", "against " + name + " (" + access.standard().source() + ")");
         List<AccessSheet.Row> failing = access.rows().stream().filter(row -> !row.pass()).toList();
         flow.words(List.of(access.rows().size() - failing.size() + " of " + access.rows().size() + " checks pass."), 4.6, true);
         table("What fails", failing, sheet).on(flow);

@@ -27,7 +27,7 @@ public final class BedRegister {
         if (beds.isEmpty()) {
             return sheet.pages(List.of(sheet.nothing("Bed register", "No bed stands in this garden yet.")));
         }
-        BenchTable.Flow flow = new BenchTable.Flow(
+        Flow flow = new Flow(
                 sheet, "Bed register", beds.size() + (beds.size() == 1 ? " bed" : " beds") + ", each to be ticked when it is filled");
         BenchTable table = new BenchTable(
                 sheet, "Beds", column("Bed", 0.07, true), column("Name, type", 0.18, false), column("Width, depth, height", 0.18, false),

@@ -26,10 +26,23 @@ final class BenchSheet {
     final Inks inks;
     private final Box frame;
 
-    /** One sheet before it is known how many there will be. */
-    record Draft(String kind, String about, List<Shape> shapes) {
+    /**
+     * One sheet before it is known how many there will be.
+     *
+     * @param kinds headings of all that stands on it; the first is that of the sheet
+     */
+    record Draft(List<String> kinds, String about, List<Shape> shapes) {
         Draft {
+            kinds = List.copyOf(kinds);
             shapes = List.copyOf(shapes);
+        }
+
+        Draft(String kind, String about, List<Shape> shapes) {
+            this(List.of(kind), about, shapes);
+        }
+
+        String kind() {
+            return kinds.get(0);
         }
     }
 
@@ -69,7 +82,7 @@ final class BenchSheet {
                     frame.left() + GAP, frame.high() - 1.9,
                     TextMeasure.cut(caution, 2.7, false, frame.width() - 2 * GAP), 2.7, false));
             pages.add(new Page(
-                    draft.kind() + ", " + sheet, options.paper().longMm, options.paper().shortMm, shapes));
+                    draft.kind() + ", " + sheet, options.paper().longMm, options.paper().shortMm, shapes, draft.kinds()));
         }
         return pages;
     }

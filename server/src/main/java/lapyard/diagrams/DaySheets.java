@@ -1,7 +1,6 @@
 package lapyard.diagrams;
 
 import java.time.format.TextStyle;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -14,9 +13,13 @@ import lapyard.plan.Crew;
 import lapyard.weekends.Weekends;
 import lapyard.weekends.Work;
 
-/** One sheet for each day of work: who comes, what is done when, which timbers, what is carried, what to mind. */
+/** The days of work, a weekend to a sheet where it fills one: who comes, what is done when, which timbers, what is carried, what to mind. */
 public final class DaySheets {
     private static final int MOST_MARKS = 24;
+
+    /** A weekend begins on a fresh sheet where more than this part of one is used, so that each can be taken out by itself. */
+    private static final double WEEKEND = 0.45;
+
     private static final String CAUTION = "Lift with the legs, two to anything over the limit. Saw and drill by their own instructions."
             + " Retaining walls, decks and services: ask whoever is licensed for them.";
 
@@ -26,20 +29,23 @@ public final class DaySheets {
     public static List<Page> pages(String garden, boolean imperial, Weekends weekends, Crew crew, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         Map<String, Weekends.Task> tasks = weekends.byId();
-        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        Flow flow = new Flow(sheet, "Weekends", "");
+        int weekend = 0;
         for (Weekends.Day day : weekends.days()) {
-            if (!day.parts().isEmpty()) drafts.addAll(day(day, tasks, weekends, crew, sheet));
+            if (day.parts().isEmpty()) continue;
+            day(day, tasks, weekends, crew, sheet, flow, day.weekend() == weekend ? 1 : WEEKEND);
+            weekend = day.weekend();
         }
-        if (drafts.isEmpty()) drafts.add(sheet.nothing("Weekends", "nothing is left to do"));
-        return sheet.pages(drafts);
+        if (weekend == 0) return sheet.pages(List.of(sheet.nothing("Weekends", "nothing is left to do")));
+        return sheet.pages(flow.drafts());
     }
 
-    private static List<BenchSheet.Draft> day(
-            Weekends.Day day, Map<String, Weekends.Task> tasks, Weekends weekends, Crew crew, BenchSheet sheet) {
+    private static void day(
+            Weekends.Day day, Map<String, Weekends.Task> tasks, Weekends weekends, Crew crew, BenchSheet sheet, Flow flow, double mostUsed) {
         String who = String.join(", ", day.people());
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, name(day),
+        flow.section(name(day),
                 who + ": " + hours(day.hoursThere()) + " person-hours there, " + hours(day.hoursUsed()) + " planned, "
-                        + hours(day.hoursLeft()) + " left" + (day.wet() ? "; down as wet: no finish" : ""));
+                        + hours(day.hoursLeft()) + " left" + (day.wet() ? "; down as wet: no finish" : ""), mostUsed);
         BenchTable table = new BenchTable(sheet, "Tasks",
                 new Column("", 0.03, false), new Column("from - to", 0.13, true), new Column("where", 0.1, true),
                 new Column("what", 0.22, false), new Column("people", 0.06, true), new Column("carried", 0.22, false),
@@ -60,7 +66,6 @@ public final class DaySheets {
                 .toList();
         if (!waits.isEmpty()) flow.words(List.of("Waiting: " + String.join(". ", waits) + "."), 3.4, false);
         if (!cautions.isEmpty()) flow.words(List.of("Mind: " + cautions.stream().map(DaySheets::sentence).collect(Collectors.joining(". ")) + "."), 3.4, true);
-        return flow.drafts();
     }
 
     private static String name(Weekends.Day day) {

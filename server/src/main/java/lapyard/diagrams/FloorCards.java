@@ -46,7 +46,7 @@ public final class FloorCards {
 
     private static List<BenchSheet.Draft> card(BenchSheet sheet, BedWork work) {
         boolean named = !work.bed().name().isBlank() && !work.bed().name().equals(work.bed().id());
-        BenchTable.Flow flow = new BenchTable.Flow(
+        Flow flow = new Flow(
                 sheet, "Base and liner, bed " + work.bed().id() + (named ? ", " + work.bed().name() : ""), about(sheet, work));
         Placement frame = new Placement(new Point(0, 0), 0, work.bed().placement().mirror());
         Box extent = Box.round(work.bed().outline().placed(frame).corners());

@@ -24,22 +24,19 @@ public final class LoadInSheets {
     /** @return one page or more; where nothing comes in it says so */
     public static List<Page> pages(String garden, boolean imperial, LoadIn loads, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        List<BenchSheet.Draft> drafts = new ArrayList<>();
-        for (LoadIn.Drop drop : loads.drops()) {
-            drafts.addAll(drop(drop, sheet));
+        if (loads.drops().isEmpty()) {
+            return sheet.pages(List.of(sheet.nothing("Load-in", "Nothing comes in for this garden.")));
         }
-        if (drafts.isEmpty()) {
-            drafts.add(sheet.nothing("Load-in", "Nothing comes in for this garden."));
-        } else {
-            drafts.addAll(way(loads, Wording.of(imperial), sheet));
-        }
-        return sheet.pages(drafts);
+        Flow flow = new Flow(sheet, "Load-in", "");
+        loads.drops().forEach(drop -> drop(drop, sheet, flow));
+        way(loads, Wording.of(imperial), sheet, flow);
+        return sheet.pages(flow.drafts());
     }
 
-    private static List<BenchSheet.Draft> drop(LoadIn.Drop drop, BenchSheet sheet) {
+    private static void drop(LoadIn.Drop drop, BenchSheet sheet, Flow flow) {
         String about = (drop.massAtLeast() ? "at least " : "") + kg(drop.massKg()) + ", " + m3(drop.volumeM3()) + " as counted"
                 + (drop.supplier().leadDays() > 0 ? "; order " + drop.supplier().leadDays() + " days ahead" : "");
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Load-in: " + drop.supplier().name(), about);
+        flow.section("Load-in: " + drop.supplier().name(), about);
         flow.words(List.of(drop.trips()
                 .map(trips -> trips.proved() ? "No way takes fewer trips." : "No way takes under " + trips.atLeast() + " trips.")
                 .orElse("Brought by the supplier; its vehicle is not on the list, so trips are not counted.")), 3.8, false);
@@ -51,7 +48,6 @@ public final class LoadInSheets {
         }
         table.on(flow);
         drop.trips().ifPresent(trips -> trips(drop, trips, sheet).on(flow));
-        return flow.drafts();
     }
 
     private static BenchTable trips(LoadIn.Drop drop, Trips trips, BenchSheet sheet) {
@@ -73,8 +69,8 @@ public final class LoadInSheets {
         return table;
     }
 
-    private static List<BenchSheet.Draft> way(LoadIn loads, Wording wording, BenchSheet sheet) {
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Load-in: lifts, way in, barrow", "");
+    private static void way(LoadIn loads, Wording wording, BenchSheet sheet, Flow flow) {
+        flow.section("Load-in: lifts, way in, barrow", "");
         flow.words(loads.cautions(), 3.4, false);
         List<String> words = new ArrayList<>();
         loads.longest().ifPresent(load -> words.add("Longest: " + load.name() + ", " + load.label() + ", " + sheet.written(load.lengthMm())
@@ -119,7 +115,6 @@ public final class LoadInSheets {
             barrows.row(String.valueOf(runs), rounded(hours, 1), "", "all");
             barrows.on(flow);
         }
-        return flow.drafts();
     }
 
     private static String mass(OptionalDouble each, long count) {

@@ -18,7 +18,7 @@ public final class ProvenanceSheets {
 
     public static List<Page> pages(String garden, boolean imperial, List<Board> boards, List<Bed> beds, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Where boards come from", "to be kept with the beds, for whoever eats from them or takes them down");
+        Flow flow = new Flow(sheet, "Where boards come from", "to be kept with the beds, for whoever eats from them or takes them down");
         if (!boards.isEmpty()) {
             BenchTable table = new BenchTable(
                     sheet, "Boards on hand", column("Board", 0.08, true), column("What", 0.2, false), column("Comes from", 0.22, false),

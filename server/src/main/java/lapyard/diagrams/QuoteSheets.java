@@ -20,7 +20,7 @@ public final class QuoteSheets {
     public static List<Page> pages(String garden, boolean imperial, Quote quote, QuoteTerms terms, int beds, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         String code = quote.currency().getCode();
-        BenchTable.Flow flow = new BenchTable.Flow(
+        Flow flow = new Flow(
                 sheet, terms.number().isEmpty() ? "Quote" : "Quote " + terms.number(), terms.client().isEmpty() ? "" : "for " + terms.client());
         BenchTable table = new BenchTable(
                 sheet, beds + (beds == 1 ? " bed, in " : " beds, in ") + code, new Column("what", 0.75, false), new Column("price", 0.25, true));
@@ -49,7 +49,7 @@ public final class QuoteSheets {
             String garden, boolean imperial, Variation variation, String from, String to, Optional<BigDecimal> before,
             Optional<BigDecimal> after, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Variation", "from " + from + " to " + to);
+        Flow flow = new Flow(sheet, "Variation", "from " + from + " to " + to);
         BenchTable table = new BenchTable(sheet, "What changes, in " + variation.currency(),
                 new Column("line", 0.22, true), new Column("before", 0.26, false), new Column("after", 0.26, false),
                 new Column("was", 0.09, false), new Column("is", 0.09, false), new Column("more", 0.08, true));

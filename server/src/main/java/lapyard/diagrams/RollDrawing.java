@@ -40,7 +40,7 @@ final class RollDrawing {
         this.sheet = sheet;
     }
 
-    void on(BenchTable.Flow flow) {
+    void on(Flow flow) {
         double high = sheet.space().high() - flow.y() - FOOT;
         double wide = sheet.space().width() - SIDE;
         Scale scale = scale(wide, high);
@@ -98,7 +98,7 @@ final class RollDrawing {
     }
 
     /** One strip: the roll from a running distance to another. */
-    private void strip(BenchTable.Flow flow, Scale scale, double fromMm, double toMm) {
+    private void strip(Flow flow, Scale scale, double fromMm, double toMm) {
         double left = sheet.space().left() + SIDE;
         double top = flow.y() + ABOVE;
         double high = scale.paperMm(widthMm);
@@ -281,7 +281,7 @@ final class RollDrawing {
         return shapes;
     }
 
-    private void foot(BenchTable.Flow flow, Scale scale) {
+    private void foot(Flow flow, Scale scale) {
         Box space = sheet.space();
         double y = flow.y() + 5;
         flow.addAll(new Panel(90, sheet.inks).bar(scale, sheet.imperial, space.left() + 4, y, 62));

@@ -49,26 +49,27 @@ public final class RollSheets {
     /** @return one page or more; where nothing is cut from a roll it says so */
     public static List<Page> pages(String garden, boolean imperial, List<Material> materials, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        Flow flow = new Flow(sheet, "Rolls", "");
         for (Material material : materials) {
             int count = material.result().rolls().size();
             for (int i = 0; i < count; i++) {
-                drafts.addAll(roll(material, i, count, sheet));
+                roll(material, i, count, sheet, flow);
             }
         }
+        List<BenchSheet.Draft> drafts = flow.drafts();
         if (drafts.isEmpty()) {
             drafts.add(sheet.nothing("Rolls", "Nothing to cut from a roll in this garden."));
         }
         return sheet.pages(drafts);
     }
 
-    private static List<BenchSheet.Draft> roll(Material material, int index, int count, BenchSheet sheet) {
+    private static void roll(Material material, int index, int count, BenchSheet sheet, Flow flow) {
         RollLayout layout = material.result().rolls().get(index);
         double width = material.widthMm(layout);
         String kind = capital(material.name()) + (count == 1 ? "" : ", run " + (index + 1) + " of " + count);
         String about = "roll " + layout.roll() + ", " + sheet.written(width) + " wide: buy " + sheet.written(layout.boughtMm())
                 + ", used " + sheet.written(layout.usedMm());
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, kind, about);
+        flow.section(kind, about, MOST_USED);
         if (index == 0) {
             flow.words(List.of(bought(material, sheet)), 4, true);
         }
@@ -77,7 +78,6 @@ public final class RollSheets {
         cuts.ifPresent(order -> cutTable(order, sheet).on(flow));
         pieceTable(layout, sheet).on(flow);
         cuts.ifPresent(order -> flow.words(List.of(remnants(order, sheet)), 3.8, false));
-        return flow.drafts();
     }
 
     private static String bought(Material material, BenchSheet sheet) {
@@ -128,6 +128,9 @@ public final class RollSheets {
                 piece.turned() ? "turned" : ""));
         return table;
     }
+
+    /** A roll is drawn as large as the rest of its sheet lets it be, so it begins on one that is mostly free. */
+    private static final double MOST_USED = 0.35;
 
     private static final Comparator<Placed> ORDER = Comparator.comparingDouble(Placed::y).thenComparingDouble(Placed::x);
 

@@ -17,8 +17,8 @@ final class SawAngles {
 
     private SawAngles() {}
 
-    /** No sheets where all ends are square or sawn in a nest. */
-    static List<BenchSheet.Draft> drafts(List<BedWork> beds, List<SawDay.Work> works, BenchSheet sheet) {
+    /** Nothing where all ends are square or sawn in a nest. */
+    static void on(Flow flow, List<BedWork> beds, List<SawDay.Work> works, BenchSheet sheet) {
         Set<Piece> nested = works.stream()
                 .flatMap(work -> work.nests().stream())
                 .flatMap(nest -> nest.pieces().stream())
@@ -34,10 +34,9 @@ final class SawAngles {
             }
         }
         if (alike.isEmpty()) {
-            return List.of();
+            return;
         }
-        BenchTable.Flow flow = new BenchTable.Flow(
-                sheet, "Angled ends", "cut square to length first, then saw each end off square by its degrees");
+        flow.section("Angled ends", "cut square to length first, then saw each end off square by its degrees");
         BenchTable table = new BenchTable(
                 sheet,
                 "Angled ends",
@@ -63,7 +62,6 @@ final class SawAngles {
                         + " together before a board is cut. Clamp the piece: an angled cut pushes it along the fence."),
                 3.2,
                 false);
-        return flow.drafts();
     }
 
     /** What slanted cuts take beside the square ones of the batches. */

@@ -3,10 +3,12 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.construction.Nest;
+import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.Ledger.Fate;
 import lapyard.cutting.SawBoard;
@@ -16,7 +18,7 @@ import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 
-/** The boards of one weekend as bars to scale; boards that are cut alike share a bar, with a row of marks for each. */
+/** The boards of each weekend as bars to scale; boards that are cut alike share a bar, with a row of marks for each. */
 final class SawBars {
     private static final double LABEL = 30;
     private static final double ABOVE = 6.4;
@@ -79,49 +81,67 @@ final class SawBars {
         }
     }
 
-    List<BenchSheet.Draft> drafts(int stage) {
-        List<Laid> all = new ArrayList<>();
-        for (SawBoard board : work.boards()) {
-            if (!board.cutsIn(stage).isEmpty()) {
-                all.add(laid(board, stage));
+    /** Bars of all works on one scale, so that works can share a sheet. */
+    static void on(Flow flow, List<SawDay.Work> works, SawDay.Signs signs, BenchSheet sheet) {
+        List<SawBars> all = works.stream().map(work -> new SawBars(work, signs, sheet)).toList();
+        Scale scale = scale(sheet, all.stream()
+                .flatMap(one -> one.stages().values().stream())
+                .flatMap(List::stream)
+                .mapToDouble(Laid::lengthMm)
+                .max()
+                .orElse(1));
+        flow.foot(FOOT, (left, top) -> foot(sheet, scale));
+        all.forEach(one -> one.on(flow, scale));
+    }
+
+    private Map<Integer, List<Laid>> stages() {
+        Map<Integer, List<Laid>> stages = new LinkedHashMap<>();
+        for (Batches.Stage stage : work.batches().stages()) {
+            List<Laid> all = new ArrayList<>();
+            for (SawBoard board : work.boards()) {
+                if (!board.cutsIn(stage.stage()).isEmpty()) all.add(laid(board, stage.stage()));
             }
+            stages.put(stage.stage(), all);
         }
-        Scale scale = scale(all.stream().mapToDouble(Laid::lengthMm).max().orElse(1));
-        BenchTable.Flow flow = new BenchTable.Flow(
-                sheet, "Saw Day, weekend " + stage + ": boards", SawBatches.about(work, sheet));
-        boolean headed = false;
-        double low = sheet.space().high() - FOOT;
-        for (int i = 0; i < all.size(); ) {
-            int end = i + 1;
-            while (end < all.size() && all.get(end).alike(all.get(i)) && nestedAlike(all.get(end), all.get(i))) {
-                end++;
+        return stages;
+    }
+
+    private void on(Flow flow, Scale scale) {
+        stages().forEach((stage, all) -> {
+            flow.section("Saw Day, weekend " + stage + ": boards", SawBatches.about(work, sheet));
+            flow.head(head(), head());
+            for (int i = 0; i < all.size(); ) {
+                int end = i + 1;
+                while (end < all.size() && all.get(end).alike(all.get(i)) && nestedAlike(all.get(end), all.get(i))) end++;
+                bars(flow, all.subList(i, end), scale);
+                i = end;
             }
-            int columns = columns(all.get(i), end - i, scale);
-            while (i < end) {
-                double bar = above(all.get(i), scale) + BAR + BELOW;
-                if (!headed || flow.y() + bar + ROW > low + 1e-9) {
-                    if (headed) {
-                        foot(flow, scale);
-                        flow.next();
-                    }
-                    head(flow);
-                    headed = true;
+            flow.endHead();
+        });
+    }
+
+    /** Boards that are cut alike: a bar, and below it a row for each; both once more beside them where many bars are short. */
+    private void bars(Flow flow, List<Laid> alike, Scale scale) {
+        Laid first = alike.get(0);
+        int columns = columns(first, alike.size(), scale);
+        double wide = (sheet.space().width() + APART) / columns;
+        Flow.Block bar = new Flow.Block(above(first, scale) + BAR + BELOW, true, (left, top) -> {
+            List<Shape> shapes = new ArrayList<>();
+            for (int column = 0; column < columns; column++) bar(shapes, first, scale, left + column * wide, top);
+            return shapes;
+        });
+        flow.head(bar, bar);
+        for (int from = 0; from < alike.size(); from += columns) {
+            List<Laid> some = alike.subList(from, Math.min(alike.size(), from + columns));
+            flow.block(new Flow.Block(ROW, false, (left, top) -> {
+                List<Shape> shapes = new ArrayList<>();
+                for (int column = 0; column < some.size(); column++) {
+                    marks(shapes, some.get(column), scale, left + column * wide, top + ROW - 1.8 - BELOW);
                 }
-                int most = (int) ((low - flow.y() - bar) / ROW + 1e-9);
-                int rows = Math.max(1, Math.min((end - i + columns - 1) / columns, most));
-                for (int column = 0; column < columns && i < end; column++) {
-                    int upTo = Math.min(end, i + rows);
-                    double x = sheet.space().left() + column * (sheet.space().width() + APART) / columns;
-                    group(flow, all.subList(i, upTo), scale, x);
-                    i = upTo;
-                }
-                flow.down(bar + rows * ROW);
-            }
+                return shapes;
+            }));
         }
-        if (headed) {
-            foot(flow, scale);
-        }
-        return flow.drafts();
+        flow.endHead();
     }
 
     /** Nests of one length may be parted in different places. */
@@ -153,7 +173,7 @@ final class SawBars {
         return new Laid(board, start, board.cutsIn(stage), rest);
     }
 
-    private Scale scale(double longestMm) {
+    private static Scale scale(BenchSheet sheet, double longestMm) {
         double wide = sheet.space().width() - LABEL - BESIDE;
         for (int n : sheet.imperial ? FEET : METRIC) {
             if (longestMm / n <= wide) {
@@ -163,16 +183,14 @@ final class SawBars {
         return Scale.usual(longestMm / wide, sheet.imperial);
     }
 
-    private void head(BenchTable.Flow flow) {
-        flow.add(sheet.text(
-                sheet.space().left(), flow.y() + 3.4,
-                "Places of the cuts from the end on the left, in the order of cutting; the saw takes its kerf beyond each.", 3.2, false));
-        flow.down(HEAD);
+    private Flow.Block head() {
+        return new Flow.Block(HEAD, true, (left, top) -> List.of(sheet.text(
+                left, top + 3.4, "Places of the cuts from the end on the left, in the order of cutting; the saw takes its kerf beyond each.", 3.2, false)));
     }
 
-    private void foot(BenchTable.Flow flow, Scale scale) {
+    private static List<Shape> foot(BenchSheet sheet, Scale scale) {
         Box space = sheet.space();
-        flow.addAll(new Panel(90, sheet.inks).bar(scale, sheet.imperial, space.left() + 4, space.high() - 6, 62));
+        List<Shape> shapes = new ArrayList<>(new Panel(90, sheet.inks).bar(scale, sheet.imperial, space.left() + 4, space.high() - 6, 62));
         Inks inks = sheet.inks;
         double y = space.high() - 4;
         String[] words = {"kept for the rack", "carried to a later weekend", "trim and scrap"};
@@ -180,46 +198,44 @@ final class SawBars {
         double x = space.right();
         for (int i = 0; i < words.length; i++) {
             x -= TextMeasure.widthMm(words[i], 3, false);
-            flow.add(sheet.text(x, y, words[i], 3, false));
+            shapes.add(sheet.text(x, y, words[i], 3, false));
             x -= 11;
-            flow.add(new Shape.Area(
+            shapes.add(new Shape.Area(
                     List.of(new Box(x, y - 3, x + 9, y + 0.8).corners()), fillings[i].fill(), fillings[i].hatch(),
                     Optional.of(inks.pen(Inks.THIN))));
             x -= 5;
         }
+        return shapes;
     }
 
-    /** @param x where its label begins */
-    private void group(BenchTable.Flow flow, List<Laid> alike, Scale scale, double x) {
-        Laid first = alike.get(0);
+    /**
+     * @param x where its label begins
+     * @param y of its upper edge
+     */
+    private void bar(List<Shape> shapes, Laid laid, Scale scale, double x, double y) {
         double left = x + LABEL;
-        double top = flow.y() + above(first, scale);
-        label(flow, first, x, top);
-        pieces(flow, first, scale, left, top);
-        rest(flow, first, scale, left, top);
-        places(flow, first, scale, left, top);
-        double y = top + BAR;
-        for (Laid one : alike) {
-            y += ROW;
-            marks(flow, one, scale, x, y - 1.8);
-        }
+        double top = y + above(laid, scale);
+        label(shapes, laid, x, top);
+        pieces(shapes, laid, scale, left, top);
+        rest(shapes, laid, scale, left, top);
+        places(shapes, laid, scale, left, top);
     }
 
-    private void label(BenchTable.Flow flow, Laid laid, double x, double top) {
+    private void label(List<Shape> shapes, Laid laid, double x, double top) {
         String length = sheet.written(laid.lengthMm());
         double size = BenchSheet.fitting(length, 5, 3, true, LABEL - 3);
-        flow.add(sheet.text(x, top + 3.4, length, size, true));
+        shapes.add(sheet.text(x, top + 3.4, length, size, true));
         String kg = work.section().map(section -> {
                     double mass = SawDay.Signs.kg(section, laid.lengthMm());
                     return Math.round(mass) + " kg" + (signs.lifting.heavy(mass) ? ", " + signs.lifting.people(mass) + " lift" : "");
                 })
                 .orElse("");
-        flow.add(sheet.text(x, top + 8, kg, 3.2, false));
+        shapes.add(sheet.text(x, top + 8, kg, 3.2, false));
         String from = laid.whole() ? plain(laid.board().stock(), laid.board().lengthMm()) : "offcut";
         // the place of the first trim stands over the bar's start and reaches back over the label's column
         double fromWide = LABEL - 6;
         double fromSize = BenchSheet.fitting(from, 3.2, 2.2, false, fromWide);
-        flow.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, fromSize, false, fromWide), fromSize, false));
+        shapes.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, fromSize, false, fromWide), fromSize, false));
     }
 
     /** A stock length bought is called by its length, which stands there already. */
@@ -227,30 +243,30 @@ final class SawBars {
         return stock.equals(Lengths.text(lengthMm)) ? "" : "rack " + stock;
     }
 
-    private void pieces(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
+    private void pieces(List<Shape> shapes, Laid laid, Scale scale, double left, double top) {
         Inks inks = sheet.inks;
         double trim = laid.onIt(laid.cuts().get(0).fromMm());
         if (trim > 0) {
-            box(flow, left, top, scale.paperMm(trim), inks.scrap());
+            box(shapes, left, top, scale.paperMm(trim), inks.scrap());
         }
         for (SawBoard.Cut cut : laid.cuts()) {
             double x = left + scale.paperMm(laid.onIt(cut.fromMm()));
             double wide = scale.paperMm(cut.lengthMm());
-            flow.add(Shape.Area.box(x, top, wide, BAR, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
+            shapes.add(Shape.Area.box(x, top, wide, BAR, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
             String length = sheet.written(cut.lengthMm());
             double size = BenchSheet.fitting(length, LENGTH, 2, true, wide - 1);
             if (nests.containsKey(cut.mark())) {
                 for (Nest.Cut slant : nests.get(cut.mark()).cuts()) {
                     double back = x + scale.paperMm(slant.backMm());
-                    flow.add(sheet.line(x + scale.paperMm(slant.faceMm()), top + BAR, back, top, Inks.MEDIUM));
+                    shapes.add(sheet.line(x + scale.paperMm(slant.faceMm()), top + BAR, back, top, Inks.MEDIUM));
                 }
                 Words plate = Words.of(length, size, true);
                 double middle = x + scale.paperMm(middleOfLongestMm(nests.get(cut.mark())));
                 Plate place = new Plate(new Point(middle, top + BAR / 2), plate.widthMm(), plate.heightMm(), 0);
-                flow.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
+                shapes.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
                 continue;
             }
-            flow.add(sheet.middle(x + wide / 2, top + BAR / 2 + size * 0.36, length, size, true));
+            shapes.add(sheet.middle(x + wide / 2, top + BAR / 2 + size * 0.36, length, size, true));
         }
     }
 
@@ -262,13 +278,13 @@ final class SawBars {
         return (longest.faceFromMm() + longest.faceToMm() + longest.backFromMm() + longest.backToMm()) / 4;
     }
 
-    private void box(BenchTable.Flow flow, double x, double top, double wide, Inks.Filling filling) {
-        flow.add(new Shape.Area(
+    private void box(List<Shape> shapes, double x, double top, double wide, Inks.Filling filling) {
+        shapes.add(new Shape.Area(
                 List.of(new Box(x, top, x + wide, top + BAR).corners()), filling.fill(), filling.hatch(),
                 Optional.of(sheet.inks.pen(Inks.THIN))));
     }
 
-    private void rest(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
+    private void rest(List<Shape> shapes, Laid laid, Scale scale, double left, double top) {
         if (laid.rest().isEmpty()) {
             return;
         }
@@ -276,7 +292,7 @@ final class SawBars {
         Inks inks = sheet.inks;
         double wide = scale.paperMm(rest.lengthMm());
         double x = left + scale.paperMm(laid.lengthMm()) - wide;
-        box(flow, x, top, wide, rest.fate() == Fate.SCRAP ? inks.scrap() : rest.fate() == Fate.KEPT ? inks.kept() : inks.carried());
+        box(shapes, x, top, wide, rest.fate() == Fate.SCRAP ? inks.scrap() : rest.fate() == Fate.KEPT ? inks.kept() : inks.carried());
         String words = sheet.written(rest.lengthMm()) + " "
                 + switch (rest.fate()) {
                     case SCRAP -> "scrap";
@@ -288,9 +304,9 @@ final class SawBars {
         if (width <= wide - 2) {
             Words plate = Words.of(words, size, true);
             Plate place = new Plate(new Point(x + wide / 2, top + BAR / 2), plate.widthMm(), plate.heightMm(), 0);
-            flow.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
+            shapes.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
         } else {
-            flow.add(sheet.text(x + wide + 1.2, top + BAR / 2 + 1, words, 2.8, false));
+            shapes.add(sheet.text(x + wide + 1.2, top + BAR / 2 + 1, words, 2.8, false));
         }
     }
 
@@ -307,43 +323,43 @@ final class SawBars {
         return ABOVE + LEVEL * running(laid, scale, sheet.space().left() + LABEL).stream().mapToInt(Running::level).max().orElse(0);
     }
 
-    private void places(BenchTable.Flow flow, Laid laid, Scale scale, double left, double top) {
+    private void places(List<Shape> shapes, Laid laid, Scale scale, double left, double top) {
         for (Running running : running(laid, scale, left)) {
             double y = top - 1.8 - running.level() * LEVEL;
-            flow.add(sheet.line(running.x(), y + 0.5, running.x(), top + BAR, Inks.MEDIUM));
-            flow.add(sheet.text(running.from(), y, running.words(), RUNNING, true));
+            shapes.add(sheet.line(running.x(), y + 0.5, running.x(), top + BAR, Inks.MEDIUM));
+            shapes.add(sheet.text(running.from(), y, running.words(), RUNNING, true));
         }
     }
 
     /** One board's row: its number, then under each piece a box to tick and its mark. */
-    private void marks(BenchTable.Flow flow, Laid laid, Scale scale, double x, double base) {
+    private void marks(List<Shape> shapes, Laid laid, Scale scale, double x, double base) {
         double left = x + LABEL;
-        flow.addAll(sheet.boardNumber(x, base, laid.board().number()));
-        taken(laid).ifPresent(tag -> flow.add(sheet.text(x + 9, base, tag, 3.2, true)));
+        shapes.addAll(sheet.boardNumber(x, base, laid.board().number()));
+        taken(laid).ifPresent(tag -> shapes.add(sheet.text(x + 9, base, tag, 3.2, true)));
         for (SawBoard.Cut cut : laid.cuts()) {
             double from = left + scale.paperMm(laid.onIt(cut.fromMm()));
             double room = scale.paperMm(cut.lengthMm() + work.kerfMm()) - 5.2;
-            flow.add(sheet.tick(from, base + 0.5, 3.8));
+            shapes.add(sheet.tick(from, base + 0.5, 3.8));
             if (nests.containsKey(cut.mark())) {
-                parts(flow, nests.get(cut.mark()), scale, from, base);
+                parts(shapes, nests.get(cut.mark()), scale, from, base);
                 continue;
             }
-            flow.add(sheet.mark(from + 4.6, base, signs.marked(cut.mark()), room));
+            shapes.add(sheet.mark(from + 4.6, base, signs.marked(cut.mark()), room));
         }
         laid.rest().filter(rest -> rest.fate() != Fate.SCRAP).ifPresent(rest -> {
             double from = left + scale.paperMm(laid.lengthMm() - rest.lengthMm());
-            flow.add(sheet.tick(from + 0.6, base + 0.5, 3.8));
+            shapes.add(sheet.tick(from + 0.6, base + 0.5, 3.8));
             double room = scale.paperMm(rest.lengthMm()) - 5.2;
-            flow.add(sheet.mark(from + 5.2, base, rest.tag(), room));
+            shapes.add(sheet.mark(from + 5.2, base, rest.tag(), room));
         });
     }
 
     /** Each piece of a nest by its own mark, below its part of the length. */
-    private void parts(BenchTable.Flow flow, Nest nest, Scale scale, double from, double base) {
+    private void parts(List<Shape> shapes, Nest nest, Scale scale, double from, double base) {
         for (Nest.Part part : nest.parts()) {
             double x = from + scale.paperMm(Math.min(part.faceFromMm(), part.backFromMm()));
             double room = from + scale.paperMm(Math.max(part.faceToMm(), part.backToMm())) - x - 5.2;
-            flow.add(sheet.mark(x + 4.6, base, signs.marked(part.piece().mark()), room));
+            shapes.add(sheet.mark(x + 4.6, base, signs.marked(part.piece().mark()), room));
         }
     }
 

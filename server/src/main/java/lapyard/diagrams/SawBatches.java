@@ -27,6 +27,9 @@ final class SawBatches {
 
     private static final double HEAD = 8;
 
+    /** A stage begins on a fresh sheet where more than this part of one is used, so that few stages are broken. */
+    private static final double STAGE = 0.6;
+
     private final SawDay.Work work;
     private final SawDay.Signs signs;
     private final BenchSheet sheet;
@@ -40,29 +43,23 @@ final class SawBatches {
     /** A board's plate, then its pieces, each with a box to tick; or what is left of them on a further line. */
     private record Chip(int board, boolean plate, String mark, double width) {}
 
-    List<BenchSheet.Draft> drafts(Batches.Stage stage) {
-        BenchTable.Flow flow = new BenchTable.Flow(
-                sheet, "Saw Day, weekend " + stage.stage() + ": batches", about(work, sheet));
+    void on(Flow flow, Batches.Stage stage) {
+        flow.section("Saw Day, weekend " + stage.stage() + ": batches", about(work, sheet), STAGE);
         flow.words(List.of(legend()), 3.4, false);
         flow.words(totals(stage), 4, false);
-        boolean headed = false;
+        flow.head(head(), head());
         for (Setting setting : stage.settings()) {
             List<List<Chip>> lines = lines(setting);
             int parts = (lines.size() + MOST_LINES - 1) / MOST_LINES;
-            for (int part = 0; part < parts; part++) {
+            for (int i = 0; i < parts; i++) {
+                int part = i;
                 List<List<Chip>> some = lines.subList(part * MOST_LINES, Math.min(lines.size(), (part + 1) * MOST_LINES));
                 double height = Math.max(13, some.size() * PITCH + 3.4);
-                if (!headed || !flow.holds(height)) {
-                    if (headed) {
-                        flow.next();
-                    }
-                    head(flow);
-                    headed = true;
-                }
-                row(flow, setting, some, height, part + 1, parts);
+                flow.block(new Flow.Block(height, false, (left, top) -> row(setting, some, left, top, height, part + 1, parts)));
             }
         }
-        return flow.drafts();
+        flow.endHead();
+        flow.gap(3);
     }
 
     static String about(SawDay.Work work, BenchSheet sheet) {
@@ -104,53 +101,50 @@ final class SawBatches {
                 + " angled end, on a sheet of its own. Run-past ends: see the course cards. Nothing on a face that will be seen.";
     }
 
-    private void head(BenchTable.Flow flow) {
-        Box space = sheet.space();
-        double y = flow.y() + 4;
-        flow.add(sheet.text(space.left(), y, "stop at", 3, false));
-        flow.add(sheet.text(space.left() + COUNT_AT, y, "pieces", 3, false));
-        flow.add(sheet.text(space.left() + DRAWS_AT, y, "from board, piece by piece", 3, false));
-        flow.down(HEAD - 2);
-        flow.add(sheet.line(space.left(), flow.y(), space.right(), flow.y(), Inks.THIN));
+    private Flow.Block head() {
+        return new Flow.Block(HEAD - 2, true, (left, top) -> List.of(
+                sheet.text(left, top + 4, "stop at", 3, false),
+                sheet.text(left + COUNT_AT, top + 4, "pieces", 3, false),
+                sheet.text(left + DRAWS_AT, top + 4, "from board, piece by piece", 3, false),
+                sheet.line(left, top + HEAD - 2, sheet.space().right(), top + HEAD - 2, Inks.THIN)));
     }
 
-    private void row(BenchTable.Flow flow, Setting setting, List<List<Chip>> lines, double height, int part, int parts) {
-        Box space = sheet.space();
-        double top = flow.y();
+    private List<Shape> row(Setting setting, List<List<Chip>> lines, double left, double top, double height, int part, int parts) {
+        List<Shape> shapes = new ArrayList<>();
         String stop = sheet.written(setting.stopMm());
         double size = BenchSheet.fitting(stop, STOP, 4, true, COUNT_AT - 3);
-        flow.add(sheet.text(space.left(), top + 10, stop, size, true));
+        shapes.add(sheet.text(left, top + 10, stop, size, true));
         if (part == 1) {
-            flow.add(sheet.text(space.left() + COUNT_AT, top + 9.4, "× " + setting.pieces(), COUNT, true));
+            shapes.add(sheet.text(left + COUNT_AT, top + 9.4, "× " + setting.pieces(), COUNT, true));
         } else {
-            flow.add(sheet.text(space.left() + COUNT_AT, top + 9.4, part + " of " + parts, 4, false));
+            shapes.add(sheet.text(left + COUNT_AT, top + 9.4, part + " of " + parts, 4, false));
         }
         for (int i = 0; i < lines.size(); i++) {
-            double x = space.left() + DRAWS_AT;
+            double x = left + DRAWS_AT;
             double y = top + 8 + i * PITCH;
             for (Chip chip : lines.get(i)) {
                 if (chip.plate()) {
-                    plate(flow, chip, x, y);
+                    plate(shapes, chip, x, y);
                 } else {
-                    flow.add(sheet.tick(x, y + 0.6, TICK));
+                    shapes.add(sheet.tick(x, y + 0.6, TICK));
                     double room = chip.width() - TICK - 3.5;
                     double fit = BenchSheet.fitting(chip.mark(), MARK, 2.6, true, room);
-                    flow.add(sheet.text(x + TICK + 1.2, y, TextMeasure.cut(chip.mark(), fit, true, room), fit, true));
+                    shapes.add(sheet.text(x + TICK + 1.2, y, TextMeasure.cut(chip.mark(), fit, true, room), fit, true));
                 }
                 x += chip.width();
             }
         }
-        flow.down(height);
-        flow.add(sheet.line(space.left(), flow.y(), space.right(), flow.y(), Inks.NARROW));
+        shapes.add(sheet.line(left, top + height, sheet.space().right(), top + height, Inks.NARROW));
+        return shapes;
     }
 
-    private void plate(BenchTable.Flow flow, Chip chip, double x, double y) {
+    private void plate(List<Shape> shapes, Chip chip, double x, double y) {
         Inks inks = sheet.inks;
-        flow.add(new Shape.Circle(
+        shapes.add(new Shape.Circle(
                 new Point(x + 4.4, y - 1.7), 3.9, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
         String number = String.valueOf(chip.board());
         double size = BenchSheet.fitting(number, 4.6, 2.4, true, 6.6);
-        flow.add(sheet.middle(x + 4.4, y - 1.7 + size * Shape.Text.CAPITALS / 2, number, size, true));
+        shapes.add(sheet.middle(x + 4.4, y - 1.7 + size * Shape.Text.CAPITALS / 2, number, size, true));
     }
 
     private List<List<Chip>> lines(Setting setting) {

@@ -89,20 +89,26 @@ public final class SawDay {
         BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
         Signs signs = new Signs(beds, works, lifting);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
+        Flow first = new Flow(sheet, "First cuts at the merchant", "");
         for (Work work : works) {
-            if (!work.firstCuts().isEmpty() && longestMm.isPresent()) {
-                drafts.addAll(SawOffcuts.firstCuts(work, longestMm.getAsDouble(), sheet));
-            }
+            if (!work.firstCuts().isEmpty() && longestMm.isPresent()) SawOffcuts.firstCuts(work, longestMm.getAsDouble(), sheet, first);
         }
+        drafts.addAll(first.drafts());
+        Flow batches = new Flow(sheet, "Saw Day: batches", "");
         for (Work work : works) {
-            for (Batches.Stage stage : work.batches().stages()) {
-                drafts.addAll(new SawBatches(work, signs, sheet).drafts(stage));
-                drafts.addAll(new SawBars(work, signs, sheet).drafts(stage.stage()));
-            }
+            work.batches().stages().forEach(stage -> new SawBatches(work, signs, sheet).on(batches, stage));
         }
-        drafts.addAll(new SawNests(signs, sheet).drafts(works));
-        drafts.addAll(SawAngles.drafts(beds, works, sheet));
-        drafts.addAll(SawOffcuts.drafts(works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet));
+        drafts.addAll(batches.drafts());
+        Flow boards = new Flow(sheet, "Saw Day: boards", "");
+        SawBars.on(boards, works, signs, sheet);
+        drafts.addAll(boards.drafts());
+        Flow slanted = new Flow(sheet, "Slanted cuts", "");
+        works.forEach(work -> new SawNests(signs, sheet).on(slanted, work));
+        SawAngles.on(slanted, beds, works, sheet);
+        drafts.addAll(slanted.drafts());
+        Flow offcuts = new Flow(sheet, "Saw Day: offcuts", "");
+        SawOffcuts.on(offcuts, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
+        drafts.addAll(offcuts.drafts());
         if (drafts.isEmpty()) {
             drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
         }

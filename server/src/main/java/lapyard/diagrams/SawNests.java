@@ -30,16 +30,10 @@ final class SawNests {
         this.sheet = sheet;
     }
 
-    /** No sheets where nothing is nested. */
-    List<BenchSheet.Draft> drafts(List<SawDay.Work> works) {
-        List<BenchSheet.Draft> drafts = new ArrayList<>();
-        works.stream().filter(work -> !work.nests().isEmpty()).forEach(work -> drafts.addAll(drafts(work)));
-        return drafts;
-    }
-
-    private List<BenchSheet.Draft> drafts(SawDay.Work work) {
-        BenchTable.Flow flow = new BenchTable.Flow(
-                sheet, "Nested pieces", work.name() + ": cut square to length first, then parted by slanted cuts");
+    /** Nothing where nothing is nested. */
+    void on(Flow flow, SawDay.Work work) {
+        if (work.nests().isEmpty()) return;
+        flow.section("Nested pieces", work.name() + ": cut square to length first, then parted by slanted cuts");
         flow.words(
                 List.of("The lower edge is the face of the board, the upper edge its back; places run from the square end on the"
                         + " left. Mark each cut on both edges and join the marks; the kerf lies to the right of them, but to the left"
@@ -63,10 +57,9 @@ final class SawNests {
             }).add(nest);
         }
         groups.forEach(nests -> group(flow, nests, boards));
-        return flow.drafts();
     }
 
-    private void group(BenchTable.Flow flow, List<Nest> nests, Map<String, Integer> boards) {
+    private void group(Flow flow, List<Nest> nests, Map<String, Integer> boards) {
         Nest first = nests.get(0);
         List<Running> face = running(first, first.cuts().stream().map(Nest.Cut::faceMm).toList());
         List<Running> back = running(first, first.cuts().stream().map(Nest.Cut::backMm).toList());
@@ -96,7 +89,7 @@ final class SawNests {
         return sheet.space().left() + LEFT + mm * (sheet.space().width() - LEFT - 4) / nest.lengthMm();
     }
 
-    private void drawing(BenchTable.Flow flow, Nest nest, int count) {
+    private void drawing(Flow flow, Nest nest, int count) {
         Inks inks = sheet.inks;
         double top = flow.y();
         double low = top + BAR;
@@ -139,7 +132,7 @@ final class SawNests {
     }
 
     /** @param sense -1 above the edge, 1 below it */
-    private void places(BenchTable.Flow flow, List<Running> places, double edge, int sense) {
+    private void places(Flow flow, List<Running> places, double edge, int sense) {
         for (Running place : places) {
             double base = sense < 0 ? edge - 1.4 - place.level() * LEVEL : edge + 3.8 + place.level() * LEVEL;
             flow.add(sheet.line(place.x(), edge, place.x(), sense < 0 ? base + 0.4 : base - 2.4, Inks.THIN));
@@ -148,7 +141,7 @@ final class SawNests {
     }
 
     /** The board that gives it, then under each piece a box to tick and its mark. */
-    private void row(BenchTable.Flow flow, Nest nest, int board) {
+    private void row(Flow flow, Nest nest, int board) {
         double base = flow.y() + ROW - 2;
         flow.addAll(sheet.boardNumber(sheet.space().left(), base, board));
         for (Nest.Part part : nest.parts()) {

@@ -16,9 +16,9 @@ final class SawOffcuts {
 
     private static final int MOST_MARKS = 12;
 
-    static List<BenchSheet.Draft> firstCuts(SawDay.Work work, double longestMm, BenchSheet sheet) {
-        BenchTable.Flow flow = new BenchTable.Flow(
-                sheet, "First cuts at the merchant", work.name() + ", nothing longer than " + sheet.written(longestMm) + " comes in");
+    static void firstCuts(SawDay.Work work, double longestMm, BenchSheet sheet, Flow flow) {
+        flow.section(
+                "First cuts at the merchant", work.name() + ", nothing longer than " + sheet.written(longestMm) + " comes in");
         BenchTable table = new BenchTable(sheet, "Ask for these cuts, measured from one end",
                 new Column("boards", 0.18, true), new Column("length", 0.12, true), new Column("cut at", 0.2, true),
                 new Column("parts then", 0.25, false), new Column("", 0.25, false));
@@ -50,21 +50,18 @@ final class SawOffcuts {
                         + sheet.written(work.kerfMm()) + " that ours would have taken. Write the board's number on every part, "
                         + "and an arrow to the first end. A rough cut is mended from the scrap of that board, if it has any."),
                 3.4, false);
-        return flow.drafts();
     }
 
-    static List<BenchSheet.Draft> drafts(List<SawDay.Work> works, BenchSheet sheet) {
-        BenchTable.Flow flow = new BenchTable.Flow(
-                sheet, "Saw Day: offcuts", "A tag is the number of the board, then the weekend that made the offcut.");
+    static void on(Flow flow, List<SawDay.Work> works, BenchSheet sheet) {
+        flow.section("Saw Day: offcuts", "A tag is the number of the board, then the weekend that made the offcut.");
         for (SawDay.Work work : works) {
             stages(work, sheet, flow);
             ledger(work, sheet, flow);
             ways(work, sheet, flow);
         }
-        return flow.drafts();
     }
 
-    private static void stages(SawDay.Work work, BenchSheet sheet, BenchTable.Flow flow) {
+    private static void stages(SawDay.Work work, BenchSheet sheet, Flow flow) {
         if (work.ledger().stages().size() < 2) {
             return;
         }
@@ -79,7 +76,7 @@ final class SawOffcuts {
         table.on(flow);
     }
 
-    private static void ledger(SawDay.Work work, BenchSheet sheet, BenchTable.Flow flow) {
+    private static void ledger(SawDay.Work work, BenchSheet sheet, Flow flow) {
         BenchTable table = new BenchTable(sheet, work.name() + ": offcuts",
                 new Column("tag", 0.12, true), new Column("length", 0.16, true), new Column("made in weekend", 0.16, false),
                 new Column("what becomes of it", 0.56, false));
@@ -102,7 +99,7 @@ final class SawOffcuts {
                         + sheet.written(work.ledger().lengthMm(Fate.SCRAP)) + ".")), 3.6, false);
     }
 
-    private static void ways(SawDay.Work work, BenchSheet sheet, BenchTable.Flow flow) {
+    private static void ways(SawDay.Work work, BenchSheet sheet, Flow flow) {
         BenchTable table = new BenchTable(sheet, work.name() + ": bought together or apart",
                 new Column("way", 0.5, false), new Column("boards", 0.15, true), new Column("cost", 0.35, true));
         work.ways().forEach(way -> table.row(way.way(), String.valueOf(way.boards()), way.cost()));

@@ -45,7 +45,7 @@ public final class SetSheets {
     }
 
     private static List<BenchSheet.Draft> front(BenchSheet sheet, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, int before) {
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Contents", "all sheets of the garden in the order of the work");
+        Flow flow = new Flow(sheet, "Contents", "all sheets of the garden in the order of the work");
         BenchTable contents = new BenchTable(
                 sheet, "Contents", new BenchTable.Column("Sheets", 0.6, true), new BenchTable.Column("Pages", 0.22, false),
                 new BenchTable.Column("Paper", 0.18, false));

@@ -36,7 +36,7 @@ final class SettingOutBed {
     }
 
     /** Kept whole where a sheet can hold it; with very many corners the rows run on over sheets. */
-    void on(BenchTable.Flow flow) {
+    void on(Flow flow) {
         Box space = sheet.space();
         double drawn = space.width() * DRAWING_SHARE;
         Box right = new Box(space.left() + drawn + 5, 0, space.right(), 0);
@@ -73,7 +73,7 @@ final class SettingOutBed {
         flow.down(height);
     }
 
-    private void table(BenchTable.Flow flow, List<String> words) {
+    private void table(Flow flow, List<String> words) {
         BenchTable table = new BenchTable(
                 sheet, title(), new BenchTable.Column("peg", 0.1, true), new BenchTable.Column("along", 0.18, true),
                 new BenchTable.Column("off", 0.18, true), new BenchTable.Column("tape from start", 0.18, false),

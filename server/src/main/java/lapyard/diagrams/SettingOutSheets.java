@@ -25,7 +25,7 @@ public final class SettingOutSheets {
         BenchSheet sheet = new BenchSheet(garden.name(), CAUTION, garden.imperial(), options);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
         drafts.add(new SettingOutPlan(garden, out, sheet).draft());
-        BenchTable.Flow flow = new BenchTable.Flow(
+        Flow flow = new Flow(
                 sheet,
                 "Setting-out, bed by bed",
                 "along and off the baseline, tapes from both its ends; all within " + sheet.written(Pegs.TOLERANCE_MM));

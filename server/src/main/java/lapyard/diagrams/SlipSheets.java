@@ -29,20 +29,20 @@ public final class SlipSheets {
     public static List<Page> pages(
             String garden, boolean imperial, Slip slip, Map<String, Double> areasM2, boolean example, String today, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        if (slip.orders().isEmpty()) {
+            return sheet.pages(List.of(sheet.nothing("Slip", "Nothing to buy for this garden.")));
+        }
+        Flow flow = new Flow(sheet, "Slip", "");
         for (Slip.Order order : slip.orders()) {
-            drafts.addAll(order(slip, order, example, today, sheet));
+            order(slip, order, example, today, sheet, flow);
         }
-        if (drafts.isEmpty()) {
-            drafts.add(sheet.nothing("Slip", "Nothing to buy for this garden."));
-        } else {
-            drafts.addAll(sum(slip, sheet));
-            drafts.addAll(shares(slip, areasM2, sheet));
-        }
-        return sheet.pages(drafts);
+        sum(slip, sheet, flow);
+        shares(slip, areasM2, sheet, flow);
+        return sheet.pages(flow.drafts());
     }
 
-    private static List<BenchSheet.Draft> order(Slip slip, Slip.Order order, boolean example, String today, BenchSheet sheet) {
+    /** Each supplier's order is a sheet to hand over: nothing else stands on it. */
+    private static void order(Slip slip, Slip.Order order, boolean example, String today, BenchSheet sheet, Flow flow) {
         String code = slip.currency().getCode();
         String until = order.supplier().validUntil();
         boolean past = !until.isEmpty() && !today.isEmpty() && until.compareTo(today) < 0;
@@ -56,7 +56,7 @@ public final class SlipSheets {
         if (example) {
             about.add("example prices stand among these");
         }
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Slip: " + order.supplier().name(), String.join("; ", about));
+        flow.section("Slip: " + order.supplier().name(), String.join("; ", about), 0);
         List<String> sum = new ArrayList<>();
         sum.add("Goods " + order.goods().toPlainString() + ", delivery " + order.charge().toPlainString() + ": "
                 + (order.atLeast() ? "at least " : "") + code + " " + order.total().toPlainString()
@@ -90,14 +90,13 @@ public final class SlipSheets {
             }
         }
         table.on(flow);
-        return flow.drafts();
     }
 
-    private static List<BenchSheet.Draft> sum(Slip slip, BenchSheet sheet) {
+    private static void sum(Slip slip, BenchSheet sheet, Flow flow) {
         String code = slip.currency().getCode();
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Slip: the sum, and what is saved", slip.proven()
+        flow.section("Slip: the sum, and what is saved", slip.proven()
                 ? "no other choice of suppliers and packs costs less"
-                : "none can cost under " + slip.lowerBound().toPlainString());
+                : "none can cost under " + slip.lowerBound().toPlainString(), 0);
         BenchTable orders = new BenchTable(sheet, "Suppliers, in " + code,
                 new Column("supplier", 0.4, true), new Column("goods", 0.2, false), new Column("delivery", 0.2, false), new Column("total", 0.2, true));
         for (Slip.Order order : slip.orders()) {
@@ -116,15 +115,14 @@ public final class SlipSheets {
         }
         savings.row("All lines with a price", "", "", saved.toPlainString());
         savings.on(flow);
-        return flow.drafts();
     }
 
-    private static List<BenchSheet.Draft> shares(Slip slip, Map<String, Double> areasM2, BenchSheet sheet) {
+    private static void shares(Slip slip, Map<String, Double> areasM2, BenchSheet sheet, Flow flow) {
         List<Savings.Share> shares = Savings.shares(slip);
         if (shares.isEmpty()) {
-            return List.of();
+            return;
         }
-        BenchTable.Flow flow = new BenchTable.Flow(sheet, "Slip: what each bed costs",
+        flow.section("Slip: what each bed costs",
                 "a line that several share is split by what each uses of it, delivery by the goods");
         BenchTable table = new BenchTable(sheet, "Beds and paths, in " + slip.currency().getCode(),
                 new Column("for", 0.22, true), new Column("cost", 0.13, true), new Column("a m2 inside", 0.13, false), new Column("largest lines", 0.52, false));
@@ -143,7 +141,6 @@ public final class SlipSheets {
         }
         table.row("All", all.toPlainString(), "", "");
         table.on(flow);
-        return flow.drafts();
     }
 
     private static String need(SlipLine line) {

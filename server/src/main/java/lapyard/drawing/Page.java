@@ -9,14 +9,20 @@ import java.util.List;
  * @param title    what the sheet is, for viewers and screen readers
  * @param widthMm  of the trimmed sheet, above 0
  * @param heightMm of the trimmed sheet, above 0
+ * @param subjects what stands on it, for an outline; may be empty
  */
-public record Page(String title, double widthMm, double heightMm, List<Shape> shapes) {
+public record Page(String title, double widthMm, double heightMm, List<Shape> shapes, List<String> subjects) {
     public Page {
         title = PlainText.of(title);
         shapes = List.copyOf(shapes);
+        subjects = List.copyOf(subjects);
         if (!(widthMm > 0 && heightMm > 0 && widthMm <= 10_000 && heightMm <= 10_000)) {
             throw new IllegalArgumentException(
                     "a page measures above 0 and up to 10000 mm each way, was " + widthMm + " x " + heightMm);
         }
+    }
+
+    public Page(String title, double widthMm, double heightMm, List<Shape> shapes) {
+        this(title, widthMm, heightMm, shapes, List.of());
     }
 }

@@ -73,8 +73,11 @@ class SawDayTest {
     private static List<String> texts(List<Page> pages, String kind) throws Exception {
         List<String> texts = new ArrayList<>();
         for (Page page : pages) {
-            if (page.title().startsWith(kind)) {
-                texts.addAll(Drawn.of(page).texts());
+            // a section ends where the heading of the next one stands
+            boolean in = false;
+            for (String text : Drawn.of(page).texts()) {
+                in = page.subjects().contains(text) ? text.startsWith(kind) : in;
+                if (in) texts.add(text);
             }
         }
         return texts;

@@ -1,0 +1,306 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+
+/**
+ * Fills sheets from top to bottom with blocks that stay whole. A block may be kept with the next, a head stands again on
+ * each further sheet, and a section that still finds room goes on the sheet of the one before. Heights are known when a
+ * block is handed over, so that no text is measured twice.
+ *
+ * <p>Drawing by hand at {@link #y()} goes between blocks.
+ */
+final class Flow {
+    /** Height of the words that begin a section in the middle of a sheet. */
+    private static final double SECTION = 13;
+
+    private static final double LINE = 1.35;
+
+    /** Of a text that goes on over sheets, so many lines stay together at its beginning and at its end. */
+    private static final int TOGETHER = 2;
+
+    /** Draws a block with its upper left corner at a place. */
+    interface Drawer {
+        List<? extends Shape> at(double x, double y);
+    }
+
+    /**
+     * What stands together on a sheet: a row, a bar, a card, a line of text.
+     *
+     * @param withNext whether the next block has to stand on the same sheet
+     */
+    record Block(double heightMm, boolean withNext, Drawer drawer) {}
+
+    private record Section(String kind, String about, double mostUsed) {}
+
+    private final BenchSheet sheet;
+    private final List<BenchSheet.Draft> done = new ArrayList<>();
+    private final List<Block> pending = new ArrayList<>();
+    private Optional<Section> begun;
+    private List<String> kinds = new ArrayList<>();
+    private String about = "";
+    private List<Shape> shapes = new ArrayList<>();
+    /** Heads as they stand on further sheets, the outermost first. */
+    private final List<Block> heads = new ArrayList<>();
+    /** Of the heads, those below which nothing stands yet; they are the last of what is pending. */
+    private int headsPending;
+    private Optional<Block> foot = Optional.empty();
+    private double y;
+
+    /**
+     * @param kind  heading of the first section
+     * @param about line below it
+     */
+    Flow(BenchSheet sheet, String kind, String about) {
+        this.sheet = sheet;
+        this.begun = Optional.of(new Section(kind, about, 1));
+        this.y = sheet.space().low();
+    }
+
+    /** Begins a section, on this sheet where its first blocks find room there. */
+    void section(String kind, String about) {
+        section(kind, about, 1);
+    }
+
+    /** @param mostUsed a sheet of which more than this part is used is left alone, and the section begins on a fresh one */
+    void section(String kind, String about, double mostUsed) {
+        if (!pending.isEmpty()) place();
+        begun = Optional.of(new Section(kind, about, mostUsed));
+    }
+
+    void block(Block block) {
+        pending.add(block);
+        if (!block.withNext()) place();
+    }
+
+    /** Blocks that stand on one sheet, where a sheet is high enough. */
+    void together(List<Block> blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            Block block = blocks.get(i);
+            block(new Block(block.heightMm(), i + 1 < blocks.size(), block.drawer()));
+        }
+    }
+
+    /** Stands above what follows, and in its other form at the top of each sheet on which that goes on; heads may nest. */
+    void head(Block first, Block onFurtherSheets) {
+        pending.add(new Block(first.heightMm(), true, first.drawer()));
+        headsPending++;
+        heads.add(onFurtherSheets);
+    }
+
+    /** What follows does not stand below the last head any more. A head below which nothing stood is left out. */
+    void endHead() {
+        heads.remove(heads.size() - 1);
+        if (headsPending > 0) {
+            headsPending--;
+            pending.remove(pending.size() - 1);
+        }
+    }
+
+    /** Stands at the foot of this sheet and of all that follow. */
+    void foot(double heightMm, Drawer drawer) {
+        foot = Optional.of(new Block(heightMm, false, drawer));
+    }
+
+    /** Width of one of several columns side by side. */
+    double columnWidth(int count, double gapMm) {
+        return (sheet.space().width() - (count - 1) * gapMm) / count;
+    }
+
+    /** Blocks in columns, read column by column; as high as each other as blocks that stay whole can be. */
+    void columns(int count, double gapMm, List<Block> blocks) {
+        List<Block> left = blocks;
+        while (!left.isEmpty()) {
+            Block first = left.get(0);
+            if (!pending.isEmpty() || begun.isPresent()) {
+                pending.add(new Block(first.heightMm(), false, (x, top) -> List.of()));
+                place();
+                y -= first.heightMm();
+            } else if (!fresh() && !holds(first.heightMm())) {
+                turn();
+            }
+            left = fill(count, gapMm, left);
+            if (!left.isEmpty()) turn();
+        }
+    }
+
+    /** @return what found no room on this sheet */
+    private List<Block> fill(int count, double gapMm, List<Block> blocks) {
+        double room = bottom() - y;
+        double high = room;
+        if (ends(blocks, count, room)[count - 1] == blocks.size()) {
+            double least = blocks.stream().mapToDouble(Block::heightMm).max().orElse(0);
+            high = least;
+            // each step takes in the smallest block that a column is short of
+            while (ends(blocks, count, high)[count - 1] < blocks.size()) high = next(blocks, count, high);
+        }
+        int[] ends = ends(blocks, count, high);
+        int from = 0;
+        double lowest = y;
+        for (int column = 0; column < count; column++) {
+            double x = sheet.space().left() + column * (columnWidth(count, gapMm) + gapMm);
+            double at = y;
+            for (Block block : blocks.subList(from, ends[column])) {
+                shapes.addAll(block.drawer().at(x, at));
+                at += block.heightMm();
+            }
+            lowest = Math.max(lowest, at);
+            from = ends[column];
+        }
+        y = lowest;
+        return blocks.subList(from, blocks.size());
+    }
+
+    /** Where each column ends; a block that is higher than the room stands in a column of its own. */
+    private static int[] ends(List<Block> blocks, int count, double high) {
+        int[] ends = new int[count];
+        int i = 0;
+        for (int column = 0; column < count; column++) {
+            double used = 0;
+            int from = i;
+            while (i < blocks.size() && (i == from || used + blocks.get(i).heightMm() <= high + 1e-9)) {
+                used += blocks.get(i++).heightMm();
+            }
+            ends[column] = i;
+        }
+        return ends;
+    }
+
+    /** The least height above this one at which a column takes in one block more. */
+    private static double next(List<Block> blocks, int count, double high) {
+        int[] ends = ends(blocks, count, high);
+        double least = Double.POSITIVE_INFINITY;
+        int from = 0;
+        for (int column = 0; column < count; column++) {
+            if (ends[column] < blocks.size()) {
+                double used = blocks.subList(from, ends[column] + 1).stream().mapToDouble(Block::heightMm).sum();
+                least = Math.min(least, used);
+            }
+            from = ends[column];
+        }
+        return least;
+    }
+
+    /** Sentences across the whole width, kept together where a sheet is high enough. */
+    void words(List<String> sentences, double size, boolean bold) {
+        List<Block> lines = new ArrayList<>();
+        for (String words : sentences) {
+            for (String line : TextMeasure.wrap(words, size, bold, sheet.space().width())) {
+                lines.add(new Block(size * LINE, false, (x, top) -> List.of(sheet.text(x, top + size, line, size, bold))));
+            }
+        }
+        boolean whole = lines.size() * size * LINE <= sheet.space().height() / 2;
+        for (int i = 0; i < lines.size(); i++) {
+            boolean last = i + 1 == lines.size();
+            boolean edge = i + 1 < TOGETHER || i + TOGETHER >= lines.size();
+            block(new Block(lines.get(i).heightMm(), !last && (whole || edge), lines.get(i).drawer()));
+        }
+        gap(2);
+    }
+
+    /** Room before what comes next on this sheet. */
+    void gap(double heightMm) {
+        if (!fresh()) y += heightMm;
+    }
+
+    double y() {
+        flush();
+        return y;
+    }
+
+    /** Whether so much still finds room on this sheet. */
+    boolean holds(double heightMm) {
+        flush();
+        return y + heightMm <= bottom() + 1e-9;
+    }
+
+    void add(Shape shape) {
+        flush();
+        shapes.add(shape);
+    }
+
+    void addAll(List<? extends Shape> more) {
+        flush();
+        shapes.addAll(more);
+    }
+
+    void down(double heightMm) {
+        flush();
+        y += heightMm;
+    }
+
+    /** On to a fresh sheet, unless this one is still empty. */
+    void next() {
+        if (!pending.isEmpty()) place();
+        finish();
+    }
+
+    List<BenchSheet.Draft> drafts() {
+        if (!pending.isEmpty()) place();
+        finish();
+        return done;
+    }
+
+    private void flush() {
+        if (!pending.isEmpty() || begun.isPresent()) place();
+    }
+
+    private double bottom() {
+        return sheet.space().high() - foot.map(Block::heightMm).orElse(0.0);
+    }
+
+    private boolean fresh() {
+        return shapes.isEmpty();
+    }
+
+    private void place() {
+        double high = pending.stream().mapToDouble(Block::heightMm).sum();
+        double words = begun.isPresent() ? SECTION : 0;
+        boolean full = begun.map(section -> y - sheet.space().low() > section.mostUsed() * sheet.space().height()).orElse(false);
+        if (!fresh() && (full || y + words + high > bottom() + 1e-9)) {
+            turn();
+        }
+        begun.ifPresent(this::begin);
+        begun = Optional.empty();
+        headsPending = 0;
+        for (Block block : pending) draw(block);
+        pending.clear();
+    }
+
+    private void begin(Section section) {
+        if (fresh()) {
+            kinds = new ArrayList<>(List.of(section.kind()));
+            about = section.about();
+            return;
+        }
+        kinds.add(section.kind());
+        Box space = sheet.space();
+        shapes.add(sheet.line(space.left(), y + 1, space.right(), y + 1, Inks.WIDE));
+        shapes.add(sheet.text(space.left(), y + 6.6, TextMeasure.cut(section.kind(), 4.6, true, space.width()), 4.6, true));
+        shapes.add(sheet.text(space.left(), y + 11.2, TextMeasure.cut(section.about(), 3.2, false, space.width()), 3.2, false));
+        y += section.about().isEmpty() ? 9 : SECTION;
+    }
+
+    private void turn() {
+        finish();
+        heads.subList(0, heads.size() - headsPending).forEach(this::draw);
+    }
+
+    private void draw(Block block) {
+        shapes.addAll(block.drawer().at(sheet.space().left(), y));
+        y += block.heightMm();
+    }
+
+    private void finish() {
+        if (!shapes.isEmpty()) {
+            foot.ifPresent(block -> shapes.addAll(block.drawer().at(sheet.space().left(), bottom())));
+            done.add(new BenchSheet.Draft(kinds, about, shapes));
+            shapes = new ArrayList<>();
+            kinds = new ArrayList<>(kinds.subList(kinds.size() - 1, kinds.size()));
+        }
+        y = sheet.space().low();
+    }
+}
