@@ -11,11 +11,18 @@ import java.util.Optional;
  * @param strengthClass as stamped on the timber; empty where nobody graded it
  * @param treated       against rot, so that every cut opens wood that is not
  * @param goodFaces     how many faces of its boards may be seen, 1 or 2
+ * @param planed        smooth all round, so that finish goes further than on sawn timber
  */
 public record Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock,
-        Optional<StrengthClass> strengthClass, boolean treated, int goodFaces) {
+        Optional<StrengthClass> strengthClass, boolean treated, int goodFaces, boolean planed) {
     public Section {
         stock = List.copyOf(stock);
+    }
+
+    /** Sawn, as heavy timber is sold. */
+    public Section(String id, double thicknessMm, double heightMm, double densityKgM3, List<StockLength> stock,
+            Optional<StrengthClass> strengthClass, boolean treated, int goodFaces) {
+        this(id, thicknessMm, heightMm, densityKgM3, stock, strengthClass, treated, goodFaces, false);
     }
 
     /** One good face, as every board that is sold has. */
@@ -48,6 +55,6 @@ public record Section(String id, double thicknessMm, double heightMm, double den
     /** The same section with one supplier's stock only. */
     public Section from(String supplier) {
         List<StockLength> own = stock.stream().filter(length -> length.supplier().equals(supplier)).toList();
-        return new Section(id, thicknessMm, heightMm, densityKgM3, own, strengthClass, treated, goodFaces);
+        return new Section(id, thicknessMm, heightMm, densityKgM3, own, strengthClass, treated, goodFaces, planed);
     }
 }

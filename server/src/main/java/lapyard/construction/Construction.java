@@ -76,14 +76,14 @@ public final class Construction {
         Coating.seal(bed, pieces.size(), notched.notches().size(), quantities);
         Timber.lifts(bed, pieces, liftLimitKg, quantities);
         boolean screwed = Fixings.screws(bed, quantities, findings);
-        List<CrossTie> across = crossTies(bed, inner, findings);
+        CrossTies across = crossTies(bed, inner, laid.seams(), findings);
         CornerJoints.ties(bed, laid.courses(), across, quantities);
         Fixings.seams(laid.seams().size(), quantities);
         Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
         floor.quantities(bed, inner, saw, bearerStockMm, quantities);
         floor.findings(bed, low.toward(), findings);
         List<LinerPiece> liner =
-                bed.inside().liner().wanted() ? LinerCut.pieces(bed, floor.rectangles(), low, findings) : List.of();
+                bed.inside().liner().wanted() ? LinerCut.pieces(bed, inner, floor.rectangles(), low, findings) : List.of();
         LinerCut.quantities(bed, inner, liner, quantities);
         if (!liner.isEmpty()) {
             Fixings.staples(bed, inner, quantities);
@@ -108,12 +108,17 @@ public final class Construction {
                         laid.seams(),
                         notched.notches(),
                         screwed ? CornerJoints.screws(bed, laid.courses()) : List.of(),
-                        across),
+                        across.ties()),
                 new BedWork.Bottom(floor.rectangles(), floor.strips(), floor.slats(), floor.bays()),
                 liner,
                 quantities,
                 findings,
                 !screwed);
+    }
+
+    /** The longest corner screw that is sold and keeps its cover in this bed's timber, mm; the shortest where none does. */
+    public static double usualScrewMm(Bed bed) {
+        return Fixings.usualScrewMm(bed);
     }
 
     /** Slat boards that the floor of a bed takes; 0 for an open base. */
@@ -122,13 +127,10 @@ public final class Construction {
         return Floor.of(bed, inner, LowSide.of(bed, downhill), saw, bearerStockMm).slatBoards(bed, saw);
     }
 
-    private static List<CrossTie> crossTies(Bed bed, Outline inner, List<Finding> findings) {
-        if (!bed.making().ties().crossTies() || bed.heightMm() < bed.making().ties().crossFromMm()) {
-            return List.of();
-        }
-        CrossTies across = CrossTies.of(bed, inner, bed.making().ties().crossEveryMm());
+    private static CrossTies crossTies(Bed bed, Outline inner, List<Seam> seams, List<Finding> findings) {
+        CrossTies across = CrossTies.of(bed, inner, seams);
         across.untied().forEach(wall -> findings.add(Finding.of(FindingKind.TIE_NO_WALL, Place.wall(bed.id(), wall))
                 .way(WayKind.POST_INSIDE).way(WayKind.WALL_ACROSS)));
-        return across.ties();
+        return across;
     }
 }

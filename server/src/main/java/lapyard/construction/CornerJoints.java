@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lapyard.construction.CornerScrew.Face;
 import lapyard.construction.Piece.RunsPast;
+import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
 import lapyard.plan.Ties;
 import lapyard.working.Quantity;
@@ -66,7 +67,7 @@ final class CornerJoints {
         return IntStream.range(0, heights.size()).filter(i -> i % 2 == first).mapToObj(heights::get).toList();
     }
 
-    static void ties(Bed bed, List<Course> courses, List<CrossTie> across, List<Quantity> quantities) {
+    static void ties(Bed bed, List<Course> courses, CrossTies across, List<Quantity> quantities) {
         Ties ties = bed.making().ties();
         if (ties.brackets()) {
             int corners = bed.outline().sides();
@@ -83,42 +84,65 @@ final class CornerJoints {
             fixings("brackets.fixings", "brackets", brackets, ties.bracketFixings(), bed, quantities);
         }
         if (ties.courseTies()) {
-            int straps = courses.stream()
+            int count = courses.stream()
                     .filter(course -> course.number() > 1)
                     .flatMap(course -> course.pieces().stream())
-                    .mapToInt(piece -> straps(piece.lengthMm(), ties.courseEveryMm()))
+                    .mapToInt(piece -> courseTies(piece.lengthMm(), ties.courseEveryMm()))
                     .sum();
+            boolean strapped = ties.strapped(bed.section().heightMm());
+            List<Input> inputs = new ArrayList<>(List.of(
+                    Input.of("spacing", ties.courseEveryMm(), "mm"), Input.of("courses", bed.courses(), "")));
+            if (!strapped) {
+                inputs.add(Input.of("length of a screw", Ties.courseScrewMm(bed.section().heightMm()), "mm"));
+            }
             quantities.add(new Quantity(
                     "ties.course",
-                    straps,
-                    "straps",
-                    Working.of(
-                            "over all pieces from course 2 up: ceil(length / spacing) + 1, each over the joint below",
-                            Working.COMMON_PRACTICE,
-                            Input.of("spacing", ties.courseEveryMm(), "mm"),
-                            Input.of("courses", bed.courses(), ""))));
-            fixings("ties.course.fixings", "straps", straps, ties.courseFixings(), bed, quantities);
+                    count,
+                    strapped ? "straps" : "long screws",
+                    new Working(
+                            inputs,
+                            "over all pieces from course 2 up: ceil(length / spacing) + 1, each into the course below"
+                                    + (strapped ? "" : "; screw = course height + " + (int) Ties.INTO_BELOW_MM + ", up to whole 10"),
+                            Working.COMMON_PRACTICE)));
+            if (strapped) {
+                fixings("ties.course.fixings", "straps", count, ties.courseFixings(), bed, quantities);
+            }
         }
-        if (ties.crossTies()) {
+        if (ties.crossTies() || !across.ties().isEmpty()) {
             List<Input> inputs = new ArrayList<>(List.of(
+                    Input.of("run without a tie", ties.crossOverMm(), "mm"),
                     Input.of("greatest clear run", ties.crossEveryMm(), "mm"),
                     Input.of("height", CrossTies.heightMm(bed), "mm")));
-            across.forEach(tie -> inputs.add(Input.of(
-                    "wall " + tie.wall() + " at " + lapyard.geometry.Lengths.text(tie.atMm()) + " to wall " + tie.toWall(),
+            across.ties().forEach(tie -> inputs.add(Input.of(
+                    "wall " + tie.wall() + " at " + Lengths.text(tie.atMm()) + " to wall " + tie.toWall(),
                     tie.lengthMm(),
                     "mm")));
             quantities.add(new Quantity(
                     "ties.cross",
-                    across.size(),
+                    across.ties().size(),
                     "ties",
                     new Working(
                             inputs,
-                            "for each clear run of a wall ceil(run / greatest clear run) - 1; a tie serves both its walls",
+                            "one behind each joint of a wall; then for each clear run that is still over the run without a tie"
+                                    + " ceil(run / greatest clear run) - 1; a tie serves both its walls",
+                            Working.COMMON_PRACTICE)));
+        }
+        if (!across.posts().isEmpty()) {
+            quantities.add(new Quantity(
+                    "posts",
+                    across.posts().size(),
+                    "posts",
+                    new Working(
+                            across.posts().stream()
+                                    .map(post -> Input.of("wall " + post.wall(), post.atMm(), "mm"))
+                                    .toList(),
+                            "as the bed names them",
                             Working.COMMON_PRACTICE)));
         }
     }
 
-    static int straps(double lengthMm, double everyMm) {
+    /** Two at the ends of a piece at least, none further apart than asked for. */
+    static int courseTies(double lengthMm, double everyMm) {
         return (int) Math.ceil(lengthMm / everyMm - 1e-9) + 1;
     }
 

@@ -2,9 +2,7 @@ package lapyard.construction;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -12,70 +10,177 @@ import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import lapyard.plan.Ties;
+import lapyard.plan.Ties.Support;
 
 /**
- * Ties square across a bed that leave no wall a longer clear run than asked for.
+ * What holds the walls of a bed between their corners: ties square across it and posts.
  *
- * @param ties     in the order of the longest wall
- * @param clearMm  for each side the longest clear run between its corners and ties
+ * @param ties     those behind joints first, then in the order of the longest wall
+ * @param posts    in the order of the document
+ * @param restsMm  for each side where ties and posts hold it, along its inner face from its start, ascending
+ * @param clearMm  for each side the longest clear run between its corners, ties and posts
  * @param untied   letters of walls that still have too long a run: nothing stands square opposite
+ * @param hinges   joints of walls with nothing behind them, which carry no bending
  */
-public record CrossTies(List<CrossTie> ties, List<Double> clearMm, List<String> untied) {
+public record CrossTies(
+        List<CrossTie> ties,
+        List<Post> posts,
+        List<List<Double>> restsMm,
+        List<Double> clearMm,
+        List<String> untied,
+        List<Seam> hinges) {
     /** Walls count as facing each other within a degree or so. */
     private static final double FACING = -0.9998;
 
     /** A tie lands well clear of a corner. */
     private static final double FROM_CORNER_MM = 50;
 
+    /** A batten or a post takes both ends of a joint this far off its middle; common practice, no source. */
+    static final double BEHIND_MM = 25;
+
     public CrossTies {
         ties = List.copyOf(ties);
+        posts = List.copyOf(posts);
+        restsMm = List.copyOf(restsMm);
         clearMm = List.copyOf(clearMm);
         untied = List.copyOf(untied);
+        hinges = List.copyOf(hinges);
     }
 
     private record Hit(int side, Point at, double alongMm) {}
 
+    /** A post in the ground inside a wall, {@code atMm} along it from its outer start corner; {@code at} on its inner face. */
+    public record Post(String wall, double atMm, Point at) {}
+
     /**
-     * @param inner    inner faces, corner by corner as the bed's outline
-     * @param everyMm  longest clear run, above 0; infinite for no ties
+     * As the bed asks for them.
+     *
+     * @param inner inner faces, corner by corner as the bed's outline
      */
-    public static CrossTies of(Bed bed, Outline inner, double everyMm) {
-        Map<Integer, TreeSet<Double>> landed = new HashMap<>();
-        List<CrossTie> ties = new ArrayList<>();
-        TreeSet<Integer> untied = new TreeSet<>();
-        List<Integer> longestFirst = IntStream.range(0, inner.sides())
-                .boxed()
-                .sorted(Comparator.comparingDouble((Integer side) -> -Lengths.toTenth(inner.sideMm(side))))
-                .toList();
-        for (int side : longestFirst) {
-            TreeSet<Double> own = landed.computeIfAbsent(side, s -> new TreeSet<>());
-            for (double place : places(own, inner.sideMm(side), everyMm)) {
-                opposite(inner, side, place)
-                        .ifPresentOrElse(
-                                hit -> {
-                                    own.add(place);
-                                    landed.computeIfAbsent(hit.side(), s -> new TreeSet<>())
-                                            .add(hit.alongMm());
-                                    ties.add(tie(bed, inner, side, place, hit));
-                                },
-                                () -> untied.add(side));
-            }
-        }
-        List<Double> clear = new ArrayList<>();
-        for (int side = 0; side < inner.sides(); side++) {
-            clear.add(longest(landed.getOrDefault(side, new TreeSet<>()), inner.sideMm(side)));
-        }
-        return new CrossTies(ties, clear, untied.stream().map(Bed::wallLetter).toList());
+    public static CrossTies of(Bed bed, Outline inner, List<Seam> seams) {
+        Ties ties = bed.making().ties();
+        boolean wanted = ties.crossTies() && bed.heightMm() >= ties.crossFromMm() - 1e-6;
+        return new Laying(bed, inner, seams).laid(wanted, ties.crossOverMm(), ties.crossEveryMm());
     }
 
-    /** Even places in each gap that is too long: ceil(gap / every) - 1 of them. */
-    private static List<Double> places(TreeSet<Double> landed, double lengthMm, double everyMm) {
+    /** With a tie behind each joint and no clear run over {@code everyMm}, whatever the bed asks for. */
+    public static CrossTies advised(Bed bed, Outline inner, List<Seam> seams, double everyMm) {
+        return new Laying(bed, inner, seams).laid(true, everyMm, everyMm);
+    }
+
+    /** Ties and posts as they are set out, one after the other. */
+    private static final class Laying {
+        private final Bed bed;
+        private final Outline inner;
+        private final List<Seam> seams;
+        private final List<TreeSet<Double>> rests = new ArrayList<>();
+        private final List<CrossTie> ties = new ArrayList<>();
+        private final List<Post> posts = new ArrayList<>();
+        private final TreeSet<Integer> untied = new TreeSet<>();
+
+        Laying(Bed bed, Outline inner, List<Seam> seams) {
+            this.bed = bed;
+            this.inner = inner;
+            this.seams = seams;
+            for (int side = 0; side < inner.sides(); side++) {
+                rests.add(new TreeSet<>());
+            }
+        }
+
+        CrossTies laid(boolean wanted, double overMm, double everyMm) {
+            List<Integer> longestFirst = IntStream.range(0, inner.sides())
+                    .boxed()
+                    .sorted(Comparator.comparingDouble((Integer side) -> -Lengths.toTenth(inner.sideMm(side))))
+                    .toList();
+            for (Support named : bed.making().ties().supports()) {
+                int side = bed.wallLetters().indexOf(named.wall());
+                for (double place : named.atMm().isPresent() ? List.of(named.atMm().getAsDouble()) : joints(side)) {
+                    double own = place - startMm(side);
+                    if (named.post()) {
+                        post(side, own);
+                    } else if (!tie(side, own)) {
+                        untied.add(side);
+                    }
+                }
+            }
+            for (int side : wanted ? longestFirst : List.<Integer>of()) {
+                for (double place : joints(side)) {
+                    double own = place - startMm(side);
+                    if (!held(side, own)) {
+                        tie(side, own);
+                    }
+                }
+            }
+            for (int side : wanted ? longestFirst : List.<Integer>of()) {
+                for (double place : places(rests.get(side), inner.sideMm(side), overMm, everyMm)) {
+                    if (!tie(side, place)) {
+                        untied.add(side);
+                    }
+                }
+            }
+            List<Double> clear = new ArrayList<>();
+            for (int side = 0; side < inner.sides(); side++) {
+                clear.add(longest(rests.get(side), inner.sideMm(side)));
+            }
+            return new CrossTies(
+                    ties, posts, rests.stream().map(List::copyOf).toList(), clear,
+                    untied.stream().map(Bed::wallLetter).toList(),
+                    seams.stream().filter(seam -> {
+                        int side = bed.wallLetters().indexOf(seam.wall());
+                        return !held(side, seam.atMm() - startMm(side));
+                    }).toList());
+        }
+
+        /** Places of a wall's joints from its outer start corner, each once, ascending. */
+        private List<Double> joints(int side) {
+            String wall = Bed.wallLetter(side);
+            return seams.stream().filter(seam -> seam.wall().equals(wall)).map(Seam::atMm).distinct().sorted().toList();
+        }
+
+        /** How far the inner face begins past the outer start corner of its wall. */
+        private double startMm(int side) {
+            return CrossTies.startMm(bed, inner, side);
+        }
+
+        private boolean held(int side, double ownMm) {
+            return rests.get(side).stream().anyMatch(rest -> Math.abs(rest - ownMm) <= BEHIND_MM + 1e-6);
+        }
+
+        private void post(int side, double ownMm) {
+            rests.get(side).add(ownMm);
+            Point along = direction(inner, side);
+            posts.add(new Post(Bed.wallLetter(side), Lengths.toTenth(ownMm + startMm(side)), new Point(
+                    Lengths.steady(inner.corner(side).x() + along.x() * ownMm),
+                    Lengths.steady(inner.corner(side).y() + along.y() * ownMm))));
+        }
+
+        /** @return false where nothing stands square opposite */
+        private boolean tie(int side, double ownMm) {
+            Optional<Hit> hit = opposite(inner, side, ownMm);
+            hit.ifPresent(there -> {
+                rests.get(side).add(ownMm);
+                rests.get(there.side()).add(there.alongMm());
+                ties.add(CrossTies.tie(bed, inner, side, ownMm, there));
+            });
+            return hit.isPresent();
+        }
+    }
+
+    private static double startMm(Bed bed, Outline inner, int side) {
+        Point along = direction(inner, side);
+        Point corner = bed.outline().corner(side);
+        return (inner.corner(side).x() - corner.x()) * along.x() + (inner.corner(side).y() - corner.y()) * along.y();
+    }
+
+    /** Even places in each gap over the least: ceil(gap / every) - 1 of them. */
+    private static List<Double> places(TreeSet<Double> landed, double lengthMm, double overMm, double everyMm) {
         List<Double> ends = new ArrayList<>(landed);
         ends.add(lengthMm);
         List<Double> places = new ArrayList<>();
         double from = 0;
         for (double to : ends) {
-            int more = (int) Math.ceil((to - from) / everyMm - 1e-9) - 1;
+            int more = to - from > overMm + 1e-6 ? (int) Math.ceil((to - from) / everyMm - 1e-9) - 1 : 0;
             for (int i = 1; i <= more; i++) {
                 places.add(from + (to - from) * i / (more + 1));
             }
@@ -133,11 +238,9 @@ public record CrossTies(List<CrossTie> ties, List<Double> clearMm, List<String> 
         Point from = new Point(
                 Lengths.steady(inner.corner(side).x() + along.x() * placeMm),
                 Lengths.steady(inner.corner(side).y() + along.y() * placeMm));
-        Point corner = bed.outline().corner(side);
-        double at = (from.x() - corner.x()) * along.x() + (from.y() - corner.y()) * along.y();
         return new CrossTie(
                 Bed.wallLetter(side),
-                Lengths.toTenth(at),
+                Lengths.toTenth(placeMm + startMm(bed, inner, side)),
                 Bed.wallLetter(hit.side()),
                 from,
                 new Point(Lengths.steady(hit.at().x()), Lengths.steady(hit.at().y())),

@@ -15,6 +15,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Screws;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import lapyard.working.Quantity;
@@ -162,6 +163,15 @@ final class Fixings {
         return WayOut.of(WayKind.BRACKETS);
     }
 
+    static double usualScrewMm(Bed bed) {
+        for (double length : Screws.SOLD_MM) {
+            if (worst(bed, length).coverMm() >= LEAST_COVER_MM - 1e-6 && endCoverMm(bed, length) >= LEAST_COVER_MM - 1e-6) {
+                return length;
+            }
+        }
+        return Screws.SOLD_MM.get(Screws.SOLD_MM.size() - 1);
+    }
+
     static void seams(int seams, List<Quantity> quantities) {
         if (seams > 0) {
             quantities.add(new Quantity(
@@ -181,14 +191,14 @@ final class Fixings {
         }
     }
 
-    /** Along the liner's top edge, on folded outer corners and on patched inside corners. */
+    /** Along the liner's top edge, on folds and patches of corners, and on the laps of a liner that is on the walls alone. */
     static void staples(Bed bed, Outline inner, List<Quantity> quantities) {
         double every = bed.inside().liner().stapleEveryMm();
         int edge = 0;
         for (int side = 0; side < inner.sides(); side++) {
             edge += (int) Math.floor(inner.sideMm(side) / every + 1e-9) + 1;
         }
-        int patches = inner.insideCorners();
+        int patches = bed.inside().liner().overFloor(bed.inside().base()) ? inner.insideCorners() : 0;
         int folds = inner.sides() - patches;
         int perFold = bed.inside().liner().staplesPerFold();
         int perPatch = bed.inside().liner().staplesPerPatch();

@@ -85,7 +85,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             Saw saw,
             double usableMm,
             Map<Rectangle, FloorBay> known) {
-        double liner = bed.inside().liner().wanted() ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
+        double liner = bed.inside().liner().wanted() && bed.inside().liner().overFloor(bed.inside().base()) ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
         if (!bed.inside().base().slatted()) {
             return new Candidate(split, List.of(), 0, liner);
         }

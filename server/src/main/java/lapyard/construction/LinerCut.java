@@ -22,6 +22,9 @@ import lapyard.working.Working.Input;
 final class LinerCut {
     private static final double LEAST_LAP_MM = 150;
 
+    /** Liner on the walls alone laps round each corner; common practice, no source. */
+    static final double CORNER_LAP_MM = 150;
+
     private LinerCut() {}
 
     /** From the floor up the wall to its edge below the rim, with the part that is trimmed off after stapling. */
@@ -79,14 +82,20 @@ final class LinerCut {
         return sum;
     }
 
-    /** @return one piece a rectangle, in the order of the rectangles; none where the wall is too low to hold one */
-    static List<LinerPiece> pieces(Bed bed, List<Rectangle> floor, LowSide low, List<Finding> findings) {
+    /**
+     * @return one piece a rectangle, in the order of the rectangles, or one a wall where the floor stays open; none where the
+     *     wall is too low to hold one
+     */
+    static List<LinerPiece> pieces(Bed bed, Outline inner, List<Rectangle> floor, LowSide low, List<Finding> findings) {
         double onWall = riseMm(bed) - bed.inside().liner().trimMm();
         if (onWall <= 0) {
             findings.add(Finding.of(FindingKind.LINER_NO_ROOM, Place.bed(bed.id()).then(What.LINER)).by(Fact.mm(-onWall))
                     .way(WayKind.ADD_COURSES, Fact.count((long) Math.max(1, Math.ceil(-onWall / bed.section().heightMm())), "courses"))
                     .way(WayKind.LINER_NEARER_RIM));
             return List.of();
+        }
+        if (!bed.inside().liner().overFloor(bed.inside().base())) {
+            return onWalls(bed, inner);
         }
         if (floor.size() > 1) {
             shortLap(bed, findings);
@@ -101,6 +110,22 @@ final class LinerCut {
                     .by(Fact.mm(LEAST_LAP_MM - bed.inside().liner().lapMm()))
                     .way(WayKind.LAP_BY, Fact.mm(300)));
         }
+    }
+
+    /** One a wall, from the rim down and turned in at its foot, lapping round the corner at its end. */
+    private static List<LinerPiece> onWalls(Bed bed, Outline inner) {
+        List<LinerPiece> pieces = new ArrayList<>();
+        for (int side = 0; side < inner.sides(); side++) {
+            String wall = Bed.wallLetter(side);
+            pieces.add(new LinerPiece(
+                    bed.id() + "-L" + wall,
+                    wall,
+                    new Rectangle(0, 0, inner.sideMm(side), bed.inside().liner().turnInMm()),
+                    Lengths.toTenth(inner.sideMm(side) + CORNER_LAP_MM),
+                    Lengths.toTenth(riseMm(bed) + bed.inside().liner().turnInMm()),
+                    side + 1));
+        }
+        return pieces;
     }
 
     /** One a rectangle, called by the letter and its number. */
@@ -131,7 +156,7 @@ final class LinerCut {
         List<LinerPiece> numbered = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             LinerPiece one = pieces.get(i);
-            numbered.add(new LinerPiece(one.id(), one.floor(), one.widthMm(), one.heightMm(), order.indexOf(i) + 1));
+            numbered.add(new LinerPiece(one.id(), one.wall(), one.floor(), one.widthMm(), one.heightMm(), order.indexOf(i) + 1));
         }
         return numbered;
     }
@@ -151,7 +176,7 @@ final class LinerCut {
         for (LinerPiece piece : pieces) {
             double own = piece.widthMm() * piece.heightMm() / 1e6;
             area += own;
-            quantities.add(new Quantity(
+            quantities.add(!piece.wall().isEmpty() ? onWall(bed, piece, own) : new Quantity(
                     "liner",
                     own,
                     "m2",
@@ -172,6 +197,9 @@ final class LinerCut {
                 area,
                 "m2",
                 Working.of("sum of the pieces", Working.GEOMETRY, Input.of("pieces", pieces.size(), ""))));
+        if (!pieces.get(0).wall().isEmpty()) {
+            return;
+        }
         double floor = inner.areaMm2() / 1e6;
         quantities.add(new Quantity(
                 "liner.slits",
@@ -182,5 +210,21 @@ final class LinerCut {
                         Working.COMMON_PRACTICE,
                         Input.of("slits a square metre", bed.inside().liner().slitsPerM2(), "slits"),
                         Input.of("floor", floor, "m2"))));
+    }
+
+    private static Quantity onWall(Bed bed, LinerPiece piece, double areaM2) {
+        return new Quantity(
+                "liner",
+                areaM2,
+                "m2",
+                Working.of(
+                        "(inner face + lap round a corner) x (wall height - base height - below rim + trim + turned in)",
+                        Working.COMMON_PRACTICE,
+                        Input.of("width", piece.widthMm(), "mm"),
+                        Input.of("height", piece.heightMm(), "mm"),
+                        Input.of("inner face", piece.floor().widthMm(), "mm"),
+                        Input.of("lap round a corner", CORNER_LAP_MM, "mm"),
+                        Input.of("rise", riseMm(bed), "mm"),
+                        Input.of("turned in", bed.inside().liner().turnInMm(), "mm")));
     }
 }

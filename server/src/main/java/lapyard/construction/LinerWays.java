@@ -29,7 +29,7 @@ public final class LinerWays {
      * @param downhill in the bed's own frame, as for {@link Construction#of}
      */
     public static List<List<LinerPiece>> otherSplits(BedWork work, Optional<Point> downhill) {
-        if (work.liner().isEmpty() || work.bottom().floor().size() == 1) {
+        if (work.liner().isEmpty() || work.bottom().floor().size() == 1 || !work.liner().get(0).wall().isEmpty()) {
             return List.of();
         }
         Bed bed = work.bed();
@@ -74,6 +74,9 @@ public final class LinerWays {
     private static List<List<LinerPiece>> parts(
             Bed bed, List<LinerPiece> pieces, int index, boolean across, List<Double> limitsMm, LowSide low) {
         LinerPiece whole = pieces.get(index);
+        if (!whole.wall().isEmpty()) {
+            return across ? onWall(bed, whole, limitsMm) : List.of();
+        }
         LinerCut.Past past =
                 LinerCut.past(bed, pieces.stream().map(LinerPiece::floor).toList(), whole.floor());
         double lap = bed.inside().liner().lapMm();
@@ -105,6 +108,24 @@ public final class LinerWays {
             }
         }
         return ways;
+    }
+
+    /** A strip on a wall that is longer than every roll, in the fewest equal parts. */
+    private static List<List<LinerPiece>> onWall(Bed bed, LinerPiece whole, List<Double> limitsMm) {
+        double lap = bed.inside().liner().lapMm();
+        double widest = limitsMm.stream().mapToDouble(mm -> mm).max().orElse(0);
+        double count = widest <= lap ? MOST_PARTS + 1 : Math.ceil((whole.widthMm() - lap) / (widest - lap) - 1e-9);
+        if (count < 2 || count > MOST_PARTS) {
+            return List.of();
+        }
+        double each = Lengths.toTenth((whole.widthMm() + (count - 1) * lap) / count);
+        List<LinerPiece> parts = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            parts.add(new LinerPiece(
+                    whole.id() + Bed.wallLetter(i).toLowerCase(Locale.ROOT), whole.wall(),
+                    new Rectangle(0, 0, each - lap, whole.floor().depthMm()), each, whole.heightMm(), whole.layingOrder()));
+        }
+        return List.of(parts);
     }
 
     /** All but one as large as the limit; the rest at one end no smaller than the least. */

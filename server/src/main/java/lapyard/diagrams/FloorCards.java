@@ -197,7 +197,7 @@ public final class FloorCards {
                 column("Cut, width × height", 0.3, false), column("Covers of the floor", 0.3, false), column("Laid", 0.1, false));
         work.liner().stream().sorted((a, b) -> Integer.compare(a.layingOrder(), b.layingOrder())).forEach(piece -> table.row(
                 Integer.toString(piece.layingOrder()), piece.id(), size(sheet, piece.widthMm(), piece.heightMm()),
-                size(sheet, piece.floor().widthMm(), piece.floor().depthMm()), "☐"));
+                piece.wall().isEmpty() ? size(sheet, piece.floor().widthMm(), piece.floor().depthMm()) : "wall " + piece.wall(), "☐"));
         return table;
     }
 
@@ -211,8 +211,11 @@ public final class FloorCards {
             notes.add("Bearers stop " + sheet.written(work.bed().inside().base().drainGapMm()) + " short, so that water runs out past their ends.");
         }
         if (!work.liner().isEmpty()) {
-            notes.add("Liner: " + whole(work, "liner.slits", "drain slits") + whole(work, "staples", "staples")
-                    + "folds at the corners, never cuts; slit and patch an inside corner.");
+            notes.add(!work.liner().get(0).wall().isEmpty()
+                    ? "Liner: " + whole(work, "staples", "staples") + "lapped round each corner, turned in at the foot under the soil;"
+                            + " the ground stays open."
+                    : "Liner: " + whole(work, "liner.slits", "drain slits") + whole(work, "staples", "staples")
+                            + "folds at the corners, never cuts; slit and patch an inside corner.");
         }
         return notes;
     }

@@ -19,8 +19,8 @@ import lapyard.working.Working.Input;
 /**
  * What one bed takes.
  *
- * @param quantities soil.depth, soil.settled, soil.loose, soil.mass, mulch, barrows, and one a layer by its item
- *     ({@code soil.topsoil})
+ * @param quantities soil.depth, soil.settled, soil.loose, soil.mass, mulch, barrows, one a layer by its item
+ *     ({@code soil.topsoil}), and soil.top-up with barrows.top-up where some of the loose soil has to wait for the rest to settle
  */
 public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     /** Loose soil as it is barrowed. */
@@ -99,6 +99,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                         Working.COMMON_PRACTICE,
                         Input.of("loose", loose, "m3"),
                         Input.of("barrow", barrowLitres, "l"))));
+        heldBack(bed, area, loose, barrowLitres, quantities);
         if (fill.mulchMm() > 0) {
             quantities.add(new Quantity(
                     "mulch",
@@ -111,6 +112,37 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                             Input.of("mulch depth", fill.mulchMm(), "mm"))));
         }
         return new BedFill(quantities, findings);
+    }
+
+    /** What would stand over the rim with its mulch on the day of filling is kept for topping up. */
+    private static void heldBack(Bed bed, double area, double loose, double barrowLitres, List<Quantity> quantities) {
+        double roomMm = bed.heightMm() - bed.inside().base().heightMm() - bed.planting().fill().mulchMm();
+        double back = loose - area * Math.max(0, roomMm) / 1000;
+        if (back <= 1e-9) {
+            return;
+        }
+        quantities.add(new Quantity(
+                "soil.top-up",
+                back,
+                "m3",
+                Working.of(
+                        "loose - inside area x (wall height - base height - mulch): kept back for topping up, or it would stand"
+                                + " over the rim",
+                        Working.GEOMETRY,
+                        Input.of("loose", loose, "m3"),
+                        Input.of("inside area", area, "m2"),
+                        Input.of("wall height", bed.heightMm(), "mm"),
+                        Input.of("base height", bed.inside().base().heightMm(), "mm"),
+                        Input.of("mulch", bed.planting().fill().mulchMm(), "mm"))));
+        quantities.add(new Quantity(
+                "barrows.top-up",
+                barrows(back, barrowLitres),
+                "barrows",
+                Working.of(
+                        "kept back / barrow, rounded up; counted among the barrows of the bed",
+                        Working.COMMON_PRACTICE,
+                        Input.of("kept back", back, "m3"),
+                        Input.of("barrow", barrowLitres, "l"))));
     }
 
     /**

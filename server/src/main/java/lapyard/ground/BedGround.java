@@ -8,6 +8,7 @@ import java.util.Set;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Preparation;
+import lapyard.plan.StandingRules;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 
@@ -28,10 +29,7 @@ public record BedGround(
         List<BedFall.Scribe> scribes,
         List<Quantity> quantities,
         List<Finding> findings) {
-    /** Wet, settled soil. */
-    static final double WET_KG_M3 = 1600;
-
-    private static final Set<String> SOFT = Set.of("grass", "soil", "gravel");
+    static final Set<String> SOFT = Set.of("grass", "soil", "gravel");
 
     public BedGround {
         scribes = List.copyOf(scribes);
@@ -39,7 +37,7 @@ public record BedGround(
         findings = List.copyOf(findings);
     }
 
-    static BedGround of(Lot lot, Map<String, Double> areas, Optional<Fall> fall, Preparation preparation) {
+    static BedGround of(Lot lot, Map<String, Double> areas, Optional<Fall> fall, Preparation preparation, StandingRules loads) {
         Bed bed = lot.bed();
         List<Quantity> quantities = new ArrayList<>();
         areas.forEach((kind, area) -> quantities.add(new Quantity(
@@ -50,14 +48,11 @@ public record BedGround(
                         "outside faces over the surface as drawn",
                         Working.GEOMETRY,
                         Working.Input.of("outside faces", lot.area().getArea() / 1e6, "m2")))));
-        String surface = areas.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey)
-                .orElse("");
+        String surface = BySurface.most(areas);
         Preparation.Soft soft = SOFT.contains(surface) ? preparation.soft() : Preparation.Soft.SCRIBE;
         Optional<BedFall> bedFall = fall.map(plane -> BedFall.of(bed, plane));
         if (areas.containsKey("deck")) {
-            quantities.add(deckLoad(bed));
+            quantities.add(deckLoad(bed, loads));
         }
         if (surface.equals("deck")) {
             return new BedGround(bed.id(), surface, "none", List.of(), quantities, List.of());
@@ -81,15 +76,15 @@ public record BedGround(
             bedFall.ifPresent(own -> levelled(bed, own, preparation, quantities));
         } else if (soft == Preparation.Soft.STRIP) {
             way = "strip";
-            strip(lot, preparation, quantities);
+            strip(lot, preparation, bedFall, quantities);
         } else {
             way = "pads";
-            pads(bed, preparation, quantities);
+            pads(bed, preparation, bedFall, quantities);
         }
         return new BedGround(bed.id(), surface, way, List.of(), quantities, List.of());
     }
 
-    private static void strip(Lot lot, Preparation preparation, List<Quantity> quantities) {
+    private static void strip(Lot lot, Preparation preparation, Optional<BedFall> fall, List<Quantity> quantities) {
         double thickness = lot.bed().section().thicknessMm();
         double lengthMm = Shapes.offset(lot.area(), -thickness / 2).getLength();
         quantities.add(new Quantity(
@@ -104,13 +99,14 @@ public record BedGround(
         works(
                 lengthMm * preparation.stripMm(),
                 preparation,
+                fall.map(own -> meanMm(lot.bed(), own)).orElse(0.0),
                 "strip length x width",
                 quantities,
                 Working.Input.of("strip length", lengthMm, "mm"),
                 Working.Input.of("width", preparation.stripMm(), "mm"));
     }
 
-    private static void pads(Bed bed, Preparation preparation, List<Quantity> quantities) {
+    private static void pads(Bed bed, Preparation preparation, Optional<BedFall> fall, List<Quantity> quantities) {
         double count = 0;
         for (int i = 0; i < bed.outline().sides(); i++) {
             // One at the corner where the wall begins, and those between its corners.
@@ -128,6 +124,7 @@ public record BedGround(
         works(
                 count * preparation.padMm() * preparation.padMm(),
                 preparation,
+                fall.map(own -> meanMm(bed, own)).orElse(0.0),
                 "pads x side x side",
                 quantities,
                 Working.Input.of("pads", count, ""),
@@ -135,10 +132,15 @@ public record BedGround(
     }
 
     private static void works(
-            double areaMm2, Preparation preparation, String area, List<Quantity> quantities, Working.Input... inputs) {
+            double areaMm2,
+            Preparation preparation,
+            double slopeMm,
+            String area,
+            List<Quantity> quantities,
+            Working.Input... inputs) {
         double concrete = areaMm2 * preparation.depthMm() / 1e9;
         double subBase = areaMm2 * preparation.subBaseMm() / 1e9;
-        double dig = concrete + subBase;
+        double dig = concrete + subBase + areaMm2 * slopeMm / 1e9;
         Working.Input depth = Working.Input.of("depth", preparation.depthMm(), "mm");
         Working.Input stone = Working.Input.of("sub-base", preparation.subBaseMm(), "mm");
         quantities.add(new Quantity(
@@ -157,7 +159,10 @@ public record BedGround(
                 "dig",
                 dig,
                 "m3",
-                Working.of(area + " x (depth + sub-base)", Working.GEOMETRY, with(inputs, depth, stone))));
+                Working.of(
+                        area + " x (depth + sub-base + mean height over the lowest corner)",
+                        Working.GEOMETRY,
+                        with(inputs, depth, stone, Working.Input.of("mean height over the lowest corner", slopeMm, "mm")))));
         quantities.add(spoil(dig, preparation));
     }
 
@@ -181,11 +186,7 @@ public record BedGround(
 
     /** A trench under the walls down to the level of the lowest corner. */
     private static void levelled(Bed bed, BedFall fall, Preparation preparation, List<Quantity> quantities) {
-        double faceMm2 = 0;
-        for (int i = 0; i < fall.scribes().size(); i++) {
-            BedFall.Scribe scribe = fall.scribes().get(i);
-            faceMm2 += bed.outline().sideMm(i) * (scribe.startMm() + scribe.endMm()) / 2;
-        }
+        double faceMm2 = faceMm2(bed, fall);
         double dig = faceMm2 * preparation.stripMm() / 1e9;
         quantities.add(new Quantity(
                 "dig",
@@ -199,21 +200,35 @@ public record BedGround(
         quantities.add(spoil(dig, preparation));
     }
 
+    /** Of the ground under the outer faces, over the bed's lowest corner. */
+    private static double faceMm2(Bed bed, BedFall fall) {
+        double faceMm2 = 0;
+        for (int i = 0; i < fall.scribes().size(); i++) {
+            BedFall.Scribe scribe = fall.scribes().get(i);
+            faceMm2 += bed.outline().sideMm(i) * (scribe.startMm() + scribe.endMm()) / 2;
+        }
+        return faceMm2;
+    }
+
+    private static double meanMm(Bed bed, BedFall fall) {
+        return faceMm2(bed, fall) / bed.outline().perimeterMm();
+    }
+
     static double soilDepthMm(Bed bed) {
         return Math.max(
                 0, bed.heightMm() - bed.inside().base().heightMm() - bed.planting().fill().freeboardMm() - bed.planting().fill().mulchMm());
     }
 
-    private static Quantity deckLoad(Bed bed) {
+    private static Quantity deckLoad(Bed bed, StandingRules loads) {
         double depth = soilDepthMm(bed);
         return new Quantity(
                 "deck.load",
-                depth / 1000 * WET_KG_M3,
+                depth / 1000 * loads.soilKgM3(),
                 "kg/m2",
                 Working.of(
                         "soil depth x wet soil; timber, people and snow come on top",
-                        Working.COMMON_PRACTICE,
+                        "wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide",
                         Working.Input.of("soil depth", depth, "mm"),
-                        Working.Input.of("wet soil", WET_KG_M3, "kg/m3")));
+                        Working.Input.of("wet soil", loads.soilKgM3(), "kg/m3")));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import lapyard.plan.Finding;
 import lapyard.plan.Ground;
+import lapyard.plan.StandingRules;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import org.locationtech.jts.geom.Geometry;
@@ -71,7 +72,7 @@ final class SurfaceChecks {
                 .getArea();
     }
 
-    List<Finding> under(Lot lot, Map<String, Double> areas) {
+    List<Finding> under(Lot lot, Map<String, Double> areas, StandingRules loads) {
         List<Finding> found = new ArrayList<>();
         if (areas.size() > 1) {
             String largest = areas.entrySet().stream()
@@ -103,7 +104,7 @@ final class SurfaceChecks {
             found.add(Finding.snag(
                     lot.where(),
                     Say.m2(areas.get("deck")) + " on a raised deck: not designed here, as its wet soil weighs "
-                                    + Math.round(BedGround.soilDepthMm(lot.bed()) / 1000 * BedGround.WET_KG_M3)
+                                    + Math.round(BedGround.soilDepthMm(lot.bed()) / 1000 * loads.soilKgM3())
                                     + " kg on each square metre",
                     Say.amountM2(areas.get("deck")),
                     ways.toArray(String[]::new)));

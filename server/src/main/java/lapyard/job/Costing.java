@@ -11,6 +11,7 @@ import lapyard.construction.Construction;
 import lapyard.construction.SeamSplit;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Point;
+import lapyard.ground.BySurface;
 import lapyard.ground.Fall;
 import lapyard.ground.GroundSheet;
 import lapyard.ground.HiddenWalls;
@@ -61,8 +62,10 @@ record Costing(
 
     static Costing of(Garden given, Looking looking) {
         HiddenWalls hidden = HiddenWalls.of(given);
-        Garden garden = hidden.garden();
+        BySurface floors = BySurface.of(hidden.garden());
+        Garden garden = floors.garden();
         List<Finding> findings = new ArrayList<>(hidden.findings());
+        findings.addAll(floors.findings());
         GroundSheet ground = GroundSheet.of(garden);
         Optional<Fall> fall = ground.fall();
         List<BedWork> works = new ArrayList<>();

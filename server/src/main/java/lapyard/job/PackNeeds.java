@@ -60,9 +60,10 @@ final class PackNeeds {
         items.put("screws", screws(bed));
         items.put("brackets", "brackets");
         items.put("brackets.fixings", fixings(bed));
-        items.put("ties.course", "course.ties");
+        items.put("ties.course", courseTies(bed));
         items.put("ties.course.fixings", fixings(bed));
         items.put("ties.cross", "cross.ties");
+        items.put("posts", "posts");
         items.put("seam.plates", "seam.plates");
         items.put("seam.screws", "seam.screws");
         items.put("staples", "staples");
@@ -85,6 +86,7 @@ final class PackNeeds {
         }
         if (!path.edging().isEmpty()) {
             items.put("edging.length", path.edging());
+            items.put("edging.pegs", "edging.pegs");
         }
         return items;
     }
@@ -95,7 +97,12 @@ final class PackNeeds {
 
     /** Screws of another length than the usual are other goods. */
     private static String screws(Bed bed) {
-        return bed.making().screws().lengthMm() == Screws.USUAL.lengthMm() ? "screws" : "screws." + Lengths.text(bed.making().screws().lengthMm());
+        return bed.making().screws().lengthMm() == Screws.PLAIN_MM ? "screws" : "screws." + Lengths.text(bed.making().screws().lengthMm());
+    }
+
+    private static String courseTies(Bed bed) {
+        double height = bed.section().heightMm();
+        return bed.making().ties().strapped(height) ? "course.ties" : "course.screws." + Lengths.text(Ties.courseScrewMm(height));
     }
 
     private static String fixings(Bed bed) {

@@ -5,12 +5,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Section;
+import lapyard.construction.Construction;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
@@ -31,12 +33,20 @@ import lapyard.plan.Ties;
 final class BedReader {
     private static final int MOST_COURSES = 20;
 
+    /** In place of a figure that follows from the bed's timber. */
+    private static final double BY_TIMBER = 0;
+
     /** How beds of this garden are built unless one says otherwise. */
     record Usual(String section, int courses, String lap, Screws screws, Notches notches, Base base, Liner liner,
             Fill fill, Finish finish, Ties ties, Seal seal) {
-        static final Usual OURS = new Usual("100x200", 3, "turning", Screws.USUAL, Notches.USUAL, Base.USUAL,
-                Liner.USUAL, Fill.USUAL, Finish.USUAL, Ties.USUAL, Seal.NONE);
+        static final Usual OURS = new Usual("100x200", 3, "turning",
+                new Screws(BY_TIMBER, Screws.USUAL.perJoint(), Screws.USUAL.diameterMm()),
+                new Notches(Notches.USUAL.widthMm(), BY_TIMBER, Notches.USUAL.maxGapMm(), Notches.USUAL.keepFromCornersMm()),
+                Base.USUAL, Liner.USUAL, Fill.USUAL,
+                new Finish(true, Finish.USUAL.coats(), BY_TIMBER, Finish.USUAL.rough()), Ties.USUAL, Seal.NONE);
     }
+
+    private static final String[] BASES = {"by-surface", "slatted", "open"};
 
     private final Catalogue catalogue;
     private final Usual usual;
@@ -59,7 +69,7 @@ final class BedReader {
                 liner(defaults, ours.liner()),
                 fill(defaults, ours.fill()),
                 finish(defaults, ours.finish()),
-                FixingReader.ties(defaults, ours.ties()),
+                FixingReader.ties(defaults, ours.ties(), Optional.empty()),
                 seal(defaults, ours.seal()));
         defaults.refuseUnknown();
         return read;
@@ -84,7 +94,7 @@ final class BedReader {
         Liner liner = liner(cursor, usual.liner());
         Fill fill = fill(cursor, usual.fill());
         Finish finish = finish(cursor, usual.finish());
-        Ties ties = FixingReader.ties(cursor, usual.ties());
+        Ties ties = FixingReader.ties(cursor, usual.ties(), outline);
         Set<String> near = FixingReader.near(cursor);
         Seal seal = seal(cursor, usual.seal());
         boolean food = cursor.flag("food", false);
@@ -101,16 +111,23 @@ final class BedReader {
                 hidden.add(Bed.wallLetter(side));
             }
         }
-        return Optional.of(new Bed(
+        Section timber = section.get();
+        Notches cut = notches.depthMm() != BY_TIMBER ? notches
+                : new Notches(notches.widthMm(), Notches.usualDepthMm(timber.heightMm()), notches.maxGapMm(), notches.keepFromCornersMm());
+        Finish covering = finish.coverM2PerLitre() != BY_TIMBER ? finish
+                : new Finish(finish.wanted(), finish.coats(), Finish.usualCoverM2(timber.planed()), finish.rough());
+        Bed bed = new Bed(
                 id,
                 name,
                 type,
                 stage,
                 new Bed.Siting(outline.get(), placement, near),
-                new Bed.Walls(courses, section.get(), lap, joints, hidden, low, seams),
-                new Bed.Making(screws, notches, ties, finish, seal),
+                new Bed.Walls(courses, timber, lap, joints, hidden, low, seams),
+                new Bed.Making(screws, cut, ties, covering, seal),
                 new Bed.Inside(base, liner),
-                new Bed.Planting(fill, food)));
+                new Bed.Planting(fill, food));
+        return Optional.of(screws.lengthMm() != BY_TIMBER ? bed : bed.withMaking(bed.making().withScrews(
+                new Screws(Construction.usualScrewMm(bed), screws.perJoint(), screws.diameterMm()))));
     }
 
     static Placement placement(Cursor cursor) {
@@ -196,11 +213,12 @@ final class BedReader {
 
     private static Base base(Cursor bed, Base usual) {
         if (bed.raw("base").isTextual()) {
-            return usual.slatted(bed.choice("base", "slatted", "slatted", "open").equals("slatted"));
+            return kind(usual, bed.choice("base", "by-surface", BASES));
         }
         Cursor cursor = bed.object("base");
+        String kind = cursor.choice("kind", usual.bySurface() ? "by-surface" : usual.slatted() ? "slatted" : "open", BASES);
         Base read = new Base(
-                cursor.choice("kind", usual.slatted() ? "slatted" : "open", "slatted", "open").equals("slatted"),
+                !kind.equals("open"),
                 cursor.text("bearerSection", usual.bearerSection(), 40),
                 cursor.length("bearerLift", usual.bearerLiftMm(), 5, 300),
                 cursor.length("bearerEvery", usual.bearerEveryMm(), 100, 2_000),
@@ -211,9 +229,14 @@ final class BedReader {
                 cursor.length("slatMaxGap", usual.slatMaxGapMm(), 0, 100),
                 cursor.length("slatClearance", usual.slatClearanceMm(), 0, 100),
                 cursor.length("slatLeast", usual.slatLeastMm(), 50, 2_000),
-                cursor.length("bearerSpan", usual.bearerSpanMm(), 0, 3_000));
+                cursor.length("bearerSpan", usual.bearerSpanMm(), 0, 3_000),
+                kind.equals("by-surface"));
         cursor.refuseUnknown();
         return read;
+    }
+
+    private static Base kind(Base usual, String kind) {
+        return kind.equals("by-surface") ? usual.bySurface(true) : usual.slatted(kind.equals("slatted"));
     }
 
     private static Liner liner(Cursor bed, Liner usual) {
@@ -231,7 +254,10 @@ final class BedReader {
                 cursor.length("stapleEvery", usual.stapleEveryMm(), 10, 1_000),
                 cursor.count("staplesPerFold", usual.staplesPerFold(), 0, 100),
                 cursor.count("staplesPerPatch", usual.staplesPerPatch(), 0, 100),
-                cursor.length("stapleLength", usual.stapleMm(), 4, 50));
+                cursor.length("stapleLength", usual.stapleMm(), 4, 50),
+                Liner.Over.valueOf(cursor.choice("over", word(usual.over()), "by-base", "floor", "walls")
+                        .replace('-', '_').toUpperCase(Locale.ROOT)),
+                cursor.length("turnIn", usual.turnInMm(), 0, 1_000));
         cursor.refuseUnknown();
         return read;
     }
@@ -239,7 +265,11 @@ final class BedReader {
     private static Liner of(Liner usual, boolean wanted) {
         return new Liner(wanted, usual.material(), usual.lapMm(), usual.trimMm(), usual.belowRimMm(),
                 usual.slitsPerM2(), usual.stapleEveryMm(), usual.staplesPerFold(), usual.staplesPerPatch(),
-                usual.stapleMm());
+                usual.stapleMm(), usual.over(), usual.turnInMm());
+    }
+
+    private static String word(Liner.Over over) {
+        return over.name().replace('_', '-').toLowerCase(Locale.ROOT);
     }
 
     private static Fill fill(Cursor bed, Fill usual) {

@@ -116,6 +116,7 @@ final class CatalogueReader {
         String graded = named.choice("strengthClass", "ungraded", STRENGTHS);
         boolean treated = named.flag("treated", false);
         int goodFaces = named.count("goodFaces", 1, 1, 2);
+        boolean planed = named.flag("planed", false);
         List<StockLength> stock = new ArrayList<>();
         for (Cursor length : named.objects("stock", "stock length", 100)) {
             String seller = suppliers.of(length);
@@ -133,7 +134,7 @@ final class CatalogueReader {
         }
         stock.sort(Comparator.comparingDouble(StockLength::lengthMm));
         named.refuseUnknown();
-        return new Section(id, thickness, height, density, stock, StrengthClass.named(graded), treated, goodFaces);
+        return new Section(id, thickness, height, density, stock, StrengthClass.named(graded), treated, goodFaces, planed);
     }
 
     private static Roll roll(Cursor line, Suppliers suppliers) {

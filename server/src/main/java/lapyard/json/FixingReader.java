@@ -1,33 +1,82 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lapyard.catalogue.Section;
 import lapyard.geometry.Lengths;
+import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Liner;
+import lapyard.plan.Ties.CourseTie;
+import lapyard.plan.Ties.Support;
 import lapyard.plan.Ties;
 
 /** Brackets and ties of a bed, what stands near it, and whether its fixings are short enough for its timber. */
 final class FixingReader {
+    private static final int MOST_SUPPORTS = 200;
+
     private FixingReader() {}
 
-    static Ties ties(Cursor bed, Ties usual) {
+    static Ties ties(Cursor bed, Ties usual, Optional<Outline> outline) {
         Cursor cursor = bed.object("ties");
         Ties read = new Ties(
                 cursor.flag("brackets", usual.brackets()),
                 cursor.count("bracketFixings", usual.bracketFixings(), 2, 20),
                 cursor.flag("courseTies", usual.courseTies()),
                 cursor.length("courseEvery", usual.courseEveryMm(), 100, 3_000),
+                CourseTie.valueOf(cursor.choice("courseTie", word(usual.courseTie()), "by-height", "screws", "straps")
+                        .replace('-', '_').toUpperCase(Locale.ROOT)),
                 cursor.count("courseFixings", usual.courseFixings(), 2, 20),
                 cursor.length("fixingLength", usual.fixingMm(), 15, 300),
                 cursor.flag("crossTies", usual.crossTies()),
                 cursor.length("crossEvery", usual.crossEveryMm(), 300, 5_000),
-                cursor.length("crossFrom", usual.crossFromMm(), 0, 3_000));
+                cursor.length("crossOver", usual.crossOverMm(), 300, 10_000),
+                cursor.length("crossFrom", usual.crossFromMm(), 0, 3_000),
+                cursor.has("supports") ? supports(cursor, outline) : usual.supports());
         cursor.refuseUnknown();
         return read;
+    }
+
+    private static String word(CourseTie tie) {
+        return tie.name().replace('_', '-').toLowerCase(Locale.ROOT);
+    }
+
+    /** @param outline empty where the outline is not known or the walls are those of many beds: then no wall is refused */
+    private static List<Support> supports(Cursor ties, Optional<Outline> outline) {
+        List<Support> supports = new ArrayList<>();
+        for (Cursor support : ties.objects("supports", "support", MOST_SUPPORTS)) {
+            String wall = support.text("wall", "A", 4);
+            boolean post = support.choice("by", "tie", "tie", "post").equals("post");
+            OptionalDouble at = support.has("at")
+                    ? OptionalDouble.of(support.length("at", 0, 0, Cursor.FAR_MM))
+                    : OptionalDouble.empty();
+            support.refuseUnknown();
+            if (outline.isPresent()) {
+                List<String> walls = IntStream.range(0, outline.get().sides()).mapToObj(Bed::wallLetter).toList();
+                int side = walls.indexOf(wall);
+                if (side < 0) {
+                    support.stop("wall", "there is no wall \"" + Cursor.cut(wall) + "\"", "use " + String.join(", ", walls));
+                    continue;
+                }
+                double over = at.orElse(0) - outline.get().sideMm(side);
+                if (over > 0) {
+                    support.stopBy("at", "is " + Lengths.text(over) + " mm past the end of wall " + wall,
+                            new Amount(Lengths.toTenth(over), "mm"),
+                            "give 0 to " + Lengths.text(outline.get().sideMm(side)) + " mm");
+                    continue;
+                }
+            }
+            supports.add(new Support(wall, at, post));
+        }
+        return supports;
     }
 
     static Set<String> near(Cursor bed) {
@@ -44,7 +93,7 @@ final class FixingReader {
 
     /** A fixing that comes out of the other face of the timber can never be meant. */
     static void tooLong(Cursor bed, Section timber, Ties ties, Liner liner) {
-        if (ties.brackets() || ties.courseTies()) {
+        if (ties.brackets() || ties.courseTies() && ties.strapped(timber.heightMm())) {
             check(bed, "ties/fixingLength", "fixings", ties.fixingMm(), timber, Ties.BEHIND_MM);
         }
         if (liner.wanted() && liner.stapleMm() != Liner.USUAL.stapleMm()) {

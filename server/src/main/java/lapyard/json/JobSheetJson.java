@@ -147,7 +147,11 @@ public final class JobSheetJson {
             one.set("width", number(piece.widthMm(), 1));
             one.set("height", number(piece.heightMm(), 1));
             one.put("layingOrder", piece.layingOrder());
-            one.set("floor", rectangle(piece.floor()));
+            if (piece.wall().isEmpty()) {
+                one.set("floor", rectangle(piece.floor()));
+            } else {
+                one.put("wall", piece.wall());
+            }
         });
         json.set("quantities", quantities(sheet.quantities()));
         FixingsJson.into(json, work);

@@ -45,7 +45,7 @@ final class YardWorkReader {
         Preparation usual = Preparation.USUAL;
         Preparation read = new Preparation(
                 Preparation.Soft.valueOf(
-                        preparation.choice("soft", "scribe", "scribe", "level", "strip", "pads").toUpperCase(Locale.ROOT)),
+                        preparation.choice("soft", "level", "scribe", "level", "strip", "pads").toUpperCase(Locale.ROOT)),
                 preparation.length("strip", usual.stripMm(), 50, 2_000),
                 preparation.length("depth", usual.depthMm(), 20, 1_000),
                 preparation.length("subBase", usual.subBaseMm(), 0, 1_000),

@@ -11,6 +11,7 @@ package lapyard.plan;
  * @param slatMaxGapMm   greatest gap between slat rows
  * @param slatClearanceMm taken off a row's length
  * @param bearerSpanMm   clear distance between the pads that bearers lie on, 0 where they lie on the ground all along
+ * @param bySurface      whether nobody said if it is slatted, so that what the bed stands on decides
  */
 public record Base(
         boolean slatted,
@@ -24,8 +25,11 @@ public record Base(
         double slatMaxGapMm,
         double slatClearanceMm,
         double slatLeastMm,
-        double bearerSpanMm) {
-    public static final Base USUAL = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
+        double bearerSpanMm,
+        boolean bySurface) {
+    /** Slats and bearers on slab and concrete, and where nobody drew the ground; none on grass, soil and gravel. */
+    public static final Base USUAL = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300, 0, true);
+    public static final Base SLATTED = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
     public static final Base OPEN = new Base(false, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
 
     /** Bearers that lie on the ground all along. */
@@ -42,20 +46,26 @@ public record Base(
             double slatClearanceMm,
             double slatLeastMm) {
         this(slatted, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, slatWidthMm, slatThicknessMm, slatLengthMm,
-                slatMaxGapMm, slatClearanceMm, slatLeastMm, 0);
+                slatMaxGapMm, slatClearanceMm, slatLeastMm, 0, false);
     }
 
     /** The same floor of other slat boards. */
     public Base of(SlatBoards boards) {
         return new Base(slatted, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, boards.widthMm(),
                 boards.thicknessMm(), boards.lengthMm(), slatMaxGapMm, slatClearanceMm,
-                Math.min(slatLeastMm, boards.lengthMm()), bearerSpanMm);
+                Math.min(slatLeastMm, boards.lengthMm()), bearerSpanMm, bySurface);
     }
 
-    /** The same floor with or without slats. */
+    /** The same floor with or without slats, now that it is settled. */
     public Base slatted(boolean wanted) {
         return new Base(wanted, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, slatWidthMm, slatThicknessMm,
-                slatLengthMm, slatMaxGapMm, slatClearanceMm, slatLeastMm, bearerSpanMm);
+                slatLengthMm, slatMaxGapMm, slatClearanceMm, slatLeastMm, bearerSpanMm, false);
+    }
+
+    /** The same floor, slatted until the surface has decided. */
+    public Base bySurface(boolean undecided) {
+        return new Base(true, bearerSection, bearerLiftMm, bearerEveryMm, drainGapMm, slatWidthMm, slatThicknessMm,
+                slatLengthMm, slatMaxGapMm, slatClearanceMm, slatLeastMm, bearerSpanMm, undecided);
     }
 
     /** Height of the floor over the ground: 0 for an open base. */

@@ -95,6 +95,10 @@ public record Bed(
     public record Making(Screws screws, Notches notches, Ties ties, Finish finish, Seal seal) {
         public static final Making USUAL = new Making(Screws.USUAL, Notches.USUAL, Ties.USUAL, Finish.USUAL, Seal.NONE);
 
+        public Making withScrews(Screws others) {
+            return new Making(others, notches, ties, finish, seal);
+        }
+
         public Making withTies(Ties others) {
             return new Making(screws, notches, others, finish, seal);
         }

@@ -10,6 +10,8 @@ package lapyard.plan;
  * @param slitsPerM2    drain slits in its floor
  * @param stapleEveryMm along the top edge
  * @param stapleMm      length of a staple's legs
+ * @param over          what of a bed it covers
+ * @param turnInMm      of a liner on the walls alone, turned in at their foot under the soil
  */
 public record Liner(
         boolean wanted,
@@ -21,14 +23,27 @@ public record Liner(
         double stapleEveryMm,
         int staplesPerFold,
         int staplesPerPatch,
-        double stapleMm) {
+        double stapleMm,
+        Over over,
+        double turnInMm) {
+    /** What a liner covers. */
+    public enum Over {
+        /** Floor and walls on a slatted base, the walls alone on an open one. */
+        BY_BASE,
+        /** Floor and walls. */
+        FLOOR,
+        /** The walls alone: water and roots go down into the ground. */
+        WALLS
+    }
+
     /** Timber that must be left behind the legs of a staple. */
     public static final double BEHIND_MM = 5;
 
+    /** Turned in at the foot of a wall by 100; common practice, no source. */
     public static final Liner USUAL = new Liner(true, "liner", 300, 50, 25, 4, 100, 6, 8);
     public static final Liner NONE = new Liner(false, "liner", 300, 50, 25, 4, 100, 6, 8);
 
-    /** With staples of 10. */
+    /** With staples of 10, over what the base leaves to it. */
     public Liner(
             boolean wanted,
             String material,
@@ -39,6 +54,12 @@ public record Liner(
             double stapleEveryMm,
             int staplesPerFold,
             int staplesPerPatch) {
-        this(wanted, material, lapMm, trimMm, belowRimMm, slitsPerM2, stapleEveryMm, staplesPerFold, staplesPerPatch, 10);
+        this(wanted, material, lapMm, trimMm, belowRimMm, slitsPerM2, stapleEveryMm, staplesPerFold, staplesPerPatch, 10,
+                Over.BY_BASE, 100);
+    }
+
+    /** Whether a bed with such a base is lined over its floor too. */
+    public boolean overFloor(Base base) {
+        return over == Over.FLOOR || over == Over.BY_BASE && base.slatted();
     }
 }

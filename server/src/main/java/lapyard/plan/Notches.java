@@ -1,6 +1,11 @@
 package lapyard.plan;
 
-/** Drain notches under course 1 of the low walls. */
+/** Drain notches under course 1 of the low walls; {@code depthMm} at most a quarter of the timber's height. */
 public record Notches(double widthMm, double depthMm, double maxGapMm, double keepFromCornersMm) {
     public static final Notches USUAL = new Notches(25, 50, 900, 200);
+
+    /** Deep enough where nobody says more: 50, and a quarter of the height in timber under 200. */
+    public static double usualDepthMm(double heightMm) {
+        return Math.min(USUAL.depthMm, Math.floor(heightMm / 4 * 10 + 1e-9) / 10);
+    }
 }

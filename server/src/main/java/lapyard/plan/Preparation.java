@@ -19,7 +19,7 @@ public record Preparation(
         double padMm,
         double padEveryMm,
         double bulking) {
-    /** What is done on soft ground; slabs and concrete are always scribed to. */
+    /** What is done on grass, soil and gravel; slabs and concrete are always scribed to. */
     public enum Soft {
         /** The bottom course is cut to the ground. */
         SCRIBE,
@@ -32,5 +32,5 @@ public record Preparation(
     }
 
     /** Common practice, no source; what a bag of concrete makes and its spare stand in the catalogue. */
-    public static final Preparation USUAL = new Preparation(Soft.SCRIBE, 200, 100, 100, 300, 1200, 0.25);
+    public static final Preparation USUAL = new Preparation(Soft.LEVEL, 200, 100, 100, 300, 1200, 0.25);
 }

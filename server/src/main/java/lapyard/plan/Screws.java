@@ -1,5 +1,7 @@
 package lapyard.plan;
 
+import java.util.List;
+
 /**
  * Angled screws through the corner joints.
  *
@@ -8,7 +10,14 @@ package lapyard.plan;
  * @param diameterMm of the shank
  */
 public record Screws(double lengthMm, int perJoint, double diameterMm) {
-    public static final Screws USUAL = new Screws(100, 2);
+    /** In timber of 100; {@code Construction.usualScrews} has the longest that thinner timber takes. */
+    public static final Screws USUAL = new Screws(120, 2);
+
+    /** Screws of this length are plain {@code screws} in the catalogue, others carry their length in the name. */
+    public static final double PLAIN_MM = 100;
+
+    /** Lengths that every merchant sells, longest first; common practice, no source. */
+    public static final List<Double> SOLD_MM = List.of(120.0, 100.0, 90.0, 80.0, 70.0, 60.0, 50.0, 40.0, 30.0);
 
     /** With a shank of 6. */
     public Screws(double lengthMm, int perJoint) {

@@ -1,30 +1,86 @@
 package lapyard.plan;
 
+import java.util.List;
+import java.util.OptionalDouble;
+
 /**
- * What holds a stack together besides its corner screws; all of it is left out unless asked for.
+ * What holds a stack together besides its corner screws.
  *
  * @param brackets        a bracket in each corner of each course, inside
  * @param bracketFixings  screws a bracket
- * @param courseTies      straps inside, each over the joint between two courses
- * @param courseEveryMm   greatest distance between them along a piece
+ * @param courseTies      whether each course is fixed to the one below it
+ * @param courseEveryMm   greatest distance between course ties along a piece
+ * @param courseTie       what a course tie is
  * @param courseFixings   screws a strap
  * @param fixingMm        length of the screws of brackets and straps
- * @param crossTies       ties from wall to wall across the bed
- * @param crossEveryMm    greatest clear run of a wall between them
+ * @param crossTies       ties from wall to wall across the bed: behind the joints of walls first, then in clear runs that are
+ *     too long
+ * @param crossEveryMm    greatest clear run of a wall where ties are put in
+ * @param crossOverMm     a clear run up to this needs no tie
  * @param crossFromMm     walls lower than this need none
+ * @param supports        ties and posts that the garden names itself, whatever else is put in
  */
 public record Ties(
         boolean brackets,
         int bracketFixings,
         boolean courseTies,
         double courseEveryMm,
+        CourseTie courseTie,
         int courseFixings,
         double fixingMm,
         boolean crossTies,
         double crossEveryMm,
-        double crossFromMm) {
-    public static final Ties USUAL = new Ties(false, 6, false, 600, 4, 50, false, 1800, 400);
-
+        double crossOverMm,
+        double crossFromMm,
+        List<Support> supports) {
     /** Timber that must be left behind the tip of a screw driven square into a face. */
     public static final double BEHIND_MM = 10;
+
+    /** Courses up to this high are screwed down through their whole height: no longer screw is sold everywhere. */
+    public static final double SCREWED_UP_TO_MM = 200;
+
+    /** A long screw goes this far into the course below: seven shanks of 8, where NDS and EN 1995-1-1 ask for six. */
+    public static final double INTO_BELOW_MM = 60;
+
+    /** Common practice, no source: {@code docs/method/fixings.md}. */
+    public static final Ties USUAL =
+            new Ties(false, 6, true, 600, CourseTie.BY_HEIGHT, 4, 50, true, 1800, 2400, 400, List.of());
+
+    /** Corner screws alone. */
+    public static final Ties NONE =
+            new Ties(false, 6, false, 600, CourseTie.BY_HEIGHT, 4, 50, false, 1800, 2400, 400, List.of());
+
+    public Ties {
+        supports = List.copyOf(supports);
+    }
+
+    /** How a course is fixed to the one below it. */
+    public enum CourseTie {
+        /** Long screws where the course is low enough for them, else straps. */
+        BY_HEIGHT,
+        /** A long screw from the top of the course into the one below. */
+        SCREWS,
+        /** A flat strap inside over the joint between the two. */
+        STRAPS
+    }
+
+    /**
+     * A hold that the garden names.
+     *
+     * @param wall letter of the wall
+     * @param atMm along it from its outer start corner; empty: behind each joint of the wall
+     * @param post a post in the ground inside the wall; else a tie to the wall opposite
+     */
+    public record Support(String wall, OptionalDouble atMm, boolean post) {}
+
+    /** Whether the courses of timber of this height are strapped and not screwed. */
+    public boolean strapped(double courseHeightMm) {
+        return courseTie == CourseTie.STRAPS
+                || courseTie == CourseTie.BY_HEIGHT && courseHeightMm > SCREWED_UP_TO_MM + 1e-6;
+    }
+
+    /** Length of a long screw through a course of this height, whole 10 mm. */
+    public static double courseScrewMm(double courseHeightMm) {
+        return 10 * Math.ceil((courseHeightMm + INTO_BELOW_MM) / 10 - 1e-9);
+    }
 }

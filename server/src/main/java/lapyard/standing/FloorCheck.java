@@ -19,17 +19,21 @@ final class FloorCheck {
     private static final String TIMBER = "EN 1995-1-1, 2.2.3, 2.4.1, 6.1.6, 6.1.7; EN 338:2016; EN 1990, factor 1.35";
 
     /**
-     * Presumed bearing, kN/m2: turf, topsoil and new fill 24 (500 psf, Chicago code for filled ground or loam); gravel
-     * 96 (2000 psf, IBC 1806.2, sand and gravel with fines). Paved ground spreads the load.
+     * Presumed bearing, kN/m2. Grass and soil with the turf off: 40, soft clay, the least of natural ground in the National
+     * Building Code of Canada, Table 9.4.4.1 (loose sand 50; IBC 1806.2 has clay and silt at 72, an FAO table loam at 80 to
+     * 160). Gravel: 96 (2000 psf, IBC 1806.2, sand and gravel with fines). Paved ground spreads the load.
      */
-    private static final Map<String, Double> BEARING_KPA = Map.of("grass", 24.0, "soil", 24.0, "gravel", 96.0);
+    private static final Map<String, Double> BEARING_KPA = Map.of("grass", 40.0, "soil", 40.0, "gravel", 96.0);
+
+    /** Turf left on, or ground filled up: 500 psf, Chicago code for filled ground or loam. */
+    private static final double FILLED_KPA = 24;
 
     private FloorCheck() {}
 
     static void into(
             BedWork work, StandingRules loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
         Bed bed = work.bed();
-        double depth = Standing.soilDepthMm(bed) - bed.inside().base().heightMm();
+        double depth = Standing.soilDepthMm(bed);
         if (work.bottom().bays().isEmpty() || depth <= 0) {
             return;
         }
@@ -169,25 +173,28 @@ final class FloorCheck {
         double under = pressure * 1000 * work.frame().inner().areaMm2() / 1e6 / contactM2;
         List<String> kinds = new ArrayList<>(footing.surfaces());
         kinds.retainAll(BEARING_KPA.keySet());
-        boolean bare = footing.surfaces().isEmpty();
-        double bears = bare ? BEARING_KPA.get("soil")
-                : kinds.stream().mapToDouble(BEARING_KPA::get).min().orElse(Double.POSITIVE_INFINITY);
+        double bears = kinds.stream().mapToDouble(BEARING_KPA::get).min().orElse(Double.POSITIVE_INFINITY);
         quantities.add(new Quantity("bearers.load", under, "kN/m2", Working.of(
                 "pressure x inside / (length x width)",
-                "derived: weight over contact; bearing presumed by IBC 1806.2 and, for turf and topsoil, 500 psf of the"
-                        + " Chicago code",
+                "derived: weight over contact; bearing presumed by the National Building Code of Canada, Table"
+                        + " 9.4.4.1, and IBC 1806.2",
                 Input.of("pressure", pressure * 1000, "kN/m2"),
                 Input.of("inside", work.frame().inner().areaMm2() / 1e6, "m2"),
                 Input.of("length", metres, "m"),
                 Input.of("width", footing.bearerMm() / 1000, "m"))));
-        String where = bare ? "ground that nobody drew, reckoned as topsoil," : String.join(" and ", kinds.stream().sorted().toList());
+        if (footing.surfaces().isEmpty()) {
+            return;
+        }
+        boolean turf = !kinds.contains("gravel") || kinds.size() > 1;
+        String where = String.join(" and ", kinds.stream().sorted().toList()) + (turf ? " with its turf stripped" : "");
         if (Double.isInfinite(bears)) {
             verdicts.add(new Verdict("ground", Outcome.HOLDS, under, Say.tenth(under)
                     + " kN/m2 lies under the bearers: paving spreads it; keep bearers 100 from slab edges", List.of()));
         } else {
             boolean sinks = under > bears;
             verdicts.add(new Verdict("ground", sinks ? Outcome.BOWS : Outcome.HOLDS, under / bears, Say.tenth(under)
-                    + " kN/m2 lies under the bearers, where " + where + " bears " + Say.whole(bears),
+                    + " kN/m2 lies under the bearers, where " + where + " bears " + Say.whole(bears)
+                    + (turf ? ", and turf or filled ground " + Say.whole(FILLED_KPA) : ""),
                     sinks ? List.of("strip the turf and lay slabs or compacted stone under the bearers",
                             "set the bearers closer together", "leave the base open") : List.of()));
         }

@@ -49,9 +49,9 @@ public record Standing(String bed, List<String> notDesigned, List<Verdict> verdi
         return new Standing(bed.id(), refused, refused.isEmpty() ? verdicts : List.of(), quantities);
     }
 
-    /** Soil and mulch that push on the walls: from the ground to the freeboard. */
+    /** Soil and mulch that push on the walls: from the floor, or the ground where there is none, to the freeboard. */
     static double soilDepthMm(Bed bed) {
-        return bed.heightMm() - bed.planting().fill().freeboardMm();
+        return bed.heightMm() - bed.inside().base().heightMm() - bed.planting().fill().freeboardMm();
     }
 
     private static List<String> notDesigned(Bed bed, Footing footing, double depthMm, Weights weights) {

@@ -3,11 +3,12 @@ package lapyard.standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
-import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTies;
 import lapyard.construction.Seam;
+import lapyard.geometry.Inset;
 import lapyard.plan.Bed;
 import lapyard.plan.StandingRules;
 import lapyard.standing.Verdict.Outcome;
@@ -42,8 +43,7 @@ final class WallCheck {
         this.timber = timber;
         this.depthM = depthMm / 1000;
         this.earth = new EarthPressure(loads.soilKnM3(), loads.frictionDeg(), loads.besideKpa());
-        this.tied = CrossTies.of(
-                bed, work.frame().inner(), work.frame().crossTies().isEmpty() ? Double.POSITIVE_INFINITY : bed.making().ties().crossEveryMm());
+        this.tied = CrossTies.of(bed, work.frame().inner(), work.frame().seams());
         int most = 0;
         for (int side = 1; side < tied.clearMm().size(); side++) {
             if (tied.clearMm().get(side) > tied.clearMm().get(most) + 1e-6) {
@@ -53,12 +53,19 @@ final class WallCheck {
         this.longest = most;
     }
 
-    /** Pressures in N/mm2, that is in 1000 kN/m2, averaged over the height of the lowest course. */
+    /** Pressures in N/mm2, that is in 1000 kN/m2, averaged over the height of the lowest course that soil lies against. */
     private record Course(double characteristic, double design) {}
+
+    /** Of the lowest course that soil lies against: what stands over the floor. */
+    private double bearsM() {
+        double height = bed.section().heightMm();
+        double floor = bed.inside().base().heightMm() % height;
+        return Math.min(height - floor, depthM * 1000) / 1000;
+    }
 
     private Course drained() {
         double heightM = bed.section().heightMm() / 1000;
-        double bears = Math.min(heightM, depthM);
+        double bears = bearsM();
         double middle = depthM - bears / 2;
         double share = bears / heightM / 1000;
         double soil = earth.soilPartKpa(middle) * share;
@@ -68,7 +75,7 @@ final class WallCheck {
 
     private Course blocked() {
         double heightM = bed.section().heightMm() / 1000;
-        double bears = Math.min(heightM, depthM);
+        double bears = bearsM();
         double pressure = earth.blockedKpaPerM() * (depthM - bears / 2) * bears / heightM / 1000;
         return new Course(pressure, Beam.GAMMA_G * pressure);
     }
@@ -105,8 +112,8 @@ final class WallCheck {
                     List.of("keep the drain notches and the foot of the bed open", "put in cross ties at most "
                             + Say.span(blockedSpan) + " apart")));
         }
-        seams(verdicts);
-        corners(verdicts, quantities, clear);
+        joints(verdicts);
+        new CornerCheck(work, timber, earth.drainedKnM(depthM), tied).into(verdicts, quantities);
     }
 
     private String letter() {
@@ -126,9 +133,7 @@ final class WallCheck {
             return new Verdict("walls", Outcome.HOLDS, clear / span, facts, List.of());
         }
         List<String> ways = new ArrayList<>();
-        int ties = (int) Math.ceil(clear / span - 1e-9) - 1;
-        ways.add("put in " + ties + (ties == 1 ? " cross tie" : " cross ties") + " from wall " + letter()
-                + ", at most " + Say.span(span) + " clear");
+        ways.add(tiesAt(span));
         thicker(clear).ifPresent(ways::add);
         stronger(clear).ifPresent(ways::add);
         return new Verdict(
@@ -137,6 +142,22 @@ final class WallCheck {
                 clear / span,
                 facts + (bows ? ", where a " + Say.whole(loads.bowPart()) + "th is " + Say.tenth(clear / loads.bowPart()) : ""),
                 ways);
+    }
+
+    /** Where ties would stand, joints first, told for the wall that is the worst. */
+    private String tiesAt(double span) {
+        CrossTies advised = CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), span));
+        double start = Inset.innerCornerMm(
+                bed.outline().turnDeg(longest), bed.section().thicknessMm(), bed.section().thicknessMm());
+        List<String> places = advised.restsMm().get(longest).stream()
+                .filter(rest -> !tied.restsMm().get(longest).contains(rest))
+                .map(rest -> Say.mm(rest - start))
+                .toList();
+        if (places.isEmpty() || advised.clearMm().get(longest) > span + 1e-6) {
+            return "hold wall " + letter() + " by posts in the ground inside, at most " + Say.span(span) + " clear";
+        }
+        return "put in " + (places.size() == 1 ? "a cross tie" : places.size() + " cross ties") + " from wall " + letter() + " at "
+                + String.join(", ", places);
     }
 
     private Optional<String> thicker(double clear) {
@@ -168,11 +189,12 @@ final class WallCheck {
                 earth.drainedKnM(depthM),
                 "kN/m",
                 Working.of(
-                        "share x soil x depth x depth / 2 + share x beside x depth",
-                        EARTH + "; soil 18 kN/m3, 30 degrees, 2.5 kN/m2 beside it: common practice",
+                        "share x soil x depth x depth / 2 + share x stepped on x depth",
+                        EARTH + "; soil and share: HUD, Residential Structural Design Guide, silty sand and sandy silt; stepped on:"
+                                + " IBC 1607, landscaped areas that nobody occupies",
                         Input.of("share", earth.active(), ""),
                         Input.of("soil", loads.soilKnM3(), "kN/m3"),
-                        Input.of("beside", loads.besideKpa(), "kN/m2"),
+                        Input.of("stepped on", loads.besideKpa(), "kN/m2"),
                         depth,
                         Input.of("friction", loads.frictionDeg(), "degrees"))));
         quantities.add(new Quantity(
@@ -246,14 +268,14 @@ final class WallCheck {
 
     /** What cross ties would take, wanted or not. */
     private void ties(List<Quantity> quantities, double clear, double span) {
-        CrossTies usual = CrossTies.of(bed, work.frame().inner(), Math.min(bed.making().ties().crossEveryMm(), span));
-        int advised = bed.heightMm() < bed.making().ties().crossFromMm() ? 0 : usual.ties().size();
+        CrossTies usual = CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), span));
+        int advised = bed.heightMm() < bed.making().ties().crossFromMm() && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
         quantities.add(new Quantity(
                 "ties.advised",
                 advised,
                 "ties",
                 Working.of(
-                        "no clear run over the greatest, where the wall is high enough; a tie serves both its walls",
+                        "one behind each joint, and no clear run over the greatest where the wall is high enough; a tie serves both its walls",
                         Working.COMMON_PRACTICE,
                         Input.of("greatest", Math.min(bed.making().ties().crossEveryMm(), span), "mm"),
                         Input.of("longest clear run now", clear, "mm"),
@@ -273,71 +295,36 @@ final class WallCheck {
         }
     }
 
-    private void seams(List<Verdict> verdicts) {
-        if (!work.frame().seams().isEmpty()) {
-            Seam first = work.frame().seams().get(0);
-            verdicts.add(new Verdict(
-                    "seams",
-                    Outcome.BOWS,
-                    work.frame().seams().size(),
-                    work.frame().seams().size() + (work.frame().seams().size() == 1 ? " seam carries" : " seams carry")
-                            + " no bending, the first in wall " + first.wall() + " at " + Say.mm(first.atMm())
-                            + " of course " + first.course(),
-                    List.of("put a tie or a post behind each seam", "use longer boards")));
-        }
-    }
-
-    private void corners(List<Verdict> verdicts, List<Quantity> quantities, double clear) {
-        double pull = earth.drainedKnM(depthM) * clear / 2000;
-        quantities.add(new Quantity(
-                "corner.pull",
-                pull,
-                "kN",
-                Working.of(
-                        "push drained x clear run / 2",
-                        "statics",
-                        Input.of("push drained", earth.drainedKnM(depthM), "kN/m"),
-                        Input.of("clear run", clear / 1000, "m"))));
-        if (work.frame().screws().isEmpty()) {
-            if (!bed.making().ties().brackets()) {
-                verdicts.add(new Verdict("corners", Outcome.WEAK, pull, "0 screws hold the corners, which pull "
-                        + Say.tenth(pull) + " kN apart", List.of("use screws that fit the timber", "put brackets in")));
-            }
+    /** A joint with nothing behind it is a hinge: a course that turns in it between two holds carries nothing. */
+    private void joints(List<Verdict> verdicts) {
+        if (work.frame().seams().isEmpty()) {
             return;
         }
-        double thread = work.frame().screws().stream().mapToDouble(CornerScrew::threadMm).min().orElseThrow();
-        double gravity = ScrewHold.gravity(timber);
-        double each = ScrewHold.inABedN(ScrewHold.allowableN(gravity, bed.making().screws().diameterMm(), thread));
-        int count = bed.courses() * bed.making().screws().perJoint();
-        double hold = each * count / 1000;
-        quantities.add(new Quantity(
-                "corner.hold",
-                hold,
-                "kN",
-                Working.of(
-                        "screws x 19.65 x gravity x gravity x shank x thread x wet x for good x angled / 1000",
-                        "NDS wood screws in withdrawal; its factors for wet timber, lasting load and angled driving from"
-                                + " memory",
-                        Input.of("screws", count, ""),
-                        Input.of("gravity", gravity, ""),
-                        Input.of("shank", bed.making().screws().diameterMm(), "mm"),
-                        Input.of("thread", thread, "mm"),
-                        Input.of("wet", 0.7, ""),
-                        Input.of("for good", 0.9, ""),
-                        Input.of("angled", 0.67, ""))));
-        if (pull > hold && !bed.making().ties().brackets()) {
-            int need = (int) Math.ceil(pull * 1000 / each / bed.courses());
+        int all = work.frame().seams().size();
+        int loose = tied.hinges().size();
+        if (loose == 0) {
             verdicts.add(new Verdict(
-                    "corners",
-                    Outcome.BOWS,
-                    pull / hold,
-                    Say.hundredth(pull) + " kN pulls at a corner of wall " + letter() + ", where " + count
-                            + " screws hold " + Say.hundredth(hold) + " by the most careful rule",
-                    List.of("put brackets in the corners", "put in cross ties", "use " + need + " screws a joint")));
-        } else {
-            verdicts.add(new Verdict("corners", Outcome.HOLDS, pull / hold, Say.hundredth(pull) + " kN pulls at a corner of wall "
-                    + letter() + (bed.making().ties().brackets() ? "; brackets hold by their maker's figures"
-                            : ", and " + count + " screws hold " + Say.hundredth(hold)), List.of()));
+                    "joints", Outcome.HOLDS, 0,
+                    (all == 1 ? "the joint has" : "each of the " + all + " joints has") + " a tie or a post behind it", List.of()));
+            return;
         }
+        Seam first = tied.hinges().get(0);
+        String places = tied.hinges().stream()
+                .filter(seam -> seam.wall().equals(first.wall()))
+                .map(Seam::atMm)
+                .distinct()
+                .sorted()
+                .map(Say::mm)
+                .collect(Collectors.joining(", "));
+        verdicts.add(new Verdict(
+                "joints",
+                Outcome.WEAK,
+                loose,
+                loose + " of " + all + (all == 1 ? " joint has" : " joints have") + " no tie or post behind, so the course turns there as in"
+                        + " a hinge; the first is in wall " + first.wall() + ", course " + first.course() + ", at " + Say.mm(first.atMm()),
+                List.of(
+                        "put cross ties in wall " + first.wall() + " at " + places,
+                        "put posts behind the joints of wall " + first.wall() + " at " + places,
+                        "use longer boards")));
     }
 }

@@ -10,8 +10,6 @@ import lapyard.working.Working.Input;
 
 /** What a bed weighs, dry and soaked, and how it loads its own footprint. */
 record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3, double footprintM2) {
-    static final double GRAVITY = 9.81;
-
     /** Loose soil as it is barrowed, before settling. */
     static final double LOOSE_KG_M3 = 1200;
 
@@ -28,8 +26,8 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
         Bed bed = work.bed();
         double wallsM2 = (bed.outline().areaMm2() - work.frame().inner().areaMm2()) / 1e6;
         double timber = wallsM2 * bed.heightMm() / 1000 * bed.section().densityKgM3();
-        double depth = Math.max(0, Standing.soilDepthMm(bed) - bed.inside().base().heightMm());
-        double soaked = loads.soilKnM3() * 1000 / GRAVITY;
+        double depth = Math.max(0, Standing.soilDepthMm(bed));
+        double soaked = loads.soilKgM3();
         return new Weights(
                 timber,
                 work.frame().inner().areaMm2() / 1e6 * depth / 1000,
@@ -51,7 +49,7 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
     }
 
     double wetKpa() {
-        return wetKgM2() * GRAVITY / 1000;
+        return wetKgM2() * StandingRules.GRAVITY / 1000;
     }
 
     void quantities(List<Quantity> quantities) {
@@ -75,7 +73,7 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
                 "kg",
                 Working.of(
                         "timber as lifted + soil and mulch x weight soaked; base not counted",
-                        "derived; soaked soil 18 kN/m3 where nobody says otherwise, common practice",
+                        "derived; wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide",
                         timber,
                         soil,
                         Input.of("weight soaked", soakedKgM3, "kg/m3"))));

@@ -85,7 +85,7 @@ class BaseAndLinerTest {
     }
 
     @Test
-    void anOpenBaseHasNoBearersAndALongerRise() {
+    void anOpenBaseHasNoBearersAndIsLinedOnItsWalls() {
         Bed bed = Beds.filled(
                 Beds.bed("K", Outline.rectangle(1800, 900), 3, Lap.TURNING),
                 Base.OPEN,
@@ -96,9 +96,33 @@ class BaseAndLinerTest {
         assertFalse(Beds.has(work.quantities(), "base.bearers"));
         assertFalse(Beds.has(work.quantities(), "base.slats"));
         assertFalse(Beds.has(work.quantities(), "finish.area"));
-        // u = 600 - 0 - 25 + 50 = 625.
-        assertEquals(1600 + 1250, work.liner().get(0).widthMm());
+        // 600 - 0 - 25 + 50 = 625 of rise and 100 turned in; inner faces 1600 and 700, each 150 round a corner
+        assertEquals(List.of("K-LA", "K-LB", "K-LC", "K-LD"), work.liner().stream().map(LinerPiece::id).toList());
+        assertEquals(List.of(1750.0, 850.0, 1750.0, 850.0), work.liner().stream().map(LinerPiece::widthMm).toList());
+        assertTrue(work.liner().stream().allMatch(piece -> piece.heightMm() == 725));
+        assertEquals(2 * (1.75 + 0.85) * 0.725, Beds.value(work.quantities(), "liner.area"), 1e-9);
+        assertFalse(Beds.has(work.quantities(), "liner.slits"));
+        // 17 + 8 + 17 + 8 along the edge, 6 on the lap at each of 4 corners
+        assertEquals(50 + 24, Beds.value(work.quantities(), "staples"));
         assertEquals(1, work.bottom().floor().size());
+    }
+
+    /** Whatever the outline, wall pieces cover every inner face with a lap, and inside corners take laps like the others. */
+    @Test
+    void wallPiecesGoRoundEveryOutline() {
+        Random random = new Random(31);
+        for (int i = 0; i < 200; i++) {
+            double width = 1500 + random.nextInt(4000);
+            double depth = 1200 + random.nextInt(2500);
+            Outline outline = i % 2 == 0 ? Outline.rectangle(width, depth)
+                    : Beds.outline(0, 0, width, 0, width, depth, width - 600, depth, width - 600, depth + 700, 0, depth + 700);
+            Bed bed = Beds.filled(Beds.bed("K", outline, 1 + random.nextInt(4), Lap.TURNING), Base.OPEN, Liner.USUAL, Fill.USUAL, Finish.NONE);
+            BedWork work = Beds.built(bed);
+            double round = work.liner().stream().mapToDouble(LinerPiece::widthMm).sum();
+            assertEquals(work.frame().inner().perimeterMm() + 150 * outline.sides(), round, 0.1 * outline.sides());
+            Bed boxed = Beds.filled(bed, Base.OPEN, new Liner(true, "liner", 300, 50, 25, 4, 100, 6, 8, 10, Liner.Over.FLOOR, 100), Fill.USUAL, Finish.NONE);
+            assertTrue(Beds.built(boxed).liner().stream().allMatch(piece -> piece.wall().isEmpty()));
+        }
     }
 
     @Test

@@ -20,6 +20,7 @@ import lapyard.plan.Liner;
 import lapyard.plan.Notches;
 import lapyard.plan.Saw;
 import lapyard.plan.Screws;
+import lapyard.plan.Seal;
 import lapyard.plan.Ties;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
@@ -33,6 +34,12 @@ public final class Beds {
 
     /** 1:80 to the rear. */
     public static final Optional<Point> TO_REAR = Optional.of(new Point(0, 1.0 / 80));
+
+    /** The worked beds: screws of 100, finish that goes 12 m2 a litre, corner screws alone. */
+    public static final Bed.Making WORKED =
+            new Bed.Making(new Screws(100, 2), Notches.USUAL, Ties.NONE, new Finish(true, 2, 12, 1), Seal.NONE);
+
+    public static final Bed.Inside SLATTED = new Bed.Inside(Base.SLATTED, Liner.USUAL);
 
     private Beds() {}
 
@@ -55,7 +62,7 @@ public final class Beds {
 
     public static Bed bed(String id, Outline outline, int courses, Lap lap) {
         return new Bed(id, id, "", 1, new Bed.Siting(outline, Placement.NONE), new Bed.Walls(courses, SLEEPER, lap),
-                Bed.Making.USUAL, Bed.Inside.USUAL, Bed.Planting.USUAL);
+                WORKED, SLATTED, Bed.Planting.USUAL);
     }
 
     public static Bed m(Lap lap) {

@@ -13,6 +13,7 @@ import lapyard.drawing.Page;
 import lapyard.job.Gardens;
 import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
+import lapyard.construction.Seam;
 import lapyard.plan.Lifting;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -72,8 +73,8 @@ class HandCheckTest {
         Drawn card = CARDS.get("X");
         assertEquals(36, card.texts().stream().filter("30°"::equals).count());
         assertTrue(says("X", "A 1200 and 1084.5"), card.texts()::toString);
-        // half of a screw of 100 needs 50 x sin 30 / sin 60 = 28.9 from the joint, set to 30
-        assertTrue(says("X", "at 30° off the inner face through the mitre, from either timber by turns, 30 from the joint"), card.texts()::toString);
+        // half of a screw of 120 needs 60 x sin 30 / sin 60 = 34.6 from the joint, set to 35
+        assertTrue(says("X", "at 30° off the inner face through the mitre, from either timber by turns, 35 from the joint"), card.texts()::toString);
         // means 6 x (1200 + 1084.53) / 2 = 6853.6 a course; 3 courses x 0.02 m2 x 600 kg/m3 = 246.7 kg
         assertEquals(246.73, quantity("X", "timber.mass"), 0.01);
     }
@@ -108,12 +109,60 @@ class HandCheckTest {
         assertTrue(says(bed, "under course 1: " + places + ","), CARDS.get(bed).texts()::toString);
     }
 
-    /** 1:60 under 2200 of elbow: 36.7 in front; under 1200 of the slope bed 20. */
+    /**
+     * Grass, so a strip of 200 is levelled to the lowest corner and nothing is scribed. 1:60 under 2200 of elbow: 36.667 in front,
+     * 36.667 - 1200 / 60 = 16.667 at the rear of wall B. Mean heights along E: A 2600 x 36.667 = 95333, B 1200 x 26.667 = 32000,
+     * C 1000 x 16.667 = 16667, D 1000 x 8.333 = 8333, E 0, F 2200 x 18.333 = 40333: 192667 mm2 x 200 = 0.03853 m3. Y: A 2400 x 20,
+     * B and D 1200 x 10: 72000 x 200 = 0.0144 m3.
+     */
     @Test
-    void whatIsScribedOffTheUnderside() {
-        assertTrue(says("Y", "A 20 to 20; B 20 to 0; C 0 to 0; D 0 to 20"), CARDS.get("Y").texts()::toString);
-        // P2 to P3 of the elbow: 1200 along the fall, so 36.7 - 20 = 16.7 at its rear
-        assertTrue(says("E", "A 37 to 37; B 37 to 17; C 17 to 17; D 17 to 0"), CARDS.get("E").texts()::toString);
+    void theStripIsLevelledToTheLowestCorner() {
+        assertEquals(0.038533, quantity("E", "dig"), 1e-5);
+        assertEquals(0.0144, quantity("Y", "dig"), 1e-5);
+        assertTrue(sheet.beds().stream().flatMap(bed -> bed.quantities().stream()).noneMatch(one -> one.key().startsWith("scribe.")));
+    }
+
+    /**
+     * Open on grass, lined on the walls: each piece is its inner face and 150 round a corner, 600 - 25 + 50 + 100 = 725 high. Inner
+     * faces of E: 2400, 1000, 1000, 1000, 1400, 2000. Soil 600 - 50 - 50 = 500 deep over 2.6 x 1.2 + 1.6 x 1.0 - 0.1 x 9.2 = 3.80
+     * m2: 1.90 settled, 2.2353 loose; 3.80 x (600 - 50 of mulch) = 2.09 have room on the day, so 0.1453 are kept back.
+     */
+    @Test
+    void theElbowIsOpenAndLinedOnItsWalls() {
+        var work = sheet.beds().get(0).work();
+        assertEquals(List.of(2550.0, 1150.0, 1150.0, 1150.0, 1550.0, 2150.0),
+                work.liner().stream().map(piece -> piece.widthMm()).toList());
+        assertTrue(work.liner().stream().allMatch(piece -> piece.heightMm() == 725));
+        assertEquals(500, quantity("E", "soil.depth"));
+        assertEquals(3.8 * 0.5 / 0.85, quantity("E", "soil.loose"), 1e-9);
+        assertEquals(3.8 * 0.5 / 0.85 - 3.8 * 0.55, quantity("E", "soil.top-up"), 1e-9);
+        assertTrue(sheet.beds().stream().flatMap(bed -> bed.quantities().stream()).noneMatch(one -> one.key().startsWith("base.")));
+    }
+
+    /**
+     * Course ties every 600, ceil(/ 600) + 1 a timber from course 2 up. E: 2500 6, 1100 3, 1000 3, 1000 3, 1500 4, 2100 5 make 24 a
+     * course, 48. X: 1200 3 each, 18 a course, 36. Y: 2300 5, 1100 3, twice: 16 a course, 32. Cross ties where more than 2400 is
+     * clear: V wall A 2800, one at 1400 + 100; E wall A 2400, none.
+     */
+    @Test
+    void theCoursesAreTiedAndTheLongWallsHeld() {
+        assertEquals(48, quantity("E", "ties.course"));
+        assertEquals(36, quantity("X", "ties.course"));
+        assertEquals(32, quantity("Y", "ties.course"));
+        assertEquals(0, quantity("E", "ties.cross"));
+        assertEquals(List.of(1500.0), sheet.beds().get(1).work().frame().crossTies().stream().map(tie -> tie.atMm()).toList());
+    }
+
+    /** Both joints of both 7 m walls have a tie behind them. */
+    @Test
+    void theJointsOfTheSevenMetreWallsAreHeld() {
+        var work = sheet.beds().get(4).work();
+        for (Seam seam : work.frame().seams()) {
+            int side = work.bed().wallLetters().indexOf(seam.wall());
+            double x = side == 0 ? seam.atMm() : 7000 - seam.atMm();
+            assertTrue(work.frame().crossTies().stream().anyMatch(tie -> Math.abs(tie.from().x() - x) <= 25),
+                    seam + " of " + work.frame().crossTies());
+        }
     }
 
     /**

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.Test;
 /** Bed M, an L of 3000 x 2400 less 1200 x 900, and bed N, 1800 x 900: timber for M first is 10 boards of 4800, all opened then. */
 class BuyingTest {
     private static final String GARDEN = """
-            {"beds":[{"id":"M","weekend":1,"outline":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]],"courses":3},
+            {"defaults":{"screws":{"length":100},"ties":{"courseTies":false,"crossTies":false}},
+             "beds":[{"id":"M","weekend":1,"outline":[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]],"courses":3},
                      {"id":"N","weekend":2,"width":1800,"depth":900,"courses":3,"at":[4200,0]}],
              "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":4800,"price":36.00}]}]},
              "crew":{"start":"2027-03-06","leadDays":10}}""";

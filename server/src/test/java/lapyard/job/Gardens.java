@@ -12,6 +12,15 @@ import lapyard.working.Progress;
 
 /** Documents as gardens, for tests that begin at the document. */
 public final class Gardens {
+    /** The values that the worked beds were worked with, where ours are others now. */
+    public static final String WORKED = "\"defaults\":{\"screws\":{\"length\":100},\"finish\":{\"cover\":12},\"base\":\"slatted\","
+            + "\"ties\":{\"courseTies\":false,\"crossTies\":false}}";
+
+    /** The boards of the worked beds with their example prices, a field of the catalogue. */
+    public static final String WORKED_BOARDS = "\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":["
+            + "{\"length\":2400,\"price\":17.40},{\"length\":3000,\"price\":21.90},{\"length\":3600,\"price\":26.40},"
+            + "{\"length\":4800,\"price\":36.00}]}]";
+
     private Gardens() {}
 
     /** Shared by all tests of a run: what one searched for is ready for the next. */

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
  */
 class StagingCostTest {
     private static List<StagingCost.Way> ways(int courses, String mill, String goods) {
-        return StagingCost.of(Gardens.sheet("{\"beds\":[{\"id\":\"A\",\"weekend\":1,\"width\":1800,\"depth\":900,\"courses\":" + courses + "},"
+        return StagingCost.of(Gardens.sheet("{" + Gardens.WORKED + ",\"beds\":[{\"id\":\"A\",\"weekend\":1,\"width\":1800,\"depth\":900,\"courses\":" + courses + "},"
                 + "{\"id\":\"B\",\"weekend\":2,\"width\":1800,\"depth\":900,\"courses\":" + courses + ",\"at\":[4200,0]}],"
                 + "\"catalogue\":{" + mill + goods + "}}")).ways();
     }

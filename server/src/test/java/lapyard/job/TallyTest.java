@@ -24,7 +24,7 @@ class TallyTest {
     private static final String N = "{\"id\":\"N\",\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[4200,0]}";
 
     private static String garden(String tally) {
-        return "{\"beds\":[" + M + "," + N + "],\"tally\":" + tally + "}";
+        return "{" + Gardens.WORKED + ",\"beds\":[" + M + "," + N + "],\"catalogue\":{" + Gardens.WORKED_BOARDS + "},\"tally\":" + tally + "}";
     }
 
     private static String board(int number, String cut, String more) {
@@ -169,8 +169,8 @@ class TallyTest {
 
     @Test
     void aThinnerTimberMakesLongerCourses() throws Exception {
-        String thin = garden("{}").replace("{\"beds\"", "{\"catalogue\":{\"sections\":[{\"id\":\"75x200\",\"thickness\":75,\"height\":200,"
-                + "\"stock\":[{\"length\":4800,\"price\":30}]}]},\"beds\"");
+        String thin = garden("{}").replace("\"sections\":[", "\"sections\":[{\"id\":\"75x200\",\"thickness\":75,\"height\":200,"
+                + "\"stock\":[{\"length\":4800,\"price\":30}]},");
         TryOutJson.Asked asked = TryOutJson.read("{\"garden\":" + thin + ",\"changes\":[{\"bed\":\"M\",\"set\":{\"section\":\"75x200\"}}]}");
         JobSheet after = Gardens.sheet(asked.after());
         assertEquals(10500, after.beds().get(0).work().frame().courses().get(0).pieces().stream().mapToDouble(piece -> piece.lengthMm()).sum(), 0.01);

@@ -31,7 +31,8 @@ class WorkedGardenTest {
             ",\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":4800,\"price\":36.00}]}]}";
 
     private static JobSheet sheet(String beds, String more) {
-        return Gardens.sheet("{" + LEVELS + ",\"beds\":[" + beds + "]" + more + "}");
+        return Gardens.sheet("{" + LEVELS + "," + Gardens.WORKED + ",\"beds\":[" + beds + "]"
+                + (more.isEmpty() ? ",\"catalogue\":{" + Gardens.WORKED_BOARDS + "}" : more) + "}");
     }
 
     /** The order's lines, each multiplied out by hand; soil bags of three kinds add to 349.00 pooled and 526.00 bed by bed. */

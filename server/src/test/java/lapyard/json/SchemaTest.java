@@ -76,8 +76,8 @@ class SchemaTest {
         Cursor.Notes notes = new Cursor.Notes();
         GardenReader.read(MAPPER.readTree("""
                 {"loadIn":{"vehicle":{},"passage":{"width":900,"turn":900},"dropSpot":[0,0]},"quote":{"labour":[{}]},
-                 "defaults":{"fill":{"layers":[{"share":100}]}},"types":[{"id":"T","width":2400,"depth":1200}],
-                 "beds":[{"width":1000,"depth":1000,"joints":[{"startOf":"A"}],"fill":{"layers":[{"share":100}]}},
+                 "defaults":{"fill":{"layers":[{"share":100}]},"ties":{"supports":[{"at":1}]}},"types":[{"id":"T","width":2400,"depth":1200}],
+                 "beds":[{"width":1000,"depth":1000,"joints":[{"startOf":"A"}],"ties":{"supports":[{"at":1}]},"fill":{"layers":[{"share":100}]}},
                          {"walls":[{"length":1000},{"length":1000},{"length":1000},{"length":1000}]}],
                  "paths":[{"line":[[0,0],[1,0]],"layers":[{}]}],"rack":[{"length":1000}],"slatBoards":[{"width":95,"thickness":22,"length":1200}],"crew":{"people":[{}]},"tally":{"done":[{}],"boards":[{}],"bought":[{}]},"accepted":[{"where":"x","reason":"y"}],
                  "ground":{"outline":[[0,0],[9,0],[9,9]],"surfaces":[{"outline":[[0,0],[9,0],[9,9]]}],"levels":[{"at":[0,0],"drop":1}],

@@ -32,7 +32,7 @@ class WorkedWeekendsTest {
     private static final String N = "{\"id\":\"N\",\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[4200,0]}";
 
     private static JobSheet sheet(String beds, String crew) {
-        return Gardens.sheet("{\"beds\":[" + beds + "],\"crew\":{" + crew + "}}");
+        return Gardens.sheet("{" + Gardens.WORKED + ",\"beds\":[" + beds + "],\"crew\":{" + crew + "}}");
     }
 
     /** Strip of 10.4 m x 200 x 100: 0.208 m3, 5 % more is 0.218; dug with a sub-base of 100: 0.416 m3. */

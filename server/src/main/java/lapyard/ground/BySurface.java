@@ -1,0 +1,62 @@
+package lapyard.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.plan.Bed;
+import lapyard.plan.BedNames;
+import lapyard.plan.Finding;
+import lapyard.plan.Finding.Amount;
+import lapyard.plan.Garden;
+
+/**
+ * The floor of each bed that nobody gave one: open on grass, soil and gravel, slatted on slab and concrete. On ground that
+ * nobody drew it is slatted too, and one finding asks.
+ *
+ * @param garden   the same with these floors settled
+ * @param findings the one that asks, or none
+ */
+public record BySurface(Garden garden, List<Finding> findings) {
+    public BySurface {
+        findings = List.copyOf(findings);
+    }
+
+    public static BySurface of(Garden garden) {
+        if (garden.beds().stream().noneMatch(bed -> bed.inside().base().bySurface())) {
+            return new BySurface(garden, List.of());
+        }
+        Optional<SurfaceChecks> surfaces = garden.ground().surfaces().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new SurfaceChecks(new Site(garden), garden.ground().surfaces()));
+        List<Bed> beds = new ArrayList<>();
+        List<String> asked = new ArrayList<>();
+        for (Bed bed : garden.beds()) {
+            if (!bed.inside().base().bySurface()) {
+                beds.add(bed);
+                continue;
+            }
+            String surface = surfaces.map(checks -> most(checks.areasUnder(Lot.of(beds.size(), bed)))).orElse("");
+            if (surface.isEmpty()) {
+                asked.add(bed.id());
+            }
+            beds.add(bed.withInside(bed.inside().withBase(bed.inside().base().slatted(!BedGround.SOFT.contains(surface)))));
+        }
+        return new BySurface(garden.withBeds(beds), asked.isEmpty() ? List.of() : List.of(ask(asked)));
+    }
+
+    /** The kind of most of a bed's ground, empty where none is drawn. */
+    static String most(Map<String, Double> areas) {
+        return areas.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey).orElse("");
+    }
+
+    private static Finding ask(List<String> beds) {
+        return Finding.note(
+                BedNames.where(beds) + ", ground",
+                "what " + (beds.size() == 1 ? "it stands" : "they stand") + " on is not drawn: reckoned as slabs, with a slatted base"
+                        + " and the bottom course cut to the ground",
+                new Amount(beds.size(), "beds"),
+                "draw the surface: grass, soil and gravel take an open base on a levelled strip",
+                "name the base of the bed");
+    }
+}

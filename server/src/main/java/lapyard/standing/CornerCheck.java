@@ -1,0 +1,139 @@
+package lapyard.standing;
+
+import java.util.List;
+import lapyard.catalogue.StrengthClass;
+import lapyard.construction.BedWork;
+import lapyard.construction.CornerScrew;
+import lapyard.construction.CrossTies;
+import lapyard.plan.Bed;
+import lapyard.plan.Joint;
+import lapyard.standing.Verdict.Outcome;
+import lapyard.working.Quantity;
+import lapyard.working.Working;
+import lapyard.working.Working.Input;
+
+/**
+ * The corners against what pulls them apart, the one that is pulled most for what it holds. Soil presses an inside corner
+ * together.
+ */
+final class CornerCheck {
+    private final BedWork work;
+    private final Bed bed;
+    private final StrengthClass timber;
+    private final double pushKnM;
+    private final CrossTies tied;
+
+    CornerCheck(BedWork work, StrengthClass timber, double pushKnM, CrossTies tied) {
+        this.work = work;
+        this.bed = work.bed();
+        this.timber = timber;
+        this.pushKnM = pushKnM;
+        this.tied = tied;
+    }
+
+    /**
+     * Pull square to the joint, kN. At a lap the wall that runs past is held across its end by the joint alone: half its run.
+     * A mitre stands at half the turn to both walls, so its pull has to be larger for the part of it that lies square to a
+     * wall to hold half that wall's run: the mean of the two halves / sin(turn / 2).
+     *
+     * @param beforeMm run of the wall that ends at the corner up to its next tie, post or corner
+     * @param afterMm  the same of the wall that starts there
+     */
+    static double pullKn(Joint joint, double turnDeg, double pushKnM, double beforeMm, double afterMm) {
+        return joint == Joint.MITRE
+                ? pushKnM * (beforeMm + afterMm) / 4000 / Math.sin(Math.toRadians(turnDeg / 2))
+                : pushKnM * Math.max(beforeMm, afterMm) / 2000;
+    }
+
+    /** One corner, {@code corner} counted from 0. */
+    private record Corner(int corner, double beforeMm, double afterMm, double pullKn, int screws, double threadMm, double holdKn) {
+        double use() {
+            return holdKn > 0 ? pullKn / holdKn : pullKn;
+        }
+    }
+
+    void into(List<Verdict> verdicts, List<Quantity> quantities) {
+        Corner worst = null;
+        for (int corner = 0; corner < bed.outline().sides(); corner++) {
+            if (bed.outline().turnDeg(corner) > 0) {
+                Corner own = corner(corner);
+                worst = worst == null || own.use() > worst.use() + 1e-9 ? own : worst;
+            }
+        }
+        boolean mitre = bed.joint(worst.corner()) == Joint.MITRE;
+        quantities.add(new Quantity(
+                "corner.pull",
+                worst.pullKn(),
+                "kN",
+                Working.of(
+                        mitre
+                                ? "push drained x (run before + run after) / 4 / sin(turn / 2), square to the mitre"
+                                : "push drained x the longer run / 2",
+                        "statics",
+                        Input.of("push drained", pushKnM, "kN/m"),
+                        Input.of("run before", worst.beforeMm() / 1000, "m"),
+                        Input.of("run after", worst.afterMm() / 1000, "m"),
+                        Input.of("turn", bed.outline().turnDeg(worst.corner()), "degrees"))));
+        if (work.frame().screws().isEmpty()) {
+            if (!bed.making().ties().brackets()) {
+                verdicts.add(new Verdict("corners", Outcome.WEAK, worst.pullKn(), "0 screws hold the corners, which pull "
+                        + Say.tenth(worst.pullKn()) + " kN apart", List.of("use screws that fit the timber", "put brackets in")));
+            }
+            return;
+        }
+        quantities.add(new Quantity(
+                "corner.hold",
+                worst.holdKn(),
+                "kN",
+                Working.of(
+                        "screws x 19.65 x gravity x gravity x shank x thread x wet x for good x angled / 1000",
+                        "NDS wood screws in withdrawal; its factors for wet timber, lasting load and angled driving from"
+                                + " memory",
+                        Input.of("screws", worst.screws(), ""),
+                        Input.of("gravity", ScrewHold.gravity(timber), ""),
+                        Input.of("shank", bed.making().screws().diameterMm(), "mm"),
+                        Input.of("thread", worst.threadMm(), "mm"),
+                        Input.of("wet", 0.7, ""),
+                        Input.of("for good", 0.9, ""),
+                        Input.of("angled", 0.67, ""))));
+        String place = "corner " + (worst.corner() + 1) + (mitre ? ", a mitre" : "");
+        if (worst.pullKn() > worst.holdKn() && !bed.making().ties().brackets()) {
+            int need = (int) Math.ceil(worst.pullKn() / (worst.holdKn() / worst.screws()) / bed.courses());
+            verdicts.add(new Verdict(
+                    "corners",
+                    Outcome.BOWS,
+                    worst.use(),
+                    Say.hundredth(worst.pullKn()) + " kN pulls at " + place + ", where " + worst.screws()
+                            + " screws hold " + Say.hundredth(worst.holdKn()) + " by the most careful rule",
+                    List.of("put brackets in the corners", "put in cross ties", "use " + need + " screws a joint")));
+        } else {
+            verdicts.add(new Verdict("corners", Outcome.HOLDS, worst.use(), Say.hundredth(worst.pullKn()) + " kN pulls at " + place
+                    + (bed.making().ties().brackets() ? "; brackets hold by their maker's figures"
+                            : ", and " + worst.screws() + " screws hold " + Say.hundredth(worst.holdKn())), List.of()));
+        }
+    }
+
+    private Corner corner(int corner) {
+        int sides = bed.outline().sides();
+        int before = Math.floorMod(corner - 1, sides);
+        List<Double> restsBefore = tied.restsMm().get(before);
+        List<Double> restsAfter = tied.restsMm().get(corner);
+        double lengthBefore = work.frame().inner().sideMm(before);
+        double beforeMm = restsBefore.isEmpty() ? lengthBefore : lengthBefore - restsBefore.get(restsBefore.size() - 1);
+        double afterMm = restsAfter.isEmpty() ? work.frame().inner().sideMm(corner) : restsAfter.get(0);
+        double pull = pullKn(bed.joint(corner), bed.outline().turnDeg(corner), pushKnM, beforeMm, afterMm);
+        int count = 0;
+        double hold = 0;
+        double thread = 0;
+        for (CornerScrew screw : work.frame().screws()) {
+            if (screw.corner() == corner + 1) {
+                double each = ScrewHold.inABedN(
+                        ScrewHold.allowableN(ScrewHold.gravity(timber), bed.making().screws().diameterMm(), screw.threadMm()));
+                count += screw.heightsMm().size();
+                hold += each * screw.heightsMm().size() / 1000;
+                thread = screw.threadMm();
+            }
+        }
+        return new Corner(corner, beforeMm, afterMm, pull, count, thread, hold);
+    }
+}
