@@ -18,6 +18,8 @@ import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
 import lapyard.drawing.Page;
 import lapyard.geometry.Lengths;
+import lapyard.plan.Bed;
+import lapyard.plan.BedNames;
 import lapyard.plan.Lifting;
 
 /**
@@ -85,7 +87,8 @@ public final class SawDay {
             OptionalDouble longestMm,
             BenchOptions options) {
         String caution = "Eyes, ears and lungs covered. Unplug the saw before the stop or blade is touched. Over "
-                + Lengths.text(lifting.limitKg()) + " kg: two people or more, or wheels. Treated timber: gloves, seal the cut ends, burn none of it.";
+                + Lengths.text(lifting.limitKg()) + " kg: two people or more, or wheels. Treated timber: gloves, burn none of it."
+                + sealed(beds);
         BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
         Signs signs = new Signs(beds, works, lifting);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
@@ -113,6 +116,12 @@ public final class SawDay {
             drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
         }
         return sheet.pages(drafts);
+    }
+
+    /** Whose cut ends are sealed: the sealer is bought for these beds. */
+    private static String sealed(List<BedWork> beds) {
+        List<String> ids = beds.stream().map(BedWork::bed).filter(bed -> bed.making().seal().wanted()).map(Bed::id).toList();
+        return ids.isEmpty() ? "" : " Seal the cut ends of " + BedNames.where(ids) + ".";
     }
 
     /** What is to be written on a piece beside its mark, and what it weighs. */

@@ -87,12 +87,14 @@ public record Buying(List<Row> rows, int drops) {
         for (JobSheet.PathSheet path : sheet.paths()) {
             PackNeeds.items(path.path()).forEach((key, item) -> need(needs, item, PackNeeds.amount(path.quantities(), key),
                     tasks.get("path." + path.path().id()), weekendOf));
+            need(needs, path.path().membrane(), PackNeeds.amount(path.quantities(), "membrane"), tasks.get("path." + path.path().id()), weekendOf);
         }
+        Set<String> rolled = sheet.rolls().stream().map(JobSheet.MaterialRolls::material).collect(Collectors.toSet());
         needs.forEach((item, byWeekend) -> byWeekend.forEach((weekend, need) -> {
             SlipLine line = lines.get(item);
             int day = (int) need[1];
             rows.add(new Row(weekend, day, day - leads.getOrDefault(item, usual), item, line == null ? item : line.label(), need[0],
-                    item.equals("liner") ? "m2" : line == null ? "" : line.unit(), Map.of(), Map.of()));
+                    rolled.contains(item) ? "m2" : line == null ? "" : line.unit(), Map.of(), Map.of()));
         }));
         rows.sort(Comparator.comparingInt(Row::weekend).thenComparingInt(Row::needDay));
         List<Row> brought = Drops.of(sheet, rows);

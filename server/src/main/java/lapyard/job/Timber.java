@@ -195,12 +195,12 @@ final class Timber {
         plan.asked().blanks().forEach((id, own) -> marks.put(id, own.stream().map(Blank::mark).toList()));
         Way bedByBed = new Way("bed by bed", boardsAlone, costAlone);
         SawWork saw = SawWork.of(plan.asked().problem(), marks, pooled, weekends::get, JobSheet.rates(garden, Rate.CUT),
-                List.of(way(pooled, priced), bedByBed), blanks.stream().flatMap(blank -> blank.nest().stream()).toList(), Optional.empty());
+                List.of(way(section, pooled, priced), bedByBed), blanks.stream().flatMap(blank -> blank.nest().stream()).toList(), Optional.empty());
         List<Tally.Board> told = garden.people().tally().boards().stream().filter(board -> board.section().equals(section.id())).toList();
         Optional<Resawn> resawn = Resawn.of(saw, pooled, told, weekends::get);
         if (resawn.isPresent()) {
             pooled = resawn.get().result();
-            saw = saw.with(resawn.get().boards(), List.of(way(pooled, priced), bedByBed));
+            saw = saw.with(resawn.get().boards(), List.of(way(section, pooled, priced), bedByBed));
         }
         List<SlipLine.Use> uses = beds.stream()
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), takesM(work, takesMm)))
@@ -208,8 +208,9 @@ final class Timber {
         return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw, uses, findings);
     }
 
-    private static Way way(CuttingResult pooled, boolean priced) {
-        return new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid()) : Optional.empty());
+    /** With the slip's own cost: what is paid, whole bundles among it, and nothing for what a board on hand is worth. */
+    private static Way way(Section section, CuttingResult pooled, boolean priced) {
+        return new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid().add(overBundles(section, pooled))) : Optional.empty());
     }
 
     private static boolean angled(Bed bed) {

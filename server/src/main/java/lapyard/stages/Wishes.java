@@ -6,7 +6,8 @@ import lapyard.stages.Placing.Times;
 
 /**
  * Search where more is wished than an early end: first that due tasks are not late, then that the last period of work is
- * an early one, then that groups are open for a short time, then the early end itself. Tasks are taken by their latest
+ * an early one, then that the groups' ends are early, added up, then that groups are open for a short time, then the early
+ * end itself. Tasks are taken by their latest
  * end, put off a little the later their group stands; then single groups and tasks are put off or brought forward.
  */
 final class Wishes {
@@ -43,9 +44,10 @@ final class Wishes {
             if (place(key, times)) bestKey = key.clone();
             if (budget.over()) return;
         }
-        double reach = Math.max(1, best.last);
         while (!budget.over() && net.n > 1) {
             System.arraycopy(bestKey, 0, key, 0, net.n);
+            // keys that put groups far apart need longer leaps for one task to pass another
+            double reach = 1 + Arrays.stream(key).max().orElse(0) - Arrays.stream(key).min().orElse(0);
             double by = (random.nextDouble() - 0.5) * reach * (random.nextInt(3) == 0 ? 1 : 0.2);
             int task = random.nextInt(net.n);
             boolean whole = net.group[task] >= 0 && random.nextBoolean();
@@ -105,8 +107,12 @@ final class Wishes {
                 last[group] = Math.max(last[group], times.end[i]);
             }
         }
+        long ready = 0;
         long open = 0;
-        for (int g = 0; g < net.groups; g++) open += last[g] - first[g];
-        return new long[] {late, (times.last + net.period - 1) / net.period, open, times.last};
+        for (int g = 0; g < net.groups; g++) {
+            ready += last[g];
+            open += last[g] - first[g];
+        }
+        return new long[] {late, (times.last + net.period - 1) / net.period, ready, open, times.last};
     }
 }

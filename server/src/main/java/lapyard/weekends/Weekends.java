@@ -15,8 +15,8 @@ import lapyard.plan.Finding;
  * @param waits     that hold a task back
  * @param loadHours person-hours of all tasks still to do
  * @param lastDay   day on which the beds are planted, topping up left aside
- * @param endDay    day of the very last task
- * @param leastDay  proved: no order of work ends before this day
+ * @param endDay    day of the very last task, topping up among them
+ * @param leastDay  bounds {@code endDay}, proved: no order of work ends before this day
  * @param done      ids of tasks that the tally says are done
  */
 public record Weekends(

@@ -162,7 +162,7 @@ public final class WorkList {
         if (sawn.contains(bed.stage())) {
             ready.add(0, new After("saw." + bed.stage(), 0, "pieces are cut"));
         }
-        Work marked = add(load, "mark", "mark pieces, seal ends", List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
+        Work marked = add(load, "mark", bed.making().seal().wanted() ? "mark pieces, seal ends" : "mark pieces", List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
                 sawn.contains(bed.stage()) ? List.of(ready.get(0)) : List.of(), List.of(pieces.size() + " pieces"), List.of(), marks(pieces));
         List<After> first = new ArrayList<>(List.of(ready.get(ready.size() - 1), new After(marked.id(), 0, "pieces are marked")));
         if (!load.work().frame().notches().isEmpty()) {

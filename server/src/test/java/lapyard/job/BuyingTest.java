@@ -1,16 +1,21 @@
 package lapyard.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.stream.Collectors;
 import lapyard.plan.Finding;
 import lapyard.plan.Told;
+import lapyard.order.SlipLine;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.ParameterizedTest;
 
 /** Bed M, an L of 3000 x 2400 less 1200 x 900, and bed N, 1800 x 900: timber for M first is 10 boards of 4800, all opened then. */
 class BuyingTest {
@@ -39,6 +44,39 @@ class BuyingTest {
         assertEquals(List.of(1, 2), screws.stream().map(Buying.Row::weekend).toList());
         assertEquals(sheet.weekends().byId().get("N.course-1").firstDay(), screws.get(1).needDay());
         assertTrue(buying.drops() >= 2);
+    }
+
+    /** A path's membrane is needed on the day on which the path is laid: 4 m x 0.9 m. */
+    @Test
+    void aPathsMembraneIsBoughtForTheWeekendThatLaysIt() {
+        JobSheet sheet = Gardens.sheet("{\"beds\":[],\"paths\":[{\"id\":\"P\",\"line\":[[0,0],[4000,0]],\"width\":900,\"membrane\":\"membrane\","
+                + "\"layers\":[{\"material\":\"bark\",\"depth\":50}]}]}");
+        Buying.Row row = Buying.of(sheet).rows().stream().filter(one -> one.item().equals("membrane")).findFirst().orElseThrow();
+        assertEquals(3.6, row.amount(), 1e-9);
+        assertEquals("m2", row.unit());
+        assertEquals(sheet.weekends().byId().get("path.P").firstDay(), row.needDay());
+        assertFalse(row.packs().isEmpty(), "what comes of the slip's roll");
+    }
+
+    /** Every line of the slip is in some weekend's list, in all of the packs that the slip has; gardens of a seed. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void noLineOfTheSlipIsMissingFromTheWeekends(long seed) {
+        Random random = new Random(seed);
+        StringBuilder beds = new StringBuilder();
+        for (int i = 0; i < 2 + random.nextInt(3); i++) {
+            beds.append(i == 0 ? "" : ",").append("{\"id\":\"B").append(i).append("\",\"weekend\":").append(1 + random.nextInt(3))
+                    .append(",\"width\":").append(1500 + 100 * random.nextInt(15)).append(",\"depth\":").append(900 + 100 * random.nextInt(8))
+                    .append(",\"courses\":").append(1 + random.nextInt(3)).append(",\"seal\":").append(random.nextBoolean())
+                    .append(",\"at\":[").append(4000 * i).append(",0]}");
+        }
+        JobSheet sheet = Gardens.sheet("{\"beds\":[" + beds + "],\"paths\":[{\"id\":\"P\",\"line\":[[0,-2000],[9000,-2000]],\"width\":900,"
+                + "\"membrane\":\"membrane\",\"edging\":\"edging.board\",\"layers\":[{\"material\":\"sub-base\",\"depth\":100},{\"material\":\"gravel\",\"depth\":40}]}]}");
+        List<Buying.Row> rows = Buying.of(sheet).rows();
+        sheet.slip().lines().forEach(line -> {
+            long come = rows.stream().filter(row -> row.item().equals(line.item())).flatMap(row -> row.packs().values().stream()).mapToLong(Integer::longValue).sum();
+            assertEquals(line.packs().stream().mapToLong(SlipLine.PackCount::count).sum(), come, "seed " + seed + ": " + line.item());
+        });
     }
 
     @Test

@@ -15,9 +15,12 @@ import lapyard.cutting.SawBoard;
 import lapyard.cutting.Sawn;
 import lapyard.cutting.SawnBoards;
 import lapyard.job.JobSheet.SawWork;
+import java.util.Random;
+import lapyard.order.SlipLine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The days at the saw of beds M (weekend 1) and N (weekend 2), worked by hand: boards of 4800 at 36.00, kerf 4, trim 10. */
 class SawWorkTest {
@@ -153,5 +156,28 @@ class SawWorkTest {
         Replan.Planned after = (Replan.Planned) Replan.of(saw.byMark(), sawn, CuttingSolver.QUICK);
         assertTrue(after.buy().isEmpty());
         assertEquals(30, after.cut() + after.wanted());
+    }
+
+    /** The boards and the money of the plan are the slip's: strips as boards, whole bundles, nothing for a board on hand; seeded. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void whatIsBoughtIsTheSlipsFigure(long seed) {
+        Random random = new Random(seed);
+        int bundle = 1 + random.nextInt(3);
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"A\",\"width\":" + (1500 + 100 * random.nextInt(15)) + ",\"depth\":1200,\"courses\":2},"
+                + "{\"id\":\"B\",\"width\":1800,\"depth\":" + (900 + 100 * random.nextInt(9)) + ",\"courses\":3,\"at\":[5000,0]}],"
+                + "\"rack\":[{\"id\":\"R1\",\"count\":3,\"length\":" + (1900 + 100 * random.nextInt(9)) + ",\"origin\":\"fence\",\"treatment\":\"none\"}],"
+                + "\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":["
+                + "{\"length\":2400,\"price\":17.40,\"bundle\":" + bundle + "},{\"length\":3600,\"price\":26.40}]}]}}");
+        for (JobSheet.SectionCutting cutting : sheet.cutting()) same(sheet, "timber ", cutting);
+        for (JobSheet.SectionCutting cutting : sheet.strips()) same(sheet, "bearers ", cutting);
+    }
+
+    private static void same(JobSheet sheet, String kind, JobSheet.SectionCutting cutting) {
+        SlipLine line = sheet.slip().lines().stream().filter(one -> one.item().equals(kind + cutting.section())).findFirst().orElseThrow();
+        JobSheet.Way pooled = cutting.saw().ways().get(0);
+        assertEquals(0, line.cost().orElseThrow().compareTo(pooled.cost().orElseThrow()), line.item());
+        assertEquals(0, line.bedByBed().orElseThrow().compareTo(cutting.saw().ways().get(1).cost().orElseThrow()), line.item());
+        cutting.saw().ripping().ifPresent(ripping -> assertEquals(line.packs().stream().mapToLong(SlipLine.PackCount::count).sum(), ripping.boards()));
     }
 }

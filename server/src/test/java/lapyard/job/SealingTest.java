@@ -90,4 +90,18 @@ class SealingTest {
         assertTrue(litres(sheet) > 0);
         assertEquals(0, PackNeeds.amount(sheet.beds().get(1).quantities(), "seal.litres"));
     }
+
+    /** The seal is bought for bed S alone, so no task, sheet or caution tells the other to use it. */
+    @Test
+    void theSealIsToldToTheBedsThatItIsBoughtFor() {
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"S\",\"width\":2400,\"depth\":1200,\"courses\":2,\"seal\":true},"
+                + "{\"id\":\"T\",\"width\":2400,\"depth\":1200,\"courses\":2,\"at\":[5000,0]}]}");
+        assertEquals(List.of("mark pieces, seal ends", "mark pieces"),
+                List.of("S", "T").stream().map(id -> sheet.weekends().byId().get(id + ".mark").work().label()).toList());
+        assertEquals(List.of("bed S"), sheet.slip().lines().stream().filter(line -> line.item().equals("seal"))
+                .flatMap(line -> line.uses().stream()).map(SlipLine.Use::owner).toList());
+        List<String> told = sheet.cautions().stream().map(Caution::text).filter(text -> text.contains("cut end")).toList();
+        assertEquals(1, told.size());
+        assertTrue(told.get(0).endsWith("Coat every cut end of bed S."), told.get(0));
+    }
 }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Random;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import lapyard.stages.StagingProblem.Calendar;
@@ -20,6 +21,7 @@ import lapyard.stages.StagingProblem.Wait;
 import lapyard.working.Effort;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -137,6 +139,64 @@ class StagingSolverTest {
         }
         StagingResult result = solved(new StagingProblem("beds", List.of(1), tasks, Optional.empty(), 8));
         assertEquals(List.of(0, 2, 4, 6), List.copyOf(result.starts().values()));
+    }
+
+    /** Beds of two tasks with a wait between them and one person: every order of the tasks, each placed as early as it goes. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void behindTheLastPeriodTheSumOfTheBedsReadyDaysIsLeast(long seed) {
+        Random random = new Random(seed);
+        int beds = 2 + random.nextInt(2);
+        int[] duration = random.ints(2L * beds, 1, 5).toArray();
+        int[] lag = random.ints(beds, 0, 6).toArray();
+        List<Task> tasks = new ArrayList<>();
+        for (int i = 0; i < 2 * beds; i++) {
+            List<Wait> after = i % 2 == 0 ? List.of() : List.of(new Wait("t" + (i - 1), lag[i / 2]));
+            tasks.add(new Task("t" + i, duration[i], List.of(1), after, true, "bed" + i / 2, 0, OptionalInt.empty()));
+        }
+        StagingResult result = solved(new StagingProblem("beds", List.of(1), tasks, Optional.empty(), 7));
+        long ready = 0;
+        for (int bed = 0; bed < beds; bed++) ready += result.ends().get("t" + (2 * bed + 1));
+        long[] best = {Long.MAX_VALUE, Long.MAX_VALUE};
+        tryAll(new ArrayList<>(), duration, lag, best);
+        assertEquals(best[0], (result.makespan() + 6) / 7, "weeks");
+        assertEquals(best[1], ready, "sum of ready days");
+    }
+
+    private static void tryAll(List<Integer> order, int[] duration, int[] lag, long[] best) {
+        if (order.size() == duration.length) {
+            int[] end = new int[duration.length];
+            List<int[]> taken = new ArrayList<>();
+            for (int task : order) {
+                int from = task % 2 == 0 ? 0 : end[task - 1] + lag[task / 2];
+                boolean moved = true;
+                while (moved) {
+                    moved = false;
+                    for (int[] one : taken) {
+                        if (from < one[1] && one[0] < from + duration[task]) {
+                            from = one[1];
+                            moved = true;
+                        }
+                    }
+                }
+                end[task] = from + duration[task];
+                taken.add(new int[] {from, end[task]});
+            }
+            long weeks = (java.util.Arrays.stream(end).max().orElseThrow() + 6) / 7;
+            long ready = 0;
+            for (int i = 1; i < end.length; i += 2) ready += end[i];
+            if (weeks < best[0] || weeks == best[0] && ready < best[1]) {
+                best[0] = weeks;
+                best[1] = ready;
+            }
+            return;
+        }
+        for (int task = 0; task < duration.length; task++) {
+            if (order.contains(task) || task % 2 == 1 && !order.contains(task - 1)) continue;
+            order.add(task);
+            tryAll(order, duration, lag, best);
+            order.remove(order.size() - 1);
+        }
     }
 
     @Test

@@ -27,7 +27,7 @@ export class LapDays extends GardenElement {
     if (!days.some(day => day.number === this.#open)) this.#open = days.find(day => day.parts.length)?.number ?? null;
     const last = days.find(day => day.number === weekends.lastDay);
     return this.rebuild(
-      h('p', {}, h('strong', {}, `${hours(weekends.load)} of work`), `, planted by ${last ? this.#said(last) : 'then'}. `,
+      h('p', {}, h('strong', {}, `${hours(weekends.load)} of work`), `, planted by ${last ? this.#said(last) : 'then'}. `, this.#ended(weekends),
         weekends.described ? '' : 'Who comes, and when, is our guess: say it below.'),
       h('ol.ribbon', {}, groups.map(group => h('li', { 'data-key': `weekend ${group.weekend}` },
         h('span.name', {}, `Weekend ${group.weekend}`),
@@ -69,6 +69,14 @@ export class LapDays extends GardenElement {
       day.parts.length ? h('ul.parts', {}, day.parts.map(part => this.#part(part, tasks.get(part.task), weekends))) : h('p.hint', {}, 'Nothing is done.'),
       waits.length ? h('p.waiting', {}, h('strong', {}, 'Waiting: '),
         waits.map(wait => `${tasks.get(wait.task).place}, ${tasks.get(wait.task).label}: ${wait.why}`).join('; ')) : null);
+  }
+
+  /** The last top-up beside the day that it is proved not to beat. */
+  #ended({ days, endDay, leastDay }) {
+    const end = days.find(day => day.number === endDay);
+    const least = days.find(day => day.number >= leastDay);
+    if (!end || !least) return '';
+    return `Topped up by ${this.#said(end)}: ${least.number < endDay ? `no order of work ends before ${this.#said(least)}` : 'no order of work ends earlier'}. `;
   }
 
   #part(part, task, weekends) {

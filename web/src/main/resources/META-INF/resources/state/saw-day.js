@@ -38,13 +38,15 @@ export function runs(numbers) {
   return parts.map(([from, to]) => (from === to ? `${from}` : to === from + 1 ? `${from}, ${to}` : `${from}-${to}`)).join(', ');
 }
 
-/** How good the cutting is, in one sentence. @param {object} part @param {(text: string) => string} money */
-export function standing({ section, result, boardsBedByBed, ways = [] }, money) {
-  const alone = ways.find(({ way }) => way === 'bed by bed');
-  const bought = `${result.boards} boards of ${section}`;
-  const best = result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2))}`;
+/** What is bought of a section, with the slip's own figures, and how good it is. @param {object} part @param {(text: string) => string} money */
+export function standing({ section, result, ripping, boardsBedByBed, ways = [] }, money) {
+  const [pooled, alone] = ['pooled', 'bed by bed'].map(name => ways.find(({ way }) => way === name));
+  const bought = `${pooled?.boards ?? result.boards} boards of ${section}${ripping ? `, ripped into ${result.boards} strips` : ''}`;
+  const cost = pooled ? pooled.cost && money(pooled.cost) : money(result.cost.toFixed(2));
+  // of strips only the lengths are proved, not the boards that they are ripped from; what a board on hand is worth is nobody's bill
+  const best = ripping || result.salvage ? null : result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2))}`;
   const other = alone ? `; bed by bed ${boardsBedByBed ?? alone.boards} boards, ${money(alone.cost)}` : '';
-  return `${bought}, ${money(result.cost.toFixed(2))}, ${best}${other}.`;
+  return `${[bought, cost, best].filter(Boolean).join(', ')}${other}.`;
 }
 
 /** The marks of the pieces in what is cut off under one mark: `X-1A+X-1B` is a nest of two. */
