@@ -81,7 +81,7 @@ final class Bearers {
         double needM = beds.stream().flatMap(work -> work.bottom().strips().stream()).mapToDouble(Strip::lengthMm).sum() / 1000;
         Optional<Section> section = garden.goods().catalogue().section(rip.section());
         double kerf = garden.goods().saw().kerfMm();
-        int perBoard = section.map(s -> (int) ((s.thicknessMm() + kerf) / (rip.liftMm() + kerf) + 1e-9)).orElse(0);
+        int perBoard = section.map(s -> perBoard(s, rip.liftMm(), kerf)).orElse(0);
         if (perBoard == 0) {
             String item = "bearers " + rip.section();
             unknown.add(lapyard.order.Ordering.unpriced(item, "Bearer strips " + Lengths.text(rip.liftMm()) + " thick", needM, "m"));
@@ -100,6 +100,11 @@ final class Bearers {
                 : sellers.stream().map(seller -> cut(garden, section.get().from(seller), perBoard, rip.liftMm(), beds, needM, looking)).toList();
         int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
         ways.add(all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList());
+    }
+
+    /** Strips of this thickness that are ripped from one board. */
+    static int perBoard(Section section, double liftMm, double kerfMm) {
+        return (int) ((section.thicknessMm() + kerfMm) / (liftMm + kerfMm) + 1e-9);
     }
 
     private static Cut cut(Garden garden, Section section, int perBoard, double liftMm, List<BedWork> beds, double needM, Looking looking) {
@@ -191,7 +196,7 @@ final class Bearers {
         return lengths;
     }
 
-    private static CuttingProblem problem(Garden garden, Section section, int perBoard, Map<Double, Integer> lengths) {
+    static CuttingProblem problem(Garden garden, Section section, int perBoard, Map<Double, Integer> lengths) {
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
         List<Stock> stock = section.stock().stream()
                 .filter(length -> !priced || length.price().isPresent())
@@ -209,7 +214,7 @@ final class Bearers {
                 section.id(), garden.goods().saw().kerfMm(), garden.goods().saw().endTrimMm(), garden.goods().saw().keepOffcutMm(), stock, demands);
     }
 
-    private static Map<StockLength, Integer> boards(Section section, int perBoard, CuttingResult result) {
+    static Map<StockLength, Integer> boards(Section section, int perBoard, CuttingResult result) {
         Map<StockLength, Integer> boards = new LinkedHashMap<>();
         for (StockLength length : section.stock()) {
             int strips = strips(length, result);
@@ -220,7 +225,7 @@ final class Bearers {
         return boards;
     }
 
-    private static BigDecimal cost(Map<StockLength, Integer> boards) {
+    static BigDecimal cost(Map<StockLength, Integer> boards) {
         return boards.entrySet().stream()
                 .map(entry -> entry.getKey().price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(entry.getValue())))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);

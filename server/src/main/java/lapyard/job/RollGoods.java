@@ -72,8 +72,12 @@ final class RollGoods {
         return goods;
     }
 
-    /** What a set of rectangles takes from the seller who does it for least; compared as one would choose. */
-    record Least(int unplaced, BigDecimal cost, double metres) implements Comparable<Least> {
+    /**
+     * What a set of rectangles takes from the seller who does it for least; compared as one would choose.
+     *
+     * @param bound proved: from no seller they cost less
+     */
+    record Least(int unplaced, BigDecimal cost, double metres, BigDecimal bound) implements Comparable<Least> {
         static final Comparator<Least> ORDER = Comparator.comparingInt(Least::unplaced)
                 .thenComparing(Least::cost)
                 .thenComparingDouble(Least::metres);
@@ -87,10 +91,13 @@ final class RollGoods {
     /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
     static Least least(Garden garden, String material, List<double[]> sizesMm, Looking looking) {
         List<Wanted> wanted = sizesMm.stream().map(size -> new Wanted("", "", size[0], size[1])).toList();
-        return bySeller(garden.goods().catalogue().rolls(material)).stream()
+        List<RollResult> laid = bySeller(garden.goods().catalogue().rolls(material)).stream()
                 .map(rolls -> looking.rollsShortly(problem(material, usable(rolls), wanted)))
+                .toList();
+        BigDecimal bound = laid.stream().map(RollResult::lowerBound).min(Comparator.naturalOrder()).orElseThrow();
+        return laid.stream()
                 .map(result -> new Least(
-                        result.unplaced().stream().mapToInt(Unplaced::count).sum(), result.cost(), metres(result)))
+                        result.unplaced().stream().mapToInt(Unplaced::count).sum(), result.cost(), metres(result), bound))
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
     }

@@ -91,7 +91,7 @@ final class Timber {
         return Asked.of(saw(garden, section, rack), blanks, graded(rack)).problem();
     }
 
-    private static boolean graded(List<Stock> rack) {
+    static boolean graded(List<Stock> rack) {
         return rack.stream().anyMatch(board -> board.goodFaces() == 0);
     }
 
@@ -213,7 +213,7 @@ final class Timber {
         return new Way("pooled", pooled.boards(), priced ? Optional.of(pooled.paid().add(overBundles(section, pooled))) : Optional.empty());
     }
 
-    private static boolean angled(Bed bed) {
+    static boolean angled(Bed bed) {
         return !bed.outline().upright() || bed.walls().joints().containsValue(Joint.MITRE);
     }
 
@@ -290,7 +290,7 @@ final class Timber {
     }
 
     /** The saw with all boards that there are, on hand first. */
-    private static CuttingProblem saw(Garden garden, Section section, List<Stock> rack) {
+    static CuttingProblem saw(Garden garden, Section section, List<Stock> rack) {
         List<Stock> stock = new ArrayList<>(rack);
         stock.addAll(bought(section));
         Saw saw = garden.goods().saw();

@@ -2,6 +2,7 @@ package lapyard.order;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -97,6 +98,30 @@ public final class Ordering {
             }
         }
         return new Wanted(List.copyOf(ways.values()));
+    }
+
+    /**
+     * What packs that cover the need cost at least, whoever sells them.
+     *
+     * @param need in the goods' unit, without spare
+     * @return proved, rounded as a line of the order is; empty where no pack has a price
+     */
+    public static Optional<BigDecimal> leastCost(PackGoods goods, double need, CurrencyUnit currency) {
+        List<Pack> priced = goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
+        if (priced.isEmpty()) {
+            return Optional.empty();
+        }
+        BigDecimal covered = withSpare(goods, checkedNeed(goods.item(), need));
+        Lots lots = new Lots(priced);
+        PackMix.Mix mix = lots.covering(covered);
+        if (mix.proved()) {
+            return Optional.of(rounded(lots.cost(mix), currency));
+        }
+        BigDecimal cheapest = priced.stream()
+                .map(pack -> pack.price().orElseThrow().divide(PackMix.contentOf(pack), MathContext.DECIMAL64))
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        return Optional.of(covered.multiply(cheapest).setScale(currency.getDecimalPlaces(), RoundingMode.DOWN));
     }
 
     private static List<SlipLine> dearer(

@@ -1,0 +1,110 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import lapyard.construction.BedWork;
+import lapyard.construction.LinerPiece;
+import lapyard.construction.LinerWays;
+import lapyard.construction.Piece;
+import lapyard.construction.Strip;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.working.Quantity;
+
+/**
+ * What a bed takes of all that is bought, at one size or at the least over several: lengths, sheets and amounts. At the
+ * least over several sizes, the i-th longest length is the least of all the i-th longest, and there are as few as at any
+ * size; so whatever goods serve the bed at one of the sizes serve these lengths too.
+ *
+ * @param boardsMm  wall pieces by how many good faces their board must have, longest first
+ * @param stripsMm  bearers, longest first
+ * @param linerMm   width and height of each piece; empty where sizes do not have equally many
+ * @param linerMm2  area of the liner, over every way to split it
+ * @param meanMm    sum of the wall pieces' mean lengths, which is their material
+ * @param amounts   by the name of the goods that are sold in packs
+ * @param joined    whether a wall is joined at one of the sizes, so that other pieces could be cut for it
+ * @param sizes     how many it is the least over
+ */
+record BedNeeds(
+        Bed bed,
+        Map<Integer, double[]> boardsMm,
+        double[] stripsMm,
+        Optional<List<double[]>> linerMm,
+        double linerMm2,
+        double meanMm,
+        Map<String, Double> amounts,
+        boolean joined,
+        int sizes) {
+
+    /** @param quantities construction and fill together, with what the ground takes */
+    static BedNeeds of(BedWork work, List<Quantity> quantities, Optional<Point> downhill) {
+        Map<Integer, List<Double>> boards = new TreeMap<>();
+        for (Piece piece : work.pieces()) {
+            boards.computeIfAbsent(piece.seen() ? 1 : 0, faces -> new ArrayList<>()).add(piece.lengthMm());
+        }
+        Map<Integer, double[]> lengths = new TreeMap<>();
+        boards.forEach((faces, own) -> lengths.put(faces, longestFirst(own)));
+        List<double[]> liner = work.liner().stream().map(piece -> new double[] {piece.widthMm(), piece.heightMm()}).toList();
+        double area = area(work.liner());
+        for (List<LinerPiece> other : LinerWays.otherSplits(work, downhill)) {
+            area = Math.min(area, area(other));
+        }
+        Map<String, String> items = PackNeeds.items(work.bed());
+        Map<String, Double> amounts = new LinkedHashMap<>();
+        for (Quantity quantity : PackNeeds.toBuy(quantities)) {
+            String item = items.get(quantity.key());
+            if (item != null && quantity.value() > 0) {
+                amounts.merge(item, quantity.value(), Double::sum);
+            }
+        }
+        double mean = work.pieces().stream().mapToDouble(Piece::meanMm).sum();
+        return new BedNeeds(work.bed(), lengths, longestFirst(work.bottom().strips().stream().map(Strip::lengthMm).toList()),
+                Optional.of(liner), area, mean, amounts, !work.frame().seams().isEmpty(), 1);
+    }
+
+    /** The least of both. Which walls are seen may differ, so the faces are not asked for any more. */
+    BedNeeds or(BedNeeds other) {
+        Map<Integer, double[]> boards = new TreeMap<>(Map.of(0, least(allBoards(), other.allBoards())));
+        Optional<List<double[]>> liner = Optional.empty();
+        if (linerMm.isPresent() && other.linerMm.isPresent() && linerMm.get().size() == other.linerMm.get().size()) {
+            List<double[]> pieces = new ArrayList<>();
+            for (int i = 0; i < linerMm.get().size(); i++) {
+                pieces.add(new double[] {
+                    Math.min(linerMm.get().get(i)[0], other.linerMm.get().get(i)[0]),
+                    Math.min(linerMm.get().get(i)[1], other.linerMm.get().get(i)[1])
+                });
+            }
+            liner = Optional.of(pieces);
+        }
+        Map<String, Double> both = new LinkedHashMap<>();
+        amounts.forEach((item, amount) -> {
+            if (other.amounts.containsKey(item)) both.put(item, Math.min(amount, other.amounts.get(item)));
+        });
+        return new BedNeeds(bed, boards, least(stripsMm, other.stripsMm), liner, Math.min(linerMm2, other.linerMm2),
+                Math.min(meanMm, other.meanMm), both, joined || other.joined, sizes + other.sizes);
+    }
+
+    private double[] allBoards() {
+        return boardsMm.values().stream().flatMapToDouble(Arrays::stream).boxed()
+                .sorted(java.util.Comparator.reverseOrder()).mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static double[] least(double[] one, double[] other) {
+        double[] least = new double[Math.min(one.length, other.length)];
+        for (int i = 0; i < least.length; i++) least[i] = Math.min(one[i], other[i]);
+        return least;
+    }
+
+    private static double area(List<LinerPiece> pieces) {
+        return pieces.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum();
+    }
+
+    private static double[] longestFirst(List<Double> lengths) {
+        return lengths.stream().sorted(java.util.Comparator.reverseOrder()).mapToDouble(Double::doubleValue).toArray();
+    }
+}

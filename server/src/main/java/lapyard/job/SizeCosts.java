@@ -1,0 +1,369 @@
+package lapyard.job;
+
+import java.awt.geom.Rectangle2D;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lapyard.catalogue.Roll;
+import lapyard.catalogue.Section;
+import lapyard.catalogue.StockLength;
+import lapyard.catalogue.Supplier;
+import lapyard.construction.BedWork;
+import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingProblem.Demand;
+import lapyard.cutting.CuttingProblem.Stock;
+import lapyard.cutting.CuttingResult;
+import lapyard.cutting.CuttingSolver;
+import lapyard.cutting.Effort;
+import lapyard.fill.BedFill;
+import lapyard.geometry.Lengths;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.ground.BedGround;
+import lapyard.ground.Fall;
+import lapyard.ground.GroundSheet;
+import lapyard.order.Ordering;
+import lapyard.order.Slip;
+import lapyard.plan.Base;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
+import lapyard.working.Quantity;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * What a garden costs as the sizes of its beds change. Each bed's needs are worked out once a size and pooled: that gives
+ * in milliseconds what the order would come to about, and what it comes to at least. {@link #total} is the job sheet's own.
+ *
+ * <p>One garden, one thread.
+ */
+public final class SizeCosts {
+    /** Enough to compare; the chosen sizes are worked out whole. */
+    private static final Effort GLANCE = new Effort(6_000, Duration.ofSeconds(2), 800);
+
+    private static final Set<String> UNDER_BEDS = Set.of("concrete", "sub-base");
+
+    private final Garden garden;
+    private final CurrencyUnit currency;
+    private final Optional<Fall> fall;
+    private final Slats slats;
+    private final Costing now;
+    private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
+    /** By the list itself: a caller hands in the same list again. */
+    private final Map<List<Outline>, BedNeeds> leasts = new IdentityHashMap<>();
+    private final Map<List<Outline>, Boolean> offPaths = new IdentityHashMap<>();
+    private final Map<CuttingProblem, Price> cut = new HashMap<>();
+    private final Map<String, RollGoods.Least> rolled = new HashMap<>();
+    private final BigDecimal charges;
+    private final BigDecimal leastCharges;
+    private BigDecimal off = BigDecimal.ZERO;
+
+    /**
+     * @param lower  proved: the order costs no less
+     * @param likely what it comes to about
+     */
+    public record Price(BigDecimal lower, BigDecimal likely) {
+        static final Price NOTHING = new Price(BigDecimal.ZERO, BigDecimal.ZERO);
+
+        Price and(Price other) {
+            return new Price(lower.add(other.lower), likely.add(other.likely));
+        }
+    }
+
+    /** @throws IllegalArgumentException if something of the garden cannot be made, or a board of it is cut already */
+    public SizeCosts(Garden given) {
+        now = Costing.of(given, Looking.pooledOnly(given.goods().search()));
+        garden = now.garden();
+        if (now.leftOut()) {
+            throw new IllegalArgumentException("something of this garden cannot be made as it stands; solve its snags first");
+        }
+        if (!garden.people().tally().boards().isEmpty()) {
+            throw new IllegalArgumentException(garden.people().tally().boards().size()
+                    + " boards are cut or bought; sizes can give only before the first board is bought");
+        }
+        currency = CurrencyUnit.of(garden.terms().currency());
+        fall = now.ground().fall();
+        slats = Slats.of(garden, bed -> Costing.downhill(fall, bed));
+        charges = now.slip().total().subtract(now.slip().goods());
+        leastCharges = leastCharges();
+        Price as = price(garden.beds().stream().map(bed -> List.of(bed.outline())).toList());
+        off = now.slip().total().subtract(as.likely());
+    }
+
+    /** The order of the garden as it stands. */
+    public Slip slip() {
+        return now.slip();
+    }
+
+    /** The order's total with these beds, as the job sheet finds it. */
+    public static BigDecimal total(Garden changed) {
+        return Costing.slip(changed).total();
+    }
+
+    /** @param outlines of each bed, in the order of the document */
+    public BigDecimal likely(List<Outline> outlines) {
+        return price(outlines.stream().map(List::of).toList()).likely();
+    }
+
+    /**
+     * Proved: with every bed at one of its outlines, so that everything can be made, the order costs no less.
+     *
+     * @param outlines that each bed may have, in the order of the document
+     */
+    public BigDecimal lower(List<List<Outline>> outlines) {
+        return price(outlines).lower();
+    }
+
+    private Price price(List<List<Outline>> outlines) {
+        List<BedNeeds> all = new ArrayList<>();
+        boolean pathsStay = true;
+        for (int i = 0; i < outlines.size(); i++) {
+            Bed bed = garden.beds().get(i);
+            List<Outline> own = outlines.get(i);
+            all.add(own.size() == 1 ? needs(i, own.get(0)) : least(i, own));
+            if (!own.equals(List.of(bed.outline()))) {
+                pathsStay &= offPaths.computeIfAbsent(own, o -> offPaths(bed, own));
+            }
+        }
+        Price sum = new Price(leastCharges, charges.add(off));
+        Map<Section, List<BedNeeds>> bySection = all.stream()
+                .collect(Collectors.groupingBy(one -> one.bed().section(), LinkedHashMap::new, Collectors.toList()));
+        for (Map.Entry<Section, List<BedNeeds>> one : bySection.entrySet()) {
+            sum = sum.and(timber(one.getKey(), one.getValue()));
+        }
+        return sum.and(bearers(all)).and(rolls(all, pathsStay)).and(packs(all, pathsStay));
+    }
+
+    private BedNeeds least(int index, List<Outline> outlines) {
+        return leasts.computeIfAbsent(outlines, o -> outlines.stream()
+                .map(outline -> needs(index, outline))
+                .reduce(BedNeeds::or)
+                .orElseThrow(() -> new IllegalArgumentException("a bed needs one outline or more")));
+    }
+
+    /** Whether the bed lies off all paths and their mitred bends at each of its outlines, so that no path changes. */
+    private boolean offPaths(Bed bed, List<Outline> outlines) {
+        Rectangle2D box = new Rectangle2D.Double(bed.placement().at().x(), bed.placement().at().y(), 0, 0);
+        for (Outline outline : outlines) {
+            outline.placed(bed.placement()).corners().forEach(corner -> box.add(corner.x(), corner.y()));
+        }
+        for (GardenPath path : garden.paths()) {
+            double by = path.widthMm() / 2 * Math.sqrt(2);
+            Rectangle2D near = new Rectangle2D.Double(
+                    box.getX() - by, box.getY() - by, box.getWidth() + 2 * by, box.getHeight() + 2 * by);
+            for (int i = 0; i + 1 < path.line().size(); i++) {
+                Point from = path.line().get(i);
+                Point to = path.line().get(i + 1);
+                if (near.intersectsLine(from.x(), from.y(), to.x(), to.y())) return false;
+            }
+        }
+        return true;
+    }
+
+    private BedNeeds needs(int index, Outline outline) {
+        Map<Outline, BedNeeds> own = needs.computeIfAbsent(index, i -> new HashMap<>());
+        return own.computeIfAbsent(outline, o -> {
+            Bed drawn = garden.beds().get(index);
+            Bed bed = slats.laid(outline.equals(drawn.outline()) ? drawn : drawn.withOutline(outline));
+            Optional<Point> downhill = Costing.downhill(fall, bed);
+            BedWork work = Costing.work(garden, bed, Map.of(), downhill);
+            List<Quantity> quantities = new ArrayList<>(work.quantities());
+            quantities.addAll(BedFill.of(work).quantities());
+            slats.toBuy(bed).ifPresent(quantities::add);
+            BedGround ground = now.ground().beds().get(index);
+            quantities.addAll(GroundNeeds.of(ground, garden.goods().catalogue()));
+            return BedNeeds.of(work, quantities, downhill);
+        });
+    }
+
+    private Price timber(Section section, List<BedNeeds> beds) {
+        List<String> sellers = section.suppliers();
+        List<Section> ways = sellers.size() <= 1 ? List.of(section) : sellers.stream().map(section::from).toList();
+        boolean food = beds.stream().anyMatch(one -> one.bed().planting().food());
+        List<Stock> rack = RackRuns.of(garden, section, !food);
+        Price best = null;
+        for (Section way : ways) {
+            Price one = timber(way, rack, beds);
+            best = best == null ? one : new Price(best.lower().min(one.lower()), best.likely().min(one.likely()));
+        }
+        return best;
+    }
+
+    private Price timber(Section section, List<Stock> rack, List<BedNeeds> beds) {
+        boolean graded = Timber.graded(rack);
+        Map<Demand, Integer> counts = new LinkedHashMap<>();
+        for (BedNeeds one : beds) {
+            one.boardsMm().forEach((faces, lengths) -> {
+                for (double length : lengths) {
+                    counts.merge(new Demand("", length, 1, one.bed().stage(), graded ? faces : 0), 1, Integer::sum);
+                }
+            });
+        }
+        List<Demand> demands = new ArrayList<>();
+        counts.forEach((one, count) -> demands.add(new Demand(
+                one.lengthMm() + "/" + one.stage() + "/" + one.goodFaces(), one.lengthMm(), count, one.stage(), one.goodFaces())));
+        CuttingProblem saw = Timber.saw(garden, section, rack);
+        if (section.stock().stream().noneMatch(stock -> stock.price().isPresent())) {
+            return Price.NOTHING;
+        }
+        Price price = cut(saw.with(saw.stock(), demands));
+        boolean otherPieces = beds.stream().anyMatch(one -> one.joined() || Timber.angled(one.bed()));
+        if (otherPieces) {
+            return new Price(material(saw, beds), price.likely());
+        }
+        if (rack.isEmpty()) {
+            return price;
+        }
+        // what a board on hand is worth kept is not paid
+        List<Stock> worthless = saw.stock().stream()
+                .map(stock -> new Stock(stock.id(), stock.lengthMm(), stock.price(), stock.available(), stock.goodFaces()))
+                .toList();
+        return new Price(cut(saw.with(worthless, demands)).lower(), price.likely());
+    }
+
+    private Price cut(CuttingProblem problem) {
+        return cut.computeIfAbsent(problem, p -> {
+            CuttingResult result = CuttingSolver.solve(problem, GLANCE);
+            return new Price(rounded(result.lowerBound()), rounded(result.paid()));
+        });
+    }
+
+    /** Where other pieces could be cut than these, only their timber counts: all of the rack, then the cheapest by length. */
+    private BigDecimal material(CuttingProblem saw, List<BedNeeds> beds) {
+        double wantedMm = beds.stream().mapToDouble(BedNeeds::meanMm).sum();
+        double cheapest = Double.POSITIVE_INFINITY;
+        for (Stock stock : saw.stock()) {
+            double usableMm = stock.lengthMm() - 2 * saw.endTrimMm();
+            if (stock.available().isPresent()) {
+                wantedMm -= Math.max(0, usableMm) * stock.available().getAsInt();
+            } else if (usableMm > 0) {
+                cheapest = Math.min(cheapest, stock.price().doubleValue() / usableMm);
+            }
+        }
+        return wantedMm <= 0 || Double.isInfinite(cheapest) ? BigDecimal.ZERO : cents(wantedMm * cheapest);
+    }
+
+    private Price bearers(List<BedNeeds> beds) {
+        Map<List<Object>, Map<Double, Integer>> byRip = new LinkedHashMap<>();
+        for (BedNeeds one : beds) {
+            Base base = one.bed().inside().base();
+            Map<Double, Integer> lengths =
+                    byRip.computeIfAbsent(List.of(base.bearerSection(), base.bearerLiftMm()), rip -> new LinkedHashMap<>());
+            for (double length : one.stripsMm()) lengths.merge(length, 1, Integer::sum);
+        }
+        Price sum = Price.NOTHING;
+        for (Map.Entry<List<Object>, Map<Double, Integer>> rip : byRip.entrySet()) {
+            Optional<Section> section = garden.goods().catalogue().section((String) rip.getKey().get(0));
+            if (section.isEmpty() || rip.getValue().isEmpty()
+                    || section.get().stock().stream().noneMatch(stock -> stock.price().isPresent())) {
+                continue;
+            }
+            int perBoard = Bearers.perBoard(section.get(), (double) rip.getKey().get(1), garden.goods().saw().kerfMm());
+            if (perBoard == 0) continue;
+            List<String> sellers = section.get().suppliers();
+            Price best = null;
+            for (String seller : sellers) {
+                Section own = sellers.size() <= 1 ? section.get() : section.get().from(seller);
+                CuttingResult result = CuttingSolver.solve(Bearers.problem(garden, own, perBoard, rip.getValue()), GLANCE);
+                Map<StockLength, Integer> boards = Bearers.boards(own, perBoard, result);
+                // shares of a board's price are rounded to seven digits
+                BigDecimal lower = cents(result.lowerBound().doubleValue() * (1 - 1e-6));
+                Price one = new Price(lower, rounded(Bearers.cost(boards)));
+                best = best == null ? one : new Price(best.lower().min(one.lower()), best.likely().min(one.likely()));
+            }
+            sum = sum.and(best);
+        }
+        return sum;
+    }
+
+    private Price rolls(List<BedNeeds> beds, boolean pathsStay) {
+        Map<String, List<BedNeeds>> byMaterial = new LinkedHashMap<>();
+        beds.stream().filter(one -> one.linerMm2() > 0)
+                .forEach(one -> byMaterial.computeIfAbsent(one.bed().inside().liner().material(), m -> new ArrayList<>()).add(one));
+        now.pathWorks().stream().filter(path -> !path.strips().isEmpty())
+                .forEach(path -> byMaterial.computeIfAbsent(path.path().membrane(), m -> new ArrayList<>()));
+        Price sum = Price.NOTHING;
+        for (Map.Entry<String, List<BedNeeds>> one : byMaterial.entrySet()) {
+            List<Roll> rolls = RollGoods.usable(garden.goods().catalogue().rolls(one.getKey()));
+            if (rolls.isEmpty() || rolls.stream().allMatch(roll -> roll.pricePerMetre().isEmpty())) continue;
+            List<double[]> sizes = new ArrayList<>();
+            now.pathWorks().stream().filter(path -> path.path().membrane().equals(one.getKey())).flatMap(path -> path.strips().stream())
+                    .forEach(strip -> sizes.add(new double[] {strip.widthMm(), strip.lengthMm()}));
+            // beds that reach into a path change its strips
+            boolean sure = pathsStay || sizes.isEmpty();
+            double areaMm2 = one.getValue().stream().mapToDouble(BedNeeds::linerMm2).sum();
+            boolean pieces = sure;
+            for (BedNeeds bed : one.getValue()) {
+                bed.linerMm().ifPresent(sizes::addAll);
+                pieces &= bed.linerMm().isPresent() && bed.linerMm().get().size() <= 1;
+            }
+            RollGoods.Least least = least(one.getKey(), sizes);
+            double perMm2 = rolls.stream().mapToDouble(roll -> roll.pricePerMetre().orElseThrow().doubleValue() / 1000 / roll.widthMm()).min().orElseThrow();
+            BigDecimal lower = pieces && least.unplaced() == 0 ? least.bound() : cents(areaMm2 * perMm2);
+            sum = sum.and(new Price(rounded(lower), rounded(least.cost())));
+        }
+        return sum;
+    }
+
+    private RollGoods.Least least(String material, List<double[]> sizes) {
+        String key = material + sizes.stream().map(size -> size[0] + "x" + size[1]).sorted().collect(Collectors.joining(" "));
+        return rolled.computeIfAbsent(key, k -> RollGoods.least(garden, material, sizes));
+    }
+
+    private Price packs(List<BedNeeds> beds, boolean pathsStay) {
+        Map<String, Double> ofBeds = new LinkedHashMap<>();
+        beds.forEach(one -> one.amounts().forEach((item, amount) -> ofBeds.merge(item, amount, Double::sum)));
+        Map<String, Double> ofPaths = new LinkedHashMap<>();
+        for (JobSheet.PathSheet path : now.paths()) {
+            Map<String, String> items = PackNeeds.items(path.path());
+            path.quantities().stream().filter(quantity -> items.containsKey(quantity.key()))
+                    .forEach(quantity -> ofPaths.merge(items.get(quantity.key()), quantity.value(), Double::sum));
+        }
+        Set<String> all = new LinkedHashSet<>(ofBeds.keySet());
+        all.addAll(ofPaths.keySet());
+        Price sum = Price.NOTHING;
+        for (String item : all) {
+            double beside = ofPaths.getOrDefault(item, 0.0);
+            // what the ground under a bed takes is worked out for the sizes as they are only
+            double sure = (UNDER_BEDS.contains(item) ? 0 : ofBeds.getOrDefault(item, 0.0)) + (pathsStay ? beside : 0);
+            sum = sum.and(new Price(pack(item, sure), pack(item, ofBeds.getOrDefault(item, 0.0) + beside)));
+        }
+        return sum;
+    }
+
+    private BigDecimal pack(String item, double amount) {
+        return garden.goods().catalogue().packs(item)
+                .flatMap(goods -> Ordering.leastCost(goods, amount, currency))
+                .orElse(BigDecimal.ZERO);
+    }
+
+    /** Who alone sells something of the order, and never brings free, is paid for bringing it. */
+    private BigDecimal leastCharges() {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Supplier supplier : garden.goods().catalogue().suppliers()) {
+            boolean needed = now.slip().lines().stream().anyMatch(line -> garden.goods().catalogue().packs(line.item())
+                    .filter(goods -> goods.suppliers().equals(List.of(supplier.id()))).isPresent());
+            if (needed && supplier.freeOver().isEmpty()) sum = sum.add(Ordering.rounded(supplier.charge(), currency));
+        }
+        return sum;
+    }
+
+    private BigDecimal rounded(BigDecimal amount) {
+        return Lines.rounded(amount, currency);
+    }
+
+    private BigDecimal cents(double amount) {
+        return BigDecimal.valueOf(amount).round(MathContext.DECIMAL64).setScale(currency.getDecimalPlaces(), RoundingMode.DOWN);
+    }
+}

@@ -1,0 +1,32 @@
+package lapyard.sizes;
+
+import java.time.Duration;
+
+/**
+ * How long to look. The counts decide, so that a garden has the same answers on every machine; the clock only ends a look
+ * earlier.
+ *
+ * @param estimates sizes whose cost is estimated
+ * @param wholes    sizes that are worked out whole
+ * @param changes   most changes of one answer
+ */
+public record SizeLook(int estimates, int wholes, int changes, Duration limit) {
+    /** Ends within 5 s for seven beds on an idle core. */
+    public static final SizeLook USUAL = new SizeLook(1_500, 40, 4, Duration.ofSeconds(20));
+
+    public SizeLook {
+        if (estimates < 1 || wholes < 1 || changes < 1 || limit.isNegative()) {
+            throw new IllegalArgumentException("estimates, wholes and changes must be 1 or more, were " + estimates + ", " + wholes
+                    + ", " + changes);
+        }
+    }
+
+    /** As much as so many seconds are worth: 300 estimates and 8 whole gardens a second. */
+    public static SizeLook ofSeconds(double seconds) {
+        if (!(seconds > 0) || seconds > 600) {
+            throw new IllegalArgumentException("look for 0.1 to 600 seconds, was " + seconds);
+        }
+        return new SizeLook((int) Math.max(50, 300 * seconds), (int) Math.max(4, 8 * seconds), seconds > 20 ? 6 : 4,
+                Duration.ofMillis((long) (4000 * seconds)));
+    }
+}

@@ -1,0 +1,53 @@
+package lapyard.sizes;
+
+import java.math.BigDecimal;
+import java.util.List;
+import lapyard.job.JobSheet;
+import lapyard.plan.Garden;
+import lapyard.plan.Giving;
+import lapyard.working.Progress;
+
+/**
+ * What changed sizes save.
+ *
+ * @param now      the garden as it stands
+ * @param sides    that may give
+ * @param front    answers of which none is beaten in number of changes, millimetres and money at once; fewest changes first
+ * @param bounds   proved: at index n - 1, with at most n changes the order costs no less; not longer than the changes looked at
+ * @param bound    proved: with every side as it may give the order costs no less
+ * @param proven   whether the cheapest answer costs just that
+ * @param growth   what each side could grow by at no cost, all others staying; only sides that can
+ * @param complete whether the look came to its end before its counts did
+ */
+public record SizesThatGive(
+        JobSheet now,
+        List<Side> sides,
+        List<SizeAnswer> front,
+        List<BigDecimal> bounds,
+        BigDecimal bound,
+        boolean proven,
+        List<Growth> growth,
+        boolean complete) {
+    public SizesThatGive {
+        sides = List.copyOf(sides);
+        front = List.copyOf(front);
+        bounds = List.copyOf(bounds);
+        growth = List.copyOf(growth);
+    }
+
+    /** The side grown by {@code change} costs no more; {@code most} says that it may give no more than that. */
+    public record Growth(Resize change, boolean most, BigDecimal total) {}
+
+    /**
+     * @param progress hears the least total found and the bound
+     * @throws IllegalArgumentException if nothing gives, or the garden cannot be made as it stands, or boards of it are cut
+     */
+    public static SizesThatGive of(Garden garden, Giving giving, SizeLook look, Progress progress) {
+        return new SizeSearch(garden, Sides.of(garden, giving), look, progress).run();
+    }
+
+    /** The garden with one answer's sizes. */
+    public static Garden changed(Garden garden, List<Resize> changes) {
+        return SizeSearch.changed(garden, changes);
+    }
+}
