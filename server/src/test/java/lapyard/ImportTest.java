@@ -41,6 +41,7 @@ class ImportTest {
             weekends      : stages construction plan geometry
             loadin        : plan geometry catalogue
             job           : weekends stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
+            sizes         : job plan geometry ground
             drawing       : geometry
             history       :
             diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages order loadin weekends words

@@ -67,6 +67,17 @@ record BedNeeds(
                 Optional.of(liner), area, mean, amounts, !work.frame().seams().isEmpty(), 1);
     }
 
+    /**
+     * The least over all sizes from this one on, where no wall is joined: every wall, the liner along each split and what
+     * goes by lengths and areas grow with each span. How many bearers and slats a floor takes does not, so they count nothing.
+     */
+    BedNeeds orLarger() {
+        Map<String, Double> sure = new LinkedHashMap<>(amounts);
+        sure.remove("slats");
+        return new BedNeeds(bed, new TreeMap<>(Map.of(0, allBoards())), new double[0],
+                linerMm.filter(pieces -> pieces.size() <= 1), linerMm2, meanMm, sure, joined, sizes + 1);
+    }
+
     /** The least of both. Which walls are seen may differ, so the faces are not asked for any more. */
     BedNeeds or(BedNeeds other) {
         Map<Integer, double[]> boards = new TreeMap<>(Map.of(0, least(allBoards(), other.allBoards())));

@@ -60,9 +60,9 @@ public final class SizeCosts {
     private final Slats slats;
     private final Costing now;
     private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
-    /** By the list itself: a caller hands in the same list again. */
-    private final Map<List<Outline>, BedNeeds> leasts = new IdentityHashMap<>();
-    private final Map<List<Outline>, Boolean> offPaths = new IdentityHashMap<>();
+    /** By the range itself: a caller hands in the same one again. */
+    private final Map<Range, BedNeeds> leasts = new IdentityHashMap<>();
+    private final Map<Range, Boolean> offPaths = new IdentityHashMap<>();
     private final Map<CuttingProblem, Price> cut = new HashMap<>();
     private final Map<String, RollGoods.Least> rolled = new HashMap<>();
     private final BigDecimal charges;
@@ -97,8 +97,7 @@ public final class SizeCosts {
         slats = Slats.of(garden, bed -> Costing.downhill(fall, bed));
         charges = now.slip().total().subtract(now.slip().goods());
         leastCharges = leastCharges();
-        Price as = price(garden.beds().stream().map(bed -> List.of(bed.outline())).toList());
-        off = now.slip().total().subtract(as.likely());
+        off = now.slip().total().subtract(likely(garden.beds().stream().map(Bed::outline).toList()));
     }
 
     /** The order of the garden as it stands. */
@@ -113,29 +112,46 @@ public final class SizeCosts {
 
     /** @param outlines of each bed, in the order of the document */
     public BigDecimal likely(List<Outline> outlines) {
-        return price(outlines.stream().map(List::of).toList()).likely();
+        List<BedNeeds> all = new ArrayList<>();
+        for (int i = 0; i < outlines.size(); i++) all.add(needs(i, outlines.get(i)));
+        return price(all, true).likely();
     }
 
     /**
-     * Proved: with every bed at one of its outlines, so that everything can be made, the order costs no less.
+     * Proved: with every bed in its range, so that everything can be made, the order costs no less.
      *
-     * @param outlines that each bed may have, in the order of the document
+     * @param ranges of each bed, in the order of the document; the same range again is answered from memory
      */
-    public BigDecimal lower(List<List<Outline>> outlines) {
-        return price(outlines).lower();
-    }
-
-    private Price price(List<List<Outline>> outlines) {
+    public BigDecimal lower(List<Range> ranges) {
         List<BedNeeds> all = new ArrayList<>();
         boolean pathsStay = true;
-        for (int i = 0; i < outlines.size(); i++) {
-            Bed bed = garden.beds().get(i);
-            List<Outline> own = outlines.get(i);
-            all.add(own.size() == 1 ? needs(i, own.get(0)) : least(i, own));
-            if (!own.equals(List.of(bed.outline()))) {
-                pathsStay &= offPaths.computeIfAbsent(own, o -> offPaths(bed, own));
+        for (int i = 0; i < ranges.size(); i++) {
+            Range range = ranges.get(i);
+            if (range.least().equals(range.most())) {
+                all.add(needs(i, range.least()));
+                pathsStay &= range.least().equals(garden.beds().get(i).outline());
+                continue;
             }
+            int index = i;
+            all.add(leasts.computeIfAbsent(range, r -> least(index, range)));
+            pathsStay &= offPaths.computeIfAbsent(range, r -> offPaths(garden.beds().get(index), range.most()));
         }
+        return price(all, pathsStay).lower();
+    }
+
+    /**
+     * Outlines that a bed may have.
+     *
+     * @param least the one with all spans at their least, {@code most} with all at their most
+     * @param each  every one of them, where they are few enough to look at each; else empty
+     */
+    public record Range(Outline least, Outline most, List<Outline> each) {
+        public Range {
+            each = List.copyOf(each);
+        }
+    }
+
+    private Price price(List<BedNeeds> all, boolean pathsStay) {
         Price sum = new Price(leastCharges, charges.add(off));
         Map<Section, List<BedNeeds>> bySection = all.stream()
                 .collect(Collectors.groupingBy(one -> one.bed().section(), LinkedHashMap::new, Collectors.toList()));
@@ -145,21 +161,22 @@ public final class SizeCosts {
         return sum.and(bearers(all)).and(rolls(all, pathsStay)).and(packs(all, pathsStay));
     }
 
-    private BedNeeds least(int index, List<Outline> outlines) {
-        return leasts.computeIfAbsent(outlines, o -> outlines.stream()
-                .map(outline -> needs(index, outline))
-                .reduce(BedNeeds::or)
-                .orElseThrow(() -> new IllegalArgumentException("a bed needs one outline or more")));
+    private BedNeeds least(int index, Range range) {
+        if (range.each().isEmpty()) {
+            boolean joined = needs(index, range.most()).joined();
+            BedNeeds least = needs(index, range.least()).orLarger();
+            return joined ? least.or(needs(index, range.most())) : least;
+        }
+        return range.each().stream().map(outline -> needs(index, outline)).reduce(BedNeeds::or).orElseThrow();
     }
 
-    /** Whether the bed lies off all paths and their mitred bends at each of its outlines, so that no path changes. */
-    private boolean offPaths(Bed bed, List<Outline> outlines) {
+    /** Whether the bed lies off all paths even at its largest, so that no path changes. */
+    private boolean offPaths(Bed bed, Outline largest) {
         Rectangle2D box = new Rectangle2D.Double(bed.placement().at().x(), bed.placement().at().y(), 0, 0);
-        for (Outline outline : outlines) {
-            outline.placed(bed.placement()).corners().forEach(corner -> box.add(corner.x(), corner.y()));
-        }
+        largest.placed(bed.placement()).corners().forEach(corner -> box.add(corner.x(), corner.y()));
         for (GardenPath path : garden.paths()) {
-            double by = path.widthMm() / 2 * Math.sqrt(2);
+            // a square bend is mitred to the root of two of half the width
+            double by = path.widthMm() / 2 * (path.line().size() > 2 ? Math.sqrt(2) : 1);
             Rectangle2D near = new Rectangle2D.Double(
                     box.getX() - by, box.getY() - by, box.getWidth() + 2 * by, box.getHeight() + 2 * by);
             for (int i = 0; i + 1 < path.line().size(); i++) {
@@ -363,7 +380,8 @@ public final class SizeCosts {
         return Lines.rounded(amount, currency);
     }
 
+    /** As a line is rounded: what costs at least so much is rounded to at least this. */
     private BigDecimal cents(double amount) {
-        return BigDecimal.valueOf(amount).round(MathContext.DECIMAL64).setScale(currency.getDecimalPlaces(), RoundingMode.DOWN);
+        return BigDecimal.valueOf(amount).round(MathContext.DECIMAL64).setScale(currency.getDecimalPlaces(), RoundingMode.HALF_UP);
     }
 }

@@ -121,7 +121,7 @@ public final class Ordering {
                 .map(pack -> pack.price().orElseThrow().divide(PackMix.contentOf(pack), MathContext.DECIMAL64))
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
-        return Optional.of(covered.multiply(cheapest).setScale(currency.getDecimalPlaces(), RoundingMode.DOWN));
+        return Optional.of(rounded(covered.multiply(cheapest), currency));
     }
 
     private static List<SlipLine> dearer(

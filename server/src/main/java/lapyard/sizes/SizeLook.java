@@ -12,7 +12,7 @@ import java.time.Duration;
  */
 public record SizeLook(int estimates, int wholes, int changes, Duration limit) {
     /** Ends within 5 s for seven beds on an idle core. */
-    public static final SizeLook USUAL = new SizeLook(1_500, 40, 4, Duration.ofSeconds(20));
+    public static final SizeLook USUAL = new SizeLook(1_500, 40, 4, Duration.ofSeconds(60));
 
     public SizeLook {
         if (estimates < 1 || wholes < 1 || changes < 1 || limit.isNegative()) {

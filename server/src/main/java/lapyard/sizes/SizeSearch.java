@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import lapyard.geometry.Outline;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
+import lapyard.job.SizeCosts.Range;
 import lapyard.job.SizeCosts;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
@@ -32,6 +33,15 @@ final class SizeSearch {
     /** Sets of one number of changes that are looked at for the smallest change that saves. */
     private static final int LOOKED_AT = 3;
 
+    /** Sizes of one bed that are looked at one by one for a bound. */
+    private static final int MOST_EACH = 100;
+
+    /** Most sides of a set that are moved one by one. */
+    private static final int DESCENDED = 3;
+
+    /** Pairs of sides for each of which a bound is proved. */
+    private static final int MOST_BOUNDED = 60;
+
     private final Garden garden;
     private final List<Side> sides;
     private final SizeLook look;
@@ -42,7 +52,7 @@ final class SizeSearch {
     private final SizeChecks checks;
     private final Map<List<Double>, BigDecimal> likely = new HashMap<>();
     private final Map<List<Double>, Optional<SizeAnswer>> whole = new LinkedHashMap<>();
-    private final Map<List<Object>, List<Outline>> ranges = new HashMap<>();
+    private final Map<List<Object>, Range> ranges = new HashMap<>();
     private int estimates;
     private int wholes;
     private BigDecimal best;
@@ -63,14 +73,15 @@ final class SizeSearch {
     }
 
     SizesThatGive run() {
-        bound = lower(all(true)).min(best);
+        bound = lower(new HashSet<>(indices())).min(best);
         progress.reached(best, bound);
         List<BigDecimal> bounds = new ArrayList<>();
         List<Set<Integer>> from = List.of(Set.of());
         for (int changes = 1; changes <= Math.min(look.changes(), sides.size()) && !over(); changes++) {
             List<Set<Integer>> sets = larger(from);
-            bounds.add(changes <= 2 ? boundOf(sets) : bound);
-            sets.sort(Comparator.comparing((Set<Integer> set) -> likely(least(set))).thenComparing(Set::toString));
+            bounds.add(changes == 1 || changes == 2 && sets.size() <= MOST_BOUNDED ? boundOf(sets) : bound);
+            boolean each = changes == 1 && sets.size() * sides.get(0).values().size() <= look.estimates() / 4;
+            sets.sort(Comparator.comparing((Set<Integer> set) -> likely(each ? descended(set) : least(set))).thenComparing(Set::toString));
             from = sets.subList(0, Math.min(BEAM, sets.size()));
             for (Set<Integer> set : sets.subList(0, Math.min(LOOKED_AT, sets.size()))) settle(set);
         }
@@ -123,12 +134,35 @@ final class SizeSearch {
 
     /** The least of a set, then every smaller change of it that saves as much or less for fewer millimetres. */
     private void settle(Set<Integer> set) {
-        List<Double> least = least(set);
+        List<Double> least = set.size() <= DESCENDED ? descended(set) : least(set);
         if (likely(least).compareTo(now.slip().total()) >= 0) return;
         whole(givenBack(least, likely(least)));
         if (set.size() <= 2) {
             steps(set).forEach(this::whole);
         }
+    }
+
+    /**
+     * From the least sizes on, each side in turn at the best of all its sizes until none is better: a floor of less may
+     * take one bearer more.
+     */
+    private List<Double> descended(Set<Integer> set) {
+        List<Double> sizes = least(set);
+        boolean better = true;
+        while (better && !over()) {
+            better = false;
+            for (int i : set) {
+                for (double value : sides.get(i).values()) {
+                    List<Double> other = new ArrayList<>(sizes);
+                    other.set(i, value);
+                    if (value < 0 && likely(other).compareTo(likely(sizes)) < 0) {
+                        sizes = other;
+                        better = true;
+                    }
+                }
+            }
+        }
+        return sizes;
     }
 
     /** Each change in turn as small as the cost allows, the largest first. */
@@ -262,7 +296,16 @@ final class SizeSearch {
                         .thenComparing(SizeAnswer::saved)
                         .thenComparingDouble(SizeAnswer::mm))
                 .toList();
-        return all.stream().filter(one -> all.stream().noneMatch(other -> other != one && beats(other, one))).toList();
+        List<SizeAnswer> front = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            boolean beaten = false;
+            for (int j = 0; j < all.size() && !beaten; j++) {
+                // of two alike the first stays
+                beaten = i != j && beats(all.get(j), all.get(i)) && (j < i || !beats(all.get(i), all.get(j)));
+            }
+            if (!beaten) front.add(all.get(i));
+        }
+        return front;
     }
 
     private static boolean beats(SizeAnswer one, SizeAnswer other) {
@@ -318,30 +361,34 @@ final class SizeSearch {
         return least.max(bound);
     }
 
-    private Set<Integer> all(boolean smaller) {
-        return new HashSet<>(indices());
-    }
-
     /** Proved for all sizes at which only these sides differ from what they are. */
     private BigDecimal lower(Set<Integer> set) {
-        List<List<Outline>> outlines = new ArrayList<>();
+        List<Range> beds = new ArrayList<>();
         for (int bed = 0; bed < garden.beds().size(); bed++) {
             int own = bed;
             List<Integer> moving = set.stream().filter(i -> sides.get(i).touches(own)).sorted().toList();
-            outlines.add(ranges.computeIfAbsent(List.of(bed, moving), key -> range(own, moving)));
+            beds.add(ranges.computeIfAbsent(List.of(bed, moving), key -> range(own, moving)));
         }
-        return costs.lower(outlines);
+        return costs.lower(beds);
     }
 
-    private List<Outline> range(int bed, List<Integer> moving) {
-        List<Outline> outlines = List.of(garden.beds().get(bed).outline());
+    private Range range(int bed, List<Integer> moving) {
+        Outline least = garden.beds().get(bed).outline();
+        Outline most = least;
+        long many = 1;
         for (int i : moving) {
+            least = sides.get(i).applied(bed, least, sides.get(i).leastMm());
+            most = sides.get(i).applied(bed, most, sides.get(i).mostMm());
+            many *= Math.min(sides.get(i).values().size(), MOST_EACH + 1);
+        }
+        List<Outline> each = many > MOST_EACH ? List.of() : List.of(garden.beds().get(bed).outline());
+        for (int i : many > MOST_EACH ? List.<Integer>of() : moving) {
             List<Outline> more = new ArrayList<>();
-            for (Outline outline : outlines) {
+            for (Outline outline : each) {
                 for (double value : sides.get(i).values()) more.add(sides.get(i).applied(bed, outline, value));
             }
-            outlines = more;
+            each = more;
         }
-        return outlines;
+        return new Range(least, most, each);
     }
 }

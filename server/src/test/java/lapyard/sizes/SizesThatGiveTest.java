@@ -1,0 +1,155 @@
+package lapyard.sizes;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.LongStream;
+import lapyard.geometry.Spans;
+import lapyard.job.Gardens;
+import lapyard.job.Job;
+import lapyard.job.SizeCosts;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+import lapyard.plan.Give;
+import lapyard.plan.Giving;
+import lapyard.working.Progress;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Judged by every combination of sizes, each worked out whole, in small gardens, and by what must hold in any. */
+class SizesThatGiveTest {
+    private static final SizeLook LONG = new SizeLook(20_000, 200, 4, java.time.Duration.ofMinutes(5));
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, 6);
+    }
+
+    static Giving all(Garden garden, Give give, boolean inLine) {
+        Map<String, Give> byBed = new HashMap<>();
+        garden.beds().forEach(bed -> byBed.put(bed.id(), give));
+        return new Giving(byBed, List.of(), inLine);
+    }
+
+    private static SizesThatGive look(Garden garden, Give give) {
+        return SizesThatGive.of(garden, all(garden, give, false), LONG, Progress.UNHEARD);
+    }
+
+    /** By hand: 1200 and 1200 with a kerf of 4 and trims of 20 are 2424; 24 less on one side and both fit 2400. */
+    @Test
+    void twentyFourMillimetresOfOneSideSaveHalfTheBoards() {
+        Garden garden = Gardens.garden("""
+                {"beds":[{"width":1300,"depth":1300,"courses":2,"base":"open","liner":false,"finish":false}],
+                 "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":2400,"price":10.00}]}]}}""");
+        SizeAnswer half = look(garden, new Give(-24, 0, -24, 0, 1)).front().stream()
+                .filter(one -> one.boards() == 4)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(1, half.changes().size());
+        assertEquals(24, half.mm());
+        assertTrue(half.saved().compareTo(new BigDecimal("40.00")) >= 0, half.saved().toString());
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void noCombinationOfSizesIsCheaperThanTheFront(long seed) {
+        Random random = new Random(seed);
+        StringBuilder beds = new StringBuilder();
+        for (int i = 0; i < 2; i++) {
+            beds.append(i == 0 ? "" : ",").append("{\"width\":%d,\"depth\":%d,\"courses\":%d,\"at\":[%d,0]}".formatted(
+                    1500 + 10 * random.nextInt(120), 900 + 10 * random.nextInt(40), 2 + random.nextInt(2), i * 5000));
+        }
+        Garden garden = Gardens.garden("{\"beds\":[" + beds + "]}");
+        double step = 10 + 5 * random.nextInt(4);
+        int values = 4;
+        SizesThatGive given = look(garden, new Give(-step * (values - 1), 0, -step * (values - 1), 0, step));
+
+        BigDecimal[] cheapest = new BigDecimal[5];
+        for (int code = 0; code < values * values * values * values; code++) {
+            List<Bed> changed = new ArrayList<>();
+            int rest = code;
+            int changes = 0;
+            for (Bed bed : garden.beds()) {
+                Bed one = bed;
+                for (boolean acrossX : new boolean[] {true, false}) {
+                    int by = rest % values;
+                    rest /= values;
+                    changes += by > 0 ? 1 : 0;
+                    one = by == 0 ? one : one.withOutline(Spans.stretched(one.outline(), acrossX, 0, -step * by));
+                }
+                changed.add(one);
+            }
+            BigDecimal total = SizeCosts.total(garden.withBeds(changed));
+            for (int k = changes; k <= 4; k++) cheapest[k] = cheapest[k] == null ? total : cheapest[k].min(total);
+        }
+        for (int k = 1; k <= 4; k++) {
+            int most = k;
+            BigDecimal found = given.front().stream().filter(one -> one.changes().size() <= most).map(SizeAnswer::total)
+                    .min(BigDecimal::compareTo).orElse(given.now().slip().total());
+            assertEquals(0, found.compareTo(cheapest[k]), "seed " + seed + ", " + k + " changes: found " + found + ", best " + cheapest[k]);
+            if (k <= given.bounds().size()) {
+                assertTrue(given.bounds().get(k - 1).compareTo(cheapest[k]) <= 0,
+                        "seed " + seed + ", " + k + " changes: bound " + given.bounds().get(k - 1) + " over " + cheapest[k]);
+            }
+        }
+        assertTrue(given.bound().compareTo(cheapest[4]) <= 0, "seed " + seed);
+        assertTrue(!given.proven() || given.bound().compareTo(cheapest[4]) == 0, "seed " + seed);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"three-entries", "school-courtyard", "chapel-corner"})
+    void everyAnswerIsAGardenThatPassesWhatItPassedBefore(String sample) throws IOException {
+        Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
+        Give give = new Give(-100, 60, -60, 60, 20);
+        SizesThatGive given = SizesThatGive.of(garden, all(garden, give, true), new SizeLook(300, 16, 3, java.time.Duration.ofMinutes(5)), Progress.UNHEARD);
+        BigDecimal before = given.now().slip().total();
+        for (SizeAnswer one : given.front()) {
+            Garden changed = SizesThatGive.changed(garden, one.changes());
+            assertEquals(List.of(), Job.stops(changed));
+            assertEquals(one.total(), Job.prepare(changed).slip().total());
+            assertEquals(before.subtract(one.total()), one.saved());
+            assertTrue(one.total().compareTo(given.bound()) >= 0);
+            for (Resize change : one.changes()) {
+                assertTrue(change.byMm() >= change.side().leastMm() && change.byMm() <= change.side().mostMm());
+            }
+            assertFalse(given.front().stream().anyMatch(other -> other != one && other.changes().size() <= one.changes().size()
+                    && other.mm() <= one.mm() && other.total().compareTo(one.total()) <= 0), "an answer that another beats");
+        }
+        for (SizesThatGive.Growth grown : given.growth()) {
+            Garden larger = SizesThatGive.changed(garden, List.of(grown.change()));
+            assertTrue(Job.prepare(larger).slip().total().compareTo(before) <= 0, grown.toString());
+        }
+    }
+
+    @Test
+    void bedsOfATypeAndWallsInLineChangeTogether() {
+        Garden garden = Gardens.garden("""
+                {"types":[{"id":"T","width":2400,"depth":1200}],
+                 "beds":[{"id":"A","type":"T","at":[0,0]},{"id":"B","type":"T","at":[4000,0]},
+                         {"id":"C","width":1800,"depth":1200,"at":[8000,0]},{"id":"D","width":1800,"depth":900,"at":[12000,0]}]}""");
+        List<Side> sides = Sides.of(garden, all(garden, new Give(-50, 0, -50, 0, 5), true));
+        // widths of A with B, of C, of D; depths of A, B and C in one line, of D
+        assertEquals(List.of(2, 1, 1, 3, 1), sides.stream().sorted((a, b) -> a.parts().get(0).acrossX() == b.parts().get(0).acrossX() ? 0
+                : a.parts().get(0).acrossX() ? -1 : 1).map(side -> side.parts().size()).toList());
+        assertEquals(2, Sides.of(garden, new Giving(Map.of("A", new Give(-50, 0, -50, 0, 5), "D", new Give(0, 0, -50, 0, 5)), List.of(), true)).size() + 1,
+                "B is A's type and stays, so only D gives");
+    }
+
+    @Test
+    void aGardenThatGivesNothingIsToldSo() {
+        Garden garden = Gardens.garden("{\"beds\":[{\"width\":2400,\"depth\":1200}]}");
+        assertThrows(IllegalArgumentException.class, () -> SizesThatGive.of(garden, Giving.NONE, LONG, Progress.UNHEARD));
+    }
+}
