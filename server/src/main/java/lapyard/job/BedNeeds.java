@@ -67,6 +67,11 @@ record BedNeeds(
                 Optional.of(liner), area, mean, amounts, !work.frame().seams().isEmpty(), 1);
     }
 
+    /** Where nothing can be said. */
+    static BedNeeds nothing(Bed bed) {
+        return new BedNeeds(bed, Map.of(), new double[0], Optional.empty(), 0, 0, Map.of(), true, 0);
+    }
+
     /**
      * The least over all sizes from this one on, where no wall is joined: every wall, the liner along each split and what
      * goes by lengths and areas grow with each span. How many bearers and slats a floor takes does not, so they count nothing.

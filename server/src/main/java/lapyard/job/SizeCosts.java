@@ -25,12 +25,12 @@ import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
-import lapyard.cutting.Effort;
 import lapyard.fill.BedFill;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.BedGround;
+import lapyard.ground.BySurface;
 import lapyard.ground.Fall;
 import lapyard.ground.GroundSheet;
 import lapyard.order.Ordering;
@@ -39,6 +39,7 @@ import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.working.Effort;
 import lapyard.working.Quantity;
 import org.joda.money.CurrencyUnit;
 
@@ -59,6 +60,8 @@ public final class SizeCosts {
     private final Optional<Fall> fall;
     private final Slats slats;
     private final Costing now;
+    private final Looking looking;
+    private final Garden drawn;
     private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
     /** By the range itself: a caller hands in the same one again. */
     private final Map<Range, BedNeeds> leasts = new IdentityHashMap<>();
@@ -82,8 +85,10 @@ public final class SizeCosts {
     }
 
     /** @throws IllegalArgumentException if something of the garden cannot be made, or a board of it is cut already */
-    public SizeCosts(Garden given) {
-        now = Costing.of(given, Looking.pooledOnly(given.goods().search()));
+    public SizeCosts(Garden given, SearchMemory memory) {
+        looking = Looking.pooledOnly(given.goods().search(), memory);
+        now = Costing.of(given, looking);
+        drawn = given;
         garden = now.garden();
         if (now.leftOut()) {
             throw new IllegalArgumentException("something of this garden cannot be made as it stands; solve its snags first");
@@ -106,8 +111,8 @@ public final class SizeCosts {
     }
 
     /** The order's total with these beds, as the job sheet finds it. */
-    public static BigDecimal total(Garden changed) {
-        return Costing.slip(changed).total();
+    public static BigDecimal total(Garden changed, SearchMemory memory) {
+        return Costing.slip(changed, memory).total();
     }
 
     /** @param outlines of each bed, in the order of the document */
@@ -162,12 +167,21 @@ public final class SizeCosts {
     }
 
     private BedNeeds least(int index, Range range) {
+        if (!sameFloor(index, range.least()) || !sameFloor(index, range.most())) {
+            return BedNeeds.nothing(garden.beds().get(index));
+        }
         if (range.each().isEmpty()) {
             boolean joined = needs(index, range.most()).joined();
             BedNeeds least = needs(index, range.least()).orLarger();
             return joined ? least.or(needs(index, range.most())) : least;
         }
         return range.each().stream().map(outline -> needs(index, outline)).reduce(BedNeeds::or).orElseThrow();
+    }
+
+    /** Whether the ground under the bed asks for the same floor at this size. */
+    private boolean sameFloor(int index, Outline outline) {
+        Bed bed = drawn.beds().get(index).withOutline(outline);
+        return BySurface.of(drawn.withBeds(List.of(bed))).garden().beds().get(0).inside().equals(garden.beds().get(index).inside());
     }
 
     /** Whether the bed lies off all paths even at its largest, so that no path changes. */
@@ -196,7 +210,7 @@ public final class SizeCosts {
             Optional<Point> downhill = Costing.downhill(fall, bed);
             BedWork work = Costing.work(garden, bed, Map.of(), downhill);
             List<Quantity> quantities = new ArrayList<>(work.quantities());
-            quantities.addAll(BedFill.of(work).quantities());
+            quantities.addAll(BedFill.of(work, garden.terms().wayIn().barrowLitres()).quantities());
             slats.toBuy(bed).ifPresent(quantities::add);
             BedGround ground = now.ground().beds().get(index);
             quantities.addAll(GroundNeeds.of(ground, garden.goods().catalogue()));
@@ -335,7 +349,7 @@ public final class SizeCosts {
 
     private RollGoods.Least least(String material, List<double[]> sizes) {
         String key = material + sizes.stream().map(size -> size[0] + "x" + size[1]).sorted().collect(Collectors.joining(" "));
-        return rolled.computeIfAbsent(key, k -> RollGoods.least(garden, material, sizes));
+        return rolled.computeIfAbsent(key, k -> RollGoods.least(garden, material, sizes, looking));
     }
 
     private Price packs(List<BedNeeds> beds, boolean pathsStay) {

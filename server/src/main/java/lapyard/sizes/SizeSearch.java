@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import lapyard.geometry.Outline;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
+import lapyard.job.SearchMemory;
 import lapyard.job.SizeCosts.Range;
 import lapyard.job.SizeCosts;
 import lapyard.plan.Bed;
@@ -47,6 +48,7 @@ final class SizeSearch {
     private final SizeLook look;
     private final Progress progress;
     private final long startedNs = System.nanoTime();
+    private final SearchMemory memory;
     private final SizeCosts costs;
     private final JobSheet now;
     private final SizeChecks checks;
@@ -58,7 +60,8 @@ final class SizeSearch {
     private BigDecimal best;
     private BigDecimal bound;
 
-    SizeSearch(Garden garden, List<Side> sides, SizeLook look, Progress progress) {
+    SizeSearch(Garden garden, List<Side> sides, SizeLook look, Progress progress, SearchMemory memory) {
+        this.memory = memory;
         if (sides.isEmpty()) {
             throw new IllegalArgumentException("no side of any bed may give; say by how much in give, of the garden, a type or a bed");
         }
@@ -66,8 +69,8 @@ final class SizeSearch {
         this.sides = sides;
         this.look = look;
         this.progress = progress;
-        this.costs = new SizeCosts(garden);
-        this.now = Job.prepare(garden);
+        this.costs = new SizeCosts(garden, memory);
+        this.now = Job.prepare(garden, what -> Progress.UNHEARD, memory);
         this.checks = new SizeChecks(now);
         this.best = now.slip().total();
     }
@@ -271,7 +274,7 @@ final class SizeSearch {
         Garden other = changed(garden, changes);
         Optional<SizeAnswer> answer = Optional.empty();
         if (SizeChecks.drawable(other)) {
-            JobSheet sheet = Job.prepare(other);
+            JobSheet sheet = Job.prepare(other, what -> Progress.UNHEARD, memory);
             if (checks.passes(sheet)) {
                 BigDecimal total = sheet.slip().total();
                 answer = Optional.of(new SizeAnswer(changes, Resize.sumMm(changes), total, now.slip().total().subtract(total),

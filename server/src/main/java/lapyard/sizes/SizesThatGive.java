@@ -3,6 +3,7 @@ package lapyard.sizes;
 import java.math.BigDecimal;
 import java.util.List;
 import lapyard.job.JobSheet;
+import lapyard.job.SearchMemory;
 import lapyard.plan.Garden;
 import lapyard.plan.Giving;
 import lapyard.working.Progress;
@@ -40,10 +41,11 @@ public record SizesThatGive(
 
     /**
      * @param progress hears the least total found and the bound
+     * @param memory   of searches for boards and rolls, shared with others
      * @throws IllegalArgumentException if nothing gives, or the garden cannot be made as it stands, or boards of it are cut
      */
-    public static SizesThatGive of(Garden garden, Giving giving, SizeLook look, Progress progress) {
-        return new SizeSearch(garden, Sides.of(garden, giving), look, progress).run();
+    public static SizesThatGive of(Garden garden, Giving giving, SizeLook look, Progress progress, SearchMemory memory) {
+        return new SizeSearch(garden, Sides.of(garden, giving), look, progress, memory).run();
     }
 
     /** The garden with one answer's sizes. */

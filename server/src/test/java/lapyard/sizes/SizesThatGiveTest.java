@@ -18,6 +18,7 @@ import java.util.stream.LongStream;
 import lapyard.geometry.Spans;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
+import lapyard.job.SearchMemory;
 import lapyard.job.SizeCosts;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
@@ -44,7 +45,7 @@ class SizesThatGiveTest {
     }
 
     private static SizesThatGive look(Garden garden, Give give) {
-        return SizesThatGive.of(garden, all(garden, give, false), LONG, Progress.UNHEARD);
+        return SizesThatGive.of(garden, all(garden, give, false), LONG, Progress.UNHEARD, new SearchMemory(20_000_000));
     }
 
     /** By hand: 1200 and 1200 with a kerf of 4 and trims of 20 are 2424; 24 less on one side and both fit 2400. */
@@ -76,6 +77,7 @@ class SizesThatGiveTest {
         int values = 4;
         SizesThatGive given = look(garden, new Give(-step * (values - 1), 0, -step * (values - 1), 0, step));
 
+        SearchMemory memory = new SearchMemory(20_000_000);
         BigDecimal[] cheapest = new BigDecimal[5];
         for (int code = 0; code < values * values * values * values; code++) {
             List<Bed> changed = new ArrayList<>();
@@ -91,7 +93,7 @@ class SizesThatGiveTest {
                 }
                 changed.add(one);
             }
-            BigDecimal total = SizeCosts.total(garden.withBeds(changed));
+            BigDecimal total = SizeCosts.total(garden.withBeds(changed), memory);
             for (int k = changes; k <= 4; k++) cheapest[k] = cheapest[k] == null ? total : cheapest[k].min(total);
         }
         for (int k = 1; k <= 4; k++) {
@@ -113,7 +115,7 @@ class SizesThatGiveTest {
     void everyAnswerIsAGardenThatPassesWhatItPassedBefore(String sample) throws IOException {
         Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
         Give give = new Give(-100, 60, -60, 60, 20);
-        SizesThatGive given = SizesThatGive.of(garden, all(garden, give, true), new SizeLook(300, 16, 3, java.time.Duration.ofMinutes(5)), Progress.UNHEARD);
+        SizesThatGive given = SizesThatGive.of(garden, all(garden, give, true), new SizeLook(300, 16, 3, java.time.Duration.ofMinutes(5)), Progress.UNHEARD, new SearchMemory(20_000_000));
         BigDecimal before = given.now().slip().total();
         for (SizeAnswer one : given.front()) {
             Garden changed = SizesThatGive.changed(garden, one.changes());
@@ -150,6 +152,6 @@ class SizesThatGiveTest {
     @Test
     void aGardenThatGivesNothingIsToldSo() {
         Garden garden = Gardens.garden("{\"beds\":[{\"width\":2400,\"depth\":1200}]}");
-        assertThrows(IllegalArgumentException.class, () -> SizesThatGive.of(garden, Giving.NONE, LONG, Progress.UNHEARD));
+        assertThrows(IllegalArgumentException.class, () -> SizesThatGive.of(garden, Giving.NONE, LONG, Progress.UNHEARD, new SearchMemory(20_000_000)));
     }
 }
