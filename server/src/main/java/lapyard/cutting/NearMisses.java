@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import lapyard.working.Effort;
 
@@ -46,6 +47,56 @@ public final class NearMisses {
         }
     }
 
+    /**
+     * Pieces that can only be shorter all together.
+     *
+     * @param pieces how many of each demand, by its id; each above 0 and at most the demand's count
+     */
+    public record Change(Map<String, Integer> pieces) {
+        public Change {
+            pieces = Map.copyOf(pieces);
+        }
+
+        private static Change whole(List<CuttingProblem.Demand> demands) {
+            Map<String, Integer> pieces = new LinkedHashMap<>();
+            demands.forEach(demand -> pieces.put(demand.id(), demand.count()));
+            return new Change(pieces);
+        }
+    }
+
+    /** What a change brings, told as in {@link NearMiss}. */
+    public record Saving(int shorterMm, boolean sure, BigDecimal saved, int boardsSaved, CuttingResult then) {}
+
+    /**
+     * Solves once with these pieces shortened by {@link #MOST_MM}, and where that saves looks for the least shortening that
+     * saves as much.
+     *
+     * @param now the plan of {@code problem} as it stands
+     * @return empty where the change saves nothing
+     */
+    public static Optional<Saving> saving(CuttingProblem problem, CuttingResult now, Change change, Effort effort) {
+        CuttingResult shortest = shortened(problem, change, MOST_MM, effort);
+        if (!better(shortest, now)) {
+            return Optional.empty();
+        }
+        int enough = MOST_MM;
+        int tooLittle = 0;
+        CuttingResult then = shortest;
+        while (enough - tooLittle > 1) {
+            int middle = (enough + tooLittle) / 2;
+            CuttingResult here = shortened(problem, change, middle, effort);
+            if (better(shortest, here)) {
+                tooLittle = middle;
+            } else {
+                enough = middle;
+                then = here;
+            }
+        }
+        boolean sure = then.cost().compareTo(now.lowerBound()) < 0;
+        return Optional.of(new Saving(
+                enough, sure, (sure ? now.lowerBound() : now.cost()).subtract(then.cost()), now.boards() - then.boards(), then));
+    }
+
     /** Every repeated length, however many there are. */
     public static List<NearMiss> of(CuttingProblem problem, CuttingResult now, Effort effort) {
         return of(problem, now, Set.of(), effort, Integer.MAX_VALUE);
@@ -74,32 +125,15 @@ public final class NearMisses {
                 .limit(most)
                 .toList();
         for (List<CuttingProblem.Demand> demands : lengths) {
-            int count = count(demands);
-            CuttingResult shortest = shortened(problem, demands, MOST_MM, effort);
-            if (!better(shortest, now)) continue;
-            int enough = MOST_MM;
-            int tooLittle = 0;
-            CuttingResult then = shortest;
-            while (enough - tooLittle > 1) {
-                int middle = (enough + tooLittle) / 2;
-                CuttingResult here = shortened(problem, demands, middle, effort);
-                if (better(shortest, here)) {
-                    tooLittle = middle;
-                } else {
-                    enough = middle;
-                    then = here;
-                }
-            }
-            boolean sure = then.cost().compareTo(now.lowerBound()) < 0;
-            misses.add(new NearMiss(
+            saving(problem, now, Change.whole(demands), effort).ifPresent(saving -> misses.add(new NearMiss(
                     demands.get(0).lengthMm(),
-                    count,
-                    enough,
-                    sure,
-                    (sure ? now.lowerBound() : now.cost()).subtract(then.cost()),
-                    now.boards() - then.boards(),
+                    count(demands),
+                    saving.shorterMm(),
+                    saving.sure(),
+                    saving.saved(),
+                    saving.boardsSaved(),
                     demands.stream().map(CuttingProblem.Demand::id).toList(),
-                    then));
+                    saving.then())));
         }
         misses.sort((a, b) -> {
             int byMoney = b.saved().compareTo(a.saved());
@@ -138,12 +172,19 @@ public final class NearMisses {
         return byMoney < 0 || byMoney == 0 && a.boards() < b.boards();
     }
 
-    private static CuttingResult shortened(
-            CuttingProblem problem, List<CuttingProblem.Demand> demands, int byMm, Effort effort) {
+    private static CuttingResult shortened(CuttingProblem problem, Change change, int byMm, Effort effort) {
         List<CuttingProblem.Demand> pieces = new ArrayList<>();
         for (var piece : problem.pieces()) {
-            double length = demands.contains(piece) ? piece.lengthMm() - byMm : piece.lengthMm();
-            pieces.add(new CuttingProblem.Demand(piece.id(), length, piece.count(), piece.stage(), piece.goodFaces()));
+            int shorter = change.pieces().getOrDefault(piece.id(), 0);
+            if (shorter > 0) {
+                pieces.add(new CuttingProblem.Demand(
+                        piece.id(), piece.lengthMm() - byMm, shorter, piece.stage(), piece.goodFaces()));
+            }
+            if (shorter < piece.count()) {
+                pieces.add(new CuttingProblem.Demand(
+                        piece.id() + (shorter > 0 ? " as it is" : ""), piece.lengthMm(), piece.count() - shorter, piece.stage(),
+                        piece.goodFaces()));
+            }
         }
         return CuttingSolver.solve(problem.with(problem.stock(), pieces), effort);
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
@@ -64,8 +65,11 @@ public final class SawDay {
     /** @param cost as it shall be read, empty where there is no price */
     public record Way(String way, int boards, String cost) {}
 
-    /** @param saved as it shall be read */
-    public record NearMiss(double lengthMm, int count, double shorterMm, String saved, List<String> marks) {
+    /**
+     * @param change what would be made smaller, asked for by the amount as it is written
+     * @param saved  as it shall be read
+     */
+    public record NearMiss(UnaryOperator<String> change, double shorterMm, String saved, List<String> marks) {
         public NearMiss {
             marks = List.copyOf(marks);
         }

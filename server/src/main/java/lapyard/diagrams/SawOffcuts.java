@@ -105,11 +105,10 @@ final class SawOffcuts {
         work.ways().forEach(way -> table.row(way.way(), String.valueOf(way.boards()), way.cost()));
         table.on(flow);
         BenchTable misses = new BenchTable(sheet, work.name() + ": near misses, offered and not applied",
-                new Column("if each of these", 0.17, true), new Column("were shorter by", 0.15, true),
-                new Column("it would save", 0.3, true), new Column("pieces", 0.38, false));
+                new Column("change of a bed", 0.38, true), new Column("it would save in timber", 0.26, true),
+                new Column("pieces", 0.36, false));
         for (SawDay.NearMiss miss : work.nearMisses()) {
-            misses.row(miss.count() + " of " + sheet.written(miss.lengthMm()), shorter(miss.shorterMm(), sheet), miss.saved(),
-                    some(miss.marks()));
+            misses.row(miss.change().apply(shorter(miss.shorterMm(), sheet)), miss.saved(), some(miss.marks()));
         }
         misses.on(flow);
     }
@@ -117,7 +116,7 @@ final class SawOffcuts {
     /** Rounded up where it is written in sixteenths: a little too much still saves, a little too little does not. */
     private static String shorter(double mm, BenchSheet sheet) {
         double sixteenth = Length.INCH_MM / 16;
-        return sheet.written(sheet.imperial ? Math.ceil(mm / sixteenth - 1e-9) * sixteenth : mm);
+        return sheet.imperial ? sheet.written(Math.ceil(mm / sixteenth - 1e-9) * sixteenth) : sheet.written(mm) + " mm";
     }
 
     private static String some(List<String> names) {

@@ -1,21 +1,13 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import lapyard.construction.Nest;
-import lapyard.cutting.CuttingResult.Unplaced;
-import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.NearMisses;
 import lapyard.cutting.Staging;
-import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
 
@@ -25,33 +17,28 @@ import lapyard.job.JobSheet.Way;
  *
  * @param pooledOnce       what they take where all is cut on one day, so that no offcut is trimmed again
  * @param weekendByWeekend what the boards take where no offcut is carried from one weekend to the next
- * @param nearMisses       lengths that would save money if they were cut a little shorter, the largest saving first
- * @param lengthsTried     of {@code lengthsThere} that are cut at least twice, those that take the most timber
+ * @param nearMisses       beds that would save money if they were a little smaller, the largest saving first
+ * @param changesTried     of {@code changesThere} ways to make beds smaller, those with the most pieces
  */
 public record SawAdvice(
-        String section, Way pooledOnce, Way weekendByWeekend, List<NearMiss> nearMisses, int lengthsTried, int lengthsThere) {
+        String section, Way pooledOnce, Way weekendByWeekend, List<NearMiss> nearMisses, int changesTried, int changesThere) {
     public SawAdvice {
         nearMisses = List.copyOf(nearMisses);
     }
 
     /**
-     * {@code count} pieces of {@code lengthMm}, each {@code shorterMm} less, would cost {@code saved} less.
-     * Offered, never applied: a shorter piece makes a smaller bed.
+     * Beds alike made smaller so that they still close: their timber would cost {@code saved} less. Offered, never applied.
      *
+     * @param sizes       how the beds become smaller
+     * @param shorterMm   whole millimetres, the same for each of the sizes
      * @param sure        whether at least so much is saved beside any plan of the pieces as they are; else beside the plan
      *     found, which is not proved the best
-     * @param saved       money; empty where the boards have no price
+     * @param saved       money for timber; empty where the boards have no price
      * @param boardsSaved below 0 where more, shorter boards would be bought
      * @param marks       the pieces that would be shorter
      */
     public record NearMiss(
-            double lengthMm,
-            int count,
-            int shorterMm,
-            boolean sure,
-            Optional<BigDecimal> saved,
-            int boardsSaved,
-            List<String> marks) {
+            SmallerBeds sizes, int shorterMm, boolean sure, Optional<BigDecimal> saved, int boardsSaved, List<String> marks) {
         public NearMiss {
             marks = List.copyOf(marks);
         }
@@ -59,20 +46,20 @@ public record SawAdvice(
 
     /** One for each section of wall timber, in the order of {@link JobSheet#cutting}. */
     public static List<SawAdvice> of(JobSheet sheet) {
-        return sheet.cutting().stream().map(SawAdvice::of).toList();
+        return sheet.cutting().stream().map(cutting -> of(sheet, cutting)).toList();
     }
 
-    private static SawAdvice of(SectionCutting cutting) {
-        int there = NearMisses.lengths(cutting.saw().problem(), byDemand(cutting), nested(cutting.saw()));
-        int tried = Math.min(there, NearMisses.MOST_LENGTHS);
+    private static SawAdvice of(JobSheet sheet, SectionCutting cutting) {
+        List<SmallerBeds> changes = SmallerBeds.of(sheet, cutting);
+        List<SmallerBeds> tried = changes.stream().limit(NearMisses.MOST_LENGTHS).toList();
         Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
         return new SawAdvice(
                 cutting.section(),
                 way("pooled once", staging.pooledOnce(), cutting),
                 way("weekend by weekend", staging.stageByStage(), cutting),
-                nearMisses(cutting),
-                tried,
-                there);
+                nearMisses(cutting, tried),
+                tried.size(),
+                changes.size());
     }
 
     private static Way way(String name, Staging.Way way, SectionCutting cutting) {
@@ -83,41 +70,32 @@ public record SawAdvice(
         return cutting.saw().ways().get(0).cost().isPresent();
     }
 
-    /** The largest saving that is sure first, then what was only found by search. */
-    private static List<NearMiss> nearMisses(SectionCutting cutting) {
-        SawWork saw = cutting.saw();
-        return NearMisses.of(saw.problem(), byDemand(cutting), nested(saw), NearMisses.GLANCE, NearMisses.MOST_LENGTHS).stream()
-                .filter(miss -> miss.sure() || priced(cutting) || miss.boardsSaved() > 0)
-                .sorted(Comparator.comparing(NearMisses.NearMiss::sure).reversed())
-                .map(miss -> new NearMiss(
-                        miss.lengthMm(),
-                        miss.count(),
-                        miss.shorterMm(),
-                        miss.sure(),
-                        priced(cutting) ? Optional.of(miss.saved()) : Optional.empty(),
-                        miss.boardsSaved(),
-                        miss.ids().stream().flatMap(id -> saw.marks().get(id).stream()).toList()))
+    /** The largest saving that is sure first, then what was only found by search; a change within another that saves as much. */
+    private static List<NearMiss> nearMisses(SectionCutting cutting, List<SmallerBeds> changes) {
+        List<NearMiss> found = new ArrayList<>();
+        for (SmallerBeds change : changes) {
+            NearMisses.saving(cutting.saw().problem(), cutting.result(), change.change(), NearMisses.GLANCE)
+                    .filter(saving -> saving.sure() || priced(cutting) || saving.boardsSaved() > 0)
+                    .ifPresent(saving -> found.add(new NearMiss(
+                            change,
+                            saving.shorterMm(),
+                            saving.sure(),
+                            priced(cutting) ? Optional.of(saving.saved()) : Optional.empty(),
+                            saving.boardsSaved(),
+                            change.marks())));
+        }
+        return found.stream()
+                .filter(miss -> found.stream().noneMatch(less -> less != miss && miss.marks().size() > less.marks().size()
+                        && miss.marks().containsAll(less.marks()) && less.shorterMm() <= miss.shorterMm() && !more(miss, less)))
+                .sorted(Comparator.comparing(NearMiss::sure)
+                        .thenComparing(miss -> miss.saved().orElse(BigDecimal.ZERO))
+                        .thenComparingInt(NearMiss::boardsSaved)
+                        .reversed())
                 .toList();
     }
 
-    /** A nest is as long as its pieces make it. */
-    private static Set<String> nested(SawWork saw) {
-        Set<String> nests = saw.nests().stream().map(Nest::mark).collect(Collectors.toSet());
-        Set<String> ids = new HashSet<>();
-        saw.marks().forEach((id, marks) -> {
-            if (marks.stream().anyMatch(nests::contains)) ids.add(id);
-        });
-        return ids;
-    }
-
-    /** The result with what could not be cut under the ids of the demands, as the problem has them. */
-    private static CuttingResult byDemand(SectionCutting cutting) {
-        Map<String, String> demandOf = new HashMap<>();
-        cutting.saw().marks().forEach((id, marks) -> marks.forEach(mark -> demandOf.put(mark, id)));
-        CuttingResult result = cutting.result();
-        return result.renamed(result.plan(), result.unplaced().stream()
-                .map(piece -> new Unplaced(
-                        demandOf.getOrDefault(piece.id(), piece.id()), piece.lengthMm(), piece.count(), piece.why()))
-                .toList());
+    private static boolean more(NearMiss one, NearMiss other) {
+        int money = one.saved().orElse(BigDecimal.ZERO).compareTo(other.saved().orElse(BigDecimal.ZERO));
+        return money > 0 || money == 0 && one.boardsSaved() > other.boardsSaved();
     }
 }

@@ -101,14 +101,17 @@ final class SawWorkJson {
             section.put("section", advice.section());
             section.set("pooledOnce", way(advice.pooledOnce()));
             section.set("weekendByWeekend", way(advice.weekendByWeekend()));
-            section.put("lengthsTried", advice.lengthsTried());
-            section.put("lengthsThere", advice.lengthsThere());
+            section.put("changesTried", advice.changesTried());
+            section.put("changesThere", advice.changesThere());
             ArrayNode misses = section.putArray("nearMisses");
             for (SawAdvice.NearMiss miss : advice.nearMisses()) {
                 ObjectNode one = misses.addObject();
-                one.set("length", JobSheetJson.number(miss.lengthMm(), 1));
-                one.put("count", miss.count());
+                one.set("beds", texts(miss.sizes().beds()));
+                one.set("walls", texts(miss.sizes().walls()));
+                one.put("narrower", miss.sizes().narrower());
+                one.put("shallower", miss.sizes().shallower());
                 one.put("shorter", miss.shorterMm());
+                one.put("text", miss.sizes().words(miss.shorterMm() + " mm"));
                 one.put("sure", miss.sure());
                 JobSheetJson.money(one, "saved", miss.saved());
                 one.put("boardsSaved", miss.boardsSaved());

@@ -137,7 +137,7 @@ final class BenchPrint {
                 advice.stream()
                         .flatMap(one -> one.nearMisses().stream())
                         .map(miss -> new SawDay.NearMiss(
-                                miss.lengthMm(), miss.count(), miss.shorterMm(), saved(miss, currency), miss.marks()))
+                                miss.sizes()::words, miss.shorterMm(), saved(miss, currency), miss.marks()))
                         .toList());
     }
 

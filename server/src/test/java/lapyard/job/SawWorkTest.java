@@ -5,6 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
+import lapyard.plan.Bed;
+import lapyard.geometry.Spans;
+import lapyard.geometry.Point;
+import lapyard.geometry.Outline;
+import java.util.Random;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -73,15 +78,78 @@ class SawWorkTest {
                 new TreeSet<>(second.taken()));
     }
 
-    /** Two of 1200, a kerf and both trims are 2424, 24 over a board of 2400; 12 less on each and one board holds both. */
+    private static final String ONLY_2400 =
+            ",\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":2400,\"price\":17.40}]}]}}";
+
+    /**
+     * Two of 1200, a kerf and both trims are 2424, 24 over a board of 2400. Made 24 narrower, A and C are 1176 and each shares a board
+     * with B or D; 24 shallower likewise; 12 less both ways makes all four 1188. Each saves two boards of four.
+     */
     @Test
-    void aNearMissIsOfferedWithItsSavingAndItsPieces() {
-        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"Q\",\"width\":1300,\"depth\":1300,\"courses\":1}],"
-                + "\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":2400,\"price\":17.40}]}]}}");
+    void aNearMissIsAChangeOfABedThatCloses() {
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"Q\",\"width\":1300,\"depth\":1300,\"courses\":1}]" + ONLY_2400);
         assertEquals(4, sheet.cutting().get(0).result().boards());
+        List<SawAdvice.NearMiss> misses = SawAdvice.of(sheet).get(0).nearMisses();
         assertEquals(
-                List.of(new SawAdvice.NearMiss(1200, 4, 12, true, Optional.of(new BigDecimal("34.80")), 2, List.of("Q-1A", "Q-1B", "Q-1C", "Q-1D"))),
-                SawAdvice.of(sheet).get(0).nearMisses());
+                List.of("make bed Q narrower and shallower by 12 mm each", "make bed Q 24 mm narrower", "make bed Q 24 mm shallower"),
+                misses.stream().map(miss -> miss.sizes().words(miss.shorterMm() + " mm")).toList());
+        assertEquals(List.of("34.80", "34.80", "34.80"), misses.stream().map(miss -> miss.saved().orElseThrow().toPlainString()).toList());
+        assertEquals(List.of(2, 2, 2), misses.stream().map(SawAdvice.NearMiss::boardsSaved).toList());
+        assertTrue(misses.stream().allMatch(SawAdvice.NearMiss::sure));
+        assertEquals(List.of("Q-1A", "Q-1C"), misses.get(1).marks());
+    }
+
+    /**
+     * Whatever is offered can be had: the beds made smaller by so much, as the document says it, close, and their timber costs so
+     * much less. Sizes near what boards hold, rectangles and Ls, the seed fixed.
+     */
+    @Test
+    void whatIsOfferedCanBeHad() {
+        Random random = new Random(7);
+        int offered = 0;
+        for (int i = 0; i < 12; i++) {
+            int width = 1290 + random.nextInt(40);
+            int depth = 1290 + random.nextInt(40);
+            int notch = 300 + random.nextInt(100);
+            boolean ell = i % 3 == 0;
+            Outline outline = ell
+                    ? new Outline(List.of(new Point(0, 0), new Point(2 * width, 0), new Point(2 * width, depth), new Point(2 * width - notch, depth),
+                            new Point(2 * width - notch, 2 * depth), new Point(0, 2 * depth)))
+                    : Outline.rectangle(width, depth);
+            JobSheet sheet = Gardens.sheet(asDrawn(outline, outline));
+            for (SawAdvice.NearMiss miss : SawAdvice.of(sheet).get(0).nearMisses()) {
+                Outline smaller = outline;
+                for (boolean acrossX : new boolean[] {true, false}) {
+                    if (acrossX ? miss.sizes().narrower() : miss.sizes().shallower()) {
+                        smaller = Spans.stretched(smaller, acrossX, span(outline, acrossX, miss.sizes().walls()), -miss.shorterMm());
+                    }
+                }
+                JobSheet then = Gardens.sheet(miss.sizes().beds().size() == 2 ? asDrawn(smaller, smaller) : asDrawn(smaller, outline));
+                assertEquals(2, miss.sizes().beds().size(), "alike beds change together");
+                BigDecimal less = sheet.cutting().get(0).result().cost().subtract(then.cutting().get(0).result().cost());
+                assertTrue(less.compareTo(miss.saved().orElseThrow()) >= 0, outline + ": " + miss + " saved " + less);
+                offered++;
+            }
+        }
+        assertTrue(offered >= 5, "offered " + offered);
+    }
+
+    private static int span(Outline outline, boolean acrossX, List<String> walls) {
+        for (int span = 0; span < Spans.of(outline, acrossX).size(); span++) {
+            if (Spans.sides(outline, acrossX, span).stream().map(Bed::wallLetter).allMatch(walls::contains)) {
+                return span;
+            }
+        }
+        throw new AssertionError("no span has walls " + walls);
+    }
+
+    private static String asDrawn(Outline one, Outline other) {
+        return "{\"beds\":[" + bed("A", one, 0) + "," + bed("B", other, 6000) + "]" + ONLY_2400;
+    }
+
+    private static String bed(String id, Outline outline, int x) {
+        String corners = outline.corners().stream().map(at -> "[" + (int) at.x() + "," + (int) at.y() + "]").collect(Collectors.joining(","));
+        return "{\"id\":\"" + id + "\",\"at\":[" + x + ",0],\"outline\":[" + corners + "],\"courses\":1,\"seams\":false}";
     }
 
     /** Every strip of both floors is in the bearers' saw work under its own name, once. */
