@@ -48,6 +48,10 @@ public final class Caller {
         all.forEach(Runnable::run);
     }
 
+    public synchronized boolean hasLeft() {
+        return left;
+    }
+
     /** @param ended told once the caller leaves; at once where that has happened */
     void waitsFor(Runnable ended) {
         boolean gone;

@@ -103,8 +103,8 @@ final class Task<T> {
                 boolean began = started == 0 && turn().map(Turn::startedNanos).orElse(0L) != 0;
                 if (began) continue;
                 throw queue.busy(started == 0
-                        ? "no turn came within " + seconds + " s: "
-                        : "it was given up after " + seconds + " s of work: ");
+                        ? "No turn came within " + seconds + " s: "
+                        : "It was given up after " + seconds + " s of work: ");
             }
         }
     }

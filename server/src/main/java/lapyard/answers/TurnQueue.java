@@ -132,15 +132,15 @@ final class TurnQueue {
     /**
      * @param document what is prepared first, so that no other turn prepares it at the same time; empty where it is ready
      * @param work     runs on a thread of its own; must throw nothing
-     * @throws Busy if too many wait
+     * @throws Busy if too many job sheets, prints and searches wait
      */
     synchronized Turn ask(WorkKind kind, String caller, String garden, Optional<String> document, Runnable work) {
         Turn turn = new Turn(kind, caller, garden, document, work);
         waiting.add(turn);
         beginWhatMay();
-        if (kind != WorkKind.UNWATCHED && waiting.contains(turn) && waitingWatched() > mostWaiting) {
+        if (kind.isBounded() && waiting.contains(turn) && waiting.stream().filter(other -> other.kind.isBounded()).count() > mostWaiting) {
             waiting.remove(turn);
-            throw busy("too much waits: ");
+            throw busy("Too much waits: ");
         }
         return turn;
     }

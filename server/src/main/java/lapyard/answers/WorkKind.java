@@ -24,6 +24,11 @@ public enum WorkKind {
         this.limitSeconds = limitSeconds;
     }
 
+    /** Whether only so many may wait. Checks are short, and searches that nobody waits for are counted where they are kept. */
+    boolean isBounded() {
+        return this != CHECK && this != UNWATCHED;
+    }
+
     /** Whether one turn may take long, so that never all turns are of these kinds. */
     boolean isLong() {
         return this == PRINT || this == SEARCH;

@@ -25,6 +25,7 @@ import lapyard.answers.Desk;
 import lapyard.rest.AccessLog;
 import lapyard.rest.Binding;
 import lapyard.rest.Keys;
+import lapyard.rest.OutOfMemory;
 import lapyard.rest.Samples;
 import lapyard.rest.Server;
 import lapyard.store.GardenStore;
@@ -132,6 +133,7 @@ public final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
+        OutOfMemory.watch();
         try {
             List<String> tokens = tokens();
             Optional<Retention> thinning =

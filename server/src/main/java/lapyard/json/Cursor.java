@@ -24,11 +24,24 @@ final class Cursor {
     static final double FAR_MM = 1_000_000;
 
     /** What is gathered while one document is read. */
+    /** Whoever has so much to put right is told of it in pieces; without an end a hostile document would fill the memory. */
+    private static final int MOST_FINDINGS = 2000;
+
+    /** Ends the reading of a document with more findings than are told. */
+    static final class Full extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
+
     static final class Notes {
         final List<Finding> findings = new ArrayList<>();
         final List<String> defaulted = new ArrayList<>();
         /** Every field that was asked for, by pointer without array places: the test of the schema reads it. */
         final Set<String> asked = new LinkedHashSet<>();
+
+        void add(Finding finding) {
+            if (findings.size() >= MOST_FINDINGS) throw new Full();
+            findings.add(finding);
+        }
 
         boolean stopped() {
             return findings.stream().anyMatch(finding -> finding.weight() == Finding.Weight.STOP);
@@ -284,11 +297,11 @@ final class Cursor {
     }
 
     void stopBy(String field, String text, Amount amount, String... ways) {
-        notes.findings.add(Finding.stop(inner(field), text, amount, ways));
+        notes.add(Finding.stop(inner(field), text, amount, ways));
     }
 
     void add(Finding finding) {
-        notes.findings.add(finding);
+        notes.add(finding);
     }
 
     void defaulted(String field) {

@@ -54,7 +54,12 @@ public final class GardenReader {
 
     /** As above, of a text that is parsed already. */
     public static Reading read(JsonNode document) {
-        return read(document, new Cursor.Notes());
+        Cursor.Notes notes = new Cursor.Notes();
+        try {
+            return read(document, notes);
+        } catch (Cursor.Full full) {
+            return new Reading.Refused(notes.findings);
+        }
     }
 
     static Reading read(JsonNode document, Cursor.Notes notes) {

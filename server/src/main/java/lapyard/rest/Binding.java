@@ -5,7 +5,7 @@ import java.net.UnknownHostException;
 import java.util.Optional;
 import java.util.Set;
 import javax.net.ssl.SSLContext;
-import org.glassfish.grizzly.http.server.Request;
+import org.glassfish.grizzly.http.HttpRequestPacket;
 
 /**
  * Where the server listens and who may use it.
@@ -39,8 +39,8 @@ public record Binding(String host, int port, Keys keys, Optional<SSLContext> tls
     }
 
     /** Who sent it; behind a proxy of ours, whom the proxy says it had it from. */
-    String addressOf(Request request) {
-        String from = String.valueOf(request.getRemoteAddr());
+    String addressOf(HttpRequestPacket request) {
+        String from = String.valueOf(request.getRemoteAddress());
         String told = request.getHeader("X-Forwarded-For");
         if (told == null || !proxies.contains(from)) return from;
         String last = told.substring(told.lastIndexOf(',') + 1).strip();

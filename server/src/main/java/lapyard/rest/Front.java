@@ -20,6 +20,7 @@ final class Front extends HttpHandler {
     private final Supplier<PageFiles> page;
     private final Supplier<HttpHandler> api;
     private final Live live;
+    private final LongAnswers longAnswers;
     private final StandingAnswers standing;
     private final Metrics metrics;
     private final Binding binding;
@@ -32,6 +33,7 @@ final class Front extends HttpHandler {
             Supplier<HttpHandler> api,
             Live live,
             StandingAnswers standing,
+            HangUps hangUps,
             Metrics metrics,
             AccessLog log) {
         this.binding = binding;
@@ -40,6 +42,7 @@ final class Front extends HttpHandler {
         this.page = page;
         this.api = api;
         this.live = live;
+        this.longAnswers = new LongAnswers(hangUps);
         this.standing = standing;
         this.metrics = metrics;
     }
@@ -51,36 +54,63 @@ final class Front extends HttpHandler {
             line.closeSilently(); // it sends requests and does not take the answers to those before
             return;
         }
-        long from = System.nanoTime();
-        String id = Ids.next();
-        String path = request.getRequestURI();
-        String method = request.getMethod().getMethodString();
         metrics.began();
-        Guard.Verdict verdict = guard.verdict(request, path);
-        Asking.begin(new Asking(id, verdict.who(), verdict.garden()));
+        Guard.Verdict verdict = guard.verdict(request.getRequest());
+        Exchange asked = new Exchange(request, Ids.next(), verdict, System.nanoTime());
+        String path = request.getRequestURI();
+        Asking.begin(new Asking(asked.id(), verdict.who(), verdict.garden()));
         try {
-            everyHeader(response);
-            response.setHeader("X-Request-Id", id);
-            answer(path, verdict.refusal(), request, response);
+            everyHeader(path, response);
+            response.setHeader("X-Request-Id", asked.id());
+            if (answered(path, verdict.refusal(), request, response)) ended(asked, response);
+            else if (LongAnswers.has(request)) longAnswers.begin(asked.address(binding), request, response, () -> askApi(request, response), asked.asking(), () -> ended(asked, response));
+            else {
+                askApi(request, response);
+                ended(asked, response);
+            }
+        } catch (Throwable thrown) {
+            OutOfMemory.check(thrown);
+            ended(asked, response);
+            throw thrown;
         } finally {
             Asking.end();
-            long took = System.nanoTime() - from;
-            metrics.ended(known(method), response.getStatus(), took);
-            log.line(id, binding.addressOf(request), verdict.who(), method, path, response.getStatus(), took / 1_000_000);
         }
     }
 
-    private void answer(String path, Optional<Problem> refusal, Request request, Response response) throws Exception {
+    private record Exchange(Request request, String id, Guard.Verdict verdict, long fromNanos) {
+        String address(Binding binding) {
+            return binding.addressOf(request.getRequest());
+        }
+
+        Asking asking() {
+            return new Asking(id, verdict.who(), verdict.garden());
+        }
+    }
+
+    /** The answer is written, or its line is gone. */
+    private void ended(Exchange asked, Response response) {
+        WholeBodies.free(asked.request().getRequest());
+        long took = System.nanoTime() - asked.fromNanos();
+        String method = asked.request().getMethod().getMethodString();
+        metrics.ended(known(method), response.getStatus(), took);
+        log.line(asked.id(), asked.address(binding), asked.verdict().who(), method, asked.request().getRequestURI(), response.getStatus(), took / 1_000_000);
+    }
+
+    /** @return false where the resources have to be asked */
+    private boolean answered(String path, Optional<Problem> refusal, Request request, Response response) throws Exception {
         if (refusal.isPresent()) {
             if (refusal.get().status() == 401) response.setHeader("WWW-Authenticate", "Bearer realm=\"lapyard\"");
             send(response, refusal.get());
+        } else if (WholeBodies.hadNoRoom(request.getRequest())) {
+            send(response, Problem.later(503, "bodies of other requests take all the memory that is set aside for them: nothing was changed, ask again", 10));
         } else if (!path.startsWith("/api/") && page.get().has(path)) {
             page.get().serve(path, request, response);
         } else if (Live.has(path)) {
             live.serve(path, request, response);
-        } else if (!standing.serve(path, request, response)) {
-            askApi(request, response);
+        } else {
+            return standing.serve(path, request, response);
         }
+        return true;
     }
 
     private void askApi(Request request, Response response) throws Exception {
@@ -92,14 +122,15 @@ final class Front extends HttpHandler {
         }
     }
 
-    private static void everyHeader(Response response) {
+    private void everyHeader(String path, Response response) {
+        if (binding.tls().isPresent()) response.setHeader("Strict-Transport-Security", "max-age=31536000");
         response.setHeader("Date", HttpDate.now());
         response.setHeader("X-Content-Type-Options", "nosniff");
         response.setHeader("Referrer-Policy", "same-origin");
         response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
         response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
         response.setHeader("Content-Security-Policy", POLICY);
-        response.setHeader("Cache-Control", "no-cache");
+        response.setHeader("Cache-Control", path.startsWith("/api") ? "private, no-cache" : "no-cache");
         response.setHeader("Vary", "Accept-Encoding");
     }
 

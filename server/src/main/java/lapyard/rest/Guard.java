@@ -12,8 +12,8 @@ import lapyard.answers.Answer;
 import lapyard.store.GardenStore;
 import lapyard.store.Share;
 import lapyard.store.StoreFault;
+import org.glassfish.grizzly.http.HttpRequestPacket;
 import org.glassfish.grizzly.http.Method;
-import org.glassfish.grizzly.http.server.Request;
 
 /**
  * Turns away what must not reach a resource: other sites' pages acting through a visitor's browser (by a Host that
@@ -24,6 +24,7 @@ final class Guard {
     /** What every share token starts with, so that only those cost a look into the store. */
     static final String SHARE = "share-";
 
+    private static final String VERDICT = "lapyard.verdict";
     private static final Set<Method> SAFE = Set.of(Method.GET, Method.HEAD, Method.OPTIONS);
     private static final Set<String> ELSEWHERE = Set.of("cross-site", "same-site");
     /** Made from a body, nothing is kept: reading, though by POST. */
@@ -53,16 +54,35 @@ final class Guard {
         }
     }
 
-    Verdict verdict(Request request, String path) {
+    /** Judged once for a request, from its header, before its body. */
+    Verdict verdict(HttpRequestPacket request) {
+        if (request.getAttribute(VERDICT) instanceof Verdict known) return known;
+        Verdict verdict = judged(request, request.getRequestURI());
+        request.setAttribute(VERDICT, verdict);
+        return verdict;
+    }
+
+    private Verdict judged(HttpRequestPacket request, String path) {
+        Optional<String> written = HeaderRules.broken(request);
+        if (written.isPresent()) return Verdict.no(Problem.of(400, written.get()));
         String host = Optional.ofNullable(request.getHeader("Host")).orElse("").toLowerCase(Locale.ROOT);
         if (binding.keys().isEmpty() && !ours(nameOf(host)))
             return Verdict.no(Problem.of(421, "this server answers to localhost and its own address only"));
         if (!SAFE.contains(request.getMethod()) && fromElsewhere(request, host))
             return Verdict.no(Problem.of(403, "another site's page may not change anything here"));
+        if (path.startsWith("/api") && fromElsewhere(request, host))
+            return Verdict.no(Problem.of(403, "another site's page may not ask for anything here"));
         Verdict caller = needsToken(path) ? caller(request, path) : Verdict.yes("anyone");
-        if (caller.refusal().isEmpty() && request.getContentLengthLong() > BodyReader.limit(path))
+        if (caller.refusal().isEmpty() && hasEncodedBody(request))
+            return Verdict.no(Problem.of(415, "the body is said to be compressed: send it as it is, without Content-Encoding"));
+        if (caller.refusal().isEmpty() && request.getContentLength() > BodyReader.limit(path))
             return Verdict.no(BodyReader.tooLarge(BodyReader.limit(path)).problem());
         return caller;
+    }
+
+    /** Whether what is sent there is only worked on, and nothing is kept. */
+    static boolean onlyReasons(String path) {
+        return ONLY_REASONS.matcher(path).matches();
     }
 
     private boolean ours(String name) {
@@ -78,7 +98,12 @@ final class Guard {
         return colon > host.lastIndexOf(']') ? host.substring(0, colon) : host;
     }
 
-    private static boolean fromElsewhere(Request request, String host) {
+    private static boolean hasEncodedBody(HttpRequestPacket request) {
+        String encoding = request.getHeader("Content-Encoding");
+        return encoding != null && !encoding.strip().equalsIgnoreCase("identity");
+    }
+
+    private static boolean fromElsewhere(HttpRequestPacket request, String host) {
         String site = request.getHeader("Sec-Fetch-Site");
         if (site != null && ELSEWHERE.contains(site)) return true;
         String origin = request.getHeader("Origin");
@@ -97,7 +122,7 @@ final class Guard {
         return text.contains("%") || text.contains("//") || text.contains("/.") || text.contains(";");
     }
 
-    private Verdict caller(Request request, String path) {
+    private Verdict caller(HttpRequestPacket request, String path) {
         String header = request.getHeader("Authorization");
         if (header == null || !header.regionMatches(true, 0, "Bearer ", 0, 7))
             return Verdict.no(Problem.of(401, "send a token as Authorization: Bearer TOKEN"));
@@ -108,7 +133,7 @@ final class Guard {
         boolean reads = SAFE.contains(request.getMethod());
         if (Keys.any(binding.keys().editors(), offered)) return Verdict.yes("editor");
         if (Keys.any(binding.keys().readers(), offered))
-            return reads || ONLY_REASONS.matcher(path).matches()
+            return reads || onlyReasons(path)
                     ? Verdict.yes("reader")
                     : Verdict.no(Problem.of(403, "this token reads and changes nothing: use an editor's"));
         try {
@@ -126,7 +151,7 @@ final class Guard {
         return store.get().shares().byHash(Answer.hash(offered.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private static Verdict ofShare(String garden, Request request, String path, boolean reads) {
+    private static Verdict ofShare(String garden, HttpRequestPacket request, String path, boolean reads) {
         Verdict yes = new Verdict(Optional.empty(), "share", Optional.of(garden));
         if (reads && List.of("/api/gardens", "/api/samples").contains(path)) return yes;
         Matcher address = OF_GARDEN.matcher(path);

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,9 @@ import lapyard.words.Wording;
  * @param snags findings, where there are any
  */
 record Problem(int status, String detail, Map<String, Object> more, List<Finding> snags) {
+    /** Findings that one answer shows. */
+    static final int MOST_SNAGS = 100;
+
     static final String TYPE = "application/problem+json";
 
     Problem {
@@ -86,9 +90,11 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
         }
     }
 
-    /** The member {@code snags}, as every answer shows findings. */
+    /** The member {@code snags}, as every answer shows findings: the first of them, and how many more there are. */
     static void writeSnags(JsonGenerator json, List<Finding> findings) throws IOException {
+        List<Finding> heaviest = findings.stream().sorted(Comparator.comparing(Finding::weight)).limit(MOST_SNAGS).toList();
         json.writeFieldName("snags");
-        json.writeRawValue(FindingsJson.of(findings, Wording.METRIC).toString());
+        json.writeRawValue(FindingsJson.of(heaviest, Wording.METRIC).toString());
+        if (findings.size() > MOST_SNAGS) json.writeNumberField("moreSnags", findings.size() - MOST_SNAGS);
     }
 }

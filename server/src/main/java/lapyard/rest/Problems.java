@@ -36,6 +36,7 @@ final class Problems implements ExceptionMapper<Throwable> {
 
     /** What is said of anything that was thrown. */
     static Problem of(Throwable thrown) {
+        OutOfMemory.check(thrown);
         if (thrown instanceof Refusal refusal) return refusal.problem();
         if (thrown instanceof Refused refused) return new Refusal(refused.findings()).problem();
         if (thrown instanceof Busy busy) return Problem.later(503, busy.getMessage(), busy.retrySeconds());

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
@@ -32,6 +34,9 @@ import org.glassfish.jersey.server.ServerProperties;
  */
 public final class Server implements AutoCloseable {
     private static final int WORKERS = 40;
+    /** Of the heap: bodies that arrive may take so much of it. */
+    private static final int BODIES_SHARE = 24;
+    private static final int SWEEP_SECONDS = 5;
     /** An answer that is not taken for so long is given up, and its connection with it. */
     private static final int WRITE_SECONDS = 10;
     private static final int GRACE_SECONDS = 10;
@@ -51,9 +56,14 @@ public final class Server implements AutoCloseable {
     private final CompletableFuture<HttpHandler> api;
 
     private final Live live;
+    private final ScheduledExecutorService sweeper;
+    private final HangUps hangUps;
 
     private Server(
-            HttpServer http, NetworkListener listener, Binding binding, CompletableFuture<HttpHandler> api, Live live) {
+            HttpServer http, NetworkListener listener, Binding binding, CompletableFuture<HttpHandler> api, Live live,
+            ScheduledExecutorService sweeper, HangUps hangUps) {
+        this.sweeper = sweeper;
+        this.hangUps = hangUps;
         this.http = http;
         this.listener = listener;
         this.binding = binding;
@@ -90,6 +100,10 @@ public final class Server implements AutoCloseable {
                 () -> container(store, answers, new Samples(files), metrics, live, standing), threads);
         CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
 
+        Guard guard = new Guard(binding, store, new Attempts(System::nanoTime));
+        BodyBudget bodies = new BodyBudget(Runtime.getRuntime().maxMemory() / BODIES_SHARE, System::nanoTime);
+        ScheduledExecutorService sweeper = swept(bodies);
+        HangUps hangUps = new HangUps();
         HttpServer http = new HttpServer();
         NetworkListener listener = new NetworkListener("lapyard", binding.host(), binding.port());
         listener.setTraceEnabled(false);
@@ -118,7 +132,8 @@ public final class Server implements AutoCloseable {
                 "application/problem+json",
                 "image/svg+xml");
         listener.registerAddOn(new UpgradesDeclined());
-        listener.registerAddOn(new WholeBodies());
+        listener.registerAddOn(new WholeBodies(guard, bodies));
+        listener.registerAddOn(hangUps);
         listener.getTransport().setWriteTimeout(WRITE_SECONDS, TimeUnit.SECONDS);
         listener.getTransport()
                 .setWorkerThreadPoolConfig(ThreadPoolConfig.defaultConfig()
@@ -131,11 +146,12 @@ public final class Server implements AutoCloseable {
         configuration.addHttpHandler(
                 new Front(
                         binding,
-                        new Guard(binding, store, new Attempts(System::nanoTime)),
+                        guard,
                         page::join,
                         api::join,
                         live,
                         standing,
+                        hangUps,
                         metrics,
                         log), "/");
         http.start();
@@ -146,9 +162,21 @@ public final class Server implements AutoCloseable {
         } catch (IOException noPort) {
             http.shutdownNow();
             closeQuietly(live);
+            sweeper.shutdownNow();
+            hangUps.close();
             throw noPort;
         }
-        return new Server(http, listener, binding, api, live);
+        return new Server(http, listener, binding, api, live, sweeper, hangUps);
+    }
+
+    private static ScheduledExecutorService swept(BodyBudget bodies) {
+        ScheduledExecutorService sweeper = Executors.newSingleThreadScheduledExecutor(work -> {
+            Thread thread = new Thread(work, "lapyard-bodies");
+            thread.setDaemon(true);
+            return thread;
+        });
+        sweeper.scheduleWithFixedDelay(bodies::cutOffLate, SWEEP_SECONDS, SWEEP_SECONDS, TimeUnit.SECONDS);
+        return sweeper;
     }
 
     private static HttpHandler container(
@@ -211,6 +239,8 @@ public final class Server implements AutoCloseable {
     /** Takes no more requests and lets the running ones end, ten seconds at most. */
     @Override
     public void close() {
+        sweeper.shutdownNow();
+        hangUps.close();
         closeQuietly(live);
         try {
             http.shutdown(GRACE_SECONDS, TimeUnit.SECONDS).get(GRACE_SECONDS + 1L, TimeUnit.SECONDS);

@@ -8,11 +8,13 @@ import java.util.regex.Pattern;
 import lapyard.store.Stored;
 
 /**
- * Entity tags, of RFC 9110 section 8.8.3. A garden's tag is its revision. Tags are compared weakly throughout, since a
- * proxy that compresses weakens them on their way; anything that is no tag matches nothing.
+ * Entity tags, of RFC 9110 section 8.8.3. A garden's tag is its revision. If-None-Match is compared weakly, If-Match
+ * strongly, as sections 13.1.1 and 13.1.2 say; anything that is no tag matches nothing.
  */
 final class Tags {
     private static final Pattern TAG = Pattern.compile("(?:W/)?\"([\\x21\\x23-\\x7e]*)\"");
+
+    private static final Pattern STRONG = Pattern.compile("(?<!W/)\"([\\x21\\x23-\\x7e]*)\"(?:,|\\s|$)");
 
     private Tags() {}
 
@@ -27,7 +29,7 @@ final class Tags {
     /** True where If-None-Match says that the caller has it already; {@code tag} is in quotes. */
     static boolean has(String ifNoneMatch, String tag) {
         if (ifNoneMatch == null) return false;
-        return ifNoneMatch.strip().equals("*") || named(ifNoneMatch).contains(tag.substring(1, tag.length() - 1));
+        return ifNoneMatch.strip().equals("*") || named(ifNoneMatch, TAG).contains(tag.substring(1, tag.length() - 1));
     }
 
     /**
@@ -44,7 +46,7 @@ final class Tags {
                     Map.of("revision", current.revision()),
                     List.of()));
         if (ifMatch.strip().equals("*")) return current.revision();
-        List<String> named = named(ifMatch);
+        List<String> named = named(ifMatch, STRONG);
         if (named.contains(Long.toString(current.revision()))) return current.revision();
         return named.stream()
                 .filter(tag -> tag.matches("[0-9]{1,18}"))
@@ -53,9 +55,9 @@ final class Tags {
                 .orElse(0);
     }
 
-    private static List<String> named(String header) {
+    private static List<String> named(String header, Pattern form) {
         List<String> tags = new ArrayList<>();
-        Matcher tag = TAG.matcher(header);
+        Matcher tag = form.matcher(header);
         while (tag.find()) tags.add(tag.group(1));
         return tags;
     }

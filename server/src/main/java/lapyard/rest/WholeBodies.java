@@ -1,6 +1,11 @@
 package lapyard.rest;
 
 import java.io.IOException;
+import java.util.Optional;
+import lapyard.rest.BodyBudget.Body;
+import org.glassfish.grizzly.CloseListener;
+import org.glassfish.grizzly.Connection;
+import org.glassfish.grizzly.ICloseType;
 import org.glassfish.grizzly.filterchain.BaseFilter;
 import org.glassfish.grizzly.filterchain.FilterChainBuilder;
 import org.glassfish.grizzly.filterchain.FilterChainContext;
@@ -12,10 +17,22 @@ import org.glassfish.grizzly.http.server.HttpServerFilter;
 import org.glassfish.grizzly.http.server.NetworkListener;
 
 /**
- * Holds a request back until its body is whole, so that a client that sends slowly, or never ends, holds a connection
- * but no thread. What is over the limit, and what waits for leave to go on, passes at once: it is refused, or asked on.
+ * Holds a request back until its body is whole, so that a client that sends slowly, or never ends, holds a connection but
+ * no thread. It is judged by its header first: what is refused, over the limit or without room passes at once and is
+ * answered, its body thrown away. What waits for leave to go on passes too, and is asked on.
  */
 final class WholeBodies extends BaseFilter implements AddOn {
+    private static final String HELD = "lapyard.body";
+    private static final String NO_ROOM = "lapyard.no-room";
+
+    private final Guard guard;
+    private final BodyBudget budget;
+
+    WholeBodies(Guard guard, BodyBudget budget) {
+        this.guard = guard;
+        this.budget = budget;
+    }
+
     @Override
     public void setup(NetworkListener listener, FilterChainBuilder filters) {
         filters.add(filters.indexOfType(HttpServerFilter.class), this);
@@ -23,14 +40,43 @@ final class WholeBodies extends BaseFilter implements AddOn {
 
     @Override
     public NextAction handleRead(FilterChainContext context) throws IOException {
-        if (!(context.getMessage() instanceof HttpContent content)) return context.getInvokeAction();
-        if (content.isLast() || !(content.getHttpHeader() instanceof HttpRequestPacket request))
+        if (!(context.getMessage() instanceof HttpContent content) || !(content.getHttpHeader() instanceof HttpRequestPacket request))
             return context.getInvokeAction();
-        int limit = BodyReader.limit(request.getRequestURI());
-        boolean tooLong = request.getContentLength() > limit || content.getContent().remaining() > limit;
-        boolean asksFirst = request.getHeader("Expect") != null;
-        return tooLong || asksFirst || request.getUpgradeDC().getLength() > 0
-                ? context.getInvokeAction()
-                : context.getStopAction(content);
+        boolean passes = request.getUpgradeDC().getLength() > 0 || isAsked(request) || guard.verdict(request).refusal().isPresent();
+        if (content.isLast() || passes) {
+            held(request).ifPresent(Body::isWhole);
+            return context.getInvokeAction();
+        }
+        Body body = held(request).orElseGet(() -> begin(context.getConnection(), request));
+        if (!body.holds(content.getContent().remaining())) {
+            request.setAttribute(NO_ROOM, true);
+            return context.getInvokeAction();
+        }
+        return content.getContent().remaining() > BodyReader.limit(request.getRequestURI()) ? context.getInvokeAction() : context.getStopAction(content);
+    }
+
+    private static boolean isAsked(HttpRequestPacket request) {
+        return request.getHeader("Expect") != null || request.getAttribute(NO_ROOM) != null;
+    }
+
+    private static Optional<Body> held(HttpRequestPacket request) {
+        return Optional.ofNullable((Body) request.getAttribute(HELD));
+    }
+
+    private Body begin(Connection<?> connection, HttpRequestPacket request) {
+        Body body = budget.begin(connection::closeSilently);
+        request.setAttribute(HELD, body);
+        connection.addCloseListener((CloseListener<Connection<?>, ICloseType>) (closed, why) -> body.free());
+        return body;
+    }
+
+    /** There was no room for its body. */
+    static boolean hadNoRoom(HttpRequestPacket request) {
+        return request.getAttribute(NO_ROOM) != null;
+    }
+
+    /** The request is answered: its body is not needed any more. */
+    static void free(HttpRequestPacket request) {
+        held(request).ifPresent(Body::free);
     }
 }

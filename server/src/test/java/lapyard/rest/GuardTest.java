@@ -101,13 +101,13 @@ class GuardTest {
         problem(403, open.patch(address, "{}", foreign));
         problem(403, open.delete(address, foreign));
         problem(403, open.post(address + "/revisions/1/restore", "", foreign));
-        assertEquals(
-                200, open.get(address, "Origin", "http://elsewhere.example").statusCode());
+        problem(403, open.get(address, "Origin", "http://elsewhere.example"));
+        assertEquals(200, open.get("/", "Origin", "http://elsewhere.example").statusCode());
     }
 
     @Test
     void aReadFromAnotherSiteGetsNoLeaveToShowWhatItGot() throws Exception {
-        HttpResponse<String> got = open.get(address, "Origin", "http://elsewhere.example");
+        HttpResponse<String> got = open.get("/", "Origin", "http://elsewhere.example");
         assertTrue(got.headers().firstValue("Access-Control-Allow-Origin").isEmpty());
         assertEquals(
                 "same-origin",
@@ -125,7 +125,7 @@ class GuardTest {
             Map<String, List<String>> headers = answer.headers().map();
             assertEquals(List.of("nosniff"), headers.get("X-Content-Type-Options"));
             assertTrue(headers.get("Content-Security-Policy").get(0).startsWith("default-src 'none'"));
-            assertEquals(List.of("no-cache"), headers.get("Cache-Control"));
+            assertTrue(headers.get("Cache-Control").get(0).endsWith("no-cache"));
             assertEquals(1, headers.get("Date").size());
         }
     }
