@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.plan.Bed;
-import lapyard.plan.BedNames;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /**
  * The floor of each bed that nobody gave one: open on grass, soil and gravel, slatted on slab and concrete. On ground that
@@ -51,12 +52,6 @@ public record BySurface(Garden garden, List<Finding> findings) {
     }
 
     private static Finding ask(List<String> beds) {
-        return Finding.note(
-                BedNames.where(beds) + ", ground",
-                "what " + (beds.size() == 1 ? "it stands" : "they stand") + " on is not drawn: reckoned as slabs, with a slatted base"
-                        + " and the bottom course cut to the ground",
-                new Amount(beds.size(), "beds"),
-                "draw the surface: grass, soil and gravel take an open base on a levelled strip",
-                "name the base of the bed");
+        return Finding.of(FindingKind.GROUND_NOT_DRAWN, Place.beds(beds)).way(WayKind.DRAW_SURFACE).way(WayKind.NAME_BASE);
     }
 }

@@ -36,6 +36,7 @@ public enum FindingKind {
     JOINT_STAGGER("joint.stagger", Weight.SNAG, WORK, true),
     LINER_LAP("liner.lap", Weight.SNAG, WORK, true),
     SCREW_NEAR_END("screw.near-end", Weight.NOTE, WORK, true),
+    GROUND_NOT_DRAWN("ground.not-drawn", Weight.NOTE, WORK),
     NOTCHES_NO_LEVELS("notch.no-levels", Weight.NOTE, WORK, true),
     NOTCHES_NO_LOW_WALL("notch.no-low-wall", Weight.NOTE, WORK, true),
     NOTCH_WALL_SHORT("notch.wall-short", Weight.NOTE, WORK, true),

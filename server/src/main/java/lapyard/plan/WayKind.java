@@ -25,6 +25,8 @@ public enum WayKind {
     LAP_CORNER,
     CUT_POINT_OFF,
     OPEN_CORNER,
+    DRAW_SURFACE,
+    NAME_BASE,
     POST_INSIDE,
     WALL_ACROSS,
     SHORTER_LEAST_PART,

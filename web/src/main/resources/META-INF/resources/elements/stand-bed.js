@@ -47,7 +47,7 @@ export class StandBed extends GardenElement {
       h('h2', { id: 'stand-title' }, 'Stand a bed'),
       this.width, this.depth, this.courses,
       h('div.field', {}, h('label', { for: 'stand-shape' }, 'Shape'), this.shape), this.parts,
-      h('p.usual', {}, 'Timber 100 x 200, turning lap, slatted base, liner and fill as usual: all can be changed later.'),
+      h('p.usual', {}, 'Timber 100 x 200, turning lap, base by the ground, liner and fill as usual: all can be changed later.'),
       h('div.verbs', {},
         h('button.main', { type: 'submit' }, 'Stand it'),
         h('button', { type: 'button', onclick: () => this.#close() }, 'Leave it'))));

@@ -18,7 +18,7 @@ export const FIELDS = [
   { key: 'courses', label: 'Courses', kind: 'count', usual: 3, from: [1, 20] },
   { key: 'lap', label: 'Lap', kind: 'choice', choices: [['turning', 'turning'], ['long-wall', 'long-wall']], usual: 'turning' },
   { key: 'seams', label: 'Long walls', kind: 'choice', choices: [['yes', 'may be joined'], ['no', 'one piece']], usual: 'yes', bedOnly: true },
-  { key: 'base', sub: 'kind', label: 'Base', kind: 'choice', choices: [['slatted', 'slatted'], ['open', 'open']], usual: 'slatted' },
+  { key: 'base', sub: 'kind', label: 'Base', kind: 'choice', choices: [['by-surface', 'by the ground'], ['slatted', 'slatted'], ['open', 'open']], usual: 'by-surface' },
   { key: 'base', sub: 'bearerEvery', label: 'Bearers every', kind: 'mm', usual: 400, from: [100, 2000], where: ['base', 'kind', 'slatted'] },
   { key: 'base', sub: 'drainGap', label: 'Gap at the low side', kind: 'mm', usual: 30, from: [0, 500], where: ['base', 'kind', 'slatted'] },
   { key: 'liner', sub: 'wanted', label: 'Liner', kind: 'choice', choices: [['yes', 'lined'], ['no', 'none']], usual: 'yes' },
@@ -29,7 +29,7 @@ export const FIELDS = [
   { key: 'fill', sub: 'settlement', label: 'Soil settles, %', kind: 'count', usual: 15, from: [0, 90] },
   { key: 'finish', sub: 'wanted', label: 'Finish', kind: 'choice', choices: [['yes', 'oiled'], ['no', 'none']], usual: 'yes' },
   { key: 'finish', sub: 'coats', label: 'Coats', kind: 'count', usual: 2, from: [1, 10], where: ['finish', 'wanted', 'yes'] },
-  { key: 'screws', sub: 'length', label: 'Screws', kind: 'mm', usual: 100, from: [20, 600] },
+  { key: 'screws', sub: 'length', label: 'Screws', kind: 'mm', usual: 120, from: [20, 600] },
   { key: 'screws', sub: 'perJoint', label: 'Screws a joint', kind: 'count', usual: 2, from: [1, 20] },
   { key: 'food', label: 'Grown in it', kind: 'choice', choices: [['no', 'anything'], ['yes', 'food: no unknown boards']], usual: 'no', bedOnly: true },
 ];

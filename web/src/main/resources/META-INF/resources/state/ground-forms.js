@@ -196,7 +196,7 @@ export const OBJECTS = {
     title: 'Under the walls', path: ['ground', 'preparation'],
     hint: 'Slabs and concrete are scribed to. Nothing is designed on a deck.',
     fields: [
-      choice('soft', 'On grass, soil and gravel', [['scribe', 'cut the bottom course to the ground'], ['level', 'level a trench'], ['strip', 'a strip of concrete'], ['pads', 'pads of concrete']], 'scribe'),
+      choice('soft', 'On grass, soil and gravel', [['scribe', 'cut the bottom course to the ground'], ['level', 'level a trench'], ['strip', 'a strip of concrete'], ['pads', 'pads of concrete']], 'level'),
       mm('strip', 'Strip wide', 200), mm('depth', 'Concrete deep', 100), mm('subBase', 'Sub-base deep', 100),
       mm('pad', 'Pad square', 300), mm('padEvery', 'Pads at most apart', 1200),
     ],
