@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import lapyard.catalogue.PackGoods;
 import lapyard.cutting.SawBoard;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipCsv;
@@ -93,7 +94,8 @@ public record Buying(List<Row> rows, int drops) {
         needs.forEach((item, byWeekend) -> byWeekend.forEach((weekend, need) -> {
             SlipLine line = lines.get(item);
             int day = (int) need[1];
-            rows.add(new Row(weekend, day, day - leads.getOrDefault(item, usual), item, line == null ? item : line.label(), need[0],
+            double loosening = sheet.garden().goods().catalogue().packs(item).map(PackGoods::loosening).orElse(1.0);
+            rows.add(new Row(weekend, day, day - leads.getOrDefault(item, usual), item, line == null ? item : line.label(), need[0] * loosening,
                     rolled.contains(item) ? "m2" : line == null ? "" : line.unit(), Map.of(), Map.of()));
         }));
         rows.sort(Comparator.comparingInt(Row::weekend).thenComparingInt(Row::needDay));

@@ -49,11 +49,12 @@ final class GroundNeeds {
         List<Input> inputs = new ArrayList<>();
         double kg = 0;
         for (GardenPath.Layer layer : work.path().layers()) {
+            double loosening = catalogue.packs(layer.item()).map(PackGoods::loosening).orElse(1.0);
             OptionalDouble density = catalogue.packs(layer.item()).map(PackGoods::densityKgM3).orElse(OptionalDouble.empty());
             if (density.isEmpty()) {
                 return quantities;
             }
-            double m3 = work.quantities().get(0).value() * layer.depthMm() / 1000;
+            double m3 = work.quantities().get(0).value() * layer.depthMm() / 1000 * loosening;
             kg += m3 * density.getAsDouble();
             inputs.add(Input.of(layer.item(), m3, "m3"));
             inputs.add(Input.of(layer.item() + " as delivered", density.getAsDouble(), "kg/m3"));
@@ -64,7 +65,7 @@ final class GroundNeeds {
                     kg,
                     "kg",
                     Working.of(
-                            "sum over layers of area x depth x weight of a cubic metre, as the catalogue has it",
+                            "sum over layers of loose area x depth x weight of a cubic metre, as the catalogue has it",
                             Working.GEOMETRY,
                             inputs.toArray(Input[]::new))));
         }

@@ -168,7 +168,8 @@ final class CatalogueReader {
         }
         String label = named.text("label", item, 200);
         String unit = named.text("unit", "", 20);
-        double spare = named.number("spare", 0, 0, 100, 1, "percent") / 100;
+        double spare = named.number("spare", PackGoods.usualSpare(item) * 100, 0, 100, 1, "percent") / 100;
+        double loosening = named.number("loosening", PackGoods.usualLoosening(item), 1, 3, 3, "");
         OptionalDouble density = optional(named, "density", 50, 5_000, 1, "kg/m3");
         List<Pack> packs = new ArrayList<>();
         for (Cursor size : named.objects("packs", "pack", 100)) {
@@ -189,7 +190,7 @@ final class CatalogueReader {
             packs.add(pack);
         }
         named.refuseUnknown();
-        return new PackGoods(item, label, unit, spare, packs, density);
+        return new PackGoods(item, label, unit, spare, loosening, packs, density);
     }
 
     /** Of one pack; what is sold by the tonne holds its tonnes over the density, down to a litre so that it covers. */

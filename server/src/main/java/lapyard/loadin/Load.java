@@ -29,6 +29,11 @@ public record Load(
         return acrossMm > 0 ? lengthMm - bedMm : 0;
     }
 
+    /** Places that all of it takes on the ground, one for each begun cubic metre of a bag or heap. */
+    long places() {
+        return count * Math.max(1, (long) Math.ceil(volumeM3 - 1e-9));
+    }
+
     public boolean bulk() {
         return massKg.isPresent() && massKg.getAsDouble() > HAND_KG && lengthMm == 0;
     }

@@ -26,7 +26,7 @@ import lapyard.working.Working.Input;
  * @param lifts      what is over the limit for one person, heaviest first
  * @param longest    the longest rigid thing; empty where there is none
  * @param roundTurn  the longest of its width that goes round the turn of the passage, mm; empty where none is known
- * @param bags       bulk bags that must stand somewhere
+ * @param bags       places that bulk bags and heaps take until they are wheeled in
  * @param bagPlaces  middles of places for them; empty where no yard is drawn
  * @param barrows    what is wheeled in, good by good
  */
@@ -116,7 +116,7 @@ public record LoadIn(
                 ? OptionalDouble.of(Passage.longestMm(
                         way.passageMm().getAsDouble(), way.afterTurnMm().getAsDouble(), longest.get().acrossMm()))
                 : OptionalDouble.empty();
-        long bags = all.stream().filter(Load::bulk).mapToLong(Load::count).sum();
+        long bags = all.stream().filter(Load::bulk).mapToLong(Load::places).sum();
         Optional<List<Point>> places = bags == 0
                 ? Optional.empty()
                 : BagPlaces.of(garden, way.bagMm(), way.dropSpot(), (int) Math.min(bags, MOST_PLACES));

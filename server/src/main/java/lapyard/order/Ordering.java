@@ -337,6 +337,9 @@ public final class Ordering {
             String formula) {
         List<Working.Input> inputs = new ArrayList<>();
         inputs.add(Working.Input.of("sum of needs", bare.doubleValue(), goods.unit()));
+        if (goods.loosening() != 1) {
+            inputs.add(Working.Input.of("loose over compacted", goods.loosening(), ""));
+        }
         inputs.add(Working.Input.of("spare", goods.spare(), ""));
         for (Pack pack : goods.packs()) {
             inputs.add(Working.Input.of(pack.name(), pack.content(), goods.unit()));
@@ -354,7 +357,7 @@ public final class Ordering {
     }
 
     private static String needFormula(PackGoods goods) {
-        return "need = sum of needs x (1 + spare)" + (counted(goods) ? ", up to a whole number" : "");
+        return "need = sum of needs x " + (goods.loosening() == 1 ? "" : "loose over compacted x ") + "(1 + spare)" + (counted(goods) ? ", up to a whole number" : "");
     }
 
     private static String inWords(PackCount bought) {
@@ -388,7 +391,7 @@ public final class Ordering {
     }
 
     private static BigDecimal withSpare(PackGoods goods, BigDecimal bare) {
-        BigDecimal need = bare.multiply(BigDecimal.ONE.add(BigDecimal.valueOf(goods.spare())))
+        BigDecimal need = bare.multiply(BigDecimal.valueOf(goods.loosening())).multiply(BigDecimal.ONE.add(BigDecimal.valueOf(goods.spare())))
                 .setScale(NEED_DECIMALS, RoundingMode.HALF_UP);
         return counted(goods) ? need.setScale(0, RoundingMode.CEILING) : need;
     }

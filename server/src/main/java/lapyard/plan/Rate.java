@@ -25,6 +25,7 @@ public enum Rate {
     BRACKET("bracket", 8, "a corner bracket with its screws"),
     COURSE_TIE("courseTie", 3, "a screw or strap that ties two courses"),
     CROSS_TIE("crossTie", 25, "a cross tie, both walls drilled"),
+    POST("post", 25, "a post behind a joint, dug in and screwed"),
     COAT("coat", 8, "a square metre and coat of finish"),
     BASE("base", 3, "a bearer, beam or slat"),
     LINER("liner", 5, "a square metre of liner laid, slit, folded and stapled"),

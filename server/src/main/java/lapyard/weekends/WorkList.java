@@ -239,7 +239,8 @@ public final class WorkList {
         List<String> fixed = new ArrayList<>();
         double fixing = fixing(load, "brackets", share, Rate.BRACKET, "brackets", fixed)
                 + (top ? fixing(load, "ties.course", 1, Rate.COURSE_TIE, "course ties", fixed)
-                        + fixing(load, "ties.cross", 1, Rate.CROSS_TIE, "cross ties", fixed) : 0);
+                        + fixing(load, "ties.cross", 1, Rate.CROSS_TIE, "cross ties", fixed)
+                        + fixing(load, "posts", 1, Rate.POST, "posts", fixed) : 0);
         if (fixing > 0) {
             shares.add(Share.alone(fixing));
             loads.add(String.join(", ", fixed));
@@ -293,7 +294,8 @@ public final class WorkList {
     }
 
     private void fill(BedLoad load, List<PathLoad> paths, Work lined) {
-        double barrows = load.amount("barrows");
+        double later = load.amount("barrows.top-up");
+        double barrows = load.amount("barrows") - later;
         if (barrows <= 0) return;
         List<After> after = new ArrayList<>(List.of(new After(lined.id(), 0, "it is ready for soil")));
         for (PathLoad path : paths) {
@@ -306,7 +308,7 @@ public final class WorkList {
                 List.of("a barrow of soil is about 75 kg: plank over edges, no hurry"));
         Work plant = add(load, "plant", "plant and mulch", load.amount("inner.area") * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
         works.add(new Work(plant.bed() + ".top-up", plant.place(), plant.bed(), "top-up", "top up",
-                List.of(Share.alone(crew.minutes(Rate.TOP_UP))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
+                List.of(Share.alone(crew.minutes(Rate.TOP_UP) + later * crew.minutes(Rate.BARROW))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
     }
 
     private List<String> notched(BedLoad load) {

@@ -16,10 +16,17 @@ public final class Gardens {
     public static final String WORKED = "\"defaults\":{\"screws\":{\"length\":100},\"finish\":{\"cover\":12},\"base\":\"slatted\","
             + "\"ties\":{\"courseTies\":false,\"crossTies\":false}}";
 
-    /** The boards of the worked beds with their example prices, a field of the catalogue. */
+    /** The boards and the bulk bags of the worked beds with their example prices and no spare, fields of the catalogue. */
     public static final String WORKED_BOARDS = "\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":["
             + "{\"length\":2400,\"price\":17.40},{\"length\":3000,\"price\":21.90},{\"length\":3600,\"price\":26.40},"
-            + "{\"length\":4800,\"price\":36.00}]}]";
+            + "{\"length\":4800,\"price\":36.00}]}],\"packs\":[" + bulk("soil.topsoil", 1200, "55.00") + "," + bulk("soil.compost", 700, "62.00")
+            + "," + bulk("soil.grit", 1600, "60.00") + "]";
+
+    /** Goods in bulk bags of 0.75 m3 alone. */
+    public static String bulk(String item, int densityKgM3, String price) {
+        return "{\"item\":\"" + item + "\",\"unit\":\"m3\",\"density\":" + densityKgM3 + ",\"spare\":0,"
+                + "\"packs\":[{\"name\":\"bulk bag 0.75 m3\",\"content\":0.75,\"price\":" + price + "}]}";
+    }
 
     private Gardens() {}
 

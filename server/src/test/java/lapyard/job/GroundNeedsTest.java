@@ -3,6 +3,7 @@ package lapyard.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import lapyard.order.SlipLine;
 import org.junit.jupiter.api.Test;
 
@@ -20,14 +21,26 @@ class GroundNeedsTest {
                 .orElseThrow(() -> new AssertionError("no " + item));
     }
 
-    /** Worked by hand for the L bed: 0.208 m3 with 5 % more in bags of 0.0095 are 23; 0.208 of sub-base, one bulk bag. */
+    /** Worked by hand for the L bed: 0.208 m3 with 5 % more in bags of 0.0095 are 23. Of
+     * sub-base 0.208 compacted are 0.208 x 1.15 / 0.93 = 0.257 loose, with 5 % 0.270: 11 bags of 25 l at our example prices, or one
+     * bulk bag where only these are sold; a need of 0.49 compacted takes two of 0.5. */
     @Test
     void aStripOnGrassIsBoughtInBags() {
         JobSheet sheet = sheet(",\"preparation\":{\"soft\":\"strip\"}");
         double bags = sheet.beds().get(0).quantities().stream().filter(q -> q.key().equals("concrete.bags")).findFirst().orElseThrow().value();
         assertEquals(23, bags);
         assertEquals(23, line(sheet, "concrete").packs().get(0).count());
-        assertEquals(1, line(sheet, "sub-base").packs().get(0).count());
+        assertEquals(0.208 * 1.15 / 0.93 * 1.05, line(sheet, "sub-base").need(), 2e-4);
+        assertEquals(11, line(sheet, "sub-base").packs().get(0).count());
+        String bulk = ",\"catalogue\":{\"packs\":[{\"item\":\"sub-base\",\"unit\":\"m3\"%s,\"packs\":[{\"name\":\"bulk bag\",\"content\":0.5,\"price\":46.00}]}]}";
+        for (String less : List.of("", ",\"spare\":0", ",\"loosening\":1")) {
+            JobSheet told = Gardens.sheet("{\"paths\":[{\"id\":\"P\",\"line\":[[0,0],[4900,0]],\"width\":1000,\"layers\":[{\"material\":\"sub-base\",\"depth\":100}]}]"
+                    + bulk.formatted(less) + "}");
+            SlipLine line = line(told, "sub-base");
+            assertEquals(0.49 * (less.contains("loosening") ? 1 : 1.237) * (less.contains("spare") ? 1 : 1.05), line.need(), 1e-6);
+            assertEquals(2, line.packs().get(0).count(), "one bag is short");
+            assertTrue(line.working().inputs().stream().anyMatch(input -> input.name().equals("spare")), "shown");
+        }
         assertTrue(sheet.snags().stream().noneMatch(f -> f.where().contains("concrete")));
     }
 

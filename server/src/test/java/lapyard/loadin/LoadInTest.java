@@ -50,6 +50,13 @@ class LoadInTest {
         assertEquals(List.of(), shortBed.trips());
     }
 
+    /** A heap of 3 m3 stands on three places of a bag. */
+    @Test
+    void aHeapTakesTheRoomOfItsBags() {
+        assertEquals(6, load("loose load of 3 m3", 2, 3600, 3).places());
+        assertEquals(4, load("bulk bag 0.75 m3", 4, 900, 0.75).places());
+    }
+
     /** Every way to share a few things out, by brute force. */
     @ParameterizedTest
     @MethodSource("seeds")
@@ -122,13 +129,14 @@ class LoadInTest {
     void barrowRunsFollowFromTheLooseVolume() {
         LoadIn loads = Loads.of(sheet(""));
         LoadIn.Barrows topsoil = loads.barrows().stream().filter(one -> one.item().equals("soil.topsoil")).findFirst().orElseThrow();
-        assertEquals(12, topsoil.runs());
-        assertEquals(12 * 8 / 60.0, topsoil.hours(), 1e-9);
+        // 5 % spare more than the 12 barrows that lie in the bed in the end
+        assertEquals(13, topsoil.runs());
+        assertEquals(13 * 8 / 60.0, topsoil.hours(), 1e-9);
     }
 
     @Test
     void bagsStandInTheYardClearOfBedsAndOfEachOther() {
-        JobSheet sheet = sheet(",\"loadIn\":{\"dropSpot\":[0,0]}");
+        JobSheet sheet = sheet(",\"loadIn\":{\"dropSpot\":[0,0]},\"catalogue\":{" + Gardens.WORKED_BOARDS + "}");
         LoadIn loads = Loads.of(sheet);
         List<Point> places = loads.bagPlaces().orElseThrow();
         assertEquals(loads.bags(), places.size());

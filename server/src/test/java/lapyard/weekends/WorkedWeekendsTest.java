@@ -269,7 +269,7 @@ class WorkedWeekendsTest {
     void oneBarrowHasOneRate() {
         JobSheet sheet = sheet(N, "\"rates\":{\"barrow\":7}");
         double barrows = sheet.beds().get(0).quantities().stream().filter(quantity -> quantity.key().equals("barrows")).findFirst().orElseThrow().value();
-        assertEquals(barrows * 7, minutes(sheet.weekends(), "N.fill"), 1e-9);
+        assertEquals(barrows * 7 + 30, minutes(sheet.weekends(), "N.fill") + minutes(sheet.weekends(), "N.top-up"), 1e-9);
         lapyard.job.Loads.of(sheet).barrows().forEach(one -> assertEquals(one.runs() * 7 / 60.0, one.hours(), 1e-9));
         assertEquals(8, Crew.USUAL.minutes(lapyard.plan.Rate.BARROW));
         assertEquals(9, Gardens.garden("{\"beds\":[],\"loadIn\":{\"barrowMinutes\":9}}").people().crew().minutes(lapyard.plan.Rate.BARROW));
