@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
+import lapyard.construction.CrossTies;
 import lapyard.construction.Course;
 import lapyard.construction.Seam;
 import lapyard.drawing.TextMeasure;
@@ -17,6 +18,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Joint;
+import lapyard.plan.Ties;
 import lapyard.working.Quantity;
 import lapyard.working.Working.Input;
 
@@ -44,6 +46,7 @@ final class CourseNotes {
         sentences.add("Square when " + diagonals() + ", within 5, corner to corner of the outer faces by the numbers inside them.");
         screws(sentences);
         seams(courses, sentences);
+        holds(courses, sentences);
         points(courses, sentences);
         sentences.add("Seen from above, wall A in front" + (work.bed().placement().mirror() ? ", mirrored as this bed stands" : "")
                 + ". Start and end of a wall as one goes round from A to B. A mark is bed, course, wall; parts of a joined wall are a, b from its"
@@ -155,6 +158,34 @@ final class CourseNotes {
         if (!places.isEmpty()) {
             sentences.add("Seams, from the outer corner where the wall starts: " + String.join("; ", places)
                     + ". A plate behind each, 4 screws.");
+        }
+    }
+
+    /** What fixes the courses to each other and holds the walls between their corners. */
+    private void holds(List<Course> courses, List<String> sentences) {
+        Bed bed = work.bed();
+        Ties ties = bed.making().ties();
+        if (ties.courseTies() && courses.get(courses.size() - 1).number() > 1) {
+            double height = bed.section().heightMm();
+            sentences.add("From course 2 up each timber is fixed to the course below, at most " + sheet.written(ties.courseEveryMm())
+                    + " apart, at both ends: " + (ties.strapped(height)
+                            ? "straps inside with " + ties.courseFixings() + " screws of " + sheet.written(ties.fixingMm())
+                            : "screws of " + sheet.written(Ties.courseScrewMm(height)) + " straight down, clear of joints and notches") + ".");
+        }
+        if (courses.get(0).number() > 1) {
+            return;
+        }
+        CrossTies across = CrossTies.of(bed, work.frame().inner(), work.frame().seams());
+        List<String> places = new ArrayList<>();
+        across.ties().forEach(tie -> places.add(tie.wall() + " at " + sheet.written(tie.atMm()) + " to " + tie.toWall()));
+        if (!places.isEmpty()) {
+            sentences.add("Cross ties, " + sheet.written(across.ties().get(0).heightMm()) + " over the ground, a batten upright at both ends: "
+                    + String.join("; ", places) + ".");
+        }
+        if (!across.posts().isEmpty()) {
+            sentences.add("Posts in the ground inside: " + across.posts().stream()
+                    .map(post -> post.wall() + " at " + sheet.written(post.atMm()))
+                    .collect(Collectors.joining(", ")) + ".");
         }
     }
 

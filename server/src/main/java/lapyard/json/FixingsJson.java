@@ -6,6 +6,7 @@ import java.util.Locale;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTie;
+import lapyard.construction.CrossTies;
 import lapyard.construction.FloorBay;
 import lapyard.geometry.Point;
 
@@ -38,6 +39,13 @@ final class FixingsJson {
             one.set("length", JobSheetJson.number(tie.lengthMm(), 1));
             one.set("height", JobSheetJson.number(tie.heightMm(), 1));
         }
+        ArrayNode posts = json.putArray("posts");
+        CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams()).posts().forEach(post -> {
+            ObjectNode one = posts.addObject();
+            one.put("wall", post.wall());
+            one.set("at", JobSheetJson.number(post.atMm(), 1));
+            one.set("place", point(post.at(), one));
+        });
         ArrayNode base = json.putArray("base");
         for (FloorBay bay : work.bottom().bays()) {
             ObjectNode one = base.addObject();
