@@ -18,6 +18,7 @@ import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
+import lapyard.plan.Bed;
 import lapyard.working.Quantity;
 
 /** A card a bed for its floor and its liner: bearers, beams and slats where they lie, their cut lists, and the liner in the order of laying. */
@@ -97,7 +98,7 @@ public final class FloorCards {
             shapes.add(new Shape.Window(
                     Shape.id("floor", work.bed().id()), inside.left(), inside.low(), inside.width(), inside.height(), laid));
         }
-        List<Rectangle> floors = work.bottom().floor();
+        List<Rectangle> floors = onWalls(work) ? List.of() : work.bottom().floor();
         for (int i = 0; i < floors.size(); i++) {
             Rectangle floor = floors.get(i);
             List<Point> ring = ring(floor.x(), floor.y(), floor.right(), floor.top(), frame, view);
@@ -114,8 +115,11 @@ public final class FloorCards {
                 }
             }
         }
-        List<Point> front = view.on(List.of(outer.get(0), outer.get(1)));
-        shapes.addAll(BedShapes.wallSign("A", new Point((front.get(0).x() + front.get(1).x()) / 2, (front.get(0).y() + front.get(1).y()) / 2), 2, inks));
+        for (int side = 0; side < (onWalls(work) ? outer.size() : 1); side++) {
+            List<Point> wall = view.on(List.of(outer.get(side), outer.get((side + 1) % outer.size())));
+            shapes.addAll(BedShapes.wallSign(Bed.wallLetter(side),
+                    new Point((wall.get(0).x() + wall.get(1).x()) / 2, (wall.get(0).y() + wall.get(1).y()) / 2), 2, inks));
+        }
         shapes.add(sheet.end(space.right(), space.low() + high - 1, scale.label(sheet.imperial), 2.9, false));
         return List.of(new Shape.Group(Shape.id("base", work.bed().id()), "Floor of bed " + work.bed().id(), "base", shapes));
     }
@@ -193,12 +197,18 @@ public final class FloorCards {
 
     private static BenchTable liner(BenchSheet sheet, BedWork work) {
         BenchTable table = new BenchTable(
-                sheet, "Liner in the order of laying, the downhill piece first", column("Lay", 0.08, true), column("Piece", 0.22, true),
-                column("Cut, width × height", 0.3, false), column("Covers of the floor", 0.3, false), column("Laid", 0.1, false));
+                sheet, onWalls(work) ? "Liner on the walls, one piece a wall" : "Liner in the order of laying, the downhill piece first",
+                column("Lay", 0.08, true), column("Piece", 0.22, true), column("Cut, width × height", 0.3, false),
+                column(onWalls(work) ? "Hangs on" : "Covers of the floor", 0.3, false), column("Laid", 0.1, false));
         work.liner().stream().sorted((a, b) -> Integer.compare(a.layingOrder(), b.layingOrder())).forEach(piece -> table.row(
                 Integer.toString(piece.layingOrder()), piece.id(), size(sheet, piece.widthMm(), piece.heightMm()),
                 piece.wall().isEmpty() ? size(sheet, piece.floor().widthMm(), piece.floor().depthMm()) : "wall " + piece.wall(), "☐"));
         return table;
+    }
+
+    /** Whether the ground stays open and liner hangs on the walls alone. */
+    private static boolean onWalls(BedWork work) {
+        return !work.liner().isEmpty() && !work.liner().get(0).wall().isEmpty();
     }
 
     private static String size(BenchSheet sheet, double width, double height) {

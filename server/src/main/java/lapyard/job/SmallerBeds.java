@@ -108,6 +108,6 @@ public record SmallerBeds(
     public String words(String amount) {
         String way = narrower && shallower ? "narrower and shallower by " + amount + " each"
                 : amount + (narrower ? " narrower" : " shallower");
-        return "make " + BedNames.where(beds) + " " + way + (rectangle ? "" : ", walls " + String.join(" and ", walls));
+        return "make " + BedNames.where(beds) + " " + way + (rectangle ? "" : ", walls " + String.join(", ", walls));
     }
 }
