@@ -5,7 +5,7 @@ public enum WorkKind {
     /** Of a document that is to be kept, or a merchant's list: short, and somebody waits with a pencil. */
     CHECK("checks", 20, 20),
     /** A job sheet or a part of it. */
-    SHEET("job sheets", 30, 60),
+    SHEET("job sheets", 50, 60),
     PRINT("prints", 60, 120),
     /** A solve that is waited for, and the job sheet of a garden that is large or asks to be searched for long. */
     SEARCH("searches", 60, 150),

@@ -77,6 +77,7 @@ record Costing(
             Bed bed = slats.laid(drawn);
             works.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill(fall, bed)));
         }
+        Abandonable.check();
         Stripping stripping = Stripping.of(garden, ground.paths());
         List<PathWork> pathWorks = stripping.paths();
         Lining lining = Lining.of(garden, works, pathWorks, bed -> downhill(fall, bed), looking);
@@ -100,6 +101,7 @@ record Costing(
 
         CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
         Timber offered = Timber.of(garden, works, looking);
+        Abandonable.check();
         Bearers bearers = Bearers.of(garden, works, looking);
         RollGoods rolls = RollGoods.of(garden, works, pathWorks, looking);
         List<Wanted> wanted = new ArrayList<>();

@@ -20,6 +20,7 @@ import lapyard.plan.FindingList;
 import lapyard.plan.Garden;
 import lapyard.standing.Standing;
 import lapyard.weekends.Weekends;
+import lapyard.working.Abandonable;
 import lapyard.working.Progress;
 
 /** A garden in, its job sheet out: a pure function, the same garden always gives the same sheet. */
@@ -58,6 +59,7 @@ public final class Job {
         boolean leftOut = costing.leftOut();
         List<Finding> snags = new ArrayList<>(costing.findings());
         List<SectionCutting> offered = costing.offered().cuttings();
+        Abandonable.check();
         Map<String, Standing> standing = Stands.of(garden, works, offered);
         List<BedSheet> beds = new ArrayList<>();
         for (int i = 0; i < works.size(); i++) {
@@ -73,6 +75,7 @@ public final class Job {
             snags.addAll(Loads.of(garden, slip, rolls.materials()).findings());
         }
         snags.addAll(aboutPrices(garden, slip));
+        Abandonable.check();
         Weekends weekends = Building.weekends(garden, beds, paths, timber.cuttings(), bearers.cuttings());
         snags.addAll(weekends.findings());
         JobSheet sheet = new JobSheet(garden, ground, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,

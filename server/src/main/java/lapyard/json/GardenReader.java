@@ -106,7 +106,10 @@ public final class GardenReader {
     private static String currency(Cursor cursor) {
         String code = cursor.text("currency", "GBP", 10);
         try {
-            return CurrencyUnit.of(code).getCode();
+            CurrencyUnit unit = CurrencyUnit.of(code);
+            if (!unit.isPseudoCurrency()) return unit.getCode();
+            cursor.stop("currency", "\"" + unit.getCode() + "\" is no money that goods are paid in", "use a code such as GBP, EUR or USD");
+            return "GBP";
         } catch (RuntimeException e) {
             cursor.stop("currency", "\"" + Cursor.cut(code) + "\" is no ISO 4217 code", "use a code such as GBP, EUR or USD");
             return "GBP";

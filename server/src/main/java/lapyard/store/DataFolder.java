@@ -9,10 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Savepoint;
 import java.sql.Statement;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -36,6 +39,8 @@ import org.sqlite.SQLiteException;
 final class DataFolder implements Database {
     static final String DATABASE = "gardens.db";
     static final String LOCK = "lapyard.lock";
+    private static final System.Logger LOG = System.getLogger("lapyard.store");
+    private static final int PROBE_BYTES = 65536;
     private static final int READERS = 4;
     private static final Set<SQLiteErrorCode> DAMAGE =
             Set.of(SQLiteErrorCode.SQLITE_CORRUPT, SQLiteErrorCode.SQLITE_NOTADB);
@@ -56,6 +61,8 @@ final class DataFolder implements Database {
     private final Optional<Object> file;
     private volatile boolean damaged;
     private volatile boolean closed;
+    /** After a clean end the file is looked through beside the work: a disk may have failed meanwhile. */
+    private final Thread looking = new Thread(this::lookThroughBeside, "lapyard-look");
     private final Semaphore reading = new Semaphore(READERS, true);
     private final ConcurrentLinkedDeque<Connection> idleReaders = new ConcurrentLinkedDeque<>();
 
@@ -65,6 +72,7 @@ final class DataFolder implements Database {
         this.lockChannel = lockChannel;
         this.writer = writer;
         this.file = fileNow();
+        looking.setDaemon(true);
     }
 
     /** What came of taking hold of the folder. */
@@ -107,13 +115,17 @@ final class DataFolder implements Database {
                 return new Held.InUse(process);
             }
             sign(channel);
+            if (Files.notExists(folder.resolve(DATABASE))) Files.createFile(folder.resolve(DATABASE));
+            forOwnerOnly(folder.resolve(DATABASE));
             boolean cleanEnd = Files.notExists(folder.resolve(DATABASE + "-wal"));
             try (Connection first = DriverManager.getConnection(url(folder))) {
                 if (!cleanEnd) lookThrough(first);
                 Schema.SQLITE.bringUp(first, url(folder), new Properties());
             }
             Connection writer = connect(url(folder), SQLiteConfig.TransactionMode.IMMEDIATE);
-            return new Held.Folder(new DataFolder(folder, channel, writer));
+            DataFolder data = new DataFolder(folder, channel, writer);
+            if (cleanEnd) data.looking.start();
+            return new Held.Folder(data);
         } catch (Schema.Unknown unknown) {
             closeQuietly(channel);
             return new Held.Unusable(unknown.getMessage());
@@ -122,8 +134,8 @@ final class DataFolder implements Database {
             return new Held.Unusable("it cannot be written (" + notUsable + ")");
         } catch (SQLException broken) {
             closeQuietly(channel);
-            return new Held.Unusable(DATABASE + " cannot be read as a store of gardens (" + broken.getMessage()
-                    + "); it was left as it is" + (isDamage(broken) ? ": " + WAY_OUT : ""));
+            return new Held.Unusable(DATABASE + " cannot be read as a store of gardens: " + inOurWords(broken)
+                    + "; it was left as it is" + (isDamage(broken) ? ": " + WAY_OUT : ""));
         }
     }
 
@@ -137,9 +149,47 @@ final class DataFolder implements Database {
         }
     }
 
+    /** What the library says by a number. */
+    static String inOurWords(SQLException failed) {
+        if (!(failed instanceof SQLiteException sqlite)) return "it failed for a reason that is not known";
+        return switch (SQLiteErrorCode.getErrorCode(sqlite.getResultCode().code & 0xff)) {
+            case SQLITE_BUSY, SQLITE_LOCKED -> "it is locked by another program: end that one";
+            case SQLITE_NOTADB -> "it is no database";
+            case SQLITE_CORRUPT -> "it is damaged";
+            case SQLITE_FULL -> "the disk is full";
+            case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN, SQLITE_AUTH -> "it may not be opened or written: look at the rights of the folder and of the file";
+            case SQLITE_IOERR -> "the disk does not give or take it";
+            default -> "it failed with code " + sqlite.getResultCode().code;
+        };
+    }
+
+    /** Where the system knows owners: whoever runs the server reads and writes it, and nobody else. */
+    static void forOwnerOnly(Path file) throws IOException {
+        PosixFileAttributeView rights = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+        if (rights != null) rights.setPermissions(PosixFilePermissions.fromString("rw-------"));
+    }
+
     private static boolean isDamage(SQLException failed) {
         return failed instanceof SQLiteException sqlite
                 && DAMAGE.stream().anyMatch(code -> code.code == (sqlite.getResultCode().code & 0xff));
+    }
+
+    private void lookThroughBeside() {
+        try (Connection connection = DriverManager.getConnection(url)) {
+            lookThrough(connection);
+        } catch (Schema.Unknown found) {
+            damaged = true;
+            LOG.log(System.Logger.Level.WARNING, found.getMessage());
+        } catch (SQLException elsewhere) {
+            if (!isDamage(elsewhere)) return; // whoever reads or writes next is told
+            damaged = true;
+            LOG.log(System.Logger.Level.WARNING, DATABASE + " is damaged; " + WAY_OUT);
+        }
+    }
+
+    /** For tests: until the file was looked through. */
+    void awaitLook() throws InterruptedException {
+        looking.join();
     }
 
     private static void sign(FileChannel channel) throws IOException {
@@ -217,13 +267,16 @@ final class DataFolder implements Database {
         return feed;
     }
 
-    /** The writing connection takes the file's write lock for it, and lets it go again. */
+    /** Something small is really written: reads and locks go on where the disk is full. */
     @Override
     public void probe() {
         write(connection -> {
-            try (Statement statement = connection.createStatement();
-                    ResultSet row = statement.executeQuery("select count(*) from garden")) {
-                return row.next();
+            try (Statement statement = connection.createStatement()) {
+                Savepoint before = connection.setSavepoint();
+                statement.execute("create table probe as select zeroblob(" + PROBE_BYTES + ")");
+                connection.rollback(before);
+                statement.execute("pragma user_version = " + (int) (moment.get() % Integer.MAX_VALUE));
+                return true;
             }
         });
     }
@@ -312,10 +365,13 @@ final class DataFolder implements Database {
         try {
             if (closed) return;
             closed = true;
+            looking.join();
             for (Connection reader : idleReaders) reader.close();
             writer.close();
             lockChannel.close();
             HELD.remove(folder);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
         } catch (SQLException | IOException failed) {
             throw fault(failed);
         } finally {

@@ -47,7 +47,19 @@ enum Schema {
         if (version > newest)
             throw new Unknown("its tables are version " + version + " and this program knows " + newest
                     + ": a newer Lapyard used it; start that one");
+        if (version == 0 && holdsOthersTables(connection))
+            throw new Unknown("it holds tables of another program; it was left as it is: name an empty place");
         if (version < newest) migrate(url, login);
+    }
+
+    private boolean holdsOthersTables(Connection connection) throws SQLException {
+        String tables = this == SQLITE
+                ? "select 1 from sqlite_master where type = 'table' and name not like 'sqlite_%'"
+                : "select 1 from information_schema.tables where table_schema = current_schema()";
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(tables + " limit 1")) {
+            return row.next();
+        }
     }
 
     private void migrate(String url, Properties login) throws SQLException {
@@ -65,7 +77,7 @@ enum Schema {
     }
 
     /** 0 for a database without tables of ours. */
-    private int versionOf(Connection connection) throws SQLException, Unknown {
+    int versionOf(Connection connection) throws SQLException, Unknown {
         try (Statement statement = connection.createStatement()) {
             try (ResultSet table = statement.executeQuery(historyThere)) {
                 if (!table.next()) return 0;

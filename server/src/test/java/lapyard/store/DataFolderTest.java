@@ -69,7 +69,7 @@ class DataFolderTest {
                 var statement = connection.createStatement()) {
             statement.execute("create table bees (hive integer)");
         }
-        assertTrue(whyUnusable().contains("left as it is"), whyUnusable());
+        assertTrue(whyUnusable().contains("tables of another program; it was left as it is"), whyUnusable());
         try (var connection = DriverManager.getConnection(url);
                 var statement = connection.createStatement();
                 var tables = statement.executeQuery("select name from sqlite_master where name <> 'bees'")) {

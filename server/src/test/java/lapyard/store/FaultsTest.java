@@ -17,6 +17,9 @@ import java.sql.Statement;
 import java.time.Clock;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -69,9 +72,12 @@ class FaultsTest {
         long number = acknowledged;
         pragma("max_page_count = 100");
         assertThrows(StoreFault.class, () -> store.save("a", number, "A", document(number + 1)));
+        pragma("max_page_count = 100");
+        assertTrue(assertThrows(StoreFault.class, store::probe).full(), "health tells it too");
         assertEquals(document(number), store.find("a").orElseThrow().document());
         assertEquals(number, store.history("a", 1000, Long.MAX_VALUE).size());
         pragma("max_page_count = 100000"); // room was made
+        store.probe();
         made(store.save("a", number, "A", document(number + 1)));
         store.close();
         try (GardenStore again = open()) {
@@ -95,7 +101,7 @@ class FaultsTest {
                 Statement statement = other.createStatement()) {
             statement.execute("begin immediate");
             Opening.Unusable locked = assertInstanceOf(Opening.Unusable.class, GardenStore.open(folder));
-            assertTrue(locked.why().contains("locked"), locked::why);
+            assertTrue(locked.why().contains("locked by another program") && !locked.why().contains("SQLITE"), locked::why);
             statement.execute("rollback");
         }
         try (GardenStore store = open()) {
@@ -193,6 +199,67 @@ class FaultsTest {
         assertThrows(StoreFault.class, store::probe);
         store.close();
         assertArrayEquals(before, Files.readAllBytes(folder.resolve(DataFolder.DATABASE)));
+    }
+
+    @Test
+    void aDamagedFileIsFoundBesideTheWorkAlsoAfterACleanEnd() throws Exception {
+        damaged();
+        var held = assertInstanceOf(DataFolder.Held.Folder.class, DataFolder.hold(folder));
+        try (DataFolder data = held.folder()) {
+            data.awaitLook();
+            StoreFault refused = assertThrows(StoreFault.class, data::probe);
+            assertTrue(refused.getMessage().contains("damaged"), refused.getMessage());
+        }
+    }
+
+    @Test
+    void aCopyOfARunningStoreIsWholeAndIsPutBack() throws Exception {
+        Path copy = folder.resolve("copy.db");
+        Path back = folder.resolve("back");
+        try (GardenStore store = open()) {
+            store.create(new NewGarden("a", "A", document(1)));
+            AtomicBoolean enough = new AtomicBoolean();
+            AtomicLong acknowledged = new AtomicLong(1);
+            CountDownLatch some = new CountDownLatch(20);
+            Thread saving = new Thread(() -> {
+                while (!enough.get()) {
+                    long next = acknowledged.get() + 1;
+                    made(store.save("a", next - 1, "A", document(next)));
+                    acknowledged.set(next);
+                    some.countDown();
+                }
+            });
+            saving.start();
+            some.await();
+            long least = acknowledged.get();
+            StoreCopy.Held held = StoreCopy.make(folder, copy);
+            enough.set(true);
+            saving.join();
+            assertEquals(1, held.gardens());
+            assertTrue(held.revisions() >= least, held.revisions() + " of " + least);
+            assertThrows(IllegalArgumentException.class, () -> StoreCopy.make(folder, copy), "it is there already");
+            assertThrows(IllegalArgumentException.class, () -> StoreCopy.putBack(copy, folder), "a database is there");
+            assertEquals(held, StoreCopy.putBack(copy, back));
+            try (GardenStore again = assertInstanceOf(Opening.Open.class, GardenStore.open(back)).store()) {
+                assertEquals(document(held.revisions()), again.find("a").orElseThrow().document());
+            }
+        }
+        byte[] broken = Files.readAllBytes(copy);
+        java.util.Arrays.fill(broken, 8192, Math.min(broken.length, 30_000), (byte) 7);
+        Files.write(copy, broken);
+        assertThrows(IllegalArgumentException.class, () -> StoreCopy.putBack(copy, folder.resolve("other")));
+        assertTrue(Files.notExists(folder.resolve("other").resolve(DataFolder.DATABASE)));
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void nobodyElseReadsTheDatabase() throws Exception {
+        try (GardenStore store = open()) {
+            store.create(new NewGarden("a", "A", document(1)));
+            for (String ending : List.of("", "-wal"))
+                assertEquals("rw-------", java.nio.file.attribute.PosixFilePermissions.toString(
+                        Files.getPosixFilePermissions(folder.resolve(DataFolder.DATABASE + ending))));
+        }
     }
 
     /** After an end that was not clean the file is looked through before anything is written. */
