@@ -17,7 +17,10 @@ final class BenchTable {
     private final BenchSheet sheet;
     private final String title;
     private final List<Column> columns;
-    private final List<List<String>> rows = new ArrayList<>();
+    private final List<Row> rows = new ArrayList<>();
+
+    /** @param page that the row leads to, from 0; below 0 for none */
+    private record Row(int page, List<String> cells) {}
 
     /** @param share of the width of the table */
     record Column(String head, double share, boolean bold) {}
@@ -29,7 +32,16 @@ final class BenchTable {
     }
 
     void row(String... cells) {
-        rows.add(List.of(cells));
+        rows.add(new Row(-1, List.of(cells)));
+    }
+
+    /**
+     * A row that leads to a page of the same file.
+     *
+     * @param page from 0
+     */
+    void leading(int page, String... cells) {
+        rows.add(new Row(page, List.of(cells)));
     }
 
     boolean isEmpty() {
@@ -50,17 +62,17 @@ final class BenchTable {
         Box space = sheet.space();
         flow.head(head(title), head(title + ", continued"));
         int most = (int) ((space.height() - HEAD - PAD) / PITCH);
-        for (List<String> row : rows) {
-            List<List<String>> cells = wrapped(row, space.width());
+        for (Row row : rows) {
+            List<List<String>> cells = wrapped(row.cells(), space.width());
             int lines = Math.min(most, cells.stream().mapToInt(List::size).max().orElse(1));
             double height = lines * PITCH + PAD;
-            flow.block(new Flow.Block(height, false, (x, y) -> row(cells, lines, x, y, height)));
+            flow.block(new Flow.Block(height, false, (x, y) -> row(row, cells, lines, x, y, height)));
         }
         flow.endHead();
         flow.gap(3);
     }
 
-    private List<Shape> row(List<List<String>> cells, int lines, double left, double top, double height) {
+    private List<Shape> row(Row row, List<List<String>> cells, int lines, double left, double top, double height) {
         Box space = sheet.space();
         List<Shape> shapes = new ArrayList<>();
         double x = left;
@@ -71,6 +83,7 @@ final class BenchTable {
             x += space.width() * columns.get(i).share();
         }
         shapes.add(sheet.line(left, top + height, left + space.width(), top + height, Inks.HAIR));
+        if (row.page() >= 0) shapes.add(new Shape.Link(left, top, space.width(), height, row.page(), row.cells().get(0)));
         return shapes;
     }
 

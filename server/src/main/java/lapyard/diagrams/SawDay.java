@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
@@ -39,7 +38,6 @@ public final class SawDay {
      * @param keepOffcutMm offcuts shorter than this are scrap
      * @param firstCuts    to be asked of the merchant
      * @param nests        lengths of which more than one piece is sawn, under the marks that the boards have
-     * @param ways         what it costs to buy boards together or apart, none where only one way was looked at
      */
     public record Work(
             String name,
@@ -50,28 +48,11 @@ public final class SawDay {
             Batches batches,
             Ledger ledger,
             List<SawBoard.FirstCut> firstCuts,
-            List<Nest> nests,
-            List<Way> ways,
-            List<NearMiss> nearMisses) {
+            List<Nest> nests) {
         public Work {
             boards = List.copyOf(boards);
             firstCuts = List.copyOf(firstCuts);
             nests = List.copyOf(nests);
-            ways = List.copyOf(ways);
-            nearMisses = List.copyOf(nearMisses);
-        }
-    }
-
-    /** @param cost as it shall be read, empty where there is no price */
-    public record Way(String way, int boards, String cost) {}
-
-    /**
-     * @param change what would be made smaller, asked for by the amount as it is written
-     * @param saved  as it shall be read
-     */
-    public record NearMiss(UnaryOperator<String> change, double shorterMm, String saved, List<String> marks) {
-        public NearMiss {
-            marks = List.copyOf(marks);
         }
     }
 

@@ -8,9 +8,8 @@ import lapyard.cutting.Ledger;
 import lapyard.cutting.Ledger.Fate;
 import lapyard.cutting.SawBoard;
 import lapyard.diagrams.BenchTable.Column;
-import lapyard.geometry.Length;
 
-/** First cuts at the merchant, the ledger of offcuts, ways to buy and near misses, as tables. */
+/** First cuts at the merchant and the ledger of offcuts, as tables. */
 final class SawOffcuts {
     private SawOffcuts() {}
 
@@ -57,7 +56,6 @@ final class SawOffcuts {
         for (SawDay.Work work : works) {
             stages(work, sheet, flow);
             ledger(work, sheet, flow);
-            ways(work, sheet, flow);
         }
     }
 
@@ -99,27 +97,7 @@ final class SawOffcuts {
                         + sheet.written(work.ledger().lengthMm(Fate.SCRAP)) + ".")), 3.6, false);
     }
 
-    private static void ways(SawDay.Work work, BenchSheet sheet, Flow flow) {
-        BenchTable table = new BenchTable(sheet, work.name() + ": bought together or apart",
-                new Column("way", 0.5, false), new Column("boards", 0.15, true), new Column("cost", 0.35, true));
-        work.ways().forEach(way -> table.row(way.way(), String.valueOf(way.boards()), way.cost()));
-        table.on(flow);
-        BenchTable misses = new BenchTable(sheet, work.name() + ": near misses, offered and not applied",
-                new Column("change of a bed", 0.38, true), new Column("it would save in timber", 0.26, true),
-                new Column("pieces", 0.36, false));
-        for (SawDay.NearMiss miss : work.nearMisses()) {
-            misses.row(miss.change().apply(shorter(miss.shorterMm(), sheet)), miss.saved(), some(miss.marks()));
-        }
-        misses.on(flow);
-    }
-
-    /** Rounded up where it is written in sixteenths: a little too much still saves, a little too little does not. */
-    private static String shorter(double mm, BenchSheet sheet) {
-        double sixteenth = Length.INCH_MM / 16;
-        return sheet.imperial ? sheet.written(Math.ceil(mm / sixteenth - 1e-9) * sixteenth) : sheet.written(mm) + " mm";
-    }
-
-    private static String some(List<String> names) {
+    static String some(List<String> names) {
         int over = names.size() - MOST_MARKS;
         return over <= 0
                 ? String.join(", ", names)

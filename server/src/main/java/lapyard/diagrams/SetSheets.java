@@ -12,12 +12,13 @@ import lapyard.geometry.Point;
 public final class SetSheets {
     private SetSheets() {}
 
-    /** One kind of sheet with its pages. */
-    public record Part(String title, List<Page> pages) {
-        public Part {
-            pages = List.copyOf(pages);
-        }
-    }
+    /**
+     * One kind of sheet.
+     *
+     * @param pages how many it has
+     * @param paper as printed
+     */
+    public record Part(String title, int pages, String paper) {}
 
     /** A kind of sheet that could not be drawn, and why. */
     public record LeftOut(String title, String why) {}
@@ -29,19 +30,13 @@ public final class SetSheets {
 
     private static final double FOOT_TEXT = 2.6;
 
-    /** The pages of the set, the contents first. */
-    public static List<Page> pages(
+    /** Contents, what is left out, and cautions: the pages in front of the parts, which the contents lead to. */
+    public static List<Page> front(
             String garden, boolean imperial, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         // the contents' own length must be known before its page numbers can be written
         int front = front(sheet, parts, leftOut, cautions, 0).size();
-        List<Page> pages = new ArrayList<>(sheet.pages(front(sheet, parts, leftOut, cautions, front)));
-        parts.forEach(part -> pages.addAll(part.pages()));
-        List<Page> numbered = new ArrayList<>();
-        for (int i = 0; i < pages.size(); i++) {
-            numbered.add(footed(pages.get(i), garden, options, i + 1, pages.size()));
-        }
-        return numbered;
+        return sheet.pages(front(sheet, parts, leftOut, cautions, front));
     }
 
     private static List<BenchSheet.Draft> front(BenchSheet sheet, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, int before) {
@@ -51,8 +46,8 @@ public final class SetSheets {
                 new BenchTable.Column("Paper", 0.18, false));
         int at = before + 1;
         for (Part part : parts) {
-            int last = at + part.pages().size() - 1;
-            contents.row(part.title(), at == last ? "" + at : at + " to " + last, paper(part.pages().get(0)));
+            int last = at + part.pages() - 1;
+            contents.leading(at - 1, part.title(), at == last ? "" + at : at + " to " + last, part.paper());
             at = last + 1;
         }
         contents.on(flow);
@@ -63,7 +58,6 @@ public final class SetSheets {
             missing.on(flow);
         }
         if (!cautions.isEmpty()) {
-            flow.next();
             BenchTable minded = new BenchTable(
                     sheet, "Cautions", new BenchTable.Column("At", 0.12, true), new BenchTable.Column("Before you lift, saw, dig or pour", 0.88, false));
             cautions.forEach(one -> minded.row(one.work(), one.text()));
@@ -72,27 +66,38 @@ public final class SetSheets {
         return flow.drafts();
     }
 
-    private static String paper(Page page) {
-        double small = Math.min(page.widthMm(), page.heightMm());
-        double large = Math.max(page.widthMm(), page.heightMm());
+    /** The name of a page's paper, or its size in millimetres. */
+    public static String paper(double widthMm, double heightMm) {
+        double small = Math.min(widthMm, heightMm);
+        double large = Math.max(widthMm, heightMm);
         for (Paper paper : Paper.values()) {
             if (Math.abs(paper.shortMm - small) < 0.1 && Math.abs(paper.longMm - large) < 0.1) return paper.label();
         }
-        return Math.round(page.widthMm()) + " x " + Math.round(page.heightMm());
+        return Math.round(widthMm) + " x " + Math.round(heightMm);
     }
 
-    private static Page footed(Page page, String garden, BenchOptions options, int number, int of) {
+    /** What stands below the frame of every page of a set. */
+    public static List<Shape> foot(double widthMm, double heightMm, String garden, BenchOptions options, int number, int of) {
         String revision = options.revision().isEmpty() ? "" : " · " + options.revision();
         String date = options.date().isEmpty() || revision.contains(options.date()) ? "" : " · " + options.date();
-        String place = "page " + number + " of " + of;
-        double y = page.heightMm() - 4;
-        double room = page.widthMm() - 40 - TextMeasure.widthMm(place, FOOT_TEXT, true);
+        String place = place(number, of);
+        double y = heightMm - 4;
+        double room = widthMm - 40 - TextMeasure.widthMm(place, FOOT_TEXT, true);
         String words = TextMeasure.cut((garden.isBlank() ? "Garden" : garden) + revision + date, FOOT_TEXT, false, room);
         String ink = new Inks(options.mono()).ink();
-        List<Shape> shapes = new ArrayList<>(page.shapes());
-        shapes.add(new Shape.Group("foot", "", "foot", List.of(
+        return List.of(new Shape.Group("foot", "", "foot", List.of(
                 new Shape.Text(new Point(20, y), words, FOOT_TEXT, Shape.Anchor.START, 0, false, ink),
-                new Shape.Text(new Point(page.widthMm() - 10, y), place, FOOT_TEXT, Shape.Anchor.END, 0, true, ink))));
-        return new Page(page.title() + ", " + place, page.widthMm(), page.heightMm(), shapes);
+                new Shape.Text(new Point(widthMm - 10, y), place, FOOT_TEXT, Shape.Anchor.END, 0, true, ink))));
+    }
+
+    /** A page with its foot, its place in the set in its title. */
+    public static Page footed(Page page, String garden, BenchOptions options, int number, int of) {
+        List<Shape> shapes = new ArrayList<>(page.shapes());
+        shapes.addAll(foot(page.widthMm(), page.heightMm(), garden, options, number, of));
+        return new Page(page.title() + ", " + place(number, of), page.widthMm(), page.heightMm(), shapes, page.subjects());
+    }
+
+    private static String place(int number, int of) {
+        return "page " + number + " of " + of;
     }
 }

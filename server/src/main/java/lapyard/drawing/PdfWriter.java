@@ -54,10 +54,12 @@ public final class PdfWriter {
     private int written;
 
     /**
+     * Nothing is written before the first page is handed over.
+     *
      * @param out   stays open
      * @param title of the whole, for the window of a viewer
      */
-    public PdfWriter(OutputStream out, String title) throws IOException {
+    public PdfWriter(OutputStream out, String title) {
         this.out = new DigestOutputStream(out, sha256());
         PDFRoot root = document.getRoot();
         document.getInfo().setTitle(PlainText.of(title));
@@ -69,7 +71,6 @@ public final class PdfWriter {
         root.put("ViewerPreferences", view);
         whole = element(document.makeStructTreeRoot(parents), StandardStructureTypes.Grouping.DOCUMENT);
         root.getStructTreeRoot().addKid(whole);
-        document.outputHeader(this.out);
     }
 
     /**
@@ -112,6 +113,14 @@ public final class PdfWriter {
             links = new ArrayList<>(canvas.links());
             marks = canvas.marks();
         }
+
+        public double widthMm() {
+            return widthMm;
+        }
+
+        public double heightMm() {
+            return heightMm;
+        }
     }
 
     /**
@@ -148,6 +157,7 @@ public final class PdfWriter {
             contents.add(deflated(canvas.operators()));
             parts.addAll(canvas.parts());
         }
+        if (written == 0) document.outputHeader(out);
         PDFPage page = page(written);
         Rectangle2D box = new Rectangle2D.Double(0, 0, painted.widthMm * POINTS_IN_MM, painted.heightMm * POINTS_IN_MM);
         page.setMediaBox(box);
@@ -168,6 +178,7 @@ public final class PdfWriter {
      * Ends the file: fonts, outline and tags.
      *
      * @param bookmarks the outline; none where it is empty
+     * @throws IllegalArgumentException where a link or bookmark leads to a page that is not there
      */
     public void finish(List<Bookmark> bookmarks) throws IOException {
         fonts.embed(document);
@@ -175,6 +186,9 @@ public final class PdfWriter {
             PDFOutline root = document.getOutlineRoot();
             bookmarks.forEach(bookmark -> outline(root, bookmark));
             document.getRoot().setPageMode(PDFRoot.PAGEMODE_USEOUTLINES);
+        }
+        if (pages.size() > written) {
+            throw new IllegalArgumentException("a link leads to page " + pages.size() + ", but there are " + written);
         }
         PDFPageLabels labels = document.getFactory().makePageLabels();
         labels.addPageLabel(0, "1");

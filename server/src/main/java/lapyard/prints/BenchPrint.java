@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
@@ -24,8 +23,6 @@ import lapyard.diagrams.SawDay;
 import lapyard.drawing.Page;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
-import lapyard.job.JobSheet.Way;
-import lapyard.job.SawAdvice;
 import lapyard.plan.Garden;
 import org.joda.money.CurrencyUnit;
 
@@ -34,7 +31,7 @@ final class BenchPrint {
     private BenchPrint() {}
 
     static List<Page> sawDay(JobSheet sheet, PrintAsk ask) {
-        return sawDay(sheet, SawAdvice.of(sheet), ask, ask.longestMm(), ask.bench(sheet.garden().imperial()));
+        return sawDay(sheet, ask, ask.longestMm(), ask.bench(sheet.garden().imperial()));
     }
 
     static List<Page> rolls(JobSheet sheet, PrintAsk ask) {
@@ -47,8 +44,9 @@ final class BenchPrint {
         Map<String, Integer> boards = new HashMap<>();
         sheet.cutting().forEach(cutting -> cutting.saw().boards().forEach(
                 board -> board.cuts().forEach(cut -> Nest.marks(cut.mark()).forEach(mark -> boards.put(mark, board.number())))));
+        Map<String, Integer> numbers = Map.copyOf(boards);
         List<CourseCards.Stack> stacks = inBuildingOrder(sheet)
-                .map(bed -> new CourseCards.Stack(bed.work(), bed.quantities(), boards))
+                .map(bed -> new CourseCards.Stack(bed.work(), bed.quantities(), numbers))
                 .toList();
         return CourseCards.pages(garden.name(), garden.imperial(), sheet.lifting(), stacks, ask.bench(garden.imperial()));
     }
@@ -64,21 +62,18 @@ final class BenchPrint {
     }
 
     private static List<Page> sawDay(
-            JobSheet sheet, List<SawAdvice> advice, PrintAsk ask, OptionalDouble longestMm, BenchOptions options) {
+            JobSheet sheet, PrintAsk ask, OptionalDouble longestMm, BenchOptions options) {
         Garden garden = sheet.garden();
-        Map<String, SawAdvice> bySection = new TreeMap<>();
-        advice.forEach(one -> bySection.put(one.section(), one));
         List<SawDay.Work> works = new ArrayList<>();
         for (SectionCutting cutting : sheet.cutting()) {
             Optional<Section> section = sheet.beds().stream()
                     .map(bed -> bed.work().bed().section())
                     .filter(one -> one.id().equals(cutting.section()))
                     .findFirst();
-            works.add(work(garden, "Timber " + cutting.section(), section, cutting,
-                    Optional.ofNullable(bySection.get(cutting.section())), ask, longestMm));
+            works.add(work(garden, "Timber " + cutting.section(), section, cutting, ask, longestMm));
         }
         for (SectionCutting strips : sheet.strips()) {
-            works.add(work(garden, "Strips ripped from " + strips.section(), Optional.empty(), strips, Optional.empty(), ask,
+            works.add(work(garden, "Strips ripped from " + strips.section(), Optional.empty(), strips, ask,
                     OptionalDouble.empty()));
         }
         works.removeIf(work -> work.boards().isEmpty());
@@ -106,8 +101,7 @@ final class BenchPrint {
     }
 
     private static SawDay.Work work(
-            Garden garden, String name, Optional<Section> section, SectionCutting cutting, Optional<SawAdvice> advice,
-            PrintAsk ask, OptionalDouble longestMm) {
+            Garden garden, String name, Optional<Section> section, SectionCutting cutting, PrintAsk ask, OptionalDouble longestMm) {
         JobSheet.SawWork saw = cutting.saw();
         Batches.Rates usual = saw.batches().rates();
         Batches.Rates rates = new Batches.Rates(
@@ -117,12 +111,6 @@ final class BenchPrint {
                 .filter(board -> saw.problem().stock().stream()
                         .anyMatch(stock -> stock.id().equals(board.stock()) && stock.available().isEmpty()))
                 .toList();
-        CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
-        List<Way> ways = new ArrayList<>(saw.ways());
-        advice.ifPresent(one -> ways.add(1, one.weekendByWeekend()));
-        advice.filter(one -> one.pooledOnce().boards() != ways.get(0).boards()
-                        || !one.pooledOnce().cost().equals(ways.get(0).cost()))
-                .ifPresent(one -> ways.add(0, one.pooledOnce()));
         return new SawDay.Work(
                 name,
                 section,
@@ -132,32 +120,10 @@ final class BenchPrint {
                 new Batches(saw.batches().stages(), rates),
                 saw.ledger(),
                 longestMm.isEmpty() ? List.of() : SawBoard.firstCuts(fromMerchant, longestMm.getAsDouble(), kerf),
-                saw.nests(),
-                ways.stream().map(way -> new SawDay.Way(words(way), way.boards(), money(way.cost(), currency))).toList(),
-                advice.stream()
-                        .flatMap(one -> one.nearMisses().stream())
-                        .map(miss -> new SawDay.NearMiss(
-                                miss.sizes()::words, miss.shorterMm(), saved(miss, currency), miss.marks()))
-                        .toList());
+                saw.nests());
     }
 
-    private static String words(Way way) {
-        return switch (way.way()) {
-            case "pooled" -> "all beds together, offcuts carried from weekend to weekend: this plan";
-            case "pooled once" -> "all beds together on one day, no offcut trimmed again";
-            case "weekend by weekend" -> "each weekend for itself, no offcut carried over";
-            default -> "each bed for itself";
-        };
-    }
-
-    private static String saved(SawAdvice.NearMiss miss, CurrencyUnit currency) {
-        String saved = miss.saved().filter(money -> money.signum() > 0).isPresent()
-                ? money(miss.saved(), currency)
-                : miss.boardsSaved() + (miss.boardsSaved() == 1 ? " board" : " boards");
-        return miss.sure() ? "at least " + saved : saved + ", found by search";
-    }
-
-    private static String money(Optional<BigDecimal> amount, CurrencyUnit currency) {
+    static String money(Optional<BigDecimal> amount, CurrencyUnit currency) {
         return amount.map(money -> currency.getCode() + " "
                         + money.setScale(currency.getDecimalPlaces(), RoundingMode.HALF_UP).toPlainString())
                 .orElse("no price");

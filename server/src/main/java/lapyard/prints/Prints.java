@@ -6,11 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.IntConsumer;
 import lapyard.diagrams.DaySheets;
-import lapyard.diagrams.SetSheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
 import lapyard.drawing.PngWriter;
@@ -39,15 +37,16 @@ public final class Prints {
                     sheet.weekends(), sheet.garden().people().crew(), ask.bench(sheet.garden().imperial()))),
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Load-in", OrderPrint::loadIn),
-            new Print("quote", "Quote", OrderPrint::quote));
+            new Print("quote", "Quote", OrderPrint::quote),
+            new Print("office", "Office", false, OfficePrint::pages));
 
     private static final double SCREEN_DPI = 150;
 
     private Prints() {}
 
-    /** Names of the kinds that are written as NAME.pdf with a picture a page; the plan and the set stand apart. */
+    /** Names of all kinds, in the order of the set. */
     public static List<String> names() {
-        return ALL.stream().map(Print::name).filter(name -> !name.equals("plan")).toList();
+        return ALL.stream().map(Print::name).toList();
     }
 
     /** Name and title of every kind of sheet, in the order of the set. */
@@ -68,90 +67,81 @@ public final class Prints {
      * @throws IllegalArgumentException where there is no such kind, a paper is not known, or nothing can be drawn
      */
     public static List<Page> pages(String name, JobSheet sheet, PrintAsk ask) {
-        if (name.equals(SET)) return set(sheet, ask);
+        if (name.equals(SET)) return SheetSet.pages(sheet, ask);
+        return print(name).pages().apply(sheet, ask);
+    }
+
+    private static Print print(String name) {
         return ALL.stream()
                 .filter(print -> print.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("there are no sheets " + name))
-                .pages().apply(sheet, ask);
-    }
-
-    /** The paper asked for is that of the plan; all else in the set is on the paper for the bench. What a garden has not is named. */
-    private static List<Page> set(JobSheet sheet, PrintAsk ask) {
-        Map<Print, List<Page>> drawn = new LinkedHashMap<>();
-        List<SetSheets.LeftOut> leftOut = new ArrayList<>();
-        for (Print print : ALL) {
-            Abandonable.check();
-            try {
-                drawn.put(print, print.pages().apply(sheet, print.name().equals("plan") ? ask : ask.onPaper(Optional.empty())));
-            } catch (CannotPrint cannot) {
-                leftOut.add(new SetSheets.LeftOut(print.title(), cannot.getMessage()));
-            }
-        }
-        List<SetSheets.Part> parts = drawn.entrySet().stream()
-                .map(entry -> new SetSheets.Part(entry.getKey().title(), entry.getValue()))
-                .toList();
-        return SetSheets.pages(sheet.garden().name(), sheet.garden().imperial(), parts, leftOut,
-                sheet.cautions().stream().map(one -> new SetSheets.Mind(one.sheet(), one.text())).toList(), ask.bench(sheet.garden().imperial()));
+                .orElseThrow(() -> new IllegalArgumentException("there are no sheets " + name));
     }
 
     /**
-     * All pages as PDF, or one as SVG or PNG.
+     * All pages of a kind or of the set as PDF, or one as SVG or PNG. A PDF is written as its pages are made.
      *
-     * @param page from 1
-     * @throws IllegalArgumentException for a page that is not there, naming how many there are
+     * @param page from 1; of no meaning to a PDF
+     * @param done told after each page how many are drawn
+     * @throws IllegalArgumentException as {@link #pages}, and for a page that is not there, naming how many there are
      */
-    public static byte[] file(List<Page> pages, String format, int page) {
+    public static void write(String name, JobSheet sheet, PrintAsk ask, String format, int page, OutputStream out, IntConsumer done)
+            throws IOException {
         if (format.equals("pdf")) {
-            return PdfWriter.write(pages);
+            pdf(name, sheet, ask, out, done);
+        } else {
+            List<Page> pages = pages(name, sheet, ask);
+            if (page > pages.size()) {
+                throw new IllegalArgumentException("there is no sheet " + page + ": there are 1 to " + pages.size());
+            }
+            picture(pages.get(page - 1), format, out);
+            done.accept(1);
         }
-        if (page > pages.size()) {
-            throw new IllegalArgumentException("there is no sheet " + page + ": there are 1 to " + pages.size());
+    }
+
+    /** As the longer form, nobody being told of pages done. */
+    public static void write(String name, JobSheet sheet, PrintAsk ask, String format, int page, OutputStream out) throws IOException {
+        write(name, sheet, ask, format, page, out, pages -> {});
+    }
+
+    /** A page as {@code svg} or {@code png}. */
+    public static void picture(Page page, String format, OutputStream out) throws IOException {
+        out.write(format.equals("png") ? PngWriter.write(page, SCREEN_DPI) : SvgWriter.write(page).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void pdf(String name, JobSheet sheet, PrintAsk ask, OutputStream out, IntConsumer done) throws IOException {
+        if (name.equals(SET)) {
+            SheetSet.write(sheet, ask, out, done);
+            return;
         }
-        return format.equals("png") ? PngWriter.write(pages.get(page - 1), SCREEN_DPI) : svg(pages.get(page - 1));
+        List<Page> pages = pages(name, sheet, ask);
+        PdfWriter writer = new PdfWriter(out, title(sheet, print(name).title()));
+        List<List<String>> subjects = new ArrayList<>();
+        for (Page page : pages) {
+            Abandonable.check();
+            writer.add(page);
+            subjects.add(page.subjects());
+            done.accept(subjects.size());
+        }
+        writer.finish(bookmarks(subjects, 0));
+    }
+
+    static String title(JobSheet sheet, String what) {
+        return sheet.garden().name().isBlank() ? what : sheet.garden().name() + ": " + what;
     }
 
     /**
-     * As {@link #file}, written to where it goes.
+     * A bookmark for each subject, to the page where it begins; none where all pages have one.
      *
-     * @throws IllegalArgumentException as {@link #pages} and {@link #file}
+     * @param subjects of each page
+     * @param first    number of the first page in its file, from 0
      */
-    public static void write(String name, JobSheet sheet, PrintAsk ask, String format, int page, OutputStream out) throws IOException {
-        out.write(file(pages(name, sheet, ask), format, page));
-    }
-
-    /** All pages as files: NAME.pdf and NAME-01.svg, NAME-02.svg and so on. */
-    public static Map<String, byte[]> files(String name, List<Page> pages) {
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(name + ".pdf", PdfWriter.write(pages));
-        for (int i = 0; i < pages.size(); i++) {
-            files.put(String.format(Locale.ROOT, "%s-%02d.svg", name, i + 1), svg(pages.get(i)));
+    static List<PdfWriter.Bookmark> bookmarks(List<List<String>> subjects, int first) {
+        Map<String, Integer> begins = new LinkedHashMap<>();
+        for (int i = 0; i < subjects.size(); i++) {
+            for (String subject : subjects.get(i)) begins.putIfAbsent(subject, first + i);
         }
-        return files;
-    }
-
-    /** Every kind as files, and the set; a kind that cannot be drawn is named in the set alone. */
-    public static Map<String, byte[]> takeOff(JobSheet sheet, PrintAsk ask) {
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        List<Page> plan = pages("plan", sheet, ask);
-        files.put("plan.pdf", PdfWriter.write(plan));
-        for (int i = 0; i < plan.size(); i++) {
-            String name = plan.size() == 1 ? "plan" : String.format(Locale.ROOT, "plan-%02d", i + 1);
-            files.put(name + ".svg", svg(plan.get(i)));
-            files.put(name + ".png", PngWriter.write(plan.get(i), SCREEN_DPI));
-        }
-        for (String name : names()) {
-            try {
-                files.putAll(files(name, pages(name, sheet, ask.onPaper(Optional.empty()))));
-            } catch (CannotPrint saidInTheSet) {
-                continue;
-            }
-        }
-        files.put(SET + ".pdf", PdfWriter.write(set(sheet, ask)));
-        return files;
-    }
-
-    private static byte[] svg(Page page) {
-        return SvgWriter.write(page).getBytes(StandardCharsets.UTF_8);
+        if (begins.size() < 2) return List.of();
+        return begins.entrySet().stream().map(entry -> new PdfWriter.Bookmark(entry.getKey(), entry.getValue(), List.of())).toList();
     }
 }

@@ -32,8 +32,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Commands as typed: what they print, what they write, how they end. */
 @ResourceLock("standard streams")
 class CommandsTest {
-    private static final Set<String> OUTPUTS =
-            Set.of("plan.svg", "plan.pdf", "plan.png", "slip.csv", "slip.json", "job-sheet.json",
+    private static final Set<String> USUAL = Set.of("plan.svg", "slip.csv", "slip.json", "sheets.pdf", "job-sheet.json");
+    private static final Set<String> ALL =
+            Set.of("plan.svg", "plan.pdf", "office.pdf", "office-N.svg", "slip.csv", "slip.json", "job-sheet.json",
                     "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
                     "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf",
                     "weekends.csv", "weekends.ics", "weekends.pdf", "weekends-N.svg", "base-and-liner.pdf", "base-and-liner-N.svg");
@@ -82,10 +83,10 @@ class CommandsTest {
     @MethodSource("samples")
     void takeOffWritesEveryFileOfASample(Path sample) throws IOException {
         Path out = folder.resolve("deep/er/out");
-        Ended ended = run("take-off", sample.toString(), "--out", out.toString());
+        Ended ended = run("take-off", sample.toString(), "--out", out.toString(), "--all", "--as", "pdf,svg");
         assertEquals(0, ended.code(), ended.err());
         JsonNode sheet = MAPPER.readTree(out.resolve("job-sheet.json").toFile());
-        TreeSet<String> wanted = new TreeSet<>(OUTPUTS);
+        TreeSet<String> wanted = new TreeSet<>(ALL);
         sheet.at("/slip/orders").forEach(order -> {
             if (!order.get("supplier").asText().isEmpty()) {
                 wanted.add("slip-" + order.get("supplier").asText() + ".csv");
@@ -147,12 +148,25 @@ class CommandsTest {
     @Test
     void aSmallerGardenLeavesNoOlderSheetsBehind() throws IOException {
         Path out = folder.resolve("out");
-        run("take-off", "../samples/terrace-feet.json", "--out", out.toString());
+        run("take-off", "../samples/terrace-feet.json", "--out", out.toString(), "--only", "saw-day", "--as", "svg,pdf");
         assertTrue(Files.exists(out.resolve("saw-day-08.svg")));
         Path own = Files.writeString(out.resolve("saw-day-notes.svg"), "mine");
-        run("take-off", "../samples/three-entries.json", "--out", out.toString(), "--mono");
+        run("take-off", "../samples/three-entries.json", "--out", out.toString(), "--mono", "--only", "saw-day", "--as", "svg,pdf");
         assertEquals(pages(out.resolve("saw-day.pdf")), Files.list(out).filter(f -> f.getFileName().toString().matches("saw-day-\\d+\\.svg")).count());
         assertTrue(Files.exists(own));
+        run("take-off", "../samples/three-entries.json", "--out", out.toString());
+        assertFalse(Files.exists(out.resolve("saw-day.pdf")), "what is in the folder is of one garden");
+    }
+
+    @Test
+    void takeOffWritesWhatIsNamedAlone() throws IOException {
+        Path out = folder.resolve("out");
+        Ended ended = run("take-off", "../samples/three-entries.json", "--out", out.toString(), "--only", "plan,slip,saw-day");
+        assertEquals(0, ended.code(), ended.err());
+        assertEquals(new TreeSet<>(Set.of("plan.svg", "slip.pdf", "slip.csv", "slip.json", "saw-day.pdf")), names(out));
+        assertTrue(ended.out().strip().endsWith("; 5 files in " + out), ended.out());
+        assertEquals(2, run("take-off", "../samples/three-entries.json", "--out", out.toString(), "--only", "shade").code());
+        assertEquals(5, names(out).size(), "a refused run leaves the folder as it was");
     }
 
     /** 9 boards of 2400: 6 x 2300 and 3 x two of 1100 are 12 cuts at 2 settings; at 1 and 20 minutes 12 + 40 = 52. */
@@ -160,7 +174,7 @@ class CommandsTest {
     void timesAndFirstCutsFollowWhatIsAsked() throws IOException {
         Path out = folder.resolve("out");
         Ended ended = run("take-off", "../samples/three-entries.json", "--out", out.toString(), "--minutes-a-cut", "1", "--minutes-a-setting", "20",
-                "--longest", "2000");
+                "--longest", "2000", "--only", "saw-day", "--as", "svg");
         assertEquals(0, ended.code(), ended.err());
         String first = Files.readString(out.resolve("saw-day-01.svg"));
         assertTrue(first.contains("First cuts at the merchant") && first.contains(">1110<") && first.contains("stays too long"), first);
@@ -172,7 +186,7 @@ class CommandsTest {
         Path out = folder.resolve("out");
         Ended ended = piped("{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}", "take-off", "-", "--out", out.toString());
         assertEquals(0, ended.code(), ended.err());
-        assertEquals(new TreeSet<>(OUTPUTS), names(out));
+        assertEquals(new TreeSet<>(USUAL), names(out));
     }
 
     @Test
@@ -183,7 +197,7 @@ class CommandsTest {
         assertEquals(1, ended.code());
         assertTrue(ended.out().startsWith("at least GBP"), ended.out());
         assertTrue(ended.err().contains("5900"), ended.err());
-        assertEquals(new TreeSet<>(OUTPUTS), names(out));
+        assertEquals(new TreeSet<>(USUAL), names(out));
     }
 
     @ParameterizedTest(name = "{1}")
@@ -219,6 +233,11 @@ class CommandsTest {
             take-off ../samples/village-hall.json --out target/never --paper A9 | A9
             take-off ../samples/three-entries.json --out target/never --longest 0 | longest part to carry
             take-off ../samples/three-entries.json --out target/never --minutes-a-cut -1 | minutes a cut
+            take-off ../samples/three-entries.json --out target/never --only mulch | mulch
+            take-off ../samples/three-entries.json --out target/never --as doc | doc
+            take-off ../samples/three-entries.json --out target/never --only plan --all | leave one out
+            take-off ../samples/village-hall.json --out target/never --only sheets --scale 10 | too large for A3 at 1:10
+            take-off ../samples/three-entries.json --out target/never --only shade | latitude
             snags                                 | GARDEN.json
             solve cutting absent.jsonl            | absent.jsonl is not there
             solve planting x                      | planting

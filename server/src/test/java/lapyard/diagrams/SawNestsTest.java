@@ -27,7 +27,7 @@ class SawNestsTest {
         List<SawDay.Work> works = sheet.cutting().stream()
                 .map(cutting -> new SawDay.Work(
                         "Timber " + cutting.section(), Optional.empty(), 4, 300, cutting.saw().boards(), cutting.saw().batches(),
-                        cutting.saw().ledger(), List.of(), cutting.saw().nests(), List.of(), List.of()))
+                        cutting.saw().ledger(), List.of(), cutting.saw().nests()))
                 .toList();
         return SawDay.pages(
                 sheet.garden().name(), imperial, new Lifting(25, 2), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works,

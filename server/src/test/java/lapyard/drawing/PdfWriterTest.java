@@ -170,6 +170,12 @@ class PdfWriterTest {
         }
     }
 
+    @Test
+    void aLinkThatLeadsNowhereIsRefused() {
+        Page page = new Page("p", 210, 297, List.of(new Shape.Link(20, 100, 60, 10, 6, "the slip")));
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> PdfWriter.write(List.of(page))).getMessage().contains("page 7"));
+    }
+
     /** PDF 32000-1:2008, 14.7.4 and 14.8: what is read out hangs in the structure tree, the rest is marked as an artifact. */
     @Test
     void whatIsReadOutIsTagged() throws Exception {

@@ -1,11 +1,21 @@
 package lapyard.prints;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.ParameterizedTest;
+import lapyard.drawing.Shape;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import java.io.OutputStream;
+import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.regex.Pattern;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.SetSheets;
@@ -64,6 +75,7 @@ class PrintsTest {
         }
         int alone = 0;
         for (Print print : Prints.ALL) {
+            if (!print.inSet()) continue;
             try {
                 alone += print.pages().apply(sheet, ASK).size();
                 assertTrue(texts.get(0).contains(print.title()) || texts.get(1).contains(print.title()), print.title() + " in " + texts.get(0));
@@ -87,11 +99,13 @@ class PrintsTest {
 
     @Test
     void whatAGardenHasNotIsNamedWithItsReason() throws Exception {
-        List<Page> plan = Prints.pages("plan", sheet("three-entries"), ASK);
-        List<Page> set = SetSheets.pages(
-                "Back yard", false, List.of(new SetSheets.Part("Garden plan", plan)),
+        List<Page> set = SetSheets.front(
+                "Back yard", false, List.of(new SetSheets.Part("Garden plan", 1, "A3")),
                 List.of(new SetSheets.LeftOut("Setting-out", "no baseline is given: name its two ends")), List.of(), BenchOptions.usual(false));
-        String contents = texts(set).get(0);
+        String contents = set.get(0).shapes().stream()
+                .filter(Shape.Text.class::isInstance)
+                .map(shape -> ((Shape.Text) shape).text())
+                .collect(Collectors.joining(" "));
         assertTrue(contents.contains("Not in this set") && contents.contains("no baseline is given"), contents);
     }
 
@@ -138,11 +152,76 @@ class PrintsTest {
 
     @Test
     void theSameGardenGivesTheSameBytes() throws Exception {
-        Map<String, byte[]> one = Prints.takeOff(sheet("three-entries"), ASK);
-        Map<String, byte[]> two = Prints.takeOff(sheet("three-entries"), ASK);
-        assertEquals(one.keySet(), two.keySet());
-        one.forEach((name, bytes) -> assertTrue(Arrays.equals(bytes, two.get(name)), name));
-        assertTrue(one.containsKey("sheets.pdf") && one.containsKey("saw-day-01.svg"), one.keySet().toString());
+        for (String format : List.of("pdf", "svg", "png")) {
+            assertArrayEquals(written(Prints.SET, format, sheet("three-entries")), written(Prints.SET, format, sheet("three-entries")), format);
+        }
+    }
+
+    private static byte[] written(String name, String format, JobSheet sheet) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Prints.write(name, sheet, ASK, format, 1, out);
+        return out.toByteArray();
+    }
+
+    /** The file of the set has the same words on the same pages as the pages one by one, and its contents lead to them. */
+    @Test
+    void theSetAsAFileIsItsPages() throws Exception {
+        JobSheet sheet = sheet("three-entries");
+        List<Page> pages = Prints.pages(Prints.SET, sheet, ASK);
+        try (PDDocument set = Loader.loadPDF(written(Prints.SET, "pdf", sheet))) {
+            assertEquals(pages.size(), set.getNumberOfPages());
+            assertEquals(String.join("", texts(pages)), new PDFTextStripper().getText(set));
+            List<String> kinds = new ArrayList<>();
+            for (PDOutlineItem kind : set.getDocumentCatalog().getDocumentOutline().children()) {
+                kinds.add(kind.getTitle());
+                int page = set.getPages().indexOf(kind.findDestinationPage(set));
+                for (PDOutlineItem below : kind.children()) {
+                    assertTrue(set.getPages().indexOf(below.findDestinationPage(set)) >= page, below.getTitle());
+                }
+            }
+            assertEquals("Contents", kinds.get(0));
+            assertTrue(kinds.containsAll(List.of("Garden plan", "Saw Day", "Slip")), kinds.toString());
+            for (PDAnnotation link : set.getPage(0).getAnnotations()) {
+                int page = ((PDPageDestination) ((PDAnnotationLink) link).getDestination()).retrievePageNumber();
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page + 1);
+                stripper.setEndPage(page + 1);
+                assertTrue(stripper.getText(set).contains("page " + (page + 1) + " of"), link.getContents());
+                assertEquals(kinds.get(1 + set.getPage(0).getAnnotations().indexOf(link)), link.getContents());
+            }
+        }
+    }
+
+    /** A page in use for less than a quarter of the height of its frame is the last of its kind. */
+    @ParameterizedTest
+    @ValueSource(strings = {"three-entries", "village-hall", "terrace-feet", "ferry-lane"})
+    void onlyTheLastPageOfAKindIsNearlyEmpty(String sample) throws Exception {
+        JobSheet sheet = sheet(sample);
+        for (Print print : Prints.ALL) {
+            List<Page> pages;
+            try {
+                pages = print.pages().apply(sheet, ASK);
+            } catch (CannotPrint left) {
+                continue;
+            }
+            for (int i = 0; i + 1 < pages.size(); i++) {
+                Page page = pages.get(i);
+                // an order is handed over by itself, so what comes behind it begins on a fresh sheet
+                if (print.name().equals("slip") && !page.subjects().equals(pages.get(i + 1).subjects())) continue;
+                double lowest = lowest(page.shapes(), page.heightMm() - 20);
+                assertTrue(lowest > 28 + (page.heightMm() - 45) / 4, print.name() + ", " + page.title() + ": used down to " + lowest);
+            }
+        }
+    }
+
+    /** Of words, above the foot. */
+    private static double lowest(List<Shape> shapes, double foot) {
+        double lowest = 0;
+        for (Shape shape : shapes) {
+            if (shape instanceof Shape.Text text && text.at().y() < foot) lowest = Math.max(lowest, text.at().y());
+            if (shape instanceof Shape.Group group) lowest = Math.max(lowest, lowest(group.shapes(), foot));
+        }
+        return lowest;
     }
 
     @Test
@@ -151,7 +230,9 @@ class PrintsTest {
         assertTrue(assertThrows(IllegalArgumentException.class, () -> Prints.pages("wall-paper", sheet, ASK)).getMessage().contains("wall-paper"));
         assertFalse(Prints.known("wall-paper"));
         List<Page> pages = Prints.pages("saw-day", sheet, ASK);
-        String none = assertThrows(IllegalArgumentException.class, () -> Prints.file(pages, "svg", pages.size() + 1)).getMessage();
+        String none = assertThrows(
+                IllegalArgumentException.class,
+                () -> Prints.write("saw-day", sheet, ASK, "svg", pages.size() + 1, OutputStream.nullOutputStream())).getMessage();
         assertTrue(none.contains("1 to " + pages.size()), none);
     }
 

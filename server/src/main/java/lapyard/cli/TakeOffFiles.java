@@ -1,0 +1,153 @@
+package lapyard.cli;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import lapyard.drawing.Page;
+import lapyard.job.BuildingCalendar;
+import lapyard.job.Buying;
+import lapyard.job.JobSheet;
+import lapyard.job.Loads;
+import lapyard.job.Quoting;
+import lapyard.job.SawAdvice;
+import lapyard.json.JobSheetJson;
+import lapyard.json.LoadInJson;
+import lapyard.json.QuoteJson;
+import lapyard.order.Slip;
+import lapyard.order.SlipCsv;
+import lapyard.prints.CannotPrint;
+import lapyard.prints.PrintAsk;
+import lapyard.prints.Prints;
+import lapyard.words.Wording;
+
+/** The files that a take-off of one garden can write. */
+final class TakeOffFiles {
+    /** Everything as data, in job-sheet.json. */
+    static final String DATA = "data";
+
+    /** What is written where nothing is asked for. */
+    static final List<String> USUAL = List.of("plan", "slip", Prints.SET, DATA);
+
+    static final Set<String> FORMS = Set.of("pdf", "svg", "png");
+
+    private final JobSheet sheet;
+    private final PrintAsk ask;
+    private final OutFolder folder;
+    private final Consumer<String> progress;
+
+    /** @param progress told what is being done */
+    TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<String> progress) {
+        this.sheet = sheet;
+        this.ask = ask;
+        this.folder = folder;
+        this.progress = progress;
+    }
+
+    /** Every name that can be asked for. */
+    static List<String> names() {
+        List<String> names = new ArrayList<>(Prints.names());
+        names.add(Prints.SET);
+        names.add(DATA);
+        return names;
+    }
+
+    /** Whether a take-off may have written a file of that name: nobody shall saw by one that an earlier run left behind. */
+    static boolean writes(String file) {
+        return file.matches("(" + String.join("|", Prints.names()) + ")(-[0-9]{2,})?\\.(pdf|svg|png)|slip(-.*)?\\.csv|slip\\.json|weekends\\.(csv|ics)");
+    }
+
+    /**
+     * Writes what stands under these names; lists that belong to a kind of sheet come with it.
+     *
+     * @param forms of what is drawn; empty for the plan as SVG and all else as PDF
+     * @param strict whether a kind that this garden has not enough for is refused; else it is left out
+     * @throws CannotPrint where it is refused
+     */
+    void write(Set<String> names, Set<String> forms, boolean strict) throws IOException {
+        for (String name : Prints.names()) {
+            if (names.contains(name)) kind(name, forms, strict, names.equals(Set.copyOf(USUAL)));
+        }
+        if (names.contains(Prints.SET)) {
+            folder.put(Prints.SET + ".pdf", out -> Prints.write(Prints.SET, sheet, ask, "pdf", 1, out, this::pages));
+        }
+        if (names.contains("slip")) slip();
+        if (names.contains("weekends")) {
+            text("weekends.csv", Buying.of(sheet).csv(sheet.garden().people().crew().dates().start()));
+            text("weekends.ics", BuildingCalendar.ics(sheet, gardenId(sheet.garden().name()), Instant.now(), 1));
+        }
+        if (names.contains(DATA)) data(names.contains("office"));
+    }
+
+    /** @param usual whether the lists of the slip do, as its sheets stand in the set */
+    private void kind(String name, Set<String> forms, boolean strict, boolean usual) throws IOException {
+        boolean plan = name.equals("plan");
+        if (usual && !plan) return;
+        PrintAsk own = plan ? ask : ask.onPaper(Optional.empty());
+        try {
+            for (String form : forms.isEmpty() ? Set.of(plan ? "svg" : "pdf") : new TreeSet<>(forms)) {
+                progress.accept(name + "." + form);
+                if (form.equals("pdf")) {
+                    folder.put(name + ".pdf", out -> Prints.write(name, sheet, own, "pdf", 1, out, this::pages));
+                } else {
+                    pictures(name, form, Prints.pages(name, sheet, own));
+                }
+            }
+        } catch (CannotPrint tooLittle) {
+            if (strict) throw tooLittle;
+            folder.drop(name + ".pdf");
+        }
+    }
+
+    private void pictures(String name, String form, List<Page> pages) throws IOException {
+        for (int i = 0; i < pages.size(); i++) {
+            Page page = pages.get(i);
+            String file = name.equals("plan") && pages.size() == 1 ? name : String.format(Locale.ROOT, "%s-%02d", name, i + 1);
+            folder.put(file + "." + form, out -> Prints.picture(page, form, out));
+        }
+    }
+
+    private void slip() throws IOException {
+        text("slip.csv", SlipCsv.write(sheet.slip()));
+        for (Slip.Order order : sheet.slip().orders()) {
+            if (!order.supplier().id().isEmpty()) {
+                text("slip-" + order.supplier().id() + ".csv", SlipCsv.write(order, sheet.slip().currency().getCode()));
+            }
+        }
+        text("slip.json", JobSheetJson.text(JobSheetJson.slip(sheet)));
+    }
+
+    /** @param advice whether it holds what only the office needs and takes a search of its own */
+    private void data(boolean advice) throws IOException {
+        progress.accept("job-sheet.json");
+        ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
+        json.set("weekends", JobSheetJson.weekends(sheet));
+        if (advice) json.set("advice", JobSheetJson.advice(SawAdvice.of(sheet)));
+        json.set("loads", LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
+        if (sheet.garden().terms().quote().given()) {
+            json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
+        }
+        text("job-sheet.json", JobSheetJson.text(json));
+    }
+
+    private void text(String file, String text) throws IOException {
+        folder.put(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private void pages(int done) {
+        progress.accept(done + (done == 1 ? " page" : " pages"));
+    }
+
+    /** The same for every file of one garden, so that a calendar replaces what it read before. */
+    private static String gardenId(String name) {
+        String id = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        return id.isEmpty() ? "garden" : id;
+    }
+}

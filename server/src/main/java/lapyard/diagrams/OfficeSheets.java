@@ -1,0 +1,62 @@
+package lapyard.diagrams;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import lapyard.diagrams.BenchTable.Column;
+import lapyard.drawing.Page;
+import lapyard.geometry.Length;
+
+/** For whoever buys: what boards cost bought together or apart, and which lengths would save money if they were shorter. */
+public final class OfficeSheets {
+    private static final String CAUTION = "What is offered here is not in the plan: a shorter piece makes a smaller bed.";
+
+    private OfficeSheets() {}
+
+    /** @param cost as it shall be read, empty where there is no price */
+    public record Way(String way, int boards, String cost) {}
+
+    /**
+     * @param change what would be made smaller, asked for by the amount as it is written
+     * @param saved  as it shall be read
+     */
+    public record NearMiss(UnaryOperator<String> change, double shorterMm, String saved, List<String> marks) {
+        public NearMiss {
+            marks = List.copyOf(marks);
+        }
+    }
+
+    /** The boards of one section, or the strips ripped from one. */
+    public record Boards(String name, List<Way> ways, List<NearMiss> nearMisses) {
+        public Boards {
+            ways = List.copyOf(ways);
+            nearMisses = List.copyOf(nearMisses);
+        }
+    }
+
+    /** @return one page or more; where there is nothing to weigh it says so */
+    public static List<Page> pages(String garden, boolean imperial, List<Boards> all, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+        if (all.isEmpty()) return sheet.pages(List.of(sheet.nothing("Office", "No boards are bought for this garden.")));
+        Flow flow = new Flow(sheet, "Office", "what to weigh before boards are bought");
+        for (Boards boards : all) {
+            BenchTable ways = new BenchTable(sheet, boards.name() + ": bought together or apart",
+                    new Column("way", 0.5, false), new Column("boards", 0.15, true), new Column("cost", 0.35, true));
+            boards.ways().forEach(way -> ways.row(way.way(), String.valueOf(way.boards()), way.cost()));
+            ways.on(flow);
+            BenchTable misses = new BenchTable(sheet, boards.name() + ": near misses, offered and not applied",
+                    new Column("change of a bed", 0.38, true), new Column("it would save in timber", 0.26, true),
+                    new Column("pieces", 0.36, false));
+            for (NearMiss miss : boards.nearMisses()) {
+                misses.row(miss.change().apply(shorter(miss.shorterMm(), sheet)), miss.saved(), SawOffcuts.some(miss.marks()));
+            }
+            misses.on(flow);
+        }
+        return sheet.pages(flow.drafts());
+    }
+
+    /** Rounded up where it is written in sixteenths: a little too much still saves, a little too little does not. */
+    private static String shorter(double mm, BenchSheet sheet) {
+        double sixteenth = Length.INCH_MM / 16;
+        return sheet.imperial ? sheet.written(Math.ceil(mm / sixteenth - 1e-9) * sixteenth) : sheet.written(mm) + " mm";
+    }
+}

@@ -1,0 +1,101 @@
+package lapyard.prints;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
+import lapyard.diagrams.BenchOptions;
+import lapyard.diagrams.SetSheets;
+import lapyard.drawing.Page;
+import lapyard.drawing.PdfWriter;
+import lapyard.job.JobSheet;
+import lapyard.working.Abandonable;
+
+/**
+ * The set of all sheets of a garden. The paper asked for is that of the plan; all else is on the paper for the bench. What a
+ * garden has not is named in the contents.
+ *
+ * @param <P> a page in the form in which it is kept until the contents are known
+ */
+final class SheetSet<P> {
+    /** One kind with its pages. */
+    private record Part<P>(Print print, String paper, List<P> pages, List<List<String>> subjects) {}
+
+    private final JobSheet sheet;
+    private final BenchOptions options;
+    private final List<Part<P>> parts = new ArrayList<>();
+    private final List<SetSheets.LeftOut> leftOut = new ArrayList<>();
+
+    private SheetSet(JobSheet sheet, PrintAsk ask, Function<Page, P> keep) {
+        this.sheet = sheet;
+        this.options = ask.bench(sheet.garden().imperial());
+        for (Print print : Prints.ALL) {
+            if (!print.inSet()) continue;
+            try {
+                List<Page> pages = print.pages().apply(sheet, print.name().equals("plan") ? ask : ask.onPaper(Optional.empty()));
+                List<P> kept = new ArrayList<>();
+                List<List<String>> subjects = new ArrayList<>();
+                String paper = "";
+                for (Page page : pages) {
+                    Abandonable.check();
+                    if (kept.isEmpty()) paper = SetSheets.paper(page.widthMm(), page.heightMm());
+                    kept.add(keep.apply(page));
+                    subjects.add(page.subjects());
+                }
+                parts.add(new Part<>(print, paper, kept, subjects));
+            } catch (CannotPrint cannot) {
+                leftOut.add(new SetSheets.LeftOut(print.title(), cannot.getMessage()));
+            }
+        }
+    }
+
+    /** The pages of the set, the contents first. */
+    static List<Page> pages(JobSheet sheet, PrintAsk ask) {
+        SheetSet<Page> set = new SheetSet<>(sheet, ask, page -> page);
+        List<Page> pages = new ArrayList<>(set.front());
+        set.parts.forEach(part -> pages.addAll(part.pages()));
+        List<Page> numbered = new ArrayList<>();
+        for (Page page : pages) {
+            numbered.add(SetSheets.footed(page, sheet.garden().name(), set.options, numbered.size() + 1, pages.size()));
+        }
+        return numbered;
+    }
+
+    /**
+     * The set as one PDF. Pages are painted as they are laid out, and only what is painted is kept until the contents are known.
+     *
+     * @param done told after each page how many are painted
+     */
+    static void write(JobSheet sheet, PrintAsk ask, OutputStream out, IntConsumer done) throws IOException {
+        PdfWriter writer = new PdfWriter(out, Prints.title(sheet, "all sheets"));
+        int[] painted = {0};
+        SheetSet<PdfWriter.Painted> set = new SheetSet<>(sheet, ask, page -> {
+            done.accept(++painted[0]);
+            return writer.paint(page);
+        });
+        List<PdfWriter.Painted> front = set.front().stream().map(writer::paint).toList();
+        int of = front.size() + painted[0];
+        int number = 0;
+        for (PdfWriter.Painted page : front) set.add(writer, page, ++number, of);
+        List<PdfWriter.Bookmark> bookmarks = new ArrayList<>(List.of(new PdfWriter.Bookmark("Contents", 0, List.of())));
+        for (Part<PdfWriter.Painted> part : set.parts) {
+            bookmarks.add(new PdfWriter.Bookmark(part.print().title(), number, Prints.bookmarks(part.subjects(), number)));
+            for (PdfWriter.Painted page : part.pages()) set.add(writer, page, ++number, of);
+        }
+        writer.finish(bookmarks);
+    }
+
+    private void add(PdfWriter writer, PdfWriter.Painted page, int number, int of) throws IOException {
+        writer.add(page, SetSheets.foot(page.widthMm(), page.heightMm(), sheet.garden().name(), options, number, of));
+    }
+
+    private List<Page> front() {
+        return SetSheets.front(
+                sheet.garden().name(), sheet.garden().imperial(),
+                parts.stream().map(part -> new SetSheets.Part(part.print().title(), part.pages().size(), part.paper())).toList(), leftOut,
+                sheet.cautions().stream().map(one -> new SetSheets.Mind(one.sheet(), one.text())).toList(), options);
+    }
+}
