@@ -143,25 +143,18 @@ final class Timber {
         List<Blank> eachByItself = new ArrayList<>();
         BigDecimal alone = BigDecimal.ZERO;
         int boardsAlone = 0;
-        Map<String, Integer> left = new HashMap<>();
-        rack.forEach(board -> left.put(board.id(), board.available().getAsInt()));
         // nests of one bed alone are offered to all together
         boolean each = looking.alone() || beds.stream().anyMatch(work -> angled(work.bed()));
-        for (BedWork bed : each ? beds : List.<BedWork>of()) {
-            List<Stock> rackLeft = rack.stream()
-                    .filter(board -> left.get(board.id()) > 0)
-                    .map(board -> board.with(left.get(board.id())))
-                    .toList();
-            Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
-            Nesting.Plan own = Nesting.cheapest(saw(garden, section, rackLeft), blanks(garden.goods().saw(), List.of(bed), sawn), List.of(), sawn,
-                    graded(rack), (problem, least) -> share.apply(problem), share);
-            CuttingResult single = own.result();
-            own.asked().blanks().values().forEach(eachByItself::addAll);
-            alone = alone.add(single.paid()).add(overBundles(section, single));
-            for (BoardLine line : single.plan()) {
-                boardsAlone += line.count();
-                left.computeIfPresent(line.stock(), (id, count) -> count - line.count());
-            }
+        Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
+        List<RackSharing.Buy> singles = RackSharing.of(each ? beds.size() : 0, rack.stream().mapToInt(board -> board.available().getAsInt()).toArray(),
+                (bed, offered) -> alone(section, rack, Nesting.cheapest(saw(garden, section, offered(rack, offered)),
+                        blanks(garden.goods().saw(), List.of(beds.get(bed)), sawn), List.of(), sawn, graded(rack),
+                        (problem, least) -> share.apply(problem), share)));
+        for (RackSharing.Buy one : singles) {
+            Alone single = (Alone) one;
+            single.plan().asked().blanks().values().forEach(eachByItself::addAll);
+            alone = alone.add(single.paid());
+            boardsAlone += single.plan().result().boards();
         }
 
         Function<CuttingProblem, CuttingResult> glance = problem -> looking.boardsAlone(problem, NESTINGS);
@@ -206,6 +199,33 @@ final class Timber {
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), takesM(work, takesMm)))
                 .toList();
         return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw, uses, findings);
+    }
+
+    /** One bed bought for by itself. */
+    private record Alone(BigDecimal paid, int[] used, Nesting.Plan plan) implements RackSharing.Buy {
+        /** A piece that finds no board counts more than any board. */
+        @Override
+        public BigDecimal cost() {
+            return paid.add(BigDecimal.valueOf(1_000_000L * plan.result().unplaced().stream().mapToInt(Unplaced::count).sum()));
+        }
+    }
+
+    private static Alone alone(Section section, List<Stock> rack, Nesting.Plan plan) {
+        int[] used = new int[rack.size()];
+        for (BoardLine line : plan.result().plan()) {
+            for (int i = 0; i < used.length; i++) {
+                if (rack.get(i).id().equals(line.stock())) used[i] += line.count();
+            }
+        }
+        return new Alone(plan.result().paid().add(overBundles(section, plan.result())), used, plan);
+    }
+
+    private static List<Stock> offered(List<Stock> rack, int[] counts) {
+        List<Stock> offered = new ArrayList<>();
+        for (int i = 0; i < counts.length; i++) {
+            if (counts[i] > 0) offered.add(rack.get(i).with(counts[i]));
+        }
+        return offered;
     }
 
     /** With the slip's own cost: what is paid, whole bundles among it, and nothing for what a board on hand is worth. */

@@ -189,7 +189,14 @@ public final class Ordering {
      */
     public static Slip slip(CurrencyUnit currency, List<Wanted> wanted, List<Supplier> suppliers, boolean leftOut) {
         SupplierChoice.Chosen chosen = SupplierChoice.of(wanted, suppliers, currency.getDecimalPlaces());
-        List<SlipLine> sorted = chosen.lines().stream().sorted(Slip.LARGEST_SAVING_FIRST).toList();
+        Map<String, BigDecimal> apart = new HashMap<>();
+        wanted.forEach(one -> one.ways().forEach(way ->
+                way.bedByBed().ifPresent(cost -> apart.merge(way.item(), cost, BigDecimal::min))));
+        // who buys bed by bed may buy where it is cheapest for that
+        List<SlipLine> sorted = chosen.lines().stream()
+                .map(line -> line.bedByBed().isPresent() ? line.boughtApart(apart.get(line.item())) : line)
+                .sorted(Slip.LARGEST_SAVING_FIRST)
+                .toList();
         List<Slip.Order> orders = new ArrayList<>();
         List<Supplier> all = new ArrayList<>(suppliers);
         all.add(Supplier.ONLY);
@@ -269,7 +276,7 @@ public final class Ordering {
                 .append(cost.toPlainString())
                 .append(' ')
                 .append(currency.getCode())
-                .append("; each bed or path alone: ")
+                .append("; each bed or path alone from those sellers: ")
                 .append(bedByBed.toPlainString())
                 .append("; rounded half up to ")
                 .append(currency.getDecimalPlaces())

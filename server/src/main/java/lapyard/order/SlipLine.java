@@ -17,7 +17,8 @@ import lapyard.working.Working;
  * @param packs    what to buy for it
  * @param leftOver bought less needed, in {@code unit}
  * @param cost     of the packs, rounded to the currency; empty where a price is missing
- * @param bedByBed what it would cost to buy for each bed alone; empty where a price is missing
+ * @param bedByBed the least that it costs to buy for each bed alone, from whom that is cheapest, delivery left out; empty where a
+ *     price is missing
  * @param working  how need became packs
  * @param uses     who needs how much of it, spare left out; empty where that is not known
  */
@@ -53,6 +54,11 @@ public record SlipLine(
     /** What pooling saves on this line; empty where a price is missing. */
     public Optional<BigDecimal> saved() {
         return cost.flatMap(pooled -> bedByBed.map(alone -> alone.subtract(pooled)));
+    }
+
+    /** The same line beside another cost of buying for each bed alone. */
+    SlipLine boughtApart(BigDecimal cost) {
+        return new SlipLine(item, label, need, unit, packs, leftOver, this.cost, Optional.of(cost), working, uses);
     }
 
     public SlipLine usedBy(List<Use> who) {

@@ -52,6 +52,16 @@ class SupplierChoiceTest {
         return Ordering.slip(GBP, wanted, suppliers, false);
     }
 
+    /** Ten together cost 20.00 from A. Two and eight alone: two of B at 3.00 and one of A, 26.00; two of A would be 40.00. */
+    @Test
+    void whoBuysBedByBedBuysWhereThatIsCheapest() {
+        PackGoods goods = new PackGoods("g", "g", "l", 0, List.of(sold("A", "big", 10, "20.00", 1, 1), sold("B", "small", 1, "3.00", 1, 1)));
+        SlipLine line = Ordering.slip(GBP, List.of(Ordering.packWays(goods, List.of(new Use("bed M", 2), new Use("bed N", 8)), BigDecimal.ZERO, GBP)),
+                List.of(supplier("A", "0", null), supplier("B", "30", null)), false).lines().get(0);
+        assertEquals(new BigDecimal("20.00"), line.cost().orElseThrow());
+        assertEquals(new BigDecimal("26.00"), line.bedByBed().orElseThrow());
+    }
+
     /**
      * Of every line each wasteless mix from one supplier and the cheapest from each set of suppliers, with every other
      * line's, charges as the supplier states them.
