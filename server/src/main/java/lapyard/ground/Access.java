@@ -10,8 +10,14 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
@@ -69,14 +75,10 @@ final class Access {
             return Optional.empty();
         }
         int courses = (int) Math.ceil((under + over) / course);
-        String way = (under > 0 ? "Raise it by " : "Leave off ") + courses + (courses == 1 ? " course" : " courses");
-        return Optional.of(AccessSheet.finding(
-                standard,
-                lot.where(),
-                "Rim is " + Say.mm(height) + " high, " + Say.mm(under + over) + (under > 0 ? " under " : " over ")
-                        + AccessSheet.limit(standard, under > 0 ? standard.rimLeastMm() : standard.rimMostMm()),
-                Say.amountMm(under + over),
-                List.of(way, "Step or dig the ground beside it")));
+        return Optional.of(AccessSheet.finding(standard, FindingKind.RIM_HEIGHT, Place.bed(lot.bed().id()), under > 0 ? standard.rimLeastMm() : standard.rimMostMm(), under + over)
+                .with("height", Fact.mm(height)).with(under > 0 ? "least" : "most", Fact.mm(under > 0 ? standard.rimLeastMm() : standard.rimMostMm()))
+                .way(under > 0 ? WayKind.ADD_COURSES : WayKind.TAKE_OFF_COURSES, Fact.count(courses, "courses"))
+                .way(WayKind.STEP_GROUND));
     }
 
     private List<Finding> gaps(Lot lot) {
@@ -95,15 +97,9 @@ final class Access {
             }
             double gap = nearest[0].distance(nearest[1]);
             double shortBy = pathMm - gap;
-            String way = "Move one of them " + Say.mm(Math.ceil(shortBy - 0.01));
             row(lot.where() + ", " + other.where(), "gap", gap, pathMm, shortBy);
-            found.add(AccessSheet.finding(
-                    standard,
-                    lot.where() + ", " + other.where(),
-                    Say.mm(gap) + " between beds " + lot.bed().id() + " and " + other.bed().id() + ", "
-                            + Say.mm(shortBy) + " under " + AccessSheet.limit(standard, pathMm),
-                    Say.amountMm(shortBy),
-                    List.of(way)));
+            found.add(AccessSheet.finding(standard, FindingKind.GAP_NARROW, Place.bed(lot.bed().id()).then(What.BED, other.bed().id()), pathMm, shortBy)
+                    .with("gap", Fact.mm(gap)).way(widening(lot, other, nearest, Math.ceil(shortBy - 0.01))));
         }
         return found;
     }
@@ -118,16 +114,35 @@ final class Access {
                         && Shapes.common(across, third.area()).getLength() > Shapes.TOUCH_MM);
     }
 
+    /** A wall to free is offered only where one is blocked. */
+    private static List<WayOut> easier(Bed bed, List<Stretch> stretches) {
+        List<WayOut> ways = new ArrayList<>(List.of(WayOut.of(WayKind.MAKE_NARROWER), WayOut.of(WayKind.STEPPING_BOARD)));
+        if (stretches.stream().mapToDouble(one -> one.toMm() - one.fromMm()).sum() < bed.outline().perimeterMm() - Shapes.TOUCH_MM) {
+            ways.add(WayOut.of(WayKind.FREE_WALL));
+        }
+        return ways;
+    }
+
+    /** A move of either bed straight away from the other that meets nothing else; else a smaller bed. */
+    private WayOut widening(Lot one, Lot other, Coordinate[] nearest, double mm) {
+        double gap = nearest[0].distance(nearest[1]);
+        for (Lot moving : List.of(other, one)) {
+            Coordinate from = moving == other ? nearest[0] : nearest[1];
+            Coordinate to = moving == other ? nearest[1] : nearest[0];
+            if (gap > Shapes.TOUCH_MM
+                    && site.clear(moving.moved((to.x - from.x) / gap * mm, (to.y - from.y) / gap * mm))) {
+                return WayOut.of(WayKind.MOVE_APART, Fact.name(moving.bed().id()), Fact.mm(mm));
+            }
+        }
+        return WayOut.of(WayKind.NARROWER_BY, Fact.mm(mm));
+    }
+
     private List<Finding> reach(Lot lot) {
         List<Stretch> stretches = reachable(lot);
         if (stretches.isEmpty()) {
             row(lot.where(), "reach", Double.POSITIVE_INFINITY, standard.reachMm(), standard.standMm());
-            return List.of(AccessSheet.finding(
-                    standard,
-                    lot.where(),
-                    "0 of its walls can be reached",
-                    Say.amountMm(standard.standMm()),
-                    List.of("Leave " + Say.mm(standard.standMm()) + " free along a wall")));
+            return List.of(AccessSheet.finding(standard, FindingKind.REACH_NONE, Place.bed(lot.bed().id()), standard.standMm(), standard.standMm())
+                    .way(WayKind.STANDING_ROOM, Fact.mm(standard.standMm())));
         }
         Bed bed = lot.bed();
         Reach.Worst worst = reaches.computeIfAbsent(
@@ -140,13 +155,9 @@ final class Access {
         if (over <= REACH_TO_MM) {
             return List.of();
         }
-        return List.of(AccessSheet.finding(
-                standard,
-                lot.where(),
-                "Reach is " + Say.mm(Math.round(reach)) + ", " + Say.mm(Math.round(over)) + " over "
-                        + AccessSheet.limit(standard, standard.reachMm()) + " from one side",
-                Say.amountMm(Math.round(over)),
-                List.of("Make it narrower", "Free another wall", "Lay a stepping board")));
+        return List.of(AccessSheet.finding(standard, FindingKind.REACH_FAR, Place.bed(lot.bed().id()), standard.reachMm(), Math.round(over))
+                .with("reach", Fact.mm(Math.round(reach)))
+                .ways(easier(bed, stretches)));
     }
 
     /** Stretches of seen walls with room to stand before them: no bed, not out of the yard. */

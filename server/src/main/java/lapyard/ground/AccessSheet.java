@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
 
 /**
  * Room to walk and to reach, held against a standard, value by value.
@@ -37,14 +40,14 @@ public record AccessSheet(AccessStandard standard, List<Row> rows, List<Finding>
         }
     }
 
-    static String limit(AccessStandard standard, double value) {
-        return standard.id().equals("usual") && !standard.named()
-                ? "the usual " + Say.mm(value)
-                : "the " + Say.mm(value) + " of " + (standard.id().equals("usual") ? "this garden" : standard.name());
+    /** A finding held against the standard: a snag once the garden names one, else information. */
+    static Finding finding(AccessStandard standard, FindingKind kind, Place place, double limitMm, double missingMm) {
+        Finding finding = Finding.of(kind, place).weighing(standard.named() ? Finding.Weight.SNAG : Finding.Weight.NOTE)
+                .with("limit", Fact.mm(limitMm)).by(Fact.mm(missingMm));
+        return standard.named() ? finding.with("standard", Fact.name(name(standard))) : finding.with("usual", Fact.mm(limitMm));
     }
 
-    static Finding finding(AccessStandard standard, String where, String text, Finding.Amount amount, List<String> ways) {
-        Finding.Weight weight = standard.named() ? Finding.Weight.SNAG : Finding.Weight.NOTE;
-        return Finding.said(weight, where, text, amount, ways.toArray(String[]::new));
+    private static String name(AccessStandard standard) {
+        return standard.id().equals("usual") ? "this garden's standard" : standard.name();
     }
 }

@@ -5,7 +5,12 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 
@@ -84,21 +89,16 @@ public record BedFall(
         if (most <= limit + Shapes.TOUCH_MM) {
             return List.of();
         }
-        String walls = String.join(
-                ", ",
-                scribes.stream()
+        List<String> walls = scribes.stream()
                         .filter(scribe -> DoubleStream.of(scribe.startMm(), scribe.endMm())
                                         .max()
                                         .orElseThrow()
                                 > limit + Shapes.TOUCH_MM)
                         .map(Scribe::wall)
-                        .toList());
-        List<String> ways = List.of("Level a strip under the walls", "Step the base");
-        return List.of(Finding.snag(
-                "bed " + bed.id() + ", walls " + walls,
-                "Fall takes " + Say.mm(most) + " off the bottom course, limit " + Say.mm(limit)
-                                + " (a quarter of " + Say.mm(height) + ")",
-                Say.amountMm(most),
-                ways.toArray(String[]::new)));
+                        .toList();
+        return List.of(Finding.of(FindingKind.SCRIBE_DEEP, Place.bed(bed.id()).then(What.FIELD, "walls " + String.join(", ", walls)))
+                .with("walls", Fact.names(walls))
+                .with("height", Fact.mm(height)).with("limit", Fact.mm(limit)).by(Fact.mm(most))
+                .way(WayKind.LEVEL_STRIP).way(WayKind.STEP_BASE));
     }
 }

@@ -7,9 +7,15 @@ import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.valid.IsValidOp;
@@ -102,14 +108,15 @@ public final class Clashes {
         }
         Outline outline = lot.bed().inYard();
         double most = 0;
-        String at = "";
+        String atCorner = "";
+        String wall = "";
         for (int i = 0; i < outline.sides(); i++) {
             double over = Shapes.FACTORY
                     .createPoint(Shapes.coordinate(outline.corner(i)))
                     .distance(yard);
             if (over > most + 1e-9) {
                 most = over;
-                at = "at corner " + (i + 1);
+                atCorner = String.valueOf(i + 1);
             }
         }
         if (most <= Shapes.TOUCH_MM) {
@@ -126,16 +133,14 @@ public final class Clashes {
                         .getLength();
                 if (out > longest) {
                     longest = out;
-                    at = "along wall " + Bed.wallLetter(i);
+                    wall = Bed.wallLetter(i);
+                    atCorner = "";
                 }
             }
         }
-        List<String> ways = site.waysOut(lot, yard, moved -> site.insideYard(moved.core()));
-        return Optional.of(Finding.snag(
-                lot.where(),
-                Say.mm(most) + " over the edge " + at,
-                Say.amountMm(most),
-                ways.toArray(String[]::new)));
+        List<WayOut> ways = site.waysOut(lot, yard, moved -> site.insideYard(moved.core()));
+        return Optional.of(Finding.of(FindingKind.BED_OVER_EDGE, Place.bed(lot.bed().id()))
+                .with(wall.isEmpty() ? "at-corner" : "along-wall", Fact.name(wall.isEmpty() ? atCorner : wall)).by(Fact.mm(most)).ways(ways));
     }
 
     private static List<Finding> onOtherBeds(Site site, Lot lot) {
@@ -148,30 +153,17 @@ public final class Clashes {
                             lot.area(),
                             Shapes.union(under.stream().map(Lot::area).toList()))
                     .getArea();
-            String names = String.join(
-                    ", ",
-                    under.stream()
-                            .limit(MOST_TOLD_APART)
-                            .map(other -> other.bed().id())
-                            .toList());
-            String way = "Move it to a free place";
-            found.add(Finding.snag(
-                    lot.where(),
-                    Say.m2(area) + " across beds " + names + " and " + (under.size() - MOST_TOLD_APART)
-                                    + " more",
-                    Say.amountM2(area),
-                    way));
+            found.add(Finding.of(FindingKind.BED_ON_BEDS, Place.bed(lot.bed().id()))
+                    .with("others", Fact.names(under.stream().map(other -> other.bed().id()).toList())).by(Fact.m2(area / 1e6))
+                    .way(WayKind.MOVE_TO_FREE_PLACE));
             return found;
         }
         for (Lot other : under) {
             double area = Shapes.common(lot.area(), other.area()).getArea();
-            List<String> ways =
+            List<WayOut> ways =
                     site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
-            found.add(Finding.snag(
-                    lot.where(),
-                    Say.m2(area) + " across bed " + other.bed().id(),
-                    Say.amountM2(area),
-                    ways.toArray(String[]::new)));
+            found.add(Finding.of(FindingKind.BED_ON_BEDS, Place.bed(lot.bed().id()))
+                    .with("others", Fact.names(List.of(other.bed().id()))).by(Fact.m2(area / 1e6)).ways(ways));
         }
         return found;
     }
@@ -180,47 +172,39 @@ public final class Clashes {
         if (!zone.blocks(lot)) {
             return Optional.empty();
         }
-        List<String> ways = site.waysOut(lot, zone.keptClear(), moved -> !zone.blocks(moved));
+        List<WayOut> ways = site.waysOut(lot, zone.keptClear(), moved -> !zone.blocks(moved));
         double shortBy = zone.shortByMm(lot);
-        return Optional.of(Finding.snag(
-                lot.where(),
-                zone.fact(lot, shortBy),
-                Say.amountMm(shortBy),
-                ways.toArray(String[]::new)));
+        return Optional.of(zone.fact(lot, shortBy).ways(ways));
     }
 
     /** Outlines whose sides cross cannot be measured. */
     private static List<Finding> crossings(Garden garden) {
         List<Finding> found = new ArrayList<>();
-        garden.ground().outline().forEach(outline -> crossing("yard", outline).ifPresent(found::add));
+        garden.ground().outline().forEach(outline -> crossing(Place.of(What.YARD), outline).ifPresent(found::add));
         for (Ground.Surface surface : garden.ground().surfaces()) {
-            crossing("surface " + surface.kind(), surface.outline()).ifPresent(found::add);
+            crossing(Place.of(What.SURFACE, surface.kind()), surface.outline()).ifPresent(found::add);
         }
         for (Ground.KeepClear kept : garden.ground().keepClear()) {
             if (kept.leafMm() == 0 && kept.shape().size() > 2) {
-                crossing("keep-clear " + kept.kind(), new Outline(kept.shape())).ifPresent(found::add);
+                crossing(Place.of(What.KEEP_CLEAR, kept.kind()), new Outline(kept.shape())).ifPresent(found::add);
             }
         }
         for (Bed bed : garden.beds()) {
-            crossing("bed " + bed.id(), bed.inYard()).ifPresent(found::add);
+            crossing(Place.bed(bed.id()), bed.inYard()).ifPresent(found::add);
         }
         return found;
     }
 
-    private static Optional<Finding> crossing(String where, Outline outline) {
+    private static Optional<Finding> crossing(Place where, Outline outline) {
         IsValidOp check = new IsValidOp(Shapes.drawn(outline));
         if (check.isValid()) {
             return Optional.empty();
         }
         Coordinate place = check.getValidationError().getCoordinate();
         int corner = nearestCorner(outline, new Point(place.x, place.y));
-        List<String> ways = List.of("Check corner " + corner, "Give the corners in the order of walking round");
-        return Optional.of(Finding.stop(
-                where,
-                "Sides cross or touch at (" + Say.mm(place.x) + ", " + Say.mm(place.y) + "), near corner "
-                                + corner,
-                null,
-                ways.toArray(String[]::new)));
+        return Optional.of(Finding.of(FindingKind.OUTLINE_CROSSES, where)
+                .with("at", Fact.spot(place.x, place.y)).with("corner-number", Fact.name(String.valueOf(corner)))
+                .way(WayKind.CHECK_CORNER, Fact.name(String.valueOf(corner))).way(WayKind.CORNERS_IN_ORDER));
     }
 
     private static int nearestCorner(Outline outline, Point place) {

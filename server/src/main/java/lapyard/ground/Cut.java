@@ -6,6 +6,9 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.plan.Fact;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -13,8 +16,8 @@ import org.locationtech.jts.geom.Geometry;
 final class Cut {
     private Cut() {}
 
-    /** {@code "Cut depth to 1060"}, whichever of width and depth loses less; empty where neither helps. */
-    static Optional<String> least(Lot lot, Geometry obstacle, Predicate<Lot> free) {
+    /** To cut the width or the depth, whichever loses less; empty where neither helps. */
+    static Optional<WayOut> least(Lot lot, Geometry obstacle, Predicate<Lot> free) {
         Outline outline = lot.bed().inYard();
         if (outline.sides() != 4 || !square(outline)) {
             return Optional.empty();
@@ -32,8 +35,8 @@ final class Cut {
         }
         return Optional.of(
                 offDepth.isEmpty() || offWidth.isPresent() && offWidth.getAsDouble() < offDepth.getAsDouble()
-                        ? "Cut width to " + Say.mm(width - offWidth.getAsDouble())
-                        : "Cut depth to " + Say.mm(depth - offDepth.getAsDouble()));
+                        ? WayOut.of(WayKind.CUT_WIDTH, Fact.mm(width - offWidth.getAsDouble()))
+                        : WayOut.of(WayKind.CUT_DEPTH, Fact.mm(depth - offDepth.getAsDouble())));
     }
 
     private static OptionalDouble least(

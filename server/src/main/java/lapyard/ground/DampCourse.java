@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
@@ -35,18 +39,13 @@ final class DampCourse {
                 double over = soil - (zone.kept().dampCourseMm() - BELOW_MM);
                 if (over > Shapes.TOUCH_MM) {
                     int courses = (int) Math.ceil(over / bed.section().heightMm() - 1e-9);
-                    List<String> ways = new ArrayList<>();
-                    ways.add("Move it " + Say.mm(AGAINST_MM) + " off the wall");
+                    Finding told = Finding.of(FindingKind.SOIL_OVER_DAMP_COURSE, Place.bed(bed.id())).way(WayKind.MOVE_OFF_WALL, Fact.mm(AGAINST_MM));
                     if (courses < bed.courses()) {
-                        ways.add("Leave off " + courses + (courses == 1 ? " course" : " courses"));
+                        told = told.way(WayKind.TAKE_OFF_COURSES, Fact.count(courses, "courses"));
                     }
-                    found.add(Finding.snag(
-                            lot.where(),
-                            Say.mm(over) + " too high against the " + zone.kept().kind() + ": soil " + Say.mm(soil)
-                                    + " above the ground there, " + Say.mm(BELOW_MM) + " below the damp-proof course at "
-                                    + Say.mm(zone.kept().dampCourseMm()) + " is the limit",
-                            Say.amountMm(over),
-                            ways.toArray(String[]::new)));
+                    found.add(told
+                            .with("what", Fact.name(zone.kept().kind())).with("soil", Fact.mm(soil)).with("limit", Fact.mm(zone.kept().dampCourseMm() - BELOW_MM))
+                            .by(Fact.mm(over)));
                 }
             }
         }

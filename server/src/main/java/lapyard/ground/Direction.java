@@ -4,32 +4,35 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import java.util.stream.DoubleStream;
+import lapyard.plan.Fact;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /** The four ways in which a bed can be moved, as seen with one's back to the house. */
 enum Direction {
-    LEFT(-1, 0, "Move left %s"),
-    RIGHT(1, 0, "Move right %s"),
-    AWAY(0, 1, "Move %s away from the house"),
-    TOWARDS(0, -1, "Move %s towards the house");
+    LEFT(-1, 0, WayKind.MOVE_LEFT),
+    RIGHT(1, 0, WayKind.MOVE_RIGHT),
+    AWAY(0, 1, WayKind.MOVE_AWAY),
+    TOWARDS(0, -1, WayKind.MOVE_TOWARDS);
 
     private final double x;
     private final double y;
-    private final String words;
+    private final WayKind way;
 
-    Direction(double x, double y, String words) {
+    Direction(double x, double y, WayKind way) {
         this.x = x;
         this.y = y;
-        this.words = words;
+        this.way = way;
     }
 
     Lot move(Lot lot, double mm) {
         return lot.moved(x * mm, y * mm);
     }
 
-    String say(double mm) {
-        return words.formatted(Say.mm(mm));
+    WayOut way(double mm) {
+        return WayOut.of(way, Fact.mm(mm));
     }
 
     /** The least move at which {@code free} holds; empty where none of the contacts frees it. */

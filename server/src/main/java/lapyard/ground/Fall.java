@@ -4,8 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Point;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Ground;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /**
  * The plane of the ground: drop(x, y) = a x + b y + c, least squares through all readings.
@@ -76,33 +81,22 @@ public record Fall(double a, double b, double c, List<Double> residualsMm) {
         Optional<Fall> fall = of(levels);
         if (fall.isEmpty() && levels.size() < 3) {
             int missing = 3 - levels.size();
-            String way = "Take " + missing + " more, not all in a line";
-            return List.of(Finding.stop(
-                    "levels",
-                    levels.size() + " of the 3 level readings that a fall needs",
-                    new Finding.Amount(missing, "readings"),
-                    way));
+            return List.of(Finding.of(FindingKind.LEVELS_FEW, Place.of(What.LEVELS))
+                    .with("read", Fact.count(levels.size(), "level readings")).by(Fact.count(missing, "readings"))
+                    .way(WayKind.TAKE_MORE_LEVELS, Fact.count(missing, "readings")));
         }
         if (fall.isEmpty()) {
-            String way = "Take one more to the side of the line";
-            return List.of(Finding.stop(
-                    "levels",
-                    "All " + levels.size() + " level readings lie in a line, so no fall across it is known",
-                    new Finding.Amount(1, "readings"),
-                    way));
+            return List.of(Finding.of(FindingKind.LEVELS_IN_LINE, Place.of(What.LEVELS))
+                    .with("read", Fact.count(levels.size(), "level readings")).by(Fact.count(1, "readings"))
+                    .way(WayKind.LEVEL_BESIDE));
         }
         List<Finding> found = new ArrayList<>();
         for (int i = 0; i < levels.size(); i++) {
             double off = Math.abs(fall.get().residualsMm.get(i));
             if (off > MOST_RESIDUAL_MM) {
-                List<String> ways = List.of("Take it again", "Add readings round it");
-                found.add(Finding.snag(
-                        "levels, reading " + (i + 1),
-                        Say.mm(off) + " off the plane of the ground at ("
-                                        + Say.mm(levels.get(i).at().x()) + ", "
-                                        + Say.mm(levels.get(i).at().y()) + "), limit " + Say.mm(MOST_RESIDUAL_MM),
-                        Say.amountMm(off),
-                        ways.toArray(String[]::new)));
+                found.add(Finding.of(FindingKind.LEVEL_OFF, Place.of(What.LEVELS).then(What.READING, String.valueOf(i + 1)))
+                        .with("at", Fact.spot(levels.get(i).at().x(), levels.get(i).at().y())).with("limit", Fact.mm(MOST_RESIDUAL_MM))
+                        .by(Fact.mm(off)).way(WayKind.READ_AGAIN).way(WayKind.READ_ROUND_IT));
             }
         }
         return found;

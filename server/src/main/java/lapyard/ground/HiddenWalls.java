@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Set;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -48,13 +51,9 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
             }
             beds.add(walls.isEmpty() ? bed : bed.hiding(walls));
             if (!walls.isEmpty()) {
-                String letters = String.join(", ", walls);
-                findings.add(Finding.note(
-                        "bed " + bed.id(),
-                        Say.mm(HAND_MM) + " or less from " + String.join(" and ", by) + ": wall" + (walls.size() > 1 ? "s " : " ") + letters
-                                + (walls.size() > 1 ? " are" : " is") + " taken as hidden, plain boards will do",
-                        new Amount(walls.size(), "walls"),
-                        "name the seen walls of this bed if someone looks there"));
+                findings.add(Finding.of(FindingKind.WALLS_HIDDEN, Place.bed(bed.id()))
+                        .with("walls", Fact.names(List.copyOf(walls))).with("near", Fact.names(List.copyOf(by))).with("hand", Fact.mm(HAND_MM))
+                        .by(Fact.count(walls.size(), "walls")).way(WayKind.NAME_SEEN_WALLS));
             }
         }
         return new HiddenWalls(findings.isEmpty() ? garden : garden.withBeds(beds), findings);

@@ -6,8 +6,14 @@ import java.util.Optional;
 import java.util.TreeSet;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -50,6 +56,10 @@ final class PathAccess {
         return new AccessSheet(standard, access.rows, access.findings);
     }
 
+    private Place place(int path) {
+        return Place.of(What.PATH, paths.get(path).id());
+    }
+
     private String where(int path) {
         return "path " + paths.get(path).id();
     }
@@ -60,13 +70,8 @@ final class PathAccess {
         boolean fails = shortBy > Shapes.TOUCH_MM;
         rows.add(new AccessSheet.Row(where(path), "width", width, standard.pathMm(), "mm", fails ? shortBy : 0));
         if (fails) {
-            findings.add(AccessSheet.finding(
-                    standard,
-                    where(path),
-                    Say.mm(width) + " wide, " + Say.mm(shortBy) + " under "
-                            + AccessSheet.limit(standard, standard.pathMm()),
-                    Say.amountMm(shortBy),
-                    List.of("Widen it to " + Say.mm(standard.pathMm()))));
+            findings.add(AccessSheet.finding(standard, FindingKind.PATH_NARROW, place(path), standard.pathMm(), shortBy)
+                    .with("width", Fact.mm(width)).way(WayKind.WIDEN_TO, Fact.mm(standard.pathMm())));
         }
     }
 
@@ -86,14 +91,9 @@ final class PathAccess {
         boolean fails = shortBy > Shapes.TOUCH_MM;
         rows.add(new AccessSheet.Row(where(path), "narrowest", room.widthMm(), limit, "mm", fails ? shortBy : 0, Optional.of(room.at())));
         if (fails) {
-            findings.add(AccessSheet.finding(
-                    standard,
-                    where(path),
-                    Say.mm(room.widthMm()) + " at its narrowest, " + Say.mm(room.alongMm()) + " along it at ("
-                            + Say.mm(room.at().x()) + ", " + Say.mm(room.at().y()) + "), " + Say.mm(shortBy)
-                            + " under " + AccessSheet.limit(standard, limit),
-                    Say.amountMm(shortBy),
-                    List.of("Move what stands in it", "Lead the path round it")));
+            findings.add(AccessSheet.finding(standard, FindingKind.PATH_PINCHED, place(path), limit, shortBy)
+                    .with("width", Fact.mm(room.widthMm())).with("along", Fact.mm(room.alongMm()))
+                    .way(WayKind.MOVE_OBSTACLE).way(WayKind.LEAD_ROUND));
         }
     }
 
@@ -111,26 +111,21 @@ final class PathAccess {
             along = Math.max(along, up);
             across = Math.max(across, Math.abs(fall.b() * x - fall.a() * y));
         }
-        gradient(path, "gradient", along, standard.gradient(), " on leg " + (steepest + 1));
-        gradient(path, "cross fall", across, standard.crossGradient(), " across");
+        gradient(path, "gradient", along, standard.gradient(), steepest + 1);
+        gradient(path, "cross fall", across, standard.crossGradient(), 0);
     }
 
-    private void gradient(int path, String what, double slope, double limit, String place) {
+    private void gradient(int path, String what, double slope, double limit, int leg) {
         double over = slope - 1 / limit;
         boolean fails = over > 1e-6;
         double perMetre = over * 1000;
         rows.add(new AccessSheet.Row(
                 where(path), what, slope == 0 ? Double.POSITIVE_INFINITY : 1 / slope, limit, "1:n", fails ? perMetre : 0));
         if (fails) {
-            findings.add(AccessSheet.finding(
-                    standard,
-                    where(path),
-                    "1:" + Say.mm(1 / slope) + place + ", " + Say.mm(perMetre) + " in each metre steeper than 1:"
-                            + Say.mm(limit),
-                    new Finding.Amount(Math.round(perMetre * 10) / 10.0, "mm a metre"),
-                    what.equals("gradient")
-                            ? List.of("Lead it across the fall", "Level it in steps and ramps")
-                            : List.of("Cut it level on the upper side")));
+            findings.add(AccessSheet.finding(standard, leg > 0 ? FindingKind.PATH_STEEP : FindingKind.PATH_CROSS_FALL, place(path), 0, 0)
+                    .with("slope", new Fact.Slope(1 / slope)).with("limit", new Fact.Slope(limit))
+                    .with("leg", Fact.name(String.valueOf(leg))).by(new Fact.Plain(Math.round(perMetre * 10) / 10.0, "mm a metre"))
+                    .ways(leg > 0 ? List.of(WayOut.of(WayKind.ACROSS_FALL), WayOut.of(WayKind.STEPS_AND_RAMPS)) : List.of(WayOut.of(WayKind.CUT_UPPER_SIDE))));
         }
     }
 
@@ -158,15 +153,9 @@ final class PathAccess {
             rows.add(new AccessSheet.Row(
                     where(path), "turning", room, standard.turningMm(), "mm", fails ? shortBy : 0, Optional.of(end)));
             if (fails) {
-                findings.add(AccessSheet.finding(
-                        standard,
-                        where(path),
-                        Say.mm(Math.round(room)) + " to turn in at its end at (" + Say.mm(end.x()) + ", "
-                                + Say.mm(end.y()) + "), " + Say.mm(Math.round(shortBy)) + " under "
-                                + AccessSheet.limit(standard, standard.turningMm()),
-                        Say.amountMm(Math.round(shortBy)),
-                        List.of("Free a place of " + Say.mm(standard.turningMm()) + " across at its end",
-                                "Lead it on into another path")));
+                findings.add(AccessSheet.finding(standard, FindingKind.PATH_TURNING, place(path), standard.turningMm(), Math.round(shortBy))
+                        .with("room", Fact.mm(Math.round(room))).with("end", Fact.spot(end.x(), end.y()))
+                        .way(WayKind.FREE_TURNING, Fact.mm(standard.turningMm())).way(WayKind.LEAD_ON));
             }
         }
     }
@@ -220,14 +209,10 @@ final class PathAccess {
                 where(path), "passing", longest, standard.passingEveryMm(), "mm", fails ? over : 0));
         if (fails) {
             int more = (int) Math.ceil(longest / standard.passingEveryMm() - 1e-9) - 1;
-            findings.add(AccessSheet.finding(
-                    standard,
-                    where(path),
-                    Say.mm(Math.round(longest)) + " without a place to pass, " + Say.mm(Math.round(over)) + " over "
-                            + AccessSheet.limit(standard, standard.passingEveryMm()),
-                    Say.amountMm(Math.round(over)),
-                    List.of(more + (more == 1 ? " place of " : " places of ") + Say.mm(standard.passingMm())
-                            + " square along it", "Widen it to " + Say.mm(standard.passingMm()))));
+            findings.add(AccessSheet.finding(standard, FindingKind.PATH_PASSING, place(path), standard.passingEveryMm(), Math.round(over))
+                    .with("stretch", Fact.mm(Math.round(longest)))
+                    .way(WayKind.PASSING_PLACES, Fact.count(more, "places"), Fact.mm(standard.passingMm()))
+                    .way(WayKind.WIDEN_TO, Fact.mm(standard.passingMm())));
         }
     }
 }

@@ -5,8 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import lapyard.geometry.Point;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -32,14 +38,10 @@ final class PathChecks {
             for (Lot lot : site.near(strip, 0)) {
                 if (lot.core().intersects(strip)) {
                     double area = Shapes.common(lot.area(), strip).getArea();
-                    List<String> ways =
+                    List<WayOut> ways =
                             site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
-                    found.add(Finding.note(
-                            lot.where() + ", path " + path.id(),
-                            Say.m2(area) + " of path " + path.id() + " taken by bed "
-                                            + lot.bed().id(),
-                            Say.amountM2(area),
-                            ways.toArray(String[]::new)));
+                    found.add(Finding.of(FindingKind.PATH_UNDER_BED, Place.bed(lot.bed().id()).then(What.PATH, path.id()))
+                            .by(Fact.m2(area / 1e6)).ways(ways));
                 }
             }
         }
@@ -47,12 +49,8 @@ final class PathChecks {
     }
 
     private static Finding withoutGround(GardenPath path) {
-        List<String> ways = List.of("Give its line 2 different points and a width", "Strike it off");
-        return Finding.snag(
-                "path " + path.id(),
-                "0 m2 of ground to walk on",
-                Say.amountM2(0),
-                ways.toArray(String[]::new));
+        return Finding.of(FindingKind.PATH_NOTHING, Place.of(What.PATH, path.id())).by(Fact.m2(0))
+                .way(WayKind.PATH_LINE).way(WayKind.DELETE_PATH);
     }
 
     private static Finding leaves(GardenPath path, Geometry strip, Geometry yard) {
@@ -74,23 +72,20 @@ final class PathChecks {
                 nearest = i;
             }
         }
-        List<String> ways = new ArrayList<>();
+        List<WayOut> ways = new ArrayList<>();
         if (nearest == 0 || nearest == line.size() - 1) {
             shorter(path, nearest == 0, fits).ifPresent(ways::add);
         }
         int width = largest((int) path.widthMm(), mm -> fits.covers(Shapes.strip(widened(path, path.line(), mm))));
         if (width > 0) {
-            ways.add("Narrow it to " + width);
+            ways.add(WayOut.of(WayKind.NARROW_TO, Fact.mm(width)));
         }
-        ways.add("Move point " + (nearest + 1) + " of its line inwards");
-        return Finding.stop(
-                "path " + path.id(),
-                Say.mm(most) + " outside the yard at point " + (nearest + 1) + " of its line",
-                Say.amountMm(most),
-                ways.toArray(String[]::new));
+        ways.add(WayOut.of(WayKind.MOVE_POINT_IN, Fact.name(String.valueOf(nearest + 1))));
+        return Finding.of(FindingKind.PATH_OUTSIDE, Place.of(What.PATH, path.id()))
+                .with("point", Fact.name(String.valueOf(nearest + 1))).by(Fact.mm(most)).ways(ways);
     }
 
-    private static Optional<String> shorter(GardenPath path, boolean atStart, Geometry yard) {
+    private static Optional<WayOut> shorter(GardenPath path, boolean atStart, Geometry yard) {
         List<Point> line = path.line();
         int end = atStart ? 0 : line.size() - 1;
         Point last = line.get(end);
@@ -108,9 +103,7 @@ final class PathChecks {
         });
         return kept <= 0
                 ? Optional.empty()
-                : Optional.of((atStart ? "Begin it " : "End it ")
-                        + Say.mm(Math.ceil(last.distanceMm(before) - kept))
-                        + (atStart ? " later" : " sooner"));
+                : Optional.of(WayOut.of(atStart ? WayKind.BEGIN_LATER : WayKind.END_SOONER, Fact.mm(Math.ceil(last.distanceMm(before) - kept))));
     }
 
     private static GardenPath widened(GardenPath path, List<Point> line, double widthMm) {

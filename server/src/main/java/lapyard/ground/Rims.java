@@ -6,9 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.RimGroup;
+import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 
@@ -38,20 +43,13 @@ public record Rims(String bed, List<Quantity> quantities) {
                 if (byId.containsKey(id)) {
                     beds.add(byId.get(id));
                 } else {
-                    findings.add(Finding.snag(
-                            "rim group " + number,
-                            "Bed " + id + " is not in this garden",
-                            new Finding.Amount(1, "beds"),
-                            "Take it out of the group",
-                            "Stand a bed of that code"));
+                    findings.add(Finding.of(FindingKind.RIM_UNKNOWN_BED, Place.of(What.RIM_GROUP, String.valueOf(number)))
+                            .with("unknown", Fact.name(id)).by(Fact.count(1, "beds")).way(WayKind.TAKE_OUT_OF_GROUP).way(WayKind.ADD_BED));
                 }
             }
             if (fall.isEmpty()) {
-                findings.add(Finding.note(
-                        "rim group " + number,
-                        "0 levels read: whether these rims are level is not known",
-                        new Finding.Amount(3, "readings"),
-                        "Take 3 drops below a level string, not all in a line"));
+                findings.add(Finding.of(FindingKind.RIM_NO_LEVELS, Place.of(What.RIM_GROUP, String.valueOf(number)))
+                        .by(Fact.count(3, "readings")).way(WayKind.TAKE_LEVELS));
             } else {
                 group(group, beds, fall.get(), rims, findings);
             }
@@ -103,16 +101,15 @@ public record Rims(String bed, List<Quantity> quantities) {
         }
         long courses = Math.max(1, Math.round(Math.abs(packing) / course));
         double rest = Math.abs(packing) - courses * course;
-        String then = Math.abs(rest) <= Shapes.TOUCH_MM
-                ? ""
-                : " and " + ((rest > 0) == (packing > 0) ? "pack " : "let it in ") + Say.mm(Math.abs(rest));
-        String count = courses + (courses == 1 ? " course" : " courses");
-        return Optional.of(Finding.snag(
-                "bed " + bed.id(),
-                "Rim is " + Say.mm(Math.abs(packing)) + (packing > 0 ? " under" : " over")
-                        + " its group's, limit " + Say.mm(course / 2) + " (half of " + Say.mm(course) + ")",
-                Say.amountMm(Math.abs(packing)),
-                (packing > 0 ? "Add " : "Leave off ") + count + then,
-                "Take it out of the group"));
+        Fact count = Fact.count(courses, "courses");
+        WayKind one = packing > 0 ? WayKind.ADD_COURSES : WayKind.TAKE_OFF_COURSES;
+        WayKind two = packing > 0 ? WayKind.ADD_COURSES_AND : WayKind.TAKE_OFF_COURSES_AND;
+        boolean even = Math.abs(rest) <= Shapes.TOUCH_MM;
+        Finding told = even ? Finding.of(FindingKind.RIM_OFF_GROUP, Place.bed(bed.id())).way(one, count)
+                : Finding.of(FindingKind.RIM_OFF_GROUP, Place.bed(bed.id()))
+                        .way(two, count, Fact.name((rest > 0) == (packing > 0) ? "pack it up by" : "let it in by"), Fact.mm(Math.abs(rest)));
+        return Optional.of(told
+                .with("limit", Fact.mm(course / 2)).with(packing > 0 ? "under" : "over", Fact.mm(Math.abs(packing))).by(Fact.mm(Math.abs(packing)))
+                .way(WayKind.TAKE_OUT_OF_GROUP));
     }
 }

@@ -7,8 +7,13 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Baseline;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 
 /**
  * All beds pegged out from one baseline.
@@ -103,7 +108,7 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
     }
 
     private static Finding noBaseline(Garden garden) {
-        List<String> ways = new ArrayList<>();
+        List<WayOut> ways = new ArrayList<>();
         garden.ground().outline().stream().findFirst().ifPresent(yard -> {
             double front = yard.corners().stream().mapToDouble(Point::y).min().orElseThrow();
             double left = Double.POSITIVE_INFINITY;
@@ -115,16 +120,11 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
                 }
             }
             if (right > left) {
-                ways.add("Take the house wall, from (" + Say.mm(left) + ", " + Say.mm(front) + ") to (" + Say.mm(right)
-                        + ", " + Say.mm(front) + ")");
+                ways.add(WayOut.of(WayKind.HOUSE_WALL, Fact.spot(left, front), Fact.spot(right, front)));
             }
         });
-        ways.add("Choose two marks that stay, as far apart as you can");
-        return Finding.stop(
-                "setting-out",
-                "0 baselines: there is nothing to peg out from",
-                new Finding.Amount(1, "baselines"),
-                ways.toArray(String[]::new));
+        ways.add(WayOut.of(WayKind.TWO_MARKS));
+        return Finding.of(FindingKind.NO_BASELINE, Place.field("setting-out")).by(Fact.count(1, "baselines")).ways(ways);
     }
 
     private static Tapes tapes(int peg, Baseline line, Point corner) {

@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -93,31 +95,32 @@ final class Site {
      *
      * @param free whether a moved or smaller bed is rid of the obstacle
      */
-    List<String> waysOut(Lot lot, Geometry obstacle, Predicate<Lot> free) {
+    List<WayOut> waysOut(Lot lot, Geometry obstacle, Predicate<Lot> free) {
         List<Move> moves = new ArrayList<>();
         for (Direction direction : Direction.values()) {
             OptionalDouble mm = direction.leastMm(lot.area(), obstacle, s -> free.test(direction.move(lot, s)));
             mm.ifPresent(s -> moves.add(new Move(direction, s, clear(direction.move(lot, s)))));
         }
         moves.sort(Comparator.comparing((Move move) -> !move.free).thenComparingDouble(Move::mm));
-        Optional<String> cut = Cut.least(lot, obstacle, free);
-        List<String> ways = new ArrayList<>();
+        Optional<WayOut> cut = Cut.least(lot, obstacle, free);
+        List<WayOut> ways = new ArrayList<>();
         for (Move move : moves) {
             if (move.free && ways.size() < (cut.isPresent() ? 1 : 2) && move.mm <= SECOND_MOVE * moves.get(0).mm) {
-                ways.add(move.direction.say(move.mm));
+                ways.add(move.direction.way(move.mm));
             }
         }
         cut.ifPresent(ways::add);
         if (ways.isEmpty()) {
             ways.add(
                     moves.isEmpty()
-                            ? "Move it to a free place"
-                            : moves.get(0).direction.say(moves.get(0).mm));
+                            ? WayOut.of(WayKind.MOVE_TO_FREE_PLACE)
+                            : moves.get(0).direction.way(moves.get(0).mm));
         }
         return ways;
     }
 
-    private boolean clear(Lot moved) {
+    /** Whether a moved bed stands in the yard and on nothing else. */
+    boolean clear(Lot moved) {
         return insideYard(moved.core())
                 && near(moved.area(), 0).stream()
                         .noneMatch(other ->

@@ -4,10 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Ground;
 import lapyard.plan.StandingRules;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import org.locationtech.jts.geom.Geometry;
@@ -87,27 +92,16 @@ final class SurfaceChecks {
                     .filter(kind -> !kind.equals(largest))
                     .map(kinds::get)
                     .toList());
-            List<String> ways = new ArrayList<>(
+            List<WayOut> ways = new ArrayList<>(
                     site.waysOut(lot, others, moved -> !moved.core().intersects(others)));
-            ways.add("Give it one kind of ground");
-            String shares = areas.entrySet().stream()
-                    .map(entry -> Say.m2(entry.getValue()) + " on " + entry.getKey())
-                    .collect(Collectors.joining(", "));
-            found.add(Finding.snag(
-                    lot.where(),
-                    shares + ": the two settle differently",
-                    Say.amountM2(rest),
-                    ways.toArray(String[]::new)));
+            ways.add(WayOut.of(WayKind.ONE_GROUND));
+            found.add(Finding.of(FindingKind.BED_ON_TWO_SURFACES, Place.bed(lot.bed().id()))
+                    .with("surfaces", Fact.names(List.copyOf(areas.keySet()))).with("least", Fact.m2(rest / 1e6)).by(Fact.m2(rest / 1e6)).ways(ways));
         }
         if (areas.containsKey("deck")) {
-            List<String> ways = List.of("Move it off the deck", "Ask a licensed engineer what the deck carries");
-            found.add(Finding.snag(
-                    lot.where(),
-                    Say.m2(areas.get("deck")) + " on a raised deck: not designed here, as its wet soil weighs "
-                                    + Math.round(BedGround.soilDepthMm(lot.bed()) / 1000 * loads.soilKgM3())
-                                    + " kg on each square metre",
-                    Say.amountM2(areas.get("deck")),
-                    ways.toArray(String[]::new)));
+            found.add(Finding.of(FindingKind.BED_ON_DECK, Place.bed(lot.bed().id()))
+                    .with("wet", new Fact.Plain(Math.round(BedGround.soilDepthMm(lot.bed()) / 1000 * loads.soilKgM3()), "kg/m2"))
+                    .by(Fact.m2(areas.get("deck") / 1e6)).way(WayKind.OFF_DECK).way(WayKind.ENGINEER_FOR_DECK));
         }
         return found;
     }
@@ -120,24 +114,16 @@ final class SurfaceChecks {
                 double both = Shapes.common(kinds.get(names.get(i)), kinds.get(names.get(j)))
                         .getArea();
                 if (both > LEAST_MM2) {
-                    String way = "Draw one of them back to their common edge";
-                    found.add(Finding.snag(
-                            "surfaces " + names.get(i) + " and " + names.get(j),
-                            Say.m2(both) + " drawn as both",
-                            Say.amountM2(both),
-                            way));
+                    found.add(Finding.of(FindingKind.SURFACES_OVERLAP, Place.field("surfaces " + names.get(i) + " and " + names.get(j)))
+                            .with("one", Fact.name(names.get(i))).with("other", Fact.name(names.get(j))).by(Fact.m2(both / 1e6))
+                            .way(WayKind.COMMON_EDGE));
                 }
             }
         }
         if (site.yard().isPresent() && !kinds.isEmpty()) {
             double rest = restMm2();
             if (rest > LEAST_MM2) {
-                String way = "Draw what it is";
-                found.add(Finding.note(
-                        "yard",
-                        Say.m2(rest) + " of the yard has no surface",
-                        Say.amountM2(rest),
-                        way));
+                found.add(Finding.of(FindingKind.SURFACE_MISSING, Place.of(What.YARD)).by(Fact.m2(rest / 1e6)).way(WayKind.DRAW_SURFACE));
             }
         }
         return found;

@@ -4,7 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Point;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 
@@ -79,13 +84,9 @@ public final class Survey {
         double angle = firstMm == 0 || secondMm == 0 ? 0 : Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine))));
         List<Finding> findings = new ArrayList<>();
         if (angle < LEAST_ANGLE_DEG || angle > 180 - LEAST_ANGLE_DEG) {
-            String way = "Take a third tape, or use marks further apart";
-            findings.add(Finding.note(
-                    where,
-                    Say.mm(angle) + " degrees between the tapes; " + Say.mm(LEAST_ANGLE_DEG) + " to "
-                                    + Say.mm(180 - LEAST_ANGLE_DEG) + " fixes a corner well",
-                    new Finding.Amount(Math.round(angle * 10) / 10.0, "degrees"),
-                    way));
+            findings.add(Finding.of(FindingKind.TAPES_FLAT, Place.field(where))
+                    .with("angle", new Fact.Angle(angle)).with("least", new Fact.Angle(LEAST_ANGLE_DEG)).with("most", new Fact.Angle(180 - LEAST_ANGLE_DEG))
+                    .by(new Fact.Angle(angle)).way(WayKind.THIRD_TAPE));
         }
         Working.Input base = Working.Input.of("b", baseMm, "mm");
         Working.Input first = Working.Input.of("d1", firstMm, "mm");
@@ -114,10 +115,9 @@ public final class Survey {
 
     private static Finding cannotMeet(String where, double baseMm, double firstMm, double secondMm, double missing) {
         boolean tooShort = firstMm + secondMm < baseMm;
-        String fact = "Tapes " + Say.mm(firstMm) + " and " + Say.mm(secondMm) + " from marks " + Say.mm(baseMm)
-                + " apart cannot meet: " + Say.mm(missing) + (tooShort ? " short" : " too long on one side");
-        List<String> ways = List.of("Tape it again", "Check the distance between the marks");
-        return Finding.stop(where, fact, Say.amountMm(missing), ways.toArray(String[]::new));
+        return Finding.of(FindingKind.TAPES_CANNOT_MEET, Place.field(where))
+                .with("first", Fact.mm(firstMm)).with("second", Fact.mm(secondMm)).with("base", Fact.mm(baseMm))
+                .with(tooShort ? "short" : "long", Fact.mm(missing)).by(Fact.mm(missing)).way(WayKind.TAPE_AGAIN).way(WayKind.CHECK_MARKS);
     }
 
     /** Sides walked round from (0, 0), the first along x. The last should end where the first began. */
@@ -143,16 +143,8 @@ public final class Survey {
         }
         List<Finding> findings = new ArrayList<>();
         if (error > TOLERANCE_MM) {
-            List<String> ways = List.of(
-                    "Tape again the sides that run the same way as the gap, " + Say.mm(Math.abs(x)) + " along and "
-                            + Say.mm(Math.abs(y)) + " across",
-                    "Take a diagonal");
-            findings.add(Finding.snag(
-                    "yard",
-                    "Outline does not close by " + Say.mm(error) + "; the tolerance is " + Say.mm(TOLERANCE_MM)
-                                   ,
-                    Say.amountMm(error),
-                    ways.toArray(String[]::new)));
+            findings.add(Finding.of(FindingKind.OUTLINE_OPEN, Place.of(What.YARD)).with("limit", Fact.mm(TOLERANCE_MM)).by(Fact.mm(error))
+                    .way(WayKind.TAPE_SIDES, Fact.mm(Math.abs(x)), Fact.mm(Math.abs(y))).way(WayKind.TAKE_DIAGONAL));
         }
         return new Walk(corners, adjusted, error, findings);
     }
@@ -169,13 +161,9 @@ public final class Survey {
         if (Math.abs(off) <= TOLERANCE_MM) {
             return Optional.empty();
         }
-        List<String> ways = List.of("Tape it again", "Tape both corners again");
-        return Optional.of(Finding.snag(
-                where,
-                Say.mm(Math.abs(off)) + (off > 0 ? " longer" : " shorter") + " than drawn, "
-                                + Say.mm(from.distanceMm(to)) + "; the tolerance is " + Say.mm(TOLERANCE_MM),
-                Say.amountMm(Math.abs(off)),
-                ways.toArray(String[]::new)));
+        return Optional.of(Finding.of(FindingKind.CHECK_TAPE_OFF, Place.field(where))
+                .with("drawn", Fact.mm(from.distanceMm(to))).with(off > 0 ? "longer" : "shorter", Fact.mm(Math.abs(off)))
+                .with("limit", Fact.mm(TOLERANCE_MM)).by(Fact.mm(Math.abs(off))).way(WayKind.TAPE_AGAIN));
     }
 
     /**

@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Ground.KeepClear;
+import lapyard.plan.Place;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -51,16 +55,13 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
         return apart > 0 ? kept.clearanceMm() - apart : kept.clearanceMm() + overlapMm(lot);
     }
 
-    String fact(Lot lot, double shortByMm) {
-        if (gate()) {
-            return Say.mm(shortByMm) + " into the swing of the " + kept.kind();
-        }
+    /** What is wrong with a bed that this place blocks, still without ways out. */
+    Finding fact(Lot lot, double shortByMm) {
         double apart = lot.area().distance(shape);
-        return apart > 0
-                ? Say.mm(shortByMm) + " too near the " + kept.kind() + ": " + Say.mm(apart) + " away, "
-                        + Say.mm(kept.clearanceMm()) + " to keep clear"
-                : Say.mm(shortByMm) + " over the " + kept.kind() + ", clearance of " + Say.mm(kept.clearanceMm())
-                        + " included";
+        Finding finding = Finding.of(gate() ? FindingKind.BED_IN_SWING : FindingKind.BED_TOO_NEAR, Place.bed(lot.bed().id()))
+                .with("what", Fact.name(kept.kind())).by(Fact.mm(shortByMm));
+        return gate() ? finding : finding.with(apart > 0 ? "apart" : "over", Fact.mm(apart > 0 ? apart : shortByMm))
+                .with("clearance", Fact.mm(kept.clearanceMm()));
     }
 
     private boolean gate() {

@@ -31,6 +31,7 @@ public record Place(List<Part> parts) {
         READING("reading", "readings"),
         SURFACE("surface", "surfaces"),
         RIM_GROUP("rim group", "rim groups"),
+        KEEP_CLEAR("keep-clear", "keep-clear"),
         SLIP("slip", "slip"),
         WEEKEND("weekend", "weekends"),
         CREW("crew", "crew"),

@@ -27,7 +27,7 @@ final class FactWords {
         } else if (fact instanceof Fact.Size size) {
             return size.mm().stream().map(this::length).collect(Collectors.joining(" x ")) + unit();
         } else if (fact instanceof Fact.Spot spot) {
-            return length(spot.xMm()) + unit() + " across and " + length(spot.yMm()) + unit() + " away from the house";
+            return "(" + length(spot.xMm()) + ", " + length(spot.yMm()) + ")" + unit();
         } else if (fact instanceof Fact.Area area) {
             return (area.m2() != 0 && Math.abs(area.m2()) < 0.005 ? plain(area.m2(), 4) : plain(area.m2(), 2)) + " m2";
         } else if (fact instanceof Fact.Volume volume) {

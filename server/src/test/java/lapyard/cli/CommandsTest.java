@@ -208,7 +208,7 @@ class CommandsTest {
             {"beds":[{"width":240,"depth":1200}]} | 60 too short
             {"beds":[{"width":460,"depth":1200}]} | 40 too narrow inside
             {"ground":{"outline":[[0,0],[5000,0],[5000,5000],[0,5000]]},"beds":[],"paths":[{"line":[[0,2000],[6000,2000]],"width":900}]} | path P1
-            {"ground":{"levels":[{"at":[0,0],"drop":1}]},"beds":[]} | level readings that a fall needs
+            {"ground":{"levels":[{"at":[0,0],"drop":1}]},"beds":[]} | a fall needs 3 readings
             """)
     void aStopIsSaidAndNothingIsWritten(String text, String says) throws IOException {
         Path out = folder.resolve("out");

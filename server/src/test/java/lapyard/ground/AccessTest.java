@@ -11,8 +11,9 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Told;
+import lapyard.plan.FindingKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,8 +28,7 @@ class AccessTest {
     }
 
     private static double reach(List<Finding> found, String bed) {
-        String text = Beds.about(found, bed, "Reach is").map(Told::text).orElse("Reach is 0,");
-        return Double.parseDouble(text.replaceAll("Reach is ([0-9.]+),.*", "$1"));
+        return Beds.about(found, bed, FindingKind.REACH_FAR).map(one -> ((Fact.Length) one.facts().get("reach")).mm()).orElse(0.0);
     }
 
     /** Worked by hand for the L bed: the largest circle touches walls A and F and the inside corner. */
@@ -36,7 +36,7 @@ class AccessTest {
     void theLReachedAllRoundNeeds976() {
         List<Finding> found = notes(Beds.bed("M", Beds.L, 0, 0));
         assertEquals(976, reach(found, "bed M"), 1);
-        Finding note = Beds.about(found, "bed M", "Reach").orElseThrow();
+        Finding note = Beds.about(found, "bed M", FindingKind.REACH_FAR).orElseThrow();
         assertEquals(Finding.Weight.NOTE, note.weight());
         assertEquals(376, note.amount().orElseThrow().value(), 1);
     }
@@ -98,7 +98,7 @@ class AccessTest {
     void theEdgeOfTheYardIsNoPlaceToStand() {
         Outline yard = Outline.rectangle(2400, 1500);
         List<Finding> found = Clashes.of(Beds.garden(Beds.yard(yard), Beds.box("M", 0, 0, 2400, 1200)));
-        assertTrue(Beds.about(found, "bed M", "0 of its walls can be reached").isPresent());
+        assertTrue(Beds.about(found, "bed M", FindingKind.REACH_NONE).isPresent());
     }
 
     @Test
@@ -107,18 +107,18 @@ class AccessTest {
                 Beds.box("M", 0, 0, 2400, 1200),
                 Beds.box("N", 0, 1840, 2400, 1200),
                 Beds.box("O", 0, 4240, 2400, 1200));
-        Finding note = Beds.about(found, "bed M, bed N", "between").orElseThrow();
-        assertEquals("640 between beds M and N, 560 under the usual 1200. Move one of them 560.", Spoken.of(note));
+        Finding note = Beds.about(found, "bed M, bed N", FindingKind.GAP_NARROW).orElseThrow();
+        assertEquals("Beds M and N are 640 mm apart; 1200 mm is usual. Move bed N by 560 mm away.", Spoken.of(note));
         assertEquals(560, note.amount().orElseThrow().value());
-        assertFalse(Beds.about(found, "bed N, bed O", "between").isPresent(), "exactly 1200");
+        assertFalse(Beds.about(found, "bed N, bed O", FindingKind.GAP_NARROW).isPresent(), "exactly 1200");
     }
 
     @Test
     void aThirdBedInBetweenIsNoGap() {
         List<Finding> found = notes(
                 Beds.box("M", 0, 0, 2400, 500), Beds.box("N", 0, 600, 2400, 400), Beds.box("O", 0, 1100, 2400, 500));
-        assertFalse(Beds.about(found, "bed M, bed O", "between").isPresent());
-        assertTrue(Beds.about(found, "bed M, bed N", "100 between").isPresent());
+        assertFalse(Beds.about(found, "bed M, bed O", FindingKind.GAP_NARROW).isPresent());
+        assertTrue(Beds.about(found, "bed M, bed N", "are 100 mm apart").isPresent());
     }
 
     @Test
@@ -126,7 +126,7 @@ class AccessTest {
         List<Finding> found =
                 Clashes.of(Beds.garden(Beds.yard(null), List.of(), List.of(Beds.path("P", 900, 0, 0, 0, 5000))));
         assertEquals(
-                "900 wide, 300 under the usual 1200. Widen it to 1200.",
+                "Path P is 900 mm wide; 1200 mm is usual. Make it 1200 mm wide.",
                 Spoken.of(found.get(0)));
     }
 }

@@ -10,6 +10,7 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
@@ -101,7 +102,7 @@ class BedGroundTest {
         assertEquals("none", sheet.beds().get(0).way());
         assertEquals(728, value(sheet.beds().get(0), "deck.load"), 1e-9);
         assertFalse(sheet.beds().get(0).quantities().stream().anyMatch(q -> q.key().equals("concrete")));
-        assertTrue(Beds.about(sheet.findings(), "bed M", "728 kg on each square metre").isPresent());
+        assertTrue(Beds.about(sheet.findings(), "bed M", "wet soil weighs 728 kg/m2").isPresent());
     }
 
     /** Worked by hand: beds 4 m apart on 1:80 differ by 50. */
@@ -115,7 +116,7 @@ class BedGroundTest {
         List<Rims> rims = GroundSheet.of(garden).rims();
         assertEquals(0, rims.get(0).quantities().get(1).value(), 1e-9);
         assertEquals(50, rims.get(1).quantities().get(1).value(), 1e-9);
-        assertTrue(Beds.about(GroundSheet.of(garden).findings(), "bed B", "Rim").isEmpty(), "50 is under half a course");
+        assertTrue(Beds.about(GroundSheet.of(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).isEmpty(), "50 is under half a course");
     }
 
     @Test
@@ -125,9 +126,9 @@ class BedGroundTest {
         double rimOfA = 412 + 2200 / 80.0 - 600;
         RimGroup high = new RimGroup(List.of("A", "B"), java.util.OptionalDouble.of(rimOfA - 130));
         Garden garden = Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(high)), a, b);
-        var snag = Beds.about(GroundSheet.of(garden).findings(), "bed B", "Rim").orElseThrow();
-        assertEquals("Rim is 180 under its group's, limit 100 (half of 200)", Told.text(snag));
-        assertEquals("Add 1 course and let it in 20", Told.ways(snag).get(0));
+        var snag = Beds.about(GroundSheet.of(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).orElseThrow();
+        assertEquals("The rim of bed B is 180 mm under that of its group; 100 mm is the most.", Told.text(snag));
+        assertEquals("Add 1 course and let it in by 20 mm", Told.ways(snag).get(0));
     }
 
     /** Worked by hand: 106.0 m2 of yard with 48.0 of slab and 50.0 of grass leave 8.0. */
@@ -155,12 +156,12 @@ class BedGroundTest {
         Ground.KeepClear wall = new Ground.KeepClear("wall", Beds.points(0, 0, 12000, 0), 0, 0, true, 320);
         Ground ground = ground(List.of(), List.of(wall), Preparation.Soft.SCRIBE, List.of());
         Bed against = Beds.box("A", 1000, 10, 2400, 1200);
-        var snag = Beds.about(GroundSheet.of(Beds.garden(ground, against)).findings(), "bed A", "too high against the wall")
+        var snag = Beds.about(GroundSheet.of(Beds.garden(ground, against)).findings(), "bed A", FindingKind.SOIL_OVER_DAMP_COURSE)
                 .orElseThrow();
         // soil 550 above the lowest corner, which lies 1200 / 80 = 15 below the wall's ground; 320 - 150 = 170
         assertEquals(550 - 15 - 170, snag.amount().orElseThrow().value(), 0.2);
-        assertEquals(List.of("Move it 75 off the wall", "Leave off 2 courses"), Told.ways(snag));
+        assertEquals(List.of("Move it 75 mm off the wall", "Take off 2 courses"), Told.ways(snag));
         Bed off = Beds.box("A", 1000, 80, 2400, 1200);
-        assertTrue(Beds.about(GroundSheet.of(Beds.garden(ground, off)).findings(), "bed A", "too high").isEmpty());
+        assertTrue(Beds.about(GroundSheet.of(Beds.garden(ground, off)).findings(), "bed A", FindingKind.SOIL_OVER_DAMP_COURSE).isEmpty());
     }
 }

@@ -10,6 +10,7 @@ import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
@@ -66,6 +67,10 @@ final class Beds {
 
     static Garden garden(Ground ground, Bed... beds) {
         return garden(ground, List.of(beds), List.of());
+    }
+
+    static Optional<Finding> about(List<Finding> findings, String where, FindingKind kind) {
+        return findings.stream().filter(f -> f.where().contains(where) && f.kind() == kind).findFirst();
     }
 
     static Optional<Finding> about(List<Finding> findings, String where, String words) {

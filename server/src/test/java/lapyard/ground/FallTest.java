@@ -106,7 +106,7 @@ class FallTest {
         assertEquals(Optional.empty(), Fall.of(THREE.subList(0, 2)));
         Finding few = Fall.findings(THREE.subList(0, 2)).get(0);
         assertEquals(Finding.Weight.STOP, few.weight());
-        assertEquals("2 of the 3 level readings that a fall needs. Take 1 more, not all in a line.", Spoken.of(few));
+        assertEquals("There are 2 level readings; a fall needs 3 readings. Take 1 reading more, not all in a line.", Spoken.of(few));
         List<Level> line =
                 List.of(level(0, 0, 0), level(1000, 500.1, 10), level(2000, 1000, 20), level(4000, 2000, 44));
         assertEquals(Optional.empty(), Fall.of(line));
@@ -167,7 +167,7 @@ class FallTest {
                 .orElseThrow();
         Finding snag = BedFall.of(Beds.bed("M", Beds.L, 0, 0), steep).findings().get(0);
         assertEquals(
-                "Fall takes 60 off the bottom course, limit 50 (a quarter of 200). "
+                "The fall takes 60 mm off the bottom course of bed M, walls A, B and F; 50 mm is the most. "
                         + "Level a strip under the walls, or step the base.",
                 Spoken.of(snag));
         assertEquals(60, snag.amount().orElseThrow().value());

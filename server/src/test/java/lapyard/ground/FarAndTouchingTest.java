@@ -11,11 +11,11 @@ import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
-import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -79,8 +79,8 @@ class FarAndTouchingTest {
     @Test
     void whatTouchesDoesNotOverlap() {
         List<Finding> found = GroundSheet.of(garden(0)).findings();
-        assertTrue(found.stream().noneMatch(f -> Told.text(f).contains("across bed") || Told.text(f).contains("over the edge")), found.toString());
-        assertTrue(Beds.about(found, "bed F", "settle").isEmpty(), "its edge lies on the seam of two surfaces");
-        assertTrue(Beds.about(found, "bed F", "too near the cover").isPresent());
+        assertTrue(found.stream().noneMatch(f -> f.kind() == FindingKind.BED_ON_BEDS || f.kind() == FindingKind.BED_OVER_EDGE), found.toString());
+        assertTrue(Beds.about(found, "bed F", FindingKind.BED_ON_TWO_SURFACES).isEmpty(), "its edge lies on the seam of two surfaces");
+        assertTrue(Beds.about(found, "bed F", FindingKind.BED_TOO_NEAR).isPresent());
     }
 }

@@ -21,7 +21,7 @@ class HiddenWallsTest {
         HiddenWalls hidden = HiddenWalls.of(garden);
         assertEquals(Set.of("A", "C"), hidden.garden().beds().get(0).walls().hidden());
         assertEquals(1, hidden.findings().size());
-        assertTrue(Told.text(hidden.findings().get(0)).startsWith("100 or less from"), hidden.findings().toString());
+        assertTrue(Told.text(hidden.findings().get(0)).contains("has 100 mm or less to"), hidden.findings().toString());
         assertTrue(Told.text(hidden.findings().get(0)).contains("walls"), hidden.findings().toString());
     }
 

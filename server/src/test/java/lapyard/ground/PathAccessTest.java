@@ -11,6 +11,7 @@ import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
@@ -64,15 +65,15 @@ class PathAccessTest {
         assertEquals(missing, row.missing(), 0.1);
         assertEquals(
                 missing > 0,
-                sheet.findings().stream().anyMatch(f -> f.weight() == Finding.Weight.SNAG && Told.text(f).contains("at its narrowest")));
+                sheet.findings().stream().anyMatch(f -> f.weight() == Finding.Weight.SNAG && f.kind() == FindingKind.PATH_PINCHED));
     }
 
     /** 150 m with no gap over 61 m needs 2 passing spaces: 2010 ADA Standards 403.5.3 (200 ft, from memory). */
     @Test
     void aLongNarrowPathNeedsPlacesToPass() {
         GroundSheet sheet = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(), Beds.path("P", 915, 2000, 5000, 152_000, 5000));
-        Finding snag = Beds.about(sheet.findings(), "path P", "without a place to pass").orElseThrow();
-        assertTrue(Told.ways(snag).get(0).startsWith("2 places of 1525 square"), Told.ways(snag).toString());
+        Finding snag = Beds.about(sheet.findings(), "path P", FindingKind.PATH_PASSING).orElseThrow();
+        assertTrue(Told.ways(snag).get(0).equals("Add 2 places of 1525 mm square along it"), Told.ways(snag).toString());
         assertEquals(150_000 - 61_000, row(sheet, "path P", "passing").missing(), 1);
         GroundSheet met = sheet(AccessStandard.ADA_2010, FIELD, List.of(), List.of(),
                 Beds.path("P", 915, 2000, 5000, 102_000, 5000), Beds.path("Q", 1525, 52_000, 1000, 52_000, 9000));
@@ -110,15 +111,15 @@ class PathAccessTest {
                 usual.id(), usual.name(), true, usual.pathMm(), usual.pinchMm(), usual.pinchLengthMm(), usual.turningMm(), 0, 0,
                 usual.gradient(), usual.crossGradient(), usual.reachMm(), usual.standMm(), usual.standAlongMm(), 750, 850, "");
         GroundSheet sheet = sheet(standing, FIELD, List.of(), List.of(Beds.box("A", 3000, 3000, 2400, 1200)));
-        Finding snag = Beds.about(sheet.findings(), "bed A", "Rim").orElseThrow();
-        assertEquals("Rim is 600 high, 150 under the 750 of this garden", Told.text(snag));
-        assertEquals("Raise it by 1 course", Told.ways(snag).get(0));
+        Finding snag = Beds.about(sheet.findings(), "bed A", FindingKind.RIM_HEIGHT).orElseThrow();
+        assertEquals("The rim of bed A is 600 mm high; 750 mm is the least.", Told.text(snag));
+        assertEquals("Add 1 course", Told.ways(snag).get(0));
     }
 
     @Test
     void withoutAStandardAShortfallIsOnlyNoted() {
         GroundSheet sheet = sheet(AccessStandard.USUAL, FIELD, List.of(), List.of(), Beds.path("P", 900, 2000, 5000, 9000, 5000));
-        Finding note = Beds.about(sheet.findings(), "path P", "900 wide, 300 under the usual 1200").orElseThrow();
+        Finding note = Beds.about(sheet.findings(), "path P", "is 900 mm wide; 1200 mm is usual").orElseThrow();
         assertEquals(Finding.Weight.NOTE, note.weight());
     }
 

@@ -10,6 +10,7 @@ import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground.Level;
 import org.junit.jupiter.api.Test;
@@ -198,7 +199,7 @@ class PublishedChecksTest {
         Section thin = new Section("44x200", 44, 200, 600, List.of());
         Bed wide = Beds.bed("M", Outline.rectangle(4000, 1400 + 2 * 44), 0, 0);
         Bed bed = wide.withWalls(wide.walls().withSection(thin));
-        Finding note = Beds.about(Clashes.of(Beds.garden(Beds.yard(null), bed)), "bed M", "Reach")
+        Finding note = Beds.about(Clashes.of(Beds.garden(Beds.yard(null), bed)), "bed M", FindingKind.REACH_FAR)
                 .orElseThrow();
         double reach = note.amount().orElseThrow().value() + 600;
         assertEquals(268, 2 * (reach - 610), 1e-9);

@@ -80,7 +80,7 @@ class SettingOutTest {
         assertEquals(List.of(), out.beds());
         Finding stop = out.findings().get(0);
         assertEquals(Finding.Weight.STOP, stop.weight());
-        assertEquals("Take the house wall, from (0, 0) to (12000, 0)", Told.ways(stop).get(0));
+        assertEquals("Take the house wall, from (0, 0) mm to (12000, 0) mm", Told.ways(stop).get(0));
         assertEquals(List.of(), Clashes.stops(garden), "the garden itself may be stored");
     }
 }

@@ -32,7 +32,7 @@ class SurveyTest {
         var none = assertInstanceOf(Survey.Fix.CannotMeet.class, Survey.byTwoTapes("corner 3", 6000, 3100, 2400, true));
         assertEquals(500, none.shortMm(), 1e-9);
         assertEquals(
-                "Tapes 3100 and 2400 from marks 6000 apart cannot meet: 500 short. "
+                "The tapes cannot meet: 3100 mm and 2400 mm from marks 6000 mm apart are 500 mm short. "
                         + "Tape it again, or check the distance between the marks.",
                 Spoken.of(none.stop()));
         assertEquals(Finding.Weight.STOP, none.stop().weight());
@@ -77,7 +77,7 @@ class SurveyTest {
         Survey.Walk open = Survey.walked(List.of(side(3000, 90), side(2000, 90), side(3084, 90), side(2000, 90)));
         assertEquals(84, open.closingErrorMm(), 1e-9);
         assertTrue(Spoken.of(open.findings().get(0))
-                .startsWith("Outline does not close by 84; the tolerance is 20. Tape again"));
+                .startsWith("The outline of the yard does not close by 84 mm; 20 mm is allowed. Tape the sides again"));
         assertEquals(
                 List.of(),
                 Survey.walked(List.of(side(3000, 90), side(2000, 90), side(3020, 90), side(2000, 90)))
@@ -98,7 +98,7 @@ class SurveyTest {
         Finding off =
                 Survey.check("side 3", yard.corner(2), yard.corner(3), 5560).orElseThrow();
         assertEquals(
-                "30.2 shorter than drawn, 5590.2; the tolerance is 20. Tape it again, or tape both corners again.",
+                "Side 3 is 30.2 mm shorter than drawn (5590.2 mm); 20 mm is allowed. Tape it again.",
                 Spoken.of(off));
         assertEquals(30.2, off.amount().orElseThrow().value());
     }

@@ -41,7 +41,7 @@ class SurveyedYardTest {
         assertEquals(7000, value(yard, "survey.3.y"), 0.01);
         Finding off = yard.findings().get(yard.findings().size() - 1);
         assertEquals("survey, tape from corner 3 to 4", off.where());
-        assertTrue(Told.text(off).startsWith("30.2 shorter than drawn"), Told.text(off));
+        assertTrue(Told.text(off).contains("is 30.2 mm shorter than drawn"), Told.text(off));
     }
 
     @Test
@@ -69,7 +69,7 @@ class SurveyedYardTest {
         assertEquals(84 * 3000 / whole, value(yard, "survey.shift.2"), 1e-9);
         assertEquals(84 * 5000 / whole, value(yard, "survey.shift.3"), 1e-9);
         assertEquals(3000 + 84 * 3000 / whole, yard.corners().get(1).x(), 1e-9, "the walk fell short to the left");
-        assertTrue(Told.text(yard.findings().get(0)).startsWith("Outline does not close by 84"));
+        assertTrue(Told.text(yard.findings().get(0)).startsWith("The outline of the yard does not close by 84 mm"));
         double last = yard.corners().get(3).distanceMm(yard.corners().get(0));
         assertEquals(2000, last, 84 * 2000 / whole + 1, "the last side closes within its own share");
     }

@@ -45,7 +45,7 @@ class SurveyReaderTest {
         List<Finding> found = refused("""
                 {"survey":{"base":{"to":[6000,0]},"corners":[{"along":0},{"along":6000},{"first":3100,"second":2400}]}}""");
         assertEquals("survey, corner 3", found.get(0).where());
-        assertEquals("Tapes 3100 and 2400 from marks 6000 apart cannot meet: 500 short", Told.text(found.get(0)));
+        assertEquals("The tapes cannot meet: 3100 mm and 2400 mm from marks 6000 mm apart are 500 mm short.", Told.text(found.get(0)));
         assertEquals(500, found.get(0).amount().orElseThrow().value());
     }
 

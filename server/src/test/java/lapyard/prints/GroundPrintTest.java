@@ -98,10 +98,11 @@ class GroundPrintTest {
     @Test
     void aGardenWithoutBaselineOrPlaceSaysWhatIsMissing() throws Exception {
         JobSheet bare = sheet("{\"beds\":[{\"width\":2400,\"depth\":1200}]}");
-        assertTrue(assertThrows(CannotPrint.class, () -> Prints.pages("setting-out", bare, ASK)).getMessage().startsWith("0 baselines"));
+        assertTrue(assertThrows(CannotPrint.class, () -> Prints.pages("setting-out", bare, ASK)).getMessage().startsWith("There is no baseline"));
         assertThrows(CannotPrint.class, () -> Prints.pages("shade", bare, ASK));
         assertThrows(CannotPrint.class, () -> Prints.pages("access", bare, ASK));
         String set = text(Prints.pages(Prints.SET, bare, ASK));
-        assertTrue(set.contains("0 baselines"), "the set names what it lacks");
+        assertTrue(set.contains("no baseline"), "the set names what it lacks");
+        assertEquals(true, Prints.takeOff(bare, ASK).keySet().stream().noneMatch(file -> file.startsWith("setting-out")));
     }
 }
