@@ -15,7 +15,6 @@ import lapyard.construction.Piece;
 import lapyard.cutting.CuttingResult.BoardLine;
 import lapyard.ground.Underfoot;
 import lapyard.job.JobSheet.SectionCutting;
-import lapyard.plan.BedNames;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.RackBoard;
@@ -81,68 +80,13 @@ final class Stands {
         return boards;
     }
 
-    /** One finding a kind, however many beds it is about: the worst bed speaks, the others are named. */
+    /** What stands against the beds: why they are not designed here, and what does not hold. */
     static List<Finding> findings(Iterable<Standing> all) {
-        Map<String, List<Standing>> refused = new LinkedHashMap<>();
-        Map<String, List<Standing>> failing = new LinkedHashMap<>();
-        for (Standing one : all) {
-            one.notDesigned().forEach(why -> refused.computeIfAbsent(kind(why), k -> new ArrayList<>()).add(one));
-            for (Verdict verdict : one.verdicts()) {
-                if (verdict.outcome() != Outcome.HOLDS) {
-                    failing.computeIfAbsent(key(verdict), k -> new ArrayList<>()).add(one);
-                }
-            }
-        }
         List<Finding> findings = new ArrayList<>();
-        refused.forEach((kind, beds) -> findings.add(refusal(kind, beds)));
-        failing.forEach((key, beds) -> findings.add(verdict(key, beds)));
-        return findings;
-    }
-
-    /** Beds refused for the same reason differ in their figures only. */
-    private static String kind(String why) {
-        return why.replaceAll("\\d[\\d.]*", "#").replaceAll("^(boards of unknown treatment).*", "$1");
-    }
-
-    private static Finding refusal(String kind, List<Standing> beds) {
-        String why = beds.get(0).notDesigned().stream().filter(one -> kind(one).equals(kind)).findFirst().orElseThrow();
-        return Finding.snag(
-                where(beds, ""),
-                "Not designed here: " + why + more(beds),
-                null,
-                "ask a licensed engineer and the local building authority",
-                kind.contains("of soil, over") ? "take a course off, or fill the bed less deep" : "move or change the bed");
-    }
-
-    private static Finding verdict(String key, List<Standing> beds) {
-        Standing worst = beds.get(0);
-        for (Standing one : beds) {
-            worst = spoken(one, key).size() > spoken(worst, key).size() ? one : worst;
+        for (Standing one : all) {
+            findings.addAll(one.notDesigned());
+            one.verdicts().stream().filter(verdict -> verdict.outcome() != Outcome.HOLDS).map(Verdict::finding).forEach(findings::add);
         }
-        Verdict verdict = spoken(worst, key);
-        return Finding.said(
-                verdict.outcome() == Outcome.WEAK ? Finding.Weight.SNAG : Finding.Weight.NOTE,
-                where(beds, ", " + verdict.about()),
-                verdict.text()
-                        + (beds.size() == 1 ? "" : " in bed " + worst.bed() + ", the worst of " + beds.size())
-                        + "; " + Standing.CAUTION_SHORT,
-                null,
-                verdict.ways().toArray(String[]::new));
-    }
-
-    private static Verdict spoken(Standing bed, String key) {
-        return bed.verdicts().stream().filter(one -> key(one).equals(key)).findFirst().orElseThrow();
-    }
-
-    private static String key(Verdict verdict) {
-        return verdict.outcome() + " " + verdict.about();
-    }
-
-    private static String where(List<Standing> beds, String what) {
-        return BedNames.where(beds.stream().map(Standing::bed).toList()) + what;
-    }
-
-    private static String more(List<Standing> beds) {
-        return beds.size() == 1 ? "" : " (bed " + beds.get(0).bed() + "; " + (beds.size() - 1) + " more like it)";
+        return findings;
     }
 }

@@ -43,7 +43,8 @@ public final class JobSheetJson {
         revision.ifPresentOrElse(number -> json.put("revision", number), () -> json.putNull("revision"));
         json.set("ground", GroundJson.of(sheet));
         ArrayNode beds = json.putArray("beds");
-        sheet.beds().forEach(bed -> beds.add(bed(bed)));
+        Wording words = Wording.of(sheet.garden().imperial());
+        sheet.beds().forEach(bed -> beds.add(bed(bed, words)));
         ArrayNode paths = json.putArray("paths");
         for (JobSheet.PathSheet path : sheet.paths()) {
             ObjectNode one = paths.addObject();
@@ -66,7 +67,7 @@ public final class JobSheetJson {
         json.set("slip", slip(sheet));
         json.set("weekends", WeekendsJson.of(sheet));
         json.set("tally", TallyJson.of(sheet));
-        json.set("snags", FindingsJson.of(sheet.snags(), Wording.of(sheet.garden().imperial())));
+        json.set("snags", FindingsJson.of(sheet.snags(), words));
         Wording.caution(sheet.snags()).ifPresent(caution -> json.put("caution", caution));
         ArrayNode rack = json.putArray("rack");
         for (RackBoard board : sheet.garden().goods().rack()) {
@@ -87,7 +88,7 @@ public final class JobSheetJson {
         return SawWorkJson.advice(advice);
     }
 
-    private static ObjectNode bed(JobSheet.BedSheet sheet) {
+    private static ObjectNode bed(JobSheet.BedSheet sheet, Wording words) {
         BedWork work = sheet.work();
         Bed bed = work.bed();
         ObjectNode json = NODES.objectNode();
@@ -155,7 +156,7 @@ public final class JobSheetJson {
         });
         json.set("quantities", quantities(sheet.quantities()));
         FixingsJson.into(json, work);
-        json.set("standing", StandingJson.of(sheet.standing()));
+        json.set("standing", StandingJson.of(sheet.standing(), words));
         return json;
     }
 

@@ -28,6 +28,13 @@ public sealed interface Fact {
         }
     }
 
+    /** Lengths along one line, in mm. */
+    record Lengths(List<Double> mm) implements Fact {
+        public Lengths {
+            mm = List.copyOf(mm);
+        }
+    }
+
     /** A place in the yard, in mm from its origin. */
     record Spot(double xMm, double yMm) implements Fact {}
 

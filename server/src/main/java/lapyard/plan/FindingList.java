@@ -2,10 +2,12 @@ package lapyard.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import lapyard.plan.Finding.Weight;
 
 /** The findings of one garden as they are shown: alike ones merged, accepted ones lightened, the most important first. */
@@ -23,25 +25,19 @@ public final class FindingList {
      * @return without doubles; danger before what stops work, before money, before comfort; accepted ones last
      */
     public static List<Finding> settled(List<Finding> found, Map<String, String> accepted) {
-        List<Finding> all = new ArrayList<>();
-        for (Finding line : merged(new LinkedHashSet<>(found))) {
-            if (reason(line, accepted) != null || line.alike().isEmpty()) {
-                all.add(judged(line, accepted));
-                continue;
-            }
-            List<Finding> open = new ArrayList<>();
-            for (Finding one : line.alike()) {
-                Finding judged = judged(one, accepted);
-                (judged.accepted().isPresent() ? all : open).add(judged);
-            }
-            merged(open).forEach(rest -> all.add(judged(rest, accepted)));
-        }
-        return merged(all).stream().sorted(ORDER).toList();
+        Set<Finding> singles = new LinkedHashSet<>(found);
+        Map<Finding, String> reasons = new HashMap<>();
+        merged(singles).forEach(line -> accept(line, reason(line, accepted), reasons));
+        singles.forEach(one -> accept(one, reason(one, accepted), reasons));
+        merged(singles.stream().filter(one -> !reasons.containsKey(one)).toList()).forEach(line -> accept(line, reason(line, accepted), reasons));
+        return merged(singles.stream().map(one -> reasons.containsKey(one) ? one.accepted(reasons.get(one)) : one).toList())
+                .stream().sorted(ORDER).toList();
     }
 
-    private static Finding judged(Finding one, Map<String, String> accepted) {
-        String reason = reason(one, accepted);
-        return reason == null ? one : one.accepted(reason);
+    private static void accept(Finding line, String reason, Map<Finding, String> reasons) {
+        if (reason != null) {
+            singles(List.of(line)).forEach(one -> reasons.put(one, reason));
+        }
     }
 
     private static String reason(Finding one, Map<String, String> accepted) {

@@ -96,7 +96,6 @@ public enum WayKind {
     OFF_DECK,
     ENGINEER_FOR_DECK,
     COMMON_EDGE,
-    DRAW_SURFACE,
     THIRD_TAPE,
     TAPE_AGAIN,
     CHECK_MARKS,
@@ -107,7 +106,29 @@ public enum WayKind {
     MOVE_LEFT,
     MOVE_RIGHT,
     MOVE_AWAY,
-    MOVE_TOWARDS;
+    MOVE_TOWARDS,
+    KEEP_NOTCHES_OPEN,
+    TIES_APART,
+    POSTS_AT_MOST,
+    TIES_AT,
+    TIMBER_THICK,
+    TIMBER_STAMPED,
+    TIES_AT_JOINTS,
+    POSTS_AT_JOINTS,
+    FITTING_SCREWS,
+    CROSS_TIES,
+    SCREWS_A_JOINT,
+    BEARERS_APART,
+    THICKER_SLATS,
+    PADS_CLOSER,
+    BEARERS_ON_GROUND,
+    DEEPER_BEARER,
+    SLABS_UNDER_BEARERS,
+    BEARERS_CLOSER,
+    ASK_ENGINEER,
+    LESS_SOIL,
+    MOVE_BED,
+    NAME_TREATMENT;
 
     /** Its stable name in JSON and in the words: {@code raise-course}. */
     public String code() {

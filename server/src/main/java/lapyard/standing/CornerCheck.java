@@ -6,7 +6,11 @@ import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTies;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Joint;
+import lapyard.plan.WayKind;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
@@ -17,6 +21,9 @@ import lapyard.working.Working.Input;
  * together.
  */
 final class CornerCheck {
+    /** More would stand so near each other that the timber splits. Common practice, no source. */
+    private static final int MOST_SCREWS_A_JOINT = 4;
+
     private final BedWork work;
     private final Bed bed;
     private final StrengthClass timber;
@@ -76,8 +83,8 @@ final class CornerCheck {
                         Input.of("turn", bed.outline().turnDeg(worst.corner()), "degrees"))));
         if (work.frame().screws().isEmpty()) {
             if (!bed.making().ties().brackets()) {
-                verdicts.add(new Verdict("corners", Outcome.WEAK, worst.pullKn(), "0 screws hold the corners, which pull "
-                        + Say.tenth(worst.pullKn()) + " kN apart", List.of("use screws that fit the timber", "put brackets in")));
+                verdicts.add(new Verdict("corners", Outcome.WEAK, Verdict.about(bed.id(), "corners", FindingKind.CORNER_NO_SCREWS)
+                        .by(new Fact.Force(worst.pullKn())).way(WayKind.FITTING_SCREWS).way(WayKind.BRACKETS)));
             }
             return;
         }
@@ -96,21 +103,19 @@ final class CornerCheck {
                         Input.of("wet", 0.7, ""),
                         Input.of("for good", 0.9, ""),
                         Input.of("angled", 0.67, ""))));
-        String place = "corner " + (worst.corner() + 1) + (mitre ? ", a mitre" : "");
-        if (worst.pullKn() > worst.holdKn() && !bed.making().ties().brackets()) {
+        boolean pulls = worst.pullKn() > worst.holdKn() && !bed.making().ties().brackets();
+        Finding found = Verdict.about(bed.id(), "corners", pulls ? FindingKind.CORNER_PULLS
+                        : bed.making().ties().brackets() ? FindingKind.CORNER_BRACKETS : FindingKind.CORNER_HOLDS)
+                .with("number", Fact.name(String.valueOf(worst.corner() + 1))).with("screws", Fact.count(worst.screws(), "screws"))
+                .with("hold", new Fact.Force(worst.holdKn())).by(new Fact.Force(worst.pullKn()));
+        if (pulls) {
             int need = (int) Math.ceil(worst.pullKn() / (worst.holdKn() / worst.screws()) / bed.courses());
-            verdicts.add(new Verdict(
-                    "corners",
-                    Outcome.BOWS,
-                    worst.use(),
-                    Say.hundredth(worst.pullKn()) + " kN pulls at " + place + ", where " + worst.screws()
-                            + " screws hold " + Say.hundredth(worst.holdKn()) + " by the most careful rule",
-                    List.of("put brackets in the corners", "put in cross ties", "use " + need + " screws a joint")));
-        } else {
-            verdicts.add(new Verdict("corners", Outcome.HOLDS, worst.use(), Say.hundredth(worst.pullKn()) + " kN pulls at " + place
-                    + (bed.making().ties().brackets() ? "; brackets hold by their maker's figures"
-                            : ", and " + worst.screws() + " screws hold " + Say.hundredth(worst.holdKn())), List.of()));
+            found = found.way(WayKind.BRACKETS).way(WayKind.CROSS_TIES);
+            if (need <= MOST_SCREWS_A_JOINT) {
+                found = found.way(WayKind.SCREWS_A_JOINT, Fact.count(need, "screws"));
+            }
         }
+        verdicts.add(new Verdict("corners", pulls ? Outcome.BOWS : Outcome.HOLDS, found));
     }
 
     private Corner corner(int corner) {

@@ -8,7 +8,11 @@ import lapyard.construction.BedWork;
 import lapyard.construction.FloorBay;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.StandingRules;
+import lapyard.plan.WayKind;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
@@ -111,16 +115,11 @@ final class FloorCheck {
                         thick)));
         boolean weak = use > 1;
         boolean sags = span > clear + 1e-6;
-        String facts = Say.percent(use) + " of the strength of the slats is used, " + Say.mm(base.slatThicknessMm())
-                + " thick over bearers " + Say.mm(span) + " apart under " + Say.mm(depthMm) + " of soil";
-        verdicts.add(new Verdict(
-                "slats",
-                weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
-                span / clear,
-                facts + (sags && !weak ? "; they sag " + Say.tenth(sag) + ", more than a " + Say.whole(loads.sagPart()) + "th" : ""),
-                weak || sags
-                        ? List.of("set bearers at most " + Say.span(clear) + " apart", "use thicker slats")
-                        : List.of()));
+        Finding found = Verdict.about(work.bed().id(), "slats", weak ? FindingKind.SLATS_WEAK : sags ? FindingKind.SLATS_SAG : FindingKind.SLATS_HOLD)
+                .with("thick", Fact.mm(base.slatThicknessMm())).with("span", Fact.mm(span)).with("soil", Fact.mm(depthMm))
+                .with("sag", Fact.mm(Math.round(sag * 10) / 10.0)).by(Fact.share(use));
+        verdicts.add(new Verdict("slats", weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
+                weak || sags ? found.way(WayKind.BEARERS_APART, Fact.mm(Say.down(clear))).way(WayKind.THICKER_SLATS) : found));
     }
 
     private static void bearers(
@@ -154,13 +153,10 @@ final class FloorCheck {
                 "3 x 5 x pressure x spacing x span ^ 4 / (384 x stiffness x width x depth ^ 3 / 12)", TIMBER)));
         boolean weak = use > 1;
         boolean sags = sag > span / loads.sagPart() + 1e-6;
-        verdicts.add(new Verdict(
-                "bearers",
-                weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
-                use,
-                Say.percent(use) + " of the strength of the bearers is used over " + Say.mm(span) + " between pads"
-                        + (sags ? "; they sag " + Say.tenth(sag) : ""),
-                weak || sags ? List.of("set pads closer", "lay the bearers on the ground all along", "use a deeper bearer") : List.of()));
+        Finding found = Verdict.about(work.bed().id(), "bearers", weak ? FindingKind.BEARERS_WEAK : sags ? FindingKind.BEARERS_SAG : FindingKind.BEARERS_HOLD)
+                .with("span", Fact.mm(span)).with("sag", Fact.mm(Math.round(sag * 10) / 10.0)).by(Fact.share(use));
+        verdicts.add(new Verdict("bearers", weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
+                weak || sags ? found.way(WayKind.PADS_CLOSER).way(WayKind.BEARERS_ON_GROUND).way(WayKind.DEEPER_BEARER) : found));
     }
 
     private static void ground(
@@ -186,17 +182,17 @@ final class FloorCheck {
             return;
         }
         boolean turf = !kinds.contains("gravel") || kinds.size() > 1;
-        String where = String.join(" and ", kinds.stream().sorted().toList()) + (turf ? " with its turf stripped" : "");
-        if (Double.isInfinite(bears)) {
-            verdicts.add(new Verdict("ground", Outcome.HOLDS, under, Say.tenth(under)
-                    + " kN/m2 lies under the bearers: paving spreads it; keep bearers 100 from slab edges", List.of()));
-        } else {
-            boolean sinks = under > bears;
-            verdicts.add(new Verdict("ground", sinks ? Outcome.BOWS : Outcome.HOLDS, under / bears, Say.tenth(under)
-                    + " kN/m2 lies under the bearers, where " + where + " bears " + Say.whole(bears)
-                    + (turf ? ", and turf or filled ground " + Say.whole(FILLED_KPA) : ""),
-                    sinks ? List.of("strip the turf and lay slabs or compacted stone under the bearers",
-                            "set the bearers closer together", "leave the base open") : List.of()));
+        boolean paved = Double.isInfinite(bears);
+        boolean sinks = under > bears;
+        Finding found = Verdict.about(work.bed().id(), "ground", paved ? FindingKind.GROUND_PAVED : sinks ? FindingKind.GROUND_SOFT : FindingKind.GROUND_BEARS)
+                .by(new Fact.Pressure(under));
+        if (!paved) {
+            found = found.with("ground", Fact.names(kinds.stream().sorted().toList())).with("bears", new Fact.Pressure(bears));
         }
+        if (!paved && turf) {
+            found = found.with("filled", new Fact.Pressure(FILLED_KPA));
+        }
+        verdicts.add(new Verdict("ground", sinks ? Outcome.BOWS : Outcome.HOLDS,
+                sinks ? found.way(WayKind.SLABS_UNDER_BEARERS).way(WayKind.BEARERS_CLOSER).way(WayKind.OPEN_BASE) : found));
     }
 }

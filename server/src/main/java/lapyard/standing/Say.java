@@ -29,8 +29,8 @@ final class Say {
     }
 
     /** Spans are told in whole 10 mm, rounded down: nobody sets out finer. */
-    static String span(double mm) {
-        return Lengths.text(10 * Math.floor(mm / 10 + 1e-9));
+    static double down(double mm) {
+        return 10 * Math.floor(mm / 10 + 1e-9);
     }
 
     private static String rounded(double number, int decimals) {

@@ -5,24 +5,26 @@ import java.util.List;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
 import lapyard.plan.StandingRules;
+import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 
 /**
  * Whether a bed would stand: an estimate, not a design.
  *
- * @param notDesigned why this bed is a case for an engineer, in words; its verdicts are then left out
+ * @param notDesigned why this bed is a case for an engineer; its verdicts are then left out
  * @param quantities  mass.dry, mass.wet, ground.load, wall.push, wall.push.blocked, wall.push.guide, wall.use, wall.bow,
  *     ties.spacing, ties.spacing.blocked, ties.advised, ties.force, corner.pull, corner.hold, slats.span, slats.use,
  *     slats.sag, bearers.use, bearers.sag, bearers.load, each where it applies
  */
-public record Standing(String bed, List<String> notDesigned, List<Verdict> verdicts, List<Quantity> quantities) {
+public record Standing(String bed, List<Finding> notDesigned, List<Verdict> verdicts, List<Quantity> quantities) {
     /** Stands beside every verdict. */
     public static final String CAUTION =
             "An estimate, not a design or a certificate: local codes and a qualified person decide.";
-
-    /** The same beside a finding. */
-    public static final String CAUTION_SHORT = "an estimate, not a design: a qualified person decides";
 
     /** Deepest soil that is looked at. */
     public static final double DEEPEST_MM = 600;
@@ -45,7 +47,7 @@ public record Standing(String bed, List<String> notDesigned, List<Verdict> verdi
             new WallCheck(work, loads, timber, depth).into(verdicts, quantities);
             FloorCheck.into(work, loads, footing, verdicts, quantities);
         }
-        List<String> refused = notDesigned(bed, footing, depth, weights);
+        List<Finding> refused = notDesigned(bed, footing, depth, weights);
         return new Standing(bed.id(), refused, refused.isEmpty() ? verdicts : List.of(), quantities);
     }
 
@@ -54,23 +56,26 @@ public record Standing(String bed, List<String> notDesigned, List<Verdict> verdi
         return bed.heightMm() - bed.inside().base().heightMm() - bed.planting().fill().freeboardMm();
     }
 
-    private static List<String> notDesigned(Bed bed, Footing footing, double depthMm, Weights weights) {
-        List<String> why = new ArrayList<>();
+    private static List<Finding> notDesigned(Bed bed, Footing footing, double depthMm, Weights weights) {
+        List<Finding> why = new ArrayList<>();
+        Place place = Place.bed(bed.id());
         if (depthMm > DEEPEST_MM + 1e-6) {
-            why.add(Say.mm(depthMm) + " of soil, over " + Say.mm(DEEPEST_MM));
+            why.add(Finding.of(FindingKind.NOT_DESIGNED_DEEP, place).with("depth", Fact.mm(depthMm)).with("most", Fact.mm(DEEPEST_MM))
+                    .way(WayKind.ASK_ENGINEER).way(WayKind.LESS_SOIL));
         }
         if (footing.surfaces().contains("deck")) {
-            why.add("on a raised deck, " + Say.whole(weights.wetKgM2()) + " kg a square metre wet, "
-                    + Say.tenth(weights.wetKpa()) + " kN/m2, where decks are built for people at "
-                    + Weights.DECK_LEAST_KPA + " to " + Weights.DECK_MOST_KPA);
+            why.add(Finding.of(FindingKind.NOT_DESIGNED_DECK, place).with("wet", new Fact.Pressure(weights.wetKpa()))
+                    .with("least", new Fact.Pressure(Weights.DECK_LEAST_KPA)).with("most", new Fact.Pressure(Weights.DECK_MOST_KPA))
+                    .way(WayKind.ASK_ENGINEER).way(WayKind.MOVE_BED));
         }
         Bed.NEAR.forEach((word, words) -> {
             if (bed.siting().near().contains(word)) {
-                why.add(words);
+                why.add(Finding.of(FindingKind.NOT_DESIGNED_NEAR, place).with("near", Fact.name(words)).way(WayKind.ASK_ENGINEER).way(WayKind.MOVE_BED));
             }
         });
         if (!footing.unknownTimber().isEmpty()) {
-            why.add("boards of unknown treatment are in it: " + footing.unknownTimber());
+            why.add(Finding.of(FindingKind.NOT_DESIGNED_BOARDS, place).with("boards", Fact.name(footing.unknownTimber()))
+                    .way(WayKind.ASK_ENGINEER).way(WayKind.NAME_TREATMENT));
         }
         return why;
     }

@@ -3,14 +3,18 @@ package lapyard.standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
 import lapyard.construction.CrossTies;
 import lapyard.construction.Seam;
 import lapyard.geometry.Inset;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.StandingRules;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
@@ -103,14 +107,9 @@ final class WallCheck {
         ties(quantities, clear, span);
         verdicts.add(walls(clear, use, bow, span));
         if (use <= 1 && blockedUse > 1) {
-            verdicts.add(new Verdict(
-                    "walls blocked",
-                    Outcome.BOWS,
-                    blockedUse,
-                    Say.percent(blockedUse) + " of the strength of wall " + letter() + " would go if the bed filled with"
-                            + " water: " + Say.span(blockedSpan) + " is the clear run then",
-                    List.of("keep the drain notches and the foot of the bed open", "put in cross ties at most "
-                            + Say.span(blockedSpan) + " apart")));
+            verdicts.add(new Verdict("walls blocked", Outcome.BOWS, Verdict.about(bed.id(), "walls blocked", FindingKind.WALL_BLOCKED)
+                    .with("wall", Fact.name(letter())).with("clear", Fact.mm(Say.down(blockedSpan))).by(Fact.share(blockedUse))
+                    .way(WayKind.KEEP_NOTCHES_OPEN).way(WayKind.TIES_APART, Fact.mm(Say.down(blockedSpan)))));
         }
         joints(verdicts);
         new CornerCheck(work, timber, earth.drainedKnM(depthM), tied).into(verdicts, quantities);
@@ -120,63 +119,55 @@ final class WallCheck {
         return Bed.wallLetter(longest);
     }
 
-    private String timberWords() {
-        return Say.mm(bed.section().thicknessMm()) + " timber of " + timber
-                + (bed.section().strengthClass().isEmpty() ? ", as ungraded timber counts" : "");
-    }
-
     private Verdict walls(double clear, double use, double bow, double span) {
         boolean bows = clear > span + 1e-6 && use <= 1;
-        String facts = Say.percent(use) + " of the strength of the lowest course of wall " + letter() + " is used over "
-                + Say.mm(clear) + " clear in " + timberWords() + "; it bows " + Say.tenth(bow);
-        if (use <= 1 && !bows) {
-            return new Verdict("walls", Outcome.HOLDS, clear / span, facts, List.of());
+        boolean holds = use <= 1 && !bows;
+        Finding found = Verdict.about(bed.id(), "walls", holds ? FindingKind.WALL_HOLDS : bows ? FindingKind.WALL_BOWS : FindingKind.WALL_WEAK)
+                .with("wall", Fact.name(letter())).with("clear", Fact.mm(clear)).with("bow", Fact.mm(Math.round(bow * 10) / 10.0))
+                .with("most", Fact.mm(Math.round(clear / loads.bowPart() * 10) / 10.0))
+                .with("timber", Fact.mm(bed.section().thicknessMm())).with("class", Fact.name(timber.toString())).by(Fact.share(use));
+        if (holds) {
+            return new Verdict("walls", Outcome.HOLDS, found);
         }
-        List<String> ways = new ArrayList<>();
+        List<WayOut> ways = new ArrayList<>();
         ways.add(tiesAt(span));
         thicker(clear).ifPresent(ways::add);
         stronger(clear).ifPresent(ways::add);
-        return new Verdict(
-                "walls",
-                bows ? Outcome.BOWS : Outcome.WEAK,
-                clear / span,
-                facts + (bows ? ", where a " + Say.whole(loads.bowPart()) + "th is " + Say.tenth(clear / loads.bowPart()) : ""),
-                ways);
+        return new Verdict("walls", bows ? Outcome.BOWS : Outcome.WEAK, found.ways(ways));
     }
 
     /** Where ties would stand, joints first, told for the wall that is the worst. */
-    private String tiesAt(double span) {
+    private WayOut tiesAt(double span) {
         CrossTies advised = CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), span));
         double start = Inset.innerCornerMm(
                 bed.outline().turnDeg(longest), bed.section().thicknessMm(), bed.section().thicknessMm());
-        List<String> places = advised.restsMm().get(longest).stream()
+        List<Double> places = advised.restsMm().get(longest).stream()
                 .filter(rest -> !tied.restsMm().get(longest).contains(rest))
-                .map(rest -> Say.mm(rest - start))
+                .map(rest -> (double) Math.round(rest - start))
                 .toList();
         if (places.isEmpty() || advised.clearMm().get(longest) > span + 1e-6) {
-            return "hold wall " + letter() + " by posts in the ground inside, at most " + Say.span(span) + " clear";
+            return WayOut.of(WayKind.POSTS_AT_MOST, Fact.name(letter()), Fact.mm(Say.down(span)));
         }
-        return "put in " + (places.size() == 1 ? "a cross tie" : places.size() + " cross ties") + " from wall " + letter() + " at "
-                + String.join(", ", places);
+        return WayOut.of(WayKind.TIES_AT, Fact.count(places.size(), "cross ties"), Fact.name(letter()), new Fact.Lengths(places));
     }
 
-    private Optional<String> thicker(double clear) {
+    private Optional<WayOut> thicker(double clear) {
         Course drained = drained();
         for (double t = 25 * Math.ceil(bed.section().thicknessMm() / 25 + 1e-9); t <= 200; t += 25) {
             if (Beam.clearSpanMm(timber, t, drained.characteristic(), drained.design(), loads.bowPart()) >= clear) {
-                return Optional.of("use timber " + Say.mm(t) + " thick");
+                return Optional.of(WayOut.of(WayKind.TIMBER_THICK, Fact.mm(t)));
             }
         }
         return Optional.empty();
     }
 
-    private Optional<String> stronger(double clear) {
+    private Optional<WayOut> stronger(double clear) {
         Course drained = drained();
         for (StrengthClass other : List.of(StrengthClass.C16, StrengthClass.C24)) {
             if (other.bendingNmm2() > timber.bendingNmm2()
                     && Beam.clearSpanMm(other, bed.section().thicknessMm(), drained.characteristic(), drained.design(),
                                     loads.bowPart()) >= clear) {
-                return Optional.of("use timber stamped " + other);
+                return Optional.of(WayOut.of(WayKind.TIMBER_STAMPED, Fact.name(other.toString())));
             }
         }
         return Optional.empty();
@@ -303,28 +294,20 @@ final class WallCheck {
         int all = work.frame().seams().size();
         int loose = tied.hinges().size();
         if (loose == 0) {
-            verdicts.add(new Verdict(
-                    "joints", Outcome.HOLDS, 0,
-                    (all == 1 ? "the joint has" : "each of the " + all + " joints has") + " a tie or a post behind it", List.of()));
+            verdicts.add(new Verdict("joints", Outcome.HOLDS, Verdict.about(bed.id(), "joints", FindingKind.JOINTS_HELD).with("joints", Fact.count(all, "joints"))));
             return;
         }
         Seam first = tied.hinges().get(0);
-        String places = tied.hinges().stream()
+        List<Double> places = tied.hinges().stream()
                 .filter(seam -> seam.wall().equals(first.wall()))
                 .map(Seam::atMm)
                 .distinct()
                 .sorted()
-                .map(Say::mm)
-                .collect(Collectors.joining(", "));
-        verdicts.add(new Verdict(
-                "joints",
-                Outcome.WEAK,
-                loose,
-                loose + " of " + all + (all == 1 ? " joint has" : " joints have") + " no tie or post behind, so the course turns there as in"
-                        + " a hinge; the first is in wall " + first.wall() + ", course " + first.course() + ", at " + Say.mm(first.atMm()),
-                List.of(
-                        "put cross ties in wall " + first.wall() + " at " + places,
-                        "put posts behind the joints of wall " + first.wall() + " at " + places,
-                        "use longer boards")));
+                .toList();
+        verdicts.add(new Verdict("joints", Outcome.WEAK, Verdict.about(bed.id(), "joints", FindingKind.JOINT_HINGE)
+                .with("loose", Fact.count(loose, "joints")).with("wall", Fact.name(first.wall())).with("course", Fact.name(String.valueOf(first.course())))
+                .with("at", Fact.mm(first.atMm())).by(Fact.count(loose, "joints"))
+                .way(WayKind.TIES_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places))
+                .way(WayKind.POSTS_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places)).way(WayKind.BUY_LONGER)));
     }
 }

@@ -26,6 +26,8 @@ final class FactWords {
             return length(length.mm()) + unit();
         } else if (fact instanceof Fact.Size size) {
             return size.mm().stream().map(this::length).collect(Collectors.joining(" x ")) + unit();
+        } else if (fact instanceof Fact.Lengths all) {
+            return listed(all.mm().stream().map(this::length).toList()) + unit();
         } else if (fact instanceof Fact.Spot spot) {
             return "(" + length(spot.xMm()) + ", " + length(spot.yMm()) + ")" + unit();
         } else if (fact instanceof Fact.Area area) {
@@ -64,12 +66,15 @@ final class FactWords {
 
     /** The number in a figure, for the choice between one and many. */
     static double number(Fact fact) {
-        return fact instanceof Fact.Names names ? names.names().size() : fact.amount().value();
+        return fact instanceof Fact.Names names ? names.names().size() : fact instanceof Fact.Lengths all ? all.mm().size() : fact.amount().value();
     }
 
     /** {@code A}, {@code A and B}, {@code 01-40, X and Y}; of very many the first and how many more. */
     static String names(List<String> names) {
-        List<String> runs = List.of(BedNames.compact(names).split(", "));
+        return listed(List.of(BedNames.compact(names).split(", ")));
+    }
+
+    private static String listed(List<String> runs) {
         if (runs.size() > MOST_NAMES) {
             return String.join(", ", runs.subList(0, MOST_NAMES)) + " and " + (runs.size() - MOST_NAMES) + " more";
         }

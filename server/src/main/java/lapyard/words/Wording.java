@@ -99,6 +99,9 @@ public final class Wording {
         if (name.equals("worst")) {
             return finding.alike().isEmpty() ? Optional.empty() : Optional.of(place(finding.alike().get(0).place()));
         }
+        if (name.equals("worst-bed")) {
+            return finding.alike().isEmpty() ? Optional.empty() : part(finding.alike().get(0).place(), "bed");
+        }
         return name.equals("place") ? Optional.of(place(finding.place())) : part(finding.place(), name);
     }
 
