@@ -23,7 +23,7 @@ public enum Rate {
     COURSE("course", 8, "a piece of the courses above"),
     /** Six fixings of 1 to 1.5 minutes each. */
     BRACKET("bracket", 8, "a corner bracket with its screws"),
-    COURSE_TIE("courseTie", 3, "a screw or strap that ties two courses"),
+    COURSE_TIE("courseTie", 2, "a screw or strap that ties two courses"),
     CROSS_TIE("crossTie", 25, "a cross tie, both walls drilled"),
     POST("post", 25, "a post behind a joint, dug in and screwed"),
     COAT("coat", 8, "a square metre and coat of finish"),

@@ -46,8 +46,10 @@ final class Wishes {
         }
         while (!budget.over() && net.n > 1) {
             System.arraycopy(bestKey, 0, key, 0, net.n);
-            // keys that put groups far apart need longer leaps for one task to pass another
-            double reach = 1 + Arrays.stream(key).max().orElse(0) - Arrays.stream(key).min().orElse(0);
+            // where keys put groups far apart, one task passes another only by a long leap
+            double reach = random.nextInt(4) == 0
+                    ? 1 + Arrays.stream(key).max().orElse(0) - Arrays.stream(key).min().orElse(0)
+                    : Math.max(1, best.last);
             double by = (random.nextDouble() - 0.5) * reach * (random.nextInt(3) == 0 ? 1 : 0.2);
             int task = random.nextInt(net.n);
             boolean whole = net.group[task] >= 0 && random.nextBoolean();
