@@ -42,6 +42,7 @@ class ImportTest {
             loadin        : plan geometry catalogue
             job           : weekends stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
             sizes         : job plan geometry ground
+            layout        : job plan geometry ground
             drawing       : geometry
             history       :
             diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages order loadin weekends words

@@ -81,4 +81,14 @@ public record Garden(
     public Garden withBeds(List<Bed> others) {
         return new Garden(name, imperial, ground, others, paths, goods, people, terms, accepted, defaulted);
     }
+
+    /** The same garden with other paths. */
+    public Garden withPaths(List<GardenPath> others) {
+        return new Garden(name, imperial, ground, beds, others, goods, people, terms, accepted, defaulted);
+    }
+
+    /** The same garden on other ground. */
+    public Garden withGround(Ground other) {
+        return new Garden(name, imperial, other, beds, paths, goods, people, terms, accepted, defaulted);
+    }
 }

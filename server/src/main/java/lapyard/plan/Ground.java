@@ -43,6 +43,12 @@ public record Ground(
                 List.of(), AccessStandard.USUAL, List.of(), Optional.empty());
     }
 
+    /** Open ground without edge, obstacle or fall, held to the same access standard. */
+    public Ground bare() {
+        return new Ground(List.of(), List.of(), List.of(), List.of(), northDeg, Optional.empty(), Optional.empty(), preparation,
+                List.of(), access, List.of(), Optional.empty());
+    }
+
     public record Surface(String kind, Outline outline) {}
 
     public record Level(Point at, double dropMm) {}

@@ -1,0 +1,117 @@
+package lapyard.layout;
+
+import java.util.List;
+import java.util.Optional;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Placement;
+import lapyard.geometry.Point;
+import lapyard.ground.FreeGround;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+
+/** Boxes round outlines, and where a box of the frame puts a bed. */
+final class Boxes {
+    private static final double GRID_MM = 200;
+
+    private Boxes() {}
+
+    static double width(Outline outline) {
+        return most(outline.corners(), true) - least(outline.corners(), true);
+    }
+
+    static double depth(Outline outline) {
+        return most(outline.corners(), false) - least(outline.corners(), false);
+    }
+
+    static double least(List<Point> corners, boolean x) {
+        return corners.stream().mapToDouble(corner -> x ? corner.x() : corner.y()).min().orElseThrow();
+    }
+
+    static double most(List<Point> corners, boolean x) {
+        return corners.stream().mapToDouble(corner -> x ? corner.x() : corner.y()).max().orElseThrow();
+    }
+
+    /** The box round a pinned bed in the frame, larger by {@code by} on each side. */
+    static List<Point> around(Frame frame, Bed bed, double by) {
+        List<Point> corners = frame.in(bed.inYard());
+        double left = least(corners, true) - by;
+        double right = most(corners, true) + by;
+        double front = least(corners, false) - by;
+        double back = most(corners, false) + by;
+        return List.of(new Point(left, front), new Point(right, front), new Point(right, back), new Point(left, back));
+    }
+
+    static Placement placement(Frame frame, Spot spot) {
+        List<Point> own = spot.kind().bed().outline().corners();
+        Point origin = spot.kind().turned()
+                ? new Point(spot.x() + most(own, false), spot.y() - least(own, true))
+                : new Point(spot.x() - least(own, true), spot.y() - least(own, false));
+        double turn = (frame.deg() + (spot.kind().turned() ? 90 : 0)) % 360;
+        Point at = frame.out(origin);
+        return new Placement(new Point(tenth(at.x()), tenth(at.y())), turn, false);
+    }
+
+    static double tenth(double mm) {
+        return Math.round(mm * 10) / 10.0 + 0.0;
+    }
+
+    /** The square of a path's width before the entrance, which stays free; empty where nobody knows the entrance. */
+    static Optional<List<Point>> apron(FreeGround ground, double pathMm) {
+        return inward(ground).map(in -> {
+            Point at = ground.entrance().orElseThrow();
+            Point along = new Point(-in.y(), in.x());
+            double half = Math.max(pathMm, ground.leafMm()) / 2;
+            return List.of(
+                    new Point(at.x() - along.x() * half, at.y() - along.y() * half),
+                    new Point(at.x() - along.x() * half + in.x() * pathMm, at.y() - along.y() * half + in.y() * pathMm),
+                    new Point(at.x() + along.x() * half + in.x() * pathMm, at.y() + along.y() * half + in.y() * pathMm),
+                    new Point(at.x() + along.x() * half, at.y() + along.y() * half));
+        });
+    }
+
+    /** From the entrance into the yard, square to the side of the yard that it lies nearest to. */
+    static Optional<Point> inward(FreeGround ground) {
+        if (ground.entrance().isEmpty()) return Optional.empty();
+        Point at = ground.entrance().get();
+        Outline yard = ground.yard().counterClockwise();
+        int nearest = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < yard.sides(); i++) {
+            double mm = distance(at, yard.corner(i), yard.corner(i + 1));
+            if (mm < least - 1e-6) {
+                least = mm;
+                nearest = i;
+            }
+        }
+        Point along = yard.direction(nearest);
+        return Optional.of(new Point(-along.y(), along.x()));
+    }
+
+    private static double distance(Point at, Point a, Point b) {
+        double length = a.distanceMm(b);
+        double t = Math.max(0, Math.min(1, ((at.x() - a.x()) * (b.x() - a.x()) + (at.y() - a.y()) * (b.y() - a.y())) / (length * length)));
+        return at.distanceMm(new Point(a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y())));
+    }
+
+    /** Part of the beds' ground, on a grid, that is a bed's in one garden only. */
+    static double differ(Garden one, Garden other) {
+        int both = 0;
+        int either = 0;
+        for (Garden garden : List.of(one, other)) {
+            Garden against = garden == one ? other : one;
+            for (Bed bed : garden.beds()) {
+                List<Point> ring = bed.inYard().corners();
+                for (double x = Math.ceil(least(ring, true) / GRID_MM) * GRID_MM; x < most(ring, true); x += GRID_MM) {
+                    for (double y = Math.ceil(least(ring, false) / GRID_MM) * GRID_MM; y < most(ring, false); y += GRID_MM) {
+                        Point at = new Point(x, y);
+                        if (!Room.contains(ring, at)) continue;
+                        boolean shared = against.beds().stream().anyMatch(bed2 -> Room.contains(bed2.inYard().corners(), at));
+                        either++;
+                        both += shared ? 1 : 0;
+                    }
+                }
+            }
+        }
+        return either == 0 ? 0 : 1 - (double) both / either;
+    }
+}

@@ -1,0 +1,289 @@
+package lapyard.layout;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import lapyard.geometry.Point;
+
+/**
+ * Paths along x and y that a square of the path's width can be pushed along, from the entrance to every bed: from what is
+ * laid already, always to the bed that is nearest. Every bend costs a little, so that paths run straight.
+ *
+ * @see "Takahashi and Matsuyama, An approximate solution for the Steiner problem in graphs, Mathematica Japonica 24 (1980)
+ *     573-577, from memory: the rule of the nearest"
+ */
+final class Network {
+    private static final double BEND_MM = 400;
+    private static final int MOST_LINES = 260;
+
+    /** A straight path, {@code across} where it lies along x; {@code at} is its other coordinate. */
+    record Leg(boolean across, double at, double from, double to) {}
+
+    /**
+     * @param legs     middle lines
+     * @param reached  for each bed, whether a path lies along one of its sides
+     * @param walkMm   for each bed, along the paths from the entrance to the nearest place beside it
+     */
+    record Laid(List<Leg> legs, boolean[] reached, double[] walkMm, double[] hoseMm) {}
+
+    private final double half;
+    private final double[] xs;
+    private final double[] ys;
+    private final boolean[] node;
+    private final boolean[] right;
+    private final boolean[] up;
+    private final List<double[]> boxes;
+
+    /**
+     * @param walk  ground to walk on, beds taken off
+     * @param swap  the same with x and y changed
+     * @param boxes of the beds: x, y, right, back
+     */
+    Network(Room walk, Room swap, List<double[]> boxes, double widthMm, List<Double> moreXs, List<Double> moreYs) {
+        half = widthMm / 2;
+        this.boxes = boxes;
+        TreeSet<Double> x = new TreeSet<>();
+        TreeSet<Double> y = new TreeSet<>();
+        for (double[] box : boxes) {
+            x.addAll(List.of(tenth(box[0] - half), tenth(box[2] + half), tenth((box[0] + box[2]) / 2)));
+            y.addAll(List.of(tenth(box[1] - half), tenth(box[3] + half), tenth((box[1] + box[3]) / 2)));
+        }
+        moreXs.forEach(one -> x.add(tenth(one)));
+        moreYs.forEach(one -> y.add(tenth(one)));
+        xs = thinned(x);
+        ys = thinned(y);
+        node = new boolean[xs.length * ys.length];
+        right = new boolean[node.length];
+        up = new boolean[node.length];
+        for (int j = 0; j < ys.length; j++) {
+            for (double[] span : walk.stretches(ys[j] - half, ys[j] + half)) {
+                for (int i = 0; i < xs.length; i++) {
+                    boolean on = in(span, xs[i]);
+                    node[i * ys.length + j] |= on;
+                    if (on && i + 1 < xs.length && in(span, xs[i + 1])) right[i * ys.length + j] = true;
+                }
+            }
+        }
+        for (int i = 0; i < xs.length; i++) {
+            for (double[] span : swap.stretches(xs[i] - half, xs[i] + half)) {
+                for (int j = 0; j + 1 < ys.length; j++) {
+                    if (in(span, ys[j]) && in(span, ys[j + 1])) up[i * ys.length + j] = true;
+                }
+            }
+        }
+    }
+
+    private boolean in(double[] span, double at) {
+        return span[0] <= at - half + 0.06 && span[1] >= at + half - 0.06;
+    }
+
+    private static double tenth(double mm) {
+        return Math.round(mm * 10) / 10.0;
+    }
+
+    private static double[] thinned(TreeSet<Double> all) {
+        double[] sorted = all.stream().mapToDouble(Double::doubleValue).toArray();
+        if (sorted.length <= MOST_LINES) return sorted;
+        double[] some = new double[MOST_LINES];
+        for (int i = 0; i < MOST_LINES; i++) some[i] = sorted[(int) ((long) i * (sorted.length - 1) / (MOST_LINES - 1))];
+        return Arrays.stream(some).distinct().toArray();
+    }
+
+    /** The node nearest to a place, -1 where there is none. */
+    int nearest(Point place) {
+        int best = -1;
+        double least = Double.POSITIVE_INFINITY;
+        for (int n = 0; n < node.length; n++) {
+            if (!node[n]) continue;
+            double mm = Math.hypot(xs[n / ys.length] - place.x(), ys[n % ys.length] - place.y());
+            if (mm < least - 1e-9) {
+                least = mm;
+                best = n;
+            }
+        }
+        return best;
+    }
+
+    Point at(int n) {
+        return new Point(xs[n / ys.length], ys[n % ys.length]);
+    }
+
+    Laid laid(int root, int tap, double beforeTapMm) {
+        Set<Integer> tree = new HashSet<>(List.of(root));
+        Set<Long> edges = new HashSet<>();
+        boolean[] reached = new boolean[boxes.size()];
+        mark(tree, reached);
+        for (boolean[] done = new boolean[boxes.size()]; ; ) {
+            int[] came = new int[node.length * 2];
+            int end = search(tree, edges, reached, came);
+            if (end < 0) break;
+            for (int state = end; state >= 0 && came[state] != -2; state = came[state]) {
+                tree.add(state / 2);
+                int from = came[state];
+                if (from >= 0) edges.add(edge(from / 2, state / 2));
+            }
+            mark(tree, reached);
+            if (Arrays.equals(done, reached)) break;
+            done = reached.clone();
+        }
+        double[] walk = along(root, 0, edges);
+        double[] hose = tap < 0 ? new double[boxes.size()] : along(tap, beforeTapMm, null);
+        return new Laid(legs(root, edges), reached, walk, hose);
+    }
+
+    private long edge(int a, int b) {
+        return (long) Math.min(a, b) * node.length + Math.max(a, b);
+    }
+
+    private void mark(Set<Integer> tree, boolean[] reached) {
+        for (int n : tree) {
+            for (int bed = 0; bed < reached.length; bed++) reached[bed] |= beside(n, boxes.get(bed));
+        }
+    }
+
+    private boolean beside(int n, double[] box) {
+        double x = xs[n / ys.length];
+        double y = ys[n % ys.length];
+        boolean along = x >= box[0] && x <= box[2] && (Math.abs(y - box[1] + half) < 1 || Math.abs(y - box[3] - half) < 1);
+        boolean up = y >= box[1] && y <= box[3] && (Math.abs(x - box[0] + half) < 1 || Math.abs(x - box[2] - half) < 1);
+        return along || up;
+    }
+
+    /** The nearest state beside a bed that is not reached, -1 for none. Coming from the tree costs nothing. */
+    private int search(Set<Integer> tree, Set<Long> edges, boolean[] reached, int[] came) {
+        double[] cost = new double[node.length * 2];
+        Arrays.fill(cost, Double.POSITIVE_INFINITY);
+        Arrays.fill(came, -1);
+        PriorityQueue<double[]> queue = new PriorityQueue<>(
+                Comparator.comparingDouble((double[] one) -> one[0]).thenComparingDouble(one -> one[1]));
+        for (int n : new TreeSet<>(tree)) {
+            for (int dir = 0; dir < 2; dir++) {
+                cost[n * 2 + dir] = 0;
+                came[n * 2 + dir] = -2;
+                queue.add(new double[] {0, n * 2 + dir});
+            }
+        }
+        while (!queue.isEmpty()) {
+            double[] top = queue.poll();
+            int state = (int) top[1];
+            if (top[0] > cost[state]) continue;
+            int n = state / 2;
+            for (int bed = 0; bed < reached.length; bed++) {
+                if (!reached[bed] && beside(n, boxes.get(bed))) return state;
+            }
+            for (int dir = 0; dir < 2; dir++) {
+                for (int other : next(n, dir)) {
+                    double mm = dir == 0 ? Math.abs(xs[n / ys.length] - xs[other / ys.length]) : Math.abs(ys[n % ys.length] - ys[other % ys.length]);
+                    double bend = came[state] != -2 && dir != state % 2 ? BEND_MM : 0;
+                    double then = top[0] + mm + bend;
+                    if (then < cost[other * 2 + dir] - 1e-9) {
+                        cost[other * 2 + dir] = then;
+                        came[other * 2 + dir] = state;
+                        queue.add(new double[] {then, other * 2 + dir});
+                    }
+                }
+            }
+        }
+        return -1;
+    }
+
+    private List<Integer> next(int n, int dir) {
+        List<Integer> next = new ArrayList<>(2);
+        int step = dir == 0 ? ys.length : 1;
+        boolean[] open = dir == 0 ? right : up;
+        if (open[n]) next.add(n + step);
+        if (n - step >= 0 && open[n - step] && (dir == 0 || n % ys.length > 0)) next.add(n - step);
+        return next;
+    }
+
+    /** For each bed the way to the nearest node beside it, over the edges only where they are given. */
+    private double[] along(int from, double before, Set<Long> edges) {
+        double[] cost = new double[node.length];
+        Arrays.fill(cost, Double.POSITIVE_INFINITY);
+        cost[from] = before;
+        PriorityQueue<double[]> queue = new PriorityQueue<>(Comparator.comparingDouble((double[] one) -> one[0]).thenComparingDouble(one -> one[1]));
+        queue.add(new double[] {before, from});
+        double[] least = new double[boxes.size()];
+        Arrays.fill(least, Double.POSITIVE_INFINITY);
+        while (!queue.isEmpty()) {
+            double[] top = queue.poll();
+            int n = (int) top[1];
+            if (top[0] > cost[n]) continue;
+            for (int bed = 0; bed < least.length; bed++) {
+                if (beside(n, boxes.get(bed))) least[bed] = Math.min(least[bed], top[0]);
+            }
+            for (int dir = 0; dir < 2; dir++) {
+                for (int other : next(n, dir)) {
+                    if (edges != null && !edges.contains(edge(n, other))) continue;
+                    double then = top[0] + Math.abs(xs[n / ys.length] - xs[other / ys.length]) + Math.abs(ys[n % ys.length] - ys[other % ys.length]);
+                    if (then < cost[other] - 1e-9) {
+                        cost[other] = then;
+                        queue.add(new double[] {then, other});
+                    }
+                }
+            }
+        }
+        return least;
+    }
+
+    /** Edges in one line and without a gap are one leg. */
+    private List<Leg> legs(int root, Set<Long> edges) {
+        TreeMap<Double, TreeMap<Double, Double>> across = new TreeMap<>();
+        TreeMap<Double, TreeMap<Double, Double>> along = new TreeMap<>();
+        for (long edge : edges) {
+            Point a = at((int) (edge / node.length));
+            Point b = at((int) (edge % node.length));
+            if (a.y() == b.y()) {
+                across.computeIfAbsent(a.y(), y -> new TreeMap<>()).put(Math.min(a.x(), b.x()), Math.max(a.x(), b.x()));
+            } else {
+                along.computeIfAbsent(a.x(), x -> new TreeMap<>()).put(Math.min(a.y(), b.y()), Math.max(a.y(), b.y()));
+            }
+        }
+        List<Leg> legs = new ArrayList<>();
+        across.forEach((y, parts) -> legs.addAll(joined(true, y, parts)));
+        along.forEach((x, parts) -> legs.addAll(joined(false, x, parts)));
+        if (legs.isEmpty()) {
+            Point at = at(root);
+            return List.of(new Leg(true, at.y(), at.x() - half, at.x() + half));
+        }
+        return legs.stream()
+                .map(leg -> new Leg(leg.across(), leg.at(), leg.from() - past(leg, leg.from(), legs), leg.to() + past(leg, leg.to(), legs)))
+                .toList();
+    }
+
+    /**
+     * A leg runs on by half its width at an end that no other crosses, so that it lies before what it leads to; where two
+     * bend into each other the one along x does.
+     */
+    private double past(Leg leg, double end, List<Leg> legs) {
+        for (Leg other : legs) {
+            if (other.across() == leg.across() || other.at() != end || other.from() > leg.at() || other.to() < leg.at()) continue;
+            boolean bend = other.from() == leg.at() || other.to() == leg.at();
+            return bend && leg.across() ? half : 0;
+        }
+        return half;
+    }
+
+    private static List<Leg> joined(boolean across, double at, TreeMap<Double, Double> parts) {
+        List<Leg> legs = new ArrayList<>();
+        double from = Double.NaN;
+        double to = Double.NaN;
+        for (var part : parts.entrySet()) {
+            if (part.getKey().equals(to)) {
+                to = part.getValue();
+                continue;
+            }
+            if (!Double.isNaN(from)) legs.add(new Leg(across, at, from, to));
+            from = part.getKey();
+            to = part.getValue();
+        }
+        legs.add(new Leg(across, at, from, to));
+        return legs;
+    }
+}

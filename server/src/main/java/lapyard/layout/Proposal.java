@@ -1,0 +1,44 @@
+package lapyard.layout;
+
+import java.math.BigDecimal;
+import java.util.List;
+import lapyard.job.JobSheet;
+import lapyard.plan.Garden;
+
+/**
+ * Beds and paths of one order, as a garden.
+ *
+ * @param order   words for it: rows along the wall
+ * @param garden  pinned beds, then the others; the paths are laid anew
+ * @param figures of it
+ * @param ground  what the standard asks of a path's fall and the ground does not give, in words; no layout mends it
+ */
+public record Proposal(String order, Garden garden, JobSheet sheet, Figures figures, List<String> ground) {
+    public Proposal {
+        ground = List.copyOf(ground);
+    }
+
+    /**
+     * @param plantingM2 inside the walls
+     * @param sunHours   mean of the food beds, of all beds where none is for food; 0 where no place and day is given
+     * @param barrowM    loads of soil times the way from the entrance, there and back
+     * @param hoseM      the longest way from the tap to a bed; 0 where there is no tap
+     * @param cost       of the order
+     */
+    public record Figures(
+            int beds, double plantingM2, double pathM2, double sunHours, double barrowM, double hoseM, BigDecimal cost, boolean atLeast) {
+        /** Larger is better; by a word of {@code Wishes.COUNTS}. */
+        double worth(String what) {
+            return switch (what) {
+                case "beds" -> beds;
+                case "area" -> plantingM2;
+                case "sun" -> sunHours;
+                case "paths" -> -pathM2;
+                case "barrow" -> -barrowM;
+                case "hose" -> -hoseM;
+                case "cost" -> -cost.doubleValue();
+                default -> throw new IllegalArgumentException("proposals are ranked by beds, area, sun, paths, barrow, hose or cost, not by " + what);
+            };
+        }
+    }
+}

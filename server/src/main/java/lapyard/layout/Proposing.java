@@ -1,0 +1,218 @@
+package lapyard.layout;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.geometry.Point;
+import lapyard.ground.AccessSheet;
+import lapyard.ground.Clashes;
+import lapyard.ground.FreeGround;
+import lapyard.ground.SunHours;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.job.SearchMemory;
+import lapyard.plan.AccessStandard;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
+import lapyard.plan.Wish;
+import lapyard.working.Progress;
+import lapyard.working.Quantity;
+
+/** From boxes in a frame to a whole garden with its paths and figures; what no check lets stand is left out of it. */
+final class Proposing {
+    private static final int ROUNDS = 4;
+    private static final Set<String> OF_THE_LAYOUT = Set.of("gap", "reach", "width", "narrowest", "turning");
+    private static final Set<String> OF_THE_GROUND = Set.of("gradient", "cross fall");
+
+    private final Garden garden;
+    private final List<Wish> wishes;
+    private final List<Bed> pinned;
+    private final AccessStandard standard;
+    private final double pathMm;
+    private final FreeGround ground;
+    private final Frame frame;
+    private final SearchMemory memory;
+
+    Proposing(Garden garden, List<Wish> wishes, List<Bed> pinned, AccessStandard standard, double pathMm, FreeGround ground, Frame frame,
+            SearchMemory memory) {
+        this.garden = garden;
+        this.wishes = wishes;
+        this.pinned = pinned;
+        this.standard = standard;
+        this.pathMm = pathMm;
+        this.ground = ground;
+        this.frame = frame;
+        this.memory = memory;
+    }
+
+    /** Empty where nothing fits, or the paths cannot be laid as the standard wants them. */
+    Optional<Proposal> of(String order, List<Spot> given) {
+        List<Spot> spots = new ArrayList<>(given);
+        for (int round = 0; round < ROUNDS && !(spots.isEmpty() && pinned.isEmpty()); round++) {
+            Network.Laid laid = network(spots);
+            if (laid == null) return Optional.empty();
+            List<Spot> kept = new ArrayList<>();
+            for (int i = 0; i < spots.size(); i++) {
+                if (laid.reached()[pinned.size() + i]) kept.add(spots.get(i));
+            }
+            if (kept.size() < spots.size()) {
+                spots = kept;
+                continue;
+            }
+            Garden proposed = garden(spots, laid);
+            Set<String> failing = new HashSet<>();
+            for (Finding finding : Clashes.stops(proposed)) failing.add(place(finding.where()));
+            if (failing.isEmpty()) {
+                JobSheet sheet = Job.prepare(proposed, what -> Progress.UNHEARD, memory);
+                failing.addAll(failing(sheet));
+                if (failing.isEmpty()) return Optional.of(proposal(order, sheet, laid));
+            }
+            if (failing.stream().anyMatch(where -> where.startsWith("path "))) return Optional.empty();
+            List<Spot> standing = new ArrayList<>();
+            for (int i = 0; i < spots.size(); i++) {
+                String where = "bed " + proposed.beds().get(pinned.size() + i).id();
+                if (!failing.contains(where)) standing.add(spots.get(i));
+            }
+            if (standing.size() == spots.size()) return Optional.empty();
+            spots = standing;
+        }
+        return Optional.empty();
+    }
+
+    private Network.Laid network(List<Spot> spots) {
+        List<double[]> boxes = new ArrayList<>();
+        List<List<Point>> off = new ArrayList<>(ground.standing().stream().map(frame::in).toList());
+        for (Bed bed : pinned) {
+            List<Point> box = Boxes.around(frame, bed, 0);
+            boxes.add(new double[] {box.get(0).x(), box.get(0).y(), box.get(2).x(), box.get(2).y()});
+            off.add(frame.in(bed.inYard()));
+        }
+        for (Spot spot : spots) {
+            boxes.add(new double[] {spot.x(), spot.y(), spot.right(), spot.back()});
+            off.add(RowSearch.box(spot, 0));
+        }
+        List<Point> yard = frame.in(ground.yard());
+        Room walk = new Room(List.of(yard), off, List.of());
+        Room swap = new Room(List.of(swapped(yard)), off.stream().map(Proposing::swapped).toList(), List.of());
+        Point entrance = frame.in(ground.entrance().orElseGet(() -> middleOf(ground.yard().corner(0), ground.yard().corner(1))));
+        Point first = Boxes.inward(ground).map(in -> {
+            Point at = ground.entrance().orElseThrow();
+            return frame.in(new Point(at.x() + in.x() * pathMm / 2, at.y() + in.y() * pathMm / 2));
+        }).orElse(entrance);
+        List<Double> xs = new ArrayList<>(List.of(first.x()));
+        List<Double> ys = new ArrayList<>(List.of(first.y()));
+        for (Point corner : yard) {
+            xs.addAll(List.of(corner.x() + pathMm / 2, corner.x() - pathMm / 2));
+            ys.addAll(List.of(corner.y() + pathMm / 2, corner.y() - pathMm / 2));
+        }
+        Network network = new Network(walk, swap, boxes, pathMm, xs, ys);
+        int root = network.nearest(first);
+        if (root < 0) return null;
+        Optional<Point> tap = ground.tap().map(frame::in);
+        int atTap = tap.map(network::nearest).orElse(-1);
+        double before = atTap < 0 ? 0 : network.at(atTap).distanceMm(tap.orElseThrow());
+        return network.laid(root, atTap, before);
+    }
+
+    private static Point middleOf(Point a, Point b) {
+        return new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+    }
+
+    private static List<Point> swapped(List<Point> ring) {
+        return ring.stream().map(point -> new Point(point.y(), point.x())).toList();
+    }
+
+    private Garden garden(List<Spot> spots, Network.Laid laid) {
+        List<Bed> beds = new ArrayList<>(pinned);
+        Set<String> taken = new HashSet<>(LayOut.taken(pinned));
+        int digits = pinned.size() + spots.size() > 26 ? String.valueOf(pinned.size() + spots.size()).length() : 0;
+        int number = 0;
+        for (Spot spot : spots) {
+            String id;
+            do {
+                number++;
+                id = digits == 0 ? Bed.wallLetter(number - 1) : ("%0" + digits + "d").formatted(number);
+            } while (!taken.add(id));
+            beds.add(wishes.get(spot.kind().wish()).making().placedAs(id, "", Boxes.placement(frame, spot), 1));
+        }
+        Optional<GardenPath> like = garden.paths().stream().findFirst();
+        List<GardenPath> paths = new ArrayList<>();
+        for (Network.Leg leg : laid.legs()) {
+            Point from = frame.out(leg.across() ? new Point(leg.from(), leg.at()) : new Point(leg.at(), leg.from()));
+            Point to = frame.out(leg.across() ? new Point(leg.to(), leg.at()) : new Point(leg.at(), leg.to()));
+            paths.add(new GardenPath("P" + (paths.size() + 1), "",
+                    List.of(new Point(Boxes.tenth(from.x()), Boxes.tenth(from.y())), new Point(Boxes.tenth(to.x()), Boxes.tenth(to.y()))),
+                    pathMm, like.map(GardenPath::layers).orElse(List.of()), like.map(GardenPath::edging).orElse(""),
+                    like.map(GardenPath::membrane).orElse("")));
+        }
+        return garden.withBeds(beds).withPaths(paths);
+    }
+
+    /** Places that a check of the yard does not let stand: what the wishes themselves bring with them is not asked. */
+    private Set<String> failing(JobSheet sheet) {
+        Set<String> failing = new HashSet<>();
+        for (Finding finding : Clashes.of(sheet.garden())) {
+            boolean bed = finding.where().startsWith("bed ");
+            if (finding.weight() != Finding.Weight.NOTE && bed && sheet.ground().access().findings().stream().noneMatch(finding::equals)) {
+                failing.add(place(finding.where()));
+            }
+        }
+        for (AccessSheet.Row row : sheet.ground().access().rows()) {
+            if (row.missing() > 0 && OF_THE_LAYOUT.contains(row.what()) && !inherent(row, sheet)) failing.add(place(row.where()));
+        }
+        return failing;
+    }
+
+    /** Whether the place is out of reach even with every wall free. */
+    private boolean inherent(AccessSheet.Row row, JobSheet sheet) {
+        if (!row.what().equals("reach")) return false;
+        return sheet.garden().beds().stream().filter(bed -> row.where().equals("bed " + bed.id())).anyMatch(bed -> {
+            Garden alone = garden.withBeds(List.of(bed.hiding(Set.of()))).withPaths(List.of());
+            Garden open = alone.withGround(alone.ground().bare());
+            return Job.prepare(open, what -> Progress.UNHEARD, memory).ground().access().rows().stream()
+                    .anyMatch(other -> other.what().equals("reach") && other.measured() >= row.measured() - 1);
+        });
+    }
+
+    private static String place(String where) {
+        int comma = where.indexOf(',');
+        return comma < 0 ? where : where.substring(0, comma);
+    }
+
+    private Proposal proposal(String order, JobSheet sheet, Network.Laid laid) {
+        double planting = 0;
+        double barrow = 0;
+        double hose = 0;
+        for (int i = 0; i < sheet.beds().size(); i++) {
+            List<Quantity> quantities = sheet.beds().get(i).quantities();
+            planting += value(quantities, "inner.area");
+            barrow += 2 * value(quantities, "barrows") * finite(laid.walkMm()[i]) / 1000;
+            hose = Math.max(hose, finite(laid.hoseMm()[i]) / 1000);
+        }
+        double paths = sheet.paths().stream().mapToDouble(path -> value(path.quantities(), "path.area")).sum();
+        double sun = SunHours.of(sheet.garden(), sheet.ground().fall()).map(hours -> {
+            Set<String> food = new HashSet<>();
+            sheet.garden().beds().stream().filter(bed -> bed.planting().food()).forEach(bed -> food.add(bed.id()));
+            return hours.beds().stream().filter(bed -> food.isEmpty() || food.contains(bed.bed()))
+                    .mapToDouble(SunHours.BedSun::meanHours).average().orElse(0);
+        }).orElse(0.0);
+        List<String> fall = sheet.ground().access().rows().stream()
+                .filter(row -> row.missing() > 0 && OF_THE_GROUND.contains(row.what()))
+                .map(row -> row.where() + ": " + row.what() + " 1:" + Math.round(row.measured()) + ", asked is 1:" + Math.round(row.limit()))
+                .toList();
+        return new Proposal(order, sheet.garden(), sheet, new Proposal.Figures(sheet.beds().size(), planting, paths, sun, barrow, hose,
+                sheet.slip().total(), sheet.slip().atLeast()), fall);
+    }
+
+    private static double finite(double mm) {
+        return Double.isInfinite(mm) ? 0 : mm;
+    }
+
+    private static double value(List<Quantity> quantities, String key) {
+        return quantities.stream().filter(one -> one.key().equals(key)).mapToDouble(Quantity::value).sum();
+    }
+}

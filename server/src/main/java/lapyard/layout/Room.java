@@ -1,0 +1,114 @@
+package lapyard.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import lapyard.geometry.Point;
+
+/**
+ * Ground inside some rings and off others, asked for the stretches along x on which a band of it is free. Whatever crosses
+ * the band takes all of the x that it crosses it over.
+ */
+final class Room {
+    private static final double HAIR = 0.01;
+
+    private final List<List<Point>> inside;
+    private final List<List<Point>> off;
+    private final List<List<Point>> lines;
+
+    Room(List<List<Point>> inside, List<List<Point>> off, List<List<Point>> lines) {
+        this.inside = inside;
+        this.off = off;
+        this.lines = lines;
+    }
+
+    Room less(List<List<Point>> more) {
+        List<List<Point>> all = new ArrayList<>(off);
+        all.addAll(more);
+        return new Room(inside, all, lines);
+    }
+
+    /** From and to, in order of x, of every box as deep as the band that is free. */
+    List<double[]> stretches(double from, double to) {
+        List<double[]> taken = new ArrayList<>();
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (List<Point> ring : inside) {
+            crossings(ring, true, from + HAIR, to - HAIR, taken);
+            for (Point corner : ring) {
+                least = Math.min(least, corner.x());
+                most = Math.max(most, corner.x());
+            }
+        }
+        off.forEach(ring -> crossings(ring, true, from + HAIR, to - HAIR, taken));
+        lines.forEach(line -> crossings(line, false, from + HAIR, to - HAIR, taken));
+        taken.sort(Comparator.comparingDouble(span -> span[0]));
+        List<double[]> free = new ArrayList<>();
+        double at = least;
+        taken.add(new double[] {most, most});
+        for (double[] span : taken) {
+            if (span[0] - at > HAIR && free(new Point((at + span[0]) / 2, (from + to) / 2))) {
+                free.add(new double[] {at, span[0]});
+            }
+            at = Math.max(at, span[1]);
+        }
+        return free;
+    }
+
+    boolean box(double x, double y, double w, double d) {
+        return stretches(y, y + d).stream().anyMatch(span -> span[0] <= x + HAIR && span[1] >= x + w - HAIR);
+    }
+
+    private boolean free(Point at) {
+        return inside.stream().anyMatch(ring -> contains(ring, at)) && off.stream().noneMatch(ring -> contains(ring, at));
+    }
+
+    static boolean contains(List<Point> ring, Point at) {
+        boolean in = false;
+        for (int i = 0; i < ring.size(); i++) {
+            Point a = ring.get(i);
+            Point b = ring.get((i + 1) % ring.size());
+            if (a.y() > at.y() != b.y() > at.y() && at.x() < (b.x() - a.x()) * (at.y() - a.y()) / (b.y() - a.y()) + a.x()) in = !in;
+        }
+        return in;
+    }
+
+    private static void crossings(List<Point> line, boolean closed, double from, double to, List<double[]> taken) {
+        for (int i = 0; i + (closed ? 0 : 1) < line.size(); i++) {
+            Point a = line.get(i);
+            Point b = line.get((i + 1) % line.size());
+            double low = Math.min(a.y(), b.y());
+            double high = Math.max(a.y(), b.y());
+            if (high <= from || low >= to) continue;
+            double t0 = high == low ? 0 : (Math.max(from, low) - a.y()) / (b.y() - a.y());
+            double t1 = high == low ? 1 : (Math.min(to, high) - a.y()) / (b.y() - a.y());
+            double x0 = a.x() + t0 * (b.x() - a.x());
+            double x1 = a.x() + t1 * (b.x() - a.x());
+            taken.add(new double[] {Math.min(x0, x1), Math.max(x0, x1)});
+        }
+    }
+
+    /** What two lists of stretches share. */
+    static List<double[]> both(List<double[]> one, List<double[]> other) {
+        List<double[]> shared = new ArrayList<>();
+        for (double[] a : one) {
+            for (double[] b : other) {
+                if (Math.min(a[1], b[1]) - Math.max(a[0], b[0]) > HAIR) shared.add(new double[] {Math.max(a[0], b[0]), Math.min(a[1], b[1])});
+            }
+        }
+        return shared;
+    }
+
+    /** Coordinates y at which something of the ground begins or ends. */
+    List<Double> levels() {
+        List<Double> levels = new ArrayList<>();
+        for (List<List<Point>> rings : List.of(inside, off)) {
+            for (List<Point> ring : rings) {
+                levels.add(ring.stream().mapToDouble(Point::y).min().orElseThrow());
+                levels.add(ring.stream().mapToDouble(Point::y).max().orElseThrow());
+            }
+        }
+        inside.forEach(ring -> ring.forEach(corner -> levels.add(corner.y())));
+        return levels.stream().distinct().sorted().toList();
+    }
+}

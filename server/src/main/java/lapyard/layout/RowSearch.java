@@ -1,0 +1,261 @@
+package lapyard.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import lapyard.geometry.Point;
+import lapyard.plan.Wish;
+
+/**
+ * Beds in rows along x. A row is of one depth; where it begins along y is one of the places that rows stacked on each other
+ * from something in the ground can begin at. From the front to the back the best beginnings are kept, so many at each place.
+ */
+final class RowSearch {
+    private static final int MOST_PLACES = 500;
+    private static final int KEPT = 12;
+
+    /**
+     * @param gapMm   between beds of a row
+     * @param aisleMm between rows
+     * @param standMm depth of the place to stand before a wall
+     * @param reachMm from one side
+     */
+    record Rules(double gapMm, double aisleMm, double standMm, double reachMm) {}
+
+    private record Start(double y, List<Spot> row, Start before, int[] counts, int shortOf, int beds, double areaMm2) {}
+
+    private final Room ground;
+    private final Room standing;
+    private final List<Wish> wishes;
+    private final List<Kind> kinds;
+    private final Rules rules;
+    private final double middle;
+    private final Map<List<Double>, List<double[]>> known = new HashMap<>();
+
+    /**
+     * @param ground   for beds
+     * @param standing for people
+     * @param middle   x that beds are pushed towards; NaN pushes them to the left
+     */
+    RowSearch(Room ground, Room standing, List<Wish> wishes, List<Kind> kinds, Rules rules, double middle) {
+        this.ground = ground;
+        this.standing = standing;
+        this.wishes = wishes;
+        this.kinds = kinds;
+        this.rules = rules;
+        this.middle = middle;
+    }
+
+    List<Spot> run() {
+        List<Double> places = places();
+        TreeMap<Double, List<Start>> open = new TreeMap<>();
+        int[] none = new int[wishes.size()];
+        Start best = new Start(Double.NEGATIVE_INFINITY, List.of(), null, none, shortOf(none), 0, 0);
+        if (places.isEmpty()) return List.of();
+        open.put(places.get(0), new ArrayList<>(List.of(best)));
+        Comparator<Start> better = Comparator.comparingInt(Start::shortOf)
+                .thenComparing(Comparator.comparingInt(Start::beds).reversed())
+                .thenComparing(Comparator.comparingDouble(Start::areaMm2).reversed());
+        for (int i = 0; i < places.size(); i++) {
+            double y = places.get(i);
+            List<Start> here = open.remove(y);
+            if (here == null) continue;
+            here.sort(better);
+            List<Start> kept = distinct(here);
+            for (Start start : kept) {
+                if (better.compare(start, best) < 0) best = start;
+                if (i + 1 < places.size()) open.computeIfAbsent(places.get(i + 1), p -> new ArrayList<>()).add(start);
+                for (Kind kind : kinds) {
+                    List<Spot> row = row(kind, y, start.counts());
+                    if (row.isEmpty()) continue;
+                    Start next = with(start, y, row);
+                    if (better.compare(next, best) < 0) best = next;
+                    double after = y + kind.d() + rules.aisleMm();
+                    int at = firstFrom(places, after);
+                    if (at < places.size()) open.computeIfAbsent(places.get(at), p -> new ArrayList<>()).add(next);
+                }
+            }
+        }
+        List<Spot> spots = new ArrayList<>();
+        for (Start start = best; start != null; start = start.before()) spots.addAll(0, start.row());
+        return spots;
+    }
+
+    private static List<Start> distinct(List<Start> sorted) {
+        List<Start> kept = new ArrayList<>();
+        for (Start start : sorted) {
+            if (kept.size() < KEPT && kept.stream().noneMatch(other -> java.util.Arrays.equals(other.counts(), start.counts()))) kept.add(start);
+        }
+        return kept;
+    }
+
+    private Start with(Start start, double y, List<Spot> row) {
+        int[] counts = start.counts().clone();
+        double area = start.areaMm2();
+        for (Spot spot : row) {
+            counts[spot.kind().wish()]++;
+            area += spot.kind().w() * spot.kind().d();
+        }
+        return new Start(y, row, start, counts, shortOf(counts), start.beds() + row.size(), area);
+    }
+
+    private int shortOf(int[] counts) {
+        int sum = 0;
+        for (int i = 0; i < counts.length; i++) sum += Math.max(0, wishes.get(i).least() - counts[i]);
+        return sum;
+    }
+
+    private static int firstFrom(List<Double> places, double y) {
+        int at = java.util.Collections.binarySearch(places, y - 0.005);
+        return at < 0 ? -at - 1 : at;
+    }
+
+    /** Where rows can begin: on something in the ground, or behind rows that begin there; so with room to stand before. */
+    private List<Double> places() {
+        List<Double> levels = ground.levels();
+        double back = levels.get(levels.size() - 1);
+        double least = kinds.stream().mapToDouble(Kind::d).min().orElse(Double.POSITIVE_INFINITY);
+        TreeSet<Double> places = new TreeSet<>();
+        List<Double> fresh = new ArrayList<>();
+        for (double level : levels) {
+            fresh.add(level);
+            fresh.add(level + rules.standMm());
+            fresh.add(level + rules.aisleMm());
+        }
+        List<Double> deeper = kinds.stream().map(kind -> kind.d() + rules.aisleMm()).distinct().toList();
+        while (!fresh.isEmpty() && places.size() < MOST_PLACES) {
+            List<Double> more = new ArrayList<>();
+            for (double y : fresh) {
+                double rounded = Math.round(y * 100) / 100.0;
+                if (rounded + least <= back + 0.01 && places.size() < MOST_PLACES && places.add(rounded)) {
+                    deeper.forEach(by -> more.add(rounded + by));
+                }
+            }
+            fresh = more;
+        }
+        return new ArrayList<>(places);
+    }
+
+    /** As many of the kind as its stretches hold and are still wanted, then others no deeper in what is left of the row. */
+    private List<Spot> row(Kind first, double y, int[] counts) {
+        int[] left = new int[counts.length];
+        for (int i = 0; i < left.length; i++) left[i] = wishes.get(i).most() - counts[i];
+        List<Kind> order = new ArrayList<>(List.of(first));
+        kinds.stream().filter(kind -> kind != first && kind.d() <= first.d())
+                .sorted(Comparator.comparingDouble(Kind::d).reversed().thenComparing(Comparator.comparingDouble(Kind::w).reversed()))
+                .forEach(order::add);
+        List<Spot> row = new ArrayList<>();
+        for (Kind kind : order) {
+            for (double[] stretch : left[kind.wish()] > 0 ? less(stretches(kind, y), row) : List.<double[]>of()) {
+                boolean fromRight = !Double.isNaN(middle) && stretch[1] <= middle;
+                double from = stretch[0];
+                double to = stretch[1];
+                while (left[kind.wish()] > 0 && to - from >= kind.w() - 0.01) {
+                    row.add(new Spot(kind, fromRight ? to - kind.w() : from, y));
+                    left[kind.wish()]--;
+                    if (fromRight) {
+                        to -= kind.w() + rules.gapMm();
+                    } else {
+                        from += kind.w() + rules.gapMm();
+                    }
+                }
+            }
+            if (row.isEmpty()) return row;
+        }
+        return row;
+    }
+
+    /** The stretches without those of the row's beds and a gap on both sides of them. */
+    private List<double[]> less(List<double[]> stretches, List<Spot> row) {
+        List<double[]> rest = stretches;
+        for (Spot spot : row) {
+            List<double[]> parts = new ArrayList<>();
+            for (double[] one : rest) {
+                double from = spot.x() - rules.gapMm();
+                double to = spot.right() + rules.gapMm();
+                if (to <= one[0] || from >= one[1]) {
+                    parts.add(one);
+                    continue;
+                }
+                if (from > one[0]) parts.add(new double[] {one[0], from});
+                if (to < one[1]) parts.add(new double[] {to, one[1]});
+            }
+            rest = parts;
+        }
+        return rest;
+    }
+
+    /** Where a bed of this kind stands free and its worst place is within reach: over its long sides or its ends. */
+    List<double[]> stretches(Kind kind, double y) {
+        return known.computeIfAbsent(List.of(kind.w(), kind.d(), kind.thicknessMm(), kind.leastReachMm(), kind.allRound() ? 1.0 : 0.0, y), key -> {
+            double reach = Math.max(rules.reachMm(), kind.leastReachMm()) + 1;
+            List<double[]> free = ground.stretches(y, y + kind.d());
+            if (free.isEmpty()) return free;
+            List<double[]> before = standing.stretches(y - rules.standMm(), y);
+            List<double[]> behind = standing.stretches(y + kind.d(), y + kind.d() + rules.standMm());
+            List<double[]> ends = new ArrayList<>();
+            standing.stretches(y, y + kind.d()).forEach(span -> ends.add(new double[] {span[0] + rules.standMm(), span[1] - rules.standMm()}));
+            List<double[]> sides = Room.both(Room.both(free, before), behind);
+            if (kind.allRound()) return Room.both(sides, ends);
+            List<List<double[]>> ways = new ArrayList<>();
+            if (kind.d() - kind.thicknessMm() <= reach) {
+                ways.add(Room.both(free, before));
+                ways.add(Room.both(free, behind));
+            }
+            if (kind.d() / 2 <= reach) ways.add(sides);
+            if (kind.w() / 2 <= reach) ways.add(Room.both(free, ends));
+            return ways.stream().max(Comparator.comparingInt(way -> holds(way, kind))).orElse(List.of());
+        });
+    }
+
+    private int holds(List<double[]> stretches, Kind kind) {
+        int sum = 0;
+        for (double[] one : stretches) sum += (int) Math.floor((one[1] - one[0] + rules.gapMm() + 0.01) / (kind.w() + rules.gapMm()));
+        return sum;
+    }
+
+    /** More beds wherever one still fits, from the front. */
+    List<Spot> filled(List<Spot> spots) {
+        List<Spot> all = new ArrayList<>(spots);
+        int[] counts = new int[wishes.size()];
+        all.forEach(spot -> counts[spot.kind().wish()]++);
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Kind kind : kinds) {
+                if (counts[kind.wish()] >= wishes.get(kind.wish()).most()) continue;
+                Spot found = free(kind, all);
+                if (found != null) {
+                    all.add(found);
+                    counts[kind.wish()]++;
+                    more = true;
+                }
+            }
+        }
+        return all;
+    }
+
+    private Spot free(Kind kind, List<Spot> spots) {
+        double gap = Math.max(rules.gapMm(), rules.aisleMm());
+        List<List<Point>> taken = spots.stream().map(spot -> box(spot, gap)).toList();
+        RowSearch rest = new RowSearch(ground.less(taken), standing, wishes, kinds, rules, middle);
+        TreeSet<Double> ys = new TreeSet<>();
+        for (double level : ground.levels()) ys.addAll(List.of(level, level + rules.standMm(), level + gap));
+        spots.forEach(spot -> ys.addAll(List.of(spot.y(), spot.back() + gap)));
+        for (double y : ys) {
+            for (double[] stretch : rest.stretches(kind, y)) {
+                if (stretch[1] - stretch[0] >= kind.w() - 0.01) return new Spot(kind, stretch[0], y);
+            }
+        }
+        return null;
+    }
+
+    static List<Point> box(Spot spot, double by) {
+        return List.of(new Point(spot.x() - by, spot.y() - by), new Point(spot.right() + by, spot.y() - by),
+                new Point(spot.right() + by, spot.back() + by), new Point(spot.x() - by, spot.back() + by));
+    }
+}

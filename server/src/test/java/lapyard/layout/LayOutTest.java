@@ -1,0 +1,200 @@
+package lapyard.layout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.LongStream;
+import lapyard.geometry.Point;
+import lapyard.ground.AccessSheet;
+import lapyard.ground.SunHours;
+import lapyard.job.Gardens;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.job.SearchMemory;
+import lapyard.plan.Bed;
+import lapyard.plan.Finding;
+import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
+import lapyard.plan.Wish;
+import lapyard.plan.Wishes;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Judged on yards whose best number is known, by what must hold in any yard, and against the samples as a person laid them out. */
+class LayOutTest {
+    private static final List<String> RANKING = Wishes.NONE.ranking();
+
+    private static LaidOut fill(Garden garden, double pathMm, double marginMm) {
+        Wish many = new Wish(garden.beds().get(0), 0, Wish.AS_MANY_AS_FIT);
+        return LayOut.of(garden, new Wishes(List.of(many), Set.of(), pathMm, marginMm, RANKING), new SearchMemory(20_000_000));
+    }
+
+    /**
+     * Beds of 2400 x 1200 as boxes with a path: 3300 x 2100 in 12900 x 9900 at a path of 900, 3600 x 2400 in 10800 x 7800
+     * with 1200 all round; the numbers are the best by a five-block recursion and by the bound on their area.
+     *
+     * @see "Martins and Dell, Solving the pallet loading problem, European Journal of Operational Research 184 (2008) 429-440"
+     */
+    @ParameterizedTest
+    @CsvSource({"900, 0, 18", "1200, 1200, 9"})
+    void aYardOfTwelveByNineMetresHoldsItsBestNumber(double pathMm, double marginMm, int best) {
+        Garden garden = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[12000,0],[12000,9000],[0,9000]],"access":{"path":900,"reach":1200,"turning":0}},
+                 "beds":[{"width":2400,"depth":1200}]}""");
+        LaidOut laid = fill(garden, pathMm, marginMm);
+        assertEquals(best, laid.proposals().get(0).figures().beds());
+        assertEquals(best, laid.mostBeds());
+        assertTrue(laid.proposals().size() >= 3, laid.proposals().size() + " proposals");
+        laid.proposals().forEach(one -> stands(one, pathMm));
+    }
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(11, 14);
+    }
+
+    /** A yard cut to fit: rows and columns of beds with paths between and room to stand round them fill it to the last millimetre. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void rectanglesThatFitExactlyAreAllFound(long seed) {
+        Random random = new Random(seed);
+        int w = 1500 + 100 * random.nextInt(15);
+        int d = 900 + 100 * random.nextInt(4);
+        int path = 900 + 100 * random.nextInt(4);
+        int across = 2 + random.nextInt(3);
+        int deep = 2 + random.nextInt(3);
+        int width = across * (w + path) - path;
+        int depth = deep * (d + path) - path + 1200;
+        Garden garden = Gardens.garden(("{\"ground\":{\"outline\":[[0,0],[%d,0],[%d,%d],[0,%d]],\"access\":{\"path\":%d,\"turning\":0}},"
+                + "\"beds\":[{\"width\":%d,\"depth\":%d}]}").formatted(width, width, depth, depth, path, w, d));
+        LaidOut laid = fill(garden, path, 0);
+        int found = laid.proposals().get(0).figures().beds();
+        assertTrue(found >= across * deep, "seed " + seed + ": " + found + " of " + across * deep);
+        assertTrue(found <= laid.mostBeds(), "seed " + seed + ": " + found + " over the bound of " + laid.mostBeds());
+        laid.proposals().forEach(one -> stands(one, path));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"chapel-corner", "lock-keepers-yard", "school-courtyard"})
+    void aSampleHoldsNotFewerBedsThanAPersonPutThereNorLessSun(String sample) throws IOException {
+        Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
+        LaidOut laid = LayOut.of(garden, Wishes.NONE, new SearchMemory(20_000_000));
+        assertTrue(laid.proposals().size() >= 3, laid.proposals().size() + " proposals");
+        Proposal best = laid.proposals().get(0);
+        assertEquals(garden.beds().size(), best.figures().beds());
+        assertEquals(0, laid.shortOf());
+        JobSheet person = Job.prepare(garden);
+        double sun = SunHours.of(person.garden(), person.ground().fall())
+                .map(hours -> hours.beds().stream().mapToDouble(SunHours.BedSun::meanHours).average().orElse(0)).orElse(0.0);
+        double most = laid.proposals().stream().filter(one -> one.figures().beds() >= garden.beds().size())
+                .mapToDouble(one -> one.figures().sunHours()).max().orElse(0);
+        assertTrue(most >= sun - 0.05, sample + ": " + most + " hours, a person had " + sun);
+        for (int i = 0; i < laid.proposals().size(); i++) {
+            stands(laid.proposals().get(i), garden.ground().access().pathMm());
+            for (int j = 0; j < i; j++) {
+                assertTrue(Boxes.differ(laid.proposals().get(i).garden(), laid.proposals().get(j).garden()) >= 0.25, "they look the same");
+            }
+        }
+    }
+
+    @Test
+    void pinnedBedsStayAndTheRestIsLaidRoundThem() {
+        Garden garden = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[12000,0],[12000,9000],[0,9000]],"keepClear":[{"kind":"gate","hinge":[0,4000],"leaf":1000,"closed":90}]},
+                 "beds":[{"id":"X","width":2400,"depth":1200,"at":[5000,4000]},{"id":"B","width":1800,"depth":900,"at":[600,600]}]}""");
+        Wish three = new Wish(garden.beds().get(1), 3, 5);
+        LaidOut laid = LayOut.of(garden, new Wishes(List.of(three), Set.of("X"), 0, 0, RANKING), new SearchMemory(20_000_000));
+        assertTrue(laid.proposals().size() >= 3);
+        for (Proposal one : laid.proposals()) {
+            assertEquals(garden.beds().get(0).inYard(), one.garden().beds().get(0).inYard());
+            assertTrue(one.figures().beds() >= 4 && one.figures().beds() <= 6, one.figures().toString());
+            stands(one, 1200);
+        }
+    }
+
+    @Test
+    void whatDoesNotFitIsCounted() {
+        Garden garden = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[6000,0],[6000,4000],[0,4000]]},"beds":[{"width":2400,"depth":1200}]}""");
+        LaidOut laid = LayOut.of(garden, new Wishes(List.of(new Wish(garden.beds().get(0), 9, 9)), Set.of(), 0, 0, RANKING),
+                new SearchMemory(20_000_000));
+        assertTrue(laid.shortOf() >= 9 - laid.mostBeds());
+        assertTrue(laid.mostBeds() < 9);
+        assertThrows(IllegalArgumentException.class, () -> LayOut.of(
+                Gardens.garden("{\"beds\":[{\"width\":2400,\"depth\":1200}]}"), Wishes.NONE, new SearchMemory(1_000_000)), "no yard");
+    }
+
+    /** Clashes, clearances, standard and reach; every bed beside a path of its width, all paths one network from the gate on. */
+    private static void stands(Proposal one, double pathMm) {
+        Garden garden = one.garden();
+        assertEquals(List.of(), Job.stops(garden));
+        JobSheet sheet = Job.prepare(garden);
+        for (Finding finding : sheet.ground().findings()) {
+            assertFalse(finding.weight() != Finding.Weight.NOTE && finding.where().startsWith("bed")
+                    && !sheet.ground().access().findings().contains(finding), finding::toString);
+        }
+        for (AccessSheet.Row row : sheet.ground().access().rows()) {
+            assertFalse(row.missing() > 0 && Set.of("gap", "width", "narrowest", "turning").contains(row.what()), () -> one.order() + ": " + row);
+        }
+        List<List<Point>> strips = garden.paths().stream().map(LayOutTest::strip).toList();
+        assertTrue(garden.paths().stream().allMatch(path -> path.widthMm() >= pathMm));
+        Set<Integer> connected = new HashSet<>(Set.of(0));
+        for (boolean more = true; more; ) {
+            more = false;
+            for (int i = 0; i < strips.size(); i++) {
+                for (int j : List.copyOf(connected)) {
+                    if (!connected.contains(i) && touch(strips.get(i), strips.get(j))) more |= connected.add(i);
+                }
+            }
+        }
+        assertEquals(strips.size(), connected.size(), () -> one.order() + ": paths in parts");
+        for (Bed bed : garden.beds()) {
+            assertTrue(strips.stream().anyMatch(strip -> touch(bed.inYard().corners(), strip)), () -> one.order() + ": no path to bed " + bed.id());
+        }
+    }
+
+    private static List<Point> strip(GardenPath path) {
+        Point a = path.line().get(0);
+        Point b = path.line().get(1);
+        double length = a.distanceMm(b);
+        double x = (b.x() - a.x()) / length * path.widthMm() / 2;
+        double y = (b.y() - a.y()) / length * path.widthMm() / 2;
+        return List.of(new Point(a.x() + y, a.y() - x), new Point(b.x() + y, b.y() - x), new Point(b.x() - y, b.y() + x), new Point(a.x() - y, a.y() + x));
+    }
+
+    /** Whether two outlines come within 2 mm, by walking round both. */
+    private static boolean touch(List<Point> one, List<Point> other) {
+        return near(one, other) || near(other, one);
+    }
+
+    private static boolean near(List<Point> one, List<Point> other) {
+        for (int i = 0; i < one.size(); i++) {
+            Point a = one.get(i);
+            Point b = one.get((i + 1) % one.size());
+            int steps = (int) Math.ceil(a.distanceMm(b) / 20) + 1;
+            for (int s = 0; s <= steps; s++) {
+                Point at = new Point(a.x() + (b.x() - a.x()) * s / steps, a.y() + (b.y() - a.y()) * s / steps);
+                if (Room.contains(other, at)) return true;
+                for (int j = 0; j < other.size(); j++) {
+                    Point c = other.get(j);
+                    Point d = other.get((j + 1) % other.size());
+                    double length = c.distanceMm(d);
+                    double t = Math.max(0, Math.min(1, ((at.x() - c.x()) * (d.x() - c.x()) + (at.y() - c.y()) * (d.y() - c.y())) / (length * length)));
+                    if (at.distanceMm(new Point(c.x() + t * (d.x() - c.x()), c.y() + t * (d.y() - c.y()))) <= 2) return true;
+                }
+            }
+        }
+        return false;
+    }
+}
