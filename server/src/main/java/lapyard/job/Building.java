@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import lapyard.catalogue.Section;
 import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
 import lapyard.cutting.SawBoard;

@@ -1,11 +1,10 @@
 package lapyard.json;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -13,6 +12,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
+import lapyard.json.Wire.Exact;
+import lapyard.json.Wire.To;
 
 /** The wire form of a cutting problem and of its plan. Lengths in millimetres. */
 public final class CuttingJson {
@@ -20,7 +21,9 @@ public final class CuttingJson {
     private static final Set<String> STOCK = Set.of("id", "length", "price", "available", "goodFace", "salvage", "sawnEnd");
     private static final Set<String> PIECE = Set.of("id", "length", "count", "stage", "goodFace");
     private static final double KEEP_OFFCUT_MM = 300;
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+
+    /** Decimals beyond which a length in a plan is noise. */
+    static final int EXACT = 12;
 
     private CuttingJson() {}
 
@@ -46,36 +49,22 @@ public final class CuttingJson {
                 pieces);
     }
 
+    private record Whole(String name, @Exact BigDecimal cost, @JsonInclude(Include.NON_NULL) @Exact BigDecimal salvage, int boards,
+            @Exact BigDecimal lowerBound, boolean proven, double seconds, List<Board> plan, List<Unplaced> unplaced) {}
+
+    private record Board(String stock, int count, List<String> pieces, @To(EXACT) List<Double> lengths, @To(EXACT) double left) {}
+
+    private record Unplaced(String id, @To(EXACT) double length, String why) {}
+
     /** Cost and bound as exact decimals; {@code salvage} stands there only where boards on hand are worth something. */
     public static ObjectNode write(CuttingResult result) {
-        ObjectNode node = NODES.objectNode();
-        node.put("name", result.name());
-        node.set("cost", NODES.numberNode(result.cost()));
-        if (result.salvage().signum() > 0) node.set("salvage", NODES.numberNode(result.salvage()));
-        node.put("boards", result.boards());
-        node.set("lowerBound", NODES.numberNode(result.lowerBound()));
-        node.put("proven", result.proven());
-        node.set("seconds", NODES.numberNode(
-                BigDecimal.valueOf(result.seconds()).setScale(6, RoundingMode.HALF_UP)));
-        ArrayNode plan = node.putArray("plan");
-        for (var line : result.plan()) {
-            ObjectNode board = plan.addObject();
-            board.put("stock", line.stock());
-            board.put("count", line.count());
-            ArrayNode ids = board.putArray("pieces");
-            line.pieces().forEach(ids::add);
-            ArrayNode lengths = board.putArray("lengths");
-            line.lengthsMm().forEach(length -> lengths.add(millimetres(length)));
-            board.set("left", millimetres(line.leftMm()));
-        }
-        ArrayNode unplaced = node.putArray("unplaced");
-        for (var piece : result.unplaced()) {
-            ObjectNode left = unplaced.addObject();
-            left.put("id", piece.id());
-            left.set("length", millimetres(piece.lengthMm()));
-            left.put("why", piece.why());
-        }
-        return node;
+        return Wire.of(new Whole(
+                result.name(), result.cost(), result.salvage().signum() > 0 ? result.salvage() : null, result.boards(), result.lowerBound(), result.proven(),
+                result.seconds(),
+                result.plan().stream()
+                        .map(line -> new Board(line.stock(), line.count(), line.pieces(), line.lengthsMm(), line.leftMm()))
+                        .toList(),
+                result.unplaced().stream().map(piece -> new Unplaced(piece.id(), piece.lengthMm(), piece.why())).toList()));
     }
 
     record Entry(String at, JsonNode node) {}
@@ -178,15 +167,6 @@ public final class CuttingJson {
         if (value == null) return "absent";
         String text = value.toString();
         return text.length() <= 60 ? text : text.substring(0, 57) + "...";
-    }
-
-    static JsonNode money(BigDecimal amount) {
-        return NODES.numberNode(amount);
-    }
-
-    static JsonNode millimetres(double mm) {
-        BigDecimal value = BigDecimal.valueOf(mm).stripTrailingZeros();
-        return NODES.numberNode(value.scale() < 0 ? value.setScale(0) : value);
     }
 
     static void require(boolean holds, String otherwise) {

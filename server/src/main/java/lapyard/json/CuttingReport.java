@@ -1,7 +1,7 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import lapyard.cutting.Batches;
@@ -12,6 +12,8 @@ import lapyard.cutting.Ledger;
 import lapyard.cutting.NearMisses;
 import lapyard.cutting.SawBoard;
 import lapyard.cutting.Staging;
+import lapyard.json.Wire.Exact;
+import lapyard.json.Wire.To;
 
 /** What can be told about a plan beside it: how it is sawn, what is left, what staging costs, what would nearly save. */
 final class CuttingReport {
@@ -19,31 +21,27 @@ final class CuttingReport {
 
     static void add(ObjectNode json, CuttingProblem problem, CuttingResult result) {
         List<SawBoard> boards = SawBoard.of(problem, result.plan());
-        ArrayNode sawn = json.putArray("sawBoards");
-        boards.forEach(board -> sawn.add(SawWorkJson.board(board)));
-        json.set("batches", SawWorkJson.batches(Batches.of(boards, problem.kerfMm(), Batches.Rates.USUAL)));
-        json.set("ledger", SawWorkJson.ledger(Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm())));
+        json.set("sawBoards", Wire.list(SawWorkJson.boards(boards)));
+        json.set("batches", Wire.of(SawWorkJson.batches(Batches.of(boards, problem.kerfMm(), Batches.Rates.USUAL))));
+        json.set("ledger", Wire.of(SawWorkJson.ledger(Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm()))));
         Staging staging = Staging.of(problem, result, CuttingSolver.QUICK);
-        ObjectNode ways = json.putObject("staging");
-        way(ways.putObject("pooledOnce"), staging.pooledOnce());
-        way(ways.putObject("staged"), new Staging.Way(result.boards(), result.paid()));
-        way(ways.putObject("stageByStage"), staging.stageByStage());
-        ArrayNode misses = json.putArray("nearMisses");
-        for (NearMisses.NearMiss miss : NearMisses.of(problem, result, Set.of(), NearMisses.GLANCE, NearMisses.MOST_LENGTHS)) {
-            ObjectNode one = misses.addObject();
-            one.set("length", CuttingJson.millimetres(miss.lengthMm()));
-            one.put("count", miss.count());
-            one.put("shorter", miss.shorterMm());
-            one.put("sure", miss.sure());
-            one.set("saved", CuttingJson.money(miss.saved()));
-            one.put("boardsSaved", miss.boardsSaved());
-            ArrayNode pieces = one.putArray("pieces");
-            miss.ids().forEach(pieces::add);
-        }
+        json.set("staging", Wire.of(new Ways(
+                way(staging.pooledOnce()), new Way(result.boards(), result.paid()), way(staging.stageByStage()))));
+        json.set("nearMisses", Wire.list(
+                NearMisses.of(problem, result, Set.of(), NearMisses.GLANCE, NearMisses.MOST_LENGTHS).stream()
+                        .map(miss -> new Miss(miss.lengthMm(), miss.count(), miss.shorterMm(), miss.sure(), miss.saved(),
+                                miss.boardsSaved(), miss.ids()))
+                        .toList()));
     }
 
-    private static void way(ObjectNode json, Staging.Way way) {
-        json.put("boards", way.boards());
-        json.set("cost", CuttingJson.money(way.paid()));
+    private record Ways(Way pooledOnce, Way staged, Way stageByStage) {}
+
+    private record Way(int boards, @Exact BigDecimal cost) {}
+
+    private record Miss(@To(CuttingJson.EXACT) double length, int count, int shorter, boolean sure, @Exact BigDecimal saved,
+            int boardsSaved, List<String> pieces) {}
+
+    private static Way way(Staging.Way way) {
+        return new Way(way.boards(), way.paid());
     }
 }

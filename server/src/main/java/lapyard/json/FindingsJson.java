@@ -30,7 +30,7 @@ public final class FindingsJson {
         finding.amount().ifPresentOrElse(
                 amount -> {
                     ObjectNode by = one.putObject("amount");
-                    by.set("value", JobSheetJson.number(amount.value(), 6));
+                    by.set("value", Wire.number(amount.value(), 6));
                     by.put("unit", amount.unit());
                 },
                 () -> one.putNull("amount"));

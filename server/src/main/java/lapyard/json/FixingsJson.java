@@ -1,68 +1,52 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Locale;
+import java.util.List;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
-import lapyard.construction.CrossTie;
 import lapyard.construction.CrossTies;
 import lapyard.construction.FloorBay;
 import lapyard.geometry.Point;
+import lapyard.geometry.Rectangle;
 
 /** Places of screws, cross ties, bearers and slats of a bed. */
 final class FixingsJson {
     private FixingsJson() {}
 
-    static void into(ObjectNode json, BedWork work) {
-        ArrayNode screws = json.putArray("screws");
-        for (CornerScrew screw : work.frame().screws()) {
-            ObjectNode one = screws.addObject();
-            one.put("course", screw.course());
-            one.put("corner", screw.corner());
-            one.put("head", screw.head());
-            one.put("face", screw.face().name().toLowerCase(Locale.ROOT));
-            one.put("into", screw.into());
-            one.set("angle", JobSheetJson.number(screw.angleDeg(), 1));
-            one.set("entry", JobSheetJson.number(screw.entryMm(), 1));
-            ArrayNode heights = one.putArray("heights");
-            screw.heightsMm().forEach(height -> heights.add(JobSheetJson.number(height, 1)));
-        }
-        ArrayNode ties = json.putArray("crossTies");
-        for (CrossTie tie : work.frame().crossTies()) {
-            ObjectNode one = ties.addObject();
-            one.put("wall", tie.wall());
-            one.set("at", JobSheetJson.number(tie.atMm(), 1));
-            one.put("toWall", tie.toWall());
-            one.set("from", point(tie.from(), one));
-            one.set("to", point(tie.to(), one));
-            one.set("length", JobSheetJson.number(tie.lengthMm(), 1));
-            one.set("height", JobSheetJson.number(tie.heightMm(), 1));
-        }
-        ArrayNode posts = json.putArray("posts");
-        CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams()).posts().forEach(post -> {
-            ObjectNode one = posts.addObject();
-            one.put("wall", post.wall());
-            one.set("at", JobSheetJson.number(post.atMm(), 1));
-            one.set("place", point(post.at(), one));
-        });
-        ArrayNode base = json.putArray("base");
-        for (FloorBay bay : work.bottom().bays()) {
-            ObjectNode one = base.addObject();
-            one.set("floor", JobSheetJson.rectangle(bay.floor()));
-            one.put("bearersRun", bay.alongY() ? "up" : "across");
-            one.set("bearer", JobSheetJson.number(bay.bearerMm(), 1));
-            ArrayNode at = one.putArray("bearersAt");
-            bay.bearersAtMm().forEach(place -> at.add(JobSheetJson.number(place, 1)));
-            one.put("rows", bay.slats().rows());
-            one.set("gap", JobSheetJson.number(bay.slats().gapMm(), 1));
-            one.set("ripped", JobSheetJson.number(bay.slats().rippedMm(), 1));
-            ArrayNode row = one.putArray("row");
-            bay.slats().piecesMm().forEach(piece -> row.add(JobSheetJson.number(piece, 1)));
-        }
+    record Screw(int course, int corner, String head, CornerScrew.Face face, String into, double angleDeg, double entryMm,
+            List<Double> heightsMm) {}
+
+    record Tie(String wall, double atMm, String toWall, Point from, Point to, double lengthMm, double heightMm) {}
+
+    record Post(String wall, double atMm, Point place) {}
+
+    record Bay(Rectangle floor, String bearersRun, double bearerMm, List<Double> bearersAtMm, int rows, double gapMm,
+            double rippedMm, List<Double> rowMm) {}
+
+    static List<Screw> screws(BedWork work) {
+        return work.frame().screws().stream()
+                .map(one -> new Screw(one.course(), one.corner(), one.head(), one.face(), one.into(), one.angleDeg(),
+                        one.entryMm(), one.heightsMm()))
+                .toList();
     }
 
-    private static ArrayNode point(Point point, ObjectNode json) {
-        return json.arrayNode().add(JobSheetJson.number(point.x(), 1)).add(JobSheetJson.number(point.y(), 1));
+    static List<Tie> ties(BedWork work) {
+        return work.frame().crossTies().stream()
+                .map(tie -> new Tie(tie.wall(), tie.atMm(), tie.toWall(), tie.from(), tie.to(), tie.lengthMm(), tie.heightMm()))
+                .toList();
+    }
+
+    static List<Post> posts(BedWork work) {
+        return CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams()).posts().stream()
+                .map(post -> new Post(post.wall(), post.atMm(), post.at()))
+                .toList();
+    }
+
+    static List<Bay> bays(BedWork work) {
+        return work.bottom().bays().stream().map(FixingsJson::bay).toList();
+    }
+
+    private static Bay bay(FloorBay bay) {
+        return new Bay(bay.floor(), bay.alongY() ? "up" : "across", bay.bearerMm(), bay.bearersAtMm(), bay.slats().rows(),
+                bay.slats().gapMm(), bay.slats().rippedMm(), bay.slats().piecesMm());
     }
 }

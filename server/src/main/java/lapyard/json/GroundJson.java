@@ -1,14 +1,21 @@
 package lapyard.json;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import lapyard.construction.Piece;
-import lapyard.geometry.Outline;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapyard.geometry.Point;
 import lapyard.ground.AccessSheet;
 import lapyard.ground.BedFall;
@@ -17,23 +24,74 @@ import lapyard.ground.Fall;
 import lapyard.ground.GroundSheet;
 import lapyard.ground.Nearness;
 import lapyard.ground.Pegs;
+import lapyard.ground.Rims;
 import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.job.JobSheet;
+import lapyard.json.Wire.To;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.Ground;
 import lapyard.words.Wording;
+import lapyard.working.Quantity;
 
 /** The ground in a job sheet, and its parts that are worked out only when asked for: pegs and sun. */
 public final class GroundJson {
     /** Names of the parts. */
     public static final List<String> PARTS = List.of("ground", "pegs", "sun");
 
-    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mmxxx");
 
     private GroundJson() {}
+
+    private record Whole(List<Point> outline, Usual usual, @JsonInclude(Include.NON_EMPTY) Optional<Survey> survey,
+            @JsonInclude(Include.NON_EMPTY) Optional<FallShape> fall, List<Quantity> quantities, List<BedShape> beds,
+            List<Nearness> keepClear, List<Rims> rims, Access access) {}
+
+    private record Usual(@To(1) Map<String, Double> clearances, Map<String, Standard> standards) {}
+
+    private record Survey(List<Point> corners, double closingErrorMm, List<Quantity> quantities) {}
+
+    private record FallShape(@To(2) double oneIn, List<Double> downhill, List<Reading> readings) {}
+
+    private record Reading(Point at, double dropMm, double residualMm) {}
+
+    private record BedShape(String bed, String surface, String way, List<Scribe> scribes) {}
+
+    private record Scribe(String mark, double startMm, double endMm) {}
+
+    private record Standard(String name, String source, double pathMm, double pinchMm, double pinchLengthMm, double turningMm,
+            double passingMm, double passingEveryMm, @To(1) double gradient, @To(1) double crossGradient, double reachMm,
+            double standMm, double standAlongMm, double rimLeastMm, double rimMostMm) {}
+
+    private record Access(String standard, boolean named, Standard values, List<Row> rows) {}
+
+    private record Row(String where, String what, @To(1) double measured, @To(1) double limit, String unit, boolean pass,
+            @To(1) double missing, @JsonInclude(Include.NON_EMPTY) Optional<Point> at) {}
+
+    private record PegsShape(Optional<Baseline> baseline, double toleranceMm,
+            @JsonInclude(Include.NON_EMPTY) Optional<Square> square, List<BedPegs> beds, ArrayNode snags) {}
+
+    private record Baseline(Point from, Point to, double lengthMm, double standOffMm) {}
+
+    private record BedPegs(String bed, List<Double> runningMm, List<Double> offsetsMm, List<Peg> pegs, List<StringPeg> stringPegs,
+            List<Pegs.Diagonal> diagonals, @JsonInclude(Include.NON_EMPTY) Optional<Square> square,
+            @JsonInclude(Include.NON_EMPTY) @To(2) OptionalDouble pushForTen, List<Quantity> quantities) {}
+
+    private record Peg(int peg, double alongMm, double offMm, double firstMm, double secondMm, boolean flat,
+            @JsonInclude(Include.NON_EMPTY) OptionalDouble dropMm) {}
+
+    private record StringPeg(String wall, int past, double alongMm, double offMm) {}
+
+    private record Square(int peg, @JsonInclude(Include.NON_EMPTY) Optional<String> wall, double alongMm, double otherMm,
+            double acrossMm) {}
+
+    private record Sun(LocalDate day, String zone, Optional<String> rise, Optional<String> set, List<BedSun> beds, double cellMm,
+            ArrayNode cells) {}
+
+    private record NoSun(Optional<LocalDate> day, List<BedSun> beds, List<Double> cells) {}
+
+    private record BedSun(String bed, String light, List<Quantity> quantities) {}
 
     /** @throws IllegalArgumentException for a part that is none of {@link #PARTS} */
     public static ObjectNode part(String part, JobSheet sheet) {
@@ -47,250 +105,106 @@ public final class GroundJson {
 
     static ObjectNode of(JobSheet sheet) {
         GroundSheet ground = sheet.ground();
-        ObjectNode json = NODES.objectNode();
-        ArrayNode outline = json.putArray("outline");
-        sheet.garden().ground().outline().forEach(yard -> corners(outline, yard.corners()));
-        usual(json.putObject("usual"));
-        ground.survey().ifPresent(survey -> {
-            ObjectNode own = json.putObject("survey");
-            corners(own.putArray("corners"), survey.corners());
-            own.set("closingError", number(survey.closingErrorMm(), 1));
-            own.set("quantities", JobSheetJson.quantities(survey.quantities()));
-        });
-        ground.fall().ifPresent(fall -> fall(json, fall, sheet.garden().ground().levels()));
-        json.set("quantities", JobSheetJson.quantities(ground.quantities()));
-        ArrayNode beds = json.putArray("beds");
-        for (int i = 0; i < ground.beds().size(); i++) {
-            bed(beds.addObject(), ground.beds().get(i), sheet.beds().get(i));
-        }
-        ArrayNode keepClear = json.putArray("keepClear");
-        ground.keepClear().forEach(one -> nearness(keepClear.addObject(), one));
-        ArrayNode rims = json.putArray("rims");
-        ground.rims().forEach(rim -> {
-            ObjectNode one = rims.addObject();
-            one.put("bed", rim.bed());
-            one.set("quantities", JobSheetJson.quantities(rim.quantities()));
-        });
-        access(json.putObject("access"), ground.access());
-        return json;
+        Ground drawn = sheet.garden().ground();
+        return Wire.of(new Whole(
+                drawn.outline().stream().flatMap(yard -> yard.corners().stream()).toList(),
+                new Usual(
+                        new TreeMap<>(GroundReader.CLEARANCE),
+                        Stream.of(AccessStandard.USUAL, AccessStandard.ADA_2010)
+                                .collect(Collectors.toMap(AccessStandard::id, GroundJson::standard, (a, b) -> a, java.util.LinkedHashMap::new))),
+                ground.survey().map(one -> new Survey(one.corners(), one.closingErrorMm(), one.quantities())),
+                ground.fall().map(fall -> fall(fall, drawn.levels())),
+                ground.quantities(),
+                IntStream.range(0, ground.beds().size()).mapToObj(i -> bed(ground.beds().get(i), sheet.beds().get(i))).toList(),
+                ground.keepClear(), ground.rims(), access(ground.access())));
     }
 
-    /** What the page offers before anything is typed. */
-    private static void usual(ObjectNode usual) {
-        ObjectNode clearances = usual.putObject("clearances");
-        GroundReader.CLEARANCE.entrySet().stream()
-                .sorted(java.util.Map.Entry.comparingByKey())
-                .forEach(entry -> clearances.set(entry.getKey(), number(entry.getValue(), 1)));
-        ObjectNode standards = usual.putObject("standards");
-        for (AccessStandard standard : List.of(AccessStandard.USUAL, AccessStandard.ADA_2010)) {
-            standard(standards.putObject(standard.id()), standard);
-        }
+    private static Standard standard(AccessStandard one) {
+        return new Standard(
+                one.name(), one.source(), one.pathMm(), one.pinchMm(), one.pinchLengthMm(), one.turningMm(), one.passingMm(),
+                one.passingEveryMm(), one.gradient(), one.crossGradient(), one.reachMm(), one.standMm(), one.standAlongMm(),
+                one.rimLeastMm(), one.rimMostMm());
     }
 
-    private static void standard(ObjectNode json, AccessStandard standard) {
-        json.put("name", standard.name());
-        json.put("source", standard.source());
-        json.set("path", number(standard.pathMm(), 1));
-        json.set("pinch", number(standard.pinchMm(), 1));
-        json.set("pinchLength", number(standard.pinchLengthMm(), 1));
-        json.set("turning", number(standard.turningMm(), 1));
-        json.set("passing", number(standard.passingMm(), 1));
-        json.set("passingEvery", number(standard.passingEveryMm(), 1));
-        json.set("gradient", number(standard.gradient(), 1));
-        json.set("crossGradient", number(standard.crossGradient(), 1));
-        json.set("reach", number(standard.reachMm(), 1));
-        json.set("stand", number(standard.standMm(), 1));
-        json.set("standAlong", number(standard.standAlongMm(), 1));
-        json.set("rimLeast", number(standard.rimLeastMm(), 1));
-        json.set("rimMost", number(standard.rimMostMm(), 1));
-    }
-
-    private static void fall(ObjectNode json, Fall fall, List<Ground.Level> levels) {
-        ObjectNode own = json.putObject("fall");
-        own.set("oneIn", number(fall.oneIn(), 2));
-        ArrayNode downhill = own.putArray("downhill");
+    private static FallShape fall(Fall fall, List<Ground.Level> levels) {
         double steep = Math.hypot(fall.a(), fall.b());
-        downhill.add(number(steep == 0 ? 0 : fall.a() / steep, 6)).add(number(steep == 0 ? 0 : fall.b() / steep, 6));
-        ArrayNode readings = own.putArray("readings");
-        for (int i = 0; i < levels.size(); i++) {
-            ObjectNode reading = readings.addObject();
-            point(reading.putArray("at"), levels.get(i).at());
-            reading.set("drop", number(levels.get(i).dropMm(), 1));
-            reading.set("residual", number(fall.residualsMm().get(i), 1));
-        }
+        return new FallShape(
+                fall.oneIn(), steep == 0 ? List.of(0.0, 0.0) : List.of(fall.a() / steep, fall.b() / steep),
+                IntStream.range(0, levels.size())
+                        .mapToObj(i -> new Reading(levels.get(i).at(), levels.get(i).dropMm(), fall.residualsMm().get(i)))
+                        .toList());
     }
 
-    private static void bed(ObjectNode json, BedGround ground, JobSheet.BedSheet sheet) {
-        json.put("bed", ground.bed());
-        json.put("surface", ground.surface());
-        json.put("way", ground.way());
-        ArrayNode scribes = json.putArray("scribes");
-        Outline outline = sheet.work().bed().outline();
-        for (Piece piece : sheet.work().pieces()) {
-            if (piece.course() == 1 && !ground.scribes().isEmpty()) {
-                int wall = sheet.work().bed().wallLetters().indexOf(piece.wall());
-                BedFall.Scribe scribe = ground.scribes().get(wall);
-                double length = outline.sideMm(wall);
-                ObjectNode one = scribes.addObject();
-                one.put("mark", piece.mark());
-                one.set("start", number(scribe.atMm(within(piece.fromMm() / length)), 1));
-                one.set("end", number(scribe.atMm(within((piece.fromMm() + piece.lengthMm()) / length)), 1));
-            }
-        }
+    private static BedShape bed(BedGround ground, JobSheet.BedSheet sheet) {
+        Bed bed = sheet.work().bed();
+        List<Scribe> scribes = ground.scribes().isEmpty() ? List.of() : sheet.work().pieces().stream()
+                .filter(piece -> piece.course() == 1)
+                .map(piece -> {
+                    int wall = bed.wallLetters().indexOf(piece.wall());
+                    BedFall.Scribe scribe = ground.scribes().get(wall);
+                    double length = bed.outline().sideMm(wall);
+                    return new Scribe(piece.mark(), scribe.atMm(within(piece.fromMm() / length)),
+                            scribe.atMm(within((piece.fromMm() + piece.lengthMm()) / length)));
+                })
+                .toList();
+        return new BedShape(ground.bed(), ground.surface(), ground.way(), scribes);
     }
 
     private static double within(double share) {
         return Math.max(0, Math.min(1, share));
     }
 
-    private static void nearness(ObjectNode json, Nearness one) {
-        json.put("number", one.number());
-        json.put("kind", one.kind());
-        json.set("clearance", number(one.clearanceMm(), 1));
-        ArrayNode zone = json.putArray("zone");
-        one.zone().forEach(outline -> zone.add(JobSheetJson.outline(outline)));
-        ArrayNode beds = json.putArray("beds");
-        one.beds().forEach(near -> {
-            ObjectNode bed = beds.addObject();
-            bed.put("bed", near.bed());
-            bed.set("distance", number(near.distanceMm(), 1));
-            bed.set("missing", number(near.missingMm(), 1));
-        });
-    }
-
-    private static void access(ObjectNode json, AccessSheet access) {
-        json.put("standard", access.standard().id());
-        json.put("named", access.standard().named());
-        standard(json.putObject("values"), access.standard());
-        ArrayNode rows = json.putArray("rows");
-        for (AccessSheet.Row row : access.rows()) {
-            ObjectNode one = rows.addObject();
-            one.put("where", row.where());
-            one.put("what", row.what());
-            one.set("measured", number(row.measured(), 1));
-            one.set("limit", number(row.limit(), 1));
-            one.put("unit", row.unit());
-            one.put("pass", row.pass());
-            one.set("missing", number(row.missing(), 1));
-            row.at().ifPresent(at -> point(one.putArray("at"), at));
-        }
+    private static Access access(AccessSheet access) {
+        return new Access(
+                access.standard().id(), access.standard().named(), standard(access.standard()),
+                access.rows().stream()
+                        .map(row -> new Row(row.where(), row.what(), row.measured(), row.limit(), row.unit(), row.pass(), row.missing(), row.at()))
+                        .toList());
     }
 
     private static ObjectNode pegs(SettingOut out, Wording words) {
-        ObjectNode json = NODES.objectNode();
-        out.baseline().ifPresentOrElse(
-                line -> {
-                    ObjectNode own = json.putObject("baseline");
-                    point(own.putArray("from"), line.from());
-                    point(own.putArray("to"), line.to());
-                    own.set("length", number(line.from().distanceMm(line.to()), 1));
-                    own.set("standOff", number(line.standOffMm(), 1));
-                },
-                () -> json.putNull("baseline"));
-        json.set("tolerance", number(Pegs.TOLERANCE_MM, 1));
-        triangle(json, out.square());
-        ArrayNode beds = json.putArray("beds");
-        for (SettingOut.BedPegs bed : out.beds()) {
-            ObjectNode one = beds.addObject();
-            one.put("bed", bed.bed().id());
-            ArrayNode running = one.putArray("running");
-            bed.pegs().runningMm().forEach(mark -> running.add(number(mark, 1)));
-            ArrayNode offsets = one.putArray("offsets");
-            bed.pegs().offsetsMm().forEach(mark -> offsets.add(number(mark, 1)));
-            ArrayNode pegs = one.putArray("pegs");
-            for (int i = 0; i < bed.pegs().pegs().size(); i++) {
-                peg(pegs.addObject(), bed.pegs().pegs().get(i), bed.tapes().get(i));
-            }
-            ArrayNode strings = one.putArray("stringPegs");
-            bed.pegs().linePegs().forEach(peg -> {
-                ObjectNode string = strings.addObject();
-                string.put("wall", peg.wall());
-                string.put("past", peg.beyond());
-                string.set("along", number(peg.alongMm(), 1));
-                string.set("off", number(peg.offMm(), 1));
-            });
-            ArrayNode diagonals = one.putArray("diagonals");
-            bed.pegs().diagonals().forEach(diagonal -> {
-                ObjectNode pair = diagonals.addObject();
-                pair.put("from", diagonal.from());
-                pair.put("to", diagonal.to());
-                pair.set("length", number(diagonal.lengthMm(), 1));
-            });
-            triangle(one, bed.square());
-            bed.pushForTenMm().ifPresent(push -> one.set("pushForTen", number(push, 2)));
-            one.set("quantities", JobSheetJson.quantities(bed.pegs().quantities()));
-        }
-        json.set("snags", FindingsJson.of(out.findings(), words));
-        return json;
+        return Wire.of(new PegsShape(
+                out.baseline().map(line -> new Baseline(line.from(), line.to(), line.from().distanceMm(line.to()), line.standOffMm())),
+                Pegs.TOLERANCE_MM, out.square().map(GroundJson::square), out.beds().stream().map(GroundJson::pegs).toList(),
+                FindingsJson.of(out.findings(), words)));
     }
 
-    private static void peg(ObjectNode json, Pegs.Peg peg, SettingOut.Tapes tapes) {
-        json.put("peg", peg.number());
-        json.set("along", number(peg.alongMm(), 1));
-        json.set("off", number(peg.offMm(), 1));
-        json.set("first", number(tapes.firstMm(), 1));
-        json.set("second", number(tapes.secondMm(), 1));
-        json.put("flat", tapes.flat());
-        if (peg.dropMm().isPresent()) {
-            json.set("drop", number(peg.dropMm().getAsDouble(), 1));
-        }
+    private static BedPegs pegs(SettingOut.BedPegs bed) {
+        Pegs pegs = bed.pegs();
+        return new BedPegs(
+                bed.bed().id(), pegs.runningMm(), pegs.offsetsMm(),
+                IntStream.range(0, pegs.pegs().size()).mapToObj(i -> peg(pegs.pegs().get(i), bed.tapes().get(i))).toList(),
+                pegs.linePegs().stream().map(peg -> new StringPeg(peg.wall(), peg.beyond(), peg.alongMm(), peg.offMm())).toList(),
+                pegs.diagonals(), bed.square().map(GroundJson::square),
+                bed.pushForTenMm().map(OptionalDouble::of).orElse(OptionalDouble.empty()), pegs.quantities());
     }
 
-    private static void triangle(ObjectNode json, Optional<SettingOut.Triangle> square) {
-        square.ifPresent(triangle -> {
-            ObjectNode own = json.putObject("square");
-            own.put("peg", triangle.peg());
-            if (triangle.peg() > 0) {
-                own.put("wall", Bed.wallLetter(triangle.peg() - 1));
-            }
-            own.set("along", number(triangle.alongMm(), 1));
-            own.set("other", number(triangle.otherMm(), 1));
-            own.set("across", number(triangle.acrossMm(), 1));
-        });
+    private static Peg peg(Pegs.Peg peg, SettingOut.Tapes tapes) {
+        return new Peg(peg.number(), peg.alongMm(), peg.offMm(), tapes.firstMm(), tapes.secondMm(), tapes.flat(), peg.dropMm());
+    }
+
+    private static Square square(SettingOut.Triangle one) {
+        return new Square(one.peg(), one.peg() > 0 ? Optional.of(Bed.wallLetter(one.peg() - 1)) : Optional.empty(), one.alongMm(),
+                one.otherMm(), one.acrossMm());
     }
 
     private static ObjectNode sun(Optional<SunHours> hours) {
-        ObjectNode json = NODES.objectNode();
-        if (hours.isEmpty()) {
-            json.putNull("day");
-            json.putArray("beds");
-            json.putArray("cells");
-            return json;
-        }
+        if (hours.isEmpty()) return Wire.of(new NoSun(Optional.empty(), List.of(), List.of()));
         SunHours sun = hours.get();
-        json.put("day", sun.day().day().toString());
-        json.put("zone", sun.day().zone().getId());
-        time(json, "rise", sun.rise());
-        time(json, "set", sun.set());
-        ArrayNode beds = json.putArray("beds");
-        sun.beds().forEach(bed -> {
-            ObjectNode one = beds.addObject();
-            one.put("bed", bed.bed());
-            one.put("light", bed.light().words);
-            one.set("quantities", JobSheetJson.quantities(bed.quantities()));
-        });
-        json.set("cell", number(sun.cellMm(), 1));
-        ArrayNode cells = json.putArray("cells");
-        sun.cells().forEach(cell -> cells.addArray()
-                .add(number(cell.middle().x(), 1))
-                .add(number(cell.middle().y(), 1))
-                .add(number(cell.hours(), 2)));
+        Function<ZonedDateTime, String> minute = MINUTE::format;
+        return Wire.of(new Sun(
+                sun.day().day(), sun.day().zone().getId(), sun.rise().map(minute), sun.set().map(minute),
+                sun.beds().stream().map(bed -> new BedSun(bed.bed(), bed.light().words, bed.quantities())).toList(), sun.cellMm(),
+                cells(sun.cells())));
+    }
+
+    /** Middle and hours of each cell, {@code [x, y, hours]}: the many of them are written short. */
+    private static ArrayNode cells(List<SunHours.Cell> cells) {
+        ArrayNode json = Wire.list(List.of());
+        cells.forEach(cell -> json.addArray()
+                .add(Wire.number(cell.middle().x(), 1))
+                .add(Wire.number(cell.middle().y(), 1))
+                .add(Wire.number(cell.hours(), 2)));
         return json;
-    }
-
-    private static void time(ObjectNode json, String field, Optional<ZonedDateTime> at) {
-        at.ifPresentOrElse(time -> json.put(field, MINUTE.format(time)), () -> json.putNull(field));
-    }
-
-    private static void corners(ArrayNode json, List<Point> corners) {
-        corners.forEach(corner -> point(json.addArray(), corner));
-    }
-
-    private static void point(ArrayNode json, Point point) {
-        json.add(number(point.x(), 1)).add(number(point.y(), 1));
-    }
-
-    private static com.fasterxml.jackson.databind.JsonNode number(double value, int decimals) {
-        return JobSheetJson.number(value, decimals);
     }
 }

@@ -264,13 +264,13 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                 goods.put("label", example.label());
             }
             if (!goods.has("spare") && example.spare() > 0) {
-                goods.set("spare", JobSheetJson.number(example.spare() * 100, 1));
+                goods.set("spare", Wire.number(example.spare() * 100, 1));
             }
             if (!goods.has("loosening") && example.loosening() > 1) {
-                goods.set("loosening", JobSheetJson.number(example.loosening(), 3));
+                goods.set("loosening", Wire.number(example.loosening(), 3));
             }
             if (!goods.has("density") && example.densityKgM3().isPresent()) {
-                goods.set("density", JobSheetJson.number(example.densityKgM3().getAsDouble(), 1));
+                goods.set("density", Wire.number(example.densityKgM3().getAsDouble(), 1));
             }
         });
         ObjectNode pack = NODES.objectNode();

@@ -1,17 +1,17 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.cutting.CuttingProblem;
-import lapyard.cutting.CuttingResult;
 import lapyard.cutting.Replan;
 import lapyard.cutting.Sawn;
+import lapyard.json.Wire.To;
 import lapyard.working.Effort;
 
 /** The wire form of what has been sawn so far, and of the plan for the rest. Lengths in millimetres. */
@@ -81,23 +81,17 @@ final class ReplanJson {
         return ids;
     }
 
+    private record Rest(int cut, int wanted, @To(CuttingJson.EXACT) double needed, @To(CuttingJson.EXACT) double there, int fit,
+            List<Lacking> lacking, Map<String, Integer> buy) {}
+
+    private record Lacking(String id, @To(CuttingJson.EXACT) double length, int count) {}
+
     private static ObjectNode write(Replan.Planned planned) {
         ObjectNode node = CuttingJson.write(planned.result());
-        ObjectNode rest = node.putObject("rest");
-        rest.put("cut", planned.cut());
-        rest.put("wanted", planned.wanted());
-        rest.set("needed", CuttingJson.millimetres(planned.neededMm()));
-        rest.set("there", CuttingJson.millimetres(planned.thereMm()));
-        rest.put("fit", planned.fit());
-        ArrayNode lacking = rest.putArray("lacking");
-        for (CuttingResult.Unplaced piece : planned.lacking()) {
-            ObjectNode one = lacking.addObject();
-            one.put("id", piece.id());
-            one.set("length", CuttingJson.millimetres(piece.lengthMm()));
-            one.put("count", piece.count());
-        }
-        ObjectNode buy = rest.putObject("buy");
-        planned.buy().forEach(buy::put);
+        node.set("rest", Wire.of(new Rest(
+                planned.cut(), planned.wanted(), planned.neededMm(), planned.thereMm(), planned.fit(),
+                planned.lacking().stream().map(piece -> new Lacking(piece.id(), piece.lengthMm(), piece.count())).toList(),
+                planned.buy())));
         return node;
     }
 }

@@ -1,8 +1,6 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -10,6 +8,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import lapyard.json.Wire.Exact;
+import lapyard.json.Wire.To;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 
@@ -18,7 +18,6 @@ public final class RollsJson {
     private static final Set<String> PROBLEM = Set.of("name", "rolls", "pieces", "turn", "straightCuts");
     private static final Set<String> ROLL = Set.of("id", "width", "price", "step", "maxLength", "available");
     private static final Set<String> PIECE = Set.of("id", "width", "height", "count");
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
 
     private RollsJson() {}
 
@@ -78,40 +77,26 @@ public final class RollsJson {
                 node.has("count") ? CuttingJson.whole(node, entry.at(), "count", 1) : 1);
     }
 
+    private record Whole(String name, @Exact BigDecimal cost, @Exact BigDecimal lowerBound, boolean proven, double seconds,
+            List<Roll> rolls, List<Unplaced> unplaced) {}
+
+    private record Roll(String roll, @To(3) double used, @To(3) double bought, List<Placed> placed) {}
+
+    private record Placed(String id, @To(3) double x, @To(3) double y, @To(3) double width, @To(3) double height, boolean turned) {}
+
+    private record Unplaced(String id, @To(3) double width, @To(3) double height, int count, String why) {}
+
     /** Cost and bound as exact decimals. */
     public static ObjectNode write(RollResult result) {
-        ObjectNode json = NODES.objectNode();
-        json.put("name", result.name());
-        json.set("cost", NODES.numberNode(result.cost()));
-        json.set("lowerBound", NODES.numberNode(result.lowerBound()));
-        json.put("proven", result.proven());
-        json.set("seconds", JobSheetJson.number(result.seconds(), 6));
-        ArrayNode rolls = json.putArray("rolls");
-        for (RollResult.RollLayout layout : result.rolls()) {
-            ObjectNode roll = rolls.addObject();
-            roll.put("roll", layout.roll());
-            roll.set("used", JobSheetJson.number(layout.usedMm(), 3));
-            roll.set("bought", JobSheetJson.number(layout.boughtMm(), 3));
-            ArrayNode placed = roll.putArray("placed");
-            for (RollResult.Placed piece : layout.placed()) {
-                ObjectNode one = placed.addObject();
-                one.put("id", piece.id());
-                one.set("x", JobSheetJson.number(piece.x(), 3));
-                one.set("y", JobSheetJson.number(piece.y(), 3));
-                one.set("width", JobSheetJson.number(piece.widthMm(), 3));
-                one.set("height", JobSheetJson.number(piece.heightMm(), 3));
-                one.put("turned", piece.turned());
-            }
-        }
-        ArrayNode unplaced = json.putArray("unplaced");
-        for (RollResult.Unplaced piece : result.unplaced()) {
-            ObjectNode one = unplaced.addObject();
-            one.put("id", piece.id());
-            one.set("width", JobSheetJson.number(piece.widthMm(), 3));
-            one.set("height", JobSheetJson.number(piece.heightMm(), 3));
-            one.put("count", piece.count());
-            one.put("why", piece.why());
-        }
-        return json;
+        return Wire.of(new Whole(
+                result.name(), result.cost(), result.lowerBound(), result.proven(), result.seconds(),
+                result.rolls().stream()
+                        .map(one -> new Roll(one.roll(), one.usedMm(), one.boughtMm(), one.placed().stream()
+                                .map(piece -> new Placed(piece.id(), piece.x(), piece.y(), piece.widthMm(), piece.heightMm(), piece.turned()))
+                                .toList()))
+                        .toList(),
+                result.unplaced().stream()
+                        .map(piece -> new Unplaced(piece.id(), piece.widthMm(), piece.heightMm(), piece.count(), piece.why()))
+                        .toList()));
     }
 }

@@ -1,129 +1,86 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import lapyard.catalogue.Supplier;
 import lapyard.order.Savings;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
+import lapyard.working.Working;
 
 /** The wire form of a slip: its lines, one order a supplier, what pooling saves, what each bed costs. */
 final class SlipJson {
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
-
     private SlipJson() {}
+
+    private record Whole(String currency, BigDecimal goods, BigDecimal total, boolean atLeast, BigDecimal lowerBound,
+            boolean proven, List<Line> lines, List<Order> orders, List<Savings.Saving> savings, List<Share> shares) {}
+
+    private record Line(String item, String label, double need, String unit, List<SlipLine.PackCount> packs, double leftOver,
+            Optional<BigDecimal> cost, Optional<BigDecimal> bedByBed, Optional<BigDecimal> saved, Working working) {}
+
+    private record Order(String supplier, String name, int leadDays, String validUntil, BigDecimal goods, BigDecimal delivery,
+            BigDecimal total, BigDecimal tax, BigDecimal taxRate, boolean atLeast, Optional<BigDecimal> freeOver,
+            Optional<BigDecimal> shortOfFree, List<Part> lines) {}
+
+    private record Part(String item, String label, List<Pack> packs, Optional<BigDecimal> cost) {}
+
+    private record Pack(String pack, long count, Optional<BigDecimal> price, String supplier, Optional<BigDecimal> cost) {}
+
+    private record Share(String owner, BigDecimal cost, @JsonInclude(Include.NON_EMPTY) OptionalDouble areaM2,
+            @JsonInclude(Include.NON_EMPTY) Optional<BigDecimal> perM2, List<Cost> lines) {}
+
+    private record Cost(String item, BigDecimal cost) {}
 
     /** @param areasM2 inside the walls, by owner, for the cost of a square metre */
     static ObjectNode of(Slip slip, Map<String, Double> areasM2) {
-        ObjectNode json = NODES.objectNode();
-        json.put("currency", slip.currency().getCode());
-        json.put("goods", slip.goods().toPlainString());
-        json.put("total", slip.total().toPlainString());
-        json.put("atLeast", slip.atLeast());
-        json.put("lowerBound", slip.lowerBound().toPlainString());
-        json.put("proven", slip.proven());
-        ArrayNode lines = json.putArray("lines");
-        for (SlipLine line : slip.lines()) {
-            lines.add(line(line));
-        }
-        ArrayNode orders = json.putArray("orders");
-        for (Slip.Order order : slip.orders()) {
-            orders.add(order(order));
-        }
-        ArrayNode savings = json.putArray("savings");
-        for (Savings.Saving saving : Savings.of(slip)) {
-            ObjectNode one = savings.addObject();
-            one.put("item", saving.item());
-            one.put("label", saving.label());
-            one.put("pooled", saving.pooled().toPlainString());
-            one.put("bedByBed", saving.bedByBed().toPlainString());
-            one.put("saved", saving.saved().toPlainString());
-            one.set("working", JobSheetJson.working(saving.working()));
-        }
-        ArrayNode shares = json.putArray("shares");
-        for (Savings.Share share : Savings.shares(slip)) {
-            ObjectNode one = shares.addObject();
-            one.put("owner", share.owner());
-            one.put("cost", share.cost().toPlainString());
-            Double area = areasM2.get(share.owner());
-            if (area != null && area > 0) {
-                one.set("areaM2", JobSheetJson.number(area, 6));
-                one.put("perM2", share.cost()
-                        .divide(BigDecimal.valueOf(area), slip.currency().getDecimalPlaces(), RoundingMode.HALF_UP)
-                        .toPlainString());
-            }
-            ArrayNode of = one.putArray("lines");
-            share.lines().forEach((item, cost) -> {
-                ObjectNode part = of.addObject();
-                part.put("item", item);
-                part.put("cost", cost.toPlainString());
-            });
-        }
-        return json;
+        return Wire.of(new Whole(
+                slip.currency().getCode(), slip.goods(), slip.total(), slip.atLeast(), slip.lowerBound(), slip.proven(),
+                slip.lines().stream().map(SlipJson::line).toList(),
+                slip.orders().stream().map(SlipJson::order).toList(),
+                Savings.of(slip),
+                Savings.shares(slip).stream()
+                        .map(share -> share(share, areasM2.getOrDefault(share.owner(), 0.0), slip.currency().getDecimalPlaces()))
+                        .toList()));
     }
 
-    private static ObjectNode line(SlipLine line) {
-        ObjectNode one = NODES.objectNode();
-        one.put("item", line.item());
-        one.put("label", line.label());
-        one.set("need", JobSheetJson.number(line.need(), 6));
-        one.put("unit", line.unit());
-        one.set("packs", packs(line.packs()));
-        one.set("leftOver", JobSheetJson.number(line.leftOver(), 6));
-        JobSheetJson.money(one, "cost", line.cost());
-        JobSheetJson.money(one, "bedByBed", line.bedByBed());
-        JobSheetJson.money(one, "saved", line.saved());
-        one.set("working", JobSheetJson.working(line.working()));
-        return one;
+    private static Share share(Savings.Share share, double areaM2, int decimals) {
+        List<Cost> lines = share.lines().entrySet().stream().map(line -> new Cost(line.getKey(), line.getValue())).toList();
+        return areaM2 > 0
+                ? new Share(share.owner(), share.cost(), OptionalDouble.of(areaM2),
+                        Optional.of(share.cost().divide(BigDecimal.valueOf(areaM2), decimals, RoundingMode.HALF_UP)), lines)
+                : new Share(share.owner(), share.cost(), OptionalDouble.empty(), Optional.empty(), lines);
     }
 
-    private static ArrayNode packs(Iterable<SlipLine.PackCount> packs) {
-        ArrayNode json = NODES.arrayNode();
-        for (SlipLine.PackCount pack : packs) {
-            ObjectNode count = json.addObject();
-            count.put("pack", pack.pack());
-            count.put("count", pack.count());
-            JobSheetJson.money(count, "price", pack.price());
-            count.put("supplier", pack.supplier());
-        }
-        return json;
+    private static Line line(SlipLine line) {
+        return new Line(line.item(), line.label(), line.need(), line.unit(), line.packs(), line.leftOver(), line.cost(),
+                line.bedByBed(), line.saved(), line.working());
     }
 
-    private static ObjectNode order(Slip.Order order) {
+    private static Order order(Slip.Order order) {
         Supplier supplier = order.supplier();
-        ObjectNode one = NODES.objectNode();
-        one.put("supplier", supplier.id());
-        one.put("name", supplier.name());
-        one.put("leadDays", supplier.leadDays());
-        one.put("validUntil", supplier.validUntil());
-        one.put("goods", order.goods().toPlainString());
-        one.put("delivery", order.charge().toPlainString());
-        one.put("total", order.total().toPlainString());
-        one.put("tax", order.tax().toPlainString());
-        one.put("taxRate", supplier.taxPercent().toPlainString());
-        one.put("atLeast", order.atLeast());
-        JobSheetJson.money(one, "freeOver", supplier.freeOver());
-        JobSheetJson.money(one, "shortOfFree", order.shortOfFree().filter(less -> less.compareTo(BigDecimal.ZERO) >= 0));
-        ArrayNode lines = one.putArray("lines");
-        for (Slip.Part part : order.lines()) {
-            ObjectNode of = lines.addObject();
-            of.put("item", part.line().item());
-            of.put("label", part.line().label());
-            ArrayNode packs = packs(part.packs());
-            List<BigDecimal> costs = SlipCsv.packCosts(part);
-            for (int i = 0; i < packs.size(); i++) {
-                JobSheetJson.money((ObjectNode) packs.get(i), "cost", costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i)));
-            }
-            of.set("packs", packs);
-            JobSheetJson.money(of, "cost", part.cost());
-        }
-        return one;
+        return new Order(
+                supplier.id(), supplier.name(), supplier.leadDays(), supplier.validUntil(), order.goods(), order.charge(),
+                order.total(), order.tax(), supplier.taxPercent(), order.atLeast(), supplier.freeOver(),
+                order.shortOfFree().filter(less -> less.signum() >= 0),
+                order.lines().stream().map(SlipJson::part).toList());
+    }
+
+    private static Part part(Slip.Part part) {
+        List<BigDecimal> costs = SlipCsv.packCosts(part);
+        List<Pack> packs = IntStream.range(0, part.packs().size()).mapToObj(i -> {
+            SlipLine.PackCount pack = part.packs().get(i);
+            return new Pack(pack.pack(), pack.count(), pack.price(), pack.supplier(),
+                    costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i)));
+        }).toList();
+        return new Part(part.line().item(), part.line().label(), packs, part.cost());
     }
 }

@@ -1,11 +1,11 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.stages.StagingProblem;
@@ -20,7 +20,6 @@ public final class StagingJson {
     private static final int MOST_TASKS = 20_000;
     private static final int MOST_RESOURCES = 100;
     private static final int LONGEST_CYCLE = 100_000;
-    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private StagingJson() {}
 
@@ -95,15 +94,10 @@ public final class StagingJson {
         return Optional.of(new StagingProblem.Calendar(cycle, List.of()));
     }
 
+    private record Whole(String name, Map<String, Integer> starts, int makespan, int lowerBound, boolean proven, double seconds) {}
+
     public static ObjectNode write(StagingResult result) {
-        ObjectNode json = NODES.objectNode();
-        json.put("name", result.name());
-        ObjectNode starts = json.putObject("starts");
-        result.starts().forEach(starts::put);
-        json.put("makespan", result.makespan());
-        json.put("lowerBound", result.lowerBound());
-        json.put("proven", result.proven());
-        json.set("seconds", JobSheetJson.number(result.seconds(), 6));
-        return json;
+        return Wire.of(new Whole(
+                result.name(), result.starts(), result.makespan(), result.lowerBound(), result.proven(), result.seconds()));
     }
 }

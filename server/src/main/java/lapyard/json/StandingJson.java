@@ -1,32 +1,22 @@
 package lapyard.json;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Locale;
+import java.util.List;
 import lapyard.standing.Standing;
 import lapyard.standing.Verdict;
 import lapyard.words.Wording;
+import lapyard.working.Quantity;
 
 /** Whether a bed would stand, as it is sent out. */
-final class StandingJson {
-    private StandingJson() {}
+record StandingJson(String caution, List<String> notDesigned, List<Said> verdicts, List<Quantity> quantities) {
+    record Said(String about, Verdict.Outcome outcome, String text, List<String> ways) {}
 
-    static ObjectNode of(Standing standing, Wording words) {
-        ObjectNode json = JsonNodeFactory.instance.objectNode();
-        json.put("caution", Standing.CAUTION);
-        ArrayNode refused = json.putArray("notDesigned");
-        standing.notDesigned().forEach(why -> refused.add(words.text(why)));
-        ArrayNode verdicts = json.putArray("verdicts");
-        for (Verdict verdict : standing.verdicts()) {
-            ObjectNode one = verdicts.addObject();
-            one.put("about", verdict.about());
-            one.put("outcome", verdict.outcome().name().toLowerCase(Locale.ROOT));
-            one.put("text", words.text(verdict.finding()));
-            ArrayNode ways = one.putArray("ways");
-            words.ways(verdict.finding()).forEach(ways::add);
-        }
-        json.set("quantities", JobSheetJson.quantities(standing.quantities()));
-        return json;
+    static StandingJson of(Standing standing, Wording words) {
+        return new StandingJson(
+                Standing.CAUTION,
+                standing.notDesigned().stream().map(words::text).toList(),
+                standing.verdicts().stream()
+                        .map(one -> new Said(one.about(), one.outcome(), words.text(one.finding()), words.ways(one.finding())))
+                        .toList(),
+                standing.quantities());
     }
 }

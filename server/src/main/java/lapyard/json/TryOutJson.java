@@ -4,8 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.Set;
 import lapyard.job.TryOut;
+import lapyard.json.Wire.To;
 import lapyard.words.Wording;
 
 /** Changes laid over a copy of a garden document, and two gardens side by side. */
@@ -81,8 +83,7 @@ public final class TryOutJson {
         ObjectNode json = NODES.objectNode();
         json.set("before", figures(tried.before()));
         json.set("after", figures(tried.after()));
-        ArrayNode moved = json.putArray("moved");
-        tried.moved().forEach(task -> moved.addObject().put("task", task.task()).put("wasDay", task.wasDay()).put("isDay", task.isDay()));
+        json.set("moved", Wire.list(tried.moved()));
         JsonNode garden = DocumentText.parse(after);
         Wording words = Wording.of(garden.path("units").asText().equals("imperial"));
         json.set("touched", FindingsJson.of(tried.touched(), words));
@@ -92,18 +93,11 @@ public final class TryOutJson {
         return json;
     }
 
+    private record Figures(BigDecimal money, boolean atLeast, int beds, int boards, @To(1) double mass, @To(3) double soil,
+            @To(1) double hours, int endDay, String end, int snags) {}
+
     private static ObjectNode figures(TryOut.Figures figures) {
-        ObjectNode json = NODES.objectNode();
-        json.put("money", figures.money().toPlainString());
-        json.put("atLeast", figures.atLeast());
-        json.put("beds", figures.beds());
-        json.put("boards", figures.boards());
-        json.set("mass", JobSheetJson.number(figures.massKg(), 1));
-        json.set("soil", JobSheetJson.number(figures.soilM3(), 3));
-        json.set("hours", JobSheetJson.number(figures.hours(), 1));
-        json.put("endDay", figures.endDay());
-        json.put("end", figures.end());
-        json.put("snags", figures.snags());
-        return json;
+        return Wire.of(new Figures(figures.money(), figures.atLeast(), figures.beds(), figures.boards(), figures.massKg(),
+                figures.soilM3(), figures.hours(), figures.endDay(), figures.end(), figures.snags()));
     }
 }

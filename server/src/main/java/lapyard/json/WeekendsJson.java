@@ -1,13 +1,21 @@
 package lapyard.json;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
 import lapyard.job.StagingCost;
+import lapyard.json.Wire.To;
 import lapyard.plan.Crew;
 import lapyard.plan.Rate;
 import lapyard.weekends.Weekends;
@@ -15,137 +23,75 @@ import lapyard.weekends.Work;
 
 /** The wire form of the weekends: days count from 0, minutes from the beginning of a day. */
 final class WeekendsJson {
-    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-
     private WeekendsJson() {}
+
+    private record Whole(boolean described, Optional<LocalDate> start, String zone, LocalTime from, @To(2) double hours,
+            @To(2) double load, int lastDay, int endDay, int leastDay, List<Day> days, List<Task> tasks,
+            List<Weekends.Wait> waits, int drops, List<Row> buying, List<Minutes> rates) {}
+
+    private record Day(int number, int weekend, Optional<LocalDate> date, String day, String state, List<String> people,
+            @To(2) double there, @To(2) double used, @To(2) double left, List<Part> parts) {}
+
+    private record Part(String task, int from, int to, int people, int together, int part, int of) {}
+
+    private record Task(String id, String place, String bed, String step, String label, @To(1) double minutes, int people,
+            boolean lifts, boolean dry, int firstDay, int lastDay, boolean done, List<Work.After> after, List<String> marks,
+            List<String> loads, List<String> cautions) {}
+
+    private record Row(int weekend, int needDay, int orderDay, @JsonInclude(Include.NON_EMPTY) Optional<LocalDate> needBy,
+            @JsonInclude(Include.NON_EMPTY) Optional<LocalDate> orderBy, String item, String label, @To(3) double amount,
+            String unit, Map<String, Integer> boards, Map<String, Integer> packs) {}
+
+    private record Minutes(String rate, @To(2) double minutes, String per) {}
+
+    private record Way(String way, int boards, Optional<BigDecimal> boardsCost, int drops, BigDecimal delivery,
+            Optional<BigDecimal> sum, Optional<BigDecimal> more) {}
 
     static ObjectNode of(JobSheet sheet) {
         Weekends weekends = sheet.weekends();
         Crew crew = sheet.garden().people().crew();
-        ObjectNode json = NODES.objectNode();
-        json.put("described", crew.described());
-        crew.dates().start().ifPresentOrElse(start -> json.put("start", start.toString()), () -> json.putNull("start"));
-        json.put("zone", crew.dates().zone());
-        json.put("from", crew.dates().from().toString());
-        json.set("hours", JobSheetJson.number(crew.dates().hours(), 2));
-        json.set("load", JobSheetJson.number(weekends.loadHours(), 2));
-        json.put("lastDay", weekends.lastDay());
-        json.put("endDay", weekends.endDay());
-        json.put("leastDay", weekends.leastDay());
-        ArrayNode days = json.putArray("days");
-        weekends.days().forEach(day -> days.add(day(day)));
-        ArrayNode tasks = json.putArray("tasks");
-        weekends.tasks().forEach(task -> tasks.add(task(task)));
-        ArrayNode waits = json.putArray("waits");
-        for (Weekends.Wait wait : weekends.waits()) {
-            ObjectNode one = waits.addObject();
-            one.put("task", wait.task());
-            one.put("after", wait.after());
-            one.put("why", wait.why());
-            one.put("fromDay", wait.fromDay());
-            one.put("toDay", wait.toDay());
-        }
+        Crew.Dates dates = crew.dates();
         Buying buying = Buying.of(sheet);
-        json.put("drops", buying.drops());
-        ArrayNode rows = json.putArray("buying");
-        for (Buying.Row row : buying.rows()) {
-            ObjectNode one = rows.addObject();
-            one.put("weekend", row.weekend());
-            one.put("needDay", row.needDay());
-            one.put("orderDay", row.orderDay());
-            crew.dates().start().ifPresent(start -> {
-                one.put("needBy", start.plusDays(row.needDay()).toString());
-                one.put("orderBy", start.plusDays(row.orderDay()).toString());
-            });
-            one.put("item", row.item());
-            one.put("label", row.label());
-            one.set("amount", JobSheetJson.number(row.amount(), 3));
-            one.put("unit", row.unit());
-            ObjectNode boards = one.putObject("boards");
-            row.boards().forEach(boards::put);
-            ObjectNode packs = one.putObject("packs");
-            row.packs().forEach(packs::put);
-        }
-        ArrayNode rates = json.putArray("rates");
-        for (Rate rate : Rate.values()) {
-            ObjectNode one = rates.addObject();
-            one.put("rate", rate.field());
-            one.set("minutes", JobSheetJson.number(crew.minutes(rate), 2));
-            one.put("per", rate.per());
-        }
-        return json;
+        return Wire.of(new Whole(
+                crew.described(), dates.start(), dates.zone(), dates.from(), dates.hours(), weekends.loadHours(),
+                weekends.lastDay(), weekends.endDay(), weekends.leastDay(),
+                weekends.days().stream().map(WeekendsJson::day).toList(),
+                weekends.tasks().stream().map(WeekendsJson::task).toList(),
+                weekends.waits(),
+                buying.drops(),
+                buying.rows().stream().map(row -> row(row, dates.start())).toList(),
+                Stream.of(Rate.values()).map(rate -> new Minutes(rate.field(), crew.minutes(rate), rate.per())).toList()));
     }
 
     /** What it costs to buy and cut in stages, beside all at once. */
     static ArrayNode cost(StagingCost cost) {
-        ArrayNode ways = NODES.arrayNode();
-        for (StagingCost.Way way : cost.ways()) {
-            ObjectNode one = ways.addObject();
-            one.put("way", way.way());
-            one.put("boards", way.boards());
-            JobSheetJson.money(one, "boardsCost", way.boardsCost());
-            one.put("drops", way.drops());
-            one.put("delivery", way.delivery().toPlainString());
-            JobSheetJson.money(one, "sum", way.sum());
-            JobSheetJson.money(one, "more", way.more());
-        }
-        return ways;
+        return Wire.list(cost.ways().stream()
+                .map(way -> new Way(way.way(), way.boards(), way.boardsCost(), way.drops(), way.delivery(), way.sum(), way.more()))
+                .toList());
     }
 
-    private static ObjectNode day(Weekends.Day day) {
-        ObjectNode json = NODES.objectNode();
-        json.put("number", day.number());
-        json.put("weekend", day.weekend());
-        day.date().ifPresentOrElse(date -> json.put("date", date.toString()), () -> json.putNull("date"));
-        json.put("day", day.dayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT));
-        json.put("state", day.wet() ? "wet" : day.hoursLeft() < 0.25 ? "full" : "open");
-        strings(json.putArray("people"), day.people());
-        json.set("there", JobSheetJson.number(day.hoursThere(), 2));
-        json.set("used", JobSheetJson.number(day.hoursUsed(), 2));
-        json.set("left", JobSheetJson.number(day.hoursLeft(), 2));
-        ArrayNode parts = json.putArray("parts");
-        for (Weekends.Part part : day.parts()) {
-            ObjectNode one = parts.addObject();
-            one.put("task", part.task());
-            one.put("from", part.fromMinute());
-            one.put("to", part.toMinute());
-            one.put("people", part.people());
-            one.put("together", part.togetherMinutes());
-            one.put("part", part.number());
-            one.put("of", part.of());
-        }
-        return json;
+    private static Day day(Weekends.Day day) {
+        return new Day(
+                day.number(), day.weekend(), day.date(), day.dayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT),
+                day.wet() ? "wet" : day.hoursLeft() < 0.25 ? "full" : "open", day.people(), day.hoursThere(), day.hoursUsed(),
+                day.hoursLeft(),
+                day.parts().stream()
+                        .map(part -> new Part(part.task(), part.fromMinute(), part.toMinute(), part.people(),
+                                part.togetherMinutes(), part.number(), part.of()))
+                        .toList());
     }
 
-    private static ObjectNode task(Weekends.Task task) {
+    private static Task task(Weekends.Task task) {
         Work work = task.work();
-        ObjectNode json = NODES.objectNode();
-        json.put("id", work.id());
-        json.put("place", work.place());
-        json.put("bed", work.bed());
-        json.put("step", work.step());
-        json.put("label", work.label());
-        json.set("minutes", JobSheetJson.number(work.minutes(), 1));
-        json.put("people", work.people());
-        json.put("lifts", work.lifts());
-        json.put("dry", work.dry());
-        json.put("firstDay", task.firstDay());
-        json.put("lastDay", task.lastDay());
-        json.put("done", task.done());
-        ArrayNode after = json.putArray("after");
-        for (Work.After earlier : work.after()) {
-            ObjectNode one = after.addObject();
-            one.put("task", earlier.task());
-            one.put("days", earlier.days());
-            one.put("why", earlier.why());
-        }
-        strings(json.putArray("marks"), work.marks());
-        strings(json.putArray("loads"), work.loads());
-        strings(json.putArray("cautions"), work.cautions());
-        return json;
+        return new Task(
+                work.id(), work.place(), work.bed(), work.step(), work.label(), work.minutes(), work.people(), work.lifts(),
+                work.dry(), task.firstDay(), task.lastDay(), task.done(), work.after(), work.marks(), work.loads(), work.cautions());
     }
 
-    private static void strings(ArrayNode list, List<String> texts) {
-        texts.forEach(list::add);
+    private static Row row(Buying.Row row, Optional<LocalDate> start) {
+        return new Row(
+                row.weekend(), row.needDay(), row.orderDay(), start.map(day -> day.plusDays(row.needDay())),
+                start.map(day -> day.plusDays(row.orderDay())), row.item(), row.label(), row.amount(), row.unit(), row.boards(),
+                row.packs());
     }
 }

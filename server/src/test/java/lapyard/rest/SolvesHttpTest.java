@@ -3,7 +3,6 @@ package lapyard.rest;
 import static lapyard.rest.Served.json;
 import static lapyard.rest.Served.problem;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
