@@ -22,6 +22,8 @@ import lapyard.plan.Bed;
 import lapyard.plan.Lap;
 import lapyard.plan.Ties;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Brackets, straps, cross ties, places of screws, and bearers under the joints of slats. Counts worked by hand. */
 class TiesTest {
@@ -96,6 +98,17 @@ class TiesTest {
         assertEquals(List.of(1000.0, 2800.0), work.frame().crossTies().stream().map(CrossTie::atMm).toList());
         Ties only = with(Ties.NONE, new Ties.Support("A", OptionalDouble.of(1000), false));
         assertEquals(1, value(Beds.built(Beds.tied(Beds.m(Lap.TURNING), only)).quantities(), "ties.cross"));
+    }
+
+    /** From wall A the inner corner of M stands at 1700: 30 beside it is no place for a tie, 60 is; nor is 30 beside wall F. */
+    @ParameterizedTest(name = "at {0}: {1}")
+    @CsvSource({"1730, 0", "1670, 0", "1760, 1", "130, 0", "160, 1"})
+    void aTieThatWouldLandAtACornerIsNotPutIn(double atMm, int ties) {
+        Ties named = with(Ties.NONE, new Ties.Support("A", OptionalDouble.of(atMm), false));
+        BedWork work = Beds.built(Beds.tied(Beds.m(Lap.TURNING), named));
+        assertEquals(ties, work.frame().crossTies().size());
+        CrossTies across = CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams());
+        assertEquals(ties == 0, across.untied().contains("A"));
     }
 
     private static Ties with(Ties ties, Ties.Support... supports) {

@@ -252,6 +252,16 @@ class BatchesTest {
         assertEquals(List.of(), SawBoard.firstCuts(boards, 4800, 4));
     }
 
+    /** A board of 4002 cut at 2000: the saw takes 4, so the part behind is 1998 and passes where 2000 does. */
+    @Test
+    void theMerchantsSawTakesItsKerfToo() {
+        CuttingProblem problem = job("kerf", 4, 0, List.of(board(4002, "1")), List.of());
+        var line = new BoardLine("L4002", 1, List.of("a", "b", "c"), List.of(2000.0, 1000.0, 994.0), 0);
+        SawBoard.FirstCut cut = SawBoard.firstCuts(SawBoard.of(problem, List.of(line), mark -> 1), 2000, 4).get(0);
+        assertEquals(List.of(2000.0), cut.atMm());
+        assertTrue(cut.tooLongPiece().isEmpty());
+    }
+
     @Test
     void aPieceThatCannotBeCarriedItselfIsNamed() {
         SawBoard.FirstCut cut = SawBoard.firstCuts(SawBoard.of(BOTH, PLAN, mark -> 1), 2500, 4).get(0);

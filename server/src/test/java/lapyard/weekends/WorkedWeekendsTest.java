@@ -37,6 +37,10 @@ class WorkedWeekendsTest {
 
     /** Strip of 10.4 m x 200 x 100: 0.208 m3, 5 % more is 0.218; dug with a sub-base of 100: 0.416 m3. */
     private static Weekends onStrip(JobSheet sheet) {
+        return onStrip(sheet, Map.of(), 0);
+    }
+
+    private static Weekends onStrip(JobSheet sheet, Map<String, Integer> done, int today) {
         List<BedLoad> beds = new ArrayList<>();
         for (JobSheet.BedSheet bed : sheet.beds()) {
             List<Quantity> quantities = new ArrayList<>(bed.quantities());
@@ -44,7 +48,7 @@ class WorkedWeekendsTest {
             quantities.add(new Quantity("concrete", 0.208, "m3", Working.of("", "")));
             beds.add(new BedLoad(bed.work(), quantities, 0));
         }
-        return Staging.of(sheet.garden().people().crew(), sheet.lifting(), 60, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), Map.of(), 0,
+        return Staging.of(sheet.garden().people().crew(), sheet.lifting(), 60, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), done, today,
                 Staging.FOLLOWING);
     }
 
@@ -74,6 +78,14 @@ class WorkedWeekendsTest {
         assertEquals(14, days.get("liner").get(0));
         assertEquals(List.of(15, 15), days.get("fill"));
         assertEquals(List.of(43, 43), days.get("top-up"));
+    }
+
+    /** Poured on Sunday, day 1, and ticked off: 7 days later is Sunday 8, though people are there on Saturday 7. */
+    @Test
+    void aFoundationThatIsTickedOffGoesOnCuring() {
+        Map<String, Integer> done = Map.of("M.set-out", 0, "M.dig", 0, "M.pour", 1, "saw.1", 0, "M.mark", 0);
+        Map<String, List<Integer>> days = days(onStrip(sheet(M, ""), done, 2));
+        assertEquals(8, days.get("course-1").get(0));
     }
 
     @Test
