@@ -106,7 +106,7 @@ final class Front extends HttpHandler {
         } else if (!path.startsWith("/api/") && page.get().has(path)) {
             page.get().serve(path, request, response);
         } else if (Live.has(path)) {
-            live.serve(path, request, response);
+            live.serve(path, guard.verdict(request.getRequest()).share(), request, response);
         } else {
             return standing.serve(path, request, response);
         }

@@ -44,13 +44,13 @@ final class Guard {
     }
 
     /** Either who asks, or the problem that the request is answered with. */
-    record Verdict(Optional<Problem> refusal, String who, Optional<String> garden) {
+    record Verdict(Optional<Problem> refusal, String who, Optional<String> garden, Optional<String> share) {
         static Verdict no(Problem problem) {
-            return new Verdict(Optional.of(problem), "refused", Optional.empty());
+            return new Verdict(Optional.of(problem), "refused", Optional.empty(), Optional.empty());
         }
 
         static Verdict yes(String who) {
-            return new Verdict(Optional.empty(), who, Optional.empty());
+            return new Verdict(Optional.empty(), who, Optional.empty(), Optional.empty());
         }
     }
 
@@ -138,7 +138,7 @@ final class Guard {
                     : Verdict.no(Problem.of(403, "this token reads and changes nothing: use an editor's"));
         try {
             Optional<Share> share = offered.startsWith(SHARE) ? byToken(offered) : Optional.empty();
-            if (share.isPresent()) return ofShare(share.get().garden(), request, path, reads);
+            if (share.isPresent()) return ofShare(share.get(), request, path, reads);
         } catch (StoreFault fault) {
             return Verdict.no(Problems.ofFault(fault));
         }
@@ -151,8 +151,9 @@ final class Guard {
         return store.get().shares().byHash(Answer.hash(offered.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private static Verdict ofShare(String garden, HttpRequestPacket request, String path, boolean reads) {
-        Verdict yes = new Verdict(Optional.empty(), "share", Optional.of(garden));
+    private static Verdict ofShare(Share share, HttpRequestPacket request, String path, boolean reads) {
+        String garden = share.garden();
+        Verdict yes = new Verdict(Optional.empty(), "share", Optional.of(garden), Optional.of(share.id()));
         if (reads && List.of("/api/gardens", "/api/samples").contains(path)) return yes;
         Matcher address = OF_GARDEN.matcher(path);
         boolean own = address.matches() && address.group(1).equals(garden);

@@ -3,6 +3,7 @@ package lapyard.rest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
@@ -17,8 +18,8 @@ import lapyard.store.GardenStore;
 import lapyard.store.NewsListener;
 import lapyard.store.StoreFault;
 import org.glassfish.grizzly.CloseListener;
-import org.glassfish.grizzly.ICloseType;
 import org.glassfish.grizzly.Connection;
+import org.glassfish.grizzly.ICloseType;
 import org.glassfish.grizzly.http.io.NIOOutputStream;
 import org.glassfish.grizzly.http.server.Request;
 import org.glassfish.grizzly.http.server.Response;
@@ -60,8 +61,12 @@ final class Live implements NewsListener, AutoCloseable {
         return count.get();
     }
 
-    /** Answers and keeps the answer open. Is called by the thread of a request, which goes on. */
-    void serve(String path, Request request, Response response) throws IOException {
+    /**
+     * Answers and keeps the answer open. Is called by the thread of a request, which goes on.
+     *
+     * @param share by which the caller may listen; empty where by a token of the server, or nobody is asked for one
+     */
+    void serve(String path, Optional<String> share, Request request, Response response) throws IOException {
         Matcher address = ADDRESS.matcher(path);
         if (!address.matches()) throw new IllegalArgumentException(path);
         if (!request.getMethod().getMethodString().equals("GET")) {
@@ -89,7 +94,7 @@ final class Live implements NewsListener, AutoCloseable {
         response.setContentType("text/event-stream; charset=utf-8");
         response.setHeader("X-Accel-Buffering", "no"); // a reverse proxy that would collect the lines passes them on
         response.suspend();
-        Listener listener = new Listener(garden, response);
+        Listener listener = new Listener(garden, share, response);
         Connection<?> connection = request.getContext().getConnection();
         connection.addCloseListener((CloseListener<Connection<?>, ICloseType>) (closed, why) -> gone(listener));
         listeners.compute(garden, (key, known) -> {
@@ -130,6 +135,11 @@ final class Live implements NewsListener, AutoCloseable {
         for (Listener listener : listeners.getOrDefault(garden, Set.of())) listener.tell(revision);
     }
 
+    /** A share of that garden was taken back: its listeners hear nothing more. */
+    void shareEnded(String garden) {
+        run(() -> listeners.getOrDefault(garden, Set.of()).forEach(Listener::mayListen));
+    }
+
     private void beat() {
         listeners.values().forEach(all -> all.forEach(Listener::beat));
     }
@@ -162,18 +172,32 @@ final class Live implements NewsListener, AutoCloseable {
 
     private final class Listener {
         final String garden;
+        private final Optional<String> share;
         private final Response response;
         private final NIOOutputStream out;
         private long told;
         private boolean slow;
 
-        Listener(String garden, Response response) {
+        Listener(String garden, Optional<String> share, Response response) {
             this.garden = garden;
+            this.share = share;
             this.response = response;
             this.out = response.getNIOOutputStream();
         }
 
+        /** Ends it where its share was taken back, here or at another server. */
+        private boolean mayListen() {
+            try {
+                boolean may = share.isEmpty() || store.get().shares().of(garden).stream().anyMatch(one -> one.id().equals(share.get()));
+                if (!may) end();
+                return may;
+            } catch (StoreFault away) {
+                return false; // nothing is told until the store can be asked
+            }
+        }
+
         void tell(long revision) {
+            if (!mayListen()) return;
             if (revision <= told || !out.canWrite()) return; // who is slow hears of the newest at the next heartbeat
             told = revision;
             say("event: revision\nid: " + revision + "\ndata: {\"garden\":\"" + garden + "\",\"revision\":" + revision
@@ -181,6 +205,7 @@ final class Live implements NewsListener, AutoCloseable {
         }
 
         void beat() {
+            if (!mayListen()) return;
             if (!out.canWrite()) {
                 if (slow) end();
                 slow = true;

@@ -200,7 +200,7 @@ public final class Server implements AutoCloseable {
         resources.register(new GardensResource(shelf));
         resources.register(new GardenResource(shelf, standing));
         resources.register(new RevisionsResource(shelf));
-        resources.register(new SharesResource(shelf));
+        resources.register(new SharesResource(shelf, live));
         resources.register(new DifferenceResource(shelf));
         resources.register(new CopiesResource(shelf));
         resources.register(new BringInResource(shelf));

@@ -24,9 +24,11 @@ public final class SharesResource {
     static final int MOST_SHARES = 100;
 
     private final Shelf shelf;
+    private final Live live;
 
-    SharesResource(Shelf shelf) {
+    SharesResource(Shelf shelf, Live live) {
         this.shelf = shelf;
+        this.live = live;
     }
 
     @GET
@@ -76,6 +78,7 @@ public final class SharesResource {
     @Path("{share}")
     public Response remove(@PathParam("id") String id, @PathParam("share") String share) {
         if (!shelf.store().shares().remove(id, share)) throw new Refusal(404, "the garden has no such share");
+        live.shareEnded(id);
         return Response.noContent().build();
     }
 

@@ -9,8 +9,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.Socket;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
@@ -99,6 +103,22 @@ class RolesTest {
         problem(401, served.get(address, as(token)));
         problem(400, served.post(address + "/shares", "{\"label\":\"\"}", as(EDITOR)));
         problem(404, served.post("/api/gardens/none/shares", "{\"label\":\"x\"}", as(EDITOR)));
+    }
+
+    @Test
+    void whoseShareIsTakenBackHearsNothingMore() throws Exception {
+        HttpResponse<String> made = served.post(address + "/shares", "{\"label\":\"neighbour\"}", as(EDITOR));
+        String token = json(made).path("token").asText();
+        try (Socket socket = new Socket("127.0.0.1", served.port())) {
+            socket.setSoTimeout(60_000);
+            socket.getOutputStream().write(("GET " + address + "/events HTTP/1.1\r\nHost: localhost\r\nAuthorization: Bearer " + token
+                    + "\r\nConnection: close\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+            BufferedReader lines = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+            while (!lines.readLine().equals("id: 1")) continue;
+            assertEquals(204, served.delete(made.headers().firstValue("Location").orElseThrow(), as(EDITOR)).statusCode());
+            String line = "";
+            while (line != null) line = lines.readLine(); // the server ends it
+        }
     }
 
     @Test
