@@ -22,6 +22,7 @@ import lapyard.json.TryOutJson;
 import lapyard.json.UnreadableDocument;
 import lapyard.order.Variation;
 import lapyard.plan.Finding;
+import lapyard.plan.Garden;
 import lapyard.plan.WayKind;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
@@ -34,7 +35,20 @@ public final class GardenDesk implements Desk {
     /** Of the heap: remembered searches may take so much of it. */
     private static final int SEARCHES_SHARE = 24;
 
+    /** What a timber of a wall takes while a job sheet is prepared and printed, as measured with 1000 beds of 6 courses. */
+    private static final long TIMBER_BYTES = 9_000;
+
+    private final long mostTimbers;
     private final SearchMemory memory = new SearchMemory(Runtime.getRuntime().maxMemory() / SEARCHES_SHARE);
+
+    /** Takes gardens that the heap has room for. */
+    public GardenDesk() {
+        this(Runtime.getRuntime().maxMemory() / TIMBER_BYTES);
+    }
+
+    GardenDesk(long mostTimbers) {
+        this.mostTimbers = mostTimbers;
+    }
 
     @Override
     public Checked check(GivenDocument document) {
@@ -67,11 +81,12 @@ public final class GardenDesk implements Desk {
     }
 
     /** The document read, and refused too for what only shows once beds, paths and levels stand together. */
-    private static Reading reading(GivenDocument document) {
+    private Reading reading(GivenDocument document) {
         try {
             Reading reading = GardenReader.read(document.tree());
             if (reading instanceof Reading.Read read) {
-                List<Finding> stops = Job.stops(read.garden());
+                List<Finding> stops = new ArrayList<>(tooMany(read.garden()));
+                if (stops.isEmpty()) stops.addAll(Job.stops(read.garden()));
                 if (!stops.isEmpty()) {
                     List<Finding> all = new ArrayList<>(read.findings());
                     all.addAll(stops);
@@ -82,6 +97,15 @@ public final class GardenDesk implements Desk {
         } catch (UnreadableDocument e) {
             return new Reading.Refused(List.of(Refused.about("garden", e.getMessage(), WayKind.SEND_OBJECT)));
         }
+    }
+
+    /** A STOP where all courses of all walls together are more timbers than the heap has room for. */
+    private List<Finding> tooMany(Garden garden) {
+        long timbers = garden.beds().stream().mapToLong(bed -> (long) bed.courses() * bed.outline().sides()).sum();
+        return timbers <= mostTimbers
+                ? List.of()
+                : List.of(Refused.about("beds", "all courses of all walls are " + timbers + " timbers, and this program's memory has room for "
+                        + mostTimbers + ": give it more (-Xmx), or make two gardens of this one"));
     }
 
     private static JobSheet sheet(Prepared prepared) {

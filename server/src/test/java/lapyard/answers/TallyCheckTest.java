@@ -28,6 +28,17 @@ class TallyCheckTest {
         assertEquals(1, prepared.get());
     }
 
+    /** Two beds of 3 courses and 4 walls are 24 timbers. */
+    @Test
+    void aGardenOfMoreTimbersThanThereIsRoomForIsRefusedByNumber() {
+        GivenDocument two = GivenDocument.of("{\"beds\":[{\"width\":1800,\"depth\":900,\"courses\":3},"
+                + "{\"width\":1800,\"depth\":900,\"courses\":3,\"at\":[4000,0]}]}");
+        assertTrue(new GardenDesk(24).check(two).findings().stream().noneMatch(finding -> finding.weight() == Finding.Weight.STOP));
+        Desk.Checked checked = new GardenDesk(23).check(two);
+        assertTrue(checked.holdsStop());
+        assertTrue(Told.text(checked.findings().get(checked.findings().size() - 1)).contains("24 timbers"), checked.toString());
+    }
+
     @Test
     void isRefusedForWhatCannotBeTrue() {
         AnswerService answers = new AnswerService(new GardenDesk(), 2, 50, 16 << 20);
