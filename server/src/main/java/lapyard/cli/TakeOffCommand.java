@@ -66,11 +66,11 @@ final class TakeOffCommand implements Callable<Integer> {
     @Option(names = "--longest", paramLabel = "MM", description = "longest part of a board that can be carried in: prints the first cuts to ask of the merchant")
     private Double longest;
 
-    @Option(names = "--minutes-a-cut", paramLabel = "MIN", defaultValue = "4", description = "time of one cut (default ${DEFAULT-VALUE})")
-    private double minutesACut;
+    @Option(names = "--minutes-a-cut", paramLabel = "MIN", description = "time of one cut of timber (default: as the crew of the garden has it)")
+    private Double minutesACut;
 
-    @Option(names = "--minutes-a-setting", paramLabel = "MIN", defaultValue = "10", description = "time of one setting of the saw stop (default ${DEFAULT-VALUE})")
-    private double minutesASetting;
+    @Option(names = "--minutes-a-setting", paramLabel = "MIN", description = "time of one setting of the saw stop (default: as the crew of the garden has it)")
+    private Double minutesASetting;
 
     @Override
     public Integer call() throws Refusal {
@@ -85,8 +85,7 @@ final class TakeOffCommand implements Callable<Integer> {
         }
         PrintAsk ask = new PrintAsk(
                 Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split,
-                longest == null ? OptionalDouble.empty() : OptionalDouble.of(longest), OptionalDouble.of(minutesACut),
-                OptionalDouble.of(minutesASetting), "", LocalDate.now().toString(), Optional.empty());
+                optional(longest), optional(minutesACut), optional(minutesASetting), "", LocalDate.now().toString(), Optional.empty());
         int files;
         try (OutFolder folder = new OutFolder(out)) {
             try {
@@ -130,5 +129,9 @@ final class TakeOffCommand implements Callable<Integer> {
             spec.commandLine().getErr().flush();
             lineLength = text.length();
         }
+    }
+
+    private static OptionalDouble optional(Double told) {
+        return told == null ? OptionalDouble.empty() : OptionalDouble.of(told);
     }
 }

@@ -20,7 +20,7 @@ public final class DaySheets {
     /** A weekend begins on a fresh sheet where more than this part of one is used, so that each can be taken out by itself. */
     private static final double WEEKEND = 0.45;
 
-    private static final String CAUTION = "Lift with the legs, two to anything over the limit. Saw and drill by their own instructions."
+    private static final String CAUTION = "Lift with the legs, two people or more, or wheels, for anything over the limit. Saw and drill by their own instructions."
             + " Retaining walls, decks and services: ask whoever is licensed for them.";
 
     private DaySheets() {}

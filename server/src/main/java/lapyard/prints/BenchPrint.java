@@ -105,7 +105,7 @@ final class BenchPrint {
         JobSheet.SawWork saw = cutting.saw();
         Batches.Rates usual = saw.batches().rates();
         Batches.Rates rates = new Batches.Rates(
-                ask.minutesACut().orElse(usual.minutesACut()), ask.minutesASetting().orElse(usual.minutesASetting()));
+                saw.ripping().isPresent() ? usual.minutesACut() : ask.minutesACut().orElse(usual.minutesACut()), ask.minutesASetting().orElse(usual.minutesASetting()));
         double kerf = garden.goods().saw().kerfMm();
         List<SawBoard> fromMerchant = saw.boards().stream()
                 .filter(board -> saw.problem().stock().stream()
