@@ -1,42 +1,38 @@
-import { OpenPlaces, ROOM } from '../../main/resources/META-INF/resources/state/open-places.js';
-import { equal, holds, storage, test } from '../trial.js';
+import { OpenPlaces } from '../../main/resources/META-INF/resources/state/open-places.js';
+import { equal, test } from '../trial.js';
 
-const PLACES = [
-  { key: 'ground', side: 'lee' }, { key: 'rack', side: 'lee' }, { key: 'snags', side: 'lee', first: true },
-  { key: 'slip', side: 'strip', first: true }, { key: 'catalogue', side: 'strip' }, { key: 'weekends', side: 'foot' },
-];
+const PLACES = [{ key: 'ground', table: 'lay-out' }, { key: 'beds', table: 'lay-out' }, { key: 'slip', table: 'buy' }, { key: 'snags' }];
 
-const keys = places => places.map(place => place.key);
+const storage = (text = null) => ({ text, getItem() { return this.text; }, setItem(_, value) { this.text = value; }, removeItem() { this.text = null; } });
 
-test('no more than four places are shown at once, and a full side puts away what was opened first', () => {
-  const places = new OpenPlaces(PLACES, storage());
-  for (const { key } of PLACES) places.open(key);
-  equal(['lee', 'strip', 'foot'].map(side => keys(places.shown(side))), [['rack', 'snags'], ['catalogue'], ['weekends']]);
-  equal([places.isOpen('ground'), places.isOpen('slip'), places.latest], [false, false, 'weekends']);
-  holds(Object.values(ROOM).reduce((sum, room) => sum + room) === 4, 'room for four');
+test('one place lies open, and a table opens the one that was open at it last', () => {
+  const open = new OpenPlaces(PLACES, storage(), 'slip');
+  equal([open.shown, open.table], ['slip', 'buy']);
+  open.openTable('lay-out');
+  equal(open.shown, 'ground');
+  open.open('beds');
+  open.openTable('buy');
+  open.openTable('lay-out');
+  equal(open.shown, 'beds');
+  open.openTable('lay-out');
+  equal([open.shown, open.table], [null, null]);
 });
 
-test('a bed in hand takes one room of the lee, and gives it back', () => {
-  const places = new OpenPlaces(PLACES, storage());
-  places.open('rack');
-  equal([keys(places.shown('lee', true)), keys(places.shown('lee', false))], [['rack'], ['rack', 'snags']]);
+test('a place without a table lies open by itself, and one that is unknown changes nothing', () => {
+  const open = new OpenPlaces(PLACES, storage(), 'slip');
+  open.open('snags');
+  equal([open.shown, open.table], ['snags', null]);
+  open.open('nowhere');
+  equal(open.shown, 'snags');
 });
 
-test('what lies open is found again, places that are gone are not', () => {
+test('what is open is remembered, and what makes no sense is forgotten', () => {
   const kept = storage();
-  const places = new OpenPlaces(PLACES, kept);
-  places.putAway('slip');
-  places.open('ground');
-  const again = new OpenPlaces(PLACES.filter(place => place.key !== 'snags'), kept);
-  equal([keys(again.shown('lee')), again.shown('strip')], [['ground'], []]);
-});
-
-test('opening what is open brings it to the fore, and says so once', () => {
-  const places = new OpenPlaces(PLACES, storage());
-  let told = 0;
-  places.addEventListener('change', () => told++);
-  places.open('snags');
-  places.open('snags');
-  places.open('nothing of the kind');
-  equal([places.latest, told], ['snags', 1]);
+  new OpenPlaces(PLACES, kept, 'slip').open('beds');
+  const again = new OpenPlaces(PLACES, kept, 'slip');
+  equal(again.shown, 'beds');
+  again.close();
+  equal(new OpenPlaces(PLACES, kept, 'slip').shown, null);
+  equal(new OpenPlaces(PLACES, storage('not json'), 'slip').shown, 'slip');
+  equal(new OpenPlaces(PLACES, storage('{"shown":"gone"}'), 'slip').shown, null);
 });

@@ -1,4 +1,4 @@
-import { alike, bedOfMark, marksIn, nestOf, runs, stagesOf, standing } from '../../main/resources/META-INF/resources/state/saw-day.js';
+import { alike, bedOfMark, marksIn, nestOf, runs, segments, stagesOf, standing, waiting } from '../../main/resources/META-INF/resources/state/saw-day.js';
 import { equal, test } from '../trial.js';
 
 const board = (number, stock, ...cuts) => ({ number, stock, length: 4800, rest: 86, cuts: cuts.map(([mark, from, to, stage = 1]) => ({ mark, from, to, stage, length: to - from })) });
@@ -41,4 +41,19 @@ test('nests of one length that are parted in other places are not alike', () => 
   const boards = nests.map(({ mark }, i) => board(i + 1, '4800', [mark, 10, 2973]));
   equal(alike({ boards, nests }).map(({ numbers }) => numbers), [[1, 3], [2]]);
   equal(alike({ boards }).map(({ numbers }) => numbers), [[1, 2, 3]]);
+});
+
+test('the parts of a board follow each other from end to end', () => {
+  const saw = { kerf: 4, retrim: 0, keep: 300 };
+  const told = one => segments(one, saw).map(({ kind, from, to }) => [kind, from, to]);
+  const one = { length: 3600, trim: 10, rest: 82, cuts: [{ from: 10, to: 2310 }, { from: 2314, to: 3514 }] };
+  equal(told(one), [['trim', 0, 10], ['cut', 10, 2310], ['kerf', 2310, 2314], ['cut', 2314, 3514], ['kerf', 3514, 3518], ['over', 3518, 3600]]);
+  const gone = { length: 3600, trim: 10, rest: 1482, cuts: [{ from: 914, to: 2114 }] };
+  equal(told(gone), [['lost', 0, 914], ['cut', 914, 2114], ['kerf', 2114, 2118], ['kept', 2118, 3600]]);
+  equal(told({ length: 1000, trim: 10, rest: 0, cuts: [{ from: 10, to: 998 }] }).at(-1), ['kerf', 998, 1000]);
+});
+
+test('what waits for a later stage is told', () => {
+  const ledger = { offcuts: [{ board: 5, fate: 'carried', length: 1286, madeIn: 1, usedIn: 3 }, { board: 5, fate: 'scrap', length: 82 }, { board: 6, fate: 'carried' }] };
+  equal(waiting({ ledger }, 5).map(({ length }) => length), [1286]);
 });

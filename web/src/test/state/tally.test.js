@@ -1,4 +1,4 @@
-import { bought, isDone, loseOf, pieceState, planFrom, setBought, setPiece, tickTask } from '../../main/resources/META-INF/resources/state/tally.js';
+import { bought, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPiece, spoiledOn, tickTask } from '../../main/resources/META-INF/resources/state/tally.js';
 import { equal, holds, test } from '../trial.js';
 
 const parts = [{ section: '100x200', boards: [{ number: 1, stock: '4800' }, { number: 2, stock: '4800' }] }];
@@ -14,10 +14,27 @@ test('a task is ticked with its day, and the tick comes off without a trace', ()
 test('the first cut names every board, so that none is taken for missing', () => {
   const cut = setPiece(parts, 1, 'M-1A', 'cut')({});
   equal(cut.tally.boards, [{ board: '#1', section: '100x200', stock: '4800', cut: ['M-1A'] }, { board: '#2', section: '100x200', stock: '4800' }]);
-  equal(pieceState(cut, 'M-1A'), 'cut');
+  equal([pieceState(cut, 1, 'M-1A'), pieceState(cut, 2, 'M-1A')], ['cut', 'wanted']);
   const spoiled = setPiece(parts, 1, 'M-1A', 'spoiled')(cut);
-  equal([pieceState(spoiled, 'M-1A'), spoiled.tally.boards[0].cut], ['spoiled', undefined]);
-  equal(pieceState(setPiece(parts, 1, 'M-1A', 'wanted')(spoiled), 'M-1A'), 'wanted');
+  equal([pieceState(spoiled, 1, 'M-1A'), spoiled.tally.boards[0].cut, spoiledOn(spoiled, 'M-1A')], ['spoiled', undefined, ['#1']]);
+  equal(pieceState(setPiece(parts, 1, 'M-1A', 'wanted')(spoiled), 1, 'M-1A'), 'wanted');
+});
+
+test('a spoiled piece is cut from another board, and a board that has to be bought is there once it is cut', () => {
+  const spoiled = setPiece(parts, 1, 'M-1A', 'spoiled')({});
+  const more = [{ ...parts[0], boards: [...parts[0].boards, { number: 3, stock: '2400' }] }];
+  const other = setPiece(more, 2, 'M-1B', 'cut')(spoiled);
+  equal(other.tally.boards.map(one => one.board), ['#1', '#2']);
+  const anew = setPiece(more, 3, 'M-1A', 'cut')(other);
+  equal(anew.tally.boards.map(one => [one.board, one.cut ?? one.spoiled]), [['#1', ['M-1A']], ['#2', ['M-1B']], ['#3', ['M-1A']]]);
+  equal([pieceState(anew, 1, 'M-1A'), pieceState(anew, 3, 'M-1A')], ['spoiled', 'cut']);
+});
+
+test('the pieces of a stage stand longest first, and the first day with work is open', () => {
+  const sawn = [{ section: '100x200', boards: [{ number: 1, cuts: [{ mark: 'a', length: 900, stage: 1 }, { mark: 'b', length: 800, stage: 2 }] }, { number: 2, cuts: [{ mark: 'c', length: 2300, stage: 1 }] }] }];
+  equal(piecesOf(sawn, 1).map(({ cut }) => cut.mark), ['c', 'a']);
+  const weekends = { days: [{ number: 0, parts: [{ task: 'x' }] }, { number: 1, parts: [] }, { number: 7, parts: [{ task: 'y' }] }] };
+  equal([dayToDo({}, weekends), dayToDo({ tally: { done: [{ task: 'x' }] } }, weekends), dayToDo({ tally: { done: [{ task: 'x' }, { task: 'y' }] } }, weekends)], [0, 7, 7]);
 });
 
 test('what a board loses opens it', () => {

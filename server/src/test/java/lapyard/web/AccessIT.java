@@ -46,8 +46,9 @@ class AccessIT {
         page.open(Page.TWO_BEDS);
         isClean(browser, "as opened");
         browser.click("[data-key=gardens]");
-        browser.click("[data-key=stand]");
-        browser.type("[data-key=\"stand width\"]", "100");
+        browser.click("[data-key=add]");
+        browser.click("[data-key=\"add bed\"]");
+        browser.type("[data-key=\"add width\"]", "100");
         isClean(browser, "the list of gardens, standing a bed, an error at its field");
         browser.prefers("prefers-color-scheme", "dark");
         browser.click("[data-key=start]");

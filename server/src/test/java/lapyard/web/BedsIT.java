@@ -18,12 +18,13 @@ class BedsIT {
     void bedIsStoodWithThreeEntriesAndTheSlipFollows(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.EMPTY);
         Browser browser = page.browser();
-        browser.click("[data-key=stand]");
-        browser.type("[data-key=\"stand width\"]", "7' 10 1/2\"");
+        browser.click("[data-key=add]");
+        browser.click("[data-key=\"add bed\"]");
+        browser.type("[data-key=\"add width\"]", "7' 10 1/2\"");
         assertEquals("= 2400.3 mm", browser.text("stand-bed length-field .note"));
-        browser.type("[data-key=\"stand width\"]", "2.4 m");
-        browser.type("[data-key=\"stand depth\"]", "1200+95");
-        browser.type("[data-key=\"stand courses\"]", "3");
+        browser.type("[data-key=\"add width\"]", "2.4 m");
+        browser.type("[data-key=\"add depth\"]", "1200+95");
+        browser.type("[data-key=\"add courses\"]", "3");
         browser.click("stand-bed button.main");
         JsonNode bed = page.stored(id).at("/beds/0");
         assertEquals(List.of(2400.0, 1295.0, 3.0), List.of(bed.path("width").asDouble(), bed.path("depth").asDouble(), bed.path("courses").asDouble()));
@@ -31,9 +32,10 @@ class BedsIT {
         page.says("where it stands", "Slip: ");
         String first = page.total();
 
-        browser.click("[data-key=stand]");
-        browser.enter("[data-key=\"stand width\"]", "1800 x 900");
-        assertEquals("900", browser.find("[data-key=\"stand depth\"]").getAttribute("value"));
+        browser.click("[data-key=add]");
+        browser.click("[data-key=\"add bed\"]");
+        browser.enter("[data-key=\"add width\"]", "1800 x 900");
+        assertEquals("900", browser.find("[data-key=\"add depth\"]").getAttribute("value"));
         browser.click("stand-bed button.main");
         assertEquals(2, page.stored(id).path("beds").size());
         assertFalse(first.equals(page.total()), "the slip follows");
@@ -44,17 +46,18 @@ class BedsIT {
     void wrongEntryIsToldAtItsFieldWithTheAmountAndAWayOut(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.EMPTY);
         Browser browser = page.browser();
-        browser.click("[data-key=stand]");
+        browser.click("[data-key=add]");
+        browser.click("[data-key=\"add bed\"]");
         for (String[] wrong : new String[][] {
             {"100", "400 too small"}, {"0", "0 is no width"}, {"-50", "-50 is no width"}, {"1e9", "is no unit of length"},
             {"12140", "140 longer than the yard"}, {"", "Nothing here yet"}, {"1,200", "two ways"}
         }) {
-            browser.type("[data-key=\"stand width\"]", wrong[0]);
+            browser.type("[data-key=\"add width\"]", wrong[0]);
             browser.click("stand-bed button.main");
             String note = browser.text("stand-bed length-field .note");
             assertTrue(note.contains(wrong[1]), note);
             assertTrue(note.matches("(?s).*(Write|Use) .*"), "a way out in: " + note);
-            assertEquals("true", browser.find("[data-key=\"stand width\"]").getAttribute("aria-invalid"));
+            assertEquals("true", browser.find("[data-key=\"add width\"]").getAttribute("aria-invalid"));
         }
         assertEquals(0, page.stored(id).path("beds").size());
     }
@@ -63,14 +66,15 @@ class BedsIT {
     void bedOfSixWallsIsStoodAndItsWallsAreMadeLonger(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.EMPTY);
         Browser browser = page.browser();
-        browser.click("[data-key=stand]");
-        browser.enter("[data-key=\"stand width\"]", "3000 x 2400");
-        browser.choose("[data-key=\"stand shape\"]", "L");
-        browser.type("[data-key=\"stand part width\"]", "2700");
-        browser.type("[data-key=\"stand part depth\"]", "900");
+        browser.click("[data-key=add]");
+        browser.click("[data-key=\"add bed\"]");
+        browser.enter("[data-key=\"add width\"]", "3000 x 2400");
+        browser.choose("[data-key=\"add shape\"]", "L");
+        browser.type("[data-key=\"add part width\"]", "2700");
+        browser.type("[data-key=\"add part depth\"]", "900");
         browser.click("stand-bed button.main");
         assertTrue(browser.text("stand-bed .parts .note").startsWith("200 too large"), "500 must stay of 3000");
-        browser.type("[data-key=\"stand part width\"]", "1200");
+        browser.type("[data-key=\"add part width\"]", "1200");
         browser.click("stand-bed button.main");
         assertEquals("[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]]", page.stored(id).at("/beds/0/outline").toString());
 
@@ -193,8 +197,8 @@ class BedsIT {
         String id = page.open(Page.TWO_BEDS);
         page.chooses("A");
         Browser browser = page.browser();
-        browser.enter("[data-key=\"bed width\"]", "3000");
-        browser.enter("[data-key=\"bed courses\"]", "4");
+        browser.enter("[data-key=\"tag width\"]", "3000");
+        browser.enter("[data-key=\"tag courses\"]", "4");
         browser.enter("[data-key=\"bed name\"]", "Herbs");
         browser.click("[data-key=\"stage 2\"]");
         browser.click("[data-key=\"bed mirror\"]");
@@ -218,7 +222,7 @@ class BedsIT {
         JsonNode bed = page.stored(id).at("/beds/0");
         assertFalse(bed.has("type"));
         assertEquals(2400, bed.path("width").asInt());
-        page.browser().enter("[data-key=\"bed width\"]", "2000");
+        page.browser().enter("[data-key=\"tag width\"]", "2000");
         assertEquals("T", page.stored(id).at("/beds/1/type").asText());
     }
 
@@ -271,16 +275,17 @@ class BedsIT {
     void bedIsStoodByTheSidesWalkedRoundIt(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.EMPTY);
         Browser browser = page.browser();
-        browser.click("[data-key=stand]");
-        browser.choose("[data-key=\"stand shape\"]", "sides");
-        browser.type("[data-key=\"stand sides\"]", "3000, 2500, 1000, 800 right");
+        browser.click("[data-key=add]");
+        browser.click("[data-key=\"add bed\"]");
+        browser.choose("[data-key=\"add shape\"]", "sides");
+        browser.type("[data-key=\"add sides\"]", "3000, 2500, 1000, 800 right");
         assertTrue(browser.text("stand-bed .parts .note").contains("left turns"));
-        browser.type("[data-key=\"stand sides\"]", "3 m, 800, 1000 right, 700, 1000 right, 1000, 1000, 2500");
-        browser.send("[data-key=\"stand sides\"]", Keys.ENTER);
+        browser.type("[data-key=\"add sides\"]", "3 m, 800, 1000 right, 700, 1000 right, 1000, 1000, 2500");
+        browser.send("[data-key=\"add sides\"]", Keys.ENTER);
         JsonNode bed = page.stored(id).at("/beds/0");
         assertEquals(8, bed.path("walls").size());
         assertEquals("right", bed.at("/walls/2/turn").asText());
-        page.browser().until("no course is there", "return document.querySelectorAll('lap-courses .course').length === 3");
+        page.browser().until("no course is there", "return document.querySelectorAll('lap-course-stack .course').length === 3");
     }
 
     @Test

@@ -31,7 +31,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A headless browser with a folder of its own. */
 final class Browser implements AutoCloseable {
     private static final List<String> BROWSERS = List.of("chromium", "chromium-browser", "google-chrome", "chrome");
-    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration PATIENCE = Duration.ofSeconds(Long.getLong("lapyard.patience", 60));
 
     final ChromeDriver driver;
     final Path downloads;

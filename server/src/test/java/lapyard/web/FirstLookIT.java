@@ -85,7 +85,7 @@ class FirstLookIT {
         String id = page.open(Page.TWO_BEDS);
         page.chooses("A");
         Browser browser = page.browser();
-        assertEquals(3, browser.all("lap-courses .course").size());
+        assertEquals(3, browser.all("lap-course-stack .course").size());
         browser.click("[data-key=\"course 1\"]");
         browser.until("the ring is not shown", "return document.querySelectorAll('lap-yard .bed.chosen .timber.lifted').length > 0");
         JsonNode pieces = page.server().get("api/gardens/" + id + "/job-sheet").at("/beds/0/pieces");

@@ -41,7 +41,7 @@ record Page(RunningServer server, Browser browser) {
 
     /** Waits until all is saved and the slip stands for what is saved. */
     void kept() {
-        browser.until("the garden is not saved and reckoned", "const garden = document.querySelector('lap-slip')?.garden;"
+        browser.until("the garden is not saved and reckoned", "const garden = document.querySelector('lap-yard')?.garden;"
                 + "return garden?.keeper.standing === 'kept' && garden.keeper.pending === null && garden.reckoning.standing === 'fresh'");
         browser.drawn();
     }
@@ -51,7 +51,13 @@ record Page(RunningServer server, Browser browser) {
                 + " return Boolean(bed) && document.activeElement === bed", bed);
         browser.keys(Keys.ENTER);
         browser.until("bed " + bed + " is not chosen", "return document.querySelector('lap-yard .bed.chosen')?.dataset.bed === arguments[0]"
-                + " && !document.querySelector('bed-card').hidden", bed);
+                + " && !document.querySelector('bed-tag').hidden", bed);
+    }
+
+    /** All about the bed in hand. */
+    void choosesInBeds(String bed) {
+        chooses(bed);
+        PlacesIT.opens(browser, "beds");
     }
 
     JsonNode stored(String id) throws IOException, InterruptedException {
@@ -91,7 +97,7 @@ record Page(RunningServer server, Browser browser) {
     }
 
     String total() {
-        String text = browser.text("#slip-total");
+        String text = browser.text("#order-total");
         assertTrue(text != null && text.matches(".*\\d.*"), () -> "the total reads " + text);
         return text;
     }

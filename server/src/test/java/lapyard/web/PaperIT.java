@@ -92,7 +92,7 @@ class PaperIT {
         String id = page.open(Page.TWO_BEDS);
         Browser browser = page.browser();
         page.chooses("B");
-        browser.enter("[data-key=\"bed width\"]", "2400");
+        browser.enter("[data-key=\"tag width\"]", "2400");
         page.kept();
         PlacesIT.opens(browser, "quote");
         browser.click("[data-key=variation]");

@@ -94,12 +94,12 @@ class TimberIT {
         page.chooses("A");
         browser.choose("[data-key=units]", "imperial");
         assertEquals("imperial", page.stored(id).path("units").asText());
-        assertEquals("7' 10 1/2\"", browser.find("[data-key=\"bed width\"]").getAttribute("value"));
+        assertEquals("7' 10 1/2\"", browser.find("[data-key=\"tag width\"]").getAttribute("value"));
         assertEquals("2400", page.stored(id).at("/beds/0/width").asText());
-        browser.enter("[data-key=\"bed depth\"]", "4' + 6\"");
+        browser.enter("[data-key=\"tag depth\"]", "4' + 6\"");
         assertEquals("1371.6", page.stored(id).at("/beds/0/depth").asText());
         browser.choose("[data-key=units]", "metric");
         assertFalse(page.stored(id).has("units"));
-        assertEquals("1371.6", browser.find("[data-key=\"bed depth\"]").getAttribute("value"));
+        assertEquals("1371.6", browser.find("[data-key=\"tag depth\"]").getAttribute("value"));
     }
 }

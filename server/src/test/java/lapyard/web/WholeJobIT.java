@@ -36,10 +36,11 @@ class WholeJobIT {
         browser.click("[data-key=\"draw right\"]");
         browser.click("[data-key=\"draw done\"]");
 
-        browser.click("[data-key=stand]");
-        browser.type("[data-key=\"stand width\"]", "2.4 m x 1.2 m");
-        browser.send("[data-key=\"stand width\"]", Keys.TAB);
-        browser.send("[data-key=\"stand courses\"]", Keys.ENTER);
+        browser.click("[data-key=add]");
+        browser.click("[data-key=\"add bed\"]");
+        browser.type("[data-key=\"add width\"]", "2.4 m x 1.2 m");
+        browser.send("[data-key=\"add width\"]", Keys.TAB);
+        browser.send("[data-key=\"add courses\"]", Keys.ENTER);
         page.kept();
         browser.click("[data-key=\"make type\"]");
         browser.click("[data-key=block]");

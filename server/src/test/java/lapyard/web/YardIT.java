@@ -16,18 +16,19 @@ import org.openqa.selenium.interactions.Actions;
 /** Several beds at once, distances that are typed, walls that are dragged, paths that are drawn. */
 @ExtendWith(Open.class)
 class YardIT {
-    private static final String THREE_BEDS = "{\"format\":1,\"name\":\"Row\"," + Page.YARD + ",\"beds\":["
+    static final String THREE_BEDS = "{\"format\":1,\"name\":\"Row\"," + Page.YARD + ",\"beds\":["
             + "{\"id\":\"A\",\"width\":1200,\"depth\":1200,\"courses\":2,\"at\":[1000,2000]},"
             + "{\"id\":\"B\",\"width\":1800,\"depth\":900,\"courses\":2,\"at\":[4000,2300]},"
             + "{\"id\":\"C\",\"width\":1200,\"depth\":1500,\"courses\":2,\"at\":[9000,2000]}]}";
 
-    private static String inHand(Browser browser) {
+    static String inHand(Browser browser) {
         return String.valueOf(browser.js("return document.querySelector('lap-yard').garden.choice.beds.join()"));
     }
 
     /** A place of the yard on the screen, whole pixels from the screen's corner. */
-    private static int[] pixel(Browser browser, double x, double y) {
-        List<?> at = (List<?>) browser.js("const { view } = document.querySelector('lap-yard'); return [view.x + arguments[0] * view.k, view.y - arguments[1] * view.k]", x, y);
+    static int[] pixel(Browser browser, double x, double y) {
+        List<?> at = (List<?>) browser.js("const yard = document.querySelector('lap-yard'); const { left, top } = yard.getBoundingClientRect();"
+                + " return [left + yard.view.x + arguments[0] * yard.view.k, top + yard.view.y - arguments[1] * yard.view.k]", x, y);
         return new int[] {(int) Math.round(((Number) at.get(0)).doubleValue()), (int) Math.round(((Number) at.get(1)).doubleValue())};
     }
 
@@ -48,6 +49,7 @@ class YardIT {
         to(more, pixel(browser, 9600, 2700)).click().keyUp(Keys.SHIFT).perform();
         assertEquals("A,B,C", inHand(browser));
 
+        PlacesIT.opens(browser, "beds");
         browser.click("[data-key=\"align front\"]");
         page.storedAt(id, 1, 4000, 2000);
         browser.click("[data-key=\"spread along\"]");
@@ -101,7 +103,7 @@ class YardIT {
     void oneBedBecomesABlockWithPathsBetween(Page page) throws IOException, InterruptedException {
         String id = page.open(THREE_BEDS);
         Browser browser = page.browser();
-        page.chooses("A");
+        page.choosesInBeds("A");
         browser.click("[data-key=block]");
         browser.enter("[data-key=\"block columns\"]", "9");
         browser.until("it is not said that the block is too wide", "return document.querySelector('.block .hint').textContent.includes('over the yard')");
@@ -210,23 +212,33 @@ class YardIT {
         page.says("that points are missing", "1 more wanted");
         browser.keys(Keys.ESCAPE);
         browser.until("it is not given up", "return window.drawn === null && document.querySelector('draw-bar').hidden");
-        browser.until("the bed's distances do not come back", "return !document.querySelector('lap-gaps').hidden && !document.querySelector('lap-courses').hidden");
+        browser.until("the bed's distances do not come back", "return !document.querySelector('lap-gaps').hidden && !document.querySelector('bed-tag').hidden");
         assertEquals(3, page.stored(id).path("beds").size());
     }
 
+    /** A finger that slides over a bed looks along the yard; the bed is carried once a tap took hold of it. */
     @Test
-    void fingerTakesABedAndCarriesIt(Page page) throws IOException, InterruptedException {
+    void fingerCarriesABedOnlyAfterATapTookHoldOfIt(Page page) throws IOException, InterruptedException {
         String id = page.open(THREE_BEDS);
         Browser browser = page.browser();
-        int[] from = pixel(browser, 1600, 2600);
-        int[] to = pixel(browser, 1600, 5600);
+        browser.js("document.querySelector('lap-yard').look({ ...document.querySelector('lap-yard').view })");
+        double before = ((Number) browser.js("return document.querySelector('lap-yard').view.y")).doubleValue();
+        slides(browser, pixel(browser, 1600, 2600), pixel(browser, 1600, 5600));
+        assertTrue(((Number) browser.js("return document.querySelector('lap-yard').view.y")).doubleValue() < before - 50, "the yard was not looked along");
+        assertEquals("", inHand(browser));
+        page.storedAt(id, 0, 1000, 2000);
+        touches(browser, "touchStart", new int[][] {pixel(browser, 1600, 2600)});
+        touches(browser, "touchEnd", new int[][] {});
+        assertEquals("A", inHand(browser));
+        slides(browser, pixel(browser, 1600, 2600), pixel(browser, 1600, 5600));
+        assertEquals(5000, page.stored(id).at("/beds/0/at/1").asDouble(), 60);
+    }
+
+    private static void slides(Browser browser, int[] from, int[] to) {
         touches(browser, "touchStart", new int[][] {from});
-        for (int i = 1; i <= 4; i++) touches(browser, "touchMove", new int[][] {{from[0], from[1] + (to[1] - from[1]) * i / 4}});
+        for (int i = 1; i <= 4; i++) touches(browser, "touchMove", new int[][] {{from[0] + (to[0] - from[0]) * i / 4, from[1] + (to[1] - from[1]) * i / 4}});
         browser.drawn();
         touches(browser, "touchEnd", new int[][] {});
-        JsonNode at = page.stored(id).at("/beds/0/at");
-        assertEquals(5000, at.get(1).asDouble(), 60);
-        assertEquals("A", inHand(browser));
     }
 
     @Test
@@ -258,7 +270,7 @@ class YardIT {
         browser.click("[data-key=several]");
     }
 
-    private static void touches(Browser browser, String type, int[][] points) {
+    static void touches(Browser browser, String type, int[][] points) {
         List<Map<String, Integer>> all = new ArrayList<>();
         for (int i = 0; i < points.length; i++) all.add(Map.of("x", points[i][0], "y", points[i][1], "id", i));
         browser.driver.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", all));

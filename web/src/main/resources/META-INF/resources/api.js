@@ -88,6 +88,16 @@ export const api = {
     return answer.headers.get('etag');
   },
 
+  /** Takes a garden off the list; the store keeps its history. */
+  async remove(id, revision) { await ask('DELETE', garden(id), { headers: { 'if-match': revision } }); },
+
+  /** Brings a deleted garden back as it was before. */
+  async bringBack(id) {
+    const { revision, revisions } = await read(await ask('GET', `${garden(id)}/revisions?limit=50`));
+    const last = revisions.find(one => one.kind !== 'deleted');
+    await ask('POST', `${garden(id)}/revisions/${last.number}/restore`, { headers: { 'if-match': `"${revision}"` } });
+  },
+
   /** @returns {Promise<object>} the job sheet of what is stored */
   async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
 

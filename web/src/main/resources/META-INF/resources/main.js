@@ -5,23 +5,23 @@ import { OpenPlaces } from './state/open-places.js';
 import { custom, h } from './elements/make.js';
 import { allPlaces } from './elements/places.js';
 import './elements/each-place.js';
-import './elements/bed-card.js';
-import './elements/beds-card.js';
+import './elements/bed-tag.js';
+import './elements/add-bed.js';
 import './elements/clash-ask.js';
 import './elements/draw-bar.js';
 import './elements/garden-title.js';
-import './elements/house-sill.js';
 import './elements/key-list.js';
-import './elements/lap-courses.js';
 import './elements/lap-gaps.js';
-import './elements/lap-side.js';
-import './elements/lap-weekends.js';
 import './elements/lap-yard.js';
-import './elements/place-row.js';
+import './elements/page-head.js';
 import './elements/red-thread.js';
-import './elements/stand-bed.js';
+import './elements/table-panel.js';
+import './elements/table-rail.js';
+import './elements/yard-tools.js';
+import { actsOf } from './elements/page-acts.js';
+import { Deleted } from './state/deleted.js';
 
-/** Puts the places round the yard and opens a garden: the one in the address, else the first of the store. */
+/** Puts the tables beside the yard and opens a garden: the one in the address, else the first of the store. */
 
 const page = document.getElementById('page');
 const heard = document.getElementById('heard');
@@ -32,7 +32,12 @@ const FIRST = { format: 1, name: 'First garden', ground: { outline: [[0, 0], [12
 /** Lines that stay to be heard. */
 const MOST_HEARD = 6;
 
-const places = new OpenPlaces(allPlaces(), localStorage);
+/** A screen that is as narrow or low as a phone's shows the yard or a table, not both. */
+const PHONE = matchMedia('(max-width: 820px), (max-height: 480px)');
+
+const places = new OpenPlaces(allPlaces(), localStorage, PHONE.matches ? null : 'slip');
+
+const deleted = new Deleted(localStorage);
 
 let garden = null;
 let news = null;
@@ -83,28 +88,40 @@ function askToken() {
 }
 
 function lay(gardens) {
+  const { signal } = laid();
   const make = (tag, props = {}) => custom(tag, { garden, ...props });
   const keys = document.createElement('key-list');
   const yard = make('lap-yard');
-  const hand = h('div.hand');
-  const card = make('bed-card');
-  hand.append(card, make('beds-card', { yard }));
-  const side = name => make('lap-side', { side: name, places, yard });
-  page.replaceChildren(
-    yard,
-    h('div.lee', {}, make('garden-title', { gardens }), hand, side('lee')),
-    h('div.strip', {}, side('strip')),
-    h('div.shelf', {}, side('foot')),
-    h('div.sill', {}, make('place-row', { places }), h('div.to-hand', {}, make('house-sill', { yard, keys }), make('lap-weekends'))),
-    make('lap-courses', { yard }),
-    make('lap-gaps', { yard }),
-    make('draw-bar', { yard }),
-    make('red-thread', { yard }),
-    make('clash-ask'),
-    keys);
+  const panel = make('table-panel', { places, yard });
+  const ground = h('div.ground', {}, yard, make('lap-gaps', { yard }), make('bed-tag', { yard }), make('yard-tools', { yard }), h('p.first', {}, ...firstWords()), make('draw-bar', { yard }));
+  page.replaceChildren(make('page-head', { gardens: [...gardens, ...deleted.all()] }), ground, panel, make('table-rail', { places }),
+    make('red-thread', { yard }), make('clash-ask'), keys);
   page.dataset.garden = garden.id;
   document.title = `${garden.plan.name || 'Garden'} · Lapyard`;
-  page.addEventListener('stand', () => standBed(hand, yard), { signal: laid() });
+  const acts = actsOf({ garden, yard, say, form: () => addBed(ground, yard), keys: () => keys.show() });
+  const on = (target, type, handler) => target.addEventListener(type, handler, { signal });
+  on(page, 'act', event => acts[event.detail.act]?.(event.detail));
+  for (const type of ['copy', 'cut']) on(document, type, event => {
+    if (isTyping(event.target)) return;
+    const text = acts[type]();
+    if (!text) return;
+    event.clipboardData.setData('text/plain', text);
+    event.preventDefault();
+  });
+  on(document, 'paste', event => { if (!isTyping(event.target)) acts.paste({ text: event.clipboardData.getData('text/plain') }); });
+  const show = () => { page.dataset.shown = places.shown ?? ''; };
+  on(places, 'change', show);
+  on(garden.choice, 'change', () => { page.classList.toggle('in-hand', garden.choice.beds.length > 0); });
+  show();
+}
+
+const isTyping = target => Boolean(target.closest?.('input, textarea, select, [contenteditable]')) || !getSelection().isCollapsed;
+
+/** What an empty yard says: what to do first. */
+function firstWords() {
+  const press = (text, act) => h('button', { type: 'button', onclick: act }, text);
+  return [h('strong', {}, 'An empty yard.'), ' ', press('Add the first bed', event => event.target.dispatchEvent(new CustomEvent('act', { detail: { act: 'add bed form' }, bubbles: true }))),
+    ' or ', press('say how the ground lies', () => openPlace('ground')), '. The order is there as soon as one bed is.'];
 }
 
 let ended = new AbortController();
@@ -113,24 +130,47 @@ let ended = new AbortController();
 function laid() {
   ended.abort();
   ended = new AbortController();
-  return ended.signal;
+  return ended;
 }
 
-function standBed(hand, yard) {
-  hand.querySelector('stand-bed')?.remove();
-  const form = custom('stand-bed', { garden });
-  form.addEventListener('stood', event => {
+function addBed(ground, yard) {
+  ground.querySelector('add-bed')?.remove();
+  if (PHONE.matches) places.close();
+  const form = custom('add-bed', { garden });
+  form.addEventListener('added', event => {
     yard.render();
     yard.focusBed(event.detail);
   });
   form.addEventListener('closed', () => {
     const within = form.contains(document.activeElement);
     form.remove();
-    hand.classList.remove('standing');
-    if (within) page.querySelector('[data-key="stand"]').focus();
+    if (within) page.querySelector('[data-key="add"]').focus();
   });
-  hand.classList.add('standing');
-  hand.prepend(form);
+  ground.append(form);
+  form.begin();
+}
+
+async function remove() {
+  const { id, plan, keeper } = garden;
+  try {
+    await api.remove(id, keeper.revision);
+    deleted.add({ id, name: plan.name ?? '' });
+    await open(null);
+    say(`${plan.name || 'The garden'} is deleted. Its name's menu brings it back.`);
+  } catch (problem) {
+    say(`Not deleted: ${problem.message}`);
+  }
+}
+
+async function bringBack(id) {
+  try {
+    await api.bringBack(id);
+    deleted.drop(id);
+    await open(id);
+    say('It is back.');
+  } catch (problem) {
+    say(`Not brought back: ${problem.message}`);
+  }
 }
 
 async function start(plan) {
@@ -162,7 +202,8 @@ page.addEventListener('open-place', event => openPlace(event.detail));
 page.addEventListener('say', event => say(event.detail));
 page.addEventListener('open-garden', event => open(event.detail));
 page.addEventListener('start-garden', event => start(event.detail));
-page.addEventListener('bed-gone', () => page.querySelector('lap-yard [data-bed][tabindex="0"], [data-key="stand"]')?.focus());
+page.addEventListener('delete-garden', remove);
+page.addEventListener('bring-back-garden', event => bringBack(event.detail));
 window.addEventListener('hashchange', () => { if (wanted() !== garden?.id) open(wanted()); });
 window.addEventListener('online', () => garden?.keeper.again());
 window.addEventListener('pagehide', () => garden?.rememberSteps());

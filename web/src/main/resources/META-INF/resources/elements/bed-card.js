@@ -1,9 +1,8 @@
 import { bounds } from '../geometry/outline.js';
-import { freePlace } from '../geometry/free-place.js';
 import { shown } from '../geometry/length.js';
 import { nameCheck, placeCheck, readCourses, readStage, readTurn, sideCheck } from '../state/checks.js';
-import { copyBed, lastBed, mirrorBed, moveBed, ownBed, placeBed, removeBed, setBed, stageBed, turnBed } from '../state/commands.js';
-import { bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
+import { mirrorBed, moveBed, ownBed, placeBed, setBed, stageBed, turnBed } from '../state/commands.js';
+import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
 import { exceptionsOf, followType, makeType } from '../state/types.js';
 import { labelOf } from '../state/working.js';
 import './bed-build.js';
@@ -14,15 +13,10 @@ import { GardenElement, h } from './make.js';
 import { patch } from './patch.js';
 import { shownNumber } from './shown-number.js';
 
-/** Room kept to the neighbours when a copy finds its own place, millimetres. */
-const CLEAR = 600;
-
 /** Quantities that say how the ground lies under a bed, and how its bottom course is fitted to it. */
 const LEVELS = /^(level|scribe)\./;
 
-const ENDS = { start: 'at its start', end: 'at its end', both: 'at both ends', none: 'at no end' };
-
-/** bed-card: the chosen bed's entries, what may be done with it, and what it takes, or the course that is lifted out. */
+/** bed-card: the chosen bed's entries, what may be done with it, and what it takes. Set `yard`. */
 export class BedCard extends GardenElement {
   #built = null;
   #fields = {};
@@ -80,14 +74,14 @@ export class BedCard extends GardenElement {
     this.#kind = h('p.kind');
     this.#takes = h('div.takes');
     this.replaceChildren(
-      h('header', {}, this.#head, h('button.quiet', { type: 'button', 'data-key': 'let go', onclick: () => this.garden.choice.takeBed(null) }, 'Let go')),
+      h('header', {}, this.#head, h('button.quiet', { type: 'button', 'data-key': 'let go of it', onclick: () => this.garden.choice.takeBed(null) }, 'Done')),
       this.#kind,
       h('div.fields', {}, f.name, f.width, f.depth, bed.type ? null : f.courses, f.stage, f.x, f.y, f.turn),
       h('div.verbs', {},
         this.#verb('Turn 90°', 'turn 90', () => this.turn()),
         this.#verb('Mirror', 'bed mirror', () => this.mirror()),
-        this.#verb('Copy', 'bed copy', () => this.copy()),
-        this.#verb('Delete', 'bed delete', () => this.remove())),
+        this.#verb('Duplicate', 'bed copy', () => this.yard.ask('duplicate')),
+        this.#verb('Delete', 'bed delete', () => this.yard.ask('delete'))),
       Object.assign(document.createElement('bed-build'), { garden: this.garden }),
       this.#takes);
   }
@@ -132,21 +126,20 @@ export class BedCard extends GardenElement {
     if (!bed.type) {
       return [`${size}. `, h('button.quiet', { type: 'button', 'data-key': 'make type', onclick: () => {
         this.#run(makeType(bed.id));
-        this.say(`${calledOf(bed)} is the first of type ${this.garden.bed.type}. The place Beds stands more of them.`);
+        this.say(`${calledOf(bed)} is the first of type ${this.garden.bed.type}. Beds adds more of them.`);
       } }, 'Make a type of it')];
     }
     const differs = exceptionsOf(this.garden.plan, bed.id);
     const others = bedsOf(this.garden.plan).filter(one => one.type === bed.type).length;
     return [`Type ${bed.type}, ${others} of them: ${size}, ${bed.courses} courses. `,
       differs.length ? `Differs in ${differs.join(', ')}. ` : null,
-      differs.length ? h('button.quiet', { type: 'button', 'data-key': 'follow', onclick: () => this.#run(followType(bed.id)) }, 'Let it follow') : null,
+      differs.length ? h('button.quiet', { type: 'button', 'data-key': 'follow', onclick: () => this.#run(followType(bed.id)) }, 'Make it like its type') : null,
       h('button.quiet', { type: 'button', 'data-key': 'own', onclick: () => this.#run(ownBed(bed.id)) }, 'Make it a bed of its own')];
   }
 
   #showTakes(bed) {
     const part = this.garden.reckoning.bed(bed.id);
-    const { course } = this.garden.choice;
-    patch(this.#takes, part ? course ? this.#courseCard(part, course) : this.#quantities(part) : []);
+    patch(this.#takes, part ? this.#quantities(part) : []);
   }
 
   #quantities(part) {
@@ -162,17 +155,6 @@ export class BedCard extends GardenElement {
       bedStanding(this.garden.choice, part)];
   }
 
-  #courseCard(part, course) {
-    const units = unitsOf(this.garden.plan);
-    const pieces = (part.pieces ?? []).filter(piece => piece.course === course);
-    return [h('h3', {}, `Course ${course}`),
-      h('table', {},
-        h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'Mark'), h('th', { scope: 'col' }, 'Length'), h('th', { scope: 'col' }, 'Runs past'))),
-        h('tbody', {}, pieces.map(piece => h('tr', {},
-          h('th', { scope: 'row' }, piece.mark), h('td', {}, shown(piece.length, units)), h('td', {}, ENDS[piece.runsPast] ?? ''))))),
-      h('p.hint', {}, `Together ${shown(pieces.reduce((sum, piece) => sum + piece.length, 0), units)}.`)];
-  }
-
   turn(degrees = 90) {
     const { bed } = this.garden;
     this.#run(turnBed(bed.id, degrees));
@@ -183,22 +165,6 @@ export class BedCard extends GardenElement {
     const { bed } = this.garden;
     this.#run(mirrorBed(bed.id));
     this.say(`${calledOf(bed)} ${this.garden.bed.placement.mirror ? 'mirrored' : 'as drawn again'}.`);
-  }
-
-  copy() {
-    const { bed, plan } = this.garden;
-    const placedOwn = bed.outline.map(([x, y]) => [x - bed.placement.at[0], y - bed.placement.at[1]]);
-    const at = freePlace(placedOwn, bedsOf(plan).map(one => one.outline), yardOf(plan), CLEAR);
-    this.#run(copyBed(bed.id, at));
-    this.garden.choice.takeBed(lastBed(this.garden.plan));
-    this.say(`Bed ${this.garden.choice.bed} stands, a copy of ${calledOf(bed)}.`);
-  }
-
-  remove() {
-    const { bed } = this.garden;
-    this.#run(removeBed(bed.id));
-    this.say(`${calledOf(bed)} is deleted. Undo brings it back.`);
-    this.dispatchEvent(new CustomEvent('bed-gone', { bubbles: true }));
   }
 }
 

@@ -1,6 +1,6 @@
 import { MOST_BEDS, blockCheck, readBlock, readCourses, readStage } from '../state/checks.js';
 import { setBed, stageBed } from '../state/commands.js';
-import { alignBeds, arrayBeds, blockOf, boxOf, lastBeds, moveBeds, removeBeds, setBeds, spreadBeds, turnBeds } from '../state/group.js';
+import { alignBeds, arrayBeds, blockOf, boxOf, lastBeds, moveBeds, setBeds, spreadBeds, turnBeds } from '../state/group.js';
 import { USUAL, bedsOf, unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
@@ -33,7 +33,7 @@ export class BedsCard extends GardenElement {
   #head(ids) {
     const box = boxOf(this.garden.plan, ids);
     const say = mm => this.yard.lengthText(mm);
-    return [h('header', {}, h('h2', {}, `${ids.length} beds`), h('button.quiet', { type: 'button', 'data-key': 'let go all', onclick: () => this.garden.choice.takeBed(null) }, 'Let go')),
+    return [h('header', {}, h('h2', {}, `${ids.length} beds`), h('button.quiet', { type: 'button', 'data-key': 'let go all', onclick: () => this.garden.choice.takeBed(null) }, 'Done')),
       h('p.kind', {}, `${ids.slice(0, 12).join(', ')}${ids.length > 12 ? ` and ${ids.length - 12} more` : ''}: ${say(box.right - box.left)} by ${say(box.back - box.front)} together, `
         + `${say(box.left)} along, ${say(box.front)} away.`)];
   }
@@ -48,24 +48,8 @@ export class BedsCard extends GardenElement {
     return h('div.verbs', {},
       verb('Turn 90°', 'all turn', said(ids => turnBeds(ids, { turn: 90 }), 'turned.')),
       verb('Mirror', 'all mirror', said(ids => turnBeds(ids, { mirror: true }), 'mirrored.')),
-      verb('Copy', 'all copy', () => this.#copy()),
-      verb('Delete', 'all delete', () => this.#delete()));
-  }
-
-  #copy() {
-    const { plan } = this.garden;
-    const box = boxOf(plan, this.ids);
-    const count = this.ids.length;
-    this.#run(arrayBeds(this.ids, { columns: 2, rows: 1, across: USUAL.pathWidth, away: 0 }));
-    this.garden.choice.takeBeds(lastBeds(this.garden.plan, count));
-    this.say(`${count} copies stand ${this.yard.lengthText(box.right - box.left + USUAL.pathWidth)} to the right.`);
-  }
-
-  #delete() {
-    const count = this.ids.length;
-    this.#run(removeBeds(this.ids));
-    this.say(`${count} beds are deleted. Undo brings them back.`);
-    this.dispatchEvent(new CustomEvent('bed-gone', { bubbles: true }));
+      verb('Duplicate', 'all copy', () => this.yard.ask('duplicate')),
+      verb('Delete', 'all delete', () => this.yard.ask('delete')));
   }
 
   #lines() {
@@ -101,7 +85,7 @@ export class BedsCard extends GardenElement {
     const beds = this.garden.beds;
     const same = pick => (beds.every(bed => pick(bed) === pick(beds[0])) ? pick(beds[0]) : undefined);
     const all = (label, key, pick, read) => countField({ label, read, key: `all ${key}`, value: same(pick), hint: same(pick) === undefined ? 'they differ' : undefined,
-      oncount: ({ detail }) => this.#run(setBeds(this.ids, id => key === 'stage' ? stageBed(id, detail) : setBed(id, { [key]: detail }))) });
+      oncount: ({ detail }) => this.#run(setBeds(this.ids, id => (key === 'stage' ? stageBed(id, detail) : setBed(id, { [key]: detail })))) });
     return [h('h3', {}, 'All of them'),
       h('div.fields', {}, all('Courses', 'courses', bed => bed.courses, readCourses), all('Stage', 'stage', bed => bed.stage, readStage))];
   }
@@ -151,14 +135,14 @@ export class BedsCard extends GardenElement {
       if (more + bedsOf(this.garden.plan).length > MOST_BEDS || more < 1) return tell();
       this.#run(arrayBeds(this.ids, block, { paths: paths.checked }));
       this.garden.choice.takeBeds([...this.ids, ...lastBeds(this.garden.plan, more)]);
-      this.say(`${more} more beds stand.`);
+      this.say(`${more} more beds are added.`);
       return undefined;
     };
     return h('details.block', { 'data-key': 'block form', ontoggle: () => tell() }, h('summary', { 'data-key': 'block' }, 'Columns and rows of it'),
       h('form', { novalidate: true, onsubmit: submit },
         h('div.fields', {}, Object.values(fields)),
         h('label.wall', {}, paths, 'lay the paths between'), note,
-        h('div.verbs', {}, h('button', { type: 'submit', 'data-key': 'block stand' }, 'Stand them'))));
+        h('div.verbs', {}, h('button', { type: 'submit', 'data-key': 'block stand' }, 'Add them'))));
   }
 }
 

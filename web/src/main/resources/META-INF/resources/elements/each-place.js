@@ -1,11 +1,14 @@
-/** Every place round the yard: see places.js. */
+/** Every place of the page: see places.js. */
 import './lap-beds.js';
 import './lap-catalogue.js';
+import './lap-course-stack.js';
 import './lap-days.js';
 import './lap-ground.js';
+import './lap-hand-over.js';
 import './lap-load-in.js';
 import './lap-paths.js';
 import './lap-pegs.js';
+import './lap-people.js';
 import './lap-quote.js';
 import './lap-rack.js';
 import './lap-revisions.js';
@@ -14,5 +17,7 @@ import './lap-saw-day.js';
 import './lap-sheets.js';
 import './lap-slip.js';
 import './lap-snags.js';
+import './lap-stages.js';
+import './lap-sun.js';
 import './lap-tally.js';
 import './lap-try-out.js';

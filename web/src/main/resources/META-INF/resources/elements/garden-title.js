@@ -1,12 +1,18 @@
 import { lengthField } from './length-field.js';
 import { countField } from './count-field.js';
+import { readLengths } from '../geometry/length.js';
+import { rectangle } from '../geometry/outline.js';
+import { roomFor } from '../state/room.js';
 import { nameCheck } from '../state/checks.js';
-import { nameGarden } from '../state/commands.js';
+import { nameGarden, showIn } from '../state/commands.js';
 import { unitsOf } from '../state/plan.js';
 import { GardenElement, h } from './make.js';
 
 /** A yard a new garden begins with until it is measured, millimetres. */
 const NEW_YARD = { width: 12000, depth: 9000 };
+
+/** What a yard can be made of, before it is drawn more closely. */
+const SURFACES = [['', 'not said yet'], ['grass', 'grass'], ['soil', 'soil'], ['slab', 'slabs'], ['concrete', 'concrete'], ['gravel', 'gravel'], ['deck', 'a deck']];
 
 const named = text => {
   const wrong = text.trim() === '' ? 'Nothing here yet. Write a name.' : nameCheck(text);
@@ -15,7 +21,7 @@ const named = text => {
 
 /**
  * garden-title: which garden this is, how it is kept, and the way to the others. Set `gardens` (the list).
- * Fires `open-garden` (detail: id) and `start-garden` (detail: the first document).
+ * Fires `open-garden` (detail: id), `start-garden` (detail: the first document) and `delete-garden`.
  */
 export class GardenTitle extends GardenElement {
   #folded = true;
@@ -23,6 +29,12 @@ export class GardenTitle extends GardenElement {
 
   attached() {
     this.follow([this.garden.plans, this.garden.keeper], () => this.render());
+    this.listen(document, 'pointerdown', event => { if (!this.#folded && !this.contains(event.target)) this.#fold(true); });
+    this.listen(this, 'keydown', event => {
+      if (event.key !== 'Escape' || this.#folded) return;
+      this.#fold(true);
+      this.querySelector('[data-key="gardens"]').focus();
+    });
     this.render();
   }
 
@@ -31,16 +43,23 @@ export class GardenTitle extends GardenElement {
     const { keeper } = this.garden;
     const { text, acts } = standingOf(keeper);
     this.rebuild(
-      h('h1', {}, name),
+      h('h1', {}, h('button', { type: 'button', 'data-key': 'gardens', title: name, 'aria-expanded': String(!this.#folded), onclick: () => this.#fold(!this.#folded) }, name)),
       h('p', { class: `standing ${keeper.standing}` }, text, acts.map(([label, act]) => h('button.quiet', { type: 'button', 'data-key': label, onclick: act }, label))),
-      h('div.verbs', {},
-        h('button', { type: 'button', 'data-key': 'gardens', 'aria-expanded': String(!this.#folded), onclick: () => this.#fold(!this.#folded) }, 'Gardens'),
-        h('button', { type: 'button', 'data-key': 'start', 'aria-expanded': String(this.#asking === 'start'), onclick: () => this.#ask('start') }, 'New'),
-        h('button', { type: 'button', 'data-key': 'copy', onclick: () => this.#copy() }, 'Copy'),
-        h('button', { type: 'button', 'data-key': 'rename', 'aria-expanded': String(this.#asking === 'rename'), onclick: () => this.#ask('rename') }, 'Rename')),
-      this.#form,
-      this.#folded ? null : this.#list());
+      this.#folded ? null : this.#menu());
     this.#sayStanding(text);
+  }
+
+  #menu() {
+    const verb = (text, key, act, more = {}) => h('button', { type: 'button', 'data-key': key, onclick: act, ...more }, text);
+    return h('div.garden-menu', { 'data-key': 'garden menu' },
+      h('div.verbs', {},
+        verb('New', 'start', () => this.#ask('start'), { 'aria-expanded': String(this.#asking === 'start') }),
+        verb('Copy', 'copy', () => this.#copy()),
+        verb('Rename', 'rename', () => this.#ask('rename'), { 'aria-expanded': String(this.#asking === 'rename') }),
+        verb('Delete', 'delete garden', () => this.dispatchEvent(new CustomEvent('delete-garden', { bubbles: true }))),
+        h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.garden.plans.run(showIn(event.target.value)) },
+          [['metric', 'mm'], ['imperial', 'ft, in']].map(([value, text]) => h('option', { value, selected: value === unitsOf(this.garden.plan) }, text)))),
+      this.#form, this.#list());
   }
 
   #sayStanding(text) {
@@ -58,7 +77,14 @@ export class GardenTitle extends GardenElement {
   }
 
   #list() {
-    return h('ul.gardens', {}, this.gardens.map(({ id, name }) => h('li', {},
+    const gone = this.gardens.filter(({ deleted }) => deleted);
+    return [this.#those(this.gardens.filter(({ deleted }) => !deleted)), gone.length ? [h('h3', {}, 'Deleted'), h('ul.gardens', {}, gone.map(({ id, name, deleted }) => h('li', {},
+      h('button', { type: 'button', 'data-key': `bring back ${id}`, onclick: () => this.dispatchEvent(new CustomEvent('bring-back-garden', { detail: id, bubbles: true })) },
+        `Bring back ${name || id}, deleted ${new Date(deleted).toLocaleDateString([], { dateStyle: 'medium' })}`))))] : null];
+  }
+
+  #those(gardens) {
+    return h('ul.gardens', {}, gardens.map(({ id, name }) => h('li', {},
       h('button', {
         type: 'button', 'data-key': `garden ${id}`, 'aria-current': id === this.garden.id ? 'true' : null,
         onclick: () => this.dispatchEvent(new CustomEvent('open-garden', { detail: id, bubbles: true })),
@@ -68,7 +94,6 @@ export class GardenTitle extends GardenElement {
   #ask(what) {
     const within = this.#form?.contains(document.activeElement) ? this.#asking : null;
     this.#asking = this.#asking === what ? null : what;
-    if (this.#asking) this.#folded = true;
     this.#form = this.#asking ? this.#made() : null;
     this.render();
     this.querySelector(this.#asking ? 'form input' : `[data-key="${within}"]`)?.focus();
@@ -84,27 +109,36 @@ export class GardenTitle extends GardenElement {
     const name = countField({ label: 'Name', mode: 'text', read: named, key: 'ask name', value: starting ? undefined : this.garden.plan.name ?? '' });
     const width = starting && lengthField({ label: 'Yard, along the house', units, mm: NEW_YARD.width, check: positive, many: true, key: 'ask width' });
     const depth = starting && lengthField({ label: 'Yard, away from it', units, mm: NEW_YARD.depth, check: positive, key: 'ask depth' });
+    const surface = starting && h('select', { id: 'ask-surface', 'data-key': 'ask surface' }, SURFACES.map(([value, text]) => h('option', { value }, text)));
+    const bed = starting && lengthField({ label: 'First bed', units, mm: undefined, check: positive, many: true, key: 'ask bed', hint: '2400 x 1200; empty: none yet' });
     const fields = [name, width, depth].filter(Boolean);
     if (starting) width.addEventListener('length', event => { if (event.detail.more) depth.show(event.detail.more); });
     const submit = event => {
       event.preventDefault();
       const wrong = fields.find(field => !field.confirm());
       if (wrong) return wrong.input.focus();
-      this.#ask(null);
-      if (starting) this.#start(name.entry, width.length, depth.length);
+      const first = starting && bed.input.value.trim() ? readLengths(bed.input.value).mm : null;
+      if (starting && bed.input.value.trim() && !first) return bed.input.focus();
+      this.#fold(true);
+      if (starting) this.#start(name.entry, [width.length, depth.length], surface.value, [first].flat().filter(Boolean));
       else this.garden.plans.run(nameGarden(name.entry));
       return undefined;
     };
     return h('form', { novalidate: true, 'aria-label': starting ? 'Start a garden' : 'Rename the garden', onsubmit: submit },
       ...fields,
-      h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': 'ask yes' }, starting ? 'Start it' : 'Write it'),
-        h('button', { type: 'button', 'data-key': 'ask no', onclick: () => this.#ask(this.#asking) }, 'Leave it')));
+      starting ? [h('div.field', {}, h('label', { for: 'ask-surface' }, 'What the ground is'), surface), bed] : null,
+      h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': 'ask yes' }, starting ? 'Start it' : 'Rename it'),
+        h('button', { type: 'button', 'data-key': 'ask no', onclick: () => this.#ask(this.#asking) }, 'Cancel')));
   }
 
-  #start(name, width, depth) {
+  /** The yard, what it is made of, and the first bed, as far as they were said. */
+  #start(name, [width, depth], kind, [bedWidth, bedDepth = bedWidth]) {
     const { units, currency } = this.garden.plan;
-    this.#send({ format: 1, name, ...(currency ? { currency } : {}), ...(units ? { units } : {}),
-      ground: { outline: [[0, 0], [width, 0], [width, depth], [0, depth]] }, beds: [] });
+    const outline = [[0, 0], [width, 0], [width, depth], [0, depth]];
+    const plan = { format: 1, name, ...(currency ? { currency } : {}), ...(units ? { units } : {}),
+      ground: { outline, ...(kind ? { surfaces: [{ kind, outline }] } : {}) }, beds: [] };
+    if (bedWidth) plan.beds.push({ id: 'A', width: bedWidth, depth: bedDepth, at: roomFor(rectangle(bedWidth, bedDepth), plan, null).at });
+    this.#send(plan);
   }
 
   #copy() { this.#send({ ...this.garden.plan, name: `${this.garden.plan.name || 'Garden'}, copy` }); }
@@ -118,8 +152,8 @@ function standingOf(keeper) {
     case 'saving': return { text: 'Saving …', acts: [] };
     case 'away': return {
       text: keeper.storageFull
-        ? 'The server is away, and this browser has no room to keep your changes over a reload. Leave the page open. '
-        : 'The server is away. Your changes are kept in this browser and sent when it is back. ',
+        ? 'The server cannot be reached, and this browser has no room to keep your changes over a reload. Leave the page open. '
+        : 'The server cannot be reached. Your changes are kept in this browser and sent when it is back. ',
       acts: [['Try now', () => keeper.again()]],
     };
     case 'refused': return { text: `Not saved: ${keeper.snags[0]?.text ?? 'the store refuses it.'}`, acts: [] };

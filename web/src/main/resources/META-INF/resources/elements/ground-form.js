@@ -59,7 +59,7 @@ export class GroundForm extends GardenElement {
       ...(spec.hint ? [h('p.hint', {}, spec.hint)] : []),
       ...rows,
       ...(this.#list && !spec.fixed ? [h('button', {
-        type: 'button', 'data-key': `add ${this.form}`, 'aria-disabled': short ? 'true' : null, onclick: () => (short ? this.say(`Stand ${spec.needsBeds} beds first.`) : this.#add()),
+        type: 'button', 'data-key': `add ${this.form}`, 'aria-disabled': short ? 'true' : null, onclick: () => (short ? this.say(`Add ${spec.needsBeds} beds first.`) : this.#add()),
       }, `Add a ${spec.one}`)] : []));
     if (focused !== undefined) this.querySelector(`[data-key="${CSS.escape(focused)}"]`)?.focus();
   }
@@ -71,7 +71,7 @@ export class GroundForm extends GardenElement {
     return h('fieldset', { 'data-row': `${this.form} ${i}` },
       h('legend', {}, this.#spec.fixed ? `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${thing.name ?? thing.id ?? ''}` : name.charAt(0).toUpperCase() + name.slice(1)),
       h('div.fields', {}, fields),
-      this.#spec.fixed ? null : h('button.quiet', { type: 'button', 'data-key': `drop ${this.form} ${i}`, 'aria-label': `Take out ${name}`, onclick: () => this.#drop(i, name) }, 'Take out'));
+      this.#spec.fixed ? null : h('button.quiet', { type: 'button', 'data-key': `drop ${this.form} ${i}`, 'aria-label': `Take out ${name}`, onclick: () => this.#drop(i, name) }, 'Delete'));
   }
 
   #field(field, path, i) {
@@ -142,7 +142,7 @@ export class GroundForm extends GardenElement {
     this.garden.plans.run(dropFrom(path, i));
     this.render();
     this.querySelector(`[data-key="add ${this.form}"]`)?.focus();
-    return this.say(`${name} is taken out. Undo brings it back.`);
+    return this.say(`${name} is deleted. Undo brings it back.`);
   }
 }
 

@@ -1,25 +1,29 @@
-import { freePlace } from '../geometry/free-place.js';
 import { shown } from '../geometry/length.js';
-import { widened } from '../geometry/outline.js';
 import { nameCheck, sideCheck } from '../state/checks.js';
 import { lastBed } from '../state/commands.js';
-import { USUAL, bedsOf, calledOf, unitsOf, yardOf } from '../state/plan.js';
+import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
+import { roomFor, saidOfRoom } from '../state/room.js';
 import { followType, readTypes, removeType, setDefaults, setType, sizeOf, standType, typeLaid } from '../state/types.js';
+import './bed-card.js';
+import './beds-card.js';
 import { buildFields } from './build-fields.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
-import { GardenElement, h } from './make.js';
+import { custom, GardenElement, h } from './make.js';
+import { patch } from './patch.js';
 import { place } from './places.js';
 
-/** Room kept to the neighbours when one more is stood, millimetres. */
-const CLEAR = 600;
-
-/** lap-beds: the types and what differs from them, all beds, and how beds of this garden are usually built. */
+/** lap-beds: all about what is in hand, the types and what differs from them, all beds, and how beds are usually built here. */
 export class LapBeds extends GardenElement {
   attached() {
+    const make = tag => custom(tag, { garden: this.garden, yard: this.yard });
+    this.#list = h('div');
+    this.replaceChildren(make('bed-card'), make('beds-card'), this.#list);
     this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.render();
   }
+
+  #list;
 
   #run(command) { this.garden.plans.run(command); }
 
@@ -27,13 +31,13 @@ export class LapBeds extends GardenElement {
     const { plan } = this.garden;
     const types = readTypes(plan);
     const own = bedsOf(plan).filter(bed => !bed.type);
-    this.rebuild(
+    patch(this.#list, [
       h('h3', {}, 'Types'),
       types.length ? null : h('p.hint', {}, 'None yet. Take a bed in hand and make a type of it: then it is placed many times and changed once.'),
       h('ul.types', {}, types.map(type => this.#type(type))),
       own.length ? [h('h3', {}, types.length ? 'Beds of their own' : 'Beds'), h('ul.own', {}, own.map(bed => this.#bed(bed)))] : null,
       h('details', {}, h('summary', { 'data-key': 'usual' }, 'How beds are usually built here'),
-        h('div.fields', {}, buildFields({ plan, key: 'usual', isUsual: true, layers: { own: plan.defaults ?? {} }, set: fields => this.#run(setDefaults(fields)) }))));
+        h('div.fields', {}, buildFields({ plan, key: 'usual', isUsual: true, layers: { own: plan.defaults ?? {} }, set: fields => this.#run(setDefaults(fields)) })))]);
   }
 
   #type({ id, name, type, beds, exceptions }) {
@@ -45,10 +49,10 @@ export class LapBeds extends GardenElement {
       onlength: ({ detail }) => this.#run(setType(id, { [key]: detail.mm })) });
     return h('li', { 'data-key': `type ${id}` },
       h('div.row', {}, h('p', {}, h('strong', {}, name || `Type ${id}`), ` ${shown(width, units)} × ${shown(depth, units)} · ${laid.courses}, ${beds.length} of them`),
-        h('button', { type: 'button', 'data-key': `type ${id} stand`, onclick: () => this.#stand(id) }, 'Stand one')),
+        h('button', { type: 'button', 'data-key': `type ${id} stand`, onclick: () => this.#stand(id) }, 'Add one')),
       beds.length ? h('p.placed', {}, beds.map(bed => this.#to(bed))) : null,
       exceptions.map(({ bed, keys }) => h('p.differs', { 'data-key': `differs ${bed}` }, `${bed} differs in ${keys.join(', ')}. `,
-        h('button.quiet', { type: 'button', 'data-key': `follow ${bed}`, onclick: () => this.#run(followType(bed)) }, 'Let it follow'))),
+        h('button.quiet', { type: 'button', 'data-key': `follow ${bed}`, onclick: () => this.#run(followType(bed)) }, 'Make it like its type'))),
       h('details', {}, h('summary', { 'data-key': `type ${id} edit` }, 'Change the type'),
         h('div.fields', {},
           countField({ label: 'Name', mode: 'text', key: `type ${id} name`, value: name, read: text => (nameCheck(text) ? { error: nameCheck(text) } : { value: text.trim() }),
@@ -72,14 +76,14 @@ export class LapBeds extends GardenElement {
 
   #stand(id) {
     const { plan } = this.garden;
-    const paths = (plan.paths ?? []).filter(path => path.line?.length > 1).map(path => widened(path.line, path.width ?? USUAL.pathWidth));
-    const at = freePlace(typeLaid(plan, id).own, [...bedsOf(plan).map(bed => bed.outline), ...paths], yardOf(plan), CLEAR);
+    const room = roomFor(typeLaid(plan, id).own, plan, this.garden.reckoning.sheet);
+    const { at } = room;
     this.#run(standType(id, at));
     const bed = lastBed(this.garden.plan);
     this.garden.choice.takeBed(bed);
-    this.say(`Bed ${bed} stands ${this.yard.lengthText(at[0])} along and ${this.yard.lengthText(at[1])} away from the house.`);
+    this.say(`Bed ${bed} is added, ${this.yard.lengthText(at[0])} along and ${this.yard.lengthText(at[1])} away from the house.${saidOfRoom(room)}`);
   }
 }
 
 customElements.define('lap-beds', LapBeds);
-place({ key: 'beds', title: 'Beds', tag: 'lap-beds', side: 'lee', order: 30 });
+place({ key: 'beds', title: 'Beds', tag: 'lap-beds', table: 'lay-out', order: 20 });

@@ -199,4 +199,4 @@ function told(supplier, currency) {
 const capital = text => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 customElements.define('lap-catalogue', LapCatalogue);
-place({ key: 'catalogue', title: 'Catalogue', tag: 'lap-catalogue', side: 'lee', order: 70 });
+place({ key: 'catalogue', title: 'Merchants', tag: 'lap-catalogue', table: 'buy', order: 30 });

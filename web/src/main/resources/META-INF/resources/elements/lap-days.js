@@ -21,7 +21,7 @@ export class LapDays extends GardenElement {
 
   render() {
     const { weekends } = this;
-    if (!weekends?.days.some(day => day.parts.length)) return this.rebuild(h('p.hint', {}, 'Nothing to do yet: stand a bed.'), this.#who());
+    if (!weekends?.days.some(day => day.parts.length)) return this.rebuild(h('p.hint', {}, 'Nothing to do yet: add a bed.'), this.#who());
     const groups = weekendsOf(weekends);
     const days = weekends.days;
     if (!days.some(day => day.number === this.#open)) this.#open = days.find(day => day.parts.length)?.number ?? null;
@@ -91,4 +91,4 @@ export class LapDays extends GardenElement {
 }
 
 customElements.define('lap-days', LapDays);
-place({ key: 'weekends', title: 'Weekends', tag: 'lap-days', side: 'foot', order: 100 });
+place({ key: 'weekends', title: 'Weekends', tag: 'lap-days', table: 'build', order: 50, wide: true });

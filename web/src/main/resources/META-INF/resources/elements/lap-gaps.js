@@ -4,7 +4,7 @@ import { toScreen } from '../geometry/view.js';
 import { boxOf, moveBeds } from '../state/group.js';
 import { unitsOf } from '../state/plan.js';
 import { lengthField } from './length-field.js';
-import { GardenElement, h } from './make.js';
+import { GardenElement, h, s } from './make.js';
 import { around } from './yard/around.js';
 
 /** Which way a bed goes when the room on a side grows. */
@@ -15,9 +15,6 @@ const SIDES = { left: 'to the left', right: 'to the right', front: 'towards the 
 /** Room that a distance takes on the screen, pixels. */
 const WIDE = 54;
 const HIGH = 26;
-
-/** Room the stack of courses takes behind a bed, pixels. */
-const STACK = 112;
 
 /** lap-gaps: round the beds in hand, the distance to each neighbour, which can be typed over. Set `yard`. */
 export class LapGaps extends GardenElement {
@@ -42,7 +39,7 @@ export class LapGaps extends GardenElement {
     }
     const { beds: others, yard } = around(plan, choice.beds);
     this.#gaps = neighbours(beds.map(bed => bed.outline), others, yard);
-    this.rebuild(this.#gaps.map(gap => this.#field(gap)));
+    this.rebuild(s('svg.lines', { 'aria-hidden': 'true', focusable: 'false' }), this.#gaps.map(gap => this.#field(gap)));
     this.#place();
   }
 
@@ -70,20 +67,22 @@ export class LapGaps extends GardenElement {
     if (this.hidden) return;
     this.classList.toggle('away', Boolean(this.yard.carried));
     if (this.yard.carried) return;
-    const { view, frame } = this.yard;
+    const { view } = this.yard;
     const box = boxOf(this.garden.plan, this.garden.choice.beds) ?? bounds([[0, 0]]);
+    const lines = this.querySelector('svg.lines');
+    lines.replaceChildren();
     for (const { side, from, to } of this.#gaps) {
       const field = this.querySelector(`[data-key="gap field ${side}"]`);
       if (!field) continue;
       const [dx, dy] = WAY[side];
       const [fromX, fromY] = toScreen(view, side === 'left' || side === 'right' ? [side === 'left' ? box.left : box.right, from[1]] : [from[0], side === 'front' ? box.front : box.back]);
       const [toX, toY] = toScreen(view, to);
+      lines.append(s('path', { d: `M${fromX} ${fromY}L${toX} ${toY}${dx ? `M${fromX} ${fromY - 5}v10M${toX} ${toY - 5}v10` : `M${fromX - 5} ${fromY}h10M${toX - 5} ${toY}h10`}` }));
       let [x, y] = [(fromX + toX) / 2, (fromY + toY) / 2];
       if (dx && Math.abs(toX - fromX) < WIDE + 8) x = fromX - dx * (WIDE / 2 + 4);
       if (dy && Math.abs(toY - fromY) < HIGH + 8) y = fromY + dy * (HIGH / 2 + 4);
-      if (side === 'back' && this.garden.bed && fromY - toY > STACK) y = Math.min(y, fromY - STACK);
-      x = Math.max(frame.left - 30, Math.min(frame.left + frame.width + 30 - WIDE / 2, x));
-      y = Math.max(frame.top, Math.min(frame.top + frame.height, y));
+      x = Math.max(WIDE / 2, Math.min(this.yard.clientWidth - WIDE / 2, x));
+      y = Math.max(HIGH / 2, Math.min(this.yard.clientHeight - HIGH / 2, y));
       field.style.transform = `translate(${Math.round(x - WIDE / 2)}px, ${Math.round(y - HIGH / 2)}px)`;
     }
   }

@@ -1,5 +1,4 @@
 import { shown } from '../geometry/length.js';
-import { api } from '../api.js';
 import { put, saidBy, WAYS, wayOf } from '../state/ground.js';
 import { LISTS, OBJECTS } from '../state/ground-forms.js';
 import { unitsOf } from '../state/plan.js';
@@ -8,14 +7,12 @@ import { countField } from './count-field.js';
 import './ground-form.js';
 import { custom, GardenElement, h } from './make.js';
 import { place } from './places.js';
-import { sheetLink } from './sheet-link.js';
 
-/** lap-ground: all about the yard: how it was taped, what it is made of, its levels, what to keep clear, paths, access, sun. */
+/** lap-ground: all about the yard: how it was taped, what it is made of, its levels, what to keep clear, paths and access. */
 export class LapGround extends GardenElement {
   #built = null;
   #outline = null;
   #told = {};
-  #hours = null;
 
   attached() {
     this.#built = null;
@@ -50,8 +47,6 @@ export class LapGround extends GardenElement {
       this.#section('preparation', OBJECTS.preparation.title, this.#form('preparation')),
       list('rims'),
       this.#section('access', OBJECTS.access.title, this.#form('access')),
-      this.#section('sun', 'Sun and shade', this.#form('sun'), this.#form('tall'),
-        h('button', { type: 'button', 'data-key': 'follow sun', onclick: () => this.#follow() }, 'Work out the hours')),
     ];
     this.replaceChildren(...forms);
   }
@@ -94,37 +89,13 @@ export class LapGround extends GardenElement {
     if (name === 'rims') return sheet.rims.map(rim => line(`Bed ${rim.bed}: ${packing(quantity(rim.quantities, 'rim.packing'), units)}`));
     if (name === 'preparation') return sheet.beds.filter(bed => bed.way).map(bed => line(`Bed ${bed.bed} on ${bed.surface || 'the ground'}: ${WAY_WORDS[bed.way]}`));
     if (name === 'access') return accessTable(sheet.access, units);
-    if (name === 'sun') return this.#sunTable();
     return [];
-  }
-
-  async #follow() {
-    try {
-      this.#hours = await api.part(this.garden.id, 'sun');
-      this.say(this.#hours.day ? `Hours for ${this.#hours.day} are worked out.` : 'Give latitude and longitude first.');
-    } catch (problem) {
-      this.#hours = null;
-      this.say(`The hours are not worked out: ${problem.message}`);
-    }
-    this.render();
-  }
-
-  #sunTable() {
-    const hours = this.#hours;
-    if (!hours) return [];
-    if (!hours.day) return [h('p.hint', {}, 'Give latitude and longitude first.')];
-    return [h('p', {}, sheetLink(this, api, 'shade.pdf', 'Shade drawing to print')), h('p.hint', {}, `${hours.day}: rises ${clock(hours.rise)}, sets ${clock(hours.set)}.`),
-      h('table', {}, h('thead', {}, h('tr', {}, ['Bed', 'Hours', 'Light'].map(text => h('th', { scope: 'col' }, text)))),
-        h('tbody', {}, hours.beds.map(bed => h('tr', {}, h('th', { scope: 'row' }, bed.bed),
-          h('td', {}, bed.quantities.find(one => one.key === 'sun.mean').value.toFixed(1)), h('td', {}, bed.light)))))];
   }
 }
 
 const WAY_WORDS = {
   scribe: 'the bottom course is cut to the ground', level: 'a level trench', strip: 'a strip of concrete', pads: 'pads of concrete', none: 'nothing is designed here',
 };
-
-const clock = at => (at ? at.slice(11, 16) : 'not');
 
 function packing(mm, units) {
   if (mm === undefined) return 'not known';
@@ -144,4 +115,4 @@ function accessTable(access, units) {
 }
 
 customElements.define('lap-ground', LapGround);
-place({ key: 'ground', title: 'Ground', tag: 'lap-ground', side: 'lee', order: 10 });
+place({ key: 'ground', title: 'Ground', tag: 'lap-ground', table: 'lay-out', order: 10 });

@@ -35,7 +35,7 @@ export class LapLoadIn extends GardenElement {
       h('div.bar', {}, h('nav', { 'aria-label': 'Sheets for the load-in' }, sheetLink(this, api, 'load-in.pdf', 'Load-in sheet, PDF'))),
       this.#way(),
       this.#problem ? h('p.hint.wrong', {}, this.#problem) : null,
-      !loads ? h('p.hint', {}, 'Nothing is reckoned yet.') : loads.drops.length ? this.#all(loads) : h('p.hint', {}, 'Nothing comes in yet: stand a bed.'));
+      !loads ? h('p.hint', {}, 'Nothing is reckoned yet.') : loads.drops.length ? this.#all(loads) : h('p.hint', {}, 'Nothing comes in yet: add a bed.'));
   }
 
   /** Worked out where it is shown: once for each job sheet. */
@@ -125,4 +125,4 @@ function bagsText(loads, units) {
 }
 
 customElements.define('lap-load-in', LapLoadIn);
-place({ key: 'load-in', title: 'Load-in', tag: 'lap-load-in', side: 'lee', order: 90 });
+place({ key: 'load-in', title: 'Delivery', tag: 'lap-load-in', table: 'buy', order: 50, wide: true });

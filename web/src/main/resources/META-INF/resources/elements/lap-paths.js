@@ -74,4 +74,4 @@ export class LapPaths extends GardenElement {
 }
 
 customElements.define('lap-paths', LapPaths);
-place({ key: 'paths', title: 'Paths', tag: 'lap-paths', side: 'lee', order: 35 });
+place({ key: 'paths', title: 'Paths', tag: 'lap-paths', table: 'lay-out', order: 30 });

@@ -83,4 +83,4 @@ export class LapPegs extends GardenElement {
 }
 
 customElements.define('lap-pegs', LapPegs);
-place({ key: 'pegs', title: 'Pegs', tag: 'lap-pegs', side: 'lee', order: 20 });
+place({ key: 'pegs', title: 'Setting out', tag: 'lap-pegs', table: 'build', order: 40 });

@@ -93,7 +93,7 @@ export class LapQuote extends GardenElement {
         countField({ label: 'What', mode: 'text', key: `work ${i} what`, value: work.what ?? '', hint: work.what ? '' : 'Labour', read: words(200), oncount: ({ detail }) => run(setWork(i, { what: detail ?? undefined })) }),
         countField({ label: 'Hours', mode: 'decimal', key: `work ${i} hours`, value: work.hours ?? 0, read: hours, oncount: ({ detail }) => run(setWork(i, { hours: detail })) }),
         countField({ label: 'Cost of an hour', mode: 'decimal', key: `work ${i} rate`, value: work.rate ?? '', read: readPrice, oncount: ({ detail }) => run(setWork(i, { rate: detail ?? undefined })) }),
-        h('button.quiet', { type: 'button', 'data-key': `work ${i} off`, 'aria-label': `Take off ${work.what ?? 'Labour'}`, onclick: () => run(removeWork(i)) }, 'Take off'))),
+        h('button.quiet', { type: 'button', 'data-key': `work ${i} off`, 'aria-label': `Take off ${work.what ?? 'Labour'}`, onclick: () => run(removeWork(i)) }, 'Delete'))),
       h('button', { type: 'button', 'data-key': 'work add', onclick: () => run(addWork({ hours: 8 })) }, 'Add work'));
   }
 
@@ -148,4 +148,4 @@ export class LapQuote extends GardenElement {
 }
 
 customElements.define('lap-quote', LapQuote);
-place({ key: 'quote', title: 'Quote', tag: 'lap-quote', side: 'lee', order: 95 });
+place({ key: 'quote', title: 'Quote', tag: 'lap-quote', table: 'share', order: 20 });

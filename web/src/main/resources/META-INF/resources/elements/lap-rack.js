@@ -101,7 +101,7 @@ export class LapRack extends GardenElement {
       h('div.verbs', {}, h('button', { type: 'button', 'data-key': `${key} off`, onclick: () => {
         this.#run(takeOffRack(index));
         this.say(`${board.id || 'The board'} is off the rack. Undo brings it back.`);
-      } }, 'Off the rack'))));
+      } }, 'Delete'))));
   }
 
   #choice(label, key, now, choices, change) {
@@ -137,4 +137,4 @@ function heightOf(board) {
 }
 
 customElements.define('lap-rack', LapRack);
-place({ key: 'rack', title: 'Rack', tag: 'lap-rack', side: 'lee', order: 40 });
+place({ key: 'rack', title: 'Rack', tag: 'lap-rack', table: 'buy', order: 20 });

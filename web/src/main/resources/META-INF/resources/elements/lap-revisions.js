@@ -7,7 +7,7 @@ const KINDS = { created: 'begun', saved: 'saved', restored: 'brought back', dele
 
 const when = saved => new Date(saved).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
 
-/** lap-revisions: every revision that was kept, what changed between two, names that keep one for good, and who may look. */
+/** lap-revisions: every revision that was kept, what changed between two, and names that keep one for good. */
 export class LapRevisions extends GardenElement {
   #revisions = [];
   #older = false;
@@ -17,13 +17,10 @@ export class LapRevisions extends GardenElement {
   #to = null;
   #lines = null;
   #naming = null;
-  #shares = null;
-  #told = null;
 
   attached() {
     this.follow([this.garden.keeper], () => this.render());
     this.render();
-    this.#try('Who may look is not known', async () => { this.#shares = await api.shares(this.garden.id); });
   }
 
   render() {
@@ -41,9 +38,8 @@ export class LapRevisions extends GardenElement {
         this.#older ? h('button.quiet', { type: 'button', 'data-key': 'older revisions', onclick: () => this.#more() }, 'Show older ones') : null),
       h('section', {},
         h('h3', {}, 'As a file'),
-        h('p', {}, bringingLink(this, api, 'file', 'The garden with its history', `${this.garden.id}.json`)),
-        h('label.file', {}, 'Bring one in ', h('input', { type: 'file', accept: '.json,application/json', 'data-key': 'bring in', onchange: event => this.#bringIn(event.target) }))),
-      this.#shared());
+        h('p', {}, bringingLink(this, api, 'file', 'The garden with its history', 'garden.json')),
+        h('label.file', {}, 'Bring one in ', h('input', { type: 'file', accept: '.json,application/json', 'data-key': 'bring in', onchange: event => this.#bringIn(event.target) }))));
   }
 
   /** Once for each revision that is kept. */
@@ -129,7 +125,7 @@ export class LapRevisions extends GardenElement {
     h('label', { for: `name-${number}` }, `Name of revision ${number}`),
     h('input', { id: `name-${number}`, maxlength: 100, value: stamp, required: true, autocomplete: 'off', 'data-key': `name text ${number}` }),
     h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': `name yes ${number}` }, 'Name it'),
-      h('button', { type: 'button', 'data-key': `name no ${number}`, onclick: () => { this.#naming = null; this.render(); } }, 'Leave it')));
+      h('button', { type: 'button', 'data-key': `name no ${number}`, onclick: () => { this.#naming = null; this.render(); } }, 'Cancel')));
   }
 
   async #stamp(number, stamp) {
@@ -166,42 +162,7 @@ export class LapRevisions extends GardenElement {
       this.dispatchEvent(new CustomEvent('open-garden', { detail: id, bubbles: true }));
     });
   }
-
-  #shared() {
-    return h('section', {},
-      h('h3', {}, 'Who may look'),
-      h('p.hint', {}, 'Where this server asks for a token, a share is one that reads this garden and changes nothing.'),
-      this.#told ? h('p.token', { role: 'status' }, `For ${this.#told.label}, shown this once: `, h('code', { tabindex: '0' }, this.#told.token)) : null,
-      h('ul', {}, (this.#shares ?? []).map(({ id, label, made }) => h('li', {}, `${label}, ${when(made)} `,
-        h('button.quiet', { type: 'button', 'data-key': `unshare ${id}`, 'aria-label': `Take back the share of ${label}`, onclick: () => this.#unshare(id, label) }, 'Take back')))),
-      h('form.share', { onsubmit: event => {
-        event.preventDefault();
-        const input = event.target.querySelector('input');
-        if (input.value.trim()) this.#share(input.value.trim(), input);
-      } },
-      h('label', { for: 'share-label' }, 'Share with'),
-      h('input', { id: 'share-label', maxlength: 100, required: true, autocomplete: 'off', 'data-key': 'share label' }),
-      h('button', { type: 'submit', 'data-key': 'share' }, 'Share')));
-  }
-
-  async #share(label, input) {
-    await this.#try('It is not shared', async () => {
-      this.#told = { label, token: await api.share(this.garden.id, label) };
-      this.#shares = await api.shares(this.garden.id);
-      input.value = '';
-      this.say(`Shared with ${label}. The token is shown this once.`);
-    });
-  }
-
-  async #unshare(share, label) {
-    await this.#try('The share is not taken back', async () => {
-      await api.unshare(this.garden.id, share);
-      this.#shares = await api.shares(this.garden.id);
-      this.#told = null;
-      this.say(`${label} may look no longer.`);
-    });
-  }
 }
 
 customElements.define('lap-revisions', LapRevisions);
-place({ key: 'revisions', title: 'Revisions', tag: 'lap-revisions', side: 'lee', order: 125 });
+place({ key: 'revisions', title: 'Revisions', tag: 'lap-revisions', table: 'share', order: 30 });

@@ -65,4 +65,4 @@ function widthOf(name, placed) {
 }
 
 customElements.define('lap-rolls', LapRolls);
-place({ key: 'rolls', title: 'Rolls', tag: 'lap-rolls', side: 'foot', order: 50 });
+place({ key: 'rolls', title: 'Rolls', tag: 'lap-rolls', table: 'buy', order: 40, wide: true });

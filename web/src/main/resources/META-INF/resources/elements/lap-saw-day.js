@@ -1,13 +1,13 @@
 import { api } from '../api.js';
 import { shown } from '../geometry/length.js';
 import { money } from '../state/changes.js';
-import { alike, bedOfMark, marksIn, nestOf, runs, stagesOf, standing } from '../state/saw-day.js';
+import { alike, bedOfMark, marksIn, nestOf, runs, segments, stagesOf, standing, waiting } from '../state/saw-day.js';
 import { unitsOf } from '../state/plan.js';
 import { GardenElement, h, s } from './make.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 
-/** lap-saw-day: every board to saw, drawn to scale, and the stop settings of each weekend, as the job sheet has them. */
+/** lap-saw-day: every board to saw, drawn to scale, and the stop settings of each stage, as the job sheet has them. */
 export class LapSawDay extends GardenElement {
   #stage = null;
   #view = 'boards';
@@ -24,7 +24,7 @@ export class LapSawDay extends GardenElement {
 
   render() {
     const { parts } = this;
-    if (!parts.length) return this.rebuild(h('p.hint', {}, 'Nothing to saw yet: stand a bed.'));
+    if (!parts.length) return this.rebuild(h('p.hint', {}, 'Nothing to saw yet: add a bed.'));
     const stages = stagesOf(parts);
     if (!stages.includes(this.#stage)) this.#stage = null;
     const toggle = (text, key, pressed, act) => h('button', { type: 'button', 'data-key': key, 'aria-pressed': String(pressed), onclick: () => { act(); this.render(); } }, text);
@@ -33,9 +33,9 @@ export class LapSawDay extends GardenElement {
         h('div.verbs', { role: 'group', 'aria-label': 'Shown' },
           toggle('Boards', 'saw boards', this.#view === 'boards', () => { this.#view = 'boards'; }),
           toggle('Stop settings', 'saw settings', this.#view === 'settings', () => { this.#view = 'settings'; })),
-        h('div.verbs', { role: 'group', 'aria-label': 'Weekend' },
+        h('div.verbs', { role: 'group', 'aria-label': 'Stage' },
           toggle('All', 'saw all', this.#stage === null, () => { this.#stage = null; }),
-          stages.map(stage => toggle(`Weekend ${stage}`, `saw weekend ${stage}`, this.#stage === stage, () => { this.#stage = stage; }))),
+          stages.map(stage => toggle(`Stage ${stage}`, `saw stage ${stage}`, this.#stage === stage, () => { this.#stage = stage; }))),
         h('nav', { 'aria-label': 'Sheets for the bench' }, sheetLink(this, api, 'saw-day.pdf', 'Bench sheets, PDF'))),
       parts.map(part => this.#part(part)));
   }
@@ -50,53 +50,62 @@ export class LapSawDay extends GardenElement {
   #boards(part) {
     const boards = alike(part, this.#stage);
     const longest = Math.max(...boards.map(board => board.length));
-    const ledger = part.ledger?.offcuts ?? [];
-    return h('ol.saw-boards', {}, boards.map(board => this.#board(board, longest, ledger, part)));
+    return h('ol.saw-boards', {}, boards.map(board => this.#board(board, longest, part)));
   }
 
-  #board(board, longest, ledger, part) {
-    const units = unitsOf(this.garden.plan);
-    const offcut = ledger.find(one => one.board === board.numbers[0] && one.fate !== 'scrap');
-    const share = mm => `${Math.round(mm / longest * 10000) / 100}%`;
+  #board(board, longest, part) {
+    const { plan } = this.garden;
+    const units = unitsOf(plan);
     const bar = h('div.bar-board');
-    bar.style.width = share(board.length);
-    board.cuts.forEach((cut, i) => bar.append(this.#cut(cut, board.marks[i], board, nestOf(part, cut.mark))));
-    if (offcut) {
-      const rest = h('span.offcut', { title: `${shown(offcut.length, units)} is kept` }, shown(offcut.length, units));
-      rest.style.width = `${offcut.length / board.length * 100}%`;
-      bar.append(rest);
+    bar.style.width = `${board.length / longest * 100}%`;
+    const laid = segments(board, sawOf(plan));
+    for (const { kind, from, to, cut } of laid) {
+      const shape = kind === 'cut' ? this.#cut(board.cuts[cut], board.marks[cut], nestOf(part, board.cuts[cut].mark))
+        : h(`span.${kind}`, { title: SAID[kind](shown(to - from, units)) }, ['kept', 'lost'].includes(kind) ? shown(to - from, units) : '');
+      shape.dataset.mm = String(Math.round((to - from) * 1000) / 1000);
+      shape.style.left = `${from / board.length * 100}%`;
+      shape.style.width = `${(to - from) / board.length * 100}%`;
+      bar.append(shape);
     }
+    const kept = laid.at(-1).kind === 'kept';
+    const waits = waiting(part, board.numbers[0]);
     return h('li', { 'data-key': `board ${board.numbers.join()}` },
       h('p', {}, h('strong', {}, runs(board.numbers)), board.numbers.length > 1 ? ` · ${board.numbers.length} alike` : '', ` · ${/^\d/.test(board.stock) ? shown(board.length, units) : `${board.stock}, ${shown(board.length, units)}`}`,
-        h('span.left', {}, offcut ? ` · ${shown(offcut.length, units)} kept` : ` · ${shown(board.rest, units)} over`)),
+        h('span.left', {}, ` · ${shown(board.rest, units)} ${kept ? 'kept' : 'over'}`,
+          waits.map(one => `; ${shown(one.length, units)} waits after stage ${one.madeIn} for stage ${one.usedIn}`))),
       bar);
   }
 
-  #cut(cut, marks, board, nest) {
+  #cut(cut, marks, nest) {
     const units = unitsOf(this.garden.plan);
     const held = marks.flatMap(marksIn).some(mark => this.garden.choice.has(bedOfMark(mark)));
-    const piece = h(`button.cut${held ? '.held' : ''}${this.#stage !== null && cut.stage !== this.#stage ? '.other' : ''}${nest ? '.nest' : ''}`, {
+    return h(`button.cut${held ? '.held' : ''}${this.#stage !== null && cut.stage !== this.#stage ? '.other' : ''}${nest ? '.nest' : ''}`, {
       type: 'button', 'data-key': `cut ${marks[0]}`, title: marks.join(', '), 'aria-label': `${shown(cut.length, units)}: ${marks.join(', ')}. Take hold of its bed`,
       onclick: () => this.garden.choice.takeBed(bedOfMark(marks[0])),
     }, nest ? slants(nest) : null, h('span.len', {}, shown(cut.length, units)), h('span.mark', {}, marks.length > 1 ? `${marks[0]} …` : marks[0]));
-    piece.style.width = `${cut.length / board.length * 100}%`;
-    return piece;
   }
 
   #settings(part) {
     const units = unitsOf(this.garden.plan);
     const stages = (part.batches?.stages ?? []).filter(({ stage }) => this.#stage === null || stage === this.#stage);
     return stages.map(({ stage, boards, pieces, minutes, settings, boardByBoard }) => h('div.stage', { 'data-key': `stage ${stage}` },
-      h('p', {}, h('strong', {}, `Weekend ${stage}`), `: ${settings.length} settings, ${pieces} pieces out of ${boards} boards, ${minutes} minutes; board by board ${boardByBoard?.minutes ?? '?'}.`),
+      h('p', {}, h('strong', {}, `Stage ${stage}`), `: ${settings.length} settings, ${pieces} pieces out of ${boards} boards, ${minutes} minutes; board by board ${boardByBoard?.minutes ?? '?'}.`),
       h('ol.settings', {}, settings.map(setting => h('li', { 'data-key': `setting ${stage} ${setting.stop}` },
         h('span.stop', {}, shown(setting.stop, units)), h('span.times', {}, `${setting.pieces} ×`),
         h('span.out', {}, setting.from.map(({ board, pieces: marks }) => `${board}: ${marks.join(', ')}`).join(' · ')))))));
   }
 }
 
+/** What the parts of a board that are no pieces are called. */
+const SAID = {
+  trim: mm => `${mm} trimmed off`, kerf: mm => `${mm} saw cut`, lost: mm => `${mm} lost`, kept: mm => `${mm} is kept`, over: mm => `${mm} over`,
+};
+
+const sawOf = plan => ({ kerf: plan.saw?.kerf ?? 4, retrim: plan.saw?.retrim ?? 0, keep: plan.saw?.keepOffcut ?? 300 });
+
 /** The slanted cuts of a nest, the face of the board below and its back above. */
 const slants = nest => s('svg.slants', { viewBox: `0 0 ${nest.length} 100`, preserveAspectRatio: 'none', 'aria-hidden': 'true' },
   s('path', { d: nest.cuts.map(cut => `M${cut.face} 100L${cut.back} 0`).join('') }));
 
 customElements.define('lap-saw-day', LapSawDay);
-place({ key: 'saw-day', title: 'Saw Day', tag: 'lap-saw-day', side: 'foot', order: 60 });
+place({ key: 'saw-day', title: 'Saw Day', tag: 'lap-saw-day', table: 'build', order: 20, wide: true });

@@ -63,4 +63,4 @@ export class LapSheets extends GardenElement {
 }
 
 customElements.define('lap-sheets', LapSheets);
-place({ key: 'sheets', title: 'Sheets', tag: 'lap-sheets', side: 'lee', order: 130 });
+place({ key: 'sheets', title: 'Sheets', tag: 'lap-sheets', table: 'share', order: 10 });

@@ -43,11 +43,11 @@ export class LapSlip extends GardenElement {
   #standing() {
     const { reckoning, keeper } = this.garden;
     if (keeper.standing === 'refused') return 'Stands as before the last change, which cannot be kept.';
-    if (keeper.standing === 'away' || reckoning.standing === 'away') return 'Stands as it was: the server is away.';
+    if (keeper.standing === 'away' || reckoning.standing === 'away') return 'Stands as it was: the server cannot be reached.';
     if (keeper.standing === 'clash') return 'Stands as it was, until you choose.';
     if (reckoning.standing === 'reckoning' || keeper.standing === 'saving') return 'Reckoning …';
     const sheet = reckoning.sheet;
-    return sheet?.slip?.lines?.length ? 'One order for the whole garden.' : 'Nothing to buy yet: stand a bed.';
+    return sheet?.slip?.lines?.length ? 'One order for the whole garden.' : 'Nothing to buy yet: add a bed.';
   }
 
   #strip(slip) {
@@ -168,4 +168,4 @@ function about(order, currency) {
 const saves = line => line.saved !== null && line.saved !== undefined && Number(line.saved) > 0;
 
 customElements.define('lap-slip', LapSlip);
-place({ key: 'slip', title: 'Slip', tag: 'lap-slip', side: 'strip', order: 80, first: true });
+place({ key: 'slip', title: 'Slip', tag: 'lap-slip', table: 'buy', order: 10 });

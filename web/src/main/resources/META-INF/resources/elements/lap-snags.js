@@ -104,7 +104,7 @@ export class LapSnags extends GardenElement {
     } },
     countField({ label: `Who takes on ${snag.where}, and why`, mode: 'text', key: `accept reason ${i}`, read: readReason }),
     h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': `accept yes ${i}` }, 'Accept it'),
-      h('button', { type: 'button', 'data-key': `accept no ${i}`, onclick: () => { this.#asked = null; this.render(); } }, 'Leave it')));
+      h('button', { type: 'button', 'data-key': `accept no ${i}`, onclick: () => { this.#asked = null; this.render(); } }, 'Cancel')));
   }
 }
 
@@ -117,10 +117,4 @@ function waysOut({ text, ways = [] }) {
 }
 
 customElements.define('lap-snags', LapSnags);
-place({
-  key: 'snags', title: 'Snags', tag: 'lap-snags', side: 'lee', order: 140, first: true,
-  badge: garden => {
-    const count = (garden.reckoning.sheet?.snags ?? []).filter(snag => snag.weight !== 'NOTE').length;
-    return count ? String(count) : null;
-  },
-});
+place({ key: 'snags', title: 'Snags', tag: 'lap-snags', order: 10 });

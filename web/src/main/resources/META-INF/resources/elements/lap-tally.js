@@ -1,77 +1,126 @@
-import { api } from '../api.js';
-import { bought, isDone, loseOf, pieceState, planFrom, setBought, setPiece, tickTask } from '../state/tally.js';
+import { shown } from '../geometry/length.js';
+import { bought, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPiece, spoiledOn, tickTask } from '../state/tally.js';
+import { unitsOf } from '../state/plan.js';
 import { dayName } from '../state/weekends.js';
 import { GardenElement, h } from './make.js';
+import './long-press.js';
 import { place } from './places.js';
-import { sideBySide } from './side-by-side.js';
 
-const NEXT = { wanted: 'cut', cut: 'spoiled', spoiled: 'wanted' };
-
-/** lap-tally: what is done, cut, bought and here. What it changes is shown before it is kept. */
+/** lap-tally: the day's work, and what is done, cut, bought and here. Every tap is kept at once, and can be undone. */
 export class LapTally extends GardenElement {
-  #draft = [];
-  #tried = null;
-  #open = 'beds';
+  #open = 'day';
+  #day = null;
 
   attached() {
     this.follow([this.garden.reckoning, this.garden.plans], () => this.render());
     this.render();
   }
 
-  /** The plan with what was ticked and not yet kept. */
-  get drafted() { return this.#draft.reduce((plan, command) => command(plan), this.garden.plan); }
-
   get parts() { return (this.garden.reckoning.sheet?.cutting ?? []).filter(part => part.boards?.length); }
 
   render() {
     const { weekends } = this.garden.reckoning.sheet ?? {};
-    if (!weekends?.tasks.length) return this.rebuild(h('p.hint', {}, 'Nothing to tick yet: stand a bed.'));
+    if (!weekends?.tasks.length) return this.rebuild(h('p.hint', {}, 'Nothing to do yet: add a bed.'));
     const tab = (key, text) => h('button', { type: 'button', 'data-key': `tally ${key}`, 'aria-pressed': String(this.#open === key), onclick: () => { this.#open = key; this.render(); } }, text);
+    const views = { day: () => this.#today(weekends), beds: () => this.#beds(weekends), boards: () => this.#boards(), bought: () => this.#bought() };
     return this.rebuild(
-      h('div.verbs', { role: 'group', 'aria-label': 'What to tick' }, tab('beds', 'Beds'), tab('boards', 'Boards'), tab('bought', 'Bought')),
-      this.#open === 'beds' ? this.#beds(weekends) : this.#open === 'boards' ? this.#boards() : this.#bought(),
-      this.#keep(weekends));
+      h('div.verbs.tabs', { role: 'group', 'aria-label': 'What to mark' }, tab('day', 'The day'), tab('beds', 'Beds'), tab('boards', 'Boards'), tab('bought', 'Bought')),
+      this.#short(), views[this.#open](), this.#open === 'beds' ? this.#from(weekends) : null);
   }
 
-  #change(command) {
-    this.#draft.push(command);
-    this.#tried = null;
-    this.render();
+  #change(command, said) {
+    this.garden.plans.run(command);
+    this.say(`${said} Undo takes it back.`);
+  }
+
+  /** What has to be bought since something went wrong. */
+  #short() {
+    const rest = (this.garden.reckoning.sheet.tally?.sections ?? []).filter(part => Object.keys(part.buy).length);
+    return rest.map(part => h('p.short', { 'data-key': `short ${part.section}` },
+      h('strong', {}, `Buy ${Object.entries(part.buy).map(([stock, count]) => `${count} board${count > 1 ? 's' : ''} of ${stock}`).join(', ')}`),
+      ` of ${part.section}${part.extra ? ` for ${part.extra}` : ''}: ${part.wanted - part.fit} of ${part.wanted} pieces still to cut do not fit what is there. It stands on the slip.`));
+  }
+
+  #today(weekends) {
+    const { plan } = this.garden;
+    const days = weekends.days.filter(day => day.parts.length);
+    if (!days.some(day => day.number === this.#day)) this.#day = null;
+    const number = this.#day ?? dayToDo(plan, { days });
+    const at = days.findIndex(day => day.number === number);
+    const day = days[at];
+    const tasks = new Map(weekends.tasks.map(task => [task.id, task]));
+    const step = (by, text, key) => h('button', { type: 'button', 'data-key': key, 'aria-label': text, 'aria-disabled': days[at + by] ? null : 'true',
+      onclick: () => { if (days[at + by]) { this.#day = days[at + by].number; this.render(); } } }, by < 0 ? '‹' : '›');
+    return h('div.day', {},
+      h('div.day-head', {}, step(-1, 'The day before', 'day before'), h('h3', {}, `${dayName(day)}, weekend ${day.weekend}`), step(1, 'The next day', 'day after')),
+      h('ul.ticks', {}, day.parts.map(part => this.#task(tasks.get(part.task)))));
+  }
+
+  #task(task) {
+    const { plan } = this.garden;
+    const stage = /^saw\.(\d+)$/.exec(task.id)?.[1];
+    return h('li', { 'data-key': `task ${task.id}` }, this.#tick(task, `${task.place === 'saw' ? '' : `${task.place}: `}${task.label}`),
+      task.cautions?.length ? h('p.hint', {}, task.cautions.join('; ')) : null,
+      stage ? h('ul.pieces', { 'aria-label': `Pieces of stage ${stage}` }, piecesOf(this.parts, Number(stage)).map(piece => this.#piece(piece, plan))) : null);
+  }
+
+  #tick(task, text) {
+    const done = isDone(this.garden.plan, task.id);
+    return h('button.tick', { type: 'button', 'data-key': `tick ${task.id}`, 'aria-pressed': String(done),
+      onclick: () => this.#change(tickTask(task.id, task.firstDay), done ? `${text} is not done.` : `${text} is done.`) }, text);
+  }
+
+  /** A tap: cut, or not yet. A long press, or S: spoiled. */
+  #piece({ board, cut }, plan) {
+    const state = pieceState(plan, board.number, cut.mark);
+    const before = spoiledOn(plan, cut.mark).filter(name => name !== `#${board.number}`);
+    const units = unitsOf(plan);
+    const to = next => this.#change(setPiece(this.parts, board.number, cut.mark, next),
+      { cut: `${cut.mark} is cut.`, spoiled: `${cut.mark} is spoiled: the rest is planned anew.`, wanted: `${cut.mark} is still to cut.` }[next]);
+    return h('li', { 'data-key': `row ${board.number} ${cut.mark}` }, h(`button.piece.${state}`, {
+      type: 'button', 'data-key': `piece ${cut.mark}`, 'aria-label': `${shown(cut.length, units)}, ${cut.mark}, board ${board.number}: ${state === 'wanted' ? 'to cut' : state}`,
+      'data-hold': true, onclick: () => to(state === 'wanted' ? 'cut' : 'wanted'), onheld: () => to('spoiled'),
+      onkeydown: event => { if (event.key.toLowerCase() === 's' && !event.ctrlKey && !event.metaKey) to(state === 'spoiled' ? 'wanted' : 'spoiled'); },
+    }, h('span.len', {}, shown(cut.length, units)), h('span.mark', {}, `${cut.mark} `, h('small', {}, `board ${board.number} of ${board.stock}`),
+      before.length ? h('small.anew', {}, ` spoiled on ${before.join(', ')}: saw it anew from board ${board.number}`) : null),
+    h('span.state', {}, state === 'wanted' ? '' : state)));
   }
 
   #beds(weekends) {
-    const plan = this.drafted;
+    const { plan } = this.garden;
     const places = new Map();
     for (const task of weekends.tasks) places.set(task.place, [...(places.get(task.place) ?? []), task]);
     return h('ul.places', {}, [...places].map(([where, tasks]) => h('li', { 'data-key': `place ${where}` }, h('details', {},
       h('summary', { 'data-key': `place ${where} open` }, h('strong', {}, where), ` ${tasks.filter(task => isDone(plan, task.id)).length} of ${tasks.length} done`),
-      h('ul.ticks', {}, tasks.map(task => h('li', {}, h('button.tick', {
-        type: 'button', 'data-key': `tick ${task.id}`, 'aria-pressed': String(isDone(plan, task.id)),
-        onclick: () => this.#change(tickTask(task.id, task.firstDay)),
-      }, task.label))))))));
+      h('ul.ticks', {}, tasks.map(task => h('li', {}, this.#tick(task, task.label))))))));
   }
 
   #boards() {
-    const plan = this.drafted;
-    return h('div', {}, h('p.hint', {}, 'Press a piece: cut, then spoiled, then wanted again.'), this.parts.map(part => h('ol.boards', { 'aria-label': part.section },
+    const { plan } = this.garden;
+    return h('div', {}, h('p.hint', {}, 'Press a piece when it is cut. Hold it, or press S, when it is spoiled.'), this.parts.map(part => h('ol.boards', { 'aria-label': part.section },
       part.boards.map(board => h('li', { 'data-key': `board ${board.number}` },
         h('strong', {}, `#${board.number}`), h('span', {}, ` ${board.stock}`),
-        h('span.cuts', {}, board.cuts.map(cut => {
-          const state = pieceState(plan, cut.mark);
-          return h(`button.piece.${state}`, {
-            type: 'button', 'data-key': `piece ${cut.mark}`, 'aria-label': `${cut.mark}, ${cut.length}: ${state}`,
-            onclick: () => this.#change(setPiece(this.parts, board.number, cut.mark, NEXT[state])),
-          }, cut.mark, h('span.state', {}, state === 'wanted' ? '' : ` ${state}`));
-        })),
-        h('label.lost', {}, 'lost mm ', h('input', {
+        h('ul.pieces', {}, board.cuts.map(cut => this.#piece({ board, cut }, plan)), this.#spoiledHere(board, plan)),
+        h('label.lost', {}, 'Lost, mm ', h('input', {
           type: 'number', min: '0', max: '30000', inputmode: 'numeric', 'data-key': `lost ${board.number}`,
           value: String((plan.tally?.boards ?? []).find(one => one.board === `#${board.number}`)?.lost ?? ''),
-          onchange: event => this.#change(loseOf(this.parts, board.number, Math.max(0, Number(event.target.value) || 0))),
+          onchange: event => this.#change(loseOf(this.parts, board.number, Math.max(0, Number(event.target.value) || 0)), `Board ${board.number}: ${Number(event.target.value) || 0} mm lost.`),
         })))))));
   }
 
+  /** What was cut wrong here and is now on another board. */
+  #spoiledHere(board, plan) {
+    const spoiled = (plan.tally?.boards ?? []).find(one => one.board === `#${board.number}`)?.spoiled ?? [];
+    return spoiled.filter(mark => !board.cuts.some(cut => cut.mark === mark)).map(mark => {
+      const other = this.parts.flatMap(part => part.boards).find(one => one.cuts.some(cut => cut.mark === mark));
+      return h('li', { 'data-key': `spoiled ${board.number} ${mark}` }, h('button.piece.spoiled', { type: 'button', 'data-key': `not spoiled ${board.number} ${mark}`,
+        onclick: () => this.#change(setPiece(this.parts, board.number, mark, 'wanted'), `${mark} is not spoiled.`) },
+      h('span.mark', {}, mark), h('span.state', {}, other ? `spoiled: saw it anew from board ${other.number}` : 'spoiled')));
+    });
+  }
+
   #bought() {
-    const plan = this.drafted;
+    const { plan } = this.garden;
     const lines = this.garden.reckoning.sheet.slip?.lines ?? [];
     return h('ul.ticks', {}, lines.flatMap(line => line.packs.map(pack => {
       const has = bought(plan, line.item, pack.pack);
@@ -79,44 +128,17 @@ export class LapTally extends GardenElement {
       const next = { no: 'bought', bought: 'arrived', arrived: 'no' }[state];
       return h('li', {}, h(`button.tick.${state}`, {
         type: 'button', 'data-key': `bought ${line.item} ${pack.pack}`, 'aria-pressed': String(state !== 'no'),
-        onclick: () => this.#change(setBought(line.item, pack.pack, pack.count, next)),
-      }, `${line.label}: ${pack.count} × ${pack.pack}`, h('span.state', {}, state === 'no' ? '' : ` ${state}`)));
+        onclick: () => this.#change(setBought(line.item, pack.pack, pack.count, next), `${line.label}: ${{ no: 'not bought', bought: 'bought', arrived: 'here' }[next]}.`),
+      }, `${line.label}: ${pack.count} × ${pack.pack}`, h('span.state', {}, state === 'no' ? '' : state === 'arrived' ? ' here' : ' bought')));
     })));
   }
 
-  #keep(weekends) {
-    const day = this.drafted.tally?.day ?? 0;
-    const rest = this.garden.reckoning.sheet.tally?.sections ?? [];
-    return h('div.keep', {},
-      h('label', {}, 'Plan the rest from ', h('select', { 'data-key': 'plan from', onchange: event => this.#change(planFrom(Number(event.target.value))) },
-        weekends.days.map(one => h('option', { value: String(one.number), selected: one.number === day }, `${dayName(one)}, weekend ${one.weekend}`)))),
-      rest.map(part => h('p.rest', {}, h('strong', {}, `${part.fit} of ${part.wanted} pieces fit`), ` what is there of ${part.section}. `,
-        Object.keys(part.buy).length ? `Buy ${Object.entries(part.buy).map(([stock, count]) => `${count} of ${stock}`).join(', ')}${part.extra ? ` for ${part.extra}` : ''}.` : 'Nothing more to buy.')),
-      this.#draft.length ? h('div.verbs', {},
-        h('button', { type: 'button', 'data-key': 'tally show', onclick: () => this.#show() }, 'Show what changes'),
-        this.#tried ? h('button.main', { type: 'button', 'data-key': 'tally keep', onclick: () => this.#done() }, 'Keep') : null,
-        h('button', { type: 'button', 'data-key': 'tally let go', onclick: () => { this.#draft = []; this.#tried = null; this.render(); } }, 'Let go')) : null,
-      this.#tried ? sideBySide(this.#tried, this.garden.reckoning.sheet.slip?.currency) : null);
-  }
-
-  async #show() {
-    try {
-      this.#tried = await api.tryOut({ garden: this.garden.plan, instead: this.drafted });
-    } catch (problem) {
-      this.#tried = { problem: problem.snags?.[0]?.text ?? problem.message };
-    }
-    if (this.isConnected) this.render();
-  }
-
-  #done() {
-    const drafted = this.drafted;
-    this.#draft = [];
-    this.#tried = null;
-    this.garden.plans.run(() => drafted);
-    this.say('The tally is kept. Undo brings back what stood before.');
-    this.render();
+  #from(weekends) {
+    const day = this.garden.plan.tally?.day ?? 0;
+    return h('label.from', {}, 'Plan the rest from ', h('select', { 'data-key': 'plan from', onchange: event => this.#change(planFrom(Number(event.target.value)), 'The rest is planned from that day.') },
+      weekends.days.map(one => h('option', { value: String(one.number), selected: one.number === day }, `${dayName(one)}, weekend ${one.weekend}`))));
   }
 }
 
 customElements.define('lap-tally', LapTally);
-place({ key: 'tally', title: 'Tally', tag: 'lap-tally', side: 'lee', order: 120 });
+place({ key: 'tally', title: 'Tally', tag: 'lap-tally', table: 'build', order: 60 });

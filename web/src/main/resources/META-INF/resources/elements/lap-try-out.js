@@ -20,7 +20,7 @@ export class LapTryOut extends GardenElement {
 
   render() {
     const beds = bedsOf(this.garden.plan);
-    if (!beds.length) return this.rebuild(h('p.hint', {}, 'Nothing to try yet: stand a bed.'));
+    if (!beds.length) return this.rebuild(h('p.hint', {}, 'Nothing to try yet: add a bed.'));
     if (!beds.some(bed => bed.id === this.#bed)) this.#bed = beds[0].id;
     const sections = [...new Set((this.garden.reckoning.sheet?.beds ?? []).map(bed => bed.section).concat((this.garden.plan.catalogue?.sections ?? []).map(one => one.id)))];
     const pick = (key, label, options, value, act) => h('label', {}, `${label} `, h('select', { 'data-key': key, onchange: event => { act(event.target.value); this.render(); } },
@@ -34,11 +34,11 @@ export class LapTryOut extends GardenElement {
           : h('label', {}, 'To ', h('input', { type: 'text', 'data-key': 'try value', inputmode: 'decimal', value: this.#value, oninput: event => { this.#value = event.target.value; } })),
         h('button', { type: 'button', 'data-key': 'try add', onclick: () => this.#add() }, 'Put on the list')),
       h('ul.changes', {}, this.#changes.map((change, i) => h('li', {}, `${change.said} `,
-        h('button.quiet', { type: 'button', 'data-key': `try off ${i}`, 'aria-label': `Take off: ${change.said}`, onclick: () => { this.#changes.splice(i, 1); this.#tried = null; this.render(); } }, 'Take off')))),
+        h('button.quiet', { type: 'button', 'data-key': `try off ${i}`, 'aria-label': `Take off: ${change.said}`, onclick: () => { this.#changes.splice(i, 1); this.#tried = null; this.render(); } }, 'Delete')))),
       this.#changes.length ? h('div.verbs', {},
         h('button.main', { type: 'button', 'data-key': 'try', onclick: () => this.#try() }, 'Try'),
         this.#tried && !this.#tried.problem ? h('button', { type: 'button', 'data-key': 'try keep', onclick: () => this.#keep() }, 'Keep') : null,
-        h('button', { type: 'button', 'data-key': 'try let go', onclick: () => { this.#changes = []; this.#tried = null; this.render(); } }, 'Let go')) : null,
+        h('button', { type: 'button', 'data-key': 'try let go', onclick: () => { this.#changes = []; this.#tried = null; this.render(); } }, 'Cancel')) : null,
       this.#tried ? sideBySide(this.#tried, this.garden.reckoning.sheet?.slip?.currency) : null);
   }
 
@@ -85,4 +85,4 @@ export class LapTryOut extends GardenElement {
 }
 
 customElements.define('lap-try-out', LapTryOut);
-place({ key: 'try-out', title: 'Try-out', tag: 'lap-try-out', side: 'lee', order: 110 });
+place({ key: 'try-out', title: 'Try-out', tag: 'lap-try-out', table: 'lay-out', order: 60 });

@@ -1,30 +1,29 @@
-import { bounds } from '../geometry/outline.js';
 import { shown } from '../geometry/length.js';
 import { nextPoint } from '../geometry/drawing.js';
+import { bounds } from '../geometry/outline.js';
 import { isRightAngled } from '../geometry/shapes.js';
-import { fitted, toScreen, toYard, zoomed } from '../geometry/view.js';
+import { fitted, toYard } from '../geometry/view.js';
 import { Drawing } from '../state/drawing.js';
 import { bedsOf, boundsOf, unitsOf, yardOf } from '../state/plan.js';
+import { pointsOf } from '../state/things.js';
 import { GardenElement, s } from './make.js';
-import { drawnBed, drawnRing, looksOf, standsUpright, toldBed } from './yard/bed.js';
+import { Camera } from './yard/camera.js';
+import { DrawnBeds } from './yard/drawn-beds.js';
 import { drawnGround, drawnKeepClear } from './yard/ground.js';
 import { YardKeys } from './yard/keys.js';
+import { layLabels } from './yard/labels.js';
 import { patterns, scalePatterns } from './yard/patterns.js';
 import { YardPointer } from './yard/pointer.js';
-import { drawnBand, drawnGaps, drawnShape, drawnSketch, gripHandles, wallGrips } from './yard/overlay.js';
-import { drawnTapes } from './yard/tapes.js';
-
-/** How long a flight to a bed takes, milliseconds; none where less motion is wanted. */
-const FLIGHT = 260;
+import { yardMenu } from './yard-menu.js';
+import { drawnBand, drawnGaps, drawnLine, drawnShape, drawnSketch, gripHandles, pointGrips, turnGrip, wallGrips } from './yard/overlay.js';
+import { drawnPicture } from './yard/picture.js';
+import { drawnScale, drawnTapes } from './yard/tapes.js';
 
 /** Room round a bed whose course is lifted out, millimetres. */
 const ROUND_BED = 350;
 
 /** Timber thinner than this on the screen cannot carry its length, pixels. */
 const THIN = 16;
-
-/** Room for the tapes on a sheet, pixels. */
-const PAPER_EDGE = 32;
 
 /** What beds and points rest on where no face is near, millimetres, until another is chosen. */
 const GRID = 50;
@@ -33,13 +32,10 @@ const GRID = 50;
 const NEAR = 9;
 
 /**
- * lap-yard: the yard as seen with one's back to the house, and the beds in it. Its padding is the room the other
- * places take. Fires `viewed` when the view changes or a bed is carried, `sketched` and `sketch-ended` round drawing.
+ * lap-yard: the yard as seen with one's back to the house, and the beds in it. Its padding is room for the tapes. Fires
+ * `viewed` when the view changes or a bed is carried, `sketched` and `sketch-ended` round drawing.
  */
 export class LapYard extends GardenElement {
-  /** @type {import('../geometry/view.js').View} */
-  view = { k: 0.05, x: 0, y: 0 };
-
   /** The beds being carried: `{ids, dx, dy, gaps}` yard millimetres, else null. */
   carried = null;
 
@@ -54,41 +50,49 @@ export class LapYard extends GardenElement {
 
   drawsWhilePressed = true;
 
-  #drawn = new Map();
-  #world; #ground; #beds; #over; #grips; #screen; #gaps; #house;
+  #world; #under; #ground; #over; #grips; #screen; #gaps; #house; #beds;
   #groundOf = null;
+  #pathsOf = null;
   #clearancesKnown = false;
-  #whole = true;
   #before = null;
-  #flight = 0;
+  #held = null;
+  #corners = false;
 
   attached() {
+    this.#under = s('g', { 'aria-hidden': 'true' });
     this.#ground = s('g');
-    this.#beds = s('g');
+    const beds = s('g');
     this.#over = s('g.over', { 'aria-hidden': 'true' });
     this.#grips = s('g.grips', { 'aria-hidden': 'true' });
-    this.#world = s('g.world', {}, this.#ground, this.#beds, this.#over, this.#grips);
+    this.#world = s('g.world', {}, this.#under, this.#ground, beds, this.#over, this.#grips);
     this.#house = s('rect.house', { fill: 'url(#hatch-house)' });
-    this.#screen = s('g.screen', { 'aria-hidden': 'true' });
-    this.#gaps = s('g.gaps', { 'aria-hidden': 'true' });
-    this.svg = s('svg', { role: 'application', 'aria-roledescription': 'yard', 'aria-label': 'The yard, the house behind you. Arrow keys go from bed to bed, Enter takes hold, then arrow keys move it.' },
-      patterns(), this.#house, this.#world, this.#screen, this.#gaps);
-    this.replaceChildren(this.svg);
+    this.#screen = s('g.screen');
+    this.#gaps = s('g.gaps');
+    this.svg = s('svg.plan', { role: 'application', 'aria-roledescription': 'yard', tabindex: 0, 'aria-label': 'The yard, the house behind you. Arrow keys go from bed to bed, Enter takes hold, then arrow keys move it. B adds a bed. Question mark lists all keys.' },
+      patterns(), this.#house, this.#world);
+    this.replaceChildren(this.svg, s('svg.tapes', { 'aria-hidden': 'true', focusable: 'false' }, this.#screen, this.#gaps));
+    this.#beds = new DrawnBeds(beds, this.svg);
+    this.camera = new Camera({ svg: this.svg, world: this.#world, frame: () => this.frame, bounds: () => boundsOf(this.garden.plan),
+      looked: () => this.#looked(), rested: view => this.#rested(view) });
     this.follow([this.garden.plans, this.garden.choice, this.garden.reckoning], () => this.render());
     const resized = new ResizeObserver(() => this.#resized());
     resized.observe(this);
     this.atEnd(() => resized.disconnect());
-    this.atEnd(() => cancelAnimationFrame(this.#flight));
+    this.atEnd(() => this.camera.end());
     this.listen(this.garden.choice, 'change', () => this.#followCourse());
     this.listen(window, 'beforeprint', () => this.#onPaper());
     this.listen(window, 'afterprint', () => this.#resized());
     this.pointer = new YardPointer(this);
     this.keys = new YardKeys(this);
+    this.listen(this.svg, 'contextmenu', event => yardMenu(this, event));
     this.#resized();
     this.render();
   }
 
-  /** The part of the element that nothing covers, in its own pixels. */
+  /** @type {import('../geometry/view.js').View} */
+  get view() { return this.camera.view; }
+
+  /** The part of the element that is for the drawing, in its own pixels. */
   get frame() {
     const style = getComputedStyle(this);
     const [left, top] = [parseFloat(style.paddingLeft), parseFloat(style.paddingTop)];
@@ -101,99 +105,64 @@ export class LapYard extends GardenElement {
 
   get units() { return unitsOf(this.garden.plan); }
 
+  /** True while the corners of the yard can be dragged. */
+  set corners(shown) {
+    this.#corners = shown;
+    this.render();
+  }
+
   render() {
     const { plan, choice, reckoning } = this.garden;
-    const clearances = reckoning.sheet?.ground?.usual?.clearances;
-    if (this.#groundOf !== plan.ground || this.pathsOf !== plan.paths || this.#clearancesKnown !== Boolean(clearances)) {
-      this.#ground.replaceChildren(...drawnGround(plan));
-      this.#over.replaceChildren(...drawnKeepClear(plan, clearances));
-      this.#clearancesKnown = Boolean(clearances);
-      this.#groundOf = plan.ground;
-      this.pathsOf = plan.paths;
-    }
+    this.#renderGround(plan, reckoning.sheet?.ground?.usual?.clearances);
     const beds = bedsOf(plan);
     const inHand = choice.beds[0];
     const tab = beds.some(bed => bed.id === inHand) ? inHand : this.#focused() ?? beds[0]?.id;
-    const seen = new Set();
-    beds.forEach((bed, i) => {
-      seen.add(bed.id);
-      this.#renderBed(bed, reckoning.bed(bed.id), tab, i);
-    });
-    for (const [id, { group }] of this.#drawn) {
-      if (seen.has(id)) continue;
-      group.remove();
-      this.#drawn.delete(id);
-    }
+    this.#beds.render(beds, { choice, partOf: id => reckoning.bed(id), units: this.units, tab });
     this.classList.toggle('lifted', choice.course !== null);
+    this.classList.toggle('empty', !beds.length);
+    for (const thing of this.svg.querySelectorAll('[data-thing]')) thing.classList.toggle('held', thing.dataset.thing === choice.thing?.join(' '));
     this.#showGrips();
-    if (this.#whole) this.wholeYard(false);
-    else this.#decorate();
+    if (this.camera.whole) this.camera.wholeYard(false);
+    else this.#rested(this.view);
+  }
+
+  #renderGround(plan, clearances) {
+    if (this.#groundOf === plan.ground && this.#pathsOf === plan.paths && this.#clearancesKnown === Boolean(clearances)) return;
+    this.#under.replaceChildren(...drawnPicture(plan.ground?.picture));
+    this.#ground.replaceChildren(...drawnGround(plan));
+    this.#over.replaceChildren(...drawnKeepClear(plan, clearances));
+    this.#clearancesKnown = Boolean(clearances);
+    this.#groundOf = plan.ground;
+    this.#pathsOf = plan.paths;
   }
 
   #focused() { return this.svg.contains(document.activeElement) ? document.activeElement.dataset.bed : null; }
 
   #showGrips() {
-    const { bed, choice } = this.garden;
-    const grips = bed && choice.course === null && !this.sketch && isRightAngled(bed.own) ? bed : null;
-    if (this.#gripsOf === grips) return;
-    this.#gripsOf = grips;
-    this.#grips.replaceChildren(...(grips ? wallGrips(grips) : []));
+    const { bed, choice, plan } = this.garden;
+    const held = choice.course === null && !this.sketch ? bed : null;
+    const points = !this.sketch && [
+      choice.thing && pointsOf(plan, choice.thing),
+      this.#corners && plan.ground?.outline ? { list: plan.ground.outline, at: ['ground', 'outline'], closed: true } : null,
+    ].filter(Boolean);
+    this.#held = held;
+    this.#grips.replaceChildren(...(held && isRightAngled(held.own) ? wallGrips(held) : []), ...(held ? turnGrip(held, this.view) : []),
+      ...(points || []).filter(({ single }) => !single).flatMap(({ list, at }) => pointGrips(list, at, this.view)));
   }
 
-  #gripsOf = null;
-
-  #renderBed(bed, part, tab, i) {
-    const { choice } = this.garden;
-    const chosen = choice.has(bed.id);
-    const course = choice.bed === bed.id ? choice.course : null;
-    const looks = looksOf(bed, part, course, this.units);
-    let drawn = this.#drawn.get(bed.id);
-    if (!drawn) {
-      drawn = { group: s('g.bed', { role: 'button', 'data-bed': bed.id }), looks: null };
-      this.#drawn.set(bed.id, drawn);
-    }
-    if (this.#beds.children[i] !== drawn.group && !this.svg.contains(document.activeElement)) {
-      this.#beds.insertBefore(drawn.group, this.#beds.children[i] ?? null);
-    } else if (!drawn.group.isConnected) {
-      this.#beds.append(drawn.group);
-    }
-    if (drawn.looks !== looks) {
-      const shapes = course === null ? drawnBed(bed, part, this.units) : drawnRing(bed, part, course, this.units);
-      drawn.group.replaceChildren(...shapes);
-      drawn.looks = looks;
-      drawn.box = bounds(bed.outline);
-      drawn.upright = standsUpright(bed);
-    }
-    drawn.group.setAttribute('aria-label', toldBed(bed, this.units));
-    drawn.group.setAttribute('aria-pressed', String(chosen));
-    drawn.group.setAttribute('tabindex', tab === bed.id ? '0' : '-1');
-    drawn.group.classList.toggle('chosen', chosen);
-    this.#fitLabels(drawn);
-  }
-
-  /** Labels that would not fit their bed are left out. */
-  #fitLabels({ group, box, upright }) {
-    if (!box) return;
-    const [width, depth] = [(box.right - box.left) * this.view.k, (box.back - box.front) * this.view.k];
-    const [wide, high] = upright ? [depth, width] : [width, depth];
-    group.classList.toggle('tight', wide < 108 || high < 46);
-    group.classList.toggle('small', wide < 40);
-    group.classList.toggle('tiny', wide < 17 || high < 13);
-  }
-
-  focusBed(id) { this.#drawn.get(id)?.group.focus(); }
+  focusBed(id) { this.#beds.focus(id); }
 
   /** Draws beds away from their places while they are in hand. @param {{ids, dx, dy, gaps}|null} carried */
   carry(carried) {
-    for (const id of this.carried?.ids ?? []) if (!carried) this.#drawn.get(id)?.group.removeAttribute('transform');
+    if (!carried) this.#beds.shift(this.carried?.ids ?? [], null);
     this.carried = carried;
     this.classList.toggle('carrying', Boolean(carried));
-    for (const id of carried?.ids ?? []) this.#drawn.get(id)?.group.setAttribute('transform', `translate(${carried.dx} ${-carried.dy})`);
+    if (carried) this.#beds.shift(carried.ids, [carried.dx, carried.dy]);
     this.#gaps.replaceChildren(...(carried ? drawnGaps(this.view, carried.gaps, mm => this.lengthText(mm)) : this.#atRest()));
     this.dispatchEvent(new Event('viewed'));
   }
 
-  /** The bed's new shape while a wall is dragged, null when it is let go. */
+  /** The bed's new shape while a wall or its handle is dragged, null when it is let go. */
   showShape(shape) {
     this.classList.toggle('stretching', Boolean(shape));
     this.#gaps.replaceChildren(...(shape ? drawnShape(this.view, shape, mm => this.lengthText(mm)) : this.#atRest()));
@@ -202,10 +171,15 @@ export class LapYard extends GardenElement {
   /** The frame in which beds are taken, null when it is closed. */
   showBand(band) { this.#gaps.replaceChildren(...(band ? drawnBand(band) : this.#atRest())); }
 
+  /** Where a line or outline of the ground would lie, null when it is let go. */
+  showLine(list, closed = false) {
+    this.#gaps.replaceChildren(...(list ? drawnLine(this.view, list, closed, mm => this.lengthText(mm)) : this.#atRest()));
+  }
+
   /** What lies over the yard while nothing is dragged. */
   #atRest() {
     if (this.sketch) return drawnSketch(this.view, this.sketch, mm => this.lengthText(mm));
-    return this.#gripsOf ? gripHandles(this.view, this.#gripsOf) : [];
+    return this.#held && isRightAngled(this.#held.own) ? gripHandles(this.view, this.#held) : [];
   }
 
   /**
@@ -232,7 +206,7 @@ export class LapYard extends GardenElement {
       this.sketch = null;
       this.classList.remove('sketching');
       this.render();
-      this.dispatchEvent(new CustomEvent('sketch-ended'));
+      this.dispatchEvent(new CustomEvent('sketch-ended', { bubbles: true }));
     }
     return points;
   }
@@ -247,88 +221,57 @@ export class LapYard extends GardenElement {
   }
 
   /** @param {import('../geometry/view.js').View} view */
-  look(view, whole = false) {
-    this.view = view;
-    this.#whole = whole;
-    this.#world.setAttribute('transform', `translate(${view.x} ${view.y}) scale(${view.k})`);
-    this.svg.style.setProperty('--px', String(1 / view.k));
-    scalePatterns(this.svg, view.k);
-    this.classList.toggle('thin', (this.garden.bed?.section.thickness ?? 100) * view.k < THIN);
-    for (const drawn of this.#drawn.values()) this.#fitLabels(drawn);
-    this.#decorate();
-    this.dispatchEvent(new Event('viewed'));
-  }
+  look(view, whole = false) { this.camera.look(view, whole); }
 
-  zoom(factor, point = this.#middle()) { this.look(zoomed(this.view, factor, point)); }
+  zoom(factor, point) { this.camera.zoom(factor, point); }
 
-  #middle() {
-    const { left, top, width, height } = this.frame;
-    return [left + width / 2, top + height / 2];
-  }
-
-  wholeYard(fly = true) {
-    const view = fitted(boundsOf(this.garden.plan), this.frame, 'foot');
-    if (fly) this.#fly(view, true);
-    else this.look(view, true);
-  }
+  wholeYard(fly = true) { this.camera.wholeYard(fly); }
 
   #resized() {
-    this.svg.setAttribute('viewBox', `0 0 ${this.clientWidth} ${this.clientHeight}`);
-    if (this.#whole) this.wholeYard(false);
-    else this.look(this.view);
+    for (const svg of this.children) svg.setAttribute('viewBox', `0 0 ${this.clientWidth} ${this.clientHeight}`);
+    this.camera.resized();
   }
 
-  /** A sheet holds the yard and no room for the places round it. */
   #onPaper() {
-    const box = boundsOf(this.garden.plan);
-    const [left, top] = toScreen(this.view, [box.left, box.back]);
-    const [right, bottom] = toScreen(this.view, [box.right, box.front]);
-    this.svg.setAttribute('viewBox', `${left - PAPER_EDGE} ${top - 8} ${right - left + PAPER_EDGE + 8} ${bottom - top + PAPER_EDGE}`);
+    const box = this.camera.onPaper();
+    for (const svg of this.children) svg.setAttribute('viewBox', box);
   }
 
   #followCourse() {
     const { choice, bed } = this.garden;
     if (choice.course !== null && bed) {
-      this.#before ??= { view: this.view, whole: this.#whole };
+      this.#before ??= { view: this.view, whole: this.camera.whole };
       const box = bounds(bed.outline);
-      this.#fly(fitted({
+      this.camera.fly(fitted({
         left: box.left - ROUND_BED, right: box.right + ROUND_BED, front: box.front - ROUND_BED, back: box.back + ROUND_BED,
       }, this.frame), false);
     } else if (this.#before) {
       const { view, whole } = this.#before;
       this.#before = null;
       if (whole) this.wholeYard();
-      else this.#fly(view, false);
+      else this.camera.fly(view, false);
     }
   }
 
-  #fly(to, whole) {
-    cancelAnimationFrame(this.#flight);
-    if (matchMedia('(prefers-reduced-motion: reduce)').matches) {
-      this.look(to, whole);
-      return;
-    }
-    const from = this.view;
-    const began = performance.now();
-    const step = now => {
-      const share = Math.min(1, (now - began) / FLIGHT);
-      const eased = share * share * (3 - 2 * share);
-      const mix = key => from[key] + (to[key] - from[key]) * eased;
-      this.look(share < 1 ? { k: mix('k'), x: mix('x'), y: mix('y') } : to, share < 1 ? false : whole);
-      if (share < 1) this.#flight = requestAnimationFrame(step);
-    };
-    this.#flight = requestAnimationFrame(step);
-  }
-
-  #decorate() {
-    const { view, frame } = this;
+  /** The drawing was made afresh for a view. */
+  #rested(view) {
+    this.svg.style.setProperty('--px', String(1 / view.k));
+    scalePatterns(this.svg, view.k);
+    this.classList.toggle('thin', (this.garden.bed?.section.thickness ?? 100) * view.k < THIN);
+    this.#showGrips();
+    layLabels(this.#beds.all(), this.svg.querySelectorAll('.over .label, .world > g > .label, .surface .label'), view);
     const [wide, high] = [this.clientWidth, this.clientHeight];
     const house = Math.max(0, Math.min(view.y, high + 40));
-    for (const [name, value] of Object.entries({ x: 0, y: house, width: wide, height: Math.max(high - house, 0) })) {
+    for (const [name, value] of Object.entries({ x: -wide, y: house, width: 3 * wide, height: Math.max(2 * high - house, 0) })) {
       this.#house.setAttribute(name, value);
     }
-    this.#screen.replaceChildren(...drawnTapes(view, frame, boundsOf(this.garden.plan), this.units), this.#north(frame));
+  }
+
+  #looked() {
+    const { view, frame } = this;
+    this.#screen.replaceChildren(...drawnTapes(view, frame, boundsOf(this.garden.plan), this.units), this.#north(frame), drawnScale(view, frame, this.units));
     if (!this.carried) this.#gaps.replaceChildren(...this.#atRest());
+    this.dispatchEvent(new Event('viewed'));
   }
 
   lengthText(mm) { return shown(Math.round(mm), this.units); }
@@ -336,7 +279,7 @@ export class LapYard extends GardenElement {
   #north(frame) {
     const degrees = this.garden.plan.ground?.north;
     if (typeof degrees !== 'number') return s('g');
-    return s('g.north', { transform: `translate(${frame.left + frame.width - 18} ${frame.top + 20}) rotate(${-degrees})` },
+    return s('g.north', { transform: `translate(${frame.left + frame.width - 14} ${frame.top + 20}) rotate(${-degrees})` },
       s('path', { d: 'M0 -18L6 6L0 2L-6 6Z' }), s('text', { x: 0, y: 20, text: 'N' }));
   }
 }

@@ -95,6 +95,9 @@ export class GardenElement extends HTMLElement {
   /** Opens a place and moves the focus there: see places.js. */
   openPlace(key) { this.dispatchEvent(new CustomEvent('open-place', { detail: key, bubbles: true })); }
 
+  /** Asks for something that can be done from everywhere: see page-acts.js. */
+  ask(act, detail = {}) { this.dispatchEvent(new CustomEvent('act', { detail: { act, ...detail }, bubbles: true })); }
+
   /** Says something to those who hear the page. */
   say(text) { this.dispatchEvent(new CustomEvent('say', { detail: text, bubbles: true })); }
 }

@@ -18,7 +18,8 @@ export class RedThread extends GardenElement {
       this.replaceChildren();
       return;
     }
-    const [x, y] = toScreen(this.yard.view, snag.point);
+    const ground = this.yard.getBoundingClientRect();
+    const [x, y] = toScreen(this.yard.view, snag.point).map((value, i) => value + (i ? ground.top : ground.left));
     const start = [Math.min(from.right, innerWidth) - 6, Math.max(8, Math.min(from.top + from.height / 2, innerHeight - 8))];
     const sag = Math.min(90, Math.hypot(x - start[0], y - start[1]) / 4);
     const bend = `${(start[0] + x) / 2} ${Math.max(start[1], y) + sag}`;

@@ -1,3 +1,4 @@
+import { fileName } from '../state/sheets.js';
 import { h } from './make.js';
 
 /**
@@ -12,7 +13,7 @@ export function sheetLink(element, api, name, text, file = name) {
   const { garden } = element;
   const behind = garden.keeper.standing !== 'kept';
   return h('a', {
-    href: api.address(garden.id, name), download: file, 'data-key': name, 'aria-disabled': behind ? 'true' : null,
+    href: api.address(garden.id, name), download: fileName(garden.plan, garden.keeper.revision, file), 'data-key': name, 'aria-disabled': behind ? 'true' : null,
     onclick: event => {
       if (garden.keeper.standing !== 'kept') {
         event.preventDefault();
@@ -35,7 +36,7 @@ export function sheetLink(element, api, name, text, file = name) {
 export function bringingLink(element, api, name, text, file, told) {
   const { garden } = element;
   return h('a', {
-    href: api.address(garden.id, name), download: file, 'data-key': `sheet ${file}`, 'aria-label': told ?? null,
+    href: api.address(garden.id, name), download: fileName(garden.plan, garden.keeper.revision, file), 'data-key': `sheet ${file}`, 'aria-label': told ?? null,
     'aria-disabled': garden.keeper.standing !== 'kept' ? 'true' : null,
     onclick: event => {
       event.preventDefault();
@@ -48,7 +49,7 @@ export function bringingLink(element, api, name, text, file, told) {
 async function bring(element, api, name, file) {
   try {
     const address = URL.createObjectURL(await api.sheet(element.garden.id, name));
-    h('a', { href: address, download: file }).click();
+    h('a', { href: address, download: fileName(element.garden.plan, element.garden.keeper.revision, file) }).click();
     setTimeout(() => URL.revokeObjectURL(address), 10000);
   } catch (problem) {
     element.say(`${file} does not come: ${problem.snags?.[0]?.text ?? problem.message}`);

@@ -7,38 +7,44 @@ const STEP = 250;
 /** At most so many places are tried along a side, so that a field costs no more than a yard. */
 const MOST_STEPS = 80;
 
+/** What is kept of the room, where there is no place with all of it. */
+const SHARES = [1, 0.5, 0];
+
 /**
  * The first place, nearest the house and then nearest the left, where an outline has room.
  *
  * @param {import('./outline.js').Point[]} outline own frame
- * @param {import('./outline.js').Point[][]} taken what already lies in the yard
+ * @param {{outline: import('./outline.js').Point[], clear: number}[]} taken what already lies in the yard, and how far from it
+ *     one keeps, millimetres
  * @param {import('./outline.js').Point[] | null} yard
- * @param {number} clear millimetres to keep to everything taken and to the yard's edges, given up where there is no such room
- * @returns {[number, number]} where the outline's origin goes; beside everything where the yard is full
+ * @param {number} edge millimetres to keep to the yard's edges
+ * @returns {{at: [number, number], free: boolean}} where the outline's origin goes; `free` where all the room is kept. Beside
+ *     everything where the yard is full
  */
-export function freePlace(outline, taken, yard, clear) {
+export function freePlace(outline, taken, yard, edge) {
   const own = bounds(outline);
   const ground = yard ? bounds(yard) : null;
-  const boxed = taken.map(other => ({ other, box: bounds(other) }));
+  const boxed = taken.map(other => ({ ...other, box: bounds(other.outline) }));
   if (ground) {
     const step = Math.max(STEP, (ground.right - ground.left) / MOST_STEPS, (ground.back - ground.front) / MOST_STEPS);
-    for (const keep of [clear, 0]) {
+    for (const share of SHARES) {
+      const keep = edge * share;
       for (let y = ground.front + keep; y + own.back - own.front <= ground.back - keep; y += step) {
         for (let x = ground.left + keep; x + own.right - own.left <= ground.right - keep; x += step) {
           const at = [Math.round(x - own.left), Math.round(y - own.front)];
-          if (fits(placed(outline, { at, turn: 0, mirror: false }), boxed, yard, keep)) return at;
+          if (fits(placed(outline, { at, turn: 0, mirror: false }), boxed, yard, share)) return { at, free: share === 1 };
         }
       }
     }
   }
-  const all = bounds(...taken);
-  return all ? [Math.round(all.right + clear - own.left), Math.round(all.front - own.front)] : [-own.left, -own.front];
+  const all = bounds(...taken.map(other => other.outline));
+  return { at: all ? [Math.round(all.right + edge - own.left), Math.round(all.front - own.front)] : [-own.left, -own.front], free: !ground };
 }
 
-function fits(candidate, boxed, yard, keep) {
+function fits(candidate, boxed, yard, share) {
   const own = bounds(candidate);
-  return within(candidate, yard) && boxed.every(({ other, box }) => farApart(own, box, keep)
-    || (!overlap(candidate, other) && (keep === 0 || gap(candidate, other).mm >= keep)));
+  return within(candidate, yard) && boxed.every(({ outline, clear, box }) => farApart(own, box, clear * share)
+    || (!overlap(candidate, outline) && (clear * share === 0 || gap(candidate, outline).mm >= clear * share - 0.05)));
 }
 
 function farApart(a, b, keep) {

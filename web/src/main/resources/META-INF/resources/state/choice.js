@@ -5,6 +5,7 @@
 export class Choice extends EventTarget {
   #beds = [];
   #course = null;
+  #thing = null;
   #snag = null;
   #open = new Set();
 
@@ -17,6 +18,20 @@ export class Choice extends EventTarget {
   get course() { return this.#course; }
   get snag() { return this.#snag; }
 
+  /** What of the ground is in hand, as its path in the document: a path, a gate, a tap, a tree. @type {(string|number)[] | null} */
+  get thing() { return this.#thing; }
+
+  /** Takes hold of something in the ground, and lets go of all beds. */
+  takeThing(thing) {
+    if (JSON.stringify(thing) === JSON.stringify(this.#thing)) return;
+    this.#thing = thing;
+    if (thing) {
+      this.#beds = [];
+      this.#course = null;
+    }
+    this.#fire();
+  }
+
   has(id) { return this.#beds.includes(id); }
 
   takeBed(id) { this.takeBeds(id === null ? [] : [id]); }
@@ -25,8 +40,14 @@ export class Choice extends EventTarget {
     const beds = [...new Set(ids)];
     if (beds.length === this.#beds.length && beds.every((id, i) => id === this.#beds[i])) return;
     this.#beds = beds;
+    if (beds.length) this.#thing = null;
     this.#course = null;
     this.#fire();
+  }
+
+  takeNothing() {
+    this.takeThing(null);
+    this.takeBeds([]);
   }
 
   /** Takes one more, or lets go of it. */

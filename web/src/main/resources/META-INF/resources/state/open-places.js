@@ -1,66 +1,64 @@
-/** How many places each side of the yard holds: four at once, and the yard between them. */
-export const ROOM = { lee: 2, strip: 1, foot: 1 };
-
-const KEPT = 'lapyard.places';
+const KEPT = 'lapyard.open';
 
 /**
- * Which places lie open. Each belongs to one side of the yard; where a side is full, the place that was opened longest
- * ago makes room. A bed in hand takes one of the lee's rooms for its tag. Kept in the browser. Fires `change`.
+ * Which place lies open. Every table remembers the place that was open at it last. Kept in the browser. Fires `change`.
  */
 export class OpenPlaces extends EventTarget {
   #places;
   #storage;
-  #open;
+  #shown;
+  #last;
 
-  /** @param {{key: string, side: string, first?: boolean}[]} places in their order @param {Storage} storage */
-  constructor(places, storage) {
+  /**
+   * @param {{key: string, table?: string}[]} places in their order
+   * @param {Storage} storage
+   * @param {string | null} first the place that is open until somebody decides otherwise
+   */
+  constructor(places, storage, first = null) {
     super();
     this.#places = places;
     this.#storage = storage;
-    this.#open = this.#remembered() ?? places.filter(place => place.first).map(place => place.key);
+    const { shown = first, last = {} } = this.#remembered();
+    this.#shown = this.#place(shown) ? shown : null;
+    this.#last = last;
   }
 
   #remembered() {
     try {
-      const keys = JSON.parse(this.#storage.getItem(KEPT));
-      return Array.isArray(keys) ? keys.filter(key => this.#place(key)) : null;
+      return JSON.parse(this.#storage.getItem(KEPT)) ?? {};
     } catch {
-      return null;
+      return {};
     }
   }
 
-  #place(key) { return this.#places.find(place => place.key === key); }
+  #place(key) { return this.#places.find(place => place.key === key) ?? null; }
 
-  isOpen(key) { return this.#open.includes(key); }
+  /** The key of the place that lies open, null where the yard has all the room. */
+  get shown() { return this.#shown; }
 
-  /** The place that was opened last; a narrow screen shows this one alone. */
-  get latest() { return this.#open.at(-1) ?? null; }
+  /** The table whose place lies open. */
+  get table() { return this.#place(this.#shown)?.table ?? null; }
 
-  /** The places of a side that are shown, in their order. @param {boolean} inHand whether a bed is in hand */
-  shown(side, inHand = false) {
-    const room = ROOM[side] - (side === 'lee' && inHand ? 1 : 0);
-    const ours = this.#open.filter(key => this.#place(key).side === side).slice(-room);
-    return this.#places.filter(place => ours.includes(place.key));
-  }
-
-  /** Opens a place, or brings one that is open to the fore. */
   open(key) {
     const place = this.#place(key);
-    if (!place || this.latest === key) return;
-    const others = this.#open.filter(other => other !== key);
-    const ours = others.filter(other => this.#place(other).side === place.side);
-    const over = new Set(ours.slice(0, Math.max(0, ours.length + 1 - ROOM[place.side])));
-    this.#now([...others.filter(other => !over.has(other)), key]);
+    if (!place || this.#shown === key) return;
+    if (place.table) this.#last = { ...this.#last, [place.table]: key };
+    this.#now(key);
   }
 
-  putAway(key) {
-    if (this.isOpen(key)) this.#now(this.#open.filter(other => other !== key));
+  /** Opens the place that was open last at a table, its first one before that; closes it where it is open. */
+  openTable(table) {
+    if (this.table === table) return this.close();
+    const last = this.#place(this.#last[table]);
+    return this.open(last?.table === table ? last.key : this.#places.find(place => place.table === table)?.key);
   }
 
-  #now(open) {
-    this.#open = open;
+  close() { if (this.#shown !== null) this.#now(null); }
+
+  #now(shown) {
+    this.#shown = shown;
     try {
-      this.#storage.setItem(KEPT, JSON.stringify(open));
+      this.#storage.setItem(KEPT, JSON.stringify({ shown, last: this.#last }));
     } catch {
       this.#storage.removeItem(KEPT);
     }

@@ -1,10 +1,10 @@
-/** What the saw does on which weekend, out of the job sheet's cutting. */
+/** What the saw does in which stage, out of the job sheet's cutting. */
 
 /**
- * Boards of one weekend, those cut alike together, nests parted alike too.
+ * Boards of one stage, those cut alike together, nests parted alike too.
  *
  * @param {object} part one section of the sheet's cutting
- * @param {number | null} stage a weekend, null for all
+ * @param {number | null} stage null for all
  * @returns {{stock: string, length: number, numbers: number[], cuts: {mark: string, from: number, to: number, length: number, stage: number}[], marks: string[][], rest: number}[]}
  */
 export function alike(part, stage = null) {
@@ -23,7 +23,34 @@ export function alike(part, stage = null) {
   return [...found.values()];
 }
 
-/** The weekends on which there is something to saw, in order. @returns {number[]} */
+/**
+ * A board from its first end to its last, nothing left out and nothing twice.
+ *
+ * @param {object} board as the job sheet has it
+ * @param {{kerf: number, retrim: number, keep: number}} saw millimetres; what is wider than a cut between two pieces is lost
+ * @returns {{kind: 'trim'|'cut'|'kerf'|'lost'|'kept'|'over', from: number, to: number, cut?: number}[]}
+ */
+export function segments(board, { kerf, retrim, keep }) {
+  const found = [];
+  let at = 0;
+  const until = (to, kind, more = {}) => {
+    if (to - at > 0.0005) found.push({ kind, from: at, to, ...more });
+    at = Math.max(at, to);
+  };
+  board.cuts.forEach((cut, i) => {
+    until(cut.from, cut.from - at <= (i ? kerf + retrim : board.trim ?? kerf) + 0.05 ? i ? 'kerf' : 'trim' : 'lost');
+    until(cut.to, 'cut', { cut: i });
+  });
+  const rest = board.length - board.rest;
+  until(rest, rest - at <= kerf + 0.05 ? 'kerf' : 'lost');
+  until(board.length, board.rest >= keep ? 'kept' : 'over');
+  return found;
+}
+
+/** What of a board waits for a later stage: which length lies there after which stage, and when it is cut again. */
+export const waiting = (part, number) => (part.ledger?.offcuts ?? []).filter(one => one.board === number && one.fate === 'carried');
+
+/** The stages in which there is something to saw, in order. @returns {number[]} */
 export const stagesOf = parts => [...new Set(parts.flatMap(part => (part.boards ?? []).flatMap(board => board.cuts.map(cut => cut.stage))))].sort((a, b) => a - b);
 
 /** Board numbers as one says them: `1-4, 7`. */

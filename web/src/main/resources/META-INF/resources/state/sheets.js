@@ -25,3 +25,10 @@ export function readScale(text) {
   const value = Number(clean);
   return Number.isInteger(value) && value >= 1 && value <= 5000 ? { value } : { error: 'A whole number from 1 to 5000, as in 50 for 1:50.' };
 }
+
+/** What a file is called where it is put: after its garden and revision, `village-hall-r12-plan.pdf`. @param {string} revision the entity tag */
+export function fileName(plan, revision, name) {
+  const garden = (plan.name ?? '').normalize('NFKD').replace(/[\u0300-\u036f]/g, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 40) || 'garden';
+  const number = String(revision ?? '').replace(/\D/g, '');
+  return `${garden}${number ? `-r${number}` : ''}-${name}`;
+}

@@ -22,44 +22,67 @@ export const planFrom = day => plan => withTally(plan, tally => ({ ...tally, day
 
 const boardName = number => `#${number}`;
 
-/** All boards of the cutting as bought and waiting, so that none is missing once the first is opened. */
-function boardsOf(tally, parts) {
-  const named = new Set((tally.boards ?? []).map(board => board.board));
-  const waiting = parts.flatMap(part => part.boards.map(board => ({ board: boardName(board.number), section: part.section, stock: board.stock })));
-  return [...(tally.boards ?? []), ...waiting.filter(board => !named.has(board.board))];
+/**
+ * All boards of the cutting as bought and waiting, so that none is missing once the first is opened. A board that a later
+ * plan asks for is there once something is cut from it.
+ */
+function boardsOf(tally, parts, number) {
+  const known = tally.boards ?? [];
+  const planned = parts.flatMap(part => part.boards.map(board => ({ board: boardName(board.number), section: part.section, stock: board.stock })));
+  const sections = new Set(known.map(board => board.section));
+  const missing = planned.filter(board => !known.some(one => one.board === board.board && one.section === board.section)
+    && (!sections.has(board.section) || board.board === boardName(number)));
+  return [...known, ...missing];
 }
 
-/** How a piece stands: `wanted`, `cut` or `spoiled`. */
-export function pieceState(plan, mark) {
-  for (const board of plan.tally?.boards ?? []) {
-    if (board.cut?.includes(mark)) return 'cut';
-    if (board.spoiled?.includes(mark)) return 'spoiled';
-  }
-  return 'wanted';
+/** How a piece stands on a board: `wanted`, `cut` or `spoiled`. @param {number} number of the board */
+export function pieceState(plan, number, mark) {
+  const board = (plan.tally?.boards ?? []).find(one => one.board === boardName(number) && (one.cut?.includes(mark) || one.spoiled?.includes(mark)));
+  return !board ? 'wanted' : board.cut?.includes(mark) ? 'cut' : 'spoiled';
+}
+
+/** The boards on which a piece was cut wrong, `#7`. @returns {string[]} */
+export const spoiledOn = (plan, mark) => (plan.tally?.boards ?? []).filter(board => board.spoiled?.includes(mark)).map(board => board.board);
+
+/** All that the saw does in one stage, the longest first as the stop is moved. @returns {{board: object, cut: object, section: string}[]} */
+export const piecesOf = (parts, stage) => parts.flatMap(part => part.boards.flatMap(board => board.cuts.filter(cut => cut.stage === stage)
+  .map(cut => ({ board, cut, section: part.section })))).sort((a, b) => b.cut.length - a.cut.length || a.board.number - b.board.number);
+
+/** The first day on which something is still to do; the last one where all is done. */
+export function dayToDo(plan, weekends) {
+  const open = weekends.days.find(day => day.parts.some(part => !isDone(plan, part.task)));
+  return (open ?? weekends.days.at(-1))?.number ?? 0;
 }
 
 /** Puts a piece of a board into a state. @param {object[]} parts sections of the job sheet's cutting */
 export function setPiece(parts, number, mark, state) {
   return plan => withTally(plan, tally => ({
     ...tally,
-    boards: boardsOf(tally, parts).map(board => {
+    boards: boardsOf(tally, parts, number).map(board => {
+      if (board.board !== boardName(number)) return withoutCut(board, mark, state);
       const cut = (board.cut ?? []).filter(one => one !== mark);
       const spoiled = (board.spoiled ?? []).filter(one => one !== mark);
-      if (board.board === boardName(number)) {
-        if (state === 'cut') cut.push(mark);
-        if (state === 'spoiled') spoiled.push(mark);
-      }
+      if (state === 'cut') cut.push(mark);
+      if (state === 'spoiled') spoiled.push(mark);
       const { cut: _cut, spoiled: _spoiled, ...rest } = board;
       return { ...rest, ...(cut.length ? { cut } : {}), ...(spoiled.length ? { spoiled } : {}) };
     }),
   }));
 }
 
+/** A piece comes out of one board alone; where it was spoiled before stays told. */
+function withoutCut(board, mark, state) {
+  if (state !== 'cut' || !board.cut?.includes(mark)) return board;
+  const { cut, ...rest } = board;
+  const left = cut.filter(one => one !== mark);
+  return { ...rest, ...(left.length ? { cut: left } : {}) };
+}
+
 /** So much of a board cannot be used, mm. */
 export function loseOf(parts, number, mm) {
   return plan => withTally(plan, tally => ({
     ...tally,
-    boards: boardsOf(tally, parts).map(board => (board.board === boardName(number)
+    boards: boardsOf(tally, parts, number).map(board => (board.board === boardName(number)
       ? { ...board, ...(mm ? { lost: mm, opened: true } : { lost: undefined, opened: undefined }) } : board)),
   }));
 }

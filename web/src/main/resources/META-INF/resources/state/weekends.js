@@ -43,3 +43,12 @@ export const tasksById = weekends => new Map((weekends?.tasks ?? []).map(task =>
 
 /** `5 h`, `1.25 h`. */
 export const hours = value => `${Math.round(value * 100) / 100} h`;
+
+/** The weekends on which some beds are worked on, as said: `weekends 1 to 3`. @param {object | undefined} weekends @param {string[]} beds */
+export function weekendsOfStage(weekends, beds) {
+  const dayOf = new Map((weekends?.days ?? []).map(day => [day.number, day.weekend]));
+  const numbers = (weekends?.tasks ?? []).filter(task => beds.includes(task.bed)).flatMap(task => [dayOf.get(task.firstDay), dayOf.get(task.lastDay)]).filter(Boolean);
+  if (!numbers.length) return 'not planned yet';
+  const [first, last] = [Math.min(...numbers), Math.max(...numbers)];
+  return first === last ? `weekend ${first}` : `weekends ${first} to ${last}`;
+}

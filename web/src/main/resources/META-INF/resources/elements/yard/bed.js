@@ -29,8 +29,7 @@ function bedLabels(bed, units) {
   const at = insidePoint(bed.outline);
   const angle = standsUpright(bed) ? -90 : 0;
   return [
-    label(at, bed.id, 'code', angle),
-    label(at, bed.id, 'code alone'),
+    label(at, bed.id, 'code'),
     label(at, `${shown(own.right - own.left, units)} × ${shown(own.back - own.front, units)} · ${bed.courses}`, 'size', angle),
   ];
 }

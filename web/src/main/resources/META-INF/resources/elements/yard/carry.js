@@ -4,13 +4,13 @@ import { neighbours } from '../../geometry/distance.js';
 import { moveBeds } from '../../state/group.js';
 import { bedsOf, calledOf } from '../../state/plan.js';
 import { NEAR, around } from './around.js';
-import { come } from './pointer.js';
+import { come } from './come.js';
 
 /** Carries the beds in hand, the pressed one among them. */
 export class Carry {
   #yard; #from; #ids; #outlines; #faces; #around; #targets; #box; #move = null;
 
-  constructor(yard, { id, from, also }) {
+  constructor(yard, { bed: id, from, also }) {
     this.#yard = yard;
     this.#from = from;
     const { garden } = yard;

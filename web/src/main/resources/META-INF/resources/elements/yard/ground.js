@@ -43,7 +43,7 @@ function drawnPaths(plan) {
   const shapes = paths.map(path => d(widened(path.line, path.width ?? USUAL.pathWidth)));
   return [
     ...shapes.map(shape => s('path.path-edge', { d: shape })),
-    ...shapes.map(shape => s('path.path', { d: shape })),
+    ...shapes.map((shape, i) => s('path.path', { d: shape, 'data-thing': `paths ${plan.paths.indexOf(paths[i])}` })),
     ...shapes.map(shape => s('path.path-hatch', { d: shape, fill: 'url(#hatch-path)' })),
     ...paths.map(path => pathLabel(path, unitsOf(plan))),
   ];
@@ -82,10 +82,10 @@ export function label([x, y], text, kind, angle = 0) {
  * @returns {SVGElement[]}
  */
 export function drawnKeepClear(plan, usual = {}) {
-  return (plan.ground?.keepClear ?? []).map(keep => drawnOne(keep, plan, usual)).filter(Boolean);
+  return (plan.ground?.keepClear ?? []).map((keep, i) => drawnOne(keep, i, plan, usual)).filter(Boolean);
 }
 
-function drawnOne(keep, plan, usual) {
+function drawnOne(keep, i, plan, usual) {
   const clearance = keep.clearance ?? usual[keep.kind ?? 'other'] ?? 0;
   const shapes = [];
   let at;
@@ -101,7 +101,7 @@ function drawnOne(keep, plan, usual) {
     else if (points.length === 2) shapes.push(s('path.clear', { d: d(points, false) }));
     else shapes.push(s('path.clear', { d: d(circle(points[0], 120)), fill: 'url(#hatch-clear)' }));
   }
-  return s('g.keep-clear', {}, ...shapes, label(at, keep.name ?? keep.kind ?? 'keep clear', 'small'));
+  return s('g.keep-clear', { 'data-thing': `ground keepClear ${i}` }, ...shapes, label(at, keep.name ?? keep.kind ?? 'keep clear', 'small'));
 }
 
 function circle([x, y], radius) {

@@ -2,6 +2,7 @@ import { bounds, middle } from '../../geometry/outline.js';
 import { panned } from '../../geometry/view.js';
 import { mirrorBed, removeBed, turnBed } from '../../state/commands.js';
 import { boxOf, moveBeds, removeBeds, turnBeds } from '../../state/group.js';
+import { calledThing, moveThing, removeThing } from '../../state/things.js';
 import { bedsOf, calledOf } from '../../state/plan.js';
 
 const ARROWS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
@@ -13,7 +14,7 @@ const ALT_STEP = 1;
 
 /** Pixels the yard is panned by a key, and how much nearer a key goes. */
 const PAN = 60;
-const NEARER = 1.25;
+const NEARER = 1.2;
 
 /** The keyboard in the yard. Single letters work only while the focus is on a bed or the yard. */
 export class YardKeys {
@@ -45,13 +46,18 @@ export class YardKeys {
       this.#yard.look(panned(this.#yard.view, -dx * PAN, dy * PAN));
       return true;
     }
-    if (id === null) return false;
     const { choice, plans } = this.#yard.garden;
-    if (!choice.has(id)) {
+    const step = event.altKey ? ALT_STEP : event.shiftKey ? SHIFT_STEP : STEP;
+    if (choice.thing) {
+      plans.run(moveThing(choice.thing, dx * step, dy * step), `move ${choice.thing.join()}`);
+      this.#yard.say(`${calledThing(plans.plan, choice.thing)} is moved.`);
+      return true;
+    }
+    if (id !== null && !choice.has(id)) {
       this.#next(id, dx, dy);
       return true;
     }
-    const step = event.altKey ? ALT_STEP : event.shiftKey ? SHIFT_STEP : STEP;
+    if (!choice.beds.length) return this.#first();
     plans.run(moveBeds(choice.beds, dx * step, dy * step), `move ${choice.beds.join()}`);
     this.#sayPlace();
     return true;
@@ -61,6 +67,13 @@ export class YardKeys {
     const { plan, choice } = this.#yard.garden;
     const box = boxOf(plan, choice.beds);
     this.#yard.say(`${this.#yard.lengthText(box.left)} along, ${this.#yard.lengthText(box.front)} away.`);
+  }
+
+  /** From the yard itself the arrows lead to its first bed. */
+  #first() {
+    const [bed] = bedsOf(this.#yard.garden.plan);
+    if (bed) this.#yard.focusBed(bed.id);
+    return Boolean(bed);
   }
 
   /** The nearest bed that way; what lies to the side counts double. */
@@ -92,9 +105,13 @@ export class YardKeys {
       case '0': this.#yard.wholeYard(); return true;
       case 'PageDown': return this.#walk(id, 1);
       case 'PageUp': return this.#walk(id, -1);
+      case 'b': case 'B': this.#yard.ask('add bed'); return true;
+      case 'd': case 'D': this.#yard.ask('duplicate'); return true;
+      case '?': this.#yard.ask('keys'); return true;
+      case 'Delete': case 'Backspace': return this.#remove(id);
       case 'Escape':
         if (garden.choice.course !== null) garden.choice.liftCourse(null);
-        else garden.choice.takeBed(null);
+        else garden.choice.takeNothing();
         return true;
       default: return id !== null && this.#bedKey(event, id);
     }
@@ -120,7 +137,7 @@ export class YardKeys {
   #bedKey({ key, shiftKey }, id) {
     const { garden } = this.#yard;
     const { choice } = garden;
-    const take = () => { if (!choice.has(id)) choice.takeBed(id); };
+    if (/^[tm]$/i.test(key) && !choice.has(id)) return this.#notInHand(id);
     switch (key) {
       case 'Enter': case ' ':
         if (shiftKey) choice.alsoTake(id);
@@ -129,16 +146,20 @@ export class YardKeys {
           ? `You hold ${calledOf(garden.bed)}: arrow keys move it 100, with shift 10, with alt 1.` : `${choice.beds.length} beds in hand.`);
         return true;
       case 't': case 'T':
-        take();
         this.#turn(key === 't' ? 90 : -90);
         return true;
       case 'm': case 'M':
-        take();
         this.#mirror();
         return true;
-      case 'Delete': case 'Backspace': return this.#remove(id);
       default: return false;
     }
+  }
+
+  /** Nothing is changed that was not taken hold of: the focus alone is no hold. */
+  #notInHand(id) {
+    const bed = bedsOf(this.#yard.garden.plan).find(one => one.id === id);
+    this.#yard.say(bed ? `${calledOf(bed)} is not in hand. Enter takes hold of it.` : 'Nothing is in hand.');
+    return true;
   }
 
   #turn(degrees) {
@@ -157,11 +178,20 @@ export class YardKeys {
 
   #remove(id) {
     const { garden } = this.#yard;
+    const { thing } = garden.choice;
+    if (thing) {
+      const called = calledThing(garden.plan, thing);
+      garden.choice.takeThing(null);
+      garden.plans.run(removeThing(thing));
+      this.#yard.say(`${called} is deleted. Undo brings it back.`);
+      return true;
+    }
     const beds = bedsOf(garden.plan);
-    const gone = garden.choice.has(id) ? garden.choice.beds : [id];
-    const index = beds.findIndex(bed => bed.id === id);
+    const gone = garden.choice.beds;
+    if (!gone.length || (id !== null && !gone.includes(id))) return this.#notInHand(id);
+    const index = beds.findIndex(bed => bed.id === gone[0]);
     const next = [...beds.slice(index), ...beds.slice(0, index).reverse()].find(bed => !gone.includes(bed.id));
-    garden.plans.run(gone.length > 1 ? removeBeds(gone) : removeBed(id));
+    garden.plans.run(gone.length > 1 ? removeBeds(gone) : removeBed(gone[0]));
     this.#yard.render();
     if (next) this.#yard.focusBed(next.id);
     this.#yard.say(`${gone.length > 1 ? `${gone.length} beds are` : `${calledOf(beds[index])} is`} deleted. Undo brings ${gone.length > 1 ? 'them' : 'it'} back.`);

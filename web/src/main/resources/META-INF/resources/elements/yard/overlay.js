@@ -1,4 +1,4 @@
-import { wallLetter, widened } from '../../geometry/outline.js';
+import { bounds, middle, wallLetter, widened } from '../../geometry/outline.js';
 import { wallLengths } from '../../geometry/shapes.js';
 import { toScreen } from '../../geometry/view.js';
 import { s } from '../make.js';
@@ -24,8 +24,9 @@ export function drawnGaps(view, gaps, say) {
     [s('path.gap', { d: d(view, [from, to], false) }), ...told(half(view, from, to), say(mm))]);
 }
 
-/** A bed's new shape while a wall is dragged, with the lengths of the walls that change. */
-export function drawnShape(view, { own, outline, side }, say) {
+/** A bed's new shape while a wall is dragged, with the lengths of the walls that change, or with what is said of it. */
+export function drawnShape(view, { own, outline, side, said }, say) {
+  if (said) return [s('path.new-shape', { d: d(view, outline, true) }), ...told(toScreen(view, middle(bounds(outline))), said)];
   const lengths = wallLengths(own);
   const beside = [(side + own.length - 1) % own.length, side, (side + 1) % own.length];
   return [
@@ -53,6 +54,37 @@ export function drawnSketch(view, drawing, say) {
     ...legs.flatMap(([a, b]) => told(half(view, a, b), say(Math.hypot(b[0] - a[0], b[1] - a[1])))),
   ].filter(Boolean);
 }
+
+/** A line or outline of the ground where it would lie, with the lengths of its sides. */
+export function drawnLine(view, list, closed, say) {
+  const legs = (closed ? list : list.slice(1)).map((point, i) => (closed ? [point, list[(i + 1) % list.length]] : [list[i], point]));
+  return [
+    list.length > 1 ? s(`path.sketch${closed ? '.closed' : ''}`, { d: d(view, list, closed) }) : null,
+    ...list.map(point => {
+      const [x, y] = toScreen(view, point);
+      return s('circle.sketch-point', { cx: x, cy: y, r: 5 });
+    }),
+    ...legs.flatMap(([a, b]) => told(half(view, a, b), say(Math.hypot(b[0] - a[0], b[1] - a[1])))),
+  ].filter(Boolean);
+}
+
+/** Pixels from a bed to its turn handle, and how large a handle is; a finger's press is helped by a wider ring that is not seen. */
+const TURN_AWAY = 26;
+const HANDLE = 7;
+const RING = 20;
+
+const disc = (x, y, k, data) => s('g.round-grip', data, s('circle.ring', { cx: x, cy: -y, r: RING / k }), s('circle.knob', { cx: x, cy: -y, r: HANDLE / k }));
+
+/** The handle behind the bed by which it is turned. */
+export function turnGrip(bed, { k }) {
+  const box = bounds(bed.outline);
+  const x = (box.left + box.right) / 2;
+  const y = box.back + TURN_AWAY / k;
+  return [s('path.turn-arm', { d: `M${x} ${-box.back}V${-y}` }), disc(x, y, k, { 'data-turn': bed.id, class: 'round-grip turn' })];
+}
+
+/** Handles on the points of an outline or a line. @param {(string|number)[]} at where the list stands in the document */
+export const pointGrips = (list, at, { k }) => list.map(([x, y], i) => disc(x, y, k, { 'data-point': [...at, i].join(' '), class: 'round-grip' }));
 
 /** Broad strokes along the chosen bed's walls, by which they are dragged. */
 export function wallGrips(bed) {

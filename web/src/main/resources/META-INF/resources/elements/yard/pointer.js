@@ -1,15 +1,17 @@
-import { panned, toYard, zoomed } from '../../geometry/view.js';
-import { Band } from './band.js';
-import { Carry } from './carry.js';
-import { Stretch } from './stretch.js';
+import { panned, zoomed } from '../../geometry/view.js';
+import { actOf } from './acts.js';
 
 /** Pixels a pointer may tremble before a press becomes a drag. */
 const TREMBLE = 4;
+const FINGER_TREMBLE = 9;
 
-/**
- * Mouse, pen and touch in the yard. A press that becomes a drag is one act: `carry` beds, `stretch` a wall, take many in
- * a `band`, or pan. An act has `move(at, event)`, `end()` and `drop()`, which leaves all as it was.
- */
+/** One notch of a wheel, and how many pixels a browser says for it. */
+const NOTCH = 1.2;
+const NOTCH_PX = 100;
+
+const MIDDLE = 1;
+
+/** Mouse, pen and touch in the yard: a press takes hold, a drag is one act (see acts.js), two fingers and the wheel come nearer. */
 export class YardPointer {
   #yard;
   #down = new Map();
@@ -17,27 +19,34 @@ export class YardPointer {
   #act = null;
   #frame = 0;
 
+  /** Where the pointer was last over the yard, pixels; null where it is not. */
+  over = null;
+
   /** @param {import('../lap-yard.js').LapYard} yard */
   constructor(yard) {
     this.#yard = yard;
-    yard.listen(yard.svg, 'pointerdown', event => this.#begin(event));
-    yard.listen(yard.svg, 'pointermove', event => this.#move(event));
-    yard.listen(yard.svg, 'pointerup', event => this.#lift(event));
-    yard.listen(yard.svg, 'pointercancel', event => this.#lift(event, true));
-    yard.listen(yard.svg, 'pointerleave', () => yard.sketch?.lookAt(null));
-    yard.listen(yard.svg, 'dblclick', () => yard.sketch?.done());
-    yard.listen(yard.svg, 'wheel', event => this.#wheel(event), { passive: false });
+    const on = (type, handler, options) => yard.listen(yard.svg, type, handler, options);
+    on('pointerdown', event => this.#begin(event));
+    on('pointermove', event => this.#move(event));
+    on('pointerup', event => this.#lift(event));
+    on('pointercancel', event => this.#lift(event, true));
+    on('pointerleave', () => {
+      this.over = null;
+      yard.sketch?.lookAt(null);
+    });
+    on('dblclick', () => yard.sketch?.done());
+    on('wheel', event => this.#wheel(event), { passive: false });
     yard.listen(window, 'keydown', event => { if (event.key === 'Escape' && this.#act) this.#drop(); });
   }
 
-  #at(event) {
+  at(event) {
     const box = this.#yard.getBoundingClientRect();
     return [event.clientX - box.left, event.clientY - box.top];
   }
 
   #begin(event) {
-    if (event.button > 0 || this.#down.size > 1) return;
-    const at = this.#at(event);
+    if (event.button > MIDDLE || this.#down.size > 1) return;
+    const at = this.at(event);
     this.#down.set(event.pointerId, at);
     this.#yard.svg.setPointerCapture(event.pointerId);
     if (this.#down.size === 2) {
@@ -45,17 +54,23 @@ export class YardPointer {
       this.#press = null;
       return;
     }
-    const id = event.target.closest?.('[data-bed]')?.dataset.bed ?? null;
-    const wall = event.target.closest?.('[data-wall]')?.dataset.wall ?? null;
-    this.#press = { id, wall, from: at, view: this.#yard.view, also: event.shiftKey || event.ctrlKey || event.metaKey || this.#yard.several };
-    if (id !== null && !this.#yard.sketch) {
+    const of = name => event.target.closest?.(`[data-${name}]`)?.dataset[name] ?? null;
+    const path = text => (text === null ? null : text.split(' ').map(part => (/^\d+$/.test(part) ? Number(part) : part)));
+    this.#press = {
+      bed: of('bed'), wall: of('wall'), turn: of('turn'), thing: path(of('thing')), point: path(of('point')),
+      from: at, view: this.#yard.view, pans: event.button === MIDDLE, touch: event.pointerType === 'touch',
+      also: event.shiftKey || event.ctrlKey || event.metaKey || this.#yard.several,
+    };
+    if (event.button === MIDDLE) event.preventDefault();
+    else if (this.#press.bed !== null && !this.#yard.sketch) {
       event.preventDefault();
-      this.#yard.focusBed(id);
+      this.#yard.focusBed(this.#press.bed);
     }
   }
 
   #move(event) {
-    const at = this.#at(event);
+    const at = this.at(event);
+    this.over = at;
     const before = this.#down.get(event.pointerId);
     if (!before) {
       this.#yard.sketch?.lookAt(this.#yard.restingPoint(at, event));
@@ -63,28 +78,18 @@ export class YardPointer {
     }
     this.#down.set(event.pointerId, at);
     if (this.#down.size === 2) this.#pinch(event.pointerId, before, at);
-    if (this.#press && Math.hypot(at[0] - this.#press.from[0], at[1] - this.#press.from[1]) > TREMBLE) {
-      this.#act = this.#actOf(this.#press);
+    const tremble = this.#press?.touch ? FINGER_TREMBLE : TREMBLE;
+    if (this.#press && Math.hypot(at[0] - this.#press.from[0], at[1] - this.#press.from[1]) > tremble) {
+      this.#act = actOf(this.#yard, this.#press);
       this.#press = null;
     }
     const act = this.#act;
     if (!act) return;
-    act.to = at;
-    act.free = event.altKey;
+    act.to = [at, event.altKey, event];
     this.#frame ||= requestAnimationFrame(() => {
       this.#frame = 0;
-      if (this.#act === act) act.move(act.to, act.free);
+      if (this.#act === act) act.move(...act.to);
     });
-  }
-
-  #actOf(press) {
-    const yard = this.#yard;
-    const { choice } = yard.garden;
-    const lifted = choice.course !== null || yard.sketch;
-    if (press.wall !== null && !lifted) return new Stretch(yard, press);
-    if (press.id !== null && !lifted) return new Carry(yard, press);
-    if (press.also && !lifted) return new Band(yard, press);
-    return { move: at => yard.look(panned(press.view, at[0] - press.from[0], at[1] - press.from[1])), end: () => {}, drop: () => {} };
   }
 
   #lift(event, cancelled = false) {
@@ -94,21 +99,22 @@ export class YardPointer {
     this.#act = null;
     if (act) {
       if (cancelled) return act.drop();
-      act.move(this.#at(event), event.altKey);
+      act.move(this.at(event), event.altKey, event);
       return act.end();
     }
-    if (press && !cancelled && !this.#down.size) this.#pressed(press, event);
+    if (press && !press.pans && !cancelled && !this.#down.size) this.#pressed(press, event);
     return undefined;
   }
 
-  #pressed({ id, wall, also }, event) {
+  #pressed({ bed, wall, turn, thing, point, also }, event) {
     const { choice } = this.#yard.garden;
-    if (this.#yard.sketch) this.#yard.sketch.put(this.#yard.restingPoint(this.#at(event), event));
-    else if (id !== null && also) choice.alsoTake(id);
-    else if (id !== null) choice.takeBed(id);
-    else if (wall !== null || also) return;
+    if (this.#yard.sketch) this.#yard.sketch.put(this.#yard.restingPoint(this.at(event), event));
+    else if (bed !== null && also) choice.alsoTake(bed);
+    else if (bed !== null) choice.takeBed(bed);
+    else if (wall !== null || turn !== null || point || also) return;
     else if (choice.course !== null) choice.liftCourse(null);
-    else choice.takeBed(null);
+    else if (thing) choice.takeThing(thing);
+    else choice.takeNothing();
   }
 
   /** Lets go of what is in hand: it stays where it was. */
@@ -122,19 +128,14 @@ export class YardPointer {
     const apart = ([x, y]) => Math.max(Math.hypot(x - other[0], y - other[1]), 1);
     const centre = [(at[0] + other[0]) / 2, (at[1] + other[1]) / 2];
     const moved = panned(this.#yard.view, (at[0] - before[0]) / 2, (at[1] - before[1]) / 2);
-    this.#yard.look(zoomed(moved, apart(at) / apart(before), centre));
+    this.#yard.camera.follow(zoomed(moved, apart(at) / apart(before), centre));
   }
 
+  /** One notch is one step, however many pixels a browser makes of it; a touchpad's small moves are parts of one. */
   #wheel(event) {
     event.preventDefault();
-    const lines = event.deltaMode === 1 ? 16 : 1;
-    this.#yard.zoom(Math.exp(-event.deltaY * lines * (event.ctrlKey ? 0.01 : 0.0016)), this.#at(event));
+    const pixels = event.deltaY * (event.deltaMode === 1 ? NOTCH_PX / 3 : event.deltaMode === 2 ? NOTCH_PX : 1);
+    const notches = Math.max(-1, Math.min(1, pixels / (event.ctrlKey && Math.abs(pixels) < NOTCH_PX / 2 ? 12 : NOTCH_PX)));
+    this.#yard.zoom(NOTCH ** -notches, this.at(event));
   }
-}
-
-/** How far a pointer has come, yard millimetres. */
-export function come(view, from, to) {
-  const [x, y] = toYard(view, from);
-  const [nowX, nowY] = toYard(view, to);
-  return [nowX - x, nowY - y];
 }

@@ -3,7 +3,7 @@ import { facesOf, restWall } from '../../geometry/snap.js';
 import { wallLengths, wallMoved, wallRoom } from '../../geometry/shapes.js';
 import { shapeBed } from '../../state/commands.js';
 import { NEAR, around } from './around.js';
-import { come } from './pointer.js';
+import { come } from './come.js';
 
 /** Drags one wall of the chosen bed in or out: the walls beside it grow or shrink. */
 export class Stretch {

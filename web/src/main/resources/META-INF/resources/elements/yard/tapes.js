@@ -13,8 +13,8 @@ export function drawnTapes(view, frame, box, units) {
   const unit = units === 'imperial' ? 304.8 : 1000;
   const step = stepOf(view.k * unit) * unit;
   const [left, house] = toScreen(view, [box.left, 0]);
-  const y = Math.min(house, frame.top + frame.height);
-  const x = Math.max(left - BROAD - 8, frame.left - BROAD - 8);
+  const y = Math.min(Math.max(house, frame.top) + 2, frame.top + frame.height + 4);
+  const x = Math.max(left - BROAD - 6, frame.left - BROAD - 6);
   return [along(view, box, step, unit, y, units), away(view, box, step, unit, x, units)];
 }
 
@@ -49,3 +49,17 @@ function away(view, box, step, unit, x, units) {
 }
 
 const figure = (mm, unit, units) => `${Math.round(mm / unit * 10) / 10}${units === 'imperial' ? "'" : ' m'}`;
+
+/** How long a scale bar is at most, pixels. */
+const LONGEST_BAR = 110;
+
+/** A bar of a round length in the corner, with that length. */
+export function drawnScale({ k }, frame, units) {
+  const unit = units === 'imperial' ? 304.8 : 1000;
+  const length = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200].filter(one => one * unit * k <= LONGEST_BAR).at(-1) ?? 0.1;
+  const wide = length * unit * k;
+  const x = frame.left + frame.width - wide;
+  const y = frame.top + frame.height + 30;
+  return s('g.scale', {}, s('path', { d: `M${x} ${y - 5}V${y}H${x + wide}V${y - 5}` }),
+    s('text', { x: x + wide / 2, y: y - 5, text: units === 'imperial' ? `${length}'` : length < 1 ? `${length * 1000} mm` : `${length} m` }));
+}

@@ -1,16 +1,13 @@
-import { freePlace } from '../geometry/free-place.js';
-import { rectangle, walked, widened } from '../geometry/outline.js';
+import { rectangle, walked } from '../geometry/outline.js';
 import { ell, tee, you } from '../geometry/shapes.js';
 import { leastSide, partCheck, readCourses, sideCheck } from '../state/checks.js';
 import { lastBed, standBed } from '../state/commands.js';
 import { readSides } from '../state/sides.js';
-import { USUAL, bedsOf, unitsOf, yardOf } from '../state/plan.js';
+import { USUAL, unitsOf } from '../state/plan.js';
+import { roomFor, saidOfRoom } from '../state/room.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
-
-/** Room kept to the neighbours when a bed finds its own place, millimetres. */
-const CLEAR = 600;
 
 /** Walls of a new bed until another section is chosen. */
 const THICKNESS = 100;
@@ -26,34 +23,35 @@ const SHAPES = {
   T: { make: tee, part: 'Stem towards the house', least: ROOM, left: 2 * JOINTS },
 };
 
-/** stand-bed: a bed in three entries, five where it is no rectangle. Fires `closed` when done or given up, `stood` with the new bed's code. */
-export class StandBed extends GardenElement {
+/** add-bed: a bed in three entries, five where it is no rectangle. Fires `closed` when done or given up, `added` with its code. */
+export class AddBed extends GardenElement {
   attached() {
     const { plan } = this.garden;
     const units = unitsOf(plan);
     this.width = lengthField({ label: 'Width, along the house', units, many: true, hint: `2400, 2.4 m or 7' 10 1/2"`,
-      check: sideCheck(plan, THICKNESS, 'width'), key: 'stand width' });
+      check: sideCheck(plan, THICKNESS, 'width'), key: 'add width' });
     this.depth = lengthField({ label: 'Depth, away from the house', units, hint: '1200, or 2400 x 1200 above',
-      check: sideCheck(plan, THICKNESS, 'depth'), key: 'stand depth' });
+      check: sideCheck(plan, THICKNESS, 'depth'), key: 'add depth' });
     this.courses = countField({ label: 'Courses', read: readCourses, value: USUAL.courses, hint: 'rings of timber, 200 high each',
-      key: 'stand courses' });
+      key: 'add courses' });
     this.listen(this.width, 'length', event => {
       if (event.detail.more !== undefined) this.depth.show(event.detail.more);
     });
-    this.shape = h('select', { id: 'stand-shape', 'data-key': 'stand shape', onchange: () => this.#showParts() },
+    this.shape = h('select', { id: 'add-shape', 'data-key': 'add shape', onchange: () => this.#showParts() },
       h('option', { value: '' }, 'rectangle'), Object.keys(SHAPES).map(shape => h('option', { value: shape }, shape)), h('option', { value: 'sides' }, 'by its sides'));
     this.parts = h('div.parts');
-    this.replaceChildren(h('form', { novalidate: true, 'aria-labelledby': 'stand-title', onsubmit: this.#stand },
-      h('h2', { id: 'stand-title' }, 'Stand a bed'),
+    this.replaceChildren(h('form', { novalidate: true, 'aria-labelledby': 'add-title', onsubmit: this.#add },
+      h('h2', { id: 'add-title' }, 'Add a bed'),
       this.width, this.depth, this.courses,
-      h('div.field', {}, h('label', { for: 'stand-shape' }, 'Shape'), this.shape), this.parts,
+      h('div.field', {}, h('label', { for: 'add-shape' }, 'Shape'), this.shape), this.parts,
       h('p.usual', {}, 'Timber 100 x 200, turning lap, base by the ground, liner and fill as usual: all can be changed later.'),
       h('div.verbs', {},
-        h('button.main', { type: 'submit' }, 'Stand it'),
-        h('button', { type: 'button', onclick: () => this.#close() }, 'Leave it'))));
+        h('button.main', { type: 'submit' }, 'Add it'),
+        h('button', { type: 'button', onclick: () => this.#close() }, 'Cancel'))));
     this.listen(this, 'keydown', event => { if (event.key === 'Escape') this.#close(); });
-    this.width.input.focus();
   }
+
+  begin() { this.width.input.focus(); }
 
   #partFields = [];
   #sides = null;
@@ -63,7 +61,7 @@ export class StandBed extends GardenElement {
     const bySides = this.shape.value === 'sides';
     this.width.hidden = bySides;
     this.depth.hidden = bySides;
-    this.#sides = bySides ? countField({ label: 'Sides, walked round', mode: 'text', key: 'stand sides', read: text => {
+    this.#sides = bySides ? countField({ label: 'Sides, walked round', mode: 'text', key: 'add sides', read: text => {
       const read = readSides(text, JOINTS);
       return read.error ? read : { value: text };
     }, hint: '3000, 1500, 1200 right, 900, 1800, 2400: the first to the right, each with the turn at its end, to the left unless said' }) : null;
@@ -76,13 +74,13 @@ export class StandBed extends GardenElement {
     const units = unitsOf(this.garden.plan);
     const field = (label, key, check) => lengthField({ label, key, units, check });
     this.#partFields = shape ? [
-      field(`${shape.part}: width`, 'stand part width', mm => partCheck(this.width.length ?? Infinity, shape.least, shape.left)(mm)),
-      field(`${shape.part}: depth`, 'stand part depth', mm => partCheck(this.depth.length ?? Infinity, JOINTS, ROOM)(mm)),
+      field(`${shape.part}: width`, 'add part width', mm => partCheck(this.width.length ?? Infinity, shape.least, shape.left)(mm)),
+      field(`${shape.part}: depth`, 'add part depth', mm => partCheck(this.depth.length ?? Infinity, JOINTS, ROOM)(mm)),
     ] : [];
     this.parts.replaceChildren(...this.#partFields);
   }
 
-  #stand = event => {
+  #add = event => {
     event.preventDefault();
     const fields = this.#sides ? [this.#sides, this.courses] : [this.width, this.depth, this.courses, ...this.#partFields];
     const good = fields.map(field => field.confirm());
@@ -94,23 +92,21 @@ export class StandBed extends GardenElement {
     }
     const { plans } = this.garden;
     const [width, depth, courses] = [this.width.length, this.depth.length, this.courses.entry];
-    const paths = (plans.plan.paths ?? []).filter(path => path.line?.length > 1)
-      .map(path => widened(path.line, path.width ?? USUAL.pathWidth));
-    const taken = [...bedsOf(plans.plan).map(bed => bed.outline), ...paths];
     const shape = SHAPES[this.shape.value];
     const [partWidth, partDepth] = this.#partFields.map(field => field.length);
     const walls = this.#sides && readSides(this.#sides.entry, JOINTS).value;
     const outline = walls ? walked(walls).outline : shape?.make(width, depth, { width: partWidth, depth: partDepth });
-    const at = freePlace(outline ?? rectangle(width, depth), taken, yardOf(plans.plan), CLEAR);
+    const room = roomFor(outline ?? rectangle(width, depth), plans.plan, this.garden.reckoning.sheet);
+    const { at } = room;
     plans.run(standBed({ ...(walls ? { walls } : outline ? { outline } : { width, depth }), courses, at }));
     const id = lastBed(plans.plan);
     this.garden.choice.takeBed(id);
-    this.say(`Bed ${id} stands ${at[0]} along and ${at[1]} away from the house.`);
-    this.dispatchEvent(new CustomEvent('stood', { detail: id, bubbles: true }));
+    this.say(`Bed ${id} is added, ${at[0]} along and ${at[1]} away from the house.${saidOfRoom(room)}`);
+    this.dispatchEvent(new CustomEvent('added', { detail: id, bubbles: true }));
     this.#close();
   };
 
   #close() { this.dispatchEvent(new CustomEvent('closed', { bubbles: true })); }
 }
 
-customElements.define('stand-bed', StandBed);
+customElements.define('add-bed', AddBed);

@@ -1,0 +1,131 @@
+import { bounds } from '../geometry/outline.js';
+import { toScreen } from '../geometry/view.js';
+import { readCourses, readStage, readTurn, sideCheck } from '../state/checks.js';
+import { placeBed, setBed, stageBed, turnBed } from '../state/commands.js';
+import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
+import { countField } from './count-field.js';
+import { lengthField } from './length-field.js';
+import { GardenElement, h } from './make.js';
+import { boxOf } from '../state/group.js';
+
+/** Room between a bed, or the distances round it, and its tag, pixels. */
+const ASIDE = 64;
+
+/**
+ * bed-tag: the bed in hand at a glance, beside it and never over it: size, turn, courses, stage and what is done most.
+ * All else is in Beds. Set `yard`.
+ */
+export class BedTag extends GardenElement {
+  #built = null;
+  #fields = {};
+
+  attached() {
+    this.setAttribute('role', 'region');
+    this.setAttribute('aria-label', 'In hand');
+    this.follow([this.garden.plans, this.garden.choice], () => this.render());
+    this.listen(this.yard, 'viewed', () => this.#place());
+    for (const type of ['sketched', 'sketch-ended']) this.listen(this.yard, type, () => this.render());
+    this.render();
+  }
+
+  render() {
+    const { bed, choice } = this.garden;
+    this.hidden = !choice.beds.length || choice.course !== null || Boolean(this.yard.sketch);
+    if (this.hidden) {
+      this.#built = null;
+      return this.replaceChildren();
+    }
+    const build = bed ? `${bed.id}|${bed.type}|${Boolean(bed.size)}|${bed.section.id}|${unitsOf(this.garden.plan)}` : `${choice.beds.length} beds`;
+    if (this.#built !== build) bed ? this.#buildOne(bed) : this.#buildMany(choice.beds.length);
+    this.#built = build;
+    if (bed) this.#show(bed);
+    return this.#place();
+  }
+
+  #verbs(more) {
+    const verb = (text, key, act, name) => h('button', { type: 'button', 'data-key': key, 'aria-label': name ?? null, onclick: act }, text);
+    return h('div.verbs', {}, more, verb('Duplicate', 'duplicate', () => this.ask('duplicate')), verb('Delete', 'delete', () => this.ask('delete')),
+      verb('More', 'more of it', () => this.openPlace('beds'), 'All about it, in Beds'));
+  }
+
+  #buildMany(count) {
+    this.replaceChildren(h('header', {}, h('h2', {}, `${count} beds`), this.#letGo()), this.#verbs(null));
+  }
+
+  #letGo() { return h('button.quiet', { type: 'button', 'data-key': 'let go', 'aria-label': 'Let go of what is in hand', onclick: () => this.garden.choice.takeNothing() }, 'Done'); }
+
+  #buildOne(bed) {
+    const { plan } = this.garden;
+    const units = unitsOf(plan);
+    const { id } = bed;
+    const f = this.#fields = {
+      width: bed.size && lengthField({ label: 'Width', units, check: sideCheck(plan, bed.section.thickness, 'width'), key: 'tag width' }),
+      depth: bed.size && lengthField({ label: 'Depth', units, check: sideCheck(plan, bed.section.thickness, 'depth'), key: 'tag depth' }),
+      courses: bed.type ? null : countField({ label: 'Courses', read: readCourses, key: 'tag courses' }),
+      stage: countField({ label: 'Stage', read: readStage, key: 'tag stage' }),
+      turn: countField({ label: 'Turned, °', mode: 'decimal', read: readTurn, key: 'tag turn' }),
+    };
+    const on = (field, type, command) => field?.addEventListener(type, event => this.garden.plans.run(command(event.detail)));
+    on(f.width, 'length', ({ mm }) => setBed(id, { width: mm }));
+    on(f.depth, 'length', ({ mm }) => setBed(id, { depth: mm }));
+    on(f.courses, 'count', courses => setBed(id, { courses }));
+    on(f.stage, 'count', stage => stageBed(id, stage));
+    on(f.turn, 'count', turn => now => placeBed(id, { ...bedsOf(now).find(one => one.id === id).placement, turn })(now));
+    this.head = h('h2');
+    this.replaceChildren(h('header', {}, this.head, this.#letGo()),
+      h('div.fields', {}, Object.values(f)),
+      this.#verbs(h('button', { type: 'button', 'data-key': 'tag turn 90', onclick: () => this.#turn() }, 'Turn 90°')));
+  }
+
+  #turn() {
+    this.garden.plans.run(turnBed(this.garden.bed.id, 90));
+    this.say(`${calledOf(this.garden.bed)} turned to ${this.garden.bed.placement.turn} degrees.`);
+  }
+
+  #show(bed) {
+    const f = this.#fields;
+    this.head.textContent = bed.name ? `${bed.id} · ${bed.name}` : `Bed ${bed.id}`;
+    f.width?.show(bed.size.width);
+    f.depth?.show(bed.size.depth);
+    f.courses?.show(bed.courses);
+    f.stage.show(bed.stage);
+    f.turn.show(bed.placement.turn);
+  }
+
+  /** Beside the bed, on the side with the most room for it; where there is none, in the corner that covers the least. */
+  #place() {
+    if (this.hidden) return;
+    this.classList.toggle('away', Boolean(this.yard.carried) || this.yard.classList.contains('stretching'));
+    const { view, clientWidth: wide, clientHeight: high } = this.yard;
+    const onScreen = box => {
+      const [left, top] = toScreen(view, [box.left, box.back]);
+      const [right, bottom] = toScreen(view, [box.right, box.front]);
+      return { left, top, right, bottom };
+    };
+    const { plan, choice } = this.garden;
+    const whole = boxOf(plan, choice.beds);
+    if (!whole) return;
+    const own = onScreen(whole);
+    const others = bedsOf(plan).filter(bed => !choice.has(bed.id)).map(bed => onScreen(bounds(bed.outline)));
+    const [w, t] = [this.offsetWidth, this.offsetHeight];
+    const middleY = (own.top + own.bottom - t) / 2;
+    const middleX = (own.left + own.right - w) / 2;
+    const tries = [[own.right + ASIDE, middleY], [own.left - ASIDE - w, middleY], [middleX, own.bottom + 44], [middleX, own.top - t - 58],
+      [wide - w - 8, 8], [8, 8], [wide - w - 8, high - t - 50], [8, high - t - 50]];
+    let best = null;
+    tries.forEach(([x, y], i) => {
+      const at = { left: Math.max(8, Math.min(wide - w - 8, x)), top: Math.max(8, Math.min(high - t - 8, y)) };
+      const box = { ...at, right: at.left + w, bottom: at.top + t };
+      const covers = overlapOf(box, grown(own, 8)) * 20 + others.reduce((sum, other) => sum + overlapOf(box, other), 0)
+        + Math.hypot(at.left - x, at.top - y) + i * 40;
+      if (!best || covers < best.covers) best = { ...at, covers };
+    });
+    this.style.transform = `translate(${Math.round(best.left)}px, ${Math.round(best.top)}px)`;
+  }
+}
+
+const grown = (box, by) => ({ left: box.left - by, top: box.top - by, right: box.right + by, bottom: box.bottom + by });
+
+const overlapOf = (a, b) => Math.max(0, Math.min(a.right, b.right) - Math.max(a.left, b.left)) * Math.max(0, Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top));
+
+customElements.define('bed-tag', BedTag);

@@ -1,0 +1,68 @@
+import { api } from '../api.js';
+import { GardenElement, h } from './make.js';
+import { place } from './places.js';
+
+const when = made => new Date(made).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+
+/** lap-people: who may read this garden without a token of the server. */
+export class LapPeople extends GardenElement {
+  #shares = null;
+  #told = null;
+  #problem = null;
+
+  attached() {
+    this.render();
+    this.#try('Who may look is not known', async () => { this.#shares = await api.shares(this.garden.id); });
+  }
+
+  render() { this.rebuild(this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null, this.#shared()); }
+
+  /** Draws what came of it, or says what did not. */
+  async #try(what, act) {
+    this.#problem = null;
+    try {
+      await act();
+    } catch (problem) {
+      this.#problem = `${what}: ${problem.message}`;
+      this.say(this.#problem);
+    }
+    if (this.isConnected) this.render();
+  }
+
+  #shared() {
+    return h('section', {},
+      h('p.hint', {}, 'Where this server asks for a token, a share is one that reads this garden and changes nothing.'),
+      this.#told ? h('p.token', { role: 'status' }, `For ${this.#told.label}, shown this once: `, h('code', { tabindex: '0' }, this.#told.token)) : null,
+      h('ul', {}, (this.#shares ?? []).map(({ id, label, made }) => h('li', {}, `${label}, ${when(made)} `,
+        h('button.quiet', { type: 'button', 'data-key': `unshare ${id}`, 'aria-label': `Take back the share of ${label}`, onclick: () => this.#unshare(id, label) }, 'Stop sharing')))),
+      h('form.share', { onsubmit: event => {
+        event.preventDefault();
+        const input = event.target.querySelector('input');
+        if (input.value.trim()) this.#share(input.value.trim(), input);
+      } },
+      h('label', { for: 'share-label' }, 'Share with'),
+      h('input', { id: 'share-label', maxlength: 100, required: true, autocomplete: 'off', 'data-key': 'share label' }),
+      h('button', { type: 'submit', 'data-key': 'share' }, 'Share')));
+  }
+
+  async #share(label, input) {
+    await this.#try('It is not shared', async () => {
+      this.#told = { label, token: await api.share(this.garden.id, label) };
+      this.#shares = await api.shares(this.garden.id);
+      input.value = '';
+      this.say(`Shared with ${label}. The token is shown this once.`);
+    });
+  }
+
+  async #unshare(share, label) {
+    await this.#try('The share is not taken back', async () => {
+      await api.unshare(this.garden.id, share);
+      this.#shares = await api.shares(this.garden.id);
+      this.#told = null;
+      this.say(`${label} is no longer shared with.`);
+    });
+  }
+}
+
+customElements.define('lap-people', LapPeople);
+place({ key: 'people', title: 'People', tag: 'lap-people', table: 'share', order: 40 });

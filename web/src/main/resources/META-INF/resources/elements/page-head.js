@@ -1,0 +1,87 @@
+import { money, savedOf } from '../state/changes.js';
+import { custom, GardenElement, h } from './make.js';
+import { openMenu } from './menu.js';
+
+/** What can be added to the ground besides beds: the kinds of the document with everyday names. */
+const THINGS = [['gate', 'Gate'], ['door', 'Door'], ['tap', 'Tap'], ['tree', 'Tree'], ['cover', 'Cover'], ['drain', 'Drain'], ['cable', 'Cable']];
+
+/** page-head: which garden and how it is kept, the steps back and forth, add, what is in the way, and the order's total. */
+export class PageHead extends GardenElement {
+  attached() {
+    this.setAttribute('role', 'banner');
+    const button = (text, key, act, more = {}) => h('button', { type: 'button', 'data-key': key, onclick: act, ...more }, text);
+    this.undo = button('Undo', 'undo', () => this.#step('undo'), { title: 'Undo, Ctrl Z' });
+    this.redo = button('Redo', 'redo', () => this.#step('redo'), { title: 'Redo, Ctrl Shift Z' });
+    this.adds = button('Add', 'add', () => this.#add(), { 'aria-haspopup': 'menu', 'aria-expanded': 'false', class: 'main' });
+    this.snags = button('', 'open snags', () => this.openPlace('snags'), { class: 'snags' });
+    this.total = button('', 'open slip', () => this.openPlace('slip'), { class: 'total' });
+    this.replaceChildren(custom('garden-title', { garden: this.garden, gardens: this.gardens }),
+      h('div.steps', { role: 'group', 'aria-label': 'Steps' }, this.undo, this.redo, this.adds), this.snags, this.total);
+    this.follow([this.garden.plans, this.garden.reckoning, this.garden.keeper], () => this.render());
+    this.listen(window, 'keydown', event => this.#key(event));
+    this.render();
+  }
+
+  render() {
+    const { past, future } = this.garden.plans;
+    this.undo.setAttribute('aria-disabled', String(!past.length));
+    this.redo.setAttribute('aria-disabled', String(!future.length));
+    this.#renderSnags();
+    this.#renderTotal();
+  }
+
+  #renderSnags() {
+    const { reckoning, keeper } = this.garden;
+    const all = [...(keeper.standing === 'refused' ? keeper.snags : []), ...(reckoning.sheet?.snags ?? [])].filter(snag => snag.weight !== 'NOTE');
+    const heaviest = all.find(snag => snag.weight === 'STOP') ?? all[0];
+    this.snags.classList.toggle('none', !all.length);
+    this.snags.replaceChildren(h('span.count', {}, all.length ? `${all.length} ${all.length === 1 ? 'snag' : 'snags'}` : 'No snags'),
+      ...(heaviest ? [h('span.heaviest', {}, heaviest.where.startsWith('bed') || heaviest.text.includes(heaviest.where) ? heaviest.text : `${heaviest.where}: ${heaviest.text}`)] : []));
+  }
+
+  #renderTotal() {
+    const { reckoning, keeper } = this.garden;
+    const slip = reckoning.sheet?.slip;
+    this.total.hidden = !slip;
+    if (!slip) return;
+    const saved = savedOf(slip);
+    this.total.classList.toggle('behind', reckoning.standing !== 'fresh' || keeper.standing !== 'kept');
+    this.total.replaceChildren(
+      h('span.sum', {}, slip.atLeast ? 'At least ' : '', h('strong', { id: 'order-total' }, money(slip.total, slip.currency))),
+      h('span.about', {}, [Number(saved) > 0 ? `${money(saved, slip.currency)} saved by buying once` : null, slip.examplePrices && slip.lines?.length ? 'example prices' : null].filter(Boolean).join(' · ')));
+  }
+
+  #add() {
+    openMenu([
+      { text: 'Bed …', key: 'add bed', act: () => this.ask('add bed form') },
+      { text: 'Bed, at once', key: 'add bed at once', hint: 'B', act: () => this.ask('add bed') },
+      { text: 'Path', key: 'add path', act: () => this.ask('add path') },
+      null,
+      ...THINGS.map(([kind, text]) => ({ text, key: `add ${kind}`, act: () => this.ask('add thing', { kind, text }) })),
+      null,
+      { text: 'Picture of the site', key: 'add picture', act: () => this.openPlace('ground') },
+    ], { button: this.adds, label: 'Add' });
+  }
+
+  #step(way) {
+    const { plans } = this.garden;
+    const there = way === 'undo' ? plans.past.length : plans.future.length;
+    if (!there) {
+      this.say(way === 'undo' ? 'Nothing to undo.' : 'Nothing to redo.');
+      return;
+    }
+    plans[way]();
+    this.say(way === 'undo' ? 'Undone.' : 'Redone.');
+  }
+
+  #key(event) {
+    const typing = event.target.matches?.('input:not([type="checkbox"]), textarea, select');
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || typing) return;
+    const key = event.key.toLowerCase();
+    if (key !== 'z' && key !== 'y') return;
+    event.preventDefault();
+    this.#step(key === 'y' || event.shiftKey ? 'redo' : 'undo');
+  }
+}
+
+customElements.define('page-head', PageHead);

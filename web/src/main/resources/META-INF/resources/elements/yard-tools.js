@@ -1,0 +1,36 @@
+import { GardenElement, h } from './make.js';
+
+/** What beds rest on where no face is near, millimetres. */
+const GRIDS = [1, 10, 50, 100, 250, 500];
+
+/** One step nearer, the same as one notch of a wheel. */
+const NEARER = 1.2;
+
+/** yard-tools: what lies on the yard itself: nearer, further, all of it, the snap, measuring, taking several. Set `yard`. */
+export class YardTools extends GardenElement {
+  attached() {
+    this.setAttribute('role', 'group');
+    this.setAttribute('aria-label', 'Looking and measuring');
+    const button = (text, key, act, name) => h('button', { type: 'button', 'data-key': key, onclick: act, 'aria-label': name, title: name }, text);
+    this.several = button('Several', 'several', () => this.#takeSeveral(), 'Take several: each press takes one more bed');
+    this.several.setAttribute('aria-pressed', 'false');
+    this.replaceChildren(
+      button('+', 'nearer', () => this.yard.zoom(NEARER), 'Nearer, +'),
+      button('−', 'further', () => this.yard.zoom(1 / NEARER), 'Further, −'),
+      button('Whole yard', 'whole', () => this.yard.wholeYard(), 'Whole yard, 0'),
+      h('select', { 'data-key': 'grid', 'aria-label': 'Snap', title: 'What beds and points rest on where no face is near', onchange: event => { this.yard.grid = Number(event.target.value); } },
+        GRIDS.map(grid => h('option', { value: grid, selected: grid === this.yard.grid }, `snap ${grid}`))),
+      button('Measure', 'measure', () => this.ask('measure'), 'Measure from point to point'),
+      this.several,
+      button('Keys', 'keys', () => this.ask('keys'), 'All keys, ?'));
+  }
+
+  /** For fingers, which have no Shift key: each press takes one more bed, a drag on the ground takes all in a frame. */
+  #takeSeveral() {
+    this.yard.several = !this.yard.several;
+    this.several.setAttribute('aria-pressed', String(this.yard.several));
+    this.say(this.yard.several ? 'Each press takes one more bed.' : 'A press takes one bed.');
+  }
+}
+
+customElements.define('yard-tools', YardTools);

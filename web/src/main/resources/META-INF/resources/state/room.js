@@ -1,0 +1,42 @@
+import { freePlace } from '../geometry/free-place.js';
+import { swept } from '../geometry/gate.js';
+import { widened } from '../geometry/outline.js';
+import { USUAL, bedsOf, yardOf } from './plan.js';
+
+/** Where there is room for one more bed, by the garden's own standard. */
+
+/** Room to a path and to the yard's edge, millimetres: a barrow's wheel and a spade; common practice, no source. */
+const TO_PATH = 100;
+const TO_EDGE = 600;
+
+/** What a new bed keeps clear of. @param {object | null} sheet the job sheet, with the usual clearances and the standard */
+export function takenOf(plan, sheet) {
+  const { access, usual } = sheet?.ground ?? {};
+  const between = access?.values?.path ?? USUAL.pathWidth;
+  return [
+    ...bedsOf(plan).map(bed => ({ outline: bed.outline, clear: between })),
+    ...(plan.paths ?? []).filter(path => path.line?.length > 1).map(path => ({ outline: widened(path.line, path.width ?? USUAL.pathWidth), clear: TO_PATH })),
+    ...(plan.ground?.keepClear ?? []).flatMap(keep => keptClear(keep, plan, usual?.clearances ?? CLEARANCES)),
+  ];
+}
+
+/** Until the job sheet is there; common practice, no source. */
+const CLEARANCES = { door: 900, tap: 600, tree: 1500, cover: 300, drain: 300, cable: 300, 'air-brick': 300 };
+
+/** Metres a walking person would notice are no matter here: a point is a thing of this size. */
+const POINT = 10;
+
+export function keptClear(keep, plan, clearances) {
+  if (keep.hinge) return [{ outline: swept(keep, yardOf(plan)), clear: 0 }];
+  const clear = keep.clearance ?? clearances[keep.kind ?? 'other'] ?? 0;
+  const points = keep.outline ?? keep.line ?? keep.shape ?? (keep.at ? [keep.at] : []);
+  if (points.length > 2) return [{ outline: points, clear }];
+  if (points.length === 2) return [{ outline: widened(points, POINT), clear }];
+  return points.map(([x, y]) => ({ outline: [[x - POINT, y - POINT], [x + POINT, y - POINT], [x + POINT, y + POINT], [x - POINT, y + POINT]], clear }));
+}
+
+/** @returns {{at: [number, number], free: boolean}} for an outline in its own frame */
+export const roomFor = (own, plan, sheet) => freePlace(own, takenOf(plan, sheet), yardOf(plan), TO_EDGE);
+
+/** What is said of it. */
+export const saidOfRoom = ({ free }) => (free ? '' : ' There is no free place with the room that the standard asks for: look where it lies.');

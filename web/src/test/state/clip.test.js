@@ -1,0 +1,20 @@
+import { boxOfClip, clipOf, pasteBeds, readClip } from '../../main/resources/META-INF/resources/state/clip.js';
+import { equal, holds, test } from '../trial.js';
+
+const plan = { types: [{ id: 'T', width: 2400, depth: 1200, courses: 3 }], beds: [{ id: 'A', type: 'T', at: [1000, 2000] }, { id: 'B', width: 900, depth: 900, at: [5000, 2000], name: 'Herbs' }] };
+
+test('copied beds are put down with codes of their own, moved as one', () => {
+  const clip = readClip(clipOf(plan, ['A', 'B']));
+  const pasted = pasteBeds(clip, 100, 3000)(plan);
+  equal(pasted.beds.slice(2), [{ type: 'T', at: [1100, 5000], id: 'C' }, { width: 900, depth: 900, at: [5100, 5000], id: 'D' }]);
+  equal(boxOfClip(clip, plan), { left: 1000, right: 5900, front: 2000, back: 3200 });
+});
+
+test('in a garden without their type they become beds of their own', () => {
+  const clip = readClip(clipOf(plan, ['A']));
+  equal(pasteBeds(clip, 0, 0)({ beds: [] }).beds, [{ width: 2400, depth: 1200, courses: 3, at: [1000, 2000], id: 'A' }]);
+});
+
+test('other text on the clipboard holds no beds', () => {
+  holds([readClip('hello'), readClip('{"format":"x"}'), readClip('null')].every(one => one === null), 'something was read');
+});

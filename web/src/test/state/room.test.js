@@ -1,0 +1,29 @@
+import { keptClear, roomFor, takenOf } from '../../main/resources/META-INF/resources/state/room.js';
+import { gap, overlap } from '../../main/resources/META-INF/resources/geometry/distance.js';
+import { placed, rectangle } from '../../main/resources/META-INF/resources/geometry/outline.js';
+import { equal, holds, test } from '../trial.js';
+
+const yard = rectangle(12000, 9000);
+
+test('a new bed keeps a path of the standard to the others, and clear of the tap, the gate and the path', () => {
+  const plan = {
+    ground: { outline: yard, keepClear: [{ kind: 'tap', at: [700, 700] }, { kind: 'gate', hinge: [3000, 0], leaf: 1000, closed: 0 }] },
+    beds: [{ id: 'A', width: 2400, depth: 1200, at: [4000, 600] }], paths: [{ line: [[0, 3000], [12000, 3000]], width: 1200 }],
+  };
+  const { at, free } = roomFor(rectangle(1800, 900), plan, null);
+  holds(free, 'no free place');
+  const bed = placed(rectangle(1800, 900), { at, turn: 0, mirror: false });
+  for (const { outline, clear } of takenOf(plan, null)) holds(!overlap(bed, outline) && (clear === 0 || gap(bed, outline).mm >= clear - 0.1), `${at} is ${gap(bed, outline).mm} from what wants ${clear}`);
+});
+
+test('the standard of the garden is asked for, and where it leaves no room less is kept and said', () => {
+  const plan = { ground: { outline: rectangle(6000, 3000) }, beds: [{ id: 'A', width: 2400, depth: 1200, at: [600, 600] }] };
+  holds(!roomFor(rectangle(1800, 900), plan, { ground: { access: { values: { path: 2000 } } } }).free, 'too little room passed for enough');
+  holds(roomFor(rectangle(1800, 900), plan, { ground: { access: { values: { path: 600 } } } }).free, 'room was there');
+});
+
+test('what is kept clear of by its own clearance, else by the usual of its kind', () => {
+  equal(keptClear({ kind: 'tree', at: [0, 0] }, {}, { tree: 1500 })[0].clear, 1500);
+  equal(keptClear({ kind: 'tree', at: [0, 0], clearance: 900 }, {}, { tree: 1500 })[0].clear, 900);
+  equal(keptClear({ kind: 'cable', line: [[0, 0], [9, 0]] }, {}, {})[0].outline.length, 4);
+});
