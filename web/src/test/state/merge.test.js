@@ -41,3 +41,15 @@ test('differences are told a bed a line', () => {
 test('equal looks all the way down', () => {
   equal([same({ a: [1, { b: 2 }] }, { a: [1, { b: 2 }] }), same([1], { 0: 1 }), same({ a: undefined }, {}), same(null, {})], [true, false, false, false]);
 });
+
+test('two people who mark different boards and tasks are no clash, and the same board is one', () => {
+  const base = { tally: { boards: [{ board: '#1', section: 's' }, { board: '#2', section: 's' }] } };
+  const mine = { tally: { boards: [{ board: '#1', section: 's', cut: ['a'] }, { board: '#2', section: 's' }], done: [{ task: 'x' }] } };
+  const theirs = { tally: { boards: [{ board: '#1', section: 's' }, { board: '#2', section: 's', cut: ['b'] }], done: [{ task: 'y' }] } };
+  const both = merged(base, mine, theirs);
+  equal(both.clashes, []);
+  equal(both.plan.tally, { boards: [{ board: '#1', section: 's', cut: ['a'] }, { board: '#2', section: 's', cut: ['b'] }], done: [{ task: 'y' }, { task: 'x' }] });
+  const other = { tally: { boards: [{ board: '#1', section: 's', cut: ['c'] }, { board: '#2', section: 's' }] } };
+  equal(merged(base, mine, other).clashes.map(({ where }) => where), ['tally, s #1']);
+  equal(merged(base, {}, base).plan.tally, undefined);
+});

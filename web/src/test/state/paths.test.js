@@ -1,4 +1,4 @@
-import { addPath, readPaths, removePath, setPath } from '../../main/resources/META-INF/resources/state/paths.js';
+import { bare, addPath, readPaths, removePath, setPath } from '../../main/resources/META-INF/resources/state/paths.js';
 import { equal, holds, test } from '../trial.js';
 
 const plan = { paths: [{ id: 'P2', name: 'Spine', line: [[0, 0], [3000, 0], [3000, 4000]] }, { line: [[0, 0], [0, 500]], width: 900 }] };
@@ -18,4 +18,8 @@ test('a path is changed and taken away by its place, and what changes nothing is
   holds(setPath(1, { width: 900 })(plan) === plan && setPath(7, { width: 1 })(plan) === plan && removePath(7)(plan) === plan, 'another plan');
   equal(setPath(0, { name: undefined })(plan).paths[0].name, undefined);
   equal(removePath(0)(plan).paths.length, 1);
+});
+
+test('paths without layers are named', () => {
+  equal(bare({ paths: [{ id: 'P1', line: [] }, { name: 'Spine', line: [], layers: [{ material: 'bark', depth: 60 }] }, { name: 'Cross', line: [] }] }), ['Path P1', 'Path Cross']);
 });

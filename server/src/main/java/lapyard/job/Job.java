@@ -18,6 +18,7 @@ import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.FindingList;
 import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
 import lapyard.standing.Standing;
 import lapyard.weekends.Weekends;
 import lapyard.working.Abandonable;
@@ -76,6 +77,7 @@ public final class Job {
         }
         snags.addAll(aboutPrices(garden, slip));
         Abandonable.check();
+        garden.paths().stream().filter(path -> path.layers().isEmpty()).forEach(path -> snags.add(bare(path)));
         Weekends weekends = Building.weekends(garden, beds, paths, timber.cuttings(), bearers.cuttings());
         snags.addAll(weekends.findings());
         JobSheet sheet = new JobSheet(garden, ground, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
@@ -85,6 +87,13 @@ public final class Job {
         }
         snags.addAll(Buying.of(sheet).findings(garden));
         return sheet.with(FindingList.settled(snags, garden.accepted()));
+    }
+
+    /** A path that is drawn and made of nothing costs nothing, which nobody should take for its price. */
+    private static Finding bare(GardenPath path) {
+        String called = path.name().isEmpty() ? path.id() : path.name();
+        return Finding.note("path " + path.id(), "Path " + called + " has no layers, so the order holds none for it", null,
+                "give it layers, such as sub-base and gravel, or bark");
     }
 
     private static List<Finding> aboutPrices(Garden garden, Slip slip) {

@@ -10,6 +10,8 @@ import lapyard.plan.Ground;
 /** The yard: outline, surfaces, keep-clear, levels, north. */
 final class GroundReader {
     private static final int MOST_CORNERS = 200;
+    /** Characters of a picture: a megabyte of it, a document being 5 at most. */
+    private static final int MOST_PICTURE = 1_400_000;
     private static final String[] SURFACES = {"slab", "concrete", "gravel", "grass", "soil", "deck"};
 
     /** Clearance in mm that each kind of keep-clear usually asks for: common practice, no source. */
@@ -43,6 +45,7 @@ final class GroundReader {
             levels.add(new Ground.Level(level.point("at", new Point(0, 0)), level.length("drop", 0, -20_000, 20_000)));
             level.refuseUnknown();
         }
+        if (ground.has("picture")) picture(ground.object("picture"));
         double north = ground.number("north", 0, -360, 360, 3, "degrees");
         Ground read = new Ground(
                 outline,
@@ -59,6 +62,21 @@ final class GroundReader {
                 YardWorkReader.sun(ground));
         ground.refuseUnknown();
         return read;
+    }
+
+    /** A picture of the site that lies under the yard on the page: looked at, and never reckoned with. */
+    private static void picture(Cursor picture) {
+        String data = picture.text("data", "", MOST_PICTURE);
+        if (!data.matches("data:image/(?:png|jpeg);base64,[A-Za-z0-9+/=]+")) {
+            picture.stop("data", "is no PNG or JPEG picture", "give it as data:image/png;base64,... or data:image/jpeg;base64,...");
+        }
+        picture.point("at", new Point(0, 0));
+        picture.length("width", 10_000, 1, Cursor.FAR_MM);
+        picture.length("height", 10_000, 1, Cursor.FAR_MM);
+        picture.number("turn", 0, -360, 360, 3, "degrees");
+        picture.number("faint", 0.5, 0, 1, 2, "of the full strength");
+        picture.flag("hidden", false);
+        picture.refuseUnknown();
     }
 
     /** A line of several places is kept clear leg by leg. */

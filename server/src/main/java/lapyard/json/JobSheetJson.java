@@ -139,7 +139,9 @@ public final class JobSheetJson {
     public static ObjectNode slip(JobSheet sheet) {
         Map<String, Double> areasM2 = new HashMap<>();
         sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().frame().inner().areaMm2() / 1e6));
-        return SlipJson.of(sheet.slip(), areasM2);
+        ObjectNode slip = SlipJson.of(sheet.slip(), areasM2);
+        slip.put("examplePrices", sheet.garden().goods().catalogue().examplePrices());
+        return slip;
     }
 
     /** The weekends with what staging costs, which takes longer to work out than the rest of them. */

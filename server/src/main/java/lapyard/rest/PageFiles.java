@@ -2,6 +2,7 @@ package lapyard.rest;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.HashMap;
@@ -38,6 +39,11 @@ final class PageFiles {
     private static final Pattern INLINE_SCRIPT =
             Pattern.compile("<script(?![^>]*\\bsrc=)[^>]*>(.*?)</script>", Pattern.DOTALL);
 
+    /** All modules as one, and all style sheets as one: see {@link PageBundle}. */
+    private static final String SCRIPT = "/page.js";
+
+    private static final String STYLES = "/page.css";
+
     private final ClassLoader loader;
     private final Map<String, String> resources = new HashMap<>();
     private final ConcurrentHashMap<String, PageFile> read = new ConcurrentHashMap<>();
@@ -52,6 +58,8 @@ final class PageFiles {
                 resources.put("/" + file, FOLDER + file);
         }
         if (resources.containsKey("/index.html")) resources.put("/", resources.get("/index.html"));
+        if (resources.containsKey("/main.js")) resources.put(SCRIPT, FOLDER + "main.js");
+        if (resources.containsKey("/css/all.css")) resources.put(STYLES, FOLDER + "css/all.css");
     }
 
     boolean has(String path) {
@@ -84,13 +92,32 @@ final class PageFiles {
         PageFile known = read.get(path);
         if (known != null) return known;
         String resource = resources.get(path);
-        try (InputStream stream = loader.getResourceAsStream(resource)) {
-            byte[] bytes = stream.readAllBytes();
+        byte[] bytes = switch (path) {
+            case SCRIPT -> PageBundle.script("main.js", this::text).getBytes(StandardCharsets.UTF_8);
+            case STYLES -> PageBundle.styles(text("css/all.css"), this::text).getBytes(StandardCharsets.UTF_8);
+            default -> bytes(resource);
+        };
+        {
             String type = TYPES.get(resource.substring(resource.lastIndexOf('.') + 1));
             String policy = String.format(POLICY, type.startsWith("text/html") ? inlineScripts(bytes) : "");
             PageFile file = new PageFile(Answer.of(bytes), type, policy);
             read.put(path, file);
             return file;
+        }
+    }
+
+    private byte[] bytes(String resource) throws IOException {
+        try (InputStream stream = loader.getResourceAsStream(resource)) {
+            if (stream == null) throw new IOException("no file " + resource);
+            return stream.readAllBytes();
+        }
+    }
+
+    private String text(String file) {
+        try {
+            return new String(bytes(FOLDER + file), StandardCharsets.UTF_8);
+        } catch (IOException missing) {
+            throw new UncheckedIOException(missing);
         }
     }
 

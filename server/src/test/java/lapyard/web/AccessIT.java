@@ -28,11 +28,12 @@ class AccessIT {
             for (String scheme : new String[] {"light", "dark"}) {
                 browser.prefers("prefers-color-scheme", scheme);
                 page.show(id);
-                page.chooses("A");
+                page.choosesInBeds("A");
                 browser.js("document.querySelector('bed-build details').open = true");
                 browser.click("bed-card .number");
                 isClean(browser, scheme + " " + width + ", a bed in hand, a working unfolded");
             }
+            PlacesIT.opens(browser, "courses");
             browser.click("[data-key=\"course 1\"]");
             browser.until("no ring", "return Boolean(document.querySelector('.timber.lifted'))");
             isClean(browser, width + ", a course lifted out");
@@ -45,12 +46,12 @@ class AccessIT {
         Browser browser = page.browser();
         page.open(Page.TWO_BEDS);
         isClean(browser, "as opened");
-        browser.click("[data-key=gardens]");
         browser.click("[data-key=add]");
         browser.click("[data-key=\"add bed\"]");
         browser.type("[data-key=\"add width\"]", "100");
-        isClean(browser, "the list of gardens, standing a bed, an error at its field");
+        isClean(browser, "adding a bed, an error at its field");
         browser.prefers("prefers-color-scheme", "dark");
+        browser.click("[data-key=gardens]");
         browser.click("[data-key=start]");
         browser.type("[data-key=\"ask width\"]", "no length");
         isClean(browser, "dark, starting a garden, errors at their fields");
@@ -167,6 +168,7 @@ class AccessIT {
         page.open(Page.TWO_BEDS);
         browser.prefers("prefers-reduced-motion", "reduce");
         page.chooses("A");
+        PlacesIT.opens(browser, "courses");
         double before = page.pixelsPerMetre();
         browser.click("[data-key=\"course 1\"]");
         assertTrue(page.pixelsPerMetre() > before, "the view is there at once");

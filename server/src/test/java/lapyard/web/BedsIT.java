@@ -21,11 +21,11 @@ class BedsIT {
         browser.click("[data-key=add]");
         browser.click("[data-key=\"add bed\"]");
         browser.type("[data-key=\"add width\"]", "7' 10 1/2\"");
-        assertEquals("= 2400.3 mm", browser.text("stand-bed length-field .note"));
+        assertEquals("= 2400.3 mm", browser.text("add-bed length-field .note"));
         browser.type("[data-key=\"add width\"]", "2.4 m");
         browser.type("[data-key=\"add depth\"]", "1200+95");
         browser.type("[data-key=\"add courses\"]", "3");
-        browser.click("stand-bed button.main");
+        browser.click("add-bed button.main");
         JsonNode bed = page.stored(id).at("/beds/0");
         assertEquals(List.of(2400.0, 1295.0, 3.0), List.of(bed.path("width").asDouble(), bed.path("depth").asDouble(), bed.path("courses").asDouble()));
         assertEquals("A", browser.driver.switchTo().activeElement().getAttribute("data-bed"), "the new bed has the focus");
@@ -36,7 +36,7 @@ class BedsIT {
         browser.click("[data-key=\"add bed\"]");
         browser.enter("[data-key=\"add width\"]", "1800 x 900");
         assertEquals("900", browser.find("[data-key=\"add depth\"]").getAttribute("value"));
-        browser.click("stand-bed button.main");
+        browser.click("add-bed button.main");
         assertEquals(2, page.stored(id).path("beds").size());
         assertFalse(first.equals(page.total()), "the slip follows");
         assertTrue(browser.all("lap-slip li.changed s, lap-slip .total s").size() > 0, "before and after are shown");
@@ -53,8 +53,8 @@ class BedsIT {
             {"12140", "140 longer than the yard"}, {"", "Nothing here yet"}, {"1,200", "two ways"}
         }) {
             browser.type("[data-key=\"add width\"]", wrong[0]);
-            browser.click("stand-bed button.main");
-            String note = browser.text("stand-bed length-field .note");
+            browser.click("add-bed button.main");
+            String note = browser.text("add-bed length-field .note");
             assertTrue(note.contains(wrong[1]), note);
             assertTrue(note.matches("(?s).*(Write|Use) .*"), "a way out in: " + note);
             assertEquals("true", browser.find("[data-key=\"add width\"]").getAttribute("aria-invalid"));
@@ -72,12 +72,13 @@ class BedsIT {
         browser.choose("[data-key=\"add shape\"]", "L");
         browser.type("[data-key=\"add part width\"]", "2700");
         browser.type("[data-key=\"add part depth\"]", "900");
-        browser.click("stand-bed button.main");
-        assertTrue(browser.text("stand-bed .parts .note").startsWith("200 too large"), "500 must stay of 3000");
+        browser.click("add-bed button.main");
+        assertTrue(browser.text("add-bed .parts .note").startsWith("200 too large"), "500 must stay of 3000");
         browser.type("[data-key=\"add part width\"]", "1200");
-        browser.click("stand-bed button.main");
+        browser.click("add-bed button.main");
         assertEquals("[[0,0],[3000,0],[3000,1500],[1800,1500],[1800,2400],[0,2400]]", page.stored(id).at("/beds/0/outline").toString());
 
+        PlacesIT.opens(browser, "beds");
         browser.click("[data-key=build]");
         browser.enter("[data-key=\"wall A\"]", "3.3 m");
         assertEquals("[[0,0],[3300,0],[3300,1500],[1800,1500],[1800,2400],[0,2400]]", page.stored(id).at("/beds/0/outline").toString());
@@ -88,7 +89,7 @@ class BedsIT {
     @Test
     void bedIsBuiltOtherwiseThanUsual(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);
-        page.chooses("A");
+        page.choosesInBeds("A");
         Browser browser = page.browser();
         browser.click("[data-key=build]");
         browser.choose("[data-key=\"build base.kind\"]", "open");
@@ -143,7 +144,8 @@ class BedsIT {
         String id = page.open(Page.EMPTY);
         Browser browser = page.browser();
         browser.js("document.activeElement.blur()");
-        tabTo(browser, "stand");
+        tabTo(browser, "add");
+        browser.keys(Keys.ENTER);
         browser.keys(Keys.ENTER);
         browser.keys("2400", Keys.TAB, "1200", Keys.TAB, "2", Keys.ENTER);
         JsonNode at = page.stored(id).at("/beds/0/at");
@@ -181,7 +183,7 @@ class BedsIT {
     @Test
     void placeIsTypedToTheMillimetre(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);
-        page.chooses("A");
+        page.choosesInBeds("A");
         page.browser().enter("[data-key=\"bed x\"]", "1.234 m");
         page.browser().enter("[data-key=\"bed y\"]", "3001");
         page.storedAt(id, 0, 1234, 3001);
@@ -195,18 +197,19 @@ class BedsIT {
     @Test
     void figuresOfABedAreChangedInItsCard(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);
-        page.chooses("A");
+        page.choosesInBeds("A");
         Browser browser = page.browser();
         browser.enter("[data-key=\"tag width\"]", "3000");
         browser.enter("[data-key=\"tag courses\"]", "4");
         browser.enter("[data-key=\"bed name\"]", "Herbs");
-        browser.click("[data-key=\"stage 2\"]");
         browser.click("[data-key=\"bed mirror\"]");
+        PlacesIT.opens(browser, "stages");
+        browser.click("[data-key=\"put stage 2\"]");
         JsonNode bed = page.stored(id).at("/beds/0");
         assertEquals(List.of("3000", "4", "Herbs", "2", "true"),
                 List.of(bed.path("width").asText(), bed.path("courses").asText(), bed.path("name").asText(), bed.path("stage").asText(), bed.path("mirror").asText()));
-        browser.until("the ribbon does not follow", "return document.querySelector('[data-key=\"stage 2\"] .bed.chosen')?.textContent === 'A'");
-
+        browser.until("the ribbon does not follow", "return document.querySelector('[data-key=\"stage 2\"] .code[aria-pressed=true]')?.textContent === 'A'");
+        PlacesIT.opens(browser, "beds");
         browser.click("[data-key=\"bed copy\"]");
         assertEquals(3, page.stored(id).path("beds").size());
         browser.click("[data-key=\"bed delete\"]");
@@ -217,7 +220,7 @@ class BedsIT {
     void bedOfATypeKeepsTheTypeUntilItIsMadeItsOwn(Page page) throws IOException, InterruptedException {
         String id = page.open("{\"format\":1,\"name\":\"Typed\"," + Page.YARD + ",\"types\":[{\"id\":\"T\",\"width\":2400,\"depth\":1200,\"courses\":3}],"
                 + "\"beds\":[{\"id\":\"A\",\"type\":\"T\",\"at\":[1000,2000]},{\"id\":\"B\",\"type\":\"T\",\"at\":[1000,5000]}]}");
-        page.chooses("A");
+        page.choosesInBeds("A");
         page.browser().click("[data-key=own]");
         JsonNode bed = page.stored(id).at("/beds/0");
         assertFalse(bed.has("type"));
@@ -229,7 +232,7 @@ class BedsIT {
     @Test
     void bedBecomesATypeThatIsStoodAgainAndChangedOnce(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);
-        page.chooses("A");
+        page.choosesInBeds("A");
         Browser browser = page.browser();
         browser.click("[data-key=\"make type\"]");
         assertEquals("T1", page.stored(id).at("/beds/0/type").asText());
@@ -279,12 +282,13 @@ class BedsIT {
         browser.click("[data-key=\"add bed\"]");
         browser.choose("[data-key=\"add shape\"]", "sides");
         browser.type("[data-key=\"add sides\"]", "3000, 2500, 1000, 800 right");
-        assertTrue(browser.text("stand-bed .parts .note").contains("left turns"));
+        assertTrue(browser.text("add-bed .parts .note").contains("left turns"));
         browser.type("[data-key=\"add sides\"]", "3 m, 800, 1000 right, 700, 1000 right, 1000, 1000, 2500");
         browser.send("[data-key=\"add sides\"]", Keys.ENTER);
         JsonNode bed = page.stored(id).at("/beds/0");
         assertEquals(8, bed.path("walls").size());
         assertEquals("right", bed.at("/walls/2/turn").asText());
+        PlacesIT.opens(page.browser(), "courses");
         page.browser().until("no course is there", "return document.querySelectorAll('lap-course-stack .course').length === 3");
     }
 
@@ -292,9 +296,11 @@ class BedsIT {
     void newGardenIsStartedAndCopied(Page page) throws IOException, InterruptedException {
         page.open(Page.TWO_BEDS);
         Browser browser = page.browser();
+        browser.click("[data-key=gardens]");
         browser.click("[data-key=copy]");
         browser.until("the copy does not open", "return document.querySelector('h1')?.textContent === 'School yard, copy'");
         page.kept();
+        browser.click("[data-key=gardens]");
         browser.click("[data-key=start]");
         browser.type("[data-key=\"ask name\"]", "Front yard");
         browser.type("[data-key=\"ask width\"]", "24 ft");

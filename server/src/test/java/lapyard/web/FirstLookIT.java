@@ -17,17 +17,18 @@ import org.openqa.selenium.WebElement;
 @ExtendWith(Open.class)
 class FirstLookIT {
     @Test
-    void opensOnTheFirstStoredGardenAndLetsOneChooseAnother(Page page) throws IOException, InterruptedException {
+    void opensOnASmallExampleAndLetsOneChooseAnother(Page page) throws IOException, InterruptedException {
         Browser browser = page.browser();
         String id = page.server().stored(Page.TWO_BEDS);
-        JsonNode gardens = page.server().get("api/gardens").path("gardens");
+        browser.forget(page.server().address);
         browser.size(1440, 900, false);
         browser.driver.get("about:blank");
         browser.complaints();
         browser.driver.get(page.server().address.toString());
-        browser.until("no garden opens", "return document.getElementById('page')?.dataset.garden === arguments[0]", gardens.get(0).path("id").asText());
+        browser.until("no garden opens", "return document.getElementById('page')?.dataset.garden === arguments[0]", "chapel-corner");
         page.kept();
-        assertEquals(gardens.get(0).path("name").asText(), browser.text("h1"));
+        assertEquals("Chapel corner", browser.text("h1"));
+        assertTrue(browser.text(".example").contains("This is an example"));
 
         browser.click("[data-key=gardens]");
         browser.click("[data-key=\"garden " + id + "\"]");
@@ -71,7 +72,7 @@ class FirstLookIT {
     @Test
     void everyNumberOfABedUnfoldsItsWorking(Page page) throws IOException, InterruptedException {
         page.open(Page.TWO_BEDS);
-        page.chooses("A");
+        page.choosesInBeds("A");
         Browser browser = page.browser();
         browser.click("bed-card .number");
         assertTrue(browser.find("bed-card .working .line").getText().contains("="));
@@ -85,6 +86,7 @@ class FirstLookIT {
         String id = page.open(Page.TWO_BEDS);
         page.chooses("A");
         Browser browser = page.browser();
+        PlacesIT.opens(browser, "courses");
         assertEquals(3, browser.all("lap-course-stack .course").size());
         browser.click("[data-key=\"course 1\"]");
         browser.until("the ring is not shown", "return document.querySelectorAll('lap-yard .bed.chosen .timber.lifted').length > 0");
@@ -96,7 +98,7 @@ class FirstLookIT {
         List<String> shown = browser.all("lap-yard .label.length").stream().map(WebElement::getText).toList();
         assertEquals(wanted, shown);
         assertEquals(4, browser.all("lap-yard .run-past").size());
-        assertEquals(4, browser.all("bed-card tbody tr").size());
+        assertEquals(4, browser.all("[data-key=\"course pieces\"] tbody tr").size());
         browser.click("[data-key=\"course 1\"]");
         browser.until("the ring is not put back", "return document.querySelectorAll('lap-yard .timber.lifted').length === 0");
     }
@@ -106,6 +108,7 @@ class FirstLookIT {
         page.open("{\"format\":1,\"name\":\"Over the edge\"," + Page.YARD
                 + ",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":3,\"at\":[10000,2000]}]}");
         Browser browser = page.browser();
+        PlacesIT.opens(browser, "snags");
         browser.until("no snag is listed", "return Boolean(document.querySelector('lap-snags li.snag button'))");
         browser.js("document.querySelector('lap-snags li.snag button').focus()");
         browser.until("no thread is drawn", "return Boolean(document.querySelector('red-thread .knot'))");
@@ -156,8 +159,8 @@ class FirstLookIT {
         page.show(id);
         page.chooses("A");
         assertEquals(360L, browser.js("return document.documentElement.scrollWidth"));
-        browser.js("window.scrollTo(0, 900)");
-        browser.until("the yard left the screen", "const yard = document.querySelector('lap-yard').getBoundingClientRect();"
-                + "return yard.top >= -1 && yard.bottom > 200 && document.elementFromPoint(180, yard.bottom / 2).closest('lap-yard, lap-courses') !== null");
+        browser.until("the yard is covered", "const yard = document.querySelector('lap-yard').getBoundingClientRect();"
+                + "return yard.top < 60 && yard.height > 500 && document.elementFromPoint(180, 400).closest('lap-yard') !== null");
+        browser.size(1440, 900, false);
     }
 }

@@ -72,11 +72,11 @@ class PageSourcesTest {
     }
 
     @Test
-    void onlyOneModuleTalksToTheServer() {
+    void onlyOneModuleAndTheWorkerTalkToTheServer() {
         List<String> talking = PageSources.below(PageSources.PAGE, ".js").stream()
                 .filter(module -> code(PageSources.PAGE.resolve(module)).matches("(?s).*\\b(?:fetch\\((?!\\))|XMLHttpRequest|EventSource|WebSocket|sendBeacon).*"))
                 .toList();
-        assertEquals(List.of("api.js"), talking);
+        assertEquals(List.of("api.js", "sw.js"), talking);
     }
 
     @Test

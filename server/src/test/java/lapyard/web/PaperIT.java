@@ -21,7 +21,7 @@ class PaperIT {
         String id = page.open(Page.TWO_BEDS);
         Browser browser = page.browser();
         page.chooses("A");
-        browser.click("[data-key=\"turn 90\"]");
+        browser.click("[data-key=\"tag turn 90\"]");
         page.kept();
         PlacesIT.opens(browser, "revisions");
         browser.click("[data-key=difference]");
@@ -54,13 +54,13 @@ class PaperIT {
     void shareIsToldOnceAndTakenBack(Page page) throws IOException, InterruptedException {
         String id = page.open(Page.TWO_BEDS);
         Browser browser = page.browser();
-        PlacesIT.opens(browser, "revisions");
+        PlacesIT.opens(browser, "people");
         browser.type("[data-key=\"share label\"]", "neighbour");
         browser.click("[data-key=share]");
-        browser.until("no token is told", "return document.querySelector('lap-revisions .token code')?.textContent.length > 20");
+        browser.until("no token is told", "return document.querySelector('lap-people .token code')?.textContent.length > 20");
         assertEquals("neighbour", page.server().get("api/gardens/" + id + "/shares").at("/shares/0/label").asText());
         browser.click("[data-key^=unshare]");
-        browser.until("it is still shared", "return !document.querySelector('[data-key^=unshare]') && !document.querySelector('lap-revisions .token')");
+        browser.until("it is still shared", "return !document.querySelector('[data-key^=unshare]') && !document.querySelector('lap-people .token')");
         assertEquals(0, page.server().get("api/gardens/" + id + "/shares").path("shares").size());
     }
 

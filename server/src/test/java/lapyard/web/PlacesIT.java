@@ -15,7 +15,7 @@ import org.openqa.selenium.interactions.Actions;
 class PlacesIT {
     private static final String SHOWN = "return [...document.querySelectorAll('.place')].filter(one => one.checkVisibility()).map(one => one.dataset.place).join()";
 
-    private static final String ALL = "const { allPlaces } = await import('./elements/places.js'); return allPlaces().map(one => one.key + ':' + (one.table ?? '')).join()";
+    private static final String ALL = "return document.querySelector('table-rail').places.all.map(one => one.key + ':' + (one.table ?? '')).join()";
 
     /** Every place that is there, in its order. */
     static List<String> keys(Browser browser) {
@@ -23,7 +23,7 @@ class PlacesIT {
     }
 
     private static String[] all(Browser browser) {
-        return String.valueOf(browser.driver.executeAsyncScript("const done = arguments[0]; (async () => {" + ALL + "})().then(done)")).split(",");
+        return String.valueOf(browser.js(ALL)).split(",");
     }
 
     /** By the table and its tab, as by hand. */

@@ -72,6 +72,7 @@ class TimberIT {
         String id = page.open("{\"format\":1,\"name\":\"Over the edge\"," + Page.YARD
                 + ",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":3,\"at\":[10000,2000]}]}");
         Browser browser = page.browser();
+        PlacesIT.opens(browser, "snags");
         String where = browser.find("lap-snags li.snag .where").getText();
         browser.click("lap-snags li.snag .accept button");
         browser.click("lap-snags form.accept button.main");
@@ -92,6 +93,7 @@ class TimberIT {
         String id = page.open(Page.TWO_BEDS);
         Browser browser = page.browser();
         page.chooses("A");
+        browser.click("[data-key=gardens]");
         browser.choose("[data-key=units]", "imperial");
         assertEquals("imperial", page.stored(id).path("units").asText());
         assertEquals("7' 10 1/2\"", browser.find("[data-key=\"tag width\"]").getAttribute("value"));

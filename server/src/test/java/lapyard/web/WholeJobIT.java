@@ -18,6 +18,7 @@ class WholeJobIT {
     void gardenIsLaidOutFromNothingAndTakenAlong(Page page) throws IOException, InterruptedException {
         page.open(Page.EMPTY);
         Browser browser = page.browser();
+        browser.click("[data-key=gardens]");
         browser.click("[data-key=start]");
         browser.type("[data-key=\"ask name\"]", "Orchard end");
         browser.type("[data-key=\"ask width\"]", "16 m");
@@ -42,6 +43,7 @@ class WholeJobIT {
         browser.send("[data-key=\"add width\"]", Keys.TAB);
         browser.send("[data-key=\"add courses\"]", Keys.ENTER);
         page.kept();
+        PlacesIT.opens(browser, "beds");
         browser.click("[data-key=\"make type\"]");
         browser.click("[data-key=block]");
         browser.enter("[data-key=\"block columns\"]", "3");
@@ -62,6 +64,7 @@ class WholeJobIT {
         assertEquals(slip.path("total").asText(), page.total().replaceAll("[^0-9.]", ""));
         assertTrue(browser.all("lap-saw-day .cut").size() > 3);
 
+        PlacesIT.opens(browser, "slip");
         assertTrue(comes(browser, "plan.svg").contains("<svg"));
         String csv = comes(browser, "slip.csv");
         for (JsonNode line : slip.path("lines")) assertTrue(csv.contains(line.path("item").asText()), () -> line + " is not in the slip");

@@ -1,6 +1,7 @@
 import { api } from './api.js';
 import { Garden } from './state/garden.js';
 import { News } from './state/news.js';
+import { LastGardens } from './state/last-garden.js';
 import { OpenPlaces } from './state/open-places.js';
 import { custom, h } from './elements/make.js';
 import { allPlaces } from './elements/places.js';
@@ -29,8 +30,15 @@ const heard = document.getElementById('heard');
 /** A garden to begin with where the store is empty. */
 const FIRST = { format: 1, name: 'First garden', ground: { outline: [[0, 0], [12000, 0], [12000, 9000], [0, 9000]] }, beds: [] };
 
+/** The garden that was open last, and the small example with which a new store is opened. */
+const OPENED = 'lapyard.opened';
+const SMALL = 'chapel-corner';
+
 /** Lines that stay to be heard. */
 const MOST_HEARD = 6;
+
+/** The gardens that come with the program. */
+const EXAMPLES = new Set(['allotment-field', 'chapel-corner', 'ferry-lane', 'lock-keepers-yard', 'school-courtyard', 'terrace-feet', 'three-entries', 'village-hall']);
 
 /** A screen that is as narrow or low as a phone's shows the yard or a table, not both. */
 const PHONE = matchMedia('(max-width: 820px), (max-height: 480px)');
@@ -39,6 +47,9 @@ const places = new OpenPlaces(allPlaces(), localStorage, PHONE.matches ? null : 
 
 const deleted = new Deleted(localStorage);
 
+/** Only an address of this machine or one by https may keep things for when there is no signal. */
+const last = new LastGardens(globalThis.caches);
+
 let garden = null;
 let news = null;
 
@@ -46,16 +57,18 @@ const wanted = () => decodeURIComponent(location.hash.slice(1));
 
 async function open(id) {
   try {
-    let gardens = await api.gardens();
+    let gardens = await listed();
     if (!gardens.length) {
       await api.create(FIRST);
       gardens = await api.gardens();
     }
-    const first = gardens.some(one => one.id === id) ? id : gardens[0].id;
-    const next = await Garden.open(api, first, { local: localStorage, session: sessionStorage });
+    const known = [id, localStorage.getItem(OPENED), SMALL].find(one => gardens.some(garden => garden.id === one));
+    const first = known ?? gardens[0].id;
+    const next = await Garden.open(api, first, { local: localStorage, session: sessionStorage, last });
     garden?.close();
     garden = next;
     history.replaceState(null, '', `#${encodeURIComponent(first)}`);
+    localStorage.setItem(OPENED, first);
     lay(gardens);
     requestAnimationFrame(() => performance.mark('lapyard ready'));
     garden.begin();
@@ -63,6 +76,17 @@ async function open(id) {
   } catch (problem) {
     if (garden) say(`That garden does not open: ${problem.message}`);
     else cannotOpen(problem);
+  }
+}
+
+/** All gardens of the store; without signal those that were open last. */
+async function listed() {
+  try {
+    return await api.gardens();
+  } catch (problem) {
+    const kept = problem.status ? [] : await last.list();
+    if (!kept.length) throw problem;
+    return kept;
   }
 }
 
@@ -93,7 +117,7 @@ function lay(gardens) {
   const keys = document.createElement('key-list');
   const yard = make('lap-yard');
   const panel = make('table-panel', { places, yard });
-  const ground = h('div.ground', {}, yard, make('lap-gaps', { yard }), make('bed-tag', { yard }), make('yard-tools', { yard }), h('p.first', {}, ...firstWords()), make('draw-bar', { yard }));
+  const ground = h('div.ground', {}, yard, make('lap-gaps', { yard }), make('bed-tag', { yard }), make('yard-tools', { yard }), h('p.first', {}, ...firstWords()), example(), make('draw-bar', { yard }));
   page.replaceChildren(make('page-head', { gardens: [...gardens, ...deleted.all()] }), ground, panel, make('table-rail', { places }),
     make('red-thread', { yard }), make('clash-ask'), keys);
   page.dataset.garden = garden.id;
@@ -109,6 +133,8 @@ function lay(gardens) {
     event.preventDefault();
   });
   on(document, 'paste', event => { if (!isTyping(event.target)) acts.paste({ text: event.clipboardData.getData('text/plain') }); });
+  on(window, 'beforeprint', () => page.append(h('section.on-paper', {}, h('h2', {}, 'The order'), make('lap-slip'), h('h2', {}, 'Snags'), make('lap-snags'))));
+  on(window, 'afterprint', () => page.querySelector('.on-paper')?.remove());
   const show = () => { page.dataset.shown = places.shown ?? ''; };
   on(places, 'change', show);
   on(garden.choice, 'change', () => { page.classList.toggle('in-hand', garden.choice.beds.length > 0); });
@@ -122,6 +148,12 @@ function firstWords() {
   const press = (text, act) => h('button', { type: 'button', onclick: act }, text);
   return [h('strong', {}, 'An empty yard.'), ' ', press('Add the first bed', event => event.target.dispatchEvent(new CustomEvent('act', { detail: { act: 'add bed form' }, bubbles: true }))),
     ' or ', press('say how the ground lies', () => openPlace('ground')), '. The order is there as soon as one bed is.'];
+}
+
+/** A garden that came with the program and was not changed yet says what it is. */
+function example() {
+  if (!EXAMPLES.has(garden.id) || garden.keeper.revision !== '"1"') return '';
+  return h('p.example', {}, 'This is an example. Try what you like, or ', h('button', { type: 'button', 'data-key': 'start your own', onclick: () => page.querySelector('garden-title').begin() }, 'start your own'), '.');
 }
 
 let ended = new AbortController();
@@ -205,7 +237,7 @@ page.addEventListener('start-garden', event => start(event.detail));
 page.addEventListener('delete-garden', remove);
 page.addEventListener('bring-back-garden', event => bringBack(event.detail));
 window.addEventListener('hashchange', () => { if (wanted() !== garden?.id) open(wanted()); });
-window.addEventListener('online', () => garden?.keeper.again());
+window.addEventListener('online', () => garden?.again());
 window.addEventListener('pagehide', () => garden?.rememberSteps());
 document.addEventListener('visibilitychange', attend);
 window.addEventListener('pageshow', attend);
@@ -230,3 +262,6 @@ function lookForNews(heard) {
 }
 
 open(wanted());
+
+// what is kept by the worker opens the page where there is no signal
+navigator.serviceWorker?.register('sw.js').catch(() => {});

@@ -106,6 +106,9 @@ export class BedTag extends GardenElement {
     const whole = boxOf(plan, choice.beds);
     if (!whole) return;
     const own = onScreen(whole);
+    const ground = this.yard.getBoundingClientRect();
+    const gaps = [...this.parentNode.querySelectorAll('.gap-field')].map(field => field.getBoundingClientRect())
+      .map(box => ({ left: box.left - ground.left, right: box.right - ground.left, top: box.top - ground.top, bottom: box.bottom - ground.top }));
     const others = bedsOf(plan).filter(bed => !choice.has(bed.id)).map(bed => onScreen(bounds(bed.outline)));
     const [w, t] = [this.offsetWidth, this.offsetHeight];
     const middleY = (own.top + own.bottom - t) / 2;
@@ -116,7 +119,7 @@ export class BedTag extends GardenElement {
     tries.forEach(([x, y], i) => {
       const at = { left: Math.max(8, Math.min(wide - w - 8, x)), top: Math.max(8, Math.min(high - t - 8, y)) };
       const box = { ...at, right: at.left + w, bottom: at.top + t };
-      const covers = overlapOf(box, grown(own, 8)) * 20 + others.reduce((sum, other) => sum + overlapOf(box, other), 0)
+      const covers = overlapOf(box, grown(own, 8)) * 20 + others.reduce((sum, other) => sum + overlapOf(box, other), 0) + gaps.reduce((sum, other) => sum + 8 * overlapOf(box, other), 0)
         + Math.hypot(at.left - x, at.top - y) + i * 40;
       if (!best || covers < best.covers) best = { ...at, covers };
     });

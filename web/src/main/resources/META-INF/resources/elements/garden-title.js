@@ -71,6 +71,13 @@ export class GardenTitle extends GardenElement {
 
   #told = 'kept';
 
+  /** Opens with the form for a new garden. */
+  begin() {
+    this.#folded = false;
+    this.#asking = null;
+    this.#ask('start');
+  }
+
   #fold(folded) {
     this.#folded = folded;
     this.#ask(null);

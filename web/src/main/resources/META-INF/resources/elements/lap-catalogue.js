@@ -1,6 +1,7 @@
 import { api } from '../api.js';
 import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
+import { COLUMNS, codesOf, readied, rowsOf, template, without } from '../state/merchant-list.js';
 import { countField } from './count-field.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
@@ -20,6 +21,7 @@ export class LapCatalogue extends GardenElement {
   #examples = null;
   #preview = null;
   #text = '';
+  #named = {};
   #supplier = '';
   #problem = null;
 
@@ -84,18 +86,19 @@ export class LapCatalogue extends GardenElement {
     const suppliers = suppliersOf(this.garden.plan);
     return h('section', {},
       h('h3', {}, 'A merchant’s list'),
-      h('p.hint', {}, 'CSV with a heading: item, price, and length, width or content. It is shown before anything is taken.'),
+      h('p.hint', {}, 'CSV with a heading: item, price, and length, width or content. It is shown before anything is taken. ',
+        h('a', { href: `data:text/csv;charset=utf-8,${encodeURIComponent(template(priceRows(this.garden.plan, this.#examples)))}`, download: 'price-list.csv', 'data-key': 'list template' }, 'A list to fill in')),
       h('label', { for: 'list-file' }, 'From a file'),
       h('input', { id: 'list-file', type: 'file', accept: '.csv,text/csv,text/plain', 'data-key': 'list file', onchange: event => this.#file(event) }),
       h('label', { for: 'list-text' }, 'Or pasted'),
-      h('textarea', { id: 'list-text', rows: 3, spellcheck: 'false', 'data-key': 'list text', value: this.#text, oninput: event => { this.#text = event.target.value; } }),
+      h('textarea', { id: 'list-text', rows: 3, spellcheck: 'false', 'data-key': 'list text', value: this.#text, oninput: event => { this.#text = event.target.value; this.#named = {}; } }),
       suppliers.length ? h('label', { for: 'list-supplier' }, 'Sold by') : null,
       suppliers.length ? h('select', { id: 'list-supplier', 'data-key': 'list supplier', onchange: event => { this.#supplier = event.target.value; } },
         h('option', { value: '', selected: this.#supplier === '' }, 'as the list says'),
         suppliers.map(one => h('option', { value: one.id, selected: this.#supplier === one.id }, one.name ?? one.id))) : null,
       h('div.verbs', {},
         h('button', { type: 'button', 'data-key': 'list show', onclick: () => this.#show() }, 'Show how it is read'),
-        this.#preview?.garden ? h('button.main', { type: 'button', 'data-key': 'list take', onclick: () => this.#take() }, 'Take the list') : null),
+        this.#preview?.lines.length ? h('button.main', { type: 'button', 'data-key': 'list take', onclick: () => this.#take() }, this.#preview.bad.length ? `Take the ${this.#preview.lines.length} good lines` : 'Take the list') : null),
       this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
       this.#preview ? this.#shown() : null);
   }
@@ -104,6 +107,7 @@ export class LapCatalogue extends GardenElement {
     const [file] = event.target.files;
     if (!file) return;
     this.#text = await file.text();
+    this.#named = {};
     await this.#show();
   }
 
@@ -115,36 +119,50 @@ export class LapCatalogue extends GardenElement {
       return this.render();
     }
     try {
-      this.#preview = await api.merchantList(this.#text, this.#supplier, this.garden.plan);
+      this.#preview = await api.merchantList(this.#readied(), this.#supplier, this.garden.plan);
       const { lines, bad } = this.#preview;
-      this.say(bad.length ? `${bad.length} bad ${bad.length === 1 ? 'line' : 'lines'}: nothing is taken.` : `${lines.length} lines are understood.`);
+      this.say(bad.length ? `${lines.length} lines are understood, ${bad.length} ${bad.length === 1 ? 'is' : 'are'} not.` : `${lines.length} lines are understood.`);
     } catch (problem) {
       this.#problem = `The list cannot be read now: ${problem.message}`;
     }
     return this.render();
   }
 
-  #shown() {
-    const { columns, ignored, lines, bad, findings } = this.#preview;
-    return h('div.preview', { 'data-key': 'list preview' },
-      h('p', {}, `${lines.length} ${lines.length === 1 ? 'line' : 'lines'} understood, ${bad.length} bad.`),
-      h('ul', {},
-        columns.map(one => h('li', {}, `“${one.heading}” is the ${one.field}`)),
-        ignored.map(one => h('li.passed', {}, `“${one}” is passed over`))),
-      bad.length ? h('ul.wrong', {}, bad.map(one => h('li', {}, `Line ${one.line}: ${one.text}. ${capital(one.way)}.`))) : null,
-      findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.where}: ${one.text}.`))) : null,
-      bad.length ? null : h('ol', {}, lines.slice(0, SHOWN).map(one => h('li', { value: one.line },
-        Object.entries(one.fields).map(([field, value]) => `${field} ${value}`).join(', ')))),
-      !bad.length && lines.length > SHOWN ? h('p.hint', {}, `and ${lines.length - SHOWN} more`) : null);
+  #readied() { return readied(this.#text, this.#named, codesOf(priceRows(this.garden.plan, this.#examples))); }
+
+  /** What each column is, to be named by hand where a heading was not understood. */
+  #columns() {
+    const [head] = rowsOf(this.#text);
+    const understood = Object.fromEntries(this.#preview.columns.map(one => [one.heading, one.field]));
+    return h('div.columns', { role: 'group', 'aria-label': 'What the columns are' }, (head?.cells ?? []).map((heading, i) => h('label', {}, `“${heading || `column ${i + 1}`}” is `,
+      h('select', { 'data-key': `column ${i}`, onchange: event => { this.#named[i] = event.target.value; this.#show(); } },
+        COLUMNS.map(([value, text]) => h('option', { value, selected: value === (this.#named[i] ?? understood[heading] ?? '') }, text))))));
   }
 
-  #take() {
-    const count = this.#preview.lines.length;
+  #shown() {
+    const { lines, bad, findings } = this.#preview;
+    return h('div.preview', { 'data-key': 'list preview' },
+      h('p', {}, `${lines.length} ${lines.length === 1 ? 'line' : 'lines'} understood, ${bad.length} bad.`),
+      this.#columns(),
+      bad.length ? h('ul.wrong', {}, bad.map(one => h('li', {}, `Line ${one.line}: ${one.text}. ${capital(one.way)}.`))) : null,
+      findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.where}: ${one.text}.`))) : null,
+      h('ol', {}, lines.slice(0, SHOWN).map(one => h('li', { value: one.line },
+        Object.entries(one.fields).map(([field, value]) => `${field} ${value}`).join(', ')))),
+      lines.length > SHOWN ? h('p.hint', {}, `and ${lines.length - SHOWN} more`) : null);
+  }
+
+  async #take() {
+    const { lines: { length: count }, bad } = this.#preview;
+    if (bad.length) this.#preview = await api.merchantList(without(this.#readied(), bad), this.#supplier, this.garden.plan);
+    if (!this.#preview.garden) {
+      this.#problem = 'The good lines do not go together: see below.';
+      return this.render();
+    }
     this.#run(takeCatalogue(this.#preview.garden.catalogue));
     this.#preview = null;
     this.#text = '';
     this.say(`${count} ${count === 1 ? 'line is' : 'lines are'} taken. Undo brings the list before back.`);
-    this.render();
+    return this.render();
   }
 
   #timber() {

@@ -1,4 +1,5 @@
 import { api } from '../api.js';
+import { bare } from '../state/paths.js';
 import { compareSlips, money, packsText, savedOf } from '../state/changes.js';
 import { unproved } from '../state/long-look.js';
 import { roundedWithUnit } from '../state/working.js';
@@ -11,7 +12,6 @@ import { shownNumber } from './shown-number.js';
 /** lap-slip: the one order as a paper strip, lines with the largest saving first, changed lines before and after. */
 export class LapSlip extends GardenElement {
   attached() {
-    this.id = 'slip';
     this.follow([this.garden.reckoning, this.garden.keeper, this.garden.look], () => this.render());
     this.render();
   }
@@ -22,6 +22,8 @@ export class LapSlip extends GardenElement {
     this.classList.toggle('behind', this.#isBehind());
     this.rebuild(
       h('p.standing', {}, this.#standing()),
+      slip?.examplePrices && slip.lines.length ? h('p.examples', {}, 'Prices are examples of ours, not your merchant’s. ', h('button.quiet', { type: 'button', 'data-key': 'to merchants', onclick: () => this.openPlace('catalogue') }, 'Give your own')) : null,
+      slip ? bare(this.garden.plan).map(called => h('p.examples', {}, `${called} has no layers, so nothing is bought for it. `, h('button.quiet', { type: 'button', 'data-key': `to path ${called}`, onclick: () => this.openPlace('paths') }, 'Give it some'))) : null,
       slip ? this.#strip(slip) : null,
       slip ? this.#more(slip) : null,
       h('div.foot', {}, slip ? this.#total(slip) : null, this.#downloads()));
@@ -140,7 +142,7 @@ export class LapSlip extends GardenElement {
         h('span', {}, slip.atLeast ? 'At least' : 'Total'),
         h('span', {},
           changed ? h('s', {}, h('span.unseen', {}, 'was '), money(before.total, slip.currency)) : null,
-          h('strong', { id: 'slip-total' }, money(slip.total, slip.currency)))),
+          h('strong.sum', {}, money(slip.total, slip.currency)))),
       slip.atLeast ? h('p.why', {}, 'A line has no price, or something cannot be made: the true sum is higher.') : null,
       Number(saved) > 0 ? h('p.saved', {}, 'Bought as one: ', h('strong', {}, money(saved, slip.currency)), ' saved') : null);
   }

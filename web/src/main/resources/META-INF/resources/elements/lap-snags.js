@@ -4,8 +4,6 @@ import { countField } from './count-field.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
 
-const ORDER = { STOP: 0, SNAG: 1, NOTE: 2 };
-
 /** Notes shown until all are asked for, none beside a bed in hand; stops and snags are always all shown. */
 const FEW_NOTES = 3;
 
@@ -28,8 +26,7 @@ export class LapSnags extends GardenElement {
   get snags() {
     const { keeper, reckoning } = this.garden;
     const refused = keeper.standing === 'refused' ? keeper.snags : [];
-    return [...refused, ...(reckoning.sheet?.snags ?? [])]
-      .toSorted((a, b) => (ORDER[a.weight] ?? 3) - (ORDER[b.weight] ?? 3));
+    return [...refused, ...(reckoning.sheet?.snags ?? [])];
   }
 
   render() {

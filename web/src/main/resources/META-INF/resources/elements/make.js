@@ -30,7 +30,7 @@ function fill(element, classes, props, children) {
     else if (name === 'value') element.value = value;
     else element.setAttribute(name, value === true ? '' : value);
   }
-  element.append(...children.flat().filter(child => child !== null && child !== false && child !== undefined));
+  element.append(...children.flat(Infinity).filter(child => child !== null && child !== false && child !== undefined));
   return element;
 }
 

@@ -15,22 +15,29 @@ const MOST_STEPS_TEXT = 2000000;
  */
 export class Garden {
   #steps;
+  #last;
 
   /**
    * @param {object} api see api.js
    * @param {string} id
-   * @param {{local: Storage, session: Storage, later?: Function}} keep where waiting plans and earlier steps are kept
+   * @param {{local: Storage, session: Storage, last?: import('./last-garden.js').LastGardens, later?: Function}} keep where waiting plans,
+   *     earlier steps and the gardens that were open last are kept
    */
   static async open(api, id, keep) {
     const waiting = Keeper.waiting(keep.local, id);
     let stored;
+    let last = null;
     try {
       stored = await api.open(id);
     } catch (problem) {
-      if (problem.status || !waiting) throw problem;
-      stored = { plan: waiting.base, revision: waiting.revision };
+      if (problem.status) throw problem;
+      last = await keep.last?.of(id) ?? null;
+      if (!waiting && !last) throw problem;
+      stored = waiting ? { plan: waiting.base, revision: waiting.revision } : last;
     }
-    return new Garden(api, id, keep, stored, waiting);
+    const garden = new Garden(api, id, keep, stored, waiting);
+    if (last) garden.reckoning.standsAt(last.sheet);
+    return garden;
   }
 
   constructor(api, id, keep, stored, waiting) {
@@ -41,6 +48,7 @@ export class Garden {
     this.look = new LongLook(api);
     const began = waiting ? { plan: waiting.base, revision: waiting.revision } : stored;
     this.keeper = new Keeper({ api, storage: keep.local, id, later: keep.later, ...began });
+    this.#last = keep.last;
     this.#steps = new Steps(keep.session, id);
     const plan = waiting?.plan ?? stored.plan;
     this.plans = new PlanStore(named(plan, null), ...this.#steps.of(plan));
@@ -59,6 +67,12 @@ export class Garden {
   /** First sheet, first drawing. */
   begin() {
     if (this.keeper.standing === 'kept') this.reckoning.fetch();
+  }
+
+  /** The net is back: what waits is sent, what was missed is fetched. */
+  again() {
+    this.keeper.again();
+    if (this.keeper.standing === 'kept' && this.reckoning.standing === 'away') this.reckoning.fetch();
   }
 
   close() {
@@ -85,6 +99,10 @@ export class Garden {
   }
 
   #join() {
+    this.reckoning.addEventListener('change', () => {
+      if (this.reckoning.standing !== 'fresh' || this.keeper.standing !== 'kept') return;
+      this.#last?.keep({ id: this.id, plan: this.plan, revision: this.keeper.revision, sheet: this.reckoning.sheet });
+    });
     let saved = this.keeper.revision;
     this.plans.addEventListener('change', () => {
       this.choice.takeBeds(this.choice.beds.filter(id => bedOf(this.plan, id)));

@@ -20,7 +20,8 @@ export function merged(base, mine, theirs) {
   const clashes = [];
   const plan = {};
   for (const key of keysOf(theirs, mine, base)) {
-    const value = LISTS.has(key) && [base[key], mine[key], theirs[key]].every(listWithCodes)
+    const value = key === 'tally' && [base[key], mine[key], theirs[key]].every(one => one === undefined || typeof one === 'object')
+      ? mergedTally(base[key] ?? {}, mine[key] ?? {}, theirs[key] ?? {}, clashes) : LISTS.has(key) && [base[key], mine[key], theirs[key]].every(listWithCodes)
       ? mergedList(key, base[key] ?? [], mine[key] ?? [], theirs[key] ?? [], clashes)
       : chosen(key, base[key], mine[key], theirs[key], clashes);
     if (value !== undefined) plan[key] = value;
@@ -45,6 +46,26 @@ function mergedList(key, base, mine, theirs, clashes) {
   return ids
     .map(id => chosen(`${one(key)} ${id}`, baseOf.get(id), mineOf.get(id), theirsOf.get(id), clashes))
     .filter(value => value !== undefined);
+}
+
+/** What was done, cut and bought, mark by mark: two people at two boards are no clash. */
+function mergedTally(base, mine, theirs, clashes) {
+  const tally = {};
+  const names = { done: one => one.task, boards: one => `${one.section} ${one.board}`, bought: one => `${one.item}, ${one.pack}` };
+  for (const key of keysOf(theirs, mine, base)) {
+    const nameOf = names[key];
+    if (!nameOf) {
+      const value = chosen(`tally, ${key}`, base[key], mine[key], theirs[key], clashes);
+      if (value !== undefined) tally[key] = value;
+      continue;
+    }
+    const byName = list => new Map((list ?? []).map(one => [nameOf(one), one]));
+    const [baseOf, mineOf, theirsOf] = [byName(base[key]), byName(mine[key]), byName(theirs[key])];
+    const list = [...new Set([...theirsOf.keys(), ...mineOf.keys()])]
+      .map(name => chosen(`tally, ${name}`, baseOf.get(name), mineOf.get(name), theirsOf.get(name), clashes)).filter(value => value !== undefined);
+    if (list.length) tally[key] = list;
+  }
+  return Object.keys(tally).length ? tally : undefined;
 }
 
 const one = key => (key === 'rack' ? 'board' : key.replace(/s$/, ''));

@@ -33,6 +33,9 @@ export class OpenPlaces extends EventTarget {
 
   #place(key) { return this.#places.find(place => place.key === key) ?? null; }
 
+  /** All places, in their order. */
+  get all() { return this.#places; }
+
   /** The key of the place that lies open, null where the yard has all the room. */
   get shown() { return this.#shown; }
 

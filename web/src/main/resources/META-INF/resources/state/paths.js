@@ -37,3 +37,6 @@ export const setPath = (index, fields) => plan => {
 };
 
 export const removePath = index => plan => (pathsOf(plan)[index] ? { ...plan, paths: pathsOf(plan).toSpliced(index, 1) } : plan);
+
+/** The paths that are made of nothing: drawn, and free of cost only so far. @returns {string[]} what they are called */
+export const bare = plan => readPaths(plan).filter(({ path }) => !path.layers?.length).map(({ called }) => (called.startsWith('Path') ? called : `Path ${called}`));

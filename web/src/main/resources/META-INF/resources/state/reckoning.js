@@ -33,6 +33,12 @@ export class Reckoning extends EventTarget {
     }
   }
 
+  /** The sheet as it was kept when there was a signal. */
+  standsAt(sheet) {
+    this.sheet = sheet;
+    this.#stand('away');
+  }
+
   /** The bed's part of the sheet. */
   bed(id) { return this.sheet?.beds?.find(bed => String(bed.id) === id) ?? null; }
 

@@ -21,7 +21,7 @@ const ROUND = 32;
 export function drawnGround(plan) {
   const yard = yardOf(plan);
   return [
-    yard ? s('path.yard', { d: d(yard) }) : null,
+    yard ? s(`path.yard${plan.ground?.picture && !plan.ground.picture.hidden ? '.over-picture' : ''}`, { d: d(yard) }) : null,
     ...(plan.ground?.surfaces ?? []).filter(surface => surface.outline?.length > 2).map(drawnSurface),
     ...drawnPaths(plan),
     yard ? s('path.fence', { d: d(yard) }) : null,

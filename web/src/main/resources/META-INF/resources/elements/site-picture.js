@@ -1,0 +1,81 @@
+import { readNumber } from '../state/checks.js';
+import { dropPicture, layPicture, movePicture, pictureOf, scalePicture, setPicture } from '../state/site-picture.js';
+import { unitsOf } from '../state/plan.js';
+import { countField } from './count-field.js';
+import { lengthField } from './length-field.js';
+import { GardenElement, h } from './make.js';
+
+/** A picture is made no larger than this, pixels, and as small as the document wants it, characters. */
+const MOST_PX = 1600;
+const MOST_TEXT = 1300000;
+
+/** site-picture: a picture of the site under the yard. Set `yard`. */
+export class SitePicture extends GardenElement {
+  #between = null;
+  #problem = null;
+
+  attached() {
+    this.follow([this.garden.plans], () => this.render());
+    this.render();
+  }
+
+  render() {
+    const { plan } = this.garden;
+    const picture = pictureOf(plan);
+    const run = command => this.garden.plans.run(command);
+    this.rebuild(
+      h('label', {}, picture ? 'Another picture (PNG or JPEG) ' : 'A site plan or photo from above (PNG or JPEG) ',
+        h('input', { type: 'file', accept: 'image/png,image/jpeg', 'data-key': 'picture file', onchange: event => this.#file(event.target) })),
+      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      picture ? [
+        h('div.verbs', {},
+          h('button', { type: 'button', 'data-key': 'picture scale', onclick: () => this.#twoPoints() }, 'Scale by two points'),
+          h('button', { type: 'button', 'data-key': 'picture move', onclick: () => this.#move() }, 'Move'),
+          h('button', { type: 'button', 'data-key': 'picture hide', 'aria-pressed': String(Boolean(picture.hidden)), onclick: () => run(setPicture({ hidden: !picture.hidden })) }, 'Hide'),
+          h('button', { type: 'button', 'data-key': 'picture delete', onclick: () => run(dropPicture) }, 'Delete')),
+        this.#between ? lengthField({ label: 'How far apart the two points are', units: unitsOf(plan), key: 'picture distance', check: mm => (mm > 0 ? null : 'Write 1 or more.'),
+          onlength: ({ detail }) => { run(scalePicture(...this.#between, detail.mm)); this.#between = null; this.say('The picture is scaled.'); this.render(); } }) : null,
+        h('div.fields', {},
+          countField({ label: 'Turned, degrees', mode: 'decimal', key: 'picture turn', value: picture.turn ?? 0, read: readNumber(-360, 360, true), oncount: ({ detail }) => run(setPicture({ turn: detail })) }),
+          h('div.field', {}, h('label', { for: 'picture-faint' }, 'How strong'),
+            h('input', { id: 'picture-faint', type: 'range', min: 0.1, max: 1, step: 0.05, value: picture.faint ?? 0.5, 'data-key': 'picture faint', onchange: event => run(setPicture({ faint: Number(event.target.value) })) })))] : null);
+  }
+
+  async #twoPoints() {
+    const points = await this.yard.draw({ as: 'line', name: 'Two points whose distance you know' });
+    if (!points) return;
+    this.#between = [points[0], points.at(-1)];
+    this.render();
+    this.querySelector('[data-key="picture distance"]')?.focus();
+  }
+
+  async #move() {
+    const points = await this.yard.draw({ as: 'line', name: 'From a point of the picture to where it belongs' });
+    if (points) this.garden.plans.run(movePicture(points.at(-1)[0] - points[0][0], points.at(-1)[1] - points[0][1]));
+  }
+
+  async #file(input) {
+    const [file] = input.files;
+    if (!file) return;
+    this.#problem = null;
+    try {
+      const picture = await createImageBitmap(file);
+      const share = Math.min(1, MOST_PX / Math.max(picture.width, picture.height));
+      const canvas = document.createElement('canvas');
+      [canvas.width, canvas.height] = [Math.round(picture.width * share), Math.round(picture.height * share)];
+      const pen = canvas.getContext('2d');
+      pen.fillStyle = '#fff';
+      pen.fillRect(0, 0, canvas.width, canvas.height);
+      pen.drawImage(picture, 0, 0, canvas.width, canvas.height);
+      const data = [0.8, 0.6, 0.4, 0.25].map(quality => () => canvas.toDataURL('image/jpeg', quality)).reduce((best, make) => (best.length <= MOST_TEXT ? best : make()), ' '.repeat(MOST_TEXT + 1));
+      if (data.length > MOST_TEXT) throw new Error('it is too large');
+      this.garden.plans.run(layPicture(data, canvas.width, canvas.height));
+      this.say('The picture lies under the yard. Scale it by two points.');
+    } catch (problem) {
+      this.#problem = `${file.name} is not taken: ${problem.message}. Choose a PNG or JPEG picture.`;
+    }
+    if (this.isConnected) this.render();
+  }
+}
+
+customElements.define('site-picture', SitePicture);

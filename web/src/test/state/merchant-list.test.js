@@ -1,0 +1,23 @@
+import { codesOf, readied, rowsOf, template, without } from '../../main/resources/META-INF/resources/state/merchant-list.js';
+import { equal, test } from '../trial.js';
+
+test('cells are read with quotes as RFC 4180 has them, whatever parts them', () => {
+  equal(rowsOf('a;b\n"1;5";"say ""x"""\n').map(({ cells }) => cells), [['a', 'b'], ['1;5', 'say "x"']]);
+  equal(rowsOf('a,b\r\n1,2').map(({ cells, line }) => [line, cells.join()]), [[1, 'a,b'], [2, '1,2']]);
+});
+
+test('columns are named by hand, and labels as the page shows them are understood', () => {
+  const codes = codesOf([{ what: 'Timber 100x200', name: '100x200' }, { what: 'Topsoil', name: 'soil.topsoil' }]);
+  equal(readied('Artikel;Preis;mm\ntopsoil;55,00;\nTimber  100x200;26.40;3600', { 0: 'item', 1: 'price', 2: 'length' }, codes),
+    'item,price,length\nsoil.topsoil,"55,00",\n100x200,26.40,3600');
+  equal(readied('item,x,price\na,b,1', { 1: '' }, new Map()), 'item,unused 2,price\na,b,1');
+});
+
+test('good lines are taken without the bad ones', () => {
+  equal(without('item,price\na,1\nb,x\nc,3', [{ line: 3 }]), 'item,price\na,1\nc,3');
+});
+
+test('a template names all that can be bought', () => {
+  equal(template([{ name: '100x200', what: 'Timber 100x200', sold: 'board of 3000' }, { name: 'screws', what: 'Screws', sold: 'box of 50' }]),
+    'item,description,pack,length,price\n100x200,Timber 100x200,board of 3000,3000,\nscrews,Screws,box of 50,,');
+});
