@@ -14,7 +14,7 @@ class Shelf {
     if (plan.beds.some(one => one.width === 0)) throw Object.assign(new Error('no'), { status: 422, snags: [{ weight: 'STOP', where: 'bed A', text: '0 wide.' }] });
     this.saves++;
     this.plan = plan;
-    return `"${++this.revision}"`;
+    return { revision: `"${++this.revision}"`, sheet: null, merged: null };
   }
   async open() {
     if (this.away) throw new Error('away');

@@ -30,3 +30,13 @@ test('a server that is away leaves the sheet that stands', async () => {
   await reckoning.fetch();
   equal([reckoning.standing, reckoning.sheet.slip.total], ['away', '10.00']);
 });
+
+test('a sheet that came with what was saved stands at once, and an answer on its way counts no more', async () => {
+  let answer;
+  const reckoning = new Reckoning({ jobSheet: () => new Promise(resolve => { answer = resolve; }) }, 'g');
+  const asked = reckoning.fetch();
+  reckoning.fresh(sheet('2.00'));
+  answer(sheet('1.00'));
+  await asked;
+  equal([reckoning.standing, reckoning.sheet.slip.total], ['fresh', '2.00']);
+});

@@ -83,7 +83,7 @@ class SchemaTest {
                  "ground":{"outline":[[0,0],[9,0],[9,9]],"surfaces":[{"outline":[[0,0],[9,0],[9,9]]}],"levels":[{"at":[0,0],"drop":1}],
                   "survey":{"corners":[{"first":1,"second":1},{"along":0}],"walk":[{"length":1}],"checks":[{"taped":1}]},
                   "baseline":{"from":[0,0],"to":[9,0]},"rims":[{"beds":["A","B"]}],"tall":[{"height":1}],
-                  "sun":{"latitude":0,"longitude":0},
+                  "sun":{"latitude":0,"longitude":0},"picture":{"data":"data:image/png;base64,AA=="},
                   "keepClear":[{"kind":"gate","closed":0},{"at":[0,0]}]},
                  "catalogue":{"sections":[{"id":"S","thickness":50,"height":50,"stock":[{"length":1000}]}],
                   "rolls":[{"id":"R","width":1000}],"packs":[{"item":"I","packs":[{},{"name":"t","tonnes":1}]}],

@@ -85,6 +85,7 @@ class AccessIT {
         Browser browser = page.browser();
         page.open(Page.TWO_BEDS);
         browser.js("document.querySelector('lap-yard').garden.choice.takeBeds(['A', 'B'])");
+        PlacesIT.opens(browser, "beds");
         browser.click("[data-key=block]");
         isClean(browser, "two beds in hand");
         browser.js("document.querySelector('lap-yard').draw({ as: 'outline', name: 'Surface' })");
@@ -105,7 +106,7 @@ class AccessIT {
             assertEquals(true, browser.js("return document.documentElement.scrollWidth <= innerWidth"), place);
         }
         page.chooses("A");
-        browser.click("[data-key=\"turn 90\"]");
+        browser.click("[data-key=\"tag turn 90\"]");
         assertEquals("90", page.stored(id).at("/beds/0/turn").asText());
     }
 
@@ -129,7 +130,7 @@ class AccessIT {
         for (int width : new int[] {1440, 360}) {
             browser.size(width, 800, width == 360);
             page.show(id);
-            page.chooses("A");
+            page.choosesInBeds("A");
             browser.js("document.querySelector('bed-build details').open = true");
             assertEquals(List.of(), tooSmall(browser));
         }

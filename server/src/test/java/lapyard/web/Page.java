@@ -46,7 +46,13 @@ record Page(RunningServer server, Browser browser) {
         browser.drawn();
     }
 
+    /** The yard where a table has the whole screen. */
+    void showsYard() {
+        if (!Boolean.TRUE.equals(browser.js("return document.querySelector('lap-yard').checkVisibility({ visibilityProperty: true })"))) browser.click("[data-key=\"table yard\"]");
+    }
+
     void chooses(String bed) {
+        showsYard();
         browser.until("there is no bed " + bed, "const bed = document.querySelector('lap-yard [data-bed=\"' + arguments[0] + '\"]'); bed?.focus();"
                 + " return Boolean(bed) && document.activeElement === bed", bed);
         browser.keys(Keys.ENTER);

@@ -120,13 +120,13 @@ class PaperIT {
         browser.click("[data-key=\"layer pegs\"]");
         browser.click("[data-key=\"sheet plan.svg\"]");
         for (int tries = 0; tries < 200 && came(browser).isEmpty(); tries++) Thread.sleep(50);
-        assertTrue(Files.readString(browser.downloads.resolve("plan.svg")).contains("1:100"));
+        assertTrue(Files.readString(browser.downloads.resolve(came(browser).get(0))).contains("1:100"));
         page.hasNoComplaints();
     }
 
     private static List<String> came(Browser browser) throws IOException {
         try (Stream<java.nio.file.Path> files = Files.list(browser.downloads)) {
-            return files.map(file -> file.getFileName().toString()).filter("plan.svg"::equals).toList();
+            return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith("-plan.svg")).toList();
         }
     }
 }

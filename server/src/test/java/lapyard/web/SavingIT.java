@@ -84,9 +84,9 @@ class SavingIT {
             page.chooses("A");
             server.kill();
             browser.keys(Keys.ARROW_RIGHT);
-            browser.until("nothing is said of the server", "return document.querySelector('garden-title .standing').textContent.includes('The server is away')");
+            browser.until("nothing is said of the server", "return document.querySelector('garden-title .standing').textContent.includes('The server cannot be reached')");
             browser.keys(Keys.ARROW_RIGHT);
-            page.says("that the server is away", "away");
+            page.says("that the server cannot be reached", "cannot be reached");
             server.start();
             // the page is loaded anew before its next try: what waits must come out of the browser's own storage
             page.reload();

@@ -82,10 +82,14 @@ export const api = {
     return { plan: await read(answer), revision: answer.headers.get('etag') };
   },
 
-  /** @returns {Promise<string>} the new revision */
+  /**
+   * @returns {Promise<{revision: string, sheet: object | null, merged: object | null}>} the new revision, its job sheet where the server
+   *     had the time, and the document where it took in somebody else's changes
+   */
   async save(id, plan, revision) {
-    const answer = await ask('PUT', garden(id), { body: plan, headers: { 'if-match': revision } });
-    return answer.headers.get('etag');
+    const answer = await ask('PUT', `${garden(id)}?with=job-sheet`, { body: plan, headers: { 'if-match': revision } });
+    const { jobSheet = null, document: merged = null } = await answer.json().catch(() => ({}));
+    return { revision: `"${answer.headers.get('etag').replace(/\D/g, '')}"`, sheet: jobSheet, merged };
   },
 
   /** Takes a garden off the list; the store keeps its history. */

@@ -92,7 +92,7 @@ async function listed() {
 
 function cannotOpen(problem) {
   if (problem.status === 401) return askToken();
-  return page.replaceChildren(h('div.closed', { role: 'alert' },
+  return page.replaceChildren(h('main.closed', {},
     h('h1', {}, 'Lapyard'),
     h('p', {}, `The gardens do not open: ${problem.message} Start the server, then try again. Nothing you typed is lost.`),
     h('button.main', { type: 'button', onclick: () => open(wanted()) }, 'Try again')));
@@ -101,13 +101,13 @@ function cannotOpen(problem) {
 /** A server that others can reach is started with a token. */
 function askToken() {
   const input = h('input', { id: 'token', type: 'password', autocomplete: 'off', required: true });
-  page.replaceChildren(h('form.closed', { onsubmit: event => {
+  page.replaceChildren(h('main', {}, h('form.closed', { onsubmit: event => {
     event.preventDefault();
     api.useToken(input.value.trim());
     open(wanted());
   } },
   h('h1', {}, 'Lapyard'), h('p', {}, 'This server asks for its token. Whoever started it has it.'),
-  h('label', { for: 'token' }, 'Token'), input, h('button.main', { type: 'submit' }, 'Open the gardens')));
+  h('label', { for: 'token' }, 'Token'), input, h('button.main', { type: 'submit' }, 'Open the gardens'))));
   input.focus();
 }
 
@@ -117,7 +117,7 @@ function lay(gardens) {
   const keys = document.createElement('key-list');
   const yard = make('lap-yard');
   const panel = make('table-panel', { places, yard });
-  const ground = h('div.ground', {}, yard, make('lap-gaps', { yard }), make('bed-tag', { yard }), make('yard-tools', { yard }), h('p.first', {}, ...firstWords()), example(), make('draw-bar', { yard }));
+  const ground = h('main.ground', {}, yard, make('lap-gaps', { yard }), make('bed-tag', { yard }), make('yard-tools', { yard }), h('p.first', {}, ...firstWords()), example(), make('draw-bar', { yard }));
   page.replaceChildren(make('page-head', { gardens: [...gardens, ...deleted.all()] }), ground, panel, make('table-rail', { places }),
     make('red-thread', { yard }), make('clash-ask'), keys);
   page.dataset.garden = garden.id;

@@ -115,7 +115,8 @@ export class Garden {
     this.keeper.addEventListener('change', () => {
       if (this.keeper.standing !== 'kept' || this.keeper.revision === saved) return;
       saved = this.keeper.revision;
-      this.reckoning.fetch();
+      if (this.keeper.sheet) this.reckoning.fresh(this.keeper.sheet);
+      else this.reckoning.fetch();
     });
   }
 }

@@ -21,6 +21,7 @@ export class Keeper extends EventTarget {
   #retry = null;
   #closed = false;
   #heard = 0;
+  #took = null;
 
   /**
    * @param {object} parts
@@ -38,6 +39,8 @@ export class Keeper extends EventTarget {
     this.#later = later;
     this.id = id;
     this.revision = revision;
+    /** The job sheet that came with the last revision of ours, null where none did. */
+    this.sheet = null;
     this.#base = plan;
     this.standing = 'kept';
     this.snags = [];
@@ -123,19 +126,24 @@ export class Keeper extends EventTarget {
       while (this.#pending && !this.#closed) {
         const plan = this.#pending;
         try {
-          this.revision = await this.#api.save(this.id, plan, this.revision);
+          const saved = await this.#api.save(this.id, plan, this.revision);
+          this.revision = saved.revision;
+          this.sheet = saved.sheet;
+          this.#took = saved.merged ?? null;
         } catch (problem) {
           if (problem.status !== 412) throw problem;
           if (!await this.#join(plan)) return;
           continue;
         }
         this.#tries = 0;
-        this.#base = plan;
+        this.#base = this.#took ?? plan;
         if (this.#pending === plan) this.letGo();
         else this.#remember();
       }
       this.snags = [];
       this.#stand('kept');
+      if (this.#took) this.#tell('merged', this.#took);
+      this.#took = null;
     } catch (problem) {
       this.#stumble(problem);
     } finally {

@@ -33,6 +33,14 @@ export class Reckoning extends EventTarget {
     }
   }
 
+  /** The sheet came with what was saved. */
+  fresh(sheet) {
+    this.#turn++;
+    if (this.sheet) this.before = this.sheet.slip ?? null;
+    this.sheet = sheet;
+    this.#stand('fresh');
+  }
+
   /** The sheet as it was kept when there was a signal. */
   standsAt(sheet) {
     this.sheet = sheet;
