@@ -28,11 +28,15 @@ import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
 import lapyard.order.Slip;
 import lapyard.order.Wanted;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.Fact;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.Rate;
+import lapyard.plan.WayKind;
 import lapyard.working.Working.Input;
 import lapyard.working.Working;
 import org.joda.money.CurrencyUnit;
@@ -86,12 +90,12 @@ final class Bearers {
             String item = "bearers " + rip.section();
             unknown.add(lapyard.order.Ordering.unpriced(item, "Bearer strips " + Lengths.text(rip.liftMm()) + " thick", needM, "m"));
             findings.add(section.isEmpty()
-                    ? Finding.snag(item, "\"" + rip.section() + "\" is not in the catalogue, so bearers have no price", null,
-                            "add the section to the catalogue", "name another bearerSection")
-                    : Finding.snag(item, Lengths.text(rip.liftMm()) + " strips cannot be ripped from a "
-                                    + Lengths.text(section.get().thicknessMm()) + " board",
-                            new Amount(rip.liftMm() - section.get().thicknessMm(), "mm"),
-                            "use a thicker bearer section, or strips of at most " + Lengths.text(section.get().thicknessMm())));
+                    ? Finding.of(FindingKind.BEARERS_UNKNOWN, Place.of(What.BEARERS, rip.section())).with("section", Fact.name(rip.section()))
+                            .way(WayKind.ADD_SECTION).way(WayKind.OTHER_BEARERS)
+                    : Finding.of(FindingKind.BEARERS_THICK, Place.of(What.BEARERS, rip.section()))
+                            .with("strips", Fact.mm(rip.liftMm())).with("board", Fact.mm(section.get().thicknessMm()))
+                            .by(Fact.mm(rip.liftMm() - section.get().thicknessMm()))
+                            .way(WayKind.STRIPS_AT_MOST, Fact.mm(section.get().thicknessMm())).way(WayKind.THICKER_BEARERS));
             return;
         }
         List<String> sellers = section.get().suppliers();
@@ -113,8 +117,8 @@ final class Bearers {
         CuttingProblem problem = problem(garden, section, perBoard, strips(beds));
         CuttingResult pooled = looking.boards("Bearers " + section.id(), problem);
         for (CuttingResult.Unplaced one : pooled.unplaced()) {
-            findings.add(Finding.snag("bearers " + section.id() + ", " + Lengths.text(one.lengthMm()), one.why(),
-                    new Amount(one.lengthMm(), "mm"), "put a longer stock length in the catalogue"));
+            findings.add(Finding.of(FindingKind.BEARERS_NO_BOARD, Place.of(What.BEARERS, section.id()).then(What.FIELD, Lengths.text(one.lengthMm())))
+                    .with("section", Fact.name(section.id())).by(Fact.mm(one.lengthMm())).way(WayKind.LONGER_STOCK));
         }
         Map<StockLength, Integer> boards = boards(section, perBoard, pooled);
         BigDecimal alone = BigDecimal.ZERO;

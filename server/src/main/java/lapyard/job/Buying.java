@@ -20,10 +20,14 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.Tally;
+import lapyard.plan.WayKind;
 import lapyard.weekends.Weekends;
 
 /**
@@ -196,11 +200,10 @@ public record Buying(List<Row> rows, int drops) {
         int days = today - first.orderDay();
         LocalDate by = start.plusDays(first.orderDay());
         int others = early.size() - 1;
-        return List.of(Finding.snag("weekend " + first.weekend(),
-                days + (days == 1 ? " day" : " days") + " before " + (today == 0 ? "work begins" : "the plan goes on") + ": order " + first.label() + " by " + by
-                        + (others == 0 ? "" : " and " + others + (others == 1 ? " more line" : " more lines") + " soon after"),
-                new Amount(days, "days"), "order by " + by + " and tally it as bought", "where that date is past, begin as many days later",
-                "name a supplier who brings it sooner, or change crew, leadDays"));
+        return List.of(Finding.of(FindingKind.ORDER_LATE, Place.of(What.WEEKEND, String.valueOf(first.weekend())))
+                .with("first", Fact.name(first.label())).with("date", new Fact.Day(by)).with("others", Fact.count(others, "other lines"))
+                .by(Fact.count(days, "days"))
+                .way(WayKind.ORDER_BY, new Fact.Day(by)).way(WayKind.BEGIN_LATER_BY, Fact.count(days, "days")).way(WayKind.QUICKER_SUPPLIER));
     }
 
     private static String plain(double amount) {

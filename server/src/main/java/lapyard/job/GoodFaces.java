@@ -1,6 +1,5 @@
 package lapyard.job;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -16,8 +15,13 @@ import lapyard.construction.Piece;
 import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingResult.BoardLine;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
+import lapyard.plan.WayOut;
 
 /** Seen walls that the boards on hand cannot serve although plain boards lie idle: how many pieces, and the choices. */
 final class GoodFaces {
@@ -30,12 +34,10 @@ final class GoodFaces {
         Map<String, Integer> used = new HashMap<>();
         Set<String> fromRack = new HashSet<>();
         Set<String> bought = new HashSet<>();
-        int boards = 0;
         for (BoardLine line : pooled.plan()) {
             used.merge(line.stock(), line.count(), Integer::sum);
             boolean own = onHand.containsKey(line.stock());
             line.pieces().forEach(mark -> (own ? fromRack : bought).addAll(Nest.marks(mark)));
-            boards += own ? 0 : line.count();
         }
         double idle = rack.stream()
                 .filter(stock -> stock.goodFaces() == 0 && used.getOrDefault(stock.id(), 0) < stock.available().orElse(0))
@@ -51,25 +53,15 @@ final class GoodFaces {
         }
         int given = (int) seen.stream().filter(piece -> fromRack.contains(piece.mark())).count();
         boolean served = wanting.stream().allMatch(piece -> bought.contains(piece.mark()));
-        String text = seen.size() + " pieces with a good face are wanted by seen walls, the rack gives " + given
-                + (served ? ": the rest is bought while plain boards lie idle" : ": " + wanting.size() + " have no board");
-        List<String> ways = new ArrayList<>();
-        if (!served) {
-            ways.add("put stock lengths in the catalogue, or boards with a good face in the rack");
-        } else {
-            ways.add("buy them: " + boards + (boards == 1 ? " board" : " boards") + " are on the slip in all");
-        }
-        hiding(beds, wanting).ifPresent(ways::add);
-        Amount amount = new Amount(wanting.size(), "pieces");
-        String where = "timber " + section.id() + ", good faces";
-        return List.of(
-                served
-                        ? Finding.note(where, text, amount, ways.toArray(String[]::new))
-                        : Finding.snag(where, text, amount, ways.toArray(String[]::new)));
+        Finding found = Finding.of(served ? FindingKind.GOOD_FACES_BOUGHT : FindingKind.GOOD_FACES_LACKING,
+                        Place.of(What.TIMBER, section.id()).then(What.FIELD, "good faces"))
+                .with("wanted", Fact.count(seen.size(), "pieces")).with("given", Fact.count(given, "pieces")).by(Fact.count(wanting.size(), "pieces"))
+                .way(served ? WayKind.BUY_GOOD_FACES : WayKind.FIND_GOOD_FACES);
+        return List.of(hiding(beds, wanting).map(found::way).orElse(found));
     }
 
     /** The wall that would set most of these pieces free; the first of those that do as much. */
-    private static Optional<String> hiding(List<BedWork> beds, List<Piece> wanting) {
+    private static Optional<WayOut> hiding(List<BedWork> beds, List<Piece> wanting) {
         Map<String, Integer> byWall = new LinkedHashMap<>();
         Set<String> marks = new HashSet<>(wanting.stream().map(Piece::mark).toList());
         for (BedWork work : beds) {
@@ -81,7 +73,6 @@ final class GoodFaces {
         }
         return byWall.entrySet().stream()
                 .max(Comparator.comparingInt(Map.Entry<String, Integer>::getValue))
-                .map(entry -> "hide " + entry.getKey() + ": " + entry.getValue()
-                        + (entry.getValue() == 1 ? " piece" : " pieces") + " may then be plain");
+                .map(entry -> WayOut.of(WayKind.HIDE_WALL, Fact.name(entry.getKey()), Fact.count(entry.getValue(), "pieces")));
     }
 }

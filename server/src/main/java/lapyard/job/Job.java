@@ -13,12 +13,16 @@ import lapyard.job.JobSheet.PathSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
 import lapyard.plan.Finding.Weight;
+import lapyard.plan.FindingKind;
 import lapyard.plan.FindingList;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.standing.Standing;
 import lapyard.weekends.Weekends;
 import lapyard.working.Abandonable;
@@ -100,29 +104,24 @@ public final class Job {
         List<Finding> found = new ArrayList<>();
         long unpriced = slip.lines().stream().filter(line -> line.cost().isEmpty()).count();
         if (unpriced > 0) {
-            found.add(Finding.note(
-                    "slip",
-                    unpriced + (unpriced == 1 ? " line has" : " lines have") + " no price: total is at least " + slip.total(),
-                    new Amount(unpriced, "lines"),
-                    "give the catalogue a price for "
-                            + String.join(", ", slip.lines().stream().filter(line -> line.cost().isEmpty()).map(SlipLine::label).toList())));
+            found.add(Finding.of(FindingKind.PRICE_MISSING, Place.of(What.SLIP))
+                    .with("lines", Fact.count(unpriced, "lines")).with("total", Fact.money(slip.total(), slip.currency().getCode())).by(Fact.count(unpriced, "lines"))
+                    .way(WayKind.GIVE_PRICE, Fact.names(slip.lines().stream().filter(line -> line.cost().isEmpty()).map(SlipLine::label).toList())));
         }
         for (Slip.Order order : slip.orders()) {
             // more goods than three charges' worth is no small addition
             order.shortOfFree().filter(less -> less.compareTo(order.charge().multiply(BigDecimal.valueOf(3))) <= 0).ifPresent(less ->
-                    found.add(Finding.note("slip, " + order.supplier().name(),
-                            less + " under free delivery: anything over that and the charge of " + order.charge() + " falls away",
-                            new Amount(less.doubleValue(), slip.currency().getCode()),
-                            "bring something forward that you will need anyway")));
+                    found.add(Finding.of(FindingKind.NEAR_FREE_DELIVERY, Place.of(What.SLIP).then(What.FIELD, order.supplier().name()))
+                            .with("supplier", Fact.name(order.supplier().name())).with("charge", Fact.money(order.charge(), slip.currency().getCode()))
+                            .by(Fact.money(less, slip.currency().getCode())).way(WayKind.BRING_FORWARD)));
         }
         if (!slip.proven()) {
-            found.add(Finding.note("slip", "best choice of suppliers found is " + slip.total() + ", none can be under " + slip.lowerBound(),
-                    new Amount(slip.total().subtract(slip.lowerBound()).doubleValue(), slip.currency().getCode()),
-                    "pin lines to a supplier to make the choice smaller"));
+            found.add(Finding.of(FindingKind.SUPPLIERS_NOT_PROVED, Place.of(What.SLIP))
+                    .with("total", Fact.money(slip.total(), slip.currency().getCode())).with("least", Fact.money(slip.lowerBound(), slip.currency().getCode()))
+                    .by(Fact.money(slip.total().subtract(slip.lowerBound()), slip.currency().getCode())).way(WayKind.PIN_LINES));
         }
         if (garden.goods().catalogue().examplePrices() && !slip.lines().isEmpty()) {
-            found.add(Finding.note("slip", "prices are examples of ours, not your merchant's", null,
-                    "put your merchant's prices in the catalogue"));
+            found.add(Finding.of(FindingKind.EXAMPLE_PRICES, Place.of(What.SLIP)).way(WayKind.OWN_PRICES));
         }
         return found;
     }

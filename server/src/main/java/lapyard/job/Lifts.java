@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
@@ -16,19 +15,18 @@ import lapyard.construction.Piece;
 import lapyard.cutting.SawBoard;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.SectionCutting;
-import lapyard.plan.BedNames;
+import lapyard.plan.Fact;
+import lapyard.plan.Finding.Weight;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Lifting;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /** What is too heavy for one person, the whole garden in one note a kind. Guides, not safe limits. */
 final class Lifts {
-    /** Pieces that a note names one by one; beyond that it counts them by weight. */
-    private static final int NAMED = 12;
-
-    private static final int WEIGHTS = 6;
-
     private record Lift(String bed, String mark, double kg) {}
 
     private Lifts() {}
@@ -55,40 +53,23 @@ final class Lifts {
     }
 
     private static Finding pieces(Garden garden, Lifting lifting, int people, List<Lift> lifts) {
-        if (people > lifting.crew()) {
-            return beyond(garden, where(lifts), lifts(lifts.size()) + " over " + Lengths.text(lifting.crew() * lifting.limitKg())
-                            + " kg, beyond " + counted(lifting.crew()) + ": " + told(lifts),
-                    heaviest(lifts), new ArrayList<>(List.of("use wheels: rollers, a sack truck or a machine", "join the wall from shorter parts")));
+        double heaviest = lifts.stream().mapToDouble(Lift::kg).max().orElse(0);
+        boolean beyond = people > lifting.crew();
+        Finding found = Finding.of(beyond ? FindingKind.LIFTS_BEYOND : FindingKind.LIFTS, where(lifts))
+                .with("lifts", Fact.count(lifts.size(), "lifts")).with("people", Fact.count(beyond ? lifting.crew() : people, "people"))
+                .with("limit", Fact.kg((beyond ? lifting.crew() : people - 1) * lifting.limitKg())).by(Fact.kg(heaviest));
+        if (beyond) {
+            return beyond(garden, found, lifting).way(WayKind.JOIN_SHORTER);
         }
         long over = lifts.stream().filter(lift -> lifting.overGuide(lift.kg())).count();
-        return Finding.note(
-                where(lifts),
-                lifts(lifts.size()) + " over " + Lengths.text((people - 1) * lifting.limitKg()) + " kg, " + counted(people) + " each: " + told(lifts)
-                        + overGuide(lifting, people, over),
-                heaviest(lifts),
-                over == 0 ? "have a helper on the day" : "have a helper and a sack truck on the day",
-                "join the wall from shorter parts");
+        return (over == 0 ? found : found.with("over", Fact.count(over, "lifts")).with("guide", Fact.kg(Lengths.toTenth(lifting.guideKg(people)))))
+                .way(over == 0 ? WayKind.HELPER : WayKind.HELPER_AND_WHEELS).way(WayKind.JOIN_SHORTER);
     }
 
     /** A crew that nobody described is our guess: what it cannot lift is no fault of the garden. */
-    private static Finding beyond(Garden garden, String where, String text, Amount amount, List<String> ways) {
-        if (!garden.people().crew().described()) return Finding.note(where, text, amount, ways.toArray(String[]::new));
-        ways.add(1, "ask more people who can lift for the day");
-        return Finding.snag(where, text, amount, ways.toArray(String[]::new));
-    }
-
-    private static String overGuide(Lifting lifting, int people, long count) {
-        return count == 0 ? "" : "; " + count + " over the guide of " + IntStream.rangeClosed(2, people)
-                .mapToObj(team -> Lengths.text(Lengths.toTenth(lifting.guideKg(team))) + " kg for " + word(team))
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String counted(int people) {
-        return word(people) + (people == 1 ? " person" : " people");
-    }
-
-    private static String word(int people) {
-        return people == 1 ? "one" : people == 2 ? "two" : people == 3 ? "three" : String.valueOf(people);
+    private static Finding beyond(Garden garden, Finding found, Lifting lifting) {
+        Finding told = found.way(WayKind.WHEELS);
+        return garden.people().crew().described() ? told.weighing(Weight.SNAG).way(WayKind.MORE_LIFTERS) : told;
     }
 
     private static Optional<Finding> boards(Garden garden, Lifting lifting, Section timber, SectionCutting cutting) {
@@ -110,21 +91,14 @@ final class Lifts {
         int count = heavy.values().stream().mapToInt(Integer::intValue).sum();
         double heaviest = kg(timber, heavy.keySet().iterator().next());
         int people = lifting.people(heaviest);
-        String told = heavy.entrySet().stream()
-                .map(entry -> entry.getValue() + " of " + Lengths.text(entry.getKey()) + " at "
-                        + Lengths.text(kg(timber, entry.getKey())))
-                .collect(Collectors.joining(", "));
-        String text = count + (count == 1 ? " board" : " boards") + " over " + Lengths.text(lifting.limitKg()) + " kg to unload and to saw, "
-                + (people == 2 ? "two people each: " : "two to " + counted(people) + " each: ") + told
-                + (beyond > 0 ? "; " + beyond + " beyond " + counted(lifting.crew()) : overGuide(lifting, people, over));
-        List<String> ways = new ArrayList<>(List.of("use wheels: rollers or a sack truck"));
-        if (helped > 0) {
-            ways.add("have the merchant make the first cut of " + (helped == count ? "each" : helped + " of them"));
+        Finding found = Finding.of(beyond > 0 ? FindingKind.BOARDS_BEYOND : FindingKind.BOARDS_HEAVY, Place.of(What.TIMBER, timber.id()))
+                .with("boards", Fact.count(count, "boards")).with("limit", Fact.kg(lifting.limitKg())).with("people", Fact.count(people, "people"))
+                .with("crew", Fact.count(lifting.crew(), "people")).with("beyond", Fact.count(beyond, "boards")).by(Fact.kg(heaviest));
+        if (beyond == 0 && over > 0) {
+            found = found.with("over", Fact.count(over, "boards")).with("guide", Fact.kg(Lengths.toTenth(lifting.guideKg(people))));
         }
-        Amount amount = new Amount(Lengths.toTenth(heaviest), "kg");
-        return Optional.of(beyond > 0
-                ? beyond(garden, "timber " + timber.id(), text, amount, ways)
-                : Finding.note("timber " + timber.id(), text, amount, ways.toArray(String[]::new)));
+        found = beyond > 0 ? beyond(garden, found, lifting) : found.way(WayKind.WHEELS);
+        return Optional.of(helped == 0 ? found : found.way(WayKind.MERCHANT_CUTS, Fact.count(helped, "boards")));
     }
 
     /**
@@ -142,34 +116,9 @@ final class Lifts {
         return lengthMm * timber.thicknessMm() * timber.heightMm() * timber.densityKgM3() / 1e9;
     }
 
-    private static String lifts(int count) {
-        return count + (count == 1 ? " lift" : " lifts");
-    }
-
-    private static String where(List<Lift> lifts) {
+    private static Place where(List<Lift> lifts) {
         Set<String> beds = new LinkedHashSet<>();
         lifts.forEach(lift -> beds.add(lift.bed()));
-        return BedNames.where(List.copyOf(beds)) + ", lifts";
-    }
-
-    private static Amount heaviest(List<Lift> lifts) {
-        return new Amount(Lengths.toTenth(lifts.stream().mapToDouble(Lift::kg).max().orElse(0)), "kg");
-    }
-
-    /** Each by its mark where they are few, else how many of which weight, heaviest first. */
-    private static String told(List<Lift> lifts) {
-        if (lifts.size() <= NAMED) {
-            return lifts.stream()
-                    .map(lift -> lift.mark() + " " + Lengths.text(lift.kg()))
-                    .collect(Collectors.joining(", "));
-        }
-        Map<Double, Integer> byWeight = new TreeMap<>(Comparator.reverseOrder());
-        lifts.forEach(lift -> byWeight.merge(Lengths.toTenth(lift.kg()), 1, Integer::sum));
-        int listed = byWeight.values().stream().limit(WEIGHTS).mapToInt(Integer::intValue).sum();
-        return byWeight.entrySet().stream()
-                        .limit(WEIGHTS)
-                        .map(entry -> entry.getValue() + " of " + Lengths.text(entry.getKey()))
-                        .collect(Collectors.joining(", "))
-                + (listed < lifts.size() ? " and " + (lifts.size() - listed) + " lighter" : "");
+        return Place.beds(List.copyOf(beds)).then(What.FIELD, "lifts");
     }
 }

@@ -19,9 +19,13 @@ import lapyard.geometry.Point;
 import lapyard.ground.PathWork;
 import lapyard.job.RollGoods.Least;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /** How the liner of each bed is cut: pieces too wide for every roll in parts, and along another split where that is cheaper. */
 final class Lining {
@@ -147,15 +151,9 @@ final class Lining {
     }
 
     private static Finding otherSplit(Bed bed, String material, Way other, Least before, Least after, boolean fewerParts) {
-        String pieces = other.pieces().stream().map(Lining::text).collect(Collectors.joining(", "));
-        return Finding.note(
-                "bed " + bed.id() + ", liner",
-                metres(after) + " of " + material + " for the garden with this liner cut as " + pieces + "; "
-                        + (before.unplaced() > after.unplaced()
-                                ? "cut along the split of the base no roll holds it"
-                                : metres(before) + " along the split of the base"
-                                        + (fewerParts ? ", with more laps" : price(before, after))),
-                new Amount(before.metres() - after.metres(), "m"));
+        return Finding.of(FindingKind.LINER_SPLIT, Place.bed(bed.id()).then(What.LINER))
+                .with("material", Fact.name(material)).with("pieces", Fact.count(other.pieces().size(), "pieces")).with("after", Fact.mm(after.metres() * 1000))
+                .by(new Fact.Plain(Math.round((before.metres() - after.metres()) * 1000) / 1000.0, "m"));
     }
 
     /** Only where dearer widths make the lengths say nothing. */
@@ -198,12 +196,9 @@ final class Lining {
 
     private Finding lapTooWide(Bed bed, LinerPiece wide, String material) {
         double lap = bed.inside().liner().lapMm();
-        return Finding.snag(
-                "bed " + bed.id() + ", liner " + wide.id(),
-                Lengths.text(lap) + " of lap is no narrower than the widest roll of " + Lengths.text(widest(material))
-                        + ": " + text(wide) + " cannot be divided",
-                new Amount(Lengths.toTenth(lap - widest(material)), "mm"),
-                "lap the pieces by 300", "put a wider roll in the catalogue");
+        return Finding.of(FindingKind.LINER_LAP_WIDE, Place.bed(bed.id()).then(What.LINER, wide.id()))
+                .with("lap", Fact.mm(lap)).with("widest", Fact.mm(widest(material))).with("size", Fact.size(wide.widthMm(), wide.heightMm()))
+                .by(Fact.mm(lap - widest(material))).way(WayKind.LAP_BY, Fact.mm(300)).way(WayKind.LARGER_ROLL);
     }
 
     private Finding divided(Bed bed, LinerPiece wide, String material, Way best, List<Way> ways) {
@@ -211,24 +206,11 @@ final class Lining {
                 .filter(piece -> piece.id().startsWith(wide.id()))
                 .sorted(Comparator.comparingInt(LinerPiece::layingOrder))
                 .toList();
-        double dearest = ways.stream()
-                .filter(way -> way.alone().unplaced() == best.alone().unplaced() && way.pieces().size() == best.pieces().size())
-                .mapToDouble(way -> way.alone().metres())
-                .max()
-                .orElseThrow();
         double needed = Math.min(wide.widthMm(), wide.heightMm());
-        return Finding.note(
-                "bed " + bed.id() + ", liner " + wide.id(),
-                metres(best.alone()) + " of " + material + " for this bed with " + text(wide) + ", which no roll holds, divided as "
-                        + parts.stream().map(Lining::text).collect(Collectors.joining(", "))
-                        + " with a lap of " + Lengths.text(bed.inside().liner().lapMm()) + "; " + parts.get(0).id()
-                        + " lies under and is laid first"
-                        + (downhill.apply(bed).isPresent() || !bed.walls().low().isEmpty() ? ", downhill" : "")
-                        + (dearest > best.alone().metres() + 1e-9
-                                ? "; the longest of the other places takes " + Lengths.text(dearest) + " m"
-                                : "; no other place takes less"),
-                new Amount(best.alone().metres(), "m"),
-                "put a roll of at least " + Lengths.text(needed) + " wide in the catalogue to have it in one piece");
+        return Finding.of(FindingKind.LINER_DIVIDED, Place.bed(bed.id()).then(What.LINER, wide.id()))
+                .with("size", Fact.size(wide.widthMm(), wide.heightMm())).with("parts", Fact.count(parts.size(), "parts"))
+                .with("lap", Fact.mm(bed.inside().liner().lapMm())).with("first", Fact.name(parts.get(0).id()))
+                .by(new Fact.Plain(best.alone().metres(), "m")).way(WayKind.WIDER_ROLL, Fact.mm(needed));
     }
 
     private double widest(String material) {

@@ -3,12 +3,15 @@ package lapyard.job;
 import java.util.ArrayList;
 import java.util.List;
 import lapyard.catalogue.Section;
-import lapyard.geometry.Lengths;
 import lapyard.job.Chalking.Quality;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.RackBoard;
+import lapyard.plan.WayKind;
 
 /** What boards on hand measure and weigh, beside what their section says. */
 final class Measured {
@@ -38,16 +41,10 @@ final class Measured {
             double meant = high ? section.heightMm() : section.thicknessMm();
             double thick = board.thicknessMm() == 0 ? section.thicknessMm() : board.thicknessMm();
             double tall = board.heightMm() == 0 ? section.heightMm() : board.heightMm();
-            found.add(Finding.snag(
-                    "board " + board.id(),
-                    Lengths.text(measured) + (high ? " high" : " thick") + " is board " + board.id() + ", " + section.id() + " is "
-                            + Lengths.text(meant) + ": more than " + Lengths.text(TOLERANCE_MM)
-                            + " apart they may not share a course, and it is left out of the cutting",
-                    new Amount(Lengths.toTenth(Math.abs(measured - meant)), "mm"),
-                    "put a section " + Lengths.text(thick) + "x" + Lengths.text(tall)
-                            + " in the catalogue for boards that measure so, and build a whole bed of it: every stop-short end then"
-                            + " counts their own thickness",
-                    "measure it again"));
+            found.add(Finding.of(FindingKind.BOARD_OFF_SIZE, Place.of(What.BOARD, board.id()))
+                    .with("section", Fact.name(section.id())).with(high ? "high" : "thick", Fact.mm(measured)).with("meant", Fact.mm(meant))
+                    .with("allowed", Fact.mm(TOLERANCE_MM)).by(Fact.mm(Math.abs(measured - meant)))
+                    .way(WayKind.OWN_SECTION, Fact.size(thick, tall)).way(WayKind.MEASURE_AGAIN));
         }
         return found;
     }

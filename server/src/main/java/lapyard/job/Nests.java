@@ -4,8 +4,12 @@ import java.util.List;
 import lapyard.catalogue.Section;
 import lapyard.construction.Nest;
 import lapyard.geometry.Lengths;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /** What is said of pieces that are sawn head to tail. */
 final class Nests {
@@ -19,13 +23,8 @@ final class Nests {
         int pieces = nests.stream().mapToInt(nest -> nest.parts().size()).sum();
         double saved = nests.stream().mapToDouble(nest -> nest.savedMm(kerfMm)).sum();
         boolean both = nests.stream().anyMatch(nest -> nest.goodFaces() > 1);
-        return List.of(Finding.note(
-                "timber " + section.id() + ", nests",
-                pieces + " pieces with angled ends are sawn head to tail out of " + nests.size()
-                        + (nests.size() == 1 ? " length, " : " lengths, ") + Lengths.text(Lengths.toTenth(saved))
-                        + " less than each by its long point" + (both ? "; their boards show both faces" : ""),
-                new Amount(Lengths.toTenth(saved), "mm"),
-                "saw them as the Saw Day sheets show",
-                both ? "if a face is not good, put goodFaces 1 to the section in the catalogue" : "look at the marks before each cut"));
+        return List.of(Finding.of(both ? FindingKind.NESTS_BOTH_FACES : FindingKind.NESTS, Place.of(What.TIMBER, section.id()).then(What.FIELD, "nests"))
+                .with("pieces", Fact.count(pieces, "pieces")).with("lengths", Fact.count(nests.size(), "lengths")).by(Fact.mm(Lengths.toTenth(saved)))
+                .way(WayKind.SAW_AS_SHOWN).way(both ? WayKind.GOOD_FACES_ONE : WayKind.LOOK_AT_MARKS));
     }
 }

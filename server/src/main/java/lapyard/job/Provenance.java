@@ -9,9 +9,14 @@ import java.util.Set;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
 import lapyard.job.JobSheet.SectionCutting;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.RackBoard;
+import lapyard.plan.WayKind;
 
 /**
  * Where a board on hand comes from, where it may go and where it went.
@@ -55,22 +60,14 @@ public record Provenance(RackBoard board, String allowed, String why, List<Strin
                 continue;
             }
             if (board.barredEverywhere().isPresent()) {
-                findings.add(Finding.snag(
-                        "board " + board.id(),
-                        board.barredEverywhere().get() + ": barred everywhere planted, left out of the cutting",
-                        null,
-                        "take it to a licensed tip, never burn, sand or chip it"));
+                findings.add(Finding.of(FindingKind.BOARD_BARRED, Place.of(What.BOARD, board.id()))
+                        .with("why", Fact.name(board.barredEverywhere().get())).way(WayKind.LICENSED_TIP));
             } else if (food.isPresent() && board.barredFromFood().isPresent()) {
                 String why = board.barredFromFood().get();
-                findings.add(Finding.snag(
-                        "board " + board.id(),
-                        (board.coated() ? "coated board" : "board " + why)
-                                + " may not go in a bed marked food: left out of the cutting, as bed " + food.get() + " is",
-                        null,
-                        board.coated() ? "use it where nothing is planted"
-                                : board.origin().isEmpty() ? "name its origin once it is known to be safe"
-                                : "name its treatment once it is known to be safe",
-                        "give the beds that are not for food another section"));
+                findings.add(Finding.of(FindingKind.BOARD_NOT_FOOD, Place.of(What.BOARD, board.id()))
+                        .with("why", Fact.name(board.coated() ? "coated" : why)).with("food", Fact.name(food.get()))
+                        .way(board.coated() ? WayKind.USE_WHERE_NOT_PLANTED : board.origin().isEmpty() ? WayKind.NAME_ORIGIN : WayKind.NAME_BOARD_TREATMENT)
+                        .way(WayKind.OTHER_SECTION_FOR_REST));
             }
         }
         return findings;

@@ -18,8 +18,8 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
-import lapyard.plan.Finding.Amount;
 import lapyard.plan.Tally;
+import lapyard.plan.WayOut;
 import lapyard.weekends.Weekends;
 
 /**
@@ -73,8 +73,9 @@ public record Rest(
             for (String mark : board.cut()) {
                 String other = cutFrom.putIfAbsent(mark, board.name());
                 if (other != null) {
-                    findings.add(Finding.stop("tally, board " + board.name(), mark + " was cut twice, from " + other + " and from here",
-                            new Amount(1, "pieces"), "call one of the two spoiled", "take it off one of the boards"));
+                    findings.add(Finding.of(FindingKind.TALLY_CUT_TWICE, Place.of(What.TALLY).then(What.BOARD, board.name()))
+                            .with("piece", Fact.name(mark)).with("other", Fact.name(other)).by(Fact.count(1, "pieces"))
+                            .way(WayKind.CALL_SPOILED).way(WayKind.TAKE_OFF_BOARD));
                     known = false;
                 }
             }
@@ -82,8 +83,8 @@ public record Rest(
             all.addAll(board.spoiled());
             for (String mark : all) {
                 if (!demandOf.containsKey(mark)) {
-                    findings.add(Finding.snag("tally, board " + board.name(), mark + " is cut and no longer in the plan", new Amount(1, "pieces"),
-                            "keep the bed as it was cut", "call the piece spoiled or rack it as an offcut"));
+                    findings.add(Finding.of(FindingKind.TALLY_CUT_UNKNOWN, Place.of(What.TALLY).then(What.BOARD, board.name()))
+                            .with("piece", Fact.name(mark)).by(Fact.count(1, "pieces")).way(WayKind.KEEP_AS_CUT).way(WayKind.RACK_AS_OFFCUT));
                 }
             }
         }
@@ -91,7 +92,8 @@ public record Rest(
         Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf), CuttingSolver.QUICK);
         if (replan instanceof Replan.Refused refused) {
             for (Replan.Stop stop : refused.stops()) {
-                findings.add(Finding.stop("tally, " + stop.where(), stop.text(), null, stop.ways().toArray(String[]::new)));
+                findings.add(Finding.of(FindingKind.TALLY_IMPOSSIBLE, Place.of(What.TALLY).then(What.FIELD, stop.where())).with("text", Fact.name(stop.text()))
+                        .ways(stop.ways().stream().map(way -> WayOut.of(WayKind.SAID, Fact.name(way))).toList()));
             }
             return;
         }
@@ -103,10 +105,9 @@ public record Rest(
             List<String> buy = new ArrayList<>();
             planned.buy().forEach((stock, count) -> buy.add(count + " of " + stock));
             int lacking = planned.wanted() - planned.fit();
-            findings.add(Finding.note("tally, timber " + cutting.section(),
-                    planned.fit() + " of " + planned.wanted() + " pieces fit what is there, " + lacking + " do not: buy " + String.join(", ", buy)
-                            + (priced ? " (" + planned.result().paid().toPlainString() + ")" : ""),
-                    new Amount(lacking, "pieces"), "buy " + String.join(", ", buy), "shorten what does not fit"));
+            findings.add(Finding.of(FindingKind.TALLY_SHORT, Place.of(What.TALLY).then(What.TIMBER, cutting.section()))
+                    .with("fit", Fact.count(planned.fit(), "pieces")).with("wanted", Fact.count(planned.wanted(), "pieces")).by(Fact.count(lacking, "pieces"))
+                    .way(WayKind.BUY_BOARDS, Fact.names(buy)).way(WayKind.SHORTEN_THOSE));
         }
     }
 
@@ -116,15 +117,15 @@ public record Rest(
         List<Finding> findings = new ArrayList<>();
         for (Tally.Done done : sheet.garden().people().tally().done()) {
             if (!tasks.containsKey(done.task())) {
-                findings.add(Finding.snag("tally, " + done.task(), "is done and no longer in the plan", null,
-                        "keep what it belongs to", "take it out of the tally"));
+                findings.add(Finding.of(FindingKind.TALLY_DONE_UNKNOWN, Place.of(What.TALLY).then(What.FIELD, done.task()))
+                        .with("task", Fact.name(done.task())).way(WayKind.KEEP_ITS_BED).way(WayKind.TAKE_OFF_TALLY));
                 continue;
             }
             tasks.get(done.task()).work().after().stream()
                     .filter(earlier -> tasks.containsKey(earlier.task()) && !tasks.get(earlier.task()).done())
-                    .forEach(earlier -> findings.add(Finding.snag("tally, " + done.task(),
-                            "is done before " + earlier.task() + ", which it waits for: " + earlier.why(), null,
-                            "tick " + earlier.task() + " too if it is done", "look whether it is hidden now")));
+                    .forEach(earlier -> findings.add(Finding.of(FindingKind.TALLY_DONE_EARLY, Place.of(What.TALLY).then(What.FIELD, done.task()))
+                            .with("task", Fact.name(done.task())).with("earlier", Fact.name(earlier.task())).with("why", Fact.name(earlier.why()))
+                            .way(WayKind.TICK_TOO, Fact.name(earlier.task())).way(WayKind.LOOK_HIDDEN)));
         }
         bought(sheet, findings);
         return findings;

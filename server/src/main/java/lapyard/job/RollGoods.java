@@ -21,9 +21,13 @@ import lapyard.order.Ordering;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.order.SlipLine.PackCount;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollResult.Placed;
@@ -119,8 +123,7 @@ final class RollGoods {
         List<Roll> all = garden.goods().catalogue().rolls(material);
         if (all.isEmpty()) {
             unknown.add(Ordering.unpriced(material, material, needM2, "m2"));
-            findings.add(Finding.snag(material, "no roll of \"" + material + "\" is in the catalogue, so it has no price", null,
-                    "add a roll with its width and price a metre"));
+            findings.add(Finding.of(FindingKind.ROLL_UNKNOWN, Place.field(material)).with("material", Fact.name(material)).way(WayKind.ADD_ROLL));
             return;
         }
         List<Laid> one = bySeller(all).stream().map(rolls -> lay(material, rolls, wanted, needM2, looking)).toList();
@@ -136,12 +139,10 @@ final class RollGoods {
         RollResult pooled = named(looking.rolls(title(material), problem(material, rolls, wanted)), wanted);
         for (Unplaced one : pooled.unplaced()) {
             double widest = rolls.stream().mapToDouble(Roll::widthMm).max().orElse(0);
-            findings.add(Finding.snag(
-                    material + ", piece " + one.id(),
-                    one.why(),
-                    new Amount(Math.min(one.widthMm(), one.heightMm()) - widest, "mm"),
-                    "put a roll of at least " + Lengths.text(Math.min(one.widthMm(), one.heightMm())) + " wide in the catalogue",
-                    "make the bed narrower, or do without this liner"));
+            findings.add(Finding.of(FindingKind.ROLL_NARROW, Place.field(material).then(What.PIECE, one.id()))
+                    .with("material", Fact.name(material)).with("size", Fact.size(one.widthMm(), one.heightMm()))
+                    .by(Fact.mm(Math.min(one.widthMm(), one.heightMm()) - widest))
+                    .way(WayKind.WIDER_ROLL, Fact.mm(Math.min(one.widthMm(), one.heightMm()))).way(WayKind.NARROWER_OR_NO_LINER));
         }
         Map<String, List<Wanted>> byOwner = new LinkedHashMap<>();
         wanted.forEach(piece -> byOwner.computeIfAbsent(piece.owner(), owner -> new ArrayList<>()).add(piece));

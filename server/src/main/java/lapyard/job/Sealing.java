@@ -2,16 +2,18 @@ package lapyard.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import lapyard.construction.BedWork;
 import lapyard.job.JobSheet.SectionCutting;
-import lapyard.plan.BedNames;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.Treatment;
+import lapyard.plan.WayKind;
 
 /** Whether the ends that the saw opens in treated timber are sealed again: rot starts there. */
 final class Sealing {
@@ -33,12 +35,8 @@ final class Sealing {
             return List.of();
         }
         double shown = Math.round(areaM2 * 100) / 100.0;
-        return List.of(Finding.snag(
-                BedNames.where(open) + ", cut ends",
-                String.format(Locale.ROOT, "%.2f", areaM2) + " m2 of cut ends and notches in treated timber and no seal is chosen: rot starts at cuts",
-                new Amount(shown, "m2"),
-                "choose a seal (seal: true): a preservative made for cut ends",
-                "accept it by name where the timber lasts without"));
+        return List.of(Finding.of(FindingKind.CUTS_UNSEALED, Place.beds(open).then(What.FIELD, "cut ends")).by(Fact.m2(shown))
+                .way(WayKind.CHOOSE_SEAL).way(WayKind.ACCEPT_DURABLE));
     }
 
     private static boolean treated(Garden garden, BedWork work, Set<String> boards) {

@@ -26,7 +26,6 @@ import lapyard.cutting.CuttingProblem.Stock;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.fill.BedFill;
-import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.BedGround;

@@ -12,11 +12,14 @@ import lapyard.construction.Construction;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
-import lapyard.plan.BedNames;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.SlatBoards;
+import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
@@ -74,12 +77,9 @@ final class Slats {
         if (!shortOf.isEmpty()) {
             int need = lots.values().stream().mapToInt(Lot::need).sum();
             int there = lots.values().stream().mapToInt(Lot::onHand).sum();
-            findings.add(Finding.snag(
-                    BedNames.where(shortOf) + ", slats",
-                    need - there + " slat boards too few: " + need + " needed, " + there + " of those on hand fit; the rest are on the slip",
-                    new Amount(need - there, "slats"),
-                    "find " + (need - there) + " more",
-                    "leave a base open"));
+            findings.add(Finding.of(FindingKind.SLATS_SHORT, Place.beds(shortOf).then(What.FIELD, "slats"))
+                    .with("need", Fact.count(need, "slat boards")).with("there", Fact.count(there, "slat boards")).by(Fact.count(need - there, "slats"))
+                    .way(WayKind.FIND_SLATS, Fact.count(need - there, "slat boards")).way(WayKind.OPEN_BASE));
         }
         return new Slats(lots, findings);
     }
@@ -97,14 +97,12 @@ final class Slats {
     private static Optional<Finding> barred(SlatBoards kind, Garden garden) {
         boolean food = garden.beds().stream().anyMatch(bed -> bed.planting().food() && bed.inside().base().slatted());
         if (kind.treatment().nowhere()) {
-            return Optional.of(Finding.snag("slat boards " + kind.id(),
-                    kind.treatment().words() + ": barred everywhere planted, left out", null,
-                    "take them to a licensed tip, never burn, sand or chip them"));
+            return Optional.of(Finding.of(FindingKind.BOARD_BARRED, Place.of(What.SLAT_BOARDS, kind.id()))
+                    .with("why", Fact.name(kind.treatment().words())).way(WayKind.LICENSED_TIP));
         }
         return food && kind.treatment().notFood()
-                ? Optional.of(Finding.snag("slat boards " + kind.id(),
-                        "slat boards " + kind.treatment().words() + " may not go in beds marked food: used in the others only",
-                        null, "look for the mark HT and name their treatment"))
+                ? Optional.of(Finding.of(FindingKind.SLATS_NOT_FOOD, Place.of(What.SLAT_BOARDS, kind.id()))
+                        .with("why", Fact.name(kind.treatment().words())).way(WayKind.LOOK_FOR_HT))
                 : Optional.empty();
     }
 

@@ -5,9 +5,13 @@ import java.util.List;
 import lapyard.catalogue.Roll;
 import lapyard.geometry.Lengths;
 import lapyard.ground.PathWork;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /**
  * Strips of membrane as rolls can give them: one too wide for every roll lies as several side by side, one longer than
@@ -31,7 +35,6 @@ record Stripping(List<PathWork> paths, List<Finding> findings) {
         List<PathWork.Strip> strips = new ArrayList<>();
         for (int i = 0; i < path.strips().size(); i++) {
             PathWork.Strip strip = path.strips().get(i);
-            String where = "path " + path.path().id() + ", membrane S" + (i + 1);
             if (rolls.stream().anyMatch(roll -> holds(roll, strip))) {
                 strips.add(strip);
                 continue;
@@ -39,12 +42,10 @@ record Stripping(List<PathWork> paths, List<Finding> findings) {
             boolean wide = strip.widthMm() > widest;
             double limit = wide ? widest : longest;
             if (lap >= limit) {
-                findings.add(Finding.snag(
-                        where,
-                        Lengths.text(lap) + " of lap is no less than the " + Lengths.text(limit) + " of the " + (wide ? "widest" : "longest")
-                                + " roll: " + text(strip) + " cannot be divided",
-                        new Amount(Lengths.toTenth(lap - limit), "mm"),
-                        "lap the strips by " + Lengths.text(lapyard.plan.GardenPath.USUAL_LAP_MM), "put a larger roll in the catalogue"));
+                findings.add(Finding.of(FindingKind.STRIP_LAP_WIDE, Place.of(What.PATH, path.path().id()).then(What.FIELD, "membrane S" + (i + 1)))
+                        .with("lap", Fact.mm(lap)).with("limit", Fact.mm(limit)).with("strip", Fact.size(strip.widthMm(), strip.lengthMm()))
+                        .by(Fact.mm(lap - limit))
+                        .way(WayKind.LAP_BY, Fact.mm(lapyard.plan.GardenPath.USUAL_LAP_MM)).way(WayKind.LARGER_ROLL));
                 strips.add(strip);
                 continue;
             }
@@ -54,11 +55,9 @@ record Stripping(List<PathWork> paths, List<Finding> findings) {
                     parts.add(new PathWork.Strip(width, length, strip.ends(), strip.sides()));
                 }
             }
-            findings.add(Finding.note(
-                    where,
-                    text(strip) + " is larger than every roll: it lies as " + String.join(", ", parts.stream().map(Stripping::text).toList())
-                            + " with a lap of " + Lengths.text(lap),
-                    new Amount(Lengths.toTenth(wide ? strip.widthMm() - widest : strip.lengthMm() - longest), "mm")));
+            findings.add(Finding.of(FindingKind.STRIP_DIVIDED, Place.of(What.PATH, path.path().id()).then(What.FIELD, "membrane S" + (i + 1)))
+                    .with("strip", Fact.size(strip.widthMm(), strip.lengthMm())).with("parts", Fact.count(parts.size(), "parts")).with("lap", Fact.mm(lap))
+                    .by(Fact.mm(wide ? strip.widthMm() - widest : strip.lengthMm() - longest)));
             strips.addAll(parts);
         }
         return strips.equals(path.strips()) ? path : path.with(strips);

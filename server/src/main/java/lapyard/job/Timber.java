@@ -34,14 +34,18 @@ import lapyard.order.SlipLine;
 import lapyard.plan.Bed;
 import lapyard.order.Slip;
 import lapyard.order.Wanted;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Joint;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Rate;
 import lapyard.plan.Saw;
 import lapyard.plan.Tally;
+import lapyard.plan.WayKind;
 import lapyard.working.Working.Input;
 import lapyard.working.Working;
 import org.joda.money.CurrencyUnit;
@@ -168,12 +172,9 @@ final class Timber {
         findings.addAll(GoodFaces.findings(section, rack, pooled, beds));
         findings.addAll(Nests.findings(section, garden.goods().saw().kerfMm(), blanks));
         for (Unplaced unplaced : pooled.unplaced()) {
-            findings.add(Finding.snag(
-                    "timber " + section.id() + ", " + unplaced.id(),
-                    unplaced.why(),
-                    new Amount(unplaced.lengthMm(), "mm"),
-                    "put a longer stock length in the catalogue",
-                    "let the wall be joined (seams), or make it shorter"));
+            findings.add(Finding.of(FindingKind.PIECE_NO_BOARD, Place.of(What.TIMBER, section.id()).then(What.FIELD, unplaced.id()))
+                    .with("piece", Fact.name(unplaced.id())).by(Fact.mm(unplaced.lengthMm()))
+                    .way(WayKind.LONGER_STOCK).way(WayKind.JOIN_OR_SHORTEN));
         }
 
         Map<String, Double> takesMm = new HashMap<>();

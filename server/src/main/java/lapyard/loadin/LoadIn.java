@@ -9,14 +9,16 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import lapyard.catalogue.Supplier;
 import lapyard.catalogue.Vehicle;
-import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Lifting;
+import lapyard.plan.Place;
 import lapyard.plan.Rate;
 import lapyard.plan.WayIn;
+import lapyard.plan.WayKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -122,9 +124,9 @@ public record LoadIn(
                 : BagPlaces.of(garden, way.bagMm(), way.dropSpot(), (int) Math.min(bags, MOST_PLACES));
         if (places.isPresent() && places.get().size() < Math.min(bags, MOST_PLACES)) {
             int found = places.get().size();
-            findings.add(Finding.snag("load-in, bags", bags + " bulk bags, room for " + found + " clear of beds, paths and what is kept clear",
-                    new Amount(bags - found, "bags"),
-                    "have " + (bags - found) + " brought on another day", "wheel the first ones in before the rest come"));
+            findings.add(Finding.of(FindingKind.BAGS_NO_ROOM, Place.field("load-in, bags"))
+                    .with("bags", Fact.count(bags, "bulk bags")).with("room", Fact.count(found, "bulk bags")).by(Fact.count(bags - found, "bags"))
+                    .way(WayKind.BAGS_LATER, Fact.count(bags - found, "bags")).way(WayKind.WHEEL_FIRST));
         }
         List<Barrows> barrows = wheeled.stream().map(good -> barrows(good, way, garden.people().crew().minutes(Rate.BARROW))).toList();
         return new LoadIn(drops, lifts, longest, roundTurn, bags, places, barrows, findings, CAUTIONS);
@@ -151,37 +153,36 @@ public record LoadIn(
         String where = "load-in, " + supplier.name() + ", " + load.name();
         double longer = load.longerThanMm(vehicle.bedLengthMm());
         if (longer > 0) {
-            return Finding.snag(where, Lengths.text(longer) + " longer than the bed of the " + vehicle.name() + ", "
-                            + Lengths.text(vehicle.bedLengthMm()),
-                    new Amount(longer, "mm"),
-                    "ask the merchant for the first cut", "have it brought", "take a vehicle with a longer bed");
+            return Finding.of(FindingKind.LOAD_LONG, Place.field(where)).with("load", Fact.name(load.name()))
+                    .with("vehicle", Fact.name(vehicle.name())).with("bed-length", Fact.mm(vehicle.bedLengthMm())).by(Fact.mm(longer))
+                    .way(WayKind.FIRST_CUT_TO, Fact.mm(vehicle.bedLengthMm())).way(WayKind.HAVE_BROUGHT);
         }
         double heavier = load.massKg().orElse(0) - vehicle.payloadKg();
         if (heavier > 0) {
-            return Finding.snag(where, Lengths.text(heavier) + " kg over the payload of the " + vehicle.name() + ", "
-                            + Lengths.text(vehicle.payloadKg()) + " kg",
-                    new Amount(heavier, "kg"), "have it brought", "buy it in smaller packs");
+            return Finding.of(FindingKind.LOAD_HEAVY, Place.field(where)).with("load", Fact.name(load.name()))
+                    .with("vehicle", Fact.name(vehicle.name())).with("payload", Fact.kg(vehicle.payloadKg())).by(Fact.kg(heavier))
+                    .way(WayKind.HAVE_BROUGHT).way(WayKind.SMALLER_PACKS);
         }
-        return Finding.snag(where, "takes more room than the " + vehicle.name() + " has", new Amount(load.volumeM3() - vehicle.volumeM3(), "m3"),
-                "have it brought", "buy it in smaller packs");
+        return Finding.of(FindingKind.LOAD_LARGE, Place.field(where)).with("load", Fact.name(load.name()))
+                .with("vehicle", Fact.name(vehicle.name())).by(new Fact.Volume(load.volumeM3() - vehicle.volumeM3()))
+                .way(WayKind.HAVE_BROUGHT).way(WayKind.SMALLER_PACKS);
     }
 
     private static void passage(Load longest, WayIn way, List<Finding> findings) {
         double width = way.passageMm().getAsDouble();
         if (way.afterTurnMm().isEmpty()) {
             if (longest.acrossMm() > width) {
-                findings.add(Finding.snag("load-in, passage", Lengths.text(longest.acrossMm() - width) + " wider than the passage of " + Lengths.text(width),
-                        new Amount(longest.acrossMm() - width, "mm"), "bring it over the fence", "carry it on edge"));
+                findings.add(Finding.of(FindingKind.PASSAGE_NARROW, Place.field("load-in, passage")).with("load", Fact.name(longest.name()))
+                        .with("passage", Fact.mm(width)).by(Fact.mm(longest.acrossMm() - width)).way(WayKind.OVER_FENCE).way(WayKind.CARRY_ON_EDGE));
             }
             return;
         }
         double most = Passage.longestMm(width, way.afterTurnMm().getAsDouble(), longest.acrossMm());
         if (longest.lengthMm() > most) {
             double over = longest.lengthMm() - most;
-            findings.add(Finding.snag("load-in, passage", longest.name() + " is " + Lengths.text(over) + " too long for the turn from "
-                            + Lengths.text(width) + " to " + Lengths.text(way.afterTurnMm().getAsDouble()) + ": " + Lengths.text(most) + " goes round",
-                    new Amount(over, "mm"),
-                    "ask the merchant for a first cut to " + Lengths.text(most) + " or less", "buy shorter lengths", "carry it steeply or over the fence"));
+            findings.add(Finding.of(FindingKind.PASSAGE_TURN, Place.field("load-in, passage")).with("load", Fact.name(longest.name()))
+                    .with("from", Fact.mm(width)).with("to", Fact.mm(way.afterTurnMm().getAsDouble())).with("most", Fact.mm(most)).by(Fact.mm(over))
+                    .way(WayKind.FIRST_CUT_TO, Fact.mm(most)).way(WayKind.BUY_SHORTER).way(WayKind.OVER_FENCE));
         }
     }
 

@@ -13,9 +13,13 @@ import java.util.Set;
 import java.util.TreeMap;
 import lapyard.plan.Crew;
 import lapyard.plan.Crew.Person;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Lifting;
+import lapyard.plan.Place.What;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 import lapyard.stages.StagingProblem;
 import lapyard.stages.StagingResult;
 import lapyard.stages.StagingSolver;
@@ -79,8 +83,8 @@ public final class Staging {
         int waitDays = crew.waits().cureDays() + crew.waits().settleDays() + 14 + today;
         calendar = CrewCalendar.enough(crew, load, waitDays);
         if (!calendar.anyoneEver()) {
-            findings.add(Finding.snag("crew", "nobody comes on any day of the first " + calendar.days + ": nothing is planned",
-                    new Amount(0, "people"), "take holidays out", "say who comes when"));
+            findings.add(Finding.of(FindingKind.NOBODY_COMES, Place.of(What.CREW)).with("days", Fact.count(calendar.days, "days"))
+                    .by(Fact.count(0, "people")).way(WayKind.TAKE_HOLIDAYS_OUT).way(WayKind.SAY_WHO_COMES));
             return new Weekends(List.of(), List.of(), List.of(), load, 0, 0, 0, List.copyOf(done), findings);
         }
         StagingResult result = StagingSolver.solve(problem(open, today), effort);
@@ -248,15 +252,15 @@ public final class Staging {
         for (Weekends.Wait wait : waits) {
             if (!wait.why().equals("concrete cures")) continue;
             Weekends.Task walls = tasks.get(wait.task());
-            findings.add(Finding.note(walls.work().place() + ", walls",
-                    "cannot be built before " + calendar.said(wait.toDay()) + ": strip poured on " + calendar.said(wait.fromDay())
-                            + " needs " + (wait.toDay() - wait.fromDay()) + " days",
-                    new Amount(wait.toDay() - wait.fromDay(), "days"), "pour earlier", "level the ground instead of pouring"));
+            findings.add(Finding.of(FindingKind.CONCRETE_CURES, Place.field(walls.work().place() + ", walls"))
+                    .with("walls", Fact.name(walls.work().place())).with("from", Fact.name(calendar.said(wait.fromDay())))
+                    .with("to", Fact.name(calendar.said(wait.toDay()))).by(Fact.count(wait.toDay() - wait.fromDay(), "days"))
+                    .way(WayKind.POUR_EARLIER).way(WayKind.LEVEL_INSTEAD));
         }
         fixed(tasks);
         if (crew.dates().start().isPresent()) {
-            crew.dates().wet().stream().sorted().forEach(date -> findings.add(Finding.note("day " + date, "no finish goes on: it is down as wet", null,
-                    "take it out of crew, wet, once it is dry")));
+            crew.dates().wet().stream().sorted().forEach(date -> findings.add(Finding.of(FindingKind.DAY_WET, Place.field("day " + date)).with("date", new Fact.Day(date))
+                    .way(WayKind.DAY_DRY)));
         }
     }
 
@@ -286,16 +290,15 @@ public final class Staging {
             }
             int latest = beds.stream().mapToInt(stands::get).max().orElse(limit);
             double over = wanted - there;
-            String names = (beds.size() == 1 ? "bed " : "beds ") + String.join(", ", beds.subList(0, Math.min(8, beds.size())))
-                    + (beds.size() > 8 ? " and " + (beds.size() - 8) + " more" : "");
-            String text = over > 0.05
-                    ? hours(over) + " person-hours over: what is fixed up to then takes " + hours(wanted) + ", " + hours(there) + " are there; "
-                            + names + " stand on " + calendar.said(latest)
-                    : names + " stand " + (latest - limit) + " days later, on " + calendar.said(latest) + ": waits and people leave no earlier day";
-            Amount amount = over > 0.05 ? new Amount(Math.round(over * 10) / 10.0, "person-hours") : new Amount(latest - limit, "days");
-            String[] ways = {"fix a later weekend for " + beds.get(beds.size() - 1), "ask more people", "work longer days"};
+            Place place = Place.of(What.WEEKEND, String.valueOf(weekend));
+            Finding found = over > 0.05
+                    ? Finding.of(FindingKind.OVERBOOKED, place).with("work", new Fact.PersonHours(wanted)).with("available", new Fact.PersonHours(there))
+                            .by(new Fact.PersonHours(over))
+                    : Finding.of(FindingKind.STANDS_LATE, place).by(Fact.count(latest - limit, "days"));
             // a crew that nobody described is our guess: what it cannot do is no fault of the garden
-            findings.add(crew.described() ? Finding.snag("weekend " + weekend, text, amount, ways) : Finding.note("weekend " + weekend, text, amount, ways));
+            findings.add(found.with("beds", Fact.names(beds)).with("stand", Fact.name(calendar.said(latest)))
+                    .weighing(crew.described() ? Finding.Weight.SNAG : Finding.Weight.NOTE)
+                    .way(WayKind.LATER_WEEKEND, Fact.name(beds.get(beds.size() - 1))).way(WayKind.MORE_PEOPLE).way(WayKind.LONGER_DAYS));
         });
     }
 

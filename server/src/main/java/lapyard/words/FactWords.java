@@ -83,7 +83,8 @@ final class FactWords {
     }
 
     static String one(String noun) {
-        return noun.endsWith("ches") ? noun.substring(0, noun.length() - 2)
+        return noun.equals("people") ? "person"
+                : noun.endsWith("ches") ? noun.substring(0, noun.length() - 2)
                 : noun.endsWith("ies") ? noun.substring(0, noun.length() - 3) + "y"
                 : noun.endsWith("s") ? noun.substring(0, noun.length() - 1) : noun;
     }

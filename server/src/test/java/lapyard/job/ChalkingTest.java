@@ -85,9 +85,9 @@ class ChalkingTest {
                 .orElseThrow();
         assertEquals(Finding.Weight.NOTE, note.weight());
         assertTrue(
-                Told.text(note).startsWith("12 pieces with a good face are wanted by seen walls, the rack gives 9"), Told.text(note));
+                Told.text(note).startsWith("Seen walls need 12 pieces with a good face; the boards on hand give 9 pieces"), Told.text(note));
         assertEquals(3, note.amount().orElseThrow().value());
-        assertTrue(Told.ways(note).get(1).startsWith("hide wall "), Told.ways(note).toString());
+        assertTrue(Told.ways(note).get(1).startsWith("Hide wall "), Told.ways(note).toString());
     }
 
     /** 195 high beside 200 is 5 apart; 99 thick beside 100 may lie in the same course. */
@@ -102,7 +102,7 @@ class ChalkingTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(Finding.Weight.SNAG, snag.weight());
-        assertTrue(Told.text(snag).startsWith("195 high is board LOW, 100x200 is 200"), Told.text(snag));
+        assertTrue(Told.text(snag).startsWith("Board LOW is 195 mm high; 100x200 is 200 mm."), Told.text(snag));
         assertEquals(new Finding.Amount(5, "mm"), snag.amount().orElseThrow());
         assertTrue(boards(sheet).containsValue("THIN"));
         assertTrue(!boards(sheet).containsValue("LOW"));

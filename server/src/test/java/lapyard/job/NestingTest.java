@@ -61,7 +61,7 @@ class NestingTest {
         assertTrue(apart18.contains("24 square and 36 slanted cuts"), apart18);
         assertTrue(sawDay(sheet).contains("10 square and 23 slanted cuts"), sawDay(sheet));
         Finding told = sheet.snags().stream().filter(one -> one.where().equals("timber 100x200, nests")).findFirst().orElseThrow();
-        assertTrue(Told.text(told).contains("18 pieces with angled ends are sawn head to tail out of 5 lengths"), Told.text(told));
+        assertTrue(Told.text(told).contains("18 pieces with angled ends are sawn head to tail from 5 lengths"), Told.text(told));
     }
 
     private static String sawDay(JobSheet sheet) {

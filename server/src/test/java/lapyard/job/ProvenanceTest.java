@@ -50,7 +50,7 @@ class ProvenanceTest {
     void aTarredBoardIsBarredEverywherePlanted() {
         JobSheet sheet = sheet(",\"origin\":\"rail\",\"treatment\":\"tar\",\"checkedBy\":\"the lead\"", false);
         Finding snag = sheet.snags().stream().filter(one -> one.where().equals("board R12")).findFirst().orElseThrow();
-        assertEquals("tarred: barred everywhere planted, left out of the cutting", Told.text(snag));
+        assertEquals("Board R12 may go nowhere that is planted (tarred), so the cutting leaves it out.", Told.text(snag));
         Provenance board = sheet.provenance().get(0);
         assertEquals("nowhere planted", board.allowed());
         assertEquals("the lead", board.board().checkedBy());

@@ -8,6 +8,7 @@ import java.util.List;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingList;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +26,7 @@ class StrippingTest {
     }
 
     private static List<Finding> of(JobSheet sheet, String where) {
-        return sheet.snags().stream().filter(finding -> finding.where().startsWith(where)).toList();
+        return FindingList.singles(sheet.snags()).stream().filter(finding -> finding.where().startsWith(where)).toList();
     }
 
     /** 3000 wide on rolls of 2000: 2000 and 3000 - (2000 - 200) = 1200, 1000 wider than the roll. */
@@ -34,7 +35,7 @@ class StrippingTest {
         JobSheet sheet = sheet("\"line\":[[2000,2000],[10000,2000]],\"width\":3000", "{\"id\":\"c2\",\"material\":\"cloth\",\"width\":2000,\"price\":1}");
         assertEquals(List.of("P-S1 2000 x 8000", "P-S2 1200 x 8000"), placed(sheet));
         Finding note = of(sheet, "path P, membrane S1").get(0);
-        assertTrue(Told.text(note).contains("2000 x 8000, 1200 x 8000 with a lap of 200"), Told.text(note));
+        assertTrue(Told.text(note).endsWith("it lies in 2 parts that lap by 200 mm."), Told.text(note));
         assertEquals(1000, note.amount().orElseThrow().value(), 1e-9);
     }
 
@@ -52,7 +53,7 @@ class StrippingTest {
                 "{\"id\":\"c\",\"material\":\"cloth\",\"width\":800,\"price\":1}");
         Finding snag = of(sheet, "path P, membrane S1").get(0);
         assertEquals(Finding.Weight.SNAG, snag.weight());
-        assertTrue(Told.text(snag).startsWith("900 of lap is no less than the 800 of the widest roll"), Told.text(snag));
+        assertTrue(Told.text(snag).endsWith("its lap of 900 mm is no less than the roll of 800 mm."), Told.text(snag));
         assertEquals(100, snag.amount().orElseThrow().value(), 1e-9);
     }
 

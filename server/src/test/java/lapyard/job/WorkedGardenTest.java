@@ -148,7 +148,7 @@ class WorkedGardenTest {
         assertTrue(sheet.slip().atLeast());
         assertTrue(line(sheet, "staples").cost().isEmpty());
         assertEquals(144, line(sheet, "staples").need());
-        assertTrue(sheet.snags().stream().anyMatch(finding -> Told.text(finding).startsWith("1 line has no price: total is at least")));
+        assertTrue(sheet.snags().stream().anyMatch(finding -> Told.text(finding).startsWith("1 line has no price, so the total is at least ")));
     }
 
     @Test

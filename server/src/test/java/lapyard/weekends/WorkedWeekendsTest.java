@@ -92,7 +92,7 @@ class WorkedWeekendsTest {
     void theCureIsToldWithItsDates() {
         Weekends weekends = onStrip(sheet(M, "\"start\":\"2027-03-06\""));
         Finding told = weekends.findings().stream().filter(finding -> finding.where().equals("bed M, walls")).findFirst().orElseThrow();
-        assertEquals("cannot be built before Sat 13 Mar: strip poured on Sat 6 Mar needs 7 days", Told.text(told));
+        assertEquals("The walls of bed M wait until Sat 13 Mar: concrete poured on Sat 6 Mar cures for 7 days.", Told.text(told));
         assertFalse(Told.ways(told).isEmpty());
     }
 
@@ -179,7 +179,7 @@ class WorkedWeekendsTest {
                 + N.replace("\"courses\"", "\"weekend\":1,\"courses\""), "\"hours\":2,\"people\":[{\"name\":\"Ana\"},{\"name\":\"Bo\"}]");
         Finding over = sheet.weekends().findings().stream().filter(finding -> finding.where().equals("weekend 1")).findFirst().orElseThrow();
         assertEquals(Finding.Weight.SNAG, over.weight());
-        assertTrue(Told.text(over).contains("person-hours over"), Told.text(over));
+        assertTrue(Told.text(over).contains(" is overbooked: "), Told.text(over));
         assertEquals("person-hours", over.amount().orElseThrow().unit());
         assertTrue(over.amount().orElseThrow().value() > 0);
     }
