@@ -1,5 +1,8 @@
 package lapyard.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import lapyard.answers.GardenDesk;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -45,12 +48,15 @@ public final class Lapyard {
         return REFUSED;
     }
 
-    /** Names the program and its version as built. */
+    /** Names the program, its version and the commit it was built of. */
     static final class Version implements CommandLine.IVersionProvider {
         @Override
-        public String[] getVersion() {
+        public String[] getVersion() throws IOException {
             String built = Lapyard.class.getPackage().getImplementationVersion();
-            return new String[] {"lapyard " + (built == null ? "(not packaged)" : built)};
+            try (InputStream commit = Lapyard.class.getResourceAsStream("commit.txt")) {
+                String of = commit == null ? "" : new String(commit.readAllBytes(), StandardCharsets.US_ASCII).strip();
+                return new String[] {"lapyard " + (built == null ? "(not packaged)" : built) + (of.isEmpty() ? "" : ", commit " + of)};
+            }
         }
     }
 }

@@ -25,14 +25,14 @@ final class SelfCheck {
         this.complaints = complaints;
     }
 
-    /** The page, the list, the first garden with its job sheet and plan; true where all of it was answered. */
+    /** The page, the list, the first garden with its job sheet, plan, sheets and lists; true where all of it was answered. */
     boolean passes() throws IOException {
         boolean passed = ask("/").isPresent() & ask("/health").isPresent();
         Optional<String> list = ask("/api/gardens");
         if (list.isEmpty()) return false;
         Matcher first = ID.matcher(list.get());
         if (!first.find()) return passed;
-        for (String made : List.of("", "/job-sheet", "/plan.svg"))
+        for (String made : List.of("", "/job-sheet", "/plan.svg", "/sheets.pdf", "/slip.csv", "/weekends.ics"))
             passed &= ask("/api/gardens/" + first.group(1) + made).isPresent();
         return passed;
     }
