@@ -100,6 +100,7 @@ final class BedReader {
         boolean food = cursor.flag("food", false);
         int stage = cursor.count("stage", 1, 1, 100);
         Placement placement = placement(cursor);
+        cursor.raw("give");
         cursor.refuseUnknown();
         section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, ties, liner));
         if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) {

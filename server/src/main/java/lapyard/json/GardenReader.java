@@ -22,6 +22,7 @@ import lapyard.plan.Crew;
 import lapyard.plan.Finding.Amount;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.Give;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
 import lapyard.plan.Search;
@@ -43,7 +44,7 @@ public final class GardenReader {
             .map(one -> one.name().toLowerCase(Locale.ROOT))
             .toArray(String[]::new);
     /** What a placement of a type may say without becoming a bed of its own making. */
-    private static final Set<String> PLACING = Set.of("id", "name", "type", "at", "turn", "mirror", "stage");
+    private static final Set<String> PLACING = Set.of("id", "name", "type", "at", "turn", "mirror", "give", "stage");
 
     private GardenReader() {}
 
@@ -76,7 +77,9 @@ public final class GardenReader {
         boolean imperial = cursor.choice("units", "metric", "metric", "imperial").equals("imperial");
         Catalogue catalogue = CatalogueReader.read(cursor.object("catalogue"));
         BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
-        List<Bed> beds = beds(cursor, new BedReader(catalogue, usual));
+        Map<String, Bed> types = new HashMap<>();
+        Map<String, Give> gives = new HashMap<>();
+        List<Bed> beds = beds(cursor, new BedReader(catalogue, usual), types, gives);
         Cursor crew = cursor.object("crew");
         Crew read = CrewReader.read(crew, TermsReader.barrowMinutes(cursor.object("loadIn")));
         Garden garden = new Garden(
@@ -96,7 +99,8 @@ public final class GardenReader {
                 new Garden.Terms(
                         currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), loads(cursor.object("loads"))),
                 accepted(cursor),
-                notes.defaulted);
+                notes.defaulted,
+                new Garden.Asking(AskingReader.giving(cursor, beds, gives), AskingReader.wishes(cursor, beds, types)));
         crew.refuseUnknown();
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
@@ -116,9 +120,10 @@ public final class GardenReader {
         }
     }
 
-    private static List<Bed> beds(Cursor garden, BedReader reader) {
+    /** @param types and {@code gives}, by bed, are filled in */
+    private static List<Bed> beds(Cursor garden, BedReader reader, Map<String, Bed> types, Map<String, Give> gives) {
         Map<String, Cursor> typeCursors = new LinkedHashMap<>();
-        Map<String, Bed> types = new HashMap<>();
+        Map<String, Give> typeGives = new HashMap<>();
         Map<String, ObjectNode> typeNodes = new HashMap<>();
         for (Cursor each : garden.objects("types", "type", MOST_TYPES)) {
             Cursor type = each.renamed("weekend", "stage");
@@ -130,6 +135,7 @@ public final class GardenReader {
             } else {
                 Cursor named = type.named("type " + id);
                 named.raw("id");
+                if (named.has("give")) typeGives.put(id, AskingReader.give(named, Give.NOTHING));
                 reader.read(named, id, id).ifPresent(bed -> types.put(id, bed));
                 typeNodes.put(id, (ObjectNode) type.node());
             }
@@ -158,6 +164,8 @@ public final class GardenReader {
             }
             Cursor bed = placed.get(i).named("bed " + id);
             bed.raw("id");
+            Give give = AskingReader.give(bed, typeGives.getOrDefault(bed.raw("type").asText(""), Give.NOTHING));
+            if (bed.has("give") || typeGives.containsKey(bed.raw("type").asText(""))) gives.put(id, give);
             bed(bed, id, typeCursors, types, typeNodes, reader).ifPresent(beds::add);
         }
         return beds;

@@ -10,6 +10,7 @@ import lapyard.catalogue.Catalogue;
  * @param imperial  whether prints show feet, inches and sixteenths
  * @param accepted  findings accepted by name: where + text to the reason
  * @param defaulted JSON pointers of the values that came from the defaults and not from the document
+ * @param asking    what a search may change
  */
 public record Garden(
         String name,
@@ -21,12 +22,25 @@ public record Garden(
         People people,
         Terms terms,
         Map<String, String> accepted,
-        List<String> defaulted) {
+        List<String> defaulted,
+        Asking asking) {
     public Garden {
         beds = List.copyOf(beds);
         paths = List.copyOf(paths);
         accepted = Map.copyOf(accepted);
         defaulted = List.copyOf(defaulted);
+    }
+
+    /** A garden of which no search may change anything. */
+    public Garden(
+            String name, boolean imperial, Ground ground, List<Bed> beds, List<GardenPath> paths, Goods goods, People people, Terms terms,
+            Map<String, String> accepted, List<String> defaulted) {
+        this(name, imperial, ground, beds, paths, goods, people, terms, accepted, defaulted, Asking.NOTHING);
+    }
+
+    /** Sizes that may give, and what the yard is to be laid out for. */
+    public record Asking(Giving giving, Wishes wishes) {
+        public static final Asking NOTHING = new Asking(Giving.NONE, Wishes.NONE);
     }
 
     /**
@@ -79,16 +93,16 @@ public record Garden(
 
     /** The same garden with other beds. */
     public Garden withBeds(List<Bed> others) {
-        return new Garden(name, imperial, ground, others, paths, goods, people, terms, accepted, defaulted);
+        return new Garden(name, imperial, ground, others, paths, goods, people, terms, accepted, defaulted, asking);
     }
 
     /** The same garden with other paths. */
     public Garden withPaths(List<GardenPath> others) {
-        return new Garden(name, imperial, ground, beds, others, goods, people, terms, accepted, defaulted);
+        return new Garden(name, imperial, ground, beds, others, goods, people, terms, accepted, defaulted, asking);
     }
 
     /** The same garden on other ground. */
     public Garden withGround(Ground other) {
-        return new Garden(name, imperial, other, beds, paths, goods, people, terms, accepted, defaulted);
+        return new Garden(name, imperial, other, beds, paths, goods, people, terms, accepted, defaulted, asking);
     }
 }

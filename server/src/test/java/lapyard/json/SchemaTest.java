@@ -64,6 +64,9 @@ class SchemaTest {
         "{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":2.5}]}",
         "{\"beds\":[{\"width\":2400,\"depth\":1200,\"liner\":\"yes\"}]}",
         "{\"rack\":[{}]}",
+        "{\"beds\":[{\"width\":2400,\"depth\":1200,\"give\":true}]}",
+        "{\"give\":{\"width\":[10,20]},\"beds\":[]}",
+        "{\"layOut\":{\"rank\":[\"beauty\"]},\"beds\":[]}",
         "{\"paths\":[{\"line\":[[0,0]]}]}"
     })
     void whatTheSchemaForbidsTheReaderRefuses(String text) throws Exception {
@@ -75,7 +78,7 @@ class SchemaTest {
     void theSchemaNamesExactlyTheFieldsThatTheReaderAsksFor() throws Exception {
         Cursor.Notes notes = new Cursor.Notes();
         GardenReader.read(MAPPER.readTree("""
-                {"loadIn":{"vehicle":{},"passage":{"width":900,"turn":900},"dropSpot":[0,0]},"quote":{"labour":[{}]},
+                {"give":{},"layOut":{"beds":[{"type":"T"}]},"loadIn":{"vehicle":{},"passage":{"width":900,"turn":900},"dropSpot":[0,0]},"quote":{"labour":[{}]},
                  "defaults":{"fill":{"layers":[{"share":100}]},"ties":{"supports":[{"at":1}]}},"types":[{"id":"T","width":2400,"depth":1200}],
                  "beds":[{"width":1000,"depth":1000,"joints":[{"startOf":"A"}],"ties":{"supports":[{"at":1}]},"fill":{"layers":[{"share":100}]}},
                          {"walls":[{"length":1000},{"length":1000},{"length":1000},{"length":1000}]}],

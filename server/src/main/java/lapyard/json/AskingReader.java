@@ -1,0 +1,137 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import lapyard.plan.Bed;
+import lapyard.plan.Give;
+import lapyard.plan.Giving;
+import lapyard.plan.Wish;
+import lapyard.plan.Wishes;
+
+/** What a garden lets a search change: sizes that give, and a yard to be laid out. */
+final class AskingReader {
+    private static final double MOST_MM = 1_000;
+    private static final int MOST_LISTS = 100;
+
+    private AskingReader() {}
+
+    /** What a bed, a type or the garden says, {@code usual} where it says nothing. */
+    static Give give(Cursor cursor, Give usual) {
+        if (cursor.raw("give").isBoolean()) {
+            if (cursor.flag("give", false)) {
+                cursor.stop("give", "true does not say by how much", "write it as {\"width\": [-50, 0], \"depth\": [-50, 0]}, or false");
+            }
+            return Give.NOTHING;
+        }
+        Cursor give = cursor.object("give");
+        Give read = sides(give, usual);
+        give.refuseUnknown();
+        return cursor.has("give") ? read : usual;
+    }
+
+    private static Give sides(Cursor give, Give usual) {
+        double[] width = range(give, "width", usual.widthLeastMm(), usual.widthMostMm());
+        double[] depth = range(give, "depth", usual.depthLeastMm(), usual.depthMostMm());
+        return new Give(width[0], width[1], depth[0], depth[1], give.length("step", usual.stepMm(), 0.5, 500));
+    }
+
+    private static double[] range(Cursor give, String field, double least, double most) {
+        List<JsonNode> ends = give.list(field, 2);
+        if (!give.has(field)) return new double[] {least, most};
+        boolean numbers = ends.size() == 2 && ends.get(0).isNumber() && ends.get(1).isNumber();
+        if (numbers) {
+            double from = ends.get(0).doubleValue();
+            double to = ends.get(1).doubleValue();
+            if (from <= 0 && to >= 0 && from >= -MOST_MM && to <= MOST_MM) return new double[] {from, to};
+        }
+        give.stop(field, "needs the most it may become smaller and larger as [least, most], has " + Cursor.shown(give.raw(field)),
+                "write two numbers of mm from -1000 to 0 and from 0 to 1000, as in [-50, 25]");
+        return new double[] {least, most};
+    }
+
+    /**
+     * @param beds  of the garden
+     * @param gives what each bed says itself or takes from its type, by its id; the others take the garden's
+     */
+    static Giving giving(Cursor garden, List<Bed> beds, Map<String, Give> gives) {
+        Cursor give = garden.object("give");
+        Give all = sides(give, Give.NOTHING);
+        Set<String> ids = new HashSet<>();
+        Map<String, Give> byBed = new HashMap<>();
+        for (Bed bed : beds) {
+            ids.add(bed.id());
+            Give own = gives.getOrDefault(bed.id(), all);
+            if (!own.nothing()) byBed.put(bed.id(), own);
+        }
+        List<List<String>> alike = new ArrayList<>();
+        for (JsonNode list : give.list("alike", MOST_LISTS)) {
+            List<String> named = ids(give, "alike", list, ids);
+            if (!named.isEmpty()) alike.add(named);
+        }
+        boolean inLine = give.flag("inLine", true);
+        give.refuseUnknown();
+        return new Giving(byBed, alike, inLine);
+    }
+
+    private static List<String> ids(Cursor cursor, String field, JsonNode list, Set<String> there) {
+        List<String> named = new ArrayList<>();
+        if (!list.isArray()) {
+            cursor.stop(field, "needs lists of bed codes, has " + Cursor.shown(list), "write it as [[\"C\", \"D\"]]");
+            return named;
+        }
+        for (JsonNode id : list) {
+            if (there.contains(id.asText())) {
+                named.add(id.asText());
+            } else {
+                cursor.stop(field, "there is no bed \"" + Cursor.cut(id.asText()) + "\"", "name beds by their code");
+            }
+        }
+        return named;
+    }
+
+    static Wishes wishes(Cursor garden, List<Bed> beds, Map<String, Bed> types) {
+        Cursor asked = garden.object("layOut");
+        List<Wish> wanted = new ArrayList<>();
+        for (Cursor one : asked.objects("beds", "wish", 50)) {
+            String type = one.text("type", "", 40);
+            int least = one.count("least", 0, 0, 1_000);
+            int most = one.count("most", Wish.AS_MANY_AS_FIT, 0, Wish.AS_MANY_AS_FIT);
+            one.refuseUnknown();
+            if (!types.containsKey(type)) {
+                one.stop("type", "\"" + Cursor.cut(type) + "\" is not among the types",
+                        types.isEmpty() ? "add it to types" : "use " + String.join(" or ", types.keySet().stream().sorted().toList()));
+            } else if (most < least) {
+                one.stop("most", most + " at most is fewer than the " + least + " at least", "give most " + least + " or more");
+            } else {
+                wanted.add(new Wish(types.get(type), least, most));
+            }
+        }
+        Set<String> there = new HashSet<>();
+        beds.forEach(bed -> there.add(bed.id()));
+        Set<String> pinned = new HashSet<>();
+        for (JsonNode id : asked.list("pinned", GardenReader.MOST_BEDS)) {
+            if (there.contains(id.asText())) {
+                pinned.add(id.asText());
+            } else {
+                asked.stop("pinned", "there is no bed \"" + Cursor.cut(id.asText()) + "\"", "name beds by their code");
+            }
+        }
+        List<String> ranking = new ArrayList<>();
+        for (JsonNode word : asked.list("rank", Wishes.COUNTS.size())) {
+            if (Wishes.COUNTS.contains(word.asText()) && !ranking.contains(word.asText())) {
+                ranking.add(word.asText());
+            } else {
+                asked.stop("rank", Cursor.shown(word) + " cannot be ranked by here", "name each once of " + String.join(", ", Wishes.COUNTS));
+            }
+        }
+        Wishes read = new Wishes(wanted, pinned, asked.length("path", 0, 0, 5_000), asked.length("margin", 0, 0, 20_000),
+                ranking.isEmpty() ? Wishes.NONE.ranking() : ranking);
+        asked.refuseUnknown();
+        return read;
+    }
+}
