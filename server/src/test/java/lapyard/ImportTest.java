@@ -46,10 +46,10 @@ class ImportTest {
             drawing       : geometry
             history       :
             diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages order loadin weekends words
-            json          : job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin weekends words
+            json          : sizes layout job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin weekends words
             store         : json plan
             prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction loadin weekends words
-            answers       : prints json job drawing plan order words
+            answers       : sizes layout prints json job drawing plan order words
             rest          : answers history prints store json diagrams drawing plan words
             cli           : answers prints rest store json job drawing plan order words
             """;

@@ -139,7 +139,8 @@ public final class AnswerService {
         return inTurn(WorkKind.SEARCH, "", () -> desk.tryOut(asked, this::sheet));
     }
 
-    /** @param kind {@code cutting}, {@code rolls}, {@code staging}, or {@code garden} for a garden document and its slip */
+    /** @param kind {@code cutting}, {@code rolls}, {@code staging}, or of a garden document {@code garden} for its slip,
+     *     {@code sizes} for what changed sizes save, {@code lay-out} for proposals of its yard */
     public String solve(String kind, String problem, double seconds) {
         return inTurn(WorkKind.SEARCH, "", () -> solved(kind, problem, seconds, what -> Progress.UNHEARD));
     }

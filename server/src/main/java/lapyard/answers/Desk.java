@@ -123,7 +123,7 @@ public interface Desk {
     /**
      * One problem's result as JSON.
      *
-     * @param kind     {@code cutting}, {@code rolls} or {@code staging}
+     * @param kind     {@code cutting}, {@code rolls} or {@code staging}; {@code sizes} and {@code lay-out} of a garden document
      * @param problem  one problem as JSON
      * @param seconds  at most so long; an interrupt ends it earlier, with the best found by then
      * @throws Refused if it is not a problem of that kind

@@ -1,6 +1,7 @@
 package lapyard.answers;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
@@ -12,20 +13,26 @@ import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
 import lapyard.job.TryOut;
+import lapyard.json.DocumentText;
 import lapyard.json.GardenReader;
 import lapyard.json.GardenSchema;
+import lapyard.json.LayOutJson;
 import lapyard.json.MerchantListJson;
 import lapyard.json.QuoteJson;
 import lapyard.json.Reading;
+import lapyard.json.SizesJson;
 import lapyard.json.SolveLine;
 import lapyard.json.TryOutJson;
 import lapyard.json.UnreadableDocument;
+import lapyard.layout.LayOut;
 import lapyard.order.Variation;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.WayKind;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
+import lapyard.sizes.SizeLook;
+import lapyard.sizes.SizesThatGive;
 import lapyard.working.Progress;
 
 /** The desk of the real program. It remembers searches, so that a change is searched for only where it changes one. */
@@ -159,11 +166,31 @@ public final class GardenDesk implements Desk {
                 case "cutting" -> SolveLine.cutting(problem, seconds, progress.apply(kind));
                 case "rolls" -> SolveLine.rolls(problem, seconds, progress.apply(kind));
                 case "staging" -> SolveLine.staging(problem, seconds, progress.apply(kind));
+                case "sizes" -> sizes(problem, seconds, progress.apply("Sizes"));
+                case "lay-out" -> layOut(problem);
                 default -> throw new IllegalArgumentException("no problems of kind " + kind + " are solved here");
             }).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused(kind + " problem", e.getMessage(), WayKind.MEND_NAMED);
         }
+    }
+
+    private ObjectNode sizes(String document, double seconds, Progress heard) throws UnreadableDocument {
+        JsonNode tree = DocumentText.parse(document);
+        Garden garden = garden(document, tree);
+        return SizesJson.of(tree, garden, SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(seconds), heard, memory));
+    }
+
+    private ObjectNode layOut(String document) throws UnreadableDocument {
+        JsonNode tree = DocumentText.parse(document);
+        Garden garden = garden(document, tree);
+        return LayOutJson.of(tree, garden, LayOut.of(garden, garden.asking().wishes(), memory));
+    }
+
+    private static Garden garden(String document, JsonNode tree) {
+        Reading reading = reading(GivenDocument.of(document, tree));
+        if (reading instanceof Reading.Read read) return read.garden();
+        throw new Refused(reading.findings());
     }
 
     @Override

@@ -53,7 +53,7 @@ public final class DeskResource {
 
     /** With {@code Prefer: respond-async} (RFC 7240) it answers at once with the address where the solve is told of. */
     @POST
-    @Path("api/solve/{kind: cutting|rolls|staging|garden}")
+    @Path("api/solve/{kind: cutting|rolls|staging|garden|sizes|lay-out}")
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response solve(

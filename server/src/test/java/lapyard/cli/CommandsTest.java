@@ -301,4 +301,21 @@ class CommandsTest {
             return files.map(file -> file.getFileName().toString().replaceAll("-\\d+\\.svg$", "-N.svg")).collect(Collectors.toCollection(TreeSet::new));
         }
     }
+
+    @Test
+    void sizesAndLayOutSayTheirAnswersAndWriteEachAsAGarden() throws IOException {
+        String asked = garden("""
+                {"ground":{"outline":[[0,0],[9000,0],[9000,6000],[0,6000]]},"give":{"width":[-60,0],"depth":[-60,0],"step":20},
+                 "beds":[{"width":2400,"depth":1200,"at":[1500,1500]},{"width":1500,"depth":900,"at":[5500,1500]}]}""").toString();
+        Path out = folder.resolve("asked");
+        Ended sizes = run("sizes", asked, "--seconds", "1", "--out", out.toString());
+        assertEquals(0, sizes.code(), sizes.err());
+        assertTrue(sizes.out().contains("GBP ") && sizes.out().contains(" as it stands."), sizes.out());
+        Ended laid = run("lay-out", asked, "--out", out.toString());
+        assertEquals(0, laid.code(), laid.err());
+        assertTrue(laid.out().startsWith("1. ") && laid.out().contains(" 2 beds, "), laid.out());
+        assertEquals(2, MAPPER.readTree(out.resolve("lay-out-1.json").toFile()).path("beds").size());
+        assertTrue(MAPPER.readTree(out.resolve("sizes.json").toFile()).has("bound"));
+        assertEquals(2, run("sizes", garden("{\"beds\":[{\"width\":2400,\"depth\":1200}]}").toString()).code());
+    }
 }

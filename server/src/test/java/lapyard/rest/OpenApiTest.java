@@ -232,6 +232,10 @@ class OpenApiTest {
                 new Call(422, "post /api/job-sheet", "/api/job-sheet", STOP),
                 new Call(200, "post /api/solve/{kind}", "/api/solve/cutting", "{\"pieces\":[]}"),
                 new Call(202, "post /api/solve/{kind}", "/api/solve/rolls", "{\"pieces\":[]}", "Prefer", "respond-async"),
+                new Call(200, "post /api/solve/{kind}", "/api/solve/sizes?seconds=1", "{\"beds\":[]}"),
+                new Call(200, "post /api/solve/{kind}", "/api/solve/lay-out", "{\"beds\":[]}"),
+                new Call(422, "post /api/solve/{kind}", "/api/solve/sizes", "{\"beds\":[{\"width\":2400,\"depth\":1200}]}"),
+                new Call(422, "post /api/solve/{kind}", "/api/solve/lay-out", "{\"beds\":[{\"width\":2400,\"depth\":1200}]}"),
                 new Call(400, "post /api/solve/{kind}", "/api/solve/cutting?seconds=x", "{\"pieces\":[]}"),
                 new Call(415, "post /api/solve/{kind}", "/api/solve/cutting", "x", "Content-Type", "text/plain"),
                 new Call(422, "post /api/solve/{kind}", "/api/solve/cutting", "{}"),
@@ -380,6 +384,9 @@ class OpenApiTest {
     }
 
     private static String solvable(String path) {
+        if (path.contains("sizes") || path.contains("lay-out")) {
+            return "{\"ground\":{\"outline\":[[0,0],[6000,0],[6000,5000],[0,5000]]},\"give\":{\"width\":[-10,0]},\"beds\":[{\"width\":1500,\"depth\":900}]}";
+        }
         return path.contains("rolls")
                 ? "{\"name\":\"x\",\"rolls\":[{\"id\":\"W\",\"width\":4000,\"price\":9}],\"pieces\":[{\"id\":\"a\",\"width\":900,\"height\":900,\"count\":1}]}"
                 : PROBLEM;

@@ -1,0 +1,50 @@
+package lapyard.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import lapyard.answers.GardenDesk;
+import lapyard.answers.Refused;
+import lapyard.json.DocumentText;
+import lapyard.json.UnreadableDocument;
+import lapyard.words.Wording;
+import lapyard.working.Progress;
+
+/** A question about a whole garden file, and answers that are gardens themselves. */
+final class AskedGarden {
+    static final double USUAL_SECONDS = 10;
+
+    private AskedGarden() {}
+
+    /** @param kind as {@link lapyard.answers.Desk#solve} names it */
+    static JsonNode solve(String kind, String file, double seconds) throws Refusal {
+        if (!(seconds > 0 && seconds <= 600)) {
+            throw new Refusal("--seconds " + seconds + " is outside 0 to 600. Give a time such as 5.");
+        }
+        String text = Input.text(file);
+        try {
+            return DocumentText.parse(new GardenDesk().solve(kind, text, seconds, what -> Progress.UNHEARD));
+        } catch (Refused refused) {
+            throw new Refusal(file + ": " + Input.line(refused.findings().get(0), Wording.METRIC));
+        } catch (UnreadableDocument e) {
+            throw new Refusal(file + ": " + e.getMessage());
+        }
+    }
+
+    /** The whole answer as NAME.json, and the garden of each entry as NAME-1.json, NAME-2.json and so on. */
+    static void write(String folder, String name, JsonNode answer, JsonNode entries) throws Refusal {
+        try {
+            Path dir = Files.createDirectories(Path.of(folder));
+            Files.writeString(dir.resolve(name + ".json"), answer.toPrettyString() + "\n");
+            int number = 0;
+            for (JsonNode entry : entries) {
+                ObjectNode garden = (ObjectNode) entry.path("garden");
+                Files.writeString(dir.resolve(name + "-" + ++number + ".json"), garden.toPrettyString() + "\n");
+            }
+        } catch (IOException | java.nio.file.InvalidPathException e) {
+            throw new Refusal(folder + " cannot be written: " + e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package lapyard.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "lay-out",
+        description = "Proposals of where beds and paths go in the yard, for what layOut in the garden wishes. Exit code 1: not all have room.",
+        mixinStandardHelpOptions = true)
+final class LayOutCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
+    private String file;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "write lay-out.json and each proposal's garden here")
+    private String out;
+
+    @Override
+    public Integer call() throws Refusal {
+        JsonNode laid = AskedGarden.solve("lay-out", file, AskedGarden.USUAL_SECONDS);
+        PrintWriter to = spec.commandLine().getOut();
+        int number = 0;
+        for (JsonNode proposal : laid.path("proposals")) {
+            to.println(++number + ". " + proposal.path("text").asText() + ".");
+            for (JsonNode fall : proposal.path("ground")) to.println("   The ground: " + fall.asText());
+        }
+        to.println(laid.path("text").asText());
+        if (out != null) AskedGarden.write(out, "lay-out", laid, laid.path("proposals"));
+        return number > 0 && laid.path("shortOf").asInt() == 0 ? 0 : 1;
+    }
+}

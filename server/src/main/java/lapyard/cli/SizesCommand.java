@@ -1,0 +1,43 @@
+package lapyard.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "sizes",
+        description = "Which changes of size within what may give (give, in the garden) make the order cheaper, few changes first.",
+        mixinStandardHelpOptions = true)
+final class SizesCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
+    private String file;
+
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "5", description = "what a look is worth (default 5)")
+    private double seconds;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "write sizes.json and each answer's garden here")
+    private String out;
+
+    @Override
+    public Integer call() throws Refusal {
+        JsonNode sizes = AskedGarden.solve("sizes", file, seconds);
+        PrintWriter to = spec.commandLine().getOut();
+        to.println(sizes.path("currency").asText() + " " + sizes.path("now").asText() + " as it stands.");
+        int number = 0;
+        for (JsonNode answer : sizes.path("front")) {
+            to.println(++number + ". " + answer.path("text").asText() + (answer.path("proven").asBoolean() ? " (proved: none better)" : "") + ".");
+        }
+        to.println(sizes.path("text").asText());
+        for (JsonNode one : sizes.path("growth")) to.println(one.path("text").asText() + ".");
+        if (out != null) AskedGarden.write(out, "sizes", sizes, sizes.path("front"));
+        return 0;
+    }
+}

@@ -1,0 +1,143 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.geometry.Outline;
+import lapyard.json.Wire.To;
+import lapyard.layout.LaidOut;
+import lapyard.layout.Proposal;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+import lapyard.plan.GardenPath;
+
+/** Proposals for a yard with their figures, each with the outlines to show it by and the whole document that it would make. */
+public final class LayOutJson {
+    private LayOutJson() {}
+
+    private record Figures(int beds, @To(2) double plantingM2, @To(2) double pathM2, @To(1) Optional<Double> sunHours,
+            @To(0) double barrowM, @To(1) Optional<Double> hoseM, BigDecimal cost, boolean atLeast) {}
+
+    private record Place(String id, Outline outline, boolean pinned) {}
+
+    private record Offered(String order, String text, Figures figures, List<String> ground, List<Place> beds, List<Outline> paths) {}
+
+    private record Shape(String currency, int mostBeds, int shortOf, String text) {}
+
+    /** @param document that {@code garden} was read from */
+    public static ObjectNode of(JsonNode document, Garden garden, LaidOut laid) {
+        String currency = garden.terms().currency();
+        int best = laid.proposals().stream().mapToInt(one -> one.figures().beds()).max().orElse(0);
+        ObjectNode json = Wire.of(new Shape(currency, laid.mostBeds(), laid.shortOf(), summary(laid, best)));
+        ArrayNode proposals = json.putArray("proposals");
+        Set<String> pinned = garden.asking().wishes().pinned();
+        for (Proposal one : laid.proposals()) {
+            ObjectNode made = document(document, garden, one.garden(), pinned);
+            Proposal.Figures figures = one.figures();
+            boolean sun = garden.ground().sun().isPresent();
+            Figures shown = new Figures(figures.beds(), figures.plantingM2(), figures.pathM2(),
+                    sun ? Optional.of(Math.round(figures.sunHours() * 10) / 10.0) : Optional.empty(), figures.barrowM(),
+                    figures.hoseM() > 0 ? Optional.of(Math.round(figures.hoseM() * 10) / 10.0) : Optional.empty(), figures.cost(), figures.atLeast());
+            ObjectNode offered = Wire.of(new Offered(one.order(), text(one, shown, currency), shown, one.ground(),
+                    places(made, one.garden(), pinned), one.sheet().paths().stream().flatMap(path -> path.cover().stream()).toList()));
+            offered.set("garden", made);
+            proposals.add(offered);
+        }
+        return json;
+    }
+
+    private static String summary(LaidOut laid, int best) {
+        if (laid.proposals().isEmpty()) {
+            return "No order of these beds was found that passes every check. Ask for fewer beds, a narrower path or a smaller margin.";
+        }
+        String found = best == laid.mostBeds() ? best + " beds fit; more cannot, which is proved."
+                : best + " beds fit; more than " + laid.mostBeds() + " cannot.";
+        return laid.shortOf() == 0 ? found
+                : found + " " + laid.shortOf() + (laid.shortOf() == 1 ? " bed that is wanted has" : " beds that are wanted have") + " no room.";
+    }
+
+    private static String text(Proposal one, Figures figures, String currency) {
+        return one.order().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.order().substring(1) + ": " + figures.beds() + " beds, "
+                + round(figures.plantingM2()) + " m2 to plant, " + round(figures.pathM2()) + " m2 of paths, "
+                + figures.sunHours().map(hours -> hours + " h of sun, ").orElse("")
+                + Math.round(figures.barrowM()) + " m with the barrow, "
+                + figures.hoseM().map(metres -> metres + " m of hose, ").orElse("")
+                + (figures.atLeast() ? "at least " : "") + currency + " " + figures.cost();
+    }
+
+    private static String round(double m2) {
+        return BigDecimal.valueOf(Math.round(m2 * 10), 1).toPlainString();
+    }
+
+    private static List<Place> places(ObjectNode made, Garden proposed, Set<String> pinned) {
+        List<Place> places = new java.util.ArrayList<>();
+        for (int i = 0; i < proposed.beds().size(); i++) {
+            String id = made.path("beds").path(i).path("id").asText();
+            places.add(new Place(id, proposed.beds().get(i).inYard(), pinned.contains(id)));
+        }
+        return places;
+    }
+
+    /**
+     * Pinned beds as they stand, every other bed as one of its making in the document or of its type, at its new place. A bed
+     * of the document keeps its code and name; paths are as the document's first.
+     */
+    private static ObjectNode document(JsonNode document, Garden garden, Garden proposed, Set<String> pinned) {
+        ObjectNode copy = document.deepCopy();
+        JsonNode before = document.path("beds");
+        ArrayNode beds = copy.putArray("beds");
+        Set<Integer> used = new HashSet<>();
+        Set<String> ids = new HashSet<>();
+        boolean own = garden.asking().wishes().beds().isEmpty();
+        for (Bed bed : proposed.beds()) {
+            int like = like(garden, bed, pinned, used, own);
+            boolean stays = pinned.contains(bed.id());
+            if (own || stays) used.add(like);
+            ObjectNode node = like >= 0 ? before.get(like).deepCopy() : copy.objectNode().put("type", bed.type());
+            String id = own || stays ? garden.beds().get(like).id() : bed.id();
+            if (!stays) {
+                if (!own) node.remove(List.of("name", "stage", "weekend"));
+                node.remove(List.of("turn", "mirror"));
+                ArrayNode at = node.putArray("at");
+                at.add(SizesJson.number(bed.placement().at().x()));
+                at.add(SizesJson.number(bed.placement().at().y()));
+                if (bed.placement().turnDeg() != 0) node.put("turn", SizesJson.number(bed.placement().turnDeg()));
+            }
+            node.put("id", id);
+            ids.add(id);
+            beds.add(node);
+        }
+        JsonNode style = document.path("paths").path(0);
+        ArrayNode paths = copy.putArray("paths");
+        for (GardenPath path : proposed.paths()) {
+            ObjectNode node = style.isObject() ? style.deepCopy() : copy.objectNode();
+            node.remove("name");
+            node.put("id", path.id());
+            ArrayNode line = node.putArray("line");
+            path.line().forEach(point -> line.addArray().add(SizesJson.number(point.x())).add(SizesJson.number(point.y())));
+            node.put("width", SizesJson.number(path.widthMm()));
+            paths.add(node);
+        }
+        return copy;
+    }
+
+    /** A bed of the document that is made as this one, -1 where there is none. */
+    private static int like(Garden garden, Bed bed, Set<String> pinned, Set<Integer> used, boolean own) {
+        for (int i = 0; i < garden.beds().size(); i++) {
+            Bed other = garden.beds().get(i);
+            boolean stays = pinned.contains(other.id());
+            if (stays ? other.id().equals(bed.id())
+                    : own && !used.contains(i) && other.type().equals(bed.type()) && other.outline().equals(bed.outline())
+                            && other.making().equals(bed.making()) && other.walls().withHidden(Set.of()).equals(bed.walls().withHidden(Set.of()))
+                            && other.planting().equals(bed.planting())) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

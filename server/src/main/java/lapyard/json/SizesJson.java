@@ -1,0 +1,143 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Spans;
+import lapyard.plan.Bed;
+import lapyard.plan.BedNames;
+import lapyard.plan.Garden;
+import lapyard.sizes.Resize;
+import lapyard.sizes.Side;
+import lapyard.sizes.SizeAnswer;
+import lapyard.sizes.SizesThatGive;
+import lapyard.words.Wording;
+
+/** What changed sizes save, in words and figures, each answer with the whole document that it would make. */
+public final class SizesJson {
+    private SizesJson() {}
+
+    private record Change(String text, List<String> beds, List<String> walls, String side, double byMm) {}
+
+    private record Answer(String text, List<Change> changes, double mm, BigDecimal total, BigDecimal saved, int boardsFewer, boolean proven) {}
+
+    private record Growth(String text, Change change, boolean most) {}
+
+    private record Shape(String currency, BigDecimal now, BigDecimal bound, boolean proven, boolean complete, String text, List<BigDecimal> bounds,
+            List<Growth> growth) {}
+
+    /** @param document that {@code garden} was read from */
+    public static ObjectNode of(JsonNode document, Garden garden, SizesThatGive given) {
+        Wording words = Wording.of(garden.imperial());
+        String currency = garden.terms().currency();
+        BigDecimal now = given.now().slip().total();
+        List<Growth> growth = given.growth().stream().map(one -> {
+            Change change = change(garden, one.change(), words);
+            return new Growth(capital(change.text()) + " at no cost" + (one.most() ? ", which is all that it may give" : ""), change, one.most());
+        }).toList();
+        ObjectNode json = Wire.of(new Shape(currency, now, given.bound(), given.proven(), given.complete(),
+                summary(given, currency), given.bounds(), growth));
+        ArrayNode front = json.putArray("front");
+        for (SizeAnswer one : given.front()) {
+            List<Change> changes = one.changes().stream().map(change -> change(garden, change, words)).toList();
+            int many = changes.size();
+            boolean proven = many <= given.bounds().size() && one.total().compareTo(given.bounds().get(many - 1)) == 0
+                    || one.total().compareTo(given.bound()) == 0;
+            String text = capital(String.join(", ", changes.stream().map(Change::text).toList())) + ": " + boards(one.boards()) + currency + " "
+                    + one.saved() + " less" + (many > 1 ? " in all" : "");
+            ObjectNode answer = Wire.of(new Answer(text, changes, one.mm(), one.total(), one.saved(), one.boards(), proven));
+            answer.set("garden", resized(document, garden, one.changes()));
+            front.add(answer);
+        }
+        return json;
+    }
+
+    private static String summary(SizesThatGive given, String currency) {
+        BigDecimal now = given.now().slip().total();
+        BigDecimal most = now.subtract(given.bound());
+        if (given.front().isEmpty()) {
+            return most.signum() == 0 ? "No size within what may give saves anything; that is proved."
+                    : "No change that saves was found. At most " + currency + " " + most + " could be saved.";
+        }
+        BigDecimal found = given.front().stream().map(SizeAnswer::saved).max(BigDecimal::compareTo).orElseThrow();
+        return given.proven() ? "No sizes within what may give save more than " + currency + " " + found + "; that is proved."
+                : currency + " " + found + " less was found. At most " + currency + " " + most + " could be saved.";
+    }
+
+    private static String boards(int fewer) {
+        if (fewer == 0) return "";
+        int many = Math.abs(fewer);
+        return many + (many == 1 ? " board " : " boards ") + (fewer > 0 ? "fewer, " : "more, ");
+    }
+
+    private static Change change(Garden garden, Resize change, Wording words) {
+        Side side = change.side();
+        List<String> ids = new ArrayList<>(new LinkedHashSet<>(side.parts().stream().map(part -> garden.beds().get(part.bed()).id()).toList()));
+        Bed first = garden.beds().get(side.parts().get(0).bed());
+        boolean width = side.parts().get(0).acrossX();
+        boolean less = change.byMm() < 0;
+        String name = BedNames.where(ids);
+        String by = words.length(Math.abs(change.byMm()));
+        String text = first.outline().sides() == 4
+                ? name + " " + by + " " + (width ? less ? "narrower" : "wider" : less ? "shallower" : "deeper")
+                : "walls " + String.join(", ", side.walls(garden.beds())) + " of " + name + " " + by + (less ? " shorter" : " longer");
+        return new Change(text, ids, side.walls(garden.beds()), width ? "width" : "depth", change.byMm());
+    }
+
+    private static String capital(String name) {
+        return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1);
+    }
+
+    /** The document with other sizes: a type's where all its beds change, else the bed's own. */
+    static ObjectNode resized(JsonNode document, Garden garden, List<Resize> changes) {
+        ObjectNode copy = document.deepCopy();
+        Garden changed = SizesThatGive.changed(garden, changes);
+        Set<String> types = new LinkedHashSet<>();
+        for (int i = 0; i < garden.beds().size(); i++) {
+            Bed was = garden.beds().get(i);
+            Outline is = changed.beds().get(i).outline();
+            if (is.equals(was.outline())) continue;
+            ObjectNode bed = (ObjectNode) copy.withArray("beds").get(i);
+            boolean own = bed.has("width") || bed.has("depth") || bed.has("walls") || bed.has("outline");
+            if (own || was.type().isEmpty()) {
+                size(bed, is);
+            } else if (types.add(was.type())) {
+                for (JsonNode type : copy.withArray("types")) {
+                    if (type.path("id").asText().equals(was.type())) size((ObjectNode) type, is);
+                }
+            }
+        }
+        return copy;
+    }
+
+    private static void size(ObjectNode bed, Outline outline) {
+        boolean sized = bed.has("width") || bed.has("depth");
+        if (sized && outline.sides() == 4) {
+            put(bed, "width", Spans.of(outline, true).get(0));
+            put(bed, "depth", Spans.of(outline, false).get(0));
+            return;
+        }
+        bed.remove(List.of("width", "depth", "walls"));
+        ArrayNode corners = bed.putArray("outline");
+        outline.corners().forEach(corner -> {
+            ArrayNode at = corners.addArray();
+            at.add(number(corner.x()));
+            at.add(number(corner.y()));
+        });
+    }
+
+    private static void put(ObjectNode bed, String field, double mm) {
+        bed.put(field, number(mm));
+    }
+
+    static BigDecimal number(double mm) {
+        BigDecimal tenths = BigDecimal.valueOf(Math.round(mm * 10), 1).stripTrailingZeros();
+        return tenths.scale() < 0 ? tenths.setScale(0) : tenths;
+    }
+}

@@ -1,0 +1,77 @@
+package lapyard.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Set;
+import lapyard.job.Gardens;
+import lapyard.job.Job;
+import lapyard.job.SearchMemory;
+import lapyard.layout.LaidOut;
+import lapyard.layout.LayOut;
+import lapyard.plan.Garden;
+import lapyard.sizes.SizeLook;
+import lapyard.sizes.SizesThatGive;
+import lapyard.working.Progress;
+import org.junit.jupiter.api.Test;
+
+/** Each answer's document is a garden that the reader takes and that costs what the answer says. */
+class AskedGardensJsonTest {
+    private static final String YARD = """
+            {"ground":{"outline":[[0,0],[12000,0],[12000,9000],[0,9000]],
+              "surfaces":[{"kind":"grass","outline":[[0,0],[12000,0],[12000,9000],[0,9000]]}],
+              "keepClear":[{"kind":"gate","hinge":[0,4000],"leaf":1000,"closed":90}]},
+             "give":{"width":[-60,0],"depth":[-60,0],"step":20,"inLine":false},
+             "types":[{"id":"T","width":2400,"depth":1200,"courses":2}],
+             "paths":[{"id":"P","line":[[600,4500],[9000,4500]],"layers":[{"material":"bark","depth":60}]}],
+             "beds":[{"id":"A","name":"Beans","type":"T","at":[800,6400]},{"id":"B","type":"T","at":[4800,6400]},
+                     {"id":"C","courses":2,"at":[800,800],"outline":[[0,0],[2500,0],[2500,1000],[1000,1000],[1000,2000],[0,2000]]},
+                     {"id":"D","courses":2,"at":[5000,800],"give":false,"walls":[{"length":1500},{"length":900},{"length":1500},{"length":900}]}]%s}""";
+
+    @Test
+    void sizesAreWrittenToTypesAndBeds() throws Exception {
+        JsonNode document = DocumentText.parse(YARD.formatted(""));
+        Garden garden = Gardens.garden(document.toString());
+        assertEquals(Set.of("A", "B", "C"), garden.asking().giving().byBed().keySet());
+        SizesThatGive given = SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(1), Progress.UNHEARD, new SearchMemory(20_000_000));
+        ObjectNode json = SizesJson.of(document, garden, given);
+        assertTrue(json.path("front").size() > 0, json::toString);
+        for (JsonNode answer : json.path("front")) {
+            Garden changed = Gardens.garden(answer.path("garden").toString());
+            assertEquals(new BigDecimal(answer.path("total").asText()), Job.prepare(changed).slip().total(), answer.path("text").asText());
+            assertEquals(changed.beds().get(0).outline(), changed.beds().get(1).outline(), "beds of a type stay alike");
+            assertEquals(garden.beds().get(3).outline(), changed.beds().get(3).outline());
+        }
+    }
+
+    @Test
+    void proposalsKeepCodesNamesAndWhatIsPinned() throws Exception {
+        JsonNode document = DocumentText.parse(YARD.formatted(",\"layOut\":{\"pinned\":[\"C\"],\"rank\":[\"cost\",\"beds\"]}"));
+        Garden garden = Gardens.garden(document.toString());
+        LaidOut laid = LayOut.of(garden, garden.asking().wishes(), new SearchMemory(20_000_000));
+        ObjectNode json = LayOutJson.of(document, garden, laid);
+        assertTrue(json.path("proposals").size() >= 3, json.path("text")::toString);
+        for (JsonNode proposal : json.path("proposals")) {
+            Garden made = Gardens.garden(proposal.path("garden").toString());
+            assertEquals(Set.of("A", "B", "C", "D"), Set.copyOf(made.beds().stream().map(bed -> bed.id()).toList()));
+            assertEquals(garden.beds().get(2).inYard(), made.beds().stream().filter(bed -> bed.id().equals("C")).findFirst().orElseThrow().inYard());
+            assertTrue(made.beds().stream().anyMatch(bed -> bed.name().equals("Beans")));
+            assertTrue(made.paths().stream().allMatch(path -> path.layers().get(0).item().equals("bark")));
+            assertEquals(new BigDecimal(proposal.path("figures").path("cost").asText()), Job.prepare(made).slip().total(), proposal.path("order").asText());
+        }
+    }
+
+    @Test
+    void whatCannotBeAskedIsRefusedByName() throws Exception {
+        for (String wrong : List.of("\"layOut\":{\"pinned\":[\"Z\"]}", "\"layOut\":{\"beds\":[{\"type\":\"Z\"}]}", "\"give\":{\"alike\":[[\"Z\"]]}",
+                "\"give\":{\"width\":[5,10]}")) {
+            Reading reading = GardenReader.read("{" + wrong + ",\"beds\":[{\"width\":2400,\"depth\":1200}]}");
+            assertInstanceOf(Reading.Refused.class, reading, wrong);
+        }
+    }
+}
