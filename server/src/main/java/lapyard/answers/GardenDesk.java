@@ -187,7 +187,7 @@ public final class GardenDesk implements Desk {
         return LayOutJson.of(tree, garden, LayOut.of(garden, garden.asking().wishes(), memory));
     }
 
-    private static Garden garden(String document, JsonNode tree) {
+    private Garden garden(String document, JsonNode tree) {
         Reading reading = reading(GivenDocument.of(document, tree));
         if (reading instanceof Reading.Read read) return read.garden();
         throw new Refused(reading.findings());
