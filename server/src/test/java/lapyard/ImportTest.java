@@ -29,26 +29,26 @@ class ImportTest {
             geometry      :
             catalogue     :
             order         : catalogue
-            cutting       : catalogue
-            sheets        : geometry catalogue
+            cutting       :
+            sheets        :
             plan          : geometry catalogue
             words         : plan geometry
-            construction  : plan geometry catalogue
-            fill          : construction plan geometry catalogue
+            construction  : plan geometry
+            fill          : construction plan
             standing      : construction plan geometry catalogue
             ground        : plan geometry
             stages        :
             weekends      : stages construction plan geometry
             loadin        : plan geometry catalogue
-            job           : weekends stages standing fill construction ground plan sheets cutting order catalogue geometry loadin
+            job           : weekends standing fill construction ground plan sheets cutting order catalogue geometry loadin
             sizes         : job plan geometry ground
             layout        : job plan geometry ground
             drawing       : geometry
             history       :
-            diagrams      : drawing geometry catalogue plan construction ground cutting sheets stages order loadin weekends words
-            json          : sizes layout job stages standing fill construction ground plan sheets cutting order catalogue geometry loadin weekends words
-            store         : json plan
-            prints        : geometry working ground job diagrams drawing plan catalogue cutting sheets order construction loadin weekends words
+            diagrams      : drawing geometry catalogue plan construction ground cutting sheets order loadin weekends words
+            json          : sizes layout job stages standing construction ground plan sheets cutting order catalogue geometry loadin weekends words
+            store         :
+            prints        : geometry working ground job diagrams drawing plan catalogue cutting order construction words
             answers       : sizes layout prints json job drawing plan order words
             rest          : answers history prints store json diagrams drawing plan words
             cli           : answers prints rest store json job drawing plan order words
@@ -72,6 +72,20 @@ class ImportTest {
             }
         }
         assertEquals(List.of(), wrong.stream().distinct().toList());
+    }
+
+    /** An edge that nobody uses allows what nobody meant. */
+    @Test
+    void everyEdgeOfTheTableIsUsed() throws IOException {
+        Map<String, Set<String>> unused = table();
+        for (Path file : sources()) {
+            Matcher used = IMPORT.matcher(Files.readString(file).replaceAll("(?m)^package .*$", ""));
+            while (used.find()) {
+                unused.getOrDefault(packageOf(file), new TreeSet<>()).remove(used.group(1));
+            }
+        }
+        unused.values().removeIf(Set::isEmpty);
+        assertEquals(Map.of(), unused);
     }
 
     @Test
