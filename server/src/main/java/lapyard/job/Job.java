@@ -5,12 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import lapyard.construction.BedWork;
 import lapyard.ground.Clashes;
-import lapyard.ground.GroundSheet;
 import lapyard.job.JobSheet.BedSheet;
-import lapyard.job.JobSheet.PathSheet;
-import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Slip;
 import lapyard.order.SlipLine;
 import lapyard.plan.Fact;
@@ -53,44 +51,51 @@ public final class Job {
      */
     public static JobSheet prepare(Garden given, Function<String, Progress> progress, SearchMemory memory) {
         Costing costing = Costing.of(given, new Looking(given.goods().search(), progress, memory));
-        Garden garden = costing.garden();
-        GroundSheet ground = costing.ground();
+        Abandonable.check();
+        List<BedSheet> beds = judged(costing);
+        Abandonable.check();
+        JobSheet sheet = new JobSheet(
+                costing.garden(), costing.ground(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings(),
+                costing.rolls().materials(), costing.slip(), timed(costing, beds), List.of(), costing.leftOut());
+        return sheet.with(FindingList.settled(findings(costing, sheet), costing.garden().accepted()));
+    }
+
+    /** The beds as costed, each with whether it would stand. */
+    private static List<BedSheet> judged(Costing costing) {
         List<BedWork> works = costing.works();
-        List<PathSheet> paths = costing.paths();
-        Timber timber = costing.timber();
-        Bearers bearers = costing.bearers();
-        RollGoods rolls = costing.rolls();
-        Slip slip = costing.slip();
-        boolean leftOut = costing.leftOut();
-        List<Finding> snags = new ArrayList<>(costing.findings());
-        List<SectionCutting> offered = costing.offered().cuttings();
-        Abandonable.check();
-        Map<String, Standing> standing = Stands.of(garden, works, offered);
-        List<BedSheet> beds = new ArrayList<>();
-        for (int i = 0; i < works.size(); i++) {
-            beds.add(new BedSheet(works.get(i), costing.amounts().get(i), standing.get(works.get(i).bed().id())));
-        }
-        snags.addAll(Lifts.findings(garden, JobSheet.lifting(garden), works, timber.cuttings()));
-        snags.addAll(Stands.findings(standing.values()));
-        snags.addAll(Sealing.findings(garden, works, offered));
-        snags.addAll(timber.findings());
-        snags.addAll(bearers.findings());
-        snags.addAll(rolls.findings());
+        Map<String, Standing> standing = Stands.of(costing.garden(), works, costing.offered().cuttings());
+        return IntStream.range(0, works.size())
+                .mapToObj(i -> new BedSheet(works.get(i), costing.amounts().get(i), standing.get(works.get(i).bed().id())))
+                .toList();
+    }
+
+    /** The work of these beds and of the paths, laid over days. */
+    private static Weekends timed(Costing costing, List<BedSheet> beds) {
+        return Building.weekends(costing.garden(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings());
+    }
+
+    /** What is found at each step, in the order of the steps. */
+    private static List<Finding> findings(Costing costing, JobSheet sheet) {
+        Garden garden = costing.garden();
+        List<BedWork> works = costing.works();
+        List<Finding> found = new ArrayList<>(costing.findings());
+        found.addAll(Lifts.findings(garden, JobSheet.lifting(garden), works, costing.timber().cuttings()));
+        found.addAll(Stands.findings(sheet.beds().stream().map(BedSheet::standing).toList()));
+        found.addAll(Sealing.findings(garden, works, costing.offered().cuttings()));
+        found.addAll(costing.timber().findings());
+        found.addAll(costing.bearers().findings());
+        found.addAll(costing.rolls().findings());
         if (garden.terms().wayIn().given()) {
-            snags.addAll(Loads.of(garden, slip, rolls.materials()).findings());
+            found.addAll(Loads.of(garden, costing.slip(), costing.rolls().materials()).findings());
         }
-        snags.addAll(aboutPrices(garden, slip));
-        Abandonable.check();
-        garden.paths().stream().filter(path -> path.layers().isEmpty()).forEach(path -> snags.add(bare(path)));
-        Weekends weekends = Building.weekends(garden, beds, paths, timber.cuttings(), bearers.cuttings());
-        snags.addAll(weekends.findings());
-        JobSheet sheet = new JobSheet(garden, ground, beds, paths, timber.cuttings(), bearers.cuttings(), rolls.materials(), slip, weekends,
-                List.of(), leftOut);
+        found.addAll(aboutPrices(garden, costing.slip()));
+        garden.paths().stream().filter(path -> path.layers().isEmpty()).forEach(path -> found.add(bare(path)));
+        found.addAll(sheet.weekends().findings());
         if (!garden.people().tally().isEmpty()) {
-            snags.addAll(Rest.of(sheet).findings());
+            found.addAll(Rest.of(sheet).findings());
         }
-        snags.addAll(Buying.of(sheet).findings(garden));
-        return sheet.with(FindingList.settled(snags, garden.accepted()));
+        found.addAll(Buying.of(sheet).findings(garden));
+        return found;
     }
 
     /** A path that is drawn and made of nothing costs nothing, which nobody should take for its price. */
