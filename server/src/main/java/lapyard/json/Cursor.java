@@ -12,8 +12,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.geometry.Point;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /**
  * One object of the document while it is read. It remembers which fields were asked for, so that the others
@@ -287,9 +291,44 @@ final class Cursor {
         for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
             String name = names.next();
             if (!known.contains(name)) {
-                stop(cut(name), "is not a field that can stand here", "take it out, or use one of " + String.join(", ", known));
+                Finding unknown = Finding.of(FindingKind.FIELD_UNKNOWN, Place.field(inner(cut(name)))).with("name", Fact.name(cut(name)));
+                notes.findings.add(nearest(name).map(near -> unknown.way(WayKind.DID_YOU_MEAN, Fact.name(near)))
+                        .orElseGet(() -> unknown.way(WayKind.TAKE_OUT)));
             }
         }
+    }
+
+    /** The known field that is spelt most like this one, if it is at most a third of its letters off. */
+    private Optional<String> nearest(String name) {
+        String best = null;
+        int least = Math.max(1, name.length() / 3) + 1;
+        for (String one : known) {
+            int off = lettersOff(name.toLowerCase(Locale.ROOT), one.toLowerCase(Locale.ROOT));
+            if (off < least) {
+                least = off;
+                best = one;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** Fewest letters to add, drop or change between two words (Levenshtein, 1966). */
+    static int lettersOff(String one, String other) {
+        int[] row = new int[other.length() + 1];
+        for (int j = 0; j < row.length; j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= one.length(); i++) {
+            int corner = row[0];
+            row[0] = i;
+            for (int j = 1; j < row.length; j++) {
+                int above = row[j];
+                int change = corner + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
+                row[j] = Math.min(change, Math.min(above, row[j - 1]) + 1);
+                corner = above;
+            }
+        }
+        return row[other.length()];
     }
 
     void stop(String field, String text, String... ways) {

@@ -94,7 +94,7 @@ public record Finding(FindingKind kind, Weight weight, Place place, Map<String, 
         return by.map(Fact::amount);
     }
 
-    /** Wording that still stands where it was found; goes once every package gives a kind. */
+    /** A fault of the document as its reader words it, which speaks of fields and brackets and not of a garden. */
     public static Finding stop(String where, String text, Amount amount, String... ways) {
         return said(Weight.STOP, where, text, amount, ways);
     }

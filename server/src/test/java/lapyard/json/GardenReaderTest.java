@@ -142,7 +142,7 @@ class GardenReaderTest {
             {"beds":[{"width":2400,"depth":1200,"walls":[]}]}          | bed A, outline        | more than one way
             {"beds":[{"width":2400,"depth":1200,"courses":0}]}         | bed A, courses        | 0 is under 1
             {"beds":[{"width":2400,"depth":1200,"courses":2.5}]}       | bed A, courses        | finer than 1
-            {"beds":[{"width":2400,"depth":1200,"colour":"red"}]}      | bed A, colour         | is not a field
+            {"beds":[{"width":2400,"depth":1200,"colour":"red"}]}      | bed A, colour         | Unknown field
             {"beds":[{"width":2400,"depth":1200,"section":"9x9"}]}     | bed A, section        | not in the catalogue
             {"beds":[{"width":2400,"depth":1200,"type":"Q"}]}          | bed A, type           | not among the types
             {"beds":[{"width":2400,"depth":1200,"seen":["E"]}]}        | bed A, seen           | there is no wall "E"
@@ -150,7 +150,7 @@ class GardenReaderTest {
             {"beds":[{"id":"<b>","width":2400,"depth":1200}]}          | bed 1, id             | cannot be written on a timber
             {"beds":{}}                                                | beds                  | needs a list
             {"beds":[7]}                                               | bed 1                 | needs an object
-            {"bed":[]}                                                 | bed                   | is not a field
+            {"bed":[]}                                                 | bed                   | Unknown field
             {"format":2,"beds":[]}                                     | format                | format 2 is not known here
             {"currency":"XQZ","beds":[]}                               | currency              | is no ISO 4217 code
             {"beds":[{"walls":[{"length":3000},{"length":1500},{"length":2916},{"length":1500}]}]} | bed A, walls | does not close by 84
