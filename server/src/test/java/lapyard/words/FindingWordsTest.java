@@ -3,8 +3,13 @@ package lapyard.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -28,6 +33,24 @@ class FindingWordsTest {
             wanted.add("way." + way.code());
         }
         assertEquals(lines(wanted), lines(Template.keys()));
+    }
+
+    /** {@code -Dlapyard.approve=true} writes the table anew. */
+    @Test
+    void theDocsListEveryKindWithItsMeaning() throws IOException {
+        StringBuilder table = new StringBuilder("# Findings\n\nEvery kind of finding by its `kind`, the most serious first within its concern. STOP must be solved,"
+                + " SNAG asks for a look,\nNOTE is for information; the weight is the usual one. Written by `FindingWordsTest`.\n\n"
+                + "| kind | concern | weight | meaning | alike ones |\n| --- | --- | --- | --- | --- |\n");
+        Arrays.stream(FindingKind.values())
+                .sorted(Comparator.comparing(FindingKind::concern))
+                .forEach(kind -> table.append("| `").append(kind.code()).append("` | ").append(kind.concern().name().toLowerCase(Locale.ROOT)).append(" | ")
+                        .append(kind.weight()).append(" | ").append(Template.find(kind.code() + ".means").orElseThrow()).append(" | ")
+                        .append(kind.merges() ? "in one line" : "each by itself").append(" |\n"));
+        Path file = Path.of("../docs/findings.md");
+        if (Boolean.getBoolean("lapyard.approve")) {
+            Files.writeString(file, table);
+        }
+        assertEquals(table.toString(), Files.readString(file));
     }
 
     @Test
