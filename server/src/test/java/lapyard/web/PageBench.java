@@ -61,7 +61,28 @@ final class PageBench {
             page.show(id);
             frames(browser, false, "nothing carried");
             frames(browser, true, "one of " + BEDS + " beds carried");
+            zoomed(browser);
+            slow(page, browser, "village-hall");
         }
+    }
+
+    /** Frames while 200 beds are zoomed by the wheel, a part of a notch a frame. */
+    private static void zoomed(Browser browser) {
+        List<?> between = (List<?>) browser.driver.executeAsyncScript("const [frames, done] = arguments; const yard = document.querySelector('lap-yard'); const between = []; let last = null;"
+                + "const frame = now => { if (last !== null) between.push(now - last); last = now; if (between.length >= frames) return done(between);"
+                + " yard.svg.dispatchEvent(new WheelEvent('wheel', { deltaY: Math.floor(between.length / 20) % 2 ? 30 : -30, clientX: 600, clientY: 400, bubbles: true, cancelable: true }));"
+                + " requestAnimationFrame(frame); }; requestAnimationFrame(frame);", FRAMES);
+        System.out.printf("%d beds zoomed: between frames %s%n", BEDS, spread(between));
+    }
+
+    /** A phone's first visit at 1.6 Mbit/s and 150 ms, nothing kept. */
+    private static void slow(Page page, Browser browser, String id) {
+        browser.driver.executeCdpCommand("Network.enable", Map.of());
+        browser.driver.executeCdpCommand("Network.setCacheDisabled", Map.of("cacheDisabled", true));
+        browser.driver.executeCdpCommand("Network.setBypassServiceWorker", Map.of("bypass", true));
+        browser.driver.executeCdpCommand("Network.emulateNetworkConditions", Map.of("offline", false, "latency", 150, "downloadThroughput", 200_000, "uploadThroughput", 93_750));
+        browser.size(390, 844, true);
+        ready(page, browser, id, "1.6 Mbit/s and 150 ms, a phone");
     }
 
     private static void wire(Browser browser) {

@@ -15,6 +15,12 @@ import org.openqa.selenium.interactions.Actions;
 class PlacesIT {
     private static final String SHOWN = "return [...document.querySelectorAll('.place')].filter(one => one.checkVisibility()).map(one => one.dataset.place).join()";
 
+    /** What a wet glove would miss: a number's working and a drawn piece are as large as their line and their board. */
+    private static final String SMALL = "return [...document.querySelectorAll('#page button, #page a, #page input, #page select, #page textarea, #page summary')]"
+            + ".filter(one => one.checkVisibility({ visibilityProperty: true }) && !one.matches('.number, .cut, [type=range], [data-key=gardens]'))"
+            + ".filter(one => { const tick = one.type === 'checkbox'; const box = (tick ? one.closest('label') : one).getBoundingClientRect();"
+            + " return box.height < 43.5 || !tick && one.matches('input, select, textarea') && parseFloat(getComputedStyle(one).fontSize) < 16; }).map(one => one.outerHTML.slice(0, 90)).slice(0, 3).join()";
+
     private static final String ALL = "return document.querySelector('table-rail').places.all.map(one => one.key + ':' + (one.table ?? '')).join()";
 
     /** Every place that is there, in its order. */
@@ -87,6 +93,7 @@ class PlacesIT {
                 assertEquals((long) screen[0], browser.js("return document.documentElement.scrollWidth"), key);
                 double width = ((Number) browser.js("return document.querySelector('[data-place=\"' + arguments[0] + '\"]').getBoundingClientRect().width", key)).doubleValue();
                 assertTrue(width >= 320, key + " is " + width + " wide");
+                assertEquals("", browser.js(SMALL), key + " has targets under 44 px or fields under 16 px");
                 assertEquals("", browser.js("const all = document.querySelector('[data-place=\"' + arguments[0] + '\"]'); return [all, ...all.querySelectorAll('*')].filter(one => one.checkVisibility()"
                         + " && !one.closest('svg, input, select') && one.scrollWidth > one.clientWidth + 1 && !['auto', 'scroll', 'hidden'].includes(getComputedStyle(one).overflowX) && getComputedStyle(one).display !== 'inline')"
                         + ".map(one => one.outerHTML.slice(0, 120)).slice(0, 2).join()", key), key + " is wider than the phone");

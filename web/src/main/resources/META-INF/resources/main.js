@@ -55,16 +55,20 @@ let news = null;
 
 const wanted = () => decodeURIComponent(location.hash.slice(1));
 
+/** Where gardens are kept on this side. */
+const kept = { local: localStorage, session: sessionStorage, last };
+
 async function open(id) {
   try {
-    let gardens = await listed();
+    const [all, early] = await Promise.all([listed(), id ? Garden.open(api, id, kept).catch(() => null) : null]);
+    let gardens = all;
     if (!gardens.length) {
       await api.create(FIRST);
       gardens = await api.gardens();
     }
     const known = [id, localStorage.getItem(OPENED), SMALL].find(one => gardens.some(garden => garden.id === one));
     const first = known ?? gardens[0].id;
-    const next = await Garden.open(api, first, { local: localStorage, session: sessionStorage, last });
+    const next = early?.id === first ? early : await Garden.open(api, first, kept);
     garden?.close();
     garden = next;
     history.replaceState(null, '', `#${encodeURIComponent(first)}`);

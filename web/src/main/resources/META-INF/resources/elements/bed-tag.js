@@ -107,7 +107,7 @@ export class BedTag extends GardenElement {
     if (!whole) return;
     const own = onScreen(whole);
     const ground = this.yard.getBoundingClientRect();
-    const gaps = [...this.parentNode.querySelectorAll('.gap-field')].map(field => field.getBoundingClientRect())
+    const gaps = [...this.parentNode.querySelectorAll('.gap-field, yard-tools')].map(field => field.getBoundingClientRect())
       .map(box => ({ left: box.left - ground.left, right: box.right - ground.left, top: box.top - ground.top, bottom: box.bottom - ground.top }));
     const others = bedsOf(plan).filter(bed => !choice.has(bed.id)).map(bed => onScreen(bounds(bed.outline)));
     const [w, t] = [this.offsetWidth, this.offsetHeight];

@@ -69,10 +69,19 @@ export class LapGround extends GardenElement {
     if (way === 'drawn') {
       this.#outline = countField({ label: 'Corners', mode: 'text', key: 'ground outline', hint: '0, 0; 12000, 0; 12000, 9000', read: text => readPlaces(text, 3) });
       this.#outline.addEventListener('count', event => this.garden.plans.run(put(['ground', 'outline'], event.detail)));
-      return [this.#outline];
+      return [this.#outline, h('button', { type: 'button', 'data-key': 'draw outline', onclick: () => this.#drawOutline() }, 'Draw the outline'),
+        h('p.hint', {}, 'Press corner by corner, or type each length and its way. While this place is open the corners can be dragged.')];
     }
     const sub = (key, title) => [h('h3', {}, title), this.#form(key)];
     return [...sub('base', OBJECTS.base.title), ...sub(way === 'walk' ? 'walk' : 'corners', LISTS[way === 'walk' ? 'walk' : 'corners'].title), ...sub('checks', LISTS.checks.title)];
+  }
+
+  async #drawOutline() {
+    const points = await this.yard.draw({ as: 'outline', name: 'The yard' });
+    if (!points) return;
+    this.garden.plans.run(put(['ground', 'outline'], points));
+    this.yard.wholeYard();
+    this.say('The yard is drawn.');
   }
 
   /** What the engine says to a section. */

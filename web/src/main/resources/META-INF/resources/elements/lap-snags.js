@@ -37,6 +37,7 @@ export class LapSnags extends GardenElement {
     const shownSnags = this.#all ? snags : snags.slice(0, few);
     this.rebuild(
       snags.length ? null : h('p.hint', {}, 'Nothing is in the way.'),
+      snags.length && this.garden.reckoning.sheet?.caution ? h('p.hint', {}, this.garden.reckoning.sheet.caution) : null,
       h('ul', {}, shownSnags.map((snag, i) => this.#snag(snag, i))),
       snags.length > few ? h('button.quiet', {
         type: 'button', 'data-key': 'all', 'aria-expanded': String(this.#all),
@@ -70,6 +71,7 @@ export class LapSnags extends GardenElement {
           },
         }, ...text)
         : h('p', {}, ...text),
+      snag.list?.length ? h('details.alike', {}, h('summary', { 'data-key': `alike ${i}` }, `All ${snag.list.length}`), h('ul', {}, snag.list.map(one => h('li.one', {}, h('strong', {}, one.where), ` ${one.text}`)))) : null,
       this.#accepting(snag, i));
   }
 

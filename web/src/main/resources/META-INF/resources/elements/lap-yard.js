@@ -72,8 +72,8 @@ export class LapYard extends GardenElement {
       patterns(), this.#house, this.#world);
     this.replaceChildren(this.svg, s('svg.tapes', { 'aria-hidden': 'true', focusable: 'false' }, this.#screen, this.#gaps));
     this.#beds = new DrawnBeds(beds, this.svg);
-    this.camera = new Camera({ svg: this.svg, world: this.#world, frame: () => this.frame, bounds: () => boundsOf(this.garden.plan),
-      looked: () => this.#looked(), rested: view => this.#rested(view) });
+    this.camera = new Camera({ svgs: [...this.children], world: this.#world, frame: () => this.frame, bounds: () => boundsOf(this.garden.plan),
+      looked: () => this.dispatchEvent(new Event('viewed')), rested: view => this.#rested(view) });
     this.follow([this.garden.plans, this.garden.choice, this.garden.reckoning], () => this.render());
     const resized = new ResizeObserver(() => this.#resized());
     resized.observe(this);
@@ -265,13 +265,9 @@ export class LapYard extends GardenElement {
     for (const [name, value] of Object.entries({ x: -wide, y: house, width: 3 * wide, height: Math.max(2 * high - house, 0) })) {
       this.#house.setAttribute(name, value);
     }
-  }
-
-  #looked() {
-    const { view, frame } = this;
+    const { frame } = this;
     this.#screen.replaceChildren(...drawnTapes(view, frame, boundsOf(this.garden.plan), this.units), this.#north(frame), drawnScale(view, frame, this.units));
     if (!this.carried) this.#gaps.replaceChildren(...this.#atRest());
-    this.dispatchEvent(new Event('viewed'));
   }
 
   lengthText(mm) { return shown(Math.round(mm), this.units); }

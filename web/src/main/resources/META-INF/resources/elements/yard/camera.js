@@ -27,12 +27,12 @@ export class Camera {
 
   /**
    * @param {object} parts
-   * @param {SVGSVGElement} parts.svg the drawing
+   * @param {SVGSVGElement[]} parts.svgs the drawing and what lies over it
    * @param {SVGGElement} parts.world what is drawn in yard millimetres
    * @param {() => object} parts.frame the part of the element that nothing covers, pixels
    * @param {() => import('../../geometry/outline.js').Bounds} parts.bounds of the yard
-   * @param {() => void} parts.looked runs at every look
-   * @param {(view: object) => void} parts.rested runs when the drawing was drawn afresh
+   * @param {() => void} parts.looked runs at every look: nothing dear may hang on it
+   * @param {(view: object) => void} parts.rested runs when the drawing is to be drawn afresh
    */
   constructor(parts) { this.#parts = parts; }
 
@@ -103,7 +103,8 @@ export class Camera {
   #passing(view) {
     this.#set(view, false);
     const scale = view.k / this.#drawn.k;
-    this.#parts.svg.style.transform = `translate(${view.x - scale * this.#drawn.x}px, ${view.y - scale * this.#drawn.y}px) scale(${scale})`;
+    const moved = `translate(${view.x - scale * this.#drawn.x}px, ${view.y - scale * this.#drawn.y}px) scale(${scale})`;
+    for (const svg of this.#parts.svgs) svg.style.transform = moved;
     clearTimeout(this.#resting);
     this.#resting = setTimeout(() => this.#rest(), REST);
     this.#parts.looked();
@@ -113,7 +114,7 @@ export class Camera {
     clearTimeout(this.#resting);
     const { view } = this;
     this.#drawn = view;
-    this.#parts.svg.style.transform = '';
+    for (const svg of this.#parts.svgs) svg.style.transform = '';
     this.#parts.world.setAttribute('transform', `translate(${view.x} ${view.y}) scale(${view.k})`);
     this.#parts.rested(view);
     this.#parts.looked();
