@@ -37,6 +37,7 @@ final class Pictures {
                 page.show(GARDEN);
                 page.chooses("C");
                 take(browser, into.resolve(phone ? "bed-phone.webp" : "bed.webp"));
+                PlacesIT.opens(browser, "courses");
                 browser.click("[data-key=\"course 1\"]");
                 browser.until("no ring", "return Boolean(document.querySelector('.timber.lifted'))");
                 Thread.sleep(500);

@@ -95,7 +95,7 @@ class PlacesIT {
                 assertTrue(width >= 320, key + " is " + width + " wide");
                 assertEquals("", browser.js(SMALL), key + " has targets under 44 px or fields under 16 px");
                 assertEquals("", browser.js("const all = document.querySelector('[data-place=\"' + arguments[0] + '\"]'); return [all, ...all.querySelectorAll('*')].filter(one => one.checkVisibility()"
-                        + " && !one.closest('svg, input, select') && one.scrollWidth > one.clientWidth + 1 && !['auto', 'scroll', 'hidden'].includes(getComputedStyle(one).overflowX) && getComputedStyle(one).display !== 'inline')"
+                        + " && !one.closest('svg, input, select') && one.scrollWidth > one.clientWidth + 2 && !['auto', 'scroll', 'hidden'].includes(getComputedStyle(one).overflowX) && getComputedStyle(one).display !== 'inline')"
                         + ".map(one => one.outerHTML.slice(0, 120)).slice(0, 2).join()", key), key + " is wider than the phone");
             }
             browser.click("[data-key=\"table yard\"]");
