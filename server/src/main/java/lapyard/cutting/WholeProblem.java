@@ -155,59 +155,24 @@ final class WholeProblem {
         }
     }
 
-    /** The same boards for other amounts of the same items; limits that held for the larger demand still hold. */
-    private WholeProblem(WholeProblem other, int[] smallerDemand) {
-        weight = other.weight;
-        demand = smallerDemand;
-        itemFaces = other.itemFaces;
+    /** The same saw and stock for other items and boards. */
+    private WholeProblem(
+            WholeProblem other, int[] weight, int[] demand, int[] itemFaces, long[] uncutCost, int[] supply, long mostBoards) {
+        this.weight = weight;
+        this.demand = demand;
+        this.itemFaces = itemFaces;
+        this.uncutCost = uncutCost;
+        this.supply = supply;
+        this.mostBoards = mostBoards;
         itemDemands = other.itemDemands;
         capacity = other.capacity;
-        supply = other.supply;
         stockFaces = other.stockFaces;
         price = other.price;
         cost = other.cost;
         stockBoards = other.stockBoards;
         priceUnit = other.priceUnit;
         boardWeight = other.boardWeight;
-        mostBoards = other.mostBoards;
-        uncutCost = other.uncutCost;
         micronsAUnit = other.micronsAUnit;
-    }
-
-    /** One more item, any face, of this weight, wanted once; boards as given. */
-    private WholeProblem(WholeProblem other, int extra, int at, int[] boards) {
-        int n = other.items();
-        weight = new int[n + 1];
-        demand = new int[n + 1];
-        itemFaces = new int[n + 1];
-        uncutCost = new long[n + 1];
-        for (int i = 0; i < n; i++) {
-            int to = i < at ? i : i + 1;
-            weight[to] = other.weight[i];
-            demand[to] = other.demand[i];
-            itemFaces[to] = other.itemFaces[i];
-            uncutCost[to] = other.uncutCost[i];
-        }
-        weight[at] = extra;
-        demand[at] = 1;
-        itemDemands = other.itemDemands;
-        capacity = other.capacity;
-        supply = boards;
-        stockFaces = other.stockFaces;
-        price = other.price;
-        cost = other.cost;
-        stockBoards = other.stockBoards;
-        priceUnit = other.priceUnit;
-        boardWeight = other.boardWeight;
-        mostBoards = other.mostBoards + 1;
-        micronsAUnit = other.micronsAUnit;
-        long buyable = Long.MAX_VALUE;
-        for (int j = 0; j < stocks(); j++) {
-            if (supply[j] == UNLIMITED && holds(j, at)) buyable = Math.min(buyable, cost[j]);
-        }
-        long most = 1;
-        for (long each : uncutCost) most = Math.max(most, each);
-        uncutCost[at] = buyable == Long.MAX_VALUE ? most : buyable;
     }
 
     /** Where an item of this weight stands among those that any face serves. */
@@ -219,11 +184,38 @@ final class WholeProblem {
 
     /** The same job with a rest of this weight to be left on one of the boards, as an item at {@link #place}. */
     WholeProblem leaving(int extra, int[] boards) {
-        return new WholeProblem(this, extra, place(extra), boards);
+        int at = place(extra);
+        return new WholeProblem(
+                this, with(weight, at, extra), with(demand, at, 1), with(itemFaces, at, 0), uncutWith(extra, at, boards), boards,
+                mostBoards + 1);
     }
 
+    /** The same boards for other amounts of the same items; limits that held for the larger demand still hold. */
     WholeProblem withDemand(int[] smallerDemand) {
-        return new WholeProblem(this, smallerDemand.clone());
+        return new WholeProblem(this, weight, smallerDemand.clone(), itemFaces, uncutCost, supply, mostBoards);
+    }
+
+    private static int[] with(int[] all, int at, int one) {
+        int[] more = new int[all.length + 1];
+        System.arraycopy(all, 0, more, 0, at);
+        more[at] = one;
+        System.arraycopy(all, at, more, at + 1, all.length - at);
+        return more;
+    }
+
+    /** Uncut, the rest costs what the cheapest board costs that can be bought for it, else what the dearest item does. */
+    private long[] uncutWith(int extra, int at, int[] boards) {
+        long buyable = Long.MAX_VALUE;
+        for (int j = 0; j < stocks(); j++) {
+            if (boards[j] == UNLIMITED && capacity[j] >= extra) buyable = Math.min(buyable, cost[j]);
+        }
+        long most = 1;
+        for (long each : uncutCost) most = Math.max(most, each);
+        long[] more = new long[uncutCost.length + 1];
+        System.arraycopy(uncutCost, 0, more, 0, at);
+        more[at] = buyable == Long.MAX_VALUE ? most : buyable;
+        System.arraycopy(uncutCost, at, more, at + 1, uncutCost.length - at);
+        return more;
     }
 
     int items() {

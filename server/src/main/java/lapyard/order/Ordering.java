@@ -35,25 +35,6 @@ public final class Ordering {
     private Ordering() {}
 
     /**
-     * @param code ISO 4217, three letters
-     * @throws IllegalArgumentException for a code that is not in ISO 4217 or names no money that is counted in decimals
-     */
-    public static CurrencyUnit currency(String code) {
-        String way = "; give the three letters of ISO 4217, for example GBP or EUR";
-        if (code == null || !code.matches("[A-Z]{3}")) {
-            throw new IllegalArgumentException("\"" + code + "\" is no currency code" + way);
-        }
-        CurrencyUnit unit = CurrencyUnit.registeredCurrencies().stream()
-                .filter(known -> known.getCode().equals(code))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("currency " + code + " is not in ISO 4217" + way));
-        if (unit.isPseudoCurrency()) {
-            throw new IllegalArgumentException("currency " + code + " is not money to buy with" + way);
-        }
-        return unit;
-    }
-
-    /**
      * The cheapest mix of packs that covers the garden's need, and what each bed alone would cost. Ties go to the
      * least left over, then the fewest packs, then what the catalogue names first. Packs without a price are passed
      * over while others have one; where none has, the line says how many of the pack that leaves least over, unpriced.

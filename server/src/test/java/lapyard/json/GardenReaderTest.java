@@ -137,6 +137,8 @@ class GardenReaderTest {
             {"beds":[{"width":"2.4 m","depth":1200}]}                  | bed A, width          | needs a number of mm, has the text "2.4 m"
             {"beds":[{"width":2400.25,"depth":1200}]}                  | bed A, width          | finer than 0.1 mm
             {"beds":[{"width":2400,"depth":1200,"stage":1,"weekend":2}]} | bed 1, stage        | is the number 1, and its old name weekend is the number 2
+            {"currency":"ZZZ"}                                         | currency              | is no ISO 4217 code
+            {"currency":"XAU"}                                         | currency              | is no money that goods are paid in
             {"beds":[{"width":2400}]}                                  | bed A, depth          | is missing
             {"beds":[{}]}                                              | bed A, outline        | is missing
             {"beds":[{"width":2400,"depth":1200,"walls":[]}]}          | bed A, outline        | more than one way

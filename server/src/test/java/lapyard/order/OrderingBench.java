@@ -25,7 +25,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class OrderingBench {
-    private static final CurrencyUnit GBP = Ordering.currency("GBP");
+    private static final CurrencyUnit GBP = CurrencyUnit.of("GBP");
 
     private final PackGoods tins = OrderingTest.goods(
             "oil",

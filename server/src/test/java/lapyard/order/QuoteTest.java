@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class QuoteTest {
-    private static final CurrencyUnit GBP = Ordering.currency("GBP");
+    private static final CurrencyUnit GBP = CurrencyUnit.of("GBP");
 
     /** Worked by hand: 1000 / 0.85 = 1176.470..., not 1000 x 1.15 = 1150.00. */
     @ParameterizedTest(name = "{0} at {1} % of the price: {2}")
@@ -65,7 +65,7 @@ class QuoteTest {
 
     @Test
     void twoCurrenciesHaveNoDifference() {
-        Slip other = Ordering.slip(Ordering.currency("EUR"), List.of(), false);
+        Slip other = Ordering.slip(CurrencyUnit.of("EUR"), List.of(), false);
         assertThrows(IllegalArgumentException.class, () -> Variation.between(slip(1, "0", false), other));
     }
 }

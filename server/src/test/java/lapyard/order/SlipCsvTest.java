@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SlipCsvTest {
-    private static final CurrencyUnit GBP = Ordering.currency("GBP");
+    private static final CurrencyUnit GBP = CurrencyUnit.of("GBP");
 
     @Test
     void theSlipIsAHeaderItsLinesAndATotal() {

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class SupplierChoiceTest {
-    private static final CurrencyUnit GBP = Ordering.currency("GBP");
+    private static final CurrencyUnit GBP = CurrencyUnit.of("GBP");
 
     static LongStream seeds() {
         return LongStream.range(0, 300);
