@@ -59,9 +59,9 @@ test('a longer look asks for the plan with a long search and tells how far it is
   await look.begin({ name: 'x' });
   equal(api.heard, [['garden', { name: 'x', search: 'long' }]]);
   equal(standings, [['looking', 0], ['looking', 1], ['looking', 1], ['ended', 1]]);
-  equal([look.slip.total, look.stopped], ['9.00', false]);
+  equal([look.result.total, look.stopped], ['9.00', false]);
   look.forget();
-  equal([look.standing, look.slip], ['none', null]);
+  equal([look.standing, look.result], ['none', null]);
 });
 
 test('told to stop it ends with what was found by then', async () => {
@@ -69,7 +69,7 @@ test('told to stop it ends with what was found by then', async () => {
   let look;
   look = new LongLook(api, async () => { await look.stop(); });
   await look.begin({ name: 'x' });
-  equal([look.standing, look.stopped, look.slip.total, api.heard[1]], ['ended', true, '9.00', ['stop', 's']]);
+  equal([look.standing, look.stopped, look.result.total, api.heard[1]], ['ended', true, '9.00', ['stop', 's']]);
 });
 
 test('let go while it looks, it is stopped and says nothing more', async () => {

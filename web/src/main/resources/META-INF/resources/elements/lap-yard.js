@@ -15,7 +15,7 @@ import { layLabels } from './yard/labels.js';
 import { patterns, scalePatterns } from './yard/patterns.js';
 import { YardPointer } from './yard/pointer.js';
 import { yardMenu } from './yard-menu.js';
-import { drawnBand, drawnGaps, drawnLine, drawnShape, drawnSketch, gripHandles, pointGrips, turnGrip, wallGrips } from './yard/overlay.js';
+import { drawnBand, drawnGaps, drawnGhosts, drawnLine, drawnShape, drawnSketch, gripHandles, pointGrips, turnGrip, wallGrips } from './yard/overlay.js';
 import { drawnPicture } from './yard/picture.js';
 import { drawnScale, drawnTapes } from './yard/tapes.js';
 
@@ -176,8 +176,16 @@ export class LapYard extends GardenElement {
     this.#gaps.replaceChildren(...(list ? drawnLine(this.view, list, closed, mm => this.lengthText(mm)) : this.#atRest()));
   }
 
+  /** Lays a proposal over the yard while the garden is as it is; null takes it away. */
+  showGhosts(proposal) {
+    this.ghosts = proposal;
+    this.classList.toggle('ghosted', Boolean(proposal));
+    this.#gaps.replaceChildren(...this.#atRest());
+  }
+
   /** What lies over the yard while nothing is dragged. */
   #atRest() {
+    if (this.ghosts) return drawnGhosts(this.view, this.ghosts);
     if (this.sketch) return drawnSketch(this.view, this.sketch, mm => this.lengthText(mm));
     return this.#held && isRightAngled(this.#held.own) ? gripHandles(this.view, this.#held) : [];
   }

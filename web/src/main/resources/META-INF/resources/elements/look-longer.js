@@ -65,14 +65,14 @@ export class LookLonger extends GardenElement {
 
   #less(look) {
     const now = this.garden.reckoning.sheet?.slip?.total;
-    return now && look.slip ? sumOf([now, `-${look.slip.total}`]) : null;
+    return now && look.result ? sumOf([now, `-${look.result.total}`]) : null;
   }
 
   #told(look, currency) {
     const less = this.#less(look);
     const began = look.stopped ? `Stopped after ${Math.round(look.seconds)} s. ` : '';
     return Number(less) > 0
-      ? `${began}${money(less, currency)} less: ${money(look.slip.total, currency)} in all.`
+      ? `${began}${money(less, currency)} less: ${money(look.result.total, currency)} in all.`
       : `${began}Nothing cheaper was found.`;
   }
 

@@ -46,6 +46,8 @@ export class Garden {
     this.choice = new Choice();
     this.reckoning = new Reckoning(api, id);
     this.look = new LongLook(api);
+    this.sizes = new LongLook(api, undefined, 'sizes', 5);
+    this.layOut = new LongLook(api, undefined, 'lay-out', 30);
     const began = waiting ? { plan: waiting.base, revision: waiting.revision } : stored;
     this.keeper = new Keeper({ api, storage: keep.local, id, later: keep.later, ...began });
     this.#last = keep.last;
@@ -76,7 +78,7 @@ export class Garden {
   }
 
   close() {
-    this.look.forget();
+    for (const look of [this.look, this.sizes, this.layOut]) look.forget();
     this.rememberSteps();
     this.keeper.close();
   }

@@ -21,19 +21,25 @@ const PAUSE_MS = 400;
 const SECONDS = 60;
 
 /**
- * A longer look for cheaper plans of a garden as it stands; nothing is kept. `standing` is `none`, `looking`, `ended` or
+ * A look at a garden as it stands; nothing is kept: a longer one for cheaper plans, or a question about its sizes or its
+ * yard. `result` is what the server answered; `standing` is `none`, `looking`, `ended` or
  * `failed`. Fires `change`.
  */
 export class LongLook extends EventTarget {
   #api;
   #pause;
+  #kind;
+  #seconds;
   #id = null;
   #turn = 0;
 
-  constructor(api, pause = ms => new Promise(resolve => { setTimeout(resolve, ms); })) {
+  /** @param {'garden'|'sizes'|'lay-out'} [kind] what is looked for */
+  constructor(api, pause = ms => new Promise(resolve => { setTimeout(resolve, ms); }), kind = 'garden', seconds = SECONDS) {
     super();
     this.#api = api;
     this.#pause = pause;
+    this.#kind = kind;
+    this.#seconds = seconds;
     this.#clear();
   }
 
@@ -42,7 +48,7 @@ export class LongLook extends EventTarget {
     this.plan = null;
     this.progress = [];
     this.seconds = 0;
-    this.slip = null;
+    this.result = null;
     this.stopped = false;
     this.problem = null;
   }
@@ -54,7 +60,7 @@ export class LongLook extends EventTarget {
     this.plan = plan;
     this.#stand('looking');
     try {
-      let told = await this.#api.beginSolve('garden', { ...plan, search: 'long' }, SECONDS);
+      let told = await this.#api.beginSolve(this.#kind, this.#kind === 'garden' ? { ...plan, search: 'long' } : plan, this.#seconds);
       // let go before it had begun
       if (turn !== this.#turn) return await this.#api.stopSolve(told.id);
       this.#id = told.id;
@@ -69,7 +75,7 @@ export class LongLook extends EventTarget {
       this.progress = told.progress;
       this.seconds = told.seconds;
       this.stopped = told.state === 'stopped';
-      this.slip = told.result ?? null;
+      this.result = told.result ?? null;
       this.problem = told.problem?.detail ?? told.problem?.title ?? null;
       this.#stand(told.problem ? 'failed' : 'ended');
     } catch (problem) {

@@ -1,0 +1,55 @@
+package lapyard.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Proposals lie over the yard as ghosts and become its beds and paths; sizes are tried beside the garden and kept. */
+@ExtendWith(Open.class)
+class LaidOutIT {
+    private static final String YARD = """
+            {"name":"To lay out","ground":{"outline":[[0,0],[9000,0],[9000,7000],[0,7000]],
+              "surfaces":[{"kind":"grass","outline":[[0,0],[9000,0],[9000,7000],[0,7000]]}],
+              "keepClear":[{"kind":"gate","hinge":[0,3000],"leaf":1000,"closed":90}]},
+             "types":[{"id":"T","width":2000,"depth":1100,"courses":2}],
+             "beds":[{"id":"A","type":"T","at":[600,5000]},{"id":"B","type":"T","at":[4600,5000]}]}""";
+
+    @Test
+    void aProposalIsAGhostAndThenTheGardenAndUndoneInOneStep(Page page) throws IOException, InterruptedException {
+        page.open(YARD);
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "laid-out");
+        browser.js("const most = document.querySelector('[data-key=\"least T\"]'); most.value = '3'; most.dispatchEvent(new Event('change'))");
+        browser.drawn();
+        browser.click("[data-key=\"lay-out begin\"]");
+        browser.until("no proposal came", "return document.querySelectorAll('ol.proposals > li').length >= 3");
+        browser.click("[data-key=\"proposal 0\"]");
+        browser.until("no ghosts in the yard", "return document.querySelectorAll('lap-yard .ghost').length >= 3 && document.querySelectorAll('lap-yard .ghost-path').length >= 1");
+        long ghosts = (Long) browser.js("return document.querySelectorAll('lap-yard .ghost').length");
+        browser.click("[data-key=\"proposal keep\"]");
+        browser.until("the proposal was not kept", "return document.querySelectorAll('lap-yard [data-bed]').length === arguments[0]", ghosts);
+        assertEquals(0L, browser.js("return document.querySelectorAll('lap-yard .ghost').length"));
+        browser.click("[data-key=\"undo\"]");
+        browser.until("undo did not bring back two beds", "return document.querySelectorAll('lap-yard [data-bed]').length === 2");
+    }
+
+    @Test
+    void sizesThatSaveAreTriedBesideTheGardenAndKept(Page page) throws IOException, InterruptedException {
+        page.open(YARD);
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "sizes");
+        browser.js("const one = document.querySelector('[data-key=\"width smaller\"]'); one.value = '100'; one.dispatchEvent(new Event('change'))");
+        browser.drawn();
+        browser.click("[data-key=\"sizes begin\"]");
+        browser.until("no answer came", "return document.querySelectorAll('ol.answers > li').length >= 1");
+        browser.click("[data-key=\"size 0\"]");
+        browser.until("it is not shown beside", "return Boolean(document.querySelector('[data-key=\"beside\"]'))");
+        browser.click("[data-key=\"size keep\"]");
+        browser.drawn();
+        Object width = browser.js("return document.querySelector('lap-yard').garden.plan.types[0].width");
+        assertTrue(((Number) width).doubleValue() < 2000, () -> "width is " + width);
+    }
+}

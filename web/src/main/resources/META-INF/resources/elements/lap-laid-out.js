@@ -1,0 +1,94 @@
+import { layOutWith, pin, rankFirst, wish, wishOf } from '../state/asking.js';
+import { bedsOf, calledOf } from '../state/plan.js';
+import { GardenElement, h } from './make.js';
+import { place } from './places.js';
+
+const COUNTS = { beds: 'number of beds', area: 'room to plant', sun: 'sun on food beds', paths: 'little path', barrow: 'short ways with the barrow', hose: 'short hose', cost: 'low cost' };
+
+/** lap-laid-out: what the yard is to be laid out for, proposals as ghosts in the yard, and one of them made the garden. */
+export class LapLaidOut extends GardenElement {
+  #shown = null;
+
+  attached() {
+    this.follow([this.garden.plans, this.garden.layOut], () => this.render());
+    this.atEnd(() => this.yard?.showGhosts(null));
+    this.render();
+  }
+
+  render() {
+    const { plan, layOut } = this.garden;
+    if (layOut.standing !== 'none' && layOut.plan !== plan) layOut.forget();
+    if (layOut.standing !== 'ended' && this.#shown !== null) this.#show(null);
+    this.rebuild(...this.#wishes(plan), ...this.#answer(layOut));
+  }
+
+  #wishes(plan) {
+    const types = plan.types ?? [];
+    const number = (key, label, value, act) => h('label', {}, `${label} `, h('input', { type: 'number', min: 0, max: 1000, 'data-key': key, value: value ?? '',
+      onchange: event => this.#change(act(event.target.value === '' ? null : Math.max(0, Math.round(Number(event.target.value))))) }));
+    return [
+      types.length ? h('table', {}, h('thead', {}, h('tr', {}, ['Type', 'At least', 'At most'].map(text => h('th', { scope: 'col' }, text)))),
+        h('tbody', {}, types.map(type => {
+          const wanted = wishOf(plan, type.id);
+          return h('tr', {}, h('th', { scope: 'row' }, type.name || type.id),
+            h('td', {}, number(`least ${type.id}`, '', wanted?.least ?? (wanted ? 0 : null), least => wish(type.id, least, wanted?.most ?? null))),
+            h('td', {}, number(`most ${type.id}`, '', wanted?.most ?? null, most => wish(type.id, wanted?.least ?? (most === null ? null : 0), most))));
+        }))) : null,
+      h('p.hint', {}, plan.layOut?.beds?.length ? 'Without "at most", as many as fit.' : 'No type is asked for: the beds that are drawn are laid out anew.'),
+      h('div.fields', {},
+        h('label', {}, 'What counts most ', h('select', { 'data-key': 'rank', onchange: event => this.#change(rankFirst(event.target.value)) },
+          Object.entries(COUNTS).map(([word, text]) => h('option', { value: word, selected: word === (plan.layOut?.rank?.[0] ?? 'beds') }, text)))),
+        number('path width', 'Paths, mm (0: the standard\'s)', plan.layOut?.path ?? 0, mm => layOutWith('path', mm ?? 0)),
+        number('margin', 'Free along the edge, mm', plan.layOut?.margin ?? 0, mm => layOutWith('margin', mm ?? 0))),
+      bedsOf(plan).length ? h('details', {}, h('summary', {}, `Beds that stay where they are: ${plan.layOut?.pinned?.length ?? 0}`),
+        bedsOf(plan).map(bed => h('label.check', {}, h('input', { type: 'checkbox', 'data-key': `pin ${bed.id}`, checked: (plan.layOut?.pinned ?? []).includes(bed.id),
+          onchange: event => this.#change(pin(bed.id, event.target.checked)) }), ` ${calledOf(bed)}`))) : null,
+    ];
+  }
+
+  #change(command) { this.garden.plans.run(command); }
+
+  #answer(look) {
+    if (look.standing === 'looking') {
+      return [h('p.hint', {}, `Laying the yard out, ${Math.round(look.seconds)} s …`), h('button', { type: 'button', 'data-key': 'lay-out stop', onclick: () => look.forget() }, 'Stop')];
+    }
+    const begin = h('button.main', { type: 'button', 'data-key': 'lay-out begin', onclick: () => this.#begin() }, look.standing === 'ended' ? 'Lay out again' : 'Lay out the yard');
+    if (look.standing === 'failed') return [begin, h('p.hint.wrong', { role: 'alert' }, look.problem)];
+    if (look.standing !== 'ended' || !look.result) return [begin];
+    const { proposals, text } = look.result;
+    return [
+      begin,
+      h('p', {}, text),
+      h('ol.proposals', {}, proposals.map((one, i) => h('li', {},
+        h('button', { type: 'button', 'data-key': `proposal ${i}`, 'aria-pressed': String(this.#shown === i), onclick: () => this.#show(this.#shown === i ? null : i) }, one.text),
+        one.ground.length ? h('p.hint', {}, `The ground: ${one.ground.join('; ')}`) : null,
+        this.#shown === i ? h('div.verbs', {},
+          h('button.main', { type: 'button', 'data-key': 'proposal keep', onclick: () => this.#keep(one) }, 'Keep this'),
+          h('button', { type: 'button', 'data-key': 'proposal cancel', onclick: () => this.#show(null) }, 'Cancel')) : null))),
+    ];
+  }
+
+  async #begin() {
+    const { layOut, plan } = this.garden;
+    this.#show(null);
+    await layOut.begin(plan);
+    if (this.isConnected && layOut.standing === 'ended') this.say(layOut.result?.text ?? '');
+  }
+
+  #show(i) {
+    this.#shown = i;
+    this.yard?.showGhosts(i === null ? null : this.garden.layOut.result.proposals[i]);
+    if (this.isConnected && this.garden.layOut.standing === 'ended') this.render();
+  }
+
+  #keep(proposal) {
+    this.#shown = null;
+    this.yard?.showGhosts(null);
+    this.garden.layOut.forget();
+    this.garden.plans.run(() => proposal.garden);
+    this.say('The proposal is kept. Undo brings back what stood before.');
+  }
+}
+
+customElements.define('lap-laid-out', LapLaidOut);
+place({ key: 'laid-out', title: 'Laid out for you', tag: 'lap-laid-out', table: 'lay-out', order: 40 });
