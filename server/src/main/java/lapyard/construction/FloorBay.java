@@ -1,9 +1,9 @@
 package lapyard.construction;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import lapyard.geometry.Chords;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
@@ -17,30 +17,52 @@ import lapyard.plan.Base;
  * @param alongY    whether bearers run up the bed (y) and slats across it (x)
  * @param bearersAtMm middles of the bearers across their run, the outer two along the walls; between upright walls one
  *     lies under each joint of the slats
- * @param bearersMm length of each bearer, short of the wall by the drain gap; in a bay with slanted sides also one along
- *     each of them
+ * @param bearersLaid the bearers, short of the wall by the drain gap; in a bay with slanted sides also one along each of
+ *     them
  * @param slats     rows square to the bearers
+ * @param slatsLaid every piece of every row
  */
 public record FloorBay(
-        Rectangle floor, boolean alongY, List<Double> bearersAtMm, List<Double> bearersMm, SlatRows slats) {
+        Rectangle floor, boolean alongY, List<Double> bearersAtMm, List<Laid> bearersLaid, SlatRows slats, List<Laid> slatsLaid) {
     /** A bearer is looked at half its width inside the edge of its bay. */
     private static final double HALF_BEARER_MM = 25;
 
     /** Shorter bearers carry nothing that the next one does not. */
     private static final double LEAST_BEARER_MM = 150;
 
+    /** Of bearers as they are drawn and laid. */
+    private static final double BEARER_MM = 2 * HALF_BEARER_MM;
+
     public FloorBay {
         bearersAtMm = List.copyOf(bearersAtMm);
-        bearersMm = List.copyOf(bearersMm);
+        bearersLaid = List.copyOf(bearersLaid);
+        slatsLaid = List.copyOf(slatsLaid);
+    }
+
+    /**
+     * A bearer or slat where it lies, before its ends are sawn off along slanted walls.
+     *
+     * @param corners  its corners in order, mm, own frame of the bed
+     * @param lengthMm as it is cut
+     */
+    public record Laid(List<Point> corners, double lengthMm) {
+        public Laid {
+            corners = List.copyOf(corners);
+        }
+    }
+
+    /** Length of each bearer, in the order in which they lie. */
+    public List<Double> bearersMm() {
+        return bearersLaid.stream().map(Laid::lengthMm).toList();
     }
 
     public int bearers() {
-        return bearersMm.size();
+        return bearersLaid.size();
     }
 
     /** The longest. */
     public double bearerMm() {
-        return bearersMm.stream().mapToDouble(mm -> mm).max().orElse(0);
+        return bearersLaid.stream().mapToDouble(Laid::lengthMm).max().orElse(0);
     }
 
     /** Greatest distance between two bearers. */
@@ -74,7 +96,7 @@ public record FloorBay(
 
     /** Of all its bearers together. */
     public double lengthMm() {
-        return bearersMm.stream().mapToDouble(mm -> mm).sum();
+        return bearersLaid.stream().mapToDouble(Laid::lengthMm).sum();
     }
 
     static FloorBay laid(Rectangle floor, Outline inner, boolean alongY, Base base) {
@@ -82,44 +104,82 @@ public record FloorBay(
         double across = alongY ? floor.widthMm() : floor.depthMm();
         SlatRows plain = SlatRows.of(along, across, base);
         List<Double> places = places(plain, across, base.bearerEveryMm());
-        if (inner.upright()) {
-            double length = Lengths.toTenth(along - base.drainGapMm());
-            return new FloorBay(floor, alongY, places, Collections.nCopies(places.size(), length), plain);
-        }
-        int count = (int) Math.ceil(across / base.bearerEveryMm() - 1e-9) + 1;
         double least = alongY ? floor.y() : floor.x();
         double first = alongY ? floor.x() : floor.y();
+        List<Laid> bearers = new ArrayList<>();
+        if (inner.upright()) {
+            double length = Lengths.toTenth(along - base.drainGapMm());
+            for (double place : places) {
+                double from = first + Math.max(0, Math.min(place - HALF_BEARER_MM, across - BEARER_MM));
+                bearers.add(bar(alongY, from, Math.min(from + BEARER_MM, first + across), least, length));
+            }
+            return bay(floor, alongY, places, bearers, plain, row -> List.of(new Chords.Span(first, first + across)), base);
+        }
+        int count = (int) Math.ceil(across / base.bearerEveryMm() - 1e-9) + 1;
         List<Double> even = new ArrayList<>();
-        List<Double> bearers = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             even.add(Lengths.toTenth(across * i / (count - 1)));
             double at = first + Math.min(Math.max(across * i / (count - 1), HALF_BEARER_MM), across - HALF_BEARER_MM);
-            Chords.band(inner, alongY, at - HALF_BEARER_MM, at + HALF_BEARER_MM, least, least + along)
-                    .forEach(span -> bearer(span.lengthMm(), base, bearers));
+            Chords.band(inner, alongY, at - HALF_BEARER_MM, at + HALF_BEARER_MM, least, least + along).forEach(span ->
+                    bearer(span.lengthMm(), base).ifPresent(length ->
+                            bearers.add(bar(alongY, at - HALF_BEARER_MM, at + HALF_BEARER_MM, span.fromMm(), length))));
         }
         for (int side = 0; side < inner.sides(); side++) {
             Point way = inner.direction(side);
             if (way.x() != 0 && way.y() != 0 && middleOnOrIn(floor, inner, side)) {
-                bearer(inner.sideMm(side), base, bearers);
+                Point corner = inner.corner(side);
+                bearer(inner.sideMm(side), base).ifPresent(length -> bearers.add(alongside(corner, way, length)));
             }
         }
+        return bay(floor, alongY, even, bearers, plain, row -> Chords.band(inner, !alongY, row.fromMm(), row.toMm(), first, first + across), base);
+    }
+
+    /** The bay with each row of slats in the spans that it covers. */
+    private static FloorBay bay(
+            Rectangle floor, boolean alongY, List<Double> places, List<Laid> bearers, SlatRows plain,
+            Function<Chords.Span, List<Chords.Span>> spans, Base base) {
+        double least = alongY ? floor.y() : floor.x();
+        double most = alongY ? floor.top() : floor.right();
+        List<Laid> slats = new ArrayList<>();
         List<List<Double>> rows = new ArrayList<>();
         for (int row = 0; row < plain.rows(); row++) {
             double from = least + row * (base.slatWidthMm() + plain.gapMm());
-            double to = Math.min(from + base.slatWidthMm(), least + along);
+            double to = Math.min(from + base.slatWidthMm(), most);
             List<Double> pieces = new ArrayList<>();
-            Chords.band(inner, !alongY, from, to, first, first + across)
-                    .forEach(span -> pieces.addAll(SlatRows.row(span.lengthMm() - base.slatClearanceMm(), base)));
+            for (Chords.Span span : spans.apply(new Chords.Span(from, to))) {
+                double at = span.fromMm() + base.slatClearanceMm() / 2;
+                for (double piece : SlatRows.row(span.lengthMm() - base.slatClearanceMm(), base)) {
+                    pieces.add(piece);
+                    slats.add(bar(!alongY, from, to, at, piece));
+                    at += piece;
+                }
+            }
             rows.add(pieces);
         }
-        return new FloorBay(floor, alongY, even, bearers, plain.with(rows));
+        return new FloorBay(floor, alongY, places, bearers, plain.with(rows), slats);
     }
 
-    private static void bearer(double clearMm, Base base, List<Double> bearers) {
+    /** A bar along the axes: up the bed from {@code from} to {@code to} across it, or across the bed. */
+    private static Laid bar(boolean upright, double from, double to, double start, double lengthMm) {
+        double end = start + lengthMm;
+        return new Laid(upright
+                ? List.of(new Point(from, start), new Point(to, start), new Point(to, end), new Point(from, end))
+                : List.of(new Point(start, from), new Point(end, from), new Point(end, to), new Point(start, to)), lengthMm);
+    }
+
+    /** A bearer along the inner face of a wall that begins at a corner; the bed lies left of it. */
+    private static Laid alongside(Point corner, Point way, double lengthMm) {
+        double far = Math.hypot(way.x(), way.y());
+        double x = way.x() / far;
+        double y = way.y() / far;
+        Point end = new Point(corner.x() + x * lengthMm, corner.y() + y * lengthMm);
+        return new Laid(List.of(corner, end, new Point(end.x() - y * BEARER_MM, end.y() + x * BEARER_MM),
+                new Point(corner.x() - y * BEARER_MM, corner.y() + x * BEARER_MM)), lengthMm);
+    }
+
+    private static Optional<Double> bearer(double clearMm, Base base) {
         double length = Lengths.toTenth(clearMm - base.drainGapMm());
-        if (length >= LEAST_BEARER_MM) {
-            bearers.add(length);
-        }
+        return length >= LEAST_BEARER_MM ? Optional.of(length) : Optional.empty();
     }
 
     /** Even places from wall to joint, joint to joint and joint to wall, so that every joint lies on a bearer. */

@@ -20,14 +20,12 @@ import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.working.Quantity;
+import org.locationtech.jts.geom.Geometry;
 
 /** A card a bed for its floor and its liner: bearers, beams and slats where they lie, their cut lists, and the liner in the order of laying. */
 public final class FloorCards {
     private static final String CAUTION = "Lay the floor and the liner after the last coat has dried. Reclaimed slats: draw every nail, mask for the dust,"
             + " no boards of unknown coating. Fold liner with bare hands, cut it away from yourself.";
-
-    /** Usual width of a bearer strip as drawn, and of the line of a cut between two rectangles. */
-    private static final double BEARER_MM = 50;
 
     private static final double RIM = 8;
     /** The most height that the floor takes on its card. */
@@ -90,13 +88,18 @@ public final class FloorCards {
         shapes.add(new Shape.Area(
                 List.of(view.on(outer), view.on(work.frame().inner().placed(frame).corners())), inks.timber().fill(), Optional.empty(),
                 Optional.of(inks.pen(Inks.MEDIUM))));
+        List<Point> walls = work.frame().inner().corners();
         List<Shape> laid = new ArrayList<>();
-        for (FloorBay bay : work.bottom().bays()) laid.addAll(laid(bay, work.bed().inside().base(), frame, view, inks));
+        List<Shape> slats = new ArrayList<>();
+        for (FloorBay bay : work.bottom().bays()) {
+            bay.bearersLaid().forEach(bearer -> laid.add(new Shape.Area(
+                    inside(bearer, walls, frame, view), inks.bearer().fill(), inks.bearer().hatch(), Optional.of(inks.pen(Inks.THIN)))));
+            bay.slatsLaid().forEach(slat -> slats.add(new Shape.Area(
+                    inside(slat, walls, frame, view), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.HAIR)))));
+        }
         if (!laid.isEmpty()) {
-            // a floor may reach over slanted walls; what is sawn off there is not shown
-            Box inside = Box.round(view.on(work.frame().inner().placed(frame).corners()));
-            shapes.add(new Shape.Window(
-                    Shape.id("floor", work.bed().id()), inside.left(), inside.low(), inside.width(), inside.height(), laid));
+            shapes.add(new Shape.Group(Shape.id("bearers", work.bed().id()), laid.size() + " bearers", "bearers", laid));
+            shapes.add(new Shape.Group(Shape.id("slats", work.bed().id()), slats.size() + " slats", "slats", slats));
         }
         List<Rectangle> floors = onWalls(work) ? List.of() : work.bottom().floor();
         for (int i = 0; i < floors.size(); i++) {
@@ -124,36 +127,10 @@ public final class FloorCards {
         return List.of(new Shape.Group(Shape.id("base", work.bed().id()), "Floor of bed " + work.bed().id(), "base", shapes));
     }
 
-    /** Bearers below, slats thin over them. */
-    private static List<Shape> laid(FloorBay bay, Base base, Placement frame, View view, Inks inks) {
-        Rectangle floor = bay.floor();
-        List<Shape> shapes = new ArrayList<>();
-        double across = bay.alongY() ? floor.widthMm() : floor.depthMm();
-        for (double at : bay.bearersAtMm()) {
-            double from = Math.max(0, Math.min(at - BEARER_MM / 2, across - BEARER_MM));
-            shapes.add(new Shape.Area(
-                    List.of(bay.alongY()
-                            ? ring(floor.x() + from, floor.y(), floor.x() + from + BEARER_MM, floor.top() - base.drainGapMm(), frame, view)
-                            : ring(floor.x(), floor.y() + from, floor.right() - base.drainGapMm(), floor.y() + from + BEARER_MM, frame, view)),
-                    inks.bearer().fill(), inks.bearer().hatch(), Optional.of(inks.pen(Inks.THIN))));
-        }
-        List<List<Point>> slats = new ArrayList<>();
-        for (int row = 0; row < bay.slats().rowsMm().size(); row++) {
-            double low = row * (base.slatWidthMm() + bay.slats().gapMm());
-            boolean last = row == bay.slats().rows() - 1 && bay.slats().rippedMm() > 0;
-            double high = low + (last ? bay.slats().rippedMm() : base.slatWidthMm());
-            double from = 0;
-            for (double piece : bay.slats().rowsMm().get(row)) {
-                List<Point> ring = new ArrayList<>(bay.alongY()
-                        ? ring(floor.x() + from, floor.y() + low, floor.x() + from + piece, floor.y() + high, frame, view)
-                        : ring(floor.x() + low, floor.y() + from, floor.x() + high, floor.y() + from + piece, frame, view));
-                ring.add(ring.get(0));
-                slats.add(ring);
-                from += piece;
-            }
-        }
-        if (!slats.isEmpty()) shapes.add(new Shape.Lines(slats, inks.pen(Inks.HAIR)));
-        return shapes;
+    /** What is left of a bearer or slat inside the walls: it is sawn off along slanted ones. */
+    private static List<List<Point>> inside(FloorBay.Laid laid, List<Point> walls, Placement frame, View view) {
+        Geometry left = Jts.common(Jts.area(laid.corners()), Jts.area(walls));
+        return Jts.areas(left).stream().map(rings -> view.on(rings.get(0).stream().map(frame::toYard).toList())).toList();
     }
 
     private static List<Point> ring(double left, double low, double right, double high, Placement frame, View view) {

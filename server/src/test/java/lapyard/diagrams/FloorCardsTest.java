@@ -1,21 +1,33 @@
 package lapyard.diagrams;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import lapyard.construction.Beds;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
+import lapyard.construction.SlatCut;
+import lapyard.construction.Strip;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
+import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
+import lapyard.geometry.RandomOutlines;
+import lapyard.plan.Base;
 import lapyard.plan.Bed;
+import lapyard.plan.Fill;
+import lapyard.plan.Finish;
+import lapyard.plan.Lap;
+import lapyard.plan.Liner;
 import lapyard.plan.Saw;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
 
 class FloorCardsTest {
     private static BedWork bedM() {
@@ -66,6 +78,76 @@ class FloorCardsTest {
             if (shape instanceof Shape.Area area) areas.add(area);
         }
         return areas;
+    }
+
+    /**
+     * Whatever the shape: as many bearers and slats as the cut lists have, each of the listed length, drawn inside the
+     * inner faces of the walls and to scale.
+     */
+    @Test
+    void everyBearerAndSlatLiesInsideTheWallsAndIsOnTheList() {
+        Random random = new Random(19);
+        for (int i = 0; i < 60; i++) {
+            int shape = i;
+            Bed bed = Beds.filled(
+                    Beds.bed("Q", outline(random, i), 2, Lap.TURNING), Base.SLATTED, Liner.NONE, Fill.USUAL, Finish.NONE);
+            BedWork work = work(bed);
+            List<Double> bearers = new ArrayList<>();
+            List<Double> slats = new ArrayList<>();
+            work.bottom().bays().forEach(bay -> bay.bearersLaid().forEach(laid -> bearers.add(laid.lengthMm())));
+            work.bottom().bays().forEach(bay -> bay.slatsLaid().forEach(laid -> slats.add(laid.lengthMm())));
+            double beams = work.bottom().strips().stream().filter(strip -> strip.use().equals("beam")).mapToDouble(Strip::lengthMm).sum();
+            double metres = bearers.stream().mapToDouble(mm -> mm).sum() + beams;
+            assertEquals(Beds.value(work.quantities(), "base.bearers"), metres / 1000, 1e-3, () -> "shape " + shape);
+            for (SlatCut cut : work.bottom().slats()) {
+                assertEquals(cut.count(), slats.stream().filter(mm -> Math.abs(mm - cut.lengthMm()) < 0.051).count(), () -> "shape " + shape);
+            }
+            Page page = FloorCards.pages("Yard", false, List.of(work), BenchOptions.usual(false)).get(0);
+            List<Shape.Area> drawn = new ArrayList<>(areas(List.of(group(page.shapes(), "bearers"))));
+            assertEquals(bearers.size(), drawn.size(), () -> "shape " + shape);
+            List<Shape.Area> rows = areas(List.of(group(page.shapes(), "slats")));
+            assertEquals(work.bottom().slats().stream().mapToInt(SlatCut::count).sum(), rows.size(), () -> "shape " + shape);
+            drawn.addAll(rows);
+            Geometry inside = Jts.area(((Shape.Area) ((Shape.Group) group(page.shapes(), "base")).shapes().get(0)).rings().get(1)).buffer(1e-6);
+            for (Shape.Area one : drawn) {
+                assertFalse(one.rings().isEmpty(), () -> "shape " + shape + " has a part that is nowhere");
+                one.rings().forEach(ring -> assertTrue(inside.covers(Jts.area(ring)), () -> "shape " + shape + ": " + ring));
+            }
+        }
+    }
+
+    /** Right-angled, regular, and slanted outlines with sharp, blunt and inside corners. */
+    private static Outline outline(Random random, int i) {
+        double w = 1800 + random.nextInt(2500);
+        double d = 1500 + random.nextInt(2000);
+        double a = 300 + random.nextInt(600);
+        return switch (i % 5) {
+            case 0 -> RandomOutlines.of(random, 700, 1500);
+            case 1 -> regular(3 + random.nextInt(8), 1200 + random.nextInt(600));
+            case 2 -> TestGardens.corners(0, 0, w, 0, w - a, d, a / 2, d);
+            case 3 -> TestGardens.corners(0, 0, w, 0, w, d, w / 2, d + a, 0, d);
+            default -> TestGardens.corners(0, 0, w, 0, w + a, d + 900, w / 2, d - a / 2, 0, d + 900);
+        };
+    }
+
+    private static Outline regular(int sides, double radius) {
+        double[] xy = new double[2 * sides];
+        for (int k = 0; k < sides; k++) {
+            xy[2 * k] = Math.rint(radius * Math.cos(2 * Math.PI * k / sides - Math.PI / 2));
+            xy[2 * k + 1] = Math.rint(radius * Math.sin(2 * Math.PI * k / sides - Math.PI / 2));
+        }
+        return TestGardens.corners(xy).fromFrontLeft();
+    }
+
+    private static Shape group(List<Shape> shapes, String layer) {
+        for (Shape shape : shapes) {
+            if (shape instanceof Shape.Group group) {
+                if (group.layer().equals(layer)) return group;
+                Shape inner = group(group.shapes(), layer);
+                if (inner != null) return inner;
+            }
+        }
+        return null;
     }
 
     @Test
