@@ -17,12 +17,12 @@ public final class BedRegister {
      * @param what   its own name and type, or how many beds there are
      * @param size   outer width by depth by height
      * @param stands place of its front left corner and its turn; empty for a type
-     * @param when   weekend; empty for a type
+     * @param when   stage; empty for a type
      */
     public record Row(String bed, String what, String size, String stands, String when, String timber, String mass, String soil) {}
 
     /** @return one page or more; a garden without beds has one that says so */
-    public static List<Page> pages(String garden, boolean imperial, List<Row> beds, List<Row> types, BenchOptions options) {
+    public static List<Page> pages(String garden, boolean imperial, List<Row> beds, List<Row> types, List<String> warnings, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         if (beds.isEmpty()) {
             return sheet.pages(List.of(sheet.nothing("Bed register", "No bed stands in this garden yet.")));
@@ -31,14 +31,15 @@ public final class BedRegister {
                 sheet, "Bed register", beds.size() + (beds.size() == 1 ? " bed" : " beds") + ", each to be ticked when it is filled");
         BenchTable table = new BenchTable(
                 sheet, "Beds", column("Bed", 0.07, true), column("Name, type", 0.18, false), column("Width, depth, height", 0.18, false),
-                column("Stands at: along, away", 0.21, false), column("Weekend", 0.08, false), column("Timber", 0.09, false),
-                column("Mass dry", 0.08, false), column("Loose soil", 0.08, false), column("Done", 0.03, false));
+                column("Stands at: along, away", 0.21, false), column("Stage", 0.08, false), column("Timber", 0.09, false),
+                column("Mass", 0.08, false), column("Loose soil", 0.08, false), column("Done", 0.03, false));
         beds.forEach(row -> table.row(row.bed(), row.what(), row.size(), row.stands(), row.when(), row.timber(), row.mass(), row.soil(), "☐"));
+        new WarningFrame(sheet, warnings).on(flow);
         table.on(flow);
         if (!types.isEmpty()) {
             BenchTable sums = new BenchTable(
                     sheet, "Types", column("Type", 0.14, true), column("Beds", 0.22, false), column("Width, depth, height", 0.28, false),
-                    column("Timber", 0.12, false), column("Mass dry", 0.12, false), column("Loose soil", 0.12, false));
+                    column("Timber", 0.12, false), column("Mass", 0.12, false), column("Loose soil", 0.12, false));
             types.forEach(row -> sums.row(row.bed(), row.what(), row.size(), row.timber(), row.mass(), row.soil()));
             sums.on(flow);
         }

@@ -125,8 +125,8 @@ final class BedShapes {
                 .orElse(List.of());
     }
 
-    /** A flag with the number of the bed's weekend, at its first corner or as near as there is room. */
-    List<Shape> weekend(Labels labels) {
+    /** A flag with the number of the bed's stage, at its first corner or as near as there is room. */
+    List<Shape> stage(Labels labels) {
         double radius = 1.9;
         Box box = Box.round(outer);
         List<Plate> plates = new ArrayList<>();
@@ -138,13 +138,13 @@ final class BedShapes {
             }
         }
         return labels.first(plates, plate -> true)
-                .map(plate -> weekendSign(bed.stage(), plate.centre(), inks))
+                .map(plate -> stageSign(bed.stage(), plate.centre(), inks))
                 .orElse(List.of());
     }
 
-    static List<Shape> weekendSign(int weekend, Point at, Inks inks) {
+    static List<Shape> stageSign(int stage, Point at, Inks inks) {
         double half = 1.8;
-        String number = Integer.toString(weekend);
+        String number = Integer.toString(stage);
         double size = Math.min(2.6, 3.2 / TextMeasure.widthMm(number, 1, true));
         return List.of(
                 Shape.Area.box(at.x() - half, at.y() - half, 2 * half, 2 * half, Optional.of(inks.ink()), Optional.of(inks.pen(Inks.THIN))),

@@ -146,8 +146,7 @@ final class BenchSheet {
     }
 
     /** The number of a board in its ring, left of words on this base line. */
-    List<Shape> boardNumber(double left, double base, int board) {
-        String number = String.valueOf(board);
+    List<Shape> boardNumber(double left, double base, String number) {
         double size = fitting(number, 4, 2.2, true, 5.6);
         return List.of(
                 new Shape.Circle(new Point(left + 4, base - 1.5), 3.2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))),

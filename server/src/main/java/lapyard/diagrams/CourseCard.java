@@ -44,7 +44,8 @@ final class CourseCard {
     private final BedWork work;
     private final Lifting lifting;
     private final CourseNotes notes;
-    private final Map<String, Integer> boards;
+    private final Map<String, String> boards;
+    private final WarningFrame warning;
 
     CourseCard(BenchSheet sheet, CourseCards.Stack stack, Lifting lifting) {
         this.sheet = sheet;
@@ -52,6 +53,7 @@ final class CourseCard {
         this.boards = stack.boards();
         this.lifting = lifting;
         this.notes = new CourseNotes(stack, sheet);
+        this.warning = new WarningFrame(sheet, stack.warnings());
     }
 
     List<BenchSheet.Draft> drafts() {
@@ -60,9 +62,17 @@ final class CourseCard {
         int most = lying() ? rows() : ACROSS;
         for (int i = 0; i < courses.size(); i += most) {
             List<Course> some = courses.subList(i, Math.min(courses.size(), i + most));
-            drafts.add(new BenchSheet.Draft(title(), about(), lying() ? rows(some) : columns(some)));
+            List<Shape> shapes = new ArrayList<>(warning.at(sheet.space().left(), sheet.space().low()));
+            shapes.addAll(lying() ? rows(some) : columns(some));
+            drafts.add(new BenchSheet.Draft(title(), about(), shapes));
         }
         return drafts;
+    }
+
+    /** What the warning leaves. */
+    private Box space() {
+        Box all = sheet.space();
+        return new Box(all.left(), all.low() + warning.heightMm(), all.right(), all.high());
     }
 
     /** A long bed's courses lie one below the other, each with its table beside it. */
@@ -73,7 +83,7 @@ final class CourseCard {
 
     /** Courses of a long bed that find room on a sheet. */
     private int rows() {
-        double free = sheet.space().height() - footHeight(notes.lines(work.frame().courses(), sheet.space().width()));
+        double free = space().height() - footHeight(notes.lines(work.frame().courses(), sheet.space().width()));
         int most = (int) (free / (HEAD + tableHeight(work.frame().courses(), ROW)));
         return Math.max(1, Math.min(ACROSS, most));
     }
@@ -115,7 +125,7 @@ final class CourseCard {
     }
 
     private List<Shape> columns(List<Course> courses) {
-        Box space = sheet.space();
+        Box space = space();
         int across = Math.max(2, Math.min(ACROSS, work.frame().courses().size()));
         double width = (space.width() - (across - 1) * GAP) / across;
         List<String> words = notes.lines(courses, space.width());
@@ -138,7 +148,7 @@ final class CourseCard {
     }
 
     private List<Shape> rows(List<Course> courses) {
-        Box space = sheet.space();
+        Box space = space();
         List<String> words = notes.lines(courses, space.width());
         double foot = footHeight(words);
         double height = (space.height() - foot) / Math.min(rows(), work.frame().courses().size());
@@ -197,7 +207,7 @@ final class CourseCard {
             shapes.add(sheet.tick(room.left(), base, Math.min(3.6, row * 0.68)));
             cell(shapes, room, 1, base, piece.mark(), size, true);
             cell(shapes, room, 2, base, sheet.written(piece.lengthMm()), size, true);
-            cell(shapes, room, 3, base, boards.containsKey(piece.mark()) ? "" + boards.get(piece.mark()) : "", size, false);
+            cell(shapes, room, 3, base, boards.getOrDefault(piece.mark(), ""), size, false);
             cell(shapes, room, 4, base, words(piece.start()), size, false);
             cell(shapes, room, 5, base, words(piece.end()), size, false);
             double kg = massKg(piece);
@@ -221,7 +231,7 @@ final class CourseCard {
             case RUNS_PAST -> "past" + set;
             case STOPS_SHORT -> "short" + set;
             case MITRE -> set.isEmpty() ? "square" : set.strip();
-            case SEAM -> "seam";
+            case SEAM -> "joint";
         };
     }
 
@@ -231,7 +241,7 @@ final class CourseCard {
     }
 
     private List<Shape> foot(List<String> words, Scale scale, double top) {
-        Box space = sheet.space();
+        Box space = space();
         List<Shape> shapes = new ArrayList<>();
         shapes.add(sheet.line(space.left() - 3, top, space.right() + 3, top, Inks.NARROW));
         double x = space.left();

@@ -21,11 +21,13 @@ public final class CourseCards {
      *
      * @param quantities those of the bed, also what is scribed off its underside where the fall of the ground is known
      * @param boards     number of the board that each timber is cut from, by its mark; may be empty
+     * @param warnings   what may hurt somebody at this bed
      */
-    public record Stack(BedWork work, List<Quantity> quantities, Map<String, Integer> boards) {
+    public record Stack(BedWork work, List<Quantity> quantities, Map<String, String> boards, List<String> warnings) {
         public Stack {
             quantities = List.copyOf(quantities);
             boards = Map.copyOf(boards);
+            warnings = List.copyOf(warnings);
         }
     }
 

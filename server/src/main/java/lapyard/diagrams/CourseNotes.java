@@ -156,7 +156,7 @@ final class CourseNotes {
             }
         }
         if (!places.isEmpty()) {
-            sentences.add("Seams, from the outer corner where the wall starts: " + String.join("; ", places)
+            sentences.add("Joints, from the outer corner where the wall starts: " + String.join("; ", places)
                     + ". A plate behind each, 4 screws.");
         }
     }

@@ -25,15 +25,19 @@ public final class DaySheets {
 
     private DaySheets() {}
 
-    /** Days on which something is done; one sheet that says so where there is nothing to do. */
-    public static List<Page> pages(String garden, boolean imperial, Weekends weekends, Crew crew, BenchOptions options) {
+    /**
+     * Days on which something is done; one sheet that says so where there is nothing to do.
+     *
+     * @param warned what may hurt somebody, by bed; it stands on the day of its first course
+     */
+    public static List<Page> pages(String garden, boolean imperial, Weekends weekends, Crew crew, Map<String, List<String>> warned, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         Map<String, Weekends.Task> tasks = weekends.byId();
         Flow flow = new Flow(sheet, "Weekends", "");
         int weekend = 0;
         for (Weekends.Day day : weekends.days()) {
             if (day.parts().isEmpty()) continue;
-            day(day, tasks, weekends, crew, sheet, flow, day.weekend() == weekend ? 1 : WEEKEND);
+            day(day, tasks, weekends, crew, warned, sheet, flow, day.weekend() == weekend ? 1 : WEEKEND);
             weekend = day.weekend();
         }
         if (weekend == 0) return sheet.pages(List.of(sheet.nothing("Weekends", "nothing is left to do")));
@@ -41,7 +45,7 @@ public final class DaySheets {
     }
 
     private static void day(
-            Weekends.Day day, Map<String, Weekends.Task> tasks, Weekends weekends, Crew crew, BenchSheet sheet, Flow flow, double mostUsed) {
+            Weekends.Day day, Map<String, Weekends.Task> tasks, Weekends weekends, Crew crew, Map<String, List<String>> warned, BenchSheet sheet, Flow flow, double mostUsed) {
         String who = String.join(", ", day.people());
         flow.section(name(day),
                 who + ": " + hours(day.hoursThere()) + " person-hours there, " + hours(day.hoursUsed()) + " planned, "
@@ -51,13 +55,16 @@ public final class DaySheets {
                 new Column("what", 0.22, false), new Column("people", 0.06, true), new Column("carried", 0.22, false),
                 new Column("timbers", 0.24, false));
         Set<String> cautions = new LinkedHashSet<>();
+        Set<String> warnings = new LinkedHashSet<>();
         for (Weekends.Part part : day.parts()) {
             Work work = tasks.get(part.task()).work();
             cautions.addAll(work.cautions());
+            if (work.step().equals("course-1")) warnings.addAll(warned.getOrDefault(work.bed(), List.of()));
             table.row("\u25a1", crew.dates().from().plusMinutes(part.fromMinute()) + " - " + crew.dates().from().plusMinutes(part.toMinute()), work.place(),
                     work.label() + (part.of() > 1 ? " (part " + part.number() + " of " + part.of() + ")" : ""),
                     part.hands(), String.join("; ", work.loads()), marks(work.marks()));
         }
+        new WarningFrame(sheet, List.copyOf(warnings)).on(flow);
         table.on(flow);
         List<String> waits = weekends.waits().stream()
                 .filter(wait -> wait.fromDay() <= day.number() && day.number() < wait.toDay())

@@ -106,7 +106,7 @@ public final class FloorCards {
             Rectangle floor = floors.get(i);
             List<Point> ring = ring(floor.x(), floor.y(), floor.right(), floor.top(), frame, view);
             shapes.add(new Shape.Area(List.of(ring), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.WIDE).dashed(3, 1.2))));
-            String name = "R" + (i + 1);
+            String name = part(work, i);
             String size = sheet.written(floor.widthMm()) + " × " + sheet.written(floor.depthMm());
             for (Words words : List.of(
                     Words.of(name + ": " + size, 3.4, true), Words.of(name + ": " + size, 2.5, true), Words.of(name, 3.4, true), Words.of(name, 2.5, true))) {
@@ -139,15 +139,15 @@ public final class FloorCards {
 
     private static BenchTable bays(BenchSheet sheet, BedWork work) {
         BenchTable table = new BenchTable(
-                sheet, "Floor, rectangle by rectangle", column("", 0.08, true), column("Bearers", 0.28, false),
-                column("At most apart", 0.14, false), column("Slat rows, gap between", 0.22, false), column("A row, end to end", 0.28, false));
+                sheet, "Floor, part by part", column("Part", 0.12, true), column("Bearers", 0.26, false),
+                column("At most apart", 0.14, false), column("Slat rows, gap between", 0.22, false), column("A row, end to end", 0.26, false));
         for (int i = 0; i < work.bottom().bays().size(); i++) {
             FloorBay bay = work.bottom().bays().get(i);
             String rows = bay.slats().rows() + " rows, gap " + sheet.written(Lengths.toTenth(bay.slats().gapMm()))
                     + (bay.slats().rippedMm() > 0 ? ", last ripped to " + sheet.written(bay.slats().rippedMm()) : "");
             boolean alike = bay.slats().rowsMm().stream().distinct().count() <= 1;
             table.row(
-                    "R" + (i + 1), counted(sheet, bay.bearersMm()) + (bay.alongY() ? ", front to back" : ", side to side"),
+                    part(work, i), counted(sheet, bay.bearersMm()) + (bay.alongY() ? ", front to back" : ", side to side"),
                     sheet.written(bay.spacingMm()), rows,
                     alike ? bay.slats().piecesMm().stream().map(sheet::written).collect(Collectors.joining(" + ")) : "each row to its own length");
         }
@@ -186,6 +186,11 @@ public final class FloorCards {
     /** Whether the ground stays open and liner hangs on the walls alone. */
     private static boolean onWalls(BedWork work) {
         return !work.liner().isEmpty() && !work.liner().get(0).wall().isEmpty();
+    }
+
+    /** The mark of a part of the floor; with the bed's code before it, as other marks, it is taken for no bed. */
+    private static String part(BedWork work, int i) {
+        return work.bed().id() + "-R" + (i + 1);
     }
 
     private static String size(BenchSheet sheet, double width, double height) {

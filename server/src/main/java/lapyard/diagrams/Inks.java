@@ -81,7 +81,7 @@ final class Inks {
         return filling(SLATE, 0.25, Mark.CROSSED, 45, 1.6, NARROW);
     }
 
-    /** An offcut that a later weekend cuts. */
+    /** An offcut that a later stage cuts. */
     Filling carried() {
         return filling(CARRIED, 0.3, Mark.LINES, 45, 2.4, THIN);
     }

@@ -45,8 +45,8 @@ final class Legend {
             legend.area(works.isEmpty() ? "bed" : "soil", inks.soil(), Inks.THIN);
             legend.sign("wall A of a bed, its front", box -> BedShapes.wallSign("A", box.centre(), 1.6, inks));
         }
-        if (beds && layers.contains(PlanLayer.WEEKENDS) && !garden.beds().isEmpty()) {
-            legend.sign("weekend in which a bed is built", box -> BedShapes.weekendSign(1, box.centre(), inks));
+        if (beds && layers.contains(PlanLayer.STAGES) && !garden.beds().isEmpty()) {
+            legend.sign("stage in which a bed is built", box -> BedShapes.stageSign(1, box.centre(), inks));
         }
         List<String> materials = layers.contains(PlanLayer.PATHS) ? materials(paths) : List.of();
         for (int i = 0; i < Math.min(materials.size(), MOST_KINDS); i++) {

@@ -211,7 +211,7 @@ public final class PlanDrawing {
                 "beds", "", "beds", beds.stream().map(bed -> (Shape) bed.shapes(labels)).toList()));
         List<Shape> names = new ArrayList<>();
         int unnamed = 0;
-        if (options.shows(PlanLayer.WEEKENDS)) shapes.add(weekends(beds, labels, inks));
+        if (options.shows(PlanLayer.STAGES)) shapes.add(stages(beds, labels, inks));
         for (BedShapes bed : beds) {
             Optional<Shape.Group> label = bed.label(labels);
             label.ifPresent(names::add);
@@ -239,10 +239,10 @@ public final class PlanDrawing {
         return unnamed;
     }
 
-    private static Shape weekends(List<BedShapes> beds, Labels labels, Inks inks) {
+    private static Shape stages(List<BedShapes> beds, Labels labels, Inks inks) {
         List<Shape> shapes = new ArrayList<>();
-        beds.forEach(bed -> shapes.addAll(bed.weekend(labels)));
-        return new Shape.Group("weekends", "Weekend in which each bed is built", "weekends", shapes);
+        beds.forEach(bed -> shapes.addAll(bed.stage(labels)));
+        return new Shape.Group("stages", "Stage in which each bed is built", "stages", shapes);
     }
 
     private static Shape dimensions(List<BedShapes> beds, View view, Labels labels, Inks inks, boolean imperial) {

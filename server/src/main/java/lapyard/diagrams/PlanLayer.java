@@ -24,11 +24,11 @@ public enum PlanLayer {
     PEGS,
     /** Letters of the snags and their list. */
     SNAGS,
-    /** The weekend in which each bed is built. */
-    WEEKENDS;
+    /** The stage in which each bed is built. */
+    STAGES;
 
     /** All but what is looked at for a purpose of its own. */
-    public static final Set<PlanLayer> USUAL = Set.copyOf(EnumSet.complementOf(EnumSet.of(SUN, PEGS, WEEKENDS)));
+    public static final Set<PlanLayer> USUAL = Set.copyOf(EnumSet.complementOf(EnumSet.of(SUN, PEGS, STAGES)));
 
     /** As asked for: {@code keep-clear}. */
     public String label() {

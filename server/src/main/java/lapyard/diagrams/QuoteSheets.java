@@ -17,7 +17,7 @@ public final class QuoteSheets {
     private static final String CAUTION =
             "Not designed here: walls that hold back ground, beds on decks. Ground that turns out otherwise is a variation. Local codes go first.";
 
-    public static List<Page> pages(String garden, boolean imperial, Quote quote, QuoteTerms terms, int beds, BenchOptions options) {
+    public static List<Page> pages(String garden, boolean imperial, Quote quote, QuoteTerms terms, int beds, List<String> warnings, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         String code = quote.currency().getCode();
         Flow flow = new Flow(
@@ -33,6 +33,7 @@ public final class QuoteSheets {
         words.add((quote.atLeast() ? "At least " : "") + code + " " + quote.price().toPlainString() + ", tax as told by the suppliers is in it."
                 + (terms.validUntil().isEmpty() ? "" : " The offer holds until " + terms.validUntil() + "."));
         flow.words(words, 4.6, true);
+        new WarningFrame(sheet, warnings).on(flow);
         if (!terms.exclusions().isEmpty()) {
             flow.words(List.of("Not in the price:"), 4, true);
             flow.words(terms.exclusions().stream().map(one -> "- " + one).toList(), 3.8, false);

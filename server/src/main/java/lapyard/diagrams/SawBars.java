@@ -18,7 +18,7 @@ import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 
-/** The boards of each weekend as bars to scale; boards that are cut alike share a bar, with a row of marks for each. */
+/** The boards of each stage as bars to scale; boards that are cut alike share a bar, with a row of marks for each. */
 final class SawBars {
     private static final double LABEL = 30;
     private static final double ABOVE = 6.4;
@@ -55,7 +55,7 @@ final class SawBars {
     }
 
     /**
-     * What lies on the saw in this weekend: a whole board, or the offcut that an earlier weekend left of it.
+     * What lies on the saw in this stage: a whole board, or the offcut that an earlier stage left of it.
      *
      * @param startMm where it begins on the whole board
      */
@@ -108,7 +108,7 @@ final class SawBars {
 
     private void on(Flow flow, Scale scale) {
         stages().forEach((stage, all) -> {
-            flow.section("Saw Day, weekend " + stage + ": boards", SawBatches.about(work, sheet));
+            flow.section("Saw Day, stage " + stage + ": boards", SawBatches.about(work, sheet));
             flow.head(head(), head());
             for (int i = 0; i < all.size(); ) {
                 int end = i + 1;
@@ -193,7 +193,7 @@ final class SawBars {
         List<Shape> shapes = new ArrayList<>(new Panel(90, sheet.inks).bar(scale, sheet.imperial, space.left() + 4, space.high() - 6, 62));
         Inks inks = sheet.inks;
         double y = space.high() - 4;
-        String[] words = {"kept for the rack", "carried to a later weekend", "trim and scrap"};
+        String[] words = {"kept for the rack", "carried to a later stage", "trim and scrap"};
         Inks.Filling[] fillings = {inks.kept(), inks.carried(), inks.scrap()};
         double x = space.right();
         for (int i = 0; i < words.length; i++) {
@@ -297,7 +297,7 @@ final class SawBars {
                 + switch (rest.fate()) {
                     case SCRAP -> "scrap";
                     case KEPT -> "rack it";
-                    case CARRIED -> "for weekend " + rest.usedIn().getAsInt();
+                    case CARRIED -> "for stage " + rest.usedIn().getAsInt();
                 };
         double size = BenchSheet.fitting(words, 3.6, 2.6, true, wide - 3);
         double width = TextMeasure.widthMm(words, size, true);
@@ -334,7 +334,7 @@ final class SawBars {
     /** One board's row: its number, then under each piece a box to tick and its mark. */
     private void marks(List<Shape> shapes, Laid laid, Scale scale, double x, double base) {
         double left = x + LABEL;
-        shapes.addAll(sheet.boardNumber(x, base, laid.board().number()));
+        shapes.addAll(sheet.boardNumber(x, base, work.board(laid.board().number())));
         taken(laid).ifPresent(tag -> shapes.add(sheet.text(x + 9, base, tag, 3.2, true)));
         for (SawBoard.Cut cut : laid.cuts()) {
             double from = left + scale.paperMm(laid.onIt(cut.fromMm()));
@@ -350,7 +350,7 @@ final class SawBars {
             double from = left + scale.paperMm(laid.lengthMm() - rest.lengthMm());
             shapes.add(sheet.tick(from + 0.6, base + 0.5, 3.8));
             double room = scale.paperMm(rest.lengthMm()) - 5.2;
-            shapes.add(sheet.mark(from + 5.2, base, rest.tag(), room));
+            shapes.add(sheet.mark(from + 5.2, base, work.tag(rest.tag()), room));
         });
     }
 
@@ -369,7 +369,7 @@ final class SawBars {
         return work.ledger().offcuts().stream()
                 .filter(offcut -> offcut.board() == laid.board().number()
                         && offcut.usedIn().isPresent() && offcut.usedIn().getAsInt() == stage)
-                .map(Ledger.Offcut::tag)
+                .map(offcut -> work.tag(offcut.tag()))
                 .findFirst();
     }
 }

@@ -44,7 +44,8 @@ final class SawBatches {
     private record Chip(int board, boolean plate, String mark, double width) {}
 
     void on(Flow flow, Batches.Stage stage) {
-        flow.section("Saw Day, weekend " + stage.stage() + ": batches", about(work, sheet), STAGE);
+        flow.section("Saw Day, stage " + stage.stage() + ": batches", about(work, sheet), STAGE);
+        if (!work.before().isEmpty() && stage.stage() == work.batches().stages().get(0).stage()) flow.words(List.of(work.before()), 5, true);
         flow.words(List.of(legend()), 3.4, false);
         flow.words(totals(stage), 4, false);
         flow.head(head(), head());
@@ -142,7 +143,7 @@ final class SawBatches {
         Inks inks = sheet.inks;
         shapes.add(new Shape.Circle(
                 new Point(x + 4.4, y - 1.7), 3.9, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
-        String number = String.valueOf(chip.board());
+        String number = work.board(chip.board());
         double size = BenchSheet.fitting(number, 4.6, 2.4, true, 6.6);
         shapes.add(sheet.middle(x + 4.4, y - 1.7 + size * Shape.Text.CAPITALS / 2, number, size, true));
     }

@@ -23,7 +23,7 @@ import lapyard.plan.BedNames;
 import lapyard.plan.Lifting;
 
 /**
- * The sheets that are taped to the saw bench. Of each section and weekend first the batches, one row a setting of the
+ * The sheets that are taped to the saw bench. Of each section and stage first the batches, one row a setting of the
  * stop, then the boards with the place of every cut, at the end what becomes of the offcuts and what may be saved.
  */
 public final class SawDay {
@@ -32,7 +32,9 @@ public final class SawDay {
     /**
      * One section's work at the saw.
      *
+     * @param series       letter before the numbers of its boards, so that no two of a garden are alike; may be empty
      * @param name         what it is called on the sheets, such as {@code Timber 100x200}
+     * @param before       what is done with the boards before they are cut to length; may be empty
      * @param section      for the mass of boards and pieces; empty where they are strips of it
      * @param kerfMm       the saw's
      * @param keepOffcutMm offcuts shorter than this are scrap
@@ -40,7 +42,9 @@ public final class SawDay {
      * @param nests        lengths of which more than one piece is sawn, under the marks that the boards have
      */
     public record Work(
+            String series,
             String name,
+            String before,
             Optional<Section> section,
             double kerfMm,
             double keepOffcutMm,
@@ -53,6 +57,16 @@ public final class SawDay {
             boards = List.copyOf(boards);
             firstCuts = List.copyOf(firstCuts);
             nests = List.copyOf(nests);
+        }
+
+        /** As it is written on a board. */
+        String board(int number) {
+            return series + number;
+        }
+
+        /** As it is written on an offcut. */
+        String tag(String ofLedger) {
+            return ofLedger.replace("#", "#" + series);
         }
     }
 

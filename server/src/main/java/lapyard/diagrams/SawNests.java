@@ -44,9 +44,9 @@ final class SawNests {
                 false);
         List<Double> sets = work.nests().stream().flatMap(nest -> nest.cuts().stream()).map(Nest.Cut::setDeg).toList();
         flow.words(List.of(SawAngles.minutes(sets, work.batches().rates())), 4.4, false);
-        Map<String, Integer> boards = new HashMap<>();
+        Map<String, String> boards = new HashMap<>();
         for (SawBoard board : work.boards()) {
-            board.cuts().forEach(cut -> boards.put(cut.mark(), board.number()));
+            board.cuts().forEach(cut -> boards.put(cut.mark(), work.board(board.number())));
         }
         List<List<Nest>> groups = new ArrayList<>();
         for (Nest nest : work.nests()) {
@@ -59,7 +59,7 @@ final class SawNests {
         groups.forEach(nests -> group(flow, nests, boards));
     }
 
-    private void group(Flow flow, List<Nest> nests, Map<String, Integer> boards) {
+    private void group(Flow flow, List<Nest> nests, Map<String, String> boards) {
         Nest first = nests.get(0);
         List<Running> face = running(first, first.cuts().stream().map(Nest.Cut::faceMm).toList());
         List<Running> back = running(first, first.cuts().stream().map(Nest.Cut::backMm).toList());
@@ -77,7 +77,7 @@ final class SawNests {
             drawing(flow, first, nests.size());
             flow.down(BAR + below);
             for (Nest nest : nests.subList(from, from + rows)) {
-                row(flow, nest, boards.getOrDefault(nest.mark(), 0));
+                row(flow, nest, boards.getOrDefault(nest.mark(), ""));
                 flow.down(ROW);
             }
             flow.down(3);
@@ -141,7 +141,7 @@ final class SawNests {
     }
 
     /** The board that gives it, then under each piece a box to tick and its mark. */
-    private void row(Flow flow, Nest nest, int board) {
+    private void row(Flow flow, Nest nest, String board) {
         double base = flow.y() + ROW - 2;
         flow.addAll(sheet.boardNumber(sheet.space().left(), base, board));
         for (Nest.Part part : nest.parts()) {

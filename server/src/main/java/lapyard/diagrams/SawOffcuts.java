@@ -42,7 +42,7 @@ final class SawOffcuts {
                             row -> new ArrayList<>())
                     .add(cut.board());
         }
-        alike.forEach((row, boards) -> table.row(runs(boards), row.get(0), row.get(1), row.get(2), row.get(3)));
+        alike.forEach((row, boards) -> table.row(runs(boards, work), row.get(0), row.get(1), row.get(2), row.get(3)));
         table.on(flow);
         flow.words(List.of(
                 "Each cut lies where a piece ends, so the plan stays as it is: the merchant's saw takes the kerf of "
@@ -52,7 +52,7 @@ final class SawOffcuts {
     }
 
     static void on(Flow flow, List<SawDay.Work> works, BenchSheet sheet) {
-        flow.section("Saw Day: offcuts", "A tag is the number of the board, then the weekend that made the offcut.");
+        flow.section("Saw Day: offcuts", "A tag is the number of the board, then the stage that made the offcut.");
         for (SawDay.Work work : works) {
             stages(work, sheet, flow);
             ledger(work, sheet, flow);
@@ -63,12 +63,12 @@ final class SawOffcuts {
         if (work.ledger().stages().size() < 2) {
             return;
         }
-        BenchTable table = new BenchTable(sheet, work.name() + ": boards by weekend",
-                new Column("weekend", 0.1, true), new Column("boards opened", 0.3, false), new Column("offcuts taken up", 0.35, false),
+        BenchTable table = new BenchTable(sheet, work.name() + ": boards by stage",
+                new Column("stage", 0.1, true), new Column("boards opened", 0.3, false), new Column("offcuts taken up", 0.35, false),
                 new Column("waiting afterwards", 0.25, false));
         for (Ledger.Stage stage : work.ledger().stages()) {
-            table.row(String.valueOf(stage.stage()), stage.opened().isEmpty() ? "none" : runs(stage.opened()),
-                    stage.taken().isEmpty() ? "none" : some(stage.taken()),
+            table.row(String.valueOf(stage.stage()), stage.opened().isEmpty() ? "none" : runs(stage.opened(), work),
+                    stage.taken().isEmpty() ? "none" : some(stage.taken().stream().map(work::tag).toList()),
                     stage.open() == 0 ? "none" : stage.open() + ", longest " + sheet.written(stage.longestMm()));
         }
         table.on(flow);
@@ -76,7 +76,7 @@ final class SawOffcuts {
 
     private static void ledger(SawDay.Work work, BenchSheet sheet, Flow flow) {
         BenchTable table = new BenchTable(sheet, work.name() + ": offcuts",
-                new Column("tag", 0.12, true), new Column("length", 0.16, true), new Column("made in weekend", 0.16, false),
+                new Column("tag", 0.12, true), new Column("length", 0.16, true), new Column("made in stage", 0.16, false),
                 new Column("what becomes of it", 0.56, false));
         int scrap = 0;
         for (Ledger.Offcut offcut : work.ledger().offcuts()) {
@@ -86,8 +86,8 @@ final class SawOffcuts {
             }
             String then = offcut.fate() == Fate.KEPT
                     ? "to the rack"
-                    : "weekend " + offcut.usedIn().getAsInt() + " cuts " + some(offcut.marks()) + " from it";
-            table.row(offcut.tag(), sheet.written(offcut.lengthMm()), String.valueOf(offcut.madeIn()), then);
+                    : "stage " + offcut.usedIn().getAsInt() + " cuts " + some(offcut.marks()) + " from it";
+            table.row(work.tag(offcut.tag()), sheet.written(offcut.lengthMm()), String.valueOf(offcut.madeIn()), then);
         }
         table.on(flow);
         String shorter = "shorter than " + sheet.written(work.keepOffcutMm());
@@ -105,16 +105,16 @@ final class SawOffcuts {
     }
 
     /** 1, 2, 3, 7 as {@code 1–3, 7}. */
-    static String runs(List<Integer> numbers) {
+    private static String runs(List<Integer> numbers, SawDay.Work work) {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < numbers.size(); ) {
             int end = i;
             while (end + 1 < numbers.size() && numbers.get(end + 1) == numbers.get(end) + 1) {
                 end++;
             }
-            words.append(words.length() == 0 ? "" : ", ").append(numbers.get(i));
+            words.append(words.length() == 0 ? "" : ", ").append(work.board(numbers.get(i)));
             if (end > i) {
-                words.append(end > i + 1 ? "–" : ", ").append(numbers.get(end));
+                words.append(end > i + 1 ? "–" : ", ").append(work.board(numbers.get(end)));
             }
             i = end + 1;
         }

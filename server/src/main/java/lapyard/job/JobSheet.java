@@ -16,9 +16,12 @@ import lapyard.geometry.Outline;
 import lapyard.ground.GroundSheet;
 import lapyard.order.Slip;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.FindingList;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Lifting;
+import lapyard.plan.Place;
 import lapyard.plan.Rate;
 import lapyard.sheets.RollResult;
 import lapyard.standing.Standing;
@@ -60,6 +63,19 @@ public record JobSheet(
 
     JobSheet with(List<Finding> found) {
         return new JobSheet(garden, ground, beds, paths, cutting, strips, rolls, slip, weekends, found, leftOut);
+    }
+
+    /**
+     * What may hurt somebody at this bed, to be read wherever it is sold or built; accepted findings among them.
+     *
+     * @param bed its id
+     */
+    public List<Finding> warnings(String bed) {
+        return FindingList.merged(FindingList.singles(snags).stream()
+                .filter(one -> one.place().ids(Place.What.BED).contains(bed))
+                .filter(one -> one.kind().concern() == FindingKind.Concern.DANGER || one.kind() == FindingKind.SCRIBE_DEEP)
+                .filter(one -> one.weight() != Finding.Weight.NOTE || one.accepted().isPresent())
+                .toList());
     }
 
     /** Every board on hand: where it comes from, where it may go and where it went. */

@@ -21,8 +21,10 @@ import lapyard.diagrams.FloorCards;
 import lapyard.diagrams.RollSheets;
 import lapyard.diagrams.SawDay;
 import lapyard.drawing.Page;
+import lapyard.geometry.Length;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
+import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import org.joda.money.CurrencyUnit;
 
@@ -38,17 +40,37 @@ final class BenchPrint {
         return rolls(sheet, ask.bench(sheet.garden().imperial()));
     }
 
-    /** Cards in the order of building: by weekend, then as the garden has them. */
+    /** Cards in the order of building: by stage, then as the garden has them. */
     static List<Page> courseCards(JobSheet sheet, PrintAsk ask) {
         Garden garden = sheet.garden();
-        Map<String, Integer> boards = new HashMap<>();
-        sheet.cutting().forEach(cutting -> cutting.saw().boards().forEach(
-                board -> board.cuts().forEach(cut -> Nest.marks(cut.mark()).forEach(mark -> boards.put(mark, board.number())))));
-        Map<String, Integer> numbers = Map.copyOf(boards);
+        Map<String, String> boards = new HashMap<>();
+        for (int i = 0; i < sheet.cutting().size(); i++) {
+            String series = series(i);
+            sheet.cutting().get(i).saw().boards().forEach(
+                    board -> board.cuts().forEach(cut -> Nest.marks(cut.mark()).forEach(mark -> boards.put(mark, series + board.number()))));
+        }
+        Map<String, String> numbers = Map.copyOf(boards);
+        Map<String, List<String>> warned = Warned.beds(sheet);
         List<CourseCards.Stack> stacks = inBuildingOrder(sheet)
-                .map(bed -> new CourseCards.Stack(bed.work(), bed.quantities(), numbers))
+                .map(bed -> new CourseCards.Stack(
+                        bed.work(), bed.quantities(), numbers, warned.getOrDefault(bed.work().bed().id(), List.of())))
                 .toList();
         return CourseCards.pages(garden.name(), garden.imperial(), sheet.lifting(), stacks, ask.bench(garden.imperial()));
+    }
+
+    private static String ripped(String section, JobSheet.Ripping ripping, boolean imperial) {
+        return "Rip first: " + counted(ripping.boards(), "board") + " of " + section + " along into strips "
+                + Length.written(ripping.thicknessMm(), imperial) + " wide, " + ripping.stripsPerBoard() + " from a board, "
+                + counted(ripping.rips(), "cut") + " along.";
+    }
+
+    private static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
+    /** The first section's boards have plain numbers, those of further ones and of strips a letter before them. */
+    private static String series(int index) {
+        return index == 0 ? "" : Bed.wallLetter(index);
     }
 
     static List<Page> floorCards(JobSheet sheet, PrintAsk ask) {
@@ -70,10 +92,10 @@ final class BenchPrint {
                     .map(bed -> bed.work().bed().section())
                     .filter(one -> one.id().equals(cutting.section()))
                     .findFirst();
-            works.add(work(garden, "Timber " + cutting.section(), section, cutting, ask, longestMm));
+            works.add(work(garden, series(works.size()), "Timber " + cutting.section(), section, cutting, ask, longestMm));
         }
         for (SectionCutting strips : sheet.strips()) {
-            works.add(work(garden, "Strips ripped from " + strips.section(), Optional.empty(), strips, ask,
+            works.add(work(garden, series(works.size()), "Strips ripped from " + strips.section(), Optional.empty(), strips, ask,
                     OptionalDouble.empty()));
         }
         works.removeIf(work -> work.boards().isEmpty());
@@ -101,7 +123,7 @@ final class BenchPrint {
     }
 
     private static SawDay.Work work(
-            Garden garden, String name, Optional<Section> section, SectionCutting cutting, PrintAsk ask, OptionalDouble longestMm) {
+            Garden garden, String series, String name, Optional<Section> section, SectionCutting cutting, PrintAsk ask, OptionalDouble longestMm) {
         JobSheet.SawWork saw = cutting.saw();
         Batches.Rates usual = saw.batches().rates();
         Batches.Rates rates = new Batches.Rates(
@@ -112,7 +134,9 @@ final class BenchPrint {
                         .anyMatch(stock -> stock.id().equals(board.stock()) && stock.available().isEmpty()))
                 .toList();
         return new SawDay.Work(
+                series,
                 name,
+                saw.ripping().map(ripping -> ripped(cutting.section(), ripping, garden.imperial())).orElse(""),
                 section,
                 kerf,
                 garden.goods().saw().keepOffcutMm(),

@@ -49,9 +49,9 @@ final class OfficePrint {
 
     private static String words(Way way) {
         return switch (way.way()) {
-            case "pooled" -> "all beds together, offcuts carried from weekend to weekend: this plan";
+            case "pooled" -> "all beds together, offcuts carried from stage to stage: this plan";
             case "pooled once" -> "all beds together on one day, no offcut trimmed again";
-            case "weekend by weekend" -> "each weekend for itself, no offcut carried over";
+            case "weekend by weekend" -> "each stage for itself, no offcut carried over";
             default -> "each bed for itself";
         };
     }

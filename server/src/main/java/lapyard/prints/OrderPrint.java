@@ -35,7 +35,7 @@ public final class OrderPrint {
         }
         return QuoteSheets.pages(
                 sheet.garden().name(), sheet.garden().imperial(), Quoting.of(sheet), sheet.garden().terms().quote(), sheet.beds().size(),
-                ask.bench(sheet.garden().imperial()));
+                Warned.all(sheet), ask.bench(sheet.garden().imperial()));
     }
 
     /** What a change does to the order; the price to the client stands on it where both have a quote. */

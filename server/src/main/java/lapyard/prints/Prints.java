@@ -34,7 +34,7 @@ public final class Prints {
             new Print("base-and-liner", "Base and liner", BenchPrint::floorCards),
             new Print("rolls", "Rolls", BenchPrint::rolls),
             new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
-                    sheet.weekends(), sheet.garden().people().crew(), ask.bench(sheet.garden().imperial()))),
+                    sheet.weekends(), sheet.garden().people().crew(), Warned.beds(sheet), ask.bench(sheet.garden().imperial()))),
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Load-in", OrderPrint::loadIn),
             new Print("quote", "Quote", OrderPrint::quote),

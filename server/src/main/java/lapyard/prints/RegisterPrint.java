@@ -30,7 +30,7 @@ final class RegisterPrint {
         types.forEach((type, some) -> sums.add(new Row(
                 type, some.size() + (some.size() == 1 ? " bed: " : " beds: ") + names(some), size(some.get(0).work().bed(), imperial), "",
                 "", amount(some, "timber.length"), amount(some, "timber.mass"), amount(some, "soil.loose"))));
-        return BedRegister.pages(sheet.garden().name(), imperial, beds, sums, ask.bench(imperial));
+        return BedRegister.pages(sheet.garden().name(), imperial, beds, sums, Warned.all(sheet), ask.bench(imperial));
     }
 
     private static Row row(BedSheet sheet, boolean imperial) {

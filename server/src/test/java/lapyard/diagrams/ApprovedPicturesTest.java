@@ -52,7 +52,7 @@ class ApprovedPicturesTest {
     private static final Map<String, Supplier<Page>> DRAWN = Map.of(
             "plan", () -> plan(PlanOptions.usual(false)),
             "plan-mono", () -> plan(PlanOptions.usual(false).inMono()),
-            "plan-weekends", () -> plan(PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "weekends", "paths")))),
+            "plan-stages", () -> plan(PlanOptions.usual(false).showing(PlanLayer.named(List.of("beds", "stages", "paths")))),
             "plan-pegs", () -> PlanDrawing.pages(
                     PEGGED, List.of(), TestGardens.chapelPaths(), List.of(),
                     new PlanDrawing.Asked(Optional.of(SettingOut.of(PEGGED, Optional.empty())), Optional.empty()),
@@ -63,6 +63,7 @@ class ApprovedPicturesTest {
                     new BedRegister.Row("A", "Herbs, type R", "2400 × 1200 × 600", "1000, 1400", "1", "20.4 m", "244.8 kg", "1.18 m³"),
                     new BedRegister.Row("B", "", "1800 × 900 × 400", "4600, 1400, turned 90°", "2", "10.0 m", "120.0 kg", "0.40 m³")),
                     List.of(new BedRegister.Row("R", "1 bed: A", "2400 × 1200 × 600", "", "", "20.4 m", "244.8 kg", "1.18 m³")),
+                    List.of(),
                     BenchOptions.usual(false)).get(0));
 
     private static Page plan(PlanOptions options) {

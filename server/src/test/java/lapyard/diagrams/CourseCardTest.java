@@ -32,7 +32,7 @@ class CourseCardTest {
 
     private static List<CourseCards.Stack> stacks(BedWork... works) {
         return Stream.of(works)
-                .map(work -> new CourseCards.Stack(work, work.quantities(), Map.of()))
+                .map(work -> new CourseCards.Stack(work, work.quantities(), Map.of(), List.of()))
                 .toList();
     }
 

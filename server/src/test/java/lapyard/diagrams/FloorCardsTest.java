@@ -50,7 +50,7 @@ class FloorCardsTest {
     void theCardOfTheWorkedBedTellsItsFloorAndItsLiner() throws Exception {
         BedWork work = bedM();
         String text = text(FloorCards.pages("Yard", false, List.of(work), BenchOptions.usual(false)));
-        assertTrue(text.contains("R1: 2800 × 1300") && text.contains("R2: 1600 × 900"), text);
+        assertTrue(text.contains("M-R1: 2800 × 1300") && text.contains("M-R2: 1600 × 900"), text);
         assertTrue(text.contains("of 870") && text.contains("of 1270"), text);
         assertTrue(text.contains("1200 + 395"), text);
         assertTrue(text.contains("2460") && text.contains("3960") && text.contains("2760 × 1780"), text);

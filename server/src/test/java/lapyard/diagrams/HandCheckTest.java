@@ -34,7 +34,7 @@ class HandCheckTest {
         for (JobSheet.BedSheet bed : sheet.beds()) {
             List<Page> pages = CourseCards.pages(
                     "Ferry lane nursery", false, new Lifting(25, 2),
-                    List.of(new CourseCards.Stack(bed.work(), bed.quantities(), Map.of())),
+                    List.of(new CourseCards.Stack(bed.work(), bed.quantities(), Map.of(), List.of())),
                     BenchOptions.usual(false));
             assertEquals(1, pages.size(), "one page a bed");
             CARDS.put(bed.work().bed().id(), Drawn.of(pages.get(0)));

@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The sheets for the saw of two beds worked by hand: M is L-shaped, N is 1800 x 900; kerf 4, end trim 10, boards of
- * 4800, M in weekend 1 and N in weekend 2.
+ * 4800, M in stage 1 and N in stage 2.
  */
 class SawDayTest {
     private static final BenchOptions A4 = BenchOptions.usual(false).stamped("revision 7", "2026-05-12");
@@ -61,7 +61,7 @@ class SawDayTest {
 
     private static SawDay.Work work(List<SawBoard> boards) {
         return new SawDay.Work(
-                "Timber 100x200", Optional.of(TestGardens.SECTION), 4, 300, boards, Batches.of(boards, 4, Batches.Rates.USUAL),
+                "", "Timber 100x200", "", Optional.of(TestGardens.SECTION), 4, 300, boards, Batches.of(boards, 4, Batches.Rates.USUAL),
                 Ledger.of(boards, 4, 300), List.of(), List.of());
     }
 
@@ -92,13 +92,13 @@ class SawDayTest {
     @Test
     void theBatchSheetOfEachWeekendHasOneRowASetting() throws Exception {
         List<Page> pages = pages(false, A4);
-        List<String> first = texts(pages, "Saw Day, weekend 1: batches");
+        List<String> first = texts(pages, "Saw Day, stage 1: batches");
         for (String stop : List.of("2900", "2300", "1700", "1400", "1200", "900")) {
             assertEquals(1, first.stream().filter(stop::equals).count(), stop);
         }
         assertEquals(5, first.stream().filter("× 3"::equals).count() - 1, "six lengths of three pieces");
         assertTrue(first.stream().anyMatch(t -> t.contains("28 cuts, 10 of them to trim × 4 min + 6 settings × 3 min = 130 min")), first::toString);
-        List<String> second = texts(pages, "Saw Day, weekend 2: batches");
+        List<String> second = texts(pages, "Saw Day, stage 2: batches");
         assertTrue(second.containsAll(List.of("1700", "800", "× 6")), second::toString);
         assertTrue(second.stream().anyMatch(t -> t.contains("12 cuts × 4 min + 2 settings × 3 min = 54 min")), second::toString);
     }
@@ -121,8 +121,8 @@ class SawDayTest {
         List<Page> pages = pages(false, A4);
         for (String kind : List.of("batches", "boards")) {
             List<String> texts = new ArrayList<>();
-            for (int weekend = 1; weekend <= 2; weekend++) {
-                texts.addAll(texts(pages, "Saw Day, weekend " + weekend + ": " + kind));
+            for (int stage = 1; stage <= 2; stage++) {
+                texts.addAll(texts(pages, "Saw Day, stage " + stage + ": " + kind));
             }
             for (String row : PLAN) {
                 for (String piece : row.split(" ")) {
@@ -138,10 +138,10 @@ class SawDayTest {
     /** Trim 10, then 1400 and 900 with a kerf of 4 each: cuts at 10, 1410, 2314; the offcut of 2482 carries the tag #6-1. */
     @Test
     void boardsShowTheirRunningPlacesAndWhatIsCarried() throws Exception {
-        List<String> first = texts(pages(false, A4), "Saw Day, weekend 1: boards");
-        assertTrue(first.containsAll(List.of("10", "1410", "2314", "2482 for weekend 2", "#6-1", "#7-1", "3586 for weekend 2")), first::toString);
-        // In weekend 2 places are counted from the sawn end: 800, 1604, 2408, and 70 are left.
-        List<String> second = texts(pages(false, A4), "Saw Day, weekend 2: boards");
+        List<String> first = texts(pages(false, A4), "Saw Day, stage 1: boards");
+        assertTrue(first.containsAll(List.of("10", "1410", "2314", "2482 for stage 2", "#6-1", "#7-1", "3586 for stage 2")), first::toString);
+        // In stage 2 places are counted from the sawn end: 800, 1604, 2408, and 70 are left.
+        List<String> second = texts(pages(false, A4), "Saw Day, stage 2: boards");
         assertTrue(second.containsAll(List.of("800", "1604", "2408", "70 scrap", "#6-1", "1700", "3404", "178 scrap")), second::toString);
         assertEquals(1, second.stream().filter("10"::equals).count(), "board 10, but no trim of 10 at an offcut's sawn end");
     }
@@ -149,7 +149,7 @@ class SawDayTest {
     /** 2900 at the scale of the sheet, 1:25, is 116.0 mm; 4800 fill 192. */
     @Test
     void barsAreToScale() {
-        Page page = pages(false, A4).stream().filter(p -> p.title().startsWith("Saw Day, weekend 1: boards")).findFirst().orElseThrow();
+        Page page = pages(false, A4).stream().filter(p -> p.title().startsWith("Saw Day, stage 1: boards")).findFirst().orElseThrow();
         TreeSet<Double> widths = new TreeSet<>();
         for (Shape shape : page.shapes()) {
             if (shape instanceof Shape.Area area && area.rings().size() == 1) {
@@ -162,7 +162,7 @@ class SawDayTest {
 
     @Test
     void boardsCutAlikeShareABar() throws Exception {
-        List<String> first = texts(pages(false, A4), "Saw Day, weekend 1: boards");
+        List<String> first = texts(pages(false, A4), "Saw Day, stage 1: boards");
         // the bar of 2900 + 1700 stands once for three boards
         assertEquals(1, first.stream().filter("2900"::equals).count(), first::toString);
     }
@@ -170,7 +170,7 @@ class SawDayTest {
     @Test
     void theLedgerTellsWhatBecomesOfEachOffcut() throws Exception {
         List<String> texts = texts(pages(false, A4), "Saw Day: offcuts");
-        assertTrue(texts.contains("weekend 2 cuts N-1A, N-1C from it"), texts::toString);
+        assertTrue(texts.contains("stage 2 cuts N-1A, N-1C from it"), texts::toString);
         assertTrue(texts.containsAll(List.of("1–10", "5, longest 3586")), texts::toString);
         List<String> office = texts(office(false), "Office");
         assertTrue(office.containsAll(List.of("GBP 360.00", "make bed M 12 mm narrower", "GBP 17.40")), office::toString);
@@ -201,11 +201,11 @@ class SawDayTest {
         List<SawBoard> boards = boards(PLAN);
         SawDay.Work plain = work(boards);
         SawDay.Work asked = new SawDay.Work(
-                plain.name(), plain.section(), 4, 300, boards, plain.batches(), plain.ledger(),
+                "B", plain.name(), "Rip first.", plain.section(), 4, 300, boards, plain.batches(), plain.ledger(),
                 SawBoard.firstCuts(boards, 3000, 4), List.of());
         List<Page> pages = SawDay.pages("Yard", false, new Lifting(25, 2), List.of(M, N), List.of(asked), OptionalDouble.of(3000), A4);
         List<String> texts = texts(pages, "First cuts at the merchant");
-        assertTrue(texts.containsAll(List.of("1–3", "2910", "2910 + 1886")), texts::toString);
+        assertTrue(texts.containsAll(List.of("B1–B3", "2910", "2910 + 1886")), texts::toString);
     }
 
     @Test

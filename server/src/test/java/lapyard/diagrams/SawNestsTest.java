@@ -26,7 +26,7 @@ class SawNestsTest {
     private static List<Page> pages(JobSheet sheet, boolean imperial, BenchOptions options) {
         List<SawDay.Work> works = sheet.cutting().stream()
                 .map(cutting -> new SawDay.Work(
-                        "Timber " + cutting.section(), Optional.empty(), 4, 300, cutting.saw().boards(), cutting.saw().batches(),
+                        "", "Timber " + cutting.section(), "", Optional.empty(), 4, 300, cutting.saw().boards(), cutting.saw().batches(),
                         cutting.saw().ledger(), List.of(), cutting.saw().nests()))
                 .toList();
         return SawDay.pages(

@@ -267,8 +267,8 @@ class PrintsTest {
         assertTrue(usual.contains("grass") && usual.contains("gate 1000") && usual.contains("Cross, 1200") && usual.contains("level: drop"), usual);
         assertFalse(bare.contains("grass") || bare.contains("gate 1000") || bare.contains("Cross, 1200") || bare.contains("level: drop"), bare);
         assertTrue(bare.contains("Show bed"), bare);
-        assertFalse(usual.contains("weekend in which"), usual);
-        assertTrue(texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds", "weekends")))).get(0).contains("weekend in which"));
+        assertFalse(usual.contains("stage in which"), usual);
+        assertTrue(texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds", "stages")))).get(0).contains("stage in which"));
         String why = assertThrows(IllegalArgumentException.class, () -> Prints.pages("plan", sheet, ASK.showing(List.of("lawn")))).getMessage();
         assertTrue(why.contains("lawn") && why.contains("keep-clear"), why);
     }

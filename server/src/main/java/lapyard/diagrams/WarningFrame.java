@@ -1,0 +1,61 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+import lapyard.geometry.Point;
+
+/** What may hurt somebody, framed and in bold beside the work that it concerns. */
+final class WarningFrame {
+    private static final double SIZE = 3.8;
+    private static final double PITCH = SIZE * 1.3;
+    private static final double PAD = 2.2;
+    /** Room for the sign. */
+    private static final double SIGN = 11;
+
+    private final BenchSheet sheet;
+    private final List<String> lines = new ArrayList<>();
+
+    /** @param sentences as findings have them; none for no frame at all */
+    WarningFrame(BenchSheet sheet, List<String> sentences) {
+        this.sheet = sheet;
+        for (String words : sentences) {
+            lines.addAll(TextMeasure.wrap(words, SIZE, true, sheet.space().width() - SIGN - 2 * PAD));
+        }
+    }
+
+    /** With the gap below it; 0 where there is nothing to warn of. */
+    double heightMm() {
+        return lines.isEmpty() ? 0 : frameMm() + 3;
+    }
+
+    private double frameMm() {
+        return Math.max(SIGN, lines.size() * PITCH + 2 * PAD);
+    }
+
+    List<Shape> at(double x, double y) {
+        if (lines.isEmpty()) return List.of();
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(Shape.Area.box(
+                x, y, sheet.space().width(), frameMm(), Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.BROAD))));
+        Point middle = new Point(x + SIGN / 2, y + frameMm() / 2);
+        shapes.add(new Shape.Area(
+                List.of(List.of(new Point(middle.x() - 3.6, middle.y() + 3), new Point(middle.x() + 3.6, middle.y() + 3),
+                        new Point(middle.x(), middle.y() - 3.4))),
+                Optional.of(sheet.inks.snag()), Optional.empty(), Optional.empty()));
+        shapes.add(new Shape.Text(
+                new Point(middle.x(), middle.y() + 2.2), "!", 4.4, Shape.Anchor.MIDDLE, 0, true, sheet.inks.paper()));
+        double base = y + (frameMm() - lines.size() * PITCH) / 2 + SIZE;
+        for (String line : lines) {
+            shapes.add(sheet.text(x + SIGN, base, line, SIZE, true));
+            base += PITCH;
+        }
+        return List.of(new Shape.Group("warning", "Warning", "warning", shapes));
+    }
+
+    void on(Flow flow) {
+        if (!lines.isEmpty()) flow.block(new Flow.Block(heightMm(), false, this::at));
+    }
+}

@@ -1,0 +1,32 @@
+package lapyard.prints;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lapyard.job.JobSheet;
+import lapyard.words.Wording;
+
+/** The warnings of a garden as sentences, bed by bed. */
+final class Warned {
+    private Warned() {}
+
+    /** Sentences by the bed's id; beds without a warning are left out. */
+    static Map<String, List<String>> beds(JobSheet sheet) {
+        Wording words = Wording.of(sheet.garden().imperial());
+        Map<String, List<String>> warned = new LinkedHashMap<>();
+        for (JobSheet.BedSheet bed : sheet.beds()) {
+            String id = bed.work().bed().id();
+            List<String> sentences = sheet.warnings(id).stream().map(words::text).toList();
+            if (!sentences.isEmpty()) warned.put(id, sentences);
+        }
+        return warned;
+    }
+
+    /** All of them, each once. */
+    static List<String> all(JobSheet sheet) {
+        List<String> all = new ArrayList<>();
+        beds(sheet).values().forEach(all::addAll);
+        return all.stream().distinct().toList();
+    }
+}

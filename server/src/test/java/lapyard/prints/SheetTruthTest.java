@@ -1,0 +1,89 @@
+package lapyard.prints;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import lapyard.cutting.Ledger;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.json.GardenReader;
+import lapyard.json.Reading;
+import lapyard.words.Wording;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/** What the text of the printed files says, held against the job sheet. */
+class SheetTruthTest {
+    private static final PrintAsk ASK = PrintAsk.usual("revision 7", "2026-03-01");
+
+    private static JobSheet garden(String document) throws Exception {
+        return Job.prepare(((Reading.Read) GardenReader.read(document)).garden());
+    }
+
+    static JobSheet sample(String name) throws Exception {
+        return garden(Files.readString(Path.of("..", "samples", name + ".json")));
+    }
+
+    /** The text of a kind of sheet as a reader of PDF finds it, white space made one. */
+    static String text(String kind, JobSheet sheet) throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Prints.write(kind, sheet, ASK, "pdf", 1, out);
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        }
+    }
+
+    /** A wall of 6000 in timber 100 thick and 1000 high is beyond every limit: whoever sells or builds it reads so. */
+    @Test
+    void aWarningStandsOnEverySheetOfTheWorkThatItConcerns() throws Exception {
+        JobSheet sheet = garden("{\"crew\":{\"start\":\"2026-05-02\"},\"quote\":{\"client\":\"M. Vale\",\"margin\":20},"
+                + "\"beds\":[{\"id\":\"W\",\"width\":6000,\"depth\":2400,\"courses\":5,\"ties\":{\"crossTies\":false}},"
+                + "{\"id\":\"Z\",\"at\":[0,4000],\"width\":1200,\"depth\":1200,\"courses\":1}]}");
+        List<String> warned = sheet.warnings("W").stream().map(Wording.METRIC::text).toList();
+        assertFalse(warned.isEmpty());
+        assertTrue(sheet.warnings("Z").isEmpty(), sheet.warnings("Z").toString());
+        for (String kind : List.of("course-cards", "weekends", "bed-register", "quote")) {
+            String text = text(kind, sheet);
+            for (String words : warned) assertTrue(text.contains(words), kind + " lacks: " + words);
+        }
+    }
+
+    /** Boards of timber and strips have numbers of their own: what is written on one thing is written on no other. */
+    @Test
+    void noTagOfAnOffcutStandsTwiceInAGarden() throws Exception {
+        for (String name : List.of("chapel-corner", "village-hall")) {
+            JobSheet sheet = sample(name);
+            String text = text("saw-day", sheet);
+            text = text.substring(text.indexOf("A tag is the number"));
+            List<String> tags = Pattern.compile("(#[A-Z]*[0-9]+-[0-9]+) \\S+ [0-9]+ (?:to the rack|stage)").matcher(text).results()
+                    .map(found -> found.group(1)).toList();
+            long told = Stream.concat(sheet.cutting().stream(), sheet.strips().stream())
+                    .flatMap(cutting -> cutting.saw().ledger().offcuts().stream())
+                    .filter(offcut -> offcut.fate() != Ledger.Fate.SCRAP)
+                    .count();
+            assertEquals(told, tags.size(), name + tags);
+            assertEquals(told, tags.stream().distinct().count(), name + tags);
+        }
+    }
+
+    /** Boards, strips and cuts along as the job sheet has them. */
+    @Test
+    void rippingIsToldWithWidthAndCounts() throws Exception {
+        JobSheet sheet = sample("village-hall");
+        String text = text("saw-day", sheet);
+        for (JobSheet.SectionCutting strips : sheet.strips()) {
+            JobSheet.Ripping ripping = strips.saw().ripping().orElseThrow();
+            assertTrue(text.contains("Rip first: " + ripping.boards() + " board"), text);
+            assertTrue(text.contains(ripping.stripsPerBoard() + " from a board, " + ripping.rips() + " cut"), text);
+        }
+    }
+}
