@@ -109,10 +109,12 @@ public record Batches(List<Stage> stages, Rates rates) {
         for (SawBoard board : boards) {
             Map<Double, List<String>> own = new LinkedHashMap<>();
             for (SawBoard.Cut cut : board.cutsIn(stage)) {
-                own.computeIfAbsent(cut.lengthMm(), length -> new ArrayList<>()).add(cut.mark());
-                if (cut.lengthMm() != stop) {
+                // nobody sets a stop to less than a millimetre
+                double length = Math.floor(cut.lengthMm() + 0.5);
+                own.computeIfAbsent(length, l -> new ArrayList<>()).add(cut.mark());
+                if (length != stop) {
                     moved++;
-                    stop = cut.lengthMm();
+                    stop = length;
                 }
             }
             own.forEach((length, marks) ->

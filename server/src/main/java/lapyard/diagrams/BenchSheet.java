@@ -120,7 +120,13 @@ final class BenchSheet {
                         new Point(frame.centre().x(), top + 6.2), words, 4.6, Shape.Anchor.MIDDLE, 0, true, inks.paper()))));
     }
 
+    /** In whole millimetres, or in feet, inches and sixteenths. */
     String written(double mm) {
+        return Length.written(imperial ? mm : Math.floor(mm + 0.5), imperial);
+    }
+
+    /** To a tenth of a millimetre: a kerf or a gap, which is many times on a sheet. */
+    String fine(double mm) {
         return Length.written(mm, imperial);
     }
 

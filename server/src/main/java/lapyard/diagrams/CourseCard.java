@@ -112,7 +112,7 @@ final class CourseCard {
         String section = sheet.written(bed.section().thicknessMm()) + " × " + sheet.written(bed.section().heightMm());
         return sheet.written(box.width()) + " × " + sheet.written(box.height()) + " over all, " + sheet.written(bed.heightMm())
                 + " high: " + bed.courses() + (bed.courses() == 1 ? " course of " : " courses of ") + section
-                + (bed.walls().lap() == Lap.TURNING ? ", turning lap" : ", long-wall lap");
+                + (bed.walls().lap() == Lap.TURNING ? ", alternating lap" : ", long-wall lap");
     }
 
     /** Turned so that wall A is in front, mirrored as the bed stands. */
@@ -228,8 +228,8 @@ final class CourseCard {
     private static String words(PieceEnd end) {
         String set = end.squareCut() ? "" : " " + Lengths.text(end.setDeg()) + "°";
         return switch (end.kind()) {
-            case RUNS_PAST -> "past" + set;
-            case STOPS_SHORT -> "short" + set;
+            case RUNS_PAST -> "through" + set;
+            case STOPS_SHORT -> "butts" + set;
             case MITRE -> set.isEmpty() ? "square" : set.strip();
             case SEAM -> "joint";
         };

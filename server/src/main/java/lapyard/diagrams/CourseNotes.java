@@ -141,7 +141,7 @@ final class CourseNotes {
     private String way(Bed bed, CornerScrew screw) {
         boolean mitre = bed.joint(screw.corner() - 1) == Joint.MITRE;
         return "at " + Lengths.text(Lengths.toTenth(screw.angleDeg())) + "° off the " + screw.face().name().toLowerCase(Locale.ROOT) + " face"
-                + (mitre ? " through the mitre, from either timber by turns, " : " of the timber that stops short, ")
+                + (mitre ? " through the mitre, from either timber by turns, " : " of the timber that butts, ")
                 + sheet.written(screw.entryMm()) + " from the joint";
     }
 

@@ -237,7 +237,7 @@ final class CourseRing {
     /** What the signs mean, those that this bed has. */
     static List<Legend.Entry> legend(Inks inks, BedWork work) {
         List<Legend.Entry> entries = new ArrayList<>();
-        entries.add(new Legend.Entry("runs past", box -> sample(box, inks, Shape.Lines.of(
+        entries.add(new Legend.Entry("runs through", box -> sample(box, inks, Shape.Lines.of(
                 inks.pen(Inks.BROAD),
                 new Point(box.left() + BAR_IN, box.centre().y() - 0.8),
                 new Point(box.left() + BAR_IN, box.centre().y() + 0.8)))));
@@ -264,7 +264,7 @@ final class CourseRing {
                 new Point(box.centre().x() - 1, box.centre().y() + 1),
                 new Point(box.centre().x() + 1, box.centre().y() - 1)))));
         if (!work.frame().seams().isEmpty()) {
-            entries.add(new Legend.Entry("seam, plate behind", box -> sample(box, inks, Shape.Lines.of(
+            entries.add(new Legend.Entry("joint, plate behind", box -> sample(box, inks, Shape.Lines.of(
                     inks.pen(Inks.BROAD),
                     new Point(box.centre().x() - 2, box.centre().y() + 1.7),
                     new Point(box.centre().x() + 2, box.centre().y() + 1.7)))));

@@ -143,7 +143,7 @@ public final class FloorCards {
                 column("At most apart", 0.14, false), column("Slat rows, gap between", 0.22, false), column("A row, end to end", 0.26, false));
         for (int i = 0; i < work.bottom().bays().size(); i++) {
             FloorBay bay = work.bottom().bays().get(i);
-            String rows = bay.slats().rows() + " rows, gap " + sheet.written(Lengths.toTenth(bay.slats().gapMm()))
+            String rows = bay.slats().rows() + " rows, gap " + sheet.fine(Lengths.toTenth(bay.slats().gapMm()))
                     + (bay.slats().rippedMm() > 0 ? ", last ripped to " + sheet.written(bay.slats().rippedMm()) : "");
             boolean alike = bay.slats().rowsMm().stream().distinct().count() <= 1;
             table.row(

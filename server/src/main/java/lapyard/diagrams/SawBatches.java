@@ -65,7 +65,7 @@ final class SawBatches {
 
     static String about(SawDay.Work work, BenchSheet sheet) {
         return work.name() + ", " + count(work.boards().size(), work.section().isPresent() ? "board" : "strip") + ", kerf "
-                + sheet.written(work.kerfMm()) + ", first end trimmed " + sheet.written(work.boards().get(0).trimMm());
+                + sheet.fine(work.kerfMm()) + ", first end trimmed " + sheet.written(work.boards().get(0).trimMm());
     }
 
     private List<String> totals(Batches.Stage stage) {
@@ -99,7 +99,7 @@ final class SawBatches {
         return "Trim the first end, cut, tick, write mark and signs on the top face: " + SawDay.Signs.HEAVY
                 + " more than one lifts it, " + SawDay.Signs.SEEN + " points to the seen face, " + SawDay.Signs.NOTCH
                 + " drain notch under, " + SawDay.Signs.ANGLED
-                + " angled end, on a sheet of its own. Run-past ends: see the course cards. Nothing on a face that will be seen.";
+                + " angled end, on a sheet of its own. Ends that run through: see the course cards. Nothing on a face that will be seen.";
     }
 
     private Flow.Block head() {

@@ -46,7 +46,7 @@ final class SawOffcuts {
         table.on(flow);
         flow.words(List.of(
                 "Each cut lies where a piece ends, so the plan stays as it is: the merchant's saw takes the kerf of "
-                        + sheet.written(work.kerfMm()) + " that ours would have taken. Write the board's number on every part, "
+                        + sheet.fine(work.kerfMm()) + " that ours would have taken. Write the board's number on every part, "
                         + "and an arrow to the first end. A rough cut is mended from the scrap of that board, if it has any."),
                 3.4, false);
     }

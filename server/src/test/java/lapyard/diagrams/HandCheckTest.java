@@ -72,7 +72,7 @@ class HandCheckTest {
     void theHexagonIsMitredAt30() {
         Drawn card = CARDS.get("X");
         assertEquals(36, card.texts().stream().filter("30°"::equals).count());
-        assertTrue(says("X", "A 1200 and 1084.5"), card.texts()::toString);
+        assertTrue(says("X", "A 1200 and 1085"), card.texts()::toString);
         // half of a screw of 120 needs 60 x sin 30 / sin 60 = 34.6 from the joint, set to 35
         assertTrue(says("X", "at 30° off the inner face through the mitre, from either timber by turns, 35 from the joint"), card.texts()::toString);
         // means 6 x (1200 + 1084.53) / 2 = 6853.6 a course; 3 courses x 0.02 m2 x 600 kg/m3 = 246.7 kg
@@ -87,8 +87,8 @@ class HandCheckTest {
                 OptionalDouble.empty(), BenchOptions.usual(false));
         Drawn angled = Drawn.of(pages.get(0));
         assertTrue(angled.says("Angled ends"), angled.texts()::toString);
-        // 1200 rounded corners: walls within 0.1, so every face reads 1200 or 1199.9 and 1084.5 or 1084.6
-        assertTrue(angled.says("1084.5") && angled.says("30°"), angled.texts()::toString);
+        // 1200 rounded corners: walls within 0.1, so in whole millimetres every face reads 1200 and 1085
+        assertTrue(angled.says("1085") && angled.says("30°"), angled.texts()::toString);
         assertTrue(String.join(" ", angled.texts()).contains("X-1A"), angled.texts()::toString);
     }
 
@@ -102,7 +102,7 @@ class HandCheckTest {
     @CsvSource(delimiter = '|', value = {
         "E | C at 300, 800; E at 300, 800, 1300",
         "V | C at 300, 700; E at 200, 800; G at 300, 700",
-        "X | D at 257.7, 942.3",
+        "X | D at 258, 942",
         "Y | C at 300, 1200, 2100"
     })
     void theNotches(String bed, String places) {
@@ -208,9 +208,9 @@ class HandCheckTest {
         assertEquals(0, CARDS.get("X").texts().stream().filter(text -> text.endsWith(" ●")).count());
     }
 
-    /** E: corners 2 to 6 are 2600 and 2200 apart: 3405.9; V: 1 to 3 3000 and 2000: 3605.6; X: across 2400; Y: 2683.3. */
+    /** E: corners 2 to 6 are 2600 and 2200 apart: 3405.9; V: 1 to 3 3000 and 2000: 3605.6; X: across 2400; Y: 2683.3; in whole millimetres. */
     @ParameterizedTest(name = "bed {0}")
-    @CsvSource({"E, 2 to 6 is 3405.9", "V, 1 to 3 is 3605.6", "X, 1 to 4 is 2400", "Y, 1 to 3 is 2683.3", "Q, 1 to 3 is 7071.1"})
+    @CsvSource({"E, 2 to 6 is 3406", "V, 1 to 3 is 3606", "X, 1 to 4 is 2400", "Y, 1 to 3 is 2683", "Q, 1 to 3 is 7071"})
     void theDiagonals(String bed, String words) {
         assertTrue(says(bed, words), CARDS.get(bed).texts()::toString);
     }
