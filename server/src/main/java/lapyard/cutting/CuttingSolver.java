@@ -16,7 +16,7 @@ import lapyard.working.Progress;
  */
 public final class CuttingSolver {
     /** For a slip that follows each change of the garden. A step is about a microsecond of one core. */
-    public static final Effort QUICK = new Effort(450_000, Duration.ofSeconds(2), 6_000);
+    public static final Effort QUICK = Effort.ofSteps(450_000, 6_000);
 
     /** For a plan that is taken to the saw. */
     public static final Effort FULL = new Effort(20_000_000, Duration.ofSeconds(10));

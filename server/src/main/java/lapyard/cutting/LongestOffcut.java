@@ -1,6 +1,5 @@
 package lapyard.cutting;
 
-import java.time.Duration;
 import lapyard.working.Effort;
 
 /**
@@ -74,7 +73,7 @@ final class LongestOffcut {
     /** A plan of no more money and boards with a rest of at least this on one board, or {@code plan}. */
     private Solution leaving(Solution plan, int wanted, int[] boards) {
         WholeProblem with = problem.leaving(wanted, boards);
-        Effort effort = new Effort(steps, Duration.ofDays(1), steps);
+        Effort effort = Effort.ofSteps(steps);
         Budget own = new Budget(effort);
         Solution found = new Search(with, null, effort, own, plan.cost()).run();
         budget.spend(own.spent());

@@ -1,7 +1,6 @@
 package lapyard.cutting;
 
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -20,7 +19,7 @@ public final class NearMisses {
     public static final int MOST_LENGTHS = 40;
 
     /** What each search may take where many are asked for at once. */
-    public static final Effort GLANCE = new Effort(20_000, Duration.ofMillis(500), 2_000);
+    public static final Effort GLANCE = Effort.ofSteps(20_000, 2_000);
 
     private NearMisses() {}
 

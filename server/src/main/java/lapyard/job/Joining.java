@@ -1,6 +1,5 @@
 package lapyard.job;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -31,7 +30,7 @@ final class Joining {
     private static final int MOST_TRIES = 48;
 
     /** Enough to compare; the plan itself is searched with more. */
-    private static final Effort GLANCE = new Effort(4_000, Duration.ofSeconds(2), 800);
+    private static final Effort GLANCE = Effort.ofSteps(4_000, 800);
 
     /** Walls that can be joined the same ways. */
     private record Kind(List<SeamSplit> ways, int courses) {}

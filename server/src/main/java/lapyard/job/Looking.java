@@ -28,7 +28,7 @@ record Looking(Search search, Function<String, Progress> progress, boolean alone
     private static final Effort LONG_ROLLS = new Effort(300_000, LONGEST);
 
     /** Chose as the whole quick search did in all samples and in eight made-up gardens of eight Ls; 300 did not. */
-    private static final Effort GLANCE = new Effort(800, Duration.ofSeconds(1));
+    private static final Effort GLANCE = Effort.ofSteps(800);
 
     /** A search in parts gives none of them less than this part of its time; where trims are taken up again, who knows. */
     private static final int LEAST_SHARE = 16;

@@ -4,7 +4,6 @@ import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -50,7 +49,7 @@ import org.joda.money.CurrencyUnit;
  */
 public final class SizeCosts {
     /** Enough to compare; the chosen sizes are worked out whole. */
-    private static final Effort GLANCE = new Effort(6_000, Duration.ofSeconds(2), 800);
+    private static final Effort GLANCE = Effort.ofSteps(6_000, 800);
 
     private static final Set<String> UNDER_BEDS = Set.of("concrete", "sub-base");
 

@@ -16,6 +16,8 @@ final class Work {
     /** A share may take a little more of the clock than of the steps, so that the steps decide. */
     private static final double CLOCK_SLACK = 1.3;
 
+    private static final Duration MOST_TIME = Duration.ofDays(1);
+
     private final Work whole;
     private final Progress progress;
     private final long startNanos;
@@ -27,9 +29,10 @@ final class Work {
         this.whole = null;
         this.progress = progress;
         this.startNanos = System.nanoTime();
-        Duration limit = effort.limit().compareTo(Duration.ofDays(1)) > 0 ? Duration.ofDays(1) : effort.limit();
-        this.limitNanos = limit.toNanos();
-        long worthOfTime = (long) (limitNanos / 1e9 * STEPS_PER_SECOND);
+        boolean timed = effort.limit().compareTo(MOST_TIME) <= 0;
+        // far above any share of it that a clock could reach
+        this.limitNanos = timed ? effort.limit().toNanos() : Long.MAX_VALUE / 4;
+        long worthOfTime = (long) ((timed ? effort.limit() : MOST_TIME).toNanos() / 1e9 * STEPS_PER_SECOND);
         this.operations = Math.min(effort.steps(), worthOfTime) * OPERATIONS_PER_STEP;
     }
 

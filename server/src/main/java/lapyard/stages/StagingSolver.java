@@ -13,7 +13,7 @@ import lapyard.working.Progress;
  */
 public final class StagingSolver {
     /** For a schedule that follows each change of the garden. A step is 1000 turns of the inner loop, a few microseconds of one core. */
-    public static final Effort QUICK = new Effort(2_000, Duration.ofSeconds(2), 1_000);
+    public static final Effort QUICK = Effort.ofSteps(2_000, 1_000);
 
     /** For a schedule that people come by. */
     public static final Effort FULL = new Effort(400_000, Duration.ofSeconds(10), 100_000);

@@ -1,6 +1,5 @@
 package lapyard.weekends;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -31,7 +30,7 @@ import lapyard.working.Effort;
 /** Lays the order of work over the crew's days. */
 public final class Staging {
     /** For a plan that follows each change of the garden. */
-    public static final Effort FOLLOWING = new Effort(400, Duration.ofSeconds(1), 200);
+    public static final Effort FOLLOWING = Effort.ofSteps(400, 200);
 
     private final Crew crew;
     private final List<Work> works;
