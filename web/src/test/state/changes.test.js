@@ -1,4 +1,4 @@
-import { compareSlips, money, packsText, savedOf, sumOf } from '../../main/resources/META-INF/resources/state/changes.js';
+import { compareSlips, money, packsText, savedBeside, savedOf, sumOf } from '../../main/resources/META-INF/resources/state/changes.js';
 import { equal, test } from '../trial.js';
 
 const line = (item, cost, more = {}) => ({ item, cost, need: 1, saved: '0.00', packs: [{ pack: '4800', count: 10 }], ...more });
@@ -19,7 +19,13 @@ test('sums are exact to the penny, where floating point is not: 0.1 + 0.2 = 0.30
   equal(sumOf(Array.from({ length: 1000 }, () => '0.07')), '70.00');
   equal(sumOf(['-1.50', '0.25']), '-1.25');
   equal([sumOf(['1', null]), sumOf([])], [null, '0.00']);
-  equal(savedOf({ lines: [{ saved: '177.00' }, { saved: null }, { saved: '36.00' }] }), '213.00');
+  equal(savedOf({ saved: '213.00' }), '213.00');
+  equal(savedOf(null), '0.00');
+  const pounds = sum => money(sum, 'GBP');
+  equal(savedBeside({ savings: [{ item: 'delivery', saved: '70.00' }, { item: 'unproved', saved: '-9.50' }] }, pounds),
+    '£70.00 of it on deliveries. £9.50 is taken off, as cheaper ways to buy bed by bed are not ruled out.');
+  equal(savedBeside({ savings: [{ item: 'delivery', saved: '-5.00' }] }, pounds), 'Deliveries cost £5.00 more, taken off.');
+  equal(savedBeside({ savings: [] }, pounds), '');
 });
 
 test('money carries its sign, a missing price is said', () => {

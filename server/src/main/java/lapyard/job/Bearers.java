@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import lapyard.catalogue.Pack;
+import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.construction.BedWork;
@@ -26,6 +28,7 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
 import lapyard.order.SlipLine.PackCount;
 import lapyard.order.SlipLine;
+import lapyard.order.Ordering;
 import lapyard.order.Slip;
 import lapyard.order.Wanted;
 import lapyard.plan.Fact;
@@ -48,12 +51,18 @@ final class Bearers {
 
     private record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
             boolean priced, BigDecimal cost, BigDecimal alone, int boardsAlone, double needM, SawWork saw,
-            List<SlipLine.Use> uses, List<Finding> findings) {}
+            List<SlipLine.Use> uses, List<Finding> findings, List<Single> singles) {}
+
+    /** What a bed buys by itself. */
+    private record Single(String owner, BigDecimal cost, CuttingResult strips) {}
 
     private static final double USUAL_STOCK_MM = 2400;
 
     /** One a kind of strip: the same strips from the boards of each supplier who sells the section. */
     private final List<List<Cut>> ways = new ArrayList<>();
+
+    /** As {@link #ways}, with suppliers who cannot serve every piece. */
+    private final List<List<Cut>> all = new ArrayList<>();
     private final List<SlipLine> unknown = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
@@ -102,6 +111,7 @@ final class Bearers {
         List<Cut> all = sellers.size() <= 1
                 ? List.of(cut(garden, section.get(), perBoard, rip.liftMm(), beds, needM, looking))
                 : sellers.stream().map(seller -> cut(garden, section.get().from(seller), perBoard, rip.liftMm(), beds, needM, looking)).toList();
+        this.all.add(all);
         int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
         ways.add(all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList());
     }
@@ -123,9 +133,11 @@ final class Bearers {
         Map<StockLength, Integer> boards = boards(section, perBoard, pooled);
         BigDecimal alone = BigDecimal.ZERO;
         int boardsAlone = 0;
+        List<Single> singles = new ArrayList<>();
         for (BedWork bed : looking.alone() ? beds : List.<BedWork>of()) {
             CuttingResult single = looking.boardsAlone(problem(garden, section, perBoard, strips(List.of(bed))), beds.size());
             Map<StockLength, Integer> ownBoards = boards(section, perBoard, single);
+            singles.add(new Single("bed " + bed.bed().id(), cost(ownBoards), single));
             alone = alone.add(cost(ownBoards));
             boardsAlone += ownBoards.values().stream().mapToInt(Integer::intValue).sum();
         }
@@ -139,7 +151,7 @@ final class Bearers {
         List<SlipLine.Use> uses = beds.stream()
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.bottom().strips().stream().mapToDouble(Strip::lengthMm).sum() / 1000))
                 .toList();
-        return new Cut(section, perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM, saw, uses, findings);
+        return new Cut(section, perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM, saw, uses, findings, singles);
     }
 
     private static Ripping ripping(Garden garden, Section section, int perBoard, double liftMm, CuttingResult pooled) {
@@ -270,6 +282,36 @@ final class Bearers {
                         Input.of("strips a board", cut.stripsPerBoard(), ""),
                         Input.of("boards bed by bed", cut.boardsAlone(), "")),
                 cut.uses());
+    }
+
+    void apart(BuyersApart buyers, CurrencyUnit currency) {
+        for (List<Cut> cuts : all) {
+            List<Cut> priced = cuts.stream().filter(Cut::priced).toList();
+            for (int i = 0; i < cuts.get(0).singles().size(); i++) {
+                int bed = i;
+                int fewest = cuts.stream().mapToInt(cut -> cut.singles().get(bed).strips().unplaced().size()).min().orElseThrow();
+                List<BuyersApart.Offer> offers = priced.stream()
+                        .filter(cut -> cut.singles().get(bed).strips().unplaced().size() == fewest)
+                        .map(cut -> offer(cut, cut.singles().get(bed), currency))
+                        .toList();
+                if (!offers.isEmpty()) {
+                    buyers.offers(cuts.get(0).singles().get(i).owner(), "bearers " + cuts.get(0).section().id(), offers);
+                }
+            }
+        }
+    }
+
+    /** Whole boards cost at least the smallest sum of their prices that is not under the bound of the strips. */
+    private static BuyersApart.Offer offer(Cut cut, Single single, CurrencyUnit currency) {
+        List<Pack> prices = cut.section().stock().stream()
+                .flatMap(stock -> stock.price().stream())
+                .filter(price -> price.signum() > 0)
+                .map(price -> new Pack("board", price.doubleValue(), Optional.of(price)))
+                .toList();
+        BigDecimal cost = Lines.rounded(single.cost(), currency);
+        BigDecimal bound = single.strips().lowerBound();
+        BigDecimal least = Ordering.leastCost(new PackGoods("boards", "boards", "", 0, prices), bound.doubleValue(), currency).orElse(bound);
+        return new BuyersApart.Offer(cut.section().stock().get(0).supplier(), cost, least.min(cost));
     }
 
     List<Finding> findings() {

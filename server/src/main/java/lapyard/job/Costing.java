@@ -109,8 +109,16 @@ record Costing(
         wanted.addAll(bearers.lines(currency));
         wanted.addAll(rolls.lines(currency));
         List<Supplier> suppliers = garden.goods().catalogue().suppliers();
-        wanted.addAll(PackNeeds.of(works, amounts, paths).lines(garden.goods().catalogue(), reach(suppliers), currency));
-        Slip chosen = Ordering.slip(currency, wanted, suppliers, false);
+        PackNeeds packs = PackNeeds.of(works, amounts, paths);
+        wanted.addAll(packs.lines(garden.goods().catalogue(), reach(suppliers), currency));
+        BuyersApart buyers = new BuyersApart();
+        if (looking.alone()) {
+            offered.apart(garden, works, buyers, currency);
+            bearers.apart(buyers, currency);
+            rolls.apart(buyers, currency);
+            packs.apart(garden.goods().catalogue(), reach(suppliers), buyers, currency);
+        }
+        Slip chosen = Ordering.slip(currency, wanted, buyers.buyers(), suppliers, false);
         Timber timber = offered.chosen(chosen);
         bearers = bearers.chosen(chosen);
         rolls = rolls.chosen(chosen);

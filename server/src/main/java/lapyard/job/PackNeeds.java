@@ -2,9 +2,13 @@ package lapyard.job;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import lapyard.catalogue.Catalogue;
 import lapyard.construction.BedWork;
 import lapyard.geometry.Lengths;
@@ -22,6 +26,8 @@ import org.joda.money.CurrencyUnit;
 
 /** What is bought in packs: each quantity goes to the goods that serve it, bed by bed and path by path. */
 final class PackNeeds {
+    private static final int MOST_WITH_DEARER = 40;
+
     private record Need(String unit, List<SlipLine.Use> each) {}
 
     private final Map<String, Need> needs = new LinkedHashMap<>();
@@ -121,6 +127,28 @@ final class PackNeeds {
         }
         own.forEach((item, amount) ->
                 needs.computeIfAbsent(item, i -> new Need(units.get(i), new ArrayList<>())).each().add(new SlipLine.Use(owner, amount)));
+    }
+
+    /**
+     * What each bed and path would buy by itself. Where they are many, dearer mixes that lift an order over a limit of free
+     * delivery are not looked at, and what they could save is not proved.
+     */
+    void apart(Catalogue catalogue, BigDecimal reach, BuyersApart buyers, CurrencyUnit currency) {
+        long owners = needs.values().stream().flatMap(need -> need.each().stream()).map(SlipLine.Use::owner).distinct().count();
+        boolean few = owners <= MOST_WITH_DEARER;
+        Set<String> told = new HashSet<>();
+        Map<List<Object>, Wanted> known = new HashMap<>();
+        needs.forEach((item, need) -> catalogue.packs(item).ifPresent(goods -> need.each().forEach(use -> {
+            Wanted wanted = known.computeIfAbsent(List.of(item, use.amount()),
+                    same -> Ordering.packWays(goods, List.of(use), few ? reach : BigDecimal.ZERO, currency));
+            Optional<BigDecimal> cheapest = wanted.ways().stream().flatMap(way -> way.cost().stream()).min(BigDecimal::compareTo);
+            if (cheapest.isEmpty()) {
+                return;
+            }
+            buyers.wanted(use.owner(), wanted);
+            Ordering.leastCost(goods, use.amount(), currency).ifPresent(least -> buyers.unproved(use.owner(), cheapest.get().subtract(least)));
+            if (!few && told.add(use.owner())) buyers.unproved(use.owner(), reach);
+        })));
     }
 
     /** @param reach what all delivery charges that can fall away come to */

@@ -49,9 +49,14 @@ final class RackSharing {
      */
     static List<Buy> of(int buyers, int[] boards, BiFunction<Integer, int[], Buy> buy) {
         RackSharing sharing = new RackSharing(buyers, boards, buy);
+        return buyers > 1 && looksAtAll(buyers, boards) ? sharing.best() : sharing.better();
+    }
+
+    /** Whether every share is looked at, so that no other costs less. */
+    static boolean looksAtAll(int buyers, int[] boards) {
         long shares = buyers;
         for (int count : boards) shares = Math.min(Integer.MAX_VALUE, shares * (count + 1));
-        return buyers > 1 && shares <= MOST_OF_ALL ? sharing.best() : sharing.better();
+        return buyers <= 1 || shares == buyers || shares <= MOST_OF_ALL;
     }
 
     private Buy buys(int buyer, int[] offered) {

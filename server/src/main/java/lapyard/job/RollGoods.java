@@ -47,10 +47,13 @@ final class RollGoods {
     }
 
     private record Laid(String material, List<Roll> rolls, RollResult pooled, boolean priced, BigDecimal alone, double metresAlone,
-            double needM2, List<SlipLine.Use> uses, List<Finding> findings) {}
+            double needM2, List<SlipLine.Use> uses, List<Finding> findings, Map<String, RollResult> singles) {}
 
     /** One a material: the same pieces from the rolls of each supplier who sells it. */
     private final List<List<Laid>> ways = new ArrayList<>();
+
+    /** As {@link #ways}, with suppliers who cannot serve every piece. */
+    private final List<List<Laid>> all = new ArrayList<>();
     private final List<SlipLine> unknown = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
@@ -128,6 +131,7 @@ final class RollGoods {
         }
         List<Laid> one = bySeller(all).stream().map(rolls -> lay(material, rolls, wanted, needM2, looking)).toList();
         int fewest = one.stream().mapToInt(laid -> laid.pooled().unplaced().size()).min().orElse(0);
+        this.all.add(one);
         ways.add(one.stream().filter(laid -> laid.pooled().unplaced().size() == fewest).toList());
     }
 
@@ -148,15 +152,17 @@ final class RollGoods {
         wanted.forEach(piece -> byOwner.computeIfAbsent(piece.owner(), owner -> new ArrayList<>()).add(piece));
         BigDecimal alone = BigDecimal.ZERO;
         double metresAlone = 0;
+        Map<String, RollResult> singles = new LinkedHashMap<>();
         for (List<Wanted> own : looking.alone() ? byOwner.values() : List.<List<Wanted>>of()) {
             RollResult single = looking.rollsAlone(problem(material, rolls, own), byOwner.size());
+            singles.put(own.get(0).owner(), single);
             alone = alone.add(single.cost());
             metresAlone += metres(single);
         }
         List<SlipLine.Use> uses = new ArrayList<>();
         byOwner.forEach((owner, own) -> uses.add(new SlipLine.Use(
                 owner, own.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6)));
-        return new Laid(material, rolls, pooled, priced, alone, metresAlone, needM2, uses, findings);
+        return new Laid(material, rolls, pooled, priced, alone, metresAlone, needM2, uses, findings, singles);
     }
 
     /** The same with each material from whom the slip names. */
@@ -270,6 +276,25 @@ final class RollGoods {
 
     private static String title(String material) {
         return material.substring(0, 1).toUpperCase(Locale.ROOT) + material.substring(1);
+    }
+
+    void apart(BuyersApart buyers, CurrencyUnit currency) {
+        for (List<Laid> laid : all) {
+            for (String owner : laid.get(0).singles().keySet()) {
+                int fewest = laid.stream().mapToInt(one -> one.singles().get(owner).unplaced().size()).min().orElseThrow();
+                List<BuyersApart.Offer> offers = laid.stream()
+                        .filter(one -> one.priced() && one.singles().get(owner).unplaced().size() == fewest)
+                        .map(one -> {
+                            RollResult single = one.singles().get(owner);
+                            return new BuyersApart.Offer(one.rolls().get(0).supplier(), Lines.rounded(single.cost(), currency),
+                                    single.lowerBound().min(Lines.rounded(single.cost(), currency)));
+                        })
+                        .toList();
+                if (!offers.isEmpty()) {
+                    buyers.offers(owner, laid.get(0).material(), offers);
+                }
+            }
+        }
     }
 
     List<Finding> findings() {

@@ -2,6 +2,7 @@ package lapyard.job;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -55,15 +57,19 @@ final class Timber {
     /** Ways to nest share as long a search as the plan without nests gets. */
     private static final int NESTINGS = 8;
 
-    /** {@code section} with the stock of one supplier. */
+    /** {@code section} with the stock of one supplier; {@code singles} is what each bed buys there by itself, in the order of the beds. */
     private record Cut(Section section, CuttingResult pooled, boolean priced, Optional<BigDecimal> alone, int boardsAlone, double needM,
-            SawWork saw, List<SlipLine.Use> uses, List<Finding> findings) {}
+            SawWork saw, List<SlipLine.Use> uses, List<Finding> findings, List<Alone> singles) {}
 
     /** One a section: the same pieces cut from the stock of each supplier who sells it. */
     private final List<List<Cut>> ways;
 
-    private Timber(List<List<Cut>> ways) {
+    /** As {@link #ways}, with suppliers who cannot serve every piece. */
+    private final List<List<Cut>> all;
+
+    private Timber(List<List<Cut>> ways, List<List<Cut>> all) {
         this.ways = ways;
+        this.all = all;
     }
 
     /** Longest piece that stock or rack can give. */
@@ -103,24 +109,37 @@ final class Timber {
         Map<Section, List<BedWork>> bySection = new LinkedHashMap<>();
         works.forEach(work -> bySection.computeIfAbsent(work.bed().section(), s -> new ArrayList<>()).add(work));
         List<List<Cut>> ways = new ArrayList<>();
-        bySection.forEach((section, beds) -> ways.add(ways(garden, section, beds, looking)));
-        return new Timber(ways);
+        List<List<Cut>> all = new ArrayList<>();
+        bySection.forEach((section, beds) -> {
+            all.add(cuts(garden, section, beds, looking));
+            ways.add(serving(all.get(all.size() - 1)));
+        });
+        return new Timber(ways, all);
     }
 
-    /** Boards of one section come from one supplier, so that they match; who cannot serve every piece is passed over. */
-    private static List<Cut> ways(Garden garden, Section section, List<BedWork> beds, Looking looking) {
-        List<String> sellers = section.suppliers();
-        if (sellers.size() <= 1) {
-            return List.of(cut(garden, section, beds, looking));
+    /** Boards of one section come from one supplier, so that they match. */
+    private static List<Cut> cuts(Garden garden, Section section, List<BedWork> beds, Looking looking) {
+        List<Section> sold = section.suppliers().size() <= 1
+                ? List.of(section)
+                : section.suppliers().stream().map(section::from).toList();
+        List<List<Alone>> singles = singles(garden, sold, beds, looking);
+        List<Cut> cuts = new ArrayList<>();
+        for (int i = 0; i < sold.size(); i++) {
+            int seller = i;
+            cuts.add(cut(garden, sold.get(i), beds, looking, singles.stream().map(bed -> bed.get(seller)).toList()));
         }
-        List<Cut> all = sellers.stream().map(seller -> cut(garden, section.from(seller), beds, looking)).toList();
+        return cuts;
+    }
+
+    /** Who cannot serve every piece is passed over. */
+    private static List<Cut> serving(List<Cut> all) {
         int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
         return all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList();
     }
 
     /** The same with each section's boards from whom the slip names. */
     Timber chosen(Slip slip) {
-        return new Timber(ways.stream().map(cuts -> List.of(chosen(cuts, slip))).toList());
+        return new Timber(ways.stream().map(cuts -> List.of(chosen(cuts, slip))).toList(), all);
     }
 
     private static Cut chosen(List<Cut> cuts, Slip slip) {
@@ -135,10 +154,83 @@ final class Timber {
         return ways.stream().map(cuts -> cuts.get(0)).toList();
     }
 
-    private static Cut cut(Garden garden, Section section, List<BedWork> beds, Looking looking) {
+    /** What each bed buys by itself from each supplier, with its share of the boards on hand; no bed where it is not asked. */
+    private static List<List<Alone>> singles(Garden garden, List<Section> sold, List<BedWork> beds, Looking looking) {
+        // nests of one bed alone are offered to all together
+        boolean each = looking.alone() || beds.stream().anyMatch(work -> angled(work.bed()));
+        if (!each) {
+            return List.of();
+        }
+        Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
+        List<Stock> rack = rack(garden, sold.get(0), beds);
+        int[] boards = rack.stream().mapToInt(board -> board.available().getAsInt()).toArray();
+        BiFunction<Integer, int[], List<Alone>> fromEach = (bed, offered) -> sold.stream()
+                .map(section -> alone(section, rack, Nesting.cheapest(saw(garden, section, offered(rack, offered)),
+                        blanks(garden.goods().saw(), List.of(beds.get(bed)), sawn(garden, section)), List.of(), sawn(garden, section), graded(rack),
+                        (problem, least) -> share.apply(problem), share)))
+                .toList();
+        List<RackSharing.Buy> shared = RackSharing.of(beds.size(), boards,
+                (bed, offered) -> fromEach.apply(bed, offered).stream().min(Comparator.comparing(Alone::cost)).orElseThrow());
+        List<List<Alone>> singles = new ArrayList<>();
+        for (int bed = 0; bed < shared.size(); bed++) {
+            Alone own = (Alone) shared.get(bed);
+            singles.add(sold.size() == 1 ? List.of(own) : fromEach.apply(bed, own.used()));
+        }
+        return singles;
+    }
+
+    private static List<Stock> rack(Garden garden, Section section, List<BedWork> beds) {
+        return RackRuns.of(garden, section, beds.stream().noneMatch(work -> work.bed().planting().food()));
+    }
+
+    /**
+     * What each bed would buy by itself. Plans are proved by their own bounds; a share of the boards on hand by being the best of
+     * all, and by what they would be worth kept; deliveries only where there is nothing to share.
+     */
+    void apart(Garden garden, List<BedWork> works, BuyersApart buyers, CurrencyUnit currency) {
+        for (List<Cut> cuts : all) {
+            if (cuts.stream().noneMatch(Cut::priced)) {
+                continue;
+            }
+            List<BedWork> beds = works.stream().filter(work -> work.bed().section().id().equals(cuts.get(0).section().id())).toList();
+            List<Stock> rack = rack(garden, cuts.get(0).section(), beds);
+            BigDecimal paid = BigDecimal.ZERO;
+            for (int i = 0; i < cuts.get(0).singles().size(); i++) {
+                int bed = i;
+                String owner = "bed " + beds.get(i).bed().id();
+                int fewest = cuts.stream().mapToInt(cut -> cut.singles().get(bed).plan().result().unplaced().size()).min().orElseThrow();
+                List<BuyersApart.Offer> offers = cuts.stream()
+                        .filter(cut -> cut.priced() && cut.singles().get(bed).plan().result().unplaced().size() == fewest)
+                        .map(cut -> cut.singles().get(bed).offer(cut.section(), currency))
+                        .toList();
+                if (offers.isEmpty()) {
+                    continue;
+                }
+                buyers.offers(owner, "timber " + cuts.get(0).section().id(), offers);
+                paid = paid.add(offers.stream().map(BuyersApart.Offer::cost).max(BigDecimal::compareTo).orElseThrow());
+                if (!rack.isEmpty() && beds.size() > 1) buyers.shares(owner);
+            }
+            if (!rack.isEmpty() && beds.size() > 1) {
+                buyers.unproved("bed " + beds.get(0).bed().id(), unproved(cuts, rack, beds.size(), paid));
+            }
+        }
+    }
+
+    /** What another share of the boards on hand could save at most. */
+    private static BigDecimal unproved(List<Cut> cuts, List<Stock> rack, int beds, BigDecimal paid) {
+        BigDecimal worth = rack.stream()
+                .map(board -> board.salvage().multiply(BigDecimal.valueOf(board.available().getAsInt())))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (RackSharing.looksAtAll(beds, rack.stream().mapToInt(board -> board.available().getAsInt()).toArray())) {
+            return worth;
+        }
+        // all beds' own plans together are a plan of the garden
+        return cuts.size() > 1 ? paid : paid.subtract(cuts.get(0).pooled().lowerBound().subtract(worth).max(BigDecimal.ZERO));
+    }
+
+    private static Cut cut(Garden garden, Section section, List<BedWork> beds, Looking looking, List<Alone> singles) {
         List<Finding> findings = new ArrayList<>();
-        boolean food = beds.stream().anyMatch(work -> work.bed().planting().food());
-        List<Stock> rack = RackRuns.of(garden, section, !food);
+        List<Stock> rack = rack(garden, section, beds);
         findings.addAll(Provenance.barred(garden, section, beds));
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
 
@@ -147,15 +239,7 @@ final class Timber {
         List<Blank> eachByItself = new ArrayList<>();
         BigDecimal alone = BigDecimal.ZERO;
         int boardsAlone = 0;
-        // nests of one bed alone are offered to all together
-        boolean each = looking.alone() || beds.stream().anyMatch(work -> angled(work.bed()));
-        Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
-        List<RackSharing.Buy> singles = RackSharing.of(each ? beds.size() : 0, rack.stream().mapToInt(board -> board.available().getAsInt()).toArray(),
-                (bed, offered) -> alone(section, rack, Nesting.cheapest(saw(garden, section, offered(rack, offered)),
-                        blanks(garden.goods().saw(), List.of(beds.get(bed)), sawn), List.of(), sawn, graded(rack),
-                        (problem, least) -> share.apply(problem), share)));
-        for (RackSharing.Buy one : singles) {
-            Alone single = (Alone) one;
+        for (Alone single : singles) {
             single.plan().asked().blanks().values().forEach(eachByItself::addAll);
             alone = alone.add(single.paid());
             boardsAlone += single.plan().result().boards();
@@ -199,7 +283,7 @@ final class Timber {
         List<SlipLine.Use> uses = beds.stream()
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), takesM(work, takesMm)))
                 .toList();
-        return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw, uses, findings);
+        return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw, uses, findings, singles);
     }
 
     /** One bed bought for by itself. */
@@ -208,6 +292,13 @@ final class Timber {
         @Override
         public BigDecimal cost() {
             return paid.add(BigDecimal.valueOf(1_000_000L * plan.result().unplaced().stream().mapToInt(Unplaced::count).sum()));
+        }
+
+        /** With the boards on hand that it uses; what those would be worth kept is not paid. */
+        BuyersApart.Offer offer(Section section, CurrencyUnit currency) {
+            CuttingResult result = plan.result();
+            BigDecimal least = result.lowerBound().subtract(result.salvage()).max(BigDecimal.ZERO);
+            return new BuyersApart.Offer(section.suppliers().isEmpty() ? "" : section.suppliers().get(0), Lines.rounded(paid, currency), least.min(Lines.rounded(paid, currency)));
         }
     }
 

@@ -22,7 +22,11 @@ final class SlipJson {
     private SlipJson() {}
 
     private record Whole(String currency, BigDecimal goods, BigDecimal total, boolean atLeast, BigDecimal lowerBound,
-            boolean proven, List<Line> lines, List<Order> orders, List<Savings.Saving> savings, List<Share> shares) {}
+            boolean proven, List<Line> lines, List<Order> orders, List<Savings.Saving> savings, BigDecimal saved,
+            @JsonInclude(Include.NON_EMPTY) Optional<BedByBed> bedByBed, List<Share> shares) {}
+
+    /** {@code goods}, {@code delivery} and {@code total} as it could be bought; no way to buy bed by bed costs under {@code lowerBound}. */
+    private record BedByBed(BigDecimal goods, BigDecimal delivery, BigDecimal total, BigDecimal lowerBound, boolean proven) {}
 
     private record Line(String item, String label, double need, String unit, List<SlipLine.PackCount> packs, double leftOver,
             Optional<BigDecimal> cost, Optional<BigDecimal> bedByBed, Optional<BigDecimal> saved, Working working) {}
@@ -47,6 +51,9 @@ final class SlipJson {
                 slip.lines().stream().map(SlipJson::line).toList(),
                 slip.orders().stream().map(SlipJson::order).toList(),
                 Savings.of(slip),
+                Savings.total(slip),
+                slip.apart().map(apart -> new BedByBed(apart.total().subtract(apart.delivery()), apart.delivery(), apart.total(),
+                        apart.lowerBound(), apart.unproved().signum() == 0)),
                 Savings.shares(slip).stream()
                         .map(share -> share(share, areasM2.getOrDefault(share.owner(), 0.0), slip.currency().getDecimalPlaces()))
                         .toList()));

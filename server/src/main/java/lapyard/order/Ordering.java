@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -162,20 +163,32 @@ public final class Ordering {
         return slip(currency, lines.stream().map(Wanted::only).toList(), List.of(), leftOut);
     }
 
+    /** As below, beside each line alone from whom it is cheapest. */
+    public static Slip slip(CurrencyUnit currency, List<Wanted> wanted, List<Supplier> suppliers, boolean leftOut) {
+        return slip(currency, wanted, List.of(), suppliers, leftOut);
+    }
+
     /**
      * The cheapest choice of ways and suppliers, delivery included, as one slip with one order a supplier.
      *
+     * @param buyers    who would buy bed by bed; empty where that is not asked
      * @param suppliers empty where one merchant sells everything
      * @param leftOut   whether something that cannot be made was left out, which makes the total "at least"
      */
-    public static Slip slip(CurrencyUnit currency, List<Wanted> wanted, List<Supplier> suppliers, boolean leftOut) {
+    public static Slip slip(
+            CurrencyUnit currency, List<Wanted> wanted, List<Apart.Buyer> buyers, List<Supplier> suppliers, boolean leftOut) {
+        Optional<Apart> byBed = buyers.isEmpty() ? Optional.empty() : Optional.of(Apart.of(buyers, suppliers, currency));
         SupplierChoice.Chosen chosen = SupplierChoice.of(wanted, suppliers, currency.getDecimalPlaces());
         Map<String, BigDecimal> apart = new HashMap<>();
         wanted.forEach(one -> one.ways().forEach(way ->
                 way.bedByBed().ifPresent(cost -> apart.merge(way.item(), cost, BigDecimal::min))));
+        byBed.ifPresent(all -> all.goods().forEach((item, cost) -> apart.put(item, rounded(cost, currency))));
+        Set<String> told = new HashSet<>();
         // who buys bed by bed may buy where it is cheapest for that
         List<SlipLine> sorted = chosen.lines().stream()
-                .map(line -> line.bedByBed().isPresent() ? line.boughtApart(apart.get(line.item())) : line)
+                .map(line -> line.bedByBed().isEmpty() ? line
+                        // of lines of one name the first has it all
+                        : line.boughtApart(told.add(line.item()) || byBed.isEmpty() ? apart.get(line.item()) : BigDecimal.ZERO.setScale(line.cost().orElseThrow().scale())))
                 .sorted(Slip.LARGEST_SAVING_FIRST)
                 .toList();
         List<Slip.Order> orders = new ArrayList<>();
@@ -193,7 +206,7 @@ public final class Ordering {
         boolean atLeast = leftOut || sorted.stream().anyMatch(line -> line.cost().isEmpty());
         return new Slip(
                 currency, rounded(goods, currency), rounded(total, currency), atLeast, sorted, orders,
-                rounded(chosen.lowerBound(), currency), chosen.proven());
+                rounded(chosen.lowerBound(), currency), chosen.proven(), byBed);
     }
 
     private static Optional<Slip.Order> order(Supplier supplier, List<SlipLine> lines, CurrencyUnit currency) {

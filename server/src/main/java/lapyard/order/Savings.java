@@ -23,7 +23,13 @@ public final class Savings {
     /** Who bears what nobody's use tells: delivery, and lines without known use. */
     public static final String WHOLE_GARDEN = "the whole garden";
 
-    /** Lines with both prices, largest saving first. */
+    /** What deliveries cost, on both sides. */
+    public static final String DELIVERY = "delivery";
+
+    /** What may be too much in the savings of all lines, as a cheaper way to buy bed by bed was not ruled out. */
+    public static final String UNPROVED = "unproved";
+
+    /** Lines with both prices, deliveries, and what is not proved of them, largest saving first. Their sum is never too large. */
     public static List<Saving> of(Slip slip) {
         List<Saving> savings = new ArrayList<>();
         for (SlipLine line : slip.lines()) {
@@ -39,7 +45,30 @@ public final class Savings {
                     line.item(), line.label(), pooled, alone, line.saved().orElseThrow(),
                     new Working(line.working().inputs(), formula, line.working().source())));
         }
+        slip.apart().ifPresent(apart -> {
+            BigDecimal delivery = slip.total().subtract(slip.goods());
+            if (delivery.signum() != 0 || apart.delivery().signum() != 0) {
+                savings.add(saving(slip, DELIVERY, "Delivery", delivery, apart.delivery(), "each order's charge and limit of free delivery"));
+            }
+            if (apart.unproved().signum() != 0) {
+                savings.add(saving(slip, UNPROVED, "Not proved", BigDecimal.ZERO.setScale(apart.unproved().scale()), apart.unproved().negate(),
+                        "bed by bed " + apart.total().toPlainString() + " was found, and under " + apart.lowerBound().toPlainString()
+                                + " nobody can buy so"));
+            }
+        });
+        savings.sort(Comparator.comparing(Saving::saved).reversed());
         return savings;
+    }
+
+    /** Of all lines and deliveries together; the least that buying as one saves. */
+    public static BigDecimal total(Slip slip) {
+        return of(slip).stream().map(Saving::saved).reduce(BigDecimal.ZERO.setScale(slip.currency().getDecimalPlaces()), BigDecimal::add);
+    }
+
+    private static Saving saving(Slip slip, String item, String label, BigDecimal pooled, BigDecimal alone, String why) {
+        BigDecimal saved = alone.subtract(pooled);
+        return new Saving(item, label, pooled, alone, saved, new Working(List.of(), "bed by bed " + alone.toPlainString() + " - pooled "
+                + pooled.toPlainString() + " = " + saved.toPlainString() + " " + slip.currency().getCode() + "; " + why, Working.COMMON_PRACTICE));
     }
 
     /**

@@ -17,6 +17,7 @@ import org.joda.money.CurrencyUnit;
  * @param orders     one a supplier who sells any of it, in the order of the catalogue
  * @param lowerBound no choice of suppliers and packs costs less, delivery included
  * @param proven     whether the total is that bound
+ * @param apart      what buying bed by bed would come to; empty where it was not asked
  */
 public record Slip(
         CurrencyUnit currency,
@@ -26,7 +27,8 @@ public record Slip(
         List<SlipLine> lines,
         List<Order> orders,
         BigDecimal lowerBound,
-        boolean proven) {
+        boolean proven,
+        Optional<Apart> apart) {
     public Slip {
         lines = List.copyOf(lines);
         orders = List.copyOf(orders);
@@ -34,7 +36,7 @@ public record Slip(
 
     /** The same with something left out that cannot be made, so that the true total is higher. */
     public Slip withMoreToCome() {
-        return new Slip(currency, goods, total, true, lines, orders, lowerBound, proven);
+        return new Slip(currency, goods, total, true, lines, orders, lowerBound, proven, apart);
     }
 
     public static final Comparator<SlipLine> LARGEST_SAVING_FIRST = Comparator.comparing(

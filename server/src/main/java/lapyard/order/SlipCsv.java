@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
@@ -26,18 +28,19 @@ public final class SlipCsv {
 
     /**
      * A header, the lines of one supplier after the other, after each the delivery where there is a charge, and a last
-     * row with the total, its currency as the unit and "at least" where so. What is needed, bed by bed and saved stands
+     * row with the total, its currency as the unit and "at least" where so. Bed by bed stands for its deliveries too, and what is
+     * not proved of it is taken off. What is needed, bed by bed and saved stands
      * with the first part of a line that several suppliers share. Rows end in CR LF. Amounts are plain numbers; text
      * that would start a formula begins with an apostrophe.
      */
     public static String write(Slip slip) {
         StringBuilder text = new StringBuilder();
         BigDecimal alone = BigDecimal.ZERO;
-        BigDecimal saved = BigDecimal.ZERO;
         for (SlipLine line : slip.lines()) {
             alone = alone.add(line.bedByBed().orElse(BigDecimal.ZERO));
-            saved = saved.add(line.saved().orElse(BigDecimal.ZERO));
         }
+        alone = alone.add(slip.apart().map(apart -> apart.delivery().subtract(apart.unproved())).orElse(BigDecimal.ZERO));
+        Map<String, BigDecimal> apart = new LinkedHashMap<>(slip.apart().map(Apart::charges).orElse(Map.of()));
         try (CSVPrinter rows = printer(text, WHOLE)) {
             java.util.Set<SlipLine> told = new java.util.HashSet<>();
             for (Slip.Order order : slip.orders()) {
@@ -59,9 +62,17 @@ public final class SlipCsv {
                             first ? plain(line.bedByBed()) : "",
                             first ? plain(line.saved()) : "");
                 }
-                if (order.charge().signum() > 0) {
-                    rows.printRecord(safe(supplier), "delivery", "", "", "", "", "", order.charge().toPlainString(), "", "");
+                Optional<BigDecimal> charges = Optional.ofNullable(apart.remove(supplier));
+                if (order.charge().signum() > 0 || charges.isPresent()) {
+                    delivery(rows, supplier, order.charge(), slip.apart().map(all -> charges.orElse(BigDecimal.ZERO.setScale(order.charge().scale()))));
                 }
+            }
+            for (Map.Entry<String, BigDecimal> more : apart.entrySet()) {
+                delivery(rows, more.getKey(), BigDecimal.ZERO.setScale(more.getValue().scale()), Optional.of(more.getValue()));
+            }
+            BigDecimal unproved = slip.apart().map(Apart::unproved).orElse(BigDecimal.ZERO);
+            if (unproved.signum() != 0) {
+                rows.printRecord("", "not proved", "", "", "", "", "", "", unproved.negate().toPlainString(), unproved.negate().toPlainString());
             }
             rows.printRecord(
                     "",
@@ -73,11 +84,15 @@ public final class SlipCsv {
                     "",
                     slip.total().toPlainString(),
                     Ordering.rounded(alone, slip.currency()).toPlainString(),
-                    Ordering.rounded(saved, slip.currency()).toPlainString());
+                    Savings.total(slip).toPlainString());
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return text.toString();
+    }
+
+    private static void delivery(CSVPrinter rows, String supplier, BigDecimal charge, Optional<BigDecimal> alone) throws IOException {
+        rows.printRecord(safe(supplier), "delivery", "", "", "", "", "", charge.toPlainString(), plain(alone), plain(alone.map(all -> all.subtract(charge))));
     }
 
     /** What one supplier is asked for, one row a pack; a line without packs or price stays in place. */

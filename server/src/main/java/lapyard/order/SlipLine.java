@@ -17,7 +17,7 @@ import lapyard.working.Working;
  * @param packs    what to buy for it
  * @param leftOver bought less needed, in {@code unit}
  * @param cost     of the packs, rounded to the currency; empty where a price is missing
- * @param bedByBed the least that it costs to buy for each bed alone, from whom that is cheapest, delivery left out; empty where a
+ * @param bedByBed what it costs in the orders of each bed and path by itself, {@link Apart}, delivery left out; empty where a
  *     price is missing
  * @param working  how need became packs
  * @param uses     who needs how much of it, spare left out; empty where that is not known

@@ -22,6 +22,7 @@ import lapyard.catalogue.Supplier;
  *     from memory: the bound; it is proved by its words above"
  */
 final class SupplierChoice {
+    /** For the one order of a garden. */
     private static final int MOST_STEPS = 3_000_000;
     private static final int ROUNDS = 40;
     /** A share given back is counted in this many parts, so that bounds are whole numbers. */
@@ -47,9 +48,11 @@ final class SupplierChoice {
     private final int scale;
     private long best = Long.MAX_VALUE;
     private Way[] found;
+    private final int mostSteps;
     private int steps;
 
-    private SupplierChoice(List<Wanted> wanted, List<Supplier> suppliers, int decimals) {
+    private SupplierChoice(List<Wanted> wanted, List<Supplier> suppliers, int decimals, int mostSteps) {
+        this.mostSteps = mostSteps;
         charging = suppliers.stream().filter(supplier -> supplier.charge().signum() > 0).toList();
         int finest = decimals;
         for (Supplier supplier : charging) {
@@ -67,7 +70,12 @@ final class SupplierChoice {
 
     /** @param decimals to which charges are rounded half up; the ways' costs are rounded already */
     static Chosen of(List<Wanted> wanted, List<Supplier> suppliers, int decimals) {
-        return new SupplierChoice(wanted, suppliers, decimals).solve();
+        return of(wanted, suppliers, decimals, MOST_STEPS);
+    }
+
+    /** @param mostSteps after which the best choice found stands beside a bound */
+    static Chosen of(List<Wanted> wanted, List<Supplier> suppliers, int decimals, int mostSteps) {
+        return new SupplierChoice(wanted, suppliers, decimals, mostSteps).solve();
     }
 
     private long units(BigDecimal amount) {
@@ -108,12 +116,12 @@ final class SupplierChoice {
             if (state.bound() >= best) {
                 break;
             }
-            if (steps >= MOST_STEPS) {
+            if (steps >= mostSteps) {
                 lower = state.bound();
                 break;
             }
             new Within(state).search();
-            if (steps >= MOST_STEPS) {
+            if (steps >= mostSteps) {
                 lower = state.bound();
                 break;
             }
@@ -337,7 +345,7 @@ final class SupplierChoice {
             List<Way> ways = own.get(order[k]);
             for (int w = 0; w < ways.size(); w++) {
                 long more = cost + reduced[k][w];
-                if (steps >= MOST_STEPS || more + restLeast[k + 1] >= best * PARTS) {
+                if (steps >= mostSteps || more + restLeast[k + 1] >= best * PARTS) {
                     return;
                 }
                 steps++;

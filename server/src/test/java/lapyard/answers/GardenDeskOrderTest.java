@@ -12,6 +12,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import lapyard.plan.Told;
 import lapyard.prints.PrintAsk;
@@ -51,16 +52,28 @@ class GardenDeskOrderTest {
         }
         assertEquals(0, orders.compareTo(shares));
         double last = Double.MAX_VALUE;
+        BigDecimal saved = BigDecimal.ZERO;
         for (JsonNode saving : slip.path("savings")) {
             assertTrue(saving.path("saved").asDouble() <= last, "largest first");
             last = saving.path("saved").asDouble();
             assertTrue(saving.at("/working/formula").asText().startsWith("bed by bed " + saving.path("bedByBed").asText()));
+            saved = saved.add(new BigDecimal(saving.path("saved").asText()));
         }
+        assertEquals(slip.path("saved").asText(), saved.toPlainString());
+        assertEquals(0, saved.compareTo(new BigDecimal(slip.at("/bedByBed/lowerBound").asText()).subtract(orders)), "no more than is proved");
     }
 
     @Test
     void oneSuppliersCsvIsAskedForByCodeAndWhoBringsNothingIsRefused() throws IOException {
-        assertTrue(sheet(chapel()).slipCsv(Optional.of("yard")).endsWith("total,,GBP,,,374.58\r\n"));
+        String csv = sheet(chapel()).slipCsv(Optional.of("yard"));
+        List<String> rows = csv.lines().skip(1).toList();
+        BigDecimal sum = BigDecimal.ZERO;
+        for (String row : rows.subList(0, rows.size() - 1)) sum = sum.add(new BigDecimal(row.substring(row.lastIndexOf(',') + 1)));
+        assertEquals("total,,GBP,,," + sum, rows.get(rows.size() - 1));
+        JsonNode slip = MAPPER.readTree(sheet(chapel()).jobSheetJson()).path("slip");
+        for (JsonNode order : slip.path("orders")) {
+            if (order.path("supplier").asText().equals("yard")) assertEquals(order.path("total").asText(), sum.toPlainString());
+        }
         var refused = assertThrows(Refused.class, () -> sheet(chapel()).slipCsv(Optional.of("who")));
         assertTrue(Told.ways(refused.findings().get(0)).get(0).contains("sawmill, yard and nursery"));
     }
@@ -69,7 +82,8 @@ class GardenDeskOrderTest {
     @Test
     void theQuoteStandsBesideTheOrder() throws IOException {
         JsonNode quote = MAPPER.readTree(sheet(chapel()).part("quote").orElseThrow());
-        assertEquals("3453.18", quote.path("cost").asText(), "1920.18 of goods and delivery, 1533.00 of work");
+        BigDecimal order = new BigDecimal(MAPPER.readTree(sheet(chapel()).jobSheetJson()).path("slip").path("total").asText());
+        assertEquals(order.add(new BigDecimal("1533.00")).toPlainString(), quote.path("cost").asText());
         JsonNode lines = quote.path("lines");
         assertEquals("1346.34", lines.get(lines.size() - 2).path("price").asText());
         assertEquals("523.17", lines.get(lines.size() - 1).path("price").asText());

@@ -45,7 +45,7 @@ public final class Gardens {
         }
     }
 
-    /** Rectangular beds, each {@code widthxdepthxcourses}, six in a row; rows lie 2500 apart. */
+    /** Rectangular beds of {@link #WORKED_BOARDS}, each {@code widthxdepthxcourses}, six in a row; rows lie 2500 apart. */
     public static String rows(String search, String sizes) {
         StringBuilder beds = new StringBuilder();
         int number = 0;
@@ -56,7 +56,8 @@ public final class Gardens {
             number++;
         }
         return "{\"name\":\"Many sizes\"" + (search.isEmpty() ? "" : ",\"search\":\"" + search + "\"")
-                + ",\"ground\":{\"outline\":[[-1000,-1000],[32000,-1000],[32000,22000],[-1000,22000]]},\"beds\":[" + beds + "]}";
+                + ",\"ground\":{\"outline\":[[-1000,-1000],[32000,-1000],[32000,22000],[-1000,22000]]},\"catalogue\":{" + WORKED_BOARDS
+                + "},\"beds\":[" + beds + "]}";
     }
 
     /** A bed of so many equal walls, its corners blunt. */

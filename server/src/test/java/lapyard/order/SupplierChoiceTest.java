@@ -101,7 +101,7 @@ class SupplierChoiceTest {
         assertEquals(0, added.compareTo(slip.total()), "seed " + seed);
     }
 
-    private static BigDecimal best(
+    static BigDecimal best(
             List<PackGoods> goods, List<Double> needs, List<Supplier> suppliers, int line, Map<String, BigDecimal> spent) {
         if (line == goods.size()) {
             BigDecimal total = BigDecimal.ZERO;

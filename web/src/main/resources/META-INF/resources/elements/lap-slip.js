@@ -1,6 +1,6 @@
 import { api } from '../api.js';
 import { bare } from '../state/paths.js';
-import { compareSlips, money, packsText, savedOf } from '../state/changes.js';
+import { compareSlips, money, packsText, savedBeside, savedOf } from '../state/changes.js';
 import { unproved } from '../state/long-look.js';
 import { roundedWithUnit } from '../state/working.js';
 import './look-longer.js';
@@ -144,7 +144,7 @@ export class LapSlip extends GardenElement {
           changed ? h('s', {}, h('span.unseen', {}, 'was '), money(before.total, slip.currency)) : null,
           h('strong.sum', {}, money(slip.total, slip.currency)))),
       slip.atLeast ? h('p.why', {}, 'A line has no price, or something cannot be made: the true sum is higher.') : null,
-      Number(saved) > 0 ? h('p.saved', {}, 'Bought as one: ', h('strong', {}, money(saved, slip.currency)), ' saved') : null);
+      Number(saved) > 0 ? h('p.saved', {}, 'Bought as one: ', h('strong', {}, money(saved, slip.currency)), ' saved. ', savedBeside(slip, sum => money(sum, slip.currency))) : null);
   }
 
   #downloads() {

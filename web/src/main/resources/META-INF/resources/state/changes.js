@@ -50,9 +50,20 @@ export function sumOf(amounts) {
   return `${minus}${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`;
 }
 
-/** What pooling saved over all lines that know it. */
+/** What buying as one saves at least, deliveries among it. */
 export function savedOf(slip) {
-  return sumOf((slip?.lines ?? []).map(line => line.saved).filter(saved => saved !== null && saved !== undefined)) ?? '0.00';
+  return slip?.saved ?? '0.00';
+}
+
+/** What of it is no line of the order, in words: deliveries, and what is taken off as nobody has proved it. */
+export function savedBeside(slip, money) {
+  const of = item => slip?.savings?.find(saving => saving.item === item)?.saved ?? '0.00';
+  const delivery = of('delivery');
+  const unproved = of('unproved');
+  return [
+    Number(delivery) > 0 ? `${money(delivery)} of it on deliveries.` : Number(delivery) < 0 ? `Deliveries cost ${money(delivery.slice(1))} more, taken off.` : '',
+    Number(unproved) < 0 ? `${money(unproved.slice(1))} is taken off, as cheaper ways to buy bed by bed are not ruled out.` : '',
+  ].filter(Boolean).join(' ');
 }
 
 /** `£897.70`; the plain number and code where the currency is unknown. */
