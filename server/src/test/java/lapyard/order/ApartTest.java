@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the one order is held against: an order for each bed, with its own deliveries. */
 class ApartTest {
-    private static final CurrencyUnit GBP = Ordering.currency("GBP");
+    private static final CurrencyUnit GBP = CurrencyUnit.of("GBP");
 
     static LongStream seeds() {
         return LongStream.range(0, 150);
