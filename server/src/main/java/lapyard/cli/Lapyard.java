@@ -23,10 +23,16 @@ public final class Lapyard {
         System.exit(run(args));
     }
 
-    /** @return the exit code */
-    static int run(String... args) {
+    /** All commands, before anything is read. */
+    static CommandLine commands() {
         CommandLine line = new CommandLine(new Lapyard());
         line.addSubcommand(new ServeCommand(new GardenDesk()));
+        return line;
+    }
+
+    /** @return the exit code */
+    static int run(String... args) {
+        CommandLine line = commands();
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((e, parsed) -> refuse(e.getCommandLine(), e.getMessage()));
         line.setExecutionExceptionHandler((e, command, parsed) -> {

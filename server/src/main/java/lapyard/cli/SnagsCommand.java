@@ -34,6 +34,7 @@ final class SnagsCommand implements Callable<Integer> {
         } catch (Refused refused) {
             findings = refused.findings();
         }
+        if (findings.isEmpty()) spec.commandLine().getOut().println("Nothing was found to be wrong.");
         for (Finding finding : findings) spec.commandLine().getOut().println(Input.line(finding, words));
         Wording.caution(findings).ifPresent(spec.commandLine().getOut()::println);
         if (findings.stream().anyMatch(finding -> finding.weight() == Weight.STOP)) {

@@ -43,6 +43,7 @@ final class VariationCommand implements Callable<Integer> {
         try {
             Variation variation = Variation.between(was.slip(), is.slip());
             spec.commandLine().getOut().print(JobSheetJson.text(QuoteJson.of(variation)));
+            spec.commandLine().getOut().flush();
             if (out != null) {
                 PrintAsk ask = PrintAsk.usual("", LocalDate.now().toString());
                 Files.write(Path.of(out), PdfWriter.write(OrderPrint.variation(was, is, variation, before, after, ask)));
