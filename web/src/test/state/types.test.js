@@ -1,4 +1,4 @@
-import { exceptionsOf, followType, makeType, readTypes, removeType, setDefaults, setType, standType, unusual } from '../../main/resources/META-INF/resources/state/types.js';
+import { differsAsBuilt, exceptionsOf, followType, makeType, readTypes, removeType, setDefaults, setType, standType, unusual } from '../../main/resources/META-INF/resources/state/types.js';
 import { bedsOf } from '../../main/resources/META-INF/resources/state/plan.js';
 import { equal, holds, test } from '../trial.js';
 
@@ -26,6 +26,15 @@ test('what a type is given all its placements have, but for what they say themse
   equal(bedsOf(changed).slice(0, 2).map(bed => [bed.courses, bed.size.depth]), [[2, 1000], [4, 1000]]);
   const followed = followType('B')(changed);
   equal([bedsOf(followed)[1].courses, followed.beds[1]], [2, { id: 'B', type: 'T1', at: [5000, 0], turn: 90 }]);
+});
+
+test('food is the bed\'s own word: a type neither takes it over nor away', () => {
+  const grown = { ...plan, beds: plan.beds.map(bed => ({ ...bed, food: true })) };
+  const made = makeType('C')(grown);
+  equal([made.types[1].food, made.beds[2].food], [undefined, true]);
+  const followed = followType('B')(grown);
+  equal([followed.beds[1].food, differsAsBuilt(followed, 'B')], [true, []]);
+  holds(followType('B')(followed) === followed, 'it changed again');
 });
 
 test('one more is stood, and a type that is followed is not taken away', () => {

@@ -3,7 +3,7 @@ import { shown } from '../geometry/length.js';
 import { nameCheck, placeCheck, readCourses, readStage, readTurn, sideCheck } from '../state/checks.js';
 import { mirrorBed, moveBed, ownBed, placeBed, setBed, stageBed, turnBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
-import { exceptionsOf, followType, makeType } from '../state/types.js';
+import { differsAsBuilt, followType, makeType } from '../state/types.js';
 import { labelOf } from '../state/working.js';
 import './bed-build.js';
 import { bedStanding } from './bed-standing.js';
@@ -129,7 +129,7 @@ export class BedCard extends GardenElement {
         this.say(`${calledOf(bed)} is the first of type ${this.garden.bed.type}. Beds adds more of them.`);
       } }, 'Make a type of it')];
     }
-    const differs = exceptionsOf(this.garden.plan, bed.id);
+    const differs = differsAsBuilt(this.garden.plan, bed.id);
     const others = bedsOf(this.garden.plan).filter(one => one.type === bed.type).length;
     return [`Type ${bed.type}, ${others} of them: ${size}, ${bed.courses} courses. `,
       differs.length ? `Differs in ${differs.join(', ')}. ` : null,

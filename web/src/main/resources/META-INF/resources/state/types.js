@@ -17,7 +17,7 @@ export function readTypes(plan) {
   const beds = bedsOf(plan);
   return typesOf(plan).map(type => {
     const ours = beds.filter(bed => bed.type === type.id);
-    return { id: type.id, name: type.name ?? '', type, beds: ours, exceptions: ours.map(bed => ({ bed: bed.id, keys: exceptionsOf(plan, bed.id) })).filter(({ keys }) => keys.length) };
+    return { id: type.id, name: type.name ?? '', type, beds: ours, exceptions: ours.map(bed => ({ bed: bed.id, keys: differsAsBuilt(plan, bed.id) })).filter(({ keys }) => keys.length) };
   });
 }
 
@@ -27,15 +27,22 @@ export function exceptionsOf(plan, id) {
   return bed?.type ? Object.keys(bed).filter(key => !PLACING.has(key)) : [];
 }
 
-/** The bed becomes the first of a new type: what it says of how it is built moves into the type. */
+/**
+ * What "make it like its type" takes away from the bed: how it is built. Whether food grows in it is the gardener's word
+ * about this bed, which no type takes over or away.
+ * @returns {string[]}
+ */
+export const differsAsBuilt = (plan, id) => exceptionsOf(plan, id).filter(key => key !== 'food');
+
+/** The bed becomes the first of a new type: what it says of how it is built moves into the type, but not that it is for food. */
 export const makeType = id => plan => {
   const index = (plan.beds ?? []).findIndex(bed => String(bed.id) === id);
   const bed = plan.beds?.[index];
   if (!bed || bed.type) return plan;
   const typeId = freeTypeId(plan);
   const kept = Object.entries(bed);
-  const type = { id: typeId, ...Object.fromEntries(kept.filter(([key]) => !PLACING.has(key))) };
-  const placed = { ...Object.fromEntries(kept.filter(([key]) => PLACING.has(key))), type: typeId };
+  const type = { id: typeId, ...Object.fromEntries(kept.filter(([key]) => !PLACING.has(key) && key !== 'food')) };
+  const placed = { ...Object.fromEntries(kept.filter(([key]) => PLACING.has(key) || key === 'food')), type: typeId };
   return { ...plan, types: [...typesOf(plan), type], beds: plan.beds.toSpliced(index, 1, placed) };
 };
 
@@ -57,9 +64,9 @@ export const setType = (id, fields) => plan => {
   return { ...plan, types: typesOf(plan).toSpliced(index, 1, next) };
 };
 
-/** The placement says nothing of its own any more. */
+/** The placement is built as its type says. */
 export const followType = id => plan => {
-  const gone = exceptionsOf(plan, id);
+  const gone = differsAsBuilt(plan, id);
   if (!gone.length) return plan;
   return { ...plan, beds: plan.beds.map(bed => (String(bed.id) === id ? Object.fromEntries(Object.entries(bed).filter(([key]) => !gone.includes(key))) : bed)) };
 };
