@@ -120,7 +120,7 @@ final class CourseNotes {
                 String heights = inputs.stream()
                         .filter(input -> input.name().startsWith("height "))
                         .map(input -> sheet.written(input.value()))
-                        .collect(Collectors.joining(", "));
+                        .collect(Collectors.joining(" and "));
                 Map<String, List<String>> ways = new LinkedHashMap<>();
                 for (CornerScrew screw : work.frame().screws()) {
                     List<String> corners = ways.computeIfAbsent(way(bed, screw), w -> new ArrayList<>());
@@ -132,8 +132,8 @@ final class CourseNotes {
                 String where = ways.entrySet().stream()
                         .map(way -> (ways.size() == 1 ? "" : "at corner " + String.join(", ", way.getValue()) + " ") + way.getKey())
                         .collect(Collectors.joining("; "));
-                sentences.add("Each corner: " + bed.making().screws().perJoint() + " screws of " + sheet.written(bed.making().screws().lengthMm()) + ", "
-                        + heights + " up, " + where + "; pilot each. " + Math.round(quantity.value()) + " in all.");
+                sentences.add("Each corner: " + bed.making().screws().perJoint() + " screws, " + sheet.written(bed.making().screws().lengthMm()) + " long, at "
+                        + heights + " above the bottom of the course, " + where + "; pilot each. " + Math.round(quantity.value()) + " in all.");
             }
         }
     }

@@ -6,7 +6,7 @@ import lapyard.drawing.Page;
 /** Boards on hand with where each comes from and where it may go, and what stands in each bed: kept with the beds. */
 public final class ProvenanceSheets {
     private static final String CAUTION =
-            "Unknown is not safe: nothing of unknown origin, coating or treatment goes near food. Tarred and green-salted timber: licensed tip, never burn, saw or sand it.";
+            "Unknown is not safe: nothing of unknown origin, coating or treatment goes near food. Timber with creosote or CCA: licensed tip, never burn, saw or sand it.";
 
     private ProvenanceSheets() {}
 

@@ -35,7 +35,7 @@ public record Caution(String sheet, String text) {
                 + (hardwood ? " Hardwood dust causes cancer." : "")));
         if (!garden.goods().rack().isEmpty()) {
             cautions.add(new Caution("saw", "Old boards: look for nails, grit and bolts before each cut; never saw, sand or burn"
-                    + " tarred or green-salted timber."));
+                    + " timber treated with creosote or CCA."));
         }
         cautions.add(new Caution("saw", "Treated timber: gloves, factory ends down, burn none of it." + sealed(works)));
         cautions.add(new Caution("load-in", "Over " + number(garden.people().liftLimitKg()) + " kg is not for one person; rollers or a sack truck for"

@@ -40,9 +40,10 @@ public final class GardenReader {
     private static final int MOST_PATHS = 500;
     private static final int MOST_TYPES = 200;
     private static final int MOST_BOARDS = 1_000;
-    private static final String[] TREATMENTS = Stream.of(Treatment.values())
-            .map(one -> one.name().toLowerCase(Locale.ROOT))
-            .toArray(String[]::new);
+    private static final String[] TREATMENTS = Stream.of(Treatment.values()).map(Treatment::code).toArray(String[]::new);
+    /** What older documents call treatments. */
+    private static final Map<String, Treatment> OLD_TREATMENTS =
+            Map.of("gas", Treatment.METHYL_BROMIDE, "arsenic", Treatment.CCA, "tar", Treatment.CREOSOTE);
     /** What a placement of a type may say without becoming a bed of its own making. */
     private static final Set<String> PLACING = Set.of("id", "name", "type", "at", "turn", "mirror", "give", "stage");
 
@@ -351,7 +352,9 @@ public final class GardenReader {
     }
 
     private static Treatment treatment(Cursor board) {
-        return Treatment.valueOf(board.choice("treatment", "unknown", TREATMENTS).toUpperCase(Locale.ROOT));
+        Treatment old = OLD_TREATMENTS.get(board.raw("treatment").asText());
+        return old != null ? old : Treatment.valueOf(
+                board.choice("treatment", "unknown", TREATMENTS).replace('-', '_').toUpperCase(Locale.ROOT));
     }
 
     private static StandingRules loads(Cursor loads) {

@@ -1,5 +1,7 @@
 package lapyard.plan;
 
+import java.util.Locale;
+
 /** What was done to a board against rot and pests, as far as anybody knows. */
 public enum Treatment {
     UNKNOWN("of unknown treatment", false, true),
@@ -8,12 +10,12 @@ public enum Treatment {
     HEAT("heated", false, false),
     /** New timber that its maker sells for beds. */
     GARDEN("treated for gardens", false, false),
-    /** Fumigated with methyl bromide, as pallets marked MB. */
-    GAS("gassed (MB)", true, true),
-    /** Old salts with arsenic and chrome. */
-    ARSENIC("treated with arsenic", true, true),
+    /** Fumigated, as pallets marked MB. */
+    METHYL_BROMIDE("treated with methyl bromide", true, true),
+    /** Copper, chrome and arsenic: old pressure-treated timber, often green. */
+    CCA("treated with CCA (arsenic)", true, true),
     /** Coal tar oil, as on old track sleepers. */
-    TAR("tarred", true, true);
+    CREOSOTE("creosoted", true, true);
 
     private final String words;
     private final boolean nowhere;
@@ -25,6 +27,12 @@ public enum Treatment {
         this.notFood = notFood;
     }
 
+    /** As documents write it: {@code methyl-bromide}. */
+    public String code() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** As people read it, after the board's name. */
     public String words() {
         return words;
     }

@@ -36,6 +36,9 @@ class ProvenanceTest {
             '"origin":"rail","treatment":"tar"',           false, false
             '"origin":"shed","treatment":"arsenic"',       false, false
             '"origin":"docks","treatment":"gas"',          false, false
+            '"origin":"rail","treatment":"creosote"',      false, false
+            '"origin":"shed","treatment":"cca"',           false, false
+            '"origin":"docks","treatment":"methyl-bromide"', false, false
             """)
     void aBoardGoesOnlyWhereItMay(String fields, boolean food, boolean flowers) {
         String board = fields == null ? "" : "," + fields;
@@ -50,7 +53,7 @@ class ProvenanceTest {
     void aTarredBoardIsBarredEverywherePlanted() {
         JobSheet sheet = sheet(",\"origin\":\"rail\",\"treatment\":\"tar\",\"checkedBy\":\"the lead\"", false);
         Finding snag = sheet.snags().stream().filter(one -> one.where().equals("board R12")).findFirst().orElseThrow();
-        assertEquals("Board R12 may go nowhere that is planted (tarred), so the cutting leaves it out.", Told.text(snag));
+        assertEquals("Board R12 may go nowhere that is planted (creosoted), so the cutting leaves it out.", Told.text(snag));
         Provenance board = sheet.provenance().get(0);
         assertEquals("nowhere planted", board.allowed());
         assertEquals("the lead", board.board().checkedBy());

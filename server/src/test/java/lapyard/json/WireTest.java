@@ -46,9 +46,9 @@ class WireTest {
     @Test
     void outlinesAreTheirCornersAndConstantsTheirWords() {
         assertEquals("{\"outline\":[[0,0],[1000.1,0],[0,500]],\"at\":[1,2],\"floor\":{\"x\":1,\"y\":2,\"width\":3,\"depth\":4.1},"
-                        + "\"treatment\":\"tar\",\"day\":\"2027-03-06\"}",
+                        + "\"treatment\":\"creosote\",\"day\":\"2027-03-06\"}",
                 Wire.of(new Shapes(new Outline(List.of(new Point(0, 0), new Point(1000.06, 0), new Point(0, 500))), new Point(1, 2),
-                        new Rectangle(1, 2, 3, 4.06), Treatment.TAR, Optional.of(LocalDate.of(2027, 3, 6)))).toString());
+                        new Rectangle(1, 2, 3, 4.06), Treatment.CREOSOTE, Optional.of(LocalDate.of(2027, 3, 6)))).toString());
     }
 
     @Test
