@@ -52,17 +52,19 @@ public final class DaySheets {
                         + hours(day.hoursLeft()) + " left" + (day.wet() ? "; down as wet: no finish" : ""), mostUsed);
         BenchTable table = new BenchTable(sheet, "Tasks",
                 new Column("", 0.03, false), new Column("from - to", 0.13, true), new Column("where", 0.1, true),
-                new Column("what", 0.22, false), new Column("people", 0.06, true), new Column("carried", 0.22, false),
-                new Column("timbers", 0.24, false));
+                new Column("what", 0.19, false), new Column("who", 0.14, true), new Column("carried", 0.17, false),
+                new Column("timbers and sheets", 0.24, false));
         Set<String> cautions = new LinkedHashSet<>();
         Set<String> warnings = new LinkedHashSet<>();
-        for (Weekends.Part part : day.parts()) {
+        List<String> hands = Hands.of(day, tasks, crew);
+        for (int i = 0; i < day.parts().size(); i++) {
+            Weekends.Part part = day.parts().get(i);
             Work work = tasks.get(part.task()).work();
             cautions.addAll(work.cautions());
-            if (work.step().equals("course-1")) warnings.addAll(warned.getOrDefault(work.bed(), List.of()));
+            if (work.step().equals("course-1") || work.step().equals("courses")) warnings.addAll(warned.getOrDefault(work.bed(), List.of()));
             table.row("\u25a1", crew.dates().from().plusMinutes(part.fromMinute()) + " - " + crew.dates().from().plusMinutes(part.toMinute()), work.place(),
                     work.label() + (part.of() > 1 ? " (part " + part.number() + " of " + part.of() + ")" : ""),
-                    part.hands(), String.join("; ", work.loads()), marks(work.marks()));
+                    hands.get(i), String.join("; ", work.loads()), (marks(work.marks()) + " " + card(work)).strip());
         }
         new WarningFrame(sheet, List.copyOf(warnings)).on(flow);
         table.on(flow);
@@ -79,6 +81,16 @@ public final class DaySheets {
         String name = day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK);
         return day.date().map(date -> name + " " + date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK) + " "
                 + date.getYear()).orElse(name) + ", weekend " + day.weekend();
+    }
+
+    /** The sheet that tells how it is done. */
+    private static String card(Work work) {
+        String step = work.step();
+        if (work.place().equals("saw")) return "(Saw Day)";
+        if (work.bed().isEmpty()) return "";
+        if (step.equals("set-out")) return "(Setting-out, bed " + work.bed() + ")";
+        if (step.startsWith("course") || step.equals("mark") || step.equals("notches")) return "(Course card, bed " + work.bed() + ")";
+        return step.equals("base") || step.equals("liner") ? "(Base and liner, bed " + work.bed() + ")" : "";
     }
 
     private static String sentence(String words) {

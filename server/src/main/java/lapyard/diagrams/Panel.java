@@ -8,6 +8,7 @@ import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
 import lapyard.geometry.Point;
+import lapyard.plan.Garden;
 
 /** All that stands beside a drawing: legend, cautions and snags that flow from column to column, and the title block. */
 final class Panel {
@@ -151,10 +152,11 @@ final class Panel {
         shapes.add(text(x + PAD, y + height - 1.5, TextMeasure.cut(value, fitting, bold, most), fitting, bold));
     }
 
-    /** North and a scale bar side by side. */
-    List<Shape> barAndNorth(Scale scale, double northDeg, boolean imperial, double x, double y) {
+    /** North, where it is known, and a scale bar side by side. */
+    List<Shape> barAndNorth(Scale scale, Garden garden, double x, double y) {
+        boolean imperial = garden.imperial();
         List<Shape> shapes = new ArrayList<>();
-        shapes.addAll(north(new Point(x + 8, y + BAR_HEIGHT / 2), northDeg));
+        if (garden.northKnown()) shapes.addAll(north(new Point(x + 8, y + BAR_HEIGHT / 2), garden.ground().northDeg()));
         shapes.addAll(bar(scale, imperial, x + 21, y + 8, width - 27));
         return shapes;
     }

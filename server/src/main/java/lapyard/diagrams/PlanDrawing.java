@@ -133,7 +133,7 @@ public final class PlanDrawing {
         pieces.forEach(piece -> beside.addAll(columns.put(piece)));
         beside.addAll(snagList(snags, panel, columns));
         beside.addAll(panel.barAndNorth(
-                sheet.scale(), garden.ground().northDeg(), garden.imperial(), layout.block().left(), layout.block().low()));
+                sheet.scale(), garden, layout.block().left(), layout.block().low()));
         Panel.Title title = new Panel.Title(
                 garden.name().isBlank() ? "Garden" : garden.name(), "Garden plan", options.revision(), options.date(),
                 tile.number() + " of " + tile.of(), options.paper().label(), garden.imperial());

@@ -1,11 +1,14 @@
 package lapyard.diagrams;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.drawing.Shape;
 import lapyard.order.Quote;
 import lapyard.order.Variation;
 import lapyard.plan.QuoteTerms;
@@ -17,29 +20,68 @@ public final class QuoteSheets {
     private static final String CAUTION =
             "Not designed here: walls that hold back ground, beds on decks. Ground that turns out otherwise is a variation. Local codes go first.";
 
-    public static List<Page> pages(String garden, boolean imperial, Quote quote, QuoteTerms terms, int beds, List<String> warnings, BenchOptions options) {
+    /**
+     * @param shares   what each bed has in the price
+     * @param examples whether the goods have our prices and not a merchant's
+     * @param date     of the quote, may be empty
+     */
+    public static List<Page> pages(
+            String garden, boolean imperial, Quote quote, QuoteTerms terms, Map<String, BigDecimal> shares, boolean examples,
+            List<String> warnings, String date, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         String code = quote.currency().getCode();
-        Flow flow = new Flow(
-                sheet, terms.number().isEmpty() ? "Quote" : "Quote " + terms.number(), terms.client().isEmpty() ? "" : "for " + terms.client());
-        BenchTable table = new BenchTable(
-                sheet, beds + (beds == 1 ? " bed, in " : " beds, in ") + code, new Column("what", 0.75, false), new Column("price", 0.25, true));
+        String atLeast = quote.atLeast() ? "at least " : "";
+        Flow flow = new Flow(sheet, terms.number().isEmpty() ? "Quote" : "Quote " + terms.number(), "");
+        flow.words(List.of("From: " + open(terms.builder()), "For: " + open(terms.client()), "Date: " + open(date)
+                + (terms.validUntil().isEmpty() ? "" : "     The offer holds until " + terms.validUntil() + ".")), 4, false);
+        BenchTable table = new BenchTable(sheet, "Price, in " + code, new Column("what", 0.75, false), new Column("price", 0.25, true));
         for (Quote.Line line : quote.lines()) {
             table.row(line.what(), line.priced() ? line.price().toPlainString() : "not priced yet");
         }
-        table.row("All", (quote.atLeast() ? "at least " : "") + quote.price().toPlainString());
-        table.on(flow);
-        List<String> words = new ArrayList<>();
-        words.add((quote.atLeast() ? "At least " : "") + code + " " + quote.price().toPlainString() + ", tax as told by the suppliers is in it."
-                + (terms.validUntil().isEmpty() ? "" : " The offer holds until " + terms.validUntil() + "."));
-        flow.words(words, 4.6, true);
-        new WarningFrame(sheet, warnings).on(flow);
-        if (!terms.exclusions().isEmpty()) {
-            flow.words(List.of("Not in the price:"), 4, true);
-            flow.words(terms.exclusions().stream().map(one -> "- " + one).toList(), 3.8, false);
+        table.row("All" + (terms.taxPercent().isEmpty() ? "; no tax is added" : ", before tax"), atLeast + quote.price().toPlainString());
+        BigDecimal due = quote.price();
+        if (terms.taxPercent().isPresent()) {
+            BigDecimal tax = quote.price().multiply(terms.taxPercent().get()).divide(BigDecimal.valueOf(100), quote.currency().getDecimalPlaces(), RoundingMode.HALF_UP);
+            due = due.add(tax);
+            table.row("Tax, " + terms.taxPercent().get().stripTrailingZeros().toPlainString() + " %", atLeast + tax.toPlainString());
         }
+        table.on(flow);
+        flow.words(List.of("To pay: " + atLeast + code + " " + due.toPlainString() + "."), 5.4, true);
+        if (examples) flow.words(List.of("Goods have example prices, not a merchant's: do not sign before they are replaced."), 4, true);
+        if (shares.size() > 1) {
+            BenchTable beds = new BenchTable(sheet, "What each has in it" + (terms.taxPercent().isEmpty() ? "" : ", before tax") + "; work and delivery go with the goods",
+                    new Column("for", 0.75, false), new Column("price", 0.25, true));
+            shares.forEach((owner, price) -> beds.row(owner, price.toPlainString()));
+            beds.on(flow);
+        }
+        new WarningFrame(sheet, warnings).on(flow);
+        List<String> without = new ArrayList<>();
+        terms.exclusions().forEach(one -> without.add("- " + one));
+        if (without.isEmpty()) without.add("- whatever is not listed above");
+        flow.words(List.of("Not in the price:"), 4, true);
+        flow.words(without, 3.8, false);
         flow.words(List.of("Changes are priced as a variation against this revision before they are built."), 3.8, false);
+        accept(sheet, flow);
         return sheet.pages(flow.drafts());
+    }
+
+    /** What a person fills in by hand where the garden does not know it. */
+    private static String open(String words) {
+        return words.isBlank() ? "........................................" : words;
+    }
+
+    private static void accept(BenchSheet sheet, Flow flow) {
+        flow.block(new Flow.Block(16, false, (x, top) -> {
+            List<Shape> shapes = new ArrayList<>(List.of(sheet.text(x, top + 5, "Accepted:", 4, true)));
+            double wide = (sheet.space().width() - 30) / 3;
+            String[] words = {"name", "date", "signature"};
+            for (int i = 0; i < words.length; i++) {
+                double left = x + 30 + i * wide;
+                shapes.add(sheet.line(left, top + 8, left + wide - 6, top + 8, Inks.MEDIUM));
+                shapes.add(sheet.text(left, top + 12, words[i], 2.9, false));
+            }
+            return shapes;
+        }));
     }
 
     /**

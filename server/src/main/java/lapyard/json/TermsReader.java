@@ -70,8 +70,9 @@ final class TermsReader {
                 quote.stop("exclusions", "needs texts of at most 500 characters, has " + Cursor.shown(one), "write each in quotes");
             }
         }
+        Optional<BigDecimal> tax = quote.has("tax") ? Optional.of(BigDecimal.valueOf(quote.number("tax", 0, 0, 100, 2, "percent"))) : Optional.empty();
         QuoteTerms read = new QuoteTerms(
-                given, quote.text("number", "", 100), quote.text("client", "", 500), labour, margin, exclusions,
+                given, quote.text("number", "", 100), quote.text("client", "", 500), quote.text("builder", "", 500), tax, labour, margin, exclusions,
                 Suppliers.date(quote));
         quote.refuseUnknown();
         return read;

@@ -3,7 +3,9 @@ package lapyard.order;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import lapyard.working.Working;
 import org.joda.money.CurrencyUnit;
 
@@ -40,6 +42,27 @@ public record Quote(
             throw new IllegalArgumentException("a margin must be from 0 to under 100 % of the selling price, was " + marginPercent);
         }
         return cost.multiply(HUNDRED).divide(HUNDRED.subtract(marginPercent), decimals, RoundingMode.HALF_UP);
+    }
+
+    /**
+     * The price split as the cost of the goods is: work and delivery go with the goods. Each part is rounded down to the
+     * currency's smallest coin; the last takes what is left, so that together they are the price.
+     *
+     * @return by owner; none where nothing has a cost
+     */
+    public Map<String, BigDecimal> shares(List<Savings.Share> goods) {
+        BigDecimal all = goods.stream().map(Savings.Share::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
+        Map<String, BigDecimal> shares = new LinkedHashMap<>();
+        if (all.signum() == 0) return shares;
+        BigDecimal left = price;
+        for (int i = 0; i < goods.size(); i++) {
+            BigDecimal own = i == goods.size() - 1
+                    ? left
+                    : price.multiply(goods.get(i).cost()).divide(all, currency.getDecimalPlaces(), RoundingMode.DOWN);
+            shares.put(goods.get(i).owner(), own);
+            left = left.subtract(own);
+        }
+        return shares;
     }
 
     public static Quote of(Slip slip, List<Work> works, BigDecimal marginPercent) {

@@ -105,4 +105,9 @@ public record Garden(
     public Garden withGround(Ground other) {
         return new Garden(name, imperial, other, beds, paths, goods, people, terms, accepted, defaulted, asking);
     }
+
+    /** Whether the document says where north lies; if not, the ground's angle is a guess. */
+    public boolean northKnown() {
+        return !defaulted.contains("/ground/north");
+    }
 }

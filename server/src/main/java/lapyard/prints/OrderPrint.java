@@ -34,8 +34,8 @@ public final class OrderPrint {
             throw new CannotPrint("the garden has no quote: give it labour, margin and terms under quote");
         }
         return QuoteSheets.pages(
-                sheet.garden().name(), sheet.garden().imperial(), Quoting.of(sheet), sheet.garden().terms().quote(), sheet.beds().size(),
-                Warned.all(sheet), ask.bench(sheet.garden().imperial()));
+                sheet.garden().name(), sheet.garden().imperial(), Quoting.of(sheet), sheet.garden().terms().quote(), Quoting.shares(sheet),
+                sheet.garden().goods().catalogue().examplePrices(), Warned.all(sheet), today(ask), ask.bench(sheet.garden().imperial()));
     }
 
     /** What a change does to the order; the price to the client stands on it where both have a quote. */

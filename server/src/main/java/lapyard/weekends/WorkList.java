@@ -112,7 +112,7 @@ public final class WorkList {
                 "eyes, ears and hands: read the saw's own instructions first",
                 "treated dust: outdoors, with a mask"));
         if (lifted > 0) cautions.add("boards up to " + kg(heaviest) + ": " + said(heaviest));
-        works.add(new Work("saw." + day.weekend(), "saw", "", "saw-" + day.weekend(), "cut for weekend " + day.weekend(),
+        works.add(new Work("saw." + day.weekend(), "saw", "", "saw-" + day.weekend(), "cut for stage " + day.weekend(),
                 shared(lifted, heaviest, minutes - lifted), false, List.of(), List.of(),
                 List.of(day.boards() + " boards, " + day.cuts() + (day.slanted() == 0 ? " cuts at " : " square and " + day.slanted() + " slanted cuts at ")
                         + day.settings() + " settings"), cautions));

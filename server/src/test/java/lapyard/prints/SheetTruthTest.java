@@ -5,14 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lapyard.cutting.Ledger;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
+import lapyard.job.Quoting;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import lapyard.words.Wording;
@@ -85,5 +89,42 @@ class SheetTruthTest {
             assertTrue(text.contains("Rip first: " + ripping.boards() + " board"), text);
             assertTrue(text.contains(ripping.stripsPerBoard() + " from a board, " + ripping.rips() + " cut"), text);
         }
+    }
+
+    /** Names, tax, the sum and each bed's part of it: what a client signs. */
+    @Test
+    void theQuoteHasWhatAClientSigns() throws Exception {
+        JobSheet sheet = garden("{\"quote\":{\"client\":\"M. Vale\",\"builder\":\"Lowmoor Gardens, 4 Weir Lane\",\"margin\":20,\"tax\":20},"
+                + "\"beds\":[{\"id\":\"W\",\"width\":2400,\"depth\":1200,\"courses\":3},"
+                + "{\"id\":\"Z\",\"at\":[0,4000],\"width\":1200,\"depth\":1200,\"courses\":1}]}");
+        String text = text("quote", sheet);
+        BigDecimal price = Quoting.of(sheet).price();
+        BigDecimal tax = price.multiply(new BigDecimal("0.20")).setScale(2, RoundingMode.HALF_UP);
+        for (String words : List.of("M. Vale", "Lowmoor Gardens, 4 Weir Lane", "Date: 2026-03-01", "All, before tax", "Tax, 20 %", tax.toPlainString(),
+                price.add(tax).toPlainString(), "Accepted:", "signature", "example prices", "Not in the price:")) {
+            assertTrue(text.contains(words), words + " is not in " + text);
+        }
+        Map<String, BigDecimal> shares = Quoting.shares(sheet);
+        assertEquals(0, price.compareTo(shares.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add)), shares::toString);
+        shares.forEach((owner, share) -> assertTrue(text.contains(owner + " " + share.toPlainString()), owner + " is not in " + text));
+    }
+
+    /** On every day as many are named at a task as the plan has at it, and nobody is named at two at once. */
+    @Test
+    void daySheetsNameWhoDoesWhat() throws Exception {
+        JobSheet sheet = sample("chapel-corner");
+        String text = text("weekends", sheet);
+        assertFalse(text.contains("people 1"), text);
+        for (var person : sheet.garden().people().crew().people()) assertTrue(text.contains(person.name()), person.name());
+        assertTrue(text.contains("(Course card, bed ") && text.contains("(Saw Day)"), text);
+    }
+
+    /** An arrow for north stands only where the document says where north lies. */
+    @Test
+    void northIsDrawnOnlyWhereItIsKnown() throws Exception {
+        String yard = "\"outline\":[[0,0],[6000,0],[6000,6000],[0,6000]]";
+        String bed = "\"beds\":[{\"id\":\"W\",\"at\":[1000,1000],\"width\":2400,\"depth\":1200,\"courses\":2}]}";
+        assertFalse(text("plan", garden("{\"ground\":{" + yard + "}," + bed)).matches(".*\\bN\\b.*"));
+        assertTrue(text("plan", garden("{\"ground\":{" + yard + ",\"north\":0}," + bed)).matches(".*\\bN\\b.*"));
     }
 }
