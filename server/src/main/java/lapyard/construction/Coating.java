@@ -5,6 +5,7 @@ import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import lapyard.plan.Finish;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -28,7 +29,7 @@ final class Coating {
         double top = (bed.outline().areaMm2() - inner.areaMm2()) / 1e6;
         double area = outside + inside + top;
         quantities.add(new Quantity(
-                "finish.area",
+                QuantityKind.FINISH_AREA,
                 area,
                 "m2",
                 Working.of(
@@ -44,7 +45,7 @@ final class Coating {
                         Input.of("inside", inside, "m2"),
                         Input.of("top", top, "m2"))));
         quantities.add(new Quantity(
-                "finish.litres",
+                QuantityKind.FINISH_LITRES,
                 litres(area, bed.making().finish()),
                 "l",
                 Working.of(
@@ -64,7 +65,7 @@ final class Coating {
         double ends = Timber.endsM2(bed, pieces);
         double faces = Timber.notchesM2(bed, notches);
         quantities.add(new Quantity(
-                "seal.litres",
+                QuantityKind.SEAL_LITRES,
                 (ends + faces) * bed.making().seal().coats() / bed.making().seal().coverM2PerLitre(),
                 "l",
                 Working.of(

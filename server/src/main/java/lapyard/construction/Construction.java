@@ -14,6 +14,7 @@ import lapyard.plan.Place;
 import lapyard.plan.Saw;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -90,7 +91,7 @@ public final class Construction {
         }
         Coating.quantities(bed, inner, quantities);
         quantities.add(new Quantity(
-                "inner.area",
+                QuantityKind.INNER_AREA,
                 inner.areaMm2() / 1e6,
                 "m2",
                 Working.of(

@@ -9,6 +9,7 @@ import lapyard.geometry.Lengths;
 import lapyard.plan.Bed;
 import lapyard.plan.Ties;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -73,7 +74,7 @@ final class CornerJoints {
             int corners = bed.outline().sides();
             int brackets = corners * bed.courses();
             quantities.add(new Quantity(
-                    "brackets",
+                    QuantityKind.BRACKETS,
                     brackets,
                     "brackets",
                     Working.of(
@@ -81,7 +82,7 @@ final class CornerJoints {
                             Working.COMMON_PRACTICE,
                             Input.of("corners", corners, ""),
                             Input.of("courses", bed.courses(), ""))));
-            fixings("brackets.fixings", "brackets", brackets, ties.bracketFixings(), bed, quantities);
+            fixings(QuantityKind.BRACKET_FIXINGS, "brackets", brackets, ties.bracketFixings(), bed, quantities);
         }
         if (ties.courseTies()) {
             int count = courses.stream()
@@ -96,7 +97,7 @@ final class CornerJoints {
                 inputs.add(Input.of("length of a screw", Ties.courseScrewMm(bed.section().heightMm()), "mm"));
             }
             quantities.add(new Quantity(
-                    "ties.course",
+                    QuantityKind.COURSE_TIES,
                     count,
                     strapped ? "straps" : "long screws",
                     new Working(
@@ -105,7 +106,7 @@ final class CornerJoints {
                                     + (strapped ? "" : "; screw = course height + " + (int) Ties.INTO_BELOW_MM + ", up to whole 10"),
                             Working.COMMON_PRACTICE)));
             if (strapped) {
-                fixings("ties.course.fixings", "straps", count, ties.courseFixings(), bed, quantities);
+                fixings(QuantityKind.COURSE_TIE_FIXINGS, "straps", count, ties.courseFixings(), bed, quantities);
             }
         }
         if (ties.crossTies() || !across.ties().isEmpty()) {
@@ -118,7 +119,7 @@ final class CornerJoints {
                     tie.lengthMm(),
                     "mm")));
             quantities.add(new Quantity(
-                    "ties.cross",
+                    QuantityKind.CROSS_TIES,
                     across.ties().size(),
                     "ties",
                     new Working(
@@ -129,7 +130,7 @@ final class CornerJoints {
         }
         if (!across.posts().isEmpty()) {
             quantities.add(new Quantity(
-                    "posts",
+                    QuantityKind.POSTS,
                     across.posts().size(),
                     "posts",
                     new Working(
@@ -147,9 +148,9 @@ final class CornerJoints {
     }
 
     private static void fixings(
-            String key, String what, int count, int each, Bed bed, List<Quantity> quantities) {
+            QuantityKind kind, String what, int count, int each, Bed bed, List<Quantity> quantities) {
         quantities.add(new Quantity(
-                key,
+                kind,
                 count * each,
                 "screws",
                 Working.of(

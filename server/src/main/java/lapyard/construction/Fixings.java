@@ -19,6 +19,7 @@ import lapyard.plan.Screws;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -78,7 +79,7 @@ final class Fixings {
             inputs.add(Input.of("height " + i, (2 * i - 1) * h / (2 * perJoint), "mm"));
         }
         quantities.add(new Quantity(
-                "screws",
+                QuantityKind.SCREWS,
                 count,
                 "screws",
                 new Working(
@@ -89,7 +90,7 @@ final class Fixings {
                                 + " screws a joint)",
                         Working.COMMON_PRACTICE)));
         quantities.add(new Quantity(
-                "pilots",
+                QuantityKind.PILOTS,
                 count,
                 "pilot holes",
                 Working.of(
@@ -175,12 +176,12 @@ final class Fixings {
     static void seams(int seams, List<Quantity> quantities) {
         if (seams > 0) {
             quantities.add(new Quantity(
-                    "seam.plates",
+                    QuantityKind.JOINT_PLATES,
                     seams,
                     "plates",
                     Working.of("one backing plate a seam", Working.COMMON_PRACTICE, Input.of("seams", seams, ""))));
             quantities.add(new Quantity(
-                    "seam.screws",
+                    QuantityKind.JOINT_SCREWS,
                     seams * SCREWS_A_SEAM,
                     "screws",
                     Working.of(
@@ -203,7 +204,7 @@ final class Fixings {
         int perFold = bed.inside().liner().staplesPerFold();
         int perPatch = bed.inside().liner().staplesPerPatch();
         quantities.add(new Quantity(
-                "staples",
+                QuantityKind.STAPLES,
                 edge + folds * perFold + patches * perPatch,
                 "staples",
                 Working.of(

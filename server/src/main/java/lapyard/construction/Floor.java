@@ -24,6 +24,7 @@ import lapyard.plan.Place;
 import lapyard.plan.Saw;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -176,7 +177,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         bearers.add(Input.of("strips", stripBoards, ""));
         otherStripBoards.ifPresent(other -> bearers.add(Input.of("strips with the other split", other, "")));
         quantities.add(new Quantity(
-                "base.bearers",
+                QuantityKind.BEARERS,
                 metres,
                 "m",
                 new Working(
@@ -188,7 +189,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         slats.add(Input.of("slat length", bed.inside().base().slatLengthMm(), "mm"));
         slats.add(Input.of("greatest gap", bed.inside().base().slatMaxGapMm(), "mm"));
         quantities.add(new Quantity(
-                "base.slats",
+                QuantityKind.SLATS,
                 slatBoards(bed, saw),
                 "slats",
                 new Working(

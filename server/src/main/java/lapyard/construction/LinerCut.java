@@ -15,6 +15,7 @@ import lapyard.plan.Place.What;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -177,7 +178,7 @@ final class LinerCut {
             double own = piece.widthMm() * piece.heightMm() / 1e6;
             area += own;
             quantities.add(!piece.wall().isEmpty() ? onWall(bed, piece, own) : new Quantity(
-                    "liner",
+                    QuantityKind.LINER,
                     own,
                     "m2",
                     Working.of(
@@ -193,7 +194,7 @@ final class LinerCut {
                             Input.of("laid as number", piece.layingOrder(), ""))));
         }
         quantities.add(new Quantity(
-                "liner.area",
+                QuantityKind.LINER_AREA,
                 area,
                 "m2",
                 Working.of("sum of the pieces", Working.GEOMETRY, Input.of("pieces", pieces.size(), ""))));
@@ -202,7 +203,7 @@ final class LinerCut {
         }
         double floor = inner.areaMm2() / 1e6;
         quantities.add(new Quantity(
-                "liner.slits",
+                QuantityKind.LINER_SLITS,
                 Math.ceil(bed.inside().liner().slitsPerM2() * floor - 1e-9),
                 "slits",
                 Working.of(
@@ -214,7 +215,7 @@ final class LinerCut {
 
     private static Quantity onWall(Bed bed, LinerPiece piece, double areaM2) {
         return new Quantity(
-                "liner",
+                QuantityKind.LINER,
                 areaM2,
                 "m2",
                 Working.of(

@@ -3,9 +3,11 @@ package lapyard.construction;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import lapyard.geometry.FewestRectangles;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
@@ -14,9 +16,13 @@ import lapyard.geometry.UprightCover;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 
 /** Other ways to cut the liner of a bed: along other splits of its floor, and pieces divided by laps. */
 public final class LinerWays {
+    /** What another cut of the liner changes. */
+    private static final Set<QuantityKind> LINER = EnumSet.of(QuantityKind.LINER, QuantityKind.LINER_AREA, QuantityKind.LINER_SLITS);
+
     private static final int MOST_SPLITS = 16;
     private static final int MOST_PARTS = 8;
 
@@ -176,7 +182,7 @@ public final class LinerWays {
         List<Quantity> quantities = new ArrayList<>();
         boolean in = false;
         for (Quantity quantity : work.quantities()) {
-            if (!List.of("liner", "liner.area", "liner.slits").contains(quantity.key())) {
+            if (!LINER.contains(quantity.key().kind())) {
                 quantities.add(quantity);
             } else if (!in) {
                 quantities.addAll(liner);

@@ -3,6 +3,7 @@ package lapyard.construction;
 import java.util.List;
 import lapyard.plan.Bed;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -24,7 +25,7 @@ final class Timber {
         double metres = pieces.stream().mapToDouble(Piece::lengthMm).sum() / 1000;
         double volume = pieces.stream().mapToDouble(Piece::meanMm).sum() / 1000 * t * h / 1e6;
         quantities.add(new Quantity(
-                "timber.length",
+                QuantityKind.TIMBER_LENGTH,
                 metres,
                 "m",
                 Working.of(
@@ -38,7 +39,7 @@ final class Timber {
                         Input.of("courses", bed.courses(), ""),
                         Input.of("pieces", pieces.size(), ""))));
         quantities.add(new Quantity(
-                "timber.volume",
+                QuantityKind.TIMBER_VOLUME,
                 volume,
                 "m3",
                 Working.of(
@@ -48,7 +49,7 @@ final class Timber {
                         Input.of("thickness", t, "mm"),
                         Input.of("height", h, "mm"))));
         quantities.add(new Quantity(
-                "timber.mass",
+                QuantityKind.TIMBER_MASS,
                 volume * bed.section().densityKgM3(),
                 "kg",
                 Working.of(
@@ -57,7 +58,7 @@ final class Timber {
                         Input.of("volume", volume, "m3"),
                         Input.of("density", bed.section().densityKgM3(), "kg/m3"))));
         quantities.add(new Quantity(
-                "ends.area",
+                QuantityKind.ENDS_AREA,
                 endsM2(bed, pieces.size()),
                 "m2",
                 Working.of(
@@ -69,7 +70,7 @@ final class Timber {
         double depth = bed.making().notches().depthMm();
         double width = bed.making().notches().widthMm();
         quantities.add(new Quantity(
-                "notches",
+                QuantityKind.NOTCHES,
                 notches,
                 "notches",
                 Working.of(
@@ -81,7 +82,7 @@ final class Timber {
                         Input.of("keep from corners and joints", bed.making().notches().keepFromCornersMm(), "mm"))));
         if (notches > 0) {
             quantities.add(new Quantity(
-                    "notches.area",
+                    QuantityKind.NOTCHES_AREA,
                     notchesM2(bed, notches),
                     "m2",
                     Working.of(
@@ -112,7 +113,7 @@ final class Timber {
                 .max()
                 .orElse(0);
         quantities.add(new Quantity(
-                "lifts.two-people",
+                QuantityKind.LIFTS_TWO_PEOPLE,
                 heavy,
                 "lifts",
                 Working.of(

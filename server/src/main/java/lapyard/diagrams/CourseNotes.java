@@ -20,6 +20,8 @@ import lapyard.plan.Bed;
 import lapyard.plan.Joint;
 import lapyard.plan.Ties;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKey;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working.Input;
 
 /** What is done with a course, in the order of doing it. */
@@ -74,14 +76,14 @@ final class CourseNotes {
 
     /** What comes off the underside of course 1, so that its top is level. */
     private void scribes(List<String> sentences) {
-        Map<String, Double> off = new HashMap<>();
+        Map<QuantityKey, Double> off = new HashMap<>();
         quantities.forEach(quantity -> off.put(quantity.key(), quantity.value()));
-        if (off.getOrDefault("scribe.most", 0.0) < 1) {
+        if (off.getOrDefault(QuantityKind.SCRIBE_MOST.alone(), 0.0) < 1) {
             return;
         }
         String walls = work.bed().wallLetters().stream()
-                .map(wall -> wall + " " + sheet.written(Math.round(off.get("scribe." + wall + ".start"))) + " to "
-                        + sheet.written(Math.round(off.get("scribe." + wall + ".end"))))
+                .map(wall -> wall + " " + sheet.written(Math.round(off.get(QuantityKind.SCRIBE_START.of(wall)))) + " to "
+                        + sheet.written(Math.round(off.get(QuantityKind.SCRIBE_END.of(wall)))))
                 .collect(Collectors.joining("; "));
         sentences.add("Scribe off the underside of course 1 on hard ground, from the start of each wall to its end: " + walls + ".");
     }
@@ -114,7 +116,7 @@ final class CourseNotes {
 
     private void screws(List<String> sentences) {
         for (Quantity quantity : work.quantities()) {
-            if (quantity.key().equals("screws")) {
+            if (quantity.is(QuantityKind.SCREWS)) {
                 Bed bed = work.bed();
                 List<Input> inputs = quantity.working().inputs();
                 String heights = inputs.stream()

@@ -18,6 +18,7 @@ import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Joint;
 import lapyard.plan.Lifting;
+import lapyard.working.QuantityKind;
 
 /**
  * One course from above: its timbers with the signs that are written on them (a bar across the end that runs past, a
@@ -167,7 +168,7 @@ final class CourseRing {
 
     /** Through the inner face of a timber that stops short, at 45 degrees towards its end. */
     private void screws(Piece piece, Labels labels, List<Shape> shapes) {
-        if (work.quantities().stream().noneMatch(quantity -> quantity.key().equals("screws"))) {
+        if (work.quantities().stream().noneMatch(quantity -> quantity.is(QuantityKind.SCREWS))) {
             return;
         }
         boolean start = piece.start().kind() == PieceEnd.Kind.STOPS_SHORT;

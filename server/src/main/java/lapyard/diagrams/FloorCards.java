@@ -20,6 +20,7 @@ import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import org.locationtech.jts.geom.Geometry;
 
 /** A card a bed for its floor and its liner: bearers, beams and slats where they lie, their cut lists, and the liner in the order of laying. */
@@ -204,17 +205,17 @@ public final class FloorCards {
         }
         if (!work.liner().isEmpty()) {
             notes.add(!work.liner().get(0).wall().isEmpty()
-                    ? "Liner: " + whole(work, "staples", "staples") + "lapped round each corner, turned in at the foot under the soil;"
+                    ? "Liner: " + whole(work, QuantityKind.STAPLES, "staples") + "lapped round each corner, turned in at the foot under the soil;"
                             + " the ground stays open."
-                    : "Liner: " + whole(work, "liner.slits", "drain slits") + whole(work, "staples", "staples")
+                    : "Liner: " + whole(work, QuantityKind.LINER_SLITS, "drain slits") + whole(work, QuantityKind.STAPLES, "staples")
                             + "folds at the corners, never cuts; slit and patch an inside corner.");
         }
         return notes;
     }
 
-    private static String whole(BedWork work, String key, String words) {
+    private static String whole(BedWork work, QuantityKind kind, String words) {
         return work.quantities().stream()
-                .filter(quantity -> quantity.key().equals(key))
+                .filter(quantity -> quantity.is(kind))
                 .mapToDouble(Quantity::value)
                 .mapToObj(value -> Math.round(value) + " " + words + ", ")
                 .findFirst()

@@ -13,6 +13,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -52,7 +53,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         double settled = area * depth / 1000;
         double loose = looseM3(settled, fill.settlement());
         quantities.add(new Quantity(
-                "soil.depth",
+                QuantityKind.SOIL_DEPTH,
                 depth,
                 "mm",
                 Working.of(
@@ -63,7 +64,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                         Input.of("freeboard", fill.freeboardMm(), "mm"),
                         Input.of("mulch", fill.mulchMm(), "mm"))));
         quantities.add(new Quantity(
-                "soil.settled",
+                QuantityKind.SOIL_SETTLED,
                 settled,
                 "m3",
                 Working.of(
@@ -72,7 +73,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                         Input.of("inside area", area, "m2"),
                         Input.of("soil depth", depth, "mm"))));
         quantities.add(new Quantity(
-                "soil.loose",
+                QuantityKind.SOIL_LOOSE,
                 loose,
                 "m3",
                 Working.of(
@@ -82,7 +83,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                         Input.of("settlement", fill.settlement(), ""))));
         layers(fill, loose, quantities);
         quantities.add(new Quantity(
-                "soil.mass",
+                QuantityKind.SOIL_MASS,
                 loose * LOOSE_KG_M3,
                 "kg",
                 Working.of(
@@ -91,7 +92,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                         Input.of("loose", loose, "m3"),
                         Input.of("loose soil", LOOSE_KG_M3, "kg/m3"))));
         quantities.add(new Quantity(
-                "barrows",
+                QuantityKind.BARROWS,
                 barrows(loose, barrowLitres),
                 "barrows",
                 Working.of(
@@ -102,7 +103,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         heldBack(bed, area, loose, barrowLitres, quantities);
         if (fill.mulchMm() > 0) {
             quantities.add(new Quantity(
-                    "mulch",
+                    QuantityKind.MULCH,
                     area * fill.mulchMm() / 1000,
                     "m3",
                     Working.of(
@@ -122,7 +123,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
             return;
         }
         quantities.add(new Quantity(
-                "soil.top-up",
+                QuantityKind.SOIL_TOP_UP,
                 back,
                 "m3",
                 Working.of(
@@ -135,7 +136,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
                         Input.of("base height", bed.inside().base().heightMm(), "mm"),
                         Input.of("mulch", bed.planting().fill().mulchMm(), "mm"))));
         quantities.add(new Quantity(
-                "barrows.top-up",
+                QuantityKind.BARROWS_TOP_UP,
                 barrows(back, barrowLitres),
                 "barrows",
                 Working.of(
@@ -163,7 +164,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         Map<String, Double> shares = new LinkedHashMap<>();
         fill.layers().forEach(layer -> shares.merge(layer.item(), layer.share(), Double::sum));
         shares.forEach((item, share) -> quantities.add(new Quantity(
-                item,
+                QuantityKind.MATERIAL.of(item),
                 loose * share,
                 "m3",
                 Working.of(

@@ -12,6 +12,8 @@ import lapyard.plan.Place.What;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKey;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 
 /**
@@ -53,11 +55,11 @@ public record BedFall(
             double end = drops.get((i + 1) % drops.size());
             String wall = Bed.wallLetter(i);
             scribes.add(new Scribe(wall, lowest - start, lowest - end));
-            quantities.add(scribe("scribe." + wall + ".start", lowest, start));
-            quantities.add(scribe("scribe." + wall + ".end", lowest, end));
+            quantities.add(scribe(QuantityKind.SCRIBE_START.of(wall), lowest, start));
+            quantities.add(scribe(QuantityKind.SCRIBE_END.of(wall), lowest, end));
         }
         double highest = drops.stream().mapToDouble(drop -> drop).min().orElseThrow();
-        quantities.add(scribe("scribe.most", lowest, highest));
+        quantities.add(scribe(QuantityKind.SCRIBE_MOST.alone(), lowest, highest));
         return new BedFall(bed.id(), drops, scribes, quantities, findings(bed, scribes, lowest - highest));
     }
 
@@ -70,10 +72,10 @@ public record BedFall(
                 Working.Input.of("a", fall.a(), ""),
                 Working.Input.of("b", fall.b(), ""),
                 Working.Input.of("c", fall.c(), "mm"));
-        return new Quantity("level." + (corner + 1), drop, "mm", working);
+        return new Quantity(QuantityKind.LEVEL.of(corner + 1), drop, "mm", working);
     }
 
-    private static Quantity scribe(String key, double lowest, double drop) {
+    private static Quantity scribe(QuantityKey key, double lowest, double drop) {
         Working working = Working.of(
                 "drop at the bed's lowest corner - drop here",
                 Working.COMMON_PRACTICE,

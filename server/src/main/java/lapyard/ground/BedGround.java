@@ -10,6 +10,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Preparation;
 import lapyard.plan.StandingRules;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 
 /**
@@ -41,7 +42,7 @@ public record BedGround(
         Bed bed = lot.bed();
         List<Quantity> quantities = new ArrayList<>();
         areas.forEach((kind, area) -> quantities.add(new Quantity(
-                "ground." + kind,
+                QuantityKind.GROUND.of(kind),
                 area / 1e6,
                 "m2",
                 Working.of(
@@ -68,7 +69,7 @@ public record BedGround(
                     bedFall.map(BedFall::findings).orElse(List.of()));
         }
         bedFall.ifPresent(own -> own.quantities().stream()
-                .filter(quantity -> quantity.key().startsWith("level."))
+                .filter(quantity -> quantity.is(QuantityKind.LEVEL))
                 .forEach(quantities::add));
         String way;
         if (soft == Preparation.Soft.LEVEL) {
@@ -88,7 +89,7 @@ public record BedGround(
         double thickness = lot.bed().section().thicknessMm();
         double lengthMm = Shapes.offset(lot.area(), -thickness / 2).getLength();
         quantities.add(new Quantity(
-                "strip.length",
+                QuantityKind.STRIP_LENGTH,
                 lengthMm / 1000,
                 "m",
                 Working.of(
@@ -113,7 +114,7 @@ public record BedGround(
             count += Math.max(1, Math.ceil(bed.outline().sideMm(i) / preparation.padEveryMm() - 1e-9));
         }
         quantities.add(new Quantity(
-                "pads",
+                QuantityKind.PADS,
                 count,
                 "pads",
                 Working.of(
@@ -144,19 +145,19 @@ public record BedGround(
         Working.Input depth = Working.Input.of("depth", preparation.depthMm(), "mm");
         Working.Input stone = Working.Input.of("sub-base", preparation.subBaseMm(), "mm");
         quantities.add(new Quantity(
-                "concrete",
+                QuantityKind.CONCRETE,
                 concrete,
                 "m3",
                 Working.of(area + " x depth", Working.COMMON_PRACTICE, with(inputs, depth))));
         if (subBase > 0) {
             quantities.add(new Quantity(
-                    "sub-base",
+                    QuantityKind.SUB_BASE,
                     subBase,
                     "m3",
                     Working.of(area + " x sub-base, compacted", Working.COMMON_PRACTICE, with(inputs, stone))));
         }
         quantities.add(new Quantity(
-                "dig",
+                QuantityKind.DIG,
                 dig,
                 "m3",
                 Working.of(
@@ -174,7 +175,7 @@ public record BedGround(
 
     private static Quantity spoil(double dig, Preparation preparation) {
         return new Quantity(
-                "spoil.loose",
+                QuantityKind.SPOIL_LOOSE,
                 dig * (1 + preparation.bulking()),
                 "m3",
                 Working.of(
@@ -189,7 +190,7 @@ public record BedGround(
         double faceMm2 = faceMm2(bed, fall);
         double dig = faceMm2 * preparation.stripMm() / 1e9;
         quantities.add(new Quantity(
-                "dig",
+                QuantityKind.DIG,
                 dig,
                 "m3",
                 Working.of(
@@ -222,7 +223,7 @@ public record BedGround(
     private static Quantity deckLoad(Bed bed, StandingRules loads) {
         double depth = soilDepthMm(bed);
         return new Quantity(
-                "deck.load",
+                QuantityKind.DECK_LOAD,
                 depth / 1000 * loads.soilKgM3(),
                 "kg/m2",
                 Working.of(

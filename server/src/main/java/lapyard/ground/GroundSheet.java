@@ -7,6 +7,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 
 /**
@@ -47,7 +48,7 @@ public record GroundSheet(
         }
         fall.filter(plane -> Double.isFinite(plane.oneIn()))
                 .ifPresent(plane -> quantities.add(new Quantity(
-                        "fall.one-in",
+                        QuantityKind.FALL,
                         plane.oneIn(),
                         "1:n",
                         Working.of(

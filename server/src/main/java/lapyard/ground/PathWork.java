@@ -9,6 +9,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -44,7 +45,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
 
     /** The same with other strips. */
     public PathWork with(List<Strip> others) {
-        List<Quantity> same = quantities.stream().filter(one -> !one.key().equals("membrane.strip")).toList();
+        List<Quantity> same = quantities.stream().filter(one -> !one.is(QuantityKind.MEMBRANE_STRIP)).toList();
         List<Quantity> all = new ArrayList<>(same);
         others.forEach(strip -> all.add(quantity(path, strip)));
         return new PathWork(path, cover, others, all);
@@ -95,7 +96,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
         double areaM2 = cover.getArea() / 1e6;
         Working.Input area = Working.Input.of("area", areaM2, "m2");
         quantities.add(new Quantity(
-                "path.area",
+                QuantityKind.PATH_AREA,
                 areaM2,
                 "m2",
                 Working.of(
@@ -106,7 +107,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
         double depthMm =
                 path.layers().stream().mapToDouble(GardenPath.Layer::depthMm).sum();
         quantities.add(new Quantity(
-                "path.volume",
+                QuantityKind.PATH_VOLUME,
                 areaM2 * depthMm / 1000,
                 "m3",
                 Working.of(
@@ -116,7 +117,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
                         Working.Input.of("depth", depthMm, "mm"))));
         for (GardenPath.Layer layer : path.layers()) {
             quantities.add(new Quantity(
-                    layer.item(),
+                    QuantityKind.MATERIAL.of(layer.item()),
                     areaM2 * layer.depthMm() / 1000,
                     "m3",
                     Working.of(
@@ -127,7 +128,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
         }
         if (!path.membrane().isEmpty()) {
             quantities.add(new Quantity(
-                    "membrane", areaM2, "m2", Working.of("area, without laps", Working.COMMON_PRACTICE, area)));
+                    QuantityKind.MEMBRANE, areaM2, "m2", Working.of("area, without laps", Working.COMMON_PRACTICE, area)));
             strips.forEach(strip -> quantities.add(quantity(path, strip)));
         }
         return quantities;
@@ -135,7 +136,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
 
     private static Quantity quantity(GardenPath path, Strip strip) {
         return new Quantity(
-                "membrane.strip",
+                QuantityKind.MEMBRANE_STRIP,
                 strip.lengthMm() / 1000,
                 "m",
                 Working.of(
@@ -157,7 +158,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
         }
         Working.Input runs = Working.Input.of("straight runs", runsMm.size(), "");
         quantities.add(new Quantity(
-                "edging.length",
+                QuantityKind.EDGING_LENGTH,
                 lengthMm / 1000,
                 "m",
                 Working.of(
@@ -165,7 +166,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
                         Working.GEOMETRY,
                         runs)));
         quantities.add(new Quantity(
-                "edging.pegs",
+                QuantityKind.EDGING_PEGS,
                 pegs,
                 "pegs",
                 Working.of(

@@ -10,6 +10,8 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKey;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 
 /**
@@ -94,8 +96,8 @@ public record Pegs(
                     placed.x(),
                     placed.y(),
                     fall.map(plane -> OptionalDouble.of(plane.dropMm(corner))).orElse(OptionalDouble.empty())));
-            quantities.add(position("peg." + (i + 1) + ".along", placed.x(), "dx x u + dy x v", corner, start, x, y));
-            quantities.add(position("peg." + (i + 1) + ".off", placed.y(), "dy x u - dx x v", corner, start, x, y));
+            quantities.add(position(QuantityKind.PEG_ALONG.of(i + 1), placed.x(), "dx x u + dy x v", corner, start, x, y));
+            quantities.add(position(QuantityKind.PEG_OFF.of(i + 1), placed.y(), "dy x u - dx x v", corner, start, x, y));
             if (standOffMm > 0) {
                 Point next = outline.corner(i + 1);
                 String wall = Bed.wallLetter(i);
@@ -149,7 +151,7 @@ public record Pegs(
     }
 
     private static Quantity position(
-            String key, double value, String formula, Point corner, Point start, double x, double y) {
+            QuantityKey key, double value, String formula, Point corner, Point start, double x, double y) {
         return new Quantity(
                 key,
                 value,
@@ -167,7 +169,7 @@ public record Pegs(
         Peg from = pegs.get(diagonal.from() - 1);
         Peg to = pegs.get(diagonal.to() - 1);
         return new Quantity(
-                "diagonal." + diagonal.from() + "-" + diagonal.to(),
+                QuantityKind.DIAGONAL.of(diagonal.from() + "-" + diagonal.to()),
                 diagonal.lengthMm(),
                 "mm",
                 Working.of(

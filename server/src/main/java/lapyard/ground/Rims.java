@@ -15,6 +15,7 @@ import lapyard.plan.Place;
 import lapyard.plan.RimGroup;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 
 /**
@@ -75,12 +76,12 @@ public record Rims(String bed, List<Quantity> quantities) {
                     bed.id(),
                     List.of(
                             new Quantity(
-                                    "rim.level",
+                                    QuantityKind.RIM_LEVEL,
                                     rim,
                                     "mm",
                                     Working.of("drop at its lowest corner - H", Working.GEOMETRY, low, height)),
                             new Quantity(
-                                    "rim.packing",
+                                    QuantityKind.RIM_PACKING,
                                     packing,
                                     "mm",
                                     Working.of(

@@ -11,6 +11,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.SunDay;
 import lapyard.plan.Tall;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -170,9 +171,9 @@ public record SunHours(
                 most,
                 Light.of(mean),
                 List.of(
-                        new Quantity("sun.mean", mean, "h", working),
-                        new Quantity("sun.least", least, "h", working),
-                        new Quantity("sun.most", most, "h", working)));
+                        new Quantity(QuantityKind.SUN_MEAN, mean, "h", working),
+                        new Quantity(QuantityKind.SUN_LEAST, least, "h", working),
+                        new Quantity(QuantityKind.SUN_MOST, most, "h", working)));
     }
 
     private static double hours(Point place, double upMm, List<SunPath.Look> looks, Shade shade) {

@@ -14,6 +14,7 @@ import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import org.locationtech.jts.geom.Geometry;
 
@@ -52,7 +53,7 @@ final class SurfaceChecks {
     List<Quantity> areas() {
         List<Quantity> quantities = new ArrayList<>();
         kinds.forEach((kind, ground) -> quantities.add(new Quantity(
-                "surface." + kind,
+                QuantityKind.SURFACE.of(kind),
                 site.yard().map(yard -> Shapes.common(ground, yard)).orElse(ground).getArea() / 1e6,
                 "m2",
                 Working.of("area within the outlines of this kind together, in the yard", Working.GEOMETRY))));
@@ -60,7 +61,7 @@ final class SurfaceChecks {
             double yard = site.yard().get().getArea() / 1e6;
             double rest = restMm2() / 1e6;
             quantities.add(new Quantity(
-                    "surface.rest",
+                    QuantityKind.SURFACE.of("rest"),
                     rest,
                     "m2",
                     Working.of(

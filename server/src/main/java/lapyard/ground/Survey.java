@@ -11,6 +11,7 @@ import lapyard.plan.Place.What;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 
 /** From tapes to corners of the yard. All lengths in millimetres along level tapes, see {@link #levelMm}. */
@@ -92,7 +93,7 @@ public final class Survey {
         Working.Input first = Working.Input.of("d1", firstMm, "mm");
         List<Quantity> quantities = List.of(
                 new Quantity(
-                        "survey.x",
+                        QuantityKind.SURVEY_X.of(where),
                         x,
                         "mm",
                         Working.of(
@@ -102,7 +103,7 @@ public final class Survey {
                                 first,
                                 Working.Input.of("d2", secondMm, "mm"))),
                 new Quantity(
-                        "survey.y",
+                        QuantityKind.SURVEY_Y.of(where),
                         left ? y : -y,
                         "mm",
                         Working.of(

@@ -7,6 +7,7 @@ import lapyard.geometry.Point;
 import lapyard.plan.Finding;
 import lapyard.plan.YardSurvey;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 
 /**
@@ -77,7 +78,7 @@ public record SurveyedYard(
         findings.addAll(met.findings());
         met.quantities()
                 .forEach(q -> quantities.add(new Quantity(
-                        q.key().replace("survey.", "survey." + number + "."), q.value(), q.unit(), q.working())));
+                        q.key().kind().of(number), q.value(), q.unit(), q.working())));
         return List.of(met.at());
     }
 
@@ -91,7 +92,7 @@ public record SurveyedYard(
     private static void adjustment(Survey.Walk walk, List<YardSurvey.Leg> legs, List<Quantity> quantities) {
         double whole = legs.stream().mapToDouble(YardSurvey.Leg::tapedMm).sum();
         quantities.add(new Quantity(
-                "survey.closing",
+                QuantityKind.SURVEY_CLOSING,
                 walk.closingErrorMm(),
                 "mm",
                 Working.of(
@@ -102,7 +103,7 @@ public record SurveyedYard(
         double walked = 0;
         for (int i = 0; i < walk.corners().size(); i++) {
             quantities.add(new Quantity(
-                    "survey.shift." + (i + 1),
+                    QuantityKind.SURVEY_SHIFT.of(i + 1),
                     walk.corners().get(i).distanceMm(walk.adjusted().get(i)),
                     "mm",
                     Working.of(
@@ -118,12 +119,12 @@ public record SurveyedYard(
     private static void measures(Outline yard, List<Quantity> quantities) {
         Working.Input corners = Working.Input.of("corners", yard.sides(), "");
         quantities.add(new Quantity(
-                "survey.area",
+                QuantityKind.SURVEY_AREA,
                 yard.areaMm2() / 1e6,
                 "m2",
                 Working.of("half the sum of x1 y2 - x2 y1 round the corners", Working.GEOMETRY, corners)));
         quantities.add(new Quantity(
-                "survey.perimeter",
+                QuantityKind.SURVEY_PERIMETER,
                 yard.perimeterMm() / 1000,
                 "m",
                 Working.of("sum of the sides", Working.GEOMETRY, corners)));
@@ -131,7 +132,7 @@ public record SurveyedYard(
             Point a = yard.corner(i);
             Point b = yard.corner(i + 1);
             quantities.add(new Quantity(
-                    "survey.side." + (i + 1),
+                    QuantityKind.SURVEY_SIDE.of(i + 1),
                     yard.sideMm(i),
                     "mm",
                     Working.of(

@@ -15,6 +15,7 @@ import lapyard.construction.Strip;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKey;
 
 /**
  * What a bed takes of all that is bought, at one size or at the least over several: lengths, sheets and amounts. At the
@@ -54,7 +55,7 @@ record BedNeeds(
         for (List<LinerPiece> other : LinerWays.otherSplits(work, downhill)) {
             area = Math.min(area, area(other));
         }
-        Map<String, String> items = PackNeeds.items(work.bed());
+        Map<QuantityKey, String> items = PackNeeds.items(work.bed());
         Map<String, Double> amounts = new LinkedHashMap<>();
         for (Quantity quantity : PackNeeds.toBuy(quantities)) {
             String item = items.get(quantity.key());

@@ -28,7 +28,10 @@ import lapyard.plan.Place.What;
 import lapyard.plan.Place;
 import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
+import lapyard.weekends.Step;
 import lapyard.weekends.Weekends;
+import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 
 /**
  * The slip laid over the weekends: how much of each line is needed in which, and by when it must be there and ordered.
@@ -68,8 +71,8 @@ public record Buying(List<Row> rows, int drops) {
     }
 
     /** What is used in which step; what no step names is used when the first course is laid. */
-    private static final Map<String, String> STEPS = Map.of(
-            "finish", "coat-1", "staples", "liner", "slats", "base", "mulch", "plant", "concrete", "pour", "sub-base", "pour");
+    private static final Map<String, Step> STEPS = Map.of(
+            "finish", Step.COAT, "staples", Step.LINER, "slats", Step.BASE, "mulch", Step.PLANT, "concrete", Step.POUR, "sub-base", Step.POUR);
 
     public static Buying of(JobSheet sheet) {
         Map<String, Weekends.Task> tasks = sheet.weekends().byId();
@@ -86,13 +89,13 @@ public record Buying(List<Row> rows, int drops) {
         for (JobSheet.BedSheet bed : sheet.beds()) {
             String id = bed.work().bed().id();
             PackNeeds.items(bed.work().bed()).forEach((key, item) -> need(needs, item, PackNeeds.amount(PackNeeds.toBuy(bed.quantities()), key),
-                    tasks.get(id + "." + step(bed.work().bed(), item)), weekendOf));
-            need(needs, "liner", PackNeeds.amount(bed.quantities(), "liner.area"), tasks.get(id + ".liner"), weekendOf);
+                    tasks.get(step(bed.work().bed(), item).task(id, 1)), weekendOf));
+            need(needs, "liner", Quantity.sum(bed.quantities(), QuantityKind.LINER_AREA), tasks.get(Step.LINER.task(id)), weekendOf);
         }
         for (JobSheet.PathSheet path : sheet.paths()) {
             PackNeeds.items(path.path()).forEach((key, item) -> need(needs, item, PackNeeds.amount(path.quantities(), key),
                     tasks.get("path." + path.path().id()), weekendOf));
-            need(needs, path.path().membrane(), PackNeeds.amount(path.quantities(), "membrane"), tasks.get("path." + path.path().id()), weekendOf);
+            need(needs, path.path().membrane(), Quantity.sum(path.quantities(), QuantityKind.MEMBRANE), tasks.get("path." + path.path().id()), weekendOf);
         }
         Set<String> rolled = sheet.rolls().stream().map(JobSheet.MaterialRolls::material).collect(Collectors.toSet());
         needs.forEach((item, byWeekend) -> byWeekend.forEach((weekend, need) -> {
@@ -119,10 +122,10 @@ public record Buying(List<Row> rows, int drops) {
         return leads;
     }
 
-    private static String step(Bed bed, String item) {
-        if (bed.planting().fill().layers().stream().anyMatch(layer -> layer.item().equals(item))) return "fill";
-        if (bed.making().seal().wanted() && bed.making().seal().item().equals(item)) return "mark";
-        return STEPS.getOrDefault(item, "course-1");
+    private static Step step(Bed bed, String item) {
+        if (bed.planting().fill().layers().stream().anyMatch(layer -> layer.item().equals(item))) return Step.FILL;
+        if (bed.making().seal().wanted() && bed.making().seal().item().equals(item)) return Step.MARK;
+        return STEPS.getOrDefault(item, Step.COURSE_1);
     }
 
     private static void need(Map<String, Map<Integer, double[]>> needs, String item, double amount, Weekends.Task task, Map<Integer, Integer> weekendOf) {
@@ -152,7 +155,7 @@ public record Buying(List<Row> rows, int drops) {
         int perBoard = cutting.saw().ripping().map(JobSheet.Ripping::stripsPerBoard).orElse(1);
         Map<String, Weekends.Task> taskOf = new LinkedHashMap<>();
         sheet.beds().forEach(bed -> bed.work().bottom().strips().forEach(
-                strip -> taskOf.put(strip.id(), tasks.get(bed.work().bed().id() + ".strips"))));
+                strip -> taskOf.put(strip.id(), tasks.get(Step.STRIPS.task(bed.work().bed().id())))));
         Map<Integer, List<SawBoard>> byDay = new TreeMap<>();
         for (SawBoard strip : cutting.saw().boards()) {
             strip.cuts().stream().map(cut -> taskOf.get(cut.mark())).filter(task -> task != null && !task.done())

@@ -11,6 +11,7 @@ import lapyard.ground.BedGround;
 import lapyard.ground.PathWork;
 import lapyard.plan.GardenPath;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -22,7 +23,7 @@ final class GroundNeeds {
     static List<Quantity> of(BedGround ground, Catalogue catalogue) {
         List<Quantity> quantities = new ArrayList<>(ground.quantities());
         ground.quantities().stream()
-                .filter(quantity -> quantity.key().equals("concrete"))
+                .filter(quantity -> quantity.is(QuantityKind.CONCRETE))
                 .findFirst()
                 .ifPresent(concrete -> catalogue.packs("concrete").ifPresent(goods -> goods.packs().stream()
                         .min(Comparator.comparingDouble(Pack::content))
@@ -32,7 +33,7 @@ final class GroundNeeds {
 
     private static Quantity bags(double m3, double spare, Pack bag) {
         return new Quantity(
-                "concrete.bags",
+                QuantityKind.CONCRETE_BAGS,
                 Math.ceil(m3 * (1 + spare) / bag.content() - 1e-9),
                 "bags",
                 Working.of(
@@ -61,7 +62,7 @@ final class GroundNeeds {
         }
         if (kg > 0) {
             quantities.add(new Quantity(
-                    "path.mass",
+                    QuantityKind.PATH_MASS,
                     kg,
                     "kg",
                     Working.of(

@@ -22,6 +22,8 @@ import lapyard.plan.GardenPath;
 import lapyard.plan.Screws;
 import lapyard.plan.Ties;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKey;
+import lapyard.working.QuantityKind;
 import org.joda.money.CurrencyUnit;
 
 /** What is bought in packs: each quantity goes to the goods that serve it, bed by bed and path by path. */
@@ -47,57 +49,57 @@ final class PackNeeds {
         return all;
     }
 
-    /** The goods that each of a bed's quantities asks for, by the quantity's key. */
     /** Where slat boards are on hand, only what is missing of them is bought. */
     static List<Quantity> toBuy(List<Quantity> quantities) {
-        if (quantities.stream().noneMatch(quantity -> quantity.key().equals(Slats.BOUGHT))) {
+        if (quantities.stream().noneMatch(quantity -> quantity.is(QuantityKind.SLATS_BOUGHT))) {
             return quantities;
         }
         return quantities.stream()
-                .filter(quantity -> !quantity.key().equals("base.slats"))
-                .map(quantity -> quantity.key().equals(Slats.BOUGHT)
-                        ? new Quantity("base.slats", quantity.value(), quantity.unit(), quantity.working())
+                .filter(quantity -> !quantity.is(QuantityKind.SLATS))
+                .map(quantity -> quantity.is(QuantityKind.SLATS_BOUGHT)
+                        ? new Quantity(QuantityKind.SLATS, quantity.value(), quantity.unit(), quantity.working())
                         : quantity)
                 .toList();
     }
 
-    static Map<String, String> items(Bed bed) {
-        Map<String, String> items = new LinkedHashMap<>();
-        items.put("screws", screws(bed));
-        items.put("brackets", "brackets");
-        items.put("brackets.fixings", fixings(bed));
-        items.put("ties.course", courseTies(bed));
-        items.put("ties.course.fixings", fixings(bed));
-        items.put("ties.cross", "cross.ties");
-        items.put("posts", "posts");
-        items.put("seam.plates", "seam.plates");
-        items.put("seam.screws", "seam.screws");
-        items.put("staples", "staples");
-        items.put("base.slats", "slats");
-        items.put("finish.litres", "finish");
-        items.put("seal.litres", bed.making().seal().item());
-        items.put("mulch", "mulch");
-        items.put("concrete", "concrete");
-        items.put("sub-base", "sub-base");
+    /** The goods that each of a bed's quantities asks for. */
+    static Map<QuantityKey, String> items(Bed bed) {
+        Map<QuantityKey, String> items = new LinkedHashMap<>();
+        items.put(QuantityKind.SCREWS.alone(), screws(bed));
+        items.put(QuantityKind.BRACKETS.alone(), "brackets");
+        items.put(QuantityKind.BRACKET_FIXINGS.alone(), fixings(bed));
+        items.put(QuantityKind.COURSE_TIES.alone(), courseTies(bed));
+        items.put(QuantityKind.COURSE_TIE_FIXINGS.alone(), fixings(bed));
+        items.put(QuantityKind.CROSS_TIES.alone(), "cross.ties");
+        items.put(QuantityKind.POSTS.alone(), "posts");
+        items.put(QuantityKind.JOINT_PLATES.alone(), "seam.plates");
+        items.put(QuantityKind.JOINT_SCREWS.alone(), "seam.screws");
+        items.put(QuantityKind.STAPLES.alone(), "staples");
+        items.put(QuantityKind.SLATS.alone(), "slats");
+        items.put(QuantityKind.FINISH_LITRES.alone(), "finish");
+        items.put(QuantityKind.SEAL_LITRES.alone(), bed.making().seal().item());
+        items.put(QuantityKind.MULCH.alone(), "mulch");
+        items.put(QuantityKind.CONCRETE.alone(), "concrete");
+        items.put(QuantityKind.SUB_BASE.alone(), "sub-base");
         for (Fill.Layer layer : bed.planting().fill().layers()) {
-            items.put(layer.item(), layer.item());
+            items.put(QuantityKind.MATERIAL.of(layer.item()), layer.item());
         }
         return items;
     }
 
-    static Map<String, String> items(GardenPath path) {
-        Map<String, String> items = new LinkedHashMap<>();
+    static Map<QuantityKey, String> items(GardenPath path) {
+        Map<QuantityKey, String> items = new LinkedHashMap<>();
         for (GardenPath.Layer layer : path.layers()) {
-            items.put(layer.item(), layer.item());
+            items.put(QuantityKind.MATERIAL.of(layer.item()), layer.item());
         }
         if (!path.edging().isEmpty()) {
-            items.put("edging.length", path.edging());
-            items.put("edging.pegs", "edging.pegs");
+            items.put(QuantityKind.EDGING_LENGTH.alone(), path.edging());
+            items.put(QuantityKind.EDGING_PEGS.alone(), "edging.pegs");
         }
         return items;
     }
 
-    static double amount(List<Quantity> quantities, String key) {
+    static double amount(List<Quantity> quantities, QuantityKey key) {
         return quantities.stream().filter(quantity -> quantity.key().equals(key)).mapToDouble(Quantity::value).sum();
     }
 
@@ -115,7 +117,7 @@ final class PackNeeds {
         return bed.making().ties().fixingMm() == Ties.USUAL.fixingMm() ? "fixings" : "fixings." + Lengths.text(bed.making().ties().fixingMm());
     }
 
-    private void take(String owner, Map<String, String> items, List<Quantity> quantities) {
+    private void take(String owner, Map<QuantityKey, String> items, List<Quantity> quantities) {
         Map<String, Double> own = new LinkedHashMap<>();
         Map<String, String> units = new LinkedHashMap<>();
         for (Quantity quantity : quantities) {

@@ -14,6 +14,8 @@ import lapyard.plan.Place.What;
 import lapyard.plan.Place;
 import lapyard.plan.Treatment;
 import lapyard.plan.WayKind;
+import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 
 /** Whether the ends that the saw opens in treated timber are sealed again: rot starts there. */
 final class Sealing {
@@ -28,7 +30,7 @@ final class Sealing {
             String id = work.bed().id();
             if (!work.bed().making().seal().wanted() && treated(garden, work, onHand.getOrDefault(id, Set.of()))) {
                 open.add(id);
-                areaM2 += PackNeeds.amount(work.quantities(), "ends.area") + PackNeeds.amount(work.quantities(), "notches.area");
+                areaM2 += Quantity.sum(work.quantities(), QuantityKind.ENDS_AREA) + Quantity.sum(work.quantities(), QuantityKind.NOTCHES_AREA);
             }
         }
         if (open.isEmpty()) {

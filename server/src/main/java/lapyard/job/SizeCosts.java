@@ -39,6 +39,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.working.Effort;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKey;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -355,7 +356,7 @@ public final class SizeCosts {
         beds.forEach(one -> one.amounts().forEach((item, amount) -> ofBeds.merge(item, amount, Double::sum)));
         Map<String, Double> ofPaths = new LinkedHashMap<>();
         for (JobSheet.PathSheet path : now.paths()) {
-            Map<String, String> items = PackNeeds.items(path.path());
+            Map<QuantityKey, String> items = PackNeeds.items(path.path());
             path.quantities().stream().filter(quantity -> items.containsKey(quantity.key()))
                     .forEach(quantity -> ofPaths.merge(items.get(quantity.key()), quantity.value(), Double::sum));
         }

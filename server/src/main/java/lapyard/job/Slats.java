@@ -21,6 +21,7 @@ import lapyard.plan.Place;
 import lapyard.plan.SlatBoards;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -31,8 +32,6 @@ import lapyard.working.Working.Input;
 final class Slats {
     /** What a bed lays: {@code need} boards, {@code onHand} of them there. */
     private record Lot(Optional<SlatBoards> kind, int need, int onHand) {}
-
-    static final String BOUGHT = "base.slats.bought";
 
     private final Map<String, Lot> lots;
     private final List<Finding> findings;
@@ -118,7 +117,7 @@ final class Slats {
     Optional<Quantity> toBuy(Bed bed) {
         return Optional.ofNullable(lots.get(bed.id()))
                 .map(lot -> new Quantity(
-                        BOUGHT,
+                        QuantityKind.SLATS_BOUGHT,
                         lot.need() - lot.onHand(),
                         "slats",
                         Working.of(

@@ -19,6 +19,8 @@ import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.plan.Tally;
 import lapyard.weekends.Weekends;
+import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 
 /**
  * Two gardens side by side, the one as it stands and a copy with changes. A pure function: nothing is kept.
@@ -79,13 +81,13 @@ public record TryOut(Figures before, Figures after, List<Moved> moved, List<Find
         Weekends weekends = sheet.weekends();
         String end = weekends.days().stream().filter(day -> day.number() == weekends.lastDay()).findFirst()
                 .map(day -> day.date().map(Object::toString).orElse("weekend " + day.weekend())).orElse("nothing to do");
-        return new Figures(sheet.slip().total(), sheet.slip().atLeast(), sheet.beds().size(), boards, sum(sheet, "timber.mass"), sum(sheet, "soil.loose"),
+        return new Figures(sheet.slip().total(), sheet.slip().atLeast(), sheet.beds().size(), boards, sum(sheet, QuantityKind.TIMBER_MASS), sum(sheet, QuantityKind.SOIL_LOOSE),
                 weekends.loadHours(), weekends.lastDay(), end,
                 (int) sheet.snags().stream().filter(finding -> finding.weight() == Finding.Weight.SNAG).count());
     }
 
-    private static double sum(JobSheet sheet, String key) {
-        return sheet.beds().stream().mapToDouble(bed -> PackNeeds.amount(bed.quantities(), key)).sum();
+    private static double sum(JobSheet sheet, QuantityKind kind) {
+        return sheet.beds().stream().mapToDouble(bed -> Quantity.sum(bed.quantities(), kind)).sum();
     }
 
     /** Pieces cut that are of another length or gone, tasks done that are gone, packs bought that are not asked for. */

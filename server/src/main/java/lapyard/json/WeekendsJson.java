@@ -84,7 +84,7 @@ final class WeekendsJson {
     private static Task task(Weekends.Task task) {
         Work work = task.work();
         return new Task(
-                work.id(), work.place(), work.bed(), work.step(), work.label(), work.minutes(), work.people(), work.lifts(),
+                work.id(), work.place(), work.bed(), work.step().code(work.number()), work.label(), work.minutes(), work.people(), work.lifts(),
                 work.dry(), task.firstDay(), task.lastDay(), task.done(), work.after(), work.marks(), work.loads(), work.cautions());
     }
 

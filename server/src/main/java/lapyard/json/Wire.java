@@ -35,6 +35,7 @@ import java.util.OptionalInt;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
+import lapyard.working.QuantityKey;
 
 /**
  * Writes records as JSON, field by field in their order. A field is called as in the record without its unit: {@code
@@ -72,6 +73,7 @@ final class Wire {
                     .addSerializer(new Written<>(Point.class, one -> false, one -> List.of(mm(one.x()), mm(one.y()))))
                     .addSerializer(new Written<>(Outline.class, one -> false, Outline::corners))
                     .addSerializer(new Written<>(Rectangle.class, one -> false, one -> new Box(one.x(), one.y(), one.widthMm(), one.depthMm())))
+                    .addSerializer(QuantityKey.class, ToStringSerializer.instance)
                     .addSerializer(LocalDate.class, ToStringSerializer.instance)
                     .addSerializer(LocalTime.class, ToStringSerializer.instance))
             .build();

@@ -21,6 +21,7 @@ import lapyard.plan.GardenPath;
 import lapyard.plan.Wish;
 import lapyard.working.Progress;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 
 /** From boxes in a frame to a whole garden with its paths and figures; what no check lets stand is left out of it. */
 final class Proposing {
@@ -189,11 +190,11 @@ final class Proposing {
         double hose = 0;
         for (int i = 0; i < sheet.beds().size(); i++) {
             List<Quantity> quantities = sheet.beds().get(i).quantities();
-            planting += value(quantities, "inner.area");
-            barrow += 2 * value(quantities, "barrows") * finite(laid.walkMm()[i]) / 1000;
+            planting += Quantity.sum(quantities, QuantityKind.INNER_AREA);
+            barrow += 2 * Quantity.sum(quantities, QuantityKind.BARROWS) * finite(laid.walkMm()[i]) / 1000;
             hose = Math.max(hose, finite(laid.hoseMm()[i]) / 1000);
         }
-        double paths = sheet.paths().stream().mapToDouble(path -> value(path.quantities(), "path.area")).sum();
+        double paths = sheet.paths().stream().mapToDouble(path -> Quantity.sum(path.quantities(), QuantityKind.PATH_AREA)).sum();
         double sun = SunHours.of(sheet.garden(), sheet.ground().fall()).map(hours -> {
             Set<String> food = new HashSet<>();
             sheet.garden().beds().stream().filter(bed -> bed.planting().food()).forEach(bed -> food.add(bed.id()));
@@ -210,9 +211,5 @@ final class Proposing {
 
     private static double finite(double mm) {
         return Double.isInfinite(mm) ? 0 : mm;
-    }
-
-    private static double value(List<Quantity> quantities, String key) {
-        return quantities.stream().filter(one -> one.key().equals(key)).mapToDouble(Quantity::value).sum();
     }
 }

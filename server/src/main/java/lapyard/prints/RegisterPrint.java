@@ -15,6 +15,7 @@ import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.BedSheet;
 import lapyard.plan.Bed;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 
 /** The bed register of a job sheet. */
 final class RegisterPrint {
@@ -29,7 +30,7 @@ final class RegisterPrint {
         List<Row> sums = new ArrayList<>();
         types.forEach((type, some) -> sums.add(new Row(
                 type, some.size() + (some.size() == 1 ? " bed: " : " beds: ") + names(some), size(some.get(0).work().bed(), imperial), "",
-                "", amount(some, "timber.length"), amount(some, "timber.mass"), amount(some, "soil.loose"))));
+                "", amount(some, QuantityKind.TIMBER_LENGTH), amount(some, QuantityKind.TIMBER_MASS), amount(some, QuantityKind.SOIL_LOOSE))));
         return BedRegister.pages(sheet.garden().name(), imperial, beds, sums, Warned.all(sheet), ask.bench(imperial));
     }
 
@@ -43,8 +44,8 @@ final class RegisterPrint {
                 bed.id(), what.isEmpty() || type.isEmpty() ? what + type : what + ", " + type, size(bed, imperial),
                 Length.written(at.x(), imperial) + ", " + Length.written(at.y(), imperial) + turned
                         + (bed.placement().mirror() ? ", mirrored" : ""),
-                Integer.toString(bed.stage()), amount(List.of(sheet), "timber.length"), amount(List.of(sheet), "timber.mass"),
-                amount(List.of(sheet), "soil.loose"));
+                Integer.toString(bed.stage()), amount(List.of(sheet), QuantityKind.TIMBER_LENGTH), amount(List.of(sheet), QuantityKind.TIMBER_MASS),
+                amount(List.of(sheet), QuantityKind.SOIL_LOOSE));
     }
 
     private static String names(List<BedSheet> beds) {
@@ -61,10 +62,10 @@ final class RegisterPrint {
     }
 
     /** The sum of a quantity over some beds, empty where none has it. */
-    private static String amount(List<BedSheet> beds, String key) {
+    private static String amount(List<BedSheet> beds, QuantityKind kind) {
         List<Quantity> found = beds.stream()
                 .flatMap(bed -> bed.quantities().stream())
-                .filter(quantity -> quantity.key().equals(key))
+                .filter(quantity -> quantity.is(kind))
                 .toList();
         if (found.isEmpty()) return "";
         double sum = found.stream().mapToDouble(Quantity::value).sum();

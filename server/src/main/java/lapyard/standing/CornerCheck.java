@@ -13,6 +13,7 @@ import lapyard.plan.Joint;
 import lapyard.plan.WayKind;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -69,7 +70,7 @@ final class CornerCheck {
         }
         boolean mitre = bed.joint(worst.corner()) == Joint.MITRE;
         quantities.add(new Quantity(
-                "corner.pull",
+                QuantityKind.CORNER_PULL,
                 worst.pullKn(),
                 "kN",
                 Working.of(
@@ -89,7 +90,7 @@ final class CornerCheck {
             return;
         }
         quantities.add(new Quantity(
-                "corner.hold",
+                QuantityKind.CORNER_HOLD,
                 worst.holdKn(),
                 "kN",
                 Working.of(

@@ -15,6 +15,7 @@ import lapyard.plan.StandingRules;
 import lapyard.plan.WayKind;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -75,7 +76,7 @@ final class FloorCheck {
         Input wide = Input.of("width", base.slatWidthMm(), "mm");
         Input thick = Input.of("thickness", base.slatThicknessMm(), "mm");
         quantities.add(new Quantity(
-                "slats.span",
+                QuantityKind.SLATS_SPAN,
                 clear,
                 "mm",
                 Working.of(
@@ -90,7 +91,7 @@ final class FloorCheck {
                         Input.of("part", loads.sagPart(), ""),
                         Input.of("soil and mulch on the slats", depthMm, "mm"))));
         quantities.add(new Quantity(
-                "slats.use",
+                QuantityKind.SLATS_USE,
                 use * 100,
                 "%",
                 Working.of(
@@ -102,7 +103,7 @@ final class FloorCheck {
                         thick,
                         Input.of("strength", slat.bendingStrength(), "N/mm2"))));
         quantities.add(new Quantity(
-                "slats.sag",
+                QuantityKind.SLATS_SAG,
                 sag,
                 "mm",
                 Working.of(
@@ -145,11 +146,11 @@ final class FloorCheck {
                 Input.of("strength", bearer.bendingStrength() * size, "N/mm2"),
                 Input.of("shear strength", bearer.shearStrength(), "N/mm2"),
                 Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"));
-        quantities.add(new Quantity("bearers.use", use * 100, "%", new Working(inputs,
+        quantities.add(new Quantity(QuantityKind.BEARERS_USE, use * 100, "%", new Working(inputs,
                 "larger of bending 100 x 1.35 x pressure x spacing x span ^ 2 / 8 / (width x depth ^ 2 / 6) / strength and"
                         + " shear 100 x 1.5 x 1.35 x pressure x spacing x span / 2 / (0.67 x width x depth) / shear strength",
                 TIMBER)));
-        quantities.add(new Quantity("bearers.sag", sag, "mm", new Working(inputs,
+        quantities.add(new Quantity(QuantityKind.BEARERS_SAG, sag, "mm", new Working(inputs,
                 "3 x 5 x pressure x spacing x span ^ 4 / (384 x stiffness x width x depth ^ 3 / 12)", TIMBER)));
         boolean weak = use > 1;
         boolean sags = sag > span / loads.sagPart() + 1e-6;
@@ -170,7 +171,7 @@ final class FloorCheck {
         List<String> kinds = new ArrayList<>(footing.surfaces());
         kinds.retainAll(BEARING_KPA.keySet());
         double bears = kinds.stream().mapToDouble(BEARING_KPA::get).min().orElse(Double.POSITIVE_INFINITY);
-        quantities.add(new Quantity("bearers.load", under, "kN/m2", Working.of(
+        quantities.add(new Quantity(QuantityKind.BEARERS_LOAD, under, "kN/m2", Working.of(
                 "pressure x inside / (length x width)",
                 "derived: weight over contact; bearing presumed by the National Building Code of Canada, Table"
                         + " 9.4.4.1, and IBC 1806.2",

@@ -17,6 +17,7 @@ import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -102,8 +103,8 @@ final class WallCheck {
         double blockedUse = course.bendingUse(blocked.design() * height, clear);
         pushes(quantities);
         bending(quantities, clear, drained, use, bow);
-        quantities.add(spacing("ties.spacing", span, drained));
-        quantities.add(spacing("ties.spacing.blocked", blockedSpan, blocked));
+        quantities.add(spacing(QuantityKind.TIES_SPACING, span, drained));
+        quantities.add(spacing(QuantityKind.TIES_SPACING_BLOCKED, blockedSpan, blocked));
         ties(quantities, clear, span);
         verdicts.add(walls(clear, use, bow, span));
         if (use <= 1 && blockedUse > 1) {
@@ -176,7 +177,7 @@ final class WallCheck {
     private void pushes(List<Quantity> quantities) {
         Input depth = Input.of("depth", depthM, "m");
         quantities.add(new Quantity(
-                "wall.push",
+                QuantityKind.WALL_PUSH,
                 earth.drainedKnM(depthM),
                 "kN/m",
                 Working.of(
@@ -189,7 +190,7 @@ final class WallCheck {
                         depth,
                         Input.of("friction", loads.frictionDeg(), "degrees"))));
         quantities.add(new Quantity(
-                "wall.push.blocked",
+                QuantityKind.WALL_PUSH_BLOCKED,
                 earth.blockedKnM(depthM),
                 "kN/m",
                 Working.of(
@@ -200,7 +201,7 @@ final class WallCheck {
                         Input.of("water", EarthPressure.WATER_KN_M3, "kN/m3"),
                         depth)));
         quantities.add(new Quantity(
-                "wall.push.guide",
+                QuantityKind.WALL_PUSH_GUIDE,
                 GUIDE.atRest() * GUIDE.soilKnM3() * depthM * depthM / 2,
                 "kN/m",
                 Working.of(
@@ -215,7 +216,7 @@ final class WallCheck {
         Input span = Input.of("clear run", clear, "mm");
         Input thick = Input.of("thickness", bed.section().thicknessMm(), "mm");
         quantities.add(new Quantity(
-                "wall.use",
+                QuantityKind.WALL_USE,
                 use * 100,
                 "%",
                 Working.of(
@@ -227,7 +228,7 @@ final class WallCheck {
                         Input.of("strength", Beam.design(timber.bendingNmm2()), "N/mm2"),
                         Input.of("characteristic strength of " + timber, timber.bendingNmm2(), "N/mm2"))));
         quantities.add(new Quantity(
-                "wall.bow",
+                QuantityKind.WALL_BOW,
                 bow,
                 "mm",
                 Working.of(
@@ -240,9 +241,9 @@ final class WallCheck {
                         Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"))));
     }
 
-    private Quantity spacing(String key, double spanMm, Course pressure) {
+    private Quantity spacing(QuantityKind kind, double spanMm, Course pressure) {
         return new Quantity(
-                key,
+                kind,
                 spanMm,
                 "mm",
                 Working.of(
@@ -262,7 +263,7 @@ final class WallCheck {
         CrossTies usual = CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), span));
         int advised = bed.heightMm() < bed.making().ties().crossFromMm() && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
         quantities.add(new Quantity(
-                "ties.advised",
+                QuantityKind.TIES_ADVISED,
                 advised,
                 "ties",
                 Working.of(
@@ -274,7 +275,7 @@ final class WallCheck {
         if (advised > 0) {
             double between = usual.clearMm().stream().mapToDouble(Double::doubleValue).max().orElse(0) / 1000;
             quantities.add(new Quantity(
-                    "ties.force",
+                    QuantityKind.TIES_FORCE,
                     earth.blockedKnM(depthM) * between,
                     "kN",
                     Working.of(

@@ -5,6 +5,7 @@ import lapyard.construction.BedWork;
 import lapyard.plan.Bed;
 import lapyard.plan.StandingRules;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
@@ -56,7 +57,7 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
         Input soil = Input.of("soil and mulch", soilM3, "m3");
         Input timber = Input.of("timber as lifted", timberKg, "kg");
         quantities.add(new Quantity(
-                "mass.dry",
+                QuantityKind.MASS_DRY,
                 dryKg(),
                 "kg",
                 Working.of(
@@ -68,7 +69,7 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
                         soil,
                         Input.of("weight as settled", dryKgM3, "kg/m3"))));
         quantities.add(new Quantity(
-                "mass.wet",
+                QuantityKind.MASS_WET,
                 wetKg(),
                 "kg",
                 Working.of(
@@ -78,7 +79,7 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
                         soil,
                         Input.of("weight soaked", soakedKgM3, "kg/m3"))));
         quantities.add(new Quantity(
-                "ground.load",
+                QuantityKind.GROUND_LOAD,
                 wetKpa(),
                 "kN/m2",
                 Working.of(

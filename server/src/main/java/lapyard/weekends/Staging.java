@@ -114,13 +114,13 @@ public final class Staging {
             }
             OptionalInt due = OptionalInt.empty();
             Integer fixed = fixedWeekends.get(work.bed());
-            if (fixed != null && work.step().equals("course-1")) {
+            if (fixed != null && work.step() == Step.COURSE_1) {
                 from = Math.max(from, calendar.firstDay(fixed) * calendar.unitsADay);
             }
-            if (fixed != null && (work.step().equals("courses") || work.step().equals("course-1"))) {
+            if (fixed != null && work.step().lays()) {
                 due = OptionalInt.of((calendar.lastDay(fixed) + 1) * calendar.unitsADay);
             }
-            boolean later = work.step().equals("top-up");
+            boolean later = work.step() == Step.TOP_UP;
             List<Stretch> shares = stretches(work);
             for (Stretch share : shares) {
                 boolean last = share == shares.get(shares.size() - 1);
@@ -176,7 +176,7 @@ public final class Staging {
             tasks.put(work.id(), new Weekends.Task(work, firstDay, lastDay, false));
             parts(work, shares, result, byDay, used);
             end = Math.max(end, lastDay);
-            if (!work.step().equals("top-up")) last = Math.max(last, lastDay);
+            if (work.step() != Step.TOP_UP) last = Math.max(last, lastDay);
         }
         List<Weekends.Day> days = new ArrayList<>();
         for (int day = 0; day <= end; day++) {
@@ -268,7 +268,7 @@ public final class Staging {
         Map<Integer, List<String>> late = new TreeMap<>();
         Map<String, Integer> stands = new LinkedHashMap<>();
         tasks.values().forEach(task -> {
-            if (!task.done() && (task.work().step().equals("courses") || task.work().step().equals("course-1"))) {
+            if (!task.done() && task.work().step().lays()) {
                 stands.merge(task.work().bed(), task.lastDay(), Math::max);
             }
         });
@@ -282,10 +282,9 @@ public final class Staging {
             for (int day = 0; day <= limit; day++) there += calendar.hoursThere(day);
             double wanted = 0;
             for (Work work : works) {
-                boolean stacking = Set.of("set-out", "dig", "pour", "ground", "mark", "notches", "course-1", "courses").contains(work.step());
                 Integer own = fixedWeekends.get(work.bed());
-                boolean cut = work.step().startsWith("saw-") && Integer.parseInt(work.step().substring(4)) <= weekend;
-                if (!done.contains(work.id()) && (cut || stacking && own != null && own <= weekend)) wanted += work.personHours();
+                boolean cut = work.step() == Step.SAW && work.number() <= weekend;
+                if (!done.contains(work.id()) && (cut || work.step().stacks() && own != null && own <= weekend)) wanted += work.personHours();
             }
             int latest = beds.stream().mapToInt(stands::get).max().orElse(limit);
             double over = wanted - there;

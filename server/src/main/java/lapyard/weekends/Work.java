@@ -8,7 +8,8 @@ import java.util.List;
  * @param id      unique and the same for every plan of the garden, {@code M.course-1}
  * @param place   where, {@code bed M}; {@code saw} for the bench
  * @param bed     the bed's code, empty for saw and paths
- * @param step    what of the order of work, {@code course-1}
+ * @param step    what of the order of work
+ * @param number  of the stage that a day at the saw cuts for, or of the coat; 0 elsewhere
  * @param label   in words
  * @param shares  of the task, in the order of work; together they are the task
  * @param dry     whether it needs a dry day
@@ -21,7 +22,8 @@ public record Work(
         String id,
         String place,
         String bed,
-        String step,
+        Step step,
+        int number,
         String label,
         List<Share> shares,
         boolean dry,

@@ -21,6 +21,7 @@ import lapyard.plan.Rate;
 import lapyard.weekends.Work.After;
 import lapyard.weekends.Work.Share;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 
 /**
  * The order of work of a garden as tasks with their time. What would be hidden comes first: notches before course 1 is
@@ -37,8 +38,8 @@ public final class WorkList {
             quantities = List.copyOf(quantities);
         }
 
-        double amount(String key) {
-            return quantities.stream().filter(quantity -> quantity.key().equals(key)).mapToDouble(Quantity::value).sum();
+        double amount(QuantityKind kind) {
+            return Quantity.sum(quantities, kind);
         }
     }
 
@@ -112,17 +113,17 @@ public final class WorkList {
                 "eyes, ears and hands: read the saw's own instructions first",
                 "treated dust: outdoors, with a mask"));
         if (lifted > 0) cautions.add("boards up to " + kg(heaviest) + ": " + said(heaviest));
-        works.add(new Work("saw." + day.weekend(), "saw", "", "saw-" + day.weekend(), "cut for stage " + day.weekend(),
+        works.add(new Work("saw." + day.weekend(), "saw", "", Step.SAW, day.weekend(), "cut for stage " + day.weekend(),
                 shared(lifted, heaviest, minutes - lifted), false, List.of(), List.of(),
                 List.of(day.boards() + " boards, " + day.cuts() + (day.slanted() == 0 ? " cuts at " : " square and " + day.slanted() + " slanted cuts at ")
                         + day.settings() + " settings"), cautions));
     }
 
     private void path(PathLoad load) {
-        double area = amount(load.quantities(), "path.area");
-        double edging = amount(load.quantities(), "edging.length");
+        double area = Quantity.sum(load.quantities(), QuantityKind.PATH_AREA);
+        double edging = Quantity.sum(load.quantities(), QuantityKind.EDGING_LENGTH);
         String id = load.path().id();
-        works.add(new Work("path." + id, "path " + id, "", "path", "lay path " + id,
+        works.add(new Work("path." + id, "path " + id, "", Step.PATH, 0, "lay path " + id,
                 List.of(Share.alone(area * crew.minutes(load.stone() ? Rate.STONE_PATH : Rate.PATH) + edging * crew.minutes(Rate.EDGING))), false, List.of(), List.of(),
                 List.of(round(area, 1) + " m2"), List.of("keep it clear: barrows and timbers come along it")));
     }
@@ -135,24 +136,24 @@ public final class WorkList {
         List<Piece> pieces = load.work().pieces();
         double wallM = courses.getOrDefault(1, List.of()).stream().mapToDouble(Piece::lengthMm).sum() / 1000;
 
-        Work last = add(load, "set-out", "set out", crew.minutes(Rate.SET_OUT), List.of(), List.of(),
+        Work last = add(load, Step.SET_OUT, "set out", crew.minutes(Rate.SET_OUT), List.of(), List.of(),
                 List.of("look for pipes and cables before a peg goes in"));
-        double dig = load.amount("dig");
-        double concrete = load.amount("concrete");
-        double spoil = Math.ceil(load.amount("spoil.loose") * 1000 / barrowLitres - 1e-9);
-        double stone = load.amount("sub-base");
+        double dig = load.amount(QuantityKind.DIG);
+        double concrete = load.amount(QuantityKind.CONCRETE);
+        double spoil = Math.ceil(load.amount(QuantityKind.SPOIL_LOOSE) * 1000 / barrowLitres - 1e-9);
+        double stone = load.amount(QuantityKind.SUB_BASE);
         if (dig > 0) {
-            last = add(load, "dig", "dig", dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
+            last = add(load, Step.DIG, "dig", dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
                     List.of(round(dig, 2) + " m3 out, " + (long) spoil + " barrows"),
                     List.of("look for pipes and cables before digging"));
         }
         if (concrete > 0) {
-            last = add(load, "pour", stone > 0 ? "sub-base, pour" : "pour",
+            last = add(load, Step.POUR, stone > 0 ? "sub-base, pour" : "pour",
                     stone * crew.minutes(Rate.SUB_BASE) + concrete * crew.minutes(Rate.POUR), after(last),
                     List.of(round(concrete, 2) + " m3 of concrete" + (stone > 0 ? ", " + round(stone, 2) + " m3 of sub-base" : "")), List.of("wet concrete burns: gloves and boots"));
         } else {
-            last = add(load, "ground", "make ground ready",
-                    (load.amount("scribe.most") > 0 ? crew.minutes(Rate.SCRIBE) : wallM * crew.minutes(Rate.GROUND))
+            last = add(load, Step.GROUND, "make ground ready",
+                    (load.amount(QuantityKind.SCRIBE_MOST) > 0 ? crew.minutes(Rate.SCRIBE) : wallM * crew.minutes(Rate.GROUND))
                             + stone * crew.minutes(Rate.SUB_BASE),
                     after(last), List.of(), List.of());
         }
@@ -162,55 +163,55 @@ public final class WorkList {
         if (sawn.contains(bed.stage())) {
             ready.add(0, new After("saw." + bed.stage(), 0, "pieces are cut"));
         }
-        Work marked = add(load, "mark", bed.making().seal().wanted() ? "mark pieces, seal ends" : "mark pieces", List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
+        Work marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : "mark pieces", List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
                 sawn.contains(bed.stage()) ? List.of(ready.get(0)) : List.of(), List.of(pieces.size() + " pieces"), List.of(), marks(pieces));
         List<After> first = new ArrayList<>(List.of(ready.get(ready.size() - 1), new After(marked.id(), 0, "pieces are marked")));
         if (!load.work().frame().notches().isEmpty()) {
-            Work notches = add(load, "notches", "cut drain notches", List.of(Share.alone(load.work().frame().notches().size() * crew.minutes(Rate.NOTCH))),
+            Work notches = add(load, Step.NOTCHES, "cut drain notches", List.of(Share.alone(load.work().frame().notches().size() * crew.minutes(Rate.NOTCH))),
                     List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().frame().notches().size() + " notches"),
                     List.of("cannot be cut once course 1 is fixed"), notched(load));
             first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
         }
         Work walls = stack(load, courses, first);
         last = coats(load, walls);
-        boolean coated = last.step().startsWith("coat");
+        boolean coated = last.step() == Step.COAT;
         List<After> floor = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.waits().coatGapHours()) : 0,
                 coated ? "finish dries, and is hidden by the base" : "walls stand")));
         Work finish = last;
         int slats = load.work().bottom().slats().stream().mapToInt(SlatCut::count).sum();
         if (bed.inside().base().slatted() && slats + load.work().bottom().strips().size() > 0) {
             if (load.stripMinutes() > 0) {
-                Work strips = new Work(id + ".strips", "saw", id, "strips", "rip and cut bearer strips", List.of(Share.alone(load.stripMinutes())),
+                Work strips = new Work(Step.STRIPS.task(id), "saw", id, Step.STRIPS, 0, "rip and cut bearer strips", List.of(Share.alone(load.stripMinutes())),
                         false, List.of(new After(walls.id(), 0, "walls stand")), List.of(),
                         List.of(load.work().bottom().strips().size() + " bearers and beams"),
                         List.of("rip with a riving knife, guard and push sticks: read the saw's own instructions first"));
                 works.add(strips);
                 floor.add(new After(strips.id(), 0, "strips are cut"));
             }
-            last = add(load, "base", "lay the base", (slats + load.work().bottom().strips().size()) * crew.minutes(Rate.BASE), floor,
+            last = add(load, Step.BASE, "lay the base", (slats + load.work().bottom().strips().size()) * crew.minutes(Rate.BASE), floor,
                     List.of(load.work().bottom().strips().size() + " bearers and beams, " + slats + " slats"),
                     List.of("drain gaps are hidden by the liner: look at them now"));
         }
-        double liner = load.amount("liner.area");
+        double liner = load.amount(QuantityKind.LINER_AREA);
         if (liner > 0) {
             List<After> before = new ArrayList<>();
             before.add(new After(finish.id(), coated ? wholeDays(crew.waits().beforeLinerHours()) : 0,
                     coated ? "finish dries, and is hidden by the liner" : "walls stand"));
             if (last != finish) before.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
-            last = add(load, "liner", "line", liner * crew.minutes(Rate.LINER), before, List.of(round(liner, 1) + " m2"), List.of());
+            last = add(load, Step.LINER, "line", liner * crew.minutes(Rate.LINER), before, List.of(round(liner, 1) + " m2"), List.of());
         }
         fill(load, paths, last);
     }
 
     private Work stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
         boolean single = !courses.containsKey(2);
-        Work last = course(load, "course-1", "course 1, level and square", List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first,
+        Work last = course(load, Step.COURSE_1, "course 1, level and square", List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first,
                 single ? 1.0 : 1.0 / courses.size(), single);
         List<List<Piece>> above = new ArrayList<>();
         for (int number = 2; courses.containsKey(number); number++) above.add(courses.get(number));
         if (above.isEmpty()) return last;
         int top = courses.size();
-        return course(load, "courses", top == 2 ? "course 2" : "courses 2 to " + top, above, Rate.COURSE, after(last),
+        return course(load, Step.COURSES, top == 2 ? "course 2" : "courses 2 to " + top, above, Rate.COURSE, after(last),
                 (top - 1.0) / top, true);
     }
 
@@ -220,7 +221,7 @@ public final class WorkList {
      * @param share of all courses, which is its share of the brackets
      * @param top   whether the uppermost course is among them: all ties are put in with it
      */
-    private Work course(BedLoad load, String step, String label, List<List<Piece>> courses, Rate rate, List<After> after, double share, boolean top) {
+    private Work course(BedLoad load, Step step, String label, List<List<Piece>> courses, Rate rate, List<After> after, double share, boolean top) {
         List<Piece> pieces = courses.stream().flatMap(List::stream).toList();
         double heaviest = heaviestKg(load, pieces);
         List<Piece> heavy = heavy(load, pieces);
@@ -237,10 +238,10 @@ public final class WorkList {
         }
         cautions.add("saw, drill and driver: eyes and hands");
         List<String> fixed = new ArrayList<>();
-        double fixing = fixing(load, "brackets", share, Rate.BRACKET, "brackets", fixed)
-                + (top ? fixing(load, "ties.course", 1, Rate.COURSE_TIE, "course ties", fixed)
-                        + fixing(load, "ties.cross", 1, Rate.CROSS_TIE, "cross ties", fixed)
-                        + fixing(load, "posts", 1, Rate.POST, "posts", fixed) : 0);
+        double fixing = fixing(load, QuantityKind.BRACKETS, share, Rate.BRACKET, "brackets", fixed)
+                + (top ? fixing(load, QuantityKind.COURSE_TIES, 1, Rate.COURSE_TIE, "course ties", fixed)
+                        + fixing(load, QuantityKind.CROSS_TIES, 1, Rate.CROSS_TIE, "cross ties", fixed)
+                        + fixing(load, QuantityKind.POSTS, 1, Rate.POST, "posts", fixed) : 0);
         if (fixing > 0) {
             shares.add(Share.alone(fixing));
             loads.add(String.join(", ", fixed));
@@ -248,8 +249,8 @@ public final class WorkList {
         return add(load, step, label, shares, after, loads, cautions, marks(pieces));
     }
 
-    private double fixing(BedLoad load, String key, double share, Rate rate, String label, List<String> loads) {
-        double count = load.amount(key) * share;
+    private double fixing(BedLoad load, QuantityKind kind, double share, Rate rate, String label, List<String> loads) {
+        double count = load.amount(kind) * share;
         if (count > 0) loads.add(Math.round(count) + " " + label);
         return count * crew.minutes(rate);
     }
@@ -276,15 +277,14 @@ public final class WorkList {
 
     private Work coats(BedLoad load, Work walls) {
         Bed bed = load.work().bed();
-        double area = load.amount("finish.area");
+        double area = load.amount(QuantityKind.FINISH_AREA);
         if (!bed.making().finish().wanted() || area <= 0) return walls;
         Work last = walls;
         for (int coat = 1; coat <= bed.making().finish().coats(); coat++) {
             List<After> after = coat == 1
                     ? List.of(new After(last.id(), 0, "walls stand"))
                     : List.of(new After(last.id(), wholeDays(crew.waits().coatGapHours()), "coat " + (coat - 1) + " dries"));
-            String id = bed.id() + ".coat-" + coat;
-            Work next = new Work(id, "bed " + bed.id(), bed.id(), "coat-" + coat, "coat " + coat,
+            Work next = new Work(Step.COAT.task(bed.id(), coat), "bed " + bed.id(), bed.id(), Step.COAT, coat, "coat " + coat,
                     List.of(new Share(painters, false, area * crew.minutes(Rate.COAT) / painters)), true, after, List.of(), List.of(round(area, 1) + " m2"),
                     List.of("oily rags can catch fire by themselves: dry them spread out", "only on a dry day"));
             works.add(next);
@@ -294,8 +294,8 @@ public final class WorkList {
     }
 
     private void fill(BedLoad load, List<PathLoad> paths, Work lined) {
-        double later = load.amount("barrows.top-up");
-        double barrows = load.amount("barrows") - later;
+        double later = load.amount(QuantityKind.BARROWS_TOP_UP);
+        double barrows = load.amount(QuantityKind.BARROWS) - later;
         if (barrows <= 0) return;
         List<After> after = new ArrayList<>(List.of(new After(lined.id(), 0, "it is ready for soil")));
         for (PathLoad path : paths) {
@@ -303,11 +303,11 @@ public final class WorkList {
                 after.add(new After("path." + path.path().id(), 0, "barrows run on it"));
             }
         }
-        Work fill = add(load, "fill", "fill by barrow, tread lightly, water", barrows * crew.minutes(Rate.BARROW), after,
-                List.of((long) barrows + " barrows, " + round(load.amount("soil.mass") / 1000, 1) + " t"),
+        Work fill = add(load, Step.FILL, "fill by barrow, tread lightly, water", barrows * crew.minutes(Rate.BARROW), after,
+                List.of((long) barrows + " barrows, " + round(load.amount(QuantityKind.SOIL_MASS) / 1000, 1) + " t"),
                 List.of("a barrow of soil is about 75 kg: plank over edges, no hurry"));
-        Work plant = add(load, "plant", "plant and mulch", load.amount("inner.area") * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
-        works.add(new Work(plant.bed() + ".top-up", plant.place(), plant.bed(), "top-up", "top up",
+        Work plant = add(load, Step.PLANT, "plant and mulch", load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
+        works.add(new Work(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, "top up",
                 List.of(Share.alone(crew.minutes(Rate.TOP_UP) + later * crew.minutes(Rate.BARROW))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
     }
 
@@ -317,14 +317,14 @@ public final class WorkList {
         return marks(load.work().pieces().stream().filter(piece -> piece.course() == 1 && walls.contains(piece.wall())).toList());
     }
 
-    private Work add(BedLoad load, String step, String label, double minutes, List<After> after, List<String> loads, List<String> cautions) {
+    private Work add(BedLoad load, Step step, String label, double minutes, List<After> after, List<String> loads, List<String> cautions) {
         return add(load, step, label, List.of(Share.alone(minutes)), after, loads, cautions, List.of());
     }
 
-    private Work add(BedLoad load, String step, String label, List<Share> shares, List<After> after, List<String> loads,
+    private Work add(BedLoad load, Step step, String label, List<Share> shares, List<After> after, List<String> loads,
             List<String> cautions, List<String> marks) {
         String bed = load.work().bed().id();
-        Work work = new Work(bed + "." + step, "bed " + bed, bed, step, label, shares, false, after, marks, loads, cautions);
+        Work work = new Work(step.task(bed), "bed " + bed, bed, step, 0, label, shares, false, after, marks, loads, cautions);
         works.add(work);
         return work;
     }
@@ -340,10 +340,6 @@ public final class WorkList {
     /** A wait of 24 hours runs from a day's work to the next day's, however late in the day the work was done. */
     static int wholeDays(double hours) {
         return (int) Math.ceil(hours / 24 - 1e-9);
-    }
-
-    private static double amount(List<Quantity> quantities, String key) {
-        return quantities.stream().filter(quantity -> quantity.key().equals(key)).mapToDouble(Quantity::value).sum();
     }
 
     private static String kg(double kg) {

@@ -1,10 +1,26 @@
 package lapyard.working;
 
+import java.util.List;
+
 /**
  * One amount with its working.
  *
- * @param key   its fixed name in the job sheet, for example {@code soil.loose}
+ * @param key   which one; its text is its fixed name in the job sheet
  * @param value in {@code unit}, not rounded except where the trade counts whole things
  * @param unit  {@code m}, {@code m2}, {@code m3}, {@code kg}, {@code l} or a counted thing's plain word such as {@code screws}
  */
-public record Quantity(String key, double value, String unit, Working working) {}
+public record Quantity(QuantityKey key, double value, String unit, Working working) {
+    /** The only one of its kind. */
+    public Quantity(QuantityKind kind, double value, String unit, Working working) {
+        this(kind.alone(), value, unit, working);
+    }
+
+    public boolean is(QuantityKind kind) {
+        return key.kind() == kind;
+    }
+
+    /** Sum of all of a kind, 0 where there is none. */
+    public static double sum(List<Quantity> quantities, QuantityKind kind) {
+        return quantities.stream().filter(quantity -> quantity.is(kind)).mapToDouble(Quantity::value).sum();
+    }
+}

@@ -1,5 +1,5 @@
 /**
  * In: nothing. Out: the form in which every number carries its arithmetic.
- * Must not know what any number is about.
+ * It names every quantity; how one is worked out, and who buys it, it must not know.
  */
 package lapyard.working;

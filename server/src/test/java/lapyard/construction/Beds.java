@@ -112,13 +112,13 @@ public final class Beds {
 
     public static Quantity quantity(List<Quantity> quantities, String key) {
         return quantities.stream()
-                .filter(quantity -> quantity.key().equals(key))
+                .filter(quantity -> quantity.key().toString().equals(key))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no " + key + " in " + quantities));
     }
 
     public static boolean has(List<Quantity> quantities, String key) {
-        return quantities.stream().anyMatch(quantity -> quantity.key().equals(key));
+        return quantities.stream().anyMatch(quantity -> quantity.key().toString().equals(key));
     }
 
     public static double input(Working working, String name) {

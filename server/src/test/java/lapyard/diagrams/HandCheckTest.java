@@ -119,7 +119,7 @@ class HandCheckTest {
     void theStripIsLevelledToTheLowestCorner() {
         assertEquals(0.038533, quantity("E", "dig"), 1e-5);
         assertEquals(0.0144, quantity("Y", "dig"), 1e-5);
-        assertTrue(sheet.beds().stream().flatMap(bed -> bed.quantities().stream()).noneMatch(one -> one.key().startsWith("scribe.")));
+        assertTrue(sheet.beds().stream().flatMap(bed -> bed.quantities().stream()).noneMatch(one -> one.key().toString().startsWith("scribe.")));
     }
 
     /**
@@ -136,7 +136,7 @@ class HandCheckTest {
         assertEquals(500, quantity("E", "soil.depth"));
         assertEquals(3.8 * 0.5 / 0.85, quantity("E", "soil.loose"), 1e-9);
         assertEquals(3.8 * 0.5 / 0.85 - 3.8 * 0.55, quantity("E", "soil.top-up"), 1e-9);
-        assertTrue(sheet.beds().stream().flatMap(bed -> bed.quantities().stream()).noneMatch(one -> one.key().startsWith("base.")));
+        assertTrue(sheet.beds().stream().flatMap(bed -> bed.quantities().stream()).noneMatch(one -> one.key().toString().startsWith("base.")));
     }
 
     /**
@@ -235,7 +235,7 @@ class HandCheckTest {
         return sheet.beds().stream()
                 .filter(one -> one.work().bed().id().equals(bed))
                 .flatMap(one -> one.quantities().stream())
-                .filter(one -> one.key().equals(key))
+                .filter(one -> one.key().toString().equals(key))
                 .findFirst()
                 .orElseThrow()
                 .value();

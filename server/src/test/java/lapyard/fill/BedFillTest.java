@@ -91,7 +91,7 @@ class BedFillTest {
         assertEquals(
                 1,
                 fill.quantities().stream()
-                        .filter(quantity -> quantity.key().equals("soil.topsoil"))
+                        .filter(quantity -> quantity.key().toString().equals("soil.topsoil"))
                         .count());
         assertFalse(Beds.has(fill.quantities(), "mulch"));
     }

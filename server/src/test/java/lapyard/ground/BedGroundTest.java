@@ -44,7 +44,7 @@ class BedGroundTest {
     }
 
     private static double value(BedGround ground, String key) {
-        return ground.quantities().stream().filter(q -> q.key().equals(key)).findFirst().orElseThrow().value();
+        return ground.quantities().stream().filter(q -> q.key().toString().equals(key)).findFirst().orElseThrow().value();
     }
 
     /** Worked by hand for the L bed: walls in the order A to F, at their starts and ends. */
@@ -101,7 +101,7 @@ class BedGroundTest {
         GroundSheet sheet = GroundSheet.of(garden);
         assertEquals("none", sheet.beds().get(0).way());
         assertEquals(728, value(sheet.beds().get(0), "deck.load"), 1e-9);
-        assertFalse(sheet.beds().get(0).quantities().stream().anyMatch(q -> q.key().equals("concrete")));
+        assertFalse(sheet.beds().get(0).quantities().stream().anyMatch(q -> q.key().toString().equals("concrete")));
         assertTrue(Beds.about(sheet.findings(), "bed M", "wet soil weighs 728 kg/m2").isPresent());
     }
 
@@ -146,7 +146,7 @@ class BedGroundTest {
                 List.of(), List.of(), 0);
         GroundSheet sheet = GroundSheet.of(Beds.garden(ground, List.of(), List.of()));
         assertEquals(48.0, sheet.quantities().get(0).value(), 1e-9);
-        assertEquals("surface.rest", sheet.quantities().get(2).key());
+        assertEquals("surface.rest", sheet.quantities().get(2).key().toString());
         assertEquals(106.0 - 48.0 - sheet.quantities().get(1).value(), sheet.quantities().get(2).value(), 1e-9);
     }
 

@@ -23,7 +23,7 @@ class BySurfaceTest {
     }
 
     private static boolean has(JobSheet sheet, String key) {
-        return sheet.beds().get(0).quantities().stream().anyMatch(one -> one.key().equals(key));
+        return sheet.beds().get(0).quantities().stream().anyMatch(one -> one.key().toString().equals(key));
     }
 
     @ParameterizedTest(name = "{0}: slatted {1}, {2}")

@@ -144,7 +144,7 @@ class FallTest {
         assertEquals(
                 end,
                 fall.quantities().stream()
-                        .filter(q -> q.key().equals("scribe." + wall + ".end"))
+                        .filter(q -> q.key().toString().equals("scribe." + wall + ".end"))
                         .findFirst()
                         .orElseThrow()
                         .value(),

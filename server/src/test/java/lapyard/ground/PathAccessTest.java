@@ -131,7 +131,7 @@ class PathAccessTest {
         Ground.KeepClear cover = new Ground.KeepClear("cover", Beds.points(7000, 500, 7600, 500, 7600, 900, 7000, 900), 300, 0, true);
         PathWork work = PathWork.of(List.of(path), List.of(), List.of(wall, pond, cover)).get(0);
         assertEquals(10 - 0.5, work.quantities().get(0).value(), 1e-9, "a cover is walked over");
-        double edging = work.quantities().stream().filter(q -> q.key().equals("edging.length")).findFirst().orElseThrow().value();
+        double edging = work.quantities().stream().filter(q -> q.key().toString().equals("edging.length")).findFirst().orElseThrow().value();
         assertEquals(9.0, edging, 1e-6, "the far side less the pond, nothing along the wall");
     }
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class PathWorkTest {
     private static double value(PathWork work, String key) {
         return work.quantities().stream()
-                .filter(q -> q.key().equals(key))
+                .filter(q -> q.key().toString().equals(key))
                 .mapToDouble(Quantity::value)
                 .sum();
     }
@@ -157,7 +157,7 @@ class PathWorkTest {
         PathWork work = PathWork.of(List.of(bare), List.of()).get(0);
         assertEquals(
                 List.of("path.area", "path.volume"),
-                work.quantities().stream().map(Quantity::key).toList());
+                work.quantities().stream().map(one -> one.key().toString()).toList());
         assertEquals(0, value(work, "path.volume"));
         assertEquals(List.of(), work.strips());
     }
@@ -178,7 +178,7 @@ class PathWorkTest {
                 assertTrue(
                         !quantity.working().inputs().isEmpty()
                                 && !quantity.working().source().isEmpty(),
-                        quantity.key());
+                        quantity.key().toString());
             }
         }
     }

@@ -42,7 +42,7 @@ class PegsTest {
         assertEquals(
                 length,
                 M.quantities().stream()
-                        .filter(q -> q.key().equals("diagonal." + from + "-" + to))
+                        .filter(q -> q.key().toString().equals("diagonal." + from + "-" + to))
                         .findFirst()
                         .orElseThrow()
                         .value(),

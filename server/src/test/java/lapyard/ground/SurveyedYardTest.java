@@ -17,7 +17,7 @@ class SurveyedYardTest {
     private static final List<Point> YARD = Beds.points(0, 0, 12000, 0, 12000, 7000, 7000, 9500, 0, 9000);
 
     private static double value(SurveyedYard yard, String key) {
-        return yard.quantities().stream().filter(q -> q.key().equals(key)).findFirst().orElseThrow().value();
+        return yard.quantities().stream().filter(q -> q.key().toString().equals(key)).findFirst().orElseThrow().value();
     }
 
     private static YardSurvey.Corner taped(Point corner) {

@@ -27,7 +27,7 @@ class GroundNeedsTest {
     @Test
     void aStripOnGrassIsBoughtInBags() {
         JobSheet sheet = sheet(",\"preparation\":{\"soft\":\"strip\"}");
-        double bags = sheet.beds().get(0).quantities().stream().filter(q -> q.key().equals("concrete.bags")).findFirst().orElseThrow().value();
+        double bags = sheet.beds().get(0).quantities().stream().filter(q -> q.key().toString().equals("concrete.bags")).findFirst().orElseThrow().value();
         assertEquals(23, bags);
         assertEquals(23, line(sheet, "concrete").packs().get(0).count());
         assertEquals(0.208 * 1.15 / 0.93 * 1.05, line(sheet, "sub-base").need(), 2e-4);
@@ -55,8 +55,8 @@ class GroundNeedsTest {
                 {"paths":[{"id":"P","line":[[0,0],[10000,0]],"width":1000,"layers":[{"material":"gravel","depth":50}]},
                           {"id":"Q","line":[[0,5000],[10000,5000]],"width":1000,"layers":[{"material":"moss","depth":50}]}],
                  "catalogue":{"packs":[{"item":"gravel","unit":"m3","density":1680,"packs":[{"name":"bag","content":0.5}]}]}}"""));
-        double mass = sheet.paths().get(0).quantities().stream().filter(q -> q.key().equals("path.mass")).findFirst().orElseThrow().value();
+        double mass = sheet.paths().get(0).quantities().stream().filter(q -> q.key().toString().equals("path.mass")).findFirst().orElseThrow().value();
         assertEquals(10 * 0.05 * 1680, mass, 1e-9);
-        assertTrue(sheet.paths().get(1).quantities().stream().noneMatch(q -> q.key().equals("path.mass")), "nobody knows what moss weighs");
+        assertTrue(sheet.paths().get(1).quantities().stream().noneMatch(q -> q.key().toString().equals("path.mass")), "nobody knows what moss weighs");
     }
 }

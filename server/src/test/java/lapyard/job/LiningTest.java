@@ -50,7 +50,7 @@ class LiningTest {
         assertTrue(sheet.rolls().get(0).result().unplaced().isEmpty());
         assertFalse(sheet.leftOut());
         assertEquals(6.260 * 4.960, sheet.beds().get(0).quantities().stream()
-                .filter(one -> one.key().equals("liner.area")).findFirst().orElseThrow().value(), 1e-9);
+                .filter(one -> one.key().toString().equals("liner.area")).findFirst().orElseThrow().value(), 1e-9);
         Finding told = about(sheet, "bed T, liner T-R1");
         assertEquals(Finding.Weight.NOTE, told.weight());
         assertEquals("Liner T-R1 of bed T (5960 x 4960 mm) is wider than every roll: it lies in 2 parts that lap by 300 mm.", Told.text(told));

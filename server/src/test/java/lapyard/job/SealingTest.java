@@ -10,6 +10,8 @@ import lapyard.order.SlipLine;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Told;
+import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import org.junit.jupiter.api.Test;
 
 /** Seal on what the saw opens, worked by hand on the bed of 18 pieces of 100 x 200 with 5 notches of 25 x 50. */
@@ -23,7 +25,7 @@ class SealingTest {
     }
 
     private static double litres(JobSheet sheet) {
-        return PackNeeds.amount(sheet.beds().get(0).quantities(), "seal.litres");
+        return Quantity.sum(sheet.beds().get(0).quantities(), QuantityKind.SEAL_LITRES);
     }
 
     private static List<Finding> about(JobSheet sheet) {
@@ -88,7 +90,7 @@ class SealingTest {
                 + "{\"id\":\"B\",\"width\":1800,\"depth\":900,\"seal\":false}]}";
         JobSheet sheet = Gardens.sheet(garden);
         assertTrue(litres(sheet) > 0);
-        assertEquals(0, PackNeeds.amount(sheet.beds().get(1).quantities(), "seal.litres"));
+        assertEquals(0, Quantity.sum(sheet.beds().get(1).quantities(), QuantityKind.SEAL_LITRES));
     }
 
     /** The seal is bought for bed S alone, so no task, sheet or caution tells the other to use it. */

@@ -28,7 +28,7 @@ class SlatsTest {
 
     private static double quantity(JobSheet sheet, String key) {
         return sheet.beds().get(0).quantities().stream()
-                .filter(one -> one.key().equals(key))
+                .filter(one -> one.key().toString().equals(key))
                 .mapToDouble(Quantity::value)
                 .findFirst()
                 .orElseThrow();

@@ -12,6 +12,8 @@ import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Told;
+import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import org.junit.jupiter.api.Test;
 
 /** The check of standing beds in a whole garden, and the goods of ties and brackets. */
@@ -55,7 +57,7 @@ class StandsTest {
         JobSheet sheet = Gardens.sheet("{\"catalogue\":{\"sections\":[{\"id\":\"50x75\",\"thickness\":50,\"height\":75,"
                 + "\"strengthClass\":\"" + strength + "\",\"stock\":[{\"length\":2400,\"price\":5}]}]},\"beds\":[{\"id\":\"M\"," + M
                 + ",\"base\":{\"bearerLift\":" + lift + ",\"bearerSpan\":600}}]}");
-        return PackNeeds.amount(sheet.beds().get(0).standing().quantities(), "bearers.use");
+        return Quantity.sum(sheet.beds().get(0).standing().quantities(), QuantityKind.BEARERS_USE);
     }
 
     /** Screws of another length are other goods: they are ordered unpriced. */

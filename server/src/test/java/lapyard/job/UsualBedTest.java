@@ -19,7 +19,7 @@ class UsualBedTest {
     private static final String THREE_ENTRIES = "{\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}]}";
 
     private static double value(JobSheet sheet, String key) {
-        return sheet.beds().get(0).quantities().stream().filter(one -> one.key().equals(key)).mapToDouble(Quantity::value).sum();
+        return sheet.beds().get(0).quantities().stream().filter(one -> one.key().toString().equals(key)).mapToDouble(Quantity::value).sum();
     }
 
     /** No verdict but that it holds, nothing unpriced, one note that asks for the ground. */

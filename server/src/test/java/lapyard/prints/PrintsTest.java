@@ -244,7 +244,7 @@ class PrintsTest {
         }
         double timber = sheet.beds().stream()
                 .flatMap(bed -> bed.quantities().stream())
-                .filter(quantity -> quantity.key().equals("timber.length"))
+                .filter(quantity -> quantity.key().toString().equals("timber.length"))
                 .mapToDouble(quantity -> quantity.value())
                 .sum();
         double listed = text.substring(text.indexOf("\nTypes")).lines()
@@ -253,7 +253,7 @@ class PrintsTest {
                 .sum();
         double single = sheet.beds().stream().filter(bed -> bed.work().bed().type().isEmpty())
                 .flatMap(bed -> bed.quantities().stream())
-                .filter(quantity -> quantity.key().equals("timber.length"))
+                .filter(quantity -> quantity.key().toString().equals("timber.length"))
                 .mapToDouble(quantity -> quantity.value())
                 .sum();
         assertEquals(timber - single, listed, 0.5);

@@ -18,6 +18,7 @@ import lapyard.plan.Told;
 import lapyard.weekends.WorkList.BedLoad;
 import lapyard.weekends.WorkList.SawLoad;
 import lapyard.working.Quantity;
+import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import org.junit.jupiter.api.Test;
 
@@ -44,8 +45,8 @@ class WorkedWeekendsTest {
         List<BedLoad> beds = new ArrayList<>();
         for (JobSheet.BedSheet bed : sheet.beds()) {
             List<Quantity> quantities = new ArrayList<>(bed.quantities());
-            quantities.add(new Quantity("dig", 0.416, "m3", Working.of("", "")));
-            quantities.add(new Quantity("concrete", 0.208, "m3", Working.of("", "")));
+            quantities.add(new Quantity(QuantityKind.DIG, 0.416, "m3", Working.of("", "")));
+            quantities.add(new Quantity(QuantityKind.CONCRETE, 0.208, "m3", Working.of("", "")));
             beds.add(new BedLoad(bed.work(), quantities, 0));
         }
         return Staging.of(sheet.garden().people().crew(), sheet.lifting(), 60, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), done, today,
@@ -54,7 +55,7 @@ class WorkedWeekendsTest {
 
     private static Map<String, List<Integer>> days(Weekends weekends) {
         Map<String, List<Integer>> days = new HashMap<>();
-        weekends.tasks().forEach(task -> days.put(task.work().step(), List.of(task.firstDay(), task.lastDay())));
+        weekends.tasks().forEach(task -> days.put(task.work().step().code(task.work().number()), List.of(task.firstDay(), task.lastDay())));
         return days;
     }
 
@@ -280,7 +281,7 @@ class WorkedWeekendsTest {
     @Test
     void oneBarrowHasOneRate() {
         JobSheet sheet = sheet(N, "\"rates\":{\"barrow\":7}");
-        double barrows = sheet.beds().get(0).quantities().stream().filter(quantity -> quantity.key().equals("barrows")).findFirst().orElseThrow().value();
+        double barrows = sheet.beds().get(0).quantities().stream().filter(quantity -> quantity.is(QuantityKind.BARROWS)).findFirst().orElseThrow().value();
         assertEquals(barrows * 7 + 30, minutes(sheet.weekends(), "N.fill") + minutes(sheet.weekends(), "N.top-up"), 1e-9);
         lapyard.job.Loads.of(sheet).barrows().forEach(one -> assertEquals(one.runs() * 7 / 60.0, one.hours(), 1e-9));
         assertEquals(8, Crew.USUAL.minutes(lapyard.plan.Rate.BARROW));
