@@ -61,7 +61,7 @@ public final class DaySheets {
             Weekends.Part part = day.parts().get(i);
             Work work = tasks.get(part.task()).work();
             cautions.addAll(work.cautions());
-            if (work.step().equals("course-1") || work.step().equals("courses")) warnings.addAll(warned.getOrDefault(work.bed(), List.of()));
+            if (work.step().lays()) warnings.addAll(warned.getOrDefault(work.bed(), List.of()));
             table.row("\u25a1", crew.dates().from().plusMinutes(part.fromMinute()) + " - " + crew.dates().from().plusMinutes(part.toMinute()), work.place(),
                     work.label() + (part.of() > 1 ? " (part " + part.number() + " of " + part.of() + ")" : ""),
                     hands.get(i), String.join("; ", work.loads()), (marks(work.marks()) + " " + card(work)).strip());
@@ -85,12 +85,13 @@ public final class DaySheets {
 
     /** The sheet that tells how it is done. */
     private static String card(Work work) {
-        String step = work.step();
         if (work.place().equals("saw")) return "(Saw Day)";
-        if (work.bed().isEmpty()) return "";
-        if (step.equals("set-out")) return "(Setting-out, bed " + work.bed() + ")";
-        if (step.startsWith("course") || step.equals("mark") || step.equals("notches")) return "(Course card, bed " + work.bed() + ")";
-        return step.equals("base") || step.equals("liner") ? "(Base and liner, bed " + work.bed() + ")" : "";
+        return switch (work.step()) {
+            case SET_OUT -> "(Setting-out, bed " + work.bed() + ")";
+            case MARK, NOTCHES, COURSE_1, COURSES -> "(Course card, bed " + work.bed() + ")";
+            case BASE, LINER -> "(Base and liner, bed " + work.bed() + ")";
+            default -> "";
+        };
     }
 
     private static String sentence(String words) {
