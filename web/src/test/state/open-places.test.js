@@ -36,3 +36,9 @@ test('what is open is remembered, and what makes no sense is forgotten', () => {
   equal(new OpenPlaces(PLACES, storage('not json'), 'slip').shown, 'slip');
   equal(new OpenPlaces(PLACES, storage('{"shown":"gone"}'), 'slip').shown, null);
 });
+
+test('a table may begin with another place than its first', () => {
+  const open = new OpenPlaces(PLACES, storage(), null, { 'lay-out': 'beds' });
+  open.openTable('lay-out');
+  equal(open.shown, 'beds');
+});

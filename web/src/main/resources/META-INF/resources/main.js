@@ -43,7 +43,7 @@ const EXAMPLES = new Set(['allotment-field', 'chapel-corner', 'ferry-lane', 'loc
 /** A screen that is as narrow or low as a phone's shows the yard or a table, not both. */
 const PHONE = matchMedia('(max-width: 820px), (max-height: 480px)');
 
-const places = new OpenPlaces(allPlaces(), localStorage, PHONE.matches ? null : 'slip');
+const places = new OpenPlaces(allPlaces(), localStorage, PHONE.matches ? null : 'slip', PHONE.matches ? { build: 'tally' } : {});
 
 const deleted = new Deleted(localStorage);
 

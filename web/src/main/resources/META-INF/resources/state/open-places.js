@@ -13,12 +13,13 @@ export class OpenPlaces extends EventTarget {
    * @param {{key: string, table?: string}[]} places in their order
    * @param {Storage} storage
    * @param {string | null} first the place that is open until somebody decides otherwise
+   * @param {Object<string, string>} begins the place with which a table begins, where that is not its first
    */
-  constructor(places, storage, first = null) {
+  constructor(places, storage, first = null, begins = {}) {
     super();
     this.#places = places;
     this.#storage = storage;
-    const { shown = first, last = {} } = this.#remembered();
+    const { shown = first, last = begins } = this.#remembered();
     this.#shown = this.#place(shown) ? shown : null;
     this.#last = last;
   }
