@@ -22,6 +22,7 @@ export class LapCatalogue extends GardenElement {
   #preview = null;
   #text = '';
   #named = {};
+  #turn = 0;
   #supplier = '';
   #problem = null;
 
@@ -112,6 +113,7 @@ export class LapCatalogue extends GardenElement {
   }
 
   async #show() {
+    const turn = ++this.#turn;
     this.#preview = null;
     this.#problem = null;
     if (!this.#text.trim()) {
@@ -119,10 +121,13 @@ export class LapCatalogue extends GardenElement {
       return this.render();
     }
     try {
-      this.#preview = await api.merchantList(this.#readied(), this.#supplier, this.garden.plan);
+      const preview = await api.merchantList(this.#readied(), this.#supplier, this.garden.plan);
+      if (turn !== this.#turn) return undefined;
+      this.#preview = preview;
       const { lines, bad } = this.#preview;
       this.say(bad.length ? `${lines.length} lines are understood, ${bad.length} ${bad.length === 1 ? 'is' : 'are'} not.` : `${lines.length} lines are understood.`);
     } catch (problem) {
+      if (turn !== this.#turn) return undefined;
       this.#problem = `The list cannot be read now: ${problem.message}`;
     }
     return this.render();

@@ -24,15 +24,15 @@ export class LapLaidOut extends GardenElement {
 
   #wishes(plan) {
     const types = plan.types ?? [];
-    const number = (key, label, value, act) => h('label', {}, `${label} `, h('input', { type: 'number', min: 0, max: 1000, 'data-key': key, value: value ?? '',
+    const number = (key, label, value, act) => h('label', {}, /^(least|most) /.test(key) ? h('span.unseen', {}, label) : `${label} `, h('input', { type: 'number', min: 0, max: 1000, 'data-key': key, value: value ?? '',
       onchange: event => this.#change(act(event.target.value === '' ? null : Math.max(0, Math.round(Number(event.target.value))))) }));
     return [
       types.length ? h('table', {}, h('thead', {}, h('tr', {}, ['Type', 'At least', 'At most'].map(text => h('th', { scope: 'col' }, text)))),
         h('tbody', {}, types.map(type => {
           const wanted = wishOf(plan, type.id);
           return h('tr', {}, h('th', { scope: 'row' }, type.name || type.id),
-            h('td', {}, number(`least ${type.id}`, '', wanted?.least ?? (wanted ? 0 : null), least => wish(type.id, least, wanted?.most ?? null))),
-            h('td', {}, number(`most ${type.id}`, '', wanted?.most ?? null, most => wish(type.id, wanted?.least ?? (most === null ? null : 0), most))));
+            h('td', {}, number(`least ${type.id}`, `${type.name || type.id}, at least`, wanted?.least ?? (wanted ? 0 : null), least => wish(type.id, least, wanted?.most ?? null))),
+            h('td', {}, number(`most ${type.id}`, `${type.name || type.id}, at most`, wanted?.most ?? null, most => wish(type.id, wanted?.least ?? (most === null ? null : 0), most))));
         }))) : null,
       h('p.hint', {}, plan.layOut?.beds?.length ? 'Without "at most", as many as fit.' : 'No type is asked for: the beds that are drawn are laid out anew.'),
       h('div.fields', {},
