@@ -16,7 +16,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
-import lapyard.catalogue.StockLength;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.cutting.CuttingProblem;
@@ -50,7 +49,7 @@ import org.joda.money.CurrencyUnit;
  */
 public final class SizeCosts {
     /** Enough to compare; the chosen sizes are worked out whole. */
-    private static final Effort GLANCE = Effort.ofSteps(6_000, 800);
+    private static final Effort GLANCE = Effort.ofSteps(2_500, 400);
 
     private static final Set<String> UNDER_BEDS = Set.of("concrete", "sub-base");
 
@@ -305,11 +304,12 @@ public final class SizeCosts {
             Price best = null;
             for (String seller : sellers) {
                 Section own = sellers.size() <= 1 ? section.get() : section.get().from(seller);
-                CuttingResult result = CuttingSolver.solve(Bearers.problem(garden, own, perBoard, rip.getValue()), GLANCE);
-                Map<StockLength, Integer> boards = Bearers.boards(own, perBoard, result);
-                // shares of a board's price are rounded to seven digits
-                BigDecimal lower = cents(result.lowerBound().doubleValue() * (1 - 1e-6));
-                Price one = new Price(lower, rounded(Bearers.cost(boards)));
+                Price one = cut.computeIfAbsent(Bearers.problem(garden, own, perBoard, rip.getValue()), problem -> {
+                    CuttingResult result = CuttingSolver.solve(problem, GLANCE);
+                    // shares of a board's price are rounded to seven digits
+                    BigDecimal lower = cents(result.lowerBound().doubleValue() * (1 - 1e-6));
+                    return new Price(lower, rounded(Bearers.cost(Bearers.boards(own, perBoard, result))));
+                });
                 best = best == null ? one : new Price(best.lower().min(one.lower()), best.likely().min(one.likely()));
             }
             sum = sum.and(best);

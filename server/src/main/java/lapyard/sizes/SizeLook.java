@@ -11,9 +11,6 @@ import java.time.Duration;
  * @param changes   most changes of one answer
  */
 public record SizeLook(int estimates, int wholes, int changes, Duration limit) {
-    /** Ends within 5 s for seven beds on an idle core. */
-    public static final SizeLook USUAL = new SizeLook(1_500, 40, 4, Duration.ofSeconds(60));
-
     public SizeLook {
         if (estimates < 1 || wholes < 1 || changes < 1 || limit.isNegative()) {
             throw new IllegalArgumentException("estimates, wholes and changes must be 1 or more, were " + estimates + ", " + wholes
@@ -21,12 +18,12 @@ public record SizeLook(int estimates, int wholes, int changes, Duration limit) {
         }
     }
 
-    /** As much as so many seconds are worth: 300 estimates and 8 whole gardens a second. */
+    /** As much as so many seconds are worth: 120 estimates and 4 whole gardens a second. */
     public static SizeLook ofSeconds(double seconds) {
         if (!(seconds > 0) || seconds > 600) {
             throw new IllegalArgumentException("look for 0.1 to 600 seconds, was " + seconds);
         }
-        return new SizeLook((int) Math.max(50, 300 * seconds), (int) Math.max(4, 8 * seconds), seconds > 20 ? 6 : 4,
+        return new SizeLook((int) Math.max(50, 120 * seconds), (int) Math.max(4, 4 * seconds), seconds > 20 ? 6 : 4,
                 Duration.ofMillis((long) (4000 * seconds)));
     }
 }

@@ -75,24 +75,31 @@ final class SizeSearch {
         this.best = now.slip().total();
     }
 
+    /** What saves is looked for first and its bounds afterwards, so that a look that is ended early has found something. */
     SizesThatGive run() {
         bound = lower(new HashSet<>(indices())).min(best);
         progress.reached(best, bound);
-        List<BigDecimal> bounds = new ArrayList<>();
+        int most = Math.min(look.changes(), sides.size());
+        List<Set<Integer>> singles = larger(List.of(Set.of()));
         List<Set<Integer>> from = List.of(Set.of());
-        for (int changes = 1; changes <= Math.min(look.changes(), sides.size()) && !over(); changes++) {
-            List<Set<Integer>> sets = larger(from);
-            bounds.add(changes == 1 || changes == 2 && sets.size() <= MOST_BOUNDED ? boundOf(sets) : bound);
-            boolean each = changes == 1 && sets.size() * sides.get(0).values().size() <= look.estimates() / 4;
-            sets.sort(Comparator.comparing((Set<Integer> set) -> likely(each ? descended(set) : least(set))).thenComparing(Set::toString));
+        for (int changes = 1; changes <= most && !over(); changes++) {
+            List<Set<Integer>> sets = changes == 1 ? singles : larger(from);
+            sets.sort(Comparator.comparing((Set<Integer> set) -> likely(least(set))).thenComparing(Set::toString));
             from = sets.subList(0, Math.min(BEAM, sets.size()));
             for (Set<Integer> set : sets.subList(0, Math.min(LOOKED_AT, sets.size()))) settle(set);
         }
         settle(new HashSet<>(indices()));
+        singles.subList(Math.min(LOOKED_AT, singles.size()), singles.size()).forEach(this::settle);
+        List<BigDecimal> bounds = new ArrayList<>();
+        for (int changes = 1; changes <= most; changes++) bounds.add(bound);
+        bounds.set(0, boundOf(indices().stream().map(Set::of).toList()));
+        List<Set<Integer>> pairs = new ArrayList<>();
+        indices().forEach(i -> indices().stream().filter(j -> j > i).forEach(j -> pairs.add(Set.of(i, j))));
+        if (most > 1 && pairs.size() <= MOST_BOUNDED) bounds.set(1, boundOf(pairs).min(bounds.get(0)));
         boolean ended = !over();
         List<SizeAnswer> front = front();
         List<Growth> growth = growth();
-        BigDecimal cheapest = front.isEmpty() ? now.slip().total() : front.get(front.size() - 1).total();
+        BigDecimal cheapest = front.stream().map(SizeAnswer::total).min(BigDecimal::compareTo).orElse(now.slip().total());
         return new SizesThatGive(now, sides, front, bounds, bound, cheapest.compareTo(bound) == 0, growth, ended && !over());
     }
 
@@ -138,7 +145,7 @@ final class SizeSearch {
     /** The least of a set, then every smaller change of it that saves as much or less for fewer millimetres. */
     private void settle(Set<Integer> set) {
         List<Double> least = set.size() <= DESCENDED ? descended(set) : least(set);
-        if (likely(least).compareTo(now.slip().total()) >= 0) return;
+        if (over() || likely(least).compareTo(now.slip().total()) >= 0) return;
         whole(givenBack(least, likely(least)));
         if (set.size() <= 2) {
             steps(set).forEach(this::whole);

@@ -41,7 +41,7 @@ export class LapLaidOut extends GardenElement {
         number('path width', 'Paths, mm (0: the standard\'s)', plan.layOut?.path ?? 0, mm => layOutWith('path', mm ?? 0)),
         number('margin', 'Free along the edge, mm', plan.layOut?.margin ?? 0, mm => layOutWith('margin', mm ?? 0))),
       bedsOf(plan).length ? h('details', {}, h('summary', {}, `Beds that stay where they are: ${plan.layOut?.pinned?.length ?? 0}`),
-        bedsOf(plan).map(bed => h('label.check', {}, h('input', { type: 'checkbox', 'data-key': `pin ${bed.id}`, checked: (plan.layOut?.pinned ?? []).includes(bed.id),
+        bedsOf(plan).map(bed => h('label.tick', {}, h('input', { type: 'checkbox', 'data-key': `pin ${bed.id}`, checked: (plan.layOut?.pinned ?? []).includes(bed.id),
           onchange: event => this.#change(pin(bed.id, event.target.checked)) }), ` ${calledOf(bed)}`))) : null,
     ];
   }

@@ -36,9 +36,9 @@ export class LapSizes extends GardenElement {
     return [
       h('p.hint', {}, 'By how much may the beds change? Beds of a type change together.'),
       h('div.fields', {}, ...gives('width'), ...gives('depth')),
-      h('label.check', {}, h('input', { type: 'checkbox', 'data-key': 'in line', checked: plan.give?.inLine !== false, onchange: event => this.garden.plans.run(keepInLine(event.target.checked)) }),
+      h('label.tick', {}, h('input', { type: 'checkbox', 'data-key': 'in line', checked: plan.give?.inLine !== false, onchange: event => this.garden.plans.run(keepInLine(event.target.checked)) }),
         ' Walls in one line stay in line'),
-      h('details', {}, h('summary', {}, 'Beds that stay as they are'), (plan.beds ?? []).filter(bed => bed.id).map(bed => h('label.check', {},
+      h('details', {}, h('summary', {}, 'Beds that stay as they are'), (plan.beds ?? []).filter(bed => bed.id).map(bed => h('label.tick', {},
         h('input', { type: 'checkbox', 'data-key': `stays ${bed.id}`, checked: bed.give === false, onchange: event => this.garden.plans.run(letBedGive(bed.id, !event.target.checked)) }),
         ` ${calledOf(bedsOf(plan).find(one => one.id === bed.id) ?? bed)}`))),
     ];
