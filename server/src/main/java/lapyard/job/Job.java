@@ -101,8 +101,7 @@ public final class Job {
     /** A path that is drawn and made of nothing costs nothing, which nobody should take for its price. */
     private static Finding bare(GardenPath path) {
         String called = path.name().isEmpty() ? path.id() : path.name();
-        return Finding.note("path " + path.id(), "Path " + called + " has no layers, so the order holds none for it", null,
-                "give it layers, such as sub-base and gravel, or bark");
+        return Finding.of(FindingKind.PATH_BARE, Place.of(What.PATH, path.id())).with("name", Fact.name(called)).way(WayKind.GIVE_LAYERS);
     }
 
     private static List<Finding> aboutPrices(Garden garden, Slip slip) {

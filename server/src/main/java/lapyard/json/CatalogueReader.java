@@ -108,7 +108,7 @@ final class CatalogueReader {
         Cursor named = id.isEmpty() ? line : line.named("section " + id);
         named.raw("id");
         if (id.isEmpty()) {
-            named.stop("id", "is missing", "name the section by its size, as in 100x200");
+            named.missing("id", "name the section by its size, as in 100x200");
         }
         double thickness = named.neededLength("thickness", 10, 500);
         double height = named.neededLength("height", 10, 1000);
@@ -142,7 +142,7 @@ final class CatalogueReader {
         Cursor named = id.isEmpty() ? line : line.named("roll " + id);
         named.raw("id");
         if (id.isEmpty()) {
-            named.stop("id", "is missing", "name the roll, as in liner-4000");
+            named.missing("id", "name the roll, as in liner-4000");
         }
         String seller = suppliers.of(named);
         Roll roll = new Roll(
@@ -164,7 +164,7 @@ final class CatalogueReader {
         Cursor named = item.isEmpty() ? line : line.named("goods " + item);
         named.raw("item");
         if (item.isEmpty()) {
-            named.stop("item", "is missing", "name what is sold, as in screws or soil.topsoil");
+            named.missing("item", "name what is sold, as in screws or soil.topsoil");
         }
         String label = named.text("label", item, 200);
         String unit = named.text("unit", "", 20);

@@ -64,7 +64,7 @@ final class Cursor {
         this.notes = notes;
         this.node = node.isObject() ? node : MissingNode.getInstance();
         if (!node.isObject() && !node.isMissingNode()) {
-            stop("", "needs an object in curly brackets, has " + shown(node), "write it as {...}");
+            shape("", "an object in curly brackets", node, WayKind.CURLY_BRACKETS);
         }
     }
 
@@ -132,9 +132,10 @@ final class Cursor {
             return elements;
         }
         if (!value.isArray()) {
-            stop(field, "needs a list in square brackets, has " + shown(value), "write it as [...]");
+            shape(field, "a list in square brackets", value, WayKind.SQUARE_BRACKETS);
         } else if (value.size() > most) {
-            stop(field, value.size() + " entries, at most " + most + " are taken", "split the garden in two documents");
+            add(fault(FindingKind.FIELD_MANY, field).with("entries", Fact.count(value.size(), "entries"))
+                    .with("most", Fact.count(most, "entries")).by(Fact.count(value.size() - most, "entries")).way(WayKind.SPLIT_GARDEN));
         } else {
             value.forEach(elements::add);
         }
@@ -163,7 +164,7 @@ final class Cursor {
     double neededLength(String field, double least, double most) {
         JsonNode value = raw(field);
         if (value.isMissingNode()) {
-            stop(field, "is missing", "give it in mm, as in \"" + field + "\": 2400");
+            add(fault(FindingKind.FIELD_MISSING, field).way(WayKind.GIVE_MM, Fact.name(field)));
             return least;
         }
         return checked(field, value, least, least, most, 1, "mm");
@@ -171,26 +172,24 @@ final class Cursor {
 
     private double checked(
             String field, JsonNode value, double usual, double least, double most, int decimals, String unit) {
-        String spoken = unit.isEmpty() ? "" : " " + unit;
         if (!value.isNumber()) {
-            stop(field, "needs a number" + (unit.isEmpty() ? "" : " of " + unit) + ", has " + shown(value),
-                    "write it without quotes and without a unit");
+            shape(field, "a number" + (unit.isEmpty() ? "" : " of " + unit), value, WayKind.WITHOUT_QUOTES);
             return usual;
         }
         BigDecimal exact = value.decimalValue();
         double number = exact.doubleValue();
         if (!(number >= least && number <= most)) {
-            double short_ = number < least ? least - number : number - most;
-            stopBy(field, plain(exact) + spoken + (number < least ? " is under " : " is over ")
-                            + plain(BigDecimal.valueOf(number < least ? least : most)) + spoken,
-                    new Amount(short_, unit), "give " + plain(BigDecimal.valueOf(least)) + " to "
-                            + plain(BigDecimal.valueOf(most)) + spoken);
+            boolean low = number < least;
+            add(fault(low ? FindingKind.FIELD_LOW : FindingKind.FIELD_HIGH, field).with("value", figure(exact, unit))
+                    .with(low ? "least" : "most", figure(BigDecimal.valueOf(low ? least : most), unit))
+                    .by(unit.equals("mm") ? Fact.mm(low ? least - number : number - most) : new Fact.Plain(low ? least - number : number - most, unit))
+                    .way(WayKind.GIVE_BETWEEN, figure(BigDecimal.valueOf(least), unit), figure(BigDecimal.valueOf(most), unit)));
             return usual;
         }
         if (exact.stripTrailingZeros().scale() > decimals) {
             BigDecimal rounded = exact.setScale(decimals, java.math.RoundingMode.HALF_UP);
-            stop(field, plain(exact) + spoken + " is finer than " + plain(BigDecimal.ONE.movePointLeft(decimals)) + spoken,
-                    "write " + plain(rounded));
+            add(fault(FindingKind.FIELD_FINE, field).with("value", figure(exact, unit))
+                    .with("step", figure(BigDecimal.ONE.movePointLeft(decimals), unit)).way(WayKind.WRITE_NUMBER, Fact.name(plain(rounded))));
             return usual;
         }
         return number;
@@ -213,13 +212,14 @@ final class Cursor {
             return usual;
         }
         if (!value.isTextual()) {
-            stop(field, "needs text in quotes, has " + shown(value), "write it in quotes");
+            shape(field, "text in quotes", value, WayKind.IN_QUOTES);
             return usual;
         }
         String text = value.textValue();
         if (text.length() > longest) {
-            stopBy(field, text.length() + " characters, at most " + longest + " are taken",
-                    new Amount(text.length() - longest, "characters"), "shorten it by " + (text.length() - longest));
+            Fact over = Fact.count(text.length() - longest, "characters");
+            add(fault(FindingKind.FIELD_LONG, field).with("length", Fact.count(text.length(), "characters"))
+                    .with("most", Fact.count(longest, "characters")).by(over).way(WayKind.SHORTEN_BY, over));
             return usual;
         }
         return text;
@@ -229,8 +229,7 @@ final class Cursor {
     String code(String field, String usual) {
         String code = text(field, usual, 20);
         if (!code.isEmpty() && !code.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]*")) {
-            stop(field, "\"" + cut(code) + "\" cannot be written on a timber",
-                    "use letters, digits, point, dash or underscore, as in M or B12");
+            add(fault(FindingKind.FIELD_CODE, field).with("value", Fact.name(cut(code))).way(WayKind.CODE_LETTERS));
             return usual;
         }
         return code;
@@ -243,7 +242,7 @@ final class Cursor {
             return usual;
         }
         if (!value.isBoolean()) {
-            stop(field, "needs true or false, has " + shown(value), "write true or false without quotes");
+            shape(field, "true or false", value, WayKind.TRUE_OR_FALSE);
             return usual;
         }
         return value.booleanValue();
@@ -253,7 +252,8 @@ final class Cursor {
     String choice(String field, String usual, String... words) {
         String word = text(field, usual, 100);
         if (!List.of(words).contains(word)) {
-            stop(field, "\"" + cut(word) + "\" is not known here", "use " + String.join(" or ", words));
+            add(fault(FindingKind.FIELD_CHOICE, field).with("value", Fact.name(cut(word)))
+                    .way(WayKind.USE_WORD, Fact.name(String.join(" or ", words))));
             return usual;
         }
         return word;
@@ -278,7 +278,7 @@ final class Cursor {
 
     private Point pointIn(String field, JsonNode value) {
         if (!value.isArray() || value.size() != 2) {
-            stop(field, "needs a place as [x, y], has " + shown(value), "write two numbers of mm, as in [800, 1500]");
+            shape(field, "a place as [x, y]", value, WayKind.TWO_NUMBERS);
             return new Point(0, 0);
         }
         return new Point(
@@ -329,6 +329,26 @@ final class Cursor {
             }
         }
         return row[other.length()];
+    }
+
+    /** A STOP at this field, still without its figures and ways out. */
+    private Finding fault(FindingKind kind, String field) {
+        return Finding.of(kind, Place.field(inner(field))).with("name", Fact.name(field.isEmpty() ? inner(field) : field));
+    }
+
+    private void shape(String field, String wanted, JsonNode has, WayKind way) {
+        add(fault(FindingKind.FIELD_SHAPE, field).with("wanted", Fact.name(wanted)).with("has", Fact.name(shown(has))).way(way));
+    }
+
+    /** A field that has no default is missing; {@code way} says what to give. */
+    void missing(String field, String way) {
+        add(fault(FindingKind.FIELD_MISSING, field).way(WayKind.SAID, Fact.name(way)));
+    }
+
+    /** A number as a figure; lengths that a rule can show are lengths, all else is written as the document has it. */
+    private static Fact figure(BigDecimal number, String unit) {
+        boolean length = unit.equals("mm") && number.stripTrailingZeros().scale() <= 1 && number.abs().compareTo(BigDecimal.valueOf(10 * FAR_MM)) < 0;
+        return length ? Fact.mm(number.doubleValue()) : Fact.name(plain(number) + (unit.isEmpty() ? "" : " " + unit));
     }
 
     void stop(String field, String text, String... ways) {

@@ -130,7 +130,7 @@ public final class GardenReader {
             Cursor type = each.renamed("weekend", "stage");
             String id = type.code("id", "");
             if (id.isEmpty()) {
-                type.stop("id", "is missing", "give the type a short code");
+                type.missing("id", "give the type a short code");
             } else if (typeCursors.putIfAbsent(id, type) != null) {
                 type.stop("id", "type \"" + id + "\" stands twice", "give one of the two another code");
             } else {

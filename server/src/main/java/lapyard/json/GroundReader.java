@@ -28,7 +28,7 @@ final class GroundReader {
         for (Cursor surface : ground.objects("surfaces", "surface", 500)) {
             String kind = surface.choice("kind", "slab", SURFACES);
             if (!surface.has("outline")) {
-                surface.stop("outline", "is missing", "give its corners as [[x, y], ...]");
+                surface.missing("outline", "give its corners as [[x, y], ...]");
             }
             GardenReader.outline(surface, "outline", MOST_CORNERS).ifPresent(o -> surfaces.add(new Ground.Surface(kind, o)));
             surface.refuseUnknown();
@@ -109,7 +109,7 @@ final class GroundReader {
             }
         } else {
             if (!one.has("at")) {
-                one.stop("at", "is missing", "give at, line or outline");
+                one.missing("at", "give at, line or outline");
             }
             shapes.add(List.of(one.point("at", new Point(0, 0))));
         }

@@ -5,15 +5,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import lapyard.geometry.Outline;
 import lapyard.geometry.OutlineCheck;
 import lapyard.geometry.OutlineCheck.Rules;
 import lapyard.geometry.OutlineFault;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
+import lapyard.plan.Place;
+import lapyard.plan.WayKind;
 
 /** Outlines that cannot be built or drawn, as STOPs. */
 final class OutlineFindings {
@@ -25,32 +29,105 @@ final class OutlineFindings {
         List<Finding> found = new ArrayList<>();
         Map<Drawn, List<OutlineFault>> known = new HashMap<>();
         for (Bed bed : garden.beds()) {
+            if (narrow(bed, found)) {
+                continue;
+            }
             double thickness = bed.section().thicknessMm();
             List<OutlineFault> faults = known.computeIfAbsent(
                     new Drawn(bed.outline(), thickness), drawn -> OutlineCheck.faults(drawn.outline(), Rules.bed(thickness)));
-            add(found, faults, "bed " + bed.id(), side -> "wall " + Bed.wallLetter(side));
+            for (OutlineFault fault : faults) {
+                Place place = fault.sides().size() == 1 ? Place.wall(bed.id(), Bed.wallLetter(fault.sides().get(0))) : Place.bed(bed.id());
+                found.add(finding(bed.outline(), fault, place, "bed " + bed.id(), side -> "wall " + Bed.wallLetter(side)));
+            }
         }
-        garden.ground().outline().forEach(yard -> any(found, yard, "ground, outline"));
+        garden.ground().outline().forEach(yard -> any(found, yard, "ground, outline", "the yard"));
         int number = 1;
         for (Ground.Surface surface : garden.ground().surfaces()) {
-            any(found, surface.outline(), "ground, surface " + number++);
+            any(found, surface.outline(), "ground, surface " + number, "surface " + number++);
         }
         for (Ground.KeepClear one : garden.ground().keepClear()) {
             if (one.shape().size() > 2) {
-                any(found, new Outline(one.shape()), "ground, keep-clear " + one.kind());
+                any(found, new Outline(one.shape()), "ground, keep-clear " + one.kind(), "keep-clear " + one.kind());
             }
         }
         return found;
     }
 
-    private static void any(List<Finding> found, Outline outline, String where) {
-        add(found, OutlineCheck.faults(outline, Rules.ANY), where, side -> "side " + (side + 1));
+    /** A rectangle is told its least width at once, for its corner joints and for the inside together. */
+    private static boolean narrow(Bed bed, List<Finding> found) {
+        Outline outline = bed.outline();
+        if (outline.sides() != 4 || !IntStream.range(0, 4).allMatch(outline::square)) {
+            return false;
+        }
+        Rules rules = Rules.bed(bed.section().thicknessMm());
+        double least = Math.max(rules.leastSideMm(), 2 * rules.insetMm() + rules.leastInsideMm());
+        boolean any = false;
+        for (int side = 0; side < 2; side++) {
+            double length = outline.sideMm(side);
+            if (length > 0 && length < least) {
+                boolean wide = Math.abs(outline.corners().get(side).y() - outline.corners().get(side + 1).y()) < 1e-9;
+                found.add(Finding.of(FindingKind.BED_NARROW, Place.bed(bed.id())).with("length", Fact.mm(length))
+                        .with("across", Fact.name(wide ? "wide" : "deep")).with("least", Fact.mm(least)).with("thick", Fact.mm(rules.insetMm()))
+                        .by(Fact.mm(least - length)).way(WayKind.MAKE_AT_LEAST, Fact.mm(least), Fact.name(wide ? "wide" : "deep"))
+                        .way(WayKind.THINNER_TIMBER));
+                any = true;
+            }
+        }
+        return any;
     }
 
-    private static void add(List<Finding> found, List<OutlineFault> faults, String where, IntFunction<String> sideName) {
-        for (OutlineFault fault : faults) {
-            String place = fault.sides().size() == 1 ? where + ", " + sideName.apply(fault.sides().get(0)) : where;
-            found.add(Finding.stop(place, fault.text(sideName), new Amount(fault.amount(), fault.unit()), fault.way(sideName)));
+    private static void any(List<Finding> found, Outline outline, String where, String called) {
+        for (OutlineFault fault : OutlineCheck.faults(outline, Rules.ANY)) {
+            Place place = Place.field(fault.sides().size() == 1 ? where + ", side " + (fault.sides().get(0) + 1) : where);
+            found.add(finding(outline, fault, place, called, side -> "side " + (side + 1)));
         }
+    }
+
+    private static Finding finding(Outline outline, OutlineFault fault, Place place, String called, IntFunction<String> sideName) {
+        List<Integer> corners = fault.corners();
+        Fact by = switch (fault.unit()) {
+            case "mm" -> Fact.mm(fault.amount());
+            case "corners" -> Fact.count(Math.round(fault.amount()), "corners");
+            default -> new Fact.Angle(fault.amount());
+        };
+        Finding found = Finding.of(kind(fault.kind()), place).with("outline", Fact.name(called)).with("at", Fact.spot(fault.at().x(), fault.at().y()));
+        for (int i = 0; i < corners.size() && i < 2; i++) {
+            found = found.with(i == 0 ? "first" : "second", Fact.name(String.valueOf(corners.get(i))));
+        }
+        for (int i = 0; i < fault.sides().size() && i < 2; i++) {
+            found = found.with(i == 0 ? "one" : "other", Fact.name(sideName.apply(fault.sides().get(i))));
+        }
+        found = found.by(by);
+        return switch (fault.kind()) {
+            case TOO_FEW_CORNERS -> found.way(WayKind.ADD_CORNERS, by);
+            case ZERO_SIDE -> found.way(WayKind.LEAVE_OUT_CORNER, found.facts().get("second"));
+            case CROSSING -> found.way(WayKind.MOVE_CORNER_OR_ORDER, found.facts().get("first"));
+            case TOUCHING -> (fault.amount() > 0 ? found.with("along", by) : found).way(WayKind.MOVE_SIDE_AWAY, found.facts().get("other"));
+            case NOT_RIGHT_ANGLED -> found.way(WayKind.SQUARE_THE_CORNER, found.facts().get("first"));
+            case FLAT_CORNER -> found.way(WayKind.LEAVE_OUT_CORNER, found.facts().get("first"));
+            case SHARP_CORNER -> found.way(WayKind.OPEN_OR_CUT_OFF, found.facts().get("first"));
+            case TILTED -> found.way(WayKind.DRAW_ALONG_AXES);
+            case SHORT_SIDE -> {
+                double length = outline.sideMm(fault.sides().get(0));
+                Fact least = Fact.mm(length + fault.amount());
+                yield found.with("length", Fact.mm(length)).with("least", least).way(WayKind.LENGTHEN_SIDE, found.facts().get("one"), least);
+            }
+            case NARROW_INSIDE -> found.way(WayKind.MOVE_SIDE_OUT, found.facts().get("other"), by);
+        };
+    }
+
+    private static FindingKind kind(OutlineFault.Kind kind) {
+        return switch (kind) {
+            case TOO_FEW_CORNERS -> FindingKind.CORNERS_FEW;
+            case ZERO_SIDE -> FindingKind.CORNERS_SAME;
+            case CROSSING -> FindingKind.SIDES_CROSS;
+            case TOUCHING -> FindingKind.SIDES_TOUCH;
+            case NOT_RIGHT_ANGLED -> FindingKind.CORNER_NOT_SQUARE;
+            case FLAT_CORNER -> FindingKind.CORNER_FLAT;
+            case SHARP_CORNER -> FindingKind.CORNER_SHARP;
+            case TILTED -> FindingKind.OUTLINE_TILTED;
+            case SHORT_SIDE -> FindingKind.SIDE_SHORT;
+            case NARROW_INSIDE -> FindingKind.INSIDE_NARROW;
+        };
     }
 }

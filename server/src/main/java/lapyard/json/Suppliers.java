@@ -31,7 +31,7 @@ final class Suppliers {
         Cursor named = id.isEmpty() ? line : line.named("supplier " + id);
         named.raw("id");
         if (id.isEmpty()) {
-            named.stop("id", "is missing", "give the supplier a short code, as in sawmill");
+            named.missing("id", "give the supplier a short code, as in sawmill");
         } else if (byId.containsKey(id)) {
             named.stop("id", "\"" + id + "\" stands twice", "give one of the two another code");
         }

@@ -26,7 +26,7 @@ final class TallyReader {
         Set<String> told = new HashSet<>();
         for (Cursor one : tally.objects("done", "task done", MOST)) {
             String task = one.text("task", "", 120);
-            if (task.isEmpty()) one.stop("task", "is missing", "name the task as the weekends do, as in M.course-1");
+            if (task.isEmpty()) one.missing("task", "name the task as the weekends do, as in M.course-1");
             if (!told.add(task)) one.stop("task", "\"" + Cursor.cut(task) + "\" stands twice", "take one of them out");
             done.add(new Tally.Done(task, day(one, "on", "day", start, day)));
             one.refuseUnknown();
@@ -71,7 +71,7 @@ final class TallyReader {
         int count = one.count("count", 1, 1, 1_000);
         String section = one.text("section", BedReader.Usual.OURS.section(), 40);
         String stock = one.text("stock", "", 40);
-        if (stock.isEmpty()) one.stop("stock", "is missing", "give the stock length, as in \"4800\", or the id of the board on hand");
+        if (stock.isEmpty()) one.missing("stock", "give the stock length, as in \"4800\", or the id of the board on hand");
         List<String> cut = marks(one, "cut");
         List<String> spoiled = marks(one, "spoiled");
         boolean opened = one.flag("opened", !cut.isEmpty() || !spoiled.isEmpty());

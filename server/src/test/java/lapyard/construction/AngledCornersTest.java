@@ -200,9 +200,11 @@ class AngledCornersTest {
     @Test
     void outlinesThatNoSawMakesAreRefusedWithTheirAmount() {
         var flat = OutlineCheck.faults(Beds.outline(0, 0, 1000, 0, 2000, 10, 2000, 1000, 0, 1000), OutlineCheck.Rules.bed(100));
-        assertTrue(flat.get(0).text(side -> "").startsWith("0.6 degrees of turn at corner 2"), flat.toString());
+        assertEquals(0.57, flat.get(0).amount(), 0.01);
+        assertEquals(List.of(2), flat.get(0).corners());
         var sharp = OutlineCheck.faults(Beds.outline(0, 0, 6000, 0, 0, 1000), OutlineCheck.Rules.bed(100));
-        assertTrue(sharp.get(0).text(side -> "").startsWith("10.5 degrees too sharp at corner 2"), sharp.get(0).text(side -> ""));
+        assertEquals(10.54, sharp.get(0).amount(), 0.01);
+        assertEquals(List.of(2), sharp.get(0).corners());
         // 400 outside between two corners of 60: 400 - 2 x 173.2 leaves 53.6 inside, 46.4 under one thickness
         var small = OutlineCheck.faults(
                 Beds.outline(0, 0, 400, 0, 200, 346.410162), OutlineCheck.Rules.bed(100));

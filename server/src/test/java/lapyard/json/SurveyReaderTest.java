@@ -65,7 +65,7 @@ class SurveyReaderTest {
             {"tall":[{"at":[0,0],"height":1800,"stem":1800}]} | is as high as the whole
             {"sun":{"latitude":52,"longitude":0,"zone":"Nowhere/Land"}} | "Nowhere/Land" is no time zone
             {"sun":{"latitude":52,"longitude":0,"day":"21 June"}} | "21 June" is no date
-            {"access":{"standard":"mine"}} | "mine" is not known here
+            {"access":{"standard":"mine"}} | "standard" is "mine", which is not known here
             """)
     void badInputIsNamed(String ground, String words) throws Exception {
         List<Finding> found = refused(ground);
