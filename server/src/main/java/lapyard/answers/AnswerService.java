@@ -77,7 +77,7 @@ public final class AnswerService {
 
     /** @throws Refused if the document holds a STOP, as all below */
     public Answer jobSheet(GivenDocument document) {
-        return made("job-sheet", document, sheet -> Answer.of(sheet.jobSheetJson()));
+        return made(jobSheetKey(document), kind(document), document, () -> spooled(out -> sheet(document).jobSheet(out)));
     }
 
     /** Under what {@link #jobSheet} is kept. */
@@ -91,8 +91,12 @@ public final class AnswerService {
         String key = "part " + part + " " + document.hash();
         Optional<Answer> known = keptAnswer(key);
         if (known.isPresent()) return known;
-        Optional<Answer> made = shared(key, kind(document), document, () -> sheet(document).part(part).map(Answer::of));
-        made.ifPresent(answer -> kept.put(key, answer));
+        Optional<Answer> made = shared(key, kind(document), document, () -> {
+            boolean[] there = {false};
+            Answer answer = spooled(out -> there[0] = sheet(document).part(part, out));
+            return there[0] ? Optional.of(answer) : Optional.empty();
+        });
+        made.filter(Answer::isInMemory).ifPresent(answer -> kept.put(key, answer));
         return made;
     }
 

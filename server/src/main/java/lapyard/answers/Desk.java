@@ -48,14 +48,18 @@ public interface Desk {
         /** What it takes in memory, roughly. */
         long sizeBytes();
 
-        /** The whole job sheet as JSON. */
-        String jobSheetJson();
+        /** Writes the whole job sheet as JSON. */
+        void jobSheet(OutputStream out) throws IOException;
 
         /** The order as JSON. */
         String slipJson();
 
-        /** One part of the job sheet as JSON, for example {@code slip}; empty where there is no part of that name. */
-        Optional<String> part(String part);
+        /**
+         * Writes one part of the job sheet as JSON, for example {@code slip}.
+         *
+         * @return false where there is no part of that name, and nothing is written
+         */
+        boolean part(String part, OutputStream out) throws IOException;
 
         /**
          * One kind of sheets, or the set of all, written page by page.

@@ -1,9 +1,9 @@
 package lapyard.answers;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,6 @@ import lapyard.words.Wording;
 public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     private static final long BED_BYTES = 40_000;
     private static final long REST_BYTES = 100_000;
-    private static final List<String> MEMBERS = List.of("take-off", "cutting", "rolls", "slip", "snags", "tally");
 
     @Override
     public long sizeBytes() {
@@ -41,8 +40,8 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     }
 
     @Override
-    public String jobSheetJson() {
-        return JobSheetJson.of(sheet, Optional.empty()).toString();
+    public void jobSheet(OutputStream out) throws IOException {
+        JobSheetJson.write(sheet, out);
     }
 
     @Override
@@ -51,20 +50,25 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     }
 
     @Override
-    public Optional<String> part(String part) {
-        if (GroundJson.PARTS.contains(part)) return Optional.of(GroundJson.part(part, sheet).toString());
-        return switch (part) {
-            case "advice" -> Optional.of(JobSheetJson.advice(SawAdvice.of(sheet)).toString());
-            case "weekends" -> Optional.of(JobSheetJson.weekends(sheet).toString());
-            case "loads" -> Optional.of(LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())).toString());
-            case "quote" -> Optional.of(QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()).toString());
-            default -> MEMBERS.contains(part) ? Optional.of(member(part).toString()) : Optional.empty();
-        };
+    public boolean part(String part, OutputStream out) throws IOException {
+        if (JobSheetJson.PARTS.contains(part)) {
+            JobSheetJson.write(part, sheet, out);
+            return true;
+        }
+        Optional<JsonNode> other = other(part);
+        if (other.isPresent()) out.write(other.get().toString().getBytes(StandardCharsets.UTF_8));
+        return other.isPresent();
     }
 
-    private JsonNode member(String part) {
-        ObjectNode whole = JobSheetJson.of(sheet, Optional.empty());
-        return part.equals("take-off") ? whole.retain("beds", "paths") : whole.get(part);
+    private Optional<JsonNode> other(String part) {
+        if (GroundJson.PARTS.contains(part)) return Optional.of(GroundJson.part(part, sheet));
+        return switch (part) {
+            case "advice" -> Optional.of(JobSheetJson.advice(SawAdvice.of(sheet)));
+            case "weekends" -> Optional.of(JobSheetJson.weekends(sheet));
+            case "loads" -> Optional.of(LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
+            case "quote" -> Optional.of(QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
+            default -> Optional.empty();
+        };
     }
 
     @Override

@@ -13,11 +13,14 @@ import java.util.HexFormat;
 import java.util.Optional;
 
 /**
- * Takes an answer as it is written, so that no turn waits for a slow reader: in memory up to a megabyte, what is longer in
- * a file without a name.
+ * Takes an answer as it is written, so that no turn waits for a slow reader: in memory up to a small share of the heap, what
+ * is longer in a file without a name.
  */
 final class Spool extends OutputStream {
-    private static final int IN_MEMORY_BYTES = 1 << 20;
+    /** Of the heap; 4 MB of 256. */
+    private static final int SHARE = 64;
+
+    private static final long IN_MEMORY_BYTES = Runtime.getRuntime().maxMemory() / SHARE;
 
     private final ByteArrayOutputStream memory = new ByteArrayOutputStream();
     private final MessageDigest digest = Answer.sha256();

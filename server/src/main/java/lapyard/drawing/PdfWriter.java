@@ -225,7 +225,8 @@ public final class PdfWriter {
         stream.put("Filter", new PDFName("FlateDecode"));
         stream.setData(deflated);
         document.registerObject(stream);
-        return stream.makeReference();
+        // a reference by the object would keep its buffers, 24 kB a page, until memory is short
+        return new PDFReference(stream.referencePDF());
     }
 
     private void tag(PDFPage page, String title, List<PdfCanvas.Part> parts) {

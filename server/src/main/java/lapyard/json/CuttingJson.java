@@ -58,13 +58,17 @@ public final class CuttingJson {
 
     /** Cost and bound as exact decimals; {@code salvage} stands there only where boards on hand are worth something. */
     public static ObjectNode write(CuttingResult result) {
-        return Wire.of(new Whole(
+        return Wire.of(shape(result));
+    }
+
+    static Object shape(CuttingResult result) {
+        return new Whole(
                 result.name(), result.cost(), result.salvage().signum() > 0 ? result.salvage() : null, result.boards(), result.lowerBound(), result.proven(),
                 result.seconds(),
                 result.plan().stream()
                         .map(line -> new Board(line.stock(), line.count(), line.pieces(), line.lengthsMm(), line.leftMm()))
                         .toList(),
-                result.unplaced().stream().map(piece -> new Unplaced(piece.id(), piece.lengthMm(), piece.why())).toList()));
+                result.unplaced().stream().map(piece -> new Unplaced(piece.id(), piece.lengthMm(), piece.why())).toList());
     }
 
     record Entry(String at, JsonNode node) {}

@@ -8,9 +8,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,24 +30,30 @@ import lapyard.job.Caution;
 import lapyard.job.JobSheet;
 import lapyard.job.SawAdvice;
 import lapyard.job.StagingCost;
+import lapyard.json.Wire.Later;
 import lapyard.json.Wire.To;
 import lapyard.plan.Bed;
 import lapyard.plan.Joint;
 import lapyard.words.Wording;
+import lapyard.working.Abandonable;
 import lapyard.working.Quantity;
 
 /** The wire form of a job sheet: its parts in the order in which they stand, each as {@link Wire} writes it. */
 public final class JobSheetJson {
+    /** Names of the parts that stand in the whole. */
+    public static final List<String> PARTS = List.of("take-off", "cutting", "rolls", "slip", "snags", "tally");
+
     private JobSheetJson() {}
 
-    private record Whole(String garden, Optional<Long> revision, JsonNode ground, List<BedShape> beds, List<Path> paths,
-            List<Cutting> cutting, List<Cutting> strips, List<Roll> rolls, JsonNode slip, JsonNode weekends, TallyJson tally,
-            JsonNode snags, @JsonInclude(Include.NON_EMPTY) Optional<String> caution, List<Board> rack,
+    private record Whole(String garden, Optional<Long> revision, Later ground, Iterator<BedShape> beds, List<Path> paths,
+            List<Cutting> cutting, List<Cutting> strips, List<Roll> rolls, Later slip, Later weekends, Later tally, Later snags, @JsonInclude(Include.NON_EMPTY) Optional<String> caution, List<Board> rack,
             List<SafetyJson> provenance, List<Caution> cautions, List<String> defaults) {}
+
+    private record TakeOff(Iterator<BedShape> beds, List<Path> paths) {}
 
     private record Path(String id, String name, List<Outline> cover, List<Quantity> quantities) {}
 
-    private record Cutting(String section, int boardsBedByBed, JsonNode result, @JsonUnwrapped SawWorkJson saw) {}
+    private record Cutting(String section, int boardsBedByBed, Later result, @JsonUnwrapped SawWorkJson saw) {}
 
     private record Roll(String material, @To(3) double metresBedByBed, Optional<BigDecimal> costBedByBed, JsonNode result) {}
 
@@ -70,10 +79,36 @@ public final class JobSheetJson {
 
     /** @param revision of the stored garden; empty where nothing was stored */
     public static ObjectNode of(JobSheet sheet, Optional<Long> revision) {
+        return Wire.of(whole(sheet, revision));
+    }
+
+    /** The whole, written bed by bed, so that it takes little beside the job sheet. */
+    public static void write(JobSheet sheet, OutputStream out) throws IOException {
+        Wire.write(whole(sheet, Optional.empty()), out);
+    }
+
+    /**
+     * One of {@link #PARTS} as it stands in the whole; {@code take-off} is beds and paths.
+     *
+     * @throws IllegalArgumentException for any other
+     */
+    public static void write(String part, JobSheet sheet, OutputStream out) throws IOException {
+        Whole whole = whole(sheet, Optional.empty());
+        Wire.write(switch (part) {
+            case "take-off" -> new TakeOff(whole.beds(), whole.paths());
+            case "cutting" -> whole.cutting();
+            case "rolls" -> whole.rolls();
+            case "slip" -> whole.slip();
+            case "snags" -> whole.snags();
+            case "tally" -> whole.tally();
+            default -> throw new IllegalArgumentException("a job sheet has no part " + part);
+        }, out);
+    }
+
+    private static Whole whole(JobSheet sheet, Optional<Long> revision) {
         Wording words = Wording.of(sheet.garden().imperial());
-        return Wire.of(new Whole(
-                sheet.garden().name(), revision, GroundJson.of(sheet),
-                sheet.beds().stream().map(bed -> bed(bed, words)).toList(),
+        return new Whole(
+                sheet.garden().name(), revision, new Later(() -> GroundJson.of(sheet)), beds(sheet, words),
                 sheet.paths().stream()
                         .map(path -> new Path(path.path().id(), path.path().name(), path.cover(), path.quantities()))
                         .toList(),
@@ -81,12 +116,19 @@ public final class JobSheetJson {
                 sheet.rolls().stream()
                         .map(one -> new Roll(one.material(), one.metresBedByBed(), one.costBedByBed(), RollsJson.write(one.result())))
                         .toList(),
-                slip(sheet), WeekendsJson.of(sheet), TallyJson.of(sheet),
-                FindingsJson.of(sheet.snags(), words), Wording.caution(sheet.snags()),
+                new Later(() -> slip(sheet)), new Later(() -> WeekendsJson.shape(sheet)), new Later(() -> TallyJson.of(sheet)),
+                new Later(() -> FindingsJson.of(sheet.snags(), words)), Wording.caution(sheet.snags()),
                 sheet.garden().goods().rack().stream()
                         .map(board -> new Board(board.id(), board.section(), board.lengthMm(), board.count()))
                         .toList(),
-                sheet.provenance().stream().map(SafetyJson::of).toList(), sheet.cautions(), sheet.garden().defaulted()));
+                sheet.provenance().stream().map(SafetyJson::of).toList(), sheet.cautions(), sheet.garden().defaulted());
+    }
+
+    private static Iterator<BedShape> beds(JobSheet sheet, Wording words) {
+        return sheet.beds().stream().map(bed -> {
+            Abandonable.check();
+            return bed(bed, words);
+        }).iterator();
     }
 
     /** The advice of each section of wall timber, as it stands beside a job sheet under the key {@code advice}. */
@@ -128,7 +170,7 @@ public final class JobSheetJson {
 
     private static List<Cutting> cuttings(List<JobSheet.SectionCutting> cuttings) {
         return cuttings.stream()
-                .map(one -> new Cutting(one.section(), one.boardsBedByBed(), CuttingJson.write(one.result()), SawWorkJson.of(one.saw())))
+                .map(one -> new Cutting(one.section(), one.boardsBedByBed(), new Later(() -> CuttingJson.shape(one.result())), SawWorkJson.of(one.saw())))
                 .toList();
     }
 

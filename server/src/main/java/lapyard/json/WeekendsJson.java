@@ -48,11 +48,15 @@ final class WeekendsJson {
             Optional<BigDecimal> sum, Optional<BigDecimal> more) {}
 
     static ObjectNode of(JobSheet sheet) {
+        return Wire.of(shape(sheet));
+    }
+
+    static Object shape(JobSheet sheet) {
         Weekends weekends = sheet.weekends();
         Crew crew = sheet.garden().people().crew();
         Crew.Dates dates = crew.dates();
         Buying buying = Buying.of(sheet);
-        return Wire.of(new Whole(
+        return new Whole(
                 crew.described(), dates.start(), dates.zone(), dates.from(), dates.hours(), weekends.loadHours(),
                 weekends.lastDay(), weekends.endDay(), weekends.leastDay(),
                 weekends.days().stream().map(WeekendsJson::day).toList(),
@@ -60,7 +64,7 @@ final class WeekendsJson {
                 weekends.waits(),
                 buying.drops(),
                 buying.rows().stream().map(row -> row(row, dates.start())).toList(),
-                Stream.of(Rate.values()).map(rate -> new Minutes(rate.field(), crew.minutes(rate), rate.per())).toList()));
+                Stream.of(Rate.values()).map(rate -> new Minutes(rate.field(), crew.minutes(rate), rate.per())).toList());
     }
 
     /** What it costs to buy and cut in stages, beside all at once. */

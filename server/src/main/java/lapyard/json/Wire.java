@@ -3,7 +3,9 @@ package lapyard.json;
 import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
 import com.fasterxml.jackson.annotation.PropertyAccessor;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.BeanProperty;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
@@ -18,6 +20,7 @@ import com.fasterxml.jackson.databind.ser.ContextualSerializer;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.Serial;
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
@@ -32,6 +35,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
@@ -56,7 +60,11 @@ final class Wire {
     @Target(ElementType.FIELD)
     @interface Exact {}
 
+    /** Is made when it is its turn to be written, and need not be kept after that. */
+    record Later(Supplier<?> shape) {}
+
     private static final JsonMapper MAPPER = JsonMapper.builder()
+            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
             .nodeFactory(JsonNodeFactory.withExactBigDecimals(true))
             .configure(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES, false)
             .visibility(PropertyAccessor.ALL, Visibility.NONE)
@@ -71,6 +79,7 @@ final class Wire {
                     .addSerializer(new OptionalDecimal(6))
                     .addSerializer(new Written<>(Enum.class, one -> false, one -> one.name().toLowerCase(Locale.ROOT).replace('_', ' ')))
                     .addSerializer(new Written<>(Point.class, one -> false, one -> List.of(mm(one.x()), mm(one.y()))))
+                    .addSerializer(new Written<>(Later.class, one -> false, one -> one.shape().get()))
                     .addSerializer(new Written<>(Outline.class, one -> false, Outline::corners))
                     .addSerializer(new Written<>(Rectangle.class, one -> false, one -> new Box(one.x(), one.y(), one.widthMm(), one.depthMm())))
                     .addSerializer(QuantityKey.class, ToStringSerializer.instance)
@@ -84,6 +93,15 @@ final class Wire {
 
     static ObjectNode of(Object shape) {
         return MAPPER.valueToTree(shape);
+    }
+
+    /** As {@link #of}, as text in UTF-8 and without its tree. */
+    static void write(Object shape, OutputStream out) throws IOException {
+        try {
+            MAPPER.writeValue(out, shape);
+        } catch (JsonMappingException wrapped) {
+            throw wrapped.getCause() instanceof RuntimeException ours ? ours : wrapped;
+        }
     }
 
     static ArrayNode list(List<?> shapes) {

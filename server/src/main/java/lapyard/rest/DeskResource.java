@@ -38,7 +38,7 @@ public final class DeskResource {
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response jobSheet(Body body) {
-        return Response.ok(answers.jobSheet(Documents.given(body.text())).bytes()).build();
+        return Response.ok(SheetsResource.body(answers.jobSheet(Documents.given(body.text())))).build();
     }
 
     /** A garden beside a copy of it with changes; nothing is kept. */

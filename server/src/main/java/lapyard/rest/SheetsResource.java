@@ -232,9 +232,12 @@ public final class SheetsResource {
         return stored.id() + "-r" + stored.revision() + "-" + ending;
     }
 
+    static Object body(Answer output) {
+        return output.isInMemory() ? output.bytes() : (StreamingOutput) output::writeTo;
+    }
+
     static Response.ResponseBuilder answer(Answer output, String type, String have) {
         String tag = Tags.quoted(output.tag());
-        Object body = output.isInMemory() ? output.bytes() : (StreamingOutput) output::writeTo;
-        return (Tags.has(have, tag) ? Response.notModified() : Response.ok(body, type)).header(HttpHeaders.ETAG, tag);
+        return (Tags.has(have, tag) ? Response.notModified() : Response.ok(body(output), type)).header(HttpHeaders.ETAG, tag);
     }
 }

@@ -16,6 +16,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.answers.Busy;
 import lapyard.answers.GivenDocument;
@@ -161,10 +162,10 @@ final class Shelf {
         return response.header(HttpHeaders.ETAG, Tags.of(stored)).type(MediaType.APPLICATION_JSON).entity(text).build();
     }
 
-    /** Empty where it cannot be had now: the change is kept all the same. */
+    /** Empty where it cannot be had now, or is too long to stand within a receipt: the change is kept all the same. */
     private Optional<String> sheet(GivenDocument document) {
         try {
-            return Optional.of(new String(answers.jobSheet(document).bytes(), StandardCharsets.UTF_8));
+            return Optional.of(answers.jobSheet(document)).filter(Answer::isInMemory).map(sheet -> new String(sheet.bytes(), StandardCharsets.UTF_8));
         } catch (Busy | Refused later) {
             return Optional.empty();
         }

@@ -33,7 +33,7 @@ class GardenDeskOrderTest {
 
     @Test
     void theOrdersOfAJobSheetAddUpToItsTotalAndItsShares() throws IOException {
-        JsonNode slip = MAPPER.readTree(sheet(chapel()).jobSheetJson()).path("slip");
+        JsonNode slip = MAPPER.readTree(Forms.jobSheet(sheet(chapel()))).path("slip");
         BigDecimal orders = BigDecimal.ZERO;
         for (JsonNode order : slip.path("orders")) {
             BigDecimal packs = new BigDecimal(order.path("delivery").asText());
@@ -70,7 +70,7 @@ class GardenDeskOrderTest {
         BigDecimal sum = BigDecimal.ZERO;
         for (String row : rows.subList(0, rows.size() - 1)) sum = sum.add(new BigDecimal(row.substring(row.lastIndexOf(',') + 1)));
         assertEquals("total,,GBP,,," + sum, rows.get(rows.size() - 1));
-        JsonNode slip = MAPPER.readTree(sheet(chapel()).jobSheetJson()).path("slip");
+        JsonNode slip = MAPPER.readTree(Forms.jobSheet(sheet(chapel()))).path("slip");
         for (JsonNode order : slip.path("orders")) {
             if (order.path("supplier").asText().equals("yard")) assertEquals(order.path("total").asText(), sum.toPlainString());
         }
@@ -81,14 +81,14 @@ class GardenDeskOrderTest {
     /** 46 h at 24.00 and 22 h at 19.50 are 1104.00 and 429.00; at 18 % of the price 1346.34 and 523.17. */
     @Test
     void theQuoteStandsBesideTheOrder() throws IOException {
-        JsonNode quote = MAPPER.readTree(sheet(chapel()).part("quote").orElseThrow());
-        BigDecimal order = new BigDecimal(MAPPER.readTree(sheet(chapel()).jobSheetJson()).path("slip").path("total").asText());
+        JsonNode quote = MAPPER.readTree(Forms.part(sheet(chapel()), "quote"));
+        BigDecimal order = new BigDecimal(MAPPER.readTree(Forms.jobSheet(sheet(chapel()))).path("slip").path("total").asText());
         assertEquals(order.add(new BigDecimal("1533.00")).toPlainString(), quote.path("cost").asText());
         JsonNode lines = quote.path("lines");
         assertEquals("1346.34", lines.get(lines.size() - 2).path("price").asText());
         assertEquals("523.17", lines.get(lines.size() - 1).path("price").asText());
         assertEquals(3, quote.path("exclusions").size());
-        JsonNode loads = MAPPER.readTree(sheet(chapel()).part("loads").orElseThrow());
+        JsonNode loads = MAPPER.readTree(Forms.part(sheet(chapel()), "loads"));
         assertEquals(3, loads.path("drops").size());
     }
 

@@ -79,7 +79,11 @@ public class SizesDesk implements Desk {
         }
 
         @Override
-        public String jobSheetJson() {
+        public void jobSheet(OutputStream out) throws IOException {
+            out.write(sheet().toString().getBytes(StandardCharsets.UTF_8));
+        }
+
+        private ObjectNode sheet() {
             made.incrementAndGet();
             ObjectNode sheet = Late.MAPPER.createObjectNode();
             sheet.put("garden", read(document).path("name").asText()).putNull("revision");
@@ -87,7 +91,7 @@ public class SizesDesk implements Desk {
             for (JsonNode bed : read(document).path("beds"))
                 beds.addObject().put("area", bed.path("width").asDouble() * bed.path("depth").asDouble() / 1e6);
             sheet.put("snags", findings);
-            return sheet.toString();
+            return sheet;
         }
 
         @Override
@@ -96,8 +100,10 @@ public class SizesDesk implements Desk {
         }
 
         @Override
-        public Optional<String> part(String part) {
-            return Optional.ofNullable(read(jobSheetJson()).get(part)).map(JsonNode::toString);
+        public boolean part(String part, OutputStream out) throws IOException {
+            Optional<JsonNode> there = Optional.ofNullable(sheet().get(part));
+            if (there.isPresent()) out.write(there.get().toString().getBytes(StandardCharsets.UTF_8));
+            return there.isPresent();
         }
 
         @Override

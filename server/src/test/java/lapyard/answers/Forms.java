@@ -1,0 +1,24 @@
+package lapyard.answers;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+
+/** What a prepared garden writes, as text. */
+final class Forms {
+    private Forms() {}
+
+    static String jobSheet(Desk.Prepared sheet) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        sheet.jobSheet(out);
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    static String part(Desk.Prepared sheet, String part) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        assertTrue(sheet.part(part, out), part);
+        return out.toString(StandardCharsets.UTF_8);
+    }
+}
