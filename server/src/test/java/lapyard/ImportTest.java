@@ -45,7 +45,7 @@ class ImportTest {
             layout        : job plan geometry ground
             drawing       : geometry
             history       :
-            diagrams      : drawing geometry catalogue plan construction ground cutting sheets order loadin weekends words
+            diagrams      : drawing geometry catalogue plan construction ground cutting sheets order loadin weekends words working
             json          : sizes layout job stages standing construction ground plan sheets cutting order catalogue geometry loadin weekends words
             store         :
             prints        : geometry working ground job diagrams drawing plan catalogue cutting order construction words

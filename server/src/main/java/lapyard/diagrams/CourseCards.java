@@ -7,6 +7,7 @@ import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
 import lapyard.plan.Lifting;
 import lapyard.working.Quantity;
+import lapyard.working.Abandonable;
 
 /** A card a bed for whoever stacks it, up to three courses on a sheet, in the order of building. */
 public final class CourseCards {
@@ -40,7 +41,10 @@ public final class CourseCards {
             String garden, boolean imperial, Lifting lifting, List<Stack> stacks, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         List<BenchSheet.Draft> drafts = new ArrayList<>();
-        stacks.forEach(stack -> drafts.addAll(new CourseCard(sheet, stack, lifting).drafts()));
+        for (Stack stack : stacks) {
+            Abandonable.check();
+            drafts.addAll(new CourseCard(sheet, stack, lifting).drafts());
+        }
         return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Course cards", "No beds stand in this garden yet.")) : drafts);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
+import lapyard.working.Abandonable;
 
 /**
  * Fills sheets from top to bottom with blocks that stay whole. A block may be kept with the next, a head stands again on
@@ -72,6 +73,7 @@ final class Flow {
     }
 
     void block(Block block) {
+        Abandonable.check();
         pending.add(block);
         if (!block.withNext()) place();
     }

@@ -66,7 +66,9 @@ record Costing(
         Garden garden = floors.garden();
         List<Finding> findings = new ArrayList<>(hidden.findings());
         findings.addAll(floors.findings());
+        Abandonable.check();
         GroundSheet ground = GroundSheet.of(garden);
+        Abandonable.check();
         Optional<Fall> fall = ground.fall();
         List<BedWork> works = new ArrayList<>();
         Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);

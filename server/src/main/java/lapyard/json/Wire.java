@@ -100,7 +100,8 @@ final class Wire {
         try {
             MAPPER.writeValue(out, shape);
         } catch (JsonMappingException wrapped) {
-            throw wrapped.getCause() instanceof RuntimeException ours ? ours : wrapped;
+            if (wrapped.getCause() instanceof RuntimeException ours) throw ours;
+            throw wrapped;
         }
     }
 

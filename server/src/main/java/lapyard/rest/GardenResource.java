@@ -16,16 +16,18 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import lapyard.answers.Answer;
 import lapyard.answers.GivenDocument;
 import lapyard.history.Merge;
 import lapyard.plan.Finding;
+import lapyard.rest.MergeLines.Asking;
 import lapyard.store.Change;
 import lapyard.store.Stored;
 
@@ -34,11 +36,9 @@ import lapyard.store.Stored;
 public final class GardenResource {
     static final String MERGE_PATCH = "application/merge-patch+json";
 
-    private static final int LINES = 64;
-
     private final Shelf shelf;
     private final StandingAnswers standing;
-    private final ReentrantLock[] lines = Stream.generate(() -> new ReentrantLock(true)).limit(LINES).toArray(ReentrantLock[]::new);
+    private final MergeLines<Sent, Put> lines = new MergeLines<>();
 
     GardenResource(Shelf shelf, StandingAnswers standing) {
         this.shelf = shelf;
@@ -73,7 +73,7 @@ public final class GardenResource {
         if (!merging && isStale(current, expected, body.text())) throw shelf.stale(current, expected);
         ObjectNode mine = Documents.object(body.text());
         return merging
-                ? inLine(id, expected, withSheet, new Sent(Optional.of(body.text()), base -> mine))
+                ? inLine(id, withSheet, new Sent(expected, Optional.of(body.text()), base -> mine))
                 : save(current, expected, body.text(), mine, withSheet);
     }
 
@@ -92,7 +92,7 @@ public final class GardenResource {
         long expected = Tags.expected(ifMatch, current);
         if (current.revision() != expected && !merging) throw shelf.stale(current, expected);
         ObjectNode patch = Documents.object(body.text());
-        if (merging) return inLine(id, expected, withSheet, new Sent(Optional.empty(), base -> (ObjectNode) Documents.merged(base, patch)));
+        if (merging) return inLine(id, withSheet, new Sent(expected, Optional.empty(), base -> (ObjectNode) Documents.merged(base, patch)));
         ObjectNode before = Documents.object(current.document());
         ObjectNode after = (ObjectNode) Documents.merged(before, patch);
         String text = after.equals(before) ? current.document() : Documents.text(after);
@@ -112,52 +112,75 @@ public final class GardenResource {
     }
 
     /**
-     * A change that a caller sent.
+     * A change that a caller sent, to be put together with those of others.
      *
-     * @param text the whole document as it was given, where it was
-     * @param to   what it makes of the revision that it was made from
+     * @param expected the revision that it was made from
+     * @param text     the whole document as it was given, where it was
+     * @param to       what it makes of that revision
      */
-    private record Sent(Optional<String> text, UnaryOperator<ObjectNode> to) {}
+    private record Sent(long expected, Optional<String> text, UnaryOperator<ObjectNode> to) {}
+
+    /** What came of it; {@code merged} where changes of others are in the document too. */
+    private record Put(Change change, List<Finding> findings, GivenDocument document, boolean merged) {}
+
+    private Response inLine(String id, boolean withSheet, Sent change) {
+        Put put = lines.serve(id, change, batch -> together(id, batch));
+        return shelf.answer(put.change(), change.expected(), Shelf.Receipt.of(put.findings(), put.document(), withSheet, put.merged()));
+    }
 
     /**
-     * Those who merge into one garden go one after the other, as they came: none has to try again because others were
-     * quicker.
+     * Puts these changes and what stands together, checks and keeps them as one revision; where another server was quicker,
+     * again. A change that clashes with one before it in the batch is passed over.
      */
-    private Response inLine(String id, long expected, boolean withSheet, Sent change) {
-        ReentrantLock line = lines[Math.floorMod(id.hashCode(), LINES)];
-        line.lock();
-        try {
-            return merged(shelf.standing(id), expected, withSheet, change);
-        } finally {
-            line.unlock();
-        }
-    }
-
-    /** Puts the caller's change and those made since together; where another server was quicker, again. */
-    private Response merged(Stored newest, long expected, boolean withSheet, Sent change) {
-        Stored current = newest;
-        ObjectNode base = Documents.object(shelf.store()
-                .revision(current.id(), expected)
-                .orElseThrow(() -> shelf.stale(newest, expected))
-                .document());
-        ObjectNode mine = change.to().apply(base);
+    private void together(String id, List<Asking<Sent, Put>> batch) {
+        Stored current = shelf.standing(id);
         while (true) {
-            boolean others = current.revision() != expected;
-            ObjectNode both = others ? both(base, mine, current, expected) : mine;
-            Optional<String> kept = others ? Optional.empty() : change.text().or(() -> Optional.of(newest.document()).filter(text -> both.equals(base)));
-            String text = kept.orElseGet(() -> Documents.text(both));
-            GivenDocument document = GivenDocument.of(text, both, current.id());
+            ObjectNode stands = Documents.object(current.document());
+            Map<Long, ObjectNode> bases = new HashMap<>(Map.of(current.revision(), stands));
+            ObjectNode sum = stands;
+            List<Asking<Sent, Put>> in = new ArrayList<>();
+            for (Asking<Sent, Put> asking : batch) {
+                Sent sent = asking.what();
+                Optional<ObjectNode> base = base(bases, id, sent.expected());
+                if (base.isEmpty()) {
+                    asking.refuse(shelf.stale(current, sent.expected()));
+                    continue;
+                }
+                ObjectNode mine = sent.to().apply(base.get());
+                if (in.isEmpty() && current.revision() == sent.expected()) {
+                    sum = mine;
+                    in.add(asking);
+                    continue;
+                }
+                Merge merge = Merge.of(base.get(), mine, sum);
+                if (merge instanceof Merge.Both both) {
+                    sum = (ObjectNode) both.document();
+                    in.add(asking);
+                } else if (in.isEmpty()) {
+                    asking.refuse(shelf.clash(current, sent.expected(), (Merge.Clash) merge));
+                }
+            }
+            if (in.isEmpty()) return;
+            Sent first = in.get(0).what();
+            boolean others = in.size() > 1 || first.expected() != current.revision();
+            String text = sum.equals(stands) && (others || first.text().isEmpty()) ? current.document()
+                    : others || first.text().isEmpty() ? Documents.text(sum) : first.text().get();
+            GivenDocument document = GivenDocument.of(text, sum, id);
             List<Finding> findings = shelf.checked(document);
-            Change made = shelf.store().save(current.id(), current.revision(), Documents.name(both), text);
-            if (made instanceof Change.Stale stale) current = stale.current();
-            else return shelf.answer(made, expected, Shelf.Receipt.of(findings, document, withSheet, others));
+            Change made = shelf.store().save(id, current.revision(), Documents.name(sum), text);
+            if (made instanceof Change.Stale stale) {
+                current = stale.current();
+                continue;
+            }
+            in.forEach(asking -> asking.answer(new Put(made, findings, document, others)));
+            return;
         }
     }
 
-    private ObjectNode both(ObjectNode base, ObjectNode mine, Stored current, long expected) {
-        Merge merge = Merge.of(base, mine, Documents.object(current.document()));
-        if (merge instanceof Merge.Clash clash) throw shelf.clash(current, expected, clash);
-        return (ObjectNode) ((Merge.Both) merge).document();
+    /** The revision of that number, read once for all who changed it. */
+    private Optional<ObjectNode> base(Map<Long, ObjectNode> known, String id, long number) {
+        if (!known.containsKey(number)) shelf.store().revision(id, number).ifPresent(found -> known.put(number, Documents.object(found.document())));
+        return Optional.ofNullable(known.get(number));
     }
 
     @DELETE

@@ -13,6 +13,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.json.JobSheetJson;
+import lapyard.prints.PrintAsk;
+import lapyard.prints.Prints;
 import lapyard.working.Abandonable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +49,34 @@ class WrittenAsItIsMadeTest {
         thread.join();
         assertTrue(thread.stopped);
         assertTrue(thread.written < 0.1 * Forms.jobSheet(sheet).length(), () -> thread.written + " bytes were written");
+    }
+
+    /** Twelve beds have twelve course cards and twelve blocks of a Saw Day at least: each asks whether anybody waits. */
+    @ParameterizedTest
+    @ValueSource(strings = {"course-cards", "saw-day"})
+    void layingOutAsksWhetherAnybodyWaits(String sheets) throws Exception {
+        String beds = IntStream.range(0, 12).mapToObj(i -> "{\"width\":%d,\"depth\":1200,\"at\":[%d,%d]}".formatted(1500 + 50 * i, i % 4 * 4000, i / 4 * 3000))
+                .collect(Collectors.joining(","));
+        PreparedGarden sheet = DESK.prepare(GivenDocument.of("{\"beds\":[" + beds + "]}"));
+        Asked thread = new Asked(() -> Prints.pages(sheets, sheet.sheet(), PrintAsk.usual("", "")));
+        thread.start();
+        thread.join();
+        assertTrue(thread.count >= 12, () -> "asked " + thread.count + " times");
+    }
+
+    /** Counts how often its work asks whether it is wanted. */
+    private static final class Asked extends Thread implements Abandonable {
+        private volatile int count;
+
+        Asked(Runnable work) {
+            super(work);
+        }
+
+        @Override
+        public boolean isAbandoned() {
+            count++;
+            return false;
+        }
     }
 
     /** Writes a job sheet that is wanted until its first bytes are there. */

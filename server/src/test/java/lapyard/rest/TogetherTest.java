@@ -18,7 +18,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Fifty people, each with a bed of their own, all saving from the same revision and asking for a merge. */
+/**
+ * Fifty people, each with a bed of their own, all saving from the same revision and asking for a merge: none is lost, and
+ * those who come at the same time share a revision.
+ */
 class TogetherTest {
     private static final int EDITORS = 50;
     private static final int EDITS = Integer.getInteger("lapyard.edits", 2);
@@ -63,8 +66,8 @@ class TogetherTest {
                 widths.put(bed.path("id").asText(), bed.path("width").asInt());
             assertEquals(EDITORS, widths.size());
             widths.forEach((id, width) -> assertEquals(1000 + EDITS, width, id));
-            assertTrue(served.get(address).headers().firstValue("ETag").isPresent());
-            assertEquals("\"" + (EDITORS * EDITS + 1) + "\"", Served.etag(served.get(address)));
+            int revision = Integer.parseInt(Served.etag(served.get(address)).replace("\"", ""));
+            assertTrue(revision > EDITS && revision <= EDITORS * EDITS + 1, () -> "revision " + revision);
         } finally {
             threads.shutdownNow();
         }
