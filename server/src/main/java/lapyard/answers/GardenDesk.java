@@ -42,7 +42,7 @@ public final class GardenDesk implements Desk {
     /** Of the heap: remembered searches may take so much of it. */
     private static final int SEARCHES_SHARE = 24;
 
-    /** What a timber of a wall takes while a job sheet is prepared and printed, as measured with 1000 beds of 6 courses. */
+    /** What a timber of a wall may take while a job sheet is prepared, written and printed: 1000 beds of 6 courses in 256 MB. */
     private static final long TIMBER_BYTES = 9_000;
 
     private final long mostTimbers;

@@ -6,9 +6,9 @@ public enum WorkKind {
     CHECK("checks", 20, 20),
     /** A job sheet or a part of it. */
     SHEET("job sheets", 50, 60),
-    PRINT("prints", 60, 120),
+    PRINT("prints", 60, 300),
     /** A solve that is waited for, and the job sheet of a garden that is large or asks to be searched for long. */
-    SEARCH("searches", 60, 150),
+    SEARCH("searches", 60, 300),
     /** A solve that nobody waits for: only while nothing else waits, beside all other work. */
     UNWATCHED("searches that nobody waits for", Integer.MAX_VALUE, Integer.MAX_VALUE);
 
