@@ -6,11 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lapyard.construction.Beds;
 import lapyard.geometry.Outline;
 import lapyard.plan.Base;
+import lapyard.plan.Fact;
 import lapyard.plan.Fill;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Finish;
 import lapyard.plan.Lap;
 import lapyard.plan.Liner;
@@ -94,5 +99,95 @@ class BedFillTest {
                         .filter(quantity -> quantity.key().toString().equals("soil.topsoil"))
                         .count());
         assertFalse(Beds.has(fill.quantities(), "mulch"));
+    }
+
+    /**
+     * Inside 2200 x 1000; 400 - 45 - 20 - 0 = 335 deep: 0.737 settled, / 0.8 = 0.92125 loose. There is room for 355: 0.781, so 0.14025 has
+     * to wait, 3 barrows of 60 l.
+     */
+    @Test
+    void whatWouldStandOverTheRimIsKeptForToppingUp() {
+        BedFill fill = filled(2, Base.USUAL, new Fill(20, 0, 0.2, Fill.USUAL.layers()));
+        assertEquals(0.92125, value(fill.quantities(), "soil.loose"), 1e-9);
+        assertEquals(0.14025, value(fill.quantities(), "soil.top-up"), 1e-9);
+        assertEquals(3, value(fill.quantities(), "barrows.top-up"));
+        assertEquals(16, value(fill.quantities(), "barrows"));
+    }
+
+    /** With 40 of mulch the room is 315 and the soil 295: 0.649, / 0.8 = 0.81125, less 0.693. */
+    @Test
+    void mulchTakesItsRoomOnTheDayOfFilling() {
+        BedFill fill = filled(2, Base.USUAL, new Fill(20, 40, 0.2, Fill.USUAL.layers()));
+        assertEquals(0.81125 - 0.693, value(fill.quantities(), "soil.top-up"), 1e-9);
+    }
+
+    /** Depth 400 of a room of 500 at 20 %: 500 loose, which just fits. Settling nothing, nothing waits. */
+    @Test
+    void nothingIsKeptBackWhereTheLooseSoilFits() {
+        BedFill just = filled(3, Base.OPEN, new Fill(120, 0, 0.2, Fill.USUAL.layers()));
+        assertFalse(Beds.has(just.quantities(), "soil.top-up"));
+        assertFalse(Beds.has(just.quantities(), "barrows.top-up"));
+        BedFill over = filled(3, Base.OPEN, new Fill(119, 0, 0.2, Fill.USUAL.layers()));
+        assertEquals(2.2 * (0.481 / 0.8 - 0.6), value(over.quantities(), "soil.top-up"), 1e-9);
+    }
+
+    /** 600 - 300 = 300 of soil is usual; 1 mm less is 1 too little. */
+    @Test
+    void threeHundredOfSoilIsEnough() {
+        assertEquals(List.of(), filled(3, Base.OPEN, new Fill(300, 0, 0.15, Fill.USUAL.layers())).findings());
+        Finding shallow = filled(3, Base.OPEN, new Fill(301, 0, 0.15, Fill.USUAL.layers())).findings().get(0);
+        assertEquals(FindingKind.SOIL_SHALLOW, shallow.kind());
+        assertEquals(Optional.of(Fact.mm(1)), shallow.by());
+    }
+
+    /** 200 - 200 = 0: no soil at all, 0 short; 199 leaves 1. */
+    @Test
+    void aBedFilledToNothingHoldsNoSoil() {
+        BedFill none = filled(1, Base.OPEN, new Fill(200, 0, 0.15, Fill.USUAL.layers()));
+        assertEquals(FindingKind.SOIL_NONE, none.findings().get(0).kind());
+        assertEquals(List.of(), none.quantities());
+        BedFill little = filled(1, Base.OPEN, new Fill(199, 0, 0.15, Fill.USUAL.layers()));
+        assertEquals(FindingKind.SOIL_SHALLOW, little.findings().get(0).kind());
+        assertEquals(1, value(little.quantities(), "soil.depth"));
+    }
+
+    /** Ways out by what is lacking, courses of 200, a slatted base of 45: each way alone gives 300 of soil, and no less than it would. */
+    @Test
+    void aWayToMoreSoilIsOnlyOneThatIsEnough() {
+        // 400 - 45 - 55 - 0 = 300 less 45 lacking: the base just does it, there is no mulch to take
+        assertEquals(List.of("ADD_COURSES 1", "OPEN_BASE"), ways(2, Base.USUAL, 100, 0));
+        assertEquals(List.of("ADD_COURSES 1"), ways(2, Base.USUAL, 101, 0));
+        // 400 - 45 - 25 - 75 = 255, 45 lacking: 45 of the mulch too
+        assertEquals(List.of("ADD_COURSES 1", "OPEN_BASE", "LESS_MULCH_BY 45"), ways(2, Base.USUAL, 25, 75));
+        // 400 - 60 - 50 = 290 and 400 - 51 - 50 = 299
+        assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 10"), ways(2, Base.OPEN, 60, 50));
+        assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 1"), ways(2, Base.OPEN, 51, 50));
+        // 200 - 100 - 0 = 100, 200 lacking: one course is just enough; 1 more takes two
+        assertEquals(List.of("ADD_COURSES 1"), ways(1, Base.OPEN, 100, 0));
+        assertEquals(List.of("ADD_COURSES 2"), ways(1, Base.OPEN, 101, 0));
+        // 50 of mulch where 50 is lacking, and where 51 is
+        assertEquals(List.of("ADD_COURSES 1", "LESS_MULCH_BY 50"), ways(2, Base.OPEN, 100, 50));
+        assertEquals(List.of("ADD_COURSES 1"), ways(2, Base.OPEN, 101, 50));
+    }
+
+    private static List<String> ways(int courses, Base base, double freeboardMm, double mulchMm) {
+        return filled(courses, base, new Fill(freeboardMm, mulchMm, 0.15, Fill.USUAL.layers())).findings().get(0).ways().stream()
+                .map(way -> way.kind() + way.values().stream().map(value -> " " + number(value)).collect(Collectors.joining()))
+                .toList();
+    }
+
+    private static String number(Fact value) {
+        return value.equals(Fact.count(1, "courses")) ? "1" : value.equals(Fact.count(2, "courses")) ? "2"
+                : IntStream.range(0, 1000).filter(mm -> value.equals(Fact.mm(mm))).mapToObj(String::valueOf).findFirst().orElse(value.toString());
+    }
+
+    /** 100 over the gap is allowed: 20 and 120 pass, 121 is 1 over. */
+    @Test
+    void mulchMayStandAHundredOverTheGap() {
+        assertEquals(List.of(), filled(3, Base.USUAL, new Fill(20, 120, 0.15, Fill.USUAL.layers())).findings());
+        Finding over = filled(3, Base.USUAL, new Fill(20, 121, 0.15, Fill.USUAL.layers())).findings().get(0);
+        assertEquals(FindingKind.MULCH_OVER_RIM, over.kind());
+        assertEquals(Optional.of(Fact.mm(1)), over.by());
+        assertEquals(List.of("Lay 1 mm less mulch"), Told.ways(over));
     }
 }
