@@ -7,12 +7,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.DateTimeException;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -114,21 +112,10 @@ public final class Rescue {
     }
 
     private static Optional<Kept> one(Connection connection, String id, long number) {
-        try (PreparedStatement select = connection.prepareStatement(
-                "select kind, name, saved, document from revision where garden = ? and number = ?")) {
-            select.setString(1, id);
-            select.setLong(2, number);
-            try (ResultSet row = select.executeQuery()) {
-                if (!row.next()) return Optional.empty();
-                return Optional.of(new Kept(
-                        number,
-                        Revision.Kind.valueOf(row.getString(1)),
-                        row.getString(2),
-                        Instant.parse(row.getString(3)),
-                        Optional.empty(),
-                        row.getString(4),
-                        false));
-            }
+        try {
+            return new Sql(connection, "select kind, name, saved, document from revision where garden = :garden and number = :number")
+                    .with("garden", id).with("number", number)
+                    .first(row -> new Kept(number, row.kind(), row.text("name"), row.time("saved"), Optional.empty(), row.text("document"), false));
         } catch (SQLException | IllegalArgumentException | DateTimeException | NullPointerException damaged) {
             return Optional.empty();
         }

@@ -1,14 +1,10 @@
 package lapyard.store;
 
 import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Types;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,7 +15,7 @@ import lapyard.store.Change.Stale;
 /** The rows of gardens and their revisions, in SQL that both databases take. */
 final class Rows {
     private static final String CURRENT = "select g.id, g.name, g.revision, g.changed, g.deleted, r.document"
-            + " from garden g join revision r on r.garden = g.id and r.number = g.revision where g.id = ?";
+            + " from garden g join revision r on r.garden = g.id and r.number = g.revision where g.id = :id";
 
     private final Database database;
     private final Clock clock;
@@ -32,14 +28,9 @@ final class Rows {
     Stored insert(Connection connection, NewGarden garden) throws SQLException {
         String name = shortened(garden.name(), GardenStore.NAME_CHARACTERS);
         Instant now = now();
-        try (PreparedStatement insert = connection.prepareStatement(
-                "insert into garden (id, name, sort_key, revision, changed, deleted) values (?, ?, ?, 1, ?, 0)")) {
-            insert.setString(1, garden.id());
-            insert.setString(2, name);
-            insert.setString(3, sortKey(name));
-            insert.setString(4, now.toString());
-            insert.executeUpdate();
-        }
+        new Sql(connection, "insert into garden (id, name, sort_key, revision, changed, deleted) values (:id, :name, :sortKey, 1, :changed, 0)")
+                .with("id", garden.id()).with("name", name).with("sortKey", sortKey(name)).with("changed", now)
+                .update();
         Stored stored = new Stored(garden.id(), name, 1, now, false, garden.document());
         insertRevision(connection, stored, Revision.Kind.CREATED, OptionalLong.empty(), Optional.empty());
         database.announce(connection, stored.id(), 1);
@@ -59,18 +50,12 @@ final class Rows {
         Instant saved = latest(now(), current.saved());
         Stored next = new Stored(current.id(), name, current.revision() + 1, saved, deleted, document);
         // the revision in the condition keeps this right where several servers share one database
-        try (PreparedStatement update = connection.prepareStatement("update garden set name = ?, sort_key = ?,"
-                + " revision = ?, changed = ?, deleted = ? where id = ? and revision = ?")) {
-            update.setString(1, name);
-            update.setString(2, sortKey(name));
-            update.setLong(3, next.revision());
-            update.setString(4, next.saved().toString());
-            update.setInt(5, deleted ? 1 : 0);
-            update.setString(6, next.id());
-            update.setLong(7, current.revision());
-            if (update.executeUpdate() == 0)
-                return new Stale(current(connection, current.id()).orElseThrow());
-        }
+        int changed = new Sql(connection, "update garden set name = :name, sort_key = :sortKey, revision = :next, changed = :changed,"
+                        + " deleted = :deleted where id = :id and revision = :current")
+                .with("name", name).with("sortKey", sortKey(name)).with("next", next.revision()).with("changed", next.saved())
+                .with("deleted", deleted).with("id", next.id()).with("current", current.revision())
+                .update();
+        if (changed == 0) return new Stale(current(connection, current.id()).orElseThrow());
         insertRevision(connection, next, kind, restored, Optional.empty());
         database.announce(connection, next.id(), next.revision());
         return new Made(next);
@@ -83,59 +68,27 @@ final class Rows {
             OptionalLong restored,
             Optional<String> stamp)
             throws SQLException {
-        try (PreparedStatement insert = connection.prepareStatement("insert into revision"
-                + " (garden, number, kind, restored, name, saved, document, stamp) values (?, ?, ?, ?, ?, ?, ?, ?)")) {
-            insert.setString(1, stored.id());
-            insert.setLong(2, stored.revision());
-            insert.setString(3, kind.name());
-            if (restored.isPresent()) insert.setLong(4, restored.getAsLong());
-            else insert.setNull(4, Types.BIGINT);
-            insert.setString(5, stored.name());
-            insert.setString(6, stored.saved().toString());
-            insert.setString(7, stored.document());
-            insert.setString(8, stamp.orElse(null));
-            insert.executeUpdate();
-        }
+        new Sql(connection, "insert into revision (garden, number, kind, restored, name, saved, document, stamp)"
+                        + " values (:garden, :number, :kind, :restored, :name, :saved, :document, :stamp)")
+                .with("garden", stored.id()).with("number", stored.revision()).with("kind", kind.name()).with("restored", restored)
+                .with("name", stored.name()).with("saved", stored.saved()).with("document", stored.document()).with("stamp", stamp)
+                .update();
     }
 
     Optional<Stored> current(Connection connection, String id) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(CURRENT)) {
-            select.setString(1, id);
-            try (ResultSet row = select.executeQuery()) {
-                if (!row.next()) return Optional.empty();
-                return Optional.of(new Stored(
-                        row.getString(1),
-                        row.getString(2),
-                        row.getLong(3),
-                        Instant.parse(row.getString(4)),
-                        row.getInt(5) != 0,
-                        row.getString(6)));
-            }
-        }
+        return new Sql(connection, CURRENT).with("id", id).first(row -> new Stored(
+                row.text("id"), row.text("name"), row.number("revision"), row.time("changed"), row.flag("deleted"), row.text("document")));
     }
 
     Optional<Stored> revision(Connection connection, String id, long number) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(
-                "select name, saved, kind, document from revision where garden = ? and number = ?")) {
-            select.setString(1, id);
-            select.setLong(2, number);
-            try (ResultSet row = select.executeQuery()) {
-                if (!row.next()) return Optional.empty();
-                boolean deleted = Revision.Kind.valueOf(row.getString(3)) == Revision.Kind.DELETED;
-                return Optional.of(new Stored(
-                        id, row.getString(1), number, Instant.parse(row.getString(2)), deleted, row.getString(4)));
-            }
-        }
+        return new Sql(connection, "select name, saved, kind, document from revision where garden = :garden and number = :number")
+                .with("garden", id).with("number", number)
+                .first(row -> new Stored(id, row.text("name"), number, row.time("saved"), row.kind() == Revision.Kind.DELETED, row.text("document")));
     }
 
     long count(Connection connection, boolean deleted) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement("select count(*) from garden where deleted = ?")) {
-            select.setInt(1, deleted ? 1 : 0);
-            try (ResultSet row = select.executeQuery()) {
-                row.next();
-                return row.getLong(1);
-            }
-        }
+        return new Sql(connection, "select count(*) as gardens from garden where deleted = :deleted").with("deleted", deleted)
+                .first(row -> row.number("gardens")).orElseThrow();
     }
 
     /** A clock that was put back does not bring the history out of order. */
@@ -163,22 +116,11 @@ final class Rows {
 
     GardenList list(Connection connection, int limit, Optional<String> after, boolean deleted) throws SQLException {
         long total = count(connection, deleted);
-        List<GardenList.Row> rows = new ArrayList<>();
-        String from =
-                after.isPresent() ? " and (sort_key, id) > (select sort_key, id from garden where id = ?)" : "";
-        try (PreparedStatement select = connection.prepareStatement("select id, name, revision, changed from garden"
-                + " where deleted = ?" + from + " order by sort_key, id limit ?")) {
-            int column = 1;
-            select.setInt(column++, deleted ? 1 : 0);
-            if (after.isPresent()) select.setString(column++, after.get());
-            select.setInt(column, limit + 1);
-            try (ResultSet row = select.executeQuery()) {
-                while (row.next()) {
-                    rows.add(new GardenList.Row(
-                            row.getString(1), row.getString(2), row.getLong(3), Instant.parse(row.getString(4))));
-                }
-            }
-        }
+        String from = after.isPresent() ? " and (sort_key, id) > (select sort_key, id from garden where id = :after)" : "";
+        List<GardenList.Row> rows = new Sql(connection, "select id, name, revision, changed from garden where deleted = :deleted" + from
+                        + " order by sort_key, id limit :limit")
+                .with("deleted", deleted).with("after", after).with("limit", limit + 1)
+                .all(row -> new GardenList.Row(row.text("id"), row.text("name"), row.number("revision"), row.time("changed")));
         boolean more = rows.size() > limit;
         List<GardenList.Row> page = more ? rows.subList(0, limit) : rows;
         return new GardenList(
@@ -186,29 +128,11 @@ final class Rows {
     }
 
     List<Revision> history(Connection connection, String id, int limit, long before) throws SQLException {
-        List<Revision> revisions = new ArrayList<>();
-        try (PreparedStatement select = connection.prepareStatement("select number, kind, restored, name, saved, stamp, printed, refused"
-                + " from revision where garden = ? and number < ? order by number desc limit ?")) {
-            select.setString(1, id);
-            select.setLong(2, before);
-            select.setInt(3, limit);
-            try (ResultSet row = select.executeQuery()) {
-                while (row.next()) {
-                    long number = row.getLong(3);
-                    OptionalLong restored = row.wasNull() ? OptionalLong.empty() : OptionalLong.of(number);
-                    revisions.add(new Revision(
-                            row.getLong(1),
-                            Revision.Kind.valueOf(row.getString(2)),
-                            restored,
-                            row.getString(4),
-                            Instant.parse(row.getString(5)),
-                            Optional.ofNullable(row.getString(6)),
-                            row.getInt(7) != 0,
-                            row.getInt(8) != 0));
-                }
-            }
-        }
-        return revisions;
+        return new Sql(connection, "select number, kind, restored, name, saved, stamp, printed, refused from revision"
+                        + " where garden = :garden and number < :before order by number desc limit :limit")
+                .with("garden", id).with("before", before).with("limit", limit)
+                .all(row -> new Revision(row.number("number"), row.kind(), row.numberIfAny("restored"), row.text("name"), row.time("saved"),
+                        row.textIfAny("stamp"), row.flag("printed"), row.flag("refused")));
     }
 
     /** A garden from a file, under a new id: its history as it was, the text it was kept from last. */
@@ -216,10 +140,7 @@ final class Rows {
         Kept first = history.get(0);
         insert(connection, new NewGarden(id, first.name(), first.document()));
         Kept last = history.get(history.size() - 1);
-        try (PreparedStatement drop = connection.prepareStatement("delete from revision where garden = ?")) {
-            drop.setString(1, id);
-            drop.executeUpdate();
-        }
+        new Sql(connection, "delete from revision where garden = :garden").with("garden", id).update();
         Instant saved = Instant.MIN;
         for (Kept kept : history) {
             saved = latest(kept.saved(), saved);
@@ -227,69 +148,36 @@ final class Rows {
             insertRevision(connection, stored, kept.kind(), OptionalLong.empty(), kept.stamp());
             if (kept.refused()) mark(connection, id, kept.number(), "refused", 1);
         }
-        try (PreparedStatement update = connection.prepareStatement(
-                "update garden set name = ?, sort_key = ?, revision = ?, changed = ? where id = ?")) {
-            String name = shortened(last.name(), GardenStore.NAME_CHARACTERS);
-            update.setString(1, name);
-            update.setString(2, sortKey(name));
-            update.setLong(3, last.number());
-            update.setString(4, saved.toString());
-            update.setString(5, id);
-            update.executeUpdate();
-        }
+        String name = shortened(last.name(), GardenStore.NAME_CHARACTERS);
+        new Sql(connection, "update garden set name = :name, sort_key = :sortKey, revision = :revision, changed = :changed where id = :id")
+                .with("name", name).with("sortKey", sortKey(name)).with("revision", last.number()).with("changed", saved).with("id", id)
+                .update();
         return current(connection, id).orElseThrow();
     }
 
     /** False where there is no such revision. */
     boolean mark(Connection connection, String id, long number, String column, Object value) throws SQLException {
-        try (PreparedStatement update = connection.prepareStatement(
-                "update revision set " + column + " = ? where garden = ? and number = ?")) {
-            update.setObject(1, value);
-            update.setString(2, id);
-            update.setLong(3, number);
-            return update.executeUpdate() > 0;
-        }
+        return new Sql(connection, "update revision set " + column + " = :value where garden = :garden and number = :number")
+                        .with("value", value).with("garden", id).with("number", number)
+                        .update() > 0;
     }
 
     void drop(Connection connection, String id, List<Long> numbers) throws SQLException {
-        try (PreparedStatement delete =
-                connection.prepareStatement("delete from revision where garden = ? and number = ?"
-                        + " and stamp is null and printed = 0")) {
-            for (long number : numbers) {
-                delete.setString(1, id);
-                delete.setLong(2, number);
-                delete.executeUpdate();
-            }
+        for (long number : numbers) {
+            new Sql(connection, "delete from revision where garden = :garden and number = :number and stamp is null and printed = 0")
+                    .with("garden", id).with("number", number)
+                    .update();
         }
     }
 
     List<String> everyId(Connection connection) throws SQLException {
-        List<String> ids = new ArrayList<>();
-        try (PreparedStatement select = connection.prepareStatement("select id from garden order by id");
-                ResultSet row = select.executeQuery()) {
-            while (row.next()) ids.add(row.getString(1));
-        }
-        return ids;
+        return new Sql(connection, "select id from garden order by id").all(row -> row.text("id"));
     }
 
     List<Kept> everything(Connection connection, String id) throws SQLException {
-        List<Kept> all = new ArrayList<>();
-        try (PreparedStatement select = connection.prepareStatement("select number, kind, name, saved, stamp, document, refused"
-                + " from revision where garden = ? order by number")) {
-            select.setString(1, id);
-            try (ResultSet row = select.executeQuery()) {
-                while (row.next()) {
-                    all.add(new Kept(
-                            row.getLong(1),
-                            Revision.Kind.valueOf(row.getString(2)),
-                            row.getString(3),
-                            Instant.parse(row.getString(4)),
-                            Optional.ofNullable(row.getString(5)),
-                            row.getString(6),
-                            row.getInt(7) != 0));
-                }
-            }
-        }
-        return all;
+        return new Sql(connection, "select number, kind, name, saved, stamp, document, refused from revision where garden = :garden order by number")
+                .with("garden", id)
+                .all(row -> new Kept(row.number("number"), row.kind(), row.text("name"), row.time("saved"), row.textIfAny("stamp"), row.text("document"),
+                        row.flag("refused")));
     }
 }
