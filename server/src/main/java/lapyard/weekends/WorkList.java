@@ -115,8 +115,9 @@ public final class WorkList {
         if (lifted > 0) cautions.add("boards up to " + kg(heaviest) + ": " + said(heaviest));
         works.add(new Work("saw." + day.weekend(), "saw", "", Step.SAW, day.weekend(), "cut for stage " + day.weekend(),
                 shared(lifted, heaviest, minutes - lifted), false, List.of(), List.of(),
-                List.of(day.boards() + " boards, " + day.cuts() + (day.slanted() == 0 ? " cuts at " : " square and " + day.slanted() + " slanted cuts at ")
-                        + day.settings() + " settings"), cautions));
+                List.of(counted(day.boards(), "board") + ", "
+                        + (day.slanted() == 0 ? counted(day.cuts(), "cut") : day.cuts() + " square and " + counted(day.slanted(), "slanted cut"))
+                        + " at " + counted(day.settings(), "setting")), cautions));
     }
 
     private void path(PathLoad load) {
@@ -144,7 +145,7 @@ public final class WorkList {
         double stone = load.amount(QuantityKind.SUB_BASE);
         if (dig > 0) {
             last = add(load, Step.DIG, "dig", dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
-                    List.of(round(dig, 2) + " m3 out, " + (long) spoil + " barrows"),
+                    List.of(round(dig, 2) + " m3 out, " + counted((long) spoil, "barrow")),
                     List.of("look for pipes and cables before digging"));
         }
         if (concrete > 0) {
@@ -164,11 +165,11 @@ public final class WorkList {
             ready.add(0, new After("saw." + bed.stage(), 0, "pieces are cut"));
         }
         Work marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : "mark pieces", List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
-                sawn.contains(bed.stage()) ? List.of(ready.get(0)) : List.of(), List.of(pieces.size() + " pieces"), List.of(), marks(pieces));
+                sawn.contains(bed.stage()) ? List.of(ready.get(0)) : List.of(), List.of(counted(pieces.size(), "piece")), List.of(), marks(pieces));
         List<After> first = new ArrayList<>(List.of(ready.get(ready.size() - 1), new After(marked.id(), 0, "pieces are marked")));
         if (!load.work().frame().notches().isEmpty()) {
             Work notches = add(load, Step.NOTCHES, "cut drain notches", List.of(Share.alone(load.work().frame().notches().size() * crew.minutes(Rate.NOTCH))),
-                    List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().frame().notches().size() + " notches"),
+                    List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().frame().notches().size() + (load.work().frame().notches().size() == 1 ? " notch" : " notches")),
                     List.of("cannot be cut once course 1 is fixed"), notched(load));
             first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
         }
@@ -231,17 +232,17 @@ public final class WorkList {
             shares.addAll(shared(lifted.size() * crew.minutes(rate), heaviestKg(load, lifted), (course.size() - lifted.size()) * crew.minutes(rate)));
         }
         List<String> cautions = new ArrayList<>();
-        List<String> loads = new ArrayList<>(List.of(pieces.size() + " timbers, the heaviest " + kg(heaviest)));
+        List<String> loads = new ArrayList<>(List.of(counted(pieces.size(), "timber") + ", the heaviest " + kg(heaviest)));
         if (!heavy.isEmpty()) {
-            loads.add(heavy.size() + " lifts over " + kg(lifting.limitKg()) + ": " + String.join(", ", marks(heavy)));
+            loads.add(counted(heavy.size(), "lift") + " over " + kg(lifting.limitKg()) + ": " + String.join(", ", marks(heavy)));
             cautions.add(said(heaviest) + " to a lift of " + kg(heaviest) + ": bend the knees, agree the word first");
         }
         cautions.add("saw, drill and driver: eyes and hands");
         List<String> fixed = new ArrayList<>();
-        double fixing = fixing(load, QuantityKind.BRACKETS, share, Rate.BRACKET, "brackets", fixed)
-                + (top ? fixing(load, QuantityKind.COURSE_TIES, 1, Rate.COURSE_TIE, "course ties", fixed)
-                        + fixing(load, QuantityKind.CROSS_TIES, 1, Rate.CROSS_TIE, "cross ties", fixed)
-                        + fixing(load, QuantityKind.POSTS, 1, Rate.POST, "posts", fixed) : 0);
+        double fixing = fixing(load, QuantityKind.BRACKETS, share, Rate.BRACKET, "bracket", fixed)
+                + (top ? fixing(load, QuantityKind.COURSE_TIES, 1, Rate.COURSE_TIE, "course tie", fixed)
+                        + fixing(load, QuantityKind.CROSS_TIES, 1, Rate.CROSS_TIE, "cross tie", fixed)
+                        + fixing(load, QuantityKind.POSTS, 1, Rate.POST, "post", fixed) : 0);
         if (fixing > 0) {
             shares.add(Share.alone(fixing));
             loads.add(String.join(", ", fixed));
@@ -251,7 +252,7 @@ public final class WorkList {
 
     private double fixing(BedLoad load, QuantityKind kind, double share, Rate rate, String label, List<String> loads) {
         double count = load.amount(kind) * share;
-        if (count > 0) loads.add(Math.round(count) + " " + label);
+        if (count > 0) loads.add(counted(Math.round(count), label));
         return count * crew.minutes(rate);
     }
 
@@ -304,11 +305,15 @@ public final class WorkList {
             }
         }
         Work fill = add(load, Step.FILL, "fill by barrow, tread lightly, water", barrows * crew.minutes(Rate.BARROW), after,
-                List.of((long) barrows + " barrows, " + round(load.amount(QuantityKind.SOIL_MASS) / 1000, 1) + " t"),
+                List.of(counted((long) barrows, "barrow") + ", " + round(load.amount(QuantityKind.SOIL_MASS) / 1000, 1) + " t"),
                 List.of("a barrow of soil is about 75 kg: plank over edges, no hurry"));
         Work plant = add(load, Step.PLANT, "plant and mulch", load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
         works.add(new Work(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, "top up",
                 List.of(Share.alone(crew.minutes(Rate.TOP_UP) + later * crew.minutes(Rate.BARROW))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
+    }
+
+    private static String counted(long count, String one) {
+        return count + " " + one + (count == 1 ? "" : "s");
     }
 
     private List<String> notched(BedLoad load) {
