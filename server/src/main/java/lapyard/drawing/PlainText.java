@@ -9,6 +9,7 @@ final class PlainText {
      * (section 2.2, Char) are left out, halves of surrogate pairs become U+FFFD.
      */
     static String of(String any) {
+        if (isPlain(any)) return any;
         StringBuilder out = new StringBuilder(any.length());
         boolean space = false;
         for (int i = 0; i < any.length(); ) {
@@ -28,6 +29,17 @@ final class PlainText {
             out.appendCodePoint(c >= 0xD800 && c <= 0xDFFF ? 0xFFFD : c);
         }
         return out.toString();
+    }
+
+    /** Whether the text is printable signs of Latin-1 with single spaces between them, of which nothing needs to be changed. */
+    private static boolean isPlain(String any) {
+        boolean blank = true;
+        for (int i = 0; i < any.length(); i++) {
+            char c = any.charAt(i);
+            if (c == ' ' ? blank : c < 0x21 || c > 0x7E && c < 0xA1 || c > 0xFF) return false;
+            blank = c == ' ';
+        }
+        return any.isEmpty() || !blank;
     }
 
     private static boolean turnsDirection(int c) {

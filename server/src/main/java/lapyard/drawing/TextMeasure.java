@@ -42,24 +42,32 @@ public final class TextMeasure {
 
     /** Width in millimetres of one line in this size; kerning, which only narrows, is left out. */
     public static double widthMm(String text, double sizeMm, boolean bold) {
+        return ems(0, text, bold) * sizeMm;
+    }
+
+    /** The width of a line in ems, from that of what stands before this text on it. */
+    private static double ems(double before, String text, boolean bold) {
         Widths widths = bold ? Widths.BOLD : Widths.NORMAL;
-        double ems = 0;
+        double ems = before;
         for (int i = 0; i < text.length(); ) {
             int c = text.codePointAt(i);
             ems += widths.em(c);
             i += Character.charCount(c);
         }
-        return ems * sizeMm;
+        return ems;
     }
 
     /** The text with U+FFFD for each run of signs that the font does not have: paper cannot fetch another font. */
     static String drawable(String text) {
-        StringBuilder out = new StringBuilder();
+        int plain = 0;
+        while (plain < text.length() && has(text.charAt(plain))) plain++;
+        if (plain == text.length()) return text;
+        StringBuilder out = new StringBuilder(text.length()).append(text, 0, plain);
         boolean lacked = false;
-        for (int i = 0; i < text.length(); ) {
+        for (int i = plain; i < text.length(); ) {
             int c = text.codePointAt(i);
             i += Character.charCount(c);
-            boolean has = Widths.NORMAL.has(c) && Widths.BOLD.has(c);
+            boolean has = has(c);
             if (has) {
                 out.appendCodePoint(c);
             } else if (!lacked) {
@@ -68,6 +76,10 @@ public final class TextMeasure {
             lacked = !has;
         }
         return out.toString();
+    }
+
+    private static boolean has(int c) {
+        return Widths.NORMAL.has(c) && Widths.BOLD.has(c);
     }
 
     /** The text, or as much of it as fits with an ellipsis; the ellipsis alone where nothing else fits. */
@@ -95,13 +107,20 @@ public final class TextMeasure {
     public static List<String> wrap(String text, double sizeMm, boolean bold, double mostMm) {
         List<String> lines = new ArrayList<>();
         String line = "";
+        double ems = 0;
         for (String word : PlainText.of(text).split(" ")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && widthMm(longer, sizeMm, bold) > mostMm) {
+            ems = line.isEmpty() ? ems(0, word, bold) : ems(ems(ems, " ", bold), word, bold);
+            if (!line.isEmpty() && ems * sizeMm > mostMm) {
                 lines.add(line);
                 longer = word;
+                ems = ems(0, word, bold);
             }
-            line = cut(longer, sizeMm, bold, mostMm);
+            line = longer;
+            if (ems * sizeMm > mostMm) {
+                line = cut(word, sizeMm, bold, mostMm);
+                ems = ems(0, line, bold);
+            }
         }
         lines.add(line);
         return lines;

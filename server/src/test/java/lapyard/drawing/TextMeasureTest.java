@@ -7,7 +7,9 @@ import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -44,5 +46,34 @@ class TextMeasureTest {
         assertTrue(lines.size() > 2);
         assertEquals(words, String.join(" ", lines));
         lines.forEach(line -> assertTrue(TextMeasure.widthMm(line, 3, false) <= 40, line));
+    }
+
+    /** Greedy by definition: a line takes the next word while the whole of it, measured anew, still fits. */
+    @Test
+    void wrapsAsOneWhoMeasuresEachLineAnew() {
+        Random random = new Random(311);
+        for (int round = 0; round < 300; round++) {
+            List<String> words = new ArrayList<>();
+            for (int i = random.nextInt(30); i >= 0; i--) words.add("Wi\u00e9 m.".repeat(4).replace(" ", "").substring(0, 1 + random.nextInt(random.nextInt(9) == 0 ? 20 : 7)));
+            double most = 8 + random.nextInt(60);
+            List<String> lines = new ArrayList<>();
+            String line = "";
+            for (String word : words) {
+                boolean fits = line.isEmpty() || TextMeasure.widthMm(line + " " + word, 3, false) <= most;
+                if (!fits) lines.add(line);
+                line = TextMeasure.cut(fits && !line.isEmpty() ? line + " " + word : word, 3, false, most);
+            }
+            lines.add(line);
+            assertEquals(lines, TextMeasure.wrap(String.join(" ", words), 3, false, most), "round " + round);
+        }
+    }
+
+    @Test
+    void plainWordsStandAsTheyAreAndTheRestIsMadePlain() {
+        for (String plain : List.of("", "Bed M", "3000 \u00d7 2400", "a b c")) assertEquals(plain, PlainText.of(plain));
+        for (String[] pair : new String[][] {
+            {" a", "a"}, {"a ", "a"}, {"a  b", "a b"}, {"a\u00a0b", "a b"}, {"a\u0085b", "ab"}, {"a\tb", "a b"}, {"a\u0007b", "ab"}, {" ", ""},
+            {"a\u202eb", "ab"}, {"a\ud800b", "a\ufffdb"}})
+            assertEquals(pair[1], PlainText.of(pair[0]), pair[0]);
     }
 }
