@@ -1,0 +1,92 @@
+package lapyard.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The scripts of the build: with which flags Java is started, and which commit a folder is of. */
+@ResourceLock("standard streams")
+class LauncherTest {
+    private static final Path SCRIPTS = Path.of("src/main/launcher");
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void needsAShell() {
+        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "there is no shell here");
+    }
+
+    private record Ended(int code, String out) {}
+
+    private static Ended run(Path in, String... command) throws IOException, InterruptedException {
+        ProcessBuilder builder = new ProcessBuilder(command).directory(in.toFile()).redirectErrorStream(true);
+        builder.environment().put("JAVA_HOME", in.resolve("java").toString());
+        builder.environment().keySet().removeIf(name -> name.startsWith("GIT_") || name.startsWith("LAPYARD_"));
+        Process process = builder.start();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        return new Ended(process.waitFor(), out.strip());
+    }
+
+    @ParameterizedTest(name = "{0}: second compiler {1}, bounded heap {2}")
+    @CsvSource({"snags, false, false", "take-off, false, false", "--version, false, false", "serve, true, true", "solve, true, false", "sizes, true, false"})
+    void whatIsOverInSecondsStartsWithOneCompiler(String command, boolean second, boolean bounded) throws Exception {
+        Path java = Files.createDirectories(folder.resolve("java/bin")).resolve("java");
+        Files.writeString(java, "#!/bin/sh\nfor each; do echo \"$each\"; done\n");
+        Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+        Files.createDirectories(folder.resolve("a b/bin"));
+        Path lib = Files.createDirectories(folder.resolve("a b/lib")).toRealPath();
+        Files.createFile(lib.resolve("lapyard.jsa"));
+        Files.copy(SCRIPTS.resolve("lapyard"), folder.resolve("a b/bin/lapyard"));
+
+        List<String> given = run(folder, "sh", "a b/bin/lapyard", command, "a garden.json").out().lines().toList();
+
+        assertEquals(!second, given.contains("-XX:TieredStopAtLevel=1"), given::toString);
+        assertEquals(bounded, given.contains("-Xmx256m"), given::toString);
+        assertTrue(given.contains("-XX:SharedArchiveFile=" + lib.resolve("lapyard.jsa")), given::toString);
+        assertEquals(List.of("-jar", lib.resolve("lapyard.jar").toString(), command, "a garden.json"), given.subList(given.size() - 4, given.size()));
+    }
+
+    @Test
+    void theRoundForTheArchiveDoesItsWork() throws IOException {
+        assertEquals(0, ClassRound.run(folder));
+        assertTrue(Files.exists(folder.resolve("take-off/sheets.pdf")));
+    }
+
+    @Test
+    void aCloneAndAnExportTellTheirCommitAndAPlainFolderNone() throws Exception {
+        Path clone = Files.createDirectories(folder.resolve("clone")).toRealPath();
+        Path script = Path.of("server").resolve(SCRIPTS).resolve("commit");
+        Files.createDirectories(clone.resolve(script).getParent());
+        Files.copy(SCRIPTS.resolve("commit"), clone.resolve(script));
+        Files.copy(Path.of("../.gitattributes"), clone.resolve(".gitattributes"));
+        assertEquals("", run(clone, "sh", script.toString()).out(), "a plain folder");
+
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/git")), "there is no git here");
+        run(clone, "git", "init", "-q");
+        run(clone, "git", "add", ".");
+        Ended made = run(clone, "git", "-c", "user.name=a", "-c", "user.email=a@example.org", "-c", "commit.gpgsign=false", "commit", "-qm", "first");
+        assertEquals(0, made.code(), made.out());
+        String commit = run(clone, "git", "rev-parse", "HEAD").out().substring(0, 12);
+        assertEquals(commit, run(clone, "sh", script.toString()).out(), "a clone");
+
+        Path export = Files.createDirectories(clone.resolve("inside"));
+        assertEquals(0, run(clone, "sh", "-c", "git archive HEAD | tar x -C inside").code());
+        assertEquals(commit, run(export, "sh", script.toString()).out(), "an export");
+        Files.copy(SCRIPTS.resolve("commit"), export.resolve(script), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        assertEquals("", run(export, "sh", script.toString()).out(), "a copy inside another clone");
+    }
+}
