@@ -102,6 +102,8 @@ class ServeCommandTest {
                     BodyHandlers.ofString());
             assertEquals(201, answer.statusCode(), answer::body);
             assertEquals("TLSv1.3", answer.sslSession().orElseThrow().getProtocol());
+            // RFC 6797, section 6.1: a year, told over TLS only
+            assertEquals("max-age=31536000", answer.headers().firstValue("Strict-Transport-Security").orElse(""));
         }
         String data = folder.resolve("data").toString();
         assertRefused("cannot be read", run(Map.of(), "--key-store", file.toString(), "--port", "0", "--data", data));

@@ -139,6 +139,7 @@ class GardenReaderTest {
             {"beds":[{"width":2400,"depth":1200,"stage":1,"weekend":2}]} | bed 1, stage        | is the number 1, and its old name weekend is the number 2
             {"currency":"ZZZ"}                                         | currency              | is no ISO 4217 code
             {"currency":"XAU"}                                         | currency              | is no money that goods are paid in
+            {"currency":"XXX"}                                         | currency              | is no money that goods are paid in
             {"beds":[{"width":2400}]}                                  | bed A, depth          | is missing
             {"beds":[{}]}                                              | bed A, outline        | is missing
             {"beds":[{"width":2400,"depth":1200,"walls":[]}]}          | bed A, outline        | more than one way
