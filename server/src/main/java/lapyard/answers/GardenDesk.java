@@ -76,9 +76,9 @@ public final class GardenDesk implements Desk {
     @Override
     public PreparedGarden prepare(GivenDocument document, Function<String, Progress> progress) {
         Reading reading = reading(document);
-        if (!(reading instanceof Reading.Read read)) throw new Refused(reading.findings());
+        if (!(reading instanceof Reading.Read read)) throw new Refused(reading.findings(), document.words());
         JobSheet sheet = Job.prepare(read.garden(), progress, memory);
-        if (!sheet.stops().isEmpty()) throw new Refused(Stream.concat(read.findings().stream(), sheet.stops().stream()).toList());
+        if (!sheet.stops().isEmpty()) throw new Refused(Stream.concat(read.findings().stream(), sheet.stops().stream()).toList(), document.words());
         return new PreparedGarden(sheet);
     }
 
@@ -188,9 +188,10 @@ public final class GardenDesk implements Desk {
     }
 
     private Garden garden(String document, JsonNode tree) {
-        Reading reading = reading(GivenDocument.of(document, tree));
+        GivenDocument given = GivenDocument.of(document, tree);
+        Reading reading = reading(given);
         if (reading instanceof Reading.Read read) return read.garden();
-        throw new Refused(reading.findings());
+        throw new Refused(reading.findings(), given.words());
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import lapyard.json.DocumentText;
 import lapyard.json.UnreadableDocument;
+import lapyard.words.Wording;
 
 /** A garden's text, parsed once however often its parts are looked at. */
 public final class GivenDocument {
@@ -47,6 +48,15 @@ public final class GivenDocument {
     synchronized JsonNode tree() throws UnreadableDocument {
         if (tree.isEmpty()) tree = Optional.of(DocumentText.parse(text));
         return tree.get();
+    }
+
+    /** How findings of this garden are worded: in its own measures, in millimetres where it cannot be read. */
+    public Wording words() {
+        try {
+            return Wording.of(tree().path("units").asText().equals("imperial"));
+        } catch (UnreadableDocument e) {
+            return Wording.METRIC;
+        }
     }
 
     /** SHA-256 of the text, in hexadecimal. */

@@ -13,10 +13,17 @@ public final class Refused extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final transient List<Finding> findings;
+    private final transient Wording words;
 
     public Refused(List<Finding> findings) {
-        super(findings.isEmpty() ? "refused" : findings.get(0).where() + ": " + Wording.METRIC.text(findings.get(0)));
+        this(findings, Wording.METRIC);
+    }
+
+    /** @param words how the garden words its findings */
+    public Refused(List<Finding> findings, Wording words) {
+        super(findings.isEmpty() ? "refused" : findings.get(0).where() + ": " + words.text(findings.get(0)));
         this.findings = List.copyOf(findings);
+        this.words = words;
     }
 
     /** What was asked for makes no sense, for a reason in words of its own. */
@@ -32,5 +39,9 @@ public final class Refused extends RuntimeException {
 
     public List<Finding> findings() {
         return findings;
+    }
+
+    public Wording words() {
+        return words;
     }
 }

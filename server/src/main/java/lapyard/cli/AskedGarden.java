@@ -9,7 +9,6 @@ import lapyard.answers.GardenDesk;
 import lapyard.answers.Refused;
 import lapyard.json.DocumentText;
 import lapyard.json.UnreadableDocument;
-import lapyard.words.Wording;
 import lapyard.working.Progress;
 
 /** A question about a whole garden file, and answers that are gardens themselves. */
@@ -27,7 +26,7 @@ final class AskedGarden {
         try {
             return DocumentText.parse(new GardenDesk().solve(kind, text, seconds, what -> Progress.UNHEARD));
         } catch (Refused refused) {
-            throw new Refusal(file + ": " + Input.line(refused.findings().get(0), Wording.METRIC));
+            throw new Refusal(file + ": " + Input.line(refused.findings().get(0), refused.words()));
         } catch (UnreadableDocument e) {
             throw new Refusal(file + ": " + e.getMessage());
         }

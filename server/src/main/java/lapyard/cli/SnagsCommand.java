@@ -33,6 +33,7 @@ final class SnagsCommand implements Callable<Integer> {
             words = Wording.of(sheet.garden().imperial());
         } catch (Refused refused) {
             findings = refused.findings();
+            words = refused.words();
         }
         if (findings.isEmpty()) spec.commandLine().getOut().println("Nothing was found to be wrong.");
         for (Finding finding : findings) spec.commandLine().getOut().println(Input.line(finding, words));

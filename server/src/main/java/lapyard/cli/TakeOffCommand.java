@@ -80,7 +80,7 @@ final class TakeOffCommand implements Callable<Integer> {
         try {
             sheet = Input.sheet(file);
         } catch (Refused refused) {
-            refused.findings().forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, Wording.METRIC)));
+            refused.findings().forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, refused.words())));
             return Lapyard.REFUSED;
         }
         PrintAsk ask = new PrintAsk(

@@ -58,7 +58,7 @@ final class VariationCommand implements Callable<Integer> {
         try {
             return Input.sheet(file);
         } catch (Refused refused) {
-            throw new Refusal(file + ": " + Input.line(refused.findings().get(0), lapyard.words.Wording.METRIC));
+            throw new Refusal(file + ": " + Input.line(refused.findings().get(0), refused.words()));
         }
     }
 }

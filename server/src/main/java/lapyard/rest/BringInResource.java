@@ -25,7 +25,8 @@ public final class BringInResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response in(LongBody body) {
         List<Kept> history = GardenFile.read(body.text());
-        List<Finding> findings = shelf.checked(GivenDocument.of(history.get(history.size() - 1).document()));
-        return shelf.created(shelf.store().bringIn(Ids.next(), shelf.marked(history)), Shelf.Receipt.of(findings));
+        GivenDocument newest = GivenDocument.of(history.get(history.size() - 1).document());
+        List<Finding> findings = shelf.checked(newest);
+        return shelf.created(shelf.store().bringIn(Ids.next(), shelf.marked(history)), Shelf.Receipt.of(findings, newest));
     }
 }

@@ -41,8 +41,9 @@ public final class CopiesResource {
         ObjectNode document = Documents.object(from.document());
         document.put("name", "Copy of " + Documents.name(from.document()));
         String text = Documents.text(document);
-        List<Finding> findings = shelf.checked(GivenDocument.of(text, document));
-        return shelf.created(shelf.created(new NewGarden(Ids.next(), Documents.name(document), text)), Shelf.Receipt.of(findings));
+        GivenDocument given = GivenDocument.of(text, document);
+        List<Finding> findings = shelf.checked(given);
+        return shelf.created(shelf.created(new NewGarden(Ids.next(), Documents.name(document), text)), Shelf.Receipt.of(findings, given));
     }
 
     @GET

@@ -187,6 +187,6 @@ public final class GardenResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response delete(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch) {
         long expected = Tags.expected(ifMatch, shelf.standing(id));
-        return shelf.answer(shelf.store().delete(id, expected), expected, Shelf.Receipt.of(List.of()));
+        return shelf.answer(shelf.store().delete(id, expected), expected, Shelf.Receipt.NOTHING);
     }
 }

@@ -19,8 +19,9 @@ import lapyard.words.Wording;
  * @param more  further members, each a string, a whole number, a list of strings or JSON as it stands; {@code retryAfter},
  *              whole seconds, goes into the header of that name too
  * @param snags findings, where there are any
+ * @param words how they are worded: in the measures of their garden
  */
-record Problem(int status, String detail, Map<String, Object> more, List<Finding> snags) {
+record Problem(int status, String detail, Map<String, Object> more, List<Finding> snags, Wording words) {
     /** Findings that one answer shows. */
     static final int MOST_SNAGS = 100;
 
@@ -29,6 +30,10 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
     Problem {
         more = Map.copyOf(more);
         snags = List.copyOf(snags);
+    }
+
+    Problem(int status, String detail, Map<String, Object> more, List<Finding> snags) {
+        this(status, detail, more, snags, Wording.METRIC);
     }
 
     static Problem of(int status, String detail) {
@@ -40,8 +45,8 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
         return new Problem(status, detail, Map.of("retryAfter", seconds), List.of());
     }
 
-    static Problem of(int status, String detail, List<Finding> snags) {
-        return new Problem(status, detail, Map.of(), snags);
+    static Problem of(int status, String detail, List<Finding> snags, Wording words) {
+        return new Problem(status, detail, Map.of(), snags, words);
     }
 
     /** Empty where asking again would not help. */
@@ -70,7 +75,7 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
             json.writeNumberField("status", status);
             json.writeStringField("detail", detail);
             for (Map.Entry<String, Object> entry : new TreeMap<>(more).entrySet()) write(json, entry);
-            if (!snags.isEmpty()) writeSnags(json, snags);
+            if (!snags.isEmpty()) writeSnags(json, snags, words);
             json.writeEndObject();
         });
     }
@@ -91,10 +96,10 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
     }
 
     /** The member {@code snags}, as every answer shows findings: the first of them, and how many more there are. */
-    static void writeSnags(JsonGenerator json, List<Finding> findings) throws IOException {
+    static void writeSnags(JsonGenerator json, List<Finding> findings, Wording words) throws IOException {
         List<Finding> heaviest = findings.stream().sorted(Comparator.comparing(Finding::weight)).limit(MOST_SNAGS).toList();
         json.writeFieldName("snags");
-        json.writeRawValue(FindingsJson.of(heaviest, Wording.METRIC).toString());
+        json.writeRawValue(FindingsJson.of(heaviest, words).toString());
         if (findings.size() > MOST_SNAGS) json.writeNumberField("moreSnags", findings.size() - MOST_SNAGS);
     }
 }

@@ -38,7 +38,7 @@ final class Problems implements ExceptionMapper<Throwable> {
     static Problem of(Throwable thrown) {
         OutOfMemory.check(thrown);
         if (thrown instanceof Refusal refusal) return refusal.problem();
-        if (thrown instanceof Refused refused) return new Refusal(refused.findings()).problem();
+        if (thrown instanceof Refused refused) return new Refusal(refused.findings(), refused.words()).problem();
         if (thrown instanceof Busy busy) return Problem.later(503, busy.getMessage(), busy.retrySeconds());
         if (thrown instanceof StoreFault fault) return ofFault(fault);
         if (thrown instanceof CallerLeft) return Problem.of(400, "the line broke off");

@@ -3,6 +3,7 @@ package lapyard.rest;
 import jakarta.ws.rs.WebApplicationException;
 import java.util.List;
 import lapyard.plan.Finding;
+import lapyard.words.Wording;
 
 /** Ends a request with a problem. */
 final class Refusal extends WebApplicationException {
@@ -17,8 +18,8 @@ final class Refusal extends WebApplicationException {
         this(Problem.of(status, detail));
     }
 
-    Refusal(List<Finding> stops) {
-        this(Problem.of(422, "it cannot be kept or drawn as it is: put right what snags name", stops));
+    Refusal(List<Finding> stops, Wording words) {
+        this(Problem.of(422, "it cannot be kept or drawn as it is: put right what snags name", stops, words));
     }
 
     Problem problem() {

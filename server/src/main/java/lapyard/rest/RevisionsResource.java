@@ -98,8 +98,9 @@ public final class RevisionsResource {
         Stored current = shelf.everKept(id);
         long expected = Tags.expected(ifMatch, current);
         if (current.revision() != expected) throw shelf.stale(current, expected);
-        List<Finding> findings = shelf.checked(GivenDocument.of(old.document(), id));
-        return shelf.answer(shelf.store().restore(id, expected, old.revision()), expected, Shelf.Receipt.of(findings));
+        GivenDocument document = GivenDocument.of(old.document(), id);
+        List<Finding> findings = shelf.checked(document);
+        return shelf.answer(shelf.store().restore(id, expected, old.revision()), expected, Shelf.Receipt.of(findings, document));
     }
 
     /** A name for one revision; a stamped one is never thinned out. */

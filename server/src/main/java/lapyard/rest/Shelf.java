@@ -29,6 +29,7 @@ import lapyard.store.Kept;
 import lapyard.store.NewGarden;
 import lapyard.store.StoreFault;
 import lapyard.store.Stored;
+import lapyard.words.Wording;
 
 /** The store in the words of HTTP: entity tags are revisions, and what came of a change is a response. */
 final class Shelf {
@@ -86,7 +87,7 @@ final class Shelf {
     /** What is said of a document; 422 where a STOP is among it. */
     List<Finding> checked(GivenDocument document) {
         List<Finding> findings = answers.check(document);
-        if (holdsStop(findings)) throw new Refusal(findings);
+        if (holdsStop(findings)) throw new Refusal(findings, document.words());
         return findings;
     }
 
@@ -107,16 +108,20 @@ final class Shelf {
     /**
      * What the answer to a change tells beside where it is kept.
      *
+     * @param words   how the garden words its findings
      * @param sheetOf the document whose job sheet the caller wants with it
      * @param merged  whether others' changes stand in it too, so that the caller should get it
      */
-    record Receipt(List<Finding> findings, Optional<GivenDocument> sheetOf, boolean merged) {
-        static Receipt of(List<Finding> findings) {
-            return new Receipt(findings, Optional.empty(), false);
+    record Receipt(List<Finding> findings, Wording words, Optional<GivenDocument> sheetOf, boolean merged) {
+        /** Of a garden that is taken off the list. */
+        static final Receipt NOTHING = new Receipt(List.of(), Wording.METRIC, Optional.empty(), false);
+
+        static Receipt of(List<Finding> findings, GivenDocument document) {
+            return of(findings, document, false, false);
         }
 
         static Receipt of(List<Finding> findings, GivenDocument document, boolean withSheet, boolean merged) {
-            return new Receipt(findings, Optional.of(document).filter(one -> withSheet), merged);
+            return new Receipt(findings, document.words(), Optional.of(document).filter(one -> withSheet), merged);
         }
     }
 
@@ -148,7 +153,7 @@ final class Shelf {
             json.writeNumberField("revision", stored.revision());
             json.writeStringField("saved", stored.saved().toString());
             if (receipt.merged()) json.writeBooleanField("merged", true);
-            Problem.writeSnags(json, receipt.findings());
+            Problem.writeSnags(json, receipt.findings(), receipt.words());
             if (sheet.isPresent()) {
                 json.writeFieldName("jobSheet");
                 json.writeRawValue(sheet.get());

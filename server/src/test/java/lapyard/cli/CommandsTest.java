@@ -206,6 +206,7 @@ class CommandsTest {
             {"beds":[{"outline":[[0,0],[3000,3000],[3000,0],[0,3000]]}]} | crosses
             {"beds":[{"outline":[[0,0],[3000,0],[3020,2000],[0,2000]]}]} | degrees off a right angle
             {"beds":[{"width":240,"depth":1200}]} | Bed A is 240 mm wide; at least 500 mm is needed with timber 100 mm thick. Make it at least 500 mm wide
+            {"units":"imperial","beds":[{"width":250,"depth":1200}]} | at least 1' 7 11/16" is needed
             {"beds":[{"width":460,"depth":1200}]} | Bed A is 460 mm wide; at least 500 mm is needed
             {"ground":{"outline":[[0,0],[5000,0],[5000,5000],[0,5000]]},"beds":[],"paths":[{"line":[[0,2000],[6000,2000]],"width":900}]} | path P1
             {"ground":{"levels":[{"at":[0,0],"drop":1}]},"beds":[]} | a fall needs 3 readings
