@@ -32,6 +32,11 @@ public final class OutlineCheck {
         public static Rules bed(double thicknessMm) {
             return new Rules(true, 3 * thicknessMm, thicknessMm, Math.max(2 * thicknessMm, 300));
         }
+
+        /** Least width of a rectangle, mm: for its corner joints and for its inside. */
+        public double leastWidthMm() {
+            return Math.max(leastSideMm, 2 * insetMm + leastInsideMm);
+        }
     }
 
     public static List<OutlineFault> faults(Outline outline, Rules rules) {

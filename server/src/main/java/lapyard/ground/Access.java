@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.geometry.Outline;
+import lapyard.geometry.OutlineCheck;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
@@ -114,10 +115,19 @@ final class Access {
                         && Shapes.common(across, third.area()).getLength() > Shapes.TOUCH_MM);
     }
 
-    /** A wall to free is offered only where one is blocked. */
-    private static List<WayOut> easier(Bed bed, List<Stretch> stretches) {
-        List<WayOut> ways = new ArrayList<>(List.of(WayOut.of(WayKind.MAKE_NARROWER), WayOut.of(WayKind.STEPPING_BOARD)));
-        if (stretches.stream().mapToDouble(one -> one.toMm() - one.fromMm()).sum() < bed.outline().perimeterMm() - Shapes.TOUCH_MM) {
+    /**
+     * A wall to free is offered only where one is blocked. A rectangle that is free all round is reached from both long
+     * sides, so twice what is too far comes off its shorter side, if enough of it is left for its timber.
+     */
+    private static List<WayOut> easier(Bed bed, List<Stretch> stretches, double overMm) {
+        List<WayOut> ways = new ArrayList<>();
+        boolean free = stretches.stream().mapToDouble(one -> one.toMm() - one.fromMm()).sum() >= bed.outline().perimeterMm() - Shapes.TOUCH_MM;
+        double left = Math.floor(Math.min(bed.outline().sideMm(0), bed.outline().sideMm(1)) - 2 * overMm);
+        if (free && bed.outline().sides() == 4 && bed.outline().upright() && left >= OutlineCheck.Rules.bed(bed.section().thicknessMm()).leastWidthMm()) {
+            ways.add(WayOut.of(WayKind.MAKE_NARROWER, Fact.mm(left)));
+        }
+        ways.add(WayOut.of(WayKind.STEPPING_BOARD));
+        if (!free) {
             ways.add(WayOut.of(WayKind.FREE_WALL));
         }
         return ways;
@@ -157,7 +167,7 @@ final class Access {
         }
         return List.of(AccessSheet.finding(standard, FindingKind.REACH_FAR, Place.bed(lot.bed().id()), standard.reachMm(), Math.round(over))
                 .with("reach", Fact.mm(Math.round(reach)))
-                .ways(easier(bed, stretches)));
+                .ways(easier(bed, stretches, over)));
     }
 
     /** Stretches of seen walls with room to stand before them: no bed, not out of the yard. */

@@ -60,7 +60,7 @@ final class OutlineFindings {
             return false;
         }
         Rules rules = Rules.bed(bed.section().thicknessMm());
-        double least = Math.max(rules.leastSideMm(), 2 * rules.insetMm() + rules.leastInsideMm());
+        double least = rules.leastWidthMm();
         boolean any = false;
         for (int side = 0; side < 2; side++) {
             double length = outline.sideMm(side);

@@ -129,4 +129,14 @@ class AccessTest {
                 "Path P is 900 mm wide; 1200 mm is usual. Make it 1200 mm wide.",
                 Spoken.of(found.get(0)));
     }
+
+    /** The way out is tried: the bed in the width that it names is reached all over, and one wider by 10 mm is not. */
+    @Test
+    void theWidthThatIsOfferedIsReached() {
+        Finding far = Beds.about(notes(Beds.box("M", 0, 0, 3000, 1800)), "bed M", FindingKind.REACH_FAR).orElseThrow();
+        double width = far.ways().stream().filter(way -> way.kind() == lapyard.plan.WayKind.MAKE_NARROWER)
+                .map(way -> ((Fact.Length) way.values().get(0)).mm()).findFirst().orElseThrow();
+        assertEquals(0, reach(notes(Beds.box("M", 0, 0, 3000, width)), "bed M"), "a bed " + width + " mm wide");
+        assertTrue(reach(notes(Beds.box("M", 0, 0, 3000, width + 10)), "bed M") > 0, "a bed " + (width + 10) + " mm wide");
+    }
 }
