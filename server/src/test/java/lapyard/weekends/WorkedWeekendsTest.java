@@ -193,6 +193,29 @@ class WorkedWeekendsTest {
                 .map(Weekends.Day::weekend).findFirst());
     }
 
+    /**
+     * Four minutes a cut and three a setting; a second person only while the board at the saw is over 25 kg, which timber of
+     * 100 x 200 and 600 kg/m3 is from 2084 mm on. Common practice, no source.
+     */
+    @Test
+    void settingsTakeTimeAndAHelperOnlyHoldsHeavyBoards() {
+        JobSheet sheet = sheet(M, "");
+        JobSheet.SectionCutting cutting = sheet.cutting().get(0);
+        var stage = cutting.saw().batches().stages().get(0);
+        int heavy = 0;
+        for (lapyard.cutting.SawBoard board : cutting.saw().boards()) {
+            double fromMm = 0;
+            for (lapyard.cutting.SawBoard.Cut cut : board.cuts()) {
+                heavy += (board.lengthMm() - fromMm) * 0.1 * 0.2 * 0.6 > 25 ? 1 : 0;
+                fromMm = cut.toMm();
+            }
+        }
+        assertTrue(heavy > 0 && heavy < stage.cuts(), "some boards are heavy: " + heavy);
+        double minutes = 4 * stage.cuts() + 3 * stage.settings().size();
+        assertEquals(minutes, minutes(sheet.weekends(), "saw.1"), 1e-6);
+        assertEquals(minutes + 4 * heavy, sheet.weekends().byId().get("saw.1").work().personHours() * 60, 1e-6);
+    }
+
     private static double minutes(Weekends weekends, String task) {
         return weekends.byId().get(task).work().minutes();
     }
