@@ -118,8 +118,7 @@ final class Courses {
             findings.add(Finding.of(FindingKind.JOINT_STAGGER, Place.wall(bed.id(), wall))
                     .with("stagger", Fact.mm(split.get().staggerMm())).with("wanted", Fact.mm(saw.seamStaggerMm()))
                     .by(Fact.mm(missing))
-                    .way(WayKind.SHORTEN_WALL_NO_JOINT, Fact.name(wall), Fact.mm(over)).way(WayKind.BUY_LONGER)
-                    .way(WayKind.ACCEPT_IT));
+                    .way(WayKind.SHORTEN_WALL_NO_JOINT, Fact.name(wall), Fact.mm(over)).way(WayKind.ACCEPT_IT));
         }
     }
 
@@ -173,8 +172,7 @@ final class Courses {
     private static void seamNotes(Bed bed, List<Seam> seams, List<Finding> findings) {
         for (Seam seam : seams) {
             findings.add(Finding.of(FindingKind.JOINT, Place.wall(bed.id(), seam.wall()).then(What.COURSE, String.valueOf(seam.course())))
-                    .with("at", Fact.mm(seam.atMm())).with("screws", Fact.count(Fixings.SCREWS_A_SEAM, "screws"))
-                    .way(WayKind.BUY_LONGER));
+                    .with("at", Fact.mm(seam.atMm())).with("screws", Fact.count(Fixings.SCREWS_A_SEAM, "screws")));
         }
     }
 }

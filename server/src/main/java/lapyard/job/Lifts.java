@@ -59,11 +59,11 @@ final class Lifts {
                 .with("lifts", Fact.count(lifts.size(), "lifts")).with("people", Fact.count(beyond ? lifting.crew() : people, "people"))
                 .with("limit", Fact.kg((beyond ? lifting.crew() : people - 1) * lifting.limitKg())).by(Fact.kg(heaviest));
         if (beyond) {
-            return beyond(garden, found, lifting).way(WayKind.JOIN_SHORTER);
+            return beyond(garden, found, lifting);
         }
         long over = lifts.stream().filter(lift -> lifting.overGuide(lift.kg())).count();
         return (over == 0 ? found : found.with("over", Fact.count(over, "lifts")).with("guide", Fact.kg(Lengths.toTenth(lifting.guideKg(people)))))
-                .way(over == 0 ? WayKind.HELPER : WayKind.HELPER_AND_WHEELS).way(WayKind.JOIN_SHORTER);
+                .way(over == 0 ? WayKind.HELPER : WayKind.HELPER_AND_WHEELS);
     }
 
     /** A crew that nobody described is our guess: what it cannot lift is no fault of the garden. */

@@ -309,6 +309,6 @@ final class WallCheck {
                 .with("loose", Fact.count(loose, "joints")).with("wall", Fact.name(first.wall())).with("course", Fact.name(String.valueOf(first.course())))
                 .with("at", Fact.mm(first.atMm())).by(Fact.count(loose, "joints"))
                 .way(WayKind.TIES_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places))
-                .way(WayKind.POSTS_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places)).way(WayKind.BUY_LONGER)));
+                .way(WayKind.POSTS_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places))));
     }
 }

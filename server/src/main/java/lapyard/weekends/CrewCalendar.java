@@ -192,6 +192,6 @@ final class CrewCalendar {
         String name = dayOfWeek(day).getDisplayName(java.time.format.TextStyle.SHORT, Locale.UK);
         return date(day).map(date -> name + " " + date.getDayOfMonth() + " "
                         + date.getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.UK))
-                .orElseGet(() -> name + " of weekend " + weekend(day));
+                .orElseGet(() -> dayOfWeek(day).getDisplayName(java.time.format.TextStyle.FULL, Locale.UK) + " of weekend " + weekend(day));
     }
 }
