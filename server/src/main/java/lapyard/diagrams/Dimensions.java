@@ -15,7 +15,7 @@ import lapyard.plan.Bed;
 /**
  * Dimension lines along the walls of a bed, after ISO 129-1: a line parallel to what is measured between two extension
  * lines, oblique strokes at its ends, the figure read from below or from the right. A line that has no room anywhere
- * is left off.
+ * is left off and counted.
  */
 final class Dimensions {
     private static final double TEXT = 2.1;
@@ -40,6 +40,8 @@ final class Dimensions {
     private final Labels labels;
     private final boolean imperial;
 
+    private int leftOut;
+
     /** Extension lines that stand, for those of the next wall in the same row. */
     private final Set<String> witnessed = new HashSet<>();
 
@@ -62,8 +64,14 @@ final class Dimensions {
             Optional<List<Shape>> drawn = wall(ring, i, side, outline.sideMm(i));
             if (drawn.isEmpty() && rectangle) drawn = wall(ring, i + 2, side, outline.sideMm(i));
             drawn.ifPresent(shapes::addAll);
+            if (drawn.isEmpty()) leftOut++;
         }
         return new Shape.Group(Shape.id("dimensions", bed.id()), "", "dimensions", shapes);
+    }
+
+    /** Walls whose length found no room so far. */
+    int leftOut() {
+        return leftOut;
     }
 
     private static boolean turnsLeftOnPaper(List<Point> ring) {

@@ -107,7 +107,7 @@ public final class PlanDrawing {
         options.stale().ifPresent(why -> yard.add(stale(why, layout.field(), labels, inks)));
         Optional<Shape> matches = tile.matchLines(inks, labels);
         List<Shape> drawn = new ArrayList<>();
-        int unnamed = drawing(drawn, garden, works, covers, snags, asked, options, tile, inks, labels);
+        Missing missing = drawing(drawn, garden, works, covers, snags, asked, options, tile, inks, labels);
         if (tile.of() > 1) {
             Box seen = tile.seen();
             shapes.add(new Shape.Window("seen", seen.left(), seen.low(), seen.width(), seen.height(), drawn));
@@ -125,9 +125,13 @@ public final class PlanDrawing {
                     tile.keyHeight(KEY_ROOM - 10) + 3, (x, y) -> tile.key(x, y, KEY_ROOM - 10, inks)));
         }
         pieces.addAll(flow);
-        if (unnamed > 0) {
-            pieces.add(panel.words(unnamed + (unnamed == 1 ? " bed has" : " beds have")
+        if (missing.names() > 0) {
+            pieces.add(panel.words(missing.names() + (missing.names() == 1 ? " bed has" : " beds have")
                     + " no room for a name at this scale: draw it larger.", 3));
+        }
+        if (missing.lengths() > 0) {
+            pieces.add(panel.words(missing.lengths() + (missing.lengths() == 1 ? " length finds" : " lengths find")
+                    + " no room at this scale: see the setting-out sheets.", 3));
         }
         Columns columns = new Columns(layout.columns());
         pieces.forEach(piece -> beside.addAll(columns.put(piece)));
@@ -174,8 +178,10 @@ public final class PlanDrawing {
                                 Optional.of(inks.pen(Inks.BROAD)))));
     }
 
-    /** @return how many beds of this sheet had no room for a label */
-    private static int drawing(
+    /** What had no room on a sheet: names of beds, and lengths of walls and distances. */
+    private record Missing(int names, int lengths) {}
+
+    private static Missing drawing(
             List<Shape> shapes,
             Garden garden,
             List<BedWork> works,
@@ -211,6 +217,7 @@ public final class PlanDrawing {
                 "beds", "", "beds", beds.stream().map(bed -> (Shape) bed.shapes(labels)).toList()));
         List<Shape> names = new ArrayList<>();
         int unnamed = 0;
+        int lengths = 0;
         if (options.shows(PlanLayer.STAGES)) shapes.add(stages(beds, labels, inks));
         for (BedShapes bed : beds) {
             Optional<Shape.Group> label = bed.label(labels);
@@ -230,26 +237,28 @@ public final class PlanDrawing {
         if (options.shows(PlanLayer.PEGS)) {
             asked.pegs().ifPresent(out -> shapes.add(PegShapes.of(out, beds, view, labels, inks, garden.imperial())));
         }
-        if (options.shows(PlanLayer.DIMENSIONS)) shapes.add(dimensions(beds, view, labels, inks, garden.imperial()));
+        if (options.shows(PlanLayer.DIMENSIONS)) {
+            Distances distances = new Distances(
+                    beds, garden.ground().outline().stream().findFirst(), view, labels, inks, garden.imperial());
+            shapes.add(distances.shapes());
+            Dimensions walls = new Dimensions(inks, labels, garden.imperial());
+            shapes.add(new Shape.Group(
+                    "dimensions", "Lengths of walls", "dimensions",
+                    beds.stream().map(bed -> (Shape) walls.of(bed.bed(), view)).toList()));
+            lengths = distances.leftOut() + walls.leftOut();
+        }
         if (garden.beds().isEmpty() && garden.ground().outline().isEmpty()) {
             Words nothing = Words.of("Nothing to draw yet: outline the yard or stand a bed.", 4, false);
             Plate middle = new Plate(view.on(extent(garden, covers).centre()), nothing.widthMm(), nothing.heightMm(), 0);
             shapes.add(new Shape.Group("nothing", "", "names", nothing.on(middle, inks.ink(), Optional.empty())));
         }
-        return unnamed;
+        return new Missing(unnamed, lengths);
     }
 
     private static Shape stages(List<BedShapes> beds, Labels labels, Inks inks) {
         List<Shape> shapes = new ArrayList<>();
         beds.forEach(bed -> shapes.addAll(bed.stage(labels)));
         return new Shape.Group("stages", "Stage in which each bed is built", "stages", shapes);
-    }
-
-    private static Shape dimensions(List<BedShapes> beds, View view, Labels labels, Inks inks, boolean imperial) {
-        Dimensions dimensions = new Dimensions(inks, labels, imperial);
-        return new Shape.Group(
-                "dimensions", "Lengths of walls", "dimensions",
-                beds.stream().map(bed -> (Shape) dimensions.of(bed.bed(), view)).toList());
     }
 
     private static List<Shape> snagList(PlanSnags snags, Panel panel, Columns columns) {

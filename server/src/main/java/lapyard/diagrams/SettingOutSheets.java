@@ -29,6 +29,9 @@ public final class SettingOutSheets {
                 sheet,
                 "Setting-out, bed by bed",
                 "along and off the baseline, tapes from both its ends; all within " + sheet.written(Pegs.TOLERANCE_MM));
+        if (garden.ground().baseline().isEmpty()) {
+            flow.words(List.of("No baseline was chosen: all is measured from the front of the yard, or from its longest side where the front is a corner."), TEXT, false);
+        }
         flow.words(List.of("Tape laid once along the baseline: " + marks(out, sheet)), TEXT, true);
         out.square()
                 .ifPresent(square -> flow.words(

@@ -55,7 +55,8 @@ final class WarningFrame {
         return List.of(new Shape.Group("warning", "Warning", "warning", shapes));
     }
 
+    /** Above what comes next, on the same sheet. */
     void on(Flow flow) {
-        if (!lines.isEmpty()) flow.block(new Flow.Block(heightMm(), false, this::at));
+        if (!lines.isEmpty()) flow.block(new Flow.Block(heightMm(), true, this::at));
     }
 }

@@ -1,6 +1,7 @@
 package lapyard.ground;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Outline;
@@ -13,12 +14,11 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
-import lapyard.plan.WayOut;
 
 /**
  * All beds pegged out from one baseline.
  *
- * @param baseline empty where none was chosen; then there are no beds and one STOP for this sheet alone
+ * @param baseline the one chosen, else the house wall or the longest side; empty where no yard is drawn either, and then there are no beds and one STOP for this sheet alone
  * @param square   the largest triangle of 3, 4 and 5 parts at the start of the baseline, to set a line square to it
  * @param beds     in the order of the document
  */
@@ -88,10 +88,11 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
     public record Triangle(int peg, double alongMm, double otherMm, double acrossMm) {}
 
     public static SettingOut of(Garden garden, Optional<Fall> fall) {
-        if (garden.ground().baseline().isEmpty()) {
-            return new SettingOut(Optional.empty(), Optional.empty(), List.of(), List.of(noBaseline(garden)));
+        Optional<Baseline> chosen = baseline(garden);
+        if (chosen.isEmpty()) {
+            return new SettingOut(Optional.empty(), Optional.empty(), List.of(), List.of(noBaseline()));
         }
-        Baseline line = garden.ground().baseline().get();
+        Baseline line = chosen.get();
         List<BedPegs> beds = new ArrayList<>();
         double deepest = 0;
         for (Bed bed : garden.beds()) {
@@ -107,24 +108,27 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
         return new SettingOut(Optional.of(line), square, beds, List.of());
     }
 
-    private static Finding noBaseline(Garden garden) {
-        List<WayOut> ways = new ArrayList<>();
-        garden.ground().outline().stream().findFirst().ifPresent(yard -> {
-            double front = yard.corners().stream().mapToDouble(Point::y).min().orElseThrow();
-            double left = Double.POSITIVE_INFINITY;
-            double right = Double.NEGATIVE_INFINITY;
-            for (Point corner : yard.corners()) {
-                if (corner.y() - front < 1) {
-                    left = Math.min(left, corner.x());
-                    right = Math.max(right, corner.x());
-                }
-            }
-            if (right > left) {
-                ways.add(WayOut.of(WayKind.HOUSE_WALL, Fact.spot(left, front), Fact.spot(right, front)));
-            }
-        });
-        ways.add(WayOut.of(WayKind.TWO_MARKS));
-        return Finding.of(FindingKind.NO_BASELINE, Place.field("setting-out")).by(Fact.count(1, "baselines")).ways(ways);
+    /** The one chosen; else the house wall, which is the front of the yard; else the yard's longest side. Beds lie left of it. */
+    private static Optional<Baseline> baseline(Garden garden) {
+        if (garden.ground().baseline().isPresent() || garden.ground().outline().isEmpty()) return garden.ground().baseline();
+        Outline yard = garden.ground().outline().get(0);
+        double front = yard.corners().stream().mapToDouble(Point::y).min().orElseThrow();
+        List<Point> wall = yard.corners().stream()
+                .filter(corner -> corner.y() - front < 1)
+                .sorted(Comparator.comparingDouble(Point::x))
+                .toList();
+        if (wall.size() > 1) return Optional.of(new Baseline(wall.get(0), wall.get(wall.size() - 1), 0));
+        int longest = 0;
+        for (int i = 1; i < yard.sides(); i++) {
+            if (yard.sideMm(i) > yard.sideMm(longest)) longest = i;
+        }
+        Point from = yard.corner(longest);
+        Point to = yard.corner(longest + 1);
+        return Optional.of(yard.signedAreaMm2() > 0 ? new Baseline(from, to, 0) : new Baseline(to, from, 0));
+    }
+
+    private static Finding noBaseline() {
+        return Finding.of(FindingKind.NO_BASELINE, Place.field("setting-out")).by(Fact.count(1, "baselines")).way(WayKind.TWO_MARKS);
     }
 
     private static Tapes tapes(int peg, Baseline line, Point corner) {

@@ -113,7 +113,6 @@ public enum WayKind {
     ADD_BED,
     ADD_COURSES_AND,
     TAKE_OFF_COURSES_AND,
-    HOUSE_WALL,
     TWO_MARKS,
     ONE_GROUND,
     OFF_DECK,

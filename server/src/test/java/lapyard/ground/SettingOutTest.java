@@ -12,11 +12,9 @@ import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Baseline;
 import lapyard.plan.Bed;
-import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
-import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
 class SettingOutTest {
@@ -73,14 +71,13 @@ class SettingOutTest {
         assertEquals(20 * 2683.28 / (4 * 2400), n.pushForTenMm().orElseThrow(), 0.001);
     }
 
+    /** The front of the yard is the house wall; where the front is one corner alone the longest side serves. */
     @Test
-    void withoutABaselineThisSheetAloneStops() {
-        Garden garden = garden(Optional.empty(), Beds.box("N", 1000, 1000, 2400, 1200));
-        SettingOut out = SettingOut.of(garden, Optional.empty());
-        assertEquals(List.of(), out.beds());
-        Finding stop = out.findings().get(0);
-        assertEquals(Finding.Weight.STOP, stop.weight());
-        assertEquals("Take the house wall, from (0, 0) mm to (12000, 0) mm", Told.ways(stop).get(0));
-        assertEquals(List.of(), Clashes.stops(garden), "the garden itself may be stored");
+    void withoutABaselineTheHouseWallOrTheLongestSideIsIt() {
+        Bed bed = Beds.box("N", 1000, 1000, 2400, 1200);
+        SettingOut out = SettingOut.of(garden(Optional.empty(), bed), Optional.empty());
+        assertEquals(Optional.of(new Baseline(new Point(0, 0), new Point(12000, 0), 0)), out.baseline());
+        assertEquals(SettingOut.of(garden(out.baseline(), bed), Optional.empty()).beds(), out.beds());
+        assertEquals(List.of(), out.findings());
     }
 }

@@ -127,4 +127,16 @@ class SheetTruthTest {
         assertFalse(text("plan", garden("{\"ground\":{" + yard + "}," + bed)).matches(".*\\bN\\b.*"));
         assertTrue(text("plan", garden("{\"ground\":{" + yard + ",\"north\":0}," + bed)).matches(".*\\bN\\b.*"));
     }
+
+    /** Yard 9000 x 8000, beds at 1117, 1337 and 4750, 1263: from wall and boundary 1117, 1337, 1263; between them 4750 - 1117 - 2400. */
+    @Test
+    void thePlanTellsWhereBedsStand() throws Exception {
+        JobSheet sheet = garden("{\"ground\":{\"outline\":[[0,0],[9000,0],[9000,8000],[0,8000]]},\"beds\":["
+                + "{\"id\":\"W\",\"at\":[1117,1337],\"width\":2400,\"depth\":1200,\"courses\":3},"
+                + "{\"id\":\"Z\",\"at\":[4750,1263],\"width\":1900,\"depth\":1400,\"courses\":1}]}");
+        // the reader takes figures that are read from the right apart
+        String figures = text("plan", sheet).replace(" ", "");
+        for (int mm : List.of(1117, 1337, 1263, 4750 - 1117 - 2400)) assertTrue(figures.contains("" + mm), mm + " is not in " + figures);
+        assertTrue(text("setting-out", sheet).contains("No baseline was chosen"), "setting-out is there without a baseline");
+    }
 }

@@ -1,0 +1,123 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Shape;
+import lapyard.geometry.Chords;
+import lapyard.geometry.Length;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+
+/**
+ * Where each bed stands: from its left and from its front to the next bed or to the edge of the yard, whichever comes first,
+ * so that every bed is tied to the house wall or the boundary through its neighbours.
+ */
+final class Distances {
+    private static final double TEXT = 2.1;
+    /** Shares of a side at which its distance may be drawn, the first that is free. */
+    private static final double[] AT = {0.25, 0.75, 0.12, 0.88, 0.5, 0.35, 0.65};
+    private static final double SLANT = 0.7;
+
+    private final List<BedShapes> beds;
+    private final Optional<Outline> yard;
+    private final View view;
+    private final Labels labels;
+    private final Inks inks;
+    private final boolean imperial;
+    private int leftOut;
+
+    Distances(List<BedShapes> beds, Optional<Outline> yard, View view, Labels labels, Inks inks, boolean imperial) {
+        this.beds = beds;
+        this.yard = yard;
+        this.view = view;
+        this.labels = labels;
+        this.inks = inks;
+        this.imperial = imperial;
+    }
+
+    /** Distances that found no room; known once {@link #shapes} was called. */
+    int leftOut() {
+        return leftOut;
+    }
+
+    Shape.Group shapes() {
+        List<Shape> shapes = new ArrayList<>();
+        for (BedShapes bed : beds) {
+            Box box = Box.round(bed.bed().inYard().corners());
+            side(bed, box, false).ifPresent(shapes::addAll);
+            side(bed, box, true).ifPresent(shapes::addAll);
+        }
+        return new Shape.Group("distances", "Where beds stand", "distances", shapes);
+    }
+
+    /** @param front from the front of the bed, else from its left */
+    private Optional<List<Shape>> side(BedShapes bed, Box box, boolean front) {
+        boolean any = false;
+        for (double share : AT) {
+            double at = front ? box.left() + share * box.width() : box.low() + share * box.height();
+            Optional<Double> from = edge(bed.bed().inYard(), front, at, Double.POSITIVE_INFINITY, true);
+            if (from.isEmpty()) continue;
+            Optional<Double> to = nearest(bed, front, at, from.get());
+            if (to.isEmpty() || from.get() - to.get() < 1) continue;
+            any = true;
+            Optional<List<Shape>> drawn = line(front, at, to.get(), from.get());
+            if (drawn.isPresent()) return drawn;
+        }
+        if (any) leftOut++;
+        return Optional.empty();
+    }
+
+    /** The nearest edge before a place, of another bed or of the yard. */
+    private Optional<Double> nearest(BedShapes own, boolean front, double at, double before) {
+        Optional<Double> nearest = yard.flatMap(edge -> edge(edge, front, at, before, false));
+        for (BedShapes other : beds) {
+            if (other == own) continue;
+            Optional<Double> edge = edge(other.bed().inYard(), front, at, before, false);
+            if (edge.isPresent() && (nearest.isEmpty() || edge.get() > nearest.get())) nearest = edge;
+        }
+        return nearest;
+    }
+
+    /** The first edge of an outline along a line, or the last one before a place. */
+    private static Optional<Double> edge(Outline outline, boolean upright, double at, double before, boolean first) {
+        Optional<Double> found = Optional.empty();
+        for (Chords.Span span : Chords.at(outline, upright, at)) {
+            for (double place : new double[] {span.fromMm(), span.toMm()}) {
+                if (place > before + 0.5) continue;
+                if (first) return Optional.of(place);
+                found = Optional.of(place);
+            }
+        }
+        return found;
+    }
+
+    private Optional<List<Shape>> line(boolean front, double at, double from, double to) {
+        Point a = view.on(front ? new Point(at, from) : new Point(from, at));
+        Point b = view.on(front ? new Point(at, to) : new Point(to, at));
+        Words words = Words.of(Length.written(imperial ? to - from : Math.floor(to - from + 0.5), imperial), TEXT, false);
+        double length = a.distanceMm(b);
+        Point middle = new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+        double turn = front ? 90 : 0;
+        boolean inside = length >= words.widthMm() + 2 * SLANT;
+        // a short distance has its figure beside its line
+        double off = inside ? 0 : words.heightMm() / 2 + 0.6;
+        Plate plate = inside
+                ? new Plate(middle, words.widthMm(), words.heightMm(), turn)
+                : new Plate(front ? new Point(middle.x() + words.widthMm() / 2 + 0.8, middle.y()) : new Point(middle.x(), middle.y() - off),
+                        words.widthMm(), words.heightMm(), 0);
+        if (!labels.free(plate) || !labels.clearOfSolids(plate)) return Optional.empty();
+        labels.take(plate.corners());
+        double ux = length == 0 ? 0 : (b.x() - a.x()) / length;
+        double uy = length == 0 ? 0 : (b.y() - a.y()) / length;
+        List<List<Point>> lines = new ArrayList<>(List.of(List.of(a, b)));
+        for (Point end : List.of(a, b)) {
+            lines.add(List.of(
+                    new Point(end.x() - (ux - uy) * SLANT, end.y() - (uy + ux) * SLANT),
+                    new Point(end.x() + (ux - uy) * SLANT, end.y() + (uy + ux) * SLANT)));
+        }
+        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(lines, inks.pen(Inks.THIN))));
+        shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+        return Optional.of(shapes);
+    }
+}
