@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.construction.FloorBay;
+import lapyard.construction.LinerPiece;
 import lapyard.construction.Strip;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
@@ -32,29 +33,31 @@ public final class FloorCards {
     /** The most height that the floor takes on its card. */
     private static final double DRAWING = 84;
 
+    /** The most of it for a bed whose ground stays open: there is nothing to lay out but walls with their letters. */
+    private static final double OPEN = 46;
+
     private FloorCards() {}
 
     /** @return one card or more a bed that has a floor or a liner; one page that says so where none has */
     public static List<Page> pages(String garden, boolean imperial, List<BedWork> works, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        List<BenchSheet.Draft> drafts = new ArrayList<>();
+        Flow flow = new Flow(sheet, "Base and liner", "");
         works.stream()
                 .filter(work -> !work.bottom().bays().isEmpty() || !work.liner().isEmpty())
-                .forEach(work -> drafts.addAll(card(sheet, work)));
+                .forEach(work -> card(sheet, work, flow));
+        List<BenchSheet.Draft> drafts = flow.drafts();
         return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Base and liner", "No bed here has a slatted floor or a liner.")) : drafts);
     }
 
-    private static List<BenchSheet.Draft> card(BenchSheet sheet, BedWork work) {
+    private static void card(BenchSheet sheet, BedWork work, Flow flow) {
         boolean named = !work.bed().name().isBlank() && !work.bed().name().equals(work.bed().id());
-        Flow flow = new Flow(
-                sheet, "Base and liner, bed " + work.bed().id() + (named ? ", " + work.bed().name() : ""), about(sheet, work));
+        flow.section("Base and liner, bed " + work.bed().id() + (named ? ", " + work.bed().name() : ""), about(sheet, work));
         Placement frame = new Placement(new Point(0, 0), 0, work.bed().placement().mirror());
         Box extent = Box.round(work.bed().outline().placed(frame).corners());
         Scale scale = Scale.usual(
-                Math.max(extent.width() / (sheet.space().width() - 2 * RIM), extent.height() / (DRAWING - 2 * RIM)), sheet.imperial);
+                Math.max(extent.width() / (sheet.space().width() - 2 * RIM), extent.height() / ((work.bottom().bays().isEmpty() ? OPEN : DRAWING) - 2 * RIM)), sheet.imperial);
         double high = scale.paperMm(extent.height()) + 2 * RIM;
-        flow.addAll(drawing(sheet, work, frame, scale, high));
-        flow.down(high + 1);
+        flow.block(new Flow.Block(high + 1, true, (x, top) -> drawing(sheet, work, frame, scale, high, top)));
         if (!work.bottom().bays().isEmpty()) {
             bays(sheet, work).on(flow);
             flow.words(cuts(sheet, work), 3.6, false);
@@ -63,7 +66,7 @@ public final class FloorCards {
             liner(sheet, work).on(flow);
         }
         flow.words(notes(sheet, work), 3.4, false);
-        return flow.drafts();
+        flow.gap(3);
     }
 
     private static String about(BenchSheet sheet, BedWork work) {
@@ -76,15 +79,15 @@ public final class FloorCards {
     }
 
     /** The floor from above, wall A in front, with its rectangles, and how the bearers run. */
-    private static List<Shape> drawing(BenchSheet sheet, BedWork work, Placement frame, Scale scale, double high) {
+    private static List<Shape> drawing(BenchSheet sheet, BedWork work, Placement frame, Scale scale, double high, double top) {
         List<Point> outer = work.bed().outline().placed(frame).corners();
         Box extent = Box.round(outer);
         Box space = sheet.space();
-        Point centre = new Point(space.centre().x(), space.low() + high / 2);
+        Point centre = new Point(space.centre().x(), top + high / 2);
         View view = new View(scale, new Point(
                 centre.x() - scale.paperMm(extent.centre().x()), centre.y() + scale.paperMm(extent.centre().y())));
         Inks inks = sheet.inks;
-        Labels labels = new Labels(new Box(space.left(), space.low(), space.right(), space.low() + high));
+        Labels labels = new Labels(new Box(space.left(), top, space.right(), top + high));
         List<Shape> shapes = new ArrayList<>();
         shapes.add(new Shape.Area(
                 List.of(view.on(outer), view.on(work.frame().inner().placed(frame).corners())), inks.timber().fill(), Optional.empty(),
@@ -124,7 +127,7 @@ public final class FloorCards {
             shapes.addAll(BedShapes.wallSign(Bed.wallLetter(side),
                     new Point((wall.get(0).x() + wall.get(1).x()) / 2, (wall.get(0).y() + wall.get(1).y()) / 2), 2, inks));
         }
-        shapes.add(sheet.end(space.right(), space.low() + high - 1, scale.label(sheet.imperial), 2.9, false));
+        shapes.add(sheet.end(space.right(), top + high - 1, scale.label(sheet.imperial), 2.9, false));
         return List.of(new Shape.Group(Shape.id("base", work.bed().id()), "Floor of bed " + work.bed().id(), "base", shapes));
     }
 
@@ -176,11 +179,20 @@ public final class FloorCards {
     private static BenchTable liner(BenchSheet sheet, BedWork work) {
         BenchTable table = new BenchTable(
                 sheet, onWalls(work) ? "Liner on the walls, one piece a wall" : "Liner in the order of laying, the downhill piece first",
-                column("Lay", 0.08, true), column("Piece", 0.22, true), column("Cut, width × height", 0.3, false),
+                column(onWalls(work) ? "Pieces" : "Lay", 0.08, true), column("Piece", 0.22, true), column("Cut, width × height", 0.3, false),
                 column(onWalls(work) ? "Hangs on" : "Covers of the floor", 0.3, false), column("Laid", 0.1, false));
+        if (onWalls(work)) {
+            Map<String, List<LinerPiece>> cuts = new LinkedHashMap<>();
+            work.liner().forEach(piece -> cuts.computeIfAbsent(size(sheet, piece.widthMm(), piece.heightMm()), cut -> new ArrayList<>()).add(piece));
+            cuts.forEach((cut, alike) -> table.row(
+                    Integer.toString(alike.size()), alike.stream().map(LinerPiece::id).collect(Collectors.joining(", ")), cut,
+                    (alike.size() == 1 ? "wall " : "walls ") + alike.stream().map(LinerPiece::wall).collect(Collectors.joining(", ")),
+                    "☐ ".repeat(alike.size()).strip()));
+            return table;
+        }
         work.liner().stream().sorted((a, b) -> Integer.compare(a.layingOrder(), b.layingOrder())).forEach(piece -> table.row(
                 Integer.toString(piece.layingOrder()), piece.id(), size(sheet, piece.widthMm(), piece.heightMm()),
-                piece.wall().isEmpty() ? size(sheet, piece.floor().widthMm(), piece.floor().depthMm()) : "wall " + piece.wall(), "☐"));
+                size(sheet, piece.floor().widthMm(), piece.floor().depthMm()), "☐"));
         return table;
     }
 
