@@ -143,6 +143,22 @@ class DocumentedCommandsTest {
         }
     }
 
+    /** Words that no tradesperson says, or that are kept for another thing: a joint is not a seam, a reading is no freeboard. */
+    @Test
+    void helpAndDocsSpeakTheWordsOfTheTrade() throws IOException {
+        Pattern not = Pattern.compile("(?i)\\b(runs? past|stops short|turning lap|freeboard|green-salted|gassed|tarred|chalked)\\b");
+        List<String> texts = new ArrayList<>();
+        for (String name : List.of("README.md", "docs/guide.md", "docs/running.md", "docs/method/courses.md", "docs/method/fixings.md",
+                "docs/method/standing.md", "docs/method/fill.md", "docs/method/drawing.md", "docs/method/saw-day.md")) {
+            texts.add(Files.readString(TOP.resolve(name)).replaceAll("`[^`]*`", ""));
+        }
+        Lapyard.commands().getSubcommands().values().forEach(command -> texts.add(command.getUsageMessage()));
+        for (String text : texts) {
+            Matcher found = not.matcher(text);
+            assertFalse(found.find(), () -> found.group() + " in: " + text.substring(0, 60));
+        }
+    }
+
     @Test
     void theLeastGardenOfTheReadmeIsASample() throws IOException {
         Matcher block = BLOCK.matcher(Files.readString(TOP.resolve("README.md")));
