@@ -20,13 +20,25 @@ final class Timber {
     }
 
     static void quantities(Bed bed, List<Piece> pieces, int notches, List<Quantity> quantities) {
-        double t = bed.section().thicknessMm();
-        double h = bed.section().heightMm();
-        double metres = pieces.stream().mapToDouble(Piece::lengthMm).sum() / 1000;
-        double volume = pieces.stream().mapToDouble(Piece::meanMm).sum() / 1000 * t * h / 1e6;
+        length(bed, pieces, quantities);
+        volume(bed, pieces, quantities);
+        quantities.add(new Quantity(
+                QuantityKind.ENDS_AREA,
+                endsM2(bed, pieces.size()),
+                "m2",
+                Working.of(
+                        "2 x pieces x thickness x height",
+                        Working.GEOMETRY,
+                        Input.of("pieces", pieces.size(), ""),
+                        Input.of("thickness", bed.section().thicknessMm(), "mm"),
+                        Input.of("height", bed.section().heightMm(), "mm"))));
+        notches(bed, notches, quantities);
+    }
+
+    private static void length(Bed bed, List<Piece> pieces, List<Quantity> quantities) {
         quantities.add(new Quantity(
                 QuantityKind.TIMBER_LENGTH,
-                metres,
+                pieces.stream().mapToDouble(Piece::lengthMm).sum() / 1000,
                 "m",
                 Working.of(
                         bed.outline().upright()
@@ -35,9 +47,16 @@ final class Timber {
                                         + " tan(turn / 2))",
                         Working.GEOMETRY,
                         Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
-                        Input.of("thickness t", t, "mm"),
+                        Input.of("thickness t", bed.section().thicknessMm(), "mm"),
                         Input.of("courses", bed.courses(), ""),
                         Input.of("pieces", pieces.size(), ""))));
+    }
+
+    private static void volume(Bed bed, List<Piece> pieces, List<Quantity> quantities) {
+        double t = bed.section().thicknessMm();
+        double h = bed.section().heightMm();
+        double metres = pieces.stream().mapToDouble(Piece::meanMm).sum() / 1000;
+        double volume = metres * t * h / 1e6;
         quantities.add(new Quantity(
                 QuantityKind.TIMBER_VOLUME,
                 volume,
@@ -45,7 +64,7 @@ final class Timber {
                 Working.of(
                         "length x thickness x height, an angled end counted by its mean",
                         Working.GEOMETRY,
-                        Input.of("length", pieces.stream().mapToDouble(Piece::meanMm).sum() / 1000, "m"),
+                        Input.of("length", metres, "m"),
                         Input.of("thickness", t, "mm"),
                         Input.of("height", h, "mm"))));
         quantities.add(new Quantity(
@@ -57,16 +76,9 @@ final class Timber {
                         Working.COMMON_PRACTICE,
                         Input.of("volume", volume, "m3"),
                         Input.of("density", bed.section().densityKgM3(), "kg/m3"))));
-        quantities.add(new Quantity(
-                QuantityKind.ENDS_AREA,
-                endsM2(bed, pieces.size()),
-                "m2",
-                Working.of(
-                        "2 x pieces x thickness x height",
-                        Working.GEOMETRY,
-                        Input.of("pieces", pieces.size(), ""),
-                        Input.of("thickness", t, "mm"),
-                        Input.of("height", h, "mm"))));
+    }
+
+    private static void notches(Bed bed, int notches, List<Quantity> quantities) {
         double depth = bed.making().notches().depthMm();
         double width = bed.making().notches().widthMm();
         quantities.add(new Quantity(
@@ -91,7 +103,7 @@ final class Timber {
                             Input.of("notches", notches, "notches"),
                             Input.of("depth", depth, "mm"),
                             Input.of("width", width, "mm"),
-                            Input.of("thickness", t, "mm"))));
+                            Input.of("thickness", bed.section().thicknessMm(), "mm"))));
         }
     }
 

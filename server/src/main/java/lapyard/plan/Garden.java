@@ -60,10 +60,6 @@ public record Garden(
         public static Goods of(Catalogue catalogue) {
             return new Goods(catalogue, List.of(), List.of(), Saw.USUAL, Search.SHORT);
         }
-
-        public Goods withSearch(Search other) {
-            return new Goods(catalogue, rack, slatBoards, saw, other);
-        }
     }
 
     /**

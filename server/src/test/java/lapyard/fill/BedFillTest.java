@@ -67,6 +67,7 @@ class BedFillTest {
         BedFill fill = filled(1, Base.USUAL, new Fill(100, 80, 0.15, Fill.USUAL.layers()));
         assertEquals(List.of(), fill.quantities());
         assertEquals(Finding.Weight.SNAG, fill.findings().get(0).weight());
+        assertEquals(Optional.of(Fact.mm(25)), fill.findings().get(0).by());
         assertTrue(
                 Told.text(fill.findings().get(0)).contains("25 mm too low to hold soil"),
                 Told.text(fill.findings().get(0)));
