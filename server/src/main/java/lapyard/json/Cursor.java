@@ -292,7 +292,7 @@ final class Cursor {
             String name = names.next();
             if (!known.contains(name)) {
                 Finding unknown = Finding.of(FindingKind.FIELD_UNKNOWN, Place.field(inner(cut(name)))).with("name", Fact.name(cut(name)));
-                notes.findings.add(nearest(name).map(near -> unknown.way(WayKind.DID_YOU_MEAN, Fact.name(near)))
+                notes.add(nearest(name).map(near -> unknown.way(WayKind.DID_YOU_MEAN, Fact.name(near)))
                         .orElseGet(() -> unknown.way(WayKind.TAKE_OUT)));
             }
         }

@@ -100,7 +100,7 @@ class CommandsTest {
             wanted.addAll(Set.of("provenance.pdf", "provenance-N.svg"));
         }
         JsonNode ground = document.path("ground");
-        if (ground.has("baseline")) {
+        if (ground.has("baseline") || ground.has("outline")) {
             wanted.addAll(Set.of("setting-out.pdf", "setting-out-N.svg"));
         }
         if (ground.has("access")) {

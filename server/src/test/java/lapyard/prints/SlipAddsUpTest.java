@@ -39,19 +39,20 @@ class SlipAddsUpTest {
      * <p>The yard, with its tax of a fifth: 3 x 16 + 24 + 36 + 32 = 140 corner screws and a tenth, a box of 36.00; long screws 3 x 16 +
      * 40 + 50 + 42 = 180 and 5 %: 189 in 3 x 34.00 + 4 x 8.20; finish 3 x 6.12 + 11.44 + 12.74 + 8.50 = 51.04 m2, twice over 5 is
      * 20.416 l: 4 x 42.90 here and one litre of the nursery; 598 staples 4.20; cross ties in D (3400 clear) and E (2500): 2 x 14.50.
-     * 375.60 x 1.2 = 450.72, over 300 x 1.20 and free, and holds 75.12 of tax.
+     * compost 3 x 48.00. 519.60 x 1.2 = 623.52, over 300 x 1.20 and free, and holds 103.92 of tax.
      *
-     * <p>The nursery: 3 x 2.2 x 0.3 + 2.72 x 0.5 + 3.12 x 0.5 + 1.12 x 0.7 = 5.684 of soil, / 0.85 = 6.687 loose; 0.6 of it 4.012, five
-     * tonnes over 1200 kg/m3 hold 4.165: 170.00; grit 52 + 5 x 4.10, compost 2 x 59 + 9 x 5.20, liner 8 x 9.40, mulch 58, oil 15.50,
-     * bark 76.30, membrane 20.80: 653.10 and 30.00 to bring.
+     * <p>The nursery: 3 x 2.2 x 0.3 + 2.72 x 0.5 + 3.12 x 0.5 + 1.12 x 0.7 = 5.684 of soil, / 0.85 and 5 % spare = 7.021 loose; 0.6 of it
+     * 4.213, where five tonnes over 1200 kg/m3 hold only 4.167: 6 x 34.00; 0.1 of it 0.702 of grit: 52 + 7 x 4.10; 0.3 of it 2.106 of
+     * compost would be 2 x 59 + 11 x 5.20 = 175.20 here, over the yard's 172.80. Liner 8 x 9.40, mulch 58, oil 15.50, bark 76.30,
+     * membrane 20.80: 530.50 and 30.00 to bring.
      */
     @Test
     void theOrderIsAsReadByEye() {
         Slip slip = SHEET.slip();
-        assertEquals(List.of("968.50", "450.72", "683.10"), slip.orders().stream().map(order -> order.total().toPlainString()).toList());
-        assertEquals("75.12", slip.orders().get(1).tax().toPlainString());
+        assertEquals(List.of("968.50", "623.52", "560.50"), slip.orders().stream().map(order -> order.total().toPlainString()).toList());
+        assertEquals("103.92", slip.orders().get(1).tax().toPlainString());
         assertEquals("30.00", slip.orders().get(2).charge().toPlainString());
-        assertEquals("2102.32", slip.total().toPlainString());
+        assertEquals("2152.52", slip.total().toPlainString());
         assertTrue(slip.proven());
     }
 
