@@ -22,7 +22,7 @@ public enum Rate {
     FIRST_COURSE("firstCourse", 15, "a piece of course 1, level and square"),
     COURSE("course", 8, "a piece of the courses above"),
     /** Six fixings of 1 to 1.5 minutes each. */
-    BRACKET("bracket", 8, "a corner bracket with its screws"),
+    BRACKET("bracket", 8, "a corner bracket, or a plate behind a joint, with its screws"),
     COURSE_TIE("courseTie", 2, "a screw or strap that ties two courses"),
     CROSS_TIE("crossTie", 25, "a cross tie, both walls drilled"),
     POST("post", 25, "a post behind a joint, dug in and screwed"),

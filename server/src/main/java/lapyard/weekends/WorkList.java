@@ -217,9 +217,9 @@ public final class WorkList {
     }
 
     /**
-     * Course by course: its heavy timbers while the helpers are there, then the rest by one alone; brackets and ties last.
+     * Course by course: its heavy timbers while the helpers are there, then the rest by one alone; brackets, plates and ties last.
      *
-     * @param share of all courses, which is its share of the brackets
+     * @param share of all courses, which is its share of the brackets and joint plates
      * @param top   whether the uppermost course is among them: all ties are put in with it
      */
     private Work course(BedLoad load, Step step, String label, List<List<Piece>> courses, Rate rate, List<After> after, double share, boolean top) {
@@ -240,6 +240,7 @@ public final class WorkList {
         cautions.add("saw, drill and driver: eyes and hands");
         List<String> fixed = new ArrayList<>();
         double fixing = fixing(load, QuantityKind.BRACKETS, share, Rate.BRACKET, "bracket", fixed)
+                + fixing(load, QuantityKind.JOINT_PLATES, share, Rate.BRACKET, "joint plate", fixed)
                 + (top ? fixing(load, QuantityKind.COURSE_TIES, 1, Rate.COURSE_TIE, "course tie", fixed)
                         + fixing(load, QuantityKind.CROSS_TIES, 1, Rate.CROSS_TIE, "cross tie", fixed)
                         + fixing(load, QuantityKind.POSTS, 1, Rate.POST, "post", fixed) : 0);

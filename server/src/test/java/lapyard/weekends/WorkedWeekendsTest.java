@@ -290,6 +290,18 @@ class WorkedWeekendsTest {
         assertEquals(12 * 8, more, 1e-6);
     }
 
+    /** A wall of 6000 is joined once a course and side: each plate behind a joint is screwed on like a bracket. */
+    @Test
+    void platesBehindJointsTakeTime() {
+        String bed = "{\"id\":\"N\",\"width\":6000,\"depth\":1200,\"courses\":2,\"ties\":{\"brackets\":false,\"courseTies\":false,\"crossTies\":false}}";
+        JobSheet usual = sheet(bed, "");
+        JobSheet slower = sheet(bed, "\"rates\":{\"bracket\":18}");
+        double plates = usual.beds().get(0).quantities().stream().filter(quantity -> quantity.is(QuantityKind.JOINT_PLATES)).findFirst().orElseThrow().value();
+        assertTrue(plates >= 4, plates + " plates");
+        assertEquals(10 * plates, minutes(slower.weekends(), "N.course-1") + minutes(slower.weekends(), "N.courses")
+                - minutes(usual.weekends(), "N.course-1") - minutes(usual.weekends(), "N.courses"), 1e-6);
+    }
+
     /** 4 m of path 900 wide: bark 15 minutes a square metre; with sub-base dug and compacted 35 to 45. */
     @Test
     void aPathWithStoneIsDugAndCompacted() {
