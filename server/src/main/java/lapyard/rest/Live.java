@@ -185,7 +185,7 @@ final class Live implements NewsListener, AutoCloseable {
             this.out = response.getNIOOutputStream();
         }
 
-        /** Ends it where its share was taken back, here or at another server. */
+        /** Ends it where its share has ended or was taken back, here or at another server. */
         private boolean mayListen() {
             try {
                 boolean may = share.isEmpty() || store.get().shares().of(garden).stream().anyMatch(one -> one.id().equals(share.get()));

@@ -2,6 +2,7 @@ package lapyard.rest;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -14,7 +15,12 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import lapyard.answers.Answer;
 import lapyard.store.Share;
 
@@ -22,6 +28,9 @@ import lapyard.store.Share;
 @Path("api/gardens/{id}/shares")
 public final class SharesResource {
     static final int MOST_SHARES = 100;
+    /** A share ends after so many days unless another end was asked for: longer than a garden is built, shorter than it is forgotten. */
+    static final int DAYS = 90;
+    static final int MOST_DAYS = 3660;
 
     private final Shelf shelf;
     private final Live live;
@@ -55,14 +64,16 @@ public final class SharesResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response add(@PathParam("id") String id, Body body) {
         shelf.standing(id);
-        JsonNode label = Documents.object(body.text()).path("label");
+        ObjectNode sent = Documents.object(body.text());
+        JsonNode label = sent.path("label");
         if (!label.isTextual() || label.asText().isBlank())
             throw new Refusal(400, "label should say who gets it, such as {\"label\":\"neighbour\"}");
+        Optional<Instant> ends = ends(sent.get("ends"));
         if (shelf.store().shares().of(id).size() >= MOST_SHARES)
             throw new Refusal(409, "this garden has " + MOST_SHARES + " shares: take one back first");
         String token = Guard.SHARE + Ids.secret();
         String hash = Answer.hash(token.getBytes(StandardCharsets.UTF_8));
-        Share share = shelf.store().shares().add(Ids.next(), id, hash, label.asText().strip());
+        Share share = shelf.store().shares().add(Ids.next(), id, hash, label.asText().strip(), ends);
         return Response.status(201)
                 .header(HttpHeaders.LOCATION, "/api/gardens/" + id + "/shares/" + share.id())
                 .entity(Json.text(json -> {
@@ -72,6 +83,25 @@ public final class SharesResource {
                     json.writeEndObject();
                 }))
                 .build();
+    }
+
+    /** Nothing said: {@value #DAYS} days; null: no end. */
+    private Optional<Instant> ends(JsonNode sent) {
+        Instant now = shelf.store().shares().now();
+        if (sent == null) return Optional.of(now.plus(DAYS, ChronoUnit.DAYS));
+        if (sent.isNull()) return Optional.empty();
+        Optional<Instant> ends = time(sent.asText()).filter(time -> time.isAfter(now) && time.isBefore(now.plus(MOST_DAYS, ChronoUnit.DAYS)));
+        if (ends.isPresent()) return ends;
+        throw new Refusal(400, "ends should be a time within the next " + MOST_DAYS + " days, such as \""
+                + now.plus(DAYS, ChronoUnit.DAYS).truncatedTo(ChronoUnit.SECONDS) + "\", or null for a share without an end");
+    }
+
+    private static Optional<Instant> time(String text) {
+        try {
+            return Optional.of(OffsetDateTime.parse(text).toInstant());
+        } catch (DateTimeParseException noTime) {
+            return Optional.empty();
+        }
     }
 
     @DELETE
@@ -86,5 +116,6 @@ public final class SharesResource {
         json.writeStringField("id", share.id());
         json.writeStringField("label", share.label());
         json.writeStringField("made", share.made().toString());
+        if (share.ends().isPresent()) json.writeStringField("ends", share.ends().get().toString());
     }
 }

@@ -1,5 +1,6 @@
 package lapyard.store;
 
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
@@ -7,10 +8,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
-/** Leaves to read one garden. The store knows only the hashes of their tokens. */
+/** Leaves to read one garden. The store knows only the hashes of their tokens. One that has ended is not there any more. */
 public final class Shares {
     private static final int LABEL_CHARACTERS = 100;
-    private static final String COLUMNS = "select id, garden, label, made from share where ";
+    private static final String COLUMNS = "select id, garden, label, made, ends from share where ";
 
     private final Database database;
     private final Clock clock;
@@ -20,37 +21,56 @@ public final class Shares {
         this.clock = clock;
     }
 
-    /** @param hash of its token, in hexadecimal */
-    public Share add(String id, String garden, String hash, String label) {
-        Instant made = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-        Share share = new Share(id, garden, Rows.shortened(label, LABEL_CHARACTERS), made);
+    /** The time by which shares end. */
+    public Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    /**
+     * @param hash of its token, in hexadecimal
+     * @param ends empty for a share that lasts until it is taken back
+     */
+    public Share add(String id, String garden, String hash, String label, Optional<Instant> ends) {
+        Share share = new Share(id, garden, Rows.shortened(label, LABEL_CHARACTERS), now(), ends.map(time -> time.truncatedTo(ChronoUnit.MILLIS)));
         return database.write(connection -> {
-            new Sql(connection, "insert into share (id, garden, hash, label, made) values (:id, :garden, :hash, :label, :made)")
-                    .with("id", id).with("garden", garden).with("hash", hash).with("label", share.label()).with("made", made)
+            for (Share other : kept(connection, garden)) if (!other.standsAt(share.made())) remove(connection, garden, other.id());
+            new Sql(connection, "insert into share (id, garden, hash, label, made, ends) values (:id, :garden, :hash, :label, :made, :ends)")
+                    .with("id", id).with("garden", garden).with("hash", hash).with("label", share.label())
+                    .with("made", share.made()).with("ends", share.ends())
                     .update();
             return share;
         });
     }
 
-    /** Oldest first. */
+    /** Those that have not ended, oldest first. */
     public List<Share> of(String garden) {
-        return database.read(connection ->
-                new Sql(connection, COLUMNS + "garden = :garden order by made, id").with("garden", garden).all(Shares::share));
+        Instant now = now();
+        return database.read(connection -> kept(connection, garden)).stream().filter(share -> share.standsAt(now)).toList();
     }
 
     /** Who shows a token of this hash. */
     public Optional<Share> byHash(String hash) {
-        return database.read(connection -> new Sql(connection, COLUMNS + "hash = :hash").with("hash", hash).first(Shares::share));
+        Instant now = now();
+        return database.read(connection -> new Sql(connection, COLUMNS + "hash = :hash").with("hash", hash).first(Shares::share))
+                .filter(share -> share.standsAt(now));
     }
 
     /** Ends it at once, on every server; false where there is none. */
     public boolean remove(String garden, String id) {
-        return database.write(connection -> new Sql(connection, "delete from share where garden = :garden and id = :id")
+        return database.write(connection -> remove(connection, garden, id));
+    }
+
+    private static boolean remove(Connection connection, String garden, String id) throws SQLException {
+        return new Sql(connection, "delete from share where garden = :garden and id = :id")
                         .with("garden", garden).with("id", id)
-                        .update() > 0);
+                        .update() > 0;
+    }
+
+    private static List<Share> kept(Connection connection, String garden) throws SQLException {
+        return new Sql(connection, COLUMNS + "garden = :garden order by made, id").with("garden", garden).all(Shares::share);
     }
 
     private static Share share(Sql.Columns row) throws SQLException {
-        return new Share(row.text("id"), row.text("garden"), row.text("label"), row.time("made"));
+        return new Share(row.text("id"), row.text("garden"), row.text("label"), row.time("made"), row.textIfAny("ends").map(Instant::parse));
     }
 }

@@ -26,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -188,6 +189,8 @@ class OpenApiTest {
                 new Call(404, "get /api/gardens/{id}/shares", none + "/shares", ""),
                 new Call(201, "post /api/gardens/{id}/shares", g + "/shares", "{\"label\":\"x\"}"),
                 new Call(400, "post /api/gardens/{id}/shares", g + "/shares", "{}"),
+                new Call(201, "post /api/gardens/{id}/shares", g + "/shares", "{\"label\":\"x\",\"ends\":null}"),
+                new Call(400, "post /api/gardens/{id}/shares", g + "/shares", "{\"label\":\"x\",\"ends\":\"tomorrow\"}"),
                 new Call(404, "post /api/gardens/{id}/shares", none + "/shares", "{\"label\":\"x\"}"),
                 new Call(410, "post /api/gardens/{id}/shares", gone + "/shares", "{\"label\":\"x\"}"),
                 new Call(415, "post /api/gardens/{id}/shares", g + "/shares", "x", "Content-Type", "text/plain"),
@@ -332,7 +335,7 @@ class OpenApiTest {
                     .headers().firstValue("Location").orElseThrow();
             served.store.create(new lapyard.store.NewGarden("older", "Older", STOP));
             for (int i = 0; i < SharesResource.MOST_SHARES; i++)
-                served.store.shares().add("s" + i, "older", "hash " + i, "x");
+                served.store.shares().add("s" + i, "older", "hash " + i, "x", Optional.empty());
             List<Call> calls = new ArrayList<>(ofOlder("/api/gardens/older"));
             calls.addAll(calls(g, gone, share, solve));
             for (Call call : calls) {

@@ -16,8 +16,11 @@ import java.net.Socket;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import lapyard.store.SetClock;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,13 +34,14 @@ class RolesTest {
     @TempDir
     private Path folder;
 
+    private final SetClock clock = new SetClock();
     private Served served;
     private String address;
 
     @BeforeEach
     void start() throws Exception {
         Keys keys = Keys.read(List.of("# ours", "", "editor " + EDITOR, "reader " + READER));
-        served = new Served(folder, keys, RolesTest.class.getClassLoader());
+        served = new Served(clock.open(folder), keys, RolesTest.class.getClassLoader(), new SizesDesk());
         HttpResponse<String> made = served.post("/api/gardens", BED, as(EDITOR));
         address = made.headers().firstValue("Location").orElseThrow();
     }
@@ -109,16 +113,56 @@ class RolesTest {
     void whoseShareIsTakenBackHearsNothingMore() throws Exception {
         HttpResponse<String> made = served.post(address + "/shares", "{\"label\":\"neighbour\"}", as(EDITOR));
         String token = json(made).path("token").asText();
-        try (Socket socket = new Socket("127.0.0.1", served.port())) {
-            socket.setSoTimeout(60_000);
-            socket.getOutputStream().write(("GET " + address + "/events HTTP/1.1\r\nHost: localhost\r\nAuthorization: Bearer " + token
-                    + "\r\nConnection: close\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
-            BufferedReader lines = new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+        try (Socket socket = listening(token)) {
+            BufferedReader lines = lines(socket);
             while (!lines.readLine().equals("id: 1")) continue;
             assertEquals(204, served.delete(made.headers().firstValue("Location").orElseThrow(), as(EDITOR)).statusCode());
             String line = "";
             while (line != null) line = lines.readLine(); // the server ends it
         }
+    }
+
+    @Test
+    void aShareEndsByItself() throws Exception {
+        Instant now = Instant.parse("2026-03-01T10:00:00Z");
+        clock.set(now);
+        String ninety = post(201, "{\"label\":\"neighbour\"}").path("token").asText();
+        assertEquals("2026-05-30T10:00:00Z", json(served.get(address + "/shares", as(EDITOR))).at("/shares/0/ends").asText());
+        assertEquals("2026-03-08T22:30:00Z", post(201, "{\"label\":\"builder\",\"ends\":\"2026-03-09T00:00:00+01:30\"}").path("ends").asText());
+        JsonNode lasting = post(201, "{\"label\":\"aunt\",\"ends\":null}");
+        assertFalse(lasting.has("ends"), lasting::toString);
+        for (String wrong : List.of("\"2026-03-01T10:00:00Z\"", "\"2026-04-01\"", "\"soon\"", "90", "true", "{}", "\"+1000000000-01-01T00:00:00Z\"", "\"2036-12-01T00:00:00Z\""))
+            assertEquals("ends should be a time within the next 3660 days, such as \"2026-05-30T10:00:00Z\", or null for a share without an end",
+                    post(400, "{\"label\":\"x\",\"ends\":" + wrong + "}").path("detail").asText(), wrong);
+        try (Socket socket = listening(ninety)) {
+            BufferedReader lines = lines(socket);
+            while (!lines.readLine().equals("id: 1")) continue;
+            clock.set(now.plus(Duration.ofDays(90)));
+            assertEquals(200, served.put(address, BED.replace("2400", "2500"), as(EDITOR, "If-Match", "\"1\"")).statusCode());
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) assertFalse(line.contains("2"), line);
+        }
+        problem(401, served.get(address, as(ninety)));
+        assertEquals(200, served.get(address, as(lasting.path("token").asText())).statusCode());
+        JsonNode listed = json(served.get(address + "/shares", as(EDITOR))).path("shares");
+        assertEquals(1, listed.size(), listed::toString);
+    }
+
+    private JsonNode post(int status, String share) throws Exception {
+        HttpResponse<String> answer = served.post(address + "/shares", share, as(EDITOR));
+        assertEquals(status, answer.statusCode(), answer::body);
+        return json(answer);
+    }
+
+    private Socket listening(String token) throws IOException {
+        Socket socket = new Socket("127.0.0.1", served.port());
+        socket.setSoTimeout(60_000);
+        socket.getOutputStream().write(("GET " + address + "/events HTTP/1.1\r\nHost: localhost\r\nAuthorization: Bearer " + token
+                + "\r\nConnection: close\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+        return socket;
+    }
+
+    private static BufferedReader lines(Socket socket) throws IOException {
+        return new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
     }
 
     @Test

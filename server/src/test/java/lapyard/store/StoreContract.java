@@ -29,23 +29,7 @@ abstract class StoreContract {
     /** Opens the same place each time within one test. */
     abstract Opening place(Clock clock);
 
-    private Instant set;
-    private final Clock clock = new Clock() {
-        @Override
-        public Instant instant() {
-            return set == null ? Instant.now() : set;
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-    };
+    private final SetClock clock = new SetClock();
 
     @BeforeEach
     void open() {
@@ -237,10 +221,10 @@ abstract class StoreContract {
 
     @Test
     void aClockThatIsPutBackDoesNotBringTheHistoryOutOfOrder() {
-        set = Instant.parse("2026-05-02T10:00:00Z");
+        clock.set(Instant.parse("2026-05-02T10:00:00Z"));
         store.create(new NewGarden("a", "A", "{}"));
         for (String jump : List.of("2026-05-02T09:00:00Z", "1999-12-31T23:59:59Z", "2031-01-01T00:00:00Z", "2026-05-02T10:00:01Z")) {
-            set = Instant.parse(jump);
+            clock.set(Instant.parse(jump));
             long revision = store.find("a").orElseThrow().revision();
             made(store.save("a", revision, "A", "{\"v\":" + revision + "}"));
         }
@@ -264,10 +248,10 @@ abstract class StoreContract {
     @Test
     void thinningKeepsWhatIsStampedPrintedOrBroughtBack() {
         Instant day = Instant.parse("2026-01-01T08:00:00Z");
-        set = day;
+        clock.set(day);
         store.create(new NewGarden("a", "A", "{}"));
         for (int revision = 1; revision <= 40; revision++) {
-            set = day.plus(Duration.ofHours(6L * revision)); // four a day for ten days
+            clock.set(day.plus(Duration.ofHours(6L * revision))); // four a day for ten days
             made(store.save("a", revision, "A", "{\"v\":" + revision + "}"));
         }
         assertTrue(store.stamp("a", 3, " first sketch "));
@@ -346,13 +330,33 @@ abstract class StoreContract {
     @Test
     void aShareIsFoundByItsHashUntilItIsTakenBack() {
         store.create(new NewGarden("a", "A", "{}"));
-        Share share = store.shares().add("s1", "a", "00ff", "Neighbour");
-        store.shares().add("s2", "a", "11ee", "Aunt");
+        Share share = store.shares().add("s1", "a", "00ff", "Neighbour", Optional.empty());
+        store.shares().add("s2", "a", "11ee", "Aunt", Optional.empty());
         assertEquals(Optional.of(share), store.shares().byHash("00ff"));
         assertEquals(2, store.shares().of("a").size());
         assertTrue(store.shares().remove("a", "s1"));
         assertFalse(store.shares().remove("a", "s1"));
         assertEquals(Optional.empty(), store.shares().byHash("00ff"));
+    }
+
+    @Test
+    void aShareThatHasEndedIsAsIfTakenBack() {
+        store.create(new NewGarden("a", "A", "{}"));
+        clock.set(Instant.parse("2026-03-01T10:00:00Z"));
+        Instant ends = clock.instant().plus(Duration.ofDays(90));
+        Share share = store.shares().add("s1", "a", "00ff", "Neighbour", Optional.of(ends));
+        Share lasting = store.shares().add("s2", "a", "11ee", "Aunt", Optional.empty());
+        reopen();
+        clock.set(ends.minusMillis(1));
+        assertEquals(Optional.of(share), store.shares().byHash("00ff"));
+        assertEquals(List.of(share, lasting), store.shares().of("a"));
+        clock.set(ends);
+        assertEquals(Optional.empty(), store.shares().byHash("00ff"));
+        assertEquals(List.of(lasting), store.shares().of("a"));
+        store.shares().add("s3", "a", "22dd", "Uncle", Optional.empty());
+        assertFalse(store.shares().remove("a", "s1"), "it went when the next was made");
+        clock.set(ends.plus(Duration.ofDays(3650)));
+        assertEquals(Optional.of(lasting), store.shares().byHash("11ee"));
     }
 
     @Test

@@ -189,11 +189,11 @@ export const api = {
   /** A garden with its history, as it was taken out into a file. @returns {Promise<string>} its new id */
   async bringIn(file) { return madeId(await ask('POST', 'api/gardens/file', { body: JSON.parse(file) })); },
 
-  /** @returns {Promise<{id: string, label: string, made: string}[]>} who may read this garden without a token of the server */
+  /** @returns {Promise<{id: string, label: string, made: string, ends: ?string}[]>} who may read this garden without a token of the server */
   async shares(id) { return (await read(await ask('GET', `${garden(id)}/shares`))).shares; },
 
-  /** @returns {Promise<string>} the token, told this once */
-  async share(id, label) { return (await read(await ask('POST', `${garden(id)}/shares`, { body: { label } }))).token; },
+  /** @param {?string} ends a time, null for no end @returns {Promise<string>} the token, told this once */
+  async share(id, label, ends) { return (await read(await ask('POST', `${garden(id)}/shares`, { body: { label, ends } }))).token; },
 
   async unshare(id, share) { await ask('DELETE', `${garden(id)}/shares/${encodeURIComponent(share)}`); },
 

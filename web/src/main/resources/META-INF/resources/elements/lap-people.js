@@ -1,8 +1,9 @@
 import { api } from '../api.js';
+import { USUAL_DAYS, dayAfter, endOf } from '../state/shares.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
 
-const when = made => new Date(made).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+const when = time => new Date(time).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
 
 /** lap-people: who may read this garden without a token of the server. */
 export class LapPeople extends GardenElement {
@@ -32,22 +33,25 @@ export class LapPeople extends GardenElement {
   #shared() {
     return h('section', {},
       h('p.hint', {}, 'Where this server asks for a token, a share is one that reads this garden and changes nothing.'),
+      h('p.hint', {}, `It ends after ${USUAL_DAYS} days, longer than most gardens take to build. Choose another date, or empty it for no end.`),
       this.#told ? h('p.token', { role: 'status' }, `For ${this.#told.label}, shown this once: `, h('code', { tabindex: '0' }, this.#told.token)) : null,
-      h('ul', {}, (this.#shares ?? []).map(({ id, label, made }) => h('li', {}, `${label}, ${when(made)} `,
+      h('ul', {}, (this.#shares ?? []).map(({ id, label, made, ends }) => h('li', {}, `${label}, since ${when(made)}, ${ends ? `until ${when(ends)}` : 'no end'} `,
         h('button.quiet', { type: 'button', 'data-key': `unshare ${id}`, 'aria-label': `Take back the share of ${label}`, onclick: () => this.#unshare(id, label) }, 'Stop sharing')))),
       h('form.share', { onsubmit: event => {
         event.preventDefault();
-        const input = event.target.querySelector('input');
-        if (input.value.trim()) this.#share(input.value.trim(), input);
+        const [label, until] = event.target.querySelectorAll('input');
+        if (label.value.trim()) this.#share(label.value.trim(), endOf(until.value), label);
       } },
       h('label', { for: 'share-label' }, 'Share with'),
       h('input', { id: 'share-label', maxlength: 100, required: true, autocomplete: 'off', 'data-key': 'share label' }),
+      h('label', { for: 'share-until' }, 'Until'),
+      h('input', { id: 'share-until', type: 'date', min: dayAfter(new Date(), 0), value: dayAfter(new Date(), USUAL_DAYS), 'data-key': 'share until' }),
       h('button', { type: 'submit', 'data-key': 'share' }, 'Share')));
   }
 
-  async #share(label, input) {
+  async #share(label, ends, input) {
     await this.#try('It is not shared', async () => {
-      this.#told = { label, token: await api.share(this.garden.id, label) };
+      this.#told = { label, token: await api.share(this.garden.id, label, ends) };
       this.#shares = await api.shares(this.garden.id);
       input.value = '';
       this.say(`Shared with ${label}. The token is shown this once.`);

@@ -1,0 +1,2 @@
+-- Where a share has no end it lasts until it is taken back, as all did before.
+alter table share add column ends varchar(40);
