@@ -74,6 +74,21 @@ class ImportTest {
         assertEquals(List.of(), wrong.stream().distinct().toList());
     }
 
+    /** A class is named once in the code base; a nested type is read together with its outer one. */
+    @Test
+    void everySimpleClassNameStandsOnce() throws IOException {
+        Map<String, String> seen = new TreeMap<>();
+        List<String> twice = new ArrayList<>();
+        for (Path file : sources()) {
+            String name = file.getFileName().toString();
+            String other = name.equals("package-info.java") ? null : seen.putIfAbsent(name, packageOf(file));
+            if (other != null) {
+                twice.add(name + " in " + other + " and " + packageOf(file));
+            }
+        }
+        assertEquals(List.of(), twice);
+    }
+
     /** An edge that nobody uses allows what nobody meant. */
     @Test
     void everyEdgeOfTheTableIsUsed() throws IOException {

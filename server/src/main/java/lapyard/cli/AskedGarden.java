@@ -18,22 +18,22 @@ final class AskedGarden {
     private AskedGarden() {}
 
     /** @param kind as {@link lapyard.answers.Desk#solve} names it */
-    static JsonNode solve(String kind, String file, double seconds) throws Refusal {
+    static JsonNode solve(String kind, String file, double seconds) throws UnusableInput {
         if (!(seconds > 0 && seconds <= 600)) {
-            throw new Refusal("--seconds " + seconds + " is outside 0 to 600. Give a time such as 5.");
+            throw new UnusableInput("--seconds " + seconds + " is outside 0 to 600. Give a time such as 5.");
         }
         String text = Input.text(file);
         try {
             return DocumentText.parse(new GardenDesk().solve(kind, text, seconds, what -> Progress.UNHEARD));
         } catch (Refused refused) {
-            throw new Refusal(file + ": " + Input.line(refused.findings().get(0), refused.words()));
+            throw new UnusableInput(file + ": " + Input.line(refused.findings().get(0), refused.words()));
         } catch (UnreadableDocument e) {
-            throw new Refusal(file + ": " + e.getMessage());
+            throw new UnusableInput(file + ": " + e.getMessage());
         }
     }
 
     /** The whole answer as NAME.json, and the garden of each entry as NAME-1.json, NAME-2.json and so on. */
-    static void write(String folder, String name, JsonNode answer, JsonNode entries) throws Refusal {
+    static void write(String folder, String name, JsonNode answer, JsonNode entries) throws UnusableInput {
         try {
             Path dir = Files.createDirectories(Path.of(folder));
             Files.writeString(dir.resolve(name + ".json"), answer.toPrettyString() + "\n");
@@ -43,7 +43,7 @@ final class AskedGarden {
                 Files.writeString(dir.resolve(name + "-" + ++number + ".json"), garden.toPrettyString() + "\n");
             }
         } catch (IOException | java.nio.file.InvalidPathException e) {
-            throw new Refusal(folder + " cannot be written: " + e.getMessage());
+            throw new UnusableInput(folder + " cannot be written: " + e.getMessage());
         }
     }
 }

@@ -25,15 +25,15 @@ final class BackupCommand implements Callable<Integer> {
     private Path out;
 
     @Override
-    public Integer call() throws Refusal {
+    public Integer call() throws UnusableInput {
         try {
             StoreCopy.Held held = StoreCopy.make(data, out);
             spec.commandLine().getOut().println(out + " holds " + held.gardens() + " gardens with " + held.revisions() + " revisions");
             return 0;
         } catch (IllegalArgumentException refused) {
-            throw new Refusal(refused.getMessage());
+            throw new UnusableInput(refused.getMessage());
         } catch (IOException cannot) {
-            throw new Refusal(out + " cannot be written: " + cannot.getMessage());
+            throw new UnusableInput(out + " cannot be written: " + cannot.getMessage());
         }
     }
 }

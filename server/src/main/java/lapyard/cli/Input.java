@@ -18,32 +18,32 @@ final class Input {
     private Input() {}
 
     /** @return the text, UTF-8 */
-    static String text(String file) throws Refusal {
+    static String text(String file) throws UnusableInput {
         try {
             return DocumentText.decode(bytes(file));
         } catch (UnreadableDocument e) {
-            throw new Refusal(file + ": " + e.getMessage());
+            throw new UnusableInput(file + ": " + e.getMessage());
         }
     }
 
-    private static byte[] bytes(String file) throws Refusal {
+    private static byte[] bytes(String file) throws UnusableInput {
         try {
             if (file.equals("-")) {
                 return bounded(System.in);
             }
             Path path = Path.of(file);
             if (Files.isDirectory(path)) {
-                throw new Refusal(file + " is a folder. Name a garden file in it.");
+                throw new UnusableInput(file + " is a folder. Name a garden file in it.");
             }
             if (!Files.exists(path)) {
-                throw new Refusal(file + " is not there. Check the name, or give - for standard input.");
+                throw new UnusableInput(file + " is not there. Check the name, or give - for standard input.");
             }
             DocumentText.refuseTooLarge(Files.size(path));
             return Files.readAllBytes(path);
         } catch (IOException | java.nio.file.InvalidPathException e) {
-            throw new Refusal(file + " cannot be read: " + e.getMessage());
+            throw new UnusableInput(file + " cannot be read: " + e.getMessage());
         } catch (UnreadableDocument e) {
-            throw new Refusal(file + ": " + e.getMessage());
+            throw new UnusableInput(file + ": " + e.getMessage());
         }
     }
 
@@ -56,16 +56,16 @@ final class Input {
      *
      * @throws Refused where the garden holds a STOP
      */
-    static JobSheet sheet(String file) throws Refusal {
+    static JobSheet sheet(String file) throws UnusableInput {
         return new GardenDesk().prepare(garden(file)).sheet();
     }
 
-    private static GivenDocument garden(String file) throws Refusal {
+    private static GivenDocument garden(String file) throws UnusableInput {
         String text = text(file);
         try {
             return GivenDocument.of(text, DocumentText.parse(text));
         } catch (UnreadableDocument e) {
-            throw new Refusal(file + ": " + e.getMessage());
+            throw new UnusableInput(file + ": " + e.getMessage());
         }
     }
 

@@ -24,7 +24,7 @@ final class LayOutCommand implements Callable<Integer> {
     private String out;
 
     @Override
-    public Integer call() throws Refusal {
+    public Integer call() throws UnusableInput {
         JsonNode laid = AskedGarden.solve("lay-out", file, AskedGarden.USUAL_SECONDS);
         PrintWriter to = spec.commandLine().getOut();
         int number = 0;

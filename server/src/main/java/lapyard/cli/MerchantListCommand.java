@@ -43,17 +43,17 @@ final class MerchantListCommand implements Callable<Integer> {
     private String out;
 
     @Override
-    public Integer call() throws Refusal {
+    public Integer call() throws UnusableInput {
         ObjectNode document = JsonNodeFactory.instance.objectNode();
         if (garden != null) {
             try {
                 JsonNode read = DocumentText.parse(Input.text(garden));
                 if (!(read instanceof ObjectNode object)) {
-                    throw new Refusal(garden + ": is no garden, which is one JSON object");
+                    throw new UnusableInput(garden + ": is no garden, which is one JSON object");
                 }
                 document = object;
             } catch (UnreadableDocument e) {
-                throw new Refusal(garden + ": " + e.getMessage());
+                throw new UnusableInput(garden + ": " + e.getMessage());
             }
         }
         ObjectNode preview = MerchantListJson.preview(Input.text(file), supplier, document);
@@ -94,14 +94,14 @@ final class MerchantListCommand implements Callable<Integer> {
         return text.replaceAll("\\p{Cntrl}+", " ");
     }
 
-    private void write(String text) throws Refusal {
+    private void write(String text) throws UnusableInput {
         try {
             Path target = Path.of(out).toAbsolutePath();
             Path part = target.resolveSibling("." + target.getFileName() + ".part");
             Files.write(part, text.getBytes(StandardCharsets.UTF_8));
             Files.move(part, target, java.nio.file.StandardCopyOption.REPLACE_EXISTING, java.nio.file.StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException | java.nio.file.InvalidPathException e) {
-            throw new Refusal(out + " cannot be written: " + e.getMessage() + ". Name another file with --out.");
+            throw new UnusableInput(out + " cannot be written: " + e.getMessage() + ". Name another file with --out.");
         }
     }
 }

@@ -30,14 +30,14 @@ final class OutFolder implements AutoCloseable {
     }
 
     /** @param name made where it is not there */
-    OutFolder(String name) throws Refusal {
+    OutFolder(String name) throws UnusableInput {
         this.name = name;
         try {
             folder = Path.of(name).toAbsolutePath();
             for (Path missing = folder; missing != null && Files.notExists(missing); missing = missing.getParent()) made.add(missing);
             Files.createDirectories(folder);
         } catch (FileAlreadyExistsException e) {
-            throw new Refusal(name + " is a file, not a folder. Name another folder with --out.");
+            throw new UnusableInput(name + " is a file, not a folder. Name another folder with --out.");
         } catch (IOException | InvalidPathException e) {
             throw cannot(e);
         }
@@ -78,8 +78,8 @@ final class OutFolder implements AutoCloseable {
         made.clear();
     }
 
-    Refusal cannot(Exception e) {
-        return new Refusal(name + " cannot be written: " + e.getMessage() + ". Name another folder with --out.");
+    UnusableInput cannot(Exception e) {
+        return new UnusableInput(name + " cannot be written: " + e.getMessage() + ". Name another folder with --out.");
     }
 
     /** Removes what was not kept. */

@@ -26,15 +26,15 @@ final class RestoreCommand implements Callable<Integer> {
     private Path data;
 
     @Override
-    public Integer call() throws Refusal {
+    public Integer call() throws UnusableInput {
         try {
             StoreCopy.Held held = StoreCopy.putBack(file, data);
             spec.commandLine().getOut().println(data + " holds " + held.gardens() + " gardens with " + held.revisions() + " revisions");
             return 0;
         } catch (IllegalArgumentException refused) {
-            throw new Refusal(refused.getMessage());
+            throw new UnusableInput(refused.getMessage());
         } catch (IOException cannot) {
-            throw new Refusal(data + " cannot be written: " + cannot.getMessage());
+            throw new UnusableInput(data + " cannot be written: " + cannot.getMessage());
         }
     }
 }

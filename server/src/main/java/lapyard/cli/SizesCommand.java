@@ -27,7 +27,7 @@ final class SizesCommand implements Callable<Integer> {
     private String out;
 
     @Override
-    public Integer call() throws Refusal {
+    public Integer call() throws UnusableInput {
         JsonNode sizes = AskedGarden.solve("sizes", file, seconds);
         PrintWriter to = spec.commandLine().getOut();
         to.println(sizes.path("currency").asText() + " " + sizes.path("now").asText() + " as it stands.");

@@ -24,7 +24,7 @@ final class SnagsCommand implements Callable<Integer> {
     private String file;
 
     @Override
-    public Integer call() throws Refusal {
+    public Integer call() throws UnusableInput {
         List<Finding> findings;
         Wording words = Wording.METRIC;
         try {

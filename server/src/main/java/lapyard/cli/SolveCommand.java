@@ -46,9 +46,9 @@ final class SolveCommand implements Callable<Integer> {
     private String out;
 
     @Override
-    public Integer call() throws Refusal {
+    public Integer call() throws UnusableInput {
         if (!(seconds > 0 && seconds <= 3600)) {
-            throw new Refusal("--seconds " + seconds + " is outside 0 to 3600. Give a time such as 10.");
+            throw new UnusableInput("--seconds " + seconds + " is outside 0 to 3600. Give a time such as 10.");
         }
         try (BufferedReader lines = open();
                 PrintWriter writer = out == null || out.equals("-")
@@ -70,15 +70,15 @@ final class SolveCommand implements Callable<Integer> {
                 to.flush();
             }
             if (number == 0) {
-                throw new Refusal(file + " is empty. Give one problem a line.");
+                throw new UnusableInput(file + " is empty. Give one problem a line.");
             }
             return complete ? 0 : 1;
         } catch (IOException | java.nio.file.InvalidPathException e) {
-            throw new Refusal(file + ": " + e.getMessage());
+            throw new UnusableInput(file + ": " + e.getMessage());
         }
     }
 
-    private ObjectNode solve(String text, int number) throws Refusal {
+    private ObjectNode solve(String text, int number) throws UnusableInput {
         try {
             return switch (kind) {
                 case CUTTING -> SolveLine.cutting(text, seconds, Progress.UNHEARD);
@@ -86,16 +86,16 @@ final class SolveCommand implements Callable<Integer> {
                 case STAGING -> SolveLine.staging(text, seconds, Progress.UNHEARD);
             };
         } catch (IllegalArgumentException | lapyard.json.UnreadableDocument e) {
-            throw new Refusal(file + ", line " + number + ": " + e.getMessage());
+            throw new UnusableInput(file + ", line " + number + ": " + e.getMessage());
         }
     }
 
-    private BufferedReader open() throws IOException, Refusal {
+    private BufferedReader open() throws IOException, UnusableInput {
         if (file.equals("-")) {
             return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         }
         if (!Files.isRegularFile(Path.of(file))) {
-            throw new Refusal(file + " is not there. Check the name, or give - for standard input.");
+            throw new UnusableInput(file + " is not there. Check the name, or give - for standard input.");
         }
         return Files.newBufferedReader(Path.of(file), StandardCharsets.UTF_8);
     }

@@ -73,7 +73,7 @@ final class TakeOffCommand implements Callable<Integer> {
     private Double minutesASetting;
 
     @Override
-    public Integer call() throws Refusal {
+    public Integer call() throws UnusableInput {
         Set<String> names = asked();
         progress("working out the job sheet");
         JobSheet sheet;
@@ -92,7 +92,7 @@ final class TakeOffCommand implements Callable<Integer> {
                 new TakeOffFiles(sheet, ask, folder, this::progress).write(names, Set.copyOf(forms), !only.isEmpty());
                 folder.keep(file -> TakeOffFiles.writes(file) && (only.isEmpty() || only.stream().anyMatch(name -> file.startsWith(name + "-"))));
             } catch (IllegalArgumentException e) {
-                throw new Refusal(e.getMessage());
+                throw new UnusableInput(e.getMessage());
             } catch (IOException e) {
                 throw folder.cannot(e);
             } finally {
@@ -109,14 +109,14 @@ final class TakeOffCommand implements Callable<Integer> {
     }
 
     /** What is asked for; refused by name where there is no such thing. */
-    private Set<String> asked() throws Refusal {
-        if (all && !only.isEmpty()) throw new Refusal("--all and --only cannot stand together: leave one out.");
+    private Set<String> asked() throws UnusableInput {
+        if (all && !only.isEmpty()) throw new UnusableInput("--all and --only cannot stand together: leave one out.");
         for (String form : forms) {
-            if (!TakeOffFiles.FORMS.contains(form)) throw new Refusal("there is no form \"" + form + "\": use pdf, svg or png with --as.");
+            if (!TakeOffFiles.FORMS.contains(form)) throw new UnusableInput("there is no form \"" + form + "\": use pdf, svg or png with --as.");
         }
         for (String name : only) {
             if (!TakeOffFiles.names().contains(name)) {
-                throw new Refusal("there is nothing called \"" + name + "\" to write: use " + String.join(", ", TakeOffFiles.names()) + " with --only.");
+                throw new UnusableInput("there is nothing called \"" + name + "\" to write: use " + String.join(", ", TakeOffFiles.names()) + " with --only.");
             }
         }
         return Set.copyOf(all ? TakeOffFiles.names() : only.isEmpty() ? TakeOffFiles.USUAL : only);

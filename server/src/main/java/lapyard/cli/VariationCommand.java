@@ -37,7 +37,7 @@ final class VariationCommand implements Callable<Integer> {
     private String out;
 
     @Override
-    public Integer call() throws Refusal {
+    public Integer call() throws UnusableInput {
         JobSheet was = sheet(before);
         JobSheet is = sheet(after);
         try {
@@ -49,16 +49,16 @@ final class VariationCommand implements Callable<Integer> {
                 Files.write(Path.of(out), PdfWriter.write(OrderPrint.variation(was, is, variation, before, after, ask)));
             }
         } catch (IllegalArgumentException | IOException e) {
-            throw new Refusal(e.getMessage());
+            throw new UnusableInput(e.getMessage());
         }
         return 0;
     }
 
-    private static JobSheet sheet(String file) throws Refusal {
+    private static JobSheet sheet(String file) throws UnusableInput {
         try {
             return Input.sheet(file);
         } catch (Refused refused) {
-            throw new Refusal(file + ": " + Input.line(refused.findings().get(0), refused.words()));
+            throw new UnusableInput(file + ": " + Input.line(refused.findings().get(0), refused.words()));
         }
     }
 }

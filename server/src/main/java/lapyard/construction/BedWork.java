@@ -72,7 +72,7 @@ public record BedWork(
 
     /** Of one timber as it is lifted. */
     public double massKg(Piece piece) {
-        return Timber.massKg(bed, piece.meanMm());
+        return TimberQuantities.massKg(bed, piece.meanMm());
     }
 
     public List<Piece> pieces() {

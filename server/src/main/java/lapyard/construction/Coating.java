@@ -62,8 +62,8 @@ final class Coating {
         if (!bed.making().seal().wanted()) {
             return;
         }
-        double ends = Timber.endsM2(bed, pieces);
-        double faces = Timber.notchesM2(bed, notches);
+        double ends = TimberQuantities.endsM2(bed, pieces);
+        double faces = TimberQuantities.notchesM2(bed, notches);
         quantities.add(new Quantity(
                 QuantityKind.SEAL_LITRES,
                 (ends + faces) * bed.making().seal().coats() / bed.making().seal().coverM2PerLitre(),

@@ -73,9 +73,9 @@ public final class Construction {
         LowSide low = LowSide.of(bed, downhill);
         Notching.Cut notched = Notching.of(bed, low, laid.seams());
         findings.addAll(notched.findings());
-        Timber.quantities(bed, pieces, notched.notches().size(), quantities);
+        TimberQuantities.quantities(bed, pieces, notched.notches().size(), quantities);
         Coating.seal(bed, pieces.size(), notched.notches().size(), quantities);
-        Timber.lifts(bed, pieces, liftLimitKg, quantities);
+        TimberQuantities.lifts(bed, pieces, liftLimitKg, quantities);
         boolean screwed = Fixings.screws(bed, quantities, findings);
         CrossTies across = crossTies(bed, inner, laid.seams(), findings);
         CornerJoints.ties(bed, laid.courses(), across, quantities);

@@ -1,7 +1,7 @@
 package lapyard.cutting;
 
-import java.time.Duration;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -70,7 +70,7 @@ public final class CuttingSolver {
     /** @param rival a plan that leaves nothing uncut; empty where no better one can be */
     private static Optional<CuttingResult> asTheyLie(
             CuttingProblem problem, Effort effort, Optional<CuttingResult> rival, Progress progress) {
-        Budget budget = new Budget(effort, progress);
+        CuttingBudget budget = new CuttingBudget(effort, progress);
         Intake intake = new Intake(problem);
         List<CuttingResult.Unplaced> unplaced = new ArrayList<>(intake.unplaced());
         if (rival.isPresent() && !unplaced.isEmpty()) return Optional.empty();
@@ -79,7 +79,7 @@ public final class CuttingSolver {
                     problem.name(), BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced));
         }
         WholeProblem whole = intake.whole();
-        Search search = new Search(whole, effort, budget, rival.map(plan -> Rival.of(plan, whole)));
+        CuttingSearch search = new CuttingSearch(whole, effort, budget, rival.map(plan -> Rival.of(plan, whole)));
         Solution solution = search.run();
         if (search.hopeless() || rival.isPresent() && solution.uncut() > 0) return Optional.empty();
         if (solution.uncut() > 0) {
@@ -94,7 +94,7 @@ public final class CuttingSolver {
                     demand[pattern.items()[i]] -= pattern.counts()[i] * count;
                 }
             });
-            search = new Search(whole.withDemand(demand), cut, effort, budget);
+            search = new CuttingSearch(whole.withDemand(demand), cut, effort, budget);
             solution = search.run();
         }
         long keep = intake.keepOffcut() / whole.micronsAUnit;

@@ -15,9 +15,9 @@ final class Diving {
     private final WholeProblem problem;
     private final Relaxation relaxation;
     private final Filling filling;
-    private final Budget budget;
+    private final CuttingBudget budget;
 
-    Diving(WholeProblem problem, Relaxation relaxation, Filling filling, Budget budget) {
+    Diving(WholeProblem problem, Relaxation relaxation, Filling filling, CuttingBudget budget) {
         this.problem = problem;
         this.relaxation = relaxation;
         this.filling = filling;

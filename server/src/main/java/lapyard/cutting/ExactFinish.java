@@ -22,7 +22,7 @@ final class ExactFinish {
     private final Relaxation relaxation;
     private final Filling filling;
     private final WholeBoards wholeBoards;
-    private final Budget budget;
+    private final CuttingBudget budget;
     private final Patience patience;
 
     private final Map<State, Long> seen = new HashMap<>();
@@ -46,7 +46,7 @@ final class ExactFinish {
     private record Choice(Pattern pattern, long leastCost) {}
 
     /** @param patience when it runs out the search gives up */
-    ExactFinish(WholeProblem problem, Relaxation relaxation, Filling filling, Budget budget, Patience patience) {
+    ExactFinish(WholeProblem problem, Relaxation relaxation, Filling filling, CuttingBudget budget, Patience patience) {
         this.problem = problem;
         this.relaxation = relaxation;
         this.filling = filling;

@@ -17,9 +17,9 @@ final class Exchange {
     private final Relaxation relaxation;
     private final Diving diving;
     private final Filling filling;
-    private final Budget budget;
+    private final CuttingBudget budget;
 
-    Exchange(WholeProblem problem, Relaxation relaxation, Diving diving, Filling filling, Budget budget) {
+    Exchange(WholeProblem problem, Relaxation relaxation, Diving diving, Filling filling, CuttingBudget budget) {
         this.problem = problem;
         this.relaxation = relaxation;
         this.diving = diving;

@@ -9,11 +9,11 @@ import java.util.stream.IntStream;
  */
 final class Filling {
     private final WholeProblem problem;
-    private final Budget budget;
+    private final CuttingBudget budget;
     /** Items longest first, of equal ones those that need more good faces. */
     private final int[] byWeight;
 
-    Filling(WholeProblem problem, Budget budget) {
+    Filling(WholeProblem problem, CuttingBudget budget) {
         this.problem = problem;
         this.budget = budget;
         byWeight = IntStream.range(0, problem.items())

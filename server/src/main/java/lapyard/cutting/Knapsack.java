@@ -14,7 +14,7 @@ final class Knapsack {
     private static final long LARGEST_TABLE = 6_000_000;
 
     private final WholeProblem problem;
-    private final Budget budget;
+    private final CuttingBudget budget;
     private final int longest;
 
     private long[] table = new long[0];
@@ -33,7 +33,7 @@ final class Knapsack {
     private long[] value;
     private int[] limit;
 
-    Knapsack(WholeProblem problem, Budget budget) {
+    Knapsack(WholeProblem problem, CuttingBudget budget) {
         this.problem = problem;
         this.budget = budget;
         int most = 0;

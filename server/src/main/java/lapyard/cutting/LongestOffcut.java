@@ -19,10 +19,10 @@ final class LongestOffcut {
 
     private final WholeProblem problem;
     private final long keep;
-    private final Budget budget;
+    private final CuttingBudget budget;
     private final long steps;
 
-    LongestOffcut(WholeProblem problem, long keep, Effort effort, Budget budget) {
+    LongestOffcut(WholeProblem problem, long keep, Effort effort, CuttingBudget budget) {
         this.problem = problem;
         this.keep = keep;
         this.budget = budget;
@@ -74,8 +74,8 @@ final class LongestOffcut {
     private Solution leaving(Solution plan, int wanted, int[] boards) {
         WholeProblem with = problem.leaving(wanted, boards);
         Effort effort = Effort.ofSteps(steps);
-        Budget own = new Budget(effort);
-        Solution found = new Search(with, null, effort, own, plan.cost()).run();
+        CuttingBudget own = new CuttingBudget(effort);
+        Solution found = new CuttingSearch(with, null, effort, own, plan.cost()).run();
         budget.spend(own.spent());
         if (found.cost() > plan.cost() || found.uncut() > 0) return plan;
         int at = problem.place(wanted);

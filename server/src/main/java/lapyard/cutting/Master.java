@@ -13,7 +13,7 @@ final class Master {
 
     private final int rows;
     private final int demandRows;
-    private final Budget budget;
+    private final CuttingBudget budget;
 
     private int columns;
     private int[] from = new int[1024];
@@ -35,7 +35,7 @@ final class Master {
     private int sinceCheck;
 
     /** Rows: demands first, then limited boards. Every row starts with its slack as column number row. */
-    Master(int demandRows, int supplyRows, Budget budget) {
+    Master(int demandRows, int supplyRows, CuttingBudget budget) {
         this.demandRows = demandRows;
         this.rows = demandRows + supplyRows;
         this.budget = budget;

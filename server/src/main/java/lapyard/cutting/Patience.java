@@ -2,14 +2,14 @@ package lapyard.cutting;
 
 /** Gives up a while after the last gain, so that a quick answer does not use up its whole budget on a proof. */
 final class Patience {
-    private final Budget budget;
+    private final CuttingBudget budget;
     private final long turns;
     private long since;
 
     /** @param steps to go on without a gain */
-    Patience(Budget budget, long steps) {
+    Patience(CuttingBudget budget, long steps) {
         this.budget = budget;
-        turns = Budget.turns(steps);
+        turns = CuttingBudget.turns(steps);
         since = budget.spent();
     }
 

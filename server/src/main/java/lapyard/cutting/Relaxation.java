@@ -22,7 +22,7 @@ final class Relaxation {
     record Share(Pattern pattern, double amount) {}
 
     private final WholeProblem problem;
-    private final Budget budget;
+    private final CuttingBudget budget;
     private final Knapsack knapsack;
     private final Master master;
     private final int items;
@@ -46,7 +46,7 @@ final class Relaxation {
     private BigInteger up = BigInteger.ONE;
     private BigInteger down = BigInteger.ONE;
 
-    Relaxation(WholeProblem problem, Budget budget) {
+    Relaxation(WholeProblem problem, CuttingBudget budget) {
         this.problem = problem;
         this.budget = budget;
         knapsack = new Knapsack(problem, budget);

@@ -19,12 +19,12 @@ final class Tidying {
 
     private final WholeProblem problem;
     private final Filling filling;
-    private final Budget budget;
+    private final CuttingBudget budget;
     private final long keep;
     private final Effort effort;
 
     /** @param keep shortest offcut worth keeping, in weight units */
-    Tidying(WholeProblem problem, Filling filling, Effort effort, Budget budget, long keep) {
+    Tidying(WholeProblem problem, Filling filling, Effort effort, CuttingBudget budget, long keep) {
         this.effort = effort;
         this.problem = problem;
         this.filling = filling;

@@ -11,10 +11,10 @@ final class WholeBoards {
     private static final long LARGEST_TABLE = 4_000_000;
 
     private final WholeProblem problem;
-    private final Budget budget;
+    private final CuttingBudget budget;
     private long[] most = new long[0];
 
-    WholeBoards(WholeProblem problem, Budget budget) {
+    WholeBoards(WholeProblem problem, CuttingBudget budget) {
         this.problem = problem;
         this.budget = budget;
     }

@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.plan.Crew;
+import lapyard.weekends.GardenTask;
 import lapyard.weekends.Weekends;
-import lapyard.weekends.Work;
 
 /** The days of work, a weekend to a sheet where it fills one: who comes, what is done when, which timbers, what is carried, what to mind. */
 public final class DaySheets {
@@ -59,7 +59,7 @@ public final class DaySheets {
         List<String> hands = Hands.of(day, tasks, crew);
         for (int i = 0; i < day.parts().size(); i++) {
             Weekends.Part part = day.parts().get(i);
-            Work work = tasks.get(part.task()).work();
+            GardenTask work = tasks.get(part.task()).work();
             cautions.addAll(work.cautions());
             if (work.step().lays()) warnings.addAll(warned.getOrDefault(work.bed(), List.of()));
             table.row("\u25a1", crew.dates().from().plusMinutes(part.fromMinute()) + " - " + crew.dates().from().plusMinutes(part.toMinute()), work.place(),
@@ -84,7 +84,7 @@ public final class DaySheets {
     }
 
     /** The sheet that tells how it is done. */
-    private static String card(Work work) {
+    private static String card(GardenTask work) {
         if (work.place().equals("saw")) return "(Saw Day)";
         return switch (work.step()) {
             case SET_OUT -> "(Setting-out, bed " + work.bed() + ")";

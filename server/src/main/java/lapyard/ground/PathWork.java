@@ -170,7 +170,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
                 pegs,
                 "pegs",
                 Working.of(
-                        "sum over straight runs of ceil(run / " + Say.mm(PEG_EVERY_MM) + ") + 1",
+                        "sum over straight runs of ceil(run / " + PlainMm.mm(PEG_EVERY_MM) + ") + 1",
                         Working.COMMON_PRACTICE,
                         runs,
                         Working.Input.of("length", lengthMm, "mm"))));

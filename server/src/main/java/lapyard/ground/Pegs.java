@@ -79,8 +79,8 @@ public record Pegs(
     public static Pegs of(Bed bed, Point start, Point towards, double standOffMm, Optional<Fall> fall) {
         double length = start.distanceMm(towards);
         if (length == 0) {
-            throw new IllegalArgumentException("a baseline needs two different points, both were (" + Say.mm(start.x())
-                    + ", " + Say.mm(start.y()) + ")");
+            throw new IllegalArgumentException("a baseline needs two different points, both were (" + PlainMm.mm(start.x())
+                    + ", " + PlainMm.mm(start.y()) + ")");
         }
         double x = (towards.x() - start.x()) / length;
         double y = (towards.y() - start.y()) / length;
@@ -173,7 +173,7 @@ public record Pegs(
                 diagonal.lengthMm(),
                 "mm",
                 Working.of(
-                        "sqrt(dx^2 + dy^2), within " + Say.mm(TOLERANCE_MM),
+                        "sqrt(dx^2 + dy^2), within " + PlainMm.mm(TOLERANCE_MM),
                         Working.GEOMETRY,
                         Working.Input.of("dx", to.alongMm() - from.alongMm(), "mm"),
                         Working.Input.of("dy", to.offMm() - from.offMm(), "mm")));

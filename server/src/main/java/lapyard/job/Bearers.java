@@ -17,31 +17,31 @@ import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.construction.BedWork;
 import lapyard.construction.Strip;
+import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
-import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.Ripping;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
-import lapyard.order.SlipLine.PackCount;
-import lapyard.order.SlipLine;
 import lapyard.order.Ordering;
 import lapyard.order.Slip;
+import lapyard.order.SlipLine;
+import lapyard.order.SlipLine.PackCount;
 import lapyard.order.Wanted;
-import lapyard.plan.Fact;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.Rate;
 import lapyard.plan.WayKind;
-import lapyard.working.Working.Input;
 import lapyard.working.Working;
+import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
 
 /** Bearer strips of all beds: boards are ripped into strips, strips are cut to length together. */
@@ -77,7 +77,7 @@ final class Bearers {
                 .orElse(USUAL_STOCK_MM);
     }
 
-    static Bearers of(Garden garden, List<BedWork> works, Looking looking) {
+    static Bearers of(Garden garden, List<BedWork> works, SearchOptions looking) {
         Map<Rip, List<BedWork>> byRip = new LinkedHashMap<>();
         for (BedWork work : works) {
             if (!work.bottom().strips().isEmpty()) {
@@ -90,7 +90,7 @@ final class Bearers {
         return bearers;
     }
 
-    private void cut(Garden garden, Rip rip, List<BedWork> beds, Looking looking) {
+    private void cut(Garden garden, Rip rip, List<BedWork> beds, SearchOptions looking) {
         double needM = beds.stream().flatMap(work -> work.bottom().strips().stream()).mapToDouble(Strip::lengthMm).sum() / 1000;
         Optional<Section> section = garden.goods().catalogue().section(rip.section());
         double kerf = garden.goods().saw().kerfMm();
@@ -121,7 +121,7 @@ final class Bearers {
         return (int) ((section.thicknessMm() + kerfMm) / (liftMm + kerfMm) + 1e-9);
     }
 
-    private static Cut cut(Garden garden, Section section, int perBoard, double liftMm, List<BedWork> beds, double needM, Looking looking) {
+    private static Cut cut(Garden garden, Section section, int perBoard, double liftMm, List<BedWork> beds, double needM, SearchOptions looking) {
         List<Finding> findings = new ArrayList<>();
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
         CuttingProblem problem = problem(garden, section, perBoard, strips(beds));
@@ -273,8 +273,8 @@ final class Bearers {
                 "m",
                 packs,
                 Math.max(0, boughtM - cut.needM()),
-                cut.priced() ? Optional.of(Lines.rounded(cut.cost(), currency)) : Optional.empty(),
-                cut.priced() ? Optional.of(Lines.rounded(cut.alone(), currency)) : Optional.empty(),
+                cut.priced() ? Optional.of(LineMoney.rounded(cut.cost(), currency)) : Optional.empty(),
+                cut.priced() ? Optional.of(LineMoney.rounded(cut.alone(), currency)) : Optional.empty(),
                 Working.of(
                         "strips cut to length together, then strips / strips a board, rounded up to whole boards",
                         Working.COMMON_PRACTICE,
@@ -308,7 +308,7 @@ final class Bearers {
                 .filter(price -> price.signum() > 0)
                 .map(price -> new Pack("board", price.doubleValue(), Optional.of(price)))
                 .toList();
-        BigDecimal cost = Lines.rounded(single.cost(), currency);
+        BigDecimal cost = LineMoney.rounded(single.cost(), currency);
         BigDecimal bound = single.strips().lowerBound();
         BigDecimal least = Ordering.leastCost(new PackGoods("boards", "boards", "", 0, prices), bound.doubleValue(), currency).orElse(bound);
         return new BuyersApart.Offer(cut.section().stock().get(0).supplier(), cost, least.min(cost));

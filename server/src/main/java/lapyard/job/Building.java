@@ -15,7 +15,7 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.Lifting;
-import lapyard.weekends.Staging;
+import lapyard.weekends.WeekendPlanner;
 import lapyard.weekends.Weekends;
 import lapyard.weekends.WorkList.BedLoad;
 import lapyard.weekends.WorkList.PathLoad;
@@ -36,9 +36,9 @@ final class Building {
                 .toList();
         List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities(), stone(garden, path))).toList();
         Map<String, List<Double>> slants = slants(beds, timber);
-        return Staging.of(garden.people().crew(), JobSheet.lifting(garden), garden.terms().wayIn().barrowLitres(),
+        return WeekendPlanner.of(garden.people().crew(), JobSheet.lifting(garden), garden.terms().wayIn().barrowLitres(),
                 loads, pathLoads, saw(garden, timber, slants), fixed(garden),
-                done(garden), garden.people().tally().day(), Staging.FOLLOWING);
+                done(garden), garden.people().tally().day(), WeekendPlanner.FOLLOWING);
     }
 
     private static Map<String, Integer> done(Garden garden) {

@@ -43,8 +43,8 @@ record Costing(
         List<List<Quantity>> amounts,
         List<PathSheet> paths,
         List<PathWork> pathWorks,
-        Timber offered,
-        Timber timber,
+        PooledTimber offered,
+        PooledTimber timber,
         Bearers bearers,
         RollGoods rolls,
         Slip slip,
@@ -57,10 +57,10 @@ record Costing(
      * @param memory shared by the totals that are compared, which repeat most of their searches
      */
     static Slip slip(Garden given, SearchMemory memory) {
-        return of(given, Looking.pooledOnly(given.goods().search(), memory)).slip();
+        return of(given, SearchOptions.pooledOnly(given.goods().search(), memory)).slip();
     }
 
-    static Costing of(Garden given, Looking looking) {
+    static Costing of(Garden given, SearchOptions looking) {
         HiddenWalls hidden = HiddenWalls.of(given);
         BySurface floors = BySurface.of(hidden.garden());
         Garden garden = floors.garden();
@@ -102,7 +102,7 @@ record Costing(
         findings.addAll(ground.findings());
 
         CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
-        Timber offered = Timber.of(garden, works, looking);
+        PooledTimber offered = PooledTimber.of(garden, works, looking);
         Abandonable.check();
         Bearers bearers = Bearers.of(garden, works, looking);
         RollGoods rolls = RollGoods.of(garden, works, pathWorks, looking);
@@ -121,7 +121,7 @@ record Costing(
             packs.apart(garden.goods().catalogue(), reach(suppliers), buyers, currency);
         }
         Slip chosen = Ordering.slip(currency, wanted, buyers.buyers(), suppliers, false);
-        Timber timber = offered.chosen(chosen);
+        PooledTimber timber = offered.chosen(chosen);
         bearers = bearers.chosen(chosen);
         rolls = rolls.chosen(chosen);
         boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut()
@@ -135,7 +135,7 @@ record Costing(
         return Construction.of(
                 bed,
                 garden.goods().saw(),
-                Timber.longestPieceMm(garden, bed.section()),
+                PooledTimber.longestPieceMm(garden, bed.section()),
                 joined,
                 downhill,
                 Bearers.longestStockMm(garden, bed),

@@ -18,8 +18,8 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.FindingList;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.standing.Standing;
 import lapyard.weekends.Weekends;
@@ -50,7 +50,7 @@ public final class Job {
      * @param memory   what was searched for before, for this garden or another
      */
     public static JobSheet prepare(Garden given, Function<String, Progress> progress, SearchMemory memory) {
-        Costing costing = Costing.of(given, new Looking(given.goods().search(), progress, memory));
+        Costing costing = Costing.of(given, new SearchOptions(given.goods().search(), progress, memory));
         Abandonable.check();
         List<BedSheet> beds = judged(costing);
         Abandonable.check();
@@ -92,7 +92,7 @@ public final class Job {
         garden.paths().stream().filter(path -> path.layers().isEmpty()).forEach(path -> found.add(bare(path)));
         found.addAll(sheet.weekends().findings());
         if (!garden.people().tally().isEmpty()) {
-            found.addAll(Rest.of(sheet).findings());
+            found.addAll(SectionReplan.of(sheet).findings());
         }
         found.addAll(Buying.of(sheet).findings(garden));
         return found;

@@ -25,7 +25,7 @@ import lapyard.plan.Place;
 import lapyard.plan.Rate;
 import lapyard.sheets.RollResult;
 import lapyard.standing.Standing;
-import lapyard.weekends.Staging;
+import lapyard.weekends.WeekendPlanner;
 import lapyard.weekends.Weekends;
 import lapyard.working.Quantity;
 
@@ -89,7 +89,7 @@ public record JobSheet(
     }
 
     static Lifting lifting(Garden garden) {
-        return Staging.lifting(garden.people().crew(), garden.people().liftLimitKg());
+        return WeekendPlanner.lifting(garden.people().crew(), garden.people().liftLimitKg());
     }
 
     /** How long a cut of this kind and a setting of the stop take this crew. */

@@ -47,8 +47,8 @@ final class Joining {
     private Joining(Garden garden, Section section, List<Bed> beds) {
         this.garden = garden;
         this.beds = beds;
-        this.longestMm = Timber.longestPieceMm(garden, section);
-        List<Double> boards = Timber.wholeBoardsMm(garden, section);
+        this.longestMm = PooledTimber.longestPieceMm(garden, section);
+        List<Double> boards = PooledTimber.wholeBoardsMm(garden, section);
         for (Bed bed : beds) {
             for (LongWall wall : LongWall.of(bed, garden.goods().saw(), longestMm, boards)) {
                 Kind kind = new Kind(liftable(bed, wall), bed.courses());
@@ -134,7 +134,7 @@ final class Joining {
                             : settled.computeIfAbsent(
                                     bed.id(), id -> Construction.pieces(bed, garden.goods().saw(), longestMm, Map.of())));
         }
-        return Timber.trial(garden, section, pieces);
+        return PooledTimber.trial(garden, section, pieces);
     }
 
     private Map<String, Map<Integer, SeamSplit>> choice() {

@@ -23,8 +23,8 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 
 /** How the liner of each bed is cut: pieces too wide for every roll in parts, and along another split where that is cheaper. */
@@ -47,9 +47,9 @@ final class Lining {
     private final Map<String, Least> known = new HashMap<>();
     private final List<BedWork> works;
     private final List<Finding> findings = new ArrayList<>();
-    private final Looking looking;
+    private final SearchOptions looking;
 
-    private Lining(Garden garden, List<BedWork> works, Function<Bed, Optional<Point>> downhill, Looking looking) {
+    private Lining(Garden garden, List<BedWork> works, Function<Bed, Optional<Point>> downhill, SearchOptions looking) {
         this.garden = garden;
         this.looking = looking;
         this.works = new ArrayList<>(works);
@@ -58,7 +58,7 @@ final class Lining {
 
     /** @param downhill in the bed's own frame */
     static Lining of(
-            Garden garden, List<BedWork> works, List<PathWork> paths, Function<Bed, Optional<Point>> downhill, Looking looking) {
+            Garden garden, List<BedWork> works, List<PathWork> paths, Function<Bed, Optional<Point>> downhill, SearchOptions looking) {
         Lining lining = new Lining(garden, works, downhill, looking);
         Map<String, List<Integer>> byMaterial = new LinkedHashMap<>();
         for (int i = 0; i < works.size(); i++) {

@@ -8,8 +8,8 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.RackBoard;
 import lapyard.plan.WayKind;
 
@@ -56,7 +56,7 @@ final class Measured {
                 continue;
             }
             for (RackBoard.Span run : board.usableRuns(garden.goods().saw().keepOffcutMm())) {
-                if (Timber.runId(board, run).equals(stock)) {
+                if (PooledTimber.runId(board, run).equals(stock)) {
                     double volumeM3 = board.lengthMm() * section.thicknessMm() * section.heightMm() / 1e9;
                     double density = board.weightKg() > 0 ? board.weightKg() / volumeM3 : section.densityKgM3();
                     return new Quality(density, board.goodFaces());

@@ -37,7 +37,7 @@ import lapyard.cutting.CuttingResult.BoardLine;
  */
 final class Nesting {
     /** @param result under the ids of the demands; its bound holds for every way to nest */
-    record Plan(Asked asked, CuttingResult result) {}
+    record Plan(SawDemands asked, CuttingResult result) {}
 
     private static final double TENTHS = 10;
 
@@ -92,7 +92,7 @@ final class Nesting {
             boolean graded,
             BiFunction<CuttingProblem, Optional<BigDecimal>, CuttingResult> solve,
             Function<CuttingProblem, CuttingResult> glance) {
-        Asked straight = Asked.of(saw, blanks, graded);
+        SawDemands straight = SawDemands.of(saw, blanks, graded);
         Nesting nesting = new Nesting(saw, graded, blanks, asTheyAre, set -> true);
         if (nesting.could.size() < 2) {
             return new Plan(straight, solve.apply(straight.problem(), Optional.empty()));
@@ -105,7 +105,7 @@ final class Nesting {
         }
         plan = best(saw, graded, asTheyAre, plan, least, glance);
         if (offered.stream().anyMatch(blank -> blank.nest().isPresent()) && least.compareTo(plan.result().cost()) < 0) {
-            Plan other = cheaper(plan, Asked.of(saw, offered, graded), glance);
+            Plan other = cheaper(plan, SawDemands.of(saw, offered, graded), glance);
             plan = other == plan ? plan : best(saw, graded, asTheyAre, other, least, glance);
         }
         return new Plan(plan.asked(), plan.result().bounded(least));
@@ -137,14 +137,14 @@ final class Nesting {
         for (Nesting way : ways) {
             for (double unsaved : UNSAVED) {
                 if (way.could.size() > 1 && least.compareTo(best.result().cost()) < 0) {
-                    best = cheaper(best, Asked.of(saw, way.nested(unsaved, glance), graded), glance);
+                    best = cheaper(best, SawDemands.of(saw, way.nested(unsaved, glance), graded), glance);
                 }
             }
         }
         return Optional.of(best).filter(one -> one != than);
     }
 
-    private static Plan cheaper(Plan than, Asked nested, Function<CuttingProblem, CuttingResult> glance) {
+    private static Plan cheaper(Plan than, SawDemands nested, Function<CuttingProblem, CuttingResult> glance) {
         Plan other = new Plan(nested, glance.apply(nested.problem()));
         return less(other.result(), than.result()) ? other : than;
     }

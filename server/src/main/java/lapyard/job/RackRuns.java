@@ -32,7 +32,7 @@ final class RackRuns {
             for (RackBoard.Span run : usable) {
                 double lengthMm = run.toMm() - run.fromMm();
                 runs.add(new Stock(
-                        Timber.runId(board, run),
+                        PooledTimber.runId(board, run),
                         lengthMm,
                         BigDecimal.ZERO,
                         OptionalInt.of(board.count()),

@@ -25,8 +25,8 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
@@ -59,7 +59,7 @@ final class RollGoods {
 
     private RollGoods() {}
 
-    static RollGoods of(Garden garden, List<BedWork> beds, List<PathWork> paths, Looking looking) {
+    static RollGoods of(Garden garden, List<BedWork> beds, List<PathWork> paths, SearchOptions looking) {
         Map<String, List<Wanted>> byMaterial = new LinkedHashMap<>();
         for (BedWork bed : beds) {
             for (LinerPiece piece : bed.liner()) {
@@ -96,7 +96,7 @@ final class RollGoods {
     }
 
     /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
-    static Least least(Garden garden, String material, List<double[]> sizesMm, Looking looking) {
+    static Least least(Garden garden, String material, List<double[]> sizesMm, SearchOptions looking) {
         List<Wanted> wanted = sizesMm.stream().map(size -> new Wanted("", "", size[0], size[1])).toList();
         List<RollResult> laid = bySeller(garden.goods().catalogue().rolls(material)).stream()
                 .map(rolls -> looking.rollsShortly(problem(material, usable(rolls), wanted)))
@@ -121,7 +121,7 @@ final class RollGoods {
         return rolls.stream().filter(roll -> !priced || roll.pricePerMetre().isPresent()).toList();
     }
 
-    private void lay(Garden garden, String material, List<Wanted> wanted, Looking looking) {
+    private void lay(Garden garden, String material, List<Wanted> wanted, SearchOptions looking) {
         double needM2 = wanted.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6;
         List<Roll> all = garden.goods().catalogue().rolls(material);
         if (all.isEmpty()) {
@@ -136,7 +136,7 @@ final class RollGoods {
     }
 
     /** All of a material from one supplier's rolls. */
-    private static Laid lay(String material, List<Roll> all, List<Wanted> wanted, double needM2, Looking looking) {
+    private static Laid lay(String material, List<Roll> all, List<Wanted> wanted, double needM2, SearchOptions looking) {
         List<Finding> findings = new ArrayList<>();
         boolean priced = all.stream().anyMatch(roll -> roll.pricePerMetre().isPresent());
         List<Roll> rolls = usable(all);
@@ -252,7 +252,7 @@ final class RollGoods {
                 Optional<BigDecimal> price = one.priced() ? roll.pricePerMetre() : Optional.empty();
                 packs.add(new PackCount(
                         Lengths.text(metres) + " m of " + Lengths.text(roll.widthMm()) + " wide roll", 1,
-                        price.map(each -> Lines.rounded(each.multiply(BigDecimal.valueOf(metres)), currency)),
+                        price.map(each -> LineMoney.rounded(each.multiply(BigDecimal.valueOf(metres)), currency)),
                         roll.supplier()));
             }
         }
@@ -263,8 +263,8 @@ final class RollGoods {
                 "m2",
                 packs,
                 Math.max(0, boughtM2 - one.needM2()),
-                one.priced() ? Optional.of(Lines.rounded(one.pooled().cost(), currency)) : Optional.empty(),
-                one.priced() ? Optional.of(Lines.rounded(one.alone(), currency)) : Optional.empty(),
+                one.priced() ? Optional.of(LineMoney.rounded(one.pooled().cost(), currency)) : Optional.empty(),
+                one.priced() ? Optional.of(LineMoney.rounded(one.alone(), currency)) : Optional.empty(),
                 Working.of(
                         one.pooled().proven() ? "least cost of roll length, proved" : "best layout found",
                         Working.GEOMETRY,
@@ -286,8 +286,8 @@ final class RollGoods {
                         .filter(one -> one.priced() && one.singles().get(owner).unplaced().size() == fewest)
                         .map(one -> {
                             RollResult single = one.singles().get(owner);
-                            return new BuyersApart.Offer(one.rolls().get(0).supplier(), Lines.rounded(single.cost(), currency),
-                                    single.lowerBound().min(Lines.rounded(single.cost(), currency)));
+                            return new BuyersApart.Offer(one.rolls().get(0).supplier(), LineMoney.rounded(single.cost(), currency),
+                                    single.lowerBound().min(LineMoney.rounded(single.cost(), currency)));
                         })
                         .toList();
                 if (!offers.isEmpty()) {

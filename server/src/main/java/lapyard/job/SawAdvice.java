@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.NearMisses;
-import lapyard.cutting.Staging;
+import lapyard.cutting.StagedCutting;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
 
@@ -52,7 +52,7 @@ public record SawAdvice(
     private static SawAdvice of(JobSheet sheet, SectionCutting cutting) {
         List<SmallerBeds> changes = SmallerBeds.of(sheet, cutting);
         List<SmallerBeds> tried = changes.stream().limit(NearMisses.MOST_LENGTHS).toList();
-        Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
+        StagedCutting staging = StagedCutting.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
         return new SawAdvice(
                 cutting.section(),
                 way("pooled once", staging.pooledOnce(), cutting),
@@ -62,7 +62,7 @@ public record SawAdvice(
                 changes.size());
     }
 
-    private static Way way(String name, Staging.Way way, SectionCutting cutting) {
+    private static Way way(String name, StagedCutting.Way way, SectionCutting cutting) {
         return new Way(name, way.boards(), priced(cutting) ? Optional.of(way.paid()) : Optional.empty());
     }
 

@@ -58,7 +58,7 @@ public final class SizeCosts {
     private final Optional<Fall> fall;
     private final Slats slats;
     private final Costing now;
-    private final Looking looking;
+    private final SearchOptions looking;
     private final Garden drawn;
     private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
     /** By the range itself: a caller hands in the same one again. */
@@ -84,7 +84,7 @@ public final class SizeCosts {
 
     /** @throws IllegalArgumentException if something of the garden cannot be made, or a board of it is cut already */
     public SizeCosts(Garden given, SearchMemory memory) {
-        looking = Looking.pooledOnly(given.goods().search(), memory);
+        looking = SearchOptions.pooledOnly(given.goods().search(), memory);
         now = Costing.of(given, looking);
         drawn = given;
         garden = now.garden();
@@ -230,7 +230,7 @@ public final class SizeCosts {
     }
 
     private Price timber(Section section, List<Stock> rack, List<BedNeeds> beds) {
-        boolean graded = Timber.graded(rack);
+        boolean graded = PooledTimber.graded(rack);
         Map<Demand, Integer> counts = new LinkedHashMap<>();
         for (BedNeeds one : beds) {
             one.boardsMm().forEach((faces, lengths) -> {
@@ -242,12 +242,12 @@ public final class SizeCosts {
         List<Demand> demands = new ArrayList<>();
         counts.forEach((one, count) -> demands.add(new Demand(
                 one.lengthMm() + "/" + one.stage() + "/" + one.goodFaces(), one.lengthMm(), count, one.stage(), one.goodFaces())));
-        CuttingProblem saw = Timber.saw(garden, section, rack);
+        CuttingProblem saw = PooledTimber.saw(garden, section, rack);
         if (section.stock().stream().noneMatch(stock -> stock.price().isPresent())) {
             return Price.NOTHING;
         }
         Price price = cut(saw.with(saw.stock(), demands));
-        boolean otherPieces = beds.stream().anyMatch(one -> one.joined() || Timber.angled(one.bed()));
+        boolean otherPieces = beds.stream().anyMatch(one -> one.joined() || PooledTimber.angled(one.bed()));
         if (otherPieces) {
             return new Price(material(saw, beds), price.likely());
         }
@@ -390,7 +390,7 @@ public final class SizeCosts {
     }
 
     private BigDecimal rounded(BigDecimal amount) {
-        return Lines.rounded(amount, currency);
+        return LineMoney.rounded(amount, currency);
     }
 
     /** As a line is rounded: what costs at least so much is rounded to at least this. */

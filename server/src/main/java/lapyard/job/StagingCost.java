@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import lapyard.catalogue.Supplier;
 import lapyard.cutting.CuttingSolver;
-import lapyard.cutting.Staging;
+import lapyard.cutting.StagedCutting;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Slip;
 
@@ -37,7 +37,7 @@ public record StagingCost(List<Way> ways) {
     }
 
     private record Boards(int boards, Optional<BigDecimal> paid) {
-        Boards and(Staging.Way way, boolean priced) {
+        Boards and(StagedCutting.Way way, boolean priced) {
             return new Boards(boards + way.boards(), priced ? paid.map(way.paid()::add) : Optional.empty());
         }
     }
@@ -53,16 +53,16 @@ public record StagingCost(List<Way> ways) {
         for (SectionCutting strips : sheet.strips()) {
             // strips are ripped for all beds at once: their boards are the same in every way
             JobSheet.Way pooled = strips.saw().ways().get(0);
-            Staging.Way way = new Staging.Way(pooled.boards(), pooled.cost().orElse(BigDecimal.ZERO));
+            StagedCutting.Way way = new StagedCutting.Way(pooled.boards(), pooled.cost().orElse(BigDecimal.ZERO));
             once = once.and(way, pooled.cost().isPresent());
             carried = carried.and(way, pooled.cost().isPresent());
             apart = apart.and(way, pooled.cost().isPresent());
         }
         for (SectionCutting cutting : sheet.cutting()) {
-            Staging staging = Staging.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
+            StagedCutting staging = StagedCutting.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
             boolean priced = cutting.saw().ways().stream().allMatch(way -> way.cost().isPresent());
             once = once.and(staging.pooledOnce(), priced);
-            carried = carried.and(new Staging.Way(cutting.result().boards(), cutting.result().paid()), priced);
+            carried = carried.and(new StagedCutting.Way(cutting.result().boards(), cutting.result().paid()), priced);
             apart = apart.and(staging.stageByStage(), priced);
         }
         Brought together = new Brought((int) slip.orders().stream().filter(order -> !order.lines().isEmpty()).count(),

@@ -10,8 +10,8 @@ import java.util.Set;
 import lapyard.plan.Bed;
 import lapyard.plan.Give;
 import lapyard.plan.Giving;
+import lapyard.plan.LayoutWishes;
 import lapyard.plan.Wish;
-import lapyard.plan.Wishes;
 
 /** What a garden lets a search change: sizes that give, and a yard to be laid out. */
 final class AskingReader {
@@ -94,7 +94,7 @@ final class AskingReader {
         return named;
     }
 
-    static Wishes wishes(Cursor garden, List<Bed> beds, Map<String, Bed> types) {
+    static LayoutWishes wishes(Cursor garden, List<Bed> beds, Map<String, Bed> types) {
         Cursor asked = garden.object("layOut");
         List<Wish> wanted = new ArrayList<>();
         for (Cursor one : asked.objects("beds", "wish", 50)) {
@@ -122,15 +122,15 @@ final class AskingReader {
             }
         }
         List<String> ranking = new ArrayList<>();
-        for (JsonNode word : asked.list("rank", Wishes.COUNTS.size())) {
-            if (Wishes.COUNTS.contains(word.asText()) && !ranking.contains(word.asText())) {
+        for (JsonNode word : asked.list("rank", LayoutWishes.COUNTS.size())) {
+            if (LayoutWishes.COUNTS.contains(word.asText()) && !ranking.contains(word.asText())) {
                 ranking.add(word.asText());
             } else {
-                asked.stop("rank", Cursor.shown(word) + " cannot be ranked by here", "name each once of " + String.join(", ", Wishes.COUNTS));
+                asked.stop("rank", Cursor.shown(word) + " cannot be ranked by here", "name each once of " + String.join(", ", LayoutWishes.COUNTS));
             }
         }
-        Wishes read = new Wishes(wanted, pinned, asked.length("path", 0, 0, 5_000), asked.length("margin", 0, 0, 20_000),
-                ranking.isEmpty() ? Wishes.NONE.ranking() : ranking);
+        LayoutWishes read = new LayoutWishes(wanted, pinned, asked.length("path", 0, 0, 5_000), asked.length("margin", 0, 0, 20_000),
+                ranking.isEmpty() ? LayoutWishes.NONE.ranking() : ranking);
         asked.refuseUnknown();
         return read;
     }

@@ -11,7 +11,7 @@ import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.NearMisses;
 import lapyard.cutting.SawBoard;
-import lapyard.cutting.Staging;
+import lapyard.cutting.StagedCutting;
 import lapyard.json.Wire.Exact;
 import lapyard.json.Wire.To;
 
@@ -24,7 +24,7 @@ final class CuttingReport {
         json.set("sawBoards", Wire.list(SawWorkJson.boards(boards)));
         json.set("batches", Wire.of(SawWorkJson.batches(Batches.of(boards, problem.kerfMm(), Batches.Rates.USUAL))));
         json.set("ledger", Wire.of(SawWorkJson.ledger(Ledger.of(boards, problem.kerfMm(), problem.keepOffcutMm()))));
-        Staging staging = Staging.of(problem, result, CuttingSolver.QUICK);
+        StagedCutting staging = StagedCutting.of(problem, result, CuttingSolver.QUICK);
         json.set("staging", Wire.of(new Ways(
                 way(staging.pooledOnce()), new Way(result.boards(), result.paid()), way(staging.stageByStage()))));
         json.set("nearMisses", Wire.list(
@@ -41,7 +41,7 @@ final class CuttingReport {
     private record Miss(@To(CuttingJson.EXACT) double length, int count, int shorter, boolean sure, @Exact BigDecimal saved,
             int boardsSaved, List<String> pieces) {}
 
-    private static Way way(Staging.Way way) {
+    private static Way way(StagedCutting.Way way) {
         return new Way(way.boards(), way.paid());
     }
 }

@@ -25,7 +25,7 @@ import lapyard.plan.GardenPath;
 import lapyard.plan.Give;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
-import lapyard.plan.Search;
+import lapyard.plan.SearchLength;
 import lapyard.plan.SlatBoards;
 import lapyard.plan.StandingRules;
 import lapyard.plan.Treatment;
@@ -94,7 +94,7 @@ public final class GardenReader {
                         rack(cursor, catalogue),
                         slatBoards(cursor),
                         saw(cursor.object("saw")),
-                        Search.valueOf(cursor.choice("search", "short", "short", "long").toUpperCase(Locale.ROOT))),
+                        SearchLength.valueOf(cursor.choice("search", "short", "short", "long").toUpperCase(Locale.ROOT))),
                 new Garden.People(
                         read, liftLimitKg(crew), TallyReader.read(cursor.object("tally"), read.dates().start())),
                 new Garden.Terms(

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.job.JobSheet;
-import lapyard.job.Rest;
+import lapyard.job.SectionReplan;
 import lapyard.json.Wire.To;
 import lapyard.plan.Tally;
 
@@ -23,10 +23,10 @@ record TallyJson(int day, List<Tally.Done> done, List<Tally.Bought> bought, List
                 tally.day(),
                 tally.done(),
                 tally.bought(),
-                tally.boards().isEmpty() ? List.of() : Rest.of(sheet).sections().stream().map(TallyJson::section).toList());
+                tally.boards().isEmpty() ? List.of() : SectionReplan.of(sheet).sections().stream().map(TallyJson::section).toList());
     }
 
-    private static Section section(Rest rest) {
+    private static Section section(SectionReplan rest) {
         return new Section(rest.section(), rest.cut(), rest.wanted(), rest.neededMm(), rest.thereMm(), rest.fit(),
                 rest.lacking().stream().map(piece -> new Lacking(piece.lengthMm(), piece.count())).toList(), rest.buy(),
                 rest.extra(), CuttingJson.write(rest.plan()));

@@ -18,8 +18,8 @@ import lapyard.job.StagingCost;
 import lapyard.json.Wire.To;
 import lapyard.plan.Crew;
 import lapyard.plan.Rate;
+import lapyard.weekends.GardenTask;
 import lapyard.weekends.Weekends;
-import lapyard.weekends.Work;
 
 /** The wire form of the weekends: days count from 0, minutes from the beginning of a day. */
 final class WeekendsJson {
@@ -35,7 +35,7 @@ final class WeekendsJson {
     private record Part(String task, int from, int to, int people, int together, int part, int of) {}
 
     private record Task(String id, String place, String bed, String step, String label, @To(1) double minutes, int people,
-            boolean lifts, boolean dry, int firstDay, int lastDay, boolean done, List<Work.After> after, List<String> marks,
+            boolean lifts, boolean dry, int firstDay, int lastDay, boolean done, List<GardenTask.After> after, List<String> marks,
             List<String> loads, List<String> cautions) {}
 
     private record Row(int weekend, int needDay, int orderDay, @JsonInclude(Include.NON_EMPTY) Optional<LocalDate> needBy,
@@ -86,7 +86,7 @@ final class WeekendsJson {
     }
 
     private static Task task(Weekends.Task task) {
-        Work work = task.work();
+        GardenTask work = task.work();
         return new Task(
                 work.id(), work.place(), work.bed(), work.step().code(work.number()), work.label(), work.minutes(), work.people(), work.lifts(),
                 work.dry(), task.firstDay(), task.lastDay(), task.done(), work.after(), work.marks(), work.loads(), work.cautions());

@@ -41,7 +41,7 @@ final class Boxes {
         return List.of(new Point(left, front), new Point(right, front), new Point(right, back), new Point(left, back));
     }
 
-    static Placement placement(Frame frame, Spot spot) {
+    static Placement placement(Frame frame, BoxSpot spot) {
         List<Point> own = spot.kind().bed().outline().corners();
         Point origin = spot.kind().turned()
                 ? new Point(spot.x() + most(own, false), spot.y() - least(own, true))

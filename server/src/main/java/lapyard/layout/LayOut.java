@@ -14,8 +14,8 @@ import lapyard.job.SearchMemory;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import lapyard.plan.LayoutWishes;
 import lapyard.plan.Wish;
-import lapyard.plan.Wishes;
 import lapyard.working.Abandonable;
 
 /** Lays a yard out in several orders and keeps those that stand every check. */
@@ -24,7 +24,7 @@ public final class LayOut {
     private static final double VISIBLY = 0.25;
 
     private final Garden garden;
-    private final Wishes wishes;
+    private final LayoutWishes wishes;
     private final List<Wish> beds;
     private final List<Bed> pinned;
     private final AccessStandard standard;
@@ -36,7 +36,7 @@ public final class LayOut {
     /** One way to order a yard. */
     private record Order(String words, double deg, boolean blocks) {}
 
-    private LayOut(Garden garden, Wishes wishes, SearchMemory memory) {
+    private LayOut(Garden garden, LayoutWishes wishes, SearchMemory memory) {
         this.garden = garden;
         this.wishes = wishes;
         this.memory = memory;
@@ -55,7 +55,7 @@ public final class LayOut {
      * @return at least three proposals where so many orders give different ones
      * @throws IllegalArgumentException where no yard is drawn or no bed is wanted
      */
-    public static LaidOut of(Garden garden, Wishes wishes, SearchMemory memory) {
+    public static LaidOut of(Garden garden, LayoutWishes wishes, SearchMemory memory) {
         return new LayOut(garden, wishes, memory).run();
     }
 
@@ -74,7 +74,7 @@ public final class LayOut {
             Abandonable.check();
             for (double aisle : aisles()) {
                 Proposing proposing = new Proposing(garden, beds, pinned, standard, pathMm, ground, new Frame(order.deg()), memory);
-                List<Spot> spots = spots(new Frame(order.deg()), order.blocks(), aisle);
+                List<BoxSpot> spots = spots(new Frame(order.deg()), order.blocks(), aisle);
                 var proposal = proposing.of(order.words(), spots);
                 if (proposal.isPresent()) {
                     proposals.add(proposal.get());
@@ -136,20 +136,20 @@ public final class LayOut {
         return off < 1 ? 0 : half;
     }
 
-    private List<Kind> kinds(Frame frame) {
-        List<Kind> kinds = new ArrayList<>();
+    private List<BoxedBed> kinds(Frame frame) {
+        List<BoxedBed> kinds = new ArrayList<>();
         for (int i = 0; i < beds.size(); i++) {
             Bed bed = beds.get(i).making();
             double w = Boxes.width(bed.outline());
             double d = Boxes.depth(bed.outline());
             double best = Math.min(w, d) / 2;
-            kinds.add(new Kind(i, bed, false, w, d, best));
-            if (w != d || bed.outline().sides() != 4) kinds.add(new Kind(i, bed, true, d, w, best));
+            kinds.add(new BoxedBed(i, bed, false, w, d, best));
+            if (w != d || bed.outline().sides() != 4) kinds.add(new BoxedBed(i, bed, true, d, w, best));
         }
         return kinds;
     }
 
-    private List<Spot> spots(Frame frame, boolean blocks, double aisleMm) {
+    private List<BoxSpot> spots(Frame frame, boolean blocks, double aisleMm) {
         List<List<Point>> kept = new ArrayList<>(ground.kept().stream().map(frame::in).toList());
         pinned.forEach(bed -> kept.add(Boxes.around(frame, bed, gapMm)));
         Boxes.apron(ground, pathMm).ifPresent(apron -> kept.add(frame.in(apron)));
@@ -178,7 +178,7 @@ public final class LayOut {
         for (Proposal one : ranked(proposals)) {
             boolean alike = kept.stream().anyMatch(other -> Boxes.differ(one.garden(), other.garden()) < VISIBLY);
             boolean worse = proposals.stream().anyMatch(other -> other != one
-                    && Wishes.COUNTS.stream().allMatch(what -> other.figures().worth(what) > one.figures().worth(what)));
+                    && LayoutWishes.COUNTS.stream().allMatch(what -> other.figures().worth(what) > one.figures().worth(what)));
             if (!alike && !worse) kept.add(one);
         }
         return kept;

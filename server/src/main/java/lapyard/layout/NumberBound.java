@@ -21,7 +21,7 @@ final class NumberBound {
     private NumberBound() {}
 
     /** @param gapMm that two beds are apart at least */
-    static int of(FreeGround ground, Frame frame, List<Wish> wishes, List<Kind> kinds, double gapMm) {
+    static int of(FreeGround ground, Frame frame, List<Wish> wishes, List<BoxedBed> kinds, double gapMm) {
         double half = gapMm / 2;
         List<List<Point>> rings = ground.beds().stream().map(frame::in).toList();
         boolean upright = rings.stream().allMatch(NumberBound::upright);
@@ -32,7 +32,7 @@ final class NumberBound {
         List<double[]> each = new ArrayList<>();
         for (int i = 0; i < wishes.size(); i++) {
             int wish = i;
-            Kind kind = kinds.stream().filter(one -> one.wish() == wish).findFirst().orElseThrow();
+            BoxedBed kind = kinds.stream().filter(one -> one.wish() == wish).findFirst().orElseThrow();
             each.add(new double[] {covers(kind, gapMm), wishes.get(i).least(), wishes.get(i).most()});
         }
         return most(each, area);
@@ -58,11 +58,11 @@ final class NumberBound {
     }
 
     /** At least so much of the ground has the bed with a square of half a gap carried round it; of a rectangle exactly so much. */
-    private static double covers(Kind kind, double gapMm) {
+    private static double covers(BoxedBed kind, double gapMm) {
         return kind.bed().outline().areaMm2() + gapMm * kind.d() + gapMm * (kind.w() + gapMm);
     }
 
-    private static double lines(List<List<Point>> rings, List<Kind> kinds, double gapMm) {
+    private static double lines(List<List<Point>> rings, List<BoxedBed> kinds, double gapMm) {
         double half = gapMm / 2;
         List<Double> sides = kinds.stream().map(kind -> kind.w() + gapMm).distinct().toList();
         boolean boxes = kinds.stream().allMatch(kind -> kind.bed().outline().sides() == 4 && kind.bed().outline().upright());

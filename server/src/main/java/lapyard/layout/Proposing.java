@@ -51,12 +51,12 @@ final class Proposing {
     }
 
     /** Empty where nothing fits, or the paths cannot be laid as the standard wants them. */
-    Optional<Proposal> of(String order, List<Spot> given) {
-        List<Spot> spots = new ArrayList<>(given);
+    Optional<Proposal> of(String order, List<BoxSpot> given) {
+        List<BoxSpot> spots = new ArrayList<>(given);
         for (int round = 0; round < ROUNDS && !(spots.isEmpty() && pinned.isEmpty()); round++) {
             Network.Laid laid = network(spots);
             if (laid == null) return Optional.empty();
-            List<Spot> kept = new ArrayList<>();
+            List<BoxSpot> kept = new ArrayList<>();
             for (int i = 0; i < spots.size(); i++) {
                 if (laid.reached()[pinned.size() + i]) kept.add(spots.get(i));
             }
@@ -73,7 +73,7 @@ final class Proposing {
                 if (failing.isEmpty()) return Optional.of(proposal(order, sheet, laid));
             }
             if (failing.stream().anyMatch(where -> where.startsWith("path "))) return Optional.empty();
-            List<Spot> standing = new ArrayList<>();
+            List<BoxSpot> standing = new ArrayList<>();
             for (int i = 0; i < spots.size(); i++) {
                 String where = "bed " + proposed.beds().get(pinned.size() + i).id();
                 if (!failing.contains(where)) standing.add(spots.get(i));
@@ -84,7 +84,7 @@ final class Proposing {
         return Optional.empty();
     }
 
-    private Network.Laid network(List<Spot> spots) {
+    private Network.Laid network(List<BoxSpot> spots) {
         List<double[]> boxes = new ArrayList<>();
         List<List<Point>> off = new ArrayList<>(ground.standing().stream().map(frame::in).toList());
         for (Bed bed : pinned) {
@@ -92,7 +92,7 @@ final class Proposing {
             boxes.add(new double[] {box.get(0).x(), box.get(0).y(), box.get(2).x(), box.get(2).y()});
             off.add(frame.in(bed.inYard()));
         }
-        for (Spot spot : spots) {
+        for (BoxSpot spot : spots) {
             boxes.add(new double[] {spot.x(), spot.y(), spot.right(), spot.back()});
             off.add(RowSearch.box(spot, 0));
         }
@@ -127,12 +127,12 @@ final class Proposing {
         return ring.stream().map(point -> new Point(point.y(), point.x())).toList();
     }
 
-    private Garden garden(List<Spot> spots, Network.Laid laid) {
+    private Garden garden(List<BoxSpot> spots, Network.Laid laid) {
         List<Bed> beds = new ArrayList<>(pinned);
         Set<String> taken = new HashSet<>(LayOut.taken(pinned));
         int digits = pinned.size() + spots.size() > 26 ? String.valueOf(pinned.size() + spots.size()).length() : 0;
         int number = 0;
-        for (Spot spot : spots) {
+        for (BoxSpot spot : spots) {
             String id;
             do {
                 number++;

@@ -26,12 +26,12 @@ final class RowSearch {
      */
     record Rules(double gapMm, double aisleMm, double standMm, double reachMm) {}
 
-    private record Start(double y, List<Spot> row, Start before, int[] counts, int shortOf, int beds, double areaMm2) {}
+    private record Start(double y, List<BoxSpot> row, Start before, int[] counts, int shortOf, int beds, double areaMm2) {}
 
     private final Room ground;
     private final Room standing;
     private final List<Wish> wishes;
-    private final List<Kind> kinds;
+    private final List<BoxedBed> kinds;
     private final Rules rules;
     private final double middle;
     private final Map<List<Double>, List<double[]>> known = new HashMap<>();
@@ -41,7 +41,7 @@ final class RowSearch {
      * @param standing for people
      * @param middle   x that beds are pushed towards; NaN pushes them to the left
      */
-    RowSearch(Room ground, Room standing, List<Wish> wishes, List<Kind> kinds, Rules rules, double middle) {
+    RowSearch(Room ground, Room standing, List<Wish> wishes, List<BoxedBed> kinds, Rules rules, double middle) {
         this.ground = ground;
         this.standing = standing;
         this.wishes = wishes;
@@ -50,7 +50,7 @@ final class RowSearch {
         this.middle = middle;
     }
 
-    List<Spot> run() {
+    List<BoxSpot> run() {
         List<Double> places = places();
         TreeMap<Double, List<Start>> open = new TreeMap<>();
         int[] none = new int[wishes.size()];
@@ -69,8 +69,8 @@ final class RowSearch {
             for (Start start : kept) {
                 if (better.compare(start, best) < 0) best = start;
                 if (i + 1 < places.size()) open.computeIfAbsent(places.get(i + 1), p -> new ArrayList<>()).add(start);
-                for (Kind kind : kinds) {
-                    List<Spot> row = row(kind, y, start.counts());
+                for (BoxedBed kind : kinds) {
+                    List<BoxSpot> row = row(kind, y, start.counts());
                     if (row.isEmpty()) continue;
                     Start next = with(start, y, row);
                     if (better.compare(next, best) < 0) best = next;
@@ -80,7 +80,7 @@ final class RowSearch {
                 }
             }
         }
-        List<Spot> spots = new ArrayList<>();
+        List<BoxSpot> spots = new ArrayList<>();
         for (Start start = best; start != null; start = start.before()) spots.addAll(0, start.row());
         return spots;
     }
@@ -93,10 +93,10 @@ final class RowSearch {
         return kept;
     }
 
-    private Start with(Start start, double y, List<Spot> row) {
+    private Start with(Start start, double y, List<BoxSpot> row) {
         int[] counts = start.counts().clone();
         double area = start.areaMm2();
-        for (Spot spot : row) {
+        for (BoxSpot spot : row) {
             counts[spot.kind().wish()]++;
             area += spot.kind().w() * spot.kind().d();
         }
@@ -118,7 +118,7 @@ final class RowSearch {
     private List<Double> places() {
         List<Double> levels = ground.levels();
         double back = levels.get(levels.size() - 1);
-        double least = kinds.stream().mapToDouble(Kind::d).min().orElse(Double.POSITIVE_INFINITY);
+        double least = kinds.stream().mapToDouble(BoxedBed::d).min().orElse(Double.POSITIVE_INFINITY);
         TreeSet<Double> places = new TreeSet<>();
         List<Double> fresh = new ArrayList<>();
         for (double level : levels) {
@@ -141,21 +141,21 @@ final class RowSearch {
     }
 
     /** As many of the kind as its stretches hold and are still wanted, then others no deeper in what is left of the row. */
-    private List<Spot> row(Kind first, double y, int[] counts) {
+    private List<BoxSpot> row(BoxedBed first, double y, int[] counts) {
         int[] left = new int[counts.length];
         for (int i = 0; i < left.length; i++) left[i] = wishes.get(i).most() - counts[i];
-        List<Kind> order = new ArrayList<>(List.of(first));
+        List<BoxedBed> order = new ArrayList<>(List.of(first));
         kinds.stream().filter(kind -> kind != first && kind.d() <= first.d())
-                .sorted(Comparator.comparingDouble(Kind::d).reversed().thenComparing(Comparator.comparingDouble(Kind::w).reversed()))
+                .sorted(Comparator.comparingDouble(BoxedBed::d).reversed().thenComparing(Comparator.comparingDouble(BoxedBed::w).reversed()))
                 .forEach(order::add);
-        List<Spot> row = new ArrayList<>();
-        for (Kind kind : order) {
+        List<BoxSpot> row = new ArrayList<>();
+        for (BoxedBed kind : order) {
             for (double[] stretch : left[kind.wish()] > 0 ? less(stretches(kind, y), row) : List.<double[]>of()) {
                 boolean fromRight = !Double.isNaN(middle) && stretch[1] <= middle;
                 double from = stretch[0];
                 double to = stretch[1];
                 while (left[kind.wish()] > 0 && to - from >= kind.w() - 0.01) {
-                    row.add(new Spot(kind, fromRight ? to - kind.w() : from, y));
+                    row.add(new BoxSpot(kind, fromRight ? to - kind.w() : from, y));
                     left[kind.wish()]--;
                     if (fromRight) {
                         to -= kind.w() + rules.gapMm();
@@ -170,9 +170,9 @@ final class RowSearch {
     }
 
     /** The stretches without those of the row's beds and a gap on both sides of them. */
-    private List<double[]> less(List<double[]> stretches, List<Spot> row) {
+    private List<double[]> less(List<double[]> stretches, List<BoxSpot> row) {
         List<double[]> rest = stretches;
-        for (Spot spot : row) {
+        for (BoxSpot spot : row) {
             List<double[]> parts = new ArrayList<>();
             for (double[] one : rest) {
                 double from = spot.x() - rules.gapMm();
@@ -190,7 +190,7 @@ final class RowSearch {
     }
 
     /** Where a bed of this kind stands free and its worst place is within reach: over its long sides or its ends. */
-    List<double[]> stretches(Kind kind, double y) {
+    List<double[]> stretches(BoxedBed kind, double y) {
         return known.computeIfAbsent(List.of(kind.w(), kind.d(), kind.thicknessMm(), kind.leastReachMm(), kind.allRound() ? 1.0 : 0.0, y), key -> {
             double reach = Math.max(rules.reachMm(), kind.leastReachMm()) + 1;
             List<double[]> free = ground.stretches(y, y + kind.d());
@@ -212,23 +212,23 @@ final class RowSearch {
         });
     }
 
-    private int holds(List<double[]> stretches, Kind kind) {
+    private int holds(List<double[]> stretches, BoxedBed kind) {
         int sum = 0;
         for (double[] one : stretches) sum += (int) Math.floor((one[1] - one[0] + rules.gapMm() + 0.01) / (kind.w() + rules.gapMm()));
         return sum;
     }
 
     /** More beds wherever one still fits, from the front. */
-    List<Spot> filled(List<Spot> spots) {
-        List<Spot> all = new ArrayList<>(spots);
+    List<BoxSpot> filled(List<BoxSpot> spots) {
+        List<BoxSpot> all = new ArrayList<>(spots);
         int[] counts = new int[wishes.size()];
         all.forEach(spot -> counts[spot.kind().wish()]++);
         boolean more = true;
         while (more) {
             more = false;
-            for (Kind kind : kinds) {
+            for (BoxedBed kind : kinds) {
                 if (counts[kind.wish()] >= wishes.get(kind.wish()).most()) continue;
-                Spot found = free(kind, all);
+                BoxSpot found = free(kind, all);
                 if (found != null) {
                     all.add(found);
                     counts[kind.wish()]++;
@@ -239,7 +239,7 @@ final class RowSearch {
         return all;
     }
 
-    private Spot free(Kind kind, List<Spot> spots) {
+    private BoxSpot free(BoxedBed kind, List<BoxSpot> spots) {
         double gap = Math.max(rules.gapMm(), rules.aisleMm());
         List<List<Point>> taken = spots.stream().map(spot -> box(spot, gap)).toList();
         RowSearch rest = new RowSearch(ground.less(taken), standing, wishes, kinds, rules, middle);
@@ -248,13 +248,13 @@ final class RowSearch {
         spots.forEach(spot -> ys.addAll(List.of(spot.y(), spot.back() + gap)));
         for (double y : ys) {
             for (double[] stretch : rest.stretches(kind, y)) {
-                if (stretch[1] - stretch[0] >= kind.w() - 0.01) return new Spot(kind, stretch[0], y);
+                if (stretch[1] - stretch[0] >= kind.w() - 0.01) return new BoxSpot(kind, stretch[0], y);
             }
         }
         return null;
     }
 
-    static List<Point> box(Spot spot, double by) {
+    static List<Point> box(BoxSpot spot, double by) {
         return List.of(new Point(spot.x() - by, spot.y() - by), new Point(spot.right() + by, spot.y() - by),
                 new Point(spot.right() + by, spot.back() + by), new Point(spot.x() - by, spot.back() + by));
     }

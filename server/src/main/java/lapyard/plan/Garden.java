@@ -39,8 +39,8 @@ public record Garden(
     }
 
     /** Sizes that may give, and what the yard is to be laid out for. */
-    public record Asking(Giving giving, Wishes wishes) {
-        public static final Asking NOTHING = new Asking(Giving.NONE, Wishes.NONE);
+    public record Asking(Giving giving, LayoutWishes wishes) {
+        public static final Asking NOTHING = new Asking(Giving.NONE, LayoutWishes.NONE);
     }
 
     /**
@@ -50,7 +50,7 @@ public record Garden(
      * @param slatBoards slat boards on hand, in the order they were given
      * @param search     how long the cheapest plans are looked for
      */
-    public record Goods(Catalogue catalogue, List<RackBoard> rack, List<SlatBoards> slatBoards, Saw saw, Search search) {
+    public record Goods(Catalogue catalogue, List<RackBoard> rack, List<SlatBoards> slatBoards, Saw saw, SearchLength search) {
         public Goods {
             rack = List.copyOf(rack);
             slatBoards = List.copyOf(slatBoards);
@@ -58,7 +58,7 @@ public record Garden(
 
         /** Goods of this merchant alone, none on hand, the usual saw and search. */
         public static Goods of(Catalogue catalogue) {
-            return new Goods(catalogue, List.of(), List.of(), Saw.USUAL, Search.SHORT);
+            return new Goods(catalogue, List.of(), List.of(), Saw.USUAL, SearchLength.SHORT);
         }
     }
 

@@ -39,10 +39,10 @@ final class BodyReader implements MessageBodyReader<Record> {
             InputStream stream) {
         // what has no Content-Type gets here too
         if (!media.getSubtype().endsWith("json"))
-            throw new Refusal(415, "the body has no Content-Type: send application/json");
+            throw new ProblemException(415, "the body has no Content-Type: send application/json");
         String charset = media.getParameters().getOrDefault("charset", "utf-8").toLowerCase(Locale.ROOT);
         if (!charset.equals("utf-8") && !charset.equals("us-ascii"))
-            throw new Refusal(415, "the body is said to be in " + printable(charset) + ": send UTF-8");
+            throw new ProblemException(415, "the body is said to be in " + printable(charset) + ": send UTF-8");
         boolean isLong = (Class<?>) type == LongBody.class;
         int limit = isLong ? LONG_LIMIT : LIMIT;
         byte[] bytes = read(stream, limit);
@@ -60,17 +60,17 @@ final class BodyReader implements MessageBodyReader<Record> {
         try {
             return stream.readNBytes(limit + 1);
         } catch (IOException brokenOff) {
-            throw new Refusal(408, "the body did not arrive in full: send it again");
+            throw new ProblemException(408, "the body did not arrive in full: send it again");
         }
     }
 
-    static Refusal tooLarge(int limit) {
-        return new Refusal(413, "the body is over " + (limit >> 20) + " MB (" + limit + " bytes): send less");
+    static ProblemException tooLarge(int limit) {
+        return new ProblemException(413, "the body is over " + (limit >> 20) + " MB (" + limit + " bytes): send less");
     }
 
     private static String decoded(byte[] bytes) {
         if (startsWith(bytes, 0xfe, 0xff) || startsWith(bytes, 0xff, 0xfe))
-            throw new Refusal(400, "the body is in UTF-16: send UTF-8");
+            throw new ProblemException(400, "the body is in UTF-16: send UTF-8");
         int from = startsWith(bytes, 0xef, 0xbb, 0xbf) ? 3 : 0;
         try {
             return StandardCharsets.UTF_8
@@ -78,7 +78,7 @@ final class BodyReader implements MessageBodyReader<Record> {
                     .decode(ByteBuffer.wrap(bytes, from, bytes.length - from))
                     .toString();
         } catch (CharacterCodingException notUtf8) {
-            throw new Refusal(400, "the body is not in UTF-8: save it as UTF-8 and send it again");
+            throw new ProblemException(400, "the body is not in UTF-8: save it as UTF-8 and send it again");
         }
     }
 

@@ -9,7 +9,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import lapyard.answers.GivenDocument;
 import lapyard.plan.Finding;
-import lapyard.store.Kept;
+import lapyard.store.KeptRevision;
 
 /** A garden's file comes in, under a new id; what it may weigh is more than other bodies. */
 @Path("api/gardens/file")
@@ -24,7 +24,7 @@ public final class BringInResource {
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response in(LongBody body) {
-        List<Kept> history = GardenFile.read(body.text());
+        List<KeptRevision> history = GardenFile.read(body.text());
         GivenDocument newest = GivenDocument.of(history.get(history.size() - 1).document());
         List<Finding> findings = shelf.checked(newest);
         return shelf.created(shelf.store().bringIn(Ids.next(), shelf.marked(history)), Shelf.Receipt.of(findings, newest));

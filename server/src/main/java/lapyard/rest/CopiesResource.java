@@ -31,7 +31,7 @@ public final class CopiesResource {
     @Path("copy")
     @Produces(MediaType.APPLICATION_JSON)
     public Response copy(@PathParam("id") String id, @QueryParam("revision") String revision) {
-        OptionalInt wanted = Asked.number("revision", revision, 1, Integer.MAX_VALUE);
+        OptionalInt wanted = QueryParameters.number("revision", revision, 1, Integer.MAX_VALUE);
         Stored newest = shelf.everKept(id);
         Stored from = wanted.isEmpty()
                 ? shelf.standing(id)

@@ -61,7 +61,7 @@ public final class DeskResource {
             @QueryParam("seconds") String seconds,
             @HeaderParam("Prefer") String prefer,
             Body body) {
-        double limit = Asked.number("seconds", seconds, 1, MOST_SECONDS).orElse(USUAL_SECONDS);
+        double limit = QueryParameters.number("seconds", seconds, 1, MOST_SECONDS).orElse(USUAL_SECONDS);
         Documents.object(body.text());
         if (prefer != null && prefer.contains("respond-async")) {
             Solves.Solve solve = solves.begin(kind, body.text(), limit);
@@ -90,7 +90,7 @@ public final class DeskResource {
     }
 
     private Solves.Solve found(String id) {
-        return solves.find(id).orElseThrow(() -> new Refusal(404, "this server has no such solve, or forgot it"));
+        return solves.find(id).orElseThrow(() -> new ProblemException(404, "this server has no such solve, or forgot it"));
     }
 
     /** How a merchant's list is understood; nothing is kept. */

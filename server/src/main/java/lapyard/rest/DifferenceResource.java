@@ -25,9 +25,9 @@ public final class DifferenceResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response get(
             @PathParam("id") String id, @QueryParam("from") String from, @QueryParam("to") String to) {
-        OptionalInt first = Asked.number("from", from, 1, Integer.MAX_VALUE);
-        OptionalInt second = Asked.number("to", to, 1, Integer.MAX_VALUE);
-        if (first.isEmpty()) throw new Refusal(400, "say from which revision: from=1, and to=2 or nothing for the newest");
+        OptionalInt first = QueryParameters.number("from", from, 1, Integer.MAX_VALUE);
+        OptionalInt second = QueryParameters.number("to", to, 1, Integer.MAX_VALUE);
+        if (first.isEmpty()) throw new ProblemException(400, "say from which revision: from=1, and to=2 or nothing for the newest");
         Stored newest = shelf.everKept(id);
         Stored before = revision(newest, first.getAsInt());
         Stored after = second.isEmpty() ? newest : revision(newest, second.getAsInt());

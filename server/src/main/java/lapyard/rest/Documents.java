@@ -32,18 +32,18 @@ final class Documents {
     /**
      * Reads one JSON object.
      *
-     * @throws Refusal 400 naming line and column where it is not one
+     * @throws ProblemException 400 naming line and column where it is not one
      */
     static ObjectNode object(String text) {
-        if (text.isBlank()) throw new Refusal(400, "the body is empty: send one JSON object");
+        if (text.isBlank()) throw new ProblemException(400, "the body is empty: send one JSON object");
         if (tree(text) instanceof ObjectNode object) return object;
-        throw new Refusal(400, "the body is JSON but not an object: it should start with {");
+        throw new ProblemException(400, "the body is JSON but not an object: it should start with {");
     }
 
     /**
      * A garden's text, parsed for all that follows.
      *
-     * @throws Refusal as {@link #object}
+     * @throws ProblemException as {@link #object}
      */
     static GivenDocument given(String text) {
         return GivenDocument.of(text, object(text));
@@ -53,7 +53,7 @@ final class Documents {
         try {
             return MAPPER.readTree(text);
         } catch (JsonProcessingException bad) {
-            throw new Refusal(
+            throw new ProblemException(
                     400, "the body is not JSON as it should be: " + complaint(bad) + place(bad.getLocation()));
         }
     }

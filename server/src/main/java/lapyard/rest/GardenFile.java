@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import lapyard.store.Kept;
+import lapyard.store.KeptRevision;
 import lapyard.store.Revision;
 
 /**
@@ -22,14 +22,14 @@ public final class GardenFile {
 
     private GardenFile() {}
 
-    public static String text(String name, List<Kept> history) {
+    public static String text(String name, List<KeptRevision> history) {
         return Json.text(json -> {
             json.writeStartObject();
             json.writeStringField("lapyard", "garden");
             json.writeNumberField("format", 1);
             json.writeStringField("name", name);
             json.writeArrayFieldStart("revisions");
-            for (Kept kept : history) {
+            for (KeptRevision kept : history) {
                 json.writeStartObject();
                 json.writeNumberField("number", kept.number());
                 json.writeStringField("kind", kept.kind().name().toLowerCase(Locale.ROOT));
@@ -43,18 +43,18 @@ public final class GardenFile {
         });
     }
 
-    /** @throws Refusal 400 that names the revision and what is wrong with it */
-    static List<Kept> read(String text) {
+    /** @throws ProblemException 400 that names the revision and what is wrong with it */
+    static List<KeptRevision> read(String text) {
         ObjectNode file = Documents.object(text);
         if (!file.path("lapyard").asText().equals("garden") || file.path("format").asInt() != 1)
-            throw new Refusal(400, "this is no garden file: it starts with \"lapyard\":\"garden\",\"format\":1");
+            throw new ProblemException(400, "this is no garden file: it starts with \"lapyard\":\"garden\",\"format\":1");
         JsonNode revisions = file.path("revisions");
         if (!revisions.isArray() || revisions.isEmpty() || revisions.size() > MOST_REVISIONS)
-            throw new Refusal(400, "a garden file holds 1 to " + MOST_REVISIONS + " revisions");
-        List<Kept> history = new ArrayList<>();
+            throw new ProblemException(400, "a garden file holds 1 to " + MOST_REVISIONS + " revisions");
+        List<KeptRevision> history = new ArrayList<>();
         long last = 0;
         for (JsonNode each : revisions) {
-            Kept kept = kept(each, history.size() + 1);
+            KeptRevision kept = kept(each, history.size() + 1);
             if (kept.number() <= last) throw bad(history.size() + 1, "its number should be above " + last);
             last = kept.number();
             history.add(kept);
@@ -62,7 +62,7 @@ public final class GardenFile {
         return history;
     }
 
-    private static Kept kept(JsonNode each, int place) {
+    private static KeptRevision kept(JsonNode each, int place) {
         JsonNode number = each.path("number");
         if (!number.isIntegralNumber() || !number.canConvertToInt() || number.asInt() < 1)
             throw bad(place, "its number should be a whole number from 1");
@@ -72,11 +72,11 @@ public final class GardenFile {
         String document = each.path("document").asText();
         try {
             Documents.object(document);
-        } catch (Refusal unreadable) {
+        } catch (ProblemException unreadable) {
             throw bad(place, unreadable.problem().detail());
         }
         Optional<String> stamp = Optional.of(each.path("stamp").asText("")).filter(name -> !name.isBlank());
-        return new Kept(
+        return new KeptRevision(
                 number.asInt(),
                 Revision.Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
                 Documents.name(document),
@@ -96,7 +96,7 @@ public final class GardenFile {
         }
     }
 
-    private static Refusal bad(int place, String what) {
-        return new Refusal(400, "revision " + place + " of the file: " + what);
+    private static ProblemException bad(int place, String what) {
+        return new ProblemException(400, "revision " + place + " of the file: " + what);
     }
 }

@@ -66,8 +66,8 @@ public final class GardenResource {
             @QueryParam("with") String with,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
-        boolean merging = Asked.flag("merge", merge);
-        boolean withSheet = Asked.withJobSheet(with);
+        boolean merging = QueryParameters.flag("merge", merge);
+        boolean withSheet = QueryParameters.withJobSheet(with);
         Stored current = shelf.standing(id);
         long expected = Tags.expected(ifMatch, current);
         if (!merging && isStale(current, expected, body.text())) throw shelf.stale(current, expected);
@@ -86,8 +86,8 @@ public final class GardenResource {
             @QueryParam("with") String with,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
-        boolean merging = Asked.flag("merge", merge);
-        boolean withSheet = Asked.withJobSheet(with);
+        boolean merging = QueryParameters.flag("merge", merge);
+        boolean withSheet = QueryParameters.withJobSheet(with);
         Stored current = shelf.standing(id);
         long expected = Tags.expected(ifMatch, current);
         if (current.revision() != expected && !merging) throw shelf.stale(current, expected);

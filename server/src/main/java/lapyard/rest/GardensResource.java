@@ -36,10 +36,10 @@ public final class GardensResource {
             @QueryParam("limit") String limit,
             @QueryParam("after") String after,
             @QueryParam("deleted") String deleted) {
-        int rows = Asked.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE);
-        boolean ofDeleted = Asked.flag("deleted", deleted);
-        Optional<String> behind = Asked.word("after", after);
-        GardenList list = Asking.onlyGarden()
+        int rows = QueryParameters.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE);
+        boolean ofDeleted = QueryParameters.flag("deleted", deleted);
+        Optional<String> behind = QueryParameters.word("after", after);
+        GardenList list = Requester.onlyGarden()
                 .map(this::only)
                 .orElseGet(() -> shelf.store().list(rows, behind, ofDeleted));
         Optional<String> next = list.next()
@@ -80,7 +80,7 @@ public final class GardensResource {
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response create(@QueryParam("with") String with, Body body) {
-        boolean withSheet = Asked.withJobSheet(with);
+        boolean withSheet = QueryParameters.withJobSheet(with);
         ObjectNode tree = Documents.object(body.text());
         GivenDocument document = GivenDocument.of(body.text(), tree);
         List<Finding> findings = shelf.checked(document);

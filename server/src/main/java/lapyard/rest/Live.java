@@ -71,22 +71,22 @@ final class Live implements NewsListener, AutoCloseable {
         if (!address.matches()) throw new IllegalArgumentException(path);
         if (!request.getMethod().getMethodString().equals("GET")) {
             response.setHeader("Allow", "GET");
-            Front.send(response, Problem.of(405, "this address does not take that method; Allow names those it takes"));
+            FrontHandler.send(response, Problem.of(405, "this address does not take that method; Allow names those it takes"));
             return;
         }
         String garden = address.group(1);
         try {
             new Shelf(store, null, null).standing(garden);
-        } catch (Refusal refusal) {
-            Front.send(response, refusal.problem());
+        } catch (ProblemException refusal) {
+            FrontHandler.send(response, refusal.problem());
             return;
         } catch (StoreFault fault) {
-            Front.send(response, Problems.ofFault(fault));
+            FrontHandler.send(response, Problems.ofFault(fault));
             return;
         }
         if (count.incrementAndGet() > MOST_LISTENERS) {
             count.decrementAndGet();
-            Front.send(response, Problem.later(503, MOST_LISTENERS + " listen already: look now and then instead", 30));
+            FrontHandler.send(response, Problem.later(503, MOST_LISTENERS + " listen already: look now and then instead", 30));
             return;
         }
         listen();

@@ -67,7 +67,7 @@ final class LongAnswers {
      *
      * @param ended told once, when the answer is written or its line is gone
      */
-    void begin(String address, Request request, Response response, Answering answering, Asking asking, Runnable ended) throws Exception {
+    void begin(String address, Request request, Response response, Answering answering, Requester asking, Runnable ended) throws Exception {
         Caller caller = new Caller(address);
         AtomicBoolean done = new AtomicBoolean();
         Optional<HangUps.Line> line = hangUps.listen(request.getContext().getConnection());
@@ -93,11 +93,11 @@ final class LongAnswers {
     }
 
     private static void tooMany(Response response) throws java.io.IOException {
-        Front.send(response, Problem.later(503, "so many wait for job sheets, prints and searches that no more can: nothing was changed, ask again", 10));
+        FrontHandler.send(response, Problem.later(503, "so many wait for job sheets, prints and searches that no more can: nothing was changed, ask again", 10));
     }
 
-    private static void run(Answering answering, Asking asking, Caller caller, Request request, Runnable ended) {
-        Asking.begin(asking);
+    private static void run(Answering answering, Requester asking, Caller caller, Request request, Runnable ended) {
+        Requester.begin(asking);
         caller.begin();
         try {
             answering.run();
@@ -108,7 +108,7 @@ final class LongAnswers {
             ended.run();
         } finally {
             Caller.end();
-            Asking.end();
+            Requester.end();
         }
     }
 }

@@ -29,7 +29,7 @@ final class Problems implements ExceptionMapper<Throwable> {
 
     @Override
     public Response toResponse(Throwable thrown) {
-        if (!(thrown instanceof Refusal) && thrown instanceof WebApplicationException web && web.getResponse().getStatus() < 500)
+        if (!(thrown instanceof ProblemException) && thrown instanceof WebApplicationException web && web.getResponse().getStatus() < 500)
             return ofJersey(web);
         return response(of(thrown)).build();
     }
@@ -37,8 +37,8 @@ final class Problems implements ExceptionMapper<Throwable> {
     /** What is said of anything that was thrown. */
     static Problem of(Throwable thrown) {
         OutOfMemory.check(thrown);
-        if (thrown instanceof Refusal refusal) return refusal.problem();
-        if (thrown instanceof Refused refused) return new Refusal(refused.findings(), refused.words()).problem();
+        if (thrown instanceof ProblemException refusal) return refusal.problem();
+        if (thrown instanceof Refused refused) return new ProblemException(refused.findings(), refused.words()).problem();
         if (thrown instanceof Busy busy) return Problem.later(503, busy.getMessage(), busy.retrySeconds());
         if (thrown instanceof StoreFault fault) return ofFault(fault);
         if (thrown instanceof CallerLeft) return Problem.of(400, "the line broke off");
@@ -120,6 +120,6 @@ final class Problems implements ExceptionMapper<Throwable> {
 
     /** That of the request, so that its answer, the access log and this log go together. */
     private static String id() {
-        return Asking.now().map(Asking::request).orElseGet(Ids::next);
+        return Requester.now().map(Requester::request).orElseGet(Ids::next);
     }
 }

@@ -40,8 +40,8 @@ public final class RevisionsResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response history(
             @PathParam("id") String id, @QueryParam("limit") String limit, @QueryParam("before") String before) {
-        int rows = Asked.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE);
-        int below = Asked.number("before", before, 1, Integer.MAX_VALUE).orElse(Integer.MAX_VALUE);
+        int rows = QueryParameters.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE);
+        int below = QueryParameters.number("before", before, 1, Integer.MAX_VALUE).orElse(Integer.MAX_VALUE);
         Stored stored = shelf.everKept(id);
         List<Revision> history = shelf.store().history(id, rows, below);
         long last = history.isEmpty() ? 1 : history.get(history.size() - 1).number();
@@ -112,7 +112,7 @@ public final class RevisionsResource {
         Stored stored = revision(id, number);
         JsonNode stamp = Documents.object(body.text()).path("stamp");
         if (!stamp.isTextual() || stamp.asText().isBlank())
-            throw new Refusal(400, "stamp should be a text, such as {\"stamp\":\"for the saw\"}");
+            throw new ProblemException(400, "stamp should be a text, such as {\"stamp\":\"for the saw\"}");
         shelf.store().stamp(id, stored.revision(), stamp.asText());
         return Response.noContent().build();
     }
@@ -126,7 +126,7 @@ public final class RevisionsResource {
 
     private Stored revision(String id, String number) {
         Stored current = shelf.everKept(id);
-        int wanted = Asked.number("the revision", number, 1, Integer.MAX_VALUE).getAsInt();
+        int wanted = QueryParameters.number("the revision", number, 1, Integer.MAX_VALUE).getAsInt();
         return shelf.store().revision(id, wanted).orElseThrow(() -> Shelf.noRevision(id, wanted, current.revision()));
     }
 }

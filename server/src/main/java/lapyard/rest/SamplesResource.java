@@ -38,7 +38,7 @@ public final class SamplesResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response get(@PathParam("id") String id) {
         return Response.ok(samples.find(id)
-                        .orElseThrow(() -> new Refusal(404, "there is no such sample: /api/samples lists them"))
+                        .orElseThrow(() -> new ProblemException(404, "there is no such sample: /api/samples lists them"))
                         .document())
                 .build();
     }

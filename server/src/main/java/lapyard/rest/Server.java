@@ -144,7 +144,7 @@ public final class Server implements AutoCloseable {
         configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
         configuration.setJmxEnabled(false);
         configuration.addHttpHandler(
-                new Front(
+                new FrontHandler(
                         binding,
                         guard,
                         page::join,

@@ -67,10 +67,10 @@ public final class SharesResource {
         ObjectNode sent = Documents.object(body.text());
         JsonNode label = sent.path("label");
         if (!label.isTextual() || label.asText().isBlank())
-            throw new Refusal(400, "label should say who gets it, such as {\"label\":\"neighbour\"}");
+            throw new ProblemException(400, "label should say who gets it, such as {\"label\":\"neighbour\"}");
         Optional<Instant> ends = ends(sent.get("ends"));
         if (shelf.store().shares().of(id).size() >= MOST_SHARES)
-            throw new Refusal(409, "this garden has " + MOST_SHARES + " shares: take one back first");
+            throw new ProblemException(409, "this garden has " + MOST_SHARES + " shares: take one back first");
         String token = Guard.SHARE + Ids.secret();
         String hash = Answer.hash(token.getBytes(StandardCharsets.UTF_8));
         Share share = shelf.store().shares().add(Ids.next(), id, hash, label.asText().strip(), ends);
@@ -92,7 +92,7 @@ public final class SharesResource {
         if (sent.isNull()) return Optional.empty();
         Optional<Instant> ends = time(sent.asText()).filter(time -> time.isAfter(now) && time.isBefore(now.plus(MOST_DAYS, ChronoUnit.DAYS)));
         if (ends.isPresent()) return ends;
-        throw new Refusal(400, "ends should be a time within the next " + MOST_DAYS + " days, such as \""
+        throw new ProblemException(400, "ends should be a time within the next " + MOST_DAYS + " days, such as \""
                 + now.plus(DAYS, ChronoUnit.DAYS).truncatedTo(ChronoUnit.SECONDS) + "\", or null for a share without an end");
     }
 
@@ -107,7 +107,7 @@ public final class SharesResource {
     @DELETE
     @Path("{share}")
     public Response remove(@PathParam("id") String id, @PathParam("share") String share) {
-        if (!shelf.store().shares().remove(id, share)) throw new Refusal(404, "the garden has no such share");
+        if (!shelf.store().shares().remove(id, share)) throw new ProblemException(404, "the garden has no such share");
         live.shareEnded(id);
         return Response.noContent().build();
     }

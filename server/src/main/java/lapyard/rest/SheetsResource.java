@@ -69,9 +69,9 @@ public final class SheetsResource {
             @PathParam("part") String part,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        String name = Asked.word("the part", part).orElseThrow();
+        String name = QueryParameters.word("the part", part).orElseThrow();
         Answer output = answers.part(given(stored), name)
-                .orElseThrow(() -> new Refusal(404, "the job sheet has no part " + name));
+                .orElseThrow(() -> new ProblemException(404, "the job sheet has no part " + name));
         return answer(output, MediaType.APPLICATION_JSON, have).build();
     }
 
@@ -96,8 +96,8 @@ public final class SheetsResource {
             @Context UriInfo uri) {
         OptionalLong moment = shelf.store().moment();
         Stored newest = shelf.standing(id);
-        if (!Prints.known(sheets)) throw new Refusal(404, "there are no sheets " + sheets);
-        OptionalInt wanted = Asked.number("revision", revision, 1, Integer.MAX_VALUE);
+        if (!Prints.known(sheets)) throw new ProblemException(404, "there are no sheets " + sheets);
+        OptionalInt wanted = QueryParameters.number("revision", revision, 1, Integer.MAX_VALUE);
         Stored stored = wanted.isEmpty()
                 ? newest
                 : shelf.store().revision(id, wanted.getAsInt())
@@ -107,16 +107,16 @@ public final class SheetsResource {
                 : Optional.of("made from revision " + stored.revision() + "; the garden is at revision " + newest.revision()
                         + ". Print again before you cut.");
         LocalDate day = LocalDate.ofInstant(stored.saved(), ZoneOffset.UTC);
-        int number = Asked.number("page", page, 1, MOST_PAGES).orElse(1);
+        int number = QueryParameters.number("page", page, 1, MOST_PAGES).orElse(1);
         PrintAsk ask = new PrintAsk(
-                Asked.word("paper", paper),
-                Asked.flag("mono", mono),
-                Asked.number("scale", scale, 1, SMALLEST_SCALE),
+                QueryParameters.word("paper", paper),
+                QueryParameters.flag("mono", mono),
+                QueryParameters.number("scale", scale, 1, SMALLEST_SCALE),
                 words("layers", layers),
-                Asked.flag("split", split),
-                decimal(Asked.number("longest", longest, 1, LONGEST_MM)),
-                decimal(Asked.number("cut", minutesACut, 0, MOST_MINUTES)),
-                decimal(Asked.number("setting", minutesASetting, 0, MOST_MINUTES)),
+                QueryParameters.flag("split", split),
+                decimal(QueryParameters.number("longest", longest, 1, LONGEST_MM)),
+                decimal(QueryParameters.number("cut", minutesACut, 0, MOST_MINUTES)),
+                decimal(QueryParameters.number("setting", minutesASetting, 0, MOST_MINUTES)),
                 "revision " + stored.revision() + ", " + day,
                 "",
                 stale);
@@ -166,7 +166,7 @@ public final class SheetsResource {
     /** The revision that is named, or the one that stands. */
     private Stored revision(String id, String name, String number) {
         Stored newest = shelf.standing(id);
-        OptionalInt wanted = Asked.number(name, number, 1, Integer.MAX_VALUE);
+        OptionalInt wanted = QueryParameters.number(name, number, 1, Integer.MAX_VALUE);
         return wanted.isEmpty()
                 ? newest
                 : shelf.store().revision(id, wanted.getAsInt())
@@ -183,7 +183,7 @@ public final class SheetsResource {
             @PathParam("id") String id,
             @QueryParam("supplier") String supplier,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        Optional<String> one = Asked.code("supplier", supplier);
+        Optional<String> one = QueryParameters.code("supplier", supplier);
         Stored stored = shelf.standing(id);
         String name = file(stored, one.map(of -> "slip-" + of.replaceAll("[^A-Za-z0-9._-]", "_") + ".csv").orElse("slip.csv"));
         return answer(answers.slipCsv(given(stored), one), "text/csv; charset=utf-8", have)
@@ -221,7 +221,7 @@ public final class SheetsResource {
     private static List<String> words(String name, String text) {
         return text == null || text.isBlank()
                 ? List.of()
-                : Arrays.stream(text.split(",")).map(word -> Asked.word(name, word).orElse("")).toList();
+                : Arrays.stream(text.split(",")).map(word -> QueryParameters.word(name, word).orElse("")).toList();
     }
 
     private static OptionalDouble decimal(OptionalInt number) {

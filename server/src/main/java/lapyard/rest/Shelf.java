@@ -25,7 +25,7 @@ import lapyard.history.Merge;
 import lapyard.plan.Finding;
 import lapyard.store.Change;
 import lapyard.store.GardenStore;
-import lapyard.store.Kept;
+import lapyard.store.KeptRevision;
 import lapyard.store.NewGarden;
 import lapyard.store.StoreFault;
 import lapyard.store.Stored;
@@ -87,18 +87,18 @@ final class Shelf {
     /** What is said of a document; 422 where a STOP is among it. */
     List<Finding> checked(GivenDocument document) {
         List<Finding> findings = answers.check(document);
-        if (holdsStop(findings)) throw new Refusal(findings, document.words());
+        if (holdsStop(findings)) throw new ProblemException(findings, document.words());
         return findings;
     }
 
     /** Those of a garden file, with a mark on each that holds a STOP: it can be read and not restored. */
-    List<Kept> marked(List<Kept> history) {
+    List<KeptRevision> marked(List<KeptRevision> history) {
         List<Boolean> refused = answers.refused(history.stream().map(kept -> GivenDocument.of(kept.document())).toList());
         return IntStream.range(0, history.size()).mapToObj(i -> marked(history.get(i), refused.get(i))).toList();
     }
 
-    private static Kept marked(Kept kept, boolean refused) {
-        return new Kept(kept.number(), kept.kind(), kept.name(), kept.saved(), kept.stamp(), kept.document(), refused);
+    private static KeptRevision marked(KeptRevision kept, boolean refused) {
+        return new KeptRevision(kept.number(), kept.kind(), kept.name(), kept.saved(), kept.stamp(), kept.document(), refused);
     }
 
     private static boolean holdsStop(List<Finding> findings) {
@@ -177,7 +177,7 @@ final class Shelf {
     }
 
     /** 412 with the current revision and, where the older one is known, what changed since. */
-    Refusal stale(Stored current, long expected) {
+    ProblemException stale(Stored current, long expected) {
         metrics.stale.increment();
         Map<String, Object> more = new HashMap<>();
         more.put("revision", current.revision());
@@ -191,7 +191,7 @@ final class Shelf {
                             + (changed.isEmpty() ? "it was saved again" : String.join(", ", changed) + " changed");
                 })
                 .orElse("If-Match names no revision of it");
-        return new Refusal(new Problem(
+        return new ProblemException(new Problem(
                 412,
                 "the garden is at revision " + current.revision() + ": " + since
                         + "; nothing was overwritten, get it and make your change again",
@@ -200,7 +200,7 @@ final class Shelf {
     }
 
     /** 409 with both sides of everything that both changed. */
-    Refusal clash(Stored current, long expected, Merge.Clash clash) {
+    ProblemException clash(Stored current, long expected, Merge.Clash clash) {
         metrics.stale.increment();
         ArrayNode sides = JsonNodeFactory.instance.arrayNode();
         for (Merge.Side side : clash.sides()) {
@@ -209,7 +209,7 @@ final class Shelf {
             side.theirs().ifPresent(theirs -> each.set("theirs", theirs));
         }
         String places = clash.sides().stream().map(Merge.Side::where).collect(Collectors.joining(", "));
-        return new Refusal(new Problem(
+        return new ProblemException(new Problem(
                 409,
                 "somebody else changed the same since revision " + expected + ": " + places
                         + "; nothing was overwritten, choose and send it with the new ETag",
@@ -224,19 +224,19 @@ final class Shelf {
                 .build();
     }
 
-    static Refusal noGarden(String id) {
-        return new Refusal(404, id.matches("[a-z0-9-]{1,40}") ? "there is no garden " + id : "there is no such garden");
+    static ProblemException noGarden(String id) {
+        return new ProblemException(404, id.matches("[a-z0-9-]{1,40}") ? "there is no garden " + id : "there is no such garden");
     }
 
-    static Refusal noRevision(String id, long number, long newest) {
-        return new Refusal(
+    static ProblemException noRevision(String id, long number, long newest) {
+        return new ProblemException(
                 404,
                 "garden " + id + " has no revision " + number + ": it has 1 to " + newest
                         + (number <= newest ? ", less those that were thinned out" : ""));
     }
 
-    private static Refusal deleted(Stored stored) {
-        return new Refusal(new Problem(
+    private static ProblemException deleted(Stored stored) {
+        return new ProblemException(new Problem(
                 410,
                 "garden " + stored.id() + " was deleted; any revision of it can be restored",
                 Map.of("revision", stored.revision()),

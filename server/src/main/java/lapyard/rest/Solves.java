@@ -27,10 +27,10 @@ final class Solves {
         REFUSED
     }
 
-    /** @throws Refusal 503 where too many are open: what is accepted is not refused later */
+    /** @throws ProblemException 503 where too many are open: what is accepted is not refused later */
     synchronized Solve begin(String kind, String problem, double seconds) {
         if (solves.values().stream().filter(Solve::isOpen).count() >= MOST_OPEN)
-            throw new Refusal(Problem.later(503, MOST_OPEN + " solves are open: stop one, or ask again", 10));
+            throw new ProblemException(Problem.later(503, MOST_OPEN + " solves are open: stop one, or ask again", 10));
         solves.values().removeIf(each -> solves.size() >= MOST_KEPT && !each.isOpen());
         Solve solve = new Solve(Ids.next(), kind, seconds);
         solves.put(solve.id, solve);

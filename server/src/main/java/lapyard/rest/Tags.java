@@ -36,11 +36,11 @@ final class Tags {
      * The revision that a change was made from: the current one where If-Match names it or is a star, else the first
      * that it names, 0 where it names none.
      *
-     * @throws Refusal 428 where there is no If-Match
+     * @throws ProblemException 428 where there is no If-Match
      */
     static long expected(String ifMatch, Stored current) {
         if (ifMatch == null || ifMatch.isBlank())
-            throw new Refusal(new Problem(
+            throw new ProblemException(new Problem(
                     428,
                     "say which revision you changed: send If-Match with the ETag you were given",
                     Map.of("revision", current.revision()),

@@ -27,7 +27,7 @@ final class BottomLeft {
     }
 
     /** @return the run; null where a piece is wider than the roll as it lies, or the work ran out */
-    static Layout.Run run(RollJob job, RollJob.Roll roll, Order order, Shelves.Lie lie, Work work) {
+    static Layout.Run run(RollJob job, RollJob.Roll roll, Order order, Shelves.Lie lie, RollBudget work) {
         List<Block> pieces = new ArrayList<>();
         for (int t = 0; t < job.types.length; t++) {
             Block piece = Shelves.lie(job, t, roll.width(), roll.longest(), lie);

@@ -22,7 +22,7 @@ final class CornerSearch {
     private final int[] left;
     private final long width;
     private final long height;
-    private final Work work;
+    private final RollBudget work;
     private final long bearable;
     private final List<Block.Laid> laid = new ArrayList<>();
     private int missing;
@@ -30,7 +30,7 @@ final class CornerSearch {
     private boolean finished = true;
     private final Set<LongBuffer> seen = new HashSet<>();
 
-    CornerSearch(RollJob job, int[] counts, long width, long height, Work work) {
+    CornerSearch(RollJob job, int[] counts, long width, long height, RollBudget work) {
         this.job = job;
         this.left = counts.clone();
         this.width = width;

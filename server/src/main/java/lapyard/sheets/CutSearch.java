@@ -27,7 +27,7 @@ final class CutSearch {
         /** Less work than this is not enough for the thorough pace to get anywhere. */
         private static final long THOROUGH_FROM = 20_000_000;
 
-        static Pace of(Work work) {
+        static Pace of(RollBudget work) {
             return work.left() < THOROUGH_FROM ? QUICK : THOROUGH;
         }
     }
@@ -59,7 +59,7 @@ final class CutSearch {
     }
 
     private final RollJob job;
-    private final Work work;
+    private final RollBudget work;
     private final Pace pace;
     private final SplittableRandom random;
     private final long target;
@@ -76,7 +76,7 @@ final class CutSearch {
      * @param target stop at this many coins: no layout costs less
      * @param mixing whether pieces may move to other rolls
      */
-    CutSearch(RollJob job, Layout.Banded from, long target, boolean mixing, long seed, Pace pace, Work work) {
+    CutSearch(RollJob job, Layout.Banded from, long target, boolean mixing, long seed, Pace pace, RollBudget work) {
         this.job = job;
         this.work = work;
         this.pace = pace;
@@ -437,13 +437,13 @@ final class CutSearch {
     }
 
     /** A layout on one roll from dense bands; null where the run would be longer than is sold. */
-    static Layout.Banded dense(RollJob job, RollJob.Roll roll, long seed, Pace pace, Work work) {
+    static Layout.Banded dense(RollJob job, RollJob.Roll roll, long seed, Pace pace, RollBudget work) {
         CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, pace, work);
         return search.banded(roll, search.denseBands(pieces(job), roll.width()));
     }
 
     /** The same from {@link DenseBands}, with what they leave over in bands of its own. */
-    static Layout.Banded matched(RollJob job, RollJob.Roll roll, double least, long seed, Pace pace, Work work) {
+    static Layout.Banded matched(RollJob job, RollJob.Roll roll, double least, long seed, Pace pace, RollBudget work) {
         CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, pace, work);
         return search.banded(roll, search.matchedBands(pieces(job), roll.width(), least));
     }

@@ -91,7 +91,7 @@ final class CutTable {
     }
 
     /** @return null when the work ran out first */
-    static CutTable of(List<Item> items, boolean turn, Limits limits, Work work) {
+    static CutTable of(List<Item> items, boolean turn, Limits limits, RollBudget work) {
         CutTable table = new CutTable(items, turn, limits);
         return table.fill(work) ? table : null;
     }
@@ -166,7 +166,7 @@ final class CutTable {
         return Block.after(rebuild(first, point(first, width)), rebuild(second, point(second, width)));
     }
 
-    private boolean fill(Work work) {
+    private boolean fill(RollBudget work) {
         double whole = 0;
         for (Item item : items) whole += (double) item.count() * item.block().area;
         int[] counts = new int[items.size()];

@@ -26,7 +26,7 @@ final class DenseBands {
 
     private final RollJob job;
     private final long width;
-    private final Work work;
+    private final RollBudget work;
     private final SplittableRandom random;
     private final int[] left;
     /** By height, then by width. */
@@ -45,7 +45,7 @@ final class DenseBands {
      * @param pieces how many of each type there are
      * @param least  share of a band that its pieces cover
      */
-    DenseBands(RollJob job, long width, int[] pieces, double least, long seed, Work work) {
+    DenseBands(RollJob job, long width, int[] pieces, double least, long seed, RollBudget work) {
         this.job = job;
         this.width = width;
         this.least = least;

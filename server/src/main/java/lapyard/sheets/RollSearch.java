@@ -17,7 +17,7 @@ final class RollSearch {
     private static final double DENSEST = 0.985;
 
     private final RollJob job;
-    private final Work work;
+    private final RollBudget work;
     private final CutSearch.Pace pace;
     private final boolean many;
     private long bound;
@@ -27,7 +27,7 @@ final class RollSearch {
 
     private Layout bandedLayout;
 
-    private RollSearch(RollJob job, Work work) {
+    private RollSearch(RollJob job, RollBudget work) {
         this.job = job;
         this.work = work;
         this.pace = CutSearch.Pace.of(work);
@@ -35,7 +35,7 @@ final class RollSearch {
         this.bound = RollBound.coins(job);
     }
 
-    static Answer answer(RollJob job, Work work) {
+    static Answer answer(RollJob job, RollBudget work) {
         if (job.types.length == 0) return new Answer(new Layout(job, List.of()), 0);
         return new RollSearch(job, work).answer();
     }
@@ -100,7 +100,7 @@ final class RollSearch {
     private record Start(RollJob.Roll roll, Layout.Banded banded, Layout layout) {}
 
     /** Starts on each roll, then roll by roll, the cheapest start first; then with pieces moving between rolls. */
-    private void straightCuts(Work part) {
+    private void straightCuts(RollBudget part) {
         List<Start> alone = new ArrayList<>();
         List<RollJob.Roll> order = new ArrayList<>(job.rolls);
         // a start with many pieces takes more of a quick search, so the rolls that can be cheapest come first
@@ -117,13 +117,13 @@ final class RollSearch {
             Start start = alone.get(i);
             long least = RollBound.alone(job, start.roll());
             if (least >= best.coins) continue;
-            Work mine = part.share(mixing ? 0.4 : 1);
+            RollBudget mine = part.share(mixing ? 0.4 : 1);
             take(new CutSearch(job, start.banded(), least, false, 1 + i, pace, mine).search());
         }
         if (mixing && !done() && banded != null) take(new CutSearch(job, banded, bound, true, 99, pace, part).search());
     }
 
-    private Start start(RollJob.Roll roll, Work part) {
+    private Start start(RollJob.Roll roll, RollBudget part) {
         if (RollBound.alone(job, roll) == Long.MAX_VALUE) return null;
         List<Layout.Banded> starts = new ArrayList<>();
         for (Shelves.Lie lie : Shelves.Lie.values()) starts.add(shelves(roll, lie));
@@ -157,7 +157,7 @@ final class RollSearch {
     }
 
     /** Shortens the runs of the best layout, and lays whole rolls alone, by ever wider beams over skylines. */
-    private void skylines(Work part) {
+    private void skylines(RollBudget part) {
         if (best == null || best.area != job.area()) return;
         for (int beam = 1; !done() && !part.over() && beam < 1 << 20; beam *= 2) {
             for (RollJob.Roll roll : job.rolls) {
@@ -173,7 +173,7 @@ final class RollSearch {
         }
     }
 
-    private void shortenRuns(int beam, Work part) {
+    private void shortenRuns(int beam, RollBudget part) {
         List<Layout.Run> runs = new ArrayList<>(best.runs);
         for (int i = 0; i < runs.size() && !part.over(); i++) {
             Layout.Run run = runs.get(i);
@@ -196,7 +196,7 @@ final class RollSearch {
      * @param below the run must be shorter
      * @return the shortest run that was found, or null
      */
-    private Layout.Run shorter(RollJob.Roll roll, int[] counts, long least, long below, int beam, Work part) {
+    private Layout.Run shorter(RollJob.Roll roll, int[] counts, long least, long below, int beam, RollBudget part) {
         SkylineSearch search = new SkylineSearch(job, counts, roll.width(), job.problem.straightCuts(), part);
         Layout.Run found = null;
         long low = least;

@@ -1,7 +1,7 @@
 package lapyard.sheets;
 
-import java.time.Duration;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,13 +31,13 @@ public final class RollSolver {
 
     /** As {@link #solve(RollProblem, Effort)}, telling how far it is. */
     public static RollResult solve(RollProblem problem, Effort effort, Progress progress) {
-        Work work = new Work(effort, progress);
+        RollBudget work = new RollBudget(effort, progress);
         RollJob job = RollJob.of(problem);
         RollSearch.Answer answer = RollSearch.answer(job, work);
         return result(job, answer, work);
     }
 
-    private static RollResult result(RollJob job, RollSearch.Answer answer, Work work) {
+    private static RollResult result(RollJob job, RollSearch.Answer answer, RollBudget work) {
         List<Deque<Placing>> waiting = new ArrayList<>();
         for (List<RollProblem.Piece> members : job.members) {
             Deque<Placing> queue = new ArrayDeque<>();

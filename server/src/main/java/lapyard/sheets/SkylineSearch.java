@@ -27,9 +27,9 @@ final class SkylineSearch {
     private final long area;
     private final long width;
     private final boolean straight;
-    private final Work work;
+    private final RollBudget work;
 
-    SkylineSearch(RollJob job, int[] counts, long width, boolean straight, Work work) {
+    SkylineSearch(RollJob job, int[] counts, long width, boolean straight, RollBudget work) {
         this.job = job;
         this.counts = counts;
         this.width = width;

@@ -23,14 +23,14 @@ final class SmallFree {
     private final CutTable table;
     private final Layout straight;
     private final long bound;
-    private final Work work;
+    private final RollBudget work;
     private final BitSet sums;
     /** By roll and selection: proved least length, in units. */
     private final Map<Long, Long> least = new HashMap<>();
 
     private final Map<Long, List<Block.Laid>> standing = new HashMap<>();
 
-    SmallFree(RollJob job, SmallRolls small, Layout straight, long bound, Work work) {
+    SmallFree(RollJob job, SmallRolls small, Layout straight, long bound, RollBudget work) {
         this.job = job;
         this.small = small;
         this.table = small.table();

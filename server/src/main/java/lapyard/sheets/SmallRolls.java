@@ -29,7 +29,7 @@ final class SmallRolls {
     }
 
     /** @return null where the set is too large for the work */
-    static SmallRolls of(RollJob job, Work work) {
+    static SmallRolls of(RollJob job, RollBudget work) {
         List<CutTable.Item> items = items(job);
         // measured on liner pieces: 17 operations a parting at 8 pieces, 29 at 11, 46 at 14
         double operations = CutTable.partings(items) * Math.min(60, Math.max(15, 5 * job.pieces() - 26));
@@ -45,7 +45,7 @@ final class SmallRolls {
     }
 
     /** @return the cheapest layout; null where limited rolls make the sharing a different question */
-    Layout cheapest(Work work) {
+    Layout cheapest(RollBudget work) {
         List<Part> parts = share((roll, selection) -> table.height(selection, roll.width()), work);
         if (parts == null) return null;
         List<Layout.Run> runs = new ArrayList<>();
@@ -68,7 +68,7 @@ final class SmallRolls {
     }
 
     /** @return the cheapest sharing of all pieces among runs of these lengths; null where there is none */
-    List<Part> share(Length length, Work work) {
+    List<Part> share(Length length, RollBudget work) {
         int selections = table.selections();
         long[] coins = new long[selections];
         double[] usedCoins = new double[selections];

@@ -17,9 +17,9 @@ final class Bound {
 
     private final Net net;
     private final Priority priority;
-    private final Budget budget;
+    private final StagingBudget budget;
 
-    Bound(Net net, Priority priority, Budget budget) {
+    Bound(Net net, Priority priority, StagingBudget budget) {
         this.net = net;
         this.priority = priority;
         this.budget = budget;

@@ -29,14 +29,14 @@ final class Evolution {
     private final Net net;
     private final Priority priority;
     private final Placing placing;
-    private final Budget budget;
+    private final StagingBudget budget;
     private final int bound;
     private final SplittableRandom random = new SplittableRandom(1);
     private final Times best;
     private final boolean[] taken;
 
     /** @param best is replaced by whatever is better */
-    Evolution(Net net, Priority priority, Placing placing, Budget budget, int bound, Times best) {
+    Evolution(Net net, Priority priority, Placing placing, StagingBudget budget, int bound, Times best) {
         this.net = net;
         this.priority = priority;
         this.placing = placing;

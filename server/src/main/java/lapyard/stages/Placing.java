@@ -10,13 +10,13 @@ import java.util.Arrays;
  */
 final class Placing {
     private final Net net;
-    private final Budget budget;
+    private final StagingBudget budget;
     private final int resources;
     private int[] held = new int[0];
     private int heldTo;
     private final long[] keys;
 
-    Placing(Net net, Budget budget) {
+    Placing(Net net, StagingBudget budget) {
         this.net = net;
         this.budget = budget;
         resources = net.resources;

@@ -30,7 +30,7 @@ public final class StagingSolver {
 
     /** @param progress hears of ends in clock units; where tasks are due or kept together, of the first alone */
     public static StagingResult solve(StagingProblem problem, Effort effort, Progress progress) {
-        Budget budget = new Budget(effort, progress);
+        StagingBudget budget = new StagingBudget(effort, progress);
         Net net = new Net(problem);
         Priority priority = new Priority(net);
         Placing placing = new Placing(net, budget);
@@ -52,7 +52,7 @@ public final class StagingSolver {
             }
         } else {
             budget.tell(best.last, least);
-            new Wishes(net, priority, placing, budget, best).run();
+            new WishSearch(net, priority, placing, budget, best).run();
         }
         Map<String, Integer> starts = new LinkedHashMap<>();
         Map<String, Integer> ends = new LinkedHashMap<>();

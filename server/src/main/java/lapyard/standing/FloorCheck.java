@@ -120,7 +120,7 @@ final class FloorCheck {
                 .with("thick", Fact.mm(base.slatThicknessMm())).with("span", Fact.mm(span)).with("soil", Fact.mm(depthMm))
                 .with("sag", Fact.mm(Math.round(sag * 10) / 10.0)).by(Fact.share(use));
         verdicts.add(new Verdict("slats", weak ? Outcome.WEAK : sags ? Outcome.BOWS : Outcome.HOLDS,
-                weak || sags ? found.way(WayKind.BEARERS_APART, Fact.mm(Say.down(clear))).way(WayKind.THICKER_SLATS) : found));
+                weak || sags ? found.way(WayKind.BEARERS_APART, Fact.mm(SpanRounding.down(clear))).way(WayKind.THICKER_SLATS) : found));
     }
 
     private static void bearers(

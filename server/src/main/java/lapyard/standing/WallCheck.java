@@ -109,8 +109,8 @@ final class WallCheck {
         verdicts.add(walls(clear, use, bow, span));
         if (use <= 1 && blockedUse > 1) {
             verdicts.add(new Verdict("walls blocked", Outcome.BOWS, Verdict.about(bed.id(), "walls blocked", FindingKind.WALL_BLOCKED)
-                    .with("wall", Fact.name(letter())).with("clear", Fact.mm(Say.down(blockedSpan))).by(Fact.share(blockedUse))
-                    .way(WayKind.KEEP_NOTCHES_OPEN).way(WayKind.TIES_APART, Fact.mm(Say.down(blockedSpan)))));
+                    .with("wall", Fact.name(letter())).with("clear", Fact.mm(SpanRounding.down(blockedSpan))).by(Fact.share(blockedUse))
+                    .way(WayKind.KEEP_NOTCHES_OPEN).way(WayKind.TIES_APART, Fact.mm(SpanRounding.down(blockedSpan)))));
         }
         joints(verdicts);
         new CornerCheck(work, timber, earth.drainedKnM(depthM), tied).into(verdicts, quantities);
@@ -147,7 +147,7 @@ final class WallCheck {
                 .map(rest -> (double) Math.round(rest - start))
                 .toList();
         if (places.isEmpty() || advised.clearMm().get(longest) > span + 1e-6) {
-            return WayOut.of(WayKind.POSTS_AT_MOST, Fact.name(letter()), Fact.mm(Say.down(span)));
+            return WayOut.of(WayKind.POSTS_AT_MOST, Fact.name(letter()), Fact.mm(SpanRounding.down(span)));
         }
         return WayOut.of(WayKind.TIES_AT, Fact.count(places.size(), "cross ties"), Fact.name(letter()), new Fact.Lengths(places));
     }

@@ -208,7 +208,7 @@ public final class GardenStore implements AutoCloseable {
     }
 
     /** The whole history with its documents, oldest first: what a garden's file holds. */
-    public List<Kept> everything(String id) {
+    public List<KeptRevision> everything(String id) {
         return database.read(connection -> rows.everything(connection, id));
     }
 
@@ -217,7 +217,7 @@ public final class GardenStore implements AutoCloseable {
      *
      * @param history oldest first, numbers rising from 1 or more; what was deleted in it comes back as saved
      */
-    public Stored bringIn(String id, List<Kept> history) {
+    public Stored bringIn(String id, List<KeptRevision> history) {
         if (history.isEmpty()) throw new IllegalArgumentException("a garden has 1 revision or more");
         return database.write(connection -> rows.bringIn(connection, id, history));
     }

@@ -13,11 +13,11 @@ import java.sql.Statement;
 import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.TreeMap;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
@@ -36,7 +36,7 @@ public final class Rescue {
      * @param file a garden's file from its name and history
      * @throws IllegalArgumentException if there is no database, it opens not at all, or {@code out} holds something
      */
-    public static Taken from(Path folder, Path out, BiFunction<String, List<Kept>, String> file) throws IOException {
+    public static Taken from(Path folder, Path out, BiFunction<String, List<KeptRevision>, String> file) throws IOException {
         Path database = folder.resolve(DataFolder.DATABASE);
         if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " holds no " + DataFolder.DATABASE);
         Files.createDirectories(out);
@@ -64,16 +64,16 @@ public final class Rescue {
         }
     }
 
-    private static Taken take(Connection connection, Path out, BiFunction<String, List<Kept>, String> file)
+    private static Taken take(Connection connection, Path out, BiFunction<String, List<KeptRevision>, String> file)
             throws SQLException, IOException {
         Map<String, Set<Long>> named = named(connection);
         int revisions = 0;
         int lost = 0;
         int gardens = 0;
         for (Map.Entry<String, Set<Long>> garden : named.entrySet()) {
-            List<Kept> history = new ArrayList<>();
+            List<KeptRevision> history = new ArrayList<>();
             for (long number : garden.getValue()) {
-                Optional<Kept> kept = one(connection, garden.getKey(), number);
+                Optional<KeptRevision> kept = one(connection, garden.getKey(), number);
                 if (kept.isPresent()) history.add(kept.get());
                 else lost++;
             }
@@ -111,11 +111,11 @@ public final class Rescue {
         return named;
     }
 
-    private static Optional<Kept> one(Connection connection, String id, long number) {
+    private static Optional<KeptRevision> one(Connection connection, String id, long number) {
         try {
             return new Sql(connection, "select kind, name, saved, document from revision where garden = :garden and number = :number")
                     .with("garden", id).with("number", number)
-                    .first(row -> new Kept(number, row.kind(), row.text("name"), row.time("saved"), Optional.empty(), row.text("document"), false));
+                    .first(row -> new KeptRevision(number, row.kind(), row.text("name"), row.time("saved"), Optional.empty(), row.text("document"), false));
         } catch (SQLException | IllegalArgumentException | DateTimeException | NullPointerException damaged) {
             return Optional.empty();
         }

@@ -136,13 +136,13 @@ final class Rows {
     }
 
     /** A garden from a file, under a new id: its history as it was, the text it was kept from last. */
-    Stored bringIn(Connection connection, String id, List<Kept> history) throws SQLException {
-        Kept first = history.get(0);
+    Stored bringIn(Connection connection, String id, List<KeptRevision> history) throws SQLException {
+        KeptRevision first = history.get(0);
         insert(connection, new NewGarden(id, first.name(), first.document()));
-        Kept last = history.get(history.size() - 1);
+        KeptRevision last = history.get(history.size() - 1);
         new Sql(connection, "delete from revision where garden = :garden").with("garden", id).update();
         Instant saved = Instant.MIN;
-        for (Kept kept : history) {
+        for (KeptRevision kept : history) {
             saved = latest(kept.saved(), saved);
             Stored stored = new Stored(id, shortened(kept.name(), GardenStore.NAME_CHARACTERS), kept.number(), saved, false, kept.document());
             insertRevision(connection, stored, kept.kind(), OptionalLong.empty(), kept.stamp());
@@ -174,10 +174,10 @@ final class Rows {
         return new Sql(connection, "select id from garden order by id").all(row -> row.text("id"));
     }
 
-    List<Kept> everything(Connection connection, String id) throws SQLException {
+    List<KeptRevision> everything(Connection connection, String id) throws SQLException {
         return new Sql(connection, "select number, kind, name, saved, stamp, document, refused from revision where garden = :garden order by number")
                 .with("garden", id)
-                .all(row -> new Kept(row.number("number"), row.kind(), row.text("name"), row.time("saved"), row.textIfAny("stamp"), row.text("document"),
+                .all(row -> new KeptRevision(row.number("number"), row.kind(), row.text("name"), row.time("saved"), row.textIfAny("stamp"), row.text("document"),
                         row.flag("refused")));
     }
 }

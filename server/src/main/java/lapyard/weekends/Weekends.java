@@ -79,7 +79,7 @@ public record Weekends(
     }
 
     /** The days, from 0, on which it begins and ends; of a task that is done, both are 0. */
-    public record Task(Work work, int firstDay, int lastDay, boolean done) {}
+    public record Task(GardenTask work, int firstDay, int lastDay, boolean done) {}
 
     /** From the day on which {@code after} is done to the first on which {@code task} may begin. */
     public record Wait(String task, String after, String why, int fromDay, int toDay) {}

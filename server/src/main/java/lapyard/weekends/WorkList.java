@@ -18,8 +18,8 @@ import lapyard.plan.Crew;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Lifting;
 import lapyard.plan.Rate;
-import lapyard.weekends.Work.After;
-import lapyard.weekends.Work.Share;
+import lapyard.weekends.GardenTask.After;
+import lapyard.weekends.GardenTask.Share;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
 
@@ -80,7 +80,7 @@ public final class WorkList {
     private final Lifting lifting;
     private final double barrowLitres;
     private final int painters;
-    private final List<Work> works = new ArrayList<>();
+    private final List<GardenTask> works = new ArrayList<>();
 
     private WorkList(Crew crew, Lifting lifting, double barrowLitres, int painters) {
         this.crew = crew;
@@ -94,7 +94,7 @@ public final class WorkList {
      *
      * @param painters who share a coat
      */
-    static List<Work> of(Crew crew, Lifting lifting, double barrowLitres, int painters, List<BedLoad> beds, List<PathLoad> paths,
+    static List<GardenTask> of(Crew crew, Lifting lifting, double barrowLitres, int painters, List<BedLoad> beds, List<PathLoad> paths,
             List<SawLoad> saw) {
         WorkList list = new WorkList(crew, lifting, barrowLitres, painters);
         saw.forEach(list::sawDay);
@@ -113,7 +113,7 @@ public final class WorkList {
                 "eyes, ears and hands: read the saw's own instructions first",
                 "treated dust: outdoors, with a mask"));
         if (lifted > 0) cautions.add("boards up to " + kg(heaviest) + ": " + said(heaviest));
-        works.add(new Work("saw." + day.weekend(), "saw", "", Step.SAW, day.weekend(), "cut for stage " + day.weekend(),
+        works.add(new GardenTask("saw." + day.weekend(), "saw", "", Step.SAW, day.weekend(), "cut for stage " + day.weekend(),
                 shared(lifted, heaviest, minutes - lifted), false, List.of(), List.of(),
                 List.of(counted(day.boards(), "board") + ", "
                         + (day.slanted() == 0 ? counted(day.cuts(), "cut") : day.cuts() + " square and " + counted(day.slanted(), "slanted cut"))
@@ -124,7 +124,7 @@ public final class WorkList {
         double area = Quantity.sum(load.quantities(), QuantityKind.PATH_AREA);
         double edging = Quantity.sum(load.quantities(), QuantityKind.EDGING_LENGTH);
         String id = load.path().id();
-        works.add(new Work("path." + id, "path " + id, "", Step.PATH, 0, "lay path " + id,
+        works.add(new GardenTask("path." + id, "path " + id, "", Step.PATH, 0, "lay path " + id,
                 List.of(Share.alone(area * crew.minutes(load.stone() ? Rate.STONE_PATH : Rate.PATH) + edging * crew.minutes(Rate.EDGING))), false, List.of(), List.of(),
                 List.of(round(area, 1) + " m2"), List.of("keep it clear: barrows and timbers come along it")));
     }
@@ -137,7 +137,7 @@ public final class WorkList {
         List<Piece> pieces = load.work().pieces();
         double wallM = courses.getOrDefault(1, List.of()).stream().mapToDouble(Piece::lengthMm).sum() / 1000;
 
-        Work last = add(load, Step.SET_OUT, "set out", crew.minutes(Rate.SET_OUT), List.of(), List.of(),
+        GardenTask last = add(load, Step.SET_OUT, "set out", crew.minutes(Rate.SET_OUT), List.of(), List.of(),
                 List.of("look for pipes and cables before a peg goes in"));
         double dig = load.amount(QuantityKind.DIG);
         double concrete = load.amount(QuantityKind.CONCRETE);
@@ -164,25 +164,25 @@ public final class WorkList {
         if (sawn.contains(bed.stage())) {
             ready.add(0, new After("saw." + bed.stage(), 0, "pieces are cut"));
         }
-        Work marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : "mark pieces", List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
+        GardenTask marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : "mark pieces", List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
                 sawn.contains(bed.stage()) ? List.of(ready.get(0)) : List.of(), List.of(counted(pieces.size(), "piece")), List.of(), marks(pieces));
         List<After> first = new ArrayList<>(List.of(ready.get(ready.size() - 1), new After(marked.id(), 0, "pieces are marked")));
         if (!load.work().frame().notches().isEmpty()) {
-            Work notches = add(load, Step.NOTCHES, "cut drain notches", List.of(Share.alone(load.work().frame().notches().size() * crew.minutes(Rate.NOTCH))),
+            GardenTask notches = add(load, Step.NOTCHES, "cut drain notches", List.of(Share.alone(load.work().frame().notches().size() * crew.minutes(Rate.NOTCH))),
                     List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().frame().notches().size() + (load.work().frame().notches().size() == 1 ? " notch" : " notches")),
                     List.of("cannot be cut once course 1 is fixed"), notched(load));
             first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
         }
-        Work walls = stack(load, courses, first);
+        GardenTask walls = stack(load, courses, first);
         last = coats(load, walls);
         boolean coated = last.step() == Step.COAT;
         List<After> floor = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.waits().coatGapHours()) : 0,
                 coated ? "finish dries, and is hidden by the base" : "walls stand")));
-        Work finish = last;
+        GardenTask finish = last;
         int slats = load.work().bottom().slats().stream().mapToInt(SlatCut::count).sum();
         if (bed.inside().base().slatted() && slats + load.work().bottom().strips().size() > 0) {
             if (load.stripMinutes() > 0) {
-                Work strips = new Work(Step.STRIPS.task(id), "saw", id, Step.STRIPS, 0, "rip and cut bearer strips", List.of(Share.alone(load.stripMinutes())),
+                GardenTask strips = new GardenTask(Step.STRIPS.task(id), "saw", id, Step.STRIPS, 0, "rip and cut bearer strips", List.of(Share.alone(load.stripMinutes())),
                         false, List.of(new After(walls.id(), 0, "walls stand")), List.of(),
                         List.of(load.work().bottom().strips().size() + " bearers and beams"),
                         List.of("rip with a riving knife, guard and push sticks: read the saw's own instructions first"));
@@ -204,9 +204,9 @@ public final class WorkList {
         fill(load, paths, last);
     }
 
-    private Work stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
+    private GardenTask stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
         boolean single = !courses.containsKey(2);
-        Work last = course(load, Step.COURSE_1, "course 1, level and square", List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first,
+        GardenTask last = course(load, Step.COURSE_1, "course 1, level and square", List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first,
                 single ? 1.0 : 1.0 / courses.size(), single);
         List<List<Piece>> above = new ArrayList<>();
         for (int number = 2; courses.containsKey(number); number++) above.add(courses.get(number));
@@ -222,7 +222,7 @@ public final class WorkList {
      * @param share of all courses, which is its share of the brackets and joint plates
      * @param top   whether the uppermost course is among them: all ties are put in with it
      */
-    private Work course(BedLoad load, Step step, String label, List<List<Piece>> courses, Rate rate, List<After> after, double share, boolean top) {
+    private GardenTask course(BedLoad load, Step step, String label, List<List<Piece>> courses, Rate rate, List<After> after, double share, boolean top) {
         List<Piece> pieces = courses.stream().flatMap(List::stream).toList();
         double heaviest = heaviestKg(load, pieces);
         List<Piece> heavy = heavy(load, pieces);
@@ -277,16 +277,16 @@ public final class WorkList {
         return lifting.people(kg) + " people" + (lifting.beyondCrew(kg) ? ", or wheels" : "");
     }
 
-    private Work coats(BedLoad load, Work walls) {
+    private GardenTask coats(BedLoad load, GardenTask walls) {
         Bed bed = load.work().bed();
         double area = load.amount(QuantityKind.FINISH_AREA);
         if (!bed.making().finish().wanted() || area <= 0) return walls;
-        Work last = walls;
+        GardenTask last = walls;
         for (int coat = 1; coat <= bed.making().finish().coats(); coat++) {
             List<After> after = coat == 1
                     ? List.of(new After(last.id(), 0, "walls stand"))
                     : List.of(new After(last.id(), wholeDays(crew.waits().coatGapHours()), "coat " + (coat - 1) + " dries"));
-            Work next = new Work(Step.COAT.task(bed.id(), coat), "bed " + bed.id(), bed.id(), Step.COAT, coat, "coat " + coat,
+            GardenTask next = new GardenTask(Step.COAT.task(bed.id(), coat), "bed " + bed.id(), bed.id(), Step.COAT, coat, "coat " + coat,
                     List.of(new Share(painters, false, area * crew.minutes(Rate.COAT) / painters)), true, after, List.of(), List.of(round(area, 1) + " m2"),
                     List.of("oily rags can catch fire by themselves: dry them spread out", "only on a dry day"));
             works.add(next);
@@ -295,7 +295,7 @@ public final class WorkList {
         return last;
     }
 
-    private void fill(BedLoad load, List<PathLoad> paths, Work lined) {
+    private void fill(BedLoad load, List<PathLoad> paths, GardenTask lined) {
         double later = load.amount(QuantityKind.BARROWS_TOP_UP);
         double barrows = load.amount(QuantityKind.BARROWS) - later;
         if (barrows <= 0) return;
@@ -305,11 +305,11 @@ public final class WorkList {
                 after.add(new After("path." + path.path().id(), 0, "barrows run on it"));
             }
         }
-        Work fill = add(load, Step.FILL, "fill by barrow, tread lightly, water", barrows * crew.minutes(Rate.BARROW), after,
+        GardenTask fill = add(load, Step.FILL, "fill by barrow, tread lightly, water", barrows * crew.minutes(Rate.BARROW), after,
                 List.of(counted((long) barrows, "barrow") + ", " + round(load.amount(QuantityKind.SOIL_MASS) / 1000, 1) + " t"),
                 List.of("a barrow of soil is about 75 kg: plank over edges, no hurry"));
-        Work plant = add(load, Step.PLANT, "plant and mulch", load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
-        works.add(new Work(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, "top up",
+        GardenTask plant = add(load, Step.PLANT, "plant and mulch", load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
+        works.add(new GardenTask(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, "top up",
                 List.of(Share.alone(crew.minutes(Rate.TOP_UP) + later * crew.minutes(Rate.BARROW))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
     }
 
@@ -323,19 +323,19 @@ public final class WorkList {
         return marks(load.work().pieces().stream().filter(piece -> piece.course() == 1 && walls.contains(piece.wall())).toList());
     }
 
-    private Work add(BedLoad load, Step step, String label, double minutes, List<After> after, List<String> loads, List<String> cautions) {
+    private GardenTask add(BedLoad load, Step step, String label, double minutes, List<After> after, List<String> loads, List<String> cautions) {
         return add(load, step, label, List.of(Share.alone(minutes)), after, loads, cautions, List.of());
     }
 
-    private Work add(BedLoad load, Step step, String label, List<Share> shares, List<After> after, List<String> loads,
+    private GardenTask add(BedLoad load, Step step, String label, List<Share> shares, List<After> after, List<String> loads,
             List<String> cautions, List<String> marks) {
         String bed = load.work().bed().id();
-        Work work = new Work(step.task(bed), "bed " + bed, bed, step, 0, label, shares, false, after, marks, loads, cautions);
+        GardenTask work = new GardenTask(step.task(bed), "bed " + bed, bed, step, 0, label, shares, false, after, marks, loads, cautions);
         works.add(work);
         return work;
     }
 
-    private static List<After> after(Work work) {
+    private static List<After> after(GardenTask work) {
         return List.of(new After(work.id(), 0, work.label()));
     }
 

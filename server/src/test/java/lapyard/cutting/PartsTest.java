@@ -23,7 +23,7 @@ class PartsTest {
             int demands = 2 + random.nextInt(12);
             int limits = random.nextInt(4);
             int rows = demands + limits;
-            Master master = new Master(demands, limits, new Budget(CuttingSolver.FULL));
+            Master master = new Master(demands, limits, new CuttingBudget(CuttingSolver.FULL));
             ExpressionsBasedModel model = new ExpressionsBasedModel();
             Expression[] lines = new Expression[rows];
             int[] want = random.ints(demands, 0, 20).toArray();
@@ -77,7 +77,7 @@ class PartsTest {
             long[] values = random.longs(problem.items(), 0, 1000).toArray();
             boolean[] open = new boolean[problem.stocks()];
             Arrays.fill(open, true);
-            Knapsack knapsack = new Knapsack(problem, new Budget(CuttingSolver.FULL));
+            Knapsack knapsack = new Knapsack(problem, new CuttingBudget(CuttingSolver.FULL));
             knapsack.solve(values, problem.demand, open, new long[problem.stocks()]);
             for (int k = 0; k < problem.stocks(); k++) {
                 long best = enumerate(problem, values, 0, problem.capacity[k]);
@@ -111,7 +111,7 @@ class PartsTest {
                 .whole();
         // boards stand longest first
         long[] holds = {5, 3};
-        WholeBoards boards = new WholeBoards(problem, new Budget(CuttingSolver.FULL));
+        WholeBoards boards = new WholeBoards(problem, new CuttingBudget(CuttingSolver.FULL));
         assertEquals(6, boards.leastMoney(holds, problem.supply, 9, 0, 50));
         assertEquals(7, boards.leastMoney(holds, problem.supply, 11, 0, 50));
         assertTrue(!boards.fewerMight(holds, problem.supply, 9, 6, 2));
@@ -131,7 +131,7 @@ class PartsTest {
             }
             var problem = new Intake(Jobs.job("x", 0, 0, stock, Jobs.pieces(10, 9))).whole();
             long[] holds = random.longs(problem.stocks(), 1, 9).toArray();
-            WholeBoards boards = new WholeBoards(problem, new Budget(CuttingSolver.FULL));
+            WholeBoards boards = new WholeBoards(problem, new CuttingBudget(CuttingSolver.FULL));
             for (long money = 0; money <= 14; money++) {
                 for (int most = 1; most <= 6; most++) {
                     long held = mostHeld(problem, holds, 0, money, most - 1);

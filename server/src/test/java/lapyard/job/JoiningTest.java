@@ -71,7 +71,7 @@ class JoiningTest {
             }
             pieces.put(bed, Construction.pieces(bed, garden.goods().saw(), 4780, own));
         }
-        return CuttingSolver.solve(Timber.trial(garden, garden.beds().get(0).section(), pieces), effort).cost();
+        return CuttingSolver.solve(PooledTimber.trial(garden, garden.beds().get(0).section(), pieces), effort).cost();
     }
 
     /** Parts of 600 and more, 400 from corners, 600 from the seams of the course above and below: measured on the pieces. */

@@ -127,10 +127,10 @@ class NestingTest {
         String cut = "X-3F+X-2A+X-1C";
         JobSheet sheet = Gardens.sheet(garden(1, tally("\"" + cut + "\""), hexagon("X", 1200, 0, "")));
         assertEquals(List.of(cut), cutting(sheet).saw().nests().stream().map(Nest::mark).toList());
-        Rest rest = Rest.of(sheet).sections().get(0);
+        SectionReplan rest = SectionReplan.of(sheet).sections().get(0);
         assertEquals(1, rest.cut());
         assertEquals(15, rest.wanted());
-        assertTrue(Rest.of(sheet).findings().stream().noneMatch(finding -> finding.weight() != Finding.Weight.NOTE), rest::toString);
+        assertTrue(SectionReplan.of(sheet).findings().stream().noneMatch(finding -> finding.weight() != Finding.Weight.NOTE), rest::toString);
         checkWhole(sheet, cut);
     }
 
@@ -150,7 +150,7 @@ class NestingTest {
         JobSheet sheet = Gardens.sheet(garden(2, tally("\"X-1A\",\"X-2B\""), hexagon("X", 1200, 0, "")));
         assertTrue(cutting(sheet).saw().nests().stream().noneMatch(
                 nest -> nest.mark().contains("X-1A") || nest.mark().contains("X-2B")));
-        assertEquals(2, Rest.of(sheet).sections().get(0).cut());
+        assertEquals(2, SectionReplan.of(sheet).sections().get(0).cut());
         checkWhole(sheet);
     }
 

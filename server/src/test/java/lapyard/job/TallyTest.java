@@ -43,7 +43,7 @@ class TallyTest {
     @Test
     void oneBoardOf2400IsBoughtAfterTheSeventhLost700() {
         JobSheet sheet = Gardens.sheet(garden(afterSixBoards(board(7, "", ",\"lost\":700,\"opened\":true"))));
-        Rest rest = Rest.of(sheet).sections().get(0);
+        SectionReplan rest = SectionReplan.of(sheet).sections().get(0);
         assertEquals(15, rest.cut());
         assertEquals(15, rest.wanted());
         assertEquals(18660, rest.neededMm());

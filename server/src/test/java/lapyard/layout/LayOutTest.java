@@ -24,8 +24,8 @@ import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.LayoutWishes;
 import lapyard.plan.Wish;
-import lapyard.plan.Wishes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,11 +34,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Judged on yards whose best number is known, by what must hold in any yard, and against the samples as a person laid them out. */
 class LayOutTest {
-    private static final List<String> RANKING = Wishes.NONE.ranking();
+    private static final List<String> RANKING = LayoutWishes.NONE.ranking();
 
     private static LaidOut fill(Garden garden, double pathMm, double marginMm) {
         Wish many = new Wish(garden.beds().get(0), 0, Wish.AS_MANY_AS_FIT);
-        return LayOut.of(garden, new Wishes(List.of(many), Set.of(), pathMm, marginMm, RANKING), new SearchMemory(20_000_000));
+        return LayOut.of(garden, new LayoutWishes(List.of(many), Set.of(), pathMm, marginMm, RANKING), new SearchMemory(20_000_000));
     }
 
     /**
@@ -89,7 +89,7 @@ class LayOutTest {
     @ValueSource(strings = {"chapel-corner", "lock-keepers-yard", "school-courtyard"})
     void aSampleHoldsNotFewerBedsThanAPersonPutThereNorLessSun(String sample) throws IOException {
         Garden garden = Gardens.garden(Files.readString(Path.of("../samples/" + sample + ".json")));
-        LaidOut laid = LayOut.of(garden, Wishes.NONE, new SearchMemory(20_000_000));
+        LaidOut laid = LayOut.of(garden, LayoutWishes.NONE, new SearchMemory(20_000_000));
         assertTrue(laid.proposals().size() >= 3, laid.proposals().size() + " proposals");
         Proposal best = laid.proposals().get(0);
         assertEquals(garden.beds().size(), best.figures().beds());
@@ -114,7 +114,7 @@ class LayOutTest {
                 {"ground":{"outline":[[0,0],[12000,0],[12000,9000],[0,9000]],"keepClear":[{"kind":"gate","hinge":[0,4000],"leaf":1000,"closed":90}]},
                  "beds":[{"id":"X","width":2400,"depth":1200,"at":[5000,4000]},{"id":"B","width":1800,"depth":900,"at":[600,600]}]}""");
         Wish three = new Wish(garden.beds().get(1), 3, 5);
-        LaidOut laid = LayOut.of(garden, new Wishes(List.of(three), Set.of("X"), 0, 0, RANKING), new SearchMemory(20_000_000));
+        LaidOut laid = LayOut.of(garden, new LayoutWishes(List.of(three), Set.of("X"), 0, 0, RANKING), new SearchMemory(20_000_000));
         assertTrue(laid.proposals().size() >= 3);
         for (Proposal one : laid.proposals()) {
             assertEquals(garden.beds().get(0).inYard(), one.garden().beds().get(0).inYard());
@@ -127,12 +127,12 @@ class LayOutTest {
     void whatDoesNotFitIsCounted() {
         Garden garden = Gardens.garden("""
                 {"ground":{"outline":[[0,0],[6000,0],[6000,4000],[0,4000]]},"beds":[{"width":2400,"depth":1200}]}""");
-        LaidOut laid = LayOut.of(garden, new Wishes(List.of(new Wish(garden.beds().get(0), 9, 9)), Set.of(), 0, 0, RANKING),
+        LaidOut laid = LayOut.of(garden, new LayoutWishes(List.of(new Wish(garden.beds().get(0), 9, 9)), Set.of(), 0, 0, RANKING),
                 new SearchMemory(20_000_000));
         assertTrue(laid.shortOf() >= 9 - laid.mostBeds());
         assertTrue(laid.mostBeds() < 9);
         assertThrows(IllegalArgumentException.class, () -> LayOut.of(
-                Gardens.garden("{\"beds\":[{\"width\":2400,\"depth\":1200}]}"), Wishes.NONE, new SearchMemory(1_000_000)), "no yard");
+                Gardens.garden("{\"beds\":[{\"width\":2400,\"depth\":1200}]}"), LayoutWishes.NONE, new SearchMemory(1_000_000)), "no yard");
     }
 
     /** Clashes, clearances, standard and reach; every bed beside a path of its width, all paths one network from the gate on. */

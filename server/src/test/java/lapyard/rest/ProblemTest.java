@@ -17,6 +17,6 @@ class ProblemTest {
 
     private static String refused(String units) {
         GivenDocument document = GivenDocument.of("{\"units\":\"" + units + "\",\"beds\":[{\"width\":250,\"depth\":1200}]}");
-        return new Refusal(new GardenDesk().check(document).findings(), document.words()).problem().json();
+        return new ProblemException(new GardenDesk().check(document).findings(), document.words()).problem().json();
     }
 }

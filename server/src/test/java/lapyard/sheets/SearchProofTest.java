@@ -143,7 +143,7 @@ class SearchProofTest {
         RollJob.Roll roll = job.rolls.get(5);
         int[] counts = new int[job.types.length];
         for (int t = 0; t < counts.length; t++) counts[t] = job.types[t].count();
-        Work work = new Work(LONGER, Progress.UNHEARD);
+        RollBudget work = new RollBudget(LONGER, Progress.UNHEARD);
         List<Block> left = new ArrayList<>();
         List<Block> bands = new DenseBands(job, roll.width(), counts, 0.97, seed, work).bands(left);
         assertFalse(bands.isEmpty());

@@ -42,7 +42,7 @@ class StepTest {
             List.of(QuantityKind.SUB_BASE),
             List.of(QuantityKind.SCRIBE_MOST, QuantityKind.CROSS_TIES, QuantityKind.POSTS));
 
-    private static List<Work> works(Map<Rate, Double> minutes) {
+    private static List<GardenTask> works(Map<Rate, Double> minutes) {
         Crew own = SHEET.garden().people().crew();
         Crew crew = new Crew(own.described(), own.dates(), own.people(), minutes, own.waits());
         List<BedLoad> beds = new ArrayList<>();
@@ -61,7 +61,7 @@ class StepTest {
         return new BedLoad(work, quantities, minutes.get(Rate.STRIP));
     }
 
-    private static Map<Step, Double> minutes(List<Work> works) {
+    private static Map<Step, Double> minutes(List<GardenTask> works) {
         Map<Step, Double> minutes = new EnumMap<>(Step.class);
         works.forEach(work -> minutes.merge(work.step(), work.minutes(), Double::sum));
         return minutes;
@@ -91,14 +91,14 @@ class StepTest {
     /** Whatever a course waits for, through all that this waits for, stacks; the saw and the paths are the garden's own. */
     @Test
     void whatTheLastCourseWaitsForIsWhatStacks() {
-        List<Work> works = works(SHEET.garden().people().crew().rates());
+        List<GardenTask> works = works(SHEET.garden().people().crew().rates());
         Set<String> needed = new TreeSet<>();
-        List<String> open = new ArrayList<>(works.stream().filter(work -> work.step().lays()).map(Work::id).toList());
+        List<String> open = new ArrayList<>(works.stream().filter(work -> work.step().lays()).map(GardenTask::id).toList());
         while (!open.isEmpty()) {
             String id = open.remove(open.size() - 1);
             if (needed.add(id)) works.stream().filter(work -> work.id().equals(id)).forEach(work -> work.after().forEach(one -> open.add(one.task())));
         }
-        for (Work work : works) {
+        for (GardenTask work : works) {
             if (!work.bed().isEmpty()) assertEquals(work.step().stacks(), needed.contains(work.id()), work.id());
         }
     }

@@ -49,8 +49,8 @@ class WorkedWeekendsTest {
             quantities.add(new Quantity(QuantityKind.CONCRETE, 0.208, "m3", Working.of("", "")));
             beds.add(new BedLoad(bed.work(), quantities, 0));
         }
-        return Staging.of(sheet.garden().people().crew(), sheet.lifting(), 60, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), done, today,
-                Staging.FOLLOWING);
+        return WeekendPlanner.of(sheet.garden().people().crew(), sheet.lifting(), 60, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), done, today,
+                WeekendPlanner.FOLLOWING);
     }
 
     private static Map<String, List<Integer>> days(Weekends weekends) {
@@ -101,8 +101,8 @@ class WorkedWeekendsTest {
     @Test
     void aHelperIsNeededForTheHeavyTimbersOnly() {
         Map<String, Weekends.Task> tasks = sheet(M, "").weekends().byId();
-        assertEquals(List.of(new Work.Share(2, true, 30), Work.Share.alone(60)), tasks.get("M.course-1").work().shares());
-        assertEquals(List.of(new Work.Share(2, true, 16), Work.Share.alone(32), new Work.Share(2, true, 16), Work.Share.alone(32)),
+        assertEquals(List.of(new GardenTask.Share(2, true, 30), GardenTask.Share.alone(60)), tasks.get("M.course-1").work().shares());
+        assertEquals(List.of(new GardenTask.Share(2, true, 16), GardenTask.Share.alone(32), new GardenTask.Share(2, true, 16), GardenTask.Share.alone(32)),
                 tasks.get("M.courses").work().shares());
         assertEquals((2 * 30 + 60 + 2 * 32 + 64) / 60.0,
                 tasks.get("M.course-1").work().personHours() + tasks.get("M.courses").work().personHours(), 1e-9);
@@ -129,7 +129,7 @@ class WorkedWeekendsTest {
         JobSheet sheet = sheet(M + "," + N, "\"people\":[{\"name\":\"Ana\"},{\"name\":\"Bo\",\"days\":[\"sat\"]}]");
         for (Weekends.Day day : sheet.weekends().days()) {
             for (Weekends.Part part : day.parts()) {
-                Work work = sheet.weekends().byId().get(part.task()).work();
+                GardenTask work = sheet.weekends().byId().get(part.task()).work();
                 assertTrue(part.togetherMinutes() == 0 || day.dayOfWeek() == java.time.DayOfWeek.SATURDAY, part + " on " + day.dayOfWeek());
                 assertTrue(part.togetherMinutes() == 0 || work.lifts(), work.id());
             }

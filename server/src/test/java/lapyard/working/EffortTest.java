@@ -24,7 +24,7 @@ import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import lapyard.sheets.RollSolver;
 import lapyard.stages.StagingSolver;
-import lapyard.weekends.Staging;
+import lapyard.weekends.WeekendPlanner;
 import org.junit.jupiter.api.Test;
 
 /** The same garden has the same plan on a busy machine: no clock ends a search that nobody bounded by seconds. */
@@ -53,7 +53,7 @@ class EffortTest {
 
     @Test
     void whatFollowsEachChangeHasNoClock() {
-        for (Effort effort : List.of(CuttingSolver.QUICK, NearMisses.GLANCE, RollSolver.QUICK, StagingSolver.QUICK, Staging.FOLLOWING)) {
+        for (Effort effort : List.of(CuttingSolver.QUICK, NearMisses.GLANCE, RollSolver.QUICK, StagingSolver.QUICK, WeekendPlanner.FOLLOWING)) {
             assertTrue(effort.limit().compareTo(YEAR) > 0, effort.toString());
             assertTrue(effort.steps() <= 500_000, "a follower of changes is quick: " + effort);
         }

@@ -10,8 +10,8 @@ import org.glassfish.grizzly.http.server.Request;
 import org.glassfish.grizzly.http.server.Response;
 import org.glassfish.grizzly.nio.NIOConnection;
 
-/** Where every request comes in: guarded, counted, given the headers that go on everything, then passed on. */
-final class Front extends HttpHandler {
+/** Takes in every request: checks it, counts it, sets the headers that every answer has, and passes it on. */
+final class FrontHandler extends HttpHandler {
     private static final String POLICY =
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none';"
                     + " frame-ancestors 'self'";
@@ -26,7 +26,7 @@ final class Front extends HttpHandler {
     private final Binding binding;
     private final AccessLog log;
 
-    Front(
+    FrontHandler(
             Binding binding,
             Guard guard,
             Supplier<PageFiles> page,
@@ -58,7 +58,7 @@ final class Front extends HttpHandler {
         Guard.Verdict verdict = guard.verdict(request.getRequest());
         Exchange asked = new Exchange(request, Ids.next(), verdict, System.nanoTime());
         String path = request.getRequestURI();
-        Asking.begin(new Asking(asked.id(), verdict.who(), verdict.garden()));
+        Requester.begin(new Requester(asked.id(), verdict.who(), verdict.garden()));
         try {
             everyHeader(path, response);
             response.setHeader("X-Request-Id", asked.id());
@@ -73,7 +73,7 @@ final class Front extends HttpHandler {
             ended(asked, response);
             throw thrown;
         } finally {
-            Asking.end();
+            Requester.end();
         }
     }
 
@@ -82,8 +82,8 @@ final class Front extends HttpHandler {
             return binding.addressOf(request.getRequest());
         }
 
-        Asking asking() {
-            return new Asking(id, verdict.who(), verdict.garden());
+        Requester asking() {
+            return new Requester(id, verdict.who(), verdict.garden());
         }
     }
 

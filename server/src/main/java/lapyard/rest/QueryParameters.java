@@ -3,9 +3,9 @@ package lapyard.rest;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Parameters of an address, refused by name with 400. */
-final class Asked {
-    private Asked() {}
+/** Reads the query parameters of a request; an unusable one is refused by name with status 400. */
+final class QueryParameters {
+    private QueryParameters() {}
 
     /** A whole number from {@code least} to {@code most}; empty where it was not given. */
     static OptionalInt number(String name, String text, int least, int most) {
@@ -14,34 +14,34 @@ final class Asked {
             int number = Integer.parseInt(text);
             if (number >= least && number <= most) return OptionalInt.of(number);
         }
-        throw new Refusal(400, name + " should be a whole number from " + least + " to " + most);
+        throw new ProblemException(400, name + " should be a whole number from " + least + " to " + most);
     }
 
     /** A short word of letters and digits; empty where it was not given. */
     static Optional<String> word(String name, String text) {
         if (text == null) return Optional.empty();
         if (text.matches("[A-Za-z0-9-]{1,40}")) return Optional.of(text);
-        throw new Refusal(400, name + " should be 1 to 40 letters, digits and dashes");
+        throw new ProblemException(400, name + " should be 1 to 40 letters, digits and dashes");
     }
 
     /** A code as documents give it to beds and suppliers, in plain letters; empty where it was not given. */
     static Optional<String> code(String name, String text) {
         if (text == null) return Optional.empty();
         if (text.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]{0,19}")) return Optional.of(text);
-        throw new Refusal(400, name + " should be a code of 1 to 20 letters, digits, points, dashes and underscores");
+        throw new ProblemException(400, name + " should be a code of 1 to 20 letters, digits, points, dashes and underscores");
     }
 
     /** Whether a receipt shall hold the job sheet too. */
     static boolean withJobSheet(String text) {
         if (text == null) return false;
         if (text.equals("job-sheet")) return true;
-        throw new Refusal(400, "with should be job-sheet, or left out");
+        throw new ProblemException(400, "with should be job-sheet, or left out");
     }
 
     /** True or false; false where it was not given. */
     static boolean flag(String name, String text) {
         if (text == null || text.equals("false")) return false;
         if (text.equals("true")) return true;
-        throw new Refusal(400, name + " should be true or false");
+        throw new ProblemException(400, name + " should be true or false");
     }
 }

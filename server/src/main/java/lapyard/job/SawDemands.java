@@ -8,11 +8,11 @@ import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
 
 /**
- * What is asked of the saw. Alike lengths are one demand; which of them becomes which piece is settled after cutting.
+ * The lengths to cut from one section. Equal lengths are one demand; which of them becomes which piece is chosen after cutting.
  *
  * @param blanks behind each demand, by its id
  */
-record Asked(CuttingProblem problem, Map<String, List<Blank>> blanks) {
+record SawDemands(CuttingProblem problem, Map<String, List<Blank>> blanks) {
     private record Alike(double lengthMm, int stage, int goodFaces) {
         String id() {
             return lengthMm + "/" + stage + "/" + goodFaces;
@@ -23,7 +23,7 @@ record Asked(CuttingProblem problem, Map<String, List<Blank>> blanks) {
      * @param saw    with its stock
      * @param graded whether some boards have no good face
      */
-    static Asked of(CuttingProblem saw, List<Blank> blanks, boolean graded) {
+    static SawDemands of(CuttingProblem saw, List<Blank> blanks, boolean graded) {
         Map<Alike, List<Blank>> alike = new LinkedHashMap<>();
         for (Blank blank : blanks) {
             alike.computeIfAbsent(new Alike(blank.lengthMm(), blank.stage(), blank.goodFaces(graded)), a -> new ArrayList<>()).add(blank);
@@ -34,6 +34,6 @@ record Asked(CuttingProblem problem, Map<String, List<Blank>> blanks) {
             demands.add(new Demand(kind.id(), kind.lengthMm(), own.size(), kind.stage(), kind.goodFaces()));
             byId.put(kind.id(), own);
         });
-        return new Asked(saw.with(saw.stock(), demands), byId);
+        return new SawDemands(saw.with(saw.stock(), demands), byId);
     }
 }

@@ -21,39 +21,39 @@ import lapyard.catalogue.StockLength;
 import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
 import lapyard.construction.Piece;
+import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Demand;
 import lapyard.cutting.CuttingProblem.Stock;
-import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingResult.BoardLine;
 import lapyard.cutting.CuttingResult.Unplaced;
-import lapyard.cutting.CuttingResult;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
-import lapyard.order.SlipLine.PackCount;
-import lapyard.order.SlipLine;
-import lapyard.plan.Bed;
 import lapyard.order.Slip;
+import lapyard.order.SlipLine;
+import lapyard.order.SlipLine.PackCount;
 import lapyard.order.Wanted;
+import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Joint;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Rate;
 import lapyard.plan.Saw;
 import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
-import lapyard.working.Working.Input;
 import lapyard.working.Working;
+import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
 
-/** The walls' timber of all beds, cut together, section by section. */
-final class Timber {
+/** Plans the cutting of all beds' wall timber together, one section at a time. */
+final class PooledTimber {
     /** Ways to nest share as long a search as the plan without nests gets. */
     private static final int NESTINGS = 8;
 
@@ -67,7 +67,7 @@ final class Timber {
     /** As {@link #ways}, with suppliers who cannot serve every piece. */
     private final List<List<Cut>> all;
 
-    private Timber(List<List<Cut>> ways, List<List<Cut>> all) {
+    private PooledTimber(List<List<Cut>> ways, List<List<Cut>> all) {
         this.ways = ways;
         this.all = all;
     }
@@ -98,14 +98,14 @@ final class Timber {
         List<Stock> rack = RackRuns.of(garden, section, !food);
         List<Blank> blanks = new ArrayList<>();
         pieces.forEach((bed, own) -> own.forEach(piece -> blanks.add(Blank.of(piece, bed.stage()))));
-        return Asked.of(saw(garden, section, rack), blanks, graded(rack)).problem();
+        return SawDemands.of(saw(garden, section, rack), blanks, graded(rack)).problem();
     }
 
     static boolean graded(List<Stock> rack) {
         return rack.stream().anyMatch(board -> board.goodFaces() == 0);
     }
 
-    static Timber of(Garden garden, List<BedWork> works, Looking looking) {
+    static PooledTimber of(Garden garden, List<BedWork> works, SearchOptions looking) {
         Map<Section, List<BedWork>> bySection = new LinkedHashMap<>();
         works.forEach(work -> bySection.computeIfAbsent(work.bed().section(), s -> new ArrayList<>()).add(work));
         List<List<Cut>> ways = new ArrayList<>();
@@ -114,11 +114,11 @@ final class Timber {
             all.add(cuts(garden, section, beds, looking));
             ways.add(serving(all.get(all.size() - 1)));
         });
-        return new Timber(ways, all);
+        return new PooledTimber(ways, all);
     }
 
     /** Boards of one section come from one supplier, so that they match. */
-    private static List<Cut> cuts(Garden garden, Section section, List<BedWork> beds, Looking looking) {
+    private static List<Cut> cuts(Garden garden, Section section, List<BedWork> beds, SearchOptions looking) {
         List<Section> sold = section.suppliers().size() <= 1
                 ? List.of(section)
                 : section.suppliers().stream().map(section::from).toList();
@@ -138,8 +138,8 @@ final class Timber {
     }
 
     /** The same with each section's boards from whom the slip names. */
-    Timber chosen(Slip slip) {
-        return new Timber(ways.stream().map(cuts -> List.of(chosen(cuts, slip))).toList(), all);
+    PooledTimber chosen(Slip slip) {
+        return new PooledTimber(ways.stream().map(cuts -> List.of(chosen(cuts, slip))).toList(), all);
     }
 
     private static Cut chosen(List<Cut> cuts, Slip slip) {
@@ -155,7 +155,7 @@ final class Timber {
     }
 
     /** What each bed buys by itself from each supplier, with its share of the boards on hand; no bed where it is not asked. */
-    private static List<List<Alone>> singles(Garden garden, List<Section> sold, List<BedWork> beds, Looking looking) {
+    private static List<List<Alone>> singles(Garden garden, List<Section> sold, List<BedWork> beds, SearchOptions looking) {
         // nests of one bed alone are offered to all together
         boolean each = looking.alone() || beds.stream().anyMatch(work -> angled(work.bed()));
         if (!each) {
@@ -228,7 +228,7 @@ final class Timber {
         return cuts.size() > 1 ? paid : paid.subtract(cuts.get(0).pooled().lowerBound().subtract(worth).max(BigDecimal.ZERO));
     }
 
-    private static Cut cut(Garden garden, Section section, List<BedWork> beds, Looking looking, List<Alone> singles) {
+    private static Cut cut(Garden garden, Section section, List<BedWork> beds, SearchOptions looking, List<Alone> singles) {
         List<Finding> findings = new ArrayList<>();
         List<Stock> rack = rack(garden, section, beds);
         findings.addAll(Provenance.barred(garden, section, beds));
@@ -298,7 +298,7 @@ final class Timber {
         BuyersApart.Offer offer(Section section, CurrencyUnit currency) {
             CuttingResult result = plan.result();
             BigDecimal least = result.lowerBound().subtract(result.salvage()).max(BigDecimal.ZERO);
-            return new BuyersApart.Offer(section.suppliers().isEmpty() ? "" : section.suppliers().get(0), Lines.rounded(paid, currency), least.min(Lines.rounded(paid, currency)));
+            return new BuyersApart.Offer(section.suppliers().isEmpty() ? "" : section.suppliers().get(0), LineMoney.rounded(paid, currency), least.min(LineMoney.rounded(paid, currency)));
         }
     }
 
@@ -454,14 +454,14 @@ final class Timber {
                 "m",
                 packs,
                 Math.max(0, boughtM + onHandM - cut.needM()),
-                cut.priced() ? Optional.of(Lines.rounded(pooled.paid().add(more), currency)) : Optional.empty(),
-                cut.alone().map(cost -> Lines.rounded(cost, currency)),
+                cut.priced() ? Optional.of(LineMoney.rounded(pooled.paid().add(more), currency)) : Optional.empty(),
+                cut.alone().map(cost -> LineMoney.rounded(cost, currency)),
                 Working.of(
                         (pooled.proven()
                                 ? "least cost of boards over all beds, proved: no plan can cost less than the bound"
                                 : "best plan found over all beds; no plan can cost less than the bound")
                                 + (more.signum() == 0 ? "" : "; then up to whole bundles and the least count sold, "
-                                        + Lines.rounded(more, currency).toPlainString() + " more"),
+                                        + LineMoney.rounded(more, currency).toPlainString() + " more"),
                         Working.GEOMETRY,
                         Input.of("boards", pooled.boards(), ""),
                         Input.of("boards bed by bed", cut.boardsAlone(), ""),

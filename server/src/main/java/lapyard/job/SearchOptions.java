@@ -7,7 +7,7 @@ import java.util.function.Function;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
-import lapyard.plan.Search;
+import lapyard.plan.SearchLength;
 import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollSolver;
@@ -15,14 +15,14 @@ import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /**
- * How long a garden's plans are looked for. What each bed would take alone shares as long a search as all together get,
- * so that a saving is none of the search.
+ * How long the searches of one job sheet may take, and who hears of their progress. The plans of single beds share as
+ * much search as the plan of the whole garden gets, so that a saving never comes from searching longer.
  *
- * @param progress for what is looked for by its name on the slip, who hears of it
- * @param alone    whether it is asked what each bed would take alone; it changes no plan of beds with square corners
- * @param memory   what was looked for before
+ * @param progress gives the listener for a search by the name of its line on the slip
+ * @param alone    whether to work out what each bed would take alone; this changes no plan of beds with square corners
+ * @param memory   results of earlier searches
  */
-record Looking(Search search, Function<String, Progress> progress, boolean alone, SearchMemory memory) {
+record SearchOptions(SearchLength search, Function<String, Progress> progress, boolean alone, SearchMemory memory) {
     private static final Duration LONGEST = Duration.ofSeconds(60);
     private static final Effort LONG_BOARDS = new Effort(6_000_000, LONGEST, 1_500_000);
     private static final Effort LONG_ROLLS = new Effort(300_000, LONGEST);
@@ -37,13 +37,13 @@ record Looking(Search search, Function<String, Progress> progress, boolean alone
 
     private record Rolls(RollProblem problem, Effort effort) {}
 
-    Looking(Search search, Function<String, Progress> progress, SearchMemory memory) {
+    SearchOptions(SearchLength search, Function<String, Progress> progress, SearchMemory memory) {
         this(search, progress, true, memory);
     }
 
     /** For the total alone. */
-    static Looking pooledOnly(Search search, SearchMemory memory) {
-        return new Looking(search, what -> Progress.UNHEARD, false, memory);
+    static SearchOptions pooledOnly(SearchLength search, SearchMemory memory) {
+        return new SearchOptions(search, what -> Progress.UNHEARD, false, memory);
     }
 
     CuttingResult boards(String name, CuttingProblem problem) {
@@ -105,7 +105,7 @@ record Looking(Search search, Function<String, Progress> progress, boolean alone
 
     private Effort boards(int of) {
         Effort quick = CuttingSolver.QUICK;
-        if (search == Search.SHORT) {
+        if (search == SearchLength.SHORT) {
             return quick;
         }
         long patience = Math.max(quick.patience(), LONG_BOARDS.patience() / of);
@@ -114,7 +114,7 @@ record Looking(Search search, Function<String, Progress> progress, boolean alone
 
     private Effort rolls(int of) {
         Effort quick = RollSolver.QUICK;
-        return search == Search.SHORT
+        return search == SearchLength.SHORT
                 ? quick
                 : new Effort(Math.max(quick.steps(), LONG_ROLLS.steps() / of), LONGEST);
     }

@@ -10,19 +10,19 @@ import lapyard.stages.Placing.Times;
  * end itself. Tasks are taken by their latest
  * end, put off a little the later their group stands; then single groups and tasks are put off or brought forward.
  */
-final class Wishes {
+final class WishSearch {
     /** How far groups are put off against each other: from none to one strictly behind the other. */
     private static final double[] PUT_OFF = {0, 0.25, 0.5, 1, 1.5, 2, 4, 16};
 
     private final Net net;
     private final Priority priority;
     private final Placing placing;
-    private final Budget budget;
+    private final StagingBudget budget;
     private final Times best;
     private final SplittableRandom random = new SplittableRandom(1);
     private long[] bestScore;
 
-    Wishes(Net net, Priority priority, Placing placing, Budget budget, Times best) {
+    WishSearch(Net net, Priority priority, Placing placing, StagingBudget budget, Times best) {
         this.net = net;
         this.priority = priority;
         this.placing = placing;

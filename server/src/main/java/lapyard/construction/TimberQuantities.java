@@ -7,9 +7,9 @@ import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
-/** Length, volume and weight of the timber, its cut ends, and the lifts that need two people. */
-final class Timber {
-    private Timber() {}
+/** Length, volume and mass of a bed's timber, the area of its cut ends, and the lifts that need two people. */
+final class TimberQuantities {
+    private TimberQuantities() {}
 
     static double massKg(Bed bed, double lengthMm) {
         return lengthMm

@@ -9,22 +9,22 @@ import java.util.TreeMap;
 import lapyard.working.Effort;
 
 /**
- * What cutting in stages costs beside other ways to cut the same pieces.
+ * What cutting in stages costs, compared with other ways to cut the same pieces.
  *
  * @param pooledOnce   all on one day, so that no offcut is trimmed again
  * @param stageByStage no offcut carried from one stage to the next; boards on hand go to the earliest that takes them
  */
-public record Staging(Way pooledOnce, Way stageByStage) {
+public record StagedCutting(Way pooledOnce, Way stageByStage) {
     /** @param paid what the boards cost to have, without the worth of what is on hand */
     public record Way(int boards, BigDecimal paid) {}
 
     /** @param now the plan of {@code problem} with its stages */
-    public static Staging of(CuttingProblem problem, CuttingResult now, Effort effort) {
+    public static StagedCutting of(CuttingProblem problem, CuttingResult now, Effort effort) {
         Map<Integer, List<CuttingProblem.Demand>> byStage = new TreeMap<>();
         problem.pieces().forEach(piece -> byStage.computeIfAbsent(piece.stage(), s -> new ArrayList<>()).add(piece));
         Way staged = new Way(now.boards(), now.paid());
-        if (byStage.size() <= 1) return new Staging(staged, staged);
-        return new Staging(
+        if (byStage.size() <= 1) return new StagedCutting(staged, staged);
+        return new StagedCutting(
                 problem.retrimMm() > 0 ? once(problem, effort) : staged, apart(problem, byStage.values(), effort));
     }
 

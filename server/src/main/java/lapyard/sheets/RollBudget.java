@@ -5,10 +5,10 @@ import lapyard.working.Effort;
 import lapyard.working.Progress;
 
 /**
- * What is left of an {@link Effort}. One step is a thousand elementary operations (joining two shapes, trying one
+ * Counts down the steps of an {@link Effort}. One step is a thousand elementary operations (joining two shapes, trying one
  * piece at one place), so steps take about the same time whatever part of the search spends them.
  */
-final class Work {
+final class RollBudget {
     private static final long OPERATIONS_PER_STEP = 1_000;
     /** Steps of one second on an idle core, rounded down: what an effort bounded by the clock alone is planned for. */
     private static final long STEPS_PER_SECOND = 100_000;
@@ -18,14 +18,14 @@ final class Work {
 
     private static final Duration MOST_TIME = Duration.ofDays(1);
 
-    private final Work whole;
+    private final RollBudget whole;
     private final Progress progress;
     private final long startNanos;
     private final long limitNanos;
     private long operations;
     private boolean timeIsUp;
 
-    Work(Effort effort, Progress progress) {
+    RollBudget(Effort effort, Progress progress) {
         this.whole = null;
         this.progress = progress;
         this.startNanos = System.nanoTime();
@@ -36,7 +36,7 @@ final class Work {
         this.operations = Math.min(effort.steps(), worthOfTime) * OPERATIONS_PER_STEP;
     }
 
-    private Work(Work whole, double fraction) {
+    private RollBudget(RollBudget whole, double fraction) {
         this.whole = whole;
         this.progress = whole.progress;
         this.startNanos = whole.startNanos;
@@ -47,8 +47,8 @@ final class Work {
     }
 
     /** A share of what is left here; what it spends is spent here too. */
-    Work share(double fraction) {
-        return new Work(this, fraction);
+    RollBudget share(double fraction) {
+        return new RollBudget(this, fraction);
     }
 
     /** Takes operations off; call it at least every few milliseconds, as it also reads the clock. */

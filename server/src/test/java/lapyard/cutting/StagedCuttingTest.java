@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class StagingTest {
+class StagedCuttingTest {
     private static CuttingProblem.Demand piece(String id, double length, int count, int stage) {
         return new CuttingProblem.Demand(id, length, count, stage, 0);
     }
@@ -27,15 +27,15 @@ class StagingTest {
     void stagingIsFreeWhereOffcutsAreTakenUpAsTheyLie() {
         var now = Jobs.solved(beds(0), CuttingSolver.QUICK);
         assertEquals(
-                new Staging(new Staging.Way(10, new BigDecimal("360.00")), new Staging.Way(11, new BigDecimal("396.00"))),
-                Staging.of(beds(0), now, CuttingSolver.QUICK));
+                new StagedCutting(new StagedCutting.Way(10, new BigDecimal("360.00")), new StagedCutting.Way(11, new BigDecimal("396.00"))),
+                StagedCutting.of(beds(0), now, CuttingSolver.QUICK));
     }
 
     @Test
     void trimmingOffcutsAgainHasItsPrice() {
         var now = Jobs.solved(beds(200), CuttingSolver.QUICK);
         assertEquals(11, now.boards());
-        assertEquals(10, Staging.of(beds(200), now, CuttingSolver.QUICK).pooledOnce().boards());
+        assertEquals(10, StagedCutting.of(beds(200), now, CuttingSolver.QUICK).pooledOnce().boards());
     }
 
     @Test
@@ -43,8 +43,8 @@ class StagingTest {
         var job = new CuttingProblem("x", 0, 0, 300, List.of(board(2000, "9"), Jobs.onHand("R", 2000, "0", 1)), List.of(
                 piece("a", 1900, 1, 1), piece("b", 1900, 1, 2)));
         assertEquals(
-                new Staging.Way(2, new BigDecimal("9")),
-                Staging.of(job, Jobs.solved(job, CuttingSolver.QUICK), CuttingSolver.QUICK).stageByStage());
+                new StagedCutting.Way(2, new BigDecimal("9")),
+                StagedCutting.of(job, Jobs.solved(job, CuttingSolver.QUICK), CuttingSolver.QUICK).stageByStage());
     }
 
     /** What is proved can't be undercut by any of the other ways. */
@@ -53,7 +53,7 @@ class StagingTest {
     void cuttingTogetherNeverCostsMoreThanApart(long seed) {
         CuttingProblem problem = Shapes.trade(5, 20, 2, 0, seed).problem();
         var now = Jobs.solved(problem, CuttingSolver.FULL);
-        assertTrue(now.paid().compareTo(Staging.of(problem, now, CuttingSolver.FULL).stageByStage().paid()) <= 0);
+        assertTrue(now.paid().compareTo(StagedCutting.of(problem, now, CuttingSolver.FULL).stageByStage().paid()) <= 0);
     }
 
     /** A price and a salvage value of the same amount steer alike; only what is paid differs. */

@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.Random;
 import lapyard.working.Effort;
 
-/** From a first filling to the best plan that the effort buys, and the bound that tells how good it is. */
-final class Search {
+/** Improves a first plan as long as the effort lasts, and proves a lower bound for its cost. */
+final class CuttingSearch {
     private static final long SEED = 20_260_501L;
     private static final int ROOT_ROUNDS = 100_000;
     /** Pieces up to which every plan is tried. */
@@ -27,7 +27,7 @@ final class Search {
     private static final int TABLE_SHARE = 16;
 
     private final WholeProblem problem;
-    private final Budget budget;
+    private final CuttingBudget budget;
     private final Effort effort;
     private final Filling filling;
     private final WholeBoards boards;
@@ -47,22 +47,22 @@ final class Search {
     private long toldBound = -1;
 
     /** @param known a plan of the same demand to start from, or null */
-    Search(WholeProblem problem, Solution known, Effort effort, Budget budget) {
+    CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget) {
         this(problem, known, effort, budget, 0, Optional.empty());
     }
 
     /** @param rival ends as soon as it is {@link #hopeless} to beat this */
-    Search(WholeProblem problem, Effort effort, Budget budget, Optional<Rival> rival) {
+    CuttingSearch(WholeProblem problem, Effort effort, CuttingBudget budget, Optional<Rival> rival) {
         this(problem, null, effort, budget, 0, rival);
     }
 
     /** @param goal ends as soon as a plan costs no more than this, or none can */
-    Search(WholeProblem problem, Solution known, Effort effort, Budget budget, long goal) {
+    CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal) {
         this(problem, known, effort, budget, goal, Optional.empty());
     }
 
-    private Search(
-            WholeProblem problem, Solution known, Effort effort, Budget budget, long goal, Optional<Rival> rival) {
+    private CuttingSearch(
+            WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal, Optional<Rival> rival) {
         this.problem = problem;
         this.goal = goal;
         this.rival = rival;
@@ -135,7 +135,7 @@ final class Search {
 
     private void wholeBoards(Relaxation relaxation) {
         long turns = best.money() * problem.stocks();
-        if (best.money() > MOST_MONEY || turns > Budget.turns(effort.steps()) / TABLE_SHARE) return;
+        if (best.money() > MOST_MONEY || turns > CuttingBudget.turns(effort.steps()) / TABLE_SHARE) return;
         boardWorth = relaxation.boardWorth();
         wholeWorth = relaxation.wholeWorth();
         moneyBound = boards.leastMoney(boardWorth, problem.supply, wholeWorth, moneyBound, best.money());

@@ -16,8 +16,8 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Lifting;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.stages.StagingProblem;
 import lapyard.stages.StagingResult;
@@ -27,20 +27,20 @@ import lapyard.weekends.WorkList.PathLoad;
 import lapyard.weekends.WorkList.SawLoad;
 import lapyard.working.Effort;
 
-/** Lays the order of work over the crew's days. */
-public final class Staging {
+/** Schedules the tasks of the garden on the crew's days. */
+public final class WeekendPlanner {
     /** For a plan that follows each change of the garden. */
     public static final Effort FOLLOWING = Effort.ofSteps(400, 200);
 
     private final Crew crew;
-    private final List<Work> works;
+    private final List<GardenTask> works;
     private final Map<String, Integer> fixedWeekends;
     private final Set<String> done;
     private final Map<String, Integer> notBefore;
     private CrewCalendar calendar;
     private final List<Finding> findings = new ArrayList<>();
 
-    private Staging(Crew crew, List<Work> works, Map<String, Integer> fixedWeekends, Set<String> done, Map<String, Integer> notBefore) {
+    private WeekendPlanner(Crew crew, List<GardenTask> works, Map<String, Integer> fixedWeekends, Set<String> done, Map<String, Integer> notBefore) {
         this.crew = crew;
         this.works = works;
         this.fixedWeekends = fixedWeekends;
@@ -67,8 +67,8 @@ public final class Staging {
             int today,
             Effort effort) {
         int painters = new CrewCalendar(crew, 7 * 53).painters();
-        List<Work> works = WorkList.of(crew, lifting, barrowLitres, painters, beds, paths, saw);
-        return new Staging(crew, works, fixedWeekends, done.keySet(), done).plan(today, effort);
+        List<GardenTask> works = WorkList.of(crew, lifting, barrowLitres, painters, beds, paths, saw);
+        return new WeekendPlanner(crew, works, fixedWeekends, done.keySet(), done).plan(today, effort);
     }
 
     /** The crew of a year, as its fullest day has it, with what each of them lifts. */
@@ -77,8 +77,8 @@ public final class Staging {
     }
 
     private Weekends plan(int today, Effort effort) {
-        List<Work> open = works.stream().filter(work -> !done.contains(work.id())).toList();
-        double load = open.stream().mapToDouble(Work::personHours).sum();
+        List<GardenTask> open = works.stream().filter(work -> !done.contains(work.id())).toList();
+        double load = open.stream().mapToDouble(GardenTask::personHours).sum();
         int waitDays = crew.waits().cureDays() + crew.waits().settleDays() + 14 + today;
         calendar = CrewCalendar.enough(crew, load, waitDays);
         if (!calendar.anyoneEver()) {
@@ -90,15 +90,15 @@ public final class Staging {
         return laidOut(open, result, load);
     }
 
-    private StagingProblem problem(List<Work> open, int today) {
+    private StagingProblem problem(List<GardenTask> open, int today) {
         List<StagingProblem.Task> tasks = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         Map<List<Object>, Integer> longest = new HashMap<>();
         open.forEach(work -> ids.add(work.id()));
-        for (Work work : open) {
+        for (GardenTask work : open) {
             List<StagingProblem.Wait> after = new ArrayList<>();
             int from = today * calendar.unitsADay;
-            for (Work.After earlier : work.after()) {
+            for (GardenTask.After earlier : work.after()) {
                 if (ids.contains(earlier.task())) {
                     String id = earlier.task();
                     if (earlier.days() > 0) {
@@ -141,11 +141,11 @@ public final class Staging {
     private record Stretch(String id, int people, boolean lifts, int units) {}
 
     /** Shares in whole units that add up to the task's; what falls under a unit goes to the share behind it. */
-    private static List<Stretch> stretches(Work work) {
+    private static List<Stretch> stretches(GardenTask work) {
         List<Stretch> stretches = new ArrayList<>();
         double minutes = 0;
         int units = 0;
-        for (Work.Share share : work.shares()) {
+        for (GardenTask.Share share : work.shares()) {
             minutes += share.minutes();
             int own = (int) Math.ceil(minutes / CrewCalendar.UNIT_MINUTES - 1e-9) - units;
             units += own;
@@ -156,13 +156,13 @@ public final class Staging {
         return stretches;
     }
 
-    private Weekends laidOut(List<Work> open, StagingResult result, double load) {
+    private Weekends laidOut(List<GardenTask> open, StagingResult result, double load) {
         Map<Integer, List<Weekends.Part>> byDay = new TreeMap<>();
         Map<Integer, Double> used = new TreeMap<>();
         Map<String, Weekends.Task> tasks = new LinkedHashMap<>();
         int last = 0;
         int end = 0;
-        for (Work work : works) {
+        for (GardenTask work : works) {
             if (done.contains(work.id())) {
                 int day = notBefore.getOrDefault(work.id(), 0);
                 tasks.put(work.id(), new Weekends.Task(work, day, day, true));
@@ -188,8 +188,8 @@ public final class Staging {
                     there.stream().map(Person::name).toList(), calendar.hoursThere(day), used.getOrDefault(day, 0.0), parts));
         }
         List<Weekends.Wait> waits = new ArrayList<>();
-        for (Work work : open) {
-            for (Work.After after : work.after()) {
+        for (GardenTask work : open) {
+            for (GardenTask.After after : work.after()) {
                 Weekends.Task earlier = tasks.get(after.task());
                 if (after.days() > 0 && earlier != null) {
                     waits.add(new Weekends.Wait(work.id(), after.task(), after.why(), earlier.lastDay(), earlier.lastDay() + after.days()));
@@ -202,7 +202,7 @@ public final class Staging {
     }
 
     /** What is done of a task without a break, one part or more a day, and the person-hours that it takes. */
-    private void parts(Work work, List<Stretch> shares, StagingResult result, Map<Integer, List<Weekends.Part>> byDay, Map<Integer, Double> used) {
+    private void parts(GardenTask work, List<Stretch> shares, StagingResult result, Map<Integer, List<Weekends.Part>> byDay, Map<Integer, Double> used) {
         List<int[]> parts = new ArrayList<>();
         for (Stretch share : shares) {
             for (int unit = result.starts().get(share.id()); unit < result.ends().get(share.id()); unit++) {
@@ -226,7 +226,7 @@ public final class Staging {
         }
     }
 
-    private int longestStretch(Work work, Stretch share) {
+    private int longestStretch(GardenTask work, Stretch share) {
         int longest = 0;
         for (int day = 0; day < calendar.days; day++) {
             int run = 0;
@@ -236,7 +236,7 @@ public final class Staging {
         return longest;
     }
 
-    private boolean worked(Work work, Stretch share, int unit) {
+    private boolean worked(GardenTask work, Stretch share, int unit) {
         int day = calendar.dayOf(unit);
         int at = unit % calendar.unitsADay;
         if (at == calendar.unitsADay - 1 || work.dry() && calendar.wet(day)) return false;
@@ -281,7 +281,7 @@ public final class Staging {
             double there = 0;
             for (int day = 0; day <= limit; day++) there += calendar.hoursThere(day);
             double wanted = 0;
-            for (Work work : works) {
+            for (GardenTask work : works) {
                 Integer own = fixedWeekends.get(work.bed());
                 boolean cut = work.step() == Step.SAW && work.number() <= weekend;
                 if (!done.contains(work.id()) && (cut || work.step().stacks() && own != null && own <= weekend)) wanted += work.personHours();

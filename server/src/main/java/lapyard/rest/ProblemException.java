@@ -5,20 +5,20 @@ import java.util.List;
 import lapyard.plan.Finding;
 import lapyard.words.Wording;
 
-/** Ends a request with a problem. */
-final class Refusal extends WebApplicationException {
+/** Ends a request with an RFC 9457 problem. */
+final class ProblemException extends WebApplicationException {
     private final transient Problem problem;
 
-    Refusal(Problem problem) {
+    ProblemException(Problem problem) {
         super(problem.detail(), problem.status());
         this.problem = problem;
     }
 
-    Refusal(int status, String detail) {
+    ProblemException(int status, String detail) {
         this(Problem.of(status, detail));
     }
 
-    Refusal(List<Finding> stops, Wording words) {
+    ProblemException(List<Finding> stops, Wording words) {
         this(Problem.of(422, "it cannot be kept or drawn as it is: put right what snags name", stops, words));
     }
 

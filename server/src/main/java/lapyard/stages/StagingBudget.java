@@ -5,8 +5,8 @@ import java.time.Duration;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
 
-/** What is left of an {@link Effort}. The same work always costs the same turns; the clock can only end it earlier. */
-final class Budget {
+/** Counts down the turns of an {@link Effort}. The same search always takes the same turns; the clock can only end it earlier. */
+final class StagingBudget {
     private static final long TURNS_A_STEP = 1000;
 
     private final long startedNs = System.nanoTime();
@@ -17,7 +17,7 @@ final class Budget {
     private long spent;
     private long gained;
 
-    Budget(Effort effort, Progress progress) {
+    StagingBudget(Effort effort, Progress progress) {
         this.progress = progress;
         turns = turns(effort.steps());
         patience = turns(effort.patience());

@@ -17,20 +17,20 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.Place.What;
-import lapyard.plan.WayKind;
 import lapyard.plan.Tally;
+import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import lapyard.weekends.Weekends;
 
 /**
- * What is left of the timber of one section once the tally is believed: cut pieces stay cut, boards that are there are
- * used up, what they cannot give is bought.
+ * The new cutting plan of one section after work has begun, as the tally reports it: cut pieces stay cut, boards on hand
+ * are used first, and what they cannot give is bought.
  *
- * @param buy      boards to buy beside what is there, by stock length
- * @param lacking  pieces that what is there cannot give
- * @param extra    what {@code buy} costs; empty where it has no price
+ * @param buy      boards to buy in addition, by stock length
+ * @param lacking  pieces that the boards on hand cannot give
+ * @param extra    cost of {@code buy}; empty if it has no price
  */
-public record Rest(
+public record SectionReplan(
         String section,
         int cut,
         int wanted,
@@ -41,13 +41,13 @@ public record Rest(
         List<CuttingResult.Unplaced> lacking,
         Optional<BigDecimal> extra,
         CuttingResult plan) {
-    public Rest {
+    public SectionReplan {
         buy = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(buy));
         lacking = List.copyOf(lacking);
     }
 
     /** The rest of every section of which the tally names boards, and what the tally says that cannot be true. */
-    public record All(List<Rest> sections, List<Finding> findings) {
+    public record All(List<SectionReplan> sections, List<Finding> findings) {
         public All {
             sections = List.copyOf(sections);
             findings = List.copyOf(findings);
@@ -56,7 +56,7 @@ public record Rest(
 
     public static All of(JobSheet sheet) {
         Tally tally = sheet.garden().people().tally();
-        List<Rest> sections = new ArrayList<>();
+        List<SectionReplan> sections = new ArrayList<>();
         List<Finding> findings = new ArrayList<>(unknown(sheet));
         for (SectionCutting cutting : sheet.cutting()) {
             List<Tally.Board> boards = tally.boards().stream().filter(board -> board.section().equals(cutting.section())).toList();
@@ -65,7 +65,7 @@ public record Rest(
         return new All(sections, findings);
     }
 
-    private static void section(SectionCutting cutting, List<Tally.Board> boards, List<Rest> sections, List<Finding> findings) {
+    private static void section(SectionCutting cutting, List<Tally.Board> boards, List<SectionReplan> sections, List<Finding> findings) {
         Map<String, String> demandOf = Resawn.demands(cutting.saw());
         Map<String, String> cutFrom = new HashMap<>();
         boolean known = true;
@@ -99,7 +99,7 @@ public record Rest(
         }
         Replan.Planned planned = (Replan.Planned) replan;
         boolean priced = cutting.saw().ways().get(0).cost().isPresent();
-        sections.add(new Rest(cutting.section(), planned.cut(), planned.wanted(), planned.neededMm(), planned.thereMm(), planned.fit(),
+        sections.add(new SectionReplan(cutting.section(), planned.cut(), planned.wanted(), planned.neededMm(), planned.thereMm(), planned.fit(),
                 planned.buy(), planned.lacking(), priced ? Optional.of(planned.result().paid()) : Optional.empty(), planned.result()));
         if (!planned.buy().isEmpty()) {
             List<String> buy = new ArrayList<>();

@@ -5,20 +5,20 @@ import java.util.List;
 /**
  * One task of the garden.
  *
- * @param id      unique and the same for every plan of the garden, {@code M.course-1}
- * @param place   where, {@code bed M}; {@code saw} for the bench
- * @param bed     the bed's code, empty for saw and paths
- * @param step    what of the order of work
- * @param number  of the stage that a day at the saw cuts for, or of the coat; 0 elsewhere
- * @param label   in words
- * @param shares  of the task, in the order of work; together they are the task
+ * @param id      unique, and the same in every plan of the garden: {@code M.course-1}
+ * @param place   where the work is done: {@code bed M}; {@code saw} for the bench
+ * @param bed     code of the bed; empty for the saw and for paths
+ * @param step    its step in the order of work
+ * @param number  the stage that a day at the saw cuts for, or the number of the coat; 0 elsewhere
+ * @param label   the task in words
+ * @param shares  parts of the task for one or more people, in the order of work
  * @param dry     whether it needs a dry day
- * @param after   what must be done before
- * @param marks   the timbers that are handled
+ * @param after   the tasks that come before it, and how long it waits for them
+ * @param marks   marks of the timbers that are handled
  * @param loads   what is carried, in words
- * @param cautions what can hurt, or is hidden afterwards
+ * @param cautions what can hurt, or what is hidden afterwards
  */
-public record Work(
+public record GardenTask(
         String id,
         String place,
         String bed,
@@ -31,7 +31,7 @@ public record Work(
         List<String> marks,
         List<String> loads,
         List<String> cautions) {
-    public Work {
+    public GardenTask {
         shares = List.copyOf(shares);
         after = List.copyOf(after);
         marks = List.copyOf(marks);

@@ -4,8 +4,8 @@ import java.time.Duration;
 import lapyard.working.Effort;
 import lapyard.working.Progress;
 
-/** What is left of an {@link Effort}. The same work always costs the same steps; the clock can only end it earlier. */
-final class Budget {
+/** Counts down the steps of an {@link Effort}. The same search always takes the same steps; the clock can only end it earlier. */
+final class CuttingBudget {
     /** Inner-loop turns that make one step; roughly a microsecond of a present-day core. */
     private static final long TURNS_A_STEP = 1000;
 
@@ -15,11 +15,11 @@ final class Budget {
     private final Progress progress;
     private long spent;
 
-    Budget(Effort effort) {
+    CuttingBudget(Effort effort) {
         this(effort, Progress.UNHEARD);
     }
 
-    Budget(Effort effort, Progress progress) {
+    CuttingBudget(Effort effort, Progress progress) {
         this.progress = progress;
         turns = turns(effort.steps());
         limitNs = saturatedNs(effort.limit());
