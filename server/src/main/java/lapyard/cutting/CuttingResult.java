@@ -12,6 +12,7 @@ import java.util.List;
  * @param seconds  of this problem alone
  * @param plan     boards to cut, equal ones on one line
  * @param unplaced pieces that no board can hold, each with its reason
+ * @param shortage how few pieces any plan leaves over, and which boards would hold them
  */
 public record CuttingResult(
         String name,
@@ -22,7 +23,8 @@ public record CuttingResult(
         boolean proven,
         double seconds,
         List<BoardLine> plan,
-        List<Unplaced> unplaced) {
+        List<Unplaced> unplaced,
+        Shortage shortage) {
     public CuttingResult {
         plan = List.copyOf(plan);
         unplaced = List.copyOf(unplaced);
@@ -37,12 +39,27 @@ public record CuttingResult(
     public CuttingResult bounded(BigDecimal least) {
         BigDecimal bound = lowerBound.min(least);
         return new CuttingResult(
-                name, cost, salvage, boards, bound, bound.compareTo(cost) == 0, seconds, plan, unplaced);
+                name, cost, salvage, boards, bound, bound.compareTo(cost) == 0, seconds, plan, unplaced, shortage);
     }
 
     /** The same plan with its boards and pieces under other names. */
     public CuttingResult renamed(List<BoardLine> lines, List<Unplaced> left) {
-        return new CuttingResult(name, cost, salvage, boards, lowerBound, proven, seconds, lines, left);
+        return new CuttingResult(name, cost, salvage, boards, lowerBound, proven, seconds, lines, left, shortage);
+    }
+
+    /** The same plan with what it is short of. */
+    CuttingResult shortOf(Shortage other) {
+        return new CuttingResult(name, cost, salvage, boards, lowerBound, proven, seconds, plan, unplaced, other);
+    }
+
+    /** Pieces left over. */
+    public int left() {
+        return unplaced.stream().mapToInt(Unplaced::count).sum();
+    }
+
+    /** Whether it is proved that no plan leaves fewer pieces over. */
+    public boolean unplacedProven() {
+        return left() <= shortage.atLeast();
     }
 
     /**
@@ -58,5 +75,6 @@ public record CuttingResult(
         }
     }
 
-    public record Unplaced(String id, double lengthMm, int count, String why) {}
+    /** @param scarce whether boards that could hold it are used up; else none that is given could */
+    public record Unplaced(String id, double lengthMm, int count, String why, boolean scarce) {}
 }

@@ -34,6 +34,14 @@ public final class CuttingSolver {
 
     /** @param progress hears of the plan for offcuts as they lie, where the problem has them trimmed */
     public static CuttingResult solve(CuttingProblem problem, Effort effort, Progress progress) {
+        CuttingResult result = plan(problem, effort, progress);
+        return result.unplaced().isEmpty()
+                ? result
+                : result.shortOf(new Shortage(result.shortage().atLeast(), Lacking.ways(problem, result.unplaced())));
+    }
+
+    /** As {@link #solve}, without the boards that would hold what is left over. */
+    static CuttingResult plan(CuttingProblem problem, Effort effort, Progress progress) {
         Intake.measure("retrim", problem.retrimMm(), true);
         return problem.retrimMm() == 0
                 ? asTheyLie(problem, effort, progress)
@@ -76,13 +84,18 @@ public final class CuttingSolver {
         if (rival.isPresent() && !unplaced.isEmpty()) return Optional.empty();
         if (intake.nothingToCut()) {
             return Optional.of(new CuttingResult(
-                    problem.name(), BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced));
+                    problem.name(), BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced,
+                    new Shortage(left(unplaced), List.of())));
         }
         WholeProblem whole = intake.whole();
         CuttingSearch search = new CuttingSearch(whole, effort, budget, rival.map(plan -> Rival.of(plan, whole)));
         Solution solution = search.run();
         if (search.hopeless() || rival.isPresent() && solution.uncut() > 0) return Optional.empty();
+        long atLeast = left(unplaced);
         if (solution.uncut() > 0) {
+            Lacking.Fewest fewest = Lacking.fewest(whole, solution, new Filling(whole, budget), effort, budget);
+            atLeast += fewest.atLeast();
+            solution = fewest.plan();
             Solution cut = new Solution(whole);
             int[] demand = whole.demand.clone();
             solution.patterns().forEach((pattern, count) -> {
@@ -106,6 +119,11 @@ public final class CuttingSolver {
         BigDecimal bound = proven ? lines.cost() : whole.money(least);
         int boards = Math.toIntExact(solution.boards());
         return Optional.of(new CuttingResult(
-                problem.name(), lines.cost(), lines.salvage(), boards, bound, proven, budget.seconds(), lines.lines(), unplaced));
+                problem.name(), lines.cost(), lines.salvage(), boards, bound, proven, budget.seconds(), lines.lines(), unplaced,
+                new Shortage(Math.toIntExact(atLeast), List.of())));
+    }
+
+    private static int left(List<CuttingResult.Unplaced> unplaced) {
+        return unplaced.stream().mapToInt(CuttingResult.Unplaced::count).sum();
     }
 }

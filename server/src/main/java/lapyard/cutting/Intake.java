@@ -56,9 +56,15 @@ final class Intake {
                 placeable.add(piece);
                 total += piece.count();
             } else {
-                unplaced.add(new CuttingResult.Unplaced(piece.id(), piece.lengthMm(), piece.count(), why));
+                unplaced.add(new CuttingResult.Unplaced(piece.id(), piece.lengthMm(), piece.count(), why, !twice && piece.count() > 0 && microns >= kerf && usedUp(piece)));
             }
         }
+    }
+
+    /** Whether it fits only boards of which there are none. */
+    private boolean usedUp(CuttingProblem.Demand piece) {
+        List<CuttingProblem.Stock> holding = problem.stock().stream().filter(board -> Lacking.holds(problem, board, piece)).toList();
+        return !holding.isEmpty() && holding.stream().allMatch(board -> board.available().orElse(1) == 0);
     }
 
     List<CuttingResult.Unplaced> unplaced() {

@@ -95,7 +95,8 @@ final class PlanLines {
                                 + Intake.text(lot.of.lengthMm())
                                 + (lot.of.goodFaces() > 0 ? " with " + Intake.faces(lot.of.goodFaces()) : "")
                                 + (stages ? " for stage " + lot.of.stage() : "")
-                                + " wait when the boards on hand are used up"));
+                                + " wait when the boards on hand are used up",
+                        true));
             }
         }
         return over;

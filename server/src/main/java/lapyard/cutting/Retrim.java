@@ -153,7 +153,8 @@ final class Retrim {
                     piece.count(),
                     "no board left: " + piece.count() + " at " + Intake.text(piece.lengthMm()) + " for stage "
                             + piece.stage() + " when each offcut is trimmed by " + Intake.text(problem.retrimMm())
-                            + " again"));
+                            + " again",
+                    true));
         }
         CuttingResult stands = result(plain, kept, unplaced);
         Map<String, Integer> cut = new HashMap<>();
@@ -163,7 +164,7 @@ final class Retrim {
                 .min(stands.cost());
         return new CuttingResult(
                 stands.name(), stands.cost(), stands.salvage(), stands.boards(), bound,
-                bound.compareTo(stands.cost()) == 0, stands.seconds(), stands.plan(), unplaced);
+                bound.compareTo(stands.cost()) == 0, stands.seconds(), stands.plan(), unplaced, stands.shortage());
     }
 
     private double trimmed(CuttingResult.BoardLine line) {
@@ -200,6 +201,6 @@ final class Retrim {
         BigDecimal cost = cost(lines, false);
         return new CuttingResult(
                 plain.name(), cost, cost(lines, true), boards(lines), plain.lowerBound(),
-                plain.lowerBound().compareTo(cost) == 0, plain.seconds(), order, unplaced);
+                plain.lowerBound().compareTo(cost) == 0, plain.seconds(), order, unplaced, plain.shortage());
     }
 }

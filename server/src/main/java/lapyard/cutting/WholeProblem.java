@@ -17,6 +17,8 @@ import java.util.Map;
  */
 final class WholeProblem {
     static final int UNLIMITED = Integer.MAX_VALUE;
+    /** What a piece left over costs in {@link #scarce}. */
+    private static final long UNCUT = 1 << 20;
 
     /** Items: those that any face serves first, then those that need more good faces; each part longest first. */
     final int[] weight;
@@ -193,6 +195,47 @@ final class WholeProblem {
     /** The same boards for other amounts of the same items; limits that held for the larger demand still hold. */
     WholeProblem withDemand(int[] smallerDemand) {
         return new WholeProblem(this, weight, smallerDemand.clone(), itemFaces, uncutCost, supply, mostBoards);
+    }
+
+    /**
+     * The question how few pieces are left over: pieces and boards that can be bought are left out, and a piece left over costs
+     * more than all boards together, a longer one a little more than a shorter.
+     */
+    WholeProblem scarce() {
+        return new WholeProblem(this, UNCUT);
+    }
+
+    /** How many pieces a plan of {@link #scarce} leaves over at least when it costs at least this much. */
+    long uncutAtLeast(long costAtLeast) {
+        long dearest = 1;
+        for (long each : uncutCost) dearest = Math.max(dearest, each);
+        return Math.max(0, -Math.floorDiv(-(costAtLeast - mostBoards), dearest));
+    }
+
+    private WholeProblem(WholeProblem other, long uncut) {
+        int n = other.items();
+        weight = other.weight;
+        itemFaces = other.itemFaces;
+        itemDemands = other.itemDemands;
+        capacity = other.capacity;
+        stockFaces = other.stockFaces;
+        price = new long[other.stocks()];
+        stockBoards = other.stockBoards;
+        priceUnit = other.priceUnit;
+        boardWeight = 0;
+        mostBoards = other.mostBoards;
+        micronsAUnit = other.micronsAUnit;
+        demand = other.demand.clone();
+        for (int i = 0; i < n; i++) if (other.buyable(i)) demand[i] = 0;
+        supply = other.supply.clone();
+        cost = new long[other.stocks()];
+        for (int k = 0; k < supply.length; k++) {
+            if (supply[k] == UNLIMITED) supply[k] = 0;
+            cost[k] = 1;
+        }
+        uncutCost = new long[n];
+        long each = Math.max(uncut, 4 * mostBoards);
+        for (int i = 0; i < n; i++) uncutCost[i] = each + each * weight[i] / (2 * (mostBoards + 1) * Math.max(weight[i], capacity[0]));
     }
 
     private static int[] with(int[] all, int at, int one) {

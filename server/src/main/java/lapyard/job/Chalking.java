@@ -61,7 +61,7 @@ final class Chalking {
         for (Unplaced one : result.unplaced()) {
             for (int i = 0; i < one.count(); i++) {
                 String mark = byId.get(one.id()).pollLast().mark();
-                unplaced.add(new Unplaced(mark, one.lengthMm(), 1, one.why()));
+                unplaced.add(new Unplaced(mark, one.lengthMm(), 1, one.why(), one.scarce()));
             }
         }
         wanted.forEach((id, timbers) -> waiting

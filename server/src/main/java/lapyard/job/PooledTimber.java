@@ -255,7 +255,9 @@ final class PooledTimber {
         findings.addAll(Measured.findings(garden, section));
         findings.addAll(GoodFaces.findings(section, rack, pooled, beds));
         findings.addAll(Nests.findings(section, garden.goods().saw().kerfMm(), blanks));
+        BoardsOnHand.runOut(section, pooled).ifPresent(findings::add);
         for (Unplaced unplaced : pooled.unplaced()) {
+            if (unplaced.scarce()) continue;
             findings.add(Finding.of(FindingKind.PIECE_NO_BOARD, Place.of(What.TIMBER, section.id()).then(What.FIELD, unplaced.id()))
                     .with("piece", Fact.name(unplaced.id())).by(Fact.mm(unplaced.lengthMm()))
                     .way(WayKind.LONGER_STOCK).way(WayKind.JOIN_OR_SHORTEN));

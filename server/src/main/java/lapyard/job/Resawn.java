@@ -140,11 +140,11 @@ record Resawn(CuttingResult result, List<SawBoard> boards) {
             boards.sort(Comparator.comparingInt(SawBoard::number));
             BigDecimal less = rest.result().cost().subtract(rest.result().lowerBound());
             List<CuttingResult.Unplaced> unplaced = rest.result().unplaced().stream()
-                    .map(piece -> new CuttingResult.Unplaced(take(piece.id()), piece.lengthMm(), piece.count(), piece.why()))
+                    .map(piece -> new CuttingResult.Unplaced(take(piece.id()), piece.lengthMm(), piece.count(), piece.why(), piece.scarce()))
                     .toList();
             return new Resawn(
                     new CuttingResult(pooled.name(), cost, salvage, lines.size(), cost.subtract(less), less.signum() == 0,
-                            pooled.seconds(), lines, unplaced),
+                            pooled.seconds(), lines, unplaced, rest.result().shortage()),
                     boards);
         }
 

@@ -50,13 +50,22 @@ public final class CuttingJson {
     }
 
     private record Whole(String name, @Exact BigDecimal cost, @JsonInclude(Include.NON_NULL) @Exact BigDecimal salvage, int boards,
-            @Exact BigDecimal lowerBound, boolean proven, double seconds, List<Board> plan, List<Unplaced> unplaced) {}
+            @Exact BigDecimal lowerBound, boolean proven, double seconds, List<Board> plan, List<Unplaced> unplaced,
+            @JsonInclude(Include.NON_NULL) Boolean unplacedProven, @JsonInclude(Include.NON_EMPTY) List<Way> moreBoards) {}
 
     private record Board(String stock, int count, List<String> pieces, @To(EXACT) List<Double> lengths, @To(EXACT) double left) {}
 
     private record Unplaced(String id, @To(EXACT) double length, String why) {}
 
-    /** Cost and bound as exact decimals; {@code salvage} stands there only where boards on hand are worth something. */
+    private record Way(@Exact BigDecimal cost, List<More> boards) {}
+
+    private record More(@JsonInclude(Include.NON_EMPTY) String stock, int count, @To(EXACT) double atLeast, int goodFaces) {}
+
+    /**
+     * Cost and bound as exact decimals; {@code salvage} stands there only where boards on hand are worth something. Where pieces
+     * are left over, {@code unplacedProven} tells whether no plan leaves fewer, and {@code moreBoards} which boards would hold
+     * them, the cheapest first.
+     */
     public static ObjectNode write(CuttingResult result) {
         return Wire.of(shape(result));
     }
@@ -68,7 +77,13 @@ public final class CuttingJson {
                 result.plan().stream()
                         .map(line -> new Board(line.stock(), line.count(), line.pieces(), line.lengthsMm(), line.leftMm()))
                         .toList(),
-                result.unplaced().stream().map(piece -> new Unplaced(piece.id(), piece.lengthMm(), piece.why())).toList());
+                result.unplaced().stream().map(piece -> new Unplaced(piece.id(), piece.lengthMm(), piece.why())).toList(),
+                result.unplaced().isEmpty() ? null : result.unplacedProven(),
+                result.shortage().ways().stream()
+                        .map(way -> new Way(way.cost(), way.boards().stream()
+                                .map(more -> new More(more.stock(), more.count(), more.leastMm(), more.goodFaces()))
+                                .toList()))
+                        .toList());
     }
 
     record Entry(String at, JsonNode node) {}

@@ -147,6 +147,8 @@ public enum FindingKind {
     TALLY_CUT_TWICE("tally.cut-twice", Weight.STOP, WORK),
     TALLY_IMPOSSIBLE("tally.impossible", Weight.STOP, WORK),
     PIECE_NO_BOARD("piece.no-board", Weight.SNAG, WORK, true),
+    BOARDS_RUN_OUT("board.run-out", Weight.SNAG, WORK, true),
+    BOARDS_RUN_OUT_PERHAPS("board.run-out-perhaps", Weight.SNAG, WORK, true),
     BEARERS_NO_BOARD("bearers.no-board", Weight.SNAG, WORK, true),
     BEARERS_THICK("bearers.thick", Weight.SNAG, WORK, true),
     ROLL_NARROW("roll.narrow", Weight.SNAG, WORK, true),

@@ -114,7 +114,7 @@ class BadInputTest {
         var result = CuttingSolver.solve(
                 job("x", 4, 10, LONG, List.of(piece("A", 900, 1), piece("A", 800, 3), piece("B", 700, 1))), CuttingSolver.QUICK);
         assertEquals(
-                List.of(new CuttingResult.Unplaced("A", 800, 3, "listed twice: 3 at 800 left out, give each line its own id")),
+                List.of(new CuttingResult.Unplaced("A", 800, 3, "listed twice: 3 at 800 left out, give each line its own id", false)),
                 result.unplaced());
         assertEquals(List.of("A", "B"), result.plan().get(0).pieces());
     }
@@ -128,7 +128,7 @@ class BadInputTest {
         assertEquals(
                 List.of(new CuttingResult.Unplaced(
                         "late", 900, 2,
-                        "no board left: 2 of 2 at 900 for stage 2 wait when the boards on hand are used up")),
+                        "no board left: 2 of 2 at 900 for stage 2 wait when the boards on hand are used up", true)),
                 result.unplaced());
         assertEquals(List.of("early", "early"), result.plan().get(0).pieces());
         var tooLong = new CuttingProblem.Demand("late", 5000, 2, 2, 0);

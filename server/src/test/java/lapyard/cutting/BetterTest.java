@@ -40,7 +40,7 @@ class BetterTest {
     }
 
     private static CuttingResult rival(CuttingResult of, BigDecimal cost, int boards) {
-        return new CuttingResult("rival", cost, BigDecimal.ZERO, boards, BigDecimal.ZERO, false, 0, List.of(), of.unplaced());
+        return new CuttingResult("rival", cost, BigDecimal.ZERO, boards, BigDecimal.ZERO, false, 0, List.of(), of.unplaced(), of.shortage());
     }
 
     private static boolean beats(CuttingResult one, CuttingResult than) {
@@ -66,7 +66,7 @@ class BetterTest {
     @Test
     void aPlanThatCutsEverythingIsNotBeatenByOneThatDoesNot() {
         CuttingProblem problem = Jobs.job("too few", 3, 0, List.of(Jobs.onHand("R1", 3000, "1", 1)), Jobs.pieces(900, 5));
-        CuttingResult all = new CuttingResult("all", new BigDecimal("50"), BigDecimal.ZERO, 9, BigDecimal.ZERO, false, 0, List.of(), List.of());
+        CuttingResult all = new CuttingResult("all", new BigDecimal("50"), BigDecimal.ZERO, 9, BigDecimal.ZERO, false, 0, List.of(), List.of(), Shortage.NONE);
         assertTrue(CuttingSolver.better(problem, GLANCE, all).isEmpty());
     }
 }

@@ -74,7 +74,7 @@ class NearMissesTest {
         var job = job("x", 4, 10, List.of(board(2400, "17.40")), pieces(1200, 2));
         var proved = Jobs.solved(job, CuttingSolver.QUICK);
         var open = new CuttingResult(
-                "x", proved.cost(), proved.salvage(), proved.boards(), new BigDecimal("17.40"), false, 0, proved.plan(), List.of());
+                "x", proved.cost(), proved.salvage(), proved.boards(), new BigDecimal("17.40"), false, 0, proved.plan(), List.of(), Shortage.NONE);
         var miss = NearMisses.of(job, open, CuttingSolver.QUICK).get(0);
         assertEquals(List.of(12, 1), List.of(miss.shorterMm(), miss.boardsSaved()));
         assertEquals(new BigDecimal("17.40"), miss.saved());

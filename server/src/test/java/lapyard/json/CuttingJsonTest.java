@@ -48,12 +48,21 @@ class CuttingJsonTest {
     }
 
     @Test
+    void whatIsNotThereIsNotWritten() throws JsonProcessingException {
+        var node = CuttingJson.write(CuttingSolver.solve(read(PROBLEM.replace("6100", "610")), CuttingSolver.QUICK));
+        assertEquals(0, node.get("unplaced").size());
+        assertTrue(!node.has("unplacedProven") && !node.has("moreBoards"));
+    }
+
+    @Test
     void writesTheKeysOfTheContractAndNoOthers() throws JsonProcessingException {
         var node = CuttingJson.write(CuttingSolver.solve(read(PROBLEM), CuttingSolver.QUICK));
         List<String> keys = new ArrayList<>();
         node.fieldNames().forEachRemaining(keys::add);
         assertEquals(
-                List.of("name", "cost", "boards", "lowerBound", "proven", "seconds", "plan", "unplaced"), keys);
+                List.of("name", "cost", "boards", "lowerBound", "proven", "seconds", "plan", "unplaced", "unplacedProven", "moreBoards"), keys);
+        assertEquals("true", node.get("unplacedProven").toString());
+        assertEquals("[{\"cost\":0,\"boards\":[{\"count\":1,\"atLeast\":6120,\"goodFaces\":0}]}]", node.get("moreBoards").toString());
         keys.clear();
         node.get("plan").get(0).fieldNames().forEachRemaining(keys::add);
         assertEquals(List.of("stock", "count", "pieces", "lengths", "left"), keys);

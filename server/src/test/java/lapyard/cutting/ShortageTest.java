@@ -1,0 +1,164 @@
+package lapyard.cutting;
+
+import static lapyard.cutting.Jobs.job;
+import static lapyard.cutting.Jobs.onHand;
+import static lapyard.cutting.Jobs.piece;
+import static lapyard.cutting.Jobs.pieces;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** What is left over when boards on hand run out: how few it could be, and which boards would hold it. */
+class ShortageTest {
+    private static final int CASES = 150;
+    private static final long SEED = 7_300_000;
+
+    /** Four pieces over half a board and three boards: each board holds one of them, so one is left over. */
+    @Test
+    void countingProvesThatAPieceIsLeftOver() {
+        var result = Jobs.solved(job("x", 4, 0, List.of(onHand("R", 1900, "3", 3)), pieces(957, 4)), CuttingSolver.QUICK);
+        assertEquals(1, result.left());
+        assertTrue(result.unplacedProven());
+        assertEquals(1, result.shortage().atLeast());
+        assertEquals(
+                List.of(new Shortage.Way(new BigDecimal("3"), List.of(new Shortage.More("R", 1, 957, 1)))),
+                result.shortage().ways());
+    }
+
+    /** The boards hold one and two of five 700s (2 x 700 + 4 = 1404); two more short boards cost 8, a long one 9. */
+    @Test
+    void theCheapestBoardsThatHoldTheRestComeFirst() {
+        var stock = List.of(onHand("short", 800, "4", 1), onHand("long", 1410, "9", 1));
+        var result = Jobs.solved(job("x", 4, 0, stock, pieces(700, 5)), CuttingSolver.QUICK);
+        assertEquals(2, result.left());
+        assertTrue(result.unplacedProven());
+        var ways = result.shortage().ways();
+        assertEquals(new Shortage.Way(new BigDecimal("8"), List.of(new Shortage.More("short", 2, 700, 1))), ways.get(0));
+        assertEquals(new Shortage.Way(new BigDecimal("9"), List.of(new Shortage.More("long", 1, 1404, 1))), ways.get(1));
+    }
+
+    /** Boards without a worth are counted: no more of them than the rest needs. */
+    @Test
+    void boardsWithoutAWorthAreAskedForNoMoreThanNeeded() {
+        var stock = List.of(onHand("A", 2600, "0", 3), onHand("B", 1400, "0", 1));
+        var result = Jobs.solved(job("x", 4, 0, stock, pieces(2300, 4, 1200, 2)), CuttingSolver.QUICK);
+        assertEquals(2, result.left());
+        assertTrue(result.unplacedProven());
+        var boards = result.shortage().ways().get(0).boards();
+        assertEquals(2, boards.stream().mapToInt(Shortage.More::count).sum(), boards.toString());
+        assertEquals(List.of("A", "B"), boards.stream().map(Shortage.More::stock).sorted().toList());
+    }
+
+    @Test
+    void aPieceThatNoBoardCouldHoldNamesTheLengthThatWould() {
+        var result = CuttingSolver.solve(
+                job("x", 4, 10, List.of(Jobs.board(2400, "9")), List.of(piece("A", 2500, 2), piece("B", 900, 1))), CuttingSolver.QUICK);
+        assertTrue(result.unplacedProven());
+        assertEquals(List.of(new Shortage.Way(BigDecimal.ZERO, List.of(new Shortage.More("", 2, 2520, 0)))), result.shortage().ways());
+    }
+
+    @Test
+    void noWayOfSharingOutLeavesFewerOverAndNoCheaperBoardsHoldTheRest() {
+        int lacking = 0;
+        int priced = 0;
+        for (long seed = SEED; seed < SEED + CASES; seed++) {
+            CuttingProblem problem = scarce(seed);
+            CuttingResult result = Jobs.solved(problem, CuttingSolver.QUICK);
+            assertEquals(fewest(problem), result.left(), problem.name() + ": " + result);
+            assertTrue(result.unplacedProven(), problem.name() + ": " + result);
+            if (result.left() == 0) {
+                assertEquals(Shortage.NONE, result.shortage());
+                continue;
+            }
+            lacking++;
+            var ways = result.shortage().ways();
+            for (var way : ways) {
+                assertEquals(0, fewest(with(problem, way.boards())), problem.name() + ": " + way);
+            }
+            if (result.unplaced().stream().allMatch(CuttingResult.Unplaced::scarce)) {
+                priced++;
+                assertEquals(0, cheapest(problem, result.left()).compareTo(ways.get(0).cost()), problem.name() + ": " + ways);
+            }
+        }
+        assertTrue(lacking > CASES / 3 && priced > CASES / 4, lacking + " lacking, " + priced + " priced");
+    }
+
+    /** Up to seven pieces and a few boards on hand, too few more often than not. */
+    private static CuttingProblem scarce(long seed) {
+        Random random = new Random(seed);
+        List<CuttingProblem.Stock> stock = new ArrayList<>();
+        int kinds = 1 + random.nextInt(3);
+        for (int k = 0; k < kinds; k++) {
+            stock.add(new CuttingProblem.Stock(
+                    "S" + k, 700 + random.nextInt(20) * 50, BigDecimal.valueOf(100 + random.nextInt(300), 2),
+                    OptionalInt.of(random.nextInt(3)), random.nextInt(3)));
+        }
+        List<CuttingProblem.Demand> pieces = new ArrayList<>();
+        int left = 2 + random.nextInt(6);
+        while (left > 0) {
+            int count = 1 + random.nextInt(Math.min(left, 3));
+            pieces.add(new CuttingProblem.Demand(
+                    "P" + pieces.size(), 150 + random.nextInt(20) * (random.nextBoolean() ? 50 : 37.5), count, 1, Math.max(0, random.nextInt(5) - 2)));
+            left -= count;
+        }
+        return new CuttingProblem("scarce " + seed, random.nextInt(5), random.nextInt(3) * 5, 300, stock, pieces);
+    }
+
+    /** Takes one piece after the other away until the rest can be cut. */
+    private static int fewest(CuttingProblem problem) {
+        int all = problem.pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
+        for (int out = 0; out <= all; out++) if (without(problem, 0, out)) return out;
+        throw new AssertionError("nothing can always be cut");
+    }
+
+    private static boolean without(CuttingProblem problem, int from, int out) {
+        if (out == 0) return BruteForce.of(problem) != null;
+        for (int i = from; i < problem.pieces().size(); i++) {
+            var piece = problem.pieces().get(i);
+            if (piece.count() == 0) continue;
+            List<CuttingProblem.Demand> fewer = new ArrayList<>(problem.pieces());
+            fewer.set(i, new CuttingProblem.Demand(piece.id(), piece.lengthMm(), piece.count() - 1, piece.stage(), piece.goodFaces()));
+            if (without(problem.with(problem.stock(), fewer), i, out - 1)) return true;
+        }
+        return false;
+    }
+
+    private static CuttingProblem with(CuttingProblem problem, List<Shortage.More> more) {
+        List<CuttingProblem.Stock> stock = new ArrayList<>(problem.stock());
+        for (var board : more) {
+            stock.add(new CuttingProblem.Stock(
+                    "more " + stock.size(), board.leastMm(), BigDecimal.ONE, OptionalInt.of(board.count()), board.goodFaces()));
+        }
+        return problem.with(stock, problem.pieces());
+    }
+
+    /** Every set of as many boards as there are pieces left over, or fewer. */
+    private static BigDecimal cheapest(CuttingProblem problem, int most) {
+        int[] there = new int[problem.stock().size()];
+        return cheapest(problem, there, 0, most);
+    }
+
+    private static BigDecimal cheapest(CuttingProblem problem, int[] more, int from, int most) {
+        List<CuttingProblem.Stock> stock = new ArrayList<>();
+        BigDecimal cost = BigDecimal.ZERO;
+        for (int k = 0; k < more.length; k++) {
+            var board = problem.stock().get(k);
+            stock.add(board.with(board.available().getAsInt() + more[k]));
+            cost = cost.add(board.price().multiply(BigDecimal.valueOf(more[k])));
+        }
+        if (BruteForce.of(problem.with(stock, problem.pieces())) != null) return cost;
+        BigDecimal least = BigDecimal.valueOf(1_000_000);
+        for (int k = from; k < more.length && most > 0; k++) {
+            more[k]++;
+            least = least.min(cheapest(problem, more, k, most - 1));
+            more[k]--;
+        }
+        return least;
+    }
+}
