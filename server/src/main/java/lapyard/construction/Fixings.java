@@ -147,11 +147,10 @@ final class Fixings {
             while (longest >= SHORTEST_MM && endCoverMm(bed, longest) < LEAST_COVER_MM) {
                 longest -= 5;
             }
-            findings.add(Finding.of(FindingKind.SCREW_NEAR_END, Place.bed(bed.id()).then(What.CORNER))
+            Finding near = Finding.of(FindingKind.SCREW_NEAR_END, Place.bed(bed.id()).then(What.CORNER))
                     .with("screw", Fact.mm(length)).with(left < 0 ? "out" : "left", Fact.mm(Math.abs(left)))
-                    .by(Fact.mm(LEAST_COVER_MM - left))
-                    .way(longest >= SHORTEST_MM ? WayOut.of(WayKind.SCREWS_AT_MOST, Fact.mm(longest)) : WayOut.of(WayKind.SHORTER_SCREWS))
-                    .way(WayKind.BRACKETS));
+                    .by(Fact.mm(LEAST_COVER_MM - left));
+            findings.add(longest >= SHORTEST_MM ? near.way(WayKind.SCREWS_AT_MOST, Fact.mm(longest)) : near.way(WayKind.SHORTER_SCREWS).way(WayKind.BRACKETS));
         }
     }
 

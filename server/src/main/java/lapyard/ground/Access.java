@@ -139,9 +139,10 @@ final class Access {
         for (Lot moving : List.of(other, one)) {
             Coordinate from = moving == other ? nearest[0] : nearest[1];
             Coordinate to = moving == other ? nearest[1] : nearest[0];
-            if (gap > Shapes.TOUCH_MM
-                    && site.clear(moving.moved((to.x - from.x) / gap * mm, (to.y - from.y) / gap * mm))) {
-                return WayOut.of(WayKind.MOVE_APART, Fact.name(moving.bed().id()), Fact.mm(mm));
+            double dx = (to.x - from.x) / gap * mm;
+            double dy = (to.y - from.y) / gap * mm;
+            if (gap > Shapes.TOUCH_MM && site.clear(moving.moved(dx, dy))) {
+                return WayOut.of(WayKind.MOVE_APART, Fact.name(moving.bed().id()), Fact.mm(mm), Fact.spot(dx, dy));
             }
         }
         return WayOut.of(WayKind.NARROWER_BY, Fact.mm(mm));

@@ -30,13 +30,16 @@ final class CornerCheck {
     private final StrengthClass timber;
     private final double pushKnM;
     private final CrossTies tied;
+    private final CrossTies advised;
 
-    CornerCheck(BedWork work, StrengthClass timber, double pushKnM, CrossTies tied) {
+    /** @param advised the ties that could be put in, which are offered only where the corners then hold */
+    CornerCheck(BedWork work, StrengthClass timber, double pushKnM, CrossTies tied, CrossTies advised) {
         this.work = work;
         this.bed = work.bed();
         this.timber = timber;
         this.pushKnM = pushKnM;
         this.tied = tied;
+        this.advised = advised;
     }
 
     /**
@@ -61,13 +64,7 @@ final class CornerCheck {
     }
 
     void into(List<Verdict> verdicts, List<Quantity> quantities) {
-        Corner worst = null;
-        for (int corner = 0; corner < bed.outline().sides(); corner++) {
-            if (bed.outline().turnDeg(corner) > 0) {
-                Corner own = corner(corner);
-                worst = worst == null || own.use() > worst.use() + 1e-9 ? own : worst;
-            }
-        }
+        Corner worst = worst(tied);
         boolean mitre = bed.joint(worst.corner()) == Joint.MITRE;
         quantities.add(new Quantity(
                 QuantityKind.CORNER_PULL,
@@ -111,7 +108,10 @@ final class CornerCheck {
                 .with("hold", new Fact.Force(worst.holdKn())).by(new Fact.Force(worst.pullKn()));
         if (pulls) {
             int need = (int) Math.ceil(worst.pullKn() / (worst.holdKn() / worst.screws()) / bed.courses());
-            found = found.way(WayKind.BRACKETS).way(WayKind.CROSS_TIES);
+            found = found.way(WayKind.BRACKETS);
+            if (worst(advised).use() <= 1) {
+                found = found.way(WayKind.CROSS_TIES);
+            }
             if (need <= MOST_SCREWS_A_JOINT) {
                 found = found.way(WayKind.SCREWS_A_JOINT, Fact.count(need, "screws"));
             }
@@ -119,11 +119,23 @@ final class CornerCheck {
         verdicts.add(new Verdict("corners", pulls ? Outcome.BOWS : Outcome.HOLDS, found));
     }
 
-    private Corner corner(int corner) {
+    /** The corner that is pulled most for what it holds. */
+    private Corner worst(CrossTies ties) {
+        Corner worst = null;
+        for (int corner = 0; corner < bed.outline().sides(); corner++) {
+            if (bed.outline().turnDeg(corner) > 0) {
+                Corner own = corner(corner, ties);
+                worst = worst == null || own.use() > worst.use() + 1e-9 ? own : worst;
+            }
+        }
+        return worst;
+    }
+
+    private Corner corner(int corner, CrossTies ties) {
         int sides = bed.outline().sides();
         int before = Math.floorMod(corner - 1, sides);
-        List<Double> restsBefore = tied.restsMm().get(before);
-        List<Double> restsAfter = tied.restsMm().get(corner);
+        List<Double> restsBefore = ties.restsMm().get(before);
+        List<Double> restsAfter = ties.restsMm().get(corner);
         double lengthBefore = work.frame().inner().sideMm(before);
         double beforeMm = restsBefore.isEmpty() ? lengthBefore : lengthBefore - restsBefore.get(restsBefore.size() - 1);
         double afterMm = restsAfter.isEmpty() ? work.frame().inner().sideMm(corner) : restsAfter.get(0);

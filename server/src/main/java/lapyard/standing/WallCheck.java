@@ -113,7 +113,12 @@ final class WallCheck {
                     .way(WayKind.KEEP_NOTCHES_OPEN).way(WayKind.TIES_APART, Fact.mm(SpanRounding.down(blockedSpan)))));
         }
         joints(verdicts);
-        new CornerCheck(work, timber, earth.drainedKnM(depthM), tied).into(verdicts, quantities);
+        new CornerCheck(work, timber, earth.drainedKnM(depthM), tied, advised()).into(verdicts, quantities);
+    }
+
+    /** The ties that the bed's own distances ask for, where there is a wall to tie to. */
+    private CrossTies advised() {
+        return CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), bed.making().ties().crossEveryMm());
     }
 
     private String letter() {
@@ -305,10 +310,12 @@ final class WallCheck {
                 .distinct()
                 .sorted()
                 .toList();
-        verdicts.add(new Verdict("joints", Outcome.WEAK, Verdict.about(bed.id(), "joints", FindingKind.JOINT_HINGE)
+        Finding found = Verdict.about(bed.id(), "joints", FindingKind.JOINT_HINGE)
                 .with("loose", Fact.count(loose, "joints")).with("wall", Fact.name(first.wall())).with("course", Fact.name(String.valueOf(first.course())))
-                .with("at", Fact.mm(first.atMm())).by(Fact.count(loose, "joints"))
-                .way(WayKind.TIES_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places))
-                .way(WayKind.POSTS_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places))));
+                .with("at", Fact.mm(first.atMm())).by(Fact.count(loose, "joints"));
+        if (advised().hinges().stream().noneMatch(seam -> seam.wall().equals(first.wall()))) {
+            found = found.way(WayKind.TIES_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places));
+        }
+        verdicts.add(new Verdict("joints", Outcome.WEAK, found.way(WayKind.POSTS_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places))));
     }
 }

@@ -234,7 +234,19 @@ function openPlace(key) {
   }));
 }
 
+/** The focus goes to a field of the place that is open, once it is drawn; what is folded over it is unfolded. */
+function showField(key) {
+  const find = () => page.querySelector(`[data-place] [data-key="${CSS.escape(key)}"]`);
+  requestAnimationFrame(() => requestAnimationFrame(() => requestAnimationFrame(() => {
+    for (let folded = find()?.closest('details:not([open])'); folded; folded = folded.parentElement.closest('details:not([open])')) folded.open = true;
+    const found = find();
+    (found?.matches('input, select, button, summary') ? found : found?.querySelector('input, select, button'))?.focus();
+    found?.scrollIntoView({ block: 'center' });
+  })));
+}
+
 page.addEventListener('open-place', event => openPlace(event.detail));
+page.addEventListener('show-field', event => showField(event.detail));
 page.addEventListener('say', event => say(event.detail));
 page.addEventListener('open-garden', event => open(event.detail));
 page.addEventListener('start-garden', event => start(event.detail));

@@ -1,5 +1,6 @@
 import { acceptSnag, isAccepted, noLongerAccept, readReason } from '../state/accepted.js';
 import { placeOf } from '../state/places.js';
+import { wayField, wayOut } from '../state/ways.js';
 import { countField } from './count-field.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
@@ -59,7 +60,6 @@ export class LapSnags extends GardenElement {
     const text = [
       h('span.weight', {}, snag.weight.toLowerCase()), ' ',
       h('span.where', {}, snag.where), ': ', h('span.text', {}, snag.text),
-      h('span.ways', {}, ...waysOut(snag)),
     ];
     return h(`li.${String(snag.weight).toLowerCase()}`, { 'data-snag': `snag ${i}`, onpointerenter: () => point(true), onpointerleave: () => point(false) },
       place
@@ -71,8 +71,38 @@ export class LapSnags extends GardenElement {
           },
         }, ...text)
         : h('p', {}, ...text),
-      snag.list?.length ? h('details.alike', {}, h('summary', { 'data-key': `alike ${i}` }, `All ${snag.list.length}`), h('ul', {}, snag.list.map(one => h('li.one', {}, h('strong', {}, one.where), ` ${one.text}`)))) : null,
+      this.#ways(snag, i),
+      snag.list?.length ? h('details.alike', {}, h('summary', { 'data-key': `alike ${i}` }, `All ${snag.list.length}`),
+        h('ul', {}, snag.list.map((one, j) => h('li.one', {}, h('strong', {}, one.where), ` ${one.text}`, this.#ways(one, `${i} ${j}`))))) : null,
       this.#accepting(snag, i));
+  }
+
+  /** The ways out: what a press does, what a press leads to, and what nobody can do on a page. */
+  #ways(snag, key) {
+    if (!snag.ways?.length) return null;
+    const { plan, reckoning } = this.garden;
+    return h('ul.ways', {}, snag.ways.map((text, j) => {
+      const act = snag.acts?.[j];
+      const command = act && wayOut(plan, snag.at, act, reckoning.sheet);
+      const field = act && !command && (act.way === 'accept-it' && snag.weight !== 'SNAG' ? null : wayField(snag.at, act));
+      const parts = { type: 'button', 'data-key': `way ${key} ${j}`, 'data-way': act?.way };
+      return h('li', {}, command ? h('button', { ...parts, onclick: () => this.#take(command, text) }, text)
+        : field ? h('button.quiet', { ...parts, onclick: () => this.#show(field) }, `${text} …`) : h('span', {}, `${text}.`));
+    }));
+  }
+
+  #take(command, text) {
+    this.garden.plans.run(command);
+    this.say(`${text}: done. Undo takes it back.`);
+  }
+
+  /** Takes the person to where a way is done by hand. */
+  #show({ place, field, bed, path }) {
+    if (bed) this.garden.choice.takeBed(bed);
+    const index = path === null ? -1 : (this.garden.plan.paths ?? []).findIndex(one => String(one.id) === path);
+    const key = place === 'paths' && index >= 0 ? `path ${index} open` : field;
+    this.openPlace(place);
+    if (key) this.dispatchEvent(new CustomEvent('show-field', { detail: key, bubbles: true }));
   }
 
   #asked = null;
@@ -105,14 +135,6 @@ export class LapSnags extends GardenElement {
     h('div.verbs', {}, h('button.main', { type: 'submit', 'data-key': `accept yes ${i}` }, 'Accept it'),
       h('button', { type: 'button', 'data-key': `accept no ${i}`, onclick: () => { this.#asked = null; this.render(); } }, 'Cancel')));
   }
-}
-
-/** The ways out as one sentence, however each was written; none where the text says them already. */
-function waysOut({ text, ways = [] }) {
-  const bare = ways.map(way => way.replace(/[.;]$/, '')).map(way => (/^[A-Z][a-z]/.test(way) ? way.charAt(0).toLowerCase() + way.slice(1) : way));
-  if (!bare.length || text.toLowerCase().includes(bare[0].toLowerCase())) return [];
-  const joined = bare.join('; or ');
-  return [`${joined.charAt(0).toUpperCase()}${joined.slice(1)}.`];
 }
 
 customElements.define('lap-snags', LapSnags);
