@@ -20,7 +20,7 @@ test('a bed of a type is mended by itself and keeps what its type says beside', 
   equal(done({ bed: 'A' }, 'add-courses', 2).beds[0].courses, 4);
 });
 
-test('a group of rims that one bed is left in is no group', () => equal(done({ bed: 'A' }, 'take-out-of-group').ground.rims, undefined));
+test('a group of rims that one bed is left in is no group', () => equal(done({ bed: 'A' }, 'take-out-of-group').ground, undefined));
 
 test('a path that leaves the yard begins later or ends sooner', () => {
   equal(done({ path: 'P' }, 'begin-later', 500).paths[0].line, [[500, 0], [4000, 0]]);
