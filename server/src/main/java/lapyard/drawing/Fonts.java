@@ -6,6 +6,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.HeaderTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -34,6 +36,66 @@ final class Fonts {
                 throw unreadable(name, e);
             }
         });
+    }
+
+    /** A font's signs up to U+FFFF; both fonts are read at their first use. */
+    static Signs signs(boolean bold) {
+        return bold ? Signs.BOLD : Signs.NORMAL;
+    }
+
+    /** What a page needs to know of a font's signs, and a PDF file of the font. */
+    static final class Signs {
+        private static final Signs NORMAL = new Signs(Fonts.NORMAL);
+        private static final Signs BOLD = new Signs(Fonts.BOLD);
+        static final int TABLE = 0x10000;
+
+        /** Number of each code point's sign in the font file, 0 where the font has none. */
+        final char[] numbers = new char[TABLE];
+        /** Advance of each numbered sign, in font units. */
+        final int[] advances;
+
+        final String file;
+        /** Name of the font by itself, as a PDF file tells it. */
+        final String name;
+        /** Font units in an em. */
+        final int em;
+        /** Left, bottom, right and top of the box around all signs, in font units. */
+        final int[] box;
+        /** Tops of H, x and d, and bottom of p, in font units. */
+        final int capital, small, ascender, descender;
+
+        private Signs(String file) {
+            this.file = file;
+            try (TrueTypeFont font = open(file)) {
+                name = font.getName();
+                em = font.getUnitsPerEm();
+                CmapLookup lookup = font.getUnicodeCmapLookup();
+                for (int c = 0; c < TABLE; c++) numbers[c] = (char) lookup.getGlyphId(c);
+                advances = new int[font.getNumberOfGlyphs()];
+                for (int sign = 0; sign < advances.length; sign++) advances[sign] = font.getAdvanceWidth(sign);
+                HeaderTable head = font.getHeader();
+                box = new int[] {head.getXMin(), head.getYMin(), head.getXMax(), head.getYMax()};
+                capital = top(font, 'H');
+                small = top(font, 'x');
+                ascender = top(font, 'd');
+                descender = font.getGlyph().getGlyph(numbers['p']).getYMinimum();
+            } catch (IOException e) {
+                throw unreadable(file, e);
+            }
+        }
+
+        private int top(TrueTypeFont font, char letter) throws IOException {
+            return font.getGlyph().getGlyph(numbers[letter]).getYMaximum();
+        }
+
+        boolean has(int c) {
+            return c < TABLE && numbers[c] > 0;
+        }
+
+        /** Advance in ems; signs of other fonts are mostly of wide scripts and pictures, which take about one em. */
+        double em(int c) {
+            return has(c) ? (float) advances[numbers[c]] / em : 1.3;
+        }
     }
 
     static TrueTypeFont open(String file) {

@@ -4,41 +4,31 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.fop.apps.io.InternalResourceResolver;
 import org.apache.fop.apps.io.ResourceResolverFactory;
+import org.apache.fop.fonts.CIDFontType;
+import org.apache.fop.fonts.CMapSegment;
 import org.apache.fop.fonts.EmbeddingMode;
-import org.apache.fop.fonts.EncodingMode;
 import org.apache.fop.fonts.MultiByteFont;
-import org.apache.fop.fonts.truetype.OFFontLoader;
 import org.apache.fop.pdf.PDFDocument;
 import org.apache.xmlgraphics.io.Resource;
 import org.apache.xmlgraphics.io.ResourceResolver;
 
-/** The two fonts of one PDF file, which remember the signs that the file uses. The font files are read once a process. */
+/** The two fonts of one PDF file, which remember the signs that the file uses. */
 final class PdfFonts {
-    final Face normal = new Face("F1", Read.NORMAL);
-    final Face bold = new Face("F2", Read.BOLD);
+    /** The flag of a font with signs beyond the standard Latin ones (ISO 32000-1, table 123). */
+    private static final int SYMBOLIC = 4;
+
+    final Face normal = new Face("F1", Fonts.signs(false));
+    final Face bold = new Face("F2", Fonts.signs(true));
 
     /** Writes the used parts of both fonts into the document; to be called once, after the last text. */
     void embed(PDFDocument document) {
         normal.embed(document);
         bold.embed(document);
-    }
-
-    private static final class Read {
-        private static final MultiByteFont NORMAL = read(Fonts.NORMAL);
-        private static final MultiByteFont BOLD = read(Fonts.BOLD);
-
-        private static MultiByteFont read(String file) {
-            try {
-                return (MultiByteFont) new OFFontLoader(
-                                URI.create("font:/" + file), null, true, EmbeddingMode.SUBSET, EncodingMode.CID, false, false, OwnFiles.RESOLVER,
-                                false, false, false)
-                        .getFont();
-            } catch (IOException e) {
-                throw Fonts.unreadable(file, e);
-            }
-        }
     }
 
     /** Font files out of the program itself, each read from its jar once. */
@@ -64,26 +54,37 @@ final class PdfFonts {
         /** Number of each sign in the file's part of the font; 0 where it was not used yet. */
         private final char[] numbers = new char[0x10000];
 
-        private Face(String name, MultiByteFont read) {
+        private Face(String name, Fonts.Signs signs) {
             this.name = name;
+            URI file = URI.create("font:/" + signs.file);
             font = new MultiByteFont(OwnFiles.RESOLVER, EmbeddingMode.SUBSET);
-            font.setFontURI(read.getFontURI());
-            font.setEmbedURI(read.getEmbedFileURI());
-            font.setFontName(read.getFontName());
-            font.setFullName(read.getFullName());
-            font.setFamilyNames(read.getFamilyNames());
-            font.setCapHeight(read.getCapHeight());
-            font.setXHeight(read.getXHeight(1));
-            font.setAscender(read.getAscender());
-            font.setDescender(read.getDescender());
-            font.setFontBBox(read.getFontBBox());
-            font.setFlags(read.getFlags());
-            font.setStemV(read.getStemV());
-            font.setItalicAngle(read.getItalicAngle());
-            font.setWeight(read.getWeight());
-            font.setCIDType(read.getCIDType());
-            font.setWidthArray(read.getWidths());
-            font.setCMap(read.getCMap());
+            font.setFontURI(file);
+            font.setEmbedURI(file);
+            font.setFontName(signs.name);
+            font.setCapHeight(thousandths(signs.capital, signs));
+            font.setXHeight(thousandths(signs.small, signs));
+            font.setAscender(thousandths(signs.ascender, signs));
+            font.setDescender(thousandths(signs.descender, signs));
+            font.setFontBBox(IntStream.of(signs.box).map(side -> thousandths(side, signs)).toArray());
+            font.setFlags(SYMBOLIC);
+            font.setCIDType(CIDFontType.CIDTYPE2);
+            font.setWidthArray(IntStream.of(signs.advances).map(advance -> thousandths(advance, signs)).toArray());
+            font.setCMap(runs(signs.numbers));
+        }
+
+        private static int thousandths(int units, Fonts.Signs signs) {
+            return units * 1000 / signs.em;
+        }
+
+        /** The runs of code points whose signs are numbered one after the other. */
+        private static CMapSegment[] runs(char[] numbers) {
+            List<CMapSegment> runs = new ArrayList<>();
+            for (int c = 0; c < numbers.length; c++) {
+                int first = c;
+                while (numbers[first] > 0 && c + 1 < numbers.length && numbers[c + 1] == numbers[c] + 1) c++;
+                if (numbers[first] > 0) runs.add(new CMapSegment(first, c, numbers[first]));
+            }
+            return runs.toArray(CMapSegment[]::new);
         }
 
         /** @param c a sign that the font has, see {@link TextMeasure#drawable} */

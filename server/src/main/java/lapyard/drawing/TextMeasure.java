@@ -1,44 +1,11 @@
 package lapyard.drawing;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TrueTypeFont;
 
 /** How wide text comes out in the font that all pages use, without asking the machine for fonts. */
 public final class TextMeasure {
     private TextMeasure() {}
-
-    private static final class Widths {
-        private static final Widths NORMAL = new Widths(Fonts.NORMAL);
-        private static final Widths BOLD = new Widths(Fonts.BOLD);
-        private static final int TABLE = 0x10000;
-
-        /** Advance of each code point below TABLE in ems, below 0 where the font has no sign for it. */
-        private final float[] ems = new float[TABLE];
-
-        Widths(String file) {
-            try (TrueTypeFont font = Fonts.open(file)) {
-                CmapLookup glyphs = font.getUnicodeCmapLookup();
-                for (int c = 0; c < TABLE; c++) {
-                    int glyph = glyphs.getGlyphId(c);
-                    ems[c] = glyph == 0 ? -1 : (float) font.getAdvanceWidth(glyph) / font.getUnitsPerEm();
-                }
-            } catch (IOException e) {
-                throw Fonts.unreadable(file, e);
-            }
-        }
-
-        /** Signs of other fonts are mostly of wide scripts and pictures, which take about one em. */
-        double em(int c) {
-            return has(c) ? ems[c] : 1.3;
-        }
-
-        boolean has(int c) {
-            return c < TABLE && ems[c] >= 0;
-        }
-    }
 
     /** Width in millimetres of one line in this size; kerning, which only narrows, is left out. */
     public static double widthMm(String text, double sizeMm, boolean bold) {
@@ -47,11 +14,11 @@ public final class TextMeasure {
 
     /** The width of a line in ems, from that of what stands before this text on it. */
     private static double ems(double before, String text, boolean bold) {
-        Widths widths = bold ? Widths.BOLD : Widths.NORMAL;
+        Fonts.Signs signs = Fonts.signs(bold);
         double ems = before;
         for (int i = 0; i < text.length(); ) {
             int c = text.codePointAt(i);
-            ems += widths.em(c);
+            ems += signs.em(c);
             i += Character.charCount(c);
         }
         return ems;
@@ -79,7 +46,7 @@ public final class TextMeasure {
     }
 
     private static boolean has(int c) {
-        return Widths.NORMAL.has(c) && Widths.BOLD.has(c);
+        return Fonts.signs(false).has(c) && Fonts.signs(true).has(c);
     }
 
     /** The text, or as much of it as fits with an ellipsis; the ellipsis alone where nothing else fits. */
@@ -89,12 +56,12 @@ public final class TextMeasure {
         if (plain.length() * sizeMm <= mostMm * 20 && widthMm(plain, sizeMm, bold) <= mostMm) {
             return plain;
         }
-        Widths widths = bold ? Widths.BOLD : Widths.NORMAL;
-        double left = mostMm / sizeMm - widths.em('…');
+        Fonts.Signs signs = Fonts.signs(bold);
+        double left = mostMm / sizeMm - signs.em('…');
         int end = 0;
         while (end < plain.length()) {
             int c = plain.codePointAt(end);
-            left -= widths.em(c);
+            left -= signs.em(c);
             if (left < 0) {
                 break;
             }
