@@ -41,6 +41,16 @@ public final class DeskResource {
         return Response.ok(SheetsResource.body(answers.jobSheet(Documents.given(body.text())))).build();
     }
 
+    /** A part of a garden's job sheet that is worked out only when asked for; nothing is kept. */
+    @POST
+    @Path("api/job-sheet/{part}")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response part(@PathParam("part") String part, Body body) {
+        String name = QueryParameters.word("the part", part).orElseThrow();
+        return Response.ok(SheetsResource.body(answers.part(Documents.given(body.text()), name).orElseThrow(() -> SheetsResource.noPart(name)))).build();
+    }
+
     /** A garden beside a copy of it with changes; nothing is kept. */
     @POST
     @Path("api/try-out")

@@ -71,8 +71,12 @@ public final class SheetsResource {
         Stored stored = shelf.standing(id);
         String name = QueryParameters.word("the part", part).orElseThrow();
         Answer output = answers.part(given(stored), name)
-                .orElseThrow(() -> new ProblemException(404, "the job sheet has no part " + name));
+                .orElseThrow(() -> noPart(name));
         return answer(output, MediaType.APPLICATION_JSON, have).build();
+    }
+
+    static ProblemException noPart(String name) {
+        return new ProblemException(404, "the job sheet has no part " + name);
     }
 
     /** Sheets of one kind, or the set of all: all pages as PDF or one as SVG or PNG; those of an older revision are stamped stale. */

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.interactions.Actions;
 
-/** The days of work, the tally and the try-out, as somebody uses them. */
+/** The days of work and the tally, as somebody uses them. */
 @ExtendWith(Open.class)
 class WeekendsIT {
     @Test
@@ -100,20 +100,6 @@ class WeekendsIT {
         int pieces = 0;
         for (JsonNode board : sheet.at("/cutting/0/boards")) pieces += board.path("cuts").size();
         return pieces;
-    }
-
-    @Test
-    void aTryOutIsKeptOrLetGo(Page page) throws IOException, InterruptedException {
-        String id = page.open(Page.TWO_BEDS);
-        Browser browser = page.browser();
-        PlacesIT.opens(browser, "try-out");
-        browser.enter("[data-key=\"try value\"]", "2");
-        browser.click("[data-key=\"try add\"]");
-        browser.click("[data-key=try]");
-        browser.until("nothing stands side by side", "return Boolean(document.querySelector('lap-try-out .beside'))");
-        assertEquals(3, page.stored(id).at("/beds/0/courses").asInt());
-        browser.click("[data-key=\"try keep\"]");
-        assertEquals(2, page.stored(id).at("/beds/0/courses").asInt());
     }
 
     @Test

@@ -105,6 +105,12 @@ export const api = {
   /** @returns {Promise<object>} the job sheet of what is stored */
   async jobSheet(id) { return read(await ask('GET', `${garden(id)}/job-sheet`)); },
 
+  /** @returns {Promise<object>} the job sheet of a garden that is kept nowhere */
+  async jobSheetOf(plan) { return read(await ask('POST', 'api/job-sheet', { body: plan })); },
+
+  /** @returns {Promise<object>} a part of it, see {@link part} */
+  async partOf(plan, name) { return read(await ask('POST', `api/job-sheet/${name}`, { body: plan })); },
+
   /** @returns {Promise<object>} a part of the job sheet that is worked out only when asked for: `loads`, `pegs`, `quote`, `sun`, `weekends` */
   async part(id, name) { return read(await ask('GET', `${garden(id)}/job-sheet/${name}`)); },
 

@@ -18,6 +18,7 @@ import './elements/page-head.js';
 import './elements/red-thread.js';
 import './elements/table-panel.js';
 import './elements/table-rail.js';
+import './elements/try-bar.js';
 import './elements/yard-tools.js';
 import { actsOf } from './elements/page-acts.js';
 import { Deleted } from './state/deleted.js';
@@ -122,7 +123,7 @@ function lay(gardens) {
   const yard = make('lap-yard');
   const panel = make('table-panel', { places, yard });
   const ground = h('main.ground', {}, yard, make('lap-gaps', { yard }), make('bed-tag', { yard }), make('yard-tools', { yard }), h('p.first', {}, ...firstWords()), example(), make('draw-bar', { yard }));
-  page.replaceChildren(make('page-head', { gardens: [...gardens, ...deleted.all()] }), ground, panel, make('table-rail', { places }),
+  page.replaceChildren(make('page-head', { gardens: [...gardens, ...deleted.all()] }), make('try-bar'), ground, panel, make('table-rail', { places }),
     make('red-thread', { yard }), make('clash-ask'), keys);
   page.dataset.garden = garden.id;
   document.title = `${garden.plan.name || 'Garden'} · Lapyard`;

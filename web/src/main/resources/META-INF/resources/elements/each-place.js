@@ -22,4 +22,3 @@ import './lap-snags.js';
 import './lap-stages.js';
 import './lap-sun.js';
 import './lap-tally.js';
-import './lap-try-out.js';

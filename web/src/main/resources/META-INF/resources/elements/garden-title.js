@@ -41,7 +41,7 @@ export class GardenTitle extends GardenElement {
   render() {
     const name = this.garden.plan.name || 'A garden without a name';
     const { keeper } = this.garden;
-    const { text, acts } = standingOf(keeper);
+    const { text, acts } = this.garden.trying ? { text: 'Trying. Nothing of it is saved.', acts: [] } : standingOf(keeper);
     this.rebuild(
       h('h1', {}, h('button', { type: 'button', 'data-key': 'gardens', title: name, 'aria-expanded': String(!this.#folded), onclick: () => this.#fold(!this.#folded) }, name)),
       h('p', { class: `standing ${keeper.standing}` }, text, acts.map(([label, act]) => h('button.quiet', { type: 'button', 'data-key': label, onclick: act }, label))),
@@ -56,6 +56,7 @@ export class GardenTitle extends GardenElement {
         verb('New', 'start', () => this.#ask('start'), { 'aria-expanded': String(this.#asking === 'start') }),
         verb('Copy', 'copy', () => this.#copy()),
         verb('Rename', 'rename', () => this.#ask('rename'), { 'aria-expanded': String(this.#asking === 'rename') }),
+        verb('Try out', 'try out', () => { this.#fold(true); this.ask('try out'); }),
         verb('Delete', 'delete garden', () => this.dispatchEvent(new CustomEvent('delete-garden', { bubbles: true }))),
         h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.garden.plans.run(showIn(event.target.value)) },
           [['metric', 'mm'], ['imperial', 'ft, in']].map(([value, text]) => h('option', { value, selected: value === unitsOf(this.garden.plan) }, text)))),

@@ -40,11 +40,11 @@ export class LapLoadIn extends GardenElement {
 
   /** Worked out where it is shown: once for each job sheet. */
   async #fetch() {
-    const { reckoning, id } = this.garden;
+    const { reckoning } = this.garden;
     if (reckoning.standing !== 'fresh' || this.#of === reckoning.sheet) return;
     this.#of = reckoning.sheet;
     try {
-      const loads = await api.part(id, 'loads');
+      const loads = await this.garden.part('loads');
       if (this.#of !== reckoning.sheet) return;
       this.#loads = loads;
       this.#problem = null;

@@ -52,7 +52,7 @@ export class LapPegs extends GardenElement {
 
   async #bring(sheet) {
     try {
-      const pegs = await api.part(this.garden.id, 'pegs');
+      const pegs = await this.garden.part('pegs');
       if (this.#asked === sheet) this.#pegs = pegs;
     } catch (problem) {
       this.#pegs = null;

@@ -44,7 +44,7 @@ export class LapQuote extends GardenElement {
     if (reckoning.standing !== 'fresh' || this.#of === reckoning.sheet) return;
     this.#of = reckoning.sheet;
     try {
-      const [quote, { revisions }] = await Promise.all([api.part(id, 'quote'), api.revisions(id)]);
+      const [quote, { revisions }] = await Promise.all([this.garden.part('quote'), api.revisions(id)]);
       if (this.#of !== reckoning.sheet) return;
       this.#quote = quote;
       this.#numbers = revisions.filter(one => one.kind !== 'deleted');

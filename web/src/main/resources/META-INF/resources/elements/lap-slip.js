@@ -43,7 +43,8 @@ export class LapSlip extends GardenElement {
   }
 
   #standing() {
-    const { reckoning, keeper } = this.garden;
+    const { reckoning, keeper, trying } = this.garden;
+    if (trying && reckoning.standing === 'fresh') return 'Only tried: the order as it would be, beside the order as it stands.';
     if (keeper.standing === 'refused') return 'Stands as before the last change, which cannot be kept.';
     if (keeper.standing === 'away' || reckoning.standing === 'away') return 'Stands as it was: the server cannot be reached.';
     if (keeper.standing === 'clash') return 'Stands as it was, until you choose.';

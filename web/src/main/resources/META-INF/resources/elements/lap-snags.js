@@ -24,11 +24,7 @@ export class LapSnags extends GardenElement {
   /** Of what is chosen only this changes the list; pointing at a snag does not. */
   #withBed = false;
 
-  get snags() {
-    const { keeper, reckoning } = this.garden;
-    const refused = keeper.standing === 'refused' ? keeper.snags : [];
-    return [...refused, ...(reckoning.sheet?.snags ?? [])];
-  }
+  get snags() { return this.garden.snags; }
 
   render() {
     const snags = this.snags;

@@ -20,7 +20,7 @@ export class LapSun extends GardenElement {
 
   async #follow() {
     try {
-      this.#hours = await api.part(this.garden.id, 'sun');
+      this.#hours = await this.garden.part('sun');
       this.say(this.#hours.day ? `Hours for ${this.#hours.day} are worked out.` : 'Give latitude and longitude first.');
     } catch (problem) {
       this.#hours = null;

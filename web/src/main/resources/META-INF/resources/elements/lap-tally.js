@@ -24,13 +24,15 @@ export class LapTally extends GardenElement {
     const tab = (key, text) => h('button', { type: 'button', 'data-key': `tally ${key}`, 'aria-pressed': String(this.#open === key), onclick: () => { this.#open = key; this.render(); } }, text);
     const views = { day: () => this.#today(weekends), beds: () => this.#beds(weekends), boards: () => this.#boards(), bought: () => this.#bought() };
     return this.rebuild(
+      this.garden.trying ? h('p.hint', {}, 'This is the work as you try it. Keep it or let it go before you mark what is done.') : null,
       h('div.verbs.tabs', { role: 'group', 'aria-label': 'What to mark' }, tab('day', 'The day'), tab('beds', 'Beds'), tab('boards', 'Boards'), tab('bought', 'Bought')),
       this.#short(), views[this.#open](), this.#open === 'beds' ? this.#from(weekends) : null);
   }
 
   #change(command, said) {
+    if (this.garden.trying) return this.say('Nothing is marked while you try something. Keep it or let it go first.');
     this.garden.plans.run(command);
-    this.say(`${said} Undo takes it back.`);
+    return this.say(`${said} Undo takes it back.`);
   }
 
   /** What has to be bought since something went wrong. */

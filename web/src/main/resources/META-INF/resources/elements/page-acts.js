@@ -126,6 +126,11 @@ export function actsOf({ garden, yard, say, form, keys }) {
   return {
     'add bed': addBed, 'add bed form': form, 'add path': addPathHere, 'add thing': addThing, duplicate, delete: () => remove(),
     copy, cut: () => { const text = copy(); if (text) remove('cut'); return text; }, paste, keys,
+    'try out': () => {
+      plans.tryOut();
+      say('Trying: nothing is saved until you keep it.');
+      requestAnimationFrame(() => requestAnimationFrame(() => document.querySelector('try-bar button')?.focus()));
+    },
     measure: async () => { await yard.draw({ as: 'line', name: 'Measure' }); },
   };
 }

@@ -13,10 +13,11 @@ export class PageHead extends GardenElement {
     this.undo = button('Undo', 'undo', () => this.#step('undo'), { title: 'Undo, Ctrl Z' });
     this.redo = button('Redo', 'redo', () => this.#step('redo'), { title: 'Redo, Ctrl Shift Z' });
     this.adds = button('Add', 'add', () => this.#add(), { 'aria-haspopup': 'menu', 'aria-expanded': 'false', class: 'main' });
+    this.tries = button('Try', 'try', () => this.ask('try out'), { title: 'Try changes without saving them' });
     this.snags = button('', 'open snags', () => this.openPlace('snags'), { class: 'snags' });
     this.total = button('', 'open slip', () => this.openPlace('slip'), { class: 'total' });
     this.replaceChildren(custom('garden-title', { garden: this.garden, gardens: this.gardens }),
-      h('div.steps', { role: 'group', 'aria-label': 'Steps' }, this.undo, this.redo, this.adds), this.snags, this.total);
+      h('div.steps', { role: 'group', 'aria-label': 'Steps' }, this.undo, this.redo, this.adds, this.tries), this.snags, this.total);
     this.follow([this.garden.plans, this.garden.reckoning, this.garden.keeper], () => this.render());
     this.listen(window, 'keydown', event => this.#key(event));
     this.render();
@@ -26,13 +27,13 @@ export class PageHead extends GardenElement {
     const { past, future } = this.garden.plans;
     this.undo.setAttribute('aria-disabled', String(!past.length));
     this.redo.setAttribute('aria-disabled', String(!future.length));
+    this.tries.setAttribute('aria-pressed', String(this.garden.trying));
     this.#renderSnags();
     this.#renderTotal();
   }
 
   #renderSnags() {
-    const { reckoning, keeper } = this.garden;
-    const all = [...(keeper.standing === 'refused' ? keeper.snags : []), ...(reckoning.sheet?.snags ?? [])].filter(snag => snag.weight !== 'NOTE');
+    const all = this.garden.snags.filter(snag => snag.weight !== 'NOTE');
     const heaviest = all.find(snag => snag.weight === 'STOP') ?? all[0];
     this.snags.classList.toggle('none', !all.length);
     this.snags.replaceChildren(h('span.count', {}, all.length ? `${all.length} ${all.length === 1 ? 'snag' : 'snags'}` : 'No snags'),

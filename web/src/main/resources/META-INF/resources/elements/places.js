@@ -12,7 +12,7 @@
  * - `title`: on the tab and as the frame's h2. The element draws no heading of that level itself.
  * - `table`: `lay-out`, `buy`, `build` or `share`. A place without a table has no tab: something else opens it.
  * - `order`: its turn among the tabs of its table, in tens: Lay out: ground 10, beds 20, paths 30, (laid out for you 40),
- *   sun 50, try-out 60. Buy: slip 10, rack 20, merchants 30, rolls 40, (sizes that give 45), delivery 50. Build: stages 10,
+ *   sun 50. Buy: slip 10, rack 20, merchants 30, rolls 40, (sizes that give 45), delivery 50. Build: stages 10,
  *   saw day 20, courses 30, setting out 40, weekends 50, tally 60. Share: sheets 10, quote 20, revisions 30, people 40,
  *   hand-over 50.
  * - `wide`: true where it wants half of the screen instead of a column; lay out with grid or flex that holds from 320 px.

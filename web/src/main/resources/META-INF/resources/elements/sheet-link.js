@@ -11,13 +11,12 @@ import { h } from './make.js';
  */
 export function sheetLink(element, api, name, text, file = name) {
   const { garden } = element;
-  const behind = garden.keeper.standing !== 'kept';
   return h('a', {
-    href: api.address(garden.id, name), download: fileName(garden.plan, garden.keeper.revision, file), 'data-key': name, 'aria-disabled': behind ? 'true' : null,
+    href: api.address(garden.id, name), download: fileName(garden.plan, garden.keeper.revision, file), 'data-key': name, 'aria-disabled': whyNot(garden) ? 'true' : null,
     onclick: event => {
-      if (garden.keeper.standing !== 'kept') {
+      if (whyNot(garden)) {
         event.preventDefault();
-        element.say('Not saved yet: the sheet would be an old one. Wait for “Saved”.');
+        element.say(whyNot(garden));
       } else if (api.needsToken()) {
         event.preventDefault();
         bring(element, api, name, file);
@@ -37,13 +36,19 @@ export function bringingLink(element, api, name, text, file, told) {
   const { garden } = element;
   return h('a', {
     href: api.address(garden.id, name), download: fileName(garden.plan, garden.keeper.revision, file), 'data-key': `sheet ${file}`, 'aria-label': told ?? null,
-    'aria-disabled': garden.keeper.standing !== 'kept' ? 'true' : null,
+    'aria-disabled': whyNot(garden) ? 'true' : null,
     onclick: event => {
       event.preventDefault();
-      if (garden.keeper.standing !== 'kept') element.say('Not saved yet: the sheet would be an old one. Wait for “Saved”.');
+      if (whyNot(garden)) element.say(whyNot(garden));
       else bring(element, api, name, file);
     },
   }, text);
+}
+
+/** Sheets are made of what is saved. @returns {string | null} why there is none now */
+function whyNot({ trying, keeper }) {
+  if (trying) return 'Sheets show what is saved. Keep what you try, or let it go, first.';
+  return keeper.standing === 'kept' ? null : 'Not saved yet: the sheet would be an old one. Wait for “Saved”.';
 }
 
 async function bring(element, api, name, file) {

@@ -29,7 +29,7 @@ export class StagingCost extends GardenElement {
     this.#busy = true;
     this.render();
     try {
-      this.#ways = (await api.part(this.garden.id, 'weekends')).cost;
+      this.#ways = (await this.garden.part('weekends')).cost;
       this.#of = sheet;
       this.say(this.#told(sheet?.slip?.currency));
     } catch (problem) {

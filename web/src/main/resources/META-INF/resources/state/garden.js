@@ -1,7 +1,7 @@
 import { Choice } from './choice.js';
 import { Keeper } from './keeper.js';
 import { LongLook } from './long-look.js';
-import { equal } from './merge.js';
+import { equal, merged } from './merge.js';
 import { bedOf, named } from './plan.js';
 import { PlanStore } from './plan-store.js';
 import { Reckoning } from './reckoning.js';
@@ -53,7 +53,9 @@ export class Garden {
     this.#last = keep.last;
     this.#steps = new Steps(keep.session, id);
     const plan = waiting?.plan ?? stored.plan;
-    this.plans = new PlanStore(named(plan, null), ...this.#steps.of(plan));
+    const { past, future, tried } = this.#steps.of(plan);
+    this.plans = new PlanStore(named(plan, null), past, future);
+    if (tried) this.plans.tryOut(tried);
     this.#join();
     if (waiting) this.keeper.put(plan);
   }
@@ -63,12 +65,25 @@ export class Garden {
   /** The chosen bed as it lies, null where none is chosen or it is gone. */
   get bed() { return this.choice.bed === null ? null : bedOf(this.plan, this.choice.bed); }
 
+  /** Whether what is shown is only tried, and nothing of it is saved. */
+  get trying() { return this.plans.trying; }
+
+  /** What is in the way, why it cannot be saved or reckoned first. */
+  get snags() {
+    const refused = this.trying ? this.reckoning.refused : this.keeper.standing === 'refused' ? this.keeper.snags : [];
+    return [...refused, ...(this.reckoning.sheet?.snags ?? [])];
+  }
+
+  /** A part of the job sheet that is worked out only when asked for, of what is shown. */
+  part(name) { return this.trying ? this.api.partOf(this.plan, name) : this.api.part(this.id, name); }
+
   /** All beds in hand, as they lie. */
   get beds() { return this.choice.beds.map(id => bedOf(this.plan, id)).filter(Boolean); }
 
   /** First sheet, first drawing. */
-  begin() {
-    if (this.keeper.standing === 'kept') this.reckoning.fetch();
+  async begin() {
+    if (this.keeper.standing === 'kept') await this.reckoning.fetch();
+    if (this.trying) this.reckoning.tryOut(this.plan);
   }
 
   /** The net is back: what waits is sent, what was missed is fetched. */
@@ -94,21 +109,31 @@ export class Garden {
 
   #adopting = false;
 
+  /** The plan that the keeper has. */
+  #known;
+
   #adopt(plan) {
     this.#adopting = true;
-    this.plans.replace(named(plan, this.reckoning.sheet));
+    this.#known = named(plan, this.reckoning.sheet);
+    if (this.trying) this.plans.standBeside(this.#known, (tried, stood) => merged(stood, tried, this.#known).plan);
+    else this.plans.replace(this.#known);
     this.#adopting = false;
   }
 
   #join() {
     this.reckoning.addEventListener('change', () => {
-      if (this.reckoning.standing !== 'fresh' || this.keeper.standing !== 'kept') return;
+      if (this.reckoning.standing !== 'fresh' || this.keeper.standing !== 'kept' || this.trying) return;
       this.#last?.keep({ id: this.id, plan: this.plan, revision: this.keeper.revision, sheet: this.reckoning.sheet });
     });
+    this.#known = this.plans.stands;
     let saved = this.keeper.revision;
     this.plans.addEventListener('change', () => {
       this.choice.takeBeds(this.choice.beds.filter(id => bedOf(this.plan, id)));
-      if (!this.#adopting) this.keeper.put(this.plan);
+      if (this.trying) this.reckoning.tryOut(this.plan);
+      else if (this.reckoning.stands) this.reckoning.letGo();
+      if (this.#adopting || this.trying || this.plan === this.#known) return;
+      this.#known = this.plan;
+      this.keeper.put(this.plan);
     });
     this.keeper.addEventListener('merged', event => {
       this.#adopt(event.detail);
@@ -133,24 +158,30 @@ class Steps {
     this.#key = `lapyard.steps.${id}`;
   }
 
-  /** @returns {[object[], object[]]} past and future of this very plan, else none */
+  /** @returns {{past: object[], future: object[], tried?: object}} steps of this very plan and what was tried beside it, else none */
   of(plan) {
     try {
       const kept = JSON.parse(this.#storage.getItem(this.#key));
-      return kept && equal(kept.plan, plan) ? [kept.past, kept.future] : [[], []];
+      if (kept && equal(kept.plan, plan)) return kept;
     } catch {
-      return [[], []];
+      // what cannot be read is as if it were not there
     }
+    return { past: [], future: [] };
   }
 
-  keep({ past, plan, future }) {
+  keep({ trying, stands, past, plan, future }) {
+    if (trying) return this.#put({ plan: stands, past: [], future: [], tried: { plan, past: [], future: [] } });
     let kept = past.length;
     for (let size = JSON.stringify(future).length; kept > 0; kept--) {
       size += JSON.stringify(past[kept - 1]).length;
       if (size > MOST_STEPS_TEXT) break;
     }
+    return this.#put({ plan, past: past.slice(kept), future });
+  }
+
+  #put(steps) {
     try {
-      this.#storage.setItem(this.#key, JSON.stringify({ plan, past: past.slice(kept), future }));
+      this.#storage.setItem(this.#key, JSON.stringify(steps));
     } catch {
       this.#storage.removeItem(this.#key);
     }

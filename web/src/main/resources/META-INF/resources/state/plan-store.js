@@ -7,6 +7,7 @@ export class PlanStore extends EventTarget {
   #plan;
   #future = [];
   #together = null;
+  #stands = null;
 
   constructor(plan, past = [], future = []) {
     super();
@@ -18,6 +19,43 @@ export class PlanStore extends EventTarget {
   get plan() { return this.#plan; }
   get past() { return this.#past; }
   get future() { return this.#future; }
+
+  /** Whether what stands is only tried: see {@link tryOut}. */
+  get trying() { return this.#stands !== null; }
+
+  /** The plan beside which something is tried; the plan itself where nothing is. */
+  get stands() { return this.#stands?.plan ?? this.#plan; }
+
+  /** From here on the plan is tried, with steps of its own, until `keepTried` or `letGo`. @param {{plan: object, past: object[], future: object[]}} [tried] from before a reload */
+  tryOut(tried) {
+    if (this.trying) return;
+    this.#stands = { plan: this.#plan, past: this.#past, future: this.#future };
+    this.#take(tried ?? { plan: this.#plan, past: [], future: [] });
+  }
+
+  /** What was tried stands from now on: one step, however many it was. */
+  keepTried() {
+    if (!this.trying) return;
+    const { plan, past, future } = this.#stands;
+    const same = plan === this.#plan;
+    this.#stands = null;
+    this.#take({ plan: this.#plan, past: same ? past : [...past, plan], future: same ? future : [] });
+  }
+
+  /** The plan beside which something was tried stands again, with its steps. */
+  letGo() {
+    if (!this.trying) return;
+    const stood = this.#stands;
+    this.#stands = null;
+    this.#take(stood);
+  }
+
+  /** Somebody else changed the plan beside which something is tried. @param {(tried: object, stood: object) => object} both */
+  standBeside(plan, both) {
+    const stood = this.#stands.plan;
+    this.#stands.plan = plan;
+    this.replace(both(this.#plan, stood));
+  }
 
   /**
    * @param {(plan: object) => object} command
@@ -43,6 +81,13 @@ export class PlanStore extends EventTarget {
   replace(plan) {
     this.seal();
     this.#future = [];
+    this.#show(plan);
+  }
+
+  #take({ plan, past, future }) {
+    this.seal();
+    this.#past = [...past];
+    this.#future = [...future];
     this.#show(plan);
   }
 

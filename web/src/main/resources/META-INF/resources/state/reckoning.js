@@ -14,10 +14,15 @@ export class Reckoning extends EventTarget {
     this.sheet = null;
     this.before = null;
     this.standing = 'none';
+    /** The sheet of the garden as it stands while something else is tried, else null. */
+    this.stands = null;
+    /** Why what is tried has no sheet. */
+    this.refused = [];
   }
 
   /** Fetches the sheet; of several at once only the last counts. */
   async fetch() {
+    if (this.stands) return;
     const turn = ++this.#turn;
     this.#stand('reckoning');
     try {
@@ -33,8 +38,41 @@ export class Reckoning extends EventTarget {
     }
   }
 
+  /** The sheet of a plan that is only tried; `before` is the slip as the garden stands. */
+  async tryOut(plan) {
+    this.stands ??= this.sheet;
+    const turn = ++this.#turn;
+    this.#stand('reckoning');
+    try {
+      const sheet = await this.#api.jobSheetOf(plan);
+      if (turn !== this.#turn) return;
+      this.before = this.stands?.slip ?? null;
+      this.sheet = sheet;
+      this.refused = [];
+      this.#stand('fresh');
+    } catch (problem) {
+      if (turn !== this.#turn) return;
+      this.refused = problem.status ? problem.snags : [];
+      this.#stand('away');
+    }
+  }
+
+  /** Nothing is tried any more: the garden's own sheet stands, until another comes. */
+  letGo() {
+    this.#turn++;
+    this.sheet = this.stands;
+    this.before = null;
+    this.stands = null;
+    this.refused = [];
+    this.#stand('fresh');
+  }
+
   /** The sheet came with what was saved. */
   fresh(sheet) {
+    if (this.stands) {
+      this.stands = sheet;
+      return;
+    }
     this.#turn++;
     if (this.sheet) this.before = this.sheet.slip ?? null;
     this.sheet = sheet;
