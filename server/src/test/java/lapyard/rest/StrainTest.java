@@ -192,6 +192,14 @@ class StrainTest {
         }
     }
 
+    private static String inPieces(Served served, String request) throws Exception {
+        try (Socket socket = asking(served, "")) {
+            socket.setTcpNoDelay(true);
+            for (int i = 0; i < request.length(); i++) socket.getOutputStream().write(request.charAt(i));
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
+        }
+    }
+
     @Test
     void headersThatAProxyMightReadOtherwiseAreRefused() throws Exception {
         try (Served served = new Served(folder)) {
@@ -199,6 +207,22 @@ class StrainTest {
             assertTrue(served.raw(get + "\r\n").startsWith("HTTP/1.1 200"));
             assertTrue(served.raw(get + "Host: localhost\r\n\r\n").startsWith("HTTP/1.1 400"));
             assertTrue(served.raw(get + "X-Odd: a\0b\r\n\r\n").startsWith("HTTP/1.1 400"));
+            for (String odd : List.of("X-Odd: a\r\n b\r\n", "X-Odd: a\r\n\tb \t \r\n", "X-Odd: a\r\n \r\n", "X-Odd: a\n b  \r\n", "X-Odd: a\n \r\n", "X-Odd:\r\n a\r\n",
+                    "X-Odd: a\nX-Even: b\r\n", "X-Odd : a\r\n", " X-Odd: a\r\n", "X\0Odd: a\r\n", ": a\r\n")) {
+                assertTrue(served.raw(get + odd + "\r\n").startsWith("HTTP/1.1 400"), () -> odd.replace("\r", "CR").replace("\n", "LF"));
+                assertTrue(served.raw(get.replace("Connection", odd + "Connection") + "\r\n").startsWith("HTTP/1.1 400"), odd);
+            }
+            assertTrue(served.raw(get + "\n").startsWith("HTTP/1.1 400"), "the end is LF alone");
+            assertTrue(served.raw(get.replaceFirst("\r\n", "\n") + "\r\n").startsWith("HTTP/1.1 400"), "the first line ends in LF alone");
+            for (String usual : List.of("X-Odd:\r\n", "X-Odd: \r\n", "X-Odd: a \r\n", "X-Odd:a,\tb\r\n", "Upgrade: h2c\r\nConnection: Upgrade\r\n", "Expect: 100-continue\r\n"))
+                assertTrue(served.raw(get + usual + "\r\n").contains("HTTP/1.1 200"), usual);
+            assertTrue(inPieces(served, get + "X-Odd: a\r\n b \t \r\n\r\n").startsWith("HTTP/1.1 400"));
+            assertTrue(inPieces(served, get + "X-Odd: a \r\n\r\n").startsWith("HTTP/1.1 200"));
+            String chunked = "POST /api/gardens HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n"
+                    + Integer.toHexString(BED.length()) + "\r\n" + BED + "\r\n0\r\nX-Trailer: a\r\n\r\n";
+            assertTrue(served.raw(chunked).startsWith("HTTP/1.1 201"));
+            for (String odd : List.of("chunked, chunked", "gzip, chunked", "xchunked", "chunked\r\nTransfer-Encoding: identity", "chunked\r\nContent-Length: 5"))
+                assertTrue(served.raw(chunked.replace("chunked", odd)).startsWith("HTTP/1.1 400"), odd);
             String address = served.created(BED);
             problem(415, served.put(address, BED, "If-Match", "\"1\"", "Content-Encoding", "gzip"));
             problem(412, served.put(address, BED.replace("2400", "2500"), "If-Match", "W/\"1\""));
