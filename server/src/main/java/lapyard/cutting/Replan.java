@@ -58,15 +58,41 @@ public sealed interface Replan {
         }
     }
 
-    /**
-     * @param where the board or piece
-     * @param ways  ways out, at least one
-     */
-    record Stop(String where, String text, List<String> ways) {
-        public Stop {
-            ways = List.copyOf(ways);
-        }
+    /** What cannot be true in a report of sawn boards. */
+    enum Wrong {
+        /** A board is reported twice. */
+        BOARD_TWICE,
+        /** A board has the name of a stock length. */
+        BOARD_NAME,
+        /** More pieces are cut than the plan has: {@code told} of {@code most}. */
+        CUT_MORE,
+        /** More boards of a limited stock are reported than there are: {@code told} of {@code most}. */
+        STOCK_MORE,
+        /** A board is of a stock that the job does not have, {@code name}. */
+        STOCK_UNKNOWN,
+        /** A piece of the report is not in the plan, {@code name}. */
+        PIECE_UNKNOWN,
+        /** {@code told} pieces, {@code name}, are cut from a board that is not opened. */
+        NOT_OPENED,
+        /** A length that is lost or left is negative or no number. */
+        NEGATIVE,
+        /** {@code told} mm are cut from {@code most} mm. */
+        CUT_OVER,
+        /** {@code told} mm are left where at most {@code most} mm can be. */
+        LEFT_OVER,
+        /** {@code told} mm are lost of {@code most} mm that were left. */
+        LOST_OVER
     }
+
+    /**
+     * One contradiction.
+     *
+     * @param of   id of the board, or of the piece or stock where that is what is wrong
+     * @param name another name that it speaks of; empty where there is none
+     * @param told the reported count, or length in mm; 0 where there is none
+     * @param most the largest count or length, in mm, that could be true
+     */
+    record Stop(Wrong wrong, String of, String name, double told, double most) {}
 
     /**
      * @param problem the whole job as it was planned: all pieces, done ones too, and all stock. Boards without a limit are

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Finds what can't be true in what is told about boards. */
+/** Finds contradictions in a report of sawn boards. */
 final class SawnCheck {
     private final CuttingProblem problem;
     private final Map<String, CuttingProblem.Stock> stock;
@@ -32,9 +32,9 @@ final class SawnCheck {
         Map<String, Integer> told = new LinkedHashMap<>();
         for (Sawn board : sawn) {
             if (!names.add(board.board())) {
-                check.stop(board.board(), "told of twice", "keep one line for it");
+                check.stop(Replan.Wrong.BOARD_TWICE, board.board(), "", 0, 0);
             } else if (stock.containsKey(board.board()) && !onlyOne(board, stock)) {
-                check.stop(board.board(), "has the name of a stock length", "give it its own, such as #" + names.size());
+                check.stop(Replan.Wrong.BOARD_NAME, board.board(), "#" + names.size(), 0, 0);
             }
             check.board(board);
             board.cut().forEach(id -> cut.merge(id, 1, Integer::sum));
@@ -43,20 +43,13 @@ final class SawnCheck {
         cut.forEach((id, count) -> {
             CuttingProblem.Demand piece = pieces.get(id);
             if (piece != null && count > piece.count()) {
-                check.stop(
-                        "piece " + id,
-                        count + " cut, " + piece.count() + " planned",
-                        "take " + (count - piece.count()) + " off the tally",
-                        "ask for " + count + " of it in the plan");
+                check.stop(Replan.Wrong.CUT_MORE, id, "", count, piece.count());
             }
         });
         told.forEach((id, count) -> {
             CuttingProblem.Stock board = stock.get(id);
             if (board != null && board.available().orElse(count) < count) {
-                check.stop(
-                        "board " + id,
-                        count + " told of, " + board.available().getAsInt() + " on hand",
-                        "name the stock that the others are of");
+                check.stop(Replan.Wrong.STOCK_MORE, id, "", count, board.available().getAsInt());
             }
         });
         return check.stops;
@@ -87,7 +80,7 @@ final class SawnCheck {
     private void board(Sawn board) {
         CuttingProblem.Stock was = stock.get(board.stock());
         if (was == null) {
-            stop(board.board(), "is of a stock " + board.stock() + " that the job does not have", "name one of its stock");
+            stop(Replan.Wrong.STOCK_UNKNOWN, board.board(), board.stock(), 0, 0);
             return;
         }
         List<String> sawn = new ArrayList<>(board.cut());
@@ -95,19 +88,15 @@ final class SawnCheck {
         boolean known = true;
         for (String id : sawn) {
             if (!pieces.containsKey(id)) {
-                stop(board.board(), "piece " + id + " is not in the plan", "take it off the tally", "add it to the plan");
+                stop(Replan.Wrong.PIECE_UNKNOWN, board.board(), id, 0, 0);
                 known = false;
             }
         }
         if (!board.opened() && !sawn.isEmpty()) {
-            stop(
-                    board.board(),
-                    sawn.size() + " cut from it (" + String.join(", ", sawn) + "), but it is not opened",
-                    "open it in the tally first",
-                    "take the pieces off it");
+            stop(Replan.Wrong.NOT_OPENED, board.board(), String.join(", ", sawn), sawn.size(), 0);
         }
         if (!whole(board.lostMm()) || !whole(board.leftMm().orElse(0))) {
-            stop(board.board(), "what is lost or left must be 0 mm or more", "measure it again");
+            stop(Replan.Wrong.NEGATIVE, board.board(), "", 0, 0);
             return;
         }
         if (!known || !board.opened() && !sawn.isEmpty()) return;
@@ -115,25 +104,14 @@ final class SawnCheck {
         // The last cut may run off the end of the board, so its kerf need not be there.
         double least = sawn.isEmpty() ? 0 : used - problem.kerfMm();
         if (least > was.lengthMm() + 1e-6) {
-            stop(
-                    board.board(),
-                    Intake.text(SawBoard.thousandth(least)) + " cut from " + Intake.text(was.lengthMm()),
-                    "tell which board the last pieces came from");
+            stop(Replan.Wrong.CUT_OVER, board.board(), "", SawBoard.thousandth(least), was.lengthMm());
             return;
         }
         double room = Math.max(0, was.lengthMm() - used);
         if (board.leftMm().isPresent() && board.leftMm().getAsDouble() > room + Replan.OVER_LENGTH_MM) {
-            stop(
-                    board.board(),
-                    Intake.text(board.leftMm().getAsDouble()) + " left, at most " + Intake.text(SawBoard.thousandth(room))
-                            + " can be",
-                    "measure it again",
-                    "take a piece off it");
+            stop(Replan.Wrong.LEFT_OVER, board.board(), "", board.leftMm().getAsDouble(), SawBoard.thousandth(room));
         } else if (board.leftMm().isEmpty() && board.lostMm() > room + 1e-6) {
-            stop(
-                    board.board(),
-                    Intake.text(board.lostMm()) + " lost of " + Intake.text(SawBoard.thousandth(room)) + " left",
-                    "give what is left instead");
+            stop(Replan.Wrong.LOST_OVER, board.board(), "", board.lostMm(), SawBoard.thousandth(room));
         }
     }
 
@@ -141,8 +119,7 @@ final class SawnCheck {
         return Double.isFinite(mm) && mm >= 0 && mm <= Intake.LONGEST_MM;
     }
 
-    private void stop(String where, String text, String... ways) {
-        String at = where.startsWith("piece ") || where.startsWith("board ") ? where : "board " + where;
-        stops.add(new Replan.Stop(at, at + ": " + text, List.of(ways)));
+    private void stop(Replan.Wrong wrong, String of, String name, double told, double most) {
+        stops.add(new Replan.Stop(wrong, of, name, told, most));
     }
 }

@@ -92,8 +92,7 @@ public record SectionReplan(
         Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf), CuttingSolver.QUICK);
         if (replan instanceof Replan.Refused refused) {
             for (Replan.Stop stop : refused.stops()) {
-                findings.add(Finding.of(FindingKind.TALLY_IMPOSSIBLE, Place.of(What.TALLY).then(What.FIELD, stop.where())).with("text", Fact.name(stop.text()))
-                        .ways(stop.ways().stream().map(way -> WayOut.of(WayKind.SAID, Fact.name(way))).toList()));
+                findings.add(TallyFault.of(stop));
             }
             return;
         }

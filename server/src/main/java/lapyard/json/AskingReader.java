@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Give;
 import lapyard.plan.Giving;
 import lapyard.plan.LayoutWishes;
+import lapyard.plan.WayKind;
 import lapyard.plan.Wish;
 
 /** What a garden lets a search change: sizes that give, and a yard to be laid out. */
@@ -24,7 +26,7 @@ final class AskingReader {
     static Give give(Cursor cursor, Give usual) {
         if (cursor.raw("give").isBoolean()) {
             if (cursor.flag("give", false)) {
-                cursor.stop("give", "true does not say by how much", "write it as {\"width\": [-50, 0], \"depth\": [-50, 0]}, or false");
+                cursor.misshapen("give", "how much each side may change", cursor.raw("give"), "{\"width\": [-50, 0], \"depth\": [-50, 0]}");
             }
             return Give.NOTHING;
         }
@@ -49,8 +51,7 @@ final class AskingReader {
             double to = ends.get(1).doubleValue();
             if (from <= 0 && to >= 0 && from >= -MOST_MM && to <= MOST_MM) return new double[] {from, to};
         }
-        give.stop(field, "needs the most it may become smaller and larger as [least, most], has " + Cursor.shown(give.raw(field)),
-                "write two numbers of mm from -1000 to 0 and from 0 to 1000, as in [-50, 25]");
+        give.misshapen(field, "two lengths in mm, from -1000 to 0 and from 0 to 1000", give.raw(field), "[-50, 25]");
         return new double[] {least, most};
     }
 
@@ -81,14 +82,14 @@ final class AskingReader {
     private static List<String> ids(Cursor cursor, String field, JsonNode list, Set<String> there) {
         List<String> named = new ArrayList<>();
         if (!list.isArray()) {
-            cursor.stop(field, "needs lists of bed codes, has " + Cursor.shown(list), "write it as [[\"C\", \"D\"]]");
+            cursor.misshapen(field, "lists of bed codes", list, "[[\"C\", \"D\"]]");
             return named;
         }
         for (JsonNode id : list) {
             if (there.contains(id.asText())) {
                 named.add(id.asText());
             } else {
-                cursor.stop(field, "there is no bed \"" + Cursor.cut(id.asText()) + "\"", "name beds by their code");
+                cursor.add(cursor.noSuch(field, "bed", id.asText(), List.of()).way(WayKind.BED_BY_CODE));
             }
         }
         return named;
@@ -103,10 +104,9 @@ final class AskingReader {
             int most = one.count("most", Wish.AS_MANY_AS_FIT, 0, Wish.AS_MANY_AS_FIT);
             one.refuseUnknown();
             if (!types.containsKey(type)) {
-                one.stop("type", "\"" + Cursor.cut(type) + "\" is not among the types",
-                        types.isEmpty() ? "add it to types" : "use " + String.join(" or ", types.keySet().stream().sorted().toList()));
+                one.add(one.noSuch("type", "type", type, types.keySet().stream().sorted().toList()).way(WayKind.ADD_TO, Fact.name("\"types\"")));
             } else if (most < least) {
-                one.stop("most", most + " at most is fewer than the " + least + " at least", "give most " + least + " or more");
+                one.against("least", Fact.count(least, "beds"), "most", Fact.count(most, "beds"));
             } else {
                 wanted.add(new Wish(types.get(type), least, most));
             }
@@ -118,7 +118,7 @@ final class AskingReader {
             if (there.contains(id.asText())) {
                 pinned.add(id.asText());
             } else {
-                asked.stop("pinned", "there is no bed \"" + Cursor.cut(id.asText()) + "\"", "name beds by their code");
+                asked.add(asked.noSuch("pinned", "bed", id.asText(), List.of()).way(WayKind.BED_BY_CODE));
             }
         }
         List<String> ranking = new ArrayList<>();
@@ -126,7 +126,7 @@ final class AskingReader {
             if (LayoutWishes.COUNTS.contains(word.asText()) && !ranking.contains(word.asText())) {
                 ranking.add(word.asText());
             } else {
-                asked.stop("rank", Cursor.shown(word) + " cannot be ranked by here", "name each once of " + String.join(", ", LayoutWishes.COUNTS));
+                asked.misshapen("rank", "different words of " + String.join(", ", LayoutWishes.COUNTS), word, "[\"" + String.join("\", \"", LayoutWishes.COUNTS) + "\"]");
             }
         }
         LayoutWishes read = new LayoutWishes(wanted, pinned, asked.length("path", 0, 0, 5_000), asked.length("margin", 0, 0, 20_000),

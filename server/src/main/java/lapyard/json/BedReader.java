@@ -18,8 +18,10 @@ import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Base;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Fill;
 import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Finish;
 import lapyard.plan.Joint;
 import lapyard.plan.Lap;
@@ -28,6 +30,7 @@ import lapyard.plan.Notches;
 import lapyard.plan.Screws;
 import lapyard.plan.Seal;
 import lapyard.plan.Ties;
+import lapyard.plan.WayKind;
 
 /** One bed, or the bed that a type describes; what the bed does not say comes from the garden's defaults. */
 final class BedReader {
@@ -142,9 +145,8 @@ final class BedReader {
         String id = cursor.text("section", usual.section(), 40);
         Optional<Section> found = catalogue.section(id);
         if (found.isEmpty()) {
-            cursor.stop("section", "\"" + Cursor.cut(id) + "\" is not in the catalogue",
-                    "use " + String.join(" or ", catalogue.sections().stream().map(Section::id).toList()),
-                    "add it to the catalogue's sections with thickness, height and stock lengths");
+            cursor.add(cursor.noSuch("section", "section", id, catalogue.sections().stream().map(Section::id).toList())
+                    .way(WayKind.ADD_TO, Fact.name("\"sections\" of the catalogue with its thickness, height and stock lengths")));
         }
         return found;
     }
@@ -161,7 +163,7 @@ final class BedReader {
             }
             for (String letter : letters) {
                 if (!there.contains(letter)) {
-                    cursor.stop(field, "there is no wall \"" + Cursor.cut(letter) + "\"", "use " + String.join(", ", there));
+                    cursor.add(cursor.noSuch(field, "wall", letter, there));
                 }
             }
         }
@@ -180,9 +182,9 @@ final class BedReader {
             }
             List<String> there = IntStream.range(0, outline.get().sides()).mapToObj(Bed::wallLetter).toList();
             if (!there.contains(letter)) {
-                joint.stop("startOf", "there is no wall \"" + Cursor.cut(letter) + "\"", "use " + String.join(", ", there));
+                joint.add(joint.noSuch("startOf", "wall", letter, there));
             } else if (joints.put(there.indexOf(letter), kind) != null) {
-                joint.stop("startOf", "the corner where wall " + letter + " starts is named twice", "name each corner once");
+                joint.twice("startOf", "corner at the start of wall", Fact.name(letter), WayKind.KEEP_ONE);
             }
         }
         return joints;
@@ -285,9 +287,8 @@ final class BedReader {
         }
         if (!layers.isEmpty() && Math.abs(shares - 100) > 1e-6) {
             double off = Math.round((100 - shares) * 10) / 10.0;
-            cursor.stopBy("layers", "shares add up to " + CatalogueReader.shownMm(100 - off) + " percent, not 100",
-                    new Amount(Math.abs(off), "percent"),
-                    off > 0 ? "give " + CatalogueReader.shownMm(off) + " more" : "give " + CatalogueReader.shownMm(-off) + " less");
+            cursor.add(cursor.fault(FindingKind.SHARES_SUM, "layers").with("sum", new Fact.Plain(100 - off, "%")).by(new Fact.Plain(Math.abs(off), "%"))
+                    .way(off > 0 ? WayKind.GIVE_MORE : WayKind.GIVE_LESS, new Fact.Plain(Math.abs(off), "%")));
         }
         Fill read = new Fill(
                 cursor.length("freeboard", usual.freeboardMm(), 0, 2_000),

@@ -18,6 +18,9 @@ import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.catalogue.StrengthClass;
+import lapyard.plan.Fact;
+import lapyard.plan.FindingKind;
+import lapyard.plan.WayKind;
 
 /** The merchant's list: our example prices, replaced line by line by the garden's own. */
 final class CatalogueReader {
@@ -94,7 +97,7 @@ final class CatalogueReader {
         Map<String, T> own = new LinkedHashMap<>();
         for (T line : over) {
             if (own.put(id.apply(line), line) != null) {
-                cursor.stop(field, "\"" + Cursor.cut(id.apply(line)) + "\" stands twice", "keep one of the two lines");
+                cursor.twice(field, "line", Fact.name(Cursor.cut(id.apply(line))), WayKind.KEEP_ONE);
             }
         }
         Map<String, T> all = new LinkedHashMap<>();
@@ -108,7 +111,7 @@ final class CatalogueReader {
         Cursor named = id.isEmpty() ? line : line.named("section " + id);
         named.raw("id");
         if (id.isEmpty()) {
-            named.missing("id", "name the section by its size, as in 100x200");
+            named.missing("id", "\"id\": \"100x200\"");
         }
         double thickness = named.neededLength("thickness", 10, 500);
         double height = named.neededLength("height", 10, 1000);
@@ -128,7 +131,7 @@ final class CatalogueReader {
                     length.count("least", 1, 1, MOST_IN_A_BUNDLE));
             length.refuseUnknown();
             if (stock.stream().anyMatch(other -> other.lengthMm() == one.lengthMm() && other.supplier().equals(seller))) {
-                length.stop("length", shownMm(one.lengthMm()) + " stands twice in the price list", "keep one of the two prices");
+                length.twice("length", "stock length", Fact.mm(one.lengthMm()), WayKind.KEEP_ONE);
             }
             stock.add(one);
         }
@@ -142,7 +145,7 @@ final class CatalogueReader {
         Cursor named = id.isEmpty() ? line : line.named("roll " + id);
         named.raw("id");
         if (id.isEmpty()) {
-            named.missing("id", "name the roll, as in liner-4000");
+            named.missing("id", "\"id\": \"liner-4000\"");
         }
         String seller = suppliers.of(named);
         Roll roll = new Roll(
@@ -164,7 +167,7 @@ final class CatalogueReader {
         Cursor named = item.isEmpty() ? line : line.named("goods " + item);
         named.raw("item");
         if (item.isEmpty()) {
-            named.missing("item", "name what is sold, as in screws or soil.topsoil");
+            named.missing("item", "\"item\": \"soil.topsoil\"");
         }
         String label = named.text("label", item, 200);
         String unit = named.text("unit", "", 20);
@@ -185,7 +188,7 @@ final class CatalogueReader {
                     optional(size, "mass", 0.001, 100_000, 3, "kg"));
             size.refuseUnknown();
             if (packs.stream().anyMatch(other -> other.name().equals(pack.name()) && other.supplier().equals(seller))) {
-                size.stop("name", "\"" + Cursor.cut(pack.name()) + "\" stands twice in the price list", "keep one of the two prices");
+                size.twice("name", "pack", Fact.name(Cursor.cut(pack.name())), WayKind.KEEP_ONE);
             }
             packs.add(pack);
         }
@@ -200,9 +203,9 @@ final class CatalogueReader {
         }
         double tonnes = pack.number("tonnes", 1, 0.001, 1_000, 3, "t");
         if (pack.has("content")) {
-            pack.stop("tonnes", "and content both say what it holds", "take one of the two out");
+            pack.clash("tonnes", "content");
         } else if (!unit.equals("m3") || density.isEmpty()) {
-            pack.stop("tonnes", "needs goods in m3 with their density", "give the goods \"unit\": \"m3\" and \"density\": 1200");
+            pack.add(pack.fault(FindingKind.TONNES_NO_DENSITY, "tonnes").way(WayKind.GIVE_LIKE, Fact.name("\"unit\": \"m3\", \"density\": 1200")));
         } else {
             return Math.max(0.001, Math.floor(tonnes * 1e6 / density.getAsDouble() + 1e-9) / 1e3);
         }

@@ -1,11 +1,13 @@
 package lapyard.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -17,7 +19,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import lapyard.plan.Crew;
+import lapyard.plan.Fact;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Rate;
+import lapyard.plan.WayKind;
 
 /** Reads {@code crew} but for its lift limit: who builds, when, and how long work takes. */
 final class CrewReader {
@@ -84,7 +89,7 @@ final class CrewReader {
             crew.defaulted("people");
         }
         if (people.stream().noneMatch(person -> person.days().stream().anyMatch(days::contains))) {
-            crew.stop("people", "nobody comes on any working day", "give somebody one of the days " + words(days));
+            crew.add(crew.fault(FindingKind.CREW_NOBODY, "people").way(WayKind.COME_ON, Fact.name(words(days))));
         }
         return people;
     }
@@ -93,7 +98,7 @@ final class CrewReader {
         List<JsonNode> given = cursor.list(field, 7);
         if (given.isEmpty()) {
             if (cursor.has(field)) {
-                cursor.stop(field, "no day is left to work on", "name at least one, as in [\"sat\", \"sun\"]");
+                cursor.few(field, 0, 1, "days");
             } else {
                 cursor.defaulted(field);
             }
@@ -103,7 +108,7 @@ final class CrewReader {
         for (JsonNode one : given) {
             int at = one.isTextual() ? DAYS.indexOf(one.textValue()) : -1;
             if (at < 0) {
-                cursor.stop(field, Cursor.shown(one) + " is no day here", "use " + String.join(", ", DAYS));
+                cursor.misshapen(field, "days of the week", one, "[\"sat\", \"sun\"]");
             } else {
                 days.add(DayOfWeek.of(at + 1));
             }
@@ -126,7 +131,7 @@ final class CrewReader {
         try {
             return ZoneId.of(zone).getId();
         } catch (DateTimeException e) {
-            crew.stop("zone", "\"" + Cursor.cut(zone) + "\" is no time zone", "use an IANA name such as Europe/London");
+            crew.misshapen("zone", "a time zone by its IANA name", crew.raw("zone"), "\"Europe/London\"");
             return "";
         }
     }
@@ -140,14 +145,24 @@ final class CrewReader {
         try {
             LocalDate date = LocalDate.parse(text);
             if (date.getYear() < 1970 || date.getYear() > 2200) {
-                cursor.stop(field, text + " is not in 1970 to 2200", "write the year with four digits");
+                misdated(cursor, field, text);
                 return Optional.empty();
             }
             return Optional.of(date);
         } catch (DateTimeException e) {
-            cursor.stop(field, "\"" + Cursor.cut(text) + "\" is no date", "write it as 2027-03-06");
+            misdated(cursor, field, text);
             return Optional.empty();
         }
+    }
+
+    static void misdated(Cursor cursor, String field, String text) {
+        cursor.misshapen(field, "a date from 1970 to 2200", TextNode.valueOf(text), "\"2027-03-06\"");
+    }
+
+    /** A date of the crew or the tally that lies before the plan begins. */
+    static void past(Cursor cursor, String field, LocalDate date, LocalDate start) {
+        cursor.add(cursor.fault(FindingKind.DATE_PAST, field).with("date", new Fact.Day(date)).with("start", new Fact.Day(start))
+                .by(Fact.count(ChronoUnit.DAYS.between(date, start), "days")).way(WayKind.TAKE_OUT).way(WayKind.BEGIN_EARLIER));
     }
 
     private static Set<LocalDate> dates(Cursor cursor, String field, Optional<LocalDate> start) {
@@ -155,14 +170,14 @@ final class CrewReader {
         for (JsonNode one : cursor.list(field, MOST_DATES)) {
             Optional<LocalDate> date = one.isTextual() ? date(cursor, field, one.textValue()) : Optional.empty();
             if (!one.isTextual()) {
-                cursor.stop(field, Cursor.shown(one) + " is no date", "write it as \"2027-03-06\"");
+                cursor.misshapen(field, "dates", one, "\"2027-03-06\"");
             } else if (date.isPresent() && start.isPresent() && date.get().isBefore(start.get())) {
-                cursor.stop(field, date.get() + " is past: work begins on " + start.get(), "take it out, or begin earlier");
+                past(cursor, field, date.get(), start.get());
             }
             date.ifPresent(dates::add);
         }
         if (!dates.isEmpty() && start.isEmpty()) {
-            cursor.stop(field, "dates need a first day of work", "give crew its start, as in \"start\": \"2027-03-06\"");
+            cursor.add(cursor.fault(FindingKind.DATE_NO_START, field).way(WayKind.GIVE_START));
         }
         return dates;
     }
@@ -172,11 +187,11 @@ final class CrewReader {
         try {
             LocalTime time = LocalTime.parse(text);
             if (time.plusSeconds((long) (DAY_HOURS * 3600)).isBefore(time) && time.isAfter(LocalTime.of(22, 0))) {
-                cursor.stop(field, text + " is late to begin a day", "begin by 22:00");
+                cursor.misshapen(field, "a time up to 22:00", TextNode.valueOf(text), "\"09:00\"");
             }
             return time;
         } catch (DateTimeException e) {
-            cursor.stop(field, "\"" + Cursor.cut(text) + "\" is no time of day", "write it as 09:00");
+            cursor.misshapen(field, "a time of day", TextNode.valueOf(text), "\"09:00\"");
             return usual;
         }
     }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,7 +15,6 @@ import java.util.Set;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
@@ -27,8 +27,7 @@ final class Cursor {
     /** A garden is smaller than a kilometre. */
     static final double FAR_MM = 1_000_000;
 
-    /** What is gathered while one document is read. */
-    /** Whoever has so much to put right is told of it in pieces; without an end a hostile document would fill the memory. */
+    /** Findings of one document that are told at once; more would let a hostile document fill the memory. */
     private static final int MOST_FINDINGS = 2000;
 
     /** Ends the reading of a document with more findings than are told. */
@@ -36,6 +35,7 @@ final class Cursor {
         private static final long serialVersionUID = 1;
     }
 
+    /** What is gathered while one document is read. */
     static final class Notes {
         final List<Finding> findings = new ArrayList<>();
         final List<String> defaulted = new ArrayList<>();
@@ -85,8 +85,8 @@ final class Cursor {
             return this;
         }
         if (has(field) && !raw(old).equals(raw(field))) {
-            stop(field, "is " + shown(raw(field)) + ", and its old name " + old + " is " + shown(raw(old)),
-                    "keep " + field + " and take " + old + " out");
+            add(fault(FindingKind.FIELD_RENAMED, field).with("value", Fact.name(shown(raw(field)))).with("old", Fact.name(old))
+                    .with("other", Fact.name(shown(raw(old)))).way(WayKind.KEEP_NEW_NAME, Fact.name(field), Fact.name(old)));
         }
         ObjectNode today = ((ObjectNode) node).deepCopy();
         today.set(field, has(field) ? raw(field) : today.get(old));
@@ -331,8 +331,8 @@ final class Cursor {
         return row[other.length()];
     }
 
-    /** A STOP at this field, still without its figures and ways out. */
-    private Finding fault(FindingKind kind, String field) {
+    /** A STOP at this field, still without its figures and ways out; sentences call the field {@code name}. */
+    Finding fault(FindingKind kind, String field) {
         return Finding.of(kind, Place.field(inner(field))).with("name", Fact.name(field.isEmpty() ? inner(field) : field));
     }
 
@@ -340,23 +340,54 @@ final class Cursor {
         add(fault(FindingKind.FIELD_SHAPE, field).with("wanted", Fact.name(wanted)).with("has", Fact.name(shown(has))).way(way));
     }
 
-    /** A field that has no default is missing; {@code way} says what to give. */
-    void missing(String field, String way) {
-        add(fault(FindingKind.FIELD_MISSING, field).way(WayKind.SAID, Fact.name(way)));
+    /** A value that is not what the field takes, with an example of what it takes. */
+    void misshapen(String field, String wanted, JsonNode has, String example) {
+        add(fault(FindingKind.FIELD_SHAPE, field).with("wanted", Fact.name(wanted)).with("has", Fact.name(shown(has)))
+                .way(WayKind.WRITE_LIKE, Fact.name(example)));
+    }
+
+    /** A field that has no default is missing; {@code example} is the field as it could be written. */
+    void missing(String field, String example) {
+        add(fault(FindingKind.FIELD_MISSING, field).way(WayKind.GIVE_LIKE, Fact.name(example)));
+    }
+
+    /** Fields that this object cannot do without; {@code example} is the object as it could be written. */
+    void needed(String example, String... fields) {
+        add(fault(FindingKind.FIELDS_NEEDED, "").with("wanted", Fact.names(List.of(fields))).way(WayKind.WRITE_LIKE, Fact.name(example)));
+    }
+
+    /** Two fields that exclude each other. */
+    void clash(String one, String other) {
+        add(fault(FindingKind.FIELDS_CLASH, one).with("other", Fact.name(other)).way(WayKind.TAKE_ONE_OUT));
+    }
+
+    /** A code or key that may stand once stands again; {@code what} is what it names, in the singular. */
+    void twice(String field, String what, Fact value, WayKind way) {
+        add(fault(FindingKind.FIELD_TWICE, field).with("what", Fact.name(what)).with("value", value).way(way));
+    }
+
+    /** A name that points at nothing; {@code there} are those that would. */
+    Finding noSuch(String field, String what, String name, Collection<String> there) {
+        Finding none = fault(FindingKind.FIELD_NO_SUCH, field).with("what", Fact.name(what)).with("value", Fact.name(cut(name)));
+        return there.isEmpty() ? none : none.way(WayKind.USE_WORD, Fact.name(String.join(" or ", there)));
+    }
+
+    /** Fewer entries than the field needs, with their noun in the plural. */
+    void few(String field, int there, int least, String noun) {
+        add(fault(FindingKind.FIELD_FEW, field).with("entries", Fact.count(there, noun)).with("least", Fact.count(least, noun))
+                .by(Fact.count(least - there, noun)).way(WayKind.GIVE_AT_LEAST, Fact.count(least, noun)));
+    }
+
+    /** A value that does not go with that of another field. */
+    void against(String field, Fact value, String other, Fact limit) {
+        add(fault(FindingKind.FIELDS_DISAGREE, field).with("value", value).with("other", Fact.name(other)).with("limit", limit)
+                .way(WayKind.CORRECT_ONE));
     }
 
     /** A number as a figure; lengths that a rule can show are lengths, all else is written as the document has it. */
     private static Fact figure(BigDecimal number, String unit) {
         boolean length = unit.equals("mm") && number.stripTrailingZeros().scale() <= 1 && number.abs().compareTo(BigDecimal.valueOf(10 * FAR_MM)) < 0;
         return length ? Fact.mm(number.doubleValue()) : Fact.name(plain(number) + (unit.isEmpty() ? "" : " " + unit));
-    }
-
-    void stop(String field, String text, String... ways) {
-        stopBy(field, text, null, ways);
-    }
-
-    void stopBy(String field, String text, Amount amount, String... ways) {
-        notes.add(Finding.stop(inner(field), text, amount, ways));
     }
 
     void add(Finding finding) {

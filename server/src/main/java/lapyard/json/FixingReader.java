@@ -13,11 +13,14 @@ import lapyard.catalogue.Section;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Liner;
+import lapyard.plan.Ties;
 import lapyard.plan.Ties.CourseTie;
 import lapyard.plan.Ties.Support;
-import lapyard.plan.Ties;
+import lapyard.plan.WayKind;
 
 /** Brackets and ties of a bed, what stands near it, and whether its fixings are short enough for its timber. */
 final class FixingReader {
@@ -63,14 +66,14 @@ final class FixingReader {
                 List<String> walls = IntStream.range(0, outline.get().sides()).mapToObj(Bed::wallLetter).toList();
                 int side = walls.indexOf(wall);
                 if (side < 0) {
-                    support.stop("wall", "there is no wall \"" + Cursor.cut(wall) + "\"", "use " + String.join(", ", walls));
+                    support.add(support.noSuch("wall", "wall", wall, walls));
                     continue;
                 }
                 double over = at.orElse(0) - outline.get().sideMm(side);
                 if (over > 0) {
-                    support.stopBy("at", "is " + Lengths.text(over) + " mm past the end of wall " + wall,
-                            new Amount(Lengths.toTenth(over), "mm"),
-                            "give 0 to " + Lengths.text(outline.get().sideMm(side)) + " mm");
+                    Fact end = Fact.mm(outline.get().sideMm(side));
+                    support.add(support.fault(FindingKind.FIELD_HIGH, "at").with("value", Fact.mm(at.getAsDouble())).with("most", end)
+                            .by(Fact.mm(over)).way(WayKind.GIVE_BETWEEN, Fact.mm(0), end));
                     continue;
                 }
             }
@@ -85,7 +88,7 @@ final class FixingReader {
             if (Bed.NEAR.containsKey(word.asText())) {
                 near.add(word.asText());
             } else {
-                bed.stop("near", Cursor.shown(word) + " is no word for it", "use " + String.join(", ", Bed.NEAR.keySet()));
+                bed.add(bed.noSuch("near", "neighbour", word.asText(), Bed.NEAR.keySet()));
             }
         }
         return near;
@@ -105,12 +108,9 @@ final class FixingReader {
             Cursor bed, String field, String what, double lengthMm, Section timber, double behindMm) {
         double most = timber.thicknessMm() - behindMm;
         if (lengthMm > most + 1e-6) {
-            bed.stopBy(
-                    field,
-                    Lengths.text(lengthMm) + " long " + what + " leave less than " + Lengths.text(behindMm)
-                            + " of timber " + Lengths.text(timber.thicknessMm()) + " thick",
-                    new Amount(Lengths.toTenth(lengthMm - most), "mm"),
-                    "use " + what + " of " + Lengths.text(most) + " or shorter");
+            bed.add(bed.fault(FindingKind.FIXING_LONG, field).with("what", Fact.name(what)).with("length", Fact.mm(lengthMm))
+                    .with("behind", Fact.mm(behindMm)).with("thick", Fact.mm(timber.thicknessMm())).by(Fact.mm(lengthMm - most))
+                    .way(WayKind.FIXINGS_AT_MOST, Fact.name(what), Fact.mm(most)));
         }
     }
 }

@@ -19,7 +19,9 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.plan.Bed;
 import lapyard.plan.Crew;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Give;
@@ -29,6 +31,7 @@ import lapyard.plan.SearchLength;
 import lapyard.plan.SlatBoards;
 import lapyard.plan.StandingRules;
 import lapyard.plan.Treatment;
+import lapyard.plan.WayKind;
 import org.joda.money.CurrencyUnit;
 
 /** Reads the garden document: strict, every finding with its place, every default written down. */
@@ -71,7 +74,7 @@ public final class GardenReader {
         }
         int format = cursor.count("format", FORMAT, 0, 1_000_000);
         if (format != FORMAT && !notes.stopped()) {
-            cursor.stop("format", "format " + format + " is not known here", "this program reads format " + FORMAT);
+            cursor.add(cursor.fault(FindingKind.FORMAT_UNKNOWN, "format").with("format", Fact.name(String.valueOf(format))).with("known", Fact.name(String.valueOf(FORMAT))).way(WayKind.NEWER_PROGRAM));
         }
         String name = cursor.text("name", "Garden", 12_000);
         String currency = currency(cursor);
@@ -108,15 +111,17 @@ public final class GardenReader {
         return notes.stopped() ? new Reading.Refused(notes.findings) : new Reading.Read(garden, notes.findings);
     }
 
+    private static final String CURRENCY = "the ISO 4217 code of money that goods are paid in";
+
     private static String currency(Cursor cursor) {
         String code = cursor.text("currency", "GBP", 10);
         try {
             CurrencyUnit unit = CurrencyUnit.of(code);
             if (!unit.isPseudoCurrency()) return unit.getCode();
-            cursor.stop("currency", "\"" + unit.getCode() + "\" is no money that goods are paid in", "use a code such as GBP, EUR or USD");
+            cursor.misshapen("currency", CURRENCY, cursor.raw("currency"), "\"GBP\"");
             return "GBP";
         } catch (RuntimeException e) {
-            cursor.stop("currency", "\"" + Cursor.cut(code) + "\" is no ISO 4217 code", "use a code such as GBP, EUR or USD");
+            cursor.misshapen("currency", CURRENCY, cursor.raw("currency"), "\"GBP\"");
             return "GBP";
         }
     }
@@ -130,9 +135,9 @@ public final class GardenReader {
             Cursor type = each.renamed("weekend", "stage");
             String id = type.code("id", "");
             if (id.isEmpty()) {
-                type.missing("id", "give the type a short code");
+                type.missing("id", "\"id\": \"T\"");
             } else if (typeCursors.putIfAbsent(id, type) != null) {
-                type.stop("id", "type \"" + id + "\" stands twice", "give one of the two another code");
+                type.twice("id", "type code", Fact.name(id), WayKind.ANOTHER_CODE);
             } else {
                 Cursor named = type.named("type " + id);
                 named.raw("id");
@@ -149,7 +154,7 @@ public final class GardenReader {
         for (Cursor bed : placed) {
             String id = bed.code("id", "");
             if (!id.isEmpty() && !taken.add(id)) {
-                bed.stop("id", "bed code \"" + id + "\" stands twice", "give one of the two beds another code");
+                bed.twice("id", "bed code", Fact.name(id), WayKind.ANOTHER_CODE);
             }
             ids.add(id);
         }
@@ -184,8 +189,7 @@ public final class GardenReader {
             return reader.read(bed, id, "");
         }
         if (!typeCursors.containsKey(type)) {
-            bed.stop("type", "\"" + Cursor.cut(type) + "\" is not among the types",
-                    typeCursors.isEmpty() ? "add it to types" : "use " + String.join(" or ", typeCursors.keySet()));
+            bed.add(bed.noSuch("type", "type", type, typeCursors.keySet()).way(WayKind.ADD_TO, Fact.name("\"types\"")));
             return Optional.empty();
         }
         if (!types.containsKey(type)) {
@@ -227,7 +231,7 @@ public final class GardenReader {
         for (Cursor path : garden.objects("paths", "path", MOST_PATHS)) {
             String id = path.code("id", "P" + (paths.size() + 1));
             if (!taken.add(id)) {
-                path.stop("id", "path code \"" + id + "\" stands twice", "give one of the two paths another code");
+                path.twice("id", "path code", Fact.name(id), WayKind.ANOTHER_CODE);
             }
             Cursor named = path.named("path " + id);
             named.raw("id");
@@ -235,11 +239,11 @@ public final class GardenReader {
             var line = named.points("line", 500);
             for (int i = 1; i < line.size(); i++) {
                 if (line.get(i).equals(line.get(i - 1))) {
-                    named.stop("line", "corners " + i + " and " + (i + 1) + " are the same place", "take one of them out");
+                    named.add(named.fault(FindingKind.POINTS_SAME, "line").with("first", Fact.name(String.valueOf(i))).with("second", Fact.name(String.valueOf(i + 1))).way(WayKind.TAKE_ONE_OUT));
                 }
             }
             if (line.size() < 2) {
-                named.stop("line", line.size() + " places make no path", "give at least 2 places as [[x, y], [x, y]]");
+                named.few("line", line.size(), 2, "points");
             }
             double width = named.length("width", 1200, 100, 20_000);
             List<GardenPath.Layer> layers = new ArrayList<>();
@@ -265,13 +269,13 @@ public final class GardenReader {
         for (Cursor board : garden.objects("rack", "board", MOST_BOARDS)) {
             String id = board.code("id", "R" + (boards.size() + 1));
             if (!taken.add(id)) {
-                board.stop("id", "board code \"" + id + "\" stands twice", "give one of the two boards another code");
+                board.twice("id", "board code", Fact.name(id), WayKind.ANOTHER_CODE);
             }
             Cursor named = board.named("board " + id);
             named.raw("id");
             String section = named.text("section", BedReader.Usual.OURS.section(), 40);
             if (catalogue.section(section).isEmpty()) {
-                named.stop("section", "\"" + Cursor.cut(section) + "\" is not in the catalogue", "add it to the catalogue's sections");
+                named.add(named.noSuch("section", "section", section, List.of()).way(WayKind.ADD_TO, Fact.name("\"sections\" of the catalogue")));
             }
             double length = named.neededLength("length", 100, 30_000);
             List<RackBoard.Span> bad = new ArrayList<>();
@@ -298,16 +302,14 @@ public final class GardenReader {
 
     private static Optional<RackBoard.Span> span(Cursor board, JsonNode span, double length) {
         if (!span.isArray() || span.size() != 2 || !span.get(0).isNumber() || !span.get(1).isNumber()) {
-            board.stop("bad", "needs spans as [from, to], has " + Cursor.shown(span), "write two numbers of mm, as in [0, 150]");
+            board.misshapen("bad", "parts of the board as two numbers of mm", span, "[[0, 150]]");
             return Optional.empty();
         }
         double from = span.get(0).doubleValue();
         double to = span.get(1).doubleValue();
         if (!(from >= 0 && from < to && to <= length)) {
-            board.stopBy("bad", "span " + CatalogueReader.shownMm(from) + " to " + CatalogueReader.shownMm(to)
-                            + " is not on a board of " + CatalogueReader.shownMm(length),
-                    new Amount(Math.max(Math.max(-from, to - length), Math.max(from - to, 0)), "mm"),
-                    "measure from the marked end, the smaller number first");
+            board.add(board.fault(FindingKind.BAD_PART_OFF, "bad").with("from", Fact.mm(from)).with("to", Fact.mm(to)).with("length", Fact.mm(length))
+                    .by(Fact.mm(Math.max(Math.max(-from, to - length), Math.max(from - to, 0)))).way(WayKind.MEASURE_FROM_MARK));
             return Optional.empty();
         }
         return Optional.of(new RackBoard.Span(from, to));
@@ -335,7 +337,7 @@ public final class GardenReader {
         for (Cursor boards : garden.objects("slatBoards", "slat boards", MOST_BOARDS)) {
             String id = boards.code("id", "S" + (all.size() + 1));
             if (!taken.add(id)) {
-                boards.stop("id", "slat code \"" + id + "\" stands twice", "give one of the two another code");
+                boards.twice("id", "slat board code", Fact.name(id), WayKind.ANOTHER_CODE);
             }
             Cursor named = boards.named("slat boards " + id);
             named.raw("id");
@@ -379,7 +381,7 @@ public final class GardenReader {
             String where = one.text("where", "", 500);
             String reason = one.text("reason", "", 1_000);
             if (where.isEmpty() || reason.isEmpty()) {
-                one.stop("", "needs where and reason", "name the snag's place as it is shown, and say why it may stay");
+                one.needed("{\"where\": \"bed M, wall D\", \"reason\": \"a fence is behind it\"}", "\"where\"", "\"reason\"");
             }
             accepted.put(where, reason);
             one.refuseUnknown();
@@ -397,7 +399,7 @@ public final class GardenReader {
             corners = corners.subList(0, corners.size() - 1);
         }
         if (corners.size() < 3) {
-            cursor.stop(field, corners.size() + " corners enclose nothing", "give at least 3 corners as [[x, y], ...]");
+            cursor.few(field, corners.size(), 3, "corners");
             return Optional.empty();
         }
         return Optional.of(new Outline(corners).counterClockwise());

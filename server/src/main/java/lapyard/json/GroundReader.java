@@ -28,7 +28,7 @@ final class GroundReader {
         for (Cursor surface : ground.objects("surfaces", "surface", 500)) {
             String kind = surface.choice("kind", "slab", SURFACES);
             if (!surface.has("outline")) {
-                surface.missing("outline", "give its corners as [[x, y], ...]");
+                surface.missing("outline", "\"outline\": [[0, 0], [3000, 0], [3000, 2000], [0, 2000]]");
             }
             GardenReader.outline(surface, "outline", MOST_CORNERS).ifPresent(o -> surfaces.add(new Ground.Surface(kind, o)));
             surface.refuseUnknown();
@@ -40,7 +40,7 @@ final class GroundReader {
         List<Ground.Level> levels = new ArrayList<>();
         for (Cursor level : ground.objects("levels", "level", 500)) {
             if (!level.has("at") || !level.has("drop")) {
-                level.stop("", "needs at and drop", "write {\"at\": [0, 0], \"drop\": 412}");
+                level.needed("{\"at\": [0, 0], \"drop\": 412}", "\"at\"", "\"drop\"");
             }
             levels.add(new Ground.Level(level.point("at", new Point(0, 0)), level.length("drop", 0, -20_000, 20_000)));
             level.refuseUnknown();
@@ -68,7 +68,7 @@ final class GroundReader {
     private static void picture(Cursor picture) {
         String data = picture.text("data", "", MOST_PICTURE);
         if (!data.matches("data:image/(?:png|jpeg);base64,[A-Za-z0-9+/=]+")) {
-            picture.stop("data", "is no PNG or JPEG picture", "give it as data:image/png;base64,... or data:image/jpeg;base64,...");
+            picture.misshapen("data", "a PNG or JPEG picture", picture.raw("data"), "\"data:image/png;base64,...\"");
         }
         picture.point("at", new Point(0, 0));
         picture.length("width", 10_000, 1, Cursor.FAR_MM);
@@ -102,14 +102,14 @@ final class GroundReader {
         } else if (one.has("line")) {
             List<Point> line = one.points("line", MOST_CORNERS);
             if (line.size() < 2) {
-                one.stop("line", line.size() + " places make no line", "give at least 2 places");
+                one.few("line", line.size(), 2, "points");
             }
             for (int i = 1; i < line.size(); i++) {
                 shapes.add(line.subList(i - 1, i + 1));
             }
         } else {
             if (!one.has("at")) {
-                one.missing("at", "give at, line or outline");
+                one.missing("at", "\"at\": [x, y], or a line or an outline");
             }
             shapes.add(List.of(one.point("at", new Point(0, 0))));
         }

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.WayKind;
 
 /** A bed's outline in one of its three forms: width and depth, walls with turns, or corners. */
 final class OutlineReader {
@@ -20,8 +23,8 @@ final class OutlineReader {
         boolean walled = bed.has("walls");
         boolean cornered = bed.has("outline");
         if ((sized ? 1 : 0) + (walled ? 1 : 0) + (cornered ? 1 : 0) != 1) {
-            bed.stop("outline", (sized || walled || cornered) ? "is given in more than one way" : "is missing",
-                    "give width and depth, or walls, or outline: one of the three");
+            boolean none = !sized && !walled && !cornered;
+            bed.add(bed.fault(none ? FindingKind.FIELD_MISSING : FindingKind.OUTLINE_TWICE, "outline").way(WayKind.ONE_OUTLINE));
             return Optional.empty();
         }
         int before = bed.notes.findings.size();
@@ -56,21 +59,15 @@ final class OutlineReader {
             wall.refuseUnknown();
         }
         if (walls.size() < (square ? 4 : 3)) {
-            bed.stop("walls", walls.size() + " walls do not close a bed" + (square ? " with square corners" : ""),
-                    "give at least " + (square ? 4 : 3));
+            bed.few("walls", walls.size(), square ? 4 : 3, square ? "walls with square corners" : "walls");
             return Optional.empty();
         }
         double open = tenths(Math.hypot(x, y));
         if (open > (square ? 0 : 1)) {
-            bed.stopBy("walls",
-                    "outline does not close by " + CatalogueReader.shownMm(open) + ": it ends "
-                            + CatalogueReader.shownMm(tenths(Math.abs(x))) + (x < 0 ? " left and " : " right and ")
-                            + CatalogueReader.shownMm(tenths(Math.abs(y))) + (y < 0 ? " in front of" : " behind") + " its start",
-                    new Amount(open, "mm"),
-                    square
-                            ? "lengths that run right and left must add up to the same, and so must those that run away and back"
-                            : "make the last walls end where the first begins",
-                    "check the turns");
+            bed.add(bed.fault(FindingKind.WALLS_OPEN, "walls")
+                    .with("across", Fact.mm(tenths(Math.abs(x)))).with("side", Fact.name(x < 0 ? "to the left of" : "to the right of"))
+                    .with("along", Fact.mm(tenths(Math.abs(y)))).with("behind", Fact.name(y < 0 ? "in front of" : "behind"))
+                    .by(Fact.mm(open)).way(square ? WayKind.SAME_SUMS : WayKind.END_AT_START).way(WayKind.CHECK_TURNS));
             return Optional.empty();
         }
         return Optional.of(normal(corners));
@@ -91,7 +88,7 @@ final class OutlineReader {
             corners.remove(corners.size() - 1);
         }
         if (corners.size() < 3) {
-            bed.stop("outline", corners.size() + " corners do not make a bed", "give at least 3 corners, counter-clockwise");
+            bed.few("outline", corners.size(), 3, "corners");
             return Optional.empty();
         }
         return Optional.of(normal(corners));

@@ -34,7 +34,7 @@ final class Pins {
             Pin pin = new Pin(line, line.text("item", "", 40), line.text("supplier", "", 20), line.text("pack", "", 200));
             line.refuseUnknown();
             if (pin.item().isEmpty() || pin.supplier().isEmpty() && pin.pack().isEmpty()) {
-                line.stop("", "needs an item and a supplier or pack", "write it as {\"item\": \"finish\", \"supplier\": \"sawmill\"}");
+                line.needed("{\"item\": \"finish\", \"supplier\": \"sawmill\"}", "\"item\"", "\"supplier\" or \"pack\"");
             } else {
                 pins.pins.add(pin);
             }

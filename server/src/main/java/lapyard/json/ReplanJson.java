@@ -11,7 +11,9 @@ import java.util.stream.Collectors;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.Replan;
 import lapyard.cutting.Sawn;
+import lapyard.job.TallyFault;
 import lapyard.json.Wire.To;
+import lapyard.words.Wording;
 import lapyard.working.Effort;
 
 /** The wire form of what has been sawn so far, and of the plan for the rest. Lengths in millimetres. */
@@ -29,8 +31,8 @@ final class ReplanJson {
         Replan replan = Replan.of(problem, sawn(node), effort);
         if (replan instanceof Replan.Refused refused) {
             throw new IllegalArgumentException(refused.stops().stream()
-                    .map(stop -> stop.text() + "; " + String.join(", or ", stop.ways()))
-                    .collect(Collectors.joining("; ")));
+                    .map(stop -> Wording.METRIC.paragraph(TallyFault.of(stop)))
+                    .collect(Collectors.joining(" ")));
         }
         Replan.Planned planned = (Replan.Planned) replan;
         ObjectNode json = write(planned);

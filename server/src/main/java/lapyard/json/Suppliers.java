@@ -7,6 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import lapyard.catalogue.Supplier;
 import lapyard.catalogue.Vehicle;
+import lapyard.plan.Fact;
+import lapyard.plan.FindingKind;
+import lapyard.plan.WayKind;
 
 /** Who sells, as the catalogue lists them; every amount is turned into what is paid, tax included. */
 final class Suppliers {
@@ -31,9 +34,9 @@ final class Suppliers {
         Cursor named = id.isEmpty() ? line : line.named("supplier " + id);
         named.raw("id");
         if (id.isEmpty()) {
-            named.missing("id", "give the supplier a short code, as in sawmill");
+            named.missing("id", "\"id\": \"sawmill\"");
         } else if (byId.containsKey(id)) {
-            named.stop("id", "\"" + id + "\" stands twice", "give one of the two another code");
+            named.twice("id", "supplier code", Fact.name(id), WayKind.ANOTHER_CODE);
         }
         String name = named.text("name", id, 200);
         int leadDays = named.count("leadDays", 0, 0, 365);
@@ -42,7 +45,7 @@ final class Suppliers {
         BigDecimal rate = exact(named, "tax");
         boolean included = named.flag("taxIncluded", true);
         if (!included && !named.has("tax")) {
-            named.stop("tax", "is missing, and the prices are without it", "give the rate in percent, as in \"tax\": 20");
+            named.missing("tax", "\"tax\": 20 for 20 %, as the prices are without it");
         }
         BigDecimal toAdd = included ? BigDecimal.ZERO : rate;
         String validUntil = date(named);
@@ -82,7 +85,7 @@ final class Suppliers {
             try {
                 java.time.LocalDate.parse(date);
             } catch (java.time.format.DateTimeParseException e) {
-                line.stop("validUntil", "\"" + Cursor.cut(date) + "\" is no date", "write it as 2026-12-31");
+                CrewReader.misdated(line, "validUntil", date);
                 return "";
             }
         }
@@ -97,8 +100,7 @@ final class Suppliers {
     String of(Cursor line) {
         String id = line.text("supplier", "", 20);
         if (!id.isEmpty() && !byId.containsKey(id)) {
-            line.stop("supplier", "\"" + Cursor.cut(id) + "\" is not among the suppliers",
-                    byId.isEmpty() ? "add it to the catalogue's suppliers" : "use " + String.join(" or ", byId.keySet()));
+            line.add(line.noSuch("supplier", "supplier", id, byId.keySet()).way(WayKind.ADD_TO, Fact.name("\"suppliers\" of the catalogue")));
             return "";
         }
         return id;

@@ -6,7 +6,11 @@ import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.SurveyedYard;
+import lapyard.plan.Baseline;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.FindingKind;
+import lapyard.plan.WayKind;
 import lapyard.plan.YardSurvey;
 
 /** The yard as it was taped, and the outline that the tapes give. */
@@ -28,8 +32,8 @@ final class SurveyReader {
         Point from = base.point("from", new Point(0, 0));
         Point to = base.point("to", new Point(from.x() + 1000, from.y()));
         base.refuseUnknown();
-        if (from.distanceMm(to) == 0) {
-            survey.stop("base", "both marks are one place", "give two marks on the house wall, as far apart as you can");
+        if (from.distanceMm(to) < Baseline.LEAST_MM) {
+            YardWorkReader.marksNear(survey, "base", from.distanceMm(to));
         }
         List<YardSurvey.Corner> corners = new ArrayList<>();
         for (Cursor corner : survey.objects("corners", "corner", mostCorners)) {
@@ -40,18 +44,20 @@ final class SurveyReader {
             double length = leg.neededLength("length", 1, LONGEST_MM);
             double fall = leg.length("fall", 0, 0, LONGEST_MM);
             if (fall > length) {
-                leg.stop("fall", "a tape of " + CatalogueReader.shownMm(length) + " mm cannot join levels "
-                        + CatalogueReader.shownMm(fall) + " mm apart", "measure the difference of level again");
+                leg.against("fall", Fact.mm(fall), "length", Fact.mm(length));
                 fall = 0;
             }
             walk.add(new YardSurvey.Leg(length, leg.number("turn", 90, -180, 180, 3, "degrees"), fall));
             leg.refuseUnknown();
         }
         if (corners.isEmpty() == walk.isEmpty()) {
-            survey.stop("", corners.isEmpty() ? "has neither corners nor a walk" : "has corners and a walk",
-                    "give one of the two: corners from the baseline, or sides walked round");
+            if (corners.isEmpty()) {
+                survey.needed("\"corners\": [...] taped from the marks, or \"walk\": [...] with the sides walked round", "\"corners\" or \"walk\"");
+            } else {
+                survey.clash("corners", "walk");
+            }
         } else if (corners.size() + walk.size() < 3) {
-            survey.stop("", corners.size() + walk.size() + " corners enclose nothing", "tape at least 3");
+            survey.few(walk.isEmpty() ? "corners" : "walk", corners.size() + walk.size(), 3, walk.isEmpty() ? "corners" : "sides");
         }
         int known = corners.size() + walk.size();
         List<YardSurvey.Check> checks = new ArrayList<>();
@@ -60,13 +66,13 @@ final class SurveyReader {
             int other = check.count("to", 1, 1, Math.max(1, known));
             checks.add(new YardSurvey.Check(one, other, check.neededLength("taped", 1, LONGEST_MM)));
             if (one == other) {
-                check.stop("to", "is corner " + one + " like from", "name two corners");
+                check.add(check.fault(FindingKind.CHECK_SAME_CORNER, "to").with("corner", Fact.name(String.valueOf(one))).way(WayKind.TWO_CORNERS));
             }
             check.refuseUnknown();
         }
         survey.refuseUnknown();
         if (ground.has("outline")) {
-            ground.stop("survey", "stands beside an outline", "take one of the two out: the survey gives the outline");
+            ground.clash("survey", "outline");
         }
         if (survey.notes.findings.size() > before) {
             return new Surveyed(Optional.empty(), List.of());
@@ -85,11 +91,14 @@ final class SurveyReader {
     private static YardSurvey.Corner corner(Cursor corner, boolean marked) {
         boolean taped = corner.has("first") || corner.has("second");
         if (taped == (corner.has("along") || corner.has("off"))) {
-            corner.stop("", taped ? "has tapes and an offset" : "has neither tapes nor an offset",
-                    "give first and second (tapes from both marks), or along and off");
+            if (taped) {
+                corner.clash("first", "along");
+            } else {
+                corner.needed("{\"first\": 4200, \"second\": 5100} from both marks, or {\"along\": 3000, \"off\": 4500}", "\"first\"", "\"second\"");
+            }
         }
         if (taped && !marked) {
-            corner.stop("", "two tapes need the second mark", "give survey.base.to, the place of the second mark");
+            corner.add(corner.fault(FindingKind.TAPES_ONE_MARK, "").way(WayKind.GIVE_LIKE, Fact.name("\"base\": {\"from\": [0, 0], \"to\": [6000, 0]}")));
         }
         YardSurvey.Corner read = taped
                 ? new YardSurvey.Corner.Tapes(

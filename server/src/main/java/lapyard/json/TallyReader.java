@@ -9,8 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Tally;
+import lapyard.plan.WayKind;
 
 /** Reads {@code tally}: what was done, cut and bought so far. */
 final class TallyReader {
@@ -26,8 +29,8 @@ final class TallyReader {
         Set<String> told = new HashSet<>();
         for (Cursor one : tally.objects("done", "task done", MOST)) {
             String task = one.text("task", "", 120);
-            if (task.isEmpty()) one.missing("task", "name the task as the weekends do, as in M.course-1");
-            if (!told.add(task)) one.stop("task", "\"" + Cursor.cut(task) + "\" stands twice", "take one of them out");
+            if (task.isEmpty()) one.missing("task", "\"task\": \"M.course-1\"");
+            if (!told.add(task)) one.twice("task", "task", Fact.name(Cursor.cut(task)), WayKind.KEEP_ONE);
             done.add(new Tally.Done(task, day(one, "on", "day", start, day)));
             one.refuseUnknown();
         }
@@ -39,7 +42,7 @@ final class TallyReader {
             int count = one.count("count", 1, 1, 1_000_000);
             int arrived = one.count("arrived", 0, 0, 1_000_000);
             if (arrived > count) {
-                one.stopBy("arrived", arrived + " arrived, " + count + " were bought", new Amount(arrived - count, "packs"), "set count to what was bought");
+                one.against("arrived", Fact.count(arrived, "packs"), "count", Fact.count(count, "packs"));
             }
             bought.add(new Tally.Bought(one.text("item", "", 100), one.text("pack", "", 100), count, arrived));
             one.refuseUnknown();
@@ -54,13 +57,17 @@ final class TallyReader {
         int day = cursor.count(dayField, usual, 0, LAST_DAY);
         if (date.isEmpty()) return day;
         if (start.isEmpty()) {
-            cursor.stop(dateField, "a date needs a first day of work", "give crew its start, or count the day with \"" + dayField + "\"");
+            cursor.add(cursor.fault(FindingKind.DATE_NO_START, dateField).way(WayKind.GIVE_START).way(WayKind.COUNT_DAYS, Fact.name(dayField)));
             return day;
         }
         long counted = ChronoUnit.DAYS.between(start.get(), date.get());
-        if (counted < 0 || counted > LAST_DAY) {
-            cursor.stopBy(dateField, date.get() + (counted < 0 ? " is past: work begins on " : " is too far from ") + start.get(),
-                    new Amount(Math.abs(counted), "days"), "mend the date, or begin earlier");
+        if (counted < 0) {
+            CrewReader.past(cursor, dateField, date.get(), start.get());
+            return day;
+        }
+        if (counted > LAST_DAY) {
+            cursor.add(cursor.fault(FindingKind.DATE_FAR, dateField).with("date", new Fact.Day(date.get())).with("start", new Fact.Day(start.get()))
+                    .with("most", Fact.count(LAST_DAY, "days")).by(Fact.count(counted - LAST_DAY, "days")).way(WayKind.CORRECT_DATE));
             return day;
         }
         return (int) counted;
@@ -71,7 +78,7 @@ final class TallyReader {
         int count = one.count("count", 1, 1, 1_000);
         String section = one.text("section", BedReader.Usual.OURS.section(), 40);
         String stock = one.text("stock", "", 40);
-        if (stock.isEmpty()) one.missing("stock", "give the stock length, as in \"4800\", or the id of the board on hand");
+        if (stock.isEmpty()) one.missing("stock", "\"stock\": \"4800\", or the code of the board on hand");
         List<String> cut = marks(one, "cut");
         List<String> spoiled = marks(one, "spoiled");
         boolean opened = one.flag("opened", !cut.isEmpty() || !spoiled.isEmpty());
@@ -79,12 +86,12 @@ final class TallyReader {
         OptionalDouble left = one.has("left") ? OptionalDouble.of(one.length("left", 0, 0, 30_000)) : OptionalDouble.empty();
         one.refuseUnknown();
         if (count > 1 && (!cut.isEmpty() || !spoiled.isEmpty())) {
-            one.stop("count", count + " boards cannot give the same pieces", "name each board that was opened by itself");
+            one.add(one.fault(FindingKind.TALLY_SAME_PIECES, "count").with("boards", Fact.count(count, "boards")).way(WayKind.NAME_EACH_BOARD));
         }
         List<Tally.Board> boards = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             String own = count == 1 ? name : name + "." + i;
-            if (!names.add(own)) one.stop("board", "\"" + Cursor.cut(own) + "\" stands twice", "give one of the two another number");
+            if (!names.add(own)) one.twice("board", "board", Fact.name(Cursor.cut(own)), WayKind.ANOTHER_CODE);
             boards.add(new Tally.Board(own, section, stock, opened, cut, spoiled, lost, left));
         }
         return boards;
@@ -94,7 +101,7 @@ final class TallyReader {
         List<String> marks = new ArrayList<>();
         for (JsonNode one : board.list(field, 1_000)) {
             if (one.isTextual()) marks.add(one.textValue());
-            else board.stop(field, Cursor.shown(one) + " is no mark", "write marks in quotes, as in [\"M-1A\"]");
+            else board.misshapen(field, "marks in quotes", one, "[\"M-1A\"]");
         }
         return marks;
     }

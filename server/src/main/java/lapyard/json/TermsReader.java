@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lapyard.plan.Fact;
+import lapyard.plan.FindingKind;
 import lapyard.plan.QuoteTerms;
 import lapyard.plan.Rate;
 import lapyard.plan.WayIn;
+import lapyard.plan.WayKind;
 
 /** The way goods come in, and the terms of a quote. */
 final class TermsReader {
@@ -57,8 +60,7 @@ final class TermsReader {
         BigDecimal margin = BigDecimal.ZERO;
         JsonNode asked = quote.raw("margin");
         if (asked.isNumber() && asked.decimalValue().compareTo(BigDecimal.valueOf(100)) >= 0) {
-            quote.stop("margin", Cursor.plain(asked.decimalValue()) + " % of the selling price leaves nothing for the cost",
-                    "give a margin under 100; a mark-up of 25 % on the cost is a margin of 20");
+            quote.add(quote.fault(FindingKind.MARGIN_WHOLE, "margin").with("margin", Fact.share(asked.doubleValue() / 100)).way(WayKind.MARGIN_UNDER));
         } else {
             margin = BigDecimal.valueOf(quote.number("margin", 0, 0, 99.9, 2, "percent"));
         }
@@ -67,7 +69,7 @@ final class TermsReader {
             if (one.isTextual() && one.textValue().length() <= 500) {
                 exclusions.add(one.textValue());
             } else {
-                quote.stop("exclusions", "needs texts of at most 500 characters, has " + Cursor.shown(one), "write each in quotes");
+                quote.misshapen("exclusions", "texts of at most 500 characters", one, "[\"Watering\", \"Plants\"]");
             }
         }
         Optional<BigDecimal> tax = quote.has("tax") ? Optional.of(BigDecimal.valueOf(quote.number("tax", 0, 0, 100, 2, "percent"))) : Optional.empty();

@@ -13,10 +13,13 @@ import java.util.Set;
 import lapyard.geometry.Point;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Baseline;
+import lapyard.plan.Fact;
+import lapyard.plan.FindingKind;
 import lapyard.plan.Preparation;
 import lapyard.plan.RimGroup;
 import lapyard.plan.SunDay;
 import lapyard.plan.Tall;
+import lapyard.plan.WayKind;
 
 /** What is to be done in the yard and held against it: pegging out, ground preparation, rims, access, sun. */
 final class YardWorkReader {
@@ -28,14 +31,14 @@ final class YardWorkReader {
         }
         Cursor baseline = ground.object("baseline");
         if (!baseline.has("from") || !baseline.has("to")) {
-            baseline.stop("", "needs from and to", "write {\"from\": [0, 0], \"to\": [12000, 0]}");
+            baseline.needed("{\"from\": [0, 0], \"to\": [12000, 0]}", "\"from\"", "\"to\"");
         }
         Baseline read = new Baseline(
                 baseline.point("from", new Point(0, 0)),
                 baseline.point("to", new Point(1000, 0)),
                 baseline.length("standOff", 0, 0, 5_000));
-        if (read.from().distanceMm(read.to()) < 100) {
-            baseline.stop("to", "is less than 100 mm from the start", "give two marks as far apart as you can");
+        if (read.from().distanceMm(read.to()) < Baseline.LEAST_MM) {
+            marksNear(baseline, "to", read.from().distanceMm(read.to()));
         }
         baseline.refuseUnknown();
         return Optional.of(read);
@@ -56,6 +59,11 @@ final class YardWorkReader {
         return read;
     }
 
+    static void marksNear(Cursor cursor, String field, double apartMm) {
+        cursor.add(cursor.fault(FindingKind.MARKS_NEAR, field).with("apart", Fact.mm(apartMm)).with("least", Fact.mm(Baseline.LEAST_MM))
+                .by(Fact.mm(Baseline.LEAST_MM - apartMm)).way(WayKind.TWO_MARKS));
+    }
+
     static List<RimGroup> rims(Cursor ground) {
         List<RimGroup> groups = new ArrayList<>();
         Set<String> taken = new HashSet<>();
@@ -63,11 +71,11 @@ final class YardWorkReader {
             List<String> beds = new ArrayList<>();
             group.list("beds", 1_000).forEach(bed -> beds.add(bed.asText()));
             if (beds.size() < 2) {
-                group.stop("beds", beds.size() + " of the 2 beds that a rim group needs", "name at least 2 beds");
+                group.few("beds", beds.size(), 2, "beds");
             }
             for (String bed : beds) {
                 if (!taken.add(bed)) {
-                    group.stop("beds", "bed " + Cursor.cut(bed) + " stands in two rim groups", "leave it in one");
+                    group.twice("beds", "bed code", Fact.name(Cursor.cut(bed)), WayKind.KEEP_ONE);
                 }
             }
             OptionalDouble level = group.has("level")
@@ -121,15 +129,18 @@ final class YardWorkReader {
             double height = one.neededLength("height", 1, 200_000);
             List<Point> shape = one.has("line") ? one.points("line", 200) : List.of(one.point("at", new Point(0, 0)));
             if (one.has("line") == one.has("at")) {
-                one.stop("", one.has("at") ? "has a place and a line" : "has no place",
-                        "give at for a tree, line for what stands along a line");
+                if (one.has("at")) {
+                    one.clash("at", "line");
+                } else {
+                    one.needed("\"at\": [x, y] for a tree, or \"line\": [[x, y], [x, y]] for what stands along a line", "\"at\" or \"line\"");
+                }
             } else if (one.has("line") && shape.size() < 2) {
-                one.stop("line", shape.size() + " places make no line", "give at least 2 places");
+                one.few("line", shape.size(), 2, "points");
             }
             double spread = one.length("spread", one.has("at") ? 3_000 : 0, 0, 100_000);
             double stem = one.length("stem", 0, 0, 200_000);
             if (stem >= height) {
-                one.stop("stem", "is as high as the whole", "give the clear height under the crown");
+                one.against("stem", Fact.mm(stem), "height", Fact.mm(height));
             }
             one.refuseUnknown();
             tall.add(new Tall(kind, shape, height, spread, stem));
@@ -143,7 +154,7 @@ final class YardWorkReader {
         }
         Cursor sun = ground.object("sun");
         if (!sun.has("latitude") || !sun.has("longitude")) {
-            sun.stop("", "needs latitude and longitude", "write {\"latitude\": 52.2, \"longitude\": -1.5, \"day\": \"2026-06-21\"}");
+            sun.needed("{\"latitude\": 52.2, \"longitude\": -1.5, \"day\": \"2026-06-21\"}", "\"latitude\"", "\"longitude\"");
         }
         double latitude = sun.number("latitude", 0, -90, 90, 6, "degrees");
         double longitude = sun.number("longitude", 0, -180, 180, 6, "degrees");
@@ -153,13 +164,13 @@ final class YardWorkReader {
         try {
             ZoneId.of(zone);
         } catch (DateTimeException e) {
-            sun.stop("zone", "\"" + Cursor.cut(zone) + "\" is no time zone", "use a name such as Europe/London or UTC");
+            sun.misshapen("zone", "a time zone by its IANA name", sun.raw("zone"), "\"Europe/London\"");
             zone = "UTC";
         }
         try {
             return Optional.of(new SunDay(latitude, longitude, ZoneId.of(zone), LocalDate.parse(day)));
         } catch (DateTimeException e) {
-            sun.stop("day", "\"" + Cursor.cut(day) + "\" is no date", "write year-month-day, as in 2026-06-21");
+            CrewReader.misdated(sun, "day", day);
             return Optional.empty();
         }
     }

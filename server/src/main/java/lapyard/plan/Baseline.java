@@ -7,4 +7,7 @@ import lapyard.geometry.Point;
  *
  * @param standOffMm how far beyond a bed's corners its strings are pegged; 0 for no such pegs
  */
-public record Baseline(Point from, Point to, double standOffMm) {}
+public record Baseline(Point from, Point to, double standOffMm) {
+    /** Marks nearer to each other than this fix no direction, mm; common practice, no source. */
+    public static final double LEAST_MM = 100;
+}

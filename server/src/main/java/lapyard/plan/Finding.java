@@ -93,37 +93,4 @@ public record Finding(FindingKind kind, Weight weight, Place place, Map<String, 
     public Optional<Amount> amount() {
         return by.map(Fact::amount);
     }
-
-    /** A fault of the document as its reader words it, which speaks of fields and brackets and not of a garden. */
-    public static Finding stop(String where, String text, Amount amount, String... ways) {
-        return said(Weight.STOP, where, text, amount, ways);
-    }
-
-    public static Finding snag(String where, String text, Amount amount, String... ways) {
-        return said(Weight.SNAG, where, text, amount, ways);
-    }
-
-    public static Finding note(String where, String text, Amount amount, String... ways) {
-        return said(Weight.NOTE, where, text, amount, ways);
-    }
-
-    private static Place spoken(String where) {
-        java.util.regex.Matcher bed = java.util.regex.Pattern.compile("bed ([^,]+)(?:, wall ([A-Z]+))?(?:, (.*))?").matcher(where);
-        if (!bed.matches()) {
-            return Place.field(where);
-        }
-        Place place = bed.group(2) == null ? Place.bed(bed.group(1)) : Place.wall(bed.group(1), bed.group(2));
-        return bed.group(3) == null ? place : place.then(Place.What.FIELD, bed.group(3));
-    }
-
-    public static Finding said(Weight weight, String where, String text, Amount amount, String... ways) {
-        Finding finding = of(FindingKind.SAID, spoken(where)).weighing(weight).with("text", new Fact.Name(text));
-        if (amount != null) {
-            finding = finding.by(new Fact.Plain(amount.value(), amount.unit()));
-        }
-        for (String way : ways) {
-            finding = finding.way(WayKind.SAID, new Fact.Name(way));
-        }
-        return finding;
-    }
 }

@@ -54,10 +54,8 @@ class ReplanTest {
         return planned;
     }
 
-    private static List<String> refused(List<Sawn> sawn) {
-        return assertInstanceOf(Replan.Refused.class, Replan.of(GARDEN, sawn, CuttingSolver.QUICK)).stops().stream()
-                .map(Replan.Stop::text)
-                .toList();
+    private static List<Replan.Stop> refused(List<Sawn> sawn) {
+        return assertInstanceOf(Replan.Refused.class, Replan.of(GARDEN, sawn, CuttingSolver.QUICK)).stops();
     }
 
     /**
@@ -144,34 +142,34 @@ class ReplanTest {
     void moreCutThanPlannedIsRefused() {
         List<Sawn> sawn = afterSixBoards();
         sawn.set(6, opened(7, "2900"));
-        assertEquals(List.of("piece 2900: 4 cut, 3 planned"), refused(sawn));
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.CUT_MORE, "2900", "", 4, 3)), refused(sawn));
     }
 
     @Test
     void aPieceFromABoardThatIsNotOpenedIsRefused() {
         List<Sawn> sawn = afterSixBoards();
         sawn.set(6, new Sawn("#7", "L4800", false, List.of("2300"), List.of(), 0, OptionalDouble.empty()));
-        assertEquals(List.of("board #7: 1 cut from it (2300), but it is not opened"), refused(sawn));
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.NOT_OPENED, "#7", "2300", 1, 0)), refused(sawn));
     }
 
     @Test
     void whatCannotBeTrueOfABoardIsRefusedWithItsAmount() {
-        assertEquals(List.of("board #1: 5214 cut from 4800"), refused(List.of(opened(1, "2900", "2300"))));
-        assertEquals(List.of("board #1: told of twice"), refused(List.of(waiting(1), waiting(1))));
-        assertEquals(List.of("board #1: piece 777 is not in the plan"), refused(List.of(opened(1, "777"))));
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.CUT_OVER, "#1", "", 5214, 4800)), refused(List.of(opened(1, "2900", "2300"))));
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.BOARD_TWICE, "#1", "", 0, 0)), refused(List.of(waiting(1), waiting(1))));
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.PIECE_UNKNOWN, "#1", "777", 0, 0)), refused(List.of(opened(1, "777"))));
         assertEquals(
-                List.of("board #1: is of a stock L9 that the job does not have"), refused(List.of(fresh("#1", "L9"))));
-        assertEquals(List.of("board #1: 5000 lost of 4800 left"), refused(List.of(SawnBoards.losing(waiting(1), 5000))));
+                List.of(new Replan.Stop(Replan.Wrong.STOCK_UNKNOWN, "#1", "L9", 0, 0)), refused(List.of(fresh("#1", "L9"))));
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.LOST_OVER, "#1", "", 5000, 4800)), refused(List.of(SawnBoards.losing(waiting(1), 5000))));
         assertEquals(
-                List.of("board #1: 2000 left, at most 1886 can be"),
+                List.of(new Replan.Stop(Replan.Wrong.LEFT_OVER, "#1", "", 2000, 1886)),
                 refused(List.of(new Sawn("#1", "L4800", true, List.of("2900"), List.of(), 0, OptionalDouble.of(2000)))));
         assertEquals(
-                List.of("board #1: what is lost or left must be 0 mm or more"), refused(List.of(SawnBoards.losing(waiting(1), -5))));
+                List.of(new Replan.Stop(Replan.Wrong.NEGATIVE, "#1", "", 0, 0)), refused(List.of(SawnBoards.losing(waiting(1), -5))));
     }
 
     @Test
     void aNameThatAStockLengthHasIsRefused() {
-        assertEquals(List.of("board L3000: has the name of a stock length"), refused(List.of(fresh("L3000", "L4800"))));
+        assertEquals(List.of(new Replan.Stop(Replan.Wrong.BOARD_NAME, "L3000", "#1", 0, 0)), refused(List.of(fresh("L3000", "L4800"))));
     }
 
     /** Sawing a plan board by board, any part of it done, never costs more than the plan itself still had to. */

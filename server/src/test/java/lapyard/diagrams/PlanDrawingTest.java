@@ -10,10 +10,10 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import java.util.Set;
-import lapyard.construction.Beds;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
+import lapyard.construction.Beds;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.PdfLines;
@@ -25,9 +25,14 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
+import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
+import lapyard.plan.Place;
+import lapyard.plan.Told;
+import lapyard.plan.WayKind;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -54,9 +59,9 @@ class PlanDrawingTest {
 
     private static List<Finding> snags() {
         return List.of(
-                Finding.snag("bed H, wall D", "240 over the edge of the long walk.", null, "Move right 240."),
-                Finding.note("bed L", "only a note", null),
-                Finding.snag("bed T", "the gate is 220 short of clear.", null, "Move left 220."));
+                Told.saying(Weight.SNAG, Place.wall("H", "D"), "240 over the edge of the long walk.").way(WayKind.MOVE_RIGHT, Fact.mm(240)),
+                Told.saying(Weight.NOTE, Place.bed("L"), "only a note"),
+                Told.saying(Weight.SNAG, Place.bed("T"), "the gate is 220 short of clear.").way(WayKind.MOVE_LEFT, Fact.mm(220)));
     }
 
     /** mm = size / scale: 3000 at 1:50 is 60.0 mm; a yard of 12.0 x 9.5 m is 240 x 190 mm and fits A3. */
@@ -301,7 +306,7 @@ class PlanDrawingTest {
         assertTrue(drawn.texts().stream().noneMatch(t -> t.contains("only a note")));
         List<Finding> many = new ArrayList<>();
         for (int i = 0; i < 300; i++) {
-            many.add(Finding.snag("bed H", "snag " + i + " of a long row that takes a line or two of the list", null, "mend it"));
+            many.add(Told.saying(Weight.SNAG, Place.bed("H"), "snag " + i + " of a long row that takes a line or two of the list").way(WayKind.TAPE_AGAIN));
         }
         Garden garden = TestGardens.chapelYard();
         Drawn crowded = Drawn.of(PlanDrawing.draw(garden, works(garden), TestGardens.chapelPaths(), many, A3));
@@ -362,7 +367,7 @@ class PlanDrawingTest {
         }
         Garden garden = TestGardens.garden("\"><svg onload=alert(1)> " + "n".repeat(10_240), false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), beds, List.of());
-        List<Finding> findings = List.of(Finding.snag("bed <0&>", "s".repeat(10_240), null, "x"));
+        List<Finding> findings = List.of(Told.saying(Weight.SNAG, Place.bed("<0&>"), "s".repeat(10_240)).way(WayKind.TAPE_AGAIN));
         Page page = PlanDrawing.draw(garden, works(garden), List.of(), findings, A3.stamped("<b>", "\u202E2026"));
         Drawn drawn = Drawn.of(page);
         assertEquals(List.of(), drawn.collisions());

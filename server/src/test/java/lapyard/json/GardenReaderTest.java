@@ -136,36 +136,36 @@ class GardenReaderTest {
             {"beds":[{"width":1e999999,"depth":1200}]}                 | bed A, width          | at most 100000 mm
             {"beds":[{"width":"2.4 m","depth":1200}]}                  | bed A, width          | must be a number of mm, not the text "2.4 m"
             {"beds":[{"width":2400.25,"depth":1200}]}                  | bed A, width          | finer than 0.1 mm
-            {"beds":[{"width":2400,"depth":1200,"stage":1,"weekend":2}]} | bed 1, stage        | is the number 1, and its old name weekend is the number 2
-            {"currency":"ZZZ"}                                         | currency              | is no ISO 4217 code
-            {"currency":"XAU"}                                         | currency              | is no money that goods are paid in
-            {"currency":"XXX"}                                         | currency              | is no money that goods are paid in
+            {"beds":[{"width":2400,"depth":1200,"stage":1,"weekend":2}]} | bed 1, stage        | "stage" is the number 1, but under its old name "weekend" it is the number 2.
+            {"currency":"ZZZ"}                                         | currency              | must be the ISO 4217 code of money that goods are paid in, not the text "ZZZ"
+            {"currency":"XAU"}                                         | currency              | must be the ISO 4217 code of money that goods are paid in, not the text "X
+            {"currency":"XXX"}                                         | currency              | must be the ISO 4217 code of money that goods are paid in, not the text "X
             {"beds":[{"width":2400}]}                                  | bed A, depth          | is missing
             {"beds":[{}]}                                              | bed A, outline        | is missing
             {"beds":[{"width":2400,"depth":1200,"walls":[]}]}          | bed A, outline        | more than one way
             {"beds":[{"width":2400,"depth":1200,"courses":0}]}         | bed A, courses        | "courses" is 0; at least 1 is needed.
             {"beds":[{"width":2400,"depth":1200,"courses":2.5}]}       | bed A, courses        | finer than 1
             {"beds":[{"width":2400,"depth":1200,"colour":"red"}]}      | bed A, colour         | Unknown field
-            {"beds":[{"width":2400,"depth":1200,"section":"9x9"}]}     | bed A, section        | not in the catalogue
-            {"beds":[{"width":2400,"depth":1200,"type":"Q"}]}          | bed A, type           | not among the types
-            {"beds":[{"width":2400,"depth":1200,"seen":["E"]}]}        | bed A, seen           | there is no wall "E"
-            {"beds":[{"id":"B","width":2400,"depth":1200},{"id":"B","width":2400,"depth":1200}]} | bed 2, id | stands twice
+            {"beds":[{"width":2400,"depth":1200,"section":"9x9"}]}     | bed A, section        | There is no section "9x9".
+            {"beds":[{"width":2400,"depth":1200,"type":"Q"}]}          | bed A, type           | There is no type "Q".
+            {"beds":[{"width":2400,"depth":1200,"seen":["E"]}]}        | bed A, seen           | There is no wall "E".
+            {"beds":[{"id":"B","width":2400,"depth":1200},{"id":"B","width":2400,"depth":1200}]} | bed 2, id | Bed code B stands twice.
             {"beds":[{"id":"<b>","width":2400,"depth":1200}]}          | bed 1, id             | cannot be written on a timber
             {"beds":{}}                                                | beds                  | must be a list
             {"beds":[7]}                                               | bed 1                 | must be an object
             {"bed":[]}                                                 | bed                   | Unknown field
-            {"format":2,"beds":[]}                                     | format                | format 2 is not known here
-            {"currency":"XQZ","beds":[]}                               | currency              | is no ISO 4217 code
-            {"beds":[{"walls":[{"length":3000},{"length":1500},{"length":2916},{"length":1500}]}]} | bed A, walls | does not close by 84
-            {"beds":[{"width":2400,"depth":1200,"fill":{"layers":[{"material":"soil.topsoil","share":70}]}}]} | bed A, fill, layers | shares add up to 70 percent, not 100
+            {"format":2,"beds":[]}                                     | format                | The document is of format 2; this program reads format 1.
+            {"currency":"XQZ","beds":[]}                               | currency              | not the text "XQZ"
+            {"beds":[{"walls":[{"length":3000},{"length":1500},{"length":2916},{"length":1500}]}]} | bed A, walls | The walls end 84 mm from where they begin: 84 mm to the right of and 0 mm behind the start.
+            {"beds":[{"width":2400,"depth":1200,"fill":{"layers":[{"material":"soil.topsoil","share":70}]}}]} | bed A, fill, layers | The shares of the layers add up to 70 % instead of 100 %.
             {"beds":[{"width":2400,"depth":1200,"fill":{"settlement":100}}]} | bed A, fill, settlement | 100 percent; at most 90 percent
             {"beds":[{"width":2400,"depth":1200,"finish":{"cover":0}}]} | bed A, finish, cover | at least 0.1
-            {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"stock":[{"length":2400,"price":5},{"length":2400,"price":6}]}]}} | section S, stock length 2, length | 2400 stands twice
+            {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"stock":[{"length":2400,"price":5},{"length":2400,"price":6}]}]}} | section S, stock length 2, length | Stock length 2400 mm stands twice.
             {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"stock":[{"length":2400,"price":-5}]}]}} | section S, stock length 1, price | -5; at least 0
             {"beds":[],"catalogue":{"sections":[{"id":"S","thickness":50,"height":150,"density":100}]}} | section S, density | 100 kg/m3; at least 200 kg/m3
-            {"beds":[],"rack":[{"length":2750,"bad":[[2700,2800]]}]}   | board R1, bad         | is not on a board of 2750
-            {"beds":[],"paths":[{"line":[[0,0]]}]}                     | path P1, line         | 1 places make no path
-            {"beds":[],"ground":{"outline":[[0,0],[1,1]]}}             | ground, outline       | enclose nothing
+            {"beds":[],"rack":[{"length":2750,"bad":[[2700,2800]]}]}   | board R1, bad         | The bad part from 2700 mm to 2800 mm is not on a board of 2750 mm.
+            {"beds":[],"paths":[{"line":[[0,0]]}]}                     | path P1, line         | "line" has 1 point; at least 2 points are needed.
+            {"beds":[],"ground":{"outline":[[0,0],[1,1]]}}             | ground, outline       | "outline" has 2 corners; at least 3 corners are needed.
             """)
     void badInputIsNamedWithPlaceAmountAndWayOut(String text, String where, String says) throws UnreadableDocument {
         Finding finding = stop(text);

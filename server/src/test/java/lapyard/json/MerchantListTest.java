@@ -90,6 +90,6 @@ class MerchantListTest {
     void aSupplierThatTheGardenDoesNotKnowStopsIt() {
         ObjectNode preview = MerchantListJson.preview("item,price,content\nscrews,3,50\n", "mill", DocumentText.MAPPER.createObjectNode());
         assertTrue(preview.get("garden").isNull());
-        assertTrue(preview.get("findings").toString().contains("is not among the suppliers"));
+        assertTrue(preview.get("findings").toString().contains("There is no supplier"));
     }
 }

@@ -42,9 +42,9 @@ class ReplanJsonTest {
 
     @ParameterizedTest(name = "{1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-        [{"board":"#1","stock":"L48","opened":false,"cut":["A"]}]        | board #1: 1 cut from it (A), but it is not opened; open it in the tally first
-        [{"board":"#1","stock":"L48","count":4,"cut":["A"]}]             | piece A: 4 cut, 3 planned; take 1 off the tally
-        [{"board":"#1","stock":"L50"}]                                   | board #1: is of a stock L50 that the job does not have
+        [{"board":"#1","stock":"L48","opened":false,"cut":["A"]}]        | 1 piece (A) is cut from board #1, but the board is not opened. Open the board in the tally first
+        [{"board":"#1","stock":"L48","count":4,"cut":["A"]}]             | Of piece A, 4 pieces are cut, and 3 pieces are planned. Take 1 piece off the tally
+        [{"board":"#1","stock":"L50"}]                                   | Board #1 is of L50, which is neither a stock length nor a board on hand.
         [{"board":"#1","stock":"L48","lost":-7}]                         | sawn[0].lost must be millimetres, 0 or more, was -7
         [{"board":"#1","stock":"L48","cut":"A"}]                         | sawn[0].cut must be a list, was "A"
         [{"board":"#1","stock":"L48","count":1000000000}]                | sawn[0].count makes more than 100000 boards, was 1000000000

@@ -51,20 +51,20 @@ class SurveyReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            {"outline":[[0,0],[9,0],[9,9]],"survey":{"walk":[{"length":9},{"length":9},{"length":9}]}} | stands beside an outline
-            {"survey":{}} | has neither corners nor a walk
-            {"survey":{"walk":[{"length":9},{"length":9}]}} | 2 corners enclose nothing
-            {"survey":{"corners":[{"along":0},{"along":9},{"first":9,"second":9}]}} | two tapes need the second mark
-            {"survey":{"corners":[{"along":0},{"along":9},{}]}} | has neither tapes nor an offset
-            {"survey":{"base":{"to":[0,0]},"walk":[{"length":9},{"length":9},{"length":9}]}} | both marks are one place
-            {"survey":{"walk":[{"length":900,"fall":901},{"length":900},{"length":900}]}} | a tape of 900 mm cannot join levels 901 mm apart
-            {"baseline":{"from":[0,0],"to":[50,0]}} | is less than 100 mm from the start
-            {"baseline":{"from":[0,0]}} | needs from and to
-            {"rims":[{"beds":["A"]}]} | 1 of the 2 beds that a rim group needs
-            {"tall":[{"height":1800}]} | has no place
-            {"tall":[{"at":[0,0],"height":1800,"stem":1800}]} | is as high as the whole
-            {"sun":{"latitude":52,"longitude":0,"zone":"Nowhere/Land"}} | "Nowhere/Land" is no time zone
-            {"sun":{"latitude":52,"longitude":0,"day":"21 June"}} | "21 June" is no date
+            {"outline":[[0,0],[9,0],[9,9]],"survey":{"walk":[{"length":9},{"length":9},{"length":9}]}} | Give "survey" or "outline", not both.
+            {"survey":{}} | "corners" or "walk" is needed here.
+            {"survey":{"walk":[{"length":9},{"length":9}]}} | "walk" has 2 sides; at least 3 sides are needed.
+            {"survey":{"corners":[{"along":0},{"along":9},{"first":9,"second":9}]}} | Two tapes need a second mark, "to" of "base".
+            {"survey":{"corners":[{"along":0},{"along":9},{}]}} | "first" and "second" are needed here.
+            {"survey":{"base":{"to":[0,0]},"walk":[{"length":9},{"length":9},{"length":9}]}} | The two marks are 0 mm apart; at least 100 mm is needed.
+            {"survey":{"walk":[{"length":900,"fall":901},{"length":900},{"length":900}]}} | "fall" is 901 mm, but "length" is only 900 mm.
+            {"baseline":{"from":[0,0],"to":[50,0]}} | The two marks are 50 mm apart; at least 100 mm is needed.
+            {"baseline":{"from":[0,0]}} | "from" and "to" are needed here.
+            {"rims":[{"beds":["A"]}]} | "beds" has 1 bed; at least 2 beds are needed.
+            {"tall":[{"height":1800}]} | "at" or "line" is needed here.
+            {"tall":[{"at":[0,0],"height":1800,"stem":1800}]} | "stem" is 1800 mm, but "height" is only 1800 mm.
+            {"sun":{"latitude":52,"longitude":0,"zone":"Nowhere/Land"}} | "zone" must be a time zone by its IANA name, not the text "Nowhere/Land".
+            {"sun":{"latitude":52,"longitude":0,"day":"21 June"}} | "day" must be a date from 1970 to 2200, not the text "21 June".
             {"access":{"standard":"mine"}} | "standard" is "mine", which is not known here
             """)
     void badInputIsNamed(String ground, String words) throws Exception {

@@ -7,13 +7,16 @@ import lapyard.words.Wording;
 public final class Told {
     private Told() {}
 
+    /** A finding in words of the test's own. */
+    public static Finding saying(Finding.Weight weight, Place place, String text) {
+        return Finding.of(FindingKind.REQUEST_REFUSED, place).weighing(weight).with("text", Fact.name(text));
+    }
+
     public static String text(Finding finding) {
-        return finding.kind() == FindingKind.SAID && finding.accepted().isEmpty()
-                ? ((Fact.Name) finding.facts().get("text")).name() : Wording.METRIC.text(finding);
+        return Wording.METRIC.text(finding);
     }
 
     public static List<String> ways(Finding finding) {
-        return finding.kind() == FindingKind.SAID
-                ? finding.ways().stream().map(way -> ((Fact.Name) way.values().get(0)).name()).toList() : Wording.METRIC.ways(finding);
+        return Wording.METRIC.ways(finding);
     }
 }

@@ -16,8 +16,12 @@ import java.util.function.Function;
 import lapyard.answers.Desk;
 import lapyard.answers.GivenDocument;
 import lapyard.answers.Refused;
+import lapyard.plan.Fact;
 import lapyard.plan.Finding;
-import lapyard.plan.Finding.Amount;
+import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
+import lapyard.plan.Told;
+import lapyard.plan.WayKind;
 import lapyard.prints.PrintAsk;
 import lapyard.working.Progress;
 
@@ -47,11 +51,10 @@ public class SizesDesk implements Desk {
             for (String size : List.of("width", "depth")) {
                 double mm = bed.path(size).asDouble(0);
                 if (mm <= 0)
-                    findings.add(Finding.stop(
-                            where, mm + " is no " + size, new Amount(mm, "mm"), "give a " + size + " above 0"));
+                    findings.add(Finding.of(FindingKind.FIELD_LOW, Place.field(where)).with("name", Fact.name(size)).with("value", Fact.mm(mm))
+                            .with("least", Fact.mm(1)).by(Fact.mm(1 - mm)).way(WayKind.GIVE_MM, Fact.name(size)));
                 else if (mm > 6000)
-                    findings.add(
-                            Finding.snag(where, size + " is over 6000", new Amount(mm - 6000, "mm"), "allow a seam"));
+                    findings.add(Told.saying(Finding.Weight.SNAG, Place.field(where), size + " is over 6000 mm").by(Fact.mm(mm - 6000)).way(WayKind.ALLOW_JOINT));
             }
         }
         return findings;
@@ -114,7 +117,7 @@ public class SizesDesk implements Desk {
             }
             int beds = read(document).path("beds").size();
             if (page > beds)
-                throw new Refused(List.of(Finding.stop(name, "there are " + beds + " sheets", null, "ask for one of them")));
+                throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field(name), "there are " + beds + " sheets").way(WayKind.LEAVE_OUT_PARAMETER)));
             out.write((name + " " + ask.stale().orElse("fresh") + " " + ask.revision()).getBytes(StandardCharsets.UTF_8));
         }
 
@@ -140,11 +143,8 @@ public class SizesDesk implements Desk {
             longest = Math.max(longest, bed.path("width").asDouble());
         double mm = longest / ask.scale().orElse(50);
         if (mm > PAPER_LONG_MM)
-            throw new Refused(List.of(Finding.stop(
-                    "plan",
-                    "does not fit",
-                    new Amount(mm - PAPER_LONG_MM, "mm"),
-                    "use 1:" + (int) Math.ceil(longest / PAPER_LONG_MM))));
+            throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("plan"), "does not fit")
+                    .by(Fact.mm(mm - PAPER_LONG_MM)).way(WayKind.USE_WORD, Fact.name("1:" + (int) Math.ceil(longest / PAPER_LONG_MM)))));
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm + "mm\"><title>" + format + " "
                         + ask.paper().orElse("A3") + " " + ask.revision() + "</title></svg>")
                 .getBytes(StandardCharsets.UTF_8);
@@ -153,7 +153,7 @@ public class SizesDesk implements Desk {
     @Override
     public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
         if (!read(asked).has("garden"))
-            throw new Refused(List.of(Finding.stop("try-out", "has no garden", null, "send one")));
+            throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("try-out"), "has no garden").way(WayKind.SEND_OBJECT)));
         return "{\"before\":{},\"after\":{}}";
     }
 
@@ -179,7 +179,7 @@ public class SizesDesk implements Desk {
     @Override
     public String solve(String kind, String problem, double seconds, Function<String, Progress> progress) {
         if (!read(problem).has("pieces"))
-            throw new Refused(List.of(Finding.stop("problem", "has no pieces", null, "name them in pieces")));
+            throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("problem"), "has no pieces").way(WayKind.SEND_OBJECT)));
         return "{\"name\":\"" + kind + "\",\"pieces\":"
                 + read(problem).path("pieces").size() + "}";
     }
