@@ -6,37 +6,49 @@ import lapyard.plan.Rate;
 /** Every step of the order of work, with the rates that time it. A {@code *} in the code stands for the step's number. */
 public enum Step {
     /** At the bench, for one stage of the garden. */
-    SAW("saw-*", false, Rate.CUT, Rate.SETTING),
-    PATH("path", false, Rate.PATH, Rate.STONE_PATH, Rate.EDGING),
-    SET_OUT("set-out", true, Rate.SET_OUT),
-    DIG("dig", true, Rate.DIG, Rate.BARROW),
-    POUR("pour", true, Rate.SUB_BASE, Rate.POUR),
-    GROUND("ground", true, Rate.GROUND, Rate.SCRIBE, Rate.SUB_BASE),
-    MARK("mark", true, Rate.MARK),
-    NOTCHES("notches", true, Rate.NOTCH),
-    COURSE_1("course-1", true, Rate.FIRST_COURSE, Rate.BRACKET, Rate.CROSS_TIE, Rate.POST),
-    COURSES("courses", true, Rate.COURSE, Rate.BRACKET, Rate.COURSE_TIE, Rate.CROSS_TIE, Rate.POST),
-    COAT("coat-*", false, Rate.COAT),
-    STRIPS("strips", false, Rate.STRIP),
-    BASE("base", false, Rate.BASE),
-    LINER("liner", false, Rate.LINER),
-    FILL("fill", false, Rate.BARROW),
-    PLANT("plant", false, Rate.PLANT),
-    TOP_UP("top-up", false, Rate.TOP_UP, Rate.BARROW);
+    SAW("saw-*", "cut the pieces", false, Rate.CUT, Rate.SETTING),
+    PATH("path", "lay the path", false, Rate.PATH, Rate.STONE_PATH, Rate.EDGING),
+    SET_OUT("set-out", "set out", true, Rate.SET_OUT),
+    DIG("dig", "dig", true, Rate.DIG, Rate.BARROW),
+    POUR("pour", "pour", true, Rate.SUB_BASE, Rate.POUR),
+    GROUND("ground", "make the ground ready", true, Rate.GROUND, Rate.SCRIBE, Rate.SUB_BASE),
+    MARK("mark", "mark pieces", true, Rate.MARK),
+    NOTCHES("notches", "cut drain notches", true, Rate.NOTCH),
+    COURSE_1("course-1", "course 1, level and square", true, Rate.FIRST_COURSE, Rate.BRACKET, Rate.CROSS_TIE, Rate.POST),
+    COURSES("courses", "the courses above", true, Rate.COURSE, Rate.BRACKET, Rate.COURSE_TIE, Rate.CROSS_TIE, Rate.POST),
+    COAT("coat-*", "coat", false, Rate.COAT),
+    STRIPS("strips", "rip and cut bearer strips", false, Rate.STRIP),
+    BASE("base", "lay the base", false, Rate.BASE),
+    LINER("liner", "line", false, Rate.LINER),
+    FILL("fill", "fill by barrow, tread lightly, water", false, Rate.BARROW),
+    PLANT("plant", "plant and mulch", false, Rate.PLANT),
+    TOP_UP("top-up", "top up", false, Rate.TOP_UP, Rate.BARROW);
 
     private final String code;
+    private final String label;
     private final boolean stacks;
     private final List<Rate> rates;
 
-    Step(String code, boolean stacks, Rate... rates) {
+    Step(String code, String label, boolean stacks, Rate... rates) {
         this.code = code;
+        this.label = label;
         this.stacks = stacks;
         this.rates = List.of(rates);
     }
 
-    /** @param number of a day at the saw or of a coat; of no meaning elsewhere */
+    /** The code with a {@code *} for a number: {@code coat-*}. */
+    public String code() {
+        return code;
+    }
+
+    /** @param number of a day at the saw or of a coat; without meaning elsewhere */
     public String code(int number) {
         return code.replace("*", String.valueOf(number));
+    }
+
+    /** What is done, in words. */
+    public String label() {
+        return label;
     }
 
     /** The code of the task that does this step of a bed; a saw day's and a path's have codes of their own. */
@@ -44,12 +56,12 @@ public enum Step {
         return bed + "." + code(number);
     }
 
-    /** Of a step that a bed has once. */
+    /** The code of the task of a step that each bed has once. */
     public String task(String bed) {
         return task(bed, 0);
     }
 
-    /** Whether it is done before the bed's walls stand, the last course among it. */
+    /** Whether it comes before the walls of the bed stand; the last course does. */
     public boolean stacks() {
         return stacks;
     }
@@ -59,7 +71,7 @@ public enum Step {
         return this == COURSE_1 || this == COURSES;
     }
 
-    /** What times it. */
+    /** The rates that make up its time. */
     public List<Rate> rates() {
         return rates;
     }

@@ -137,23 +137,23 @@ public final class WorkList {
         List<Piece> pieces = load.work().pieces();
         double wallM = courses.getOrDefault(1, List.of()).stream().mapToDouble(Piece::lengthMm).sum() / 1000;
 
-        GardenTask last = add(load, Step.SET_OUT, "set out", crew.minutes(Rate.SET_OUT), List.of(), List.of(),
+        GardenTask last = add(load, Step.SET_OUT, Step.SET_OUT.label(), crew.minutes(Rate.SET_OUT), List.of(), List.of(),
                 List.of("look for pipes and cables before a peg goes in"));
         double dig = load.amount(QuantityKind.DIG);
         double concrete = load.amount(QuantityKind.CONCRETE);
         double spoil = Math.ceil(load.amount(QuantityKind.SPOIL_LOOSE) * 1000 / barrowLitres - 1e-9);
         double stone = load.amount(QuantityKind.SUB_BASE);
         if (dig > 0) {
-            last = add(load, Step.DIG, "dig", dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
+            last = add(load, Step.DIG, Step.DIG.label(), dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
                     List.of(round(dig, 2) + " m3 out, " + counted((long) spoil, "barrow")),
                     List.of("look for pipes and cables before digging"));
         }
         if (concrete > 0) {
-            last = add(load, Step.POUR, stone > 0 ? "sub-base, pour" : "pour",
+            last = add(load, Step.POUR, stone > 0 ? "lay the sub-base, pour" : Step.POUR.label(),
                     stone * crew.minutes(Rate.SUB_BASE) + concrete * crew.minutes(Rate.POUR), after(last),
                     List.of(round(concrete, 2) + " m3 of concrete" + (stone > 0 ? ", " + round(stone, 2) + " m3 of sub-base" : "")), List.of("wet concrete burns: gloves and boots"));
         } else {
-            last = add(load, Step.GROUND, "make ground ready",
+            last = add(load, Step.GROUND, Step.GROUND.label(),
                     (load.amount(QuantityKind.SCRIBE_MOST) > 0 ? crew.minutes(Rate.SCRIBE) : wallM * crew.minutes(Rate.GROUND))
                             + stone * crew.minutes(Rate.SUB_BASE),
                     after(last), List.of(), List.of());
@@ -164,11 +164,11 @@ public final class WorkList {
         if (sawn.contains(bed.stage())) {
             ready.add(0, new After("saw." + bed.stage(), 0, "pieces are cut"));
         }
-        GardenTask marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : "mark pieces", List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
+        GardenTask marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : Step.MARK.label(), List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
                 sawn.contains(bed.stage()) ? List.of(ready.get(0)) : List.of(), List.of(counted(pieces.size(), "piece")), List.of(), marks(pieces));
         List<After> first = new ArrayList<>(List.of(ready.get(ready.size() - 1), new After(marked.id(), 0, "pieces are marked")));
         if (!load.work().frame().notches().isEmpty()) {
-            GardenTask notches = add(load, Step.NOTCHES, "cut drain notches", List.of(Share.alone(load.work().frame().notches().size() * crew.minutes(Rate.NOTCH))),
+            GardenTask notches = add(load, Step.NOTCHES, Step.NOTCHES.label(), List.of(Share.alone(load.work().frame().notches().size() * crew.minutes(Rate.NOTCH))),
                     List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().frame().notches().size() + (load.work().frame().notches().size() == 1 ? " notch" : " notches")),
                     List.of("cannot be cut once course 1 is fixed"), notched(load));
             first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
@@ -182,14 +182,14 @@ public final class WorkList {
         int slats = load.work().bottom().slats().stream().mapToInt(SlatCut::count).sum();
         if (bed.inside().base().slatted() && slats + load.work().bottom().strips().size() > 0) {
             if (load.stripMinutes() > 0) {
-                GardenTask strips = new GardenTask(Step.STRIPS.task(id), "saw", id, Step.STRIPS, 0, "rip and cut bearer strips", List.of(Share.alone(load.stripMinutes())),
+                GardenTask strips = new GardenTask(Step.STRIPS.task(id), "saw", id, Step.STRIPS, 0, Step.STRIPS.label(), List.of(Share.alone(load.stripMinutes())),
                         false, List.of(new After(walls.id(), 0, "walls stand")), List.of(),
                         List.of(load.work().bottom().strips().size() + " bearers and beams"),
                         List.of("rip with a riving knife, guard and push sticks: read the saw's own instructions first"));
                 works.add(strips);
                 floor.add(new After(strips.id(), 0, "strips are cut"));
             }
-            last = add(load, Step.BASE, "lay the base", (slats + load.work().bottom().strips().size()) * crew.minutes(Rate.BASE), floor,
+            last = add(load, Step.BASE, Step.BASE.label(), (slats + load.work().bottom().strips().size()) * crew.minutes(Rate.BASE), floor,
                     List.of(load.work().bottom().strips().size() + " bearers and beams, " + slats + " slats"),
                     List.of("drain gaps are hidden by the liner: look at them now"));
         }
@@ -199,14 +199,14 @@ public final class WorkList {
             before.add(new After(finish.id(), coated ? wholeDays(crew.waits().beforeLinerHours()) : 0,
                     coated ? "finish dries, and is hidden by the liner" : "walls stand"));
             if (last != finish) before.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
-            last = add(load, Step.LINER, "line", liner * crew.minutes(Rate.LINER), before, List.of(round(liner, 1) + " m2"), List.of());
+            last = add(load, Step.LINER, Step.LINER.label(), liner * crew.minutes(Rate.LINER), before, List.of(round(liner, 1) + " m2"), List.of());
         }
         fill(load, paths, last);
     }
 
     private GardenTask stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
         boolean single = !courses.containsKey(2);
-        GardenTask last = course(load, Step.COURSE_1, "course 1, level and square", List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first,
+        GardenTask last = course(load, Step.COURSE_1, Step.COURSE_1.label(), List.of(courses.getOrDefault(1, List.of())), Rate.FIRST_COURSE, first,
                 single ? 1.0 : 1.0 / courses.size(), single);
         List<List<Piece>> above = new ArrayList<>();
         for (int number = 2; courses.containsKey(number); number++) above.add(courses.get(number));
@@ -305,11 +305,11 @@ public final class WorkList {
                 after.add(new After("path." + path.path().id(), 0, "barrows run on it"));
             }
         }
-        GardenTask fill = add(load, Step.FILL, "fill by barrow, tread lightly, water", barrows * crew.minutes(Rate.BARROW), after,
+        GardenTask fill = add(load, Step.FILL, Step.FILL.label(), barrows * crew.minutes(Rate.BARROW), after,
                 List.of(counted((long) barrows, "barrow") + ", " + round(load.amount(QuantityKind.SOIL_MASS) / 1000, 1) + " t"),
                 List.of("a barrow of soil is about 75 kg: plank over edges, no hurry"));
-        GardenTask plant = add(load, Step.PLANT, "plant and mulch", load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
-        works.add(new GardenTask(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, "top up",
+        GardenTask plant = add(load, Step.PLANT, Step.PLANT.label(), load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
+        works.add(new GardenTask(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, Step.TOP_UP.label(),
                 List.of(Share.alone(crew.minutes(Rate.TOP_UP) + later * crew.minutes(Rate.BARROW))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
     }
 

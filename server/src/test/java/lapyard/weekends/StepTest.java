@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -101,6 +104,27 @@ class StepTest {
         for (GardenTask work : works) {
             if (!work.bed().isEmpty()) assertEquals(work.step().stacks(), needed.contains(work.id()), work.id());
         }
+    }
+
+    /** {@code -Dlapyard.approve=true} writes the table anew. */
+    @Test
+    void theDocsListEveryStepWithItsRates() throws IOException {
+        StringBuilder table = new StringBuilder("# Tasks\n\nEvery step of the work, in its order, with the rates that make up its time and their usual minutes. The code stands"
+                + " in task ids such as\n`M.course-1`; the names of the rates stand under `crew`, `rates`. The minutes are common practice, no source: change them."
+                + " Who works\nat a task and what it waits for stands in [weekends](method/weekends.md). Written by `StepTest`.\n\n"
+                + "| code | task | rate | minutes | for |\n| --- | --- | --- | --- | --- |\n");
+        for (Step step : Step.values()) {
+            for (Rate rate : step.rates()) {
+                boolean first = rate == step.rates().get(0);
+                table.append("| ").append(first ? "`" + step.code() + "`" : "").append(" | ").append(first ? step.label() : "").append(" | `")
+                        .append(rate.field()).append("` | ").append(Math.round(rate.usualMinutes())).append(" | ").append(rate.per()).append(" |\n");
+            }
+        }
+        Path file = Path.of("../docs/tasks.md");
+        if (Boolean.getBoolean("lapyard.approve")) {
+            Files.writeString(file, table);
+        }
+        assertEquals(table.toString(), Files.readString(file));
     }
 
     @Test

@@ -39,18 +39,31 @@ class FindingWordsTest {
     @Test
     void theDocsListEveryKindWithItsMeaning() throws IOException {
         StringBuilder table = new StringBuilder("# Findings\n\nEvery kind of finding by its `kind`, the most serious first within its concern. STOP must be solved,"
-                + " SNAG asks for a look,\nNOTE is for information; the weight is the usual one. Written by `FindingWordsTest`.\n\n"
-                + "| kind | concern | weight | meaning | alike ones |\n| --- | --- | --- | --- | --- |\n");
+                + " SNAG asks for a look,\nNOTE is for information; the weight is the usual one. A way out is offered where it was tried. Written by"
+                + " `FindingWordsTest`.\n\n| kind | concern | weight | meaning | ways out | alike ones |\n| --- | --- | --- | --- | --- | --- |\n");
         Arrays.stream(FindingKind.values())
                 .sorted(Comparator.comparing(FindingKind::concern))
                 .forEach(kind -> table.append("| `").append(kind.code()).append("` | ").append(kind.concern().name().toLowerCase(Locale.ROOT)).append(" | ")
                         .append(kind.weight()).append(" | ").append(Template.find(kind.code() + ".means").orElseThrow()).append(" | ")
+                        .append(kind.ways().stream().map(FindingWordsTest::way).collect(Collectors.joining("; "))).append(" | ")
                         .append(kind.merges() ? "in one line" : "each by itself").append(" |\n"));
         Path file = Path.of("../docs/findings.md");
         if (Boolean.getBoolean("lapyard.approve")) {
             Files.writeString(file, table);
         }
         assertEquals(table.toString(), Files.readString(file));
+    }
+
+    /** The sentence of a way out with its figures left open. */
+    private static String way(WayKind way) {
+        return Template.find("way." + way.code()).orElseThrow().replaceAll("\\{\\d\\|([^|]*)\\|[^}]*}", "$1").replaceAll("\\{\\d}", "…").replace("|", "\\|");
+    }
+
+    /** Every way out belongs to a kind of finding, so none is left from what was once found. */
+    @Test
+    void everyWayOutIsOfferedByAKind() {
+        Set<WayKind> offered = Arrays.stream(FindingKind.values()).flatMap(kind -> kind.ways().stream()).collect(Collectors.toSet());
+        assertEquals(Set.of(WayKind.values()), offered);
     }
 
     @Test
