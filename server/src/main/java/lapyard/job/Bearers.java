@@ -50,11 +50,15 @@ final class Bearers {
     private record Rip(String section, double liftMm) {}
 
     private record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,
-            boolean priced, BigDecimal cost, BigDecimal alone, int boardsAlone, double needM, SawWork saw,
-            List<SlipLine.Use> uses, List<Finding> findings, List<Single> singles) {}
+            boolean priced, BigDecimal cost, double needM, SawWork saw, List<SlipLine.Use> uses, List<Finding> findings,
+            List<Single> singles) {
+        Cut beside(Optional<Way> bedByBed) {
+            return new Cut(section, stripsPerBoard, pooled, boards, priced, cost, needM, saw.beside(bedByBed), uses, findings, singles);
+        }
+    }
 
     /** What a bed buys by itself. */
-    private record Single(String owner, BigDecimal cost, CuttingResult strips) {}
+    private record Single(String owner, int boards, BigDecimal cost, CuttingResult strips) {}
 
     private static final double USUAL_STOCK_MM = 2400;
 
@@ -131,19 +135,13 @@ final class Bearers {
                     .with("section", Fact.name(section.id())).by(Fact.mm(one.lengthMm())).way(WayKind.LONGER_STOCK));
         }
         Map<StockLength, Integer> boards = boards(section, perBoard, pooled);
-        BigDecimal alone = BigDecimal.ZERO;
-        int boardsAlone = 0;
         List<Single> singles = new ArrayList<>();
         for (BedWork bed : looking.alone() ? beds : List.<BedWork>of()) {
             CuttingResult single = looking.boardsAlone(problem(garden, section, perBoard, strips(List.of(bed))), beds.size());
             Map<StockLength, Integer> ownBoards = boards(section, perBoard, single);
-            singles.add(new Single("bed " + bed.bed().id(), cost(ownBoards), single));
-            alone = alone.add(cost(ownBoards));
-            boardsAlone += ownBoards.values().stream().mapToInt(Integer::intValue).sum();
+            singles.add(new Single("bed " + bed.bed().id(), count(ownBoards), cost(ownBoards), single));
         }
-        List<Way> ways = List.of(
-                new Way("pooled", boards.values().stream().mapToInt(Integer::intValue).sum(), money(priced, cost(boards))),
-                new Way("bed by bed", boardsAlone, money(priced, alone)));
+        List<Way> ways = List.of(new Way("pooled", count(boards), money(priced, cost(boards))));
         Map<String, Integer> stages = new HashMap<>();
         beds.forEach(work -> work.bottom().strips().forEach(strip -> stages.put(strip.id(), work.bed().stage())));
         SawWork saw = SawWork.of(problem, Map.of(), named(pooled, beds), stages::get, JobSheet.rates(garden, Rate.STRIP), ways, List.of(),
@@ -151,7 +149,7 @@ final class Bearers {
         List<SlipLine.Use> uses = beds.stream()
                 .map(work -> new SlipLine.Use("bed " + work.bed().id(), work.bottom().strips().stream().mapToDouble(Strip::lengthMm).sum() / 1000))
                 .toList();
-        return new Cut(section, perBoard, pooled, boards, priced, cost(boards), alone, boardsAlone, needM, saw, uses, findings, singles);
+        return new Cut(section, perBoard, pooled, boards, priced, cost(boards), needM, saw, uses, findings, singles);
     }
 
     private static Ripping ripping(Garden garden, Section section, int perBoard, double liftMm, CuttingResult pooled) {
@@ -174,13 +172,21 @@ final class Bearers {
         chosen.unknown.addAll(unknown);
         chosen.findings.addAll(findings);
         for (List<Cut> cuts : ways) {
-            chosen.ways.add(List.of(cuts.stream()
-                    .filter(cut -> slip.lines().stream().anyMatch(line -> line.item().equals("bearers " + cut.section().id())
-                            && line.packs().stream().anyMatch(pack -> cut.section().suppliers().contains(pack.supplier()))))
+            Cut cut = cuts.stream()
+                    .filter(one -> slip.lines().stream().anyMatch(line -> line.item().equals(item(one.section()))
+                            && line.packs().stream().anyMatch(pack -> one.section().suppliers().contains(pack.supplier()))))
                     .findFirst()
-                    .orElse(cuts.get(0))));
+                    .orElse(cuts.get(0));
+            boolean first = chosen.cuts().stream().noneMatch(before -> item(before.section()).equals(item(cut.section())));
+            Optional<Integer> unpriced = cut.singles().isEmpty() ? Optional.empty()
+                    : Optional.of(cut.singles().stream().mapToInt(Single::boards).sum());
+            chosen.ways.add(List.of(cut.beside(BuyersApart.boards(slip, item(cut.section()), first, unpriced))));
         }
         return chosen;
+    }
+
+    private static String item(Section section) {
+        return "bearers " + section.id();
     }
 
     private List<Cut> cuts() {
@@ -241,6 +247,10 @@ final class Bearers {
         return boards;
     }
 
+    private static int count(Map<StockLength, Integer> boards) {
+        return boards.values().stream().mapToInt(Integer::intValue).sum();
+    }
+
     static BigDecimal cost(Map<StockLength, Integer> boards) {
         return boards.entrySet().stream()
                 .map(entry -> entry.getKey().price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(entry.getValue())))
@@ -248,7 +258,7 @@ final class Bearers {
     }
 
     List<SectionCutting> cuttings() {
-        return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone(), cut.saw())).toList();
+        return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
     }
 
     List<Wanted> lines(CurrencyUnit currency) {
@@ -267,20 +277,19 @@ final class Bearers {
             boughtM += entry.getValue() * stock.lengthMm() * cut.stripsPerBoard() / 1000;
         }
         return new SlipLine(
-                "bearers " + cut.section().id(),
+                item(cut.section()),
                 "Bearer boards " + cut.section().id() + ", ripped",
                 cut.needM(),
                 "m",
                 packs,
                 Math.max(0, boughtM - cut.needM()),
                 cut.priced() ? Optional.of(LineMoney.rounded(cut.cost(), currency)) : Optional.empty(),
-                cut.priced() ? Optional.of(LineMoney.rounded(cut.alone(), currency)) : Optional.empty(),
+                Optional.empty(),
                 Working.of(
                         "strips cut to length together, then strips / strips a board, rounded up to whole boards",
                         Working.COMMON_PRACTICE,
                         Input.of("strips", cut.pooled().boards(), ""),
-                        Input.of("strips a board", cut.stripsPerBoard(), ""),
-                        Input.of("boards bed by bed", cut.boardsAlone(), "")),
+                        Input.of("strips a board", cut.stripsPerBoard(), "")),
                 cut.uses());
     }
 
@@ -295,7 +304,7 @@ final class Bearers {
                         .map(cut -> offer(cut, cut.singles().get(bed), currency))
                         .toList();
                 if (!offers.isEmpty()) {
-                    buyers.offers(cuts.get(0).singles().get(i).owner(), "bearers " + cuts.get(0).section().id(), offers);
+                    buyers.offers(cuts.get(0).singles().get(i).owner(), item(cuts.get(0).section()), offers);
                 }
             }
         }
@@ -311,7 +320,7 @@ final class Bearers {
         BigDecimal cost = LineMoney.rounded(single.cost(), currency);
         BigDecimal bound = single.strips().lowerBound();
         BigDecimal least = Ordering.leastCost(new PackGoods("boards", "boards", "", 0, prices), bound.doubleValue(), currency).orElse(bound);
-        return new BuyersApart.Offer(cut.section().stock().get(0).supplier(), cost, least.min(cost));
+        return new BuyersApart.Offer(cut.section().stock().get(0).supplier(), cost, least.min(cost), single.boards());
     }
 
     List<Finding> findings() {

@@ -2,9 +2,12 @@ package lapyard.job;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
@@ -70,29 +73,29 @@ record Costing(
         GroundSheet ground = GroundSheet.of(garden);
         Abandonable.check();
         Optional<Fall> fall = ground.fall();
-        List<BedWork> works = new ArrayList<>();
+        List<BedWork> built = new ArrayList<>();
         Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
         Slats slats = Slats.of(garden, bed -> downhill(fall, bed));
         findings.addAll(slats.findings());
         for (Bed drawn : garden.beds()) {
             Abandonable.check();
             Bed bed = slats.laid(drawn);
-            works.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill(fall, bed)));
+            built.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill(fall, bed)));
         }
         Abandonable.check();
         Stripping stripping = Stripping.of(garden, ground.paths());
         List<PathWork> pathWorks = stripping.paths();
-        Lining lining = Lining.of(garden, works, pathWorks, bed -> downhill(fall, bed), looking);
-        works = lining.works();
+        Lining lining = Lining.of(garden, built, pathWorks, bed -> downhill(fall, bed), looking);
+        List<BedWork> works = lining.works();
+        OwnWays own = looking.alone()
+                ? OwnWays.of(garden, built, lining, joined, built.stream().map(work -> downhill(fall, work.bed())).toList())
+                : OwnWays.none(works);
+        Amounts needed = new Amounts(garden, ground, slats);
         List<List<Quantity>> amounts = new ArrayList<>();
-        for (BedWork work : works) {
-            BedFill fill = BedFill.of(work, garden.terms().wayIn().barrowLitres());
-            List<Quantity> quantities = new ArrayList<>(work.quantities());
-            quantities.addAll(fill.quantities());
-            slats.toBuy(work.bed()).ifPresent(quantities::add);
-            quantities.addAll(GroundNeeds.of(ground.beds().get(amounts.size()), garden.goods().catalogue()));
-            amounts.add(quantities);
-            findings.addAll(work.findings());
+        for (int i = 0; i < works.size(); i++) {
+            BedFill fill = needed.fill(works.get(i));
+            amounts.add(needed.of(i, works.get(i), fill));
+            findings.addAll(works.get(i).findings());
             findings.addAll(fill.findings());
         }
         findings.addAll(lining.findings());
@@ -102,10 +105,10 @@ record Costing(
         findings.addAll(ground.findings());
 
         CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
-        PooledTimber offered = PooledTimber.of(garden, works, looking);
+        PooledTimber offered = PooledTimber.of(garden, works, own, looking);
         Abandonable.check();
         Bearers bearers = Bearers.of(garden, works, looking);
-        RollGoods rolls = RollGoods.of(garden, works, pathWorks, looking);
+        RollGoods rolls = RollGoods.of(garden, own, pathWorks, looking);
         List<Wanted> wanted = new ArrayList<>();
         wanted.addAll(offered.lines(currency));
         wanted.addAll(bearers.lines(currency));
@@ -115,10 +118,20 @@ record Costing(
         wanted.addAll(packs.lines(garden.goods().catalogue(), reach(suppliers), currency));
         BuyersApart buyers = new BuyersApart();
         if (looking.alone()) {
-            offered.apart(garden, works, buyers, currency);
+            Map<String, List<Map<String, Double>>> ways = new HashMap<>();
+            Set<String> open = new HashSet<>();
+            for (int i = 0; i < works.size(); i++) {
+                String owner = "bed " + works.get(i).bed().id();
+                List<Map<String, Double>> each = new ArrayList<>();
+                for (BedWork way : own.ways().get(i)) each.add(PackNeeds.amounts(way.bed(), needed.of(i, way, needed.fill(way))));
+                buyers.ways(owner, each.size());
+                if (each.size() > 1) ways.put(owner, each);
+                if (!own.all().get(i)) open.add(owner);
+            }
+            offered.apart(buyers, currency);
             bearers.apart(buyers, currency);
             rolls.apart(buyers, currency);
-            packs.apart(garden.goods().catalogue(), reach(suppliers), buyers, currency);
+            packs.apart(garden.goods().catalogue(), reach(suppliers), ways, open, buyers, currency);
         }
         Slip chosen = Ordering.slip(currency, wanted, buyers.buyers(), suppliers, false);
         PooledTimber timber = offered.chosen(chosen);
@@ -128,6 +141,21 @@ record Costing(
                 || works.stream().anyMatch(BedWork::leftOut);
         return new Costing(garden, ground, works, amounts, paths, pathWorks, offered, timber, bearers, rolls,
                 leftOut ? chosen.withMoreToCome() : chosen, leftOut, findings);
+    }
+
+    /** What goes into the beds of a garden. */
+    private record Amounts(Garden garden, GroundSheet ground, Slats slats) {
+        BedFill fill(BedWork work) {
+            return BedFill.of(work, garden.terms().wayIn().barrowLitres());
+        }
+
+        List<Quantity> of(int bed, BedWork work, BedFill fill) {
+            List<Quantity> quantities = new ArrayList<>(work.quantities());
+            quantities.addAll(fill.quantities());
+            slats.toBuy(work.bed()).ifPresent(quantities::add);
+            quantities.addAll(GroundNeeds.of(ground.beds().get(bed), garden.goods().catalogue()));
+            return quantities;
+        }
     }
 
     /** @param downhill in the bed's own frame */

@@ -56,7 +56,7 @@ public final class Job {
         Abandonable.check();
         JobSheet sheet = new JobSheet(
                 costing.garden(), costing.ground(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings(),
-                costing.rolls().materials(), costing.slip(), timed(costing, beds), List.of(), costing.leftOut());
+                costing.rolls().materials(costing.slip()), costing.slip(), timed(costing, beds), List.of(), costing.leftOut());
         return sheet.with(FindingList.settled(findings(costing, sheet), costing.garden().accepted()));
     }
 
@@ -86,7 +86,7 @@ public final class Job {
         found.addAll(costing.bearers().findings());
         found.addAll(costing.rolls().findings());
         if (garden.terms().wayIn().given()) {
-            found.addAll(Loads.of(garden, costing.slip(), costing.rolls().materials()).findings());
+            found.addAll(Loads.of(garden, costing.slip(), costing.rolls().materials(costing.slip())).findings());
         }
         found.addAll(aboutPrices(garden, costing.slip()));
         garden.paths().stream().filter(path -> path.layers().isEmpty()).forEach(path -> found.add(bare(path)));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.Nest;
 import lapyard.cutting.Batches;
@@ -121,8 +122,13 @@ public record JobSheet(
         }
     }
 
-    /** Pooled cutting of one section; {@code boardsBedByBed} is the sum of cutting each bed alone. */
-    public record SectionCutting(String section, CuttingResult result, int boardsBedByBed, SawWork saw) {}
+    /** Pooled cutting of one section. */
+    public record SectionCutting(String section, CuttingResult result, SawWork saw) {
+        /** What the orders of each bed alone take together; 0 where that was not asked. */
+        public int boardsBedByBed() {
+            return saw.ways().size() > 1 ? saw.ways().get(1).boards() : 0;
+        }
+    }
 
     /**
      * How a section's plan is sawn.
@@ -166,6 +172,12 @@ public record JobSheet(
             return of(problem, marks, other, batches.rates(), waysThen, nests, ripping);
         }
 
+        /** The same with what the boards are bought like otherwise. */
+        SawWork beside(Optional<Way> bedByBed) {
+            List<Way> both = Stream.concat(ways.stream(), bedByBed.stream()).toList();
+            return new SawWork(problem, marks, boards, batches, ledger, both, nests, ripping);
+        }
+
         /** The same job with each piece under its own mark, as {@link lapyard.cutting.Replan} is told of them. */
         public CuttingProblem byMark() {
             return problem.with(problem.stock(), problem.pieces().stream()
@@ -200,14 +212,14 @@ public record JobSheet(
      * One way to buy a section's boards.
      *
      * @param way  {@code pooled}: all beds at once, offcuts carried from weekend to weekend; {@code weekend by weekend}:
-     *     nothing carried over; {@code bed by bed}: each bed alone
+     *     nothing carried over; {@code bed by bed}: in the orders of each bed alone, as {@link lapyard.order.Apart} has them
      * @param cost empty where the boards have no price
      */
     public record Way(String way, int boards, Optional<BigDecimal> cost) {}
 
     /**
-     * Pooled layout of one roll material; {@code metresBedByBed} is the length bought if each bed bought alone, and
-     * {@code costBedByBed} its price, empty where no roll has one.
+     * Pooled layout of one roll material; {@code metresBedByBed} is the length in the orders of each bed alone, as
+     * {@link lapyard.order.Apart} has them, and {@code costBedByBed} its price, empty where no roll has one.
      */
     public record MaterialRolls(
             String material, RollResult result, double metresBedByBed, Optional<BigDecimal> costBedByBed) {}

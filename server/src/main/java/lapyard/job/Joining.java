@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.construction.Construction;
 import lapyard.construction.LongWall;
@@ -90,6 +91,35 @@ final class Joining {
             }
         });
         return joined;
+    }
+
+    /**
+     * How one bed's walls can be joined where it is built alone.
+     *
+     * @param joined the usual way first, as an empty map
+     * @param all    whether there is no other way; else these are the usual way and what a search found
+     */
+    record Ways(List<Map<Integer, SeamSplit>> joined, boolean all) {}
+
+    /** @param most that are listed */
+    static Ways alone(Garden garden, Bed bed, int most) {
+        Joining joining = new Joining(garden.withBeds(List.of(bed)), bed.section(), List.of(bed));
+        long count = 1;
+        for (Kind kind : joining.walls.keySet()) count = Math.min(Integer.MAX_VALUE, count * kind.ways().size());
+        if (count > most) {
+            joining.settle(bed.section());
+            return new Ways(Stream.of(Map.<Integer, SeamSplit>of(), joining.choice().getOrDefault(bed.id(), Map.of())).distinct().toList(), false);
+        }
+        List<Map<Integer, SeamSplit>> joined = new ArrayList<>();
+        for (int way = 0; way < count; way++) {
+            int rest = way;
+            for (Kind kind : joining.walls.keySet()) {
+                joining.chosen.put(kind, rest % kind.ways().size());
+                rest /= kind.ways().size();
+            }
+            joined.add(joining.choice().getOrDefault(bed.id(), Map.of()));
+        }
+        return new Ways(joined, true);
     }
 
     private void settle(Section section) {

@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapyard.catalogue.Roll;
 import lapyard.construction.BedWork;
 import lapyard.construction.LinerPiece;
 import lapyard.construction.LinerWays;
-import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 import lapyard.ground.PathWork;
 import lapyard.job.RollGoods.Least;
@@ -40,6 +40,10 @@ final class Lining {
         static final Comparator<Way> ORDER = Comparator.comparingInt((Way way) -> way.alone().unplaced())
                 .thenComparingInt(way -> way.pieces().size())
                 .thenComparing(Way::alone);
+
+        boolean noWorse(Way than) {
+            return alone.unplaced() <= than.alone().unplaced() && pieces.size() <= than.pieces().size();
+        }
     }
 
     private final Garden garden;
@@ -82,6 +86,22 @@ final class Lining {
         return List.copyOf(findings);
     }
 
+    /** The ways to cut the liner of a bed that is built alone: none has more parts than along the base's own split. */
+    List<List<LinerPiece>> alone(BedWork built) {
+        String material = built.bed().inside().liner().material();
+        if (built.liner().isEmpty() || garden.goods().catalogue().rolls(material).isEmpty()) {
+            return List.of(built.liner());
+        }
+        Way own = whole(built, material, built.liner());
+        return Stream.concat(
+                        Stream.of(own),
+                        LinerWays.otherSplits(built, downhill.apply(built.bed())).stream()
+                                .map(pieces -> whole(built, material, pieces))
+                                .filter(other -> other.noWorse(own)))
+                .map(Way::pieces)
+                .toList();
+    }
+
     private static List<double[]> strips(String material, List<PathWork> paths) {
         return paths.stream()
                 .filter(path -> path.path().membrane().equals(material))
@@ -101,8 +121,7 @@ final class Lining {
             LinerWays.otherSplits(work, downhill.apply(work.bed())).stream()
                     .map(pieces -> whole(work, material, pieces))
                     .min(Way.ORDER)
-                    .filter(other -> other.alone().unplaced() <= own.alone().unplaced()
-                            && other.pieces().size() <= own.pieces().size())
+                    .filter(other -> other.noWorse(own))
                     .ifPresent(other -> {
                         others.put(bed, other);
                         groups.computeIfAbsent(key(own.pieces()) + " or " + key(other.pieces()), k -> new ArrayList<>()).add(bed);
@@ -154,11 +173,6 @@ final class Lining {
         return Finding.of(FindingKind.LINER_SPLIT, Place.bed(bed.id()).then(What.LINER))
                 .with("material", Fact.name(material)).with("pieces", Fact.count(other.pieces().size(), "pieces")).with("after", Fact.mm(after.metres() * 1000))
                 .by(new Fact.Plain(Math.round((before.metres() - after.metres()) * 1000) / 1000.0, "m"));
-    }
-
-    /** Only where dearer widths make the lengths say nothing. */
-    private static String price(Least before, Least after) {
-        return before.metres() > after.metres() ? "" : ", which costs " + before.cost().subtract(after.cost()) + " more";
     }
 
     private Least all(String material, Map<Integer, Way> chosen, List<double[]> strips) {
@@ -243,13 +257,5 @@ final class Lining {
 
     private static String key(List<LinerPiece> pieces) {
         return pieces.stream().map(piece -> piece.widthMm() + " x " + piece.heightMm()).collect(Collectors.joining(", "));
-    }
-
-    private static String text(LinerPiece piece) {
-        return piece.id() + " " + Lengths.text(piece.widthMm()) + " x " + Lengths.text(piece.heightMm());
-    }
-
-    private static String metres(Least least) {
-        return Lengths.text(least.metres()) + " m";
     }
 }

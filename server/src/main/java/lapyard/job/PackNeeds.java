@@ -3,7 +3,6 @@ package lapyard.job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -134,23 +133,49 @@ final class PackNeeds {
     /**
      * What each bed and path would buy by itself. Where they are many, dearer mixes that lift an order over a limit of free
      * delivery are not looked at, and what they could save is not proved.
+     *
+     * @param ways for each bed that can be built in several ways, the amounts of each, by item
+     * @param open owners who could build in further ways, so that nothing is proved of what holds it together
      */
-    void apart(Catalogue catalogue, BigDecimal reach, BuyersApart buyers, CurrencyUnit currency) {
-        long owners = needs.values().stream().flatMap(need -> need.each().stream()).map(SlipLine.Use::owner).distinct().count();
-        boolean few = owners <= MOST_WITH_DEARER;
-        Set<String> told = new HashSet<>();
+    void apart(Catalogue catalogue, BigDecimal reach, Map<String, List<Map<String, Double>>> ways, Set<String> open, BuyersApart buyers,
+            CurrencyUnit currency) {
+        Map<String, Map<String, Double>> byOwner = new LinkedHashMap<>();
+        needs.forEach((item, need) -> need.each().forEach(
+                use -> byOwner.computeIfAbsent(use.owner(), o -> new LinkedHashMap<>()).put(item, use.amount())));
+        boolean few = byOwner.size() <= MOST_WITH_DEARER;
         Map<List<Object>, Wanted> known = new HashMap<>();
-        needs.forEach((item, need) -> catalogue.packs(item).ifPresent(goods -> need.each().forEach(use -> {
-            Wanted wanted = known.computeIfAbsent(List.of(item, use.amount()),
-                    same -> Ordering.packWays(goods, List.of(use), few ? reach : BigDecimal.ZERO, currency));
-            Optional<BigDecimal> cheapest = wanted.ways().stream().flatMap(way -> way.cost().stream()).min(BigDecimal::compareTo);
-            if (cheapest.isEmpty()) {
-                return;
+        byOwner.forEach((owner, chosen) -> {
+            List<Map<String, Double>> each = ways.getOrDefault(owner, List.of(chosen));
+            for (int i = 0; i < each.size(); i++) {
+                int way = i;
+                each.get(way).forEach((item, amount) -> catalogue.packs(item).ifPresent(goods -> {
+                    Wanted wanted = known.computeIfAbsent(List.of(item, amount),
+                            same -> Ordering.packWays(goods, List.of(new SlipLine.Use(owner, amount)), few ? reach : BigDecimal.ZERO, currency));
+                    Optional<BigDecimal> cheapest = wanted.ways().stream().flatMap(one -> one.cost().stream()).min(BigDecimal::compareTo);
+                    if (cheapest.isEmpty()) {
+                        return;
+                    }
+                    buyers.wanted(owner, way, wanted);
+                    Ordering.leastCost(goods, amount, currency).ifPresent(least -> buyers.unproved(owner, way,
+                            open.contains(owner) && holdsTogether(item) ? cheapest.get() : cheapest.get().subtract(least)));
+                }));
+                if (!few) buyers.unproved(owner, way, reach);
             }
-            buyers.wanted(use.owner(), wanted);
-            Ordering.leastCost(goods, use.amount(), currency).ifPresent(least -> buyers.unproved(use.owner(), cheapest.get().subtract(least)));
-            if (!few && told.add(use.owner())) buyers.unproved(use.owner(), reach);
-        })));
+        });
+    }
+
+    /** Whether other joints or another cut of the liner could take less of it. */
+    private static boolean holdsTogether(String item) {
+        return Set.of("seam.plates", "seam.screws", "cross.ties", "posts", "staples").contains(item) || item.startsWith("fixings");
+    }
+
+    /** What a bed asks of each of the goods. */
+    static Map<String, Double> amounts(Bed bed, List<Quantity> quantities) {
+        PackNeeds one = new PackNeeds();
+        one.take("", items(bed), toBuy(quantities));
+        Map<String, Double> amounts = new LinkedHashMap<>();
+        one.needs.forEach((item, need) -> amounts.put(item, need.each().get(0).amount()));
+        return amounts;
     }
 
     /** @param reach what all delivery charges that can fall away come to */

@@ -2,7 +2,6 @@ package lapyard.job;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,8 +11,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
@@ -57,19 +54,22 @@ final class PooledTimber {
     /** Ways to nest share as long a search as the plan without nests gets. */
     private static final int NESTINGS = 8;
 
-    /** {@code section} with the stock of one supplier; {@code singles} is what each bed buys there by itself, in the order of the beds. */
-    private record Cut(Section section, CuttingResult pooled, boolean priced, Optional<BigDecimal> alone, int boardsAlone, double needM,
-            SawWork saw, List<SlipLine.Use> uses, List<Finding> findings, List<Alone> singles) {}
+    /** {@code section} with the stock of one supplier. */
+    private record Cut(Section section, CuttingResult pooled, boolean priced, double needM, SawWork saw, List<SlipLine.Use> uses,
+            List<Finding> findings) {
+        Cut beside(Optional<Way> bedByBed) {
+            return new Cut(section, pooled, priced, needM, saw.beside(bedByBed), uses, findings);
+        }
+    }
 
-    /** One a section: the same pieces cut from the stock of each supplier who sells it. */
+    /** One a section: the same pieces cut from the stock of each supplier who sells it and serves as many of them as any. */
     private final List<List<Cut>> ways;
 
-    /** As {@link #ways}, with suppliers who cannot serve every piece. */
-    private final List<List<Cut>> all;
+    private final List<TimberApart> apart;
 
-    private PooledTimber(List<List<Cut>> ways, List<List<Cut>> all) {
+    private PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
         this.ways = ways;
-        this.all = all;
+        this.apart = apart;
     }
 
     /** Longest piece that stock or rack can give. */
@@ -105,46 +105,56 @@ final class PooledTimber {
         return rack.stream().anyMatch(board -> board.goodFaces() == 0);
     }
 
-    static PooledTimber of(Garden garden, List<BedWork> works, SearchOptions looking) {
-        Map<Section, List<BedWork>> bySection = new LinkedHashMap<>();
-        works.forEach(work -> bySection.computeIfAbsent(work.bed().section(), s -> new ArrayList<>()).add(work));
-        List<List<Cut>> ways = new ArrayList<>();
-        List<List<Cut>> all = new ArrayList<>();
-        bySection.forEach((section, beds) -> {
-            all.add(cuts(garden, section, beds, looking));
-            ways.add(serving(all.get(all.size() - 1)));
-        });
-        return new PooledTimber(ways, all);
-    }
-
-    /** Boards of one section come from one supplier, so that they match. */
-    private static List<Cut> cuts(Garden garden, Section section, List<BedWork> beds, SearchOptions looking) {
-        List<Section> sold = section.suppliers().size() <= 1
-                ? List.of(section)
-                : section.suppliers().stream().map(section::from).toList();
-        List<List<Alone>> singles = singles(garden, sold, beds, looking);
-        List<Cut> cuts = new ArrayList<>();
-        for (int i = 0; i < sold.size(); i++) {
-            int seller = i;
-            cuts.add(cut(garden, sold.get(i), beds, looking, singles.stream().map(bed -> bed.get(seller)).toList()));
+    /** @param own of the works, for what each bed takes alone */
+    static PooledTimber of(Garden garden, List<BedWork> works, OwnWays own, SearchOptions looking) {
+        Map<Section, List<Integer>> bySection = new LinkedHashMap<>();
+        for (int i = 0; i < works.size(); i++) {
+            bySection.computeIfAbsent(works.get(i).bed().section(), s -> new ArrayList<>()).add(i);
         }
-        return cuts;
+        List<List<Cut>> ways = new ArrayList<>();
+        List<TimberApart> apart = new ArrayList<>();
+        bySection.forEach((section, beds) -> {
+            // boards of one section come from one supplier, so that they match
+            List<Section> sold = section.suppliers().size() <= 1
+                    ? List.of(section)
+                    : section.suppliers().stream().map(section::from).toList();
+            List<BedWork> cutTogether = beds.stream().map(works::get).toList();
+            TimberApart singles = TimberApart.of(garden, sold, own.of(beds), looking);
+            List<Cut> cuts = new ArrayList<>();
+            for (int seller = 0; seller < sold.size(); seller++) {
+                cuts.add(cut(garden, sold.get(seller), cutTogether, looking, singles.blanks(seller)));
+            }
+            apart.add(singles.beside(cuts.size() == 1 ? Optional.of(cuts.get(0).pooled().lowerBound()) : Optional.empty()));
+            int fewest = cuts.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
+            ways.add(cuts.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList());
+        });
+        return new PooledTimber(ways, apart);
     }
 
-    /** Who cannot serve every piece is passed over. */
-    private static List<Cut> serving(List<Cut> all) {
-        int fewest = all.stream().mapToInt(cut -> cut.pooled().unplaced().size()).min().orElse(0);
-        return all.stream().filter(cut -> cut.pooled().unplaced().size() == fewest).toList();
+    /** What each bed would buy by itself. */
+    void apart(BuyersApart buyers, CurrencyUnit currency) {
+        apart.forEach(one -> one.apart(buyers, currency));
     }
 
-    /** The same with each section's boards from whom the slip names. */
+    /** The same with each section's boards from whom the slip names, beside what they take bed by bed. */
     PooledTimber chosen(Slip slip) {
-        return new PooledTimber(ways.stream().map(cuts -> List.of(chosen(cuts, slip))).toList(), all);
+        List<List<Cut>> chosen = new ArrayList<>();
+        for (int i = 0; i < ways.size(); i++) {
+            Cut cut = chosen(ways.get(i), slip);
+            String item = item(cut.section());
+            boolean first = ways.subList(0, i).stream().noneMatch(before -> item(before.get(0).section()).equals(item));
+            chosen.add(List.of(cut.beside(BuyersApart.boards(slip, item, first, apart.get(i).boards()))));
+        }
+        return new PooledTimber(chosen, apart);
+    }
+
+    static String item(Section section) {
+        return "timber " + section.id();
     }
 
     private static Cut chosen(List<Cut> cuts, Slip slip) {
         return cuts.stream()
-                .filter(cut -> slip.lines().stream().anyMatch(line -> line.item().equals("timber " + cut.section().id())
+                .filter(cut -> slip.lines().stream().anyMatch(line -> line.item().equals(item(cut.section()))
                         && line.packs().stream().anyMatch(pack -> cut.section().suppliers().contains(pack.supplier()))))
                 .findFirst()
                 .orElse(cuts.get(0));
@@ -154,104 +164,64 @@ final class PooledTimber {
         return ways.stream().map(cuts -> cuts.get(0)).toList();
     }
 
-    /** What each bed buys by itself from each supplier, with its share of the boards on hand; no bed where it is not asked. */
-    private static List<List<Alone>> singles(Garden garden, List<Section> sold, List<BedWork> beds, SearchOptions looking) {
-        // nests of one bed alone are offered to all together
-        boolean each = looking.alone() || beds.stream().anyMatch(work -> angled(work.bed()));
-        if (!each) {
-            return List.of();
-        }
-        Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, beds.size());
-        List<Stock> rack = rack(garden, sold.get(0), beds);
-        int[] boards = rack.stream().mapToInt(board -> board.available().getAsInt()).toArray();
-        BiFunction<Integer, int[], List<Alone>> fromEach = (bed, offered) -> sold.stream()
-                .map(section -> alone(section, rack, Nesting.cheapest(saw(garden, section, offered(rack, offered)),
-                        blanks(garden.goods().saw(), List.of(beds.get(bed)), sawn(garden, section)), List.of(), sawn(garden, section), graded(rack),
-                        (problem, least) -> share.apply(problem), share)))
-                .toList();
-        List<RackSharing.Buy> shared = RackSharing.of(beds.size(), boards,
-                (bed, offered) -> fromEach.apply(bed, offered).stream().min(Comparator.comparing(Alone::cost)).orElseThrow());
-        List<List<Alone>> singles = new ArrayList<>();
-        for (int bed = 0; bed < shared.size(); bed++) {
-            Alone own = (Alone) shared.get(bed);
-            singles.add(sold.size() == 1 ? List.of(own) : fromEach.apply(bed, own.used()));
-        }
-        return singles;
-    }
-
-    private static List<Stock> rack(Garden garden, Section section, List<BedWork> beds) {
+    static List<Stock> rack(Garden garden, Section section, List<BedWork> beds) {
         return RackRuns.of(garden, section, beds.stream().noneMatch(work -> work.bed().planting().food()));
     }
 
-    /**
-     * What each bed would buy by itself. Plans are proved by their own bounds; a share of the boards on hand by being the best of
-     * all, and by what they would be worth kept; deliveries only where there is nothing to share.
-     */
-    void apart(Garden garden, List<BedWork> works, BuyersApart buyers, CurrencyUnit currency) {
-        for (List<Cut> cuts : all) {
-            if (cuts.stream().noneMatch(Cut::priced)) {
-                continue;
-            }
-            List<BedWork> beds = works.stream().filter(work -> work.bed().section().id().equals(cuts.get(0).section().id())).toList();
-            List<Stock> rack = rack(garden, cuts.get(0).section(), beds);
-            BigDecimal paid = BigDecimal.ZERO;
-            for (int i = 0; i < cuts.get(0).singles().size(); i++) {
-                int bed = i;
-                String owner = "bed " + beds.get(i).bed().id();
-                int fewest = cuts.stream().mapToInt(cut -> cut.singles().get(bed).plan().result().unplaced().size()).min().orElseThrow();
-                List<BuyersApart.Offer> offers = cuts.stream()
-                        .filter(cut -> cut.priced() && cut.singles().get(bed).plan().result().unplaced().size() == fewest)
-                        .map(cut -> cut.singles().get(bed).offer(cut.section(), currency))
-                        .toList();
-                if (offers.isEmpty()) {
-                    continue;
-                }
-                buyers.offers(owner, "timber " + cuts.get(0).section().id(), offers);
-                paid = paid.add(offers.stream().map(BuyersApart.Offer::cost).max(BigDecimal::compareTo).orElseThrow());
-                if (!rack.isEmpty() && beds.size() > 1) buyers.shares(owner);
-            }
-            if (!rack.isEmpty() && beds.size() > 1) {
-                buyers.unproved("bed " + beds.get(0).bed().id(), unproved(cuts, rack, beds.size(), paid));
-            }
-        }
-    }
-
-    /** What another share of the boards on hand could save at most. */
-    private static BigDecimal unproved(List<Cut> cuts, List<Stock> rack, int beds, BigDecimal paid) {
-        BigDecimal worth = rack.stream()
-                .map(board -> board.salvage().multiply(BigDecimal.valueOf(board.available().getAsInt())))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-        if (RackSharing.looksAtAll(beds, rack.stream().mapToInt(board -> board.available().getAsInt()).toArray())) {
-            return worth;
-        }
-        // all beds' own plans together are a plan of the garden
-        return cuts.size() > 1 ? paid : paid.subtract(cuts.get(0).pooled().lowerBound().subtract(worth).max(BigDecimal.ZERO));
-    }
-
-    private static Cut cut(Garden garden, Section section, List<BedWork> beds, SearchOptions looking, List<Alone> singles) {
-        List<Finding> findings = new ArrayList<>();
+    /** @param alone what beds by themselves are cut out of, nests among it */
+    private static Cut cut(Garden garden, Section section, List<BedWork> beds, SearchOptions looking, List<Blank> alone) {
         List<Stock> rack = rack(garden, section, beds);
-        findings.addAll(Provenance.barred(garden, section, beds));
-        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
-
-        Set<String> sawn = sawn(garden, section);
-        List<Blank> asked = blanks(garden.goods().saw(), beds, sawn);
-        List<Blank> eachByItself = new ArrayList<>();
-        BigDecimal alone = BigDecimal.ZERO;
-        int boardsAlone = 0;
-        for (Alone single : singles) {
-            single.plan().asked().blanks().values().forEach(eachByItself::addAll);
-            alone = alone.add(single.paid());
-            boardsAlone += single.plan().result().boards();
-        }
-
-        Function<CuttingProblem, CuttingResult> glance = problem -> looking.boardsAlone(problem, NESTINGS);
-        boolean keepsNests = eachByItself.containsAll(asked.stream().filter(blank -> blank.nest().isPresent()).toList());
-        Nesting.Plan plan = Nesting.cheapest(saw(garden, section, rack), asked, keepsNests ? eachByItself : List.of(), sawn, graded(rack),
-                (problem, least) -> looking.boards("Timber " + section.id(), problem, least), glance);
-        looking.chosen("Timber " + section.id(), plan.result());
+        Nesting.Plan plan = plan(garden, section, beds, rack, looking, alone);
         CuttingResult pooled = chalked(garden, section, beds, plan);
         List<Blank> blanks = plan.asked().blanks().values().stream().flatMap(List::stream).toList();
+        boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+        SawWork saw = saw(garden, section, plan, pooled, blanks, priced);
+        Optional<Resawn> resawn = Resawn.of(saw, pooled, told(garden, section), stages(blanks)::get);
+        Map<String, Double> takesMm = new HashMap<>();
+        blanks.forEach(blank -> blank.pieces().forEach(
+                piece -> takesMm.put(piece.mark(), blank.takesMm(piece, garden.goods().saw().kerfMm()))));
+        List<SlipLine.Use> uses = beds.stream()
+                .map(work -> new SlipLine.Use("bed " + work.bed().id(), takesM(work, takesMm)))
+                .toList();
+        return new Cut(section, resawn.map(Resawn::result).orElse(pooled), priced, uses.stream().mapToDouble(SlipLine.Use::amount).sum(),
+                resawn.map(one -> saw.with(one.boards(), List.of(way(section, one.result(), priced)))).orElse(saw), uses,
+                findings(garden, section, beds, rack, pooled, blanks));
+    }
+
+    /** The best plan that is found, pieces nested where that is cheaper. */
+    private static Nesting.Plan plan(
+            Garden garden, Section section, List<BedWork> beds, List<Stock> rack, SearchOptions looking, List<Blank> alone) {
+        Set<String> sawn = sawn(garden, section);
+        List<Blank> asked = blanks(garden.goods().saw(), beds, sawn);
+        boolean keepsNests = alone.containsAll(asked.stream().filter(blank -> blank.nest().isPresent()).toList());
+        Nesting.Plan plan = Nesting.cheapest(saw(garden, section, rack), asked, keepsNests ? alone : List.of(), sawn, graded(rack),
+                (problem, least) -> looking.boards("Timber " + section.id(), problem, least),
+                problem -> looking.boardsAlone(problem, NESTINGS));
+        looking.chosen("Timber " + section.id(), plan.result());
+        return plan;
+    }
+
+    private static SawWork saw(
+            Garden garden, Section section, Nesting.Plan plan, CuttingResult pooled, List<Blank> blanks, boolean priced) {
+        Map<String, List<String>> marks = new HashMap<>();
+        plan.asked().blanks().forEach((id, own) -> marks.put(id, own.stream().map(Blank::mark).toList()));
+        return SawWork.of(plan.asked().problem(), marks, pooled, stages(blanks)::get, JobSheet.rates(garden, Rate.CUT),
+                List.of(way(section, pooled, priced)), blanks.stream().flatMap(blank -> blank.nest().stream()).toList(), Optional.empty());
+    }
+
+    private static Map<String, Integer> stages(List<Blank> blanks) {
+        Map<String, Integer> stages = new HashMap<>();
+        blanks.forEach(blank -> stages.put(blank.mark(), blank.stage()));
+        return stages;
+    }
+
+    private static List<Tally.Board> told(Garden garden, Section section) {
+        return garden.people().tally().boards().stream().filter(board -> board.section().equals(section.id())).toList();
+    }
+
+    private static List<Finding> findings(
+            Garden garden, Section section, List<BedWork> beds, List<Stock> rack, CuttingResult pooled, List<Blank> blanks) {
+        List<Finding> findings = new ArrayList<>(Provenance.barred(garden, section, beds));
         findings.addAll(Measured.findings(garden, section));
         findings.addAll(GoodFaces.findings(section, rack, pooled, beds));
         findings.addAll(Nests.findings(section, garden.goods().saw().kerfMm(), blanks));
@@ -262,64 +232,7 @@ final class PooledTimber {
                     .with("piece", Fact.name(unplaced.id())).by(Fact.mm(unplaced.lengthMm()))
                     .way(WayKind.LONGER_STOCK).way(WayKind.JOIN_OR_SHORTEN));
         }
-
-        Map<String, Double> takesMm = new HashMap<>();
-        Map<String, Integer> weekends = new HashMap<>();
-        for (Blank blank : blanks) {
-            weekends.put(blank.mark(), blank.stage());
-            blank.pieces().forEach(piece -> takesMm.put(piece.mark(), blank.takesMm(piece, garden.goods().saw().kerfMm())));
-        }
-        double needM = beds.stream().mapToDouble(work -> takesM(work, takesMm)).sum();
-        Optional<BigDecimal> costAlone = priced ? Optional.of(alone) : Optional.empty();
-        Map<String, List<String>> marks = new HashMap<>();
-        plan.asked().blanks().forEach((id, own) -> marks.put(id, own.stream().map(Blank::mark).toList()));
-        Way bedByBed = new Way("bed by bed", boardsAlone, costAlone);
-        SawWork saw = SawWork.of(plan.asked().problem(), marks, pooled, weekends::get, JobSheet.rates(garden, Rate.CUT),
-                List.of(way(section, pooled, priced), bedByBed), blanks.stream().flatMap(blank -> blank.nest().stream()).toList(), Optional.empty());
-        List<Tally.Board> told = garden.people().tally().boards().stream().filter(board -> board.section().equals(section.id())).toList();
-        Optional<Resawn> resawn = Resawn.of(saw, pooled, told, weekends::get);
-        if (resawn.isPresent()) {
-            pooled = resawn.get().result();
-            saw = saw.with(resawn.get().boards(), List.of(way(section, pooled, priced), bedByBed));
-        }
-        List<SlipLine.Use> uses = beds.stream()
-                .map(work -> new SlipLine.Use("bed " + work.bed().id(), takesM(work, takesMm)))
-                .toList();
-        return new Cut(section, pooled, priced, costAlone, boardsAlone, needM, saw, uses, findings, singles);
-    }
-
-    /** One bed bought for by itself. */
-    private record Alone(BigDecimal paid, int[] used, Nesting.Plan plan) implements RackSharing.Buy {
-        /** A piece that finds no board counts more than any board. */
-        @Override
-        public BigDecimal cost() {
-            return paid.add(BigDecimal.valueOf(1_000_000L * plan.result().unplaced().stream().mapToInt(Unplaced::count).sum()));
-        }
-
-        /** With the boards on hand that it uses; what those would be worth kept is not paid. */
-        BuyersApart.Offer offer(Section section, CurrencyUnit currency) {
-            CuttingResult result = plan.result();
-            BigDecimal least = result.lowerBound().subtract(result.salvage()).max(BigDecimal.ZERO);
-            return new BuyersApart.Offer(section.suppliers().isEmpty() ? "" : section.suppliers().get(0), LineMoney.rounded(paid, currency), least.min(LineMoney.rounded(paid, currency)));
-        }
-    }
-
-    private static Alone alone(Section section, List<Stock> rack, Nesting.Plan plan) {
-        int[] used = new int[rack.size()];
-        for (BoardLine line : plan.result().plan()) {
-            for (int i = 0; i < used.length; i++) {
-                if (rack.get(i).id().equals(line.stock())) used[i] += line.count();
-            }
-        }
-        return new Alone(plan.result().paid().add(overBundles(section, plan.result())), used, plan);
-    }
-
-    private static List<Stock> offered(List<Stock> rack, int[] counts) {
-        List<Stock> offered = new ArrayList<>();
-        for (int i = 0; i < counts.length; i++) {
-            if (counts[i] > 0) offered.add(rack.get(i).with(counts[i]));
-        }
-        return offered;
+        return findings;
     }
 
     /** With the slip's own cost: what is paid, whole bundles among it, and nothing for what a board on hand is worth. */
@@ -335,18 +248,21 @@ final class PooledTimber {
         return work.pieces().stream().mapToDouble(piece -> takesMm.get(piece.mark())).sum() / 1000;
     }
 
-    /** Stock lengths that can be bought; where nothing is priced, a board counts 1. */
+    /** Stock lengths that can be bought, each from whom it is cheapest; where nothing is priced, a board counts 1. */
     private static List<Stock> bought(Section section) {
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
-        return section.stock().stream()
-                .filter(stock -> !priced || stock.price().isPresent())
-                .map(stock -> new Stock(
-                        stockId(stock), stock.lengthMm(), stock.price().orElse(BigDecimal.ONE), OptionalInt.empty(), section.goodFaces()))
-                .toList();
+        Map<String, Stock> byLength = new LinkedHashMap<>();
+        for (StockLength stock : section.stock()) {
+            if (!priced || stock.price().isPresent()) {
+                byLength.merge(stockId(stock), new Stock(stockId(stock), stock.lengthMm(), stock.price().orElse(BigDecimal.ONE), OptionalInt.empty(),
+                        section.goodFaces()), (one, other) -> one.price().compareTo(other.price()) <= 0 ? one : other);
+            }
+        }
+        return List.copyOf(byLength.values());
     }
 
     /** What whole bundles and least counts cost over the boards that are cut. */
-    private static BigDecimal overBundles(Section section, CuttingResult result) {
+    static BigDecimal overBundles(Section section, CuttingResult result) {
         BigDecimal over = BigDecimal.ZERO;
         for (StockLength stock : section.stock()) {
             int cut = result.plan().stream()
@@ -369,7 +285,7 @@ final class PooledTimber {
     }
 
     /** Every piece by itself, but for the nests that the tally has cut. */
-    private static List<Blank> blanks(Saw saw, List<BedWork> beds, Set<String> sawn) {
+    static List<Blank> blanks(Saw saw, List<BedWork> beds, Set<String> sawn) {
         Map<String, Blank> singles = new LinkedHashMap<>();
         for (BedWork work : beds) {
             work.pieces().forEach(piece -> singles.put(piece.mark(), Blank.of(piece, work.bed().stage())));
@@ -386,9 +302,8 @@ final class PooledTimber {
     }
 
     /** The marks under which the tally has something of this section cut. */
-    private static Set<String> sawn(Garden garden, Section section) {
-        return garden.people().tally().boards().stream()
-                .filter(board -> board.section().equals(section.id()))
+    static Set<String> sawn(Garden garden, Section section) {
+        return told(garden, section).stream()
                 .flatMap(board -> Stream.concat(board.cut().stream(), board.spoiled().stream()))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
@@ -424,7 +339,7 @@ final class PooledTimber {
     }
 
     List<SectionCutting> cuttings() {
-        return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.boardsAlone(), cut.saw())).toList();
+        return cuts().stream().map(cut -> new SectionCutting(cut.section().id(), cut.pooled(), cut.saw())).toList();
     }
 
     List<Wanted> lines(CurrencyUnit currency) {
@@ -450,14 +365,14 @@ final class PooledTimber {
         }
         double onHandM = Math.max(0, usedFromRackM(cut));
         return new SlipLine(
-                "timber " + cut.section().id(),
+                item(cut.section()),
                 "Timber " + cut.section().id(),
                 cut.needM(),
                 "m",
                 packs,
                 Math.max(0, boughtM + onHandM - cut.needM()),
                 cut.priced() ? Optional.of(LineMoney.rounded(pooled.paid().add(more), currency)) : Optional.empty(),
-                cut.alone().map(cost -> LineMoney.rounded(cost, currency)),
+                Optional.empty(),
                 Working.of(
                         (pooled.proven()
                                 ? "least cost of boards over all beds, proved: no plan can cost less than the bound"
@@ -466,7 +381,6 @@ final class PooledTimber {
                                         + LineMoney.rounded(more, currency).toPlainString() + " more"),
                         Working.GEOMETRY,
                         Input.of("boards", pooled.boards(), ""),
-                        Input.of("boards bed by bed", cut.boardsAlone(), ""),
                         Input.of("bound", pooled.lowerBound().doubleValue(), cut.priced() ? currency.getCode() : "boards"),
                         Input.of("from boards on hand", onHandM, "m"),
                         Input.of("worth of boards on hand used", pooled.salvage().doubleValue(), cut.priced() ? currency.getCode() : "boards"),

@@ -6,14 +6,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lapyard.catalogue.Roll;
 import lapyard.construction.BedWork;
-import lapyard.construction.LinerPiece;
 import lapyard.geometry.Lengths;
 import lapyard.ground.PathWork;
 import lapyard.job.JobSheet.MaterialRolls;
@@ -46,8 +47,9 @@ final class RollGoods {
         }
     }
 
-    private record Laid(String material, List<Roll> rolls, RollResult pooled, boolean priced, BigDecimal alone, double metresAlone,
-            double needM2, List<SlipLine.Use> uses, List<Finding> findings, Map<String, RollResult> singles) {}
+    /** @param singles by bed or path, by the ways to build it; none where it was not asked */
+    private record Laid(String material, List<Roll> rolls, RollResult pooled, boolean priced,
+            double needM2, List<SlipLine.Use> uses, List<Finding> findings, Map<String, List<RollResult>> singles) {}
 
     /** One a material: the same pieces from the rolls of each supplier who sells it. */
     private final List<List<Laid>> ways = new ArrayList<>();
@@ -57,14 +59,24 @@ final class RollGoods {
     private final List<SlipLine> unknown = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
+    /** For beds that can be built in several ways, the pieces of each of them. */
+    private final Map<String, List<List<Wanted>>> own = new HashMap<>();
+
+    /** Owners whose liner could be cut in further ways. */
+    private final Set<String> open = new HashSet<>();
+
     private RollGoods() {}
 
-    static RollGoods of(Garden garden, List<BedWork> beds, List<PathWork> paths, SearchOptions looking) {
+    static RollGoods of(Garden garden, OwnWays beds, List<PathWork> paths, SearchOptions looking) {
+        RollGoods goods = new RollGoods();
         Map<String, List<Wanted>> byMaterial = new LinkedHashMap<>();
-        for (BedWork bed : beds) {
-            for (LinerPiece piece : bed.liner()) {
-                byMaterial.computeIfAbsent(bed.bed().inside().liner().material(), m -> new ArrayList<>())
-                        .add(new Wanted("bed " + bed.bed().id(), piece.id(), piece.widthMm(), piece.heightMm()));
+        for (int i = 0; i < beds.ways().size(); i++) {
+            List<List<Wanted>> ways = beds.ways().get(i).stream().map(RollGoods::liner).toList();
+            BedWork chosen = beds.ways().get(i).get(0);
+            if (!ways.get(0).isEmpty()) {
+                goods.own.put(owner(chosen), ways);
+                if (!beds.all().get(i)) goods.open.add(owner(chosen));
+                byMaterial.computeIfAbsent(chosen.bed().inside().liner().material(), m -> new ArrayList<>()).addAll(ways.get(0));
             }
         }
         for (PathWork path : paths) {
@@ -74,9 +86,16 @@ final class RollGoods {
                         .add(new Wanted("path " + path.path().id(), path.path().id() + "-S" + number++, strip.widthMm(), strip.lengthMm()));
             }
         }
-        RollGoods goods = new RollGoods();
         byMaterial.forEach((material, wanted) -> goods.lay(garden, material, wanted, looking));
         return goods;
+    }
+
+    private static String owner(BedWork work) {
+        return "bed " + work.bed().id();
+    }
+
+    private static List<Wanted> liner(BedWork work) {
+        return work.liner().stream().map(piece -> new Wanted(owner(work), piece.id(), piece.widthMm(), piece.heightMm())).toList();
     }
 
     /**
@@ -136,7 +155,7 @@ final class RollGoods {
     }
 
     /** All of a material from one supplier's rolls. */
-    private static Laid lay(String material, List<Roll> all, List<Wanted> wanted, double needM2, SearchOptions looking) {
+    private Laid lay(String material, List<Roll> all, List<Wanted> wanted, double needM2, SearchOptions looking) {
         List<Finding> findings = new ArrayList<>();
         boolean priced = all.stream().anyMatch(roll -> roll.pricePerMetre().isPresent());
         List<Roll> rolls = usable(all);
@@ -150,19 +169,16 @@ final class RollGoods {
         }
         Map<String, List<Wanted>> byOwner = new LinkedHashMap<>();
         wanted.forEach(piece -> byOwner.computeIfAbsent(piece.owner(), owner -> new ArrayList<>()).add(piece));
-        BigDecimal alone = BigDecimal.ZERO;
-        double metresAlone = 0;
-        Map<String, RollResult> singles = new LinkedHashMap<>();
-        for (List<Wanted> own : looking.alone() ? byOwner.values() : List.<List<Wanted>>of()) {
-            RollResult single = looking.rollsAlone(problem(material, rolls, own), byOwner.size());
-            singles.put(own.get(0).owner(), single);
-            alone = alone.add(single.cost());
-            metresAlone += metres(single);
+        Map<String, List<RollResult>> singles = new LinkedHashMap<>();
+        if (looking.alone()) {
+            byOwner.forEach((owner, chosen) -> singles.put(owner, own.getOrDefault(owner, List.of(chosen)).stream()
+                    .map(pieces -> looking.rollsAlone(problem(material, rolls, pieces), byOwner.size()))
+                    .toList()));
         }
         List<SlipLine.Use> uses = new ArrayList<>();
         byOwner.forEach((owner, own) -> uses.add(new SlipLine.Use(
                 owner, own.stream().mapToDouble(piece -> piece.widthMm() * piece.heightMm()).sum() / 1e6)));
-        return new Laid(material, rolls, pooled, priced, alone, metresAlone, needM2, uses, findings, singles);
+        return new Laid(material, rolls, pooled, priced, needM2, uses, findings, singles);
     }
 
     /** The same with each material from whom the slip names. */
@@ -225,11 +241,15 @@ final class RollGoods {
         return new RollResult(result.name(), result.cost(), result.lowerBound(), result.proven(), result.seconds(), rolls, unplaced);
     }
 
-    List<MaterialRolls> materials() {
-        return laid().stream()
-                .map(one -> new MaterialRolls(
-                        one.material(), one.pooled(), one.metresAlone(), one.priced() ? Optional.of(one.alone()) : Optional.empty()))
-                .toList();
+    List<MaterialRolls> materials(Slip slip) {
+        return laid().stream().map(one -> {
+            Optional<BigDecimal> cost = slip.apart().map(apart -> apart.goods().get(one.material()));
+            // where nothing is priced a metre costs 1
+            double metres = cost.isPresent()
+                    ? slip.apart().orElseThrow().amounts().get(one.material())
+                    : one.singles().values().stream().mapToDouble(ways -> metres(ways.get(0))).sum();
+            return new MaterialRolls(one.material(), one.pooled(), metres, cost);
+        }).toList();
     }
 
     List<lapyard.order.Wanted> lines(CurrencyUnit currency) {
@@ -264,12 +284,11 @@ final class RollGoods {
                 packs,
                 Math.max(0, boughtM2 - one.needM2()),
                 one.priced() ? Optional.of(LineMoney.rounded(one.pooled().cost(), currency)) : Optional.empty(),
-                one.priced() ? Optional.of(LineMoney.rounded(one.alone(), currency)) : Optional.empty(),
+                Optional.empty(),
                 Working.of(
                         one.pooled().proven() ? "least cost of roll length, proved" : "best layout found",
                         Working.GEOMETRY,
                         Input.of("bought", metres(one.pooled()), "m"),
-                        Input.of("bed by bed", one.metresAlone(), "m"),
                         Input.of("bound", one.pooled().lowerBound().doubleValue(), one.priced() ? currency.getCode() : "m")),
                 one.uses());
     }
@@ -279,21 +298,27 @@ final class RollGoods {
     }
 
     void apart(BuyersApart buyers, CurrencyUnit currency) {
-        for (List<Laid> laid : all) {
-            for (String owner : laid.get(0).singles().keySet()) {
-                int fewest = laid.stream().mapToInt(one -> one.singles().get(owner).unplaced().size()).min().orElseThrow();
-                List<BuyersApart.Offer> offers = laid.stream()
-                        .filter(one -> one.priced() && one.singles().get(owner).unplaced().size() == fewest)
-                        .map(one -> {
-                            RollResult single = one.singles().get(owner);
-                            return new BuyersApart.Offer(one.rolls().get(0).supplier(), LineMoney.rounded(single.cost(), currency),
-                                    single.lowerBound().min(LineMoney.rounded(single.cost(), currency)));
-                        })
-                        .toList();
-                if (!offers.isEmpty()) {
-                    buyers.offers(owner, laid.get(0).material(), offers);
-                }
-            }
+        for (List<Laid> sellers : all) {
+            sellers.get(0).singles().forEach((owner, ways) -> {
+                for (int way = 0; way < ways.size(); way++) apart(sellers, owner, way, buyers, currency);
+            });
+        }
+    }
+
+    private void apart(List<Laid> sellers, String owner, int way, BuyersApart buyers, CurrencyUnit currency) {
+        int fewest = sellers.stream().mapToInt(one -> one.singles().get(owner).get(way).unplaced().size()).min().orElseThrow();
+        buyers.missing(owner, way, fewest);
+        List<BuyersApart.Offer> offers = sellers.stream()
+                .filter(one -> one.priced() && one.singles().get(owner).get(way).unplaced().size() == fewest)
+                .map(one -> {
+                    RollResult single = one.singles().get(owner).get(way);
+                    BigDecimal cost = LineMoney.rounded(single.cost(), currency);
+                    BigDecimal least = open.contains(owner) ? BigDecimal.ZERO : single.lowerBound().min(cost);
+                    return new BuyersApart.Offer(one.rolls().get(0).supplier(), cost, least, metres(single));
+                })
+                .toList();
+        if (!offers.isEmpty()) {
+            buyers.offers(owner, way, sellers.get(0).material(), offers);
         }
     }
 

@@ -186,7 +186,7 @@ public final class Ordering {
         Set<String> told = new HashSet<>();
         // who buys bed by bed may buy where it is cheapest for that
         List<SlipLine> sorted = chosen.lines().stream()
-                .map(line -> line.bedByBed().isEmpty() ? line
+                .map(line -> line.cost().isEmpty() || !apart.containsKey(line.item()) ? line
                         // of lines of one name the first has it all
                         : line.boughtApart(told.add(line.item()) || byBed.isEmpty() ? apart.get(line.item()) : BigDecimal.ZERO.setScale(line.cost().orElseThrow().scale())))
                 .sorted(Slip.LARGEST_SAVING_FIRST)
@@ -249,13 +249,11 @@ public final class Ordering {
         Lots packMix = new Lots(priced);
         PackMix.Mix mix = packMix.covering(need);
         BigDecimal alone = BigDecimal.ZERO;
-        boolean aloneProved = true;
         Map<Double, PackMix.Mix> known = new HashMap<>();
         for (double one : needs) {
             PackMix.Mix own =
                     known.computeIfAbsent(one, same -> packMix.covering(withSpare(goods, BigDecimal.valueOf(same))));
             alone = alone.add(packMix.cost(own));
-            aloneProved &= own.proved();
         }
         List<PackCount> bought = counts(goods, priced, mix.counts());
         BigDecimal cost = rounded(packMix.cost(mix), currency);
@@ -270,8 +268,6 @@ public final class Ordering {
                 .append(cost.toPlainString())
                 .append(' ')
                 .append(currency.getCode())
-                .append("; each bed or path alone from those sellers: ")
-                .append(bedByBed.toPlainString())
                 .append("; rounded half up to ")
                 .append(currency.getDecimalPlaces())
                 .append(" decimals");
@@ -282,7 +278,7 @@ public final class Ordering {
         if (!missing.isEmpty()) {
             formula.append("; no price, so passed over: ").append(missing);
         }
-        if (!mix.proved() || !aloneProved) {
+        if (!mix.proved()) {
             formula.append("; pack sizes without a common measure: best mix found, a cheaper one is not ruled out");
         }
         return line(

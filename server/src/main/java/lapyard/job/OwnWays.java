@@ -1,0 +1,78 @@
+package lapyard.job;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.construction.BedWork;
+import lapyard.construction.LinerPiece;
+import lapyard.construction.LinerWays;
+import lapyard.construction.SeamSplit;
+import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+
+/**
+ * The ways to join and to line beds among which somebody chooses who builds and buys for one bed alone.
+ *
+ * @param ways of each bed, in the order of the document; the way that the garden takes first
+ * @param all  of each bed, whether there is no other way by the rules of joints and liner
+ */
+record OwnWays(List<List<BedWork>> ways, List<Boolean> all) {
+    /** Ways of one bed; each is a search of its own. */
+    private static final int MOST = 32;
+
+    /** What the joints of a bed depend on. */
+    private record Alike(List<Object> bed) {
+        Alike(Bed bed) {
+            this(List.of(bed.outline(), bed.courses(), bed.section(), bed.walls(), bed.making(), bed.planting().food()));
+        }
+    }
+
+    /** The beds as the garden builds them. */
+    List<BedWork> chosen() {
+        return ways.stream().map(own -> own.get(0)).toList();
+    }
+
+    /** Of these beds alone. */
+    OwnWays of(List<Integer> beds) {
+        return new OwnWays(beds.stream().map(ways::get).toList(), beds.stream().map(all::get).toList());
+    }
+
+    /** Nobody asks. */
+    static OwnWays none(List<BedWork> works) {
+        return new OwnWays(works.stream().map(List::of).toList(), works.stream().map(work -> true).toList());
+    }
+
+    /**
+     * @param built  before the liner was chosen for the whole garden
+     * @param joined for each bed's id, how the garden joins its walls
+     * @param downhill of each bed, in its own frame
+     */
+    static OwnWays of(Garden garden, List<BedWork> built, Lining lining, Map<String, Map<Integer, SeamSplit>> joined,
+            List<Optional<Point>> downhill) {
+        Map<Alike, Joining.Ways> known = new HashMap<>();
+        List<List<BedWork>> ways = new ArrayList<>();
+        List<Boolean> all = new ArrayList<>();
+        for (int i = 0; i < built.size(); i++) {
+            Bed bed = built.get(i).bed();
+            List<List<LinerPiece>> lined = lining.alone(built.get(i));
+            Joining.Ways joints = known.computeIfAbsent(new Alike(bed), alike -> Joining.alone(garden, bed, MOST));
+            boolean few = (long) joints.joined().size() * lined.size() <= MOST;
+            List<BedWork> own = new ArrayList<>(List.of(lining.works().get(i)));
+            for (Map<Integer, SeamSplit> one : joints.joined()) {
+                BedWork work = one.equals(joined.getOrDefault(bed.id(), Map.of()))
+                        ? built.get(i)
+                        : Costing.work(garden, bed, one, downhill.get(i));
+                for (List<LinerPiece> pieces : few ? lined : lined.subList(0, 1)) {
+                    BedWork way = pieces.equals(work.liner()) ? work : LinerWays.lined(work, pieces);
+                    if (own.stream().noneMatch(other -> other.pieces().equals(way.pieces()) && other.liner().equals(way.liner()))) own.add(way);
+                }
+            }
+            ways.add(own);
+            all.add(joints.all() && few);
+        }
+        return new OwnWays(ways, all);
+    }
+}

@@ -1,0 +1,192 @@
+package lapyard.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import lapyard.catalogue.Section;
+import lapyard.construction.BedWork;
+import lapyard.construction.Piece;
+import lapyard.cutting.CuttingProblem;
+import lapyard.cutting.CuttingProblem.Stock;
+import lapyard.cutting.CuttingResult;
+import lapyard.cutting.CuttingResult.BoardLine;
+import lapyard.cutting.CuttingResult.Unplaced;
+import lapyard.plan.Garden;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * What the beds of one section would each take by itself: walls joined as suits that bed, and its share of the boards on hand.
+ * Plans are proved by their own bounds; a share of the boards on hand by being the best of all, and by what they would be worth
+ * kept; deliveries only where there is nothing to share.
+ *
+ * @param own     the ways of the beds
+ * @param singles by bed, by its ways, by supplier; no bed where it was not asked
+ * @param pooled  proved: all beds together cost no less; empty where several suppliers sell the section
+ */
+record TimberApart(
+        Garden garden, List<Section> sold, OwnWays own, List<Stock> rack, List<List<List<Alone>>> singles, Optional<BigDecimal> pooled) {
+
+    static TimberApart of(Garden garden, List<Section> sold, OwnWays own, SearchOptions looking) {
+        List<BedWork> beds = own.chosen();
+        List<Stock> rack = PooledTimber.rack(garden, sold.get(0), beds);
+        TimberApart nothing = new TimberApart(garden, sold, own, rack, List.of(), Optional.empty());
+        // nests of one bed alone are offered to all together
+        boolean each = looking.alone() || beds.stream().anyMatch(work -> PooledTimber.angled(work.bed()));
+        return each ? new TimberApart(garden, sold, own, rack, nothing.shared(looking), Optional.empty()) : nothing;
+    }
+
+    TimberApart beside(Optional<BigDecimal> pooledLowerBound) {
+        return new TimberApart(garden, sold, own, rack, singles, pooledLowerBound);
+    }
+
+    private List<List<List<Alone>>> shared(SearchOptions looking) {
+        int beds = own.ways().size();
+        int[] boards = rack.stream().mapToInt(board -> board.available().getAsInt()).toArray();
+        List<RackSharing.Buy> shared = RackSharing.of(beds, boards, (bed, offered) -> own.ways().get(bed).stream()
+                .flatMap(way -> fromEach(way, offered, looking).stream())
+                .min(Comparator.comparing(Alone::cost))
+                .orElseThrow());
+        List<List<List<Alone>>> all = new ArrayList<>();
+        for (int bed = 0; bed < beds; bed++) {
+            int[] used = shared.get(bed).used();
+            all.add(own.ways().get(bed).stream().map(way -> fromEach(way, used, looking)).toList());
+        }
+        return all;
+    }
+
+    /** From each supplier. */
+    private List<Alone> fromEach(BedWork way, int[] offered, SearchOptions looking) {
+        Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, own.ways().size());
+        return sold.stream()
+                .map(section -> Alone.of(section, rack, Nesting.cheapest(PooledTimber.saw(garden, section, offered(offered)),
+                        PooledTimber.blanks(garden.goods().saw(), List.of(way), PooledTimber.sawn(garden, section)), List.of(), PooledTimber.sawn(garden, section),
+                        PooledTimber.graded(rack), (problem, least) -> share.apply(problem), share)))
+                .toList();
+    }
+
+    private List<Stock> offered(int[] counts) {
+        List<Stock> offered = new ArrayList<>();
+        for (int i = 0; i < counts.length; i++) {
+            if (counts[i] > 0) offered.add(rack.get(i).with(counts[i]));
+        }
+        return offered;
+    }
+
+    /** What the beds as the garden builds them are cut out of, each from this supplier alone. */
+    List<Blank> blanks(int seller) {
+        return singles.stream()
+                .flatMap(ways -> ways.get(0).get(seller).plan().asked().blanks().values().stream().flatMap(List::stream))
+                .toList();
+    }
+
+    /** Boards of all beds as the garden builds them, for where nothing is priced; empty where it was not asked. */
+    Optional<Integer> boards() {
+        return singles.isEmpty() ? Optional.empty()
+                : Optional.of(singles.stream().mapToInt(ways -> ways.get(0).get(0).plan().result().boards()).sum());
+    }
+
+    void apart(BuyersApart buyers, CurrencyUnit currency) {
+        if (sold.stream().noneMatch(TimberApart::priced)) {
+            return;
+        }
+        boolean shares = !rack.isEmpty() && singles.size() > 1;
+        BigDecimal paid = BigDecimal.ZERO;
+        for (int bed = 0; bed < singles.size(); bed++) {
+            String owner = "bed " + own.chosen().get(bed).bed().id();
+            BigDecimal most = BigDecimal.ZERO;
+            for (int way = 0; way < singles.get(bed).size(); way++) {
+                List<Alone> alone = singles.get(bed).get(way);
+                int fewest = alone.stream().mapToInt(Alone::unplaced).min().orElseThrow();
+                buyers.missing(owner, way, fewest);
+                List<BuyersApart.Offer> offers = new ArrayList<>();
+                for (int seller = 0; seller < sold.size(); seller++) {
+                    if (priced(sold.get(seller)) && alone.get(seller).unplaced() == fewest) {
+                        offers.add(offer(bed, sold.get(seller), alone.get(seller), currency));
+                    }
+                }
+                if (offers.isEmpty()) {
+                    continue;
+                }
+                buyers.offers(owner, way, PooledTimber.item(sold.get(0)), offers);
+                most = offers.stream().map(BuyersApart.Offer::cost).reduce(most, BigDecimal::max);
+                if (shares) buyers.shares(owner, way);
+            }
+            paid = paid.add(most);
+        }
+        if (shares) {
+            BigDecimal unproved = unproved(paid);
+            for (int way = 0; way < singles.get(0).size(); way++) {
+                buyers.unproved("bed " + own.chosen().get(0).bed().id(), way, unproved);
+            }
+        }
+    }
+
+    private static boolean priced(Section section) {
+        return section.stock().stream().anyMatch(stock -> stock.price().isPresent());
+    }
+
+    private BuyersApart.Offer offer(int bed, Section section, Alone alone, CurrencyUnit currency) {
+        BigDecimal cost = LineMoney.rounded(alone.paid(), currency);
+        BigDecimal least = own.all().get(bed) ? alone.least() : alone.least().min(byLength(own.ways().get(bed).get(0), section));
+        return new BuyersApart.Offer(section.suppliers().isEmpty() ? "" : section.suppliers().get(0), cost, least.min(cost),
+                alone.plan().result().boards());
+    }
+
+    /** However its walls are joined, the timber of a bed costs no less. */
+    private BigDecimal byLength(BedWork work, Section section) {
+        double trims = 2 * garden.goods().saw().endTrimMm();
+        OptionalDouble perMm = section.stock().stream()
+                .filter(stock -> stock.price().isPresent() && stock.lengthMm() > trims)
+                .mapToDouble(stock -> stock.price().get().doubleValue() / (stock.lengthMm() - trims))
+                .min();
+        // nests and boards on hand make less of it
+        return perMm.isEmpty() || !rack.isEmpty() || PooledTimber.angled(work.bed())
+                ? BigDecimal.ZERO
+                : BigDecimal.valueOf(work.pieces().stream().mapToDouble(Piece::lengthMm).sum() * perMm.getAsDouble() * (1 - 1e-9));
+    }
+
+    /** What another share of the boards on hand could save at most. */
+    private BigDecimal unproved(BigDecimal paid) {
+        BigDecimal worth = rack.stream()
+                .map(board -> board.salvage().multiply(BigDecimal.valueOf(board.available().getAsInt())))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (RackSharing.looksAtAll(singles.size(), rack.stream().mapToInt(board -> board.available().getAsInt()).toArray())) {
+            return worth;
+        }
+        // all beds' own plans together are a plan of the garden where each is built as the garden builds it
+        boolean asTheGarden = own.ways().stream().allMatch(ways -> ways.size() == 1) && own.all().stream().allMatch(all -> all);
+        return asTheGarden && pooled.isPresent() ? paid.subtract(pooled.get().subtract(worth).max(BigDecimal.ZERO)) : paid;
+    }
+
+    /** One bed bought for by itself. */
+    record Alone(BigDecimal paid, int[] used, Nesting.Plan plan) implements RackSharing.Buy {
+        static Alone of(Section section, List<Stock> rack, Nesting.Plan plan) {
+            int[] used = new int[rack.size()];
+            for (BoardLine line : plan.result().plan()) {
+                for (int i = 0; i < used.length; i++) {
+                    if (rack.get(i).id().equals(line.stock())) used[i] += line.count();
+                }
+            }
+            return new Alone(plan.result().paid().add(PooledTimber.overBundles(section, plan.result())), used, plan);
+        }
+
+        /** A piece that finds no board counts more than any board. */
+        @Override
+        public BigDecimal cost() {
+            return paid.add(BigDecimal.valueOf(1_000_000L * plan.result().unplaced().stream().mapToInt(Unplaced::count).sum()));
+        }
+
+        private int unplaced() {
+            return plan.result().unplaced().size();
+        }
+
+        /** With the boards on hand that it uses; what those would be worth kept is not paid. */
+        private BigDecimal least() {
+            return plan.result().lowerBound().subtract(plan.result().salvage()).max(BigDecimal.ZERO);
+        }
+    }
+}
