@@ -131,22 +131,23 @@ record TimberApart(
 
     private BuyersApart.Offer offer(int bed, Section section, Alone alone, CurrencyUnit currency) {
         BigDecimal cost = LineMoney.rounded(alone.paid(), currency);
-        BigDecimal least = own.all().get(bed) ? alone.least() : alone.least().min(byLength(own.ways().get(bed).get(0), section));
+        BigDecimal least = own.all().get(bed) ? alone.least() : alone.least().min(byLength(own.ways().get(bed).subList(0, 1), section));
         return new BuyersApart.Offer(section.suppliers().isEmpty() ? "" : section.suppliers().get(0), cost, least.min(cost),
                 alone.plan().result().boards());
     }
 
-    /** However its walls are joined, the timber of a bed costs no less. */
-    private BigDecimal byLength(BedWork work, Section section) {
+    /** However their walls are joined and the boards on hand shared, the timber of these beds costs no less. */
+    private BigDecimal byLength(List<BedWork> beds, Section section) {
         double trims = 2 * garden.goods().saw().endTrimMm();
         OptionalDouble perMm = section.stock().stream()
                 .filter(stock -> stock.price().isPresent() && stock.lengthMm() > trims)
                 .mapToDouble(stock -> stock.price().get().doubleValue() / (stock.lengthMm() - trims))
                 .min();
-        // nests and boards on hand make less of it
-        return perMm.isEmpty() || !rack.isEmpty() || PooledTimber.angled(work.bed())
-                ? BigDecimal.ZERO
-                : BigDecimal.valueOf(work.pieces().stream().mapToDouble(Piece::lengthMm).sum() * perMm.getAsDouble() * (1 - 1e-9));
+        double neededMm = beds.stream().flatMap(work -> work.pieces().stream()).mapToDouble(Piece::lengthMm).sum()
+                - rack.stream().mapToDouble(board -> board.lengthMm() * board.available().getAsInt()).sum();
+        // a nest takes less than its pieces
+        boolean nests = beds.stream().anyMatch(work -> PooledTimber.angled(work.bed()));
+        return perMm.isEmpty() || nests ? BigDecimal.ZERO : BigDecimal.valueOf(Math.max(0, neededMm * perMm.getAsDouble() * (1 - 1e-9)));
     }
 
     /** What another share of the boards on hand could save at most. */
@@ -157,9 +158,13 @@ record TimberApart(
         if (RackSharing.looksAtAll(singles.size(), rack.stream().mapToInt(board -> board.available().getAsInt()).toArray())) {
             return worth;
         }
+        BigDecimal least = sold.stream().map(section -> byLength(own.chosen(), section)).min(BigDecimal::compareTo).orElseThrow();
         // all beds' own plans together are a plan of the garden where each is built as the garden builds it
         boolean asTheGarden = own.ways().stream().allMatch(ways -> ways.size() == 1) && own.all().stream().allMatch(all -> all);
-        return asTheGarden && pooled.isPresent() ? paid.subtract(pooled.get().subtract(worth).max(BigDecimal.ZERO)) : paid;
+        if (asTheGarden && pooled.isPresent()) {
+            least = least.max(pooled.get().subtract(worth));
+        }
+        return paid.subtract(least);
     }
 
     /** One bed bought for by itself. */

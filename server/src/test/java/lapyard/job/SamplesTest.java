@@ -58,8 +58,11 @@ class SamplesTest {
         assertEquals(0, orders.compareTo(sheet.slip().total()));
         BigDecimal shares = lapyard.order.Savings.shares(sheet.slip()).stream().map(share -> share.cost()).reduce(BigDecimal.ZERO, BigDecimal::add);
         assertEquals(0, shares.compareTo(sheet.slip().total()));
+        BigDecimal saved = sheet.slip().lines().stream().flatMap(line -> line.saved().stream()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertTrue(saved.signum() >= 0, "pooling never costs more: " + saved);
         for (SlipLine line : sheet.slip().lines()) {
-            assertTrue(line.saved().orElse(BigDecimal.ZERO).signum() >= 0, "pooling never costs more: " + line);
+            // a bed alone may be joined so that it takes fewer ties and dearer boards
+            assertTrue(line.item().equals("cross.ties") || line.saved().orElse(BigDecimal.ZERO).signum() >= 0, "pooling never costs more: " + line);
             assertTrue(line.need() > 0, line.toString());
         }
         assertEquals(garden.beds().stream().map(Bed::id).toList(), sheet.beds().stream().map(bed -> bed.work().bed().id()).toList());
