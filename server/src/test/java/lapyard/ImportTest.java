@@ -47,7 +47,7 @@ class ImportTest {
             history       :
             diagrams      : drawing geometry catalogue plan construction ground cutting sheets order loadin weekends words working
             json          : sizes layout job stages standing construction ground plan sheets cutting order catalogue geometry loadin weekends words
-            store         :
+            store         : plan
             prints        : geometry working ground job diagrams drawing plan catalogue cutting order construction words
             answers       : sizes layout prints json job drawing plan order words
             rest          : answers history prints store json diagrams drawing plan words

@@ -24,6 +24,7 @@ import lapyard.plan.Finding.Amount;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.GardenState;
 import lapyard.plan.Give;
 import lapyard.plan.RackBoard;
 import lapyard.plan.Saw;
@@ -101,7 +102,8 @@ public final class GardenReader {
                 new Garden.People(
                         read, liftLimitKg(crew), TallyReader.read(cursor.object("tally"), read.dates().start())),
                 new Garden.Terms(
-                        currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), loads(cursor.object("loads"))),
+                        currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), loads(cursor.object("loads")),
+                        GardenState.of(cursor.choice("state", GardenState.PENCILLED.code(), GardenState.codes())).orElse(GardenState.PENCILLED)),
                 accepted(cursor),
                 notes.defaulted,
                 new Garden.Asking(AskingReader.giving(cursor, beds, gives), AskingReader.wishes(cursor, beds, types)));

@@ -79,11 +79,12 @@ public record Garden(
      * @param wayIn    how goods come in from the road
      * @param quote    what a builder offers besides the goods
      * @param loads    what the check of the standing beds reckons with
+     * @param state    how far the job has come
      */
-    public record Terms(String currency, WayIn wayIn, QuoteTerms quote, StandingRules loads) {
+    public record Terms(String currency, WayIn wayIn, QuoteTerms quote, StandingRules loads, GardenState state) {
         /** Nothing is known of the way in, and nobody quotes. */
         public static Terms of(String currency) {
-            return new Terms(currency, WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL);
+            return new Terms(currency, WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED);
         }
     }
 

@@ -183,6 +183,25 @@ public final class GardenResource {
         return Optional.ofNullable(known.get(number));
     }
 
+    /** Off the list of those at work, without a new revision; it still answers. */
+    @PUT
+    @Path("archived")
+    public Response archive(@PathParam("id") String id) {
+        return archived(id, true);
+    }
+
+    @DELETE
+    @Path("archived")
+    public Response bringOut(@PathParam("id") String id) {
+        return archived(id, false);
+    }
+
+    private Response archived(String id, boolean away) {
+        shelf.standing(id);
+        shelf.store().archive(id, away);
+        return Response.noContent().build();
+    }
+
     @DELETE
     @Produces(MediaType.APPLICATION_JSON)
     public Response delete(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch) {

@@ -10,11 +10,15 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import lapyard.answers.GivenDocument;
 import lapyard.plan.Finding;
+import lapyard.plan.GardenState;
 import lapyard.store.GardenList;
+import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
 import lapyard.store.Stored;
 
@@ -35,15 +39,14 @@ public final class GardensResource {
     public Response list(
             @QueryParam("limit") String limit,
             @QueryParam("after") String after,
-            @QueryParam("deleted") String deleted) {
-        int rows = QueryParameters.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE);
-        boolean ofDeleted = QueryParameters.flag("deleted", deleted);
-        Optional<String> behind = QueryParameters.word("after", after);
-        GardenList list = Requester.onlyGarden()
-                .map(this::only)
-                .orElseGet(() -> shelf.store().list(rows, behind, ofDeleted));
-        Optional<String> next = list.next()
-                .map(id -> "/api/gardens?after=" + id + "&limit=" + rows + (ofDeleted ? "&deleted=true" : ""));
+            @QueryParam("deleted") String deleted,
+            @QueryParam("archived") String archived,
+            @QueryParam("state") String state,
+            @QueryParam("find") String find,
+            @QueryParam("order") String order) {
+        GardenList.Ask ask = ask(limit, after, deleted, archived, state, find, order);
+        GardenList list = Requester.onlyGarden().map(this::only).orElseGet(() -> shelf.store().list(ask));
+        Optional<String> next = list.next().map(end -> address(ask, end));
         Response.ResponseBuilder response = Response.ok(Json.text(json -> {
             json.writeStartObject();
             json.writeArrayFieldStart("gardens");
@@ -51,6 +54,8 @@ public final class GardensResource {
                 json.writeStartObject();
                 json.writeStringField("id", row.id());
                 json.writeStringField("name", row.name());
+                if (!row.client().isEmpty()) json.writeStringField("client", row.client());
+                json.writeStringField("state", row.state().code());
                 json.writeNumberField("revision", row.revision());
                 json.writeStringField("changed", row.changed().toString());
                 json.writeEndObject();
@@ -64,14 +69,39 @@ public final class GardensResource {
         return response.build();
     }
 
+    private static GardenList.Ask ask(
+            String limit, String after, String deleted, String archived, String state, String find, String order) {
+        boolean ofDeleted = QueryParameters.flag("deleted", deleted);
+        boolean ofArchived = QueryParameters.flag("archived", archived);
+        if (ofDeleted && ofArchived) throw new ProblemException(400, "deleted and archived are two lists: ask for one of them");
+        if (find != null && find.length() > GardenStore.NAME_CHARACTERS)
+            throw new ProblemException(400, "find should be at most " + GardenStore.NAME_CHARACTERS + " characters");
+        try {
+            return new GardenList.Ask(
+                    QueryParameters.number("limit", limit, 1, LONGEST_PAGE).orElse(PAGE),
+                    QueryParameters.word("after", after, 60),
+                    ofDeleted ? GardenList.Place.DELETED : ofArchived ? GardenList.Place.ARCHIVED : GardenList.Place.STANDING,
+                    QueryParameters.choice("state", state, GardenState.values()),
+                    find == null || find.isBlank() ? List.of() : List.of(find.strip().split("\\s+")),
+                    QueryParameters.choice("order", order, GardenList.Order.values()).orElse(GardenList.Order.NAME));
+        } catch (IllegalArgumentException refused) {
+            throw new ProblemException(400, refused.getMessage());
+        }
+    }
+
+    /** Where the page after is. */
+    private static String address(GardenList.Ask ask, String end) {
+        StringBuilder address = new StringBuilder("/api/gardens?after=" + end + "&limit=" + ask.limit());
+        if (ask.place() != GardenList.Place.STANDING) address.append('&').append(QueryParameters.code(ask.place())).append("=true");
+        ask.state().ifPresent(state -> address.append("&state=").append(state.code()));
+        if (!ask.words().isEmpty()) address.append("&find=").append(URLEncoder.encode(String.join(" ", ask.words()), StandardCharsets.UTF_8));
+        if (ask.order() != GardenList.Order.NAME) address.append("&order=").append(QueryParameters.code(ask.order()));
+        return address.toString();
+    }
+
     /** What the holder of a share has for a list. */
     private GardenList only(String id) {
-        List<GardenList.Row> rows = shelf.store()
-                .find(id)
-                .filter(stored -> !stored.deleted())
-                .map(stored -> new GardenList.Row(id, stored.name(), stored.revision(), stored.saved()))
-                .stream()
-                .toList();
+        List<GardenList.Row> rows = shelf.store().row(id).stream().toList();
         return new GardenList(rows, rows.size(), Optional.empty());
     }
 

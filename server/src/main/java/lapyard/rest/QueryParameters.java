@@ -1,7 +1,10 @@
 package lapyard.rest;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads the query parameters of a request; an unusable one is refused by name with status 400. */
 final class QueryParameters {
@@ -19,9 +22,24 @@ final class QueryParameters {
 
     /** A short word of letters and digits; empty where it was not given. */
     static Optional<String> word(String name, String text) {
+        return word(name, text, 40);
+    }
+
+    static Optional<String> word(String name, String text, int longest) {
         if (text == null) return Optional.empty();
-        if (text.matches("[A-Za-z0-9-]{1,40}")) return Optional.of(text);
-        throw new ProblemException(400, name + " should be 1 to 40 letters, digits and dashes");
+        if (text.matches("[A-Za-z0-9-]{1," + longest + "}")) return Optional.of(text);
+        throw new ProblemException(400, name + " should be 1 to " + longest + " letters, digits and dashes");
+    }
+
+    /** One of these, by its name in small letters; empty where it was not given. */
+    static <E extends Enum<E>> Optional<E> choice(String name, String text, E[] choices) {
+        if (text == null) return Optional.empty();
+        for (E each : choices) if (code(each).equals(text)) return Optional.of(each);
+        throw new ProblemException(400, name + " should be " + Stream.of(choices).map(QueryParameters::code).collect(Collectors.joining(", ")));
+    }
+
+    static String code(Enum<?> choice) {
+        return choice.name().toLowerCase(Locale.ROOT);
     }
 
     /** A code as documents give it to beds and suppliers, in plain letters; empty where it was not given. */

@@ -67,14 +67,22 @@ public final class GardenStore implements AutoCloseable {
         }
     }
 
+    public GardenList list(GardenList.Ask ask) {
+        return database.read(connection -> rows.list(connection, ask));
+    }
+
+    /** What a list shows of one garden; empty where none such stands. */
+    public Optional<GardenList.Row> row(String id) {
+        return database.read(connection -> rows.row(connection, id));
+    }
+
     /**
-     * @param limit   rows on the page, 1 or more
-     * @param after   the {@code next} of the page before, or an id: the page starts behind that garden
-     * @param deleted true for the deleted gardens, false for the others
+     * Puts a garden away from the list, or back on it; nothing else changes. A deleted one is on no list.
+     *
+     * @return false where no such garden stands
      */
-    public GardenList list(int limit, Optional<String> after, boolean deleted) {
-        if (limit < 1) throw new IllegalArgumentException("a page has 1 row or more, was " + limit);
-        return database.read(connection -> rows.list(connection, limit, after, deleted));
+    public boolean archive(String id, boolean away) {
+        return database.write(connection -> rows.archive(connection, id, away));
     }
 
     /**

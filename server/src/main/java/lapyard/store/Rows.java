@@ -6,9 +6,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
+import lapyard.plan.GardenState;
 import lapyard.store.Change.Made;
 import lapyard.store.Change.Stale;
 
@@ -16,6 +16,10 @@ import lapyard.store.Change.Stale;
 final class Rows {
     private static final String CURRENT = "select g.id, g.name, g.revision, g.changed, g.deleted, r.document"
             + " from garden g join revision r on r.garden = g.id and r.number = g.revision where g.id = :id";
+
+    private static final String LISTED = "name = :name, sort_key = :sortKey, client = :client, client_key = :clientKey, state = :state";
+
+    private static final String ROW = "select id, name, client, state, revision, changed";
 
     private final Database database;
     private final Clock clock;
@@ -26,12 +30,13 @@ final class Rows {
     }
 
     Stored insert(Connection connection, NewGarden garden) throws SQLException {
-        String name = shortened(garden.name(), GardenStore.NAME_CHARACTERS);
+        Listed listed = Listed.of(garden.name(), garden.document());
         Instant now = now();
-        new Sql(connection, "insert into garden (id, name, sort_key, revision, changed, deleted) values (:id, :name, :sortKey, 1, :changed, 0)")
-                .with("id", garden.id()).with("name", name).with("sortKey", sortKey(name)).with("changed", now)
+        listed.bind(new Sql(connection, "insert into garden (id, name, sort_key, client, client_key, state, revision, changed, deleted)"
+                        + " values (:id, :name, :sortKey, :client, :clientKey, :state, 1, :changed, 0)"))
+                .with("id", garden.id()).with("changed", now)
                 .update();
-        Stored stored = new Stored(garden.id(), name, 1, now, false, garden.document());
+        Stored stored = new Stored(garden.id(), listed.name(), 1, now, false, garden.document());
         insertRevision(connection, stored, Revision.Kind.CREATED, OptionalLong.empty(), Optional.empty());
         database.announce(connection, stored.id(), 1);
         return stored;
@@ -45,14 +50,14 @@ final class Rows {
             String givenName,
             String document)
             throws SQLException {
-        String name = shortened(givenName, GardenStore.NAME_CHARACTERS);
+        Listed listed = Listed.of(givenName, document);
         boolean deleted = kind == Revision.Kind.DELETED;
         Instant saved = latest(now(), current.saved());
-        Stored next = new Stored(current.id(), name, current.revision() + 1, saved, deleted, document);
+        Stored next = new Stored(current.id(), listed.name(), current.revision() + 1, saved, deleted, document);
         // the revision in the condition keeps this right where several servers share one database
-        int changed = new Sql(connection, "update garden set name = :name, sort_key = :sortKey, revision = :next, changed = :changed,"
-                        + " deleted = :deleted where id = :id and revision = :current")
-                .with("name", name).with("sortKey", sortKey(name)).with("next", next.revision()).with("changed", next.saved())
+        int changed = listed.bind(new Sql(connection, "update garden set " + LISTED + ", revision = :next, changed = :changed, deleted = :deleted"
+                        + (deleted ? ", archived = 0" : "") + " where id = :id and revision = :current"))
+                .with("next", next.revision()).with("changed", next.saved())
                 .with("deleted", deleted).with("id", next.id()).with("current", current.revision())
                 .update();
         if (changed == 0) return new Stale(current(connection, current.id()).orElseThrow());
@@ -110,21 +115,57 @@ final class Rows {
         return kept.toString();
     }
 
-    private static String sortKey(String name) {
-        return name.toLowerCase(Locale.ROOT);
+    GardenList list(Connection connection, GardenList.Ask ask) throws SQLException {
+        boolean latestFirst = ask.order() == GardenList.Order.CHANGED;
+        StringBuilder where = new StringBuilder(" from garden where deleted = :deleted and archived = :archived");
+        if (ask.state().isPresent()) where.append(" and state = :state");
+        for (int i = 0; i < ask.words().size(); i++)
+            where.append(" and (sort_key like :%1$s escape '!' or client_key like :%1$s escape '!')".formatted(word(i)));
+        long total = asked(connection, "select count(*) as gardens" + where, ask).first(row -> row.number("gardens")).orElseThrow();
+        String columns = ask.order().columns;
+        String behind = latestFirst ? "(:time, :after)" : "(select " + columns + " from garden where id = :after)";
+        String from = ask.after().isEmpty() ? "" : " and (" + columns + ") " + (latestFirst ? "<" : ">") + " " + behind;
+        List<GardenList.Row> rows = asked(connection, ROW + where + from
+                        + " order by " + (latestFirst ? "changed desc, id desc" : columns) + " limit :limit", ask)
+                .all(Rows::listed);
+        boolean more = rows.size() > ask.limit();
+        List<GardenList.Row> page = more ? rows.subList(0, ask.limit()) : rows;
+        return new GardenList(page, total, more ? Optional.of(end(page.get(ask.limit() - 1), latestFirst)) : Optional.empty());
     }
 
-    GardenList list(Connection connection, int limit, Optional<String> after, boolean deleted) throws SQLException {
-        long total = count(connection, deleted);
-        String from = after.isPresent() ? " and (sort_key, id) > (select sort_key, id from garden where id = :after)" : "";
-        List<GardenList.Row> rows = new Sql(connection, "select id, name, revision, changed from garden where deleted = :deleted" + from
-                        + " order by sort_key, id limit :limit")
-                .with("deleted", deleted).with("after", after).with("limit", limit + 1)
-                .all(row -> new GardenList.Row(row.text("id"), row.text("name"), row.number("revision"), row.time("changed")));
-        boolean more = rows.size() > limit;
-        List<GardenList.Row> page = more ? rows.subList(0, limit) : rows;
-        return new GardenList(
-                page, total, more ? Optional.of(page.get(limit - 1).id()) : Optional.empty());
+    Optional<GardenList.Row> row(Connection connection, String id) throws SQLException {
+        return new Sql(connection, ROW + " from garden where id = :id and deleted = 0").with("id", id).first(Rows::listed);
+    }
+
+    private static GardenList.Row listed(Sql.Columns row) throws SQLException {
+        return new GardenList.Row(row.text("id"), row.text("name"), row.text("client"), GardenState.values()[(int) row.number("state")],
+                row.number("revision"), row.time("changed"));
+    }
+
+    /** A garden that is saved between two pages goes to the top of the latest, so that an end there is a time, not a garden. */
+    private static String end(GardenList.Row last, boolean latestFirst) {
+        return latestFirst ? last.changed().toEpochMilli() + "-" + last.id() : last.id();
+    }
+
+    private static String word(int number) {
+        return "word" + (char) ('a' + number);
+    }
+
+    private static Sql asked(Connection connection, String text, GardenList.Ask ask) {
+        Sql sql = new Sql(connection, text)
+                .with("deleted", ask.place() == GardenList.Place.DELETED).with("archived", ask.place() == GardenList.Place.ARCHIVED)
+                .with("state", ask.state().map(GardenState::ordinal)).with("limit", ask.limit() + 1);
+        for (int i = 0; i < ask.words().size(); i++)
+            sql.with(word(i), "%" + Listed.key(ask.words().get(i)).replaceAll("[!%_]", "!$0") + "%");
+        String after = ask.after().orElse("");
+        int dash = ask.order() == GardenList.Order.CHANGED ? after.indexOf('-') : -1;
+        if (dash > 0) sql.with("time", Instant.ofEpochMilli(Long.parseLong(after.substring(0, dash))));
+        return sql.with("after", after.substring(dash + 1));
+    }
+
+    /** Off the list, or back on it; false where no such garden stands. */
+    boolean archive(Connection connection, String id, boolean away) throws SQLException {
+        return new Sql(connection, "update garden set archived = :archived where id = :id and deleted = 0").with("archived", away).with("id", id).update() > 0;
     }
 
     List<Revision> history(Connection connection, String id, int limit, long before) throws SQLException {
@@ -148,9 +189,9 @@ final class Rows {
             insertRevision(connection, stored, kept.kind(), OptionalLong.empty(), kept.stamp());
             if (kept.refused()) mark(connection, id, kept.number(), "refused", 1);
         }
-        String name = shortened(last.name(), GardenStore.NAME_CHARACTERS);
-        new Sql(connection, "update garden set name = :name, sort_key = :sortKey, revision = :revision, changed = :changed where id = :id")
-                .with("name", name).with("sortKey", sortKey(name)).with("revision", last.number()).with("changed", saved).with("id", id)
+        Listed.of(last.name(), last.document())
+                .bind(new Sql(connection, "update garden set " + LISTED + ", revision = :revision, changed = :changed where id = :id"))
+                .with("revision", last.number()).with("changed", saved).with("id", id)
                 .update();
         return current(connection, id).orElseThrow();
     }

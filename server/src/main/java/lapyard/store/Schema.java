@@ -12,9 +12,9 @@ import org.flywaydb.core.api.FlywayException;
 
 /** Brings a database's tables to the form this program knows. */
 enum Schema {
-    SQLITE(5, "select 1 from sqlite_master where type = 'table' and name = 'flyway_schema_history'", "classpath:lapyard/store/shared"),
+    SQLITE(8, "select 1 from sqlite_master where type = 'table' and name = 'flyway_schema_history'", "classpath:lapyard/store/shared"),
     POSTGRESQL(
-            5,
+            8,
             "select 1 where to_regclass('flyway_schema_history') is not null",
             "classpath:lapyard/store/shared",
             "classpath:lapyard/store/postgresql");
@@ -22,7 +22,7 @@ enum Schema {
     /** Held so that the level stays. */
     private static final Logger MIGRATIONS = Logger.getLogger("org.flywaydb");
 
-    /** The highest number of the {@code V…} files in its places. */
+    /** The highest number of the {@code V…} files in its places and of the migrations in Java. */
     final int newest;
 
     private final String historyThere;
@@ -69,6 +69,7 @@ enum Schema {
             Flyway.configure(loader)
                     .dataSource(url, login.getProperty("user"), login.getProperty("password"))
                     .locations(places)
+                    .javaMigrations(new V8__ListOfOlderGardens())
                     .load()
                     .migrate();
         } catch (FlywayException failed) {

@@ -5,6 +5,8 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -16,6 +18,9 @@ import java.util.regex.Pattern;
 
 /** One statement whose values and columns go by name: {@code where id = :id}. */
 final class Sql {
+    /** Always with three decimals, so that times as text stand in their order. */
+    private static final DateTimeFormatter MILLISECONDS = new DateTimeFormatterBuilder().appendInstant(3).toFormatter();
+
     private static final Pattern NAME = Pattern.compile("(?<!:):([a-zA-Z]+)");
 
     private final Connection connection;
@@ -37,7 +42,7 @@ final class Sql {
         if (value instanceof Optional<?> some) return some.map(Sql::kept).orElse(null);
         if (value instanceof OptionalLong some) return some.isPresent() ? some.getAsLong() : null;
         if (value instanceof Boolean flag) return flag ? 1 : 0;
-        return value instanceof Instant time ? time.toString() : value;
+        return value instanceof Instant time ? MILLISECONDS.format(time) : value;
     }
 
     /** How many rows it changed. */

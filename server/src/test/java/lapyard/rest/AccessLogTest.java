@@ -92,7 +92,7 @@ class AccessLogTest {
         goOn.countDown();
         assertEquals(201, answer.get().statusCode());
         stopping.join();
-        assertEquals(1, store.list(10, java.util.Optional.empty(), false).total());
+        assertEquals(1, store.list(lapyard.store.GardenList.Ask.of(10, java.util.Optional.empty(), lapyard.store.GardenList.Place.STANDING)).total());
         store.close();
     }
 

@@ -1,12 +1,24 @@
 package lapyard.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.io.File;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import lapyard.plan.GardenState;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +32,28 @@ class GardenStoreTest extends StoreContract {
         return GardenStore.open(folder, clock);
     }
 
+    @Test
+    void gardensOfAnOlderStoreAreListedByClientAndState(@TempDir Path older) throws SQLException {
+        List<GardenStore> opened = new ArrayList<>();
+        olderGardenIsListed("jdbc:sqlite:" + older.resolve(DataFolder.DATABASE), Schema.SQLITE, () -> {
+            opened.add(assertInstanceOf(Opening.Open.class, GardenStore.open(older)).store());
+            return opened.get(0);
+        });
+        opened.forEach(GardenStore::close);
+    }
+
+    /** The tables as they were at version 4, with one garden, then opened by this program. */
+    static void olderGardenIsListed(String url, Schema schema, Supplier<GardenStore> opened) throws SQLException {
+        Flyway.configure().dataSource(url, null, null).locations(schema.places).target("4").load().migrate();
+        try (Connection connection = DriverManager.getConnection(url); Statement statement = connection.createStatement()) {
+            statement.execute("insert into garden (id, name, sort_key, revision, changed, deleted) values ('a', 'A', 'a', 1, '2026-05-02T10:00:00Z', 0)");
+            statement.execute("insert into revision (garden, number, kind, name, saved, document) values ('a', 1, 'CREATED', 'A', '2026-05-02T10:00:00Z',"
+                    + " '{\"state\":\"ordered\",\"quote\":{\"client\":\"Ms Oakes\"}}')");
+        }
+        GardenList.Row row = opened.get().list(GardenList.Ask.of(9, Optional.empty(), GardenList.Place.STANDING)).rows().get(0);
+        assertEquals(List.of("Ms Oakes", GardenState.ORDERED), List.of(row.client(), row.state()));
+    }
+
     @ParameterizedTest
     @EnumSource
     void theMigrationFilesEndAtTheVersionThatTheProgramLooksFor(Schema schema) {
@@ -29,6 +63,6 @@ class GardenStoreTest extends StoreContract {
                 .mapToInt(file -> Integer.parseInt(file.replaceAll("V([0-9]+)__.*", "$1")))
                 .max()
                 .orElseThrow();
-        assertEquals(schema.newest, newest);
+        assertEquals(schema.newest, Math.max(newest, Integer.parseInt(new V8__ListOfOlderGardens().getVersion().getVersion())));
     }
 }

@@ -47,6 +47,17 @@ class PostgresStoreTest extends StoreContract {
         assertEquals(List.of(false, false, false, true), filled.stream().sorted().toList());
     }
 
+    @Test
+    void gardensOfAnOlderStoreAreListedByClientAndState() throws SQLException {
+        String older = TestPostgres.newDatabase();
+        List<GardenStore> opened = new ArrayList<>();
+        GardenStoreTest.olderGardenIsListed(older, Schema.POSTGRESQL, () -> {
+            opened.add(open(older));
+            return opened.get(0);
+        });
+        opened.forEach(GardenStore::close);
+    }
+
     private static GardenStore open(String url) {
         Opening opening = GardenStore.open(url, new Properties());
         return assertInstanceOf(Opening.Open.class, opening, opening::toString).store();

@@ -1,5 +1,8 @@
 package lapyard.store;
 
+import static lapyard.store.GardenList.Place.ARCHIVED;
+import static lapyard.store.GardenList.Place.DELETED;
+import static lapyard.store.GardenList.Place.STANDING;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -18,6 +21,7 @@ import java.util.OptionalLong;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import lapyard.plan.GardenState;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -125,14 +129,14 @@ abstract class StoreContract {
         store.create(new NewGarden("a", "A", "{\"v\":1}"));
         assertInstanceOf(Change.Stale.class, store.delete("a", 9));
         assertEquals(2, made(store.delete("a", 1)).revision());
-        assertEquals(0, store.list(10, Optional.empty(), false).total());
-        assertEquals(1, store.list(10, Optional.empty(), true).total());
+        assertEquals(0, store.list(GardenList.Ask.of(10, Optional.empty(), STANDING)).total());
+        assertEquals(1, store.list(GardenList.Ask.of(10, Optional.empty(), DELETED)).total());
         assertTrue(store.find("a").orElseThrow().deleted());
         assertInstanceOf(Change.Deleted.class, store.save("a", 2, "A", "{\"v\":2}"));
         assertInstanceOf(Change.Deleted.class, store.delete("a", 2));
         assertEquals(3, made(store.restore("a", 2, 1)).revision());
         assertFalse(store.find("a").orElseThrow().deleted());
-        assertEquals(1, store.list(10, Optional.empty(), false).total());
+        assertEquals(1, store.list(GardenList.Ask.of(10, Optional.empty(), STANDING)).total());
     }
 
     @Test
@@ -159,7 +163,7 @@ abstract class StoreContract {
         List<String> seen = new ArrayList<>();
         Optional<String> after = Optional.empty();
         do {
-            GardenList page = store.list(3, after, false);
+            GardenList page = store.list(GardenList.Ask.of(3, after, STANDING));
             assertEquals(7, page.total());
             page.rows().forEach(row -> seen.add(row.name()));
             after = page.next();
@@ -170,12 +174,93 @@ abstract class StoreContract {
     @Test
     void aPageGoesOnBehindAGardenThatWasDeletedMeanwhile() {
         for (String id : List.of("a", "b", "c", "d")) store.create(new NewGarden(id, id, "{}"));
-        GardenList first = store.list(2, Optional.empty(), false);
+        GardenList first = store.list(GardenList.Ask.of(2, Optional.empty(), STANDING));
         made(store.delete("b", 1));
-        GardenList second = store.list(2, first.next(), false);
+        GardenList second = store.list(GardenList.Ask.of(2, first.next(), STANDING));
         assertEquals(
                 List.of("c", "d"),
                 second.rows().stream().map(GardenList.Row::id).toList());
+    }
+
+    private static String garden(String client, String state) {
+        return "{\"beds\":[{\"quote\":{\"client\":\"no\"}}],\"quote\":{\"labour\":[{\"client\":\"no\"}],\"client\":\"" + client + "\"},\"state\":\"" + state + "\"}";
+    }
+
+    private List<String> pages(GardenList.Order order, Optional<GardenState> state, String... words) {
+        List<String> seen = new ArrayList<>();
+        Optional<String> after = Optional.empty();
+        do {
+            GardenList page = store.list(new GardenList.Ask(2, after, STANDING, state, List.of(words), order));
+            page.rows().forEach(row -> seen.add(row.id()));
+            after = page.next();
+            if (after.isEmpty()) assertEquals(seen.size(), page.total());
+        } while (after.isPresent());
+        return seen;
+    }
+
+    @Test
+    void gardensAreFoundByWordStateAndClientInEveryOrder() {
+        String[][] all = {{"a", "Upper yard", "Ms Oakes\\n4 Mill Lane", "quoted"}, {"b", "Almshouse", "", "pencilled"}, {"c", "Yard of the school", "School 100%", "done"},
+            {"d", "Zigzag", "ms Ash", "building"}, {"e", "back YARD", "School_board", "quoted"}};
+        for (int i = 0; i < all.length; i++) {
+            clock.set(Instant.parse("2027-01-0" + (1 + i) + "T10:00:00Z"));
+            store.create(new NewGarden(all[i][0], all[i][1], garden(all[i][2], all[i][3])));
+        }
+        clock.set(Instant.parse("2027-02-01T10:00:00Z"));
+        made(store.save("b", 1, "Almshouse", garden("", "ordered")));
+        assertEquals(List.of("b", "e", "a", "c", "d"), pages(GardenList.Order.NAME, Optional.empty()));
+        assertEquals(List.of("b", "e", "d", "c", "a"), pages(GardenList.Order.CHANGED, Optional.empty()));
+        assertEquals(List.of("d", "a", "c", "e", "b"), pages(GardenList.Order.CLIENT, Optional.empty()));
+        assertEquals(List.of("e", "a", "b", "d", "c"), pages(GardenList.Order.STATE, Optional.empty()));
+        assertEquals(List.of("e", "a"), pages(GardenList.Order.STATE, Optional.of(GardenState.QUOTED)));
+        assertEquals(List.of("e", "a", "c"), pages(GardenList.Order.NAME, Optional.empty(), "yard"));
+        assertEquals(List.of("c"), pages(GardenList.Order.NAME, Optional.empty(), "SCHOOL", "of"));
+        assertEquals(List.of("c"), pages(GardenList.Order.NAME, Optional.empty(), "100%"));
+        assertEquals(List.of("e"), pages(GardenList.Order.NAME, Optional.empty(), "l_b"));
+        assertEquals(List.of(), pages(GardenList.Order.NAME, Optional.empty(), "mill"));
+        GardenList.Row row = store.list(GardenList.Ask.of(9, Optional.of("e"), STANDING)).rows().get(0);
+        assertEquals("Ms Oakes", row.client());
+        assertEquals(GardenState.QUOTED, row.state());
+        made(store.restore("b", 2, 1));
+        assertEquals(List.of("b"), pages(GardenList.Order.NAME, Optional.of(GardenState.PENCILLED)));
+        store.bringIn("f", List.of(new KeptRevision(3, Revision.Kind.SAVED, "F", clock.instant(), Optional.empty(), garden("Nan", "done"), false)));
+        assertEquals(List.of("f"), pages(GardenList.Order.NAME, Optional.of(GardenState.DONE), "nan"));
+    }
+
+    @Test
+    void theLatestAreOneEachAlsoWhereOneIsSavedBetweenTwoPages() {
+        for (int i = 0; i < 6; i++) {
+            clock.set(Instant.parse("2027-01-01T10:00:00.00" + i + "Z"));
+            store.create(new NewGarden("g-" + i, "G", "{}"));
+        }
+        GardenList first = store.list(new GardenList.Ask(3, Optional.empty(), STANDING, Optional.empty(), List.of(), GardenList.Order.CHANGED));
+        clock.set(Instant.parse("2027-01-02T10:00:00Z"));
+        made(store.save("g-3", 1, "G", "{\"v\":1}"));
+        GardenList second = store.list(new GardenList.Ask(3, first.next(), STANDING, Optional.empty(), List.of(), GardenList.Order.CHANGED));
+        assertEquals(List.of("g-2", "g-1", "g-0"), second.rows().stream().map(GardenList.Row::id).toList());
+        assertThrows(IllegalArgumentException.class, () -> new GardenList.Ask(3, Optional.of("g-3"), STANDING, Optional.empty(), List.of(), GardenList.Order.CHANGED));
+    }
+
+    @Test
+    void anArchivedGardenLeavesTheListStaysAsItIsAndComesBack() {
+        store.create(new NewGarden("a", "A", "{}"));
+        store.create(new NewGarden("b", "B", "{}"));
+        assertTrue(store.archive("a", true));
+        assertTrue(store.archive("a", true));
+        assertFalse(store.archive("none", true));
+        reopen();
+        assertEquals(List.of("b"), store.list(GardenList.Ask.of(9, Optional.empty(), STANDING)).rows().stream().map(GardenList.Row::id).toList());
+        assertEquals(List.of("a"), store.list(GardenList.Ask.of(9, Optional.empty(), ARCHIVED)).rows().stream().map(GardenList.Row::id).toList());
+        assertEquals(1, store.find("a").orElseThrow().revision());
+        assertEquals(2, made(store.save("a", 1, "A", "{\"v\":1}")).revision());
+        assertEquals(1, store.list(GardenList.Ask.of(9, Optional.empty(), ARCHIVED)).total());
+        made(store.delete("a", 2));
+        assertEquals(1, store.list(GardenList.Ask.of(9, Optional.empty(), DELETED)).total());
+        assertFalse(store.archive("a", true));
+        made(store.restore("a", 3, 2));
+        assertEquals(2, store.list(GardenList.Ask.of(9, Optional.empty(), STANDING)).total());
+        assertTrue(store.archive("b", true) && store.archive("b", false));
+        assertEquals(0, store.list(GardenList.Ask.of(9, Optional.empty(), ARCHIVED)).total());
     }
 
     @Test
@@ -194,7 +279,7 @@ abstract class StoreContract {
         reopen();
         assertFalse(store.isNew());
         assertFalse(store.fillIfNew(shipped));
-        assertEquals(0, store.list(10, Optional.empty(), false).total());
+        assertEquals(0, store.list(GardenList.Ask.of(10, Optional.empty(), STANDING)).total());
     }
 
     @Test

@@ -236,9 +236,42 @@ class HandsIT {
         browser.until("another garden does not open", "return document.getElementById('page').dataset.garden !== arguments[0]", id);
         page.kept();
         browser.click("[data-key=gardens]");
+        choose(browser, "list which", "deleted");
         browser.click("[data-key=\"bring back " + id + "\"]");
         browser.until("it does not come back", "return document.getElementById('page').dataset.garden === arguments[0]", id);
         assertEquals(2, page.stored(id).path("beds").size());
+    }
+
+    private static void choose(Browser browser, String key, String value) {
+        browser.js("const s = document.querySelector(`[data-key=\"${arguments[0]}\"]`); s.value = arguments[1]; s.dispatchEvent(new Event('change', { bubbles: true }))", key, value);
+    }
+
+    /** 130 gardens: the list is a page, more on request; one is found by its client, gets a state, is archived and comes back. */
+    @Test
+    void aGardenIsFoundAmongManyGetsAStateAndIsArchived(Page page) throws IOException, InterruptedException {
+        for (int i = 0; i < 130; i++)
+            page.server().stored("{\"name\":\"Many " + (1000 + i) + "\",\"quote\":{\"client\":\"Client no. " + i + "\"},\"beds\":[]}");
+        String id = page.open(Page.TWO_BEDS.replace("\"format\":1,", "\"format\":1,\"quote\":{\"client\":\"Ms Oakes\\n4 Mill Lane\"},"));
+        Browser browser = page.browser();
+        browser.click("[data-key=gardens]");
+        browser.until("a page of gardens is not listed", "return document.querySelectorAll('.gardens li').length === 50");
+        browser.click("[data-key=\"more gardens\"]");
+        browser.until("more are not listed", "return document.querySelectorAll('.gardens li').length === 100");
+        browser.js("const i = document.querySelector('[data-key=\"find garden\"]'); i.value = 'OAKES school'; i.dispatchEvent(new Event('input', { bubbles: true }))");
+        browser.until("it is not found by its client and name", "return [...document.querySelectorAll('.gardens li')].map(e => e.textContent).join() === 'School yardMs Oakes · Pencilled'");
+        choose(browser, "state", "quoted");
+        page.kept();
+        assertEquals("quoted", page.stored(id).path("state").asText());
+        choose(browser, "list which", "quoted");
+        browser.until("it is not found by its state", "return document.querySelectorAll('.gardens li').length === 1");
+        browser.click("[data-key=\"archive garden\"]");
+        browser.until("another garden does not open", "return document.getElementById('page').dataset.garden !== arguments[0]", id);
+        assertEquals(0, page.server().get("api/gardens?state=quoted").path("total").asInt());
+        browser.click("[data-key=gardens]");
+        choose(browser, "list which", "archived");
+        browser.click("[data-key=\"bring back " + id + "\"]");
+        browser.until("it does not come back", "return document.getElementById('page').dataset.garden === arguments[0]", id);
+        assertEquals(1, page.server().get("api/gardens?state=quoted").path("total").asInt());
     }
 
     /** A4 portrait, as the browser itself prints: the yard's beds, the order with its total, the prices' caution. */

@@ -58,17 +58,22 @@ async function read(answer) {
 const garden = id => `api/gardens/${encodeURIComponent(id)}`;
 
 export const api = {
-  /** @returns {Promise<{id: string, name: string, revision: number, changed: string}[]>} all pages of the list */
-  async gardens() {
-    const all = [];
-    let path = 'api/gardens';
-    while (path) {
-      const page = await read(await ask('GET', path));
-      all.push(...page.gardens);
-      path = page.next ? nextPage(page.next) : null;
-    }
-    return all;
+  /**
+   * The first page of a list, see `Gardens`.
+   *
+   * @param {{find: string, which: string, order: string}} asked
+   * @returns {Promise<{gardens: {id: string, name: string, client?: string, state: string, revision: number, changed: string}[], total: number, next?: string}>}
+   */
+  async gardens({ find, which, order }) {
+    const list = ['archived', 'deleted'].includes(which) ? { [which]: 'true' } : which ? { state: which } : {};
+    return read(await ask('GET', `api/gardens?${new URLSearchParams({ ...list, ...(find.trim() ? { find } : {}), order })}`));
   },
+
+  /** @param {string} next of the page before */
+  async pageAfter(next) { return read(await ask('GET', next.slice(1))); },
+
+  /** Puts a garden away from the list, or back on it. @param {boolean} away */
+  async archive(id, away) { await ask(away ? 'PUT' : 'DELETE', `${garden(id)}/archived`); },
 
   /** @returns {Promise<string>} the new garden's id */
   async create(plan) {
@@ -215,12 +220,3 @@ export const api = {
 };
 
 const madeId = answer => decodeURIComponent(answer.headers.get('location').split('/').filter(Boolean).pop());
-
-/** `next` may be a whole address, a path or only the cursor. */
-function nextPage(next) {
-  if (/^https?:|^\//.test(next)) {
-    const url = new URL(next, location.href);
-    return url.origin === location.origin ? url.pathname + url.search : null;
-  }
-  return `api/gardens?after=${encodeURIComponent(next)}`;
-}

@@ -21,7 +21,7 @@ import './elements/table-rail.js';
 import './elements/try-bar.js';
 import './elements/yard-tools.js';
 import { actsOf } from './elements/page-acts.js';
-import { Deleted } from './state/deleted.js';
+import { Gardens } from './state/gardens.js';
 
 /** Puts the tables beside the yard and opens a garden: the one in the address, else the first of the store. */
 
@@ -46,10 +46,10 @@ const PHONE = matchMedia('(max-width: 820px), (max-height: 480px)');
 
 const places = new OpenPlaces(allPlaces(), localStorage, PHONE.matches ? null : 'slip', PHONE.matches ? { build: 'tally' } : {});
 
-const deleted = new Deleted(localStorage);
-
 /** Only an address of this machine or one by https may keep things for when there is no signal. */
 const last = new LastGardens(globalThis.caches);
+
+const gardens = new Gardens(api, last);
 
 let garden = null;
 let news = null;
@@ -61,20 +61,12 @@ const kept = { local: localStorage, session: sessionStorage, last };
 
 async function open(id) {
   try {
-    const [all, early] = await Promise.all([listed(), id ? Garden.open(api, id, kept).catch(() => null) : null]);
-    let gardens = all;
-    if (!gardens.length) {
-      await api.create(FIRST);
-      gardens = await api.gardens();
-    }
-    const known = [id, localStorage.getItem(OPENED), SMALL].find(one => gardens.some(garden => garden.id === one));
-    const first = known ?? gardens[0].id;
-    const next = early?.id === first ? early : await Garden.open(api, first, kept);
+    const next = await known(new Set([id, localStorage.getItem(OPENED), SMALL].filter(Boolean))) ?? await Garden.open(api, await anyId(), kept);
     garden?.close();
     garden = next;
-    history.replaceState(null, '', `#${encodeURIComponent(first)}`);
-    localStorage.setItem(OPENED, first);
-    lay(gardens);
+    history.replaceState(null, '', `#${encodeURIComponent(garden.id)}`);
+    localStorage.setItem(OPENED, garden.id);
+    lay();
     requestAnimationFrame(() => performance.mark('lapyard ready'));
     garden.begin();
     attend();
@@ -84,15 +76,23 @@ async function open(id) {
   }
 }
 
-/** All gardens of the store; without signal those that were open last. */
-async function listed() {
-  try {
-    return await api.gardens();
-  } catch (problem) {
-    const kept = problem.status ? [] : await last.list();
-    if (!kept.length) throw problem;
-    return kept;
+/** The first of these that opens; null where none is there, may be seen, or was kept for when there is no signal. */
+async function known(ids) {
+  for (const id of ids) {
+    try {
+      return await Garden.open(api, id, kept);
+    } catch (problem) {
+      if (problem.status && ![403, 404, 410].includes(problem.status)) throw problem;
+    }
   }
+  return null;
+}
+
+/** The garden that was changed last, made where there is none. */
+async function anyId() {
+  await gardens.ask({ find: '', which: '', order: 'changed' });
+  if (gardens.wrong && !gardens.rows.length) throw gardens.wrong;
+  return gardens.rows[0]?.id ?? api.create(FIRST);
 }
 
 function cannotOpen(problem) {
@@ -116,14 +116,14 @@ function askToken() {
   input.focus();
 }
 
-function lay(gardens) {
+function lay() {
   const { signal } = laid();
   const make = (tag, props = {}) => custom(tag, { garden, ...props });
   const keys = document.createElement('key-list');
   const yard = make('lap-yard');
   const panel = make('table-panel', { places, yard });
   const ground = h('main.ground', {}, yard, make('lap-gaps', { yard }), make('bed-tag', { yard }), make('yard-tools', { yard }), h('p.first', {}, ...firstWords()), example(), make('draw-bar', { yard }));
-  page.replaceChildren(make('page-head', { gardens: [...gardens, ...deleted.all()] }), make('try-bar'), ground, panel, make('table-rail', { places }),
+  page.replaceChildren(make('page-head', { gardens }), make('try-bar'), ground, panel, make('table-rail', { places }),
     make('red-thread', { yard }), make('clash-ask'), keys);
   page.dataset.garden = garden.id;
   document.title = `${garden.plan.name || 'Garden'} · Lapyard`;
@@ -191,7 +191,6 @@ async function remove() {
   const { id, plan, keeper } = garden;
   try {
     await api.remove(id, keeper.revision);
-    deleted.add({ id, name: plan.name ?? '' });
     await open(null);
     say(`${plan.name || 'The garden'} is deleted. Its name's menu brings it back.`);
   } catch (problem) {
@@ -199,10 +198,23 @@ async function remove() {
   }
 }
 
-async function bringBack(id) {
+/** It is not the one to open next time. */
+async function archive() {
+  const { id, plan } = garden;
   try {
-    await api.bringBack(id);
-    deleted.drop(id);
+    await api.archive(id, true);
+    if (localStorage.getItem(OPENED) === id) localStorage.removeItem(OPENED);
+    await open(null);
+    say(`${plan.name || 'The garden'} is archived. Its name's menu brings it back.`);
+  } catch (problem) {
+    say(`Not archived: ${problem.message}`);
+  }
+}
+
+/** @param {{id: string, from: 'archived'|'deleted'}} put away how */
+async function bringBack({ id, from }) {
+  try {
+    await (from === 'archived' ? api.archive(id, false) : api.bringBack(id));
     await open(id);
     say('It is back.');
   } catch (problem) {
@@ -251,6 +263,7 @@ page.addEventListener('show-field', event => showField(event.detail));
 page.addEventListener('say', event => say(event.detail));
 page.addEventListener('open-garden', event => open(event.detail));
 page.addEventListener('start-garden', event => start(event.detail));
+page.addEventListener('archive-garden', archive);
 page.addEventListener('delete-garden', remove);
 page.addEventListener('bring-back-garden', event => bringBack(event.detail));
 window.addEventListener('hashchange', () => { if (wanted() !== garden?.id) open(wanted()); });

@@ -5,6 +5,7 @@ import { rectangle } from '../geometry/outline.js';
 import { roomFor } from '../state/room.js';
 import { nameCheck } from '../state/checks.js';
 import { nameGarden, showIn } from '../state/commands.js';
+import { STATES, setState, stateOf } from '../state/gardens.js';
 import { unitsOf } from '../state/plan.js';
 import { GardenElement, h } from './make.js';
 
@@ -20,15 +21,16 @@ const named = text => {
 };
 
 /**
- * garden-title: which garden this is, how it is kept, and the way to the others. Set `gardens` (the list).
- * Fires `open-garden` (detail: id), `start-garden` (detail: the first document) and `delete-garden`.
+ * garden-title: which garden this is, how it is kept, and the way to the others. Set `gardens` (see Gardens).
+ * Fires `open-garden` (detail: id), `start-garden` (detail: the first document), `archive-garden`, `delete-garden` and
+ * `bring-back-garden` (detail: id, from).
  */
 export class GardenTitle extends GardenElement {
   #folded = true;
   #asking = null;
 
   attached() {
-    this.follow([this.garden.plans, this.garden.keeper], () => this.render());
+    this.follow([this.garden.plans, this.garden.keeper, this.gardens], () => this.render());
     this.listen(document, 'pointerdown', event => { if (!this.#folded && !this.contains(event.target)) this.#fold(true); });
     this.listen(this, 'keydown', event => {
       if (event.key !== 'Escape' || this.#folded) return;
@@ -57,10 +59,13 @@ export class GardenTitle extends GardenElement {
         verb('Copy', 'copy', () => this.#copy()),
         verb('Rename', 'rename', () => this.#ask('rename'), { 'aria-expanded': String(this.#asking === 'rename') }),
         verb('Try out', 'try out', () => { this.#fold(true); this.ask('try out'); }),
+        verb('Archive', 'archive garden', () => this.dispatchEvent(new CustomEvent('archive-garden', { bubbles: true })), { title: 'Off the list; nothing else changes' }),
         verb('Delete', 'delete garden', () => this.dispatchEvent(new CustomEvent('delete-garden', { bubbles: true }))),
+        h('select', { 'data-key': 'state', 'aria-label': 'State of the job', title: 'State of the job', onchange: event => this.garden.plans.run(setState(event.target.value)) },
+          STATES.map(([value, text]) => h('option', { value, selected: value === stateOf(this.garden.plan) }, text))),
         h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.garden.plans.run(showIn(event.target.value)) },
           [['metric', 'mm'], ['imperial', 'ft, in']].map(([value, text]) => h('option', { value, selected: value === unitsOf(this.garden.plan) }, text)))),
-      this.#form, this.#list());
+      this.#form, this.#finding(), this.#list());
   }
 
   #sayStanding(text) {
@@ -80,23 +85,42 @@ export class GardenTitle extends GardenElement {
   }
 
   #fold(folded) {
+    if (this.#folded && !folded) this.gardens.ask();
     this.#folded = folded;
     this.#ask(null);
   }
 
-  #list() {
-    const gone = this.gardens.filter(({ deleted }) => deleted);
-    return [this.#those(this.gardens.filter(({ deleted }) => !deleted)), gone.length ? [h('h3', {}, 'Deleted'), h('ul.gardens', {}, gone.map(({ id, name, deleted }) => h('li', {},
-      h('button', { type: 'button', 'data-key': `bring back ${id}`, onclick: () => this.dispatchEvent(new CustomEvent('bring-back-garden', { detail: id, bubbles: true })) },
-        `Bring back ${name || id}, deleted ${new Date(deleted).toLocaleDateString([], { dateStyle: 'medium' })}`))))] : null];
+  /** What is looked for among the gardens. */
+  #finding() {
+    const { asked } = this.gardens;
+    const choice = (key, label, choices) => h('select', { 'data-key': `list ${key}`, 'aria-label': label, title: label, onchange: event => this.gardens.ask({ [key]: event.target.value }) },
+      choices.map(([value, text]) => h('option', { value, selected: value === asked[key] }, text)));
+    return h('div.finding', { role: 'search' },
+      h('input', { type: 'search', 'data-key': 'find garden', 'aria-label': 'Find a garden or client', placeholder: 'Find a garden or client', maxlength: 200, value: asked.find, oninput: event => this.gardens.ask({ find: event.target.value }) }),
+      choice('which', 'Which gardens', [['', 'All'], ...STATES, ['archived', 'Archived'], ['deleted', 'Deleted']]),
+      choice('order', 'Order', [['changed', 'Latest first'], ['name', 'By name'], ['client', 'By client'], ['state', 'By state']]));
   }
 
-  #those(gardens) {
-    return h('ul.gardens', {}, gardens.map(({ id, name }) => h('li', {},
-      h('button', {
-        type: 'button', 'data-key': `garden ${id}`, 'aria-current': id === this.garden.id ? 'true' : null,
-        onclick: () => this.dispatchEvent(new CustomEvent('open-garden', { detail: id, bubbles: true })),
-      }, (id === this.garden.id ? this.garden.plan.name : name) || id))));
+  #list() {
+    const { rows, total, asked, wrong } = this.gardens;
+    const from = ['archived', 'deleted'].includes(asked.which) ? asked.which : null;
+    return [
+      wrong ? h('p.hint', {}, `${wrong.message} ${rows.length ? 'These were open last.' : ''}`) : null,
+      h('ul.gardens', {}, rows.map(row => h('li', {}, from ? this.#putAway(row, from) : this.#way(row)))),
+      total > rows.length ? h('button.quiet', { type: 'button', 'data-key': 'more gardens', onclick: () => this.gardens.more() }, `${total - rows.length} more`) : null,
+      rows.length || wrong ? null : h('p.hint', {}, 'No garden is found.')];
+  }
+
+  #way({ id, name, client, state }) {
+    const open = id === this.garden.id;
+    return h('button', { type: 'button', 'data-key': `garden ${id}`, 'aria-current': open ? 'true' : null, onclick: () => this.dispatchEvent(new CustomEvent('open-garden', { detail: id, bubbles: true })) },
+      (open ? this.garden.plan.name : name) || id,
+      h('small', {}, [client, STATES.find(([code]) => code === (open ? stateOf(this.garden.plan) : state))?.[1]].filter(Boolean).join(' · ')));
+  }
+
+  #putAway({ id, name, changed }, from) {
+    return h('button', { type: 'button', 'data-key': `bring back ${id}`, onclick: () => this.dispatchEvent(new CustomEvent('bring-back-garden', { detail: { id, from }, bubbles: true })) },
+      `Bring back ${name || id}`, from === 'deleted' ? h('small', {}, `deleted ${new Date(changed).toLocaleDateString([], { dateStyle: 'medium' })}`) : null);
   }
 
   #ask(what) {
