@@ -51,7 +51,7 @@ final class FrontHandler extends HttpHandler {
     public void service(Request request, Response response) throws Exception {
         if (request.getContext().getConnection() instanceof NIOConnection line
                 && line.getAsyncWriteQueue().spaceInBytes() > 0) {
-            line.closeSilently(); // it sends requests and does not take the answers to those before
+            line.terminateSilently(); // it sends requests and does not take the answers to those before
             return;
         }
         metrics.began();

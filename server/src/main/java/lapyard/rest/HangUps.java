@@ -34,7 +34,7 @@ final class HangUps extends BaseFilter implements AddOn, AutoCloseable {
 
     private final Set<Line> lines = ConcurrentHashMap.newKeySet();
     private final ScheduledExecutorService asking = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread thread = new Thread(work, "lapyard-lines");
+        Thread thread = new Thread(work, "lapyard-hang-ups");
         thread.setDaemon(true);
         return thread;
     });
@@ -68,7 +68,7 @@ final class HangUps extends BaseFilter implements AddOn, AutoCloseable {
                 // as gone as one that has ended
             }
             lines.remove(this);
-            connection.closeSilently();
+            connection.terminateSilently();
         }
 
         /** The answer is written: the library may read again. */

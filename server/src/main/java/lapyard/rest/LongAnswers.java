@@ -104,7 +104,7 @@ final class LongAnswers {
             if (caller.hasLeft()) ended.run();
         } catch (Throwable broken) { // the line broke while it was written to, or an error ends the process
             OutOfMemory.check(broken);
-            request.getContext().getConnection().closeSilently();
+            request.getContext().getConnection().terminateSilently();
             ended.run();
         } finally {
             Caller.end();

@@ -45,30 +45,55 @@ public final class Server implements AutoCloseable {
     private static final List<Logger> QUIET = List.of(
             Logger.getLogger("org.glassfish.jersey.internal.inject.Providers"),
             Logger.getLogger("org.glassfish.grizzly"));
-    /** It logs a port that cannot be opened, with a stack trace, and throws as well. */
-    private static final Logger PORTS = Logger.getLogger("org.glassfish.grizzly.http.server.HttpServer");
+    /** They log a port that cannot be opened and a reader who is gone, with a stack trace, and throw as well. */
+    private static final List<Logger> SILENT = List.of(
+            Logger.getLogger("org.glassfish.grizzly.http.server.HttpServer"),
+            Logger.getLogger("org.glassfish.jersey.server.ServerRuntime$Responder"));
+
+    private static final String[] COMPRESSED = {
+        "text/html", "text/css", "text/javascript", "text/csv", "text/plain", "application/json", "application/schema+json",
+        "application/problem+json", "image/svg+xml"
+    };
+    /** Finding extensions by itself costs the resource library a third of the start, and there are none. */
+    private static final List<String> OFF = List.of(
+            ServerProperties.WADL_FEATURE_DISABLE,
+            ServerProperties.FEATURE_AUTO_DISCOVERY_DISABLE,
+            ServerProperties.METAINF_SERVICES_LOOKUP_DISABLE,
+            ServerProperties.JSON_PROCESSING_FEATURE_DISABLE,
+            ServerProperties.MOXY_JSON_FEATURE_DISABLE,
+            ServerProperties.BV_FEATURE_DISABLE,
+            ServerProperties.RESOURCE_VALIDATION_DISABLE,
+            ServerProperties.LOCATION_HEADER_RELATIVE_URI_RESOLUTION_DISABLED);
 
     private static final System.Logger LOG = System.getLogger("lapyard.rest");
 
-    private final HttpServer http;
+    private final HttpServer http = new HttpServer();
     private final NetworkListener listener;
     private final Binding binding;
+    private final Live live;
+    private final HangUps hangUps = new HangUps();
+    private final BodyBudget bodies = new BodyBudget(Runtime.getRuntime().maxMemory() / BODIES_SHARE, System::nanoTime);
+    private final UntakenAnswers untaken;
+    private final ScheduledExecutorService sweeper;
     private final CompletableFuture<HttpHandler> api;
 
-    private final Live live;
-    private final ScheduledExecutorService sweeper;
-    private final HangUps hangUps;
-
-    private Server(
-            HttpServer http, NetworkListener listener, Binding binding, CompletableFuture<HttpHandler> api, Live live,
-            ScheduledExecutorService sweeper, HangUps hangUps) {
-        this.sweeper = sweeper;
-        this.hangUps = hangUps;
-        this.http = http;
-        this.listener = listener;
+    private Server(Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files, AccessLog log, int writeSeconds) {
         this.binding = binding;
-        this.api = api;
-        this.live = live;
+        this.live = new Live(store);
+        this.untaken = new UntakenAnswers(TimeUnit.SECONDS.toNanos(writeSeconds), System::nanoTime);
+        this.sweeper = sweeper();
+        Metrics metrics = new Metrics();
+        AnswerService answers = new AnswerService(desk);
+        StandingAnswers standing = new StandingAnswers(store, answers);
+        Executor threads = task -> new Thread(task, "lapyard-start").start();
+        this.api = CompletableFuture.supplyAsync(() -> container(store, answers, new Samples(files), metrics, live, standing), threads);
+        CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
+        Guard guard = new Guard(binding, store, new Attempts(System::nanoTime));
+        this.listener = listener(guard, writeSeconds);
+        ServerConfiguration configuration = http.getServerConfiguration();
+        configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
+        configuration.setJmxEnabled(false);
+        configuration.addHttpHandler(new FrontHandler(binding, guard, page::join, api::join, live, standing, hangUps, metrics, log), "/");
     }
 
     /**
@@ -88,23 +113,35 @@ public final class Server implements AutoCloseable {
     public static Server start(
             Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files, AccessLog log)
             throws IOException {
+        return start(binding, store, desk, files, log, WRITE_SECONDS);
+    }
+
+    /** @param writeSeconds an answer that is not taken for so long is given up, and its connection with it */
+    static Server start(
+            Binding binding, Supplier<GardenStore> store, Desk desk, ClassLoader files, AccessLog log, int writeSeconds)
+            throws IOException {
         binding.check();
         QUIET.forEach(logger -> logger.setLevel(Level.SEVERE));
-        PORTS.setLevel(Level.OFF);
-        Metrics metrics = new Metrics();
-        AnswerService answers = new AnswerService(desk);
-        Live live = new Live(store);
-        StandingAnswers standing = new StandingAnswers(store, answers);
-        Executor threads = task -> new Thread(task, "lapyard-start").start();
-        CompletableFuture<HttpHandler> api = CompletableFuture.supplyAsync(
-                () -> container(store, answers, new Samples(files), metrics, live, standing), threads);
-        CompletableFuture<PageFiles> page = CompletableFuture.supplyAsync(() -> new PageFiles(files), threads);
+        SILENT.forEach(logger -> logger.setLevel(Level.OFF));
+        Server server = new Server(binding, store, desk, files, log, writeSeconds);
+        server.openPort();
+        return server;
+    }
 
-        Guard guard = new Guard(binding, store, new Attempts(System::nanoTime));
-        BodyBudget bodies = new BodyBudget(Runtime.getRuntime().maxMemory() / BODIES_SHARE, System::nanoTime);
-        ScheduledExecutorService sweeper = swept(bodies);
-        HangUps hangUps = new HangUps();
-        HttpServer http = new HttpServer();
+    private void openPort() throws IOException {
+        http.start();
+        // only now, with its handler in place: a listener that starts with the server answers 404 for a moment
+        http.addListener(listener);
+        try {
+            listener.start(); // does nothing where adding it started it, and says why where it could not
+        } catch (IOException noPort) {
+            http.shutdownNow();
+            closeOwn();
+            throw noPort;
+        }
+    }
+
+    private NetworkListener listener(Guard guard, int writeSeconds) {
         NetworkListener listener = new NetworkListener("lapyard", binding.host(), binding.port());
         listener.setTraceEnabled(false);
         if (binding.tls().isPresent()) {
@@ -121,94 +158,53 @@ public final class Server implements AutoCloseable {
         CompressionConfig compression = listener.getCompressionConfig();
         compression.setCompressionMode(CompressionConfig.CompressionMode.ON);
         compression.setCompressionMinSize(1024);
-        compression.setCompressibleMimeTypes(
-                "text/html",
-                "text/css",
-                "text/javascript",
-                "text/csv",
-                "text/plain",
-                "application/json",
-                "application/schema+json",
-                "application/problem+json",
-                "image/svg+xml");
+        compression.setCompressibleMimeTypes(COMPRESSED);
         listener.registerAddOn(new UpgradesDeclined());
         listener.registerAddOn(new WholeBodies(guard, bodies));
         listener.registerAddOn(hangUps);
-        listener.getTransport().setWriteTimeout(WRITE_SECONDS, TimeUnit.SECONDS);
+        listener.registerAddOn(untaken);
+        listener.getTransport().setWriteTimeout(writeSeconds, TimeUnit.SECONDS);
         listener.getTransport()
                 .setWorkerThreadPoolConfig(ThreadPoolConfig.defaultConfig()
                         .setPoolName("lapyard")
                         .setCorePoolSize(WORKERS)
                         .setMaxPoolSize(WORKERS));
-        ServerConfiguration configuration = http.getServerConfiguration();
-        configuration.setMaxPayloadRemainderToSkip(SKIPPED_BODY_BYTES);
-        configuration.setJmxEnabled(false);
-        configuration.addHttpHandler(
-                new FrontHandler(
-                        binding,
-                        guard,
-                        page::join,
-                        api::join,
-                        live,
-                        standing,
-                        hangUps,
-                        metrics,
-                        log), "/");
-        http.start();
-        // only now, with its handler in place: a listener that starts with the server answers 404 for a moment
-        http.addListener(listener);
-        try {
-            listener.start(); // does nothing where adding it started it, and says why where it could not
-        } catch (IOException noPort) {
-            http.shutdownNow();
-            closeQuietly(live);
-            sweeper.shutdownNow();
-            hangUps.close();
-            throw noPort;
-        }
-        return new Server(http, listener, binding, api, live, sweeper, hangUps);
+        return listener;
     }
 
-    private static ScheduledExecutorService swept(BodyBudget bodies) {
+    private ScheduledExecutorService sweeper() {
         ScheduledExecutorService sweeper = Executors.newSingleThreadScheduledExecutor(work -> {
-            Thread thread = new Thread(work, "lapyard-bodies");
+            Thread thread = new Thread(work, "lapyard-lines");
             thread.setDaemon(true);
             return thread;
         });
         sweeper.scheduleWithFixedDelay(bodies::cutOffLate, SWEEP_SECONDS, SWEEP_SECONDS, TimeUnit.SECONDS);
+        sweeper.scheduleWithFixedDelay(untaken::closeUntaken, 1, 1, TimeUnit.SECONDS);
         return sweeper;
     }
 
     private static HttpHandler container(
             Supplier<GardenStore> store, AnswerService answers, Samples samples, Metrics metrics, Live live,
             StandingAnswers standing) {
-        ResourceConfig resources = new ResourceConfig();
-        // finding extensions by itself costs a third of the start, and there are none
-        for (String off : List.of(
-                ServerProperties.WADL_FEATURE_DISABLE,
-                ServerProperties.FEATURE_AUTO_DISCOVERY_DISABLE,
-                ServerProperties.METAINF_SERVICES_LOOKUP_DISABLE,
-                ServerProperties.JSON_PROCESSING_FEATURE_DISABLE,
-                ServerProperties.MOXY_JSON_FEATURE_DISABLE,
-                ServerProperties.BV_FEATURE_DISABLE,
-                ServerProperties.RESOURCE_VALIDATION_DISABLE,
-                ServerProperties.LOCATION_HEADER_RELATIVE_URI_RESOLUTION_DISABLED)) resources.property(off, true);
         Shelf shelf = new Shelf(store, answers, metrics);
-        resources.register(new BodyReader());
-        resources.register(new Problems());
-        resources.register(new EmptyErrors());
-        resources.register(new GardensResource(shelf));
-        resources.register(new GardenResource(shelf, standing));
-        resources.register(new RevisionsResource(shelf));
-        resources.register(new SharesResource(shelf, live));
-        resources.register(new DifferenceResource(shelf));
-        resources.register(new CopiesResource(shelf));
-        resources.register(new BringInResource(shelf));
-        resources.register(new SheetsResource(shelf, answers, standing));
-        resources.register(new ApiResource());
-        resources.register(new DeskResource(answers));
-        resources.register(new SamplesResource(samples));
-        resources.register(new WatchResource(store, answers, metrics, live));
+        ResourceConfig resources = new ResourceConfig();
+        OFF.forEach(property -> resources.property(property, true));
+        for (Object resource : List.of(
+                new BodyReader(),
+                new Problems(),
+                new EmptyErrors(),
+                new GardensResource(shelf),
+                new GardenResource(shelf, standing),
+                new RevisionsResource(shelf),
+                new SharesResource(shelf, live),
+                new DifferenceResource(shelf),
+                new CopiesResource(shelf),
+                new BringInResource(shelf),
+                new SheetsResource(shelf, answers, standing),
+                new ApiResource(),
+                new DeskResource(answers),
+                new SamplesResource(samples),
+                new WatchResource(store, answers, metrics, live))) resources.register(resource);
         GrizzlyHttpContainer container = ContainerFactory.createContainer(GrizzlyHttpContainer.class, resources);
         container.start();
         return container;
@@ -226,7 +222,9 @@ public final class Server implements AutoCloseable {
         return URI.create((binding.tls().isPresent() ? "https://" : "http://") + name + ":" + listener.getPort() + "/");
     }
 
-    private static void closeQuietly(Live live) {
+    private void closeOwn() {
+        sweeper.shutdownNow();
+        hangUps.close();
         try {
             live.close();
         } catch (InterruptedException stopped) {
@@ -239,9 +237,7 @@ public final class Server implements AutoCloseable {
     /** Takes no more requests and lets the running ones end, ten seconds at most. */
     @Override
     public void close() {
-        sweeper.shutdownNow();
-        hangUps.close();
-        closeQuietly(live);
+        closeOwn();
         try {
             http.shutdown(GRACE_SECONDS, TimeUnit.SECONDS).get(GRACE_SECONDS + 1L, TimeUnit.SECONDS);
         } catch (ExecutionException | TimeoutException late) {

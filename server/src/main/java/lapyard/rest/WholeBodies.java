@@ -64,7 +64,7 @@ final class WholeBodies extends BaseFilter implements AddOn {
     }
 
     private Body begin(Connection<?> connection, HttpRequestPacket request) {
-        Body body = budget.begin(connection::closeSilently);
+        Body body = budget.begin(connection::terminateSilently);
         request.setAttribute(HELD, body);
         connection.addCloseListener((CloseListener<Connection<?>, ICloseType>) (closed, why) -> body.free());
         return body;

@@ -47,9 +47,18 @@ final class Served implements AutoCloseable {
     }
 
     Served(GardenStore store, Keys keys, ClassLoader files, Desk desk) throws IOException {
+        this(store, keys, files, desk, 10);
+    }
+
+    private Served(GardenStore store, Keys keys, ClassLoader files, Desk desk, int writeSeconds) throws IOException {
         this.store = store;
         this.desk = desk instanceof SizesDesk sizes ? sizes : new SizesDesk();
-        server = Server.start(new Binding("127.0.0.1", 0, keys), () -> store, desk, files);
+        server = Server.start(new Binding("127.0.0.1", 0, keys), () -> store, desk, files, AccessLog.NONE, writeSeconds);
+    }
+
+    /** One that gives up an answer which nobody takes for that long. */
+    static Served givingUpAfter(int writeSeconds, Path folder) throws IOException {
+        return new Served(assertInstanceOf(Opening.Open.class, GardenStore.open(folder)).store(), Keys.NONE, Served.class.getClassLoader(), new SizesDesk(), writeSeconds);
     }
 
     int port() {

@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
+import lapyard.store.NewGarden;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,6 +25,9 @@ class SlowClientsTest {
     private static final int SLOW = 200;
     /** More than there are threads that answer. */
     private static final int NOT_READING = 50;
+
+    /** The system's own buffers take some 4 MB of a line. */
+    private static final int MORE_THAN_A_LINE_HOLDS = 20_000_000;
 
     @TempDir
     private Path folder;
@@ -99,5 +105,59 @@ class SlowClientsTest {
         for (int i = 0; i < NOT_READING; i++)
             connect(("GET " + address + " HTTP/1.1\r\nHost: localhost\r\n\r\n").repeat(20));
         othersAreServed();
+    }
+
+    /** Long answers come from threads of their own, the others from those of the library: documents, answers that stand, sheets. */
+    @Test
+    void whoTakesNothingForTheTimeOfAWriteLosesTheLine(@TempDir Path other) throws Exception {
+        try (Served impatient = Served.givingUpAfter(1, other)) {
+            String address = moreThanALineHolds(impatient);
+            for (String path : List.of("/revisions/1", "", "", "/job-sheet")) {
+                int begun = Integer.parseInt(impatient.get("/metrics").body().replaceAll("(?s).*\\nlapyard_requests_running ([0-9]+)\n.*", "$1"));
+                try (Socket socket = new Socket()) {
+                    socket.setReceiveBufferSize(4096);
+                    socket.connect(new InetSocketAddress("127.0.0.1", impatient.port()));
+                    socket.getOutputStream().write(("GET " + address + path + " HTTP/1.1\r\nHost: localhost\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+                    assertTrue(isClosed(socket), path);
+                }
+                assertTrue(impatient.get("/metrics").body().contains("\nlapyard_requests_running " + begun + "\n"), "the request is ended: " + path);
+            }
+        }
+    }
+
+    @Test
+    void whoTakesAnAnswerSlowlyGetsAllOfIt(@TempDir Path other) throws Exception {
+        try (Served impatient = Served.givingUpAfter(1, other);
+                Socket socket = new Socket()) {
+            String address = moreThanALineHolds(impatient);
+            socket.setReceiveBufferSize(4096);
+            socket.connect(new InetSocketAddress("127.0.0.1", impatient.port()));
+            socket.getOutputStream().write(("GET " + address + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+            long bytes = 0;
+            for (int read = 1; read > 0; bytes += read) {
+                Thread.sleep(300); // thrice within what the server waits for, some 7 s in all
+                read = socket.getInputStream().readNBytes(1 << 20).length;
+            }
+            assertTrue(bytes > MORE_THAN_A_LINE_HOLDS, "only " + bytes);
+        }
+    }
+
+    private static String moreThanALineHolds(Served served) {
+        served.store.create(new NewGarden("long", "Long", "{\"name\":\"" + "x".repeat(MORE_THAN_A_LINE_HOLDS) + "\",\"beds\":[]}"));
+        return "/api/gardens/long";
+    }
+
+    /** Says a byte now and then, which the other end refuses once it is closed. */
+    private static boolean isClosed(Socket socket) throws InterruptedException {
+        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+        try {
+            while (System.nanoTime() < until) {
+                Thread.sleep(100);
+                socket.getOutputStream().write('G');
+            }
+            return false;
+        } catch (IOException refused) {
+            return true;
+        }
     }
 }
