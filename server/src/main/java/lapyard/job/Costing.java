@@ -54,15 +54,6 @@ record Costing(
         boolean leftOut,
         List<Finding> findings) {
 
-    /**
-     * The total of the garden's order, as {@link Job#prepare} finds it, without what each bed would take alone.
-     *
-     * @param memory shared by the totals that are compared, which repeat most of their searches
-     */
-    static Slip slip(Garden given, SearchMemory memory) {
-        return of(given, SearchOptions.pooledOnly(given.goods().search(), memory)).slip();
-    }
-
     static Costing of(Garden given, SearchOptions looking) {
         HiddenWalls hidden = HiddenWalls.of(given);
         BySurface floors = BySurface.of(hidden.garden());
@@ -74,7 +65,7 @@ record Costing(
         Abandonable.check();
         Optional<Fall> fall = ground.fall();
         List<BedWork> built = new ArrayList<>();
-        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
+        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden, looking);
         Slats slats = Slats.of(garden, bed -> downhill(fall, bed));
         findings.addAll(slats.findings());
         for (Bed drawn : garden.beds()) {
@@ -88,7 +79,7 @@ record Costing(
         Lining lining = Lining.of(garden, built, pathWorks, bed -> downhill(fall, bed), looking);
         List<BedWork> works = lining.works();
         OwnWays own = looking.alone()
-                ? OwnWays.of(garden, built, lining, joined, built.stream().map(work -> downhill(fall, work.bed())).toList())
+                ? OwnWays.of(garden, built, lining, joined, built.stream().map(work -> downhill(fall, work.bed())).toList(), looking)
                 : OwnWays.none(works);
         Amounts needed = new Amounts(garden, ground, slats);
         List<List<Quantity>> amounts = new ArrayList<>();

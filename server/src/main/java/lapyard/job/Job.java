@@ -50,7 +50,10 @@ public final class Job {
      * @param memory   what was searched for before, for this garden or another
      */
     public static JobSheet prepare(Garden given, Function<String, Progress> progress, SearchMemory memory) {
-        Costing costing = Costing.of(given, new SearchOptions(given.goods().search(), progress, memory));
+        return sheet(Costing.of(given, new SearchOptions(given.goods().search(), progress, memory)));
+    }
+
+    static JobSheet sheet(Costing costing) {
         Abandonable.check();
         List<BedSheet> beds = judged(costing);
         Abandonable.check();

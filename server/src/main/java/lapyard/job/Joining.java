@@ -16,10 +16,8 @@ import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
-import lapyard.cutting.CuttingSolver;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
-import lapyard.working.Effort;
 
 /**
  * Where long walls are joined, chosen with the boards: of the ways that keep every rule, those with which all beds' timber
@@ -29,9 +27,6 @@ import lapyard.working.Effort;
 final class Joining {
     /** Cuttings tried for one section; one whose bound rules it out takes well under a millisecond. */
     private static final int MOST_TRIES = 48;
-
-    /** Enough to compare; the plan itself is searched with more. */
-    private static final Effort GLANCE = Effort.ofSteps(4_000, 800);
 
     /** Walls that can be joined the same ways. */
     private record Kind(List<SeamSplit> ways, int courses) {}
@@ -79,14 +74,14 @@ final class Joining {
     }
 
     /** For each bed's id the walls that are joined in another way than the usual one. */
-    static Map<String, Map<Integer, SeamSplit>> of(Garden garden) {
+    static Map<String, Map<Integer, SeamSplit>> of(Garden garden, SearchOptions looking) {
         Map<Section, List<Bed>> bySection = new LinkedHashMap<>();
         garden.beds().forEach(bed -> bySection.computeIfAbsent(bed.section(), s -> new ArrayList<>()).add(bed));
         Map<String, Map<Integer, SeamSplit>> joined = new HashMap<>();
         bySection.forEach((section, beds) -> {
             Joining joining = new Joining(garden, section, beds);
             if (joining.walls.keySet().stream().anyMatch(kind -> kind.ways().size() > 1)) {
-                joining.settle(section);
+                joining.settle(section, looking);
                 joined.putAll(joining.choice());
             }
         });
@@ -102,12 +97,12 @@ final class Joining {
     record Ways(List<Map<Integer, SeamSplit>> joined, boolean all) {}
 
     /** @param most that are listed */
-    static Ways alone(Garden garden, Bed bed, int most) {
+    static Ways alone(Garden garden, Bed bed, int most, SearchOptions looking) {
         Joining joining = new Joining(garden.withBeds(List.of(bed)), bed.section(), List.of(bed));
         long count = 1;
         for (Kind kind : joining.walls.keySet()) count = Math.min(Integer.MAX_VALUE, count * kind.ways().size());
         if (count > most) {
-            joining.settle(bed.section());
+            joining.settle(bed.section(), looking);
             return new Ways(Stream.of(Map.<Integer, SeamSplit>of(), joining.choice().getOrDefault(bed.id(), Map.of())).distinct().toList(), false);
         }
         List<Map<Integer, SeamSplit>> joined = new ArrayList<>();
@@ -122,8 +117,8 @@ final class Joining {
         return new Ways(joined, true);
     }
 
-    private void settle(Section section) {
-        CuttingResult best = CuttingSolver.solve(trial(section), GLANCE);
+    private void settle(Section section, SearchOptions looking) {
+        CuttingResult best = looking.boardsShortly(trial(section));
         Set<List<Integer>> tried = new HashSet<>(Set.of(choices()));
         boolean changed = true;
         while (changed && tried.size() < MOST_TRIES) {
@@ -136,7 +131,7 @@ final class Joining {
                     if (!tried.add(choices())) {
                         continue;
                     }
-                    Optional<CuttingResult> better = CuttingSolver.better(trial(section), GLANCE, best);
+                    Optional<CuttingResult> better = looking.boardsBetter(trial(section), best);
                     if (better.isPresent()) {
                         best = better.get();
                         kept = way;

@@ -51,14 +51,14 @@ record OwnWays(List<List<BedWork>> ways, List<Boolean> all) {
      * @param downhill of each bed, in its own frame
      */
     static OwnWays of(Garden garden, List<BedWork> built, Lining lining, Map<String, Map<Integer, SeamSplit>> joined,
-            List<Optional<Point>> downhill) {
+            List<Optional<Point>> downhill, SearchOptions looking) {
         Map<Alike, Joining.Ways> known = new HashMap<>();
         List<List<BedWork>> ways = new ArrayList<>();
         List<Boolean> all = new ArrayList<>();
         for (int i = 0; i < built.size(); i++) {
             Bed bed = built.get(i).bed();
             List<List<LinerPiece>> lined = lining.alone(built.get(i));
-            Joining.Ways joints = known.computeIfAbsent(new Alike(bed), alike -> Joining.alone(garden, bed, MOST));
+            Joining.Ways joints = known.computeIfAbsent(new Alike(bed), alike -> Joining.alone(garden, bed, MOST, looking));
             boolean few = (long) joints.joined().size() * lined.size() <= MOST;
             List<BedWork> own = new ArrayList<>(List.of(lining.works().get(i)));
             for (Map<Integer, SeamSplit> one : joints.joined()) {

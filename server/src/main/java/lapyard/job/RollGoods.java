@@ -34,6 +34,7 @@ import lapyard.sheets.RollResult;
 import lapyard.sheets.RollResult.Placed;
 import lapyard.sheets.RollResult.RollLayout;
 import lapyard.sheets.RollResult.Unplaced;
+import lapyard.sheets.RollSolver;
 import lapyard.working.Working;
 import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
@@ -116,16 +117,26 @@ final class RollGoods {
 
     /** @param sizesMm width and height of each; of one material of which the catalogue has rolls */
     static Least least(Garden garden, String material, List<double[]> sizesMm, SearchOptions looking) {
-        List<Wanted> wanted = sizesMm.stream().map(size -> new Wanted("", "", size[0], size[1])).toList();
-        List<RollResult> laid = bySeller(garden.goods().catalogue().rolls(material)).stream()
-                .map(rolls -> looking.rollsShortly(problem(material, usable(rolls), wanted)))
-                .toList();
+        List<RollResult> laid = problems(garden, material, sizesMm).stream().map(looking::rollsShortly).toList();
         BigDecimal bound = laid.stream().map(RollResult::lowerBound).min(Comparator.naturalOrder()).orElseThrow();
         return laid.stream()
                 .map(result -> new Least(
                         result.unplaced().stream().mapToInt(Unplaced::count).sum(), result.cost(), metres(result), bound))
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
+    }
+
+    /** Proved, of whoever sells it for least, without a search; as {@link #least} otherwise. */
+    static BigDecimal atLeast(Garden garden, String material, List<double[]> sizesMm) {
+        return problems(garden, material, sizesMm).stream().map(RollSolver::atLeast).min(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    /** One a seller. */
+    private static List<RollProblem> problems(Garden garden, String material, List<double[]> sizesMm) {
+        List<Wanted> wanted = sizesMm.stream().map(size -> new Wanted("", "", size[0], size[1])).toList();
+        return bySeller(garden.goods().catalogue().rolls(material)).stream()
+                .map(rolls -> problem(material, usable(rolls), wanted))
+                .toList();
     }
 
     private static List<List<Roll>> bySeller(List<Roll> all) {

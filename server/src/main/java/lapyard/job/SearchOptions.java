@@ -30,12 +30,16 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     /** Chose as the whole quick search did in all samples and in eight made-up gardens of eight Ls; 300 did not. */
     private static final Effort GLANCE = Effort.ofSteps(800);
 
+    private static final Effort BOARDS_GLANCE = Effort.ofSteps(4_000, 800);
+
     /** A search in parts gives none of them less than this part of its time; where trims are taken up again, who knows. */
     private static final int LEAST_SHARE = 16;
 
     private record Boards(CuttingProblem problem, Effort effort) {}
 
     private record Rolls(RollProblem problem, Effort effort) {}
+
+    private record Compared(CuttingProblem problem, BigDecimal than, int boards) {}
 
     SearchOptions(SearchLength search, Function<String, Progress> progress, SearchMemory memory) {
         this(search, progress, true, memory);
@@ -66,6 +70,21 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     /** @param of so many share the search */
     CuttingResult boardsAlone(CuttingProblem problem, int of) {
         return boards(problem, boards(of), Progress.UNHEARD);
+    }
+
+    /** Enough to compare one way to join walls with another. */
+    CuttingResult boardsShortly(CuttingProblem problem) {
+        return boards(problem, BOARDS_GLANCE, Progress.UNHEARD);
+    }
+
+    /** As {@link CuttingSolver#better}, looked for as shortly; {@code than} leaves nothing uncut. */
+    Optional<CuttingResult> boardsBetter(CuttingProblem problem, CuttingResult than) {
+        if (!than.unplaced().isEmpty()) return CuttingSolver.better(problem, BOARDS_GLANCE, than);
+        return memory.of(
+                new Compared(problem, than.cost(), than.boards()),
+                problem.pieces().stream().mapToInt(CuttingProblem.Demand::count).sum(),
+                asked -> CuttingSolver.better(problem, BOARDS_GLANCE, than),
+                result -> problem.retrimMm() == 0);
     }
 
     RollResult rolls(String name, RollProblem problem) {

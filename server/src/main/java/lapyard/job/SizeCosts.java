@@ -43,13 +43,21 @@ import org.joda.money.CurrencyUnit;
 
 /**
  * What a garden costs as the sizes of its beds change. Each bed's needs are worked out once a size and pooled: that gives
- * in milliseconds what the order would come to about, and what it comes to at least. {@link #total} is the job sheet's own.
+ * in milliseconds what the order would come to about, and what it comes to at least. {@link CostedGarden} has the job sheet's own total.
  *
  * <p>One garden, one thread.
  */
 public final class SizeCosts {
     /** Enough to compare; the chosen sizes are worked out whole. */
-    private static final Effort GLANCE = Effort.ofSteps(2_500, 400);
+    private static final Effort LIKELY = Effort.ofSteps(500, 200);
+
+    private static final Effort CLOSELY = Effort.ofSteps(2_500, 400);
+
+    /** Stands for what cannot be made: more than any order. */
+    public static final BigDecimal UNMADE = new BigDecimal("1e12");
+
+    /** A bound is asked for a few times only. */
+    private static final Effort PROOF = Effort.ofSteps(20_000, 2_000);
 
     private static final Set<String> UNDER_BEDS = Set.of("concrete", "sub-base");
 
@@ -59,16 +67,19 @@ public final class SizeCosts {
     private final Slats slats;
     private final Costing now;
     private final SearchOptions looking;
+    private final Effort likely;
     private final Garden drawn;
     private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
     /** By the range itself: a caller hands in the same one again. */
     private final Map<Range, BedNeeds> leasts = new IdentityHashMap<>();
     private final Map<Range, Boolean> offPaths = new IdentityHashMap<>();
-    private final Map<CuttingProblem, Price> cut = new HashMap<>();
+    private final Map<Cut, Price> cut = new HashMap<>();
     private final Map<String, RollGoods.Least> rolled = new HashMap<>();
     private final BigDecimal charges;
     private final BigDecimal leastCharges;
     private BigDecimal off = BigDecimal.ZERO;
+
+    private record Cut(CuttingProblem problem, Effort look) {}
 
     /**
      * @param lower  proved: the order costs no less
@@ -82,8 +93,12 @@ public final class SizeCosts {
         }
     }
 
-    /** @throws IllegalArgumentException if something of the garden cannot be made, or a board of it is cut already */
-    public SizeCosts(Garden given, SearchMemory memory) {
+    /**
+     * @param closely whether an estimate may take some ten times as long, layouts of rolls looked for too
+     * @throws IllegalArgumentException if something of the garden cannot be made, or a board of it is cut already
+     */
+    public SizeCosts(Garden given, boolean closely, SearchMemory memory) {
+        likely = closely ? CLOSELY : LIKELY;
         looking = SearchOptions.pooledOnly(given.goods().search(), memory);
         now = Costing.of(given, looking);
         drawn = given;
@@ -103,21 +118,22 @@ public final class SizeCosts {
         off = now.slip().total().subtract(likely(garden.beds().stream().map(Bed::outline).toList()));
     }
 
-    /** The order of the garden as it stands. */
-    public Slip slip() {
-        return now.slip();
-    }
-
-    /** The order's total with these beds, as the job sheet finds it. */
-    public static BigDecimal total(Garden changed, SearchMemory memory) {
-        return Costing.slip(changed, memory).total();
-    }
-
-    /** @param outlines of each bed, in the order of the document */
+    /**
+     * {@link #UNMADE} or more where some piece finds no board.
+     *
+     * @param outlines of each bed, in the order of the document
+     */
     public BigDecimal likely(List<Outline> outlines) {
         List<BedNeeds> all = new ArrayList<>();
         for (int i = 0; i < outlines.size(); i++) all.add(needs(i, outlines.get(i)));
-        return price(all, true).likely();
+        return price(all, true, likely).likely();
+    }
+
+    /** Whether the bed's walls can be cut from what is sold, long ones joined. */
+    public boolean makeable(int bed, Outline outline) {
+        BedNeeds own = needs(bed, outline);
+        double longest = PooledTimber.longestPieceMm(garden, own.bed().section());
+        return own.boardsMm().values().stream().allMatch(lengths -> lengths[0] <= longest + 1e-6);
     }
 
     /**
@@ -139,7 +155,7 @@ public final class SizeCosts {
             all.add(leasts.computeIfAbsent(range, r -> least(index, range)));
             pathsStay &= offPaths.computeIfAbsent(range, r -> offPaths(garden.beds().get(index), range.most()));
         }
-        return price(all, pathsStay).lower();
+        return price(all, pathsStay, PROOF).lower();
     }
 
     /**
@@ -154,14 +170,14 @@ public final class SizeCosts {
         }
     }
 
-    private Price price(List<BedNeeds> all, boolean pathsStay) {
+    private Price price(List<BedNeeds> all, boolean pathsStay, Effort look) {
         Price sum = new Price(leastCharges, charges.add(off));
         Map<Section, List<BedNeeds>> bySection = all.stream()
                 .collect(Collectors.groupingBy(one -> one.bed().section(), LinkedHashMap::new, Collectors.toList()));
         for (Map.Entry<Section, List<BedNeeds>> one : bySection.entrySet()) {
-            sum = sum.and(timber(one.getKey(), one.getValue()));
+            sum = sum.and(timber(one.getKey(), one.getValue(), look));
         }
-        return sum.and(bearers(all)).and(rolls(all, pathsStay)).and(packs(all, pathsStay));
+        return sum.and(bearers(all, look)).and(rolls(all, pathsStay, look)).and(packs(all, pathsStay));
     }
 
     private BedNeeds least(int index, Range range) {
@@ -216,20 +232,20 @@ public final class SizeCosts {
         });
     }
 
-    private Price timber(Section section, List<BedNeeds> beds) {
+    private Price timber(Section section, List<BedNeeds> beds, Effort look) {
         List<String> sellers = section.suppliers();
         List<Section> ways = sellers.size() <= 1 ? List.of(section) : sellers.stream().map(section::from).toList();
         boolean food = beds.stream().anyMatch(one -> one.bed().planting().food());
         List<Stock> rack = RackRuns.of(garden, section, !food);
         Price best = null;
         for (Section way : ways) {
-            Price one = timber(way, rack, beds);
+            Price one = timber(way, rack, beds, look);
             best = best == null ? one : new Price(best.lower().min(one.lower()), best.likely().min(one.likely()));
         }
         return best;
     }
 
-    private Price timber(Section section, List<Stock> rack, List<BedNeeds> beds) {
+    private Price timber(Section section, List<Stock> rack, List<BedNeeds> beds, Effort look) {
         boolean graded = PooledTimber.graded(rack);
         Map<Demand, Integer> counts = new LinkedHashMap<>();
         for (BedNeeds one : beds) {
@@ -246,7 +262,7 @@ public final class SizeCosts {
         if (section.stock().stream().noneMatch(stock -> stock.price().isPresent())) {
             return Price.NOTHING;
         }
-        Price price = cut(saw.with(saw.stock(), demands));
+        Price price = cut(saw.with(saw.stock(), demands), look);
         boolean otherPieces = beds.stream().anyMatch(one -> one.joined() || PooledTimber.angled(one.bed()));
         if (otherPieces) {
             return new Price(material(saw, beds), price.likely());
@@ -258,13 +274,13 @@ public final class SizeCosts {
         List<Stock> worthless = saw.stock().stream()
                 .map(stock -> new Stock(stock.id(), stock.lengthMm(), stock.price(), stock.available(), stock.goodFaces()))
                 .toList();
-        return new Price(cut(saw.with(worthless, demands)).lower(), price.likely());
+        return new Price(cut(saw.with(worthless, demands), look).lower(), price.likely());
     }
 
-    private Price cut(CuttingProblem problem) {
-        return cut.computeIfAbsent(problem, p -> {
-            CuttingResult result = CuttingSolver.solve(problem, GLANCE);
-            return new Price(rounded(result.lowerBound()), rounded(result.paid()));
+    private Price cut(CuttingProblem problem, Effort look) {
+        return cut.computeIfAbsent(new Cut(problem, look), c -> {
+            CuttingResult result = CuttingSolver.solve(problem, look);
+            return new Price(rounded(result.lowerBound()), result.unplaced().isEmpty() ? rounded(result.paid()) : UNMADE);
         });
     }
 
@@ -283,7 +299,7 @@ public final class SizeCosts {
         return wantedMm <= 0 || Double.isInfinite(cheapest) ? BigDecimal.ZERO : cents(wantedMm * cheapest);
     }
 
-    private Price bearers(List<BedNeeds> beds) {
+    private Price bearers(List<BedNeeds> beds, Effort look) {
         Map<List<Object>, Map<Double, Integer>> byRip = new LinkedHashMap<>();
         for (BedNeeds one : beds) {
             Base base = one.bed().inside().base();
@@ -304,8 +320,8 @@ public final class SizeCosts {
             Price best = null;
             for (String seller : sellers) {
                 Section own = sellers.size() <= 1 ? section.get() : section.get().from(seller);
-                Price one = cut.computeIfAbsent(Bearers.problem(garden, own, perBoard, rip.getValue()), problem -> {
-                    CuttingResult result = CuttingSolver.solve(problem, GLANCE);
+                Price one = cut.computeIfAbsent(new Cut(Bearers.problem(garden, own, perBoard, rip.getValue()), look), c -> {
+                    CuttingResult result = CuttingSolver.solve(c.problem(), look);
                     // shares of a board's price are rounded to seven digits
                     BigDecimal lower = cents(result.lowerBound().doubleValue() * (1 - 1e-6));
                     return new Price(lower, rounded(Bearers.cost(Bearers.boards(own, perBoard, result))));
@@ -317,7 +333,7 @@ public final class SizeCosts {
         return sum;
     }
 
-    private Price rolls(List<BedNeeds> beds, boolean pathsStay) {
+    private Price rolls(List<BedNeeds> beds, boolean pathsStay, Effort look) {
         Map<String, List<BedNeeds>> byMaterial = new LinkedHashMap<>();
         beds.stream().filter(one -> one.linerMm2() > 0)
                 .forEach(one -> byMaterial.computeIfAbsent(one.bed().inside().liner().material(), m -> new ArrayList<>()).add(one));
@@ -337,6 +353,10 @@ public final class SizeCosts {
             for (BedNeeds bed : one.getValue()) {
                 bed.linerMm().ifPresent(sizes::addAll);
                 pieces &= bed.linerMm().isPresent() && bed.linerMm().get().size() <= 1;
+            }
+            if (look == LIKELY) {
+                sum = sum.and(new Price(BigDecimal.ZERO, rounded(RollGoods.atLeast(garden, one.getKey(), sizes))));
+                continue;
             }
             RollGoods.Least least = least(one.getKey(), sizes);
             double perMm2 = rolls.stream().mapToDouble(roll -> roll.pricePerMetre().orElseThrow().doubleValue() / 1000 / roll.widthMm()).min().orElseThrow();

@@ -37,6 +37,12 @@ public final class RollSolver {
         return result(job, answer, work);
     }
 
+    /** What all pieces that some roll can hold cost at least, without a search for a layout. */
+    public static BigDecimal atLeast(RollProblem problem) {
+        RollJob job = RollJob.of(problem);
+        return job.money(RollBound.coins(job));
+    }
+
     private static RollResult result(RollJob job, RollSearch.Answer answer, RollBudget work) {
         List<Deque<Placing>> waiting = new ArrayList<>();
         for (List<RollProblem.Piece> members : job.members) {

@@ -1,8 +1,9 @@
 package lapyard.sizes;
 
 import java.util.HashMap;
-import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 import lapyard.geometry.OutlineCheck;
 import lapyard.ground.AccessSheet;
 import lapyard.ground.Clashes;
@@ -14,6 +15,9 @@ import lapyard.plan.Garden;
 
 /** Whether a garden of other sizes passes what the garden as it stands passes. */
 final class SizeChecks {
+    /** Reach is searched for to a part of a millimetre, and people measure to one. */
+    private static final double REACH_MM = 1;
+
     private static final double HAIR = 1e-6;
 
     private final Map<String, Integer> snags;
@@ -24,21 +28,28 @@ final class SizeChecks {
         missing = missing(now);
     }
 
-    /** What can be said before anything is worked out: outlines that no bed can have, a drawing that would be refused. */
-    static boolean drawable(Garden changed) {
+    /** Places that can be named before anything is worked out: outlines that no bed can have, a drawing that would be refused. */
+    static Set<String> undrawable(Garden changed) {
+        Set<String> places = new LinkedHashSet<>();
         for (Bed bed : changed.beds()) {
-            if (!OutlineCheck.faults(bed.outline(), OutlineCheck.Rules.bed(bed.section().thicknessMm())).isEmpty()) return false;
+            if (!OutlineCheck.faults(bed.outline(), OutlineCheck.Rules.bed(bed.section().thicknessMm())).isEmpty()) places.add("bed " + bed.id());
         }
-        return Clashes.stops(changed).isEmpty();
+        if (places.isEmpty()) Clashes.stops(changed).forEach(finding -> places.add(finding.where()));
+        return places;
     }
 
-    /** No place has more snags than it had, no room is shorter of its standard, nothing is left out. */
-    boolean passes(JobSheet changed) {
-        Map<String, Integer> is = snags(changed);
-        Map<String, Double> lacks = missing(changed);
-        return !changed.leftOut()
-                && is.entrySet().stream().allMatch(one -> one.getValue() <= snags.getOrDefault(one.getKey(), 0))
-                && lacks.entrySet().stream().allMatch(one -> one.getValue() <= missing.getOrDefault(one.getKey(), 0.0) + HAIR);
+    /** Places that have more snags than they had, or whose room is shorter of its standard; none where it passes. */
+    Set<String> failing(JobSheet changed) {
+        Set<String> places = new LinkedHashSet<>();
+        snags(changed).forEach((where, count) -> {
+            if (count > snags.getOrDefault(where, 0)) places.add(where);
+        });
+        missing(changed).forEach((row, missing) -> {
+            double stray = row.endsWith("\nreach") ? REACH_MM : HAIR;
+            if (missing > this.missing.getOrDefault(row, 0.0) + stray) places.add(row.substring(0, row.indexOf('\n')));
+        });
+        if (changed.leftOut() && places.isEmpty()) places.add("order");
+        return places;
     }
 
     private static Map<String, Integer> snags(JobSheet sheet) {
@@ -51,8 +62,9 @@ final class SizeChecks {
 
     private static Map<String, Double> missing(JobSheet sheet) {
         Map<String, Double> missing = new HashMap<>();
-        List<AccessSheet.Row> rows = sheet.ground().access().rows();
-        for (AccessSheet.Row row : rows) missing.merge(row.where() + " " + row.what(), row.missing(), Double::sum);
+        for (AccessSheet.Row row : sheet.ground().access().rows()) {
+            missing.merge(row.where() + "\n" + row.what(), row.missing(), Double::sum);
+        }
         return missing;
     }
 }

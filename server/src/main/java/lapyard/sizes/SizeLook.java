@@ -18,12 +18,12 @@ public record SizeLook(int estimates, int wholes, int changes, Duration limit) {
         }
     }
 
-    /** As much as so many seconds are worth: 120 estimates and 4 whole gardens a second. */
+    /** As much as so many seconds are worth: 200 estimates and 2 whole gardens a second. */
     public static SizeLook ofSeconds(double seconds) {
         if (!(seconds > 0) || seconds > 600) {
             throw new IllegalArgumentException("look for 0.1 to 600 seconds, was " + seconds);
         }
-        return new SizeLook((int) Math.max(50, 120 * seconds), (int) Math.max(4, 4 * seconds), seconds > 20 ? 6 : 4,
+        return new SizeLook((int) Math.max(200, 200 * seconds), (int) Math.max(8, 2 * seconds), seconds > 20 ? 6 : 4,
                 Duration.ofMillis((long) (4000 * seconds)));
     }
 }

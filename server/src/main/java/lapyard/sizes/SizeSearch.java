@@ -3,65 +3,57 @@ package lapyard.sizes;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import lapyard.geometry.Outline;
+import java.util.TreeSet;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
-import lapyard.job.SizeCosts.Range;
 import lapyard.job.SizeCosts;
-import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.sizes.SizesThatGive.Growth;
 import lapyard.working.Progress;
 
 /**
- * Looks for the changes that save most, few before many. A smaller bed takes no more of anything that is bought, so for each
- * set of sides the least sizes are tried first, and what saves as much is then given back until a millimetre more would
- * cost. Sets are tried in the order of what they are likely to save; what is chosen is worked out whole.
+ * Looks for the changes that save most, few before many. A smaller bed takes no more of most that is bought, so for each
+ * set of sides sizes near the least are tried first, and what saves as much is then given back until a millimetre more
+ * would cost. Sets come from two ends: single sides with one more each time, and all sides with one less each time. What
+ * is likely to save most is worked out whole.
  */
 final class SizeSearch {
     /** Sets of one number of changes from which larger sets are made. */
     private static final int BEAM = 6;
 
-    /** Sets of one number of changes that are looked at for the smallest change that saves. */
+    /** Sets of one number of changes whose sizes are looked at closely. */
     private static final int LOOKED_AT = 3;
 
-    /** Sizes of one bed that are looked at one by one for a bound. */
-    private static final int MOST_EACH = 100;
+    /** A look of so many estimates makes them closely. */
+    private static final int CLOSE = 4_000;
 
-    /** Most sides of a set that are moved one by one. */
+    /** Numbers of changes that are looked at first. */
+    private static final int FEW = 4;
+
+    /** Most sides of a set that are moved one by one over all their sizes. */
     private static final int DESCENDED = 3;
 
-    /** Pairs of sides for each of which a bound is proved. */
-    private static final int MOST_BOUNDED = 60;
+    /** Halvings of what beds that fail a check may give. */
+    private static final int HALVINGS = 4;
 
     private final Garden garden;
     private final List<Side> sides;
     private final SizeLook look;
     private final Progress progress;
-    private final long startedNs = System.nanoTime();
-    private final SearchMemory memory;
-    private final SizeCosts costs;
     private final JobSheet now;
-    private final SizeChecks checks;
-    private final Map<List<Double>, BigDecimal> likely = new HashMap<>();
-    private final Map<List<Double>, Optional<SizeAnswer>> whole = new LinkedHashMap<>();
-    private final Map<List<Object>, Range> ranges = new HashMap<>();
-    private int estimates;
-    private int wholes;
+    private final SizeBounds bounds;
+    private final SizeTrials trials;
+    private List<Double> deepest;
     private BigDecimal best;
-    private BigDecimal bound;
 
     SizeSearch(Garden garden, List<Side> sides, SizeLook look, Progress progress, SearchMemory memory) {
-        this.memory = memory;
         if (sides.isEmpty()) {
             throw new IllegalArgumentException("no side of any bed may give; say by how much in give, of the garden, a type or a bed");
         }
@@ -69,70 +61,173 @@ final class SizeSearch {
         this.sides = sides;
         this.look = look;
         this.progress = progress;
-        this.costs = new SizeCosts(garden, memory);
         this.now = Job.prepare(garden, what -> Progress.UNHEARD, memory);
-        this.checks = new SizeChecks(now);
+        SizeCosts costs = new SizeCosts(garden, look.estimates() >= CLOSE, memory);
+        this.bounds = new SizeBounds(garden, sides, costs, now.slip().total());
+        this.trials = new SizeTrials(garden, sides, look, memory, now, costs);
         this.best = now.slip().total();
+        this.deepest = sides.stream().map(Side::leastMm).toList();
     }
 
     /** What saves is looked for first and its bounds afterwards, so that a look that is ended early has found something. */
     SizesThatGive run() {
-        bound = lower(new HashSet<>(indices())).min(best);
-        progress.reached(best, bound);
-        int most = Math.min(look.changes(), sides.size());
-        List<Set<Integer>> singles = larger(List.of(Set.of()));
-        List<Set<Integer>> from = List.of(Set.of());
-        for (int changes = 1; changes <= most && !over(); changes++) {
-            List<Set<Integer>> sets = changes == 1 ? singles : larger(from);
-            sets.sort(Comparator.comparing((Set<Integer> set) -> likely(least(set))).thenComparing(Set::toString));
-            from = sets.subList(0, Math.min(BEAM, sets.size()));
-            for (Set<Integer> set : sets.subList(0, Math.min(LOOKED_AT, sets.size()))) settle(set);
+        progress.reached(best, bounds.all());
+        Map<Integer, List<List<Double>>> found = new TreeMap<>();
+        singles(found);
+        fromAll(found);
+        fromFew(found);
+        while (!trials.full() && found.values().stream().anyMatch(same -> !same.isEmpty())) {
+            for (int changes : spread(new ArrayList<>(found.keySet()))) nextBest(found.get(changes));
         }
-        settle(new HashSet<>(indices()));
-        singles.subList(Math.min(LOOKED_AT, singles.size()), singles.size()).forEach(this::settle);
-        List<BigDecimal> bounds = new ArrayList<>();
-        for (int changes = 1; changes <= most; changes++) bounds.add(bound);
-        bounds.set(0, boundOf(indices().stream().map(Set::of).toList()));
-        List<Set<Integer>> pairs = new ArrayList<>();
-        indices().forEach(i -> indices().stream().filter(j -> j > i).forEach(j -> pairs.add(Set.of(i, j))));
-        if (most > 1 && pairs.size() <= MOST_BOUNDED) bounds.set(1, boundOf(pairs).min(bounds.get(0)));
-        boolean ended = !over();
-        List<SizeAnswer> front = front();
+        everySingle();
+        boolean ended = !trials.over() && !trials.full();
         List<Growth> growth = growth();
-        BigDecimal cheapest = front.stream().map(SizeAnswer::total).min(BigDecimal::compareTo).orElse(now.slip().total());
-        return new SizesThatGive(now, sides, front, bounds, bound, cheapest.compareTo(bound) == 0, growth, ended && !over());
+        List<BigDecimal> proved = bounds.byChanges(Math.min(look.changes(), sides.size()));
+        List<SizeAnswer> front = SizeAnswer.front(trials.answers());
+        return new SizesThatGive(now, sides, front, proved, bounds.all(), best.compareTo(bounds.all()) == 0, growth, ended && !trials.over());
     }
 
-    private List<Integer> indices() {
+    /** Each side alone, at its least and wherever the cost takes a step on the way there. */
+    private void singles(Map<Integer, List<List<Double>>> found) {
+        List<Set<Integer>> sets = shrinking().stream().map(Set::of).sorted(Comparator.comparing((Set<Integer> set) -> trials.likely(deep(set)))).toList();
+        for (Set<Integer> set : sets) keep(found, deep(set));
+        for (Set<Integer> set : sets.subList(0, Math.min(BEAM, sets.size()))) {
+            if (trials.explored()) return;
+            keep(found, descended(set));
+            steps(set).forEach(step -> keep(found, step));
+        }
+        nextBest(found.getOrDefault(1, new ArrayList<>()));
+    }
+
+    /** What is left of a long look goes to each size of each side, the likeliest first: an estimate may be wrong. */
+    private void everySingle() {
+        List<List<Double>> all = new ArrayList<>();
+        for (int i : shrinking()) sides.get(i).values().stream().filter(value -> value < 0).forEach(value -> all.add(with(stay(), i, value)));
+        if (trials.full()) return;
+        all.sort(Comparator.comparing(trials::likely));
+        for (List<Double> sizes : all) {
+            if (trials.full() || trials.likely(sizes).compareTo(SizeCosts.UNMADE) >= 0) return;
+            heard(sizes);
+        }
+    }
+
+    /** The first few in their order, then the middles of what lies between, so that a short look sees a little of everything. */
+    private static List<Integer> spread(List<Integer> sorted) {
+        Set<Integer> order = new LinkedHashSet<>(sorted.subList(0, Math.min(FEW, sorted.size())));
+        for (int parts = 1; order.size() < sorted.size(); parts *= 2) {
+            for (int part = parts; part > 0; part--) order.add(sorted.get((sorted.size() - 1) * part / parts));
+        }
+        return new ArrayList<>(order);
+    }
+
+    /** All sides at their least; beds that fail a check then give half as much, and so on. From there one side less each time. */
+    private void fromAll(Map<Integer, List<List<Double>>> found) {
+        for (int halving = 0; halving < HALVINGS && !trials.full(); halving++) {
+            if (trials.barredBeds(deepest).isEmpty() && heard(deepest).isPresent()) break;
+            Set<Integer> failed = trials.barredBeds(deepest);
+            if (failed.isEmpty()) break;
+            deepest = halved(deepest, failed);
+        }
+        List<Double> sizes = givenBack(deepest, trials.likely(deepest));
+        Set<Integer> set = changing(sizes);
+        while (set.size() > 1 && !trials.explored()) {
+            List<Double> whole = sizes;
+            keep(found, whole);
+            // the side whose change is missed least
+            int least = set.stream().min(Comparator.comparing((Integer i) -> trials.likely(with(whole, i, 0.0))).thenComparing(i -> i)).orElseThrow();
+            sizes = with(whole, least, 0.0);
+            set = changing(sizes);
+        }
+    }
+
+    private List<Double> halved(List<Double> sizes, Set<Integer> beds) {
+        List<Double> halved = new ArrayList<>(sizes);
+        for (int i = 0; i < sides.size(); i++) {
+            Side side = sides.get(i);
+            if (beds.stream().anyMatch(side::touches)) halved.set(i, Math.ceil(sizes.get(i) / side.stepMm() / 2 - 1e-9) * side.stepMm() + 0.0);
+        }
+        return halved;
+    }
+
+    /** From sets of few changes the best are extended by each side. */
+    private void fromFew(Map<Integer, List<List<Double>>> found) {
+        List<Set<Integer>> from = List.of(Set.of());
+        for (int changes = 1; changes <= Math.min(look.changes(), sides.size()) && !trials.explored(); changes++) {
+            List<Set<Integer>> sets = larger(from);
+            sets.sort(Comparator.comparing((Set<Integer> set) -> trials.likely(deep(set))).thenComparing(Set::toString));
+            from = sets.subList(0, Math.min(BEAM, sets.size()));
+            if (changes == 1) continue;
+            for (Set<Integer> set : sets.subList(0, Math.min(LOOKED_AT, sets.size()))) {
+                if (trials.explored()) return;
+                keep(found, set.size() <= DESCENDED ? descended(set) : deep(set));
+                if (changes == 2) steps(set).forEach(step -> keep(found, step));
+            }
+        }
+    }
+
+    private void keep(Map<Integer, List<List<Double>>> found, List<Double> sizes) {
+        if (trials.likely(sizes).compareTo(now.slip().total()) >= 0) return;
+        List<List<Double>> same = found.computeIfAbsent(changing(sizes).size(), n -> new ArrayList<>());
+        if (!same.contains(sizes)) same.add(sizes);
+    }
+
+    /** Works out whole what is likely to save most and was not yet, given back as far as it may be, until one passes. */
+    private void nextBest(List<List<Double>> same) {
+        same.sort(Comparator.comparing(trials::likely));
+        while (!same.isEmpty() && !trials.full()) {
+            List<Double> sizes = same.remove(0);
+            if (trials.likely(sizes).compareTo(now.slip().total()) < 0 && heard(givenBack(sizes, trials.likely(sizes))).isPresent()) return;
+        }
+    }
+
+    private Optional<SizeAnswer> heard(List<Double> sizes) {
+        Optional<SizeAnswer> answer = trials.whole(sizes);
+        answer.ifPresent(one -> {
+            best = best.min(one.total());
+            progress.reached(best, bounds.all());
+        });
+        return answer;
+    }
+
+    private List<Integer> shrinking() {
         List<Integer> all = new ArrayList<>();
-        for (int i = 0; i < sides.size(); i++) all.add(i);
+        for (int i = 0; i < sides.size(); i++) {
+            if (sides.get(i).leastMm() < 0) all.add(i);
+        }
         return all;
     }
 
-    /** Also where the thread is told to stop: what was found by then stands. */
-    private boolean over() {
-        return estimates >= look.estimates() || wholes >= look.wholes() || System.nanoTime() - startedNs >= look.limit().toNanos()
-                || Thread.currentThread().isInterrupted();
+    private static Set<Integer> changing(List<Double> sizes) {
+        Set<Integer> all = new TreeSet<>();
+        for (int i = 0; i < sizes.size(); i++) {
+            if (sizes.get(i) != 0) all.add(i);
+        }
+        return all;
     }
 
     /** Sets with one side more that can become smaller. */
     private List<Set<Integer>> larger(List<Set<Integer>> from) {
-        Set<Set<Integer>> sets = new java.util.LinkedHashSet<>();
+        Set<Set<Integer>> sets = new LinkedHashSet<>();
         for (Set<Integer> set : from) {
-            for (int i = 0; i < sides.size(); i++) {
-                if (sides.get(i).leastMm() < 0 && !set.contains(i)) {
-                    Set<Integer> more = new java.util.TreeSet<>(set);
-                    more.add(i);
-                    sets.add(more);
-                }
+            for (int i : shrinking()) {
+                if (set.contains(i)) continue;
+                Set<Integer> more = new TreeSet<>(set);
+                more.add(i);
+                sets.add(more);
             }
         }
         return new ArrayList<>(sets);
     }
 
-    private List<Double> least(Set<Integer> set) {
+    /** The sides of the set at their least, or where that fails a check at what is known to pass. */
+    private List<Double> deep(Set<Integer> set) {
         List<Double> sizes = stay();
         set.forEach(i -> sizes.set(i, sides.get(i).leastMm()));
+        for (int bed : trials.barredBeds(sizes)) {
+            for (int i : set) {
+                if (sides.get(i).touches(bed)) sizes.set(i, deepest.get(i));
+            }
+        }
         return sizes;
     }
 
@@ -142,14 +237,10 @@ final class SizeSearch {
         return sizes;
     }
 
-    /** The least of a set, then every smaller change of it that saves as much or less for fewer millimetres. */
-    private void settle(Set<Integer> set) {
-        List<Double> least = set.size() <= DESCENDED ? descended(set) : least(set);
-        if (over() || likely(least).compareTo(now.slip().total()) >= 0) return;
-        whole(givenBack(least, likely(least)));
-        if (set.size() <= 2) {
-            steps(set).forEach(this::whole);
-        }
+    private static List<Double> with(List<Double> sizes, int i, double value) {
+        List<Double> other = new ArrayList<>(sizes);
+        other.set(i, value);
+        return other;
     }
 
     /**
@@ -157,15 +248,14 @@ final class SizeSearch {
      * take one bearer more.
      */
     private List<Double> descended(Set<Integer> set) {
-        List<Double> sizes = least(set);
+        List<Double> sizes = deep(set);
         boolean better = true;
-        while (better && !over()) {
+        while (better && !trials.explored()) {
             better = false;
             for (int i : set) {
                 for (double value : sides.get(i).values()) {
-                    List<Double> other = new ArrayList<>(sizes);
-                    other.set(i, value);
-                    if (value < 0 && likely(other).compareTo(likely(sizes)) < 0) {
+                    List<Double> other = with(sizes, i, value);
+                    if (value < 0 && trials.likely(other).compareTo(trials.likely(sizes)) < 0) {
                         sizes = other;
                         better = true;
                     }
@@ -178,7 +268,7 @@ final class SizeSearch {
     /** Each change in turn as small as the cost allows, the largest first. */
     private List<Double> givenBack(List<Double> sizes, BigDecimal cost) {
         List<Double> given = new ArrayList<>(sizes);
-        List<Integer> order = indices();
+        List<Integer> order = new ArrayList<>(changing(sizes));
         order.sort(Comparator.comparingDouble((Integer i) -> given.get(i)).thenComparingInt(i -> i));
         for (int i : order) {
             if (given.get(i) >= 0) continue;
@@ -186,10 +276,10 @@ final class SizeSearch {
             int enough = values.indexOf(given.get(i));
             int tooLittle = values.indexOf(0.0) + 1;
             // the least change that costs no more, by halving: cost falls as sizes do
-            while (tooLittle - enough > 1 && !over()) {
+            while (tooLittle - enough > 1 && !trials.over()) {
                 int middle = (enough + tooLittle) / 2;
                 given.set(i, values.get(middle));
-                if (likely(given).compareTo(cost) <= 0) {
+                if (trials.likely(given).compareTo(cost) <= 0) {
                     enough = middle;
                 } else {
                     tooLittle = middle;
@@ -200,22 +290,22 @@ final class SizeSearch {
         return given;
     }
 
-    /** Sizes at which the cost of a set takes a step, found by halving between sizes that cost different. */
+    /** Sizes at which the cost of a set takes a step, found by halving between sizes that cost different; most saving first. */
     private List<List<Double>> steps(Set<Integer> set) {
         Map<BigDecimal, List<Double>> cheapestFirst = new TreeMap<>();
         int widest = set.stream().mapToInt(i -> (int) Math.round(-sides.get(i).leastMm() / sides.get(i).stepMm())).max().orElse(0);
         halve(set, 0, widest, widest, cheapestFirst);
         List<List<Double>> steps = new ArrayList<>();
         for (Map.Entry<BigDecimal, List<Double>> one : cheapestFirst.entrySet()) {
-            if (one.getKey().compareTo(now.slip().total()) < 0) steps.add(givenBack(one.getValue(), one.getKey()));
+            if (one.getKey().compareTo(now.slip().total()) < 0) steps.add(one.getValue());
         }
         return steps.subList(0, Math.min(4, steps.size()));
     }
 
     private void halve(Set<Integer> set, int from, int to, int widest, Map<BigDecimal, List<Double>> found) {
-        BigDecimal less = likely(part(set, from, widest));
-        BigDecimal more = likely(part(set, to, widest));
-        if (to - from <= 1 || less.compareTo(more) == 0 || over()) {
+        BigDecimal less = trials.likely(part(set, from, widest));
+        BigDecimal more = trials.likely(part(set, to, widest));
+        if (to - from <= 1 || less.compareTo(more) == 0 || trials.explored()) {
             found.putIfAbsent(more, part(set, to, widest));
             return;
         }
@@ -234,99 +324,9 @@ final class SizeSearch {
         return sizes;
     }
 
-    private BigDecimal likely(List<Double> sizes) {
-        BigDecimal known = likely.get(sizes);
-        if (known != null) return known;
-        estimates++;
-        BigDecimal cost = costs.likely(outlines(sizes));
-        likely.put(sizes, cost);
-        return cost;
-    }
-
-    private List<Outline> outlines(List<Double> sizes) {
-        List<Outline> outlines = new ArrayList<>();
-        for (int bed = 0; bed < garden.beds().size(); bed++) {
-            Outline outline = garden.beds().get(bed).outline();
-            for (int i = 0; i < sides.size(); i++) outline = sides.get(i).applied(bed, outline, sizes.get(i));
-            outlines.add(outline);
-        }
-        return outlines;
-    }
-
-    private List<Resize> changes(List<Double> sizes) {
-        List<Resize> changes = new ArrayList<>();
-        for (int i = 0; i < sides.size(); i++) {
-            if (sizes.get(i) != 0) changes.add(new Resize(sides.get(i), sizes.get(i)));
-        }
-        return changes;
-    }
-
-    static Garden changed(Garden garden, List<Resize> changes) {
-        List<Bed> beds = new ArrayList<>();
-        for (int i = 0; i < garden.beds().size(); i++) {
-            Bed bed = garden.beds().get(i);
-            Outline outline = bed.outline();
-            for (Resize change : changes) outline = change.side().applied(i, outline, change.byMm());
-            beds.add(outline.equals(bed.outline()) ? bed : bed.withOutline(outline));
-        }
-        return garden.withBeds(beds);
-    }
-
-    /** Worked out whole; empty where it passes less than the garden as it stands. */
-    private Optional<SizeAnswer> whole(List<Double> sizes) {
-        if (whole.containsKey(sizes)) return whole.get(sizes);
-        if (wholes >= look.wholes() || over()) return Optional.empty();
-        wholes++;
-        List<Resize> changes = changes(sizes);
-        Garden other = changed(garden, changes);
-        Optional<SizeAnswer> answer = Optional.empty();
-        if (SizeChecks.drawable(other)) {
-            JobSheet sheet = Job.prepare(other, what -> Progress.UNHEARD, memory);
-            if (checks.passes(sheet)) {
-                BigDecimal total = sheet.slip().total();
-                answer = Optional.of(new SizeAnswer(changes, Resize.sumMm(changes), total, now.slip().total().subtract(total),
-                        boards(now) - boards(sheet), sheet));
-                best = best.min(total);
-                progress.reached(best, bound);
-            }
-        }
-        whole.put(sizes, answer);
-        return answer;
-    }
-
-    private static int boards(JobSheet sheet) {
-        return sheet.cutting().stream().mapToInt(cutting -> cutting.result().boards()).sum();
-    }
-
-    /** Answers that save and that no other beats or equals in changes, millimetres and money at once. */
-    private List<SizeAnswer> front() {
-        List<SizeAnswer> all = whole.values().stream().flatMap(Optional::stream)
-                .filter(one -> one.saved().signum() > 0)
-                .sorted(Comparator.comparingInt((SizeAnswer one) -> one.changes().size())
-                        .thenComparing(SizeAnswer::saved)
-                        .thenComparingDouble(SizeAnswer::mm))
-                .toList();
-        List<SizeAnswer> front = new ArrayList<>();
-        for (int i = 0; i < all.size(); i++) {
-            boolean beaten = false;
-            for (int j = 0; j < all.size() && !beaten; j++) {
-                // of two alike the first stays
-                beaten = i != j && beats(all.get(j), all.get(i)) && (j < i || !beats(all.get(i), all.get(j)));
-            }
-            if (!beaten) front.add(all.get(i));
-        }
-        return front;
-    }
-
-    private static boolean beats(SizeAnswer one, SizeAnswer other) {
-        return one.changes().size() <= other.changes().size() && one.mm() <= other.mm() && one.total().compareTo(other.total()) <= 0;
-    }
-
     private List<Growth> growth() {
         List<Growth> growth = new ArrayList<>();
-        for (int i = 0; i < sides.size(); i++) {
-            grown(i).ifPresent(growth::add);
-        }
+        for (int i = 0; i < sides.size(); i++) grown(i).ifPresent(growth::add);
         return growth;
     }
 
@@ -336,12 +336,12 @@ final class SizeSearch {
         int fits = -1;
         int costs = values.size();
         Optional<SizeAnswer> answer = Optional.empty();
-        while (costs - fits > 1 && !Thread.currentThread().isInterrupted()) {
+        while (costs - fits > 1 && !trials.over()) {
             // most growths cost at once or not at all
             int middle = fits < 0 && costs == values.size() ? values.size() - 1 : (fits + costs) / 2;
-            List<Double> sizes = stay();
-            sizes.set(index, values.get(middle));
-            Optional<SizeAnswer> here = likely(sizes).compareTo(now.slip().total()) > 0 ? Optional.empty() : wholeGrown(sizes);
+            List<Double> sizes = with(stay(), index, values.get(middle));
+            Optional<SizeAnswer> here = trials.likely(sizes).compareTo(now.slip().total()) > 0 ? Optional.empty()
+                    : trials.whole(sizes).filter(one -> one.saved().signum() >= 0);
             if (here.isPresent()) {
                 fits = middle;
                 answer = here;
@@ -351,54 +351,5 @@ final class SizeSearch {
         }
         boolean most = fits == values.size() - 1;
         return answer.map(one -> new Growth(one.changes().get(0), most, one.total()));
-    }
-
-    private Optional<SizeAnswer> wholeGrown(List<Double> sizes) {
-        Optional<SizeAnswer> known = whole.get(sizes);
-        if (known == null) {
-            known = whole(sizes);
-        }
-        return known.filter(one -> one.saved().signum() >= 0);
-    }
-
-    private BigDecimal boundOf(List<Set<Integer>> sets) {
-        BigDecimal least = now.slip().total();
-        for (Set<Integer> set : sets) {
-            if (over()) return bound;
-            estimates++;
-            least = least.min(lower(set));
-        }
-        return least.max(bound);
-    }
-
-    /** Proved for all sizes at which only these sides differ from what they are. */
-    private BigDecimal lower(Set<Integer> set) {
-        List<Range> beds = new ArrayList<>();
-        for (int bed = 0; bed < garden.beds().size(); bed++) {
-            int own = bed;
-            List<Integer> moving = set.stream().filter(i -> sides.get(i).touches(own)).sorted().toList();
-            beds.add(ranges.computeIfAbsent(List.of(bed, moving), key -> range(own, moving)));
-        }
-        return costs.lower(beds);
-    }
-
-    private Range range(int bed, List<Integer> moving) {
-        Outline least = garden.beds().get(bed).outline();
-        Outline most = least;
-        long many = 1;
-        for (int i : moving) {
-            least = sides.get(i).applied(bed, least, sides.get(i).leastMm());
-            most = sides.get(i).applied(bed, most, sides.get(i).mostMm());
-            many *= Math.min(sides.get(i).values().size(), MOST_EACH + 1);
-        }
-        List<Outline> each = many > MOST_EACH ? List.of() : List.of(garden.beds().get(bed).outline());
-        for (int i : many > MOST_EACH ? List.<Integer>of() : moving) {
-            List<Outline> more = new ArrayList<>();
-            for (Outline outline : each) {
-                for (double value : sides.get(i).values()) more.add(sides.get(i).applied(bed, outline, value));
-            }
-            each = more;
-        }
-        return new Range(least, most, each);
     }
 }

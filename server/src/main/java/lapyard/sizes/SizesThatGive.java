@@ -50,6 +50,6 @@ public record SizesThatGive(
 
     /** The garden with one answer's sizes. */
     public static Garden changed(Garden garden, List<Resize> changes) {
-        return SizeSearch.changed(garden, changes);
+        return SizeTrials.changed(garden, changes);
     }
 }

@@ -97,6 +97,6 @@ class JoiningTest {
 
     @Test
     void theSameGardenIsJoinedTheSameWay() {
-        assertEquals(Joining.of(Gardens.garden(LONG)), Joining.of(Gardens.garden(LONG)));
+        assertEquals(Joining.of(Gardens.garden(LONG), SearchOptions.pooledOnly(Gardens.garden(LONG).goods().search(), new SearchMemory(1 << 20))), Joining.of(Gardens.garden(LONG), SearchOptions.pooledOnly(Gardens.garden(LONG).goods().search(), new SearchMemory(1 << 20))));
     }
 }

@@ -19,7 +19,7 @@ import lapyard.geometry.Spans;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.SearchMemory;
-import lapyard.job.SizeCosts;
+import lapyard.job.CostedGarden;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.Give;
@@ -93,7 +93,7 @@ class SizesThatGiveTest {
                 }
                 changed.add(one);
             }
-            BigDecimal total = SizeCosts.total(garden.withBeds(changed), memory);
+            BigDecimal total = CostedGarden.of(garden.withBeds(changed), memory).total();
             for (int k = changes; k <= 4; k++) cheapest[k] = cheapest[k] == null ? total : cheapest[k].min(total);
         }
         for (int k = 1; k <= 4; k++) {

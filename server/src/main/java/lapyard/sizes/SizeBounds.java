@@ -1,0 +1,99 @@
+package lapyard.sizes;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import lapyard.geometry.Outline;
+import lapyard.job.SizeCosts.Range;
+import lapyard.job.SizeCosts;
+import lapyard.plan.Garden;
+
+/** What the order costs at least with few sides or all of them at any of their sizes. */
+final class SizeBounds {
+    /** Sizes of one bed that are looked at one by one for a bound. */
+    private static final int MOST_EACH = 100;
+
+    /** Pairs of sides for each of which a bound is proved. */
+    private static final int MOST_PAIRS = 60;
+
+    private final Garden garden;
+    private final List<Side> sides;
+    private final SizeCosts costs;
+    private final BigDecimal now;
+    private final Map<List<Object>, Range> ranges = new HashMap<>();
+    private final BigDecimal all;
+
+    SizeBounds(Garden garden, List<Side> sides, SizeCosts costs, BigDecimal now) {
+        this.garden = garden;
+        this.sides = sides;
+        this.costs = costs;
+        this.now = now;
+        Set<Integer> every = new TreeSet<>();
+        for (int i = 0; i < sides.size(); i++) every.add(i);
+        this.all = lower(every).min(now);
+    }
+
+    /** Proved for every combination. */
+    BigDecimal all() {
+        return all;
+    }
+
+    /** At index n - 1 proved for at most n changes, for up to {@code most}. */
+    List<BigDecimal> byChanges(int most) {
+        List<BigDecimal> bounds = new ArrayList<>();
+        for (int changes = 1; changes <= most; changes++) bounds.add(all);
+        List<Set<Integer>> singles = new ArrayList<>();
+        List<Set<Integer>> pairs = new ArrayList<>();
+        for (int i = 0; i < sides.size(); i++) {
+            singles.add(Set.of(i));
+            for (int j = i + 1; j < sides.size(); j++) pairs.add(Set.of(i, j));
+        }
+        bounds.set(0, least(singles));
+        if (most > 1 && pairs.size() <= MOST_PAIRS) bounds.set(1, least(pairs).min(bounds.get(0)));
+        return bounds;
+    }
+
+    private BigDecimal least(List<Set<Integer>> sets) {
+        BigDecimal least = now;
+        for (Set<Integer> set : sets) {
+            if (Thread.currentThread().isInterrupted()) return all;
+            least = least.min(lower(set));
+        }
+        return least.max(all);
+    }
+
+    /** Proved for all sizes at which only these sides differ from what they are. */
+    private BigDecimal lower(Set<Integer> set) {
+        List<Range> beds = new ArrayList<>();
+        for (int bed = 0; bed < garden.beds().size(); bed++) {
+            int own = bed;
+            List<Integer> moving = set.stream().filter(i -> sides.get(i).touches(own)).sorted().toList();
+            beds.add(ranges.computeIfAbsent(List.of(bed, moving), key -> range(own, moving)));
+        }
+        return costs.lower(beds);
+    }
+
+    private Range range(int bed, List<Integer> moving) {
+        Outline least = garden.beds().get(bed).outline();
+        Outline most = least;
+        long many = 1;
+        for (int i : moving) {
+            least = sides.get(i).applied(bed, least, sides.get(i).leastMm());
+            most = sides.get(i).applied(bed, most, sides.get(i).mostMm());
+            many *= Math.min(sides.get(i).values().size(), MOST_EACH + 1);
+        }
+        List<Outline> each = many > MOST_EACH ? List.of() : List.of(garden.beds().get(bed).outline());
+        for (int i : many > MOST_EACH ? List.<Integer>of() : moving) {
+            List<Outline> more = new ArrayList<>();
+            for (Outline outline : each) {
+                for (double value : sides.get(i).values()) more.add(sides.get(i).applied(bed, outline, value));
+            }
+            each = more;
+        }
+        return new Range(least, most, each);
+    }
+}

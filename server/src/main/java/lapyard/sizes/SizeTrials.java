@@ -1,0 +1,193 @@
+package lapyard.sizes;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lapyard.geometry.Outline;
+import lapyard.job.CostedGarden;
+import lapyard.job.JobSheet;
+import lapyard.job.SearchMemory;
+import lapyard.job.SizeCosts;
+import lapyard.plan.Bed;
+import lapyard.plan.Garden;
+
+/**
+ * Sizes that are tried: what they come to about, in a millisecond or two, and worked out whole. An outline with which a bed
+ * failed a check is not tried again.
+ */
+final class SizeTrials {
+    private record Own(int bed, Outline outline) {}
+
+    private final Garden garden;
+    private final List<Side> sides;
+    private final SizeLook look;
+    private final SearchMemory memory;
+    private final JobSheet now;
+    private final SizeChecks checks;
+    private final SizeCosts costs;
+    private final long startedNs = System.nanoTime();
+    private final Map<List<Double>, BigDecimal> likely = new HashMap<>();
+    private final Map<List<Double>, Optional<SizeAnswer>> whole = new LinkedHashMap<>();
+    private final Map<Own, Boolean> barred = new HashMap<>();
+    private int estimates;
+    private int wholes;
+
+    SizeTrials(Garden garden, List<Side> sides, SizeLook look, SearchMemory memory, JobSheet now, SizeCosts costs) {
+        this.garden = garden;
+        this.sides = sides;
+        this.look = look;
+        this.memory = memory;
+        this.now = now;
+        this.checks = new SizeChecks(now);
+        this.costs = costs;
+    }
+
+    /** Whether no more sets are looked for: the rest of the estimates is for giving back what those found do not need. */
+    boolean explored() {
+        return estimates >= look.estimates() * 3 / 5 || stopped();
+    }
+
+    /** Also where the thread is told to stop: what was found by then stands. */
+    boolean over() {
+        return estimates >= look.estimates() || stopped();
+    }
+
+    /** Whether nothing more is worked out whole. */
+    boolean full() {
+        return wholes >= look.wholes() || stopped();
+    }
+
+    private boolean stopped() {
+        return System.nanoTime() - startedNs >= look.limit().toNanos() || Thread.currentThread().isInterrupted();
+    }
+
+    /** What the order comes to about; {@link SizeCosts#UNMADE} or more where a bed cannot be made so, or is known to fail a check. */
+    BigDecimal likely(List<Double> sizes) {
+        List<Outline> outlines = outlines(sizes);
+        for (int bed = 0; bed < outlines.size(); bed++) {
+            if (barred(bed, outlines.get(bed))) return SizeCosts.UNMADE;
+        }
+        BigDecimal known = likely.get(sizes);
+        if (known == null) {
+            estimates++;
+            known = costs.likely(outlines);
+            likely.put(List.copyOf(sizes), known);
+        }
+        return known;
+    }
+
+    private boolean barred(int bed, Outline outline) {
+        if (outline.equals(garden.beds().get(bed).outline())) return false;
+        return barred.computeIfAbsent(new Own(bed, outline), own -> !costs.makeable(bed, outline));
+    }
+
+    /** Worked out whole; empty where it passes less than the garden as it stands, or there is no room for more. */
+    Optional<SizeAnswer> whole(List<Double> sizes) {
+        Optional<SizeAnswer> known = whole.get(sizes);
+        if (known != null) return known;
+        if (full()) return Optional.empty();
+        wholes++;
+        List<Resize> changes = changes(sizes);
+        Garden other = SizesThatGive.changed(garden, changes);
+        Set<String> failing = SizeChecks.undrawable(other);
+        Optional<SizeAnswer> answer = Optional.empty();
+        if (failing.isEmpty()) {
+            CostedGarden costed = CostedGarden.of(other, memory);
+            BigDecimal total = costed.total();
+            SizeAnswer one = new SizeAnswer(changes, Resize.sumMm(changes), total, now.slip().total().subtract(total), 0);
+            // the rest of its sheet is worth working out only for what nothing beats
+            if (!costed.leftOut() && whole.values().stream().flatMap(Optional::stream).anyMatch(better -> better.beatsOrEquals(one))) {
+                whole.put(List.copyOf(sizes), Optional.empty());
+                return Optional.empty();
+            }
+            JobSheet sheet = costed.sheet();
+            failing = checks.failing(sheet);
+            if (failing.isEmpty()) {
+                answer = Optional.of(new SizeAnswer(changes, one.mm(), total, one.saved(), boards(now) - boards(sheet)));
+            }
+        }
+        // searches that were cut short prove nothing of these sizes
+        if (Thread.currentThread().isInterrupted()) return Optional.empty();
+        bar(sizes, failing);
+        whole.put(List.copyOf(sizes), answer);
+        return answer;
+    }
+
+    /** Changed beds with which something failed do not come in these outlines again. */
+    private void bar(List<Double> sizes, Set<String> failing) {
+        List<Outline> outlines = outlines(sizes);
+        for (int bed : failed(sizes, failing)) barred.put(new Own(bed, outlines.get(bed)), true);
+    }
+
+    /** Beds of other sizes that the failing places name. */
+    private Set<Integer> failed(List<Double> sizes, Set<String> failing) {
+        List<Outline> outlines = outlines(sizes);
+        Set<Integer> beds = new HashSet<>();
+        for (int bed = 0; bed < outlines.size(); bed++) {
+            String name = "bed " + garden.beds().get(bed).id();
+            boolean named = failing.stream().anyMatch(where -> where.equals(name) || where.startsWith(name + ","));
+            if (named && !outlines.get(bed).equals(garden.beds().get(bed).outline())) beds.add(bed);
+        }
+        return beds;
+    }
+
+    /** Beds that cannot be as these sizes have them, by themselves or with all the others. */
+    Set<Integer> barredBeds(List<Double> sizes) {
+        List<Outline> outlines = outlines(sizes);
+        Set<Integer> beds = new HashSet<>();
+        for (int bed = 0; bed < outlines.size(); bed++) {
+            if (barred(bed, outlines.get(bed))) beds.add(bed);
+        }
+        if (!beds.isEmpty() || likely(sizes).compareTo(SizeCosts.UNMADE) < 0) return beds;
+        List<Double> rest = new ArrayList<>(sizes);
+        for (int bed = outlines.size() - 1; bed >= 0 && likely(rest).compareTo(SizeCosts.UNMADE) >= 0; bed--) {
+            for (int i = 0; i < sides.size(); i++) {
+                if (sides.get(i).touches(bed) && rest.set(i, 0.0) != 0) beds.add(bed);
+            }
+        }
+        return beds;
+    }
+
+    List<SizeAnswer> answers() {
+        return whole.values().stream().flatMap(Optional::stream).toList();
+    }
+
+    private List<Outline> outlines(List<Double> sizes) {
+        List<Outline> outlines = new ArrayList<>();
+        for (int bed = 0; bed < garden.beds().size(); bed++) {
+            Outline outline = garden.beds().get(bed).outline();
+            for (int i = 0; i < sides.size(); i++) outline = sides.get(i).applied(bed, outline, sizes.get(i));
+            outlines.add(outline);
+        }
+        return outlines;
+    }
+
+    private List<Resize> changes(List<Double> sizes) {
+        List<Resize> changes = new ArrayList<>();
+        for (int i = 0; i < sides.size(); i++) {
+            if (sizes.get(i) != 0) changes.add(new Resize(sides.get(i), sizes.get(i)));
+        }
+        return changes;
+    }
+
+    static Garden changed(Garden garden, List<Resize> changes) {
+        List<Bed> beds = new ArrayList<>();
+        for (int i = 0; i < garden.beds().size(); i++) {
+            Bed bed = garden.beds().get(i);
+            Outline outline = bed.outline();
+            for (Resize change : changes) outline = change.side().applied(i, outline, change.byMm());
+            beds.add(outline.equals(bed.outline()) ? bed : bed.withOutline(outline));
+        }
+        return garden.withBeds(beds);
+    }
+
+    private static int boards(JobSheet sheet) {
+        return sheet.cutting().stream().mapToInt(cutting -> cutting.result().boards()).sum();
+    }
+}
