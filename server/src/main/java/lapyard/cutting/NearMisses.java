@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import lapyard.working.Effort;
 
 /** Which repeated length, cut a little shorter, would save a board or money. Offered, never applied. */
@@ -66,32 +67,38 @@ public final class NearMisses {
     /** What a change brings, told as in {@link NearMiss}. */
     public record Saving(int shorterMm, boolean sure, BigDecimal saved, int boardsSaved, CuttingResult then) {}
 
+    /** The plan with these pieces shorter by so many millimetres. */
+    public static IntFunction<Optional<CuttingResult>> shortened(CuttingProblem problem, Change change, Effort effort) {
+        return byMm -> Optional.of(shortened(problem, change, byMm, effort));
+    }
+
     /**
-     * Solves once with these pieces shortened by {@link #MOST_MM}, and where that saves looks for the least shortening that
-     * saves as much.
+     * Looks at what is {@link #MOST_MM} shorter, and where that saves, by halving, for the least shortening that saves as much.
      *
-     * @param now the plan of {@code problem} as it stands
+     * @param now     the plan as it stands
+     * @param shorter the plan with so many millimetres less; empty where it can't be made so
+     * @param bounded whether the bound of {@code now} is one of all plans without the change
      * @return empty where the change saves nothing
      */
-    public static Optional<Saving> saving(CuttingProblem problem, CuttingResult now, Change change, Effort effort) {
-        CuttingResult shortest = shortened(problem, change, MOST_MM, effort);
-        if (!better(shortest, now)) {
+    public static Optional<Saving> saving(CuttingResult now, IntFunction<Optional<CuttingResult>> shorter, boolean bounded) {
+        Optional<CuttingResult> shortest = shorter.apply(MOST_MM).filter(plan -> better(plan, now));
+        if (shortest.isEmpty()) {
             return Optional.empty();
         }
         int enough = MOST_MM;
         int tooLittle = 0;
-        CuttingResult then = shortest;
+        CuttingResult then = shortest.get();
         while (enough - tooLittle > 1) {
             int middle = (enough + tooLittle) / 2;
-            CuttingResult here = shortened(problem, change, middle, effort);
-            if (better(shortest, here)) {
-                tooLittle = middle;
-            } else {
+            Optional<CuttingResult> here = shorter.apply(middle).filter(plan -> !better(shortest.get(), plan));
+            if (here.isPresent()) {
                 enough = middle;
-                then = here;
+                then = here.get();
+            } else {
+                tooLittle = middle;
             }
         }
-        boolean sure = then.cost().compareTo(now.lowerBound()) < 0;
+        boolean sure = bounded && then.cost().compareTo(now.lowerBound()) < 0;
         return Optional.of(new Saving(
                 enough, sure, (sure ? now.lowerBound() : now.cost()).subtract(then.cost()), now.boards() - then.boards(), then));
     }
@@ -124,7 +131,7 @@ public final class NearMisses {
                 .limit(most)
                 .toList();
         for (List<CuttingProblem.Demand> demands : lengths) {
-            saving(problem, now, Change.whole(demands), effort).ifPresent(saving -> misses.add(new NearMiss(
+            saving(now, shortened(problem, Change.whole(demands), effort), true).ifPresent(saving -> misses.add(new NearMiss(
                     demands.get(0).lengthMm(),
                     count(demands),
                     saving.shorterMm(),
@@ -167,6 +174,7 @@ public final class NearMisses {
     }
 
     private static boolean better(CuttingResult a, CuttingResult b) {
+        if (a.unplaced().size() != b.unplaced().size()) return a.unplaced().size() < b.unplaced().size();
         int byMoney = a.cost().compareTo(b.cost());
         return byMoney < 0 || byMoney == 0 && a.boards() < b.boards();
     }

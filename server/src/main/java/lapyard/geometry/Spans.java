@@ -1,5 +1,7 @@
 package lapyard.geometry;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -45,6 +47,53 @@ public final class Spans {
             }
             return acrossX ? new Point(corner.x() + byMm, corner.y()) : new Point(corner.x(), corner.y() + byMm);
         }).toList());
+    }
+
+    /** Of outlines with more sides only pairs of parallel sides are looked for. */
+    private static final int MOST_SIDES = 12;
+
+    /** How far unit vectors may miss: corners are given in whole mm. Over 25 mm it makes 0.05. */
+    private static final double NEAR = 0.002;
+
+    /**
+     * The sets of sides that may all become shorter by one length while every angle stays: those whose directions add up to
+     * nothing, as the sides of a closed outline do. Sets that hold no other such set, then all sides where they close too.
+     *
+     * @return numbers of sides, ascending; of an outline of more than 12 sides only the pairs
+     */
+    public static List<List<Integer>> closing(Outline outline) {
+        List<List<Integer>> sets = new ArrayList<>();
+        int sides = outline.sides();
+        for (int size = 2; size <= (sides > MOST_SIDES ? 2 : sides); size++) {
+            subsets(outline, size, 0, List.of(), new Point(0, 0), sets);
+        }
+        return sets;
+    }
+
+    private static void subsets(Outline outline, int size, int from, List<Integer> taken, Point sum, List<List<Integer>> sets) {
+        if (taken.size() == size) {
+            boolean least = size == outline.sides() || sets.stream().noneMatch(taken::containsAll);
+            if (least && Math.hypot(sum.x(), sum.y()) < NEAR) sets.add(taken);
+            return;
+        }
+        for (int side = from; side <= outline.sides() - (size - taken.size()); side++) {
+            List<Integer> more = new ArrayList<>(taken);
+            more.add(side);
+            Point way = outline.direction(side);
+            subsets(outline, size, side + 1, List.copyOf(more), new Point(sum.x() + way.x(), sum.y() + way.y()), sets);
+        }
+    }
+
+    /** The outline with these sides shorter, which close together; its first corner stays in its place. */
+    public static Outline shorter(Outline outline, Collection<Integer> sides, double byMm) {
+        List<Point> corners = new ArrayList<>(List.of(outline.corner(0)));
+        for (int side = 0; side < outline.sides() - 1; side++) {
+            Point at = corners.get(side);
+            Point way = outline.direction(side);
+            double length = outline.sideMm(side) - (sides.contains(side) ? byMm : 0);
+            corners.add(new Point(at.x() + way.x() * length, at.y() + way.y() * length));
+        }
+        return new Outline(corners);
     }
 
     /** Corners that stray by less than a hair share a coordinate. */

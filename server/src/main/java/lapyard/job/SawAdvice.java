@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
+import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.NearMisses;
 import lapyard.cutting.StagedCutting;
@@ -44,6 +46,9 @@ public record SawAdvice(
         }
     }
 
+    /** Changes for which walls are joined and pieces nested anew, which takes longer. */
+    private static final int MOST_ANEW = 12;
+
     /** One for each section of wall timber, in the order of {@link JobSheet#cutting}. */
     public static List<SawAdvice> of(JobSheet sheet) {
         return sheet.cutting().stream().map(cutting -> of(sheet, cutting)).toList();
@@ -51,13 +56,18 @@ public record SawAdvice(
 
     private static SawAdvice of(JobSheet sheet, SectionCutting cutting) {
         List<SmallerBeds> changes = SmallerBeds.of(sheet, cutting);
-        List<SmallerBeds> tried = changes.stream().limit(NearMisses.MOST_LENGTHS).toList();
+        List<SmallerBeds> tried = new ArrayList<>();
+        int anew = 0;
+        for (SmallerBeds change : changes) {
+            if (change.change().isEmpty() && ++anew > MOST_ANEW) continue;
+            if (tried.size() < NearMisses.MOST_LENGTHS) tried.add(change);
+        }
         StagedCutting staging = StagedCutting.of(cutting.saw().problem(), cutting.result(), CuttingSolver.QUICK);
         return new SawAdvice(
                 cutting.section(),
                 way("pooled once", staging.pooledOnce(), cutting),
                 way("weekend by weekend", staging.stageByStage(), cutting),
-                nearMisses(cutting, tried),
+                nearMisses(sheet, cutting, tried),
                 tried.size(),
                 changes.size());
     }
@@ -71,10 +81,16 @@ public record SawAdvice(
     }
 
     /** The largest saving that is sure first, then what was only found by search; a change within another that saves as much. */
-    private static List<NearMiss> nearMisses(SectionCutting cutting, List<SmallerBeds> changes) {
+    private static List<NearMiss> nearMisses(JobSheet sheet, SectionCutting cutting, List<SmallerBeds> changes) {
+        // other joints could save as well, and the bound is of those that there are
+        boolean joined = sheet.beds().stream().filter(bed -> bed.work().bed().section().id().equals(cutting.section()))
+                .anyMatch(bed -> !bed.work().frame().seams().isEmpty());
         List<NearMiss> found = new ArrayList<>();
         for (SmallerBeds change : changes) {
-            NearMisses.saving(cutting.saw().problem(), cutting.result(), change.change(), NearMisses.GLANCE)
+            IntFunction<Optional<CuttingResult>> smaller = change.change()
+                    .map(same -> NearMisses.shortened(cutting.saw().problem(), same, NearMisses.GLANCE))
+                    .orElse(byMm -> change.planned(sheet, cutting, byMm));
+            NearMisses.saving(cutting.result(), smaller, !joined)
                     .filter(saving -> saving.sure() || priced(cutting) || saving.boardsSaved() > 0)
                     .ifPresent(saving -> found.add(new NearMiss(
                             change,

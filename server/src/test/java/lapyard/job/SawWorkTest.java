@@ -134,6 +134,75 @@ class SawWorkTest {
         assertTrue(offered >= 5, "offered " + offered);
     }
 
+    /**
+     * A six-sided bed of sides of 1010, one course: no board of 2000 gives two of its pieces, 1010 each at the long points of their
+     * mitres, where 1980 can be used. Opposite walls are parallel and can both be shorter, and so can every second wall and all six.
+     * Each is tried on a garden drawn so.
+     */
+    @Test
+    void angledBedsBecomeSmallerWhereTheyClose() {
+        JobSheet sheet = Gardens.sheet(sixSided(List.of()));
+        Outline outline = sheet.beds().get(0).work().bed().outline();
+        assertEquals(List.of(List.of(0, 3), List.of(1, 4), List.of(2, 5), List.of(0, 2, 4), List.of(1, 3, 5), List.of(0, 1, 2, 3, 4, 5)),
+                Spans.closing(outline), "unit vectors at 0, 60 ... 300 degrees that add up to nothing");
+        List<SawAdvice.NearMiss> misses = SawAdvice.of(sheet).get(0).nearMisses();
+        assertTrue(!misses.isEmpty());
+        for (SawAdvice.NearMiss miss : misses) {
+            assertTrue(miss.sizes().words("1 mm").startsWith("make walls "), miss.sizes().words("1 mm"));
+            JobSheet then = Gardens.sheet(sixSided(Spans.shorter(outline, miss.sizes().sides(), miss.shorterMm()).corners()));
+            for (int corner = 0; corner < 6; corner++) {
+                assertEquals(60, then.beds().get(0).work().bed().outline().turnDeg(corner), 0.01, "every angle stays");
+            }
+            BigDecimal less = sheet.cutting().get(0).result().cost().subtract(then.cutting().get(0).result().cost());
+            assertTrue(less.compareTo(miss.saved().orElseThrow()) >= 0, miss + " saved " + less);
+        }
+    }
+
+    private static String sixSided(List<Point> corners) {
+        List<Point> at = new java.util.ArrayList<>(corners);
+        for (int i = 0; corners.isEmpty() && i < 6; i++) {
+            at.add(new Point(1010 * Math.cos(Math.toRadians(60 * i - 120)), 1010 * Math.sin(Math.toRadians(60 * i - 120))));
+        }
+        String text = at.stream().map(point -> "[%.1f,%.1f]".formatted(point.x(), point.y())).collect(Collectors.joining(","));
+        return "{\"beds\":[{\"id\":\"H\",\"outline\":[" + text + "],\"courses\":1,\"seams\":false}]"
+                + ONLY_2400.replace("2400", "2000");
+    }
+
+    /** A rectangle with one chamfer: nothing is parallel to the chamfer, so it stays, and only opposite walls become shorter. */
+    @Test
+    void aChamferStaysAsItIs() {
+        Outline chamfered = new Outline(List.of(new Point(0, 0), new Point(2400, 0), new Point(2400, 900), new Point(2100, 1200), new Point(0, 1200)));
+        assertEquals(List.of(List.of(0, 3), List.of(1, 4)), Spans.closing(chamfered));
+        Outline less = Spans.shorter(chamfered, List.of(0, 3), 24);
+        assertEquals(List.of(new Point(0, 0), new Point(2376, 0), new Point(2376, 900)), less.corners().subList(0, 3));
+        assertEquals(List.of(2376.0, 900.0, Math.hypot(300, 300), 2076.0, 1200.0),
+                java.util.stream.IntStream.range(0, 5).mapToObj(side -> Math.round(1e6 * less.sideMm(side)) / 1e6)
+                        .map(mm -> Math.abs(mm - Math.hypot(300, 300)) < 1e-5 ? Math.hypot(300, 300) : mm).toList());
+    }
+
+    /**
+     * Walls joined of two or three boards, a few millimetres too long to spare one. Made smaller they are joined anew, with all their
+     * pieces, and the garden drawn so costs so much less.
+     */
+    @ParameterizedTest
+    @ValueSource(ints = {4985, 5285, 6695, 7280})
+    void joinedWallsBecomeSmallerToo(int width) {
+        JobSheet sheet = Gardens.sheet(joined(width, 1300));
+        assertTrue(!sheet.beds().get(0).work().frame().seams().isEmpty());
+        List<SawAdvice.NearMiss> narrower = SawAdvice.of(sheet).get(0).nearMisses().stream().filter(miss -> miss.sizes().narrower()).toList();
+        assertTrue(!narrower.isEmpty(), "some boards are saved by 25 mm less of " + width);
+        for (SawAdvice.NearMiss miss : narrower) {
+            JobSheet then = Gardens.sheet(joined(width - miss.shorterMm(), miss.sizes().shallower() ? 1300 - miss.shorterMm() : 1300));
+            BigDecimal less = sheet.cutting().get(0).result().cost().subtract(then.cutting().get(0).result().cost());
+            assertTrue(less.compareTo(miss.saved().orElseThrow()) >= 0, miss + " saved " + less);
+            assertTrue(!miss.sure(), "other joints could save it too");
+        }
+    }
+
+    private static String joined(int width, int depth) {
+        return "{\"beds\":[{\"id\":\"J\",\"width\":" + width + ",\"depth\":" + depth + ",\"courses\":2}]" + ONLY_2400;
+    }
+
     private static int span(Outline outline, boolean acrossX, List<String> walls) {
         for (int span = 0; span < Spans.of(outline, acrossX).size(); span++) {
             if (Spans.sides(outline, acrossX, span).stream().map(Bed::wallLetter).allMatch(walls::contains)) {
