@@ -82,6 +82,7 @@ public record SawAdvice(
 
     /** The largest saving that is sure first, then what was only found by search; a change within another that saves as much. */
     private static List<NearMiss> nearMisses(JobSheet sheet, SectionCutting cutting, List<SmallerBeds> changes) {
+        SearchOptions looking = SearchOptions.pooledOnly(sheet.garden().goods().search(), new SearchMemory(1L << 20));
         // other joints could save as well, and the bound is of those that there are
         boolean joined = sheet.beds().stream().filter(bed -> bed.work().bed().section().id().equals(cutting.section()))
                 .anyMatch(bed -> !bed.work().frame().seams().isEmpty());
@@ -89,7 +90,7 @@ public record SawAdvice(
         for (SmallerBeds change : changes) {
             IntFunction<Optional<CuttingResult>> smaller = change.change()
                     .map(same -> NearMisses.shortened(cutting.saw().problem(), same, NearMisses.GLANCE))
-                    .orElse(byMm -> change.planned(sheet, cutting, byMm));
+                    .orElse(byMm -> change.planned(sheet, cutting, byMm, looking));
             NearMisses.saving(cutting.result(), smaller, !joined)
                     .filter(saving -> saving.sure() || priced(cutting) || saving.boardsSaved() > 0)
                     .ifPresent(saving -> found.add(new NearMiss(

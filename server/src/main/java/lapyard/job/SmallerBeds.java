@@ -129,7 +129,7 @@ public record SmallerBeds(
      *
      * @return empty where a bed can't be built so small
      */
-    Optional<CuttingResult> planned(JobSheet sheet, SectionCutting cutting, double byMm) {
+    Optional<CuttingResult> planned(JobSheet sheet, SectionCutting cutting, double byMm, SearchOptions looking) {
         List<Bed> then = new ArrayList<>();
         for (BedSheet one : sheet.beds()) {
             Bed bed = one.work().bed();
@@ -139,7 +139,7 @@ public record SmallerBeds(
             then.add(smaller);
         }
         Garden garden = sheet.garden().withBeds(then);
-        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden);
+        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden, looking);
         List<Blank> blanks = then.stream()
                 .flatMap(bed -> Construction.pieces(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()),
                         joined.getOrDefault(bed.id(), Map.of())).stream().map(piece -> Blank.of(piece, bed.stage())))
