@@ -32,8 +32,8 @@ public final class BedRegister {
         BenchTable table = new BenchTable(
                 sheet, "Beds", column("Bed", 0.07, true), column("Name, type", 0.18, false), column("Width, depth, height", 0.18, false),
                 column("Stands at: along, away", 0.21, false), column("Stage", 0.08, false), column("Timber", 0.09, false),
-                column("Mass", 0.08, false), column("Loose soil", 0.08, false), column("Done", 0.03, false));
-        beds.forEach(row -> table.row(row.bed(), row.what(), row.size(), row.stands(), row.when(), row.timber(), row.mass(), row.soil(), "☐"));
+                column("Mass", 0.08, false), column("Loose soil", 0.07, false), column("Done", 0.04, false));
+        beds.forEach(row -> table.row(row.bed(), row.what(), row.size(), row.stands(), row.when(), row.timber(), row.mass(), row.soil(), BenchTable.TICK));
         new WarningFrame(sheet, warnings).on(flow);
         table.on(flow);
         if (!types.isEmpty()) {

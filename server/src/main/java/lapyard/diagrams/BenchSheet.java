@@ -2,12 +2,15 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
 import lapyard.geometry.Point;
+import lapyard.plan.Bed;
+import lapyard.plan.BedNames;
 
 /** What all sheets for the bench have in common: frame, heading, stamp, caution, and sheet n of m. */
 final class BenchSheet {
@@ -151,17 +154,30 @@ final class BenchSheet {
         return Shape.Area.box(x, y - side, side, side, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.MEDIUM)));
     }
 
+    /** {@code Bed M, Herbs} or {@code Beds 1-8, 12: Herbs}, cut off where it is too wide. */
+    static String named(List<Bed> beds, double size, double widthMm) {
+        List<String> names = beds.stream()
+                .filter(bed -> !bed.name().isBlank() && !bed.name().equals(bed.id()))
+                .map(Bed::name)
+                .distinct()
+                .toList();
+        String where = BedNames.where(beds.stream().map(Bed::id).toList());
+        String words = where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1)
+                + (names.isEmpty() ? "" : (beds.size() == 1 ? ", " : ": ") + String.join(", ", names));
+        return TextMeasure.cut(words, size, true, widthMm);
+    }
+
     /** The number of a board in its ring, left of words on this base line. */
     List<Shape> boardNumber(double left, double base, String number) {
-        double size = fitting(number, 4, 2.2, true, 5.6);
+        double size = fitting(number, 4, TypeSize.LEAST, true, 5.6);
         return List.of(
                 new Shape.Circle(new Point(left + 4, base - 1.5), 3.2, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))),
                 middle(left + 4, base - 1.5 + size * 0.36, number, size, true));
     }
 
-    /** A mark in bold: 3.6 mm high, smaller or cut off where the room is narrow. */
+    /** A mark in bold, smaller or cut off where the room is narrow. */
     Shape mark(double x, double base, String words, double room) {
-        double size = fitting(words, MARK, 2, true, room);
+        double size = fitting(words, MARK, TypeSize.LEAST, true, room);
         return text(x, base, TextMeasure.cut(words, size, true, room), size, true);
     }
 

@@ -13,6 +13,10 @@ final class BenchTable {
     private static final double PITCH = SIZE * 1.3;
     private static final double PAD = 1.6;
     private static final double HEAD = 14;
+    private static final double APART = 6;
+
+    /** A cell that is a box to tick. */
+    static final String TICK = "\u2610";
 
     private final BenchSheet sheet;
     private final String title;
@@ -48,56 +52,77 @@ final class BenchTable {
         return rows.isEmpty();
     }
 
-    private List<List<String>> wrapped(List<String> row, double width) {
-        List<List<String>> cells = new ArrayList<>();
-        for (int i = 0; i < columns.size(); i++) {
-            Column column = columns.get(i);
-            cells.add(TextMeasure.wrap(row.get(i), SIZE, column.bold(), width * column.share() - PAD));
-        }
-        return cells;
-    }
-
     /** Lays the table out below what stands on the flow's sheet, on as many more sheets as it needs. */
     void on(Flow flow) {
-        Box space = sheet.space();
-        flow.head(head(title), head(title + ", continued"));
-        int most = (int) ((space.height() - HEAD - PAD) / PITCH);
-        for (Row row : rows) {
-            List<List<String>> cells = wrapped(row.cells(), space.width());
-            int lines = Math.min(most, cells.stream().mapToInt(List::size).max().orElse(1));
-            double height = lines * PITCH + PAD;
-            flow.block(new Flow.Block(height, false, (x, y) -> row(row, cells, lines, x, y, height)));
-        }
+        on(flow, 1);
+    }
+
+    /**
+     * As {@link #on(Flow)}, in so many columns side by side, each read to its foot on this sheet before the next.
+     *
+     * @param columns 1 or more
+     */
+    void on(Flow flow, int columns) {
+        double wide = flow.columnWidth(columns, APART);
+        flow.head(head(title, columns, wide), head(title + ", continued", columns, wide));
+        List<Flow.Block> blocks = rows.stream().map(row -> block(row, wide)).toList();
+        if (columns == 1) blocks.forEach(flow::block);
+        else flow.columns(columns, APART, blocks);
         flow.endHead();
         flow.gap(3);
     }
 
-    private List<Shape> row(Row row, List<List<String>> cells, int lines, double left, double top, double height) {
-        Box space = sheet.space();
+    /** The table as blocks of a width, its head first. */
+    List<Flow.Block> blocks(double wide) {
+        List<Flow.Block> blocks = new ArrayList<>(List.of(head(title, 1, wide)));
+        rows.forEach(row -> blocks.add(block(row, wide)));
+        return blocks;
+    }
+
+    private Flow.Block block(Row row, double wide) {
+        List<List<String>> cells = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            Column column = columns.get(i);
+            cells.add(TextMeasure.wrap(row.cells().get(i), SIZE, column.bold(), wide * column.share() - PAD));
+        }
+        int most = (int) ((sheet.space().height() - HEAD - PAD) / PITCH);
+        int lines = Math.min(most, cells.stream().mapToInt(List::size).max().orElse(1));
+        boolean ticked = row.cells().contains(TICK);
+        double height = Math.max(lines * PITCH, ticked ? TypeSize.TICK : 0) + PAD;
+        return new Flow.Block(height, false, (x, y) -> row(row, cells, lines, x, y, wide, height));
+    }
+
+    private List<Shape> row(Row row, List<List<String>> cells, int lines, double left, double top, double wide, double height) {
         List<Shape> shapes = new ArrayList<>();
         double x = left;
         for (int i = 0; i < columns.size(); i++) {
-            for (int k = 0; k < Math.min(lines, cells.get(i).size()); k++) {
-                shapes.add(sheet.text(x, top + (k + 0.95) * PITCH, cells.get(i).get(k), SIZE, columns.get(i).bold()));
+            if (row.cells().get(i).equals(TICK)) {
+                shapes.add(sheet.tick(x, top + TypeSize.TICK + 0.8, TypeSize.TICK));
+            } else {
+                for (int k = 0; k < Math.min(lines, cells.get(i).size()); k++) {
+                    shapes.add(sheet.text(x, top + (k + 0.95) * PITCH, cells.get(i).get(k), SIZE, columns.get(i).bold()));
+                }
             }
-            x += space.width() * columns.get(i).share();
+            x += wide * columns.get(i).share();
         }
-        shapes.add(sheet.line(left, top + height, left + space.width(), top + height, Inks.HAIR));
-        if (row.page() >= 0) shapes.add(new Shape.Link(left, top, space.width(), height, row.page(), row.cells().get(0)));
+        shapes.add(sheet.line(left, top + height, left + wide, top + height, Inks.HAIR));
+        if (row.page() >= 0) shapes.add(new Shape.Link(left, top, wide, height, row.page(), row.cells().get(0)));
         return shapes;
     }
 
-    private Flow.Block head(String words) {
-        Box space = sheet.space();
+    private Flow.Block head(String words, int beside, double wide) {
         return new Flow.Block(HEAD, true, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
             shapes.add(sheet.text(left, top + 5, words, 4.6, true));
-            double x = left;
-            for (Column column : columns) {
-                shapes.add(sheet.text(x, top + 11.5, column.head(), 2.9, false));
-                x += space.width() * column.share();
+            for (int k = 0; k < Math.min(beside, rows.size()); k++) {
+                double from = left + k * (wide + APART);
+                double x = from;
+                for (Column column : columns) {
+                    shapes.add(sheet.text(x, top + 11.5, column.head(), 2.9, false));
+                    x += wide * column.share();
+                }
+                shapes.add(sheet.line(from, top + HEAD - 1, from + wide, top + HEAD - 1, Inks.THIN));
             }
-            shapes.add(sheet.line(left, top + HEAD - 1, left + space.width(), top + HEAD - 1, Inks.THIN));
             return shapes;
         });
     }

@@ -1,6 +1,8 @@
 package lapyard.diagrams;
 
 import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -9,78 +11,166 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.drawing.Shape;
+import lapyard.geometry.Lengths;
 import lapyard.plan.Crew;
 import lapyard.weekends.GardenTask;
+import lapyard.weekends.Step;
 import lapyard.weekends.Weekends;
 
-/** The days of work, a weekend to a sheet where it fills one: who comes, what is done when, which timbers, what is carried, what to mind. */
+/** A sheet a weekend, its days side by side: who comes, what must be there, what is done when and by whom, what to mind; top-ups in one list. */
 public final class DaySheets {
-    private static final int MOST_MARKS = 24;
-
     /** A weekend begins on a fresh sheet where more than this part of one is used, so that each can be taken out by itself. */
     private static final double WEEKEND = 0.45;
+
+    private static final double APART = 7;
+    private static final double TEXT = 3.6;
+    private static final double SMALL = 3.1;
 
     private static final String CAUTION = "Lift with the legs, two people or more, or wheels, for anything over the limit. Saw and drill by their own instructions."
             + " Retaining walls, decks and services: ask whoever is licensed for them.";
 
-    private DaySheets() {}
+    private final BenchSheet sheet;
+    private final Flow flow;
+    private final Weekends weekends;
+    private final Crew crew;
+    private final Map<String, Weekends.Task> tasks;
+
+    private DaySheets(BenchSheet sheet, Weekends weekends, Crew crew) {
+        this.sheet = sheet;
+        this.flow = new Flow(sheet, "Weekends", "");
+        this.weekends = weekends;
+        this.crew = crew;
+        this.tasks = weekends.byId();
+    }
 
     /**
-     * Days on which something is done; one sheet that says so where there is nothing to do.
+     * Weekends on which something is done; one sheet that says so where there is nothing to do.
      *
-     * @param warned what may hurt somebody, by bed; it stands on the day of its first course
+     * @param warned what may hurt somebody, by bed; it stands on the weekend of its first course
+     * @param goods  what must be there, by weekend, as it shall be read
      */
-    public static List<Page> pages(String garden, boolean imperial, Weekends weekends, Crew crew, Map<String, List<String>> warned, BenchOptions options) {
+    public static List<Page> pages(
+            String garden, boolean imperial, Weekends weekends, Crew crew, Map<String, List<String>> warned, Map<Integer, List<String>> goods, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        Map<String, Weekends.Task> tasks = weekends.byId();
-        Flow flow = new Flow(sheet, "Weekends", "");
-        int weekend = 0;
+        DaySheets sheets = new DaySheets(sheet, weekends, crew);
+        Map<Integer, List<Weekends.Day>> byWeekend = new LinkedHashMap<>();
+        List<Weekends.Day> topUps = new ArrayList<>();
         for (Weekends.Day day : weekends.days()) {
             if (day.parts().isEmpty()) continue;
-            day(day, tasks, weekends, crew, warned, sheet, flow, day.weekend() == weekend ? 1 : WEEKEND);
-            weekend = day.weekend();
+            boolean topUp = day.parts().stream().allMatch(part -> sheets.work(part).step() == Step.TOP_UP);
+            if (topUp) topUps.add(day);
+            else byWeekend.computeIfAbsent(day.weekend(), weekend -> new ArrayList<>()).add(day);
         }
-        if (weekend == 0) return sheet.pages(List.of(sheet.nothing("Weekends", "nothing is left to do")));
-        return sheet.pages(flow.drafts());
+        byWeekend.forEach((weekend, days) -> sheets.weekend(weekend, days, warned, goods.getOrDefault(weekend, List.of())));
+        sheets.topUps(topUps);
+        if (byWeekend.isEmpty() && topUps.isEmpty()) return sheet.pages(List.of(sheet.nothing("Weekends", "nothing is left to do")));
+        return sheet.pages(sheets.flow.drafts());
     }
 
-    private static void day(
-            Weekends.Day day, Map<String, Weekends.Task> tasks, Weekends weekends, Crew crew, Map<String, List<String>> warned, BenchSheet sheet, Flow flow, double mostUsed) {
-        String who = String.join(", ", day.people());
-        flow.section(name(day),
-                who + ": " + hours(day.hoursThere()) + " person-hours there, " + hours(day.hoursUsed()) + " planned, "
-                        + hours(day.hoursLeft()) + " left" + (day.wet() ? "; down as wet: no finish" : ""), mostUsed);
-        BenchTable table = new BenchTable(sheet, "Tasks",
-                new Column("", 0.03, false), new Column("from - to", 0.13, true), new Column("where", 0.1, true),
-                new Column("what", 0.19, false), new Column("who", 0.14, true), new Column("carried", 0.17, false),
-                new Column("timbers and sheets", 0.24, false));
-        Set<String> cautions = new LinkedHashSet<>();
+    private GardenTask work(Weekends.Part part) {
+        return tasks.get(part.task()).work();
+    }
+
+    private void weekend(int weekend, List<Weekends.Day> days, Map<String, List<String>> warned, List<String> goods) {
+        flow.section("Weekend " + weekend, days.stream().map(DaySheets::date).collect(Collectors.joining(" and ")), WEEKEND);
         Set<String> warnings = new LinkedHashSet<>();
-        List<String> hands = Hands.of(day, tasks, crew);
-        for (int i = 0; i < day.parts().size(); i++) {
-            Weekends.Part part = day.parts().get(i);
-            GardenTask work = tasks.get(part.task()).work();
-            cautions.addAll(work.cautions());
-            if (work.step().lays()) warnings.addAll(warned.getOrDefault(work.bed(), List.of()));
-            table.row("\u25a1", crew.dates().from().plusMinutes(part.fromMinute()) + " - " + crew.dates().from().plusMinutes(part.toMinute()), work.place(),
-                    work.label() + (part.of() > 1 ? " (part " + part.number() + " of " + part.of() + ")" : ""),
-                    hands.get(i), String.join("; ", work.loads()), (marks(work.marks()) + " " + card(work)).strip());
+        Set<String> cautions = new LinkedHashSet<>();
+        for (Weekends.Day day : days) {
+            for (Weekends.Part part : day.parts()) {
+                cautions.addAll(work(part).cautions());
+                if (work(part).step().lays()) warnings.addAll(warned.getOrDefault(work(part).bed(), List.of()));
+            }
         }
         new WarningFrame(sheet, List.copyOf(warnings)).on(flow);
-        table.on(flow);
-        List<String> waits = weekends.waits().stream()
-                .filter(wait -> wait.fromDay() <= day.number() && day.number() < wait.toDay())
-                .map(wait -> sentence(tasks.get(wait.task()).work().place()) + ", " + tasks.get(wait.task()).work().label() + ": " + wait.why() + ", "
-                        + (wait.toDay() - day.number()) + (wait.toDay() - day.number() == 1 ? " day to go" : " days to go"))
-                .toList();
-        if (!waits.isEmpty()) flow.words(List.of("Waiting: " + String.join(". ", waits) + "."), 3.4, false);
-        if (!cautions.isEmpty()) flow.words(List.of("Mind: " + cautions.stream().map(DaySheets::sentence).collect(Collectors.joining(". ")) + "."), 3.4, true);
+        if (!goods.isEmpty()) flow.words(List.of("Must be there: " + String.join("; ", goods) + "."), SMALL, false);
+        double wide = flow.columnWidth(2, APART);
+        List<Flow.Block> blocks = new ArrayList<>();
+        days.forEach(day -> blocks.addAll(day(day, wide)));
+        List<String> waits = waits(days);
+        if (!waits.isEmpty()) blocks.addAll(flow.lines(List.of("Waiting: " + String.join(". ", waits) + "."), SMALL, false, wide));
+        if (!cautions.isEmpty()) {
+            blocks.addAll(flow.lines(List.of("Mind: " + cautions.stream().map(DaySheets::sentence).collect(Collectors.joining(". ")) + "."), SMALL, true, wide));
+        }
+        flow.columns(2, APART, blocks);
+        flow.gap(2);
     }
 
-    private static String name(Weekends.Day day) {
+    private List<Flow.Block> day(Weekends.Day day, double wide) {
+        List<Flow.Block> blocks = new ArrayList<>();
+        String there = String.join(", ", day.people()) + ": " + hours(day.hoursThere()) + " person-hours there, " + hours(day.hoursUsed()) + " planned, "
+                + hours(day.hoursLeft()) + " left" + (day.wet() ? "; down as wet: no finish" : "");
+        List<Flow.Block> head = new ArrayList<>();
+        head.add(new Flow.Block(6.5, false, (left, top) -> List.of(
+                sheet.text(left, top + 4.6, day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK), 5, true))));
+        head.addAll(flow.lines(List.of(there), 3.2, false, wide));
+        head.add(new Flow.Block(2, false, (left, top) -> List.of(sheet.line(left, top + 1, left + wide, top + 1, Inks.THIN))));
+        List<String> hands = Hands.of(day, tasks, crew);
+        for (int i = 0; i < day.parts().size(); i++) {
+            Flow.Block task = task(day.parts().get(i), hands.get(i), wide);
+            if (i > 0) blocks.add(task);
+            else blocks.add(Flow.Block.of(List.of(Flow.Block.of(head), task)));
+        }
+        return blocks;
+    }
+
+    /** A box to tick, when and what, and below it who does it, what is carried and which sheet tells how. */
+    private Flow.Block task(Weekends.Part part, String hands, double wide) {
+        GardenTask work = work(part);
+        double text = TypeSize.TICK + 2;
+        List<Flow.Block> lines = new ArrayList<>(flow.lines(List.of(clock(part.fromMinute()) + " - " + clock(part.toMinute()) + " " + work.place() + ": " + work.label()
+                + (part.of() > 1 ? " (part " + part.number() + " of " + part.of() + ")" : "")), TEXT, true, wide - text));
+        String how = (String.join("; ", work.loads()) + " " + card(work)).strip();
+        lines.addAll(flow.lines(List.of(hands + (how.isEmpty() ? "" : ". " + sentence(how))), SMALL, false, wide - text));
+        Flow.Block words = Flow.Block.of(lines);
+        double height = Math.max(TypeSize.TICK + 1, words.heightMm() + 1.4);
+        return new Flow.Block(height, false, (left, top) -> {
+            List<Shape> shapes = new ArrayList<>(words.drawer().at(left + text, top));
+            shapes.add(sheet.tick(left, top + TypeSize.TICK + 0.4, TypeSize.TICK));
+            shapes.add(sheet.line(left, top + height - 0.2, left + wide, top + height - 0.2, Inks.HAIR));
+            return shapes;
+        });
+    }
+
+    private String clock(int minute) {
+        return crew.dates().from().plusMinutes(minute).toString();
+    }
+
+    /** What drying and settling still take after the last of these days. */
+    private List<String> waits(List<Weekends.Day> days) {
+        Weekends.Day last = days.get(days.size() - 1);
+        Map<String, List<String>> places = new LinkedHashMap<>();
+        for (Weekends.Wait wait : weekends.waits()) {
+            if (wait.fromDay() > last.number() || last.number() >= wait.toDay()) continue;
+            GardenTask work = tasks.get(wait.task()).work();
+            int left = wait.toDay() - last.number();
+            places.computeIfAbsent(work.label() + ": " + wait.why() + ", " + left + (left == 1 ? " day to go" : " days to go"), why -> new ArrayList<>())
+                    .add(work.place());
+        }
+        List<String> waits = new ArrayList<>();
+        places.forEach((why, where) -> waits.add(sentence(String.join(", ", where)) + ", " + why));
+        return waits;
+    }
+
+    private void topUps(List<Weekends.Day> days) {
+        if (days.isEmpty()) return;
+        flow.section("Top-ups", "when the soil has settled");
+        BenchTable table = new BenchTable(sheet, "Top up", new Column("", 0.08, false), new Column("day", 0.3, true), new Column("where", 0.2, true),
+                new Column("who", 0.16, true), new Column("carried", 0.26, false));
+        for (Weekends.Day day : days) {
+            List<String> hands = Hands.of(day, tasks, crew);
+            for (int i = 0; i < day.parts().size(); i++) {
+                GardenTask work = work(day.parts().get(i));
+                table.row(BenchTable.TICK, date(day), work.place(), hands.get(i), String.join("; ", work.loads()));
+            }
+        }
+        table.on(flow, 2);
+    }
+
+    private static String date(Weekends.Day day) {
         String name = day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK);
         return day.date().map(date -> name + " " + date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK) + " "
-                + date.getYear()).orElse(name) + ", weekend " + day.weekend();
+                + date.getYear()).orElse(name + ", weekend " + day.weekend());
     }
 
     /** The sheet that tells how it is done. */
@@ -98,13 +188,7 @@ public final class DaySheets {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private static String marks(List<String> marks) {
-        return marks.size() <= MOST_MARKS
-                ? String.join(" ", marks)
-                : String.join(" ", marks.subList(0, MOST_MARKS)) + " and " + (marks.size() - MOST_MARKS) + " more";
-    }
-
     private static String hours(double hours) {
-        return lapyard.geometry.Lengths.text(Math.round(hours * 10) / 10.0);
+        return Lengths.text(Math.round(hours * 10) / 10.0);
     }
 }

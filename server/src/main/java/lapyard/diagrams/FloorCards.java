@@ -1,6 +1,7 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import lapyard.construction.Strip;
 import lapyard.drawing.Page;
 import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
@@ -31,42 +33,105 @@ public final class FloorCards {
 
     private static final double RIM = 8;
     /** The most height that the floor takes on its card. */
-    private static final double DRAWING = 84;
+    private static final double DRAWING = 66;
 
-    /** The most of it for a bed whose ground stays open: there is nothing to lay out but walls with their letters. */
-    private static final double OPEN = 46;
+    /** The most of it, and the width, for a bed whose ground stays open: there is nothing to lay out but walls with their letters. */
+    private static final double OPEN = 44;
+
+    private static final double APART = 7;
+    private static final double TITLE = 12;
+    /** Height of the words above the columns, at most. */
+    private static final double SECTION = 13;
 
     private FloorCards() {}
 
-    /** @return one card or more a bed that has a floor or a liner; one page that says so where none has */
-    public static List<Page> pages(String garden, boolean imperial, List<BedWork> works, BenchOptions options) {
+    /**
+     * @param rolls follow on the same sheet where that holds all; else they have sheets of their own, see {@link #holdsRolls}
+     * @return cards of all beds that have a floor or a liner, beds alike on one; one page that says so where none has
+     */
+    public static List<Page> pages(String garden, boolean imperial, List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        Flow flow = new Flow(sheet, "Base and liner", "");
-        works.stream()
-                .filter(work -> !work.bottom().bays().isEmpty() || !work.liner().isEmpty())
-                .forEach(work -> card(sheet, work, flow));
-        List<BenchSheet.Draft> drafts = flow.drafts();
+        List<BenchSheet.Draft> all = drafts(sheet, works, rolls);
+        List<BenchSheet.Draft> drafts = all.size() == 1 ? all : drafts(sheet, works, List.of());
         return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Base and liner", "No bed here has a slatted floor or a liner.")) : drafts);
     }
 
-    private static void card(BenchSheet sheet, BedWork work, Flow flow) {
-        boolean named = !work.bed().name().isBlank() && !work.bed().name().equals(work.bed().id());
-        flow.section("Base and liner, bed " + work.bed().id() + (named ? ", " + work.bed().name() : ""), about(sheet, work));
+    /** Whether the cards of {@link #pages} and the rolls stand on one sheet. */
+    public static boolean holdsRolls(boolean imperial, List<BedWork> works, List<RollSheets.Material> rolls, BenchOptions options) {
+        return drafts(new BenchSheet("", CAUTION, imperial, options), works, rolls).size() == 1;
+    }
+
+    private static List<BenchSheet.Draft> drafts(BenchSheet sheet, List<BedWork> works, List<RollSheets.Material> rolls) {
+        Flow flow = new Flow(sheet, "Base and liner", "");
+        double wide = flow.columnWidth(2, APART);
+        Collection<List<BedWork>> alike = works.stream()
+                .filter(work -> !work.bottom().bays().isEmpty() || !work.liner().isEmpty())
+                .collect(Collectors.groupingBy(FloorCards::made, LinkedHashMap::new, Collectors.toList()))
+                .values();
+        List<Flow.Block> cards = new ArrayList<>();
+        for (List<BedWork> beds : alike) {
+            List<Flow.Block> card = card(sheet, beds, flow, wide);
+            Flow.Block whole = Flow.Block.of(card);
+            // a card alone fills both columns; one that is higher than a sheet goes on in the next
+            if (alike.size() == 1 || whole.heightMm() > sheet.space().height() - SECTION) cards.addAll(card);
+            else cards.add(whole);
+        }
+        flow.columns(2, APART, cards);
+        if (!cards.isEmpty()) RollSheets.on(flow, rolls, sheet);
+        return flow.drafts();
+    }
+
+    /** All that a card shows but the bed's code: beds for which this is equal share a card. */
+    private static List<Object> made(BedWork work) {
+        Bed bed = work.bed();
+        List<List<Object>> liner = work.liner().stream()
+                .map(piece -> List.<Object>of(piece.wall(), piece.floor(), piece.widthMm(), piece.heightMm(), piece.layingOrder()))
+                .toList();
+        return List.of(
+                bed.outline(), bed.placement().mirror(), bed.inside().base(), work.frame().inner(), work.bottom().bays(), work.bottom().slats(), liner,
+                whole(work, QuantityKind.STAPLES, ""), whole(work, QuantityKind.LINER_SLITS, ""));
+    }
+
+    private static List<Flow.Block> card(BenchSheet sheet, List<BedWork> beds, Flow flow, double wide) {
+        BedWork work = beds.get(0);
         Placement frame = new Placement(new Point(0, 0), 0, work.bed().placement().mirror());
         Box extent = Box.round(work.bed().outline().placed(frame).corners());
+        double drawn = work.bottom().bays().isEmpty() && onWalls(work) ? OPEN : wide;
         Scale scale = Scale.usual(
-                Math.max(extent.width() / (sheet.space().width() - 2 * RIM), extent.height() / ((work.bottom().bays().isEmpty() ? OPEN : DRAWING) - 2 * RIM)), sheet.imperial);
+                Math.max(extent.width() / (drawn - 2 * RIM), extent.height() / ((work.bottom().bays().isEmpty() ? OPEN : DRAWING) - 2 * RIM)), sheet.imperial);
         double high = scale.paperMm(extent.height()) + 2 * RIM;
-        flow.block(new Flow.Block(high + 1, true, (x, top) -> drawing(sheet, work, frame, scale, high, top)));
-        if (!work.bottom().bays().isEmpty()) {
-            bays(sheet, work).on(flow);
-            flow.words(cuts(sheet, work), 3.6, false);
+        List<Flow.Block> card = new ArrayList<>();
+        Flow.Block title = new Flow.Block(TITLE, false, (x, top) -> List.of(
+                sheet.line(x, top, x + wide, top, Inks.THIN),
+                sheet.tick(x + wide - TypeSize.TICK, top + TypeSize.TICK + 1, TypeSize.TICK),
+                sheet.text(x, top + 6, BenchSheet.named(beds.stream().map(BedWork::bed).toList(), 5, wide - 10), 5, true),
+                sheet.text(x, top + 10.6, TextMeasure.cut(about(sheet, work), 3.2, false, wide - 10), 3.2, false)));
+        Flow.Block floor = new Flow.Block(high + 1, false, (x, top) -> drawing(sheet, work, frame, scale, new Box(x, top, x + drawn, top + high)));
+        if (onWalls(work) && work.bottom().bays().isEmpty()) {
+            Flow.Block table = Flow.Block.of(liner(sheet, work).blocks(wide - drawn));
+            card.add(title);
+            card.add(new Flow.Block(Math.max(floor.heightMm(), table.heightMm()), false, (x, top) -> {
+                List<Shape> shapes = new ArrayList<>(floor.drawer().at(x, top));
+                shapes.addAll(table.drawer().at(x + drawn, top));
+                return shapes;
+            }));
+        } else {
+            card.add(Flow.Block.of(List.of(title, floor)));
+            if (!work.bottom().bays().isEmpty()) {
+                card.addAll(whole(bays(sheet, work).blocks(wide), sheet));
+                card.addAll(flow.lines(cuts(sheet, work), 3.4, false, wide));
+            }
+            if (!work.liner().isEmpty()) card.addAll(whole(liner(sheet, work).blocks(wide), sheet));
         }
-        if (!work.liner().isEmpty()) {
-            liner(sheet, work).on(flow);
-        }
-        flow.words(notes(sheet, work), 3.4, false);
-        flow.gap(3);
+        card.addAll(flow.lines(notes(sheet, work), 3.2, false, wide));
+        card.add(Flow.Block.gap(4));
+        return card;
+    }
+
+    /** Not parted where a sheet can hold it. */
+    private static List<Flow.Block> whole(List<Flow.Block> table, BenchSheet sheet) {
+        Flow.Block one = Flow.Block.of(table);
+        return one.heightMm() < sheet.space().height() - SECTION ? List.of(one) : table;
     }
 
     private static String about(BenchSheet sheet, BedWork work) {
@@ -79,15 +144,14 @@ public final class FloorCards {
     }
 
     /** The floor from above, wall A in front, with its rectangles, and how the bearers run. */
-    private static List<Shape> drawing(BenchSheet sheet, BedWork work, Placement frame, Scale scale, double high, double top) {
+    private static List<Shape> drawing(BenchSheet sheet, BedWork work, Placement frame, Scale scale, Box space) {
         List<Point> outer = work.bed().outline().placed(frame).corners();
         Box extent = Box.round(outer);
-        Box space = sheet.space();
-        Point centre = new Point(space.centre().x(), top + high / 2);
+        Point centre = space.centre();
         View view = new View(scale, new Point(
                 centre.x() - scale.paperMm(extent.centre().x()), centre.y() + scale.paperMm(extent.centre().y())));
         Inks inks = sheet.inks;
-        Labels labels = new Labels(new Box(space.left(), top, space.right(), top + high));
+        Labels labels = new Labels(space);
         List<Shape> shapes = new ArrayList<>();
         shapes.add(new Shape.Area(
                 List.of(view.on(outer), view.on(work.frame().inner().placed(frame).corners())), inks.timber().fill(), Optional.empty(),
@@ -127,7 +191,7 @@ public final class FloorCards {
             shapes.addAll(BedShapes.wallSign(Bed.wallLetter(side),
                     new Point((wall.get(0).x() + wall.get(1).x()) / 2, (wall.get(0).y() + wall.get(1).y()) / 2), 2, inks));
         }
-        shapes.add(sheet.end(space.right(), top + high - 1, scale.label(sheet.imperial), 2.9, false));
+        shapes.add(sheet.end(space.right(), space.high() - 1, scale.label(sheet.imperial), 2.9, false));
         return List.of(new Shape.Group(Shape.id("base", work.bed().id()), "Floor of bed " + work.bed().id(), "base", shapes));
     }
 
@@ -177,22 +241,23 @@ public final class FloorCards {
     }
 
     private static BenchTable liner(BenchSheet sheet, BedWork work) {
-        BenchTable table = new BenchTable(
-                sheet, onWalls(work) ? "Liner on the walls, one piece a wall" : "Liner in the order of laying, the downhill piece first",
-                column(onWalls(work) ? "Pieces" : "Lay", 0.08, true), column("Piece", 0.22, true), column("Cut, width × height", 0.3, false),
-                column(onWalls(work) ? "Hangs on" : "Covers of the floor", 0.3, false), column("Laid", 0.1, false));
         if (onWalls(work)) {
+            BenchTable table = new BenchTable(
+                    sheet, "Liner, one piece a wall", column("Count", 0.14, true), column("Pieces", 0.36, true), column("Cut, width × height", 0.32, false),
+                    column("Walls", 0.18, false));
             Map<String, List<LinerPiece>> cuts = new LinkedHashMap<>();
             work.liner().forEach(piece -> cuts.computeIfAbsent(size(sheet, piece.widthMm(), piece.heightMm()), cut -> new ArrayList<>()).add(piece));
             cuts.forEach((cut, alike) -> table.row(
                     Integer.toString(alike.size()), alike.stream().map(LinerPiece::id).collect(Collectors.joining(", ")), cut,
-                    (alike.size() == 1 ? "wall " : "walls ") + alike.stream().map(LinerPiece::wall).collect(Collectors.joining(", ")),
-                    "☐ ".repeat(alike.size()).strip()));
+                    alike.stream().map(LinerPiece::wall).collect(Collectors.joining(", "))));
             return table;
         }
+        BenchTable table = new BenchTable(
+                sheet, "Liner, the downhill piece first", column("Lay", 0.1, true), column("Piece", 0.2, true),
+                column("Cut, width × height", 0.35, false), column("Covers of the floor", 0.35, false));
         work.liner().stream().sorted((a, b) -> Integer.compare(a.layingOrder(), b.layingOrder())).forEach(piece -> table.row(
                 Integer.toString(piece.layingOrder()), piece.id(), size(sheet, piece.widthMm(), piece.heightMm()),
-                size(sheet, piece.floor().widthMm(), piece.floor().depthMm()), "☐"));
+                size(sheet, piece.floor().widthMm(), piece.floor().depthMm())));
         return table;
     }
 

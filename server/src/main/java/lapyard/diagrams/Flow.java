@@ -32,8 +32,44 @@ final class Flow {
      * What stands together on a sheet: a row, a bar, a card, a line of text.
      *
      * @param withNext whether the next block has to stand on the same sheet
+     * @param again    what stands above it where it begins a column, such as the head of a list that goes on
      */
-    record Block(double heightMm, boolean withNext, Drawer drawer) {}
+    record Block(double heightMm, boolean withNext, Drawer drawer, Optional<Block> again) {
+        Block(double heightMm, boolean withNext, Drawer drawer) {
+            this(heightMm, withNext, drawer, Optional.empty());
+        }
+
+        Block below(Block head) {
+            return new Block(heightMm, withNext, drawer, Optional.of(head));
+        }
+
+        /** With room below it. */
+        Block with(double gapMm) {
+            return new Block(heightMm + gapMm, withNext, drawer, again);
+        }
+
+        private double firstMm() {
+            return heightMm + again.map(Block::heightMm).orElse(0.0);
+        }
+
+        /** Blocks one below the other, never parted. */
+        static Block of(List<Block> blocks) {
+            return new Block(blocks.stream().mapToDouble(Block::heightMm).sum(), false, (x, top) -> {
+                List<Shape> shapes = new ArrayList<>();
+                double y = top;
+                for (Block block : blocks) {
+                    shapes.addAll(block.drawer().at(x, y));
+                    y += block.heightMm();
+                }
+                return shapes;
+            });
+        }
+
+        /** Nothing, as a distance. */
+        static Block gap(double heightMm) {
+            return new Block(heightMm, false, (x, top) -> List.of());
+        }
+    }
 
     private record Section(String kind, String about, double mostUsed) {}
 
@@ -49,6 +85,7 @@ final class Flow {
     /** Of the heads, those below which nothing stands yet; they are the last of what is pending. */
     private int headsPending;
     private Optional<Block> foot = Optional.empty();
+    private boolean footGoesOn;
     private double y;
 
     /**
@@ -102,9 +139,16 @@ final class Flow {
         }
     }
 
-    /** Stands at the foot of this sheet and of all that follow. */
+    /** Stands at the foot of this sheet and of all that follow, up to {@link #endFoot}. */
     void foot(double heightMm, Drawer drawer) {
         foot = Optional.of(new Block(heightMm, false, drawer));
+        footGoesOn = true;
+    }
+
+    /** The next sheet has no such foot any more. */
+    void endFoot() {
+        footGoesOn = false;
+        if (fresh()) foot = Optional.empty();
     }
 
     /** Width of one of several columns side by side. */
@@ -116,12 +160,12 @@ final class Flow {
     void columns(int count, double gapMm, List<Block> blocks) {
         List<Block> left = blocks;
         while (!left.isEmpty()) {
-            Block first = left.get(0);
+            double first = left.get(0).firstMm();
             if (!pending.isEmpty() || begun.isPresent()) {
-                pending.add(new Block(first.heightMm(), false, (x, top) -> List.of()));
+                pending.add(Block.gap(first));
                 place();
-                y -= first.heightMm();
-            } else if (!fresh() && !holds(first.heightMm())) {
+                y -= first;
+            } else if (!fresh() && !holds(first)) {
                 turn();
             }
             left = fill(count, gapMm, left);
@@ -134,10 +178,9 @@ final class Flow {
         double room = bottom() - y;
         double high = room;
         if (ends(blocks, count, room)[count - 1] == blocks.size()) {
-            double least = blocks.stream().mapToDouble(Block::heightMm).max().orElse(0);
-            high = least;
+            high = Math.min(room, blocks.stream().mapToDouble(Block::heightMm).max().orElse(0));
             // each step takes in the smallest block that a column is short of
-            while (ends(blocks, count, high)[count - 1] < blocks.size()) high = next(blocks, count, high);
+            while (ends(blocks, count, high)[count - 1] < blocks.size()) high = Math.min(room, next(blocks, count, high));
         }
         int[] ends = ends(blocks, count, high);
         int from = 0;
@@ -145,7 +188,7 @@ final class Flow {
         for (int column = 0; column < count; column++) {
             double x = sheet.space().left() + column * (columnWidth(count, gapMm) + gapMm);
             double at = y;
-            for (Block block : blocks.subList(from, ends[column])) {
+            for (Block block : columnOf(blocks, from, ends[column])) {
                 shapes.addAll(block.drawer().at(x, at));
                 at += block.heightMm();
             }
@@ -156,15 +199,26 @@ final class Flow {
         return blocks.subList(from, blocks.size());
     }
 
-    /** Where each column ends; a block that is higher than the room stands in a column of its own. */
-    private static int[] ends(List<Block> blocks, int count, double high) {
+    /** What goes on from another column has its head again. */
+    private static List<Block> columnOf(List<Block> blocks, int from, int to) {
+        List<Block> column = new ArrayList<>(blocks.subList(from, to));
+        if (!column.isEmpty()) column.get(0).again().ifPresent(head -> column.add(0, head));
+        return column;
+    }
+
+    /** Where each column ends; a block that is higher than a sheet stands in a column of its own. */
+    private int[] ends(List<Block> blocks, int count, double high) {
         int[] ends = new int[count];
         int i = 0;
         for (int column = 0; column < count; column++) {
             double used = 0;
             int from = i;
-            while (i < blocks.size() && (i == from || used + blocks.get(i).heightMm() <= high + 1e-9)) {
-                used += blocks.get(i++).heightMm();
+            while (i < blocks.size()) {
+                double more = i == from ? blocks.get(i).firstMm() : blocks.get(i).heightMm();
+                boolean alone = i == from && more > sheet.space().height() - foot.map(Block::heightMm).orElse(0.0);
+                if (used + more > high + 1e-9 && !alone && !(column == 0 && i == 0)) break;
+                used += more;
+                i++;
             }
             ends[column] = i;
         }
@@ -172,28 +226,23 @@ final class Flow {
     }
 
     /** The least height above this one at which a column takes in one block more. */
-    private static double next(List<Block> blocks, int count, double high) {
+    private double next(List<Block> blocks, int count, double high) {
         int[] ends = ends(blocks, count, high);
         double least = Double.POSITIVE_INFINITY;
         int from = 0;
         for (int column = 0; column < count; column++) {
             if (ends[column] < blocks.size()) {
-                double used = blocks.subList(from, ends[column] + 1).stream().mapToDouble(Block::heightMm).sum();
+                double used = columnOf(blocks, from, ends[column] + 1).stream().mapToDouble(Block::heightMm).sum();
                 least = Math.min(least, used);
             }
             from = ends[column];
         }
-        return least;
+        return Math.max(least, high + 1e-6);
     }
 
     /** Sentences across the whole width, kept together where a sheet is high enough. */
     void words(List<String> sentences, double size, boolean bold) {
-        List<Block> lines = new ArrayList<>();
-        for (String words : sentences) {
-            for (String line : TextMeasure.wrap(words, size, bold, sheet.space().width())) {
-                lines.add(new Block(size * LINE, false, (x, top) -> List.of(sheet.text(x, top + size, line, size, bold))));
-            }
-        }
+        List<Block> lines = lines(sentences, size, bold, sheet.space().width());
         boolean whole = lines.size() * size * LINE <= sheet.space().height() / 2;
         for (int i = 0; i < lines.size(); i++) {
             boolean last = i + 1 == lines.size();
@@ -201,6 +250,17 @@ final class Flow {
             block(new Block(lines.get(i).heightMm(), !last && (whole || edge), lines.get(i).drawer()));
         }
         gap(2);
+    }
+
+    /** Each sentence on as many lines as a width asks for. */
+    List<Block> lines(List<String> sentences, double size, boolean bold, double widthMm) {
+        List<Block> lines = new ArrayList<>();
+        for (String words : sentences) {
+            for (String line : TextMeasure.wrap(words, size, bold, widthMm)) {
+                lines.add(new Block(size * LINE, false, (x, top) -> List.of(sheet.text(x, top + size, line, size, bold))));
+            }
+        }
+        return lines;
     }
 
     /** Room before what comes next on this sheet. */
@@ -302,6 +362,7 @@ final class Flow {
             done.add(new BenchSheet.Draft(kinds, about, shapes));
             shapes = new ArrayList<>();
             kinds = new ArrayList<>(kinds.subList(kinds.size() - 1, kinds.size()));
+            if (!footGoesOn) foot = Optional.empty();
         }
         y = sheet.space().low();
     }

@@ -21,6 +21,8 @@ public final class LoadInSheets {
     private static final String CAUTION =
             "Stand clear of crane and tail lift. Over the limit: two people or more, or wheels. The plate of the vehicle goes first, and local rules.";
 
+    private static final double APART = 7;
+
     /** @return one page or more; where nothing comes in it says so */
     public static List<Page> pages(String garden, boolean imperial, LoadIn loads, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
@@ -41,12 +43,12 @@ public final class LoadInSheets {
                 .map(trips -> trips.proved() ? "No way takes fewer trips." : "No way takes under " + trips.atLeast() + " trips.")
                 .orElse("Brought by the supplier; its vehicle is not on the list, so trips are not counted.")), 3.8, false);
         BenchTable table = new BenchTable(sheet, "Comes",
-                new Column("count", 0.1, true), new Column("of", 0.3, true), new Column("for", 0.3, false),
-                new Column("kg each", 0.15, false), new Column("kg all", 0.15, false));
+                new Column("count", 0.1, true), new Column("of", 0.28, true), new Column("for", 0.32, false),
+                new Column("kg each", 0.14, false), new Column("kg all", 0.16, false));
         for (Load load : drop.loads()) {
             table.row(String.valueOf(load.count()), load.name(), load.label(), mass(load.massKg(), 1), mass(load.massKg(), load.count()));
         }
-        table.on(flow);
+        table.on(flow, 2);
         drop.trips().ifPresent(trips -> trips(drop, trips, sheet).on(flow));
     }
 
@@ -94,13 +96,10 @@ public final class LoadInSheets {
             flow.words(words, 4.2, true);
         }
         BenchTable lifts = new BenchTable(sheet, "Lifts over the limit for one person",
-                new Column("people", 0.2, true), new Column("kg", 0.12, true), new Column("count", 0.12, false), new Column("of", 0.56, false));
+                new Column("people", 0.25, true), new Column("kg", 0.11, true), new Column("count", 0.1, false), new Column("of", 0.54, false));
         for (LoadIn.Lift lift : loads.lifts()) {
             lifts.row(lift.people() + (lift.beyondCrew() ? ", wheels" : lift.overGuide() ? ", over guide" : ""), rounded(lift.massKg(), 1), String.valueOf(lift.load().count()),
                     lift.load().name() + ", " + lift.load().label());
-        }
-        if (!lifts.isEmpty()) {
-            lifts.on(flow);
         }
         BenchTable barrows = new BenchTable(sheet, "Barrow",
                 new Column("runs", 0.12, true), new Column("hours", 0.12, false), new Column("m3", 0.16, false), new Column("of", 0.6, false));
@@ -111,10 +110,14 @@ public final class LoadInSheets {
             runs += one.runs();
             hours += one.hours();
         }
+        double half = flow.columnWidth(2, APART);
+        List<Flow.Block> tables = new ArrayList<>();
+        if (!lifts.isEmpty()) tables.add(Flow.Block.of(lifts.blocks(half)));
         if (!barrows.isEmpty()) {
             barrows.row(String.valueOf(runs), rounded(hours, 1), "", "all");
-            barrows.on(flow);
+            tables.add(Flow.Block.of(barrows.blocks(half)));
         }
+        flow.columns(2, APART, tables);
     }
 
     private static String mass(OptionalDouble each, long count) {

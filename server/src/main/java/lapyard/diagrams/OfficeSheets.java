@@ -1,12 +1,14 @@
 package lapyard.diagrams;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
 import lapyard.geometry.Length;
+import lapyard.order.Slip;
 
-/** For whoever buys: what boards cost bought together or apart, and which lengths would save money if they were shorter. */
+/** For whoever buys: the sum of the order and each bed's part of it, boards bought together or apart, and lengths that would save money if they were shorter. */
 public final class OfficeSheets {
     private static final String CAUTION = "What is offered here is not in the plan: a shorter piece makes a smaller bed.";
 
@@ -33,11 +35,20 @@ public final class OfficeSheets {
         }
     }
 
-    /** @return one page or more; where there is nothing to weigh it says so */
-    public static List<Page> pages(String garden, boolean imperial, List<Boards> all, BenchOptions options) {
+    /**
+     * @param areasM2 of beds inside the walls, by {@code bed M}
+     * @return one page or more; where there is nothing to weigh it says so
+     */
+    public static List<Page> pages(
+            String garden, boolean imperial, Slip slip, Map<String, Double> areasM2, List<Boards> all, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
-        if (all.isEmpty()) return sheet.pages(List.of(sheet.nothing("Office", "No boards are bought for this garden.")));
-        Flow flow = new Flow(sheet, "Office", "what to weigh before boards are bought");
+        if (all.isEmpty() && slip.orders().isEmpty()) return sheet.pages(List.of(sheet.nothing("Office", "No boards are bought for this garden.")));
+        Flow flow = new Flow(sheet, "Office", "");
+        if (!slip.orders().isEmpty()) {
+            SlipSheets.sum(slip, sheet, flow);
+            SlipSheets.shares(slip, areasM2, sheet, flow);
+        }
+        if (!all.isEmpty()) flow.section("Office: boards", "what to weigh before they are bought");
         for (Boards boards : all) {
             BenchTable ways = new BenchTable(sheet, boards.name() + ": bought together or apart",
                     new Column("way", 0.5, false), new Column("boards", 0.15, true), new Column("cost", 0.35, true));

@@ -19,6 +19,8 @@ final class RollDrawing {
     private static final double BELOW = 3;
     private static final double FOOT = 12;
     private static final double RUNNING = 3.2;
+    /** Part of a sheet that a roll takes where it can; its cuts and pieces stand below. */
+    private static final double MOST_HIGH = 0.42;
     private static final double LEVEL = 3.6;
     private static final double RING = 2.6;
 
@@ -41,12 +43,9 @@ final class RollDrawing {
     }
 
     void on(Flow flow) {
-        double high = sheet.space().high() - flow.y() - FOOT;
-        double wide = sheet.space().width() - SIDE;
-        Scale scale = scale(wide, high);
-        List<Double> ends = ends(scale.realMm(wide));
+        Scale scale = scale(flow);
         double from = 0;
-        for (double to : ends) {
+        for (double to : ends(scale.realMm(wide()))) {
             double height = ABOVE + scale.paperMm(widthMm) + BELOW;
             if (!flow.holds(height + FOOT)) {
                 foot(flow, scale);
@@ -56,6 +55,20 @@ final class RollDrawing {
             from = to;
         }
         foot(flow, scale);
+    }
+
+    /** How wide it would be drawn where the flow stands now; more than a sheet is wide where it takes several strips. */
+    double wideMm(Flow flow) {
+        Scale scale = scale(flow);
+        return ends(scale.realMm(wide())).size() == 1 ? SIDE + scale.paperMm(layout.boughtMm()) : Double.POSITIVE_INFINITY;
+    }
+
+    private double wide() {
+        return sheet.space().width() - SIDE;
+    }
+
+    private Scale scale(Flow flow) {
+        return scale(wide(), Math.min(sheet.space().high() - flow.y(), sheet.space().height() * MOST_HIGH) - FOOT);
     }
 
     /** The largest at which the whole roll stands on this sheet, unless it would be too small to read. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import lapyard.catalogue.Roll;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.drawing.Shape;
 import lapyard.geometry.Lengths;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollResult.Placed;
@@ -50,17 +51,21 @@ public final class RollSheets {
     public static List<Page> pages(String garden, boolean imperial, List<Material> materials, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         Flow flow = new Flow(sheet, "Rolls", "");
+        on(flow, materials, sheet);
+        List<BenchSheet.Draft> drafts = flow.drafts();
+        if (drafts.isEmpty()) {
+            drafts.add(sheet.nothing("Rolls", "Nothing to cut from a roll in this garden."));
+        }
+        return sheet.pages(drafts);
+    }
+
+    static void on(Flow flow, List<Material> materials, BenchSheet sheet) {
         for (Material material : materials) {
             int count = material.result().rolls().size();
             for (int i = 0; i < count; i++) {
                 roll(material, i, count, sheet, flow);
             }
         }
-        List<BenchSheet.Draft> drafts = flow.drafts();
-        if (drafts.isEmpty()) {
-            drafts.add(sheet.nothing("Rolls", "Nothing to cut from a roll in this garden."));
-        }
-        return sheet.pages(drafts);
     }
 
     private static void roll(Material material, int index, int count, BenchSheet sheet, Flow flow) {
@@ -74,10 +79,27 @@ public final class RollSheets {
             flow.words(List.of(bought(material, sheet)), 4, true);
         }
         Optional<RollCuts> cuts = RollCuts.of(layout, width);
-        new RollDrawing(layout, width, cuts, sheet).on(flow);
-        cuts.ifPresent(order -> cutTable(order, sheet).on(flow));
-        pieceTable(layout, sheet).on(flow);
-        cuts.ifPresent(order -> flow.words(List.of(remnants(order, sheet)), 3.8, false));
+        RollDrawing drawing = new RollDrawing(layout, width, cuts, sheet);
+        double half = flow.columnWidth(2, APART);
+        List<Flow.Block> tables = new ArrayList<>();
+        cuts.ifPresent(order -> tables.addAll(cutTable(order, sheet).blocks(half)));
+        tables.addAll(pieceTable(layout, sheet).blocks(half));
+        cuts.ifPresent(order -> tables.addAll(flow.lines(List.of(remnants(order, sheet)), 3.4, false, half)));
+        Flow.Block beside = Flow.Block.of(tables);
+        if (drawing.wideMm(flow) < half && beside.heightMm() < sheet.space().height() * SHORT) {
+            double top = flow.y();
+            drawing.on(flow);
+            flow.addAll(beside.drawer().at(sheet.space().left() + half + APART, top));
+            flow.down(Math.max(0, top + beside.heightMm() - flow.y()));
+            return;
+        }
+        drawing.on(flow);
+        int columns = sheet.imperial ? 2 : 3;
+        cuts.ifPresent(order -> {
+            flow.words(List.of(remnants(order, sheet)), 3.4, false);
+            cutTable(order, sheet).on(flow, columns);
+        });
+        pieceTable(layout, sheet).on(flow, columns);
     }
 
     private static String bought(Material material, BenchSheet sheet) {
@@ -105,32 +127,35 @@ public final class RollSheets {
     }
 
     private static BenchTable cutTable(RollCuts order, BenchSheet sheet) {
-        BenchTable table = new BenchTable(sheet, "Cuts in order, each from edge to edge of the part in hand",
-                new Column("cut", 0.1, true), new Column("way", 0.2, false), new Column("at", 0.35, true),
-                new Column("from – to", 0.35, false));
+        BenchTable table = new BenchTable(sheet, "Cuts in order, edge to edge of the part in hand",
+                new Column("cut", 0.1, true), new Column("at, from end or edge", 0.4, true), new Column("over", 0.5, false));
         int number = 1;
         for (RollCuts.Cut cut : order.cuts()) {
             String span = sheet.written(cut.fromMm()) + " – " + sheet.written(cut.toMm());
-            table.row(String.valueOf(number++), cut.across() ? "across the roll" : "along the roll",
-                    sheet.written(cut.atMm()) + (cut.across() ? " from the roll's end" : " from the edge"),
-                    span + (cut.across() ? " from the edge" : " from the roll's end"));
+            table.row(String.valueOf(number++), sheet.written(cut.atMm()) + (cut.across() ? ", end" : ", edge"),
+                    (cut.across() ? "across, " : "along, ") + span);
         }
         return table;
     }
 
     private static BenchTable pieceTable(RollLayout layout, BenchSheet sheet) {
-        BenchTable table = new BenchTable(sheet, "Pieces in the order in which they come off",
-                new Column("piece", 0.25, true), new Column("across × along", 0.25, false),
-                new Column("from the roll's end", 0.25, false), new Column("from the edge", 0.15, false), new Column("", 0.1, false));
+        BenchTable table = new BenchTable(sheet, "Pieces as they come off",
+                new Column("piece", 0.17, true), new Column("size", 0.28, false),
+                new Column("from end", 0.32, false), new Column("edge", 0.12, false), new Column("turn", 0.11, false));
         layout.placed().stream().sorted(ORDER).forEach(piece -> table.row(
                 piece.id(), sheet.written(piece.widthMm()) + " × " + sheet.written(piece.heightMm()),
                 sheet.written(piece.y()) + " – " + sheet.written(piece.y() + piece.heightMm()), sheet.written(piece.x()),
-                piece.turned() ? "turned" : ""));
+                piece.turned() ? "yes" : ""));
         return table;
     }
 
     /** A roll is drawn as large as the rest of its sheet lets it be, so it begins on one that is mostly free. */
-    private static final double MOST_USED = 0.35;
+    private static final double MOST_USED = 0.5;
+
+    private static final double APART = 7;
+
+    /** Tables lower than this part of a sheet stand beside a short roll. */
+    private static final double SHORT = 0.4;
 
     private static final Comparator<Placed> ORDER = Comparator.comparingDouble(Placed::y).thenComparingDouble(Placed::x);
 

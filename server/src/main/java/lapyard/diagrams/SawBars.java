@@ -20,22 +20,24 @@ import lapyard.geometry.Point;
 
 /** The boards of each stage as bars to scale; boards that are cut alike share a bar, with a row of marks for each. */
 final class SawBars {
-    private static final double LABEL = 30;
+    private static final double LABEL = 28;
     private static final double ABOVE = 6.4;
     private static final double LEVEL = 3.6;
     private static final double BAR = 9;
-    private static final double ROW = 7.2;
+    private static final double ROW = TypeSize.TICK + 1;
     private static final double BELOW = 2.2;
-    private static final double LENGTH = 4.2;
+    private static final double LENGTH = TypeSize.ARMS_LENGTH;
     private static final double RUNNING = 3.2;
     private static final double FOOT = 11;
     private static final double HEAD = 7;
 
-    /** Beside the bar, for words about a rest that is too short to be written in. */
-    private static final double BESIDE = 28;
+    /** Beside the bar at least, for the place of its end. */
+    private static final double BESIDE = 7;
+
+    /** Of a rest that is too short to hold its words. */
+    private static final double SMALL = 2.8;
 
     private static final double APART = 6;
-    private static final int ENOUGH_FOR_TWO = 4;
 
     /** Reductions for bars: few enough that a scale rule has most of them; those of feet are parts of an inch to the foot. */
     private static final int[] METRIC = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 200, 500, 1000};
@@ -81,17 +83,45 @@ final class SawBars {
         }
     }
 
-    /** Bars of all works on one scale, so that works can share a sheet. */
+    /** Bars of all works on one scale, so that works can share a sheet; side by side where all marks can be read so. */
     static void on(Flow flow, List<SawDay.Work> works, SawDay.Signs signs, BenchSheet sheet) {
         List<SawBars> all = works.stream().map(work -> new SawBars(work, signs, sheet)).toList();
-        Scale scale = scale(sheet, all.stream()
-                .flatMap(one -> one.stages().values().stream())
-                .flatMap(List::stream)
-                .mapToDouble(Laid::lengthMm)
-                .max()
-                .orElse(1));
+        double half = flow.columnWidth(2, APART);
+        Scale halves = scale(sheet, all, half);
+        boolean beside = all.stream().allMatch(one -> one.readable(halves));
+        double wide = beside ? half : sheet.space().width();
+        Scale scale = beside ? halves : scale(sheet, all, wide);
         flow.foot(FOOT, (left, top) -> foot(sheet, scale));
-        all.forEach(one -> one.on(flow, scale));
+        all.forEach(one -> one.on(flow, scale, beside ? 2 : 1, wide));
+        flow.endFoot();
+    }
+
+    /** The largest at which every bar and what stands beside it fit a column. */
+    private static Scale scale(BenchSheet sheet, List<SawBars> all, double wideMm) {
+        int[] usual = sheet.imperial ? FEET : METRIC;
+        for (int n : usual) {
+            Scale scale = new Scale(n);
+            if (all.stream().allMatch(one -> one.fits(scale, wideMm))) return scale;
+        }
+        return new Scale(usual[usual.length - 1]);
+    }
+
+    private boolean fits(Scale scale, double wideMm) {
+        return stages().values().stream().flatMap(List::stream)
+                .allMatch(laid -> LABEL + scale.paperMm(laid.lengthMm()) + besideMm(laid, scale) <= wideMm + 1e-9);
+    }
+
+    /** Whether the mark of every piece can be written below it. */
+    private boolean readable(Scale scale) {
+        return stages().values().stream().flatMap(List::stream).flatMap(laid -> laid.cuts().stream()).allMatch(cut -> {
+            if (!nests.containsKey(cut.mark())) return readable(cut.mark(), cut.lengthMm() + work.kerfMm(), scale);
+            return nests.get(cut.mark()).parts().stream().allMatch(part -> readable(part.piece().mark(),
+                    Math.min(part.faceToMm(), part.backToMm()) - Math.min(part.faceFromMm(), part.backFromMm()), scale));
+        });
+    }
+
+    private boolean readable(String mark, double roomMm, Scale scale) {
+        return TextMeasure.widthMm(signs.marked(mark), TypeSize.LEAST, true) <= scale.paperMm(roomMm) - 1;
     }
 
     private Map<Integer, List<Laid>> stages() {
@@ -106,42 +136,42 @@ final class SawBars {
         return stages;
     }
 
-    private void on(Flow flow, Scale scale) {
+    private void on(Flow flow, Scale scale, int columns, double wideMm) {
         stages().forEach((stage, all) -> {
             flow.section("Saw Day, stage " + stage + ": boards", SawBatches.about(work, sheet));
             flow.head(head(), head());
+            List<Flow.Block> blocks = new ArrayList<>();
             for (int i = 0; i < all.size(); ) {
                 int end = i + 1;
                 while (end < all.size() && all.get(end).alike(all.get(i)) && nestedAlike(all.get(end), all.get(i))) end++;
-                bars(flow, all.subList(i, end), scale);
+                blocks.addAll(bars(all.subList(i, end), scale, wideMm));
                 i = end;
             }
+            flow.columns(columns, APART, blocks);
             flow.endHead();
         });
     }
 
-    /** Boards that are cut alike: a bar, and below it a row for each; both once more beside them where many bars are short. */
-    private void bars(Flow flow, List<Laid> alike, Scale scale) {
+    /** Boards that are cut alike: a bar, and below it a row for each; the bar once more where a column cannot hold all rows. */
+    private List<Flow.Block> bars(List<Laid> alike, Scale scale, double wideMm) {
         Laid first = alike.get(0);
-        int columns = columns(first, alike.size(), scale);
-        double wide = (sheet.space().width() + APART) / columns;
-        Flow.Block bar = new Flow.Block(above(first, scale) + BAR + BELOW, true, (left, top) -> {
+        double high = above(first, scale) + BAR + BELOW;
+        Flow.Block bar = new Flow.Block(high, false, (left, top) -> {
             List<Shape> shapes = new ArrayList<>();
-            for (int column = 0; column < columns; column++) bar(shapes, first, scale, left + column * wide, top);
+            bar(shapes, first, scale, left, top);
             return shapes;
         });
-        flow.head(bar, bar);
-        for (int from = 0; from < alike.size(); from += columns) {
-            List<Laid> some = alike.subList(from, Math.min(alike.size(), from + columns));
-            flow.block(new Flow.Block(ROW, false, (left, top) -> {
+        List<Flow.Block> blocks = new ArrayList<>();
+        for (Laid laid : alike) {
+            Flow.Block row = new Flow.Block(ROW, false, (left, top) -> {
                 List<Shape> shapes = new ArrayList<>();
-                for (int column = 0; column < some.size(); column++) {
-                    marks(shapes, some.get(column), scale, left + column * wide, top + ROW - 1.8 - BELOW);
-                }
+                marks(shapes, laid, scale, left, top + ROW - 3, left + wideMm);
                 return shapes;
-            }));
+            });
+            blocks.add(blocks.isEmpty() ? Flow.Block.of(List.of(bar, row)) : row.below(bar));
         }
-        flow.endHead();
+        blocks.set(blocks.size() - 1, blocks.get(blocks.size() - 1).with(BELOW));
+        return blocks;
     }
 
     /** Nests of one length may be parted in different places. */
@@ -156,13 +186,6 @@ final class SawBars {
         return true;
     }
 
-    /** Many boards cut alike stand in two columns where their bars are short enough. */
-    private int columns(Laid laid, int count, Scale scale) {
-        double column = (sheet.space().width() - APART) / 2;
-        boolean fits = LABEL + scale.paperMm(laid.lengthMm()) + BESIDE <= column;
-        return fits && count >= ENOUGH_FOR_TWO ? 2 : 1;
-    }
-
     private Laid laid(SawBoard board, int stage) {
         List<Integer> stages = board.stages();
         int at = stages.indexOf(stage);
@@ -171,16 +194,6 @@ final class SawBars {
                 .filter(offcut -> offcut.board() == board.number() && offcut.madeIn() == stage)
                 .findFirst();
         return new Laid(board, start, board.cutsIn(stage), rest);
-    }
-
-    private static Scale scale(BenchSheet sheet, double longestMm) {
-        double wide = sheet.space().width() - LABEL - BESIDE;
-        for (int n : sheet.imperial ? FEET : METRIC) {
-            if (longestMm / n <= wide) {
-                return new Scale(n);
-            }
-        }
-        return Scale.usual(longestMm / wide, sheet.imperial);
     }
 
     private Flow.Block head() {
@@ -234,7 +247,7 @@ final class SawBars {
         String from = laid.whole() ? plain(laid.board().stock(), laid.board().lengthMm()) : "offcut";
         // the place of the first trim stands over the bar's start and reaches back over the label's column
         double fromWide = LABEL - 6;
-        double fromSize = BenchSheet.fitting(from, 3.2, 2.2, false, fromWide);
+        double fromSize = BenchSheet.fitting(from, 3.2, TypeSize.LEAST, false, fromWide);
         shapes.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, fromSize, false, fromWide), fromSize, false));
     }
 
@@ -254,7 +267,7 @@ final class SawBars {
             double wide = scale.paperMm(cut.lengthMm());
             shapes.add(Shape.Area.box(x, top, wide, BAR, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
             String length = sheet.written(cut.lengthMm());
-            double size = BenchSheet.fitting(length, LENGTH, 2, true, wide - 1);
+            double size = BenchSheet.fitting(length, LENGTH, TypeSize.LEAST, true, wide - 1);
             if (nests.containsKey(cut.mark())) {
                 for (Nest.Cut slant : nests.get(cut.mark()).cuts()) {
                     double back = x + scale.paperMm(slant.backMm());
@@ -293,21 +306,37 @@ final class SawBars {
         double wide = scale.paperMm(rest.lengthMm());
         double x = left + scale.paperMm(laid.lengthMm()) - wide;
         box(shapes, x, top, wide, rest.fate() == Fate.SCRAP ? inks.scrap() : rest.fate() == Fate.KEPT ? inks.kept() : inks.carried());
-        String words = sheet.written(rest.lengthMm()) + " "
+        String words = words(rest);
+        double size = restSize(words, wide);
+        if (size > 0) {
+            Words plate = Words.of(words, size, true);
+            Plate place = new Plate(new Point(x + wide / 2, top + BAR / 2), plate.widthMm(), plate.heightMm(), 0);
+            shapes.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
+        } else {
+            shapes.add(sheet.text(x + wide + 1.2, top + BAR / 2 + 1, words, SMALL, false));
+        }
+    }
+
+    private String words(Ledger.Offcut rest) {
+        return sheet.written(rest.lengthMm()) + " "
                 + switch (rest.fate()) {
                     case SCRAP -> "scrap";
                     case KEPT -> "rack it";
                     case CARRIED -> "for stage " + rest.usedIn().getAsInt();
                 };
+    }
+
+    /** At which the words stand within the rest, 0 where they do not. */
+    private static double restSize(String words, double wide) {
         double size = BenchSheet.fitting(words, 3.6, 2.6, true, wide - 3);
-        double width = TextMeasure.widthMm(words, size, true);
-        if (width <= wide - 2) {
-            Words plate = Words.of(words, size, true);
-            Plate place = new Plate(new Point(x + wide / 2, top + BAR / 2), plate.widthMm(), plate.heightMm(), 0);
-            shapes.addAll(plate.on(place, inks.ink(), Optional.of(inks.plate())));
-        } else {
-            shapes.add(sheet.text(x + wide + 1.2, top + BAR / 2 + 1, words, 2.8, false));
-        }
+        return TextMeasure.widthMm(words, size, true) <= wide - 2 ? size : 0;
+    }
+
+    private double besideMm(Laid laid, Scale scale) {
+        return laid.rest()
+                .filter(rest -> restSize(words(rest), scale.paperMm(rest.lengthMm())) == 0)
+                .map(rest -> Math.max(BESIDE, TextMeasure.widthMm(words(rest), SMALL, false) + 1.2))
+                .orElse(BESIDE);
     }
 
     private List<Running> running(Laid laid, Scale scale, double left) {
@@ -331,26 +360,24 @@ final class SawBars {
         }
     }
 
-    /** One board's row: its number, then under each piece a box to tick and its mark. */
-    private void marks(List<Shape> shapes, Laid laid, Scale scale, double x, double base) {
+    /** One board's row: a box to tick, its number, then the mark of each piece below it. */
+    private void marks(List<Shape> shapes, Laid laid, Scale scale, double x, double base, double right) {
         double left = x + LABEL;
-        shapes.addAll(sheet.boardNumber(x, base, work.board(laid.board().number())));
-        taken(laid).ifPresent(tag -> shapes.add(sheet.text(x + 9, base, tag, 3.2, true)));
+        shapes.add(sheet.line(x, base - ROW + 2.6, right, base - ROW + 2.6, Inks.HAIR));
+        shapes.add(sheet.tick(x, base + 2.1, TypeSize.TICK));
+        shapes.addAll(sheet.boardNumber(x + TypeSize.TICK, base, work.board(laid.board().number())));
+        taken(laid).ifPresent(tag -> shapes.add(sheet.mark(x + TypeSize.TICK + 8, base, tag, LABEL - TypeSize.TICK - 9)));
         for (SawBoard.Cut cut : laid.cuts()) {
             double from = left + scale.paperMm(laid.onIt(cut.fromMm()));
-            double room = scale.paperMm(cut.lengthMm() + work.kerfMm()) - 5.2;
-            shapes.add(sheet.tick(from, base + 0.5, 3.8));
             if (nests.containsKey(cut.mark())) {
                 parts(shapes, nests.get(cut.mark()), scale, from, base);
                 continue;
             }
-            shapes.add(sheet.mark(from + 4.6, base, signs.marked(cut.mark()), room));
+            shapes.add(sheet.mark(from + 0.5, base, signs.marked(cut.mark()), scale.paperMm(cut.lengthMm() + work.kerfMm()) - 1));
         }
         laid.rest().filter(rest -> rest.fate() != Fate.SCRAP).ifPresent(rest -> {
             double from = left + scale.paperMm(laid.lengthMm() - rest.lengthMm());
-            shapes.add(sheet.tick(from + 0.6, base + 0.5, 3.8));
-            double room = scale.paperMm(rest.lengthMm()) - 5.2;
-            shapes.add(sheet.mark(from + 5.2, base, work.tag(rest.tag()), room));
+            shapes.add(sheet.mark(from + 0.5, base, work.tag(rest.tag()), Math.max(scale.paperMm(rest.lengthMm()), right - from) - 1));
         });
     }
 
@@ -358,8 +385,8 @@ final class SawBars {
     private void parts(List<Shape> shapes, Nest nest, Scale scale, double from, double base) {
         for (Nest.Part part : nest.parts()) {
             double x = from + scale.paperMm(Math.min(part.faceFromMm(), part.backFromMm()));
-            double room = from + scale.paperMm(Math.max(part.faceToMm(), part.backToMm())) - x - 5.2;
-            shapes.add(sheet.mark(x + 4.6, base, signs.marked(part.piece().mark()), room));
+            double room = from + scale.paperMm(Math.min(part.faceToMm(), part.backToMm())) - x - 1;
+            shapes.add(sheet.mark(x + 0.5, base, signs.marked(part.piece().mark()), room));
         }
     }
 

@@ -15,12 +15,11 @@ import lapyard.geometry.Point;
 final class SawBatches {
     private static final double STOP = 10;
     private static final double COUNT = 6;
-    private static final double MARK = 4;
-    private static final double PITCH = 8.4;
+    private static final double MARK = 4.2;
+    private static final double PITCH = TypeSize.TICK + 1;
     private static final double COUNT_AT = 62;
     private static final double DRAWS_AT = 88;
     private static final double PLATE = 11;
-    private static final double TICK = 4.6;
 
     /** Lines of boards that one row may have; a longer one goes on in a row of its own. */
     private static final int MOST_LINES = 9;
@@ -127,10 +126,10 @@ final class SawBatches {
                 if (chip.plate()) {
                     plate(shapes, chip, x, y);
                 } else {
-                    shapes.add(sheet.tick(x, y + 0.6, TICK));
-                    double room = chip.width() - TICK - 3.5;
-                    double fit = BenchSheet.fitting(chip.mark(), MARK, 2.6, true, room);
-                    shapes.add(sheet.text(x + TICK + 1.2, y, TextMeasure.cut(chip.mark(), fit, true, room), fit, true));
+                    shapes.add(sheet.tick(x, y + 2.5, TypeSize.TICK));
+                    double room = chip.width() - TypeSize.TICK - 2.5;
+                    double fit = BenchSheet.fitting(chip.mark(), MARK, TypeSize.LEAST, true, room);
+                    shapes.add(sheet.text(x + TypeSize.TICK + 1, y, TextMeasure.cut(chip.mark(), fit, true, room), fit, true));
                 }
                 x += chip.width();
             }
@@ -144,7 +143,7 @@ final class SawBatches {
         shapes.add(new Shape.Circle(
                 new Point(x + 4.4, y - 1.7), 3.9, inks.timber().fill(), Optional.of(inks.pen(Inks.MEDIUM))));
         String number = work.board(chip.board());
-        double size = BenchSheet.fitting(number, 4.6, 2.4, true, 6.6);
+        double size = BenchSheet.fitting(number, 4.6, TypeSize.LEAST, true, 6.6);
         shapes.add(sheet.middle(x + 4.4, y - 1.7 + size * Shape.Text.CAPITALS / 2, number, size, true));
     }
 
@@ -157,7 +156,7 @@ final class SawBatches {
             List<Chip> chips = new ArrayList<>();
             for (String mark : draw.marks()) {
                 String words = signs.marked(mark);
-                double width = Math.min(room - PLATE, TICK + 4.5 + TextMeasure.widthMm(words, MARK, true));
+                double width = Math.min(room - PLATE, TypeSize.TICK + 3.6 + TextMeasure.widthMm(words, MARK, true));
                 chips.add(new Chip(draw.board(), false, words, width));
             }
             double first = PLATE + chips.get(0).width();

@@ -103,14 +103,12 @@ public final class SawDay {
         drafts.addAll(batches.drafts());
         Flow boards = new Flow(sheet, "Saw Day: boards", "");
         SawBars.on(boards, works, signs, sheet);
+        SawOffcuts.on(boards, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
         drafts.addAll(boards.drafts());
         Flow slanted = new Flow(sheet, "Slanted cuts", "");
         works.forEach(work -> new SawNests(signs, sheet).on(slanted, work));
         SawAngles.on(slanted, beds, works, sheet);
         drafts.addAll(slanted.drafts());
-        Flow offcuts = new Flow(sheet, "Saw Day: offcuts", "");
-        SawOffcuts.on(offcuts, works.stream().filter(work -> !work.boards().isEmpty()).toList(), sheet);
-        drafts.addAll(offcuts.drafts());
         if (drafts.isEmpty()) {
             drafts.add(sheet.nothing("Saw Day", "Nothing to saw in this garden."));
         }

@@ -51,7 +51,9 @@ final class SawOffcuts {
                 3.4, false);
     }
 
+    /** Of a garden that is sawn at once nothing is carried, and the boards' bars tell all that is kept. */
     static void on(Flow flow, List<SawDay.Work> works, BenchSheet sheet) {
+        if (works.stream().allMatch(work -> work.ledger().stages().size() < 2)) return;
         flow.section("Saw Day: offcuts", "A tag is the number of the board, then the stage that made the offcut.");
         for (SawDay.Work work : works) {
             stages(work, sheet, flow);
@@ -76,7 +78,7 @@ final class SawOffcuts {
 
     private static void ledger(SawDay.Work work, BenchSheet sheet, Flow flow) {
         BenchTable table = new BenchTable(sheet, work.name() + ": offcuts",
-                new Column("tag", 0.12, true), new Column("length", 0.16, true), new Column("made in stage", 0.16, false),
+                new Column("tag", 0.16, true), new Column("length", 0.16, true), new Column("of stage", 0.12, false),
                 new Column("what becomes of it", 0.56, false));
         int scrap = 0;
         for (Ledger.Offcut offcut : work.ledger().offcuts()) {
@@ -89,7 +91,7 @@ final class SawOffcuts {
                     : "stage " + offcut.usedIn().getAsInt() + " cuts " + some(offcut.marks()) + " from it";
             table.row(work.tag(offcut.tag()), sheet.written(offcut.lengthMm()), String.valueOf(offcut.madeIn()), then);
         }
-        table.on(flow);
+        table.on(flow, 2);
         String shorter = "shorter than " + sheet.written(work.keepOffcutMm());
         flow.words(List.of(work.name() + ": " + (scrap == 0
                 ? "no scrap."

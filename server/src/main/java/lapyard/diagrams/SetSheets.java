@@ -1,7 +1,10 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.drawing.Shape;
@@ -50,18 +53,17 @@ public final class SetSheets {
             contents.leading(at - 1, part.title(), at == last ? "" + at : at + " to " + last, part.paper());
             at = last + 1;
         }
-        contents.on(flow);
-        if (!leftOut.isEmpty()) {
-            BenchTable missing = new BenchTable(
-                    sheet, "Not in this set", new BenchTable.Column("Sheets", 0.3, true), new BenchTable.Column("Why", 0.7, false));
-            leftOut.forEach(one -> missing.row(one.title(), one.why()));
-            missing.on(flow);
-        }
+        contents.on(flow, 2);
         if (!cautions.isEmpty()) {
             BenchTable minded = new BenchTable(
-                    sheet, "Cautions", new BenchTable.Column("At", 0.12, true), new BenchTable.Column("Before you lift, saw, dig or pour", 0.88, false));
-            cautions.forEach(one -> minded.row(one.work(), one.text()));
+                    sheet, "Cautions", new BenchTable.Column("At", 0.1, true), new BenchTable.Column("Before you lift, saw, dig or pour", 0.9, false));
+            Map<String, List<String>> works = new LinkedHashMap<>();
+            cautions.forEach(one -> works.computeIfAbsent(one.work(), work -> new ArrayList<>()).add(one.text()));
+            works.forEach((work, texts) -> minded.row(work, String.join(" ", texts)));
             minded.on(flow);
+        }
+        if (!leftOut.isEmpty()) {
+            flow.words(List.of("Not in this set. " + leftOut.stream().map(one -> one.title() + ": " + one.why()).collect(Collectors.joining(". "))), 3, false);
         }
         return flow.drafts();
     }

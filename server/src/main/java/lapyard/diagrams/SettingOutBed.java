@@ -16,15 +16,18 @@ import lapyard.plan.Bed;
 
 /** One bed on the setting-out sheet: to scale with its pegs on the left, the numbers to tape on the right. */
 final class SettingOutBed {
-    private static final double TITLE = 8.5;
-    private static final double HEAD = 6;
-    private static final double ROW = 6.6;
-    private static final double TEXT = 4.6;
-    private static final double SMALL = 3.6;
-    private static final double LEAST_DRAWING = 54;
+    private static final double TITLE = 8;
+    private static final double HEAD = 5.5;
+    private static final double ROW = 5.8;
+    private static final double TEXT = TypeSize.ARMS_LENGTH;
+    private static final double SMALL = 3;
+    private static final double LEAST_DRAWING = 34;
     private static final String STRING_PEGS = "String pegs";
-    private static final double DRAWING_SHARE = 0.36;
-    private static final double RIM = 11;
+    /** Enough to find any corner that is off; more are not read. */
+    private static final int MOST_DIAGONALS = 8;
+
+    private static final double DRAWING_SHARE = 0.34;
+    private static final double RIM = 8;
     private static final List<String> HEADS = List.of("peg", "along", "off", "tape from start", "from end", "level");
 
     private final SettingOut.BedPegs bed;
@@ -35,57 +38,47 @@ final class SettingOutBed {
         this.sheet = sheet;
     }
 
-    /** Kept whole where a sheet can hold it; with very many corners the rows run on over sheets. */
-    void on(Flow flow) {
-        Box space = sheet.space();
-        double drawn = space.width() * DRAWING_SHARE;
-        Box right = new Box(space.left() + drawn + 5, 0, space.right(), 0);
-        List<String> words = new ArrayList<>();
-        paragraphs().forEach(paragraph -> words.addAll(TextMeasure.wrap(paragraph, SMALL, false, right.width())));
-        int rows = bed.pegs().pegs().size();
-        double text = words.size() * SMALL * 1.32;
-        double height = Math.max(TITLE + LEAST_DRAWING, 2 + HEAD + rows * ROW + 2 + text) + 3;
-        if (height > space.height()) {
-            table(flow, words);
-            return;
-        }
-        if (!flow.holds(height)) {
-            flow.next();
-        }
-        double top = flow.y();
-        flow.add(sheet.line(space.left(), top, space.right(), top, Inks.THIN));
-        flow.add(sheet.text(space.left(), top + 6.4, title(), 6, true));
-        flow.addAll(drawing(new Box(space.left(), top + TITLE, space.left() + drawn, top + height - 3)));
-        double y = top + 2;
-        flow.addAll(row(HEADS, right, y + 4, 3, false));
-        y += HEAD;
-        flow.add(sheet.line(right.left(), y - 0.8, right.right(), y - 0.8, Inks.THIN));
-        for (List<String> cells : rows()) {
-            flow.addAll(row(cells, right, y + 4.7, TEXT, true));
-            y += ROW;
-            flow.add(sheet.line(right.left(), y - 0.4, right.right(), y - 0.4, Inks.HAIR));
-        }
-        y += 1;
-        for (String line : words) {
-            y += SMALL * 1.32;
-            flow.add(sheet.text(right.left(), y, line, SMALL, false));
-        }
-        flow.down(height);
+    /** As a block of a width; empty where no sheet could hold it whole. */
+    Optional<Flow.Block> block(Flow flow, double wide) {
+        List<Flow.Block> words = flow.lines(paragraphs(), SMALL, false, wide);
+        double text = words.stream().mapToDouble(Flow.Block::heightMm).sum();
+        double middle = Math.max(LEAST_DRAWING, HEAD + bed.pegs().pegs().size() * ROW);
+        double height = TITLE + middle + 1 + text + 2;
+        if (height > sheet.space().height()) return Optional.empty();
+        return Optional.of(new Flow.Block(height, false, (left, top) -> {
+            double drawn = wide * DRAWING_SHARE;
+            List<Shape> shapes = new ArrayList<>();
+            shapes.add(sheet.line(left, top, left + wide, top, Inks.THIN));
+            shapes.add(sheet.text(left, top + 6.2, BenchSheet.named(List.of(bed.bed()), 5.4, wide), 5.4, true));
+            shapes.addAll(drawing(new Box(left, top + TITLE, left + drawn, top + TITLE + middle)));
+            Box right = new Box(left + drawn + 2, 0, left + wide, 0);
+            double y = top + TITLE;
+            shapes.addAll(row(HEADS, right, y + 4, 2.9, false));
+            y += HEAD;
+            shapes.add(sheet.line(right.left(), y - 0.8, right.right(), y - 0.8, Inks.THIN));
+            for (List<String> cells : rows()) {
+                shapes.addAll(row(cells, right, y + 4.4, TEXT, true));
+                y += ROW;
+                shapes.add(sheet.line(right.left(), y - 0.4, right.right(), y - 0.4, Inks.HAIR));
+            }
+            y = top + TITLE + middle + 1;
+            for (Flow.Block line : words) {
+                shapes.addAll(line.drawer().at(left, y));
+                y += line.heightMm();
+            }
+            return shapes;
+        }));
     }
 
-    private void table(Flow flow, List<String> words) {
+    /** With very many corners: rows that run on over sheets. */
+    void table(Flow flow) {
         BenchTable table = new BenchTable(
-                sheet, title(), new BenchTable.Column("peg", 0.1, true), new BenchTable.Column("along", 0.18, true),
+                sheet, BenchSheet.named(List.of(bed.bed()), 4.6, sheet.space().width()), new BenchTable.Column("peg", 0.1, true), new BenchTable.Column("along", 0.18, true),
                 new BenchTable.Column("off", 0.18, true), new BenchTable.Column("tape from start", 0.18, false),
                 new BenchTable.Column("from end", 0.18, false), new BenchTable.Column("level", 0.18, false));
         rows().forEach(cells -> table.row(cells.toArray(String[]::new)));
         table.on(flow);
-        flow.words(words, SMALL, false);
-    }
-
-    private String title() {
-        String name = bed.bed().name();
-        return "Bed " + bed.bed().id() + (name.isBlank() || name.equals(bed.bed().id()) ? "" : ", " + name);
+        flow.words(paragraphs(), SMALL, false);
     }
 
     private List<List<String>> rows() {
@@ -113,7 +106,7 @@ final class SettingOutBed {
         for (int i = 0; i < cells.size(); i++) {
             double wide = room.width() * shares[i];
             boolean heavy = bold && i < 3;
-            double fitting = BenchSheet.fitting(cells.get(i), size, 2.4, heavy, wide - 1.5);
+            double fitting = BenchSheet.fitting(cells.get(i), size, TypeSize.LEAST, heavy, wide - 1.5);
             shapes.add(
                     i == 0
                             ? sheet.text(x, base, cells.get(i), fitting, heavy)
@@ -141,6 +134,7 @@ final class SettingOutBed {
         String diagonals = String.join(
                 ",  ",
                 bed.pegs().diagonals().stream()
+                        .limit(MOST_DIAGONALS)
                         .map(d -> "P" + d.from() + "–P" + d.to() + " " + sheet.written(d.lengthMm()))
                         .toList());
         if (!diagonals.isEmpty()) {
@@ -156,9 +150,8 @@ final class SettingOutBed {
                 .ifPresent(push -> said.add("Both diagonals are equal. For each " + sheet.written(10)
                         + " between them push wall C along itself by " + sheet.written(push) + "."));
         bed.lowestDropMm()
-                .ifPresent(low -> said.add("Levels are above the lowest peg, which is "
-                        + sheet.written(low) + " below the string; the rim stands "
-                        + sheet.written(bed.bed().heightMm()) + " above that peg."));
+                .ifPresent(low -> said.add("Levels: above the lowest peg, "
+                        + sheet.written(low) + " below the string; the rim is " + sheet.written(bed.bed().heightMm()) + " above that peg."));
         if (!bed.pegs().linePegs().isEmpty()) {
             said.add(STRING_PEGS + " (along, off): "
                     + String.join(
@@ -171,7 +164,7 @@ final class SettingOutBed {
                     + ".");
         }
         if (bed.tapes().stream().anyMatch(SettingOut.Tapes::flat)) {
-            said.add("* These tapes cross too flat: peg by along and off, and check by a diagonal.");
+            said.add("* Tapes cross too flat: peg by along and off, check by a diagonal.");
         }
         return said;
     }
@@ -242,7 +235,7 @@ final class SettingOutBed {
         Point b = ring.get((i + 1) % ring.size());
         String words = Bed.wallLetter(i) + " " + sheet.written(outline.sideMm(i));
         double length = a.distanceMm(b);
-        double size = BenchSheet.fitting(words, 3.4, 2.4, false, length - 4);
+        double size = BenchSheet.fitting(words, 3.4, TypeSize.LEAST, false, length - 4);
         if (TextMeasure.widthMm(words, size, false) > length) {
             return List.of();
         }

@@ -15,7 +15,8 @@ public final class SettingOutSheets {
     private static final String CAUTION =
             "Find buried pipes and cables before a peg is driven. Two people to a tape, held level. Cap the pegs: they trip and they stab.";
 
-    private static final double TEXT = 4.6;
+    private static final double TEXT = 4.2;
+    private static final double APART = 7;
 
     /**
      * @param out with a baseline
@@ -40,9 +41,15 @@ public final class SettingOutSheets {
                                 + " across from mark to mark."),
                         TEXT,
                         false));
-        for (SettingOut.BedPegs bed : out.beds()) {
-            new SettingOutBed(bed, sheet).on(flow);
+        double wide = flow.columnWidth(2, APART);
+        List<Flow.Block> beds = new ArrayList<>();
+        List<SettingOutBed> large = new ArrayList<>();
+        for (SettingOut.BedPegs pegs : out.beds()) {
+            SettingOutBed bed = new SettingOutBed(pegs, sheet);
+            bed.block(flow, wide).ifPresentOrElse(beds::add, () -> large.add(bed));
         }
+        flow.columns(2, APART, beds);
+        large.forEach(bed -> bed.table(flow));
         drafts.addAll(flow.drafts());
         return sheet.pages(drafts);
     }

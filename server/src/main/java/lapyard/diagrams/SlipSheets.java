@@ -14,7 +14,7 @@ import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
 
-/** The order on paper: a sheet or more for each supplier, then what buying as one saves, then what each bed costs. */
+/** The order on paper: a sheet or more for each supplier to hand over. */
 public final class SlipSheets {
     private SlipSheets() {}
 
@@ -22,12 +22,11 @@ public final class SlipSheets {
             "Ask for sections as measured, dry or wet, and the treatment in writing: no tarred or creosoted timber near food. Prices hold as the supplier says.";
 
     /**
-     * @param areasM2 inside the walls, by {@code bed M}
      * @param example whether prices are examples of ours
      * @param today   ISO 8601, to mark prices that no longer hold; empty for none
      */
     public static List<Page> pages(
-            String garden, boolean imperial, Slip slip, Map<String, Double> areasM2, boolean example, String today, BenchOptions options) {
+            String garden, boolean imperial, Slip slip, boolean example, String today, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         if (slip.orders().isEmpty()) {
             return sheet.pages(List.of(sheet.nothing("Slip", "Nothing to buy for this garden.")));
@@ -36,8 +35,6 @@ public final class SlipSheets {
         for (Slip.Order order : slip.orders()) {
             order(slip, order, example, today, sheet, flow);
         }
-        sum(slip, sheet, flow);
-        shares(slip, areasM2, sheet, flow);
         return sheet.pages(flow.drafts());
     }
 
@@ -92,11 +89,12 @@ public final class SlipSheets {
         table.on(flow);
     }
 
-    private static void sum(Slip slip, BenchSheet sheet, Flow flow) {
+    /** For whoever bought: the sum, and what buying as one saves. */
+    static void sum(Slip slip, BenchSheet sheet, Flow flow) {
         String code = slip.currency().getCode();
-        flow.section("Slip: the sum, and what is saved", slip.proven()
+        flow.section("Office: the sum, and what is saved", slip.proven()
                 ? "no other choice of suppliers and packs costs less"
-                : "none can cost under " + slip.lowerBound().toPlainString(), 0);
+                : "none can cost under " + slip.lowerBound().toPlainString());
         BenchTable orders = new BenchTable(sheet, "Suppliers, in " + code,
                 new Column("supplier", 0.4, true), new Column("goods", 0.2, false), new Column("delivery", 0.2, false), new Column("total", 0.2, true));
         for (Slip.Order order : slip.orders()) {
@@ -112,15 +110,20 @@ public final class SlipSheets {
             savings.row(saving.label(), saving.bedByBed().toPlainString(), saving.pooled().toPlainString(), saving.saved().toPlainString());
         }
         savings.row("All", "", "", Savings.total(slip).toPlainString());
-        savings.on(flow);
+        savings.on(flow, 2);
     }
 
-    private static void shares(Slip slip, Map<String, Double> areasM2, BenchSheet sheet, Flow flow) {
+    /**
+     * What each bed costs.
+     *
+     * @param areasM2 inside the walls, by {@code bed M}
+     */
+    static void shares(Slip slip, Map<String, Double> areasM2, BenchSheet sheet, Flow flow) {
         List<Savings.Share> shares = Savings.shares(slip);
         if (shares.isEmpty()) {
             return;
         }
-        flow.section("Slip: what each bed costs",
+        flow.section("Office: what each bed costs",
                 "a line that several share is split by what each uses of it, delivery by the goods");
         BenchTable table = new BenchTable(sheet, "Beds and paths, in " + slip.currency().getCode(),
                 new Column("for", 0.22, true), new Column("cost", 0.13, true), new Column("a m2 inside", 0.13, false), new Column("largest lines", 0.52, false));

@@ -37,7 +37,14 @@ final class BenchPrint {
     }
 
     static List<Page> rolls(JobSheet sheet, PrintAsk ask) {
-        return rolls(sheet, ask.bench(sheet.garden().imperial()));
+        Garden garden = sheet.garden();
+        return RollSheets.pages(garden.name(), garden.imperial(), materials(sheet), ask.bench(garden.imperial()));
+    }
+
+    /** Whether the rolls are not on the sheet of base and liner. */
+    static boolean rollsApart(JobSheet sheet, PrintAsk ask) {
+        boolean imperial = sheet.garden().imperial();
+        return !FloorCards.holdsRolls(imperial, sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), materials(sheet), ask.bench(imperial));
     }
 
     /** Cards in the order of building: by stage, then as the garden has them. */
@@ -76,7 +83,7 @@ final class BenchPrint {
     static List<Page> floorCards(JobSheet sheet, PrintAsk ask) {
         Garden garden = sheet.garden();
         List<BedWork> works = inBuildingOrder(sheet).map(JobSheet.BedSheet::work).toList();
-        return FloorCards.pages(garden.name(), garden.imperial(), works, ask.bench(garden.imperial()));
+        return FloorCards.pages(garden.name(), garden.imperial(), works, materials(sheet), ask.bench(garden.imperial()));
     }
 
     private static Stream<JobSheet.BedSheet> inBuildingOrder(JobSheet sheet) {
@@ -104,7 +111,7 @@ final class BenchPrint {
                 sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works, longestMm, options);
     }
 
-    private static List<Page> rolls(JobSheet sheet, BenchOptions options) {
+    private static List<RollSheets.Material> materials(JobSheet sheet) {
         Garden garden = sheet.garden();
         CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
         List<RollSheets.Material> materials = new ArrayList<>();
@@ -119,7 +126,7 @@ final class BenchPrint {
                     apart.isPresent() ? money(Optional.of(material.result().cost()), currency) : "",
                     saved.isPresent() ? money(saved, currency) : ""));
         }
-        return RollSheets.pages(garden.name(), garden.imperial(), materials, options);
+        return materials;
     }
 
     private static SawDay.Work work(

@@ -28,7 +28,8 @@ final class OfficePrint {
                 boards.add(boards("Strips ripped from " + strips.section(), strips, Optional.empty(), currency));
             }
         }
-        return OfficeSheets.pages(sheet.garden().name(), sheet.garden().imperial(), boards, ask.bench(sheet.garden().imperial()));
+        return OfficeSheets.pages(
+                sheet.garden().name(), sheet.garden().imperial(), sheet.slip(), OrderPrint.areasM2(sheet), boards, ask.bench(sheet.garden().imperial()));
     }
 
     private static OfficeSheets.Boards boards(String name, SectionCutting cutting, Optional<SawAdvice> advice, CurrencyUnit currency) {

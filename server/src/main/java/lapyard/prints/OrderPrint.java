@@ -18,11 +18,16 @@ public final class OrderPrint {
     private OrderPrint() {}
 
     static List<Page> slip(JobSheet sheet, PrintAsk ask) {
+        return SlipSheets.pages(
+                sheet.garden().name(), sheet.garden().imperial(), sheet.slip(), sheet.garden().goods().catalogue().examplePrices(), today(ask),
+                ask.bench(sheet.garden().imperial()));
+    }
+
+    /** Inside the walls, by {@code bed M}. */
+    static Map<String, Double> areasM2(JobSheet sheet) {
         Map<String, Double> areasM2 = new HashMap<>();
         sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().frame().inner().areaMm2() / 1e6));
-        return SlipSheets.pages(
-                sheet.garden().name(), sheet.garden().imperial(), sheet.slip(), areasM2,
-                sheet.garden().goods().catalogue().examplePrices(), today(ask), ask.bench(sheet.garden().imperial()));
+        return areasM2;
     }
 
     static List<Page> loadIn(JobSheet sheet, PrintAsk ask) {

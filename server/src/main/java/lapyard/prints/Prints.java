@@ -24,7 +24,7 @@ public final class Prints {
     /** In the order of the set, which is that of the work. The plan is the one kind that is also a picture of its own. */
     static final List<Print> ALL = List.of(
             new Print("plan", "Garden plan", PlanPrint::pages),
-            new Print("bed-register", "Bed register", RegisterPrint::pages),
+            new Print("bed-register", "Bed register", (sheet, ask) -> sheet.beds().size() > 1, RegisterPrint::pages),
             new Print("setting-out", "Setting-out", GroundPrint::settingOut),
             new Print("shade", "Sun and shade", GroundPrint::shade),
             new Print("access", "Access", GroundPrint::access),
@@ -32,13 +32,14 @@ public final class Prints {
             new Print("course-cards", "Course cards", BenchPrint::courseCards),
             new Print("provenance", "Where boards come from", ProvenancePrint::pages),
             new Print("base-and-liner", "Base and liner", BenchPrint::floorCards),
-            new Print("rolls", "Rolls", BenchPrint::rolls),
+            new Print("rolls", "Rolls", BenchPrint::rollsApart, BenchPrint::rolls),
             new Print("weekends", "Weekends", (sheet, ask) -> DaySheets.pages(sheet.garden().name(), sheet.garden().imperial(),
-                    sheet.weekends(), sheet.garden().people().crew(), Warned.beds(sheet), ask.bench(sheet.garden().imperial()))),
+                    sheet.weekends(), sheet.garden().people().crew(), Warned.beds(sheet), GoodsNeeded.byWeekend(sheet),
+                    ask.bench(sheet.garden().imperial()))),
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Load-in", OrderPrint::loadIn),
             new Print("quote", "Quote", OrderPrint::quote),
-            new Print("office", "Office", false, OfficePrint::pages));
+            new Print("office", "Office", (sheet, ask) -> false, OfficePrint::pages));
 
     private static final double SCREEN_DPI = 150;
 

@@ -33,9 +33,10 @@ final class SheetSet<P> {
         this.sheet = sheet;
         this.options = ask.bench(sheet.garden().imperial());
         for (Print print : Prints.ALL) {
-            if (!print.inSet()) continue;
+            PrintAsk asked = print.name().equals("plan") ? ask : ask.onPaper(Optional.empty());
+            if (!print.inSet().test(sheet, asked)) continue;
             try {
-                List<Page> pages = print.pages().apply(sheet, print.name().equals("plan") ? ask : ask.onPaper(Optional.empty()));
+                List<Page> pages = print.pages().apply(sheet, asked);
                 List<P> kept = new ArrayList<>();
                 List<List<String>> subjects = new ArrayList<>();
                 String paper = "";

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.math.BigDecimal;
+import java.util.Map;
+import lapyard.order.Slip;
+import org.joda.money.CurrencyUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,6 +35,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  * 4800, M in stage 1 and N in stage 2.
  */
 class SawDayTest {
+    private static final Slip NOTHING = new Slip(
+            CurrencyUnit.of("GBP"), BigDecimal.ZERO, BigDecimal.ZERO, false, List.of(), List.of(), BigDecimal.ZERO, true, Optional.empty());
+
     private static final BenchOptions A4 = BenchOptions.usual(false).stamped("revision 7", "2026-05-12");
     private static final BedWork M = TestGardens.work(TestGardens.bed("M", "", TestGardens.M, 0, 0, 0, 3));
     private static final BedWork N = TestGardens.work(TestGardens.bed("N", "", Outline.rectangle(1800, 900), 4200, 0, 0, 3));
@@ -66,7 +73,7 @@ class SawDayTest {
     }
 
     private static List<Page> office(boolean imperial) {
-        return OfficeSheets.pages("Yard", imperial, List.of(new OfficeSheets.Boards(
+        return OfficeSheets.pages("Yard", imperial, NOTHING, Map.of(), List.of(new OfficeSheets.Boards(
                 "Timber 100x200", List.of(new OfficeSheets.Way("all beds together", 10, "GBP 360.00")),
                 List.of(new OfficeSheets.NearMiss(by -> "make bed M " + by + " narrower", 12, "GBP 17.40", List.of("M-1C", "M-2C"))))), BenchOptions.usual(imperial));
     }
@@ -250,7 +257,7 @@ class SawDayTest {
             assertEquals(List.of(), drawn.collisions(), page.title());
             if (page.title().contains("batches")) {
                 batched += (int) page.shapes().stream()
-                        .filter(shape -> shape instanceof Shape.Area area && Math.abs(Box.round(area.rings().get(0)).width() - 4.6) < 1e-6)
+                        .filter(shape -> shape instanceof Shape.Area area && Math.abs(Box.round(area.rings().get(0)).width() - TypeSize.TICK) < 1e-6)
                         .count();
             }
         }

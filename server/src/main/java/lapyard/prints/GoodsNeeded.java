@@ -1,0 +1,25 @@
+package lapyard.prints;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import lapyard.job.Buying;
+import lapyard.job.JobSheet;
+
+/** What must be there, as a person reads it: packs of the order by the weekend that first uses them. */
+final class GoodsNeeded {
+    private GoodsNeeded() {}
+
+    static Map<Integer, List<String>> byWeekend(JobSheet sheet) {
+        Map<Integer, List<String>> goods = new TreeMap<>();
+        for (Buying.Row row : Buying.of(sheet).rows()) {
+            row.packs().forEach((pack, count) -> goods.computeIfAbsent(row.weekend(), weekend -> new ArrayList<>()).add(words(pack, count, row)));
+        }
+        return goods;
+    }
+
+    private static String words(String pack, int count, Buying.Row row) {
+        return count + " × " + pack + " (" + row.label() + ")";
+    }
+}
