@@ -19,7 +19,7 @@ final class Distances {
     private static final double[] AT = {0.25, 0.75, 0.12, 0.88, 0.5, 0.35, 0.65};
     private static final double SLANT = 0.7;
 
-    private final List<BedShapes> beds;
+    private final List<Standing> beds;
     private final Optional<Outline> yard;
     private final View view;
     private final Labels labels;
@@ -28,12 +28,26 @@ final class Distances {
     private int leftOut;
 
     Distances(List<BedShapes> beds, Optional<Outline> yard, View view, Labels labels, Inks inks, boolean imperial) {
-        this.beds = beds;
+        this.beds = beds.stream().map(bed -> Standing.of(bed.bed().inYard())).toList();
         this.yard = yard;
         this.view = view;
         this.labels = labels;
         this.inks = inks;
         this.imperial = imperial;
+    }
+
+    /** A bed in the yard. */
+    private record Standing(Outline outline, Box box) {
+        static Standing of(Outline outline) {
+            return new Standing(outline, Box.round(outline.corners()));
+        }
+
+        /** Whether it may have an edge on this line that is not behind {@code before} and not before {@code least}. */
+        boolean mayStop(boolean front, double at, double before, double least) {
+            double from = front ? box.left() : box.low();
+            double to = front ? box.right() : box.high();
+            return from <= at && at <= to && (front ? box.low() : box.left()) <= before + 1 && (front ? box.high() : box.right()) >= least - 1;
+        }
     }
 
     /** Distances that found no room; known once {@link #shapes} was called. */
@@ -43,20 +57,20 @@ final class Distances {
 
     Shape.Group shapes() {
         List<Shape> shapes = new ArrayList<>();
-        for (BedShapes bed : beds) {
-            Box box = Box.round(bed.bed().inYard().corners());
-            side(bed, box, false).ifPresent(shapes::addAll);
-            side(bed, box, true).ifPresent(shapes::addAll);
+        for (Standing bed : beds) {
+            side(bed, false).ifPresent(shapes::addAll);
+            side(bed, true).ifPresent(shapes::addAll);
         }
         return new Shape.Group("distances", "Where beds stand", "distances", shapes);
     }
 
     /** @param front from the front of the bed, else from its left */
-    private Optional<List<Shape>> side(BedShapes bed, Box box, boolean front) {
+    private Optional<List<Shape>> side(Standing bed, boolean front) {
+        Box box = bed.box();
         boolean any = false;
         for (double share : AT) {
             double at = front ? box.left() + share * box.width() : box.low() + share * box.height();
-            Optional<Double> from = edge(bed.bed().inYard(), front, at, Double.POSITIVE_INFINITY, true);
+            Optional<Double> from = edge(bed.outline(), front, at, Double.POSITIVE_INFINITY, true);
             if (from.isEmpty()) continue;
             Optional<Double> to = nearest(bed, front, at, from.get());
             if (to.isEmpty() || from.get() - to.get() < 1) continue;
@@ -69,11 +83,11 @@ final class Distances {
     }
 
     /** The nearest edge before a place, of another bed or of the yard. */
-    private Optional<Double> nearest(BedShapes own, boolean front, double at, double before) {
+    private Optional<Double> nearest(Standing own, boolean front, double at, double before) {
         Optional<Double> nearest = yard.flatMap(edge -> edge(edge, front, at, before, false));
-        for (BedShapes other : beds) {
-            if (other == own) continue;
-            Optional<Double> edge = edge(other.bed().inYard(), front, at, before, false);
+        for (Standing other : beds) {
+            if (other == own || !other.mayStop(front, at, before, nearest.orElse(Double.NEGATIVE_INFINITY))) continue;
+            Optional<Double> edge = edge(other.outline(), front, at, before, false);
             if (edge.isPresent() && (nearest.isEmpty() || edge.get() > nearest.get())) nearest = edge;
         }
         return nearest;

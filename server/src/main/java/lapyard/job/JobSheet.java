@@ -1,6 +1,8 @@
 package lapyard.job;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,16 +69,18 @@ public record JobSheet(
     }
 
     /**
-     * What may hurt somebody at this bed, to be read wherever it is sold or built; accepted findings among them.
-     *
-     * @param bed its id
+     * What may hurt somebody at a bed, to be read wherever it is sold or built, by the bed's id; accepted findings among
+     * them. Beds without a warning are left out.
      */
-    public List<Finding> warnings(String bed) {
-        return FindingList.merged(FindingList.singles(snags).stream()
-                .filter(one -> one.place().ids(Place.What.BED).contains(bed))
+    public Map<String, List<Finding>> warnings() {
+        Map<String, List<Finding>> warnings = new HashMap<>();
+        FindingList.singles(snags).stream()
                 .filter(one -> one.kind().concern() == FindingKind.Concern.DANGER || one.kind() == FindingKind.SCRIBE_DEEP)
                 .filter(one -> one.weight() != Finding.Weight.NOTE || one.accepted().isPresent())
-                .toList());
+                .forEach(one -> one.place().ids(Place.What.BED).stream().distinct()
+                        .forEach(bed -> warnings.computeIfAbsent(bed, key -> new ArrayList<>()).add(one)));
+        warnings.replaceAll((bed, own) -> FindingList.merged(own));
+        return warnings;
     }
 
     /** Every board on hand: where it comes from, where it may go and where it went. */

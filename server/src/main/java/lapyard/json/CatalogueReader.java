@@ -43,7 +43,7 @@ final class CatalogueReader {
             try (InputStream in = CatalogueReader.class.getResourceAsStream(EXAMPLES)) {
                 Cursor.Notes notes = new Cursor.Notes();
                 Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), true);
-                Catalogue read = over(empty, new Cursor(DocumentText.MAPPER.readTree(in), "", "example catalogue", notes));
+                Catalogue read = over(empty, new Cursor(DocumentText.MAPPER.readTree(in), "example catalogue", notes));
                 if (notes.stopped()) {
                     throw new IllegalStateException("example catalogue: " + notes.findings);
                 }

@@ -7,9 +7,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.geometry.Point;
@@ -39,12 +41,22 @@ final class Cursor {
     static final class Notes {
         final List<Finding> findings = new ArrayList<>();
         final List<String> defaulted = new ArrayList<>();
-        /** Every field that was asked for, by pointer without array places: the test of the schema reads it. */
-        final Set<String> asked = new LinkedHashSet<>();
+        private final Map<String, Set<String>> asked = new LinkedHashMap<>();
 
         void add(Finding finding) {
             if (findings.size() >= MOST_FINDINGS) throw new Full();
             findings.add(finding);
+        }
+
+        /** Every field that was asked for, by pointer without array places: the test of the schema reads it. */
+        Set<String> asked() {
+            Set<String> all = new LinkedHashSet<>();
+            asked.forEach((object, fields) -> fields.forEach(field -> all.add(object + "/" + field)));
+            return all;
+        }
+
+        private Set<String> askedOf(String general) {
+            return asked.computeIfAbsent(general, key -> new LinkedHashSet<>());
         }
 
         boolean stopped() {
@@ -55,11 +67,21 @@ final class Cursor {
     final Notes notes;
     private final JsonNode node;
     private final String pointer;
+    /** The pointer without array places. */
+    private final String general;
+    private final Set<String> askedHere;
     private final String place;
     private final Set<String> known = new LinkedHashSet<>();
 
-    Cursor(JsonNode node, String pointer, String place, Notes notes) {
+    /** The whole document, or a part that stands for itself. */
+    Cursor(JsonNode node, String place, Notes notes) {
+        this(node, "", "", place, notes);
+    }
+
+    private Cursor(JsonNode node, String pointer, String general, String place, Notes notes) {
         this.pointer = pointer;
+        this.general = general;
+        this.askedHere = notes.askedOf(general);
         this.place = place;
         this.notes = notes;
         this.node = node.isObject() ? node : MissingNode.getInstance();
@@ -70,12 +92,12 @@ final class Cursor {
 
     /** The same fields, findings under another name, for example the bed's own code once that is known. */
     Cursor named(String newPlace) {
-        return new Cursor(node, pointer, newPlace, notes);
+        return new Cursor(node, pointer, general, newPlace, notes);
     }
 
     /** The same place in the document, other fields: a type's with a bed's exceptions laid over them. */
     Cursor over(JsonNode merged) {
-        return new Cursor(merged, pointer, place, notes);
+        return new Cursor(merged, pointer, general, place, notes);
     }
 
     /** The same fields, with what older documents call {@code old} under its name of today; both with different values are a STOP. */
@@ -111,7 +133,7 @@ final class Cursor {
     }
 
     Cursor object(String field) {
-        return new Cursor(raw(field), pointer + "/" + field, inner(field), notes);
+        return new Cursor(raw(field), pointer + "/" + field, general + "/" + field, inner(field), notes);
     }
 
     /** The objects of a list; {@code what} names one of them in findings, as in {@code bed 3}. */
@@ -120,7 +142,7 @@ final class Cursor {
         int i = 0;
         for (JsonNode element : list(field, most)) {
             String inList = place.isEmpty() ? what + " " + (i + 1) : place + ", " + what + " " + (i + 1);
-            found.add(new Cursor(element, pointer + "/" + field + "/" + i++, inList, notes));
+            found.add(new Cursor(element, pointer + "/" + field + "/" + i++, general + "/" + field, inList, notes));
         }
         return found;
     }
@@ -400,7 +422,7 @@ final class Cursor {
 
     private void ask(String field) {
         known.add(field);
-        notes.asked.add(pointer.replaceAll("/\\d+", "") + "/" + field);
+        askedHere.add(field);
     }
 
     private String inner(String field) {

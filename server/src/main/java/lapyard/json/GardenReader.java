@@ -69,7 +69,7 @@ public final class GardenReader {
     }
 
     static Reading read(JsonNode document, Cursor.Notes notes) {
-        Cursor cursor = new Cursor(document, "", "", notes);
+        Cursor cursor = new Cursor(document, "", notes);
         if (notes.stopped()) {
             return new Reading.Refused(notes.findings);
         }

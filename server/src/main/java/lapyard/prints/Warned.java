@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lapyard.job.JobSheet;
+import lapyard.plan.Finding;
 import lapyard.words.Wording;
 
 /** The warnings of a garden as sentences, bed by bed. */
@@ -14,11 +15,11 @@ final class Warned {
     /** Sentences by the bed's id; beds without a warning are left out. */
     static Map<String, List<String>> beds(JobSheet sheet) {
         Wording words = Wording.of(sheet.garden().imperial());
+        Map<String, List<Finding>> warnings = sheet.warnings();
         Map<String, List<String>> warned = new LinkedHashMap<>();
         for (JobSheet.BedSheet bed : sheet.beds()) {
-            String id = bed.work().bed().id();
-            List<String> sentences = sheet.warnings(id).stream().map(words::text).toList();
-            if (!sentences.isEmpty()) warned.put(id, sentences);
+            List<Finding> own = warnings.get(bed.work().bed().id());
+            if (own != null) warned.put(bed.work().bed().id(), own.stream().map(words::text).toList());
         }
         return warned;
     }

@@ -32,7 +32,8 @@ import lapyard.store.Opening;
 
 /**
  * The server under strain, client and server in one process: 60 slips at once, two prints whose readers are gone, 50
- * editors of one garden, 1000 beds. Arguments: which of {@code parts gone editors beds}, all unless given.
+ * editors of one garden, 1000 beds. Arguments: which of {@code parts gone editors beds}, all unless given; {@code editors editors}
+ * tells a process that has just begun from one that is warm. Processor time is that of the whole process, the clients too.
  */
 public final class ServerStrain {
     private static final PrintStream OUT = System.out;
@@ -55,6 +56,7 @@ public final class ServerStrain {
             ServerStrain strain = new ServerStrain(server.address(), store);
             OUT.printf("heap %d MB, %d cores%n", Runtime.getRuntime().maxMemory() >> 20, Runtime.getRuntime().availableProcessors());
             for (String one : which) {
+                long before = processorNanos();
                 switch (one) {
                     case "parts" -> strain.parts();
                     case "gone" -> strain.gone();
@@ -62,9 +64,14 @@ public final class ServerStrain {
                     case "beds" -> strain.beds();
                     default -> throw new IllegalArgumentException("parts, gone, editors or beds, not " + one);
                 }
+                OUT.printf("  %s took %.1f s of processor%n", one, (processorNanos() - before) / 1e9);
             }
         }
         System.exit(0);
+    }
+
+    private static long processorNanos() {
+        return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime();
     }
 
     /** Rectangles of many sizes on a grid. */
@@ -173,7 +180,8 @@ public final class ServerStrain {
         StringBuilder beds = new StringBuilder();
         for (int i = 0; i < editors; i++) beds.append(i == 0 ? "" : ",").append("{\"id\":\"B%d\",\"width\":2400,\"depth\":1200,\"courses\":3,\"at\":[%d,%d]}".formatted(i, i % 10 * 4000, i / 10 * 3000));
         String document = "{\"name\":\"Shared\",\"beds\":[" + beds + "]}";
-        store.create(new NewGarden("shared", "Shared", document));
+        String garden = "shared" + System.nanoTime();
+        store.create(new NewGarden(garden, "Shared", document));
         List<Double> took = Collections.synchronizedList(new ArrayList<>());
         List<Double> ofEditor = Collections.synchronizedList(new ArrayList<>());
         Map<Integer, Integer> answers = new ConcurrentHashMap<>();
@@ -188,12 +196,12 @@ public final class ServerStrain {
                     String at = "\"at\":[" + (number % 10 * 4000 + 10 * save) + "," + number / 10 * 3000 + "]";
                     String moved = text.replaceAll("(\"id\":\"B" + number + "\",[^}]*)\"at\":\\[[0-9,]*\\]", "$1" + at);
                     long from = System.nanoTime();
-                    HttpResponse<String> saved = CLIENT.send(HttpRequest.newBuilder(address.resolve("/api/gardens/shared?merge=true"))
+                    HttpResponse<String> saved = CLIENT.send(HttpRequest.newBuilder(address.resolve("/api/gardens/" + garden + "?merge=true"))
                             .header("Content-Type", "application/json").header("If-Match", tag).PUT(BodyPublishers.ofString(moved)).build(), BodyHandlers.ofString());
                     took.add(seconds(from));
                     sum += seconds(from);
                     answers.merge(saved.statusCode(), 1, Integer::sum);
-                    HttpResponse<String> now = CLIENT.send(HttpRequest.newBuilder(address.resolve("/api/gardens/shared")).build(), BodyHandlers.ofString());
+                    HttpResponse<String> now = CLIENT.send(HttpRequest.newBuilder(address.resolve("/api/gardens/" + garden)).build(), BodyHandlers.ofString());
                     text = now.body();
                     tag = now.headers().firstValue("ETag").orElse(tag);
                 }

@@ -92,7 +92,7 @@ class SchemaTest {
                   "rolls":[{"id":"R","width":1000}],"packs":[{"item":"I","packs":[{},{"name":"t","tonnes":1}]}],
                   "suppliers":[{"id":"S","vehicle":{}}],"pins":[{"item":"I","pack":"t"}]}}"""), notes);
         TreeSet<String> asked = new TreeSet<>();
-        for (String pointer : notes.asked) {
+        for (String pointer : notes.asked()) {
             if (!pointer.startsWith("/types/")) {
                 asked.add(pointer);
             }

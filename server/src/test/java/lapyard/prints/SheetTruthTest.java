@@ -52,9 +52,9 @@ class SheetTruthTest {
         JobSheet sheet = garden("{\"crew\":{\"start\":\"2026-05-02\"},\"quote\":{\"client\":\"M. Vale\",\"margin\":20},"
                 + "\"beds\":[{\"id\":\"W\",\"width\":6000,\"depth\":2400,\"courses\":5,\"ties\":{\"crossTies\":false}},"
                 + "{\"id\":\"Z\",\"at\":[0,4000],\"width\":1200,\"depth\":1200,\"courses\":1}]}");
-        List<String> warned = sheet.warnings("W").stream().map(Wording.METRIC::text).toList();
+        List<String> warned = sheet.warnings().get("W").stream().map(Wording.METRIC::text).toList();
         assertFalse(warned.isEmpty());
-        assertTrue(sheet.warnings("Z").isEmpty(), sheet.warnings("Z").toString());
+        assertFalse(sheet.warnings().containsKey("Z"), sheet.warnings()::toString);
         for (String kind : List.of("course-cards", "weekends", "bed-register", "quote")) {
             String text = text(kind, sheet);
             for (String words : warned) assertTrue(text.contains(words), kind + " lacks: " + words);
