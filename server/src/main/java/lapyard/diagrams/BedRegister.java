@@ -6,7 +6,7 @@ import lapyard.drawing.Page;
 /** The list of all beds with where each stands and what it takes, a box to tick a bed, and the sum of each type. */
 public final class BedRegister {
     private static final String CAUTION =
-            "Two people lift what is over the garden's limit. Check each bed's place on the plan before anything is cut for it.";
+            "Two people or more lift each timber whose mark has a dot. Check each bed's place on the plan before anything is cut for it.";
 
     private BedRegister() {}
 

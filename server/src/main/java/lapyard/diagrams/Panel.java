@@ -27,7 +27,7 @@ final class Panel {
     private static final List<String> CAUTIONS = List.of(
             "Copies change size: trust the written sizes, and check this print against its scale bar.",
             "Find buried pipes and cables before anything is dug or driven.",
-            "Heavy timber: two people lift what is over the garden's limit. Saw with eyes, ears and lungs covered.",
+            "Heavy timber: two people or more lift each piece whose mark has a dot. Saw with eyes, ears and lungs covered.",
             "Walls that hold back ground and beds on decks are not designed here: ask a licensed person. Local rules go first.");
 
     private final double width;

@@ -15,11 +15,12 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.GardenPath;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
@@ -133,7 +134,7 @@ final class Access {
         return ways;
     }
 
-    /** A move of either bed straight away from the other that meets nothing else; else a smaller bed. */
+    /** A move of either bed straight away from the other that meets nothing else; else a bed that stays wide enough for its timber. */
     private WayOut widening(Lot one, Lot other, Coordinate[] nearest, double mm) {
         double gap = nearest[0].distance(nearest[1]);
         for (Lot moving : List.of(other, one)) {
@@ -142,10 +143,19 @@ final class Access {
             double dx = (to.x - from.x) / gap * mm;
             double dy = (to.y - from.y) / gap * mm;
             if (gap > Shapes.TOUCH_MM && site.clear(moving.moved(dx, dy))) {
-                return WayOut.of(WayKind.MOVE_APART, Fact.name(moving.bed().id()), Fact.mm(mm), Fact.spot(dx, dy));
+                Lot stays = moving == other ? one : other;
+                return WayOut.of(WayKind.MOVE_APART, Fact.name(moving.bed().id()), Fact.mm(mm), Fact.spot(dx, dy), Fact.name(stays.bed().id()));
             }
         }
-        return WayOut.of(WayKind.NARROWER_BY, Fact.mm(mm));
+        boolean across = Math.abs(nearest[0].x - nearest[1].x) > Math.abs(nearest[0].y - nearest[1].y);
+        for (Lot cut : List.of(other, one)) {
+            Envelope box = cut.area().getEnvelopeInternal();
+            double left = (across ? box.getWidth() : box.getHeight()) - mm;
+            if (left >= OutlineCheck.Rules.bed(cut.bed().section().thicknessMm()).leastWidthMm()) {
+                return WayOut.of(WayKind.NARROWER_BY, Fact.mm(mm), Fact.name(cut.bed().id()));
+            }
+        }
+        return WayOut.of(WayKind.LEAVE_ONE_OUT);
     }
 
     private List<Finding> reach(Lot lot) {

@@ -79,7 +79,7 @@ public final class Clashes {
             site.zonesNear(lot.area(), 1).forEach(zone -> inZone(site, lot, zone).ifPresent(found::add));
             found.addAll(DampCourse.of(site, lot, fall));
             Map<String, Double> areas = surfaces.areasUnder(lot);
-            found.addAll(surfaces.under(lot, areas, garden.terms().loads()));
+            found.addAll(surfaces.under(lot, areas));
             BedGround bed = BedGround.of(lot, areas, fall, ground.preparation(), garden.terms().loads());
             found.addAll(bed.findings());
             beds.add(bed);

@@ -8,7 +8,6 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Ground;
-import lapyard.plan.StandingRules;
 import lapyard.plan.Place.What;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
@@ -78,7 +77,7 @@ final class SurfaceChecks {
                 .getArea();
     }
 
-    List<Finding> under(Lot lot, Map<String, Double> areas, StandingRules loads) {
+    List<Finding> under(Lot lot, Map<String, Double> areas) {
         List<Finding> found = new ArrayList<>();
         if (areas.size() > 1) {
             String largest = areas.entrySet().stream()
@@ -98,11 +97,6 @@ final class SurfaceChecks {
             ways.add(WayOut.of(WayKind.ONE_GROUND));
             found.add(Finding.of(FindingKind.BED_ON_TWO_SURFACES, Place.bed(lot.bed().id()))
                     .with("surfaces", Fact.names(List.copyOf(areas.keySet()))).with("least", Fact.m2(rest / 1e6)).by(Fact.m2(rest / 1e6)).ways(ways));
-        }
-        if (areas.containsKey("deck")) {
-            found.add(Finding.of(FindingKind.BED_ON_DECK, Place.bed(lot.bed().id()))
-                    .with("wet", new Fact.Plain(Math.round(BedGround.soilDepthMm(lot.bed()) / 1000 * loads.soilKgM3()), "kg/m2"))
-                    .by(Fact.m2(areas.get("deck") / 1e6)).way(WayKind.OFF_DECK).way(WayKind.ENGINEER_FOR_DECK));
         }
         return found;
     }

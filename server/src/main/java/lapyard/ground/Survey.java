@@ -162,7 +162,7 @@ public final class Survey {
         if (Math.abs(off) <= TOLERANCE_MM) {
             return Optional.empty();
         }
-        return Optional.of(Finding.of(FindingKind.CHECK_TAPE_OFF, Place.field(where))
+        return Optional.of(Finding.of(FindingKind.CHECK_TAPE_OFF, Place.field(where)).with("tape", Fact.name(where.replaceFirst("^survey, tape", "the tape")))
                 .with("drawn", Fact.mm(from.distanceMm(to))).with(off > 0 ? "longer" : "shorter", Fact.mm(Math.abs(off)))
                 .with("limit", Fact.mm(TOLERANCE_MM)).by(Fact.mm(Math.abs(off))).way(WayKind.TAPE_AGAIN));
     }

@@ -56,7 +56,7 @@ final class Lifts {
         double heaviest = lifts.stream().mapToDouble(Lift::kg).max().orElse(0);
         boolean beyond = people > lifting.crew();
         Finding found = Finding.of(beyond ? FindingKind.LIFTS_BEYOND : FindingKind.LIFTS, where(lifts))
-                .with("lifts", Fact.count(lifts.size(), "lifts")).with("people", Fact.count(beyond ? lifting.crew() : people, "people"))
+                .with("lifts", Fact.count(lifts.size(), "timbers")).with("people", Fact.count(beyond ? lifting.crew() : people, "people"))
                 .with("limit", Fact.kg((beyond ? lifting.crew() : people - 1) * lifting.limitKg())).by(Fact.kg(heaviest));
         if (beyond) {
             return beyond(garden, found, lifting);

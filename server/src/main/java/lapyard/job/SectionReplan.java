@@ -117,7 +117,7 @@ public record SectionReplan(
         for (Tally.Done done : sheet.garden().people().tally().done()) {
             if (!tasks.containsKey(done.task())) {
                 findings.add(Finding.of(FindingKind.TALLY_DONE_UNKNOWN, Place.of(What.TALLY).then(What.FIELD, done.task()))
-                        .with("task", Fact.name(done.task())).way(WayKind.KEEP_ITS_BED).way(WayKind.TAKE_OFF_TALLY));
+                        .with("task", Fact.name(done.task())).way(WayKind.BED_BACK).way(WayKind.TAKE_OFF_TALLY));
                 continue;
             }
             tasks.get(done.task()).work().after().stream()

@@ -275,7 +275,7 @@ final class Cursor {
         String word = text(field, usual, 100);
         if (!List.of(words).contains(word)) {
             add(fault(FindingKind.FIELD_CHOICE, field).with("value", Fact.name(cut(word)))
-                    .way(WayKind.USE_WORD, Fact.name(String.join(" or ", words))));
+                    .way(WayKind.USE_WORD, new Fact.Choice(List.of(words))));
             return usual;
         }
         return word;
@@ -391,7 +391,7 @@ final class Cursor {
     /** A name that points at nothing; {@code there} are those that would. */
     Finding noSuch(String field, String what, String name, Collection<String> there) {
         Finding none = fault(FindingKind.FIELD_NO_SUCH, field).with("what", Fact.name(what)).with("value", Fact.name(cut(name)));
-        return there.isEmpty() ? none : none.way(WayKind.USE_WORD, Fact.name(String.join(" or ", there)));
+        return there.isEmpty() ? none : none.way(WayKind.USE_WORD, new Fact.Choice(List.copyOf(there)));
     }
 
     /** Fewer entries than the field needs, with their noun in the plural. */

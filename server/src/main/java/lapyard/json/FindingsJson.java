@@ -86,6 +86,11 @@ public final class FindingsJson {
             names.names().forEach(all::add);
             return all;
         }
+        if (fact instanceof Fact.Choice choice) {
+            ArrayNode all = NODES.arrayNode();
+            choice.words().forEach(all::add);
+            return all;
+        }
         if (fact instanceof Fact.Lengths lengths) {
             ArrayNode all = NODES.arrayNode();
             lengths.mm().forEach(mm -> all.add(Wire.number(mm, 1)));

@@ -59,7 +59,7 @@ final class OutlineReader {
             wall.refuseUnknown();
         }
         if (walls.size() < (square ? 4 : 3)) {
-            bed.few("walls", walls.size(), square ? 4 : 3, square ? "walls with square corners" : "walls");
+            bed.few("walls", walls.size(), square ? 4 : 3, "walls");
             return Optional.empty();
         }
         double open = tenths(Math.hypot(x, y));

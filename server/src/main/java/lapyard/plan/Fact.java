@@ -127,6 +127,13 @@ public sealed interface Fact {
         }
     }
 
+    /** Words of which one is to be chosen. */
+    record Choice(List<String> words) implements Fact {
+        public Choice {
+            words = List.copyOf(words);
+        }
+    }
+
     /** A number in any other unit, which is written after it. */
     record Plain(double value, String unit) implements Fact {
         @Override

@@ -96,7 +96,6 @@ public enum FindingKind {
     SOIL_SHALLOW("soil.shallow", Weight.NOTE, COMFORT, true, ADD_COURSES, OPEN_BASE, LESS_MULCH_BY),
     MULCH_OVER_RIM("mulch.over-rim", Weight.SNAG, COMFORT, true, LESS_MULCH_BY),
 
-    BED_ON_DECK("bed.on-deck", Weight.SNAG, DANGER, true, OFF_DECK, ENGINEER_FOR_DECK),
     BED_TOO_NEAR("bed.too-near", Weight.SNAG, DANGER, true, MOVE_LEFT, MOVE_RIGHT, MOVE_AWAY, MOVE_TOWARDS, CUT_WIDTH, CUT_DEPTH, MOVE_TO_FREE_PLACE),
     SOIL_OVER_DAMP_COURSE("soil.damp-course", Weight.SNAG, DANGER, true, MOVE_OFF_WALL, TAKE_OFF_COURSES),
 
@@ -127,7 +126,7 @@ public enum FindingKind {
 
     WALLS_HIDDEN("wall.hidden", Weight.NOTE, MONEY, true, NAME_SEEN_WALLS),
 
-    GAP_NARROW("gap.narrow", Weight.NOTE, COMFORT, true, MOVE_APART, NARROWER_BY),
+    GAP_NARROW("gap.narrow", Weight.NOTE, COMFORT, true, MOVE_APART, NARROWER_BY, LEAVE_ONE_OUT),
     PATH_NARROW("path.narrow", Weight.NOTE, COMFORT, true, WIDEN_TO),
     PATH_PINCHED("path.pinched", Weight.NOTE, COMFORT, true, MOVE_OBSTACLE, LEAD_ROUND),
     PATH_STEEP("path.steep", Weight.NOTE, COMFORT, true, ACROSS_FALL, STEPS_AND_RAMPS, CUT_UPPER_SIDE),
@@ -139,7 +138,7 @@ public enum FindingKind {
     RIM_HEIGHT("rim.height", Weight.NOTE, COMFORT, true, ADD_COURSES, TAKE_OFF_COURSES, STEP_GROUND),
 
     NOT_DESIGNED_DEEP("standing.deep", Weight.SNAG, DANGER, true, ASK_ENGINEER, LESS_SOIL),
-    NOT_DESIGNED_DECK("standing.deck", Weight.SNAG, DANGER, true, ASK_ENGINEER, MOVE_BED),
+    NOT_DESIGNED_DECK("standing.deck", Weight.SNAG, DANGER, true, ASK_ENGINEER, OFF_DECK),
     NOT_DESIGNED_NEAR("standing.near", Weight.SNAG, DANGER, true, ASK_ENGINEER, MOVE_BED),
     NOT_DESIGNED_BOARDS("standing.unknown-boards", Weight.SNAG, DANGER, true, ASK_ENGINEER, NAME_TREATMENT),
     WALL_WEAK("wall.weak", Weight.SNAG, DANGER, true, true, TIES_AT, POSTS_AT_MOST, TIMBER_THICK, TIMBER_STAMPED),
@@ -202,7 +201,7 @@ public enum FindingKind {
     LOAD_LARGE("delivery.large", Weight.SNAG, WORK, true, HAVE_BROUGHT, SMALLER_PACKS),
     NOBODY_COMES("day.nobody", Weight.SNAG, WORK, TAKE_HOLIDAYS_OUT, SAY_WHO_COMES),
     ORDER_LATE("order.late", Weight.SNAG, WORK, ORDER_BY, BEGIN_LATER_BY, QUICKER_SUPPLIER),
-    TALLY_DONE_UNKNOWN("tally.done-unknown", Weight.SNAG, WORK, true, KEEP_ITS_BED, TAKE_OFF_TALLY),
+    TALLY_DONE_UNKNOWN("tally.done-unknown", Weight.SNAG, WORK, true, BED_BACK, TAKE_OFF_TALLY),
     TALLY_DONE_EARLY("tally.done-early", Weight.SNAG, WORK, true, TICK_TOO, LOOK_HIDDEN),
     TALLY_CUT_UNKNOWN("tally.cut-unknown", Weight.SNAG, WORK, true, KEEP_AS_CUT, RACK_AS_OFFCUT),
     OVERBOOKED("day.overbooked", Weight.NOTE, WORK, true, LATER_WEEKEND, MORE_PEOPLE, LONGER_DAYS),

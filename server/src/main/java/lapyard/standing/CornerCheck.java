@@ -105,7 +105,7 @@ final class CornerCheck {
         Finding found = Verdict.about(bed.id(), "corners", pulls ? FindingKind.CORNER_PULLS
                         : bed.making().ties().brackets() ? FindingKind.CORNER_BRACKETS : FindingKind.CORNER_HOLDS)
                 .with("number", Fact.name(String.valueOf(worst.corner() + 1))).with("screws", Fact.count(worst.screws(), "screws"))
-                .with("hold", new Fact.Force(worst.holdKn())).by(new Fact.Force(worst.pullKn()));
+                .with("hold", new Fact.Force(worst.holdKn())).with("use", Fact.share(worst.pullKn() / worst.holdKn())).by(new Fact.Force(worst.pullKn()));
         if (pulls) {
             int need = (int) Math.ceil(worst.pullKn() / (worst.holdKn() / worst.screws()) / bed.courses());
             found = found.way(WayKind.BRACKETS);

@@ -66,7 +66,7 @@ public record Standing(String bed, List<Finding> notDesigned, List<Verdict> verd
         if (footing.surfaces().contains("deck")) {
             why.add(Finding.of(FindingKind.NOT_DESIGNED_DECK, place).with("wet", new Fact.Pressure(weights.wetKpa()))
                     .with("least", new Fact.Pressure(Weights.DECK_LEAST_KPA)).with("most", new Fact.Pressure(Weights.DECK_MOST_KPA))
-                    .way(WayKind.ASK_ENGINEER).way(WayKind.MOVE_BED));
+                    .way(WayKind.ASK_ENGINEER).way(WayKind.OFF_DECK));
         }
         Bed.NEAR.forEach((word, words) -> {
             if (bed.siting().near().contains(word)) {

@@ -251,8 +251,8 @@ public final class WeekendPlanner {
         for (Weekends.Wait wait : waits) {
             if (!wait.why().equals("concrete cures")) continue;
             Weekends.Task walls = tasks.get(wait.task());
-            findings.add(Finding.of(FindingKind.CONCRETE_CURES, Place.field(walls.work().place() + ", walls"))
-                    .with("walls", Fact.name(walls.work().place())).with("from", Fact.name(calendar.said(wait.fromDay())))
+            findings.add(Finding.of(FindingKind.CONCRETE_CURES, Place.bed(walls.work().bed()).then(Place.What.WALL))
+                    .with("from", Fact.name(calendar.said(wait.fromDay())))
                     .with("to", Fact.name(calendar.said(wait.toDay()))).by(Fact.count(wait.toDay() - wait.fromDay(), "days"))
                     .way(WayKind.POUR_EARLIER).way(WayKind.LEVEL_INSTEAD));
         }

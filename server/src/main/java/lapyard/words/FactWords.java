@@ -45,9 +45,10 @@ final class FactWords {
         } else if (fact instanceof Fact.PersonHours hours) {
             return plain(hours.hours(), 1) + " person-hours";
         } else if (fact instanceof Fact.Count count) {
-            return count.count() + " " + (count.count() == 1 ? one(count.noun()) : count.noun());
+            return (count.count() == 0 ? "no" : count.count()) + " " + (count.count() == 1 ? one(count.noun()) : count.noun());
         } else if (fact instanceof Fact.Percent percent) {
-            return plain(percent.share() * 100, 0) + " %";
+            boolean nearlyAll = Math.abs(percent.share() - 1) < 0.005 && percent.share() != 1;
+            return plain(percent.share() * 100, nearlyAll ? 1 : 0) + " %";
         } else if (fact instanceof Fact.Angle angle) {
             return plain(angle.degrees(), 1) + " degrees";
         } else if (fact instanceof Fact.Slope slope) {
@@ -58,10 +59,18 @@ final class FactWords {
             return name.name();
         } else if (fact instanceof Fact.Names all) {
             return names(all.names());
+        } else if (fact instanceof Fact.Choice choice) {
+            int last = choice.words().size() - 1;
+            return last == 0 ? choice.words().get(0) : String.join(", ", choice.words().subList(0, last)) + " or " + choice.words().get(last);
         } else if (fact instanceof Fact.Plain plain) {
             return plain(plain.value(), 3) + (plain.unit().isEmpty() ? "" : " " + plain.unit());
         }
         throw new IllegalArgumentException("no words for a figure such as " + fact);
+    }
+
+    /** The number alone, where the unit stands beside it already: {@code 24} of {@code 24 person-hours}. */
+    String bare(Fact fact) {
+        return text(fact).split(" ")[0];
     }
 
     /** The number in a figure, for the choice between one and many. */
@@ -84,6 +93,7 @@ final class FactWords {
 
     static String one(String noun) {
         return noun.equals("people") ? "person"
+                : noun.endsWith("ties") ? noun.substring(0, noun.length() - 1)
                 : noun.endsWith("ches") ? noun.substring(0, noun.length() - 2)
                 : noun.endsWith("ies") ? noun.substring(0, noun.length() - 3) + "y"
                 : noun.endsWith("s") ? noun.substring(0, noun.length() - 1) : noun;

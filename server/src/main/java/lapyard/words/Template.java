@@ -14,12 +14,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * One sentence with places for figures. {@code {gap}} is written out with its unit; {@code {n|is|are}} chooses by number,
- * 1 taking the first; what stands in square brackets is left out where a figure in it is not given.
+ * One sentence with places for figures. {@code {gap}} is written out with its unit, {@code {gap#}} without; {@code
+ * {n|is|are}} chooses by number, 1 taking the first; what stands in square brackets is left out where a figure in it is not
+ * given. A figure that begins a sentence begins with a capital.
  */
 record Template(String key, String text) {
     private static final Pattern OPTIONAL = Pattern.compile("\\[([^\\[\\]]*)]");
-    private static final Pattern FIGURE = Pattern.compile("\\{([\\w-]+)(?:\\|([^|{}]*)\\|([^|{}]*))?}");
+    private static final Pattern FIGURE = Pattern.compile("\\{([\\w-]+#?)(?:\\|([^|{}]*)\\|([^|{}]*))?}");
     private static final Properties ALL = load();
     private static final Map<String, Template> READ = new ConcurrentHashMap<>();
 
@@ -53,8 +54,12 @@ record Template(String key, String text) {
             return Matcher.quoteReplacement(part.group(1));
         });
         return FIGURE.matcher(needed).replaceAll(figure -> Matcher.quoteReplacement(figure.group(2) == null
-                ? value.apply(figure.group(1)).orElseThrow(() -> lacking(figure.group(1)))
+                ? begun(needed, figure.start(), value.apply(figure.group(1)).orElseThrow(() -> lacking(figure.group(1))))
                 : number.apply(figure.group(1)).orElseThrow(() -> lacking(figure.group(1))) == 1 ? figure.group(2) : figure.group(3)));
+    }
+
+    private static String begun(String text, int at, String figure) {
+        return at >= 2 && text.substring(at - 2, at).matches("[.!?] ") ? Wording.capital(figure) : figure;
     }
 
     private IllegalArgumentException lacking(String name) {

@@ -89,6 +89,9 @@ public final class Wording {
     }
 
     private Optional<String> value(Finding finding, String name) {
+        if (name.endsWith("#")) {
+            return Optional.ofNullable(finding.facts().get(name.substring(0, name.length() - 1))).map(facts::bare);
+        }
         Fact fact = finding.facts().get(name);
         if (fact != null) {
             return Optional.of(facts.text(fact));
@@ -142,6 +145,9 @@ public final class Wording {
         java.util.Map<What, List<String>> parts = new java.util.LinkedHashMap<>();
         place.parts().forEach(part -> parts.merge(part.what(), part.ids(),
                 (one, other) -> java.util.stream.Stream.concat(one.stream(), other.stream()).toList()));
+        if (parts.containsKey(What.READING)) {
+            parts.remove(What.LEVELS);
+        }
         List<String> words = new java.util.ArrayList<>();
         parts.forEach((what, ids) -> words.add(0, part(new Place.Part(what, ids))));
         return String.join(" of ", words);

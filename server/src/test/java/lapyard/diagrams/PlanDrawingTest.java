@@ -25,7 +25,6 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
-import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
@@ -59,9 +58,9 @@ class PlanDrawingTest {
 
     private static List<Finding> snags() {
         return List.of(
-                Told.saying(Weight.SNAG, Place.wall("H", "D"), "240 over the edge of the long walk.").way(WayKind.MOVE_RIGHT, Fact.mm(240)),
+                Told.saying(Weight.SNAG, Place.wall("H", "D"), "240 over the edge of the long walk.").way(WayKind.MEND_NAMED),
                 Told.saying(Weight.NOTE, Place.bed("L"), "only a note"),
-                Told.saying(Weight.SNAG, Place.bed("T"), "the gate is 220 short of clear.").way(WayKind.MOVE_LEFT, Fact.mm(220)));
+                Told.saying(Weight.SNAG, Place.bed("T"), "the gate is 220 short of clear.").way(WayKind.MEND_NAMED));
     }
 
     /** mm = size / scale: 3000 at 1:50 is 60.0 mm; a yard of 12.0 x 9.5 m is 240 x 190 mm and fits A3. */
@@ -306,7 +305,7 @@ class PlanDrawingTest {
         assertTrue(drawn.texts().stream().noneMatch(t -> t.contains("only a note")));
         List<Finding> many = new ArrayList<>();
         for (int i = 0; i < 300; i++) {
-            many.add(Told.saying(Weight.SNAG, Place.bed("H"), "snag " + i + " of a long row that takes a line or two of the list").way(WayKind.TAPE_AGAIN));
+            many.add(Told.saying(Weight.SNAG, Place.bed("H"), "snag " + i + " of a long row that takes a line or two of the list").way(WayKind.MEND_NAMED));
         }
         Garden garden = TestGardens.chapelYard();
         Drawn crowded = Drawn.of(PlanDrawing.draw(garden, works(garden), TestGardens.chapelPaths(), many, A3));
@@ -367,7 +366,7 @@ class PlanDrawingTest {
         }
         Garden garden = TestGardens.garden("\"><svg onload=alert(1)> " + "n".repeat(10_240), false,
                 new Ground(List.of(TestGardens.YARD), List.of(), List.of(), List.of(), 0), beds, List.of());
-        List<Finding> findings = List.of(Told.saying(Weight.SNAG, Place.bed("<0&>"), "s".repeat(10_240)).way(WayKind.TAPE_AGAIN));
+        List<Finding> findings = List.of(Told.saying(Weight.SNAG, Place.bed("<0&>"), "s".repeat(10_240)).way(WayKind.MEND_NAMED));
         Page page = PlanDrawing.draw(garden, works(garden), List.of(), findings, A3.stamped("<b>", "\u202E2026"));
         Drawn drawn = Drawn.of(page);
         assertEquals(List.of(), drawn.collisions());

@@ -108,7 +108,7 @@ class AccessTest {
                 Beds.box("N", 0, 1840, 2400, 1200),
                 Beds.box("O", 0, 4240, 2400, 1200));
         Finding note = Beds.about(found, "bed M, bed N", FindingKind.GAP_NARROW).orElseThrow();
-        assertEquals("Beds M and N are 640 mm apart; 1200 mm is usual. Move bed N by 560 mm away.", Spoken.of(note));
+        assertEquals("Beds M and N are 640 mm apart; 1200 mm is usual. Move bed N 560 mm further from bed M.", Spoken.of(note));
         assertEquals(560, note.amount().orElseThrow().value());
         assertFalse(Beds.about(found, "bed N, bed O", FindingKind.GAP_NARROW).isPresent(), "exactly 1200");
     }

@@ -76,7 +76,7 @@ class GardensHttpTest {
         assertEquals("bed A", snag.path("where").asText());
         assertEquals(0, snag.path("amount").path("value").asDouble());
         assertEquals("mm", snag.path("amount").path("unit").asText());
-        assertEquals("Give a width above 0", snag.path("ways").get(0).asText());
+        assertEquals("Give a value from 1 mm to 6000 mm", snag.path("ways").get(0).asText());
         assertEquals(0, json(served.get("/api/gardens")).path("total").asInt());
     }
 

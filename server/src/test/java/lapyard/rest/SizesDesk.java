@@ -52,9 +52,9 @@ public class SizesDesk implements Desk {
                 double mm = bed.path(size).asDouble(0);
                 if (mm <= 0)
                     findings.add(Finding.of(FindingKind.FIELD_LOW, Place.field(where)).with("name", Fact.name(size)).with("value", Fact.mm(mm))
-                            .with("least", Fact.mm(1)).by(Fact.mm(1 - mm)).way(WayKind.GIVE_MM, Fact.name(size)));
+                            .with("least", Fact.mm(1)).by(Fact.mm(mm)).way(WayKind.GIVE_BETWEEN, Fact.mm(1), Fact.mm(6000)));
                 else if (mm > 6000)
-                    findings.add(Told.saying(Finding.Weight.SNAG, Place.field(where), size + " is over 6000 mm").by(Fact.mm(mm - 6000)).way(WayKind.ALLOW_JOINT));
+                    findings.add(Told.saying(Finding.Weight.SNAG, Place.field(where), size + " is over 6000 mm").by(Fact.mm(mm - 6000)).way(WayKind.MEND_NAMED));
             }
         }
         return findings;
@@ -143,8 +143,8 @@ public class SizesDesk implements Desk {
             longest = Math.max(longest, bed.path("width").asDouble());
         double mm = longest / ask.scale().orElse(50);
         if (mm > PAPER_LONG_MM)
-            throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("plan"), "does not fit")
-                    .by(Fact.mm(mm - PAPER_LONG_MM)).way(WayKind.USE_WORD, Fact.name("1:" + (int) Math.ceil(longest / PAPER_LONG_MM)))));
+            throw new Refused(List.of(Told.saying(Finding.Weight.STOP, Place.field("plan"), "does not fit; 1:" + (int) Math.ceil(longest / PAPER_LONG_MM) + " does")
+                    .by(Fact.mm(mm - PAPER_LONG_MM)).way(WayKind.MEND_NAMED)));
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm + "mm\"><title>" + format + " "
                         + ask.paper().orElse("A3") + " " + ask.revision() + "</title></svg>")
                 .getBytes(StandardCharsets.UTF_8);
