@@ -44,14 +44,15 @@ class ImportTest {
             sizes         : job plan geometry ground
             layout        : job plan geometry ground
             drawing       : geometry
+            exchange      : geometry
             history       :
             diagrams      : drawing geometry catalogue plan construction ground cutting sheets order loadin weekends words working
             json          : sizes layout job stages standing construction ground plan sheets cutting order catalogue geometry loadin weekends words
             store         : plan
-            prints        : geometry working ground job diagrams drawing plan catalogue cutting order construction words
-            answers       : sizes layout prints json job drawing plan order words
+            prints        : exchange weekends geometry working ground job diagrams drawing plan catalogue cutting order construction words
+            answers       : exchange sizes layout prints json job drawing plan order words
             rest          : answers history prints store json diagrams drawing plan words
-            cli           : answers prints rest store json job drawing plan order words
+            cli           : answers exchange prints rest store json job drawing plan order words
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

@@ -115,6 +115,15 @@ public final class AnswerService {
         return made("slip.csv " + supplier.orElse(""), document, sheet -> Answer.of(sheet.slipCsv(supplier)));
     }
 
+    /** The slip, the cut list, the bed register and the weekends as a workbook. */
+    public Answer workbook(GivenDocument document) {
+        return made("workbook " + document.hash(), WorkKind.PRINT, document, () -> spooled(out -> sheet(document).workbook(out)));
+    }
+
+    public Answer planDxf(GivenDocument document) {
+        return made("plan.dxf", document, sheet -> Answer.of(sheet.planDxf()));
+    }
+
     public Answer weekendsCsv(GivenDocument document) {
         return made("weekends.csv", document, sheet -> Answer.of(sheet.weekendsCsv()));
     }

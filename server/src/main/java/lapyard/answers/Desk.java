@@ -90,6 +90,12 @@ public interface Desk {
 
         /** What is needed in which weekend as CSV. */
         String weekendsCsv();
+
+        /** Writes the slip, the cut list, the bed register and the weekends as a workbook. */
+        void workbook(OutputStream out) throws IOException;
+
+        /** The plan on layers in true size, as DXF. */
+        String planDxf();
     }
 
     /**

@@ -13,6 +13,8 @@ import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
+import lapyard.exchange.DxfWriter;
+import lapyard.exchange.XlsxWriter;
 import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
 import lapyard.json.LoadInJson;
@@ -26,6 +28,8 @@ import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 import lapyard.prints.CannotPrint;
 import lapyard.prints.PrintAsk;
+import lapyard.prints.GardenLayers;
+import lapyard.prints.GardenTables;
 import lapyard.prints.Prints;
 import lapyard.words.Wording;
 
@@ -103,5 +107,15 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     @Override
     public String weekendsCsv() {
         return Buying.of(sheet).csv(sheet.garden().people().crew().dates().start());
+    }
+
+    @Override
+    public void workbook(OutputStream out) throws IOException {
+        XlsxWriter.write(GardenTables.of(sheet), out);
+    }
+
+    @Override
+    public String planDxf() {
+        return DxfWriter.write(GardenLayers.of(sheet));
     }
 }

@@ -12,6 +12,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import lapyard.drawing.Page;
+import lapyard.exchange.DxfWriter;
+import lapyard.exchange.XlsxWriter;
 import lapyard.job.BuildingCalendar;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
@@ -24,6 +26,8 @@ import lapyard.json.QuoteJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
 import lapyard.prints.CannotPrint;
+import lapyard.prints.GardenLayers;
+import lapyard.prints.GardenTables;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import lapyard.words.Wording;
@@ -32,6 +36,12 @@ import lapyard.words.Wording;
 final class TakeOffFiles {
     /** Everything as data, in job-sheet.json. */
     static final String DATA = "data";
+
+    /** Slip, cut list, bed register and weekends, in garden.xlsx. */
+    static final String TABLES = "tables";
+
+    /** The plan on layers in true size, in plan.dxf. */
+    static final String DRAWING = "drawing";
 
     /** What is written where nothing is asked for. */
     static final List<String> USUAL = List.of("plan", "slip", Prints.SET, DATA);
@@ -56,12 +66,14 @@ final class TakeOffFiles {
         List<String> names = new ArrayList<>(Prints.names());
         names.add(Prints.SET);
         names.add(DATA);
+        names.add(TABLES);
+        names.add(DRAWING);
         return names;
     }
 
     /** Whether a take-off may have written a file of that name: nobody shall saw by one that an earlier run left behind. */
     static boolean writes(String file) {
-        return file.matches("(" + String.join("|", Prints.names()) + ")(-[0-9]{2,})?\\.(pdf|svg|png)|slip(-.*)?\\.csv|slip\\.json|weekends\\.(csv|ics)");
+        return file.matches("(" + String.join("|", Prints.names()) + ")(-[0-9]{2,})?\\.(pdf|svg|png)|slip(-.*)?\\.csv|slip\\.json|weekends\\.(csv|ics)|garden\\.xlsx|plan\\.dxf");
     }
 
     /**
@@ -83,6 +95,8 @@ final class TakeOffFiles {
             text("weekends.csv", Buying.of(sheet).csv(sheet.garden().people().crew().dates().start()));
             text("weekends.ics", BuildingCalendar.ics(sheet, gardenId(sheet.garden().name()), Instant.now(), 1));
         }
+        if (names.contains(TABLES)) folder.put("garden.xlsx", out -> XlsxWriter.write(GardenTables.of(sheet), out));
+        if (names.contains(DRAWING)) text("plan.dxf", DxfWriter.write(GardenLayers.of(sheet)));
         if (names.contains(DATA)) data(names.contains("office"));
     }
 

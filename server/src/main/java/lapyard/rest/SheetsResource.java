@@ -31,6 +31,7 @@ import lapyard.store.Stored;
 /** What is made from one garden's current revision. */
 @Path("api/gardens/{id}")
 public final class SheetsResource {
+    private static final String WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
     private static final Map<String, String> DRAWN =
             Map.of("svg", "image/svg+xml", "pdf", "application/pdf", "png", "image/png");
     private static final int SMALLEST_SCALE = 5000;
@@ -192,6 +193,26 @@ public final class SheetsResource {
         String name = file(stored, one.map(of -> "slip-" + of.replaceAll("[^A-Za-z0-9._-]", "_") + ".csv").orElse("slip.csv"));
         return answer(answers.slipCsv(given(stored), one), "text/csv; charset=utf-8", have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
+                .build();
+    }
+
+    /** The slip, the cut list, the bed register and the weekends as a workbook. */
+    @GET
+    @Path("garden.xlsx")
+    public Response workbook(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored stored = shelf.standing(id);
+        return answer(answers.workbook(given(stored)), WORKBOOK, have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "garden.xlsx") + "\"")
+                .build();
+    }
+
+    /** The plan on layers, in true size. */
+    @GET
+    @Path("plan.dxf")
+    public Response planDxf(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored stored = shelf.standing(id);
+        return answer(answers.planDxf(given(stored)), "image/vnd.dxf", have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "plan.dxf") + "\"")
                 .build();
     }
 

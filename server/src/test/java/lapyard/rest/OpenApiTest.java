@@ -297,7 +297,7 @@ class OpenApiTest {
                 new Call(428, "delete /api/gardens/{id}", g, ""),
                 new Call(200, "delete /api/gardens/{id}", g, "", any),
                 new Call(410, "delete /api/gardens/{id}", gone, "", any)));
-        for (String sheet : List.of("/weekends", "/weekends.ics", "/weekends.csv")) {
+        for (String sheet : List.of("/weekends", "/weekends.ics", "/weekends.csv", "/garden.xlsx", "/plan.dxf")) {
             String operation = "get /api/gardens/{id}" + sheet;
             calls.add(0, new Call(200, operation, g + sheet, ""));
             calls.add(0, new Call(304, operation, g + sheet, "", "If-None-Match", "*"));

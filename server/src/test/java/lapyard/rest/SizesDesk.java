@@ -132,6 +132,16 @@ public class SizesDesk implements Desk {
         }
 
         @Override
+        public void workbook(OutputStream out) throws IOException {
+            out.write("PK".getBytes(StandardCharsets.US_ASCII));
+        }
+
+        @Override
+        public String planDxf() {
+            return "0\r\nEOF\r\n";
+        }
+
+        @Override
         public String weekendsCsv() {
             return "weekend,item\r\n1,timber\r\n";
         }

@@ -34,8 +34,8 @@ export class LapSheets extends GardenElement {
         h('fieldset', {}, h('legend', {}, 'Layers'), layers.map(({ name, usual }) => this.#tick(`layer ${name}`, name.replaceAll('-', ' '),
           this.#asked.layers ? this.#asked.layers.includes(name) : usual, on => this.#layer(name, on))))),
       h('dl.sheets', {}, sheets.map(({ name, title }) => h('div', {}, h('dt', {}, title), h('dd', {},
-        this.#link(name, 'pdf', 'PDF', title), name === 'plan' ? [' ', this.#link(name, 'svg', 'SVG', title), ' ', this.#link(name, 'png', 'PNG', title)] : null)))),
-      h('p', {}, this.#link('slip', 'csv', 'The order, CSV'), ' ', this.#link('weekends', 'ics', 'Weekends for a calendar'), ' ', this.#link('weekends', 'csv', 'What is needed when, CSV')),
+        this.#link(name, 'pdf', 'PDF', title), name === 'plan' ? [' ', this.#link(name, 'svg', 'SVG', title), ' ', this.#link(name, 'png', 'PNG', title), ' ', this.#link(name, 'dxf', 'DXF', title)] : null)))),
+      h('p', {}, this.#link('slip', 'csv', 'The order, CSV'), ' ', this.#link('weekends', 'ics', 'Weekends for a calendar'), ' ', this.#link('weekends', 'csv', 'What is needed when, CSV'), ' ', this.#link('garden', 'xlsx', 'Slip, cut list, register and weekends as tables, XLSX')),
       h('p.hint', {}, 'Copies change size: trust the written sizes. Sheets say which revision they show.'));
   }
 
@@ -57,7 +57,7 @@ export class LapSheets extends GardenElement {
   }
 
   #link(name, ending, text, title) {
-    const drawn = ending !== 'csv' && ending !== 'ics';
+    const drawn = ['pdf', 'svg', 'png'].includes(ending);
     return bringingLink(this, api, drawn ? sheetAddress(name, ending, this.#asked) : `${name}.${ending}`, text, `${name}.${ending}`, title && `${title}, ${text}`);
   }
 }

@@ -151,7 +151,7 @@ export class LapSlip extends GardenElement {
   #downloads() {
     return h('nav', { 'aria-label': 'Sheets to take along' },
       sheetLink(this, api, 'plan.svg', 'Plan, SVG'), sheetLink(this, api, 'plan.pdf', 'Plan, PDF'),
-      sheetLink(this, api, 'slip.csv', 'Slip, CSV'), sheetLink(this, api, 'slip.pdf', 'Slip, PDF'),
+      sheetLink(this, api, 'slip.csv', 'Slip, CSV'), sheetLink(this, api, 'slip.pdf', 'Slip, PDF'), sheetLink(this, api, 'garden.xlsx', 'Tables, XLSX'),
       this.garden.plan.quote ? sheetLink(this, api, 'quote.pdf', 'Quote, PDF') : null);
   }
 }

@@ -1,0 +1,122 @@
+package lapyard.exchange;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A sheet of a workbook: a title, a head, rows of cells. Columns and rows count from 0, rows without title and head. */
+public final class Table {
+    /** What stands in a column; {@code width} in characters. */
+    public record Column(String head, Form form, int width) {}
+
+    /** How a column's numbers and dates are shown. */
+    public enum Form {
+        TEXT("@"),
+        WHOLE("0"),
+        ONE_DECIMAL("#,##0.0"),
+        THREE_DECIMALS("#,##0.000"),
+        MONEY("#,##0.00"),
+        MONEY_WHOLE("#,##0"),
+        DATE("yyyy-mm-dd"),
+        TIME("hh:mm");
+
+        final String code;
+
+        Form(String code) {
+            this.code = code;
+        }
+    }
+
+    /** One cell; a reader of the file can tell number, date and text apart. */
+    public sealed interface Cell {
+        Cell NOTHING = new Text("");
+
+        static Cell of(String text) {
+            return new Text(text);
+        }
+
+        static Cell of(long number) {
+            return new Amount(BigDecimal.valueOf(number));
+        }
+
+        static Cell of(BigDecimal number) {
+            return new Amount(number);
+        }
+    }
+
+    /** Never a formula, whatever it begins with. */
+    public record Text(String text) implements Cell {}
+
+    public record Amount(BigDecimal number) implements Cell {}
+
+    public record Day(LocalDate date) implements Cell {}
+
+    public record Clock(LocalTime time) implements Cell {}
+
+    /** The formula of two cells of this row multiplied. */
+    public record Product(int column, int by) implements Cell {}
+
+    /** The formula of the sum of this column from one row to another, both counted in. */
+    public record Sum(int from, int to) implements Cell {}
+
+    /** The formula of the sum of these rows of this column. */
+    public record SumOf(List<Integer> rows) implements Cell {
+        public SumOf {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    record Row(List<Cell> cells, boolean bold) {}
+
+    private final String name;
+    private final String title;
+    private final List<Column> columns;
+    private final List<Row> rows = new ArrayList<>();
+
+    /** @param name on the sheet's tab, at most 31 characters without {@code []:*?/\} */
+    public Table(String name, String title, List<Column> columns) {
+        if (!name.matches("[^\\[\\]:*?/\\\\]{1,31}")) throw new IllegalArgumentException("a sheet's name is 1 to 31 characters without []:*?/\\, was " + name);
+        this.name = name;
+        this.title = title;
+        this.columns = List.copyOf(columns);
+    }
+
+    /** @return the number of the row */
+    public int row(Cell... cells) {
+        return add(false, cells);
+    }
+
+    /** A row of sums. @return its number */
+    public int sum(Cell... cells) {
+        return add(true, cells);
+    }
+
+    private int add(boolean bold, Cell... cells) {
+        if (cells.length != columns.size()) throw new IllegalArgumentException(name + ": a row has " + columns.size() + " cells, was " + cells.length);
+        rows.add(new Row(List.of(cells), bold));
+        return rows.size() - 1;
+    }
+
+    /** How many rows there are so far. */
+    public int size() {
+        return rows.size();
+    }
+
+    public String name() {
+        return name;
+    }
+
+    String title() {
+        return title;
+    }
+
+    List<Column> columns() {
+        return columns;
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+}
