@@ -41,7 +41,7 @@ import lapyard.working.Quantity;
 /** The wire form of a job sheet: its parts in the order in which they stand, each as {@link Wire} writes it. */
 public final class JobSheetJson {
     /** Names of the parts that stand in the whole. */
-    public static final List<String> PARTS = List.of("take-off", "cutting", "rolls", "slip", "snags", "tally");
+    public static final List<String> PARTS = List.of("take-off", "cutting", "rolls", "slip", "snags", "order", "tally");
 
     private JobSheetJson() {}
 
@@ -50,6 +50,8 @@ public final class JobSheetJson {
             List<SafetyJson> provenance, List<Caution> cautions, List<String> defaults) {}
 
     private record TakeOff(Iterator<BedShape> beds, List<Path> paths) {}
+
+    private record Order(Later slip, Later snags, @JsonInclude(Include.NON_EMPTY) Optional<String> caution) {}
 
     private record Path(String id, String name, List<Outline> cover, List<Quantity> quantities) {}
 
@@ -88,7 +90,7 @@ public final class JobSheetJson {
     }
 
     /**
-     * One of {@link #PARTS} as it stands in the whole; {@code take-off} is beds and paths.
+     * One of {@link #PARTS} as it stands in the whole; {@code take-off} is beds and paths, {@code order} slip and snags.
      *
      * @throws IllegalArgumentException for any other
      */
@@ -100,6 +102,7 @@ public final class JobSheetJson {
             case "rolls" -> whole.rolls();
             case "slip" -> whole.slip();
             case "snags" -> whole.snags();
+            case "order" -> new Order(whole.slip(), whole.snags(), whole.caution());
             case "tally" -> whole.tally();
             default -> throw new IllegalArgumentException("a job sheet has no part " + part);
         }, out);

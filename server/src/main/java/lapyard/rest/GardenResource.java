@@ -30,6 +30,7 @@ import lapyard.plan.Finding;
 import lapyard.rest.MergeLines.Asking;
 import lapyard.store.Change;
 import lapyard.store.Stored;
+import lapyard.rest.QueryParameters.With;
 
 /** One garden's document. */
 @Path("api/gardens/{id}")
@@ -56,7 +57,7 @@ public final class GardenResource {
         return Shelf.document(stored, have);
     }
 
-    /** @param with {@code job-sheet} where the receipt shall hold that too, so that nobody asks again for it */
+    /** @param with {@code job-sheet} or {@code order} where the receipt shall hold that too, so that nobody asks again for it */
     @PUT
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
@@ -67,14 +68,14 @@ public final class GardenResource {
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
         boolean merging = QueryParameters.flag("merge", merge);
-        boolean withSheet = QueryParameters.withJobSheet(with);
+        With also = QueryParameters.with(with);
         Stored current = shelf.standing(id);
         long expected = Tags.expected(ifMatch, current);
         if (!merging && isStale(current, expected, body.text())) throw shelf.stale(current, expected);
         ObjectNode mine = Documents.object(body.text());
         return merging
-                ? inLine(id, withSheet, new Sent(expected, Optional.of(body.text()), base -> mine))
-                : save(current, expected, body.text(), mine, withSheet);
+                ? inLine(id, also, new Sent(expected, Optional.of(body.text()), base -> mine))
+                : save(current, expected, body.text(), mine, also);
     }
 
     @PATCH
@@ -87,16 +88,16 @@ public final class GardenResource {
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
         boolean merging = QueryParameters.flag("merge", merge);
-        boolean withSheet = QueryParameters.withJobSheet(with);
+        With also = QueryParameters.with(with);
         Stored current = shelf.standing(id);
         long expected = Tags.expected(ifMatch, current);
         if (current.revision() != expected && !merging) throw shelf.stale(current, expected);
         ObjectNode patch = Documents.object(body.text());
-        if (merging) return inLine(id, withSheet, new Sent(expected, Optional.empty(), base -> (ObjectNode) Documents.merged(base, patch)));
+        if (merging) return inLine(id, also, new Sent(expected, Optional.empty(), base -> (ObjectNode) Documents.merged(base, patch)));
         ObjectNode before = Documents.object(current.document());
         ObjectNode after = (ObjectNode) Documents.merged(before, patch);
         String text = after.equals(before) ? current.document() : Documents.text(after);
-        return save(current, expected, text, after, withSheet);
+        return save(current, expected, text, after, also);
     }
 
     /** A stale change is told so before anything is said about its contents. */
@@ -104,11 +105,11 @@ public final class GardenResource {
         return current.revision() != expected && !current.document().equals(text);
     }
 
-    private Response save(Stored current, long expected, String text, ObjectNode tree, boolean withSheet) {
+    private Response save(Stored current, long expected, String text, ObjectNode tree, With also) {
         GivenDocument document = GivenDocument.of(text, tree, current.id());
         List<Finding> findings = shelf.checked(document);
         Change made = shelf.store().save(current.id(), expected, Documents.name(tree), text);
-        return shelf.answer(made, expected, Shelf.Receipt.of(findings, document, withSheet, false));
+        return shelf.answer(made, expected, Shelf.Receipt.of(findings, document, also, false));
     }
 
     /**
@@ -123,9 +124,9 @@ public final class GardenResource {
     /** What came of it; {@code merged} where changes of others are in the document too. */
     private record Put(Change change, List<Finding> findings, GivenDocument document, boolean merged) {}
 
-    private Response inLine(String id, boolean withSheet, Sent change) {
+    private Response inLine(String id, With also, Sent change) {
         Put put = lines.serve(id, change, batch -> together(id, batch));
-        return shelf.answer(put.change(), change.expected(), Shelf.Receipt.of(put.findings(), put.document(), withSheet, put.merged()));
+        return shelf.answer(put.change(), change.expected(), Shelf.Receipt.of(put.findings(), put.document(), also, put.merged()));
     }
 
     /**

@@ -21,6 +21,7 @@ import lapyard.store.GardenList;
 import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
 import lapyard.store.Stored;
+import lapyard.rest.QueryParameters.With;
 
 /** The list of gardens, and a new one. */
 @Path("api/gardens")
@@ -110,11 +111,11 @@ public final class GardensResource {
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response create(@QueryParam("with") String with, Body body) {
-        boolean withSheet = QueryParameters.withJobSheet(with);
+        With also = QueryParameters.with(with);
         ObjectNode tree = Documents.object(body.text());
         GivenDocument document = GivenDocument.of(body.text(), tree);
         List<Finding> findings = shelf.checked(document);
         Stored stored = shelf.created(new NewGarden(Ids.next(), Documents.name(tree), body.text()));
-        return shelf.created(stored, Shelf.Receipt.of(findings, document, withSheet, false));
+        return shelf.created(stored, Shelf.Receipt.of(findings, document, also, false));
     }
 }

@@ -49,11 +49,18 @@ final class QueryParameters {
         throw new ProblemException(400, name + " should be a code of 1 to 20 letters, digits, points, dashes and underscores");
     }
 
-    /** Whether a receipt shall hold the job sheet too. */
-    static boolean withJobSheet(String text) {
-        if (text == null) return false;
-        if (text.equals("job-sheet")) return true;
-        throw new ProblemException(400, "with should be job-sheet, or left out");
+    /** What a receipt shall hold besides: nothing, the job sheet or its order. */
+    static With with(String text) {
+        if (text == null) return With.NOTHING;
+        if (text.equals("job-sheet")) return With.JOB_SHEET;
+        if (text.equals("order")) return With.ORDER;
+        throw new ProblemException(400, "with should be job-sheet or order, or left out");
+    }
+
+    enum With {
+        NOTHING,
+        JOB_SHEET,
+        ORDER
     }
 
     /** True or false; false where it was not given. */

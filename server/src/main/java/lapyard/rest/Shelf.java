@@ -29,6 +29,7 @@ import lapyard.store.KeptRevision;
 import lapyard.store.NewGarden;
 import lapyard.store.StoreFault;
 import lapyard.store.Stored;
+import lapyard.rest.QueryParameters.With;
 import lapyard.words.Wording;
 
 /** The store in the words of HTTP: entity tags are revisions, and what came of a change is a response. */
@@ -112,16 +113,16 @@ final class Shelf {
      * @param sheetOf the document whose job sheet the caller wants with it
      * @param merged  whether others' changes stand in it too, so that the caller should get it
      */
-    record Receipt(List<Finding> findings, Wording words, Optional<GivenDocument> sheetOf, boolean merged) {
+    record Receipt(List<Finding> findings, Wording words, GivenDocument kept, With also, boolean merged) {
         /** Of a garden that is taken off the list. */
-        static final Receipt NOTHING = new Receipt(List.of(), Wording.METRIC, Optional.empty(), false);
+        static final Receipt NOTHING = new Receipt(List.of(), Wording.METRIC, null, With.NOTHING, false);
 
         static Receipt of(List<Finding> findings, GivenDocument document) {
-            return of(findings, document, false, false);
+            return of(findings, document, With.NOTHING, false);
         }
 
-        static Receipt of(List<Finding> findings, GivenDocument document, boolean withSheet, boolean merged) {
-            return new Receipt(findings, document.words(), Optional.of(document).filter(one -> withSheet), merged);
+        static Receipt of(List<Finding> findings, GivenDocument document, With also, boolean merged) {
+            return new Receipt(findings, document.words(), document, also, merged);
         }
     }
 
@@ -145,7 +146,7 @@ final class Shelf {
 
     /** What a change left behind, with its entity tag. */
     private Response receipt(Response.ResponseBuilder response, Stored stored, Receipt receipt) {
-        Optional<String> sheet = receipt.sheetOf().flatMap(this::sheet);
+        Optional<String> sheet = also(receipt);
         String text = Json.text(json -> {
             json.writeStartObject();
             json.writeStringField("id", stored.id());
@@ -155,10 +156,10 @@ final class Shelf {
             if (receipt.merged()) json.writeBooleanField("merged", true);
             Problem.writeSnags(json, receipt.findings(), receipt.words());
             if (sheet.isPresent()) {
-                json.writeFieldName("jobSheet");
+                json.writeFieldName(receipt.also() == With.ORDER ? "order" : "jobSheet");
                 json.writeRawValue(sheet.get());
             }
-            if (receipt.merged() && receipt.sheetOf().isPresent()) {
+            if (receipt.merged() && receipt.also() != With.NOTHING) {
                 json.writeFieldName("document");
                 json.writeRawValue(stored.document());
             }
@@ -168,9 +169,11 @@ final class Shelf {
     }
 
     /** Empty where it cannot be had now, or is too long to stand within a receipt: the change is kept all the same. */
-    private Optional<String> sheet(GivenDocument document) {
+    private Optional<String> also(Receipt receipt) {
+        if (receipt.also() == With.NOTHING) return Optional.empty();
         try {
-            return Optional.of(answers.jobSheet(document)).filter(Answer::isInMemory).map(sheet -> new String(sheet.bytes(), StandardCharsets.UTF_8));
+            Optional<Answer> made = receipt.also() == With.ORDER ? answers.part(receipt.kept(), "order") : Optional.of(answers.jobSheet(receipt.kept()));
+            return made.filter(Answer::isInMemory).map(sheet -> new String(sheet.bytes(), StandardCharsets.UTF_8));
         } catch (Busy | Refused later) {
             return Optional.empty();
         }

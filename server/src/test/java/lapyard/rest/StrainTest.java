@@ -263,4 +263,17 @@ class StrainTest {
             problem(400, served.put(address + "?with=everything", BED, "If-Match", "*"));
         }
     }
+
+    /** With many beds the order is wanted before the rest. */
+    @Test
+    void aSaveAnswersWithTheOrderAlone() throws Exception {
+        try (Served served = new Served(folder, Keys.NONE, StrainTest.class.getClassLoader(), new lapyard.answers.GardenDesk())) {
+            String address = served.created(BED);
+            JsonNode receipt = json(served.put(address + "?with=order", BED.replace("2400", "3000"), "If-Match", "\"1\""));
+            JsonNode sheet = json(served.get(address + "/job-sheet"));
+            assertEquals(sheet.path("slip"), receipt.at("/order/slip"));
+            assertEquals(sheet.path("snags"), receipt.at("/order/snags"));
+            assertTrue(receipt.path("jobSheet").isMissingNode() && receipt.at("/order/beds").isMissingNode());
+        }
+    }
 }

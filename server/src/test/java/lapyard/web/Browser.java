@@ -37,7 +37,7 @@ final class Browser implements AutoCloseable {
     final Path downloads;
     private final Path profile;
 
-    private Browser(Path browser, Path driverFile) throws IOException {
+    private Browser(Path browser, Path driverFile, String traced) throws IOException {
         profile = Files.createTempDirectory("lapyard-browser");
         downloads = Files.createDirectory(profile.resolve("downloads"));
         ChromeOptions options = new ChromeOptions();
@@ -58,6 +58,10 @@ final class Browser implements AutoCloseable {
                 "prefs", Map.of("download.default_directory", downloads.toString(), "download.prompt_for_download", false));
         LoggingPreferences logs = new LoggingPreferences();
         logs.enable(LogType.BROWSER, Level.WARNING);
+        if (!traced.isEmpty()) {
+            logs.enable(LogType.PERFORMANCE, Level.ALL);
+            options.setExperimentalOption("perfLoggingPrefs", Map.of("traceCategories", traced, "enableNetwork", false, "enablePage", false));
+        }
         options.setCapability("goog:loggingPrefs", logs);
         ChromeDriverService service =
                 new ChromeDriverService.Builder().usingDriverExecutable(driverFile.toFile()).usingAnyFreePort().build();
@@ -75,10 +79,15 @@ final class Browser implements AutoCloseable {
 
     /** @throws AssertionError where there is none */
     static Browser open() {
+        return traced("");
+    }
+
+    /** One that writes down what it works on, see {@link #traces}. @param categories of the browser's tracing, with commas */
+    static Browser traced(String categories) {
         Path browser = program().orElseThrow(() -> new AssertionError("no browser"));
         Path driver = driver().orElseThrow(() -> new AssertionError("no driver"));
         try {
-            return new Browser(browser, driver);
+            return new Browser(browser, driver, categories);
         } catch (IOException noFolder) {
             throw new UncheckedIOException(noFolder);
         }
@@ -219,6 +228,11 @@ final class Browser implements AutoCloseable {
     /** What the browser complained of since the last time: refused requests, refused styles, errors. */
     List<String> complaints() {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream().map(LogEntry::getMessage).toList();
+    }
+
+    /** The traced events since the last time, each as JSON. */
+    List<String> traces() {
+        return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream().map(LogEntry::getMessage).toList();
     }
 
     @Override

@@ -88,13 +88,14 @@ export const api = {
   },
 
   /**
-   * @returns {Promise<{revision: string, sheet: object | null, merged: object | null}>} the new revision, its job sheet where the server
-   *     had the time, and the document where it took in somebody else's changes
+   * @param {'job-sheet'|'order'} [also] what is wanted with it
+   * @returns {Promise<{revision: string, sheet: object | null, order: object | null, merged: object | null}>} the new revision, its job
+   *     sheet or order where the server had the time, and the document where it took in somebody else's changes
    */
-  async save(id, plan, revision) {
-    const answer = await ask('PUT', `${garden(id)}?with=job-sheet`, { body: plan, headers: { 'if-match': revision } });
-    const { jobSheet = null, document: merged = null } = await answer.json().catch(() => ({}));
-    return { revision: `"${answer.headers.get('etag').replace(/\D/g, '')}"`, sheet: jobSheet, merged };
+  async save(id, plan, revision, also = 'job-sheet') {
+    const answer = await ask('PUT', `${garden(id)}?with=${also}`, { body: plan, headers: { 'if-match': revision } });
+    const { jobSheet = null, order = null, document: merged = null } = await answer.json().catch(() => ({}));
+    return { revision: `"${answer.headers.get('etag').replace(/\D/g, '')}"`, sheet: jobSheet, order, merged };
   },
 
   /** Takes a garden off the list; the store keeps its history. */

@@ -95,7 +95,9 @@ export class BedTag extends GardenElement {
   /** Beside the bed, on the side with the most room for it; where there is none, in the corner that covers the least. */
   #place() {
     if (this.hidden) return;
-    this.classList.toggle('away', Boolean(this.yard.carried) || this.yard.classList.contains('stretching'));
+    const away = Boolean(this.yard.carried) || this.yard.classList.contains('stretching');
+    this.classList.toggle('away', away);
+    if (away) return;
     const { view, clientWidth: wide, clientHeight: high } = this.yard;
     const onScreen = box => {
       const [left, top] = toScreen(view, [box.left, box.back]);

@@ -27,7 +27,7 @@ export class LapSlip extends GardenElement {
       slip ? this.#strip(slip) : null,
       slip ? this.#more(slip) : null,
       h('div.foot', {}, slip ? this.#total(slip) : null, this.#downloads()));
-    if (slip && reckoning.standing === 'fresh') this.#sayTotal(slip);
+    if (slip && reckoning.isOrdered) this.#sayTotal(slip);
   }
 
   #said = null;
@@ -39,7 +39,7 @@ export class LapSlip extends GardenElement {
   }
 
   #isBehind() {
-    return this.garden.reckoning.standing !== 'fresh' || this.garden.keeper.standing !== 'kept';
+    return !this.garden.reckoning.isOrdered || this.garden.keeper.standing !== 'kept';
   }
 
   #standing() {

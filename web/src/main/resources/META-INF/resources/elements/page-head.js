@@ -46,7 +46,7 @@ export class PageHead extends GardenElement {
     this.total.hidden = !slip;
     if (!slip) return;
     const saved = savedOf(slip);
-    this.total.classList.toggle('behind', reckoning.standing !== 'fresh' || keeper.standing !== 'kept');
+    this.total.classList.toggle('behind', !reckoning.isOrdered || keeper.standing !== 'kept');
     this.total.replaceChildren(
       h('span.sum', {}, slip.atLeast ? 'At least ' : '', h('strong', { id: 'order-total' }, money(slip.total, slip.currency))),
       h('span.about', {}, [Number(saved) > 0 ? `${money(saved, slip.currency)} saved by buying once` : null, slip.examplePrices && slip.lines?.length ? 'example prices' : null].filter(Boolean).join(' · ')));

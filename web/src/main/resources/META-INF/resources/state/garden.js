@@ -123,7 +123,7 @@ export class Garden {
   #join() {
     this.reckoning.addEventListener('change', () => {
       if (this.reckoning.standing !== 'fresh' || this.keeper.standing !== 'kept' || this.trying) return;
-      this.#last?.keep({ id: this.id, plan: this.plan, revision: this.keeper.revision, sheet: this.reckoning.sheet });
+      this.#last?.soon({ id: this.id, plan: this.plan, revision: this.keeper.revision, sheet: this.reckoning.sheet });
     });
     this.#known = this.plans.stands;
     let saved = this.keeper.revision;
@@ -143,6 +143,7 @@ export class Garden {
       if (this.keeper.standing !== 'kept' || this.keeper.revision === saved) return;
       saved = this.keeper.revision;
       if (this.keeper.sheet) this.reckoning.fresh(this.keeper.sheet);
+      else if (this.keeper.order) this.reckoning.ordered(this.keeper.order);
       else this.reckoning.fetch();
     });
   }

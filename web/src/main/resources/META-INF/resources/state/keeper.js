@@ -3,6 +3,9 @@ import { equal, merged } from './merge.js';
 /** Waits between tries while the server is away, milliseconds; the last one is repeated. */
 const WAITS = [1000, 2000, 4000, 8000, 15000];
 
+/** From here on the order is fetched before the rest of the job sheet, which takes its time to come and to be read. */
+const MANY_BEDS = 60;
+
 /**
  * Keeps a garden: sends every plan to the store at once, one at a time and only the latest, and holds what the store
  * has not acknowledged in the browser's own storage, so that neither a reload nor a stopped server loses it.
@@ -41,6 +44,8 @@ export class Keeper extends EventTarget {
     this.revision = revision;
     /** The job sheet that came with the last revision of ours, null where none did. */
     this.sheet = null;
+    /** Its slip and snags, where they were asked for alone. */
+    this.order = null;
     this.#base = plan;
     this.standing = 'kept';
     this.snags = [];
@@ -126,9 +131,10 @@ export class Keeper extends EventTarget {
       while (this.#pending && !this.#closed) {
         const plan = this.#pending;
         try {
-          const saved = await this.#api.save(this.id, plan, this.revision);
+          const saved = await this.#api.save(this.id, plan, this.revision, (plan.beds ?? []).length > MANY_BEDS ? 'order' : 'job-sheet');
           this.revision = saved.revision;
           this.sheet = saved.sheet;
+          this.order = saved.order ?? null;
           this.#took = saved.merged ?? null;
         } catch (problem) {
           if (problem.status !== 412) throw problem;

@@ -1,5 +1,8 @@
 const CACHE = 'lapyard-gardens';
 
+/** A large garden takes its time to be written: not while somebody is at it. Milliseconds. */
+const QUIET = 600;
+
 /** So many gardens are kept, those that were open last. */
 const MOST = 5;
 
@@ -14,6 +17,17 @@ export class LastGardens {
 
   /** @param {CacheStorage | undefined} caches */
   constructor(caches) { this.#caches = caches; }
+
+  /** Keeps it once nothing newer of it came for a while. */
+  soon(garden) {
+    if (this.#waits) {
+      clearTimeout(this.#waits.timer);
+      if (this.#waits.id !== garden.id) this.keep(this.#waits.garden);
+    }
+    this.#waits = { id: garden.id, garden, timer: setTimeout(() => { this.#waits = null; this.keep(garden); }, QUIET) };
+  }
+
+  #waits = null;
 
   /** @param {{id: string, plan: object, revision: string, sheet: object}} garden */
   async keep(garden) {

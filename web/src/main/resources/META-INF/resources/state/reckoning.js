@@ -1,6 +1,6 @@
 /**
- * The job sheet of the stored plan, and the slip as it stood before. `standing` is `none`, `reckoning`, `fresh` or
- * `away`. Fires `change`.
+ * The job sheet of the stored plan, and the slip as it stood before. `standing` is `none`, `reckoning`, `ordered`
+ * (slip and snags are those of the stored plan, all else comes), `fresh` or `away`. Fires `change`.
  */
 export class Reckoning extends EventTarget {
   #api;
@@ -23,12 +23,31 @@ export class Reckoning extends EventTarget {
   /** Fetches the sheet; of several at once only the last counts. */
   async fetch() {
     if (this.stands) return;
+    await this.#bring('reckoning', this.sheet ? this.sheet.slip ?? null : this.before);
+  }
+
+  /** Slip and snags came with what was saved: they are shown, then the rest is fetched. @param {{slip: object, snags: object[], caution?: string}} order */
+  async ordered({ slip, snags, caution }) {
+    if (this.stands) {
+      this.stands = { ...this.stands, slip, snags, caution };
+      return;
+    }
+    const before = this.sheet?.slip ?? null;
+    this.before = before;
+    this.sheet = { ...this.sheet, slip, snags, caution };
+    await this.#bring('ordered', before);
+  }
+
+  /** Whether slip and snags are those of the stored plan. */
+  get isOrdered() { return this.standing === 'fresh' || this.standing === 'ordered'; }
+
+  async #bring(meanwhile, before) {
     const turn = ++this.#turn;
-    this.#stand('reckoning');
+    this.#stand(meanwhile);
     try {
       const sheet = await this.#api.jobSheet(this.#id);
       if (turn !== this.#turn) return;
-      if (this.sheet) this.before = this.sheet.slip ?? null;
+      this.before = before;
       this.sheet = sheet;
       this.#stand('fresh');
     } catch (problem) {
