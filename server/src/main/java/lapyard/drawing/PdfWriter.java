@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import lapyard.working.Abandonable;
@@ -52,6 +53,7 @@ public final class PdfWriter {
     private final PDFParentTree parents = new PDFParentTree();
     private final PDFStructElem whole;
     private int written;
+    private boolean begun;
 
     /**
      * Nothing is written before the first page is handed over.
@@ -94,21 +96,21 @@ public final class PdfWriter {
         return bytes.toByteArray();
     }
 
-    /** A page that is painted but not written; far smaller than its shapes. It belongs to the writer that painted it. */
+    /** A page whose drawing is written, but not itself; far smaller than its shapes. It belongs to the writer that painted it. */
     public static final class Painted {
         private final String title;
         private final double widthMm;
         private final double heightMm;
-        private final List<byte[]> contents;
+        private final PDFReference contents;
         private final List<PdfCanvas.Part> parts;
         private final List<Shape.Link> links;
         private final int marks;
 
-        private Painted(Page page, PdfCanvas canvas) {
+        private Painted(Page page, PdfCanvas canvas, PDFReference contents) {
             title = page.title();
             widthMm = page.widthMm();
             heightMm = page.heightMm();
-            contents = new ArrayList<>(List.of(deflated(canvas.operators())));
+            this.contents = contents;
             parts = new ArrayList<>(canvas.parts());
             links = new ArrayList<>(canvas.links());
             marks = canvas.marks();
@@ -136,11 +138,21 @@ public final class PdfWriter {
         }
     }
 
-    public Painted paint(Page page) {
+    /** Writes a page's drawing. Which page of the file it becomes is told by {@link #add}. */
+    public Painted paint(Page page) throws IOException {
         Abandonable.check();
         PdfCanvas canvas = new PdfCanvas(fonts, page.heightMm(), 0);
         canvas.draw(page.shapes());
-        return new Painted(page, canvas);
+        PDFReference contents = stream(canvas.operators());
+        output();
+        return new Painted(page, canvas, contents);
+    }
+
+    /** What is registered goes out and takes no more memory. */
+    private void output() throws IOException {
+        if (!begun) document.outputHeader(out);
+        begun = true;
+        document.output(out);
     }
 
     public void add(Page page) throws IOException {
@@ -149,15 +161,14 @@ public final class PdfWriter {
 
     /** @param over what is drawn over the painted page, such as its number */
     public void add(Painted painted, List<Shape> over) throws IOException {
-        List<byte[]> contents = new ArrayList<>(painted.contents);
+        List<PDFReference> contents = new ArrayList<>(List.of(painted.contents));
         List<PdfCanvas.Part> parts = new ArrayList<>(painted.parts);
         if (!over.isEmpty()) {
             PdfCanvas canvas = new PdfCanvas(fonts, painted.heightMm, painted.marks);
             canvas.draw(over);
-            contents.add(deflated(canvas.operators()));
+            contents.add(stream(canvas.operators()));
             parts.addAll(canvas.parts());
         }
-        if (written == 0) document.outputHeader(out);
         PDFPage page = page(written);
         Rectangle2D box = new Rectangle2D.Double(0, 0, painted.widthMm * POINTS_IN_MM, painted.heightMm * POINTS_IN_MM);
         page.setMediaBox(box);
@@ -165,12 +176,12 @@ public final class PdfWriter {
         page.setBleedBox(box);
         page.setTrimBox(box);
         PDFArray streams = new PDFArray(page);
-        for (byte[] content : contents) streams.add(stream(content));
+        contents.forEach(streams::add);
         page.put("Contents", streams);
         tag(page, painted.title, parts);
         if (!painted.links.isEmpty()) link(page, painted);
         document.addObject(page);
-        document.output(out);
+        output();
         written++;
     }
 
@@ -219,11 +230,11 @@ public final class PdfWriter {
         return pages.get(index);
     }
 
-    private PDFReference stream(byte[] deflated) throws IOException {
+    private PDFReference stream(byte[] operators) throws IOException {
         PDFStream stream = new PDFStream();
         stream.getFilterList().setDisableAllFilters(true);
         stream.put("Filter", new PDFName("FlateDecode"));
-        stream.setData(deflated);
+        stream.setData(deflated(operators));
         document.registerObject(stream);
         // a reference by the object would keep its buffers, 24 kB a page, until memory is short
         return new PDFReference(stream.referencePDF());
@@ -236,17 +247,15 @@ public final class PdfWriter {
         page.setStructParents(written);
         PDFStructElem[] owners = new PDFStructElem[parts.stream().mapToInt(part -> part.marks().size()).sum()];
         for (PdfCanvas.Part part : parts) {
-            PDFStructElem element = element(
-                    section, part.figure().isEmpty() ? StandardStructureTypes.Paragraphlike.P : StandardStructureTypes.Illustration.FIGURE);
+            PartElement element = new PartElement(section, page, part);
+            document.assignObjectNumber(element);
+            document.registerStructureElement(element);
             section.addKid(element);
-            if (!part.figure().isEmpty()) element.put("Alt", part.figure());
-            element.put("Pg", page);
-            element.put("K", new PDFArray(element, part.marks()));
             part.marks().forEach(mark -> owners[mark] = element);
         }
         PDFArray byMark = new PDFArray(null, owners);
         document.registerObject(byMark);
-        parents.addToNums(written, byMark);
+        parents.addToNums(written, new PDFReference(byMark.referencePDF())); // the object would keep what it holds
     }
 
     private PDFStructElem element(org.apache.fop.pdf.PDFObject parent, StructureType type) {
@@ -310,6 +319,38 @@ public final class PdfWriter {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    /** A part of a page, written by hand: as a dictionary of the library each takes 1.6 kB until the file ends, and there are many. */
+    private static final class PartElement extends PDFStructElem {
+        private static final long serialVersionUID = 1;
+
+        private final transient PDFStructElem section;
+        private final transient PDFPage page;
+        private final String figure;
+        private final String marks;
+
+        PartElement(PDFStructElem section, PDFPage page, PdfCanvas.Part part) {
+            this.section = section;
+            this.page = page;
+            this.figure = part.figure();
+            this.marks = part.marks().stream().map(String::valueOf).collect(Collectors.joining(" "));
+        }
+
+        @Override
+        public int output(OutputStream out) throws IOException {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            StringBuilder text = new StringBuilder("<< /Type /StructElem /S /").append(figure.isEmpty() ? "P" : "Figure")
+                    .append(" /P ").append(section.referencePDF()).append(" /Pg ").append(page.referencePDF()).append(" /K [").append(marks).append(']');
+            if (!figure.isEmpty()) {
+                text.append(" /Alt ");
+                formatObject(figure, bytes, text);
+            }
+            text.append(" >>");
+            PDFDocument.flushTextBuffer(text, bytes);
+            bytes.writeTo(out);
+            return bytes.size();
         }
     }
 

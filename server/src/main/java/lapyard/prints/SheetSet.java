@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.IntConsumer;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.SetSheets;
@@ -29,7 +28,11 @@ final class SheetSet<P> {
     private final List<Part<P>> parts = new ArrayList<>();
     private final List<SetSheets.LeftOut> leftOut = new ArrayList<>();
 
-    private SheetSet(JobSheet sheet, PrintAsk ask, Function<Page, P> keep) {
+    private interface Keeping<P> {
+        P of(Page page) throws IOException;
+    }
+
+    private SheetSet(JobSheet sheet, PrintAsk ask, Keeping<P> keep) throws IOException {
         this.sheet = sheet;
         this.options = ask.bench(sheet.garden().imperial());
         for (Print print : Prints.ALL) {
@@ -43,7 +46,7 @@ final class SheetSet<P> {
                 for (Page page : pages) {
                     Abandonable.check();
                     if (kept.isEmpty()) paper = SetSheets.paper(page.widthMm(), page.heightMm());
-                    kept.add(keep.apply(page));
+                    kept.add(keep.of(page));
                     subjects.add(page.subjects());
                 }
                 parts.add(new Part<>(print, paper, kept, subjects));
@@ -55,7 +58,12 @@ final class SheetSet<P> {
 
     /** The pages of the set, the contents first. */
     static List<Page> pages(JobSheet sheet, PrintAsk ask) {
-        SheetSet<Page> set = new SheetSet<>(sheet, ask, page -> page);
+        SheetSet<Page> set;
+        try {
+            set = new SheetSet<>(sheet, ask, page -> page);
+        } catch (IOException e) {
+            throw new IllegalStateException("pages that are kept are not written", e);
+        }
         List<Page> pages = new ArrayList<>(set.front());
         set.parts.forEach(part -> pages.addAll(part.pages()));
         List<Page> numbered = new ArrayList<>();
@@ -66,7 +74,8 @@ final class SheetSet<P> {
     }
 
     /**
-     * The set as one PDF. Pages are painted as they are laid out, and only what is painted is kept until the contents are known.
+     * The set as one PDF. Pages are painted and written as they are laid out; only their places in the file are kept until the
+     * contents are known.
      *
      * @param done told after each page how many are painted
      */
@@ -77,7 +86,8 @@ final class SheetSet<P> {
             done.accept(++painted[0]);
             return writer.paint(page);
         });
-        List<PdfWriter.Painted> front = set.front().stream().map(writer::paint).toList();
+        List<PdfWriter.Painted> front = new ArrayList<>();
+        for (Page page : set.front()) front.add(writer.paint(page));
         int of = front.size() + painted[0];
         int number = 0;
         for (PdfWriter.Painted page : front) set.add(writer, page, ++number, of);

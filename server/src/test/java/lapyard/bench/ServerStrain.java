@@ -1,7 +1,9 @@
 package lapyard.bench;
 
+import com.sun.management.GarbageCollectionNotificationInfo;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.lang.management.GarbageCollectorMXBean;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
@@ -20,8 +22,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Collectors;
+import javax.management.NotificationEmitter;
+import javax.management.openmbean.CompositeData;
 import lapyard.answers.GardenDesk;
 import lapyard.rest.Binding;
 import lapyard.rest.Keys;
@@ -32,12 +39,17 @@ import lapyard.store.Opening;
 
 /**
  * The server under strain, client and server in one process: 60 slips at once, two prints whose readers are gone, 50
- * editors of one garden, 1000 beds. Arguments: which of {@code parts gone editors beds}, all unless given; {@code editors editors}
+ * editors of one garden, 1000 beds of 6 courses, 200 of 20. Arguments: which of {@code parts gone editors beds alike courses}, the
+ * first four unless given; {@code editors editors}
  * tells a process that has just begun from one that is warm. Processor time is that of the whole process, the clients too.
  */
 public final class ServerStrain {
     private static final PrintStream OUT = System.out;
     private static final HttpClient CLIENT = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+
+    private static final AtomicLong mostAfterCollection = new AtomicLong();
+    private static final Set<String> HEAP = ManagementFactory.getMemoryPoolMXBeans().stream()
+            .filter(pool -> pool.getType() == MemoryType.HEAP).map(MemoryPoolMXBean::getName).collect(Collectors.toSet());
 
     private final URI address;
     private final GardenStore store;
@@ -49,6 +61,7 @@ public final class ServerStrain {
 
     public static void main(String[] args) throws Exception {
         List<String> which = args.length == 0 ? List.of("parts", "gone", "editors", "beds") : List.of(args);
+        watchMemory();
         Path folder = Files.createTempDirectory("lapyard-strain");
         try (GardenStore store = ((Opening.Open) GardenStore.open(folder)).store();
                 Server server = Server.start(new Binding("127.0.0.1", 0, Keys.NONE), () -> store, new GardenDesk(), ServerStrain.class.getClassLoader())) {
@@ -61,8 +74,10 @@ public final class ServerStrain {
                     case "parts" -> strain.parts();
                     case "gone" -> strain.gone();
                     case "editors" -> strain.editors();
-                    case "beds" -> strain.beds();
-                    default -> throw new IllegalArgumentException("parts, gone, editors or beds, not " + one);
+                    case "beds" -> strain.beds(1000, 6, true, false);
+                    case "alike" -> strain.beds(1000, 6, true);
+                    case "courses" -> strain.beds(200, 20, true);
+                    default -> throw new IllegalArgumentException("parts, gone, editors, beds, alike or courses, not " + one);
                 }
                 OUT.printf("  %s took %.1f s of processor%n", one, (processorNanos() - before) / 1e9);
             }
@@ -215,19 +230,32 @@ public final class ServerStrain {
                 took.get(took.size() / 2), took.get(took.size() * 99 / 100), took.get(took.size() - 1), ofEditor.get(0), ofEditor.get(ofEditor.size() - 1));
     }
 
-    /** A thousand beds of six courses, alike and of many sizes: job sheet and the set of sheets. */
-    private void beds() throws Exception {
-        for (boolean alike : new boolean[] {true, false}) {
-            String id = alike ? "alike" : "many-sizes";
-            store.create(new NewGarden(id, id, garden(1000, 6, 3000, alike)));
+    /** The most that was alive, or not looked at, behind any collection. */
+    private static void watchMemory() {
+        for (GarbageCollectorMXBean collector : ManagementFactory.getGarbageCollectorMXBeans()) {
+            ((NotificationEmitter) collector).addNotificationListener((told, whose) -> {
+                if (!(told.getUserData() instanceof CompositeData data)) return;
+                long after = GarbageCollectionNotificationInfo.from(data).getGcInfo().getMemoryUsageAfterGc().entrySet().stream()
+                        .filter(pool -> HEAP.contains(pool.getKey())).mapToLong(pool -> pool.getValue().getUsed()).sum();
+                mostAfterCollection.accumulateAndGet(after, Math::max);
+            }, null, null);
+        }
+    }
+
+    /** Beds of some courses, alike or of many sizes: job sheet and the set of sheets. */
+    private void beds(int beds, int courses, boolean... kinds) throws Exception {
+        for (boolean alike : kinds) {
+            String id = (alike ? "alike-" : "many-sizes-") + beds;
+            store.create(new NewGarden(id, id, garden(beds, courses, 3000, alike)));
             for (String form : List.of("job-sheet", "sheets.pdf")) {
                 System.gc();
-                ManagementFactory.getMemoryPoolMXBeans().forEach(MemoryPoolMXBean::resetPeakUsage);
+                mostAfterCollection.set(0);
+                long processor = processorNanos();
                 long from = System.nanoTime();
                 HttpResponse<InputStream> answer = CLIENT.send(HttpRequest.newBuilder(address.resolve("/api/gardens/" + id + "/" + form)).build(), BodyHandlers.ofInputStream());
                 long bytes = answer.body().transferTo(java.io.OutputStream.nullOutputStream());
-                long peak = ManagementFactory.getMemoryPoolMXBeans().stream().filter(pool -> pool.getType() == MemoryType.HEAP).mapToLong(pool -> pool.getPeakUsage().getUsed()).sum();
-                OUT.printf("1000 beds of 6 courses, %s, %s: %d, %d bytes, %.1f s, heap at most %d MB%n", id, form, answer.statusCode(), bytes, seconds(from), peak >> 20);
+                OUT.printf("%d beds of %d courses, %s, %s: %d, %d bytes, %.1f s, %.1f s of processor, heap after a collection at most %d MB%n", beds, courses, id, form,
+                        answer.statusCode(), bytes, seconds(from), (processorNanos() - processor) / 1e9, mostAfterCollection.get() >> 20);
             }
         }
     }
