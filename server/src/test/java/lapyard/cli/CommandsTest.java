@@ -37,7 +37,8 @@ class CommandsTest {
             Set.of("plan.svg", "plan.pdf", "office.pdf", "office-N.svg", "slip.csv", "slip.json", "job-sheet.json",
                     "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
                     "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf",
-                    "weekends.csv", "weekends.ics", "weekends.pdf", "weekends-N.svg", "base-and-liner.pdf", "base-and-liner-N.svg");
+                    "weekends.csv", "weekends.ics", "weekends.pdf", "weekends-N.svg", "base-and-liner.pdf", "base-and-liner-N.svg",
+                    "garden.xlsx", "plan.dxf");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir
