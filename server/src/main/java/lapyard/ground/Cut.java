@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import lapyard.geometry.Outline;
+import lapyard.geometry.OutlineCheck;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
 import lapyard.plan.WayKind;
@@ -51,8 +52,7 @@ final class Cut {
         Coordinate[] wall = {Shapes.coordinate(from), Shapes.coordinate(to)};
         double x = (towards.x() - from.x()) / side;
         double y = (towards.y() - from.y()) / side;
-        // A side under 3 thicknesses has no room for two joints.
-        double most = side - 3 * lot.bed().section().thicknessMm();
+        double most = side - OutlineCheck.Rules.bed(lot.bed().section().thicknessMm()).leastWidthMm();
         return Direction.least(
                 Direction.contacts(wall, obstacle.getCoordinates(), x, y),
                 off -> off <= most

@@ -44,7 +44,7 @@ final class DampCourse {
                         told = told.way(WayKind.TAKE_OFF_COURSES, Fact.count(courses, "courses"));
                     }
                     found.add(told
-                            .with("what", Fact.name(zone.kept().kind())).with("soil", Fact.mm(soil)).with("limit", Fact.mm(zone.kept().dampCourseMm() - BELOW_MM))
+                            .with("what", Fact.name(zone.name())).with("soil", Fact.mm(soil)).with("below", Fact.mm(BELOW_MM)).with("course", Fact.mm(zone.kept().dampCourseMm()))
                             .by(Fact.mm(over)));
                 }
             }

@@ -59,9 +59,14 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
     Finding fact(Lot lot, double shortByMm) {
         double apart = lot.area().distance(shape);
         Finding finding = Finding.of(gate() ? FindingKind.BED_IN_SWING : FindingKind.BED_TOO_NEAR, Place.bed(lot.bed().id()))
-                .with("what", Fact.name(kept.kind())).by(Fact.mm(shortByMm));
+                .with("what", Fact.name(name())).by(Fact.mm(shortByMm));
         return gate() ? finding : finding.with(apart > 0 ? "apart" : "over", Fact.mm(apart > 0 ? apart : shortByMm))
                 .with("clearance", Fact.mm(kept.clearanceMm()));
+    }
+
+    /** Its kind as a person says it. */
+    String name() {
+        return kept.kind().equals("other") ? "place kept clear" : kept.kind().replace('-', ' ');
     }
 
     private boolean gate() {

@@ -1,7 +1,9 @@
 package lapyard.standing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
@@ -12,6 +14,7 @@ import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
+import lapyard.plan.Place;
 import lapyard.plan.StandingRules;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
@@ -303,19 +306,21 @@ final class WallCheck {
             verdicts.add(new Verdict("joints", Outcome.HOLDS, Verdict.about(bed.id(), "joints", FindingKind.JOINTS_HELD).with("joints", Fact.count(all, "joints"))));
             return;
         }
-        Seam first = tied.hinges().get(0);
-        List<Double> places = tied.hinges().stream()
-                .filter(seam -> seam.wall().equals(first.wall()))
-                .map(Seam::atMm)
-                .distinct()
-                .sorted()
-                .toList();
-        Finding found = Verdict.about(bed.id(), "joints", FindingKind.JOINT_HINGE)
-                .with("loose", Fact.count(loose, "joints")).with("wall", Fact.name(first.wall())).with("course", Fact.name(String.valueOf(first.course())))
+        Map<String, List<Seam>> byWall = new LinkedHashMap<>();
+        tied.hinges().forEach(seam -> byWall.computeIfAbsent(seam.wall(), wall -> new ArrayList<>()).add(seam));
+        byWall.forEach((wall, seams) -> verdicts.add(loose(wall, seams)));
+    }
+
+    private Verdict loose(String wall, List<Seam> seams) {
+        Seam first = seams.get(0);
+        int loose = seams.size();
+        List<Double> places = seams.stream().map(Seam::atMm).distinct().sorted().toList();
+        Finding found = Finding.of(FindingKind.JOINT_HINGE, Place.wall(bed.id(), wall).then(Place.What.FIELD, "joints"))
+                .with("loose", Fact.count(loose, "joints")).with("course", Fact.name(String.valueOf(first.course())))
                 .with("at", Fact.mm(first.atMm())).by(Fact.count(loose, "joints"));
-        if (advised().hinges().stream().noneMatch(seam -> seam.wall().equals(first.wall()))) {
-            found = found.way(WayKind.TIES_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places));
+        if (advised().hinges().stream().noneMatch(seam -> seam.wall().equals(wall))) {
+            found = found.way(WayKind.TIES_AT_JOINTS, Fact.name(wall), new Fact.Lengths(places));
         }
-        verdicts.add(new Verdict("joints", Outcome.WEAK, found.way(WayKind.POSTS_AT_JOINTS, Fact.name(first.wall()), new Fact.Lengths(places))));
+        return new Verdict("joints", Outcome.WEAK, found.way(WayKind.POSTS_AT_JOINTS, Fact.name(wall), new Fact.Lengths(places)));
     }
 }

@@ -102,8 +102,8 @@ public final class Wording {
         if (name.equals("worst")) {
             return finding.alike().isEmpty() ? Optional.empty() : Optional.of(place(finding.alike().get(0).place()));
         }
-        if (name.equals("worst-bed")) {
-            return finding.alike().isEmpty() ? Optional.empty() : part(finding.alike().get(0).place(), "bed");
+        if (name.startsWith("worst-")) {
+            return finding.alike().isEmpty() ? Optional.empty() : part(finding.alike().get(0).place(), name.substring("worst-".length()));
         }
         return name.equals("place") ? Optional.of(place(finding.place())) : part(finding.place(), name);
     }

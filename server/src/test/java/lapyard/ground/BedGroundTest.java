@@ -126,7 +126,7 @@ class BedGroundTest {
         RimGroup high = new RimGroup(List.of("A", "B"), java.util.OptionalDouble.of(rimOfA - 130));
         Garden garden = Beds.garden(ground(List.of(), List.of(), Preparation.Soft.SCRIBE, List.of(high)), a, b);
         var snag = Beds.about(GroundSheet.of(garden).findings(), "bed B", FindingKind.RIM_OFF_GROUP).orElseThrow();
-        assertEquals("The rim of bed B is 180 mm under that of its group; 100 mm is the most.", Told.text(snag));
+        assertEquals("The rim of bed B is 180 mm below that of its group; 100 mm is the most.", Told.text(snag));
         assertEquals("Add 1 course and let it in by 20 mm", Told.ways(snag).get(0));
     }
 

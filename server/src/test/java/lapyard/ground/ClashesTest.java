@@ -138,12 +138,12 @@ class ClashesTest {
         KeepClear cover =
                 new KeepClear("cover", Beds.points(6000, 3000, 6600, 3000, 6600, 3600, 6000, 3600), 300, 0, false);
         Finding snag = only(snags(Beds.garden(with(cover), Beds.box("M", 6780, 3000, 2400, 1200))));
-        assertEquals("Bed M stands 180 mm from the cover; 300 mm must stay clear. Move it 120 mm right.", Spoken.of(snag));
+        assertEquals("Bed M stands 180 mm from the cover; 300 mm around it must stay clear. Move it 120 mm right.", Spoken.of(snag));
         assertEquals(120, snag.amount().orElseThrow().value());
         assertEquals(List.of(), snags(Beds.garden(with(cover), Beds.box("M", 6900, 3000, 2400, 1200))));
         Finding over = only(snags(Beds.garden(with(cover), Beds.box("M", 6400, 3000, 2400, 1200))));
         assertEquals(
-                "Bed M stands 500 mm over the cover; 300 mm must stay clear. Move it 500 mm right, or move it 900 mm away from the house.",
+                "Bed M stands on the cover, 500 mm too near; 300 mm around it must stay clear. Move it 500 mm right, or move it 900 mm away from the house.",
                 Spoken.of(over));
     }
 
@@ -153,7 +153,7 @@ class ClashesTest {
         Finding corner = only(snags(Beds.garden(with(tap), Beds.box("M", 6240, 3320, 2400, 1200))));
         assertEquals(
                 List.of(), snags(Beds.garden(with(tap), Beds.box("M", 6300, 3400, 2400, 1200))), "300 and 400 are 500");
-        assertTrue(Spoken.of(corner).startsWith("Bed M stands 400 mm from the tap; 500 mm must stay clear."), Spoken.of(corner));
+        assertTrue(Spoken.of(corner).startsWith("Bed M stands 400 mm from the tap; 500 mm around it must stay clear."), Spoken.of(corner));
     }
 
     @Test

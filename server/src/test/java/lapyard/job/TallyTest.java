@@ -143,7 +143,7 @@ class TallyTest {
     void whatIsDoneAndDroppedIsNamed() {
         JobSheet sheet = Gardens.sheet(garden("{\"done\":[{\"task\":\"Q.fill\"}],\"bought\":[{\"item\":\"screws\",\"pack\":\"box of 50\",\"count\":9}]}"));
         assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, Q.fill")));
-        assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, screws") && Told.text(snag).startsWith("9 packs are bought of screws (box of 50)")));
+        assertTrue(sheet.snags().stream().anyMatch(snag -> snag.where().equals("tally, screws") && Told.text(snag).startsWith("9 packs of screws (box of 50) are bought")));
     }
 
     /** D to 75 x 200: a course is 10800 - 4 x 75 = 10500; N dropped: 10 boards become 7. */
