@@ -8,38 +8,36 @@ import java.util.Optional;
  * @see "EN 338:2016, Tables 1 (softwood, C) and 3 (hardwood, D)"
  */
 public enum StrengthClass {
-    C14(14, 3.0, 2.0, 7000, 290, 350),
-    C16(16, 3.2, 2.2, 8000, 310, 370),
-    C18(18, 3.4, 2.2, 9000, 320, 380),
-    C20(20, 3.6, 2.3, 9500, 330, 400),
-    C22(22, 3.8, 2.4, 10000, 340, 410),
-    C24(24, 4.0, 2.5, 11000, 350, 420),
-    C27(27, 4.0, 2.5, 11500, 360, 430),
-    C30(30, 4.0, 2.7, 12000, 380, 460),
-    D18(18, 3.5, 4.8, 9500, 475, 570),
-    D24(24, 3.7, 4.9, 10000, 485, 580),
-    D30(30, 3.9, 5.3, 11000, 530, 640),
-    D35(35, 4.1, 5.4, 12000, 540, 650),
-    D40(40, 4.2, 5.5, 13000, 550, 660),
-    D50(50, 4.5, 6.2, 14000, 620, 740),
-    D60(60, 4.8, 10.5, 17000, 700, 840),
-    D70(70, 5.0, 12.0, 20000, 800, 960);
+    C14(14, 3.0, 7000, 290, 350),
+    C16(16, 3.2, 8000, 310, 370),
+    C18(18, 3.4, 9000, 320, 380),
+    C20(20, 3.6, 9500, 330, 400),
+    C22(22, 3.8, 10000, 340, 410),
+    C24(24, 4.0, 11000, 350, 420),
+    C27(27, 4.0, 11500, 360, 430),
+    C30(30, 4.0, 12000, 380, 460),
+    D18(18, 3.5, 9500, 475, 570),
+    D24(24, 3.7, 10000, 485, 580),
+    D30(30, 3.9, 11000, 530, 640),
+    D35(35, 4.1, 12000, 540, 650),
+    D40(40, 4.2, 13000, 550, 660),
+    D50(50, 4.5, 14000, 620, 740),
+    D60(60, 4.8, 17000, 700, 840),
+    D70(70, 5.0, 20000, 800, 960);
 
     /** What timber counts as that nobody has graded. */
     public static final StrengthClass LOWEST = C14;
 
     private final double bending;
     private final double shear;
-    private final double acrossGrain;
     private final double stiffness;
     private final double density;
     private final double meanDensity;
 
     StrengthClass(
-            double bending, double shear, double acrossGrain, double stiffness, double density, double meanDensity) {
+            double bending, double shear, double stiffness, double density, double meanDensity) {
         this.bending = bending;
         this.shear = shear;
-        this.acrossGrain = acrossGrain;
         this.stiffness = stiffness;
         this.density = density;
         this.meanDensity = meanDensity;
@@ -53,11 +51,6 @@ public enum StrengthClass {
     /** Characteristic shear strength fv,k. */
     public double shearNmm2() {
         return shear;
-    }
-
-    /** Characteristic strength in compression across the grain fc,90,k. */
-    public double acrossGrainNmm2() {
-        return acrossGrain;
     }
 
     /** Mean stiffness along the grain E0,mean. */

@@ -11,8 +11,8 @@ import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.Saw;
 import lapyard.plan.WayKind;
 
@@ -21,10 +21,6 @@ final class Courses {
     private Courses() {}
 
     record Laid(List<Course> courses, List<Seam> seams, List<Finding> findings) {}
-
-    static Laid of(Bed bed, Saw saw, double longestMm) {
-        return of(bed, saw, longestMm, Map.of());
-    }
 
     /** @param joined how walls are joined, by side, where that was settled with the boards; others as is usual */
     static Laid of(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {

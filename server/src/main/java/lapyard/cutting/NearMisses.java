@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.IntFunction;
 import lapyard.working.Effort;
 
@@ -103,29 +102,18 @@ public final class NearMisses {
                 enough, sure, (sure ? now.lowerBound() : now.cost()).subtract(then.cost()), now.boards() - then.boards(), then));
     }
 
-    /** Every repeated length, however many there are. */
-    public static List<NearMiss> of(CuttingProblem problem, CuttingResult now, Effort effort) {
-        return of(problem, now, Set.of(), effort, Integer.MAX_VALUE);
-    }
-
-    /** How many lengths are cut at least twice and could be shorter, without the demands that stay as they are. */
-    public static int lengths(CuttingProblem problem, CuttingResult now, Set<String> asTheyAre) {
-        return (int) repeated(problem, now, asTheyAre).values().stream().filter(NearMisses::worthATry).count();
-    }
-
     /**
      * Solves once for every length that is cut at least twice, shortened by {@link #MOST_MM}, and where that saves
      * looks for the least shortening that saves as much.
      *
      * @param now       the plan of {@code problem} as it stands
-     * @param asTheyAre ids of demands that can't be shorter
      * @param most      lengths to try; of more, those that take the most timber
      * @return the largest saving of money first, then of boards, then the longest length
      */
     public static List<NearMiss> of(
-            CuttingProblem problem, CuttingResult now, Set<String> asTheyAre, Effort effort, int most) {
+            CuttingProblem problem, CuttingResult now, Effort effort, int most) {
         List<NearMiss> misses = new ArrayList<>();
-        List<List<CuttingProblem.Demand>> lengths = repeated(problem, now, asTheyAre).values().stream()
+        List<List<CuttingProblem.Demand>> lengths = repeated(problem, now).values().stream()
                 .filter(NearMisses::worthATry)
                 .sorted(Comparator.comparingDouble(NearMisses::timberMm).reversed())
                 .limit(most)
@@ -150,12 +138,10 @@ public final class NearMisses {
         return misses;
     }
 
-    private static Map<Double, List<CuttingProblem.Demand>> repeated(
-            CuttingProblem problem, CuttingResult now, Set<String> asTheyAre) {
+    private static Map<Double, List<CuttingProblem.Demand>> repeated(CuttingProblem problem, CuttingResult now) {
         Map<Double, List<CuttingProblem.Demand>> byLength = new LinkedHashMap<>();
         for (var piece : problem.pieces()) {
-            boolean cut = !asTheyAre.contains(piece.id())
-                    && now.unplaced().stream().noneMatch(u -> u.id().equals(piece.id()));
+            boolean cut = now.unplaced().stream().noneMatch(u -> u.id().equals(piece.id()));
             if (cut) byLength.computeIfAbsent(piece.lengthMm(), l -> new ArrayList<>()).add(piece);
         }
         return byLength;

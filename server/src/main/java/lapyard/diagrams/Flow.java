@@ -115,14 +115,6 @@ final class Flow {
         if (!block.withNext()) place();
     }
 
-    /** Blocks that stand on one sheet, where a sheet is high enough. */
-    void together(List<Block> blocks) {
-        for (int i = 0; i < blocks.size(); i++) {
-            Block block = blocks.get(i);
-            block(new Block(block.heightMm(), i + 1 < blocks.size(), block.drawer()));
-        }
-    }
-
     /** Stands above what follows, and in its other form at the top of each sheet on which that goes on; heads may nest. */
     void head(Block first, Block onFurtherSheets) {
         pending.add(new Block(first.heightMm(), true, first.drawer()));

@@ -65,11 +65,6 @@ public record Pegs(
     /** Between two pegs, by number. */
     public record Diagonal(int from, int to, double lengthMm) {}
 
-    /** From the x axis of the yard, the house wall. */
-    public static Pegs of(Bed bed) {
-        return of(bed, new Point(0, 0), new Point(1, 0), 0, Optional.empty());
-    }
-
     /**
      * @param start      of the baseline
      * @param towards    any further point on it

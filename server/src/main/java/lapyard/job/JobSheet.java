@@ -182,14 +182,6 @@ public record JobSheet(
             return new SawWork(problem, marks, boards, batches, ledger, both, nests, ripping);
         }
 
-        /** The same job with each piece under its own mark, as {@link lapyard.cutting.Replan} is told of them. */
-        public CuttingProblem byMark() {
-            return problem.with(problem.stock(), problem.pieces().stream()
-                    .flatMap(demand -> marks.get(demand.id()).stream()
-                            .map(mark -> new CuttingProblem.Demand(mark, demand.lengthMm(), 1, demand.stage(), demand.goodFaces())))
-                    .toList());
-        }
-
         public SawWork {
             marks = Map.copyOf(marks);
             boards = List.copyOf(boards);

@@ -9,8 +9,8 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 
 /**
@@ -81,9 +81,5 @@ record Stripping(List<PathWork> paths, List<Finding> findings) {
     /** The longest run that is sold, in whole steps. */
     private static double runMm(Roll roll) {
         return roll.maxLengthMm().isPresent() ? Math.floor(roll.maxLengthMm().getAsDouble() / roll.stepMm()) * roll.stepMm() : Double.POSITIVE_INFINITY;
-    }
-
-    private static String text(PathWork.Strip strip) {
-        return Lengths.text(strip.widthMm()) + " x " + Lengths.text(strip.lengthMm());
     }
 }

@@ -3,7 +3,6 @@ package lapyard.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Set;
 import lapyard.cutting.Batches;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
@@ -28,7 +27,7 @@ final class CuttingReport {
         json.set("staging", Wire.of(new Ways(
                 way(staging.pooledOnce()), new Way(result.boards(), result.paid()), way(staging.stageByStage()))));
         json.set("nearMisses", Wire.list(
-                NearMisses.of(problem, result, Set.of(), NearMisses.GLANCE, NearMisses.MOST_LENGTHS).stream()
+                NearMisses.of(problem, result, NearMisses.GLANCE, NearMisses.MOST_LENGTHS).stream()
                         .map(miss -> new Miss(miss.lengthMm(), miss.count(), miss.shorterMm(), miss.sure(), miss.saved(),
                                 miss.boardsSaved(), miss.ids()))
                         .toList()));

@@ -177,10 +177,6 @@ public final class JobSheetJson {
                 .toList();
     }
 
-    public static ArrayNode quantities(List<Quantity> quantities) {
-        return Wire.list(quantities);
-    }
-
     public static ObjectNode slip(JobSheet sheet) {
         Map<String, Double> areasM2 = new HashMap<>();
         sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().frame().inner().areaMm2() / 1e6));

@@ -9,11 +9,4 @@ record BoxSpot(BoxedBed kind, double x, double y) {
     double back() {
         return y + kind.d();
     }
-
-    /** Room between two boxes; below 0 where they overlap. */
-    double gapMm(BoxSpot other) {
-        double dx = Math.max(other.x - right(), x - other.right());
-        double dy = Math.max(other.y - back(), y - other.back());
-        return Math.max(dx, dy) < 0 ? Math.max(dx, dy) : dx > 0 && dy > 0 ? Math.hypot(dx, dy) : Math.max(dx, dy);
-    }
 }

@@ -55,10 +55,6 @@ final class Room {
         return free;
     }
 
-    boolean box(double x, double y, double w, double d) {
-        return stretches(y, y + d).stream().anyMatch(span -> span[0] <= x + HAIR && span[1] >= x + w - HAIR);
-    }
-
     private boolean free(Point at) {
         return inside.stream().anyMatch(ring -> contains(ring, at)) && off.stream().noneMatch(ring -> contains(ring, at));
     }

@@ -1,8 +1,8 @@
 package lapyard.plan;
 
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -65,24 +65,8 @@ public record Bed(
             this(courses, section, lap, Map.of(), Set.of(), Set.of(), true);
         }
 
-        public Walls withSection(Section other) {
-            return new Walls(courses, other, lap, joints, hidden, low, seams);
-        }
-
-        public Walls withJoints(Map<Integer, Joint> others) {
-            return new Walls(courses, section, lap, others, hidden, low, seams);
-        }
-
         public Walls withHidden(Set<String> others) {
             return new Walls(courses, section, lap, joints, others, low, seams);
-        }
-
-        public Walls withLow(Set<String> others) {
-            return new Walls(courses, section, lap, joints, hidden, others, seams);
-        }
-
-        public Walls withSeams(boolean allowed) {
-            return new Walls(courses, section, lap, joints, hidden, low, allowed);
         }
     }
 
@@ -97,10 +81,6 @@ public record Bed(
 
         public Making withScrews(Screws others) {
             return new Making(others, notches, ties, finish, seal);
-        }
-
-        public Making withTies(Ties others) {
-            return new Making(screws, notches, others, finish, seal);
         }
     }
 
@@ -207,10 +187,6 @@ public record Bed(
 
     public Bed withInside(Inside other) {
         return new Bed(id, name, type, stage, siting, walls, making, other, planting);
-    }
-
-    public Bed withPlanting(Planting other) {
-        return new Bed(id, name, type, stage, siting, walls, making, inside, other);
     }
 
     /** The same bed with these walls hidden besides those that are. */

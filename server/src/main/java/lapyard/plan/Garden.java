@@ -55,11 +55,6 @@ public record Garden(
             rack = List.copyOf(rack);
             slatBoards = List.copyOf(slatBoards);
         }
-
-        /** Goods of this merchant alone, none on hand, the usual saw and search. */
-        public static Goods of(Catalogue catalogue) {
-            return new Goods(catalogue, List.of(), List.of(), Saw.USUAL, SearchLength.SHORT);
-        }
     }
 
     /**
@@ -82,10 +77,6 @@ public record Garden(
      * @param state    how far the job has come
      */
     public record Terms(String currency, WayIn wayIn, QuoteTerms quote, StandingRules loads, GardenState state) {
-        /** Nothing is known of the way in, and nobody quotes. */
-        public static Terms of(String currency) {
-            return new Terms(currency, WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED);
-        }
     }
 
     /** The same garden with other beds. */

@@ -17,8 +17,4 @@ public record Giving(Map<String, Give> byBed, List<List<String>> alike, boolean 
         byBed = Map.copyOf(byBed);
         alike = alike.stream().map(List::copyOf).toList();
     }
-
-    public boolean none() {
-        return byBed.values().stream().allMatch(Give::nothing);
-    }
 }

@@ -52,11 +52,6 @@ public record PrintAsk(
         return new PrintAsk(paper, mono, scale, names, split, longestMm, minutesACut, minutesASetting, revision, date, stale);
     }
 
-    /** A plan that is too large for one sheet goes on several. */
-    public PrintAsk onSeveralSheets() {
-        return new PrintAsk(paper, mono, scale, layers, true, longestMm, minutesACut, minutesASetting, revision, date, stale);
-    }
-
     /** The plan at a scale, empty for the largest that fits. */
     public PrintAsk at(OptionalInt oneTo) {
         return new PrintAsk(paper, mono, oneTo, layers, split, longestMm, minutesACut, minutesASetting, revision, date, stale);

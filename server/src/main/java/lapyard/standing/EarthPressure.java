@@ -22,11 +22,6 @@ record EarthPressure(double soilKnM3, double frictionDeg, double besideKpa) {
         return 1 - Math.sin(Math.toRadians(frictionDeg));
     }
 
-    /** At a depth, the soil drained. */
-    double drainedKpa(double depthM) {
-        return soilPartKpa(depthM) + besidePartKpa();
-    }
-
     double soilPartKpa(double depthM) {
         return active() * soilKnM3 * depthM;
     }

@@ -74,28 +74,34 @@ public final class Beds {
     }
 
     public static Bed low(Bed bed, String... walls) {
-        return bed.withWalls(bed.walls().withLow(Set.of(walls)));
+        return walled(bed, bed.section(), bed.walls().joints(), Set.of(walls), bed.walls().seams());
     }
 
     public static Bed section(Bed bed, Section section) {
-        return bed.withWalls(bed.walls().withSection(section));
+        return walled(bed, section, bed.walls().joints(), bed.walls().low(), bed.walls().seams());
+    }
+
+    private static Bed walled(Bed bed, Section section, Map<Integer, Joint> joints, Set<String> low, boolean seams) {
+        Bed.Walls walls = bed.walls();
+        return bed.withWalls(new Bed.Walls(walls.courses(), section, walls.lap(), joints, walls.hidden(), low, seams));
     }
 
     public static Bed fixed(Bed bed, boolean seams, Screws screws, Notches notches) {
         Bed.Making making = bed.making();
-        return bed.withWalls(bed.walls().withSeams(seams))
+        return walled(bed, bed.section(), bed.walls().joints(), bed.walls().low(), seams)
                 .withMaking(new Bed.Making(screws, notches, making.ties(), making.finish(), making.seal()));
     }
 
     public static Bed filled(Bed bed, Base base, Liner liner, Fill fill, Finish finish) {
         Bed.Making making = bed.making();
-        return bed.withInside(new Bed.Inside(base, liner))
-                .withPlanting(new Bed.Planting(fill, bed.planting().food()))
-                .withMaking(new Bed.Making(making.screws(), making.notches(), making.ties(), finish, making.seal()));
+        return new Bed(bed.id(), bed.name(), bed.type(), bed.stage(), bed.siting(), bed.walls(),
+                new Bed.Making(making.screws(), making.notches(), making.ties(), finish, making.seal()), new Bed.Inside(base, liner),
+                new Bed.Planting(fill, bed.planting().food()));
     }
 
     public static Bed tied(Bed bed, Ties ties) {
-        return bed.withMaking(bed.making().withTies(ties));
+        Bed.Making making = bed.making();
+        return bed.withMaking(new Bed.Making(making.screws(), making.notches(), ties, making.finish(), making.seal()));
     }
 
     public static Bed placed(Bed bed, Placement placement) {
@@ -141,6 +147,6 @@ public final class Beds {
     }
 
     public static Bed joined(Bed bed, Map<Integer, Joint> joints) {
-        return bed.withWalls(bed.walls().withJoints(joints));
+        return walled(bed, bed.section(), joints, bed.walls().low(), bed.walls().seams());
     }
 }

@@ -50,7 +50,7 @@ class CoursesPropertyTest {
         for (int i = 0; i < 1000; i++) {
             Bed bed = randomBed(random, lap);
             double wanted = bed.outline().perimeterMm() - 4 * bed.section().thicknessMm();
-            for (Course course : Courses.of(bed, Saw.USUAL, 1e6).courses()) {
+            for (Course course : Courses.of(bed, Saw.USUAL, 1e6, Map.of()).courses()) {
                 double sum =
                         course.pieces().stream().mapToDouble(Piece::lengthMm).sum();
                 assertEquals(wanted, sum, 1e-6, () -> "course " + course.number() + " of " + bed);
@@ -68,7 +68,7 @@ class CoursesPropertyTest {
             // Every third bed has boards so short that long walls are joined.
             double longest = i % 3 == 0 ? 1900 : 1e6;
             Geometry ring = ring(bed);
-            List<Course> courses = Courses.of(bed, Saw.USUAL, longest).courses();
+            List<Course> courses = Courses.of(bed, Saw.USUAL, longest, Map.of()).courses();
             for (Course course : courses.subList(0, Math.min(2, courses.size()))) {
                 List<Geometry> laid = new ArrayList<>();
                 course.pieces().forEach(piece -> laid.add(polygon(piece.lies())));
@@ -82,7 +82,7 @@ class CoursesPropertyTest {
         Random random = new Random(1002);
         for (int i = 0; i < 300; i++) {
             Bed bed = Beds.bed("Q", RandomOutlines.of(random, 700, 2000), 2, i % 2 == 0 ? Lap.TURNING : Lap.LONG_WALL);
-            List<Course> courses = Courses.of(bed, Saw.USUAL, 1e6).courses();
+            List<Course> courses = Courses.of(bed, Saw.USUAL, 1e6, Map.of()).courses();
             for (Piece lower : courses.get(0).pieces()) {
                 Piece upper = courses.get(1).pieces().stream()
                         .filter(piece -> piece.wall().equals(lower.wall()))
@@ -108,8 +108,8 @@ class CoursesPropertyTest {
             Placement placement = new Placement(new Point(4000, 2500), 90 * (i % 4), i % 2 == 0);
             Bed placed = Beds.placed(own, placement);
             List<Piece> pieces =
-                    Courses.of(placed, Saw.USUAL, 1e6).courses().get(1).pieces();
-            assertEquals(Courses.of(own, Saw.USUAL, 1e6).courses().get(1).pieces(), pieces);
+                    Courses.of(placed, Saw.USUAL, 1e6, Map.of()).courses().get(1).pieces();
+            assertEquals(Courses.of(own, Saw.USUAL, 1e6, Map.of()).courses().get(1).pieces(), pieces);
             Outline inner = Inset.of(own.outline(), 100);
             Geometry ring = polygon(placed.inYard()).difference(polygon(inner.placed(placement)));
             List<Geometry> laid = new ArrayList<>();
@@ -140,7 +140,7 @@ class CoursesPropertyTest {
             }
             Bed bed = Beds.joined(Beds.bed("Q", outline, 2, lap), joints);
             Geometry ring = ring(bed);
-            for (Course course : Courses.of(bed, Saw.USUAL, i % 3 == 0 ? 1900 : 1e6).courses()) {
+            for (Course course : Courses.of(bed, Saw.USUAL, i % 3 == 0 ? 1900 : 1e6, Map.of()).courses()) {
                 List<Geometry> laid = new ArrayList<>();
                 course.pieces().forEach(piece -> laid.add(polygon(piece.lies())));
                 assertTiles(ring, laid, () -> "course " + course.number() + " of " + bed);
@@ -177,7 +177,7 @@ class CoursesPropertyTest {
         xy.addAll(List.of(1000.0, 14000.0, 0.0, 14000.0));
         Outline stairs =
                 Beds.outline(xy.stream().mapToDouble(Double::doubleValue).toArray());
-        List<Piece> pieces = Courses.of(Beds.bed("S", stairs, 1, Lap.TURNING), Saw.USUAL, 1e6)
+        List<Piece> pieces = Courses.of(Beds.bed("S", stairs, 1, Lap.TURNING), Saw.USUAL, 1e6, Map.of())
                 .courses()
                 .get(0)
                 .pieces();

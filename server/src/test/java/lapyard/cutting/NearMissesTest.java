@@ -9,13 +9,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
-import java.util.Set;
 import lapyard.working.Effort;
 import org.junit.jupiter.api.Test;
 
 class NearMissesTest {
     private static List<NearMisses.NearMiss> of(CuttingProblem problem) {
-        return NearMisses.of(problem, Jobs.solved(problem, CuttingSolver.QUICK), CuttingSolver.QUICK);
+        return NearMisses.of(problem, Jobs.solved(problem, CuttingSolver.QUICK), CuttingSolver.QUICK, 99);
     }
 
     /** By hand: 2 x 1200 + 4 + 2 x 10 = 2424, 24 over 2400, so 12 less on each lets one board hold both. */
@@ -59,11 +58,10 @@ class NearMissesTest {
         }
         var job = job("x", 0, 0, List.of(board(2000, "10")), pieces(each));
         var now = Jobs.solved(job, CuttingSolver.QUICK);
-        assertEquals(60, NearMisses.lengths(job, now, Set.of()));
-        var misses = NearMisses.of(job, now, Set.of(), new Effort(2_000, Duration.ofMinutes(1), 500), 3);
+        var misses = NearMisses.of(job, now, new Effort(2_000, Duration.ofMinutes(1), 500), 3);
         assertTrue(misses.size() <= 3);
         assertTrue(misses.stream().allMatch(miss -> miss.lengthMm() >= 1069));
-        misses = NearMisses.of(job, now, new Effort(2_000, Duration.ofMinutes(1), 500));
+        misses = NearMisses.of(job, now, new Effort(2_000, Duration.ofMinutes(1), 500), 60);
         // 15 less on each 1015 lets two of them share a board; no other piece is short enough to share it sooner
         assertTrue(misses.stream().anyMatch(miss -> miss.lengthMm() == 1015 && miss.shorterMm() == 15));
     }
@@ -75,10 +73,10 @@ class NearMissesTest {
         var proved = Jobs.solved(job, CuttingSolver.QUICK);
         var open = new CuttingResult(
                 "x", proved.cost(), proved.salvage(), proved.boards(), new BigDecimal("17.40"), false, 0, proved.plan(), List.of(), Shortage.NONE);
-        var miss = NearMisses.of(job, open, CuttingSolver.QUICK).get(0);
+        var miss = NearMisses.of(job, open, CuttingSolver.QUICK, 99).get(0);
         assertEquals(List.of(12, 1), List.of(miss.shorterMm(), miss.boardsSaved()));
         assertEquals(new BigDecimal("17.40"), miss.saved());
         assertTrue(!miss.sure());
-        assertTrue(NearMisses.of(job, proved, CuttingSolver.QUICK).get(0).sure());
+        assertTrue(NearMisses.of(job, proved, CuttingSolver.QUICK, 99).get(0).sure());
     }
 }

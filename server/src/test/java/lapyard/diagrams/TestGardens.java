@@ -16,8 +16,14 @@ import lapyard.plan.Bed;
 import lapyard.plan.Fill;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.GardenState;
 import lapyard.plan.Ground;
 import lapyard.plan.Lap;
+import lapyard.plan.QuoteTerms;
+import lapyard.plan.Saw;
+import lapyard.plan.SearchLength;
+import lapyard.plan.StandingRules;
+import lapyard.plan.WayIn;
 
 /** Gardens to draw, and beds as built by the turning lap, worked here by its rule alone. */
 final class TestGardens {
@@ -46,8 +52,8 @@ final class TestGardens {
 
     static Garden garden(String name, boolean imperial, Ground ground, List<Bed> beds, List<GardenPath> paths) {
         return new Garden(name, imperial, ground, beds, paths,
-                Garden.Goods.of(new Catalogue(List.of(), List.of(), List.of(), true)), Garden.People.USUAL,
-                Garden.Terms.of("GBP"), Map.of(), List.of());
+                new Garden.Goods(new Catalogue(List.of(), List.of(), List.of(), true), List.of(), List.of(), Saw.USUAL, SearchLength.SHORT), Garden.People.USUAL,
+                new Garden.Terms("GBP", WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED), Map.of(), List.of());
     }
 
     static GardenPath path(String id, String name, double width, double... xy) {

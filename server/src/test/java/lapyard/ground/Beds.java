@@ -13,9 +13,15 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
+import lapyard.plan.GardenState;
 import lapyard.plan.Ground;
 import lapyard.plan.Lap;
+import lapyard.plan.QuoteTerms;
+import lapyard.plan.Saw;
+import lapyard.plan.SearchLength;
+import lapyard.plan.StandingRules;
 import lapyard.plan.Told;
+import lapyard.plan.WayIn;
 
 /** Gardens for the tests of this package. */
 final class Beds {
@@ -61,8 +67,8 @@ final class Beds {
 
     static Garden garden(Ground ground, List<Bed> beds, List<GardenPath> paths) {
         return new Garden("yard", false, ground, beds, paths,
-                Garden.Goods.of(new Catalogue(List.of(), List.of(), List.of(), true)), Garden.People.USUAL,
-                Garden.Terms.of("GBP"), java.util.Map.of(), List.of());
+                new Garden.Goods(new Catalogue(List.of(), List.of(), List.of(), true), List.of(), List.of(), Saw.USUAL, SearchLength.SHORT), Garden.People.USUAL,
+                new Garden.Terms("GBP", WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED), java.util.Map.of(), List.of());
     }
 
     static Garden garden(Ground ground, Bed... beds) {

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PegsTest {
-    private static final Pegs M = Pegs.of(Beds.bed("M", Beds.L, 800, 1500));
+    private static final Pegs M = Pegs.of(Beds.bed("M", Beds.L, 800, 1500), new Point(0, 0), new Point(1, 0), 0, Optional.empty());
 
     @Test
     void theLIsTapedAlongAndOffTheHouseWall() {
@@ -54,7 +54,7 @@ class PegsTest {
         assertEquals(9, M.diagonals().size(), "6 x 3 / 2");
         assertEquals(3841.9, M.diagonals().get(0).lengthMm(), 0.05);
         Bed many = Beds.bed("R", Beds.outline(0, 0, 9, 0, 12, 3, 12, 6, 9, 9, 6, 12, 3, 12, 0, 9, -3, 6, -3, 3), 0, 0);
-        assertEquals(7 + 7, Pegs.of(many).diagonals().size(), "ten corners: from the first two only");
+        assertEquals(7 + 7, Pegs.of(many, new Point(0, 0), new Point(1, 0), 0, Optional.empty()).diagonals().size(), "ten corners: from the first two only");
     }
 
     @Test

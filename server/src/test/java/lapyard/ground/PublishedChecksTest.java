@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.List;
+import java.util.Optional;
 import lapyard.catalogue.Section;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
@@ -52,7 +53,7 @@ class PublishedChecksTest {
 
     private static double diagonalMm(double widthMm, double depthMm) {
         Bed bed = Beds.bed("N", Outline.rectangle(widthMm, depthMm), new Placement(new Point(700, 900), 20, false));
-        Pegs pegs = Pegs.of(bed);
+        Pegs pegs = Pegs.of(bed, new Point(0, 0), new Point(1, 0), 0, Optional.empty());
         assertEquals(2, pegs.diagonals().size());
         assertEquals(pegs.diagonals().get(0).lengthMm(), pegs.diagonals().get(1).lengthMm(), 1e-9);
         return pegs.diagonals().get(0).lengthMm();
@@ -198,7 +199,7 @@ class PublishedChecksTest {
     void theStripNobodyReachesIsMeasuredFromTheOuterFaces() {
         Section thin = new Section("44x200", 44, 200, 600, List.of());
         Bed wide = Beds.bed("M", Outline.rectangle(4000, 1400 + 2 * 44), 0, 0);
-        Bed bed = wide.withWalls(wide.walls().withSection(thin));
+        Bed bed = wide.withWalls(new Bed.Walls(wide.courses(), thin, wide.walls().lap()));
         Finding note = Beds.about(Clashes.of(Beds.garden(Beds.yard(null), bed)), "bed M", FindingKind.REACH_FAR)
                 .orElseThrow();
         double reach = note.amount().orElseThrow().value() + 600;

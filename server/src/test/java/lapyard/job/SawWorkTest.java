@@ -5,23 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
-import lapyard.plan.Bed;
-import lapyard.geometry.Spans;
-import lapyard.geometry.Point;
-import lapyard.geometry.Outline;
-import java.util.Random;
 import java.util.Optional;
+import java.util.Random;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.Replan;
 import lapyard.cutting.SawBoard;
 import lapyard.cutting.Sawn;
 import lapyard.cutting.SawnBoards;
+import lapyard.geometry.Outline;
+import lapyard.geometry.Point;
+import lapyard.geometry.Spans;
 import lapyard.job.JobSheet.SawWork;
-import java.util.Random;
 import lapyard.order.SlipLine;
+import lapyard.plan.Bed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -288,9 +288,13 @@ class SawWorkTest {
     @Test
     void aJobByMarksHasEachPieceOnce() {
         SawWork saw = sheet("turning", 2).cutting().get(0).saw();
-        assertEquals(30, saw.byMark().pieces().size());
+        CuttingProblem byMark = saw.problem().with(saw.problem().stock(), saw.problem().pieces().stream()
+                .flatMap(demand -> saw.marks().get(demand.id()).stream()
+                        .map(mark -> new CuttingProblem.Demand(mark, demand.lengthMm(), 1, demand.stage(), demand.goodFaces())))
+                .toList());
+        assertEquals(30, byMark.pieces().size());
         List<Sawn> sawn = saw.boards().stream().map(board -> board.number() < 7 ? SawnBoards.done(board) : SawnBoards.waiting(board)).toList();
-        Replan.Planned after = (Replan.Planned) Replan.of(saw.byMark(), sawn, CuttingSolver.QUICK);
+        Replan.Planned after = (Replan.Planned) Replan.of(byMark, sawn, CuttingSolver.QUICK);
         assertTrue(after.buy().isEmpty());
         assertEquals(30, after.cut() + after.wanted());
     }

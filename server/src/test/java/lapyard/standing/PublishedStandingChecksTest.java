@@ -6,8 +6,8 @@ import lapyard.catalogue.StrengthClass;
 import lapyard.construction.Beds;
 import lapyard.construction.Construction;
 import lapyard.plan.Lap;
-import lapyard.plan.StandingRules;
 import lapyard.plan.Saw;
+import lapyard.plan.StandingRules;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,28 +23,27 @@ class PublishedStandingChecksTest {
     /** Verified, EN 338:2016 Tables 1 and 3: fm,k, fv,k, fc,90,k, E0,mean, rho_k, rho_mean. D18 and D35 on one copy. */
     @ParameterizedTest
     @CsvSource(textBlock = """
-            C14, 14, 3.0, 2.0,  7000, 290, 350
-            C16, 16, 3.2, 2.2,  8000, 310, 370
-            C18, 18, 3.4, 2.2,  9000, 320, 380
-            C20, 20, 3.6, 2.3,  9500, 330, 400
-            C22, 22, 3.8, 2.4, 10000, 340, 410
-            C24, 24, 4.0, 2.5, 11000, 350, 420
-            C27, 27, 4.0, 2.5, 11500, 360, 430
-            C30, 30, 4.0, 2.7, 12000, 380, 460
-            D18, 18, 3.5, 4.8,  9500, 475, 570
-            D24, 24, 3.7, 4.9, 10000, 485, 580
-            D30, 30, 3.9, 5.3, 11000, 530, 640
-            D35, 35, 4.1, 5.4, 12000, 540, 650
-            D40, 40, 4.2, 5.5, 13000, 550, 660
-            D50, 50, 4.5, 6.2, 14000, 620, 740
-            D60, 60, 4.8, 10.5, 17000, 700, 840
-            D70, 70, 5.0, 12.0, 20000, 800, 960
+            C14, 14, 3.0,  7000, 290, 350
+            C16, 16, 3.2,  8000, 310, 370
+            C18, 18, 3.4,  9000, 320, 380
+            C20, 20, 3.6,  9500, 330, 400
+            C22, 22, 3.8, 10000, 340, 410
+            C24, 24, 4.0, 11000, 350, 420
+            C27, 27, 4.0, 11500, 360, 430
+            C30, 30, 4.0, 12000, 380, 460
+            D18, 18, 3.5,  9500, 475, 570
+            D24, 24, 3.7, 10000, 485, 580
+            D30, 30, 3.9, 11000, 530, 640
+            D35, 35, 4.1, 12000, 540, 650
+            D40, 40, 4.2, 13000, 550, 660
+            D50, 50, 4.5, 14000, 620, 740
+            D60, 60, 4.8, 17000, 700, 840
+            D70, 70, 5.0, 20000, 800, 960
             """)
     void theClassesAreThoseOfTheStandard(
-            StrengthClass timber, double bending, double shear, double across, double stiff, double dense, double mean) {
+            StrengthClass timber, double bending, double shear, double stiff, double dense, double mean) {
         assertEquals(bending, timber.bendingNmm2());
         assertEquals(shear, timber.shearNmm2());
-        assertEquals(across, timber.acrossGrainNmm2());
         assertEquals(stiff, timber.stiffnessNmm2());
         assertEquals(dense, timber.densityKgM3());
         assertEquals(mean, timber.meanDensityKgM3());
@@ -56,7 +55,6 @@ class PublishedStandingChecksTest {
         assertEquals(6.15385, new Beam(StrengthClass.C16, 1, 1).bendingStrength(), 0.005);
         assertEquals(11.5385, new Beam(StrengthClass.D30, 1, 1).bendingStrength(), 0.005);
         assertEquals(1.5, new Beam(StrengthClass.D30, 1, 1).shearStrength(), 0.005);
-        assertEquals(2.03846, Beam.design(StrengthClass.D30.acrossGrainNmm2()), 0.005);
     }
 
     /** Verified: EN 1995-1-1 3.2(3) eq (3.1). */
@@ -85,21 +83,25 @@ class PublishedStandingChecksTest {
         assertEquals(0.27099, new EarthPressure(18, 35, 0).active(), 0.0005);
     }
 
+    private static double drainedKpa(EarthPressure earth, double depthM) {
+        return earth.soilPartKpa(depthM) + earth.besidePartKpa();
+    }
+
     /** Verified: a retaining-wall teaching problem, 10 ft, 115 pcf, 30 degrees: 0.33, 0.38 ksf, 1.9 kip/ft. */
     @Test
     void aTaughtRetainingWallComesOutAsPrinted() {
         EarthPressure taught = new EarthPressure(0.115, 30, 0);
         assertEquals(0.33, taught.active(), 0.005);
-        assertEquals(0.38, taught.drainedKpa(10), 0.005);
+        assertEquals(0.38, drainedKpa(taught, 10), 0.005);
         assertEquals(1.9, taught.drainedKnM(10), 0.03);
     }
 
     /** Derived, Rankine: 600 of soil, without and with 2.5 kN/m2 beside it; 300 and 450. */
     @Test
     void theThrustOnAWallOf600() {
-        assertEquals(3.6, SOIL.drainedKpa(0.6), 0.005);
+        assertEquals(3.6, drainedKpa(SOIL, 0.6), 0.005);
         assertEquals(1.08, SOIL.drainedKnM(0.6), 0.005);
-        assertEquals(4.43333, BESIDE.drainedKpa(0.6), 0.005);
+        assertEquals(4.43333, drainedKpa(BESIDE, 0.6), 0.005);
         assertEquals(1.58, BESIDE.drainedKnM(0.6), 0.005);
         assertEquals(0.27, SOIL.drainedKnM(0.3), 0.001);
         assertEquals(0.6075, SOIL.drainedKnM(0.45), 0.001);
@@ -117,7 +119,7 @@ class PublishedStandingChecksTest {
     @Test
     void aCourseOf100UsesABitOverAQuarterOfItsStrength() {
         Beam course = new Beam(StrengthClass.C16, 200, 100);
-        double load = SOIL.drainedKpa(0.5) / 1000 * 200;
+        double load = drainedKpa(SOIL, 0.5) / 1000 * 200;
         assertEquals(0.6, load, 0.002);
         assertEquals(432000, Beam.momentNmm(load, 2400), 1);
         assertEquals(333333, course.modulusMm3(), 1);
@@ -142,7 +144,7 @@ class PublishedStandingChecksTest {
     /** Derived: simply supported strip, C16, foot pressure of 600 with 2.5 beside, sag a 200th. */
     @Test
     void boardsOf47AreTiedEvery1260() {
-        double pressure = BESIDE.drainedKpa(0.6) / 1000;
+        double pressure = drainedKpa(BESIDE, 0.6) / 1000;
         double design = (1.35 * BESIDE.soilPartKpa(0.6) + 1.5 * BESIDE.besidePartKpa()) / 1000;
         assertEquals(0.0044333, pressure, 1e-6);
         assertEquals(0.00611, design, 1e-6);
@@ -169,7 +171,7 @@ class PublishedStandingChecksTest {
         for (int i = 0; i < 3; i++) {
             double design = (1.35 * BESIDE.soilPartKpa(deep[i]) + 1.5 * BESIDE.besidePartKpa()) / 1000;
             assertEquals(dry[i],
-                    Beam.clearSpanMm(StrengthClass.C16, thick, BESIDE.drainedKpa(deep[i]) / 1000, design, 200), 10);
+                    Beam.clearSpanMm(StrengthClass.C16, thick, drainedKpa(BESIDE, deep[i]) / 1000, design, 200), 10);
             double blocked = SOIL.blockedKpaPerM() * deep[i] / 1000;
             assertEquals(wet[i], Beam.clearSpanMm(StrengthClass.C16, thick, blocked, 1.35 * blocked, 200), 10);
         }
