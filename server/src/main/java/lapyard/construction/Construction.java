@@ -90,17 +90,11 @@ public final class Construction {
             Fixings.staples(bed, inner, quantities);
         }
         Coating.quantities(bed, inner, quantities);
-        quantities.add(new Quantity(
-                QuantityKind.INNER_AREA,
-                inner.areaMm2() / 1e6,
-                "m2",
-                Working.of(
-                        bed.outline().upright() ? "outer area - t (P - 4t)" : "outer area - t (P + P') / 2",
-                        Working.GEOMETRY,
-                        Input.of("outer area", bed.outline().areaMm2() / 1e6, "m2"),
-                        Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"),
-                        Input.of("inner perimeter P'", inner.perimeterMm(), "mm"),
-                        Input.of("thickness t", bed.section().thicknessMm(), "mm"))));
+        quantities.add(Quantity.of(QuantityKind.INNER_AREA, inner.areaMm2() / 1e6, "m2",
+                bed.outline().upright() ? "outer area - t (P - 4t)" : "outer area - t (P + P') / 2", Working.GEOMETRY,
+                Input.of("outer area", bed.outline().areaMm2() / 1e6, "m2"),
+                Input.of("outer perimeter P", bed.outline().perimeterMm(), "mm"), Input.of("inner perimeter P'", inner.perimeterMm(), "mm"),
+                Input.of("thickness t", bed.section().thicknessMm(), "mm")));
         return new BedWork(
                 bed,
                 new BedWork.Frame(

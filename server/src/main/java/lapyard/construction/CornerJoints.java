@@ -73,15 +73,9 @@ final class CornerJoints {
         if (ties.brackets()) {
             int corners = bed.outline().sides();
             int brackets = corners * bed.courses();
-            quantities.add(new Quantity(
-                    QuantityKind.BRACKETS,
-                    brackets,
-                    "brackets",
-                    Working.of(
-                            "corners x courses",
-                            Working.COMMON_PRACTICE,
-                            Input.of("corners", corners, ""),
-                            Input.of("courses", bed.courses(), ""))));
+            quantities.add(Quantity.of(QuantityKind.BRACKETS, brackets, "brackets",
+                    "corners x courses", Working.COMMON_PRACTICE,
+                    Input.of("corners", corners, ""), Input.of("courses", bed.courses(), "")));
             fixings(QuantityKind.BRACKET_FIXINGS, "brackets", brackets, ties.bracketFixings(), bed, quantities);
         }
         if (ties.courseTies()) {
@@ -149,16 +143,9 @@ final class CornerJoints {
 
     private static void fixings(
             QuantityKind kind, String what, int count, int each, Bed bed, List<Quantity> quantities) {
-        quantities.add(new Quantity(
-                kind,
-                count * each,
-                "screws",
-                Working.of(
-                        what + " x screws each; at most thickness - " + (int) Ties.BEHIND_MM + " long",
-                        Working.COMMON_PRACTICE,
-                        Input.of(what, count, ""),
-                        Input.of("screws each", each, ""),
-                        Input.of("screw length", bed.making().ties().fixingMm(), "mm"),
-                        Input.of("thickness", bed.section().thicknessMm(), "mm"))));
+        quantities.add(Quantity.of(kind, count * each, "screws",
+                what + " x screws each; at most thickness - " + (int) Ties.BEHIND_MM + " long", Working.COMMON_PRACTICE,
+                Input.of(what, count, ""), Input.of("screws each", each, ""),
+                Input.of("screw length", bed.making().ties().fixingMm(), "mm"), Input.of("thickness", bed.section().thicknessMm(), "mm")));
     }
 }

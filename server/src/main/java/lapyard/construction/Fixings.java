@@ -13,8 +13,8 @@ import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.Screws;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
@@ -89,18 +89,12 @@ final class Fixings {
                                 + " screw's depth at the joint and at its tip; heights (2i - 1) x timber height / (2 x"
                                 + " screws a joint)",
                         Working.COMMON_PRACTICE)));
-        quantities.add(new Quantity(
-                QuantityKind.PILOTS,
-                count,
-                "pilot holes",
-                Working.of(
-                        "one a corner screw; pilot = share of root x root, root = 2/3 of shank",
-                        "NDS commentary on wood screws: 70 % of the root in softwood, 90 % in hardwood",
-                        Input.of("screws", count, "screws"),
-                        Input.of("shank", bed.making().screws().diameterMm(), "mm"),
-                        Input.of("root", Lengths.toTenth(bed.making().screws().diameterMm() * 2 / 3), "mm"),
-                        Input.of("share of root", pilotShare(bed), ""),
-                        Input.of("pilot", Lengths.toTenth(pilotMm(bed)), "mm"))));
+        quantities.add(Quantity.of(QuantityKind.PILOTS, count, "pilot holes",
+                "one a corner screw; pilot = share of root x root, root = 2/3 of shank",
+                "NDS commentary on wood screws: 70 % of the root in softwood, 90 % in hardwood",
+                Input.of("screws", count, "screws"), Input.of("shank", bed.making().screws().diameterMm(), "mm"),
+                Input.of("root", Lengths.toTenth(bed.making().screws().diameterMm() * 2 / 3), "mm"),
+                Input.of("share of root", pilotShare(bed), ""), Input.of("pilot", Lengths.toTenth(pilotMm(bed)), "mm")));
         return true;
     }
 
@@ -174,20 +168,12 @@ final class Fixings {
 
     static void seams(int seams, List<Quantity> quantities) {
         if (seams > 0) {
-            quantities.add(new Quantity(
-                    QuantityKind.JOINT_PLATES,
-                    seams,
-                    "plates",
-                    Working.of("one backing plate a seam", Working.COMMON_PRACTICE, Input.of("seams", seams, ""))));
-            quantities.add(new Quantity(
-                    QuantityKind.JOINT_SCREWS,
-                    seams * SCREWS_A_SEAM,
-                    "screws",
-                    Working.of(
-                            "seams x screws a seam",
-                            Working.COMMON_PRACTICE,
-                            Input.of("seams", seams, ""),
-                            Input.of("screws a seam", SCREWS_A_SEAM, "screws"))));
+            quantities.add(Quantity.of(QuantityKind.JOINT_PLATES, seams, "plates",
+                    "one backing plate a seam", Working.COMMON_PRACTICE,
+                    Input.of("seams", seams, "")));
+            quantities.add(Quantity.of(QuantityKind.JOINT_SCREWS, seams * SCREWS_A_SEAM, "screws",
+                    "seams x screws a seam", Working.COMMON_PRACTICE,
+                    Input.of("seams", seams, ""), Input.of("screws a seam", SCREWS_A_SEAM, "screws")));
         }
     }
 
@@ -202,19 +188,11 @@ final class Fixings {
         int folds = inner.sides() - patches;
         int perFold = bed.inside().liner().staplesPerFold();
         int perPatch = bed.inside().liner().staplesPerPatch();
-        quantities.add(new Quantity(
-                QuantityKind.STAPLES,
-                edge + folds * perFold + patches * perPatch,
-                "staples",
-                Working.of(
-                        "along the edge: for each inner side floor(side / spacing) + 1; + folds x staples a fold +"
-                                + " patches x staples a patch",
-                        Working.COMMON_PRACTICE,
-                        Input.of("spacing", every, "mm"),
-                        Input.of("along the edge", edge, "staples"),
-                        Input.of("folds", folds, ""),
-                        Input.of("staples a fold", perFold, "staples"),
-                        Input.of("patches", patches, ""),
-                        Input.of("staples a patch", perPatch, "staples"))));
+        quantities.add(Quantity.of(QuantityKind.STAPLES, edge + folds * perFold + patches * perPatch, "staples",
+                "along the edge: for each inner side floor(side / spacing) + 1; + folds x staples a fold + patches x staples a patch",
+                Working.COMMON_PRACTICE,
+                Input.of("spacing", every, "mm"), Input.of("along the edge", edge, "staples"), Input.of("folds", folds, ""),
+                Input.of("staples a fold", perFold, "staples"), Input.of("patches", patches, ""),
+                Input.of("staples a patch", perPatch, "staples")));
     }
 }

@@ -11,8 +11,8 @@ import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
@@ -177,55 +177,31 @@ final class LinerCut {
         for (LinerPiece piece : pieces) {
             double own = piece.widthMm() * piece.heightMm() / 1e6;
             area += own;
-            quantities.add(!piece.wall().isEmpty() ? onWall(bed, piece, own) : new Quantity(
-                    QuantityKind.LINER,
-                    own,
-                    "m2",
-                    Working.of(
-                            "width x height; each is the floor's + at every side the rise, or the lap where the whole"
-                                    + " side is shared; rise = wall height - base height - below rim + trim",
-                            Working.COMMON_PRACTICE,
-                            Input.of("width", piece.widthMm(), "mm"),
-                            Input.of("height", piece.heightMm(), "mm"),
-                            Input.of("floor width", piece.floor().widthMm(), "mm"),
-                            Input.of("floor depth", piece.floor().depthMm(), "mm"),
-                            Input.of("rise", riseMm(bed), "mm"),
-                            Input.of("lap", bed.inside().liner().lapMm(), "mm"),
-                            Input.of("laid as number", piece.layingOrder(), ""))));
+            quantities.add(!piece.wall().isEmpty() ? onWall(bed, piece, own) : Quantity.of(QuantityKind.LINER, own, "m2",
+                    "width x height; each is the floor's + at every side the rise, or the lap where the whole side is shared; rise ="
+                            + " wall height - base height - below rim + trim", Working.COMMON_PRACTICE,
+                    Input.of("width", piece.widthMm(), "mm"), Input.of("height", piece.heightMm(), "mm"),
+                    Input.of("floor width", piece.floor().widthMm(), "mm"), Input.of("floor depth", piece.floor().depthMm(), "mm"),
+                    Input.of("rise", riseMm(bed), "mm"), Input.of("lap", bed.inside().liner().lapMm(), "mm"),
+                    Input.of("laid as number", piece.layingOrder(), "")));
         }
-        quantities.add(new Quantity(
-                QuantityKind.LINER_AREA,
-                area,
-                "m2",
-                Working.of("sum of the pieces", Working.GEOMETRY, Input.of("pieces", pieces.size(), ""))));
+        quantities.add(Quantity.of(QuantityKind.LINER_AREA, area, "m2",
+                "sum of the pieces", Working.GEOMETRY,
+                Input.of("pieces", pieces.size(), "")));
         if (!pieces.get(0).wall().isEmpty()) {
             return;
         }
         double floor = inner.areaMm2() / 1e6;
-        quantities.add(new Quantity(
-                QuantityKind.LINER_SLITS,
-                Math.ceil(bed.inside().liner().slitsPerM2() * floor - 1e-9),
-                "slits",
-                Working.of(
-                        "slits a square metre x floor, rounded up",
-                        Working.COMMON_PRACTICE,
-                        Input.of("slits a square metre", bed.inside().liner().slitsPerM2(), "slits"),
-                        Input.of("floor", floor, "m2"))));
+        quantities.add(Quantity.of(QuantityKind.LINER_SLITS, Math.ceil(bed.inside().liner().slitsPerM2() * floor - 1e-9), "slits",
+                "slits a square metre x floor, rounded up", Working.COMMON_PRACTICE,
+                Input.of("slits a square metre", bed.inside().liner().slitsPerM2(), "slits"), Input.of("floor", floor, "m2")));
     }
 
     private static Quantity onWall(Bed bed, LinerPiece piece, double areaM2) {
-        return new Quantity(
-                QuantityKind.LINER,
-                areaM2,
-                "m2",
-                Working.of(
-                        "(inner face + lap round a corner) x (wall height - base height - below rim + trim + turned in)",
-                        Working.COMMON_PRACTICE,
-                        Input.of("width", piece.widthMm(), "mm"),
-                        Input.of("height", piece.heightMm(), "mm"),
-                        Input.of("inner face", piece.floor().widthMm(), "mm"),
-                        Input.of("lap round a corner", CORNER_LAP_MM, "mm"),
-                        Input.of("rise", riseMm(bed), "mm"),
-                        Input.of("turned in", bed.inside().liner().turnInMm(), "mm")));
+        return Quantity.of(QuantityKind.LINER, areaM2, "m2",
+                "(inner face + lap round a corner) x (wall height - base height - below rim + trim + turned in)", Working.COMMON_PRACTICE,
+                Input.of("width", piece.widthMm(), "mm"), Input.of("height", piece.heightMm(), "mm"),
+                Input.of("inner face", piece.floor().widthMm(), "mm"), Input.of("lap round a corner", CORNER_LAP_MM, "mm"),
+                Input.of("rise", riseMm(bed), "mm"), Input.of("turned in", bed.inside().liner().turnInMm(), "mm"));
     }
 }

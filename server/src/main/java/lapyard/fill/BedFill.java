@@ -52,65 +52,28 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         }
         double settled = area * depth / 1000;
         double loose = looseM3(settled, fill.settlement());
-        quantities.add(new Quantity(
-                QuantityKind.SOIL_DEPTH,
-                depth,
-                "mm",
-                Working.of(
-                        "wall height - base height - freeboard - mulch",
-                        Working.COMMON_PRACTICE,
-                        Input.of("wall height", bed.heightMm(), "mm"),
-                        Input.of("base height", bed.inside().base().heightMm(), "mm"),
-                        Input.of("freeboard", fill.freeboardMm(), "mm"),
-                        Input.of("mulch", fill.mulchMm(), "mm"))));
-        quantities.add(new Quantity(
-                QuantityKind.SOIL_SETTLED,
-                settled,
-                "m3",
-                Working.of(
-                        "inside area x soil depth",
-                        Working.GEOMETRY,
-                        Input.of("inside area", area, "m2"),
-                        Input.of("soil depth", depth, "mm"))));
-        quantities.add(new Quantity(
-                QuantityKind.SOIL_LOOSE,
-                loose,
-                "m3",
-                Working.of(
-                        "settled / (1 - settlement)",
-                        Working.COMMON_PRACTICE,
-                        Input.of("settled", settled, "m3"),
-                        Input.of("settlement", fill.settlement(), ""))));
+        quantities.add(Quantity.of(QuantityKind.SOIL_DEPTH, depth, "mm",
+                "wall height - base height - freeboard - mulch", Working.COMMON_PRACTICE,
+                Input.of("wall height", bed.heightMm(), "mm"), Input.of("base height", bed.inside().base().heightMm(), "mm"),
+                Input.of("freeboard", fill.freeboardMm(), "mm"), Input.of("mulch", fill.mulchMm(), "mm")));
+        quantities.add(Quantity.of(QuantityKind.SOIL_SETTLED, settled, "m3",
+                "inside area x soil depth", Working.GEOMETRY,
+                Input.of("inside area", area, "m2"), Input.of("soil depth", depth, "mm")));
+        quantities.add(Quantity.of(QuantityKind.SOIL_LOOSE, loose, "m3",
+                "settled / (1 - settlement)", Working.COMMON_PRACTICE,
+                Input.of("settled", settled, "m3"), Input.of("settlement", fill.settlement(), "")));
         layers(fill, loose, quantities);
-        quantities.add(new Quantity(
-                QuantityKind.SOIL_MASS,
-                loose * LOOSE_KG_M3,
-                "kg",
-                Working.of(
-                        "loose x weight of loose soil",
-                        Working.COMMON_PRACTICE,
-                        Input.of("loose", loose, "m3"),
-                        Input.of("loose soil", LOOSE_KG_M3, "kg/m3"))));
-        quantities.add(new Quantity(
-                QuantityKind.BARROWS,
-                barrows(loose, barrowLitres),
-                "barrows",
-                Working.of(
-                        "loose / barrow, rounded up",
-                        Working.COMMON_PRACTICE,
-                        Input.of("loose", loose, "m3"),
-                        Input.of("barrow", barrowLitres, "l"))));
+        quantities.add(Quantity.of(QuantityKind.SOIL_MASS, loose * LOOSE_KG_M3, "kg",
+                "loose x weight of loose soil", Working.COMMON_PRACTICE,
+                Input.of("loose", loose, "m3"), Input.of("loose soil", LOOSE_KG_M3, "kg/m3")));
+        quantities.add(Quantity.of(QuantityKind.BARROWS, barrows(loose, barrowLitres), "barrows",
+                "loose / barrow, rounded up", Working.COMMON_PRACTICE,
+                Input.of("loose", loose, "m3"), Input.of("barrow", barrowLitres, "l")));
         heldBack(bed, area, loose, barrowLitres, quantities);
         if (fill.mulchMm() > 0) {
-            quantities.add(new Quantity(
-                    QuantityKind.MULCH,
-                    area * fill.mulchMm() / 1000,
-                    "m3",
-                    Working.of(
-                            "inside area x mulch depth",
-                            Working.GEOMETRY,
-                            Input.of("inside area", area, "m2"),
-                            Input.of("mulch depth", fill.mulchMm(), "mm"))));
+            quantities.add(Quantity.of(QuantityKind.MULCH, area * fill.mulchMm() / 1000, "m3",
+                    "inside area x mulch depth", Working.GEOMETRY,
+                    Input.of("inside area", area, "m2"), Input.of("mulch depth", fill.mulchMm(), "mm")));
         }
         return new BedFill(quantities, findings);
     }
@@ -122,28 +85,14 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         if (back <= 1e-9) {
             return;
         }
-        quantities.add(new Quantity(
-                QuantityKind.SOIL_TOP_UP,
-                back,
-                "m3",
-                Working.of(
-                        "loose - inside area x (wall height - base height - mulch): kept back for topping up, or it would stand"
-                                + " over the rim",
-                        Working.GEOMETRY,
-                        Input.of("loose", loose, "m3"),
-                        Input.of("inside area", area, "m2"),
-                        Input.of("wall height", bed.heightMm(), "mm"),
-                        Input.of("base height", bed.inside().base().heightMm(), "mm"),
-                        Input.of("mulch", bed.planting().fill().mulchMm(), "mm"))));
-        quantities.add(new Quantity(
-                QuantityKind.BARROWS_TOP_UP,
-                barrows(back, barrowLitres),
-                "barrows",
-                Working.of(
-                        "kept back / barrow, rounded up; counted among the barrows of the bed",
-                        Working.COMMON_PRACTICE,
-                        Input.of("kept back", back, "m3"),
-                        Input.of("barrow", barrowLitres, "l"))));
+        quantities.add(Quantity.of(QuantityKind.SOIL_TOP_UP, back, "m3",
+                "loose - inside area x (wall height - base height - mulch): kept back for topping up, or it would stand over the rim",
+                Working.GEOMETRY,
+                Input.of("loose", loose, "m3"), Input.of("inside area", area, "m2"), Input.of("wall height", bed.heightMm(), "mm"),
+                Input.of("base height", bed.inside().base().heightMm(), "mm"), Input.of("mulch", bed.planting().fill().mulchMm(), "mm")));
+        quantities.add(Quantity.of(QuantityKind.BARROWS_TOP_UP, barrows(back, barrowLitres), "barrows",
+                "kept back / barrow, rounded up; counted among the barrows of the bed", Working.COMMON_PRACTICE,
+                Input.of("kept back", back, "m3"), Input.of("barrow", barrowLitres, "l")));
     }
 
     /**
@@ -163,15 +112,9 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     private static void layers(Fill fill, double loose, List<Quantity> quantities) {
         Map<String, Double> shares = new LinkedHashMap<>();
         fill.layers().forEach(layer -> shares.merge(layer.item(), layer.share(), Double::sum));
-        shares.forEach((item, share) -> quantities.add(new Quantity(
-                QuantityKind.MATERIAL.of(item),
-                loose * share,
-                "m3",
-                Working.of(
-                        "loose x share",
-                        Working.COMMON_PRACTICE,
-                        Input.of("loose", loose, "m3"),
-                        Input.of("share", share, "")))));
+        shares.forEach((item, share) -> quantities.add(Quantity.of(QuantityKind.MATERIAL.of(item), loose * share, "m3",
+                "loose x share", Working.COMMON_PRACTICE,
+                Input.of("loose", loose, "m3"), Input.of("share", share, ""))));
     }
 
     private static void depthFindings(Bed bed, double depth, List<Finding> findings) {

@@ -41,14 +41,9 @@ public record BedGround(
     static BedGround of(Lot lot, Map<String, Double> areas, Optional<Fall> fall, Preparation preparation, StandingRules loads) {
         Bed bed = lot.bed();
         List<Quantity> quantities = new ArrayList<>();
-        areas.forEach((kind, area) -> quantities.add(new Quantity(
-                QuantityKind.GROUND.of(kind),
-                area / 1e6,
-                "m2",
-                Working.of(
-                        "outside faces over the surface as drawn",
-                        Working.GEOMETRY,
-                        Working.Input.of("outside faces", lot.area().getArea() / 1e6, "m2")))));
+        areas.forEach((kind, area) -> quantities.add(Quantity.of(QuantityKind.GROUND.of(kind), area / 1e6, "m2",
+                "outside faces over the surface as drawn", Working.GEOMETRY,
+                Working.Input.of("outside faces", lot.area().getArea() / 1e6, "m2"))));
         String surface = BySurface.most(areas);
         Preparation.Soft soft = SOFT.contains(surface) ? preparation.soft() : Preparation.Soft.SCRIBE;
         Optional<BedFall> bedFall = fall.map(plane -> BedFall.of(bed, plane));
@@ -88,15 +83,9 @@ public record BedGround(
     private static void strip(Lot lot, Preparation preparation, Optional<BedFall> fall, List<Quantity> quantities) {
         double thickness = lot.bed().section().thicknessMm();
         double lengthMm = Shapes.offset(lot.area(), -thickness / 2).getLength();
-        quantities.add(new Quantity(
-                QuantityKind.STRIP_LENGTH,
-                lengthMm / 1000,
-                "m",
-                Working.of(
-                        "along the middle of the walls; P - 4 t where all corners are square",
-                        Working.GEOMETRY,
-                        Working.Input.of("P", lot.area().getLength(), "mm"),
-                        Working.Input.of("t", thickness, "mm"))));
+        quantities.add(Quantity.of(QuantityKind.STRIP_LENGTH, lengthMm / 1000, "m",
+                "along the middle of the walls; P - 4 t where all corners are square", Working.GEOMETRY,
+                Working.Input.of("P", lot.area().getLength(), "mm"), Working.Input.of("t", thickness, "mm")));
         works(
                 lengthMm * preparation.stripMm(),
                 preparation,
@@ -113,15 +102,9 @@ public record BedGround(
             // One at the corner where the wall begins, and those between its corners.
             count += Math.max(1, Math.ceil(bed.outline().sideMm(i) / preparation.padEveryMm() - 1e-9));
         }
-        quantities.add(new Quantity(
-                QuantityKind.PADS,
-                count,
-                "pads",
-                Working.of(
-                        "sum over walls of ceil(wall / greatest distance)",
-                        Working.COMMON_PRACTICE,
-                        Working.Input.of("walls", bed.outline().sides(), ""),
-                        Working.Input.of("greatest distance", preparation.padEveryMm(), "mm"))));
+        quantities.add(Quantity.of(QuantityKind.PADS, count, "pads",
+                "sum over walls of ceil(wall / greatest distance)", Working.COMMON_PRACTICE,
+                Working.Input.of("walls", bed.outline().sides(), ""), Working.Input.of("greatest distance", preparation.padEveryMm(), "mm")));
         works(
                 count * preparation.padMm() * preparation.padMm(),
                 preparation,
@@ -144,26 +127,17 @@ public record BedGround(
         double dig = concrete + subBase + areaMm2 * slopeMm / 1e9;
         Working.Input depth = Working.Input.of("depth", preparation.depthMm(), "mm");
         Working.Input stone = Working.Input.of("sub-base", preparation.subBaseMm(), "mm");
-        quantities.add(new Quantity(
-                QuantityKind.CONCRETE,
-                concrete,
-                "m3",
-                Working.of(area + " x depth", Working.COMMON_PRACTICE, with(inputs, depth))));
+        quantities.add(Quantity.of(QuantityKind.CONCRETE, concrete, "m3",
+                area + " x depth", Working.COMMON_PRACTICE,
+                with(inputs, depth)));
         if (subBase > 0) {
-            quantities.add(new Quantity(
-                    QuantityKind.SUB_BASE,
-                    subBase,
-                    "m3",
-                    Working.of(area + " x sub-base, compacted", Working.COMMON_PRACTICE, with(inputs, stone))));
+            quantities.add(Quantity.of(QuantityKind.SUB_BASE, subBase, "m3",
+                    area + " x sub-base, compacted", Working.COMMON_PRACTICE,
+                    with(inputs, stone)));
         }
-        quantities.add(new Quantity(
-                QuantityKind.DIG,
-                dig,
-                "m3",
-                Working.of(
-                        area + " x (depth + sub-base + mean height over the lowest corner)",
-                        Working.GEOMETRY,
-                        with(inputs, depth, stone, Working.Input.of("mean height over the lowest corner", slopeMm, "mm")))));
+        quantities.add(Quantity.of(QuantityKind.DIG, dig, "m3",
+                area + " x (depth + sub-base + mean height over the lowest corner)", Working.GEOMETRY,
+                with(inputs, depth, stone, Working.Input.of("mean height over the lowest corner", slopeMm, "mm"))));
         quantities.add(spoil(dig, preparation));
     }
 
@@ -174,30 +148,18 @@ public record BedGround(
     }
 
     private static Quantity spoil(double dig, Preparation preparation) {
-        return new Quantity(
-                QuantityKind.SPOIL_LOOSE,
-                dig * (1 + preparation.bulking()),
-                "m3",
-                Working.of(
-                        "dig x (1 + bulking)",
-                        Working.COMMON_PRACTICE,
-                        Working.Input.of("dig", dig, "m3"),
-                        Working.Input.of("bulking", preparation.bulking(), "")));
+        return Quantity.of(QuantityKind.SPOIL_LOOSE, dig * (1 + preparation.bulking()), "m3",
+                "dig x (1 + bulking)", Working.COMMON_PRACTICE,
+                Working.Input.of("dig", dig, "m3"), Working.Input.of("bulking", preparation.bulking(), ""));
     }
 
     /** A trench under the walls down to the level of the lowest corner. */
     private static void levelled(Bed bed, BedFall fall, Preparation preparation, List<Quantity> quantities) {
         double faceMm2 = faceMm2(bed, fall);
         double dig = faceMm2 * preparation.stripMm() / 1e9;
-        quantities.add(new Quantity(
-                QuantityKind.DIG,
-                dig,
-                "m3",
-                Working.of(
-                        "sum over walls of length x mean height above the lowest corner, x width of the trench",
-                        Working.COMMON_PRACTICE,
-                        Working.Input.of("face", faceMm2 / 1e6, "m2"),
-                        Working.Input.of("width", preparation.stripMm(), "mm"))));
+        quantities.add(Quantity.of(QuantityKind.DIG, dig, "m3",
+                "sum over walls of length x mean height above the lowest corner, x width of the trench", Working.COMMON_PRACTICE,
+                Working.Input.of("face", faceMm2 / 1e6, "m2"), Working.Input.of("width", preparation.stripMm(), "mm")));
         quantities.add(spoil(dig, preparation));
     }
 
@@ -222,14 +184,9 @@ public record BedGround(
 
     private static Quantity deckLoad(Bed bed, StandingRules loads) {
         double depth = soilDepthMm(bed);
-        return new Quantity(
-                QuantityKind.DECK_LOAD,
-                depth / 1000 * loads.soilKgM3(),
-                "kg/m2",
-                Working.of(
-                        "soil depth x wet soil; timber, people and snow come on top",
-                        "wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide",
-                        Working.Input.of("soil depth", depth, "mm"),
-                        Working.Input.of("wet soil", loads.soilKgM3(), "kg/m3")));
+        return Quantity.of(QuantityKind.DECK_LOAD, depth / 1000 * loads.soilKgM3(), "kg/m2",
+                "soil depth x wet soil; timber, people and snow come on top",
+                "wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide",
+                Working.Input.of("soil depth", depth, "mm"), Working.Input.of("wet soil", loads.soilKgM3(), "kg/m3"));
     }
 }

@@ -47,15 +47,9 @@ public record GroundSheet(
             quantities.addAll(surfaces.areas());
         }
         fall.filter(plane -> Double.isFinite(plane.oneIn()))
-                .ifPresent(plane -> quantities.add(new Quantity(
-                        QuantityKind.FALL,
-                        plane.oneIn(),
-                        "1:n",
-                        Working.of(
-                                "1 / sqrt(a^2 + b^2) of the plane through all readings",
-                                Working.GEOMETRY,
-                                Working.Input.of("a", plane.a(), ""),
-                                Working.Input.of("b", plane.b(), "")))));
+                .ifPresent(plane -> quantities.add(Quantity.of(QuantityKind.FALL, plane.oneIn(), "1:n",
+                        "1 / sqrt(a^2 + b^2) of the plane through all readings", Working.GEOMETRY,
+                        Working.Input.of("a", plane.a(), ""), Working.Input.of("b", plane.b(), ""))));
         return quantities;
     }
 }

@@ -95,58 +95,37 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
         List<Quantity> quantities = new ArrayList<>();
         double areaM2 = cover.getArea() / 1e6;
         Working.Input area = Working.Input.of("area", areaM2, "m2");
-        quantities.add(new Quantity(
-                QuantityKind.PATH_AREA,
-                areaM2,
-                "m2",
-                Working.of(
-                        "width along the line, bends mitred, ends flat, less beds and paths that stand before it",
-                        Working.GEOMETRY,
-                        Working.Input.of("width", path.widthMm(), "mm"),
-                        Working.Input.of("line", lengthMm(path.line()), "mm"))));
+        quantities.add(Quantity.of(QuantityKind.PATH_AREA, areaM2, "m2",
+                "width along the line, bends mitred, ends flat, less beds and paths that stand before it", Working.GEOMETRY,
+                Working.Input.of("width", path.widthMm(), "mm"), Working.Input.of("line", lengthMm(path.line()), "mm")));
         double depthMm =
                 path.layers().stream().mapToDouble(GardenPath.Layer::depthMm).sum();
-        quantities.add(new Quantity(
-                QuantityKind.PATH_VOLUME,
-                areaM2 * depthMm / 1000,
-                "m3",
-                Working.of(
-                        "area x depth of all layers",
-                        Working.GEOMETRY,
-                        area,
-                        Working.Input.of("depth", depthMm, "mm"))));
+        quantities.add(Quantity.of(QuantityKind.PATH_VOLUME, areaM2 * depthMm / 1000, "m3",
+                "area x depth of all layers", Working.GEOMETRY,
+                area, Working.Input.of("depth", depthMm, "mm")));
         for (GardenPath.Layer layer : path.layers()) {
-            quantities.add(new Quantity(
-                    QuantityKind.MATERIAL.of(layer.item()),
-                    areaM2 * layer.depthMm() / 1000,
-                    "m3",
-                    Working.of(
-                            "area x depth", Working.GEOMETRY, area, Working.Input.of("depth", layer.depthMm(), "mm"))));
+            quantities.add(Quantity.of(QuantityKind.MATERIAL.of(layer.item()), areaM2 * layer.depthMm() / 1000, "m3",
+                    "area x depth", Working.GEOMETRY,
+                    area, Working.Input.of("depth", layer.depthMm(), "mm")));
         }
         if (!path.edging().isEmpty()) {
             edging(edgingRunsMm, quantities);
         }
         if (!path.membrane().isEmpty()) {
-            quantities.add(new Quantity(
-                    QuantityKind.MEMBRANE, areaM2, "m2", Working.of("area, without laps", Working.COMMON_PRACTICE, area)));
+            quantities.add(Quantity.of(QuantityKind.MEMBRANE, areaM2, "m2",
+                    "area, without laps", Working.COMMON_PRACTICE,
+                    area));
             strips.forEach(strip -> quantities.add(quantity(path, strip)));
         }
         return quantities;
     }
 
     private static Quantity quantity(GardenPath path, Strip strip) {
-        return new Quantity(
-                QuantityKind.MEMBRANE_STRIP,
-                strip.lengthMm() / 1000,
-                "m",
-                Working.of(
-                        "the leg to its longest point, and a lap at each end that meets other membrane",
-                        Working.COMMON_PRACTICE,
-                        Working.Input.of("width", strip.widthMm(), "mm"),
-                        Working.Input.of("length", strip.lengthMm(), "mm"),
-                        Working.Input.of("lap", path.lapMm(), "mm"),
-                        Working.Input.of("lapped ends", strip.ends(), ""),
-                        Working.Input.of("lapped sides", strip.sides(), "")));
+        return Quantity.of(QuantityKind.MEMBRANE_STRIP, strip.lengthMm() / 1000, "m",
+                "the leg to its longest point, and a lap at each end that meets other membrane", Working.COMMON_PRACTICE,
+                Working.Input.of("width", strip.widthMm(), "mm"), Working.Input.of("length", strip.lengthMm(), "mm"),
+                Working.Input.of("lap", path.lapMm(), "mm"), Working.Input.of("lapped ends", strip.ends(), ""),
+                Working.Input.of("lapped sides", strip.sides(), ""));
     }
 
     private static void edging(List<Double> runsMm, List<Quantity> quantities) {
@@ -157,23 +136,12 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
             pegs += Math.ceil(run / PEG_EVERY_MM - 1e-9) + 1;
         }
         Working.Input runs = Working.Input.of("straight runs", runsMm.size(), "");
-        quantities.add(new Quantity(
-                QuantityKind.EDGING_LENGTH,
-                lengthMm / 1000,
-                "m",
-                Working.of(
-                        "outline of all paths together, this path's part of it, less open ends and sides against beds and walls",
-                        Working.GEOMETRY,
-                        runs)));
-        quantities.add(new Quantity(
-                QuantityKind.EDGING_PEGS,
-                pegs,
-                "pegs",
-                Working.of(
-                        "sum over straight runs of ceil(run / " + PlainMm.mm(PEG_EVERY_MM) + ") + 1",
-                        Working.COMMON_PRACTICE,
-                        runs,
-                        Working.Input.of("length", lengthMm, "mm"))));
+        quantities.add(Quantity.of(QuantityKind.EDGING_LENGTH, lengthMm / 1000, "m",
+                "outline of all paths together, this path's part of it, less open ends and sides against beds and walls", Working.GEOMETRY,
+                runs));
+        quantities.add(Quantity.of(QuantityKind.EDGING_PEGS, pegs, "pegs",
+                "sum over straight runs of ceil(run / " + PlainMm.mm(PEG_EVERY_MM) + ") + 1", Working.COMMON_PRACTICE,
+                runs, Working.Input.of("length", lengthMm, "mm")));
     }
 
     private static double lengthMm(List<Point> line) {

@@ -147,30 +147,17 @@ public record Pegs(
 
     private static Quantity position(
             QuantityKey key, double value, String formula, Point corner, Point start, double x, double y) {
-        return new Quantity(
-                key,
-                value,
-                "mm",
-                Working.of(
-                        formula + ", with (u, v) the direction of the baseline",
-                        Working.GEOMETRY,
-                        Working.Input.of("dx", corner.x() - start.x(), "mm"),
-                        Working.Input.of("dy", corner.y() - start.y(), "mm"),
-                        Working.Input.of("u", x, ""),
-                        Working.Input.of("v", y, "")));
+        return Quantity.of(key, value, "mm",
+                formula + ", with (u, v) the direction of the baseline", Working.GEOMETRY,
+                Working.Input.of("dx", corner.x() - start.x(), "mm"), Working.Input.of("dy", corner.y() - start.y(), "mm"),
+                Working.Input.of("u", x, ""), Working.Input.of("v", y, ""));
     }
 
     private static Quantity quantity(Diagonal diagonal, List<Peg> pegs) {
         Peg from = pegs.get(diagonal.from() - 1);
         Peg to = pegs.get(diagonal.to() - 1);
-        return new Quantity(
-                QuantityKind.DIAGONAL.of(diagonal.from() + "-" + diagonal.to()),
-                diagonal.lengthMm(),
-                "mm",
-                Working.of(
-                        "sqrt(dx^2 + dy^2), within " + PlainMm.mm(TOLERANCE_MM),
-                        Working.GEOMETRY,
-                        Working.Input.of("dx", to.alongMm() - from.alongMm(), "mm"),
-                        Working.Input.of("dy", to.offMm() - from.offMm(), "mm")));
+        return Quantity.of(QuantityKind.DIAGONAL.of(diagonal.from() + "-" + diagonal.to()), diagonal.lengthMm(), "mm",
+                "sqrt(dx^2 + dy^2), within " + PlainMm.mm(TOLERANCE_MM), Working.GEOMETRY,
+                Working.Input.of("dx", to.alongMm() - from.alongMm(), "mm"), Working.Input.of("dy", to.offMm() - from.offMm(), "mm"));
     }
 }

@@ -10,8 +10,8 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.RimGroup;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
@@ -75,21 +75,12 @@ public record Rims(String bed, List<Quantity> quantities) {
             rims.add(new Rims(
                     bed.id(),
                     List.of(
-                            new Quantity(
-                                    QuantityKind.RIM_LEVEL,
-                                    rim,
-                                    "mm",
-                                    Working.of("drop at its lowest corner - H", Working.GEOMETRY, low, height)),
-                            new Quantity(
-                                    QuantityKind.RIM_PACKING,
-                                    packing,
-                                    "mm",
-                                    Working.of(
-                                            "rim - H - ground, all below the string",
-                                            Working.GEOMETRY,
-                                            low,
-                                            height,
-                                            Working.Input.of("rim wanted", datum, "mm"))))));
+                            Quantity.of(QuantityKind.RIM_LEVEL, rim, "mm",
+                                    "drop at its lowest corner - H", Working.GEOMETRY,
+                                    low, height),
+                            Quantity.of(QuantityKind.RIM_PACKING, packing, "mm",
+                                    "rim - H - ground, all below the string", Working.GEOMETRY,
+                                    low, height, Working.Input.of("rim wanted", datum, "mm")))));
             tooMuch(bed, packing).ifPresent(findings::add);
         });
     }

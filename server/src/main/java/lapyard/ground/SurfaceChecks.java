@@ -8,8 +8,8 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Ground;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import lapyard.working.Quantity;
@@ -51,23 +51,15 @@ final class SurfaceChecks {
     /** Area of each kind as drawn and of the yard's ground without a surface. */
     List<Quantity> areas() {
         List<Quantity> quantities = new ArrayList<>();
-        kinds.forEach((kind, ground) -> quantities.add(new Quantity(
-                QuantityKind.SURFACE.of(kind),
-                site.yard().map(yard -> Shapes.common(ground, yard)).orElse(ground).getArea() / 1e6,
-                "m2",
-                Working.of("area within the outlines of this kind together, in the yard", Working.GEOMETRY))));
+        kinds.forEach((kind, ground) -> quantities.add(Quantity.of(QuantityKind.SURFACE.of(kind),
+                site.yard().map(yard -> Shapes.common(ground, yard)).orElse(ground).getArea() / 1e6, "m2",
+                "area within the outlines of this kind together, in the yard", Working.GEOMETRY)));
         if (site.yard().isPresent()) {
             double yard = site.yard().get().getArea() / 1e6;
             double rest = restMm2() / 1e6;
-            quantities.add(new Quantity(
-                    QuantityKind.SURFACE.of("rest"),
-                    rest,
-                    "m2",
-                    Working.of(
-                            "yard less all surfaces in it",
-                            Working.GEOMETRY,
-                            Working.Input.of("yard", yard, "m2"),
-                            Working.Input.of("surfaces in the yard", yard - rest, "m2"))));
+            quantities.add(Quantity.of(QuantityKind.SURFACE.of("rest"), rest, "m2",
+                    "yard less all surfaces in it", Working.GEOMETRY,
+                    Working.Input.of("yard", yard, "m2"), Working.Input.of("surfaces in the yard", yard - rest, "m2")));
         }
         return quantities;
     }

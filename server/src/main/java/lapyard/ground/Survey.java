@@ -7,8 +7,8 @@ import lapyard.geometry.Point;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
@@ -92,25 +92,12 @@ public final class Survey {
         Working.Input base = Working.Input.of("b", baseMm, "mm");
         Working.Input first = Working.Input.of("d1", firstMm, "mm");
         List<Quantity> quantities = List.of(
-                new Quantity(
-                        QuantityKind.SURVEY_X.of(where),
-                        x,
-                        "mm",
-                        Working.of(
-                                "(d1^2 - d2^2 + b^2) / (2 b)",
-                                Working.GEOMETRY,
-                                base,
-                                first,
-                                Working.Input.of("d2", secondMm, "mm"))),
-                new Quantity(
-                        QuantityKind.SURVEY_Y.of(where),
-                        left ? y : -y,
-                        "mm",
-                        Working.of(
-                                "sqrt(d1^2 - x^2), on the side seen",
-                                Working.GEOMETRY,
-                                first,
-                                Working.Input.of("x", x, "mm"))));
+                Quantity.of(QuantityKind.SURVEY_X.of(where), x, "mm",
+                        "(d1^2 - d2^2 + b^2) / (2 b)", Working.GEOMETRY,
+                        base, first, Working.Input.of("d2", secondMm, "mm")),
+                Quantity.of(QuantityKind.SURVEY_Y.of(where), left ? y : -y, "mm",
+                        "sqrt(d1^2 - x^2), on the side seen", Working.GEOMETRY,
+                        first, Working.Input.of("x", x, "mm")));
         return new Fix.Met(new Point(x, left ? y : -y), angle, quantities, findings);
     }
 

@@ -91,55 +91,33 @@ public record SurveyedYard(
 
     private static void adjustment(Survey.Walk walk, List<YardSurvey.Leg> legs, List<Quantity> quantities) {
         double whole = legs.stream().mapToDouble(YardSurvey.Leg::tapedMm).sum();
-        quantities.add(new Quantity(
-                QuantityKind.SURVEY_CLOSING,
-                walk.closingErrorMm(),
-                "mm",
-                Working.of(
-                        "distance from the end of the last side to the first corner",
-                        Working.GEOMETRY,
-                        Working.Input.of("sides", legs.size(), ""),
-                        Working.Input.of("walked", whole, "mm"))));
+        quantities.add(Quantity.of(QuantityKind.SURVEY_CLOSING, walk.closingErrorMm(), "mm",
+                "distance from the end of the last side to the first corner", Working.GEOMETRY,
+                Working.Input.of("sides", legs.size(), ""), Working.Input.of("walked", whole, "mm")));
         double walked = 0;
         for (int i = 0; i < walk.corners().size(); i++) {
-            quantities.add(new Quantity(
-                    QuantityKind.SURVEY_SHIFT.of(i + 1),
-                    walk.corners().get(i).distanceMm(walk.adjusted().get(i)),
-                    "mm",
-                    Working.of(
-                            "closing error x walked up to the corner / walked in all",
-                            COMPASS_RULE,
-                            Working.Input.of("closing error", walk.closingErrorMm(), "mm"),
-                            Working.Input.of("up to the corner", walked, "mm"),
-                            Working.Input.of("in all", whole, "mm"))));
+            quantities.add(Quantity.of(QuantityKind.SURVEY_SHIFT.of(i + 1), walk.corners().get(i).distanceMm(walk.adjusted().get(i)), "mm",
+                    "closing error x walked up to the corner / walked in all", COMPASS_RULE,
+                    Working.Input.of("closing error", walk.closingErrorMm(), "mm"), Working.Input.of("up to the corner", walked, "mm"),
+                    Working.Input.of("in all", whole, "mm")));
             walked += legs.get(i).tapedMm();
         }
     }
 
     private static void measures(Outline yard, List<Quantity> quantities) {
         Working.Input corners = Working.Input.of("corners", yard.sides(), "");
-        quantities.add(new Quantity(
-                QuantityKind.SURVEY_AREA,
-                yard.areaMm2() / 1e6,
-                "m2",
-                Working.of("half the sum of x1 y2 - x2 y1 round the corners", Working.GEOMETRY, corners)));
-        quantities.add(new Quantity(
-                QuantityKind.SURVEY_PERIMETER,
-                yard.perimeterMm() / 1000,
-                "m",
-                Working.of("sum of the sides", Working.GEOMETRY, corners)));
+        quantities.add(Quantity.of(QuantityKind.SURVEY_AREA, yard.areaMm2() / 1e6, "m2",
+                "half the sum of x1 y2 - x2 y1 round the corners", Working.GEOMETRY,
+                corners));
+        quantities.add(Quantity.of(QuantityKind.SURVEY_PERIMETER, yard.perimeterMm() / 1000, "m",
+                "sum of the sides", Working.GEOMETRY,
+                corners));
         for (int i = 0; i < yard.sides(); i++) {
             Point a = yard.corner(i);
             Point b = yard.corner(i + 1);
-            quantities.add(new Quantity(
-                    QuantityKind.SURVEY_SIDE.of(i + 1),
-                    yard.sideMm(i),
-                    "mm",
-                    Working.of(
-                            "sqrt(dx^2 + dy^2)",
-                            Working.GEOMETRY,
-                            Working.Input.of("dx", b.x() - a.x(), "mm"),
-                            Working.Input.of("dy", b.y() - a.y(), "mm"))));
+            quantities.add(Quantity.of(QuantityKind.SURVEY_SIDE.of(i + 1), yard.sideMm(i), "mm",
+                    "sqrt(dx^2 + dy^2)", Working.GEOMETRY,
+                    Working.Input.of("dx", b.x() - a.x(), "mm"), Working.Input.of("dy", b.y() - a.y(), "mm")));
         }
     }
 

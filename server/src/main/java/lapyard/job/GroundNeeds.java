@@ -32,16 +32,9 @@ final class GroundNeeds {
     }
 
     private static Quantity bags(double m3, double spare, Pack bag) {
-        return new Quantity(
-                QuantityKind.CONCRETE_BAGS,
-                Math.ceil(m3 * (1 + spare) / bag.content() - 1e-9),
-                "bags",
-                Working.of(
-                        "ceil(concrete x (1 + spare) / what a bag makes); the order adds all beds first",
-                        Working.COMMON_PRACTICE,
-                        Input.of("concrete", m3, "m3"),
-                        Input.of("spare", spare, ""),
-                        Input.of("a bag makes", bag.content(), "m3")));
+        return Quantity.of(QuantityKind.CONCRETE_BAGS, Math.ceil(m3 * (1 + spare) / bag.content() - 1e-9), "bags",
+                "ceil(concrete x (1 + spare) / what a bag makes); the order adds all beds first", Working.COMMON_PRACTICE,
+                Input.of("concrete", m3, "m3"), Input.of("spare", spare, ""), Input.of("a bag makes", bag.content(), "m3"));
     }
 
     /** The path's quantities with {@code path.mass}, where the catalogue knows what each of its layers weighs. */
@@ -61,14 +54,9 @@ final class GroundNeeds {
             inputs.add(Input.of(layer.item() + " as delivered", density.getAsDouble(), "kg/m3"));
         }
         if (kg > 0) {
-            quantities.add(new Quantity(
-                    QuantityKind.PATH_MASS,
-                    kg,
-                    "kg",
-                    Working.of(
-                            "sum over layers of loose area x depth x weight of a cubic metre, as the catalogue has it",
-                            Working.GEOMETRY,
-                            inputs.toArray(Input[]::new))));
+            quantities.add(Quantity.of(QuantityKind.PATH_MASS, kg, "kg",
+                    "sum over layers of loose area x depth x weight of a cubic metre, as the catalogue has it", Working.GEOMETRY,
+                    inputs.toArray(Input[]::new)));
         }
         return quantities;
     }

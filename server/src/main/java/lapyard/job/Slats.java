@@ -16,8 +16,8 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.SlatBoards;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
@@ -116,18 +116,10 @@ final class Slats {
     /** What of a bed's slats must still be bought, where any boards are on hand. */
     Optional<Quantity> toBuy(Bed bed) {
         return Optional.ofNullable(lots.get(bed.id()))
-                .map(lot -> new Quantity(
-                        QuantityKind.SLATS_BOUGHT,
-                        lot.need() - lot.onHand(),
-                        "slats",
-                        Working.of(
-                                "slats - on hand" + lot.kind()
-                                        .map(kind -> "; of " + kind.id() + ", " + Lengths.text(kind.widthMm()) + " x "
-                                                + Lengths.text(kind.thicknessMm()) + " x " + Lengths.text(kind.lengthMm()))
-                                        .orElse(""),
-                                Working.GEOMETRY,
-                                Input.of("slats", lot.need(), ""),
-                                Input.of("on hand", lot.onHand(), ""))));
+                .map(lot -> Quantity.of(QuantityKind.SLATS_BOUGHT, lot.need() - lot.onHand(), "slats",
+                        "slats - on hand" + lot.kind().map(kind -> "; of " + kind.id() + ", " + Lengths.text(kind.widthMm()) + " x "
+                                + Lengths.text(kind.thicknessMm()) + " x " + Lengths.text(kind.lengthMm())).orElse(""), Working.GEOMETRY,
+                        Input.of("slats", lot.need(), ""), Input.of("on hand", lot.onHand(), "")));
     }
 
     List<Finding> findings() {

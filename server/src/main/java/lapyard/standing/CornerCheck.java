@@ -14,7 +14,6 @@ import lapyard.plan.WayKind;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
-import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
 /**
@@ -66,19 +65,11 @@ final class CornerCheck {
     void into(List<Verdict> verdicts, List<Quantity> quantities) {
         Corner worst = worst(tied);
         boolean mitre = bed.joint(worst.corner()) == Joint.MITRE;
-        quantities.add(new Quantity(
-                QuantityKind.CORNER_PULL,
-                worst.pullKn(),
-                "kN",
-                Working.of(
-                        mitre
-                                ? "push drained x (run before + run after) / 4 / sin(turn / 2), square to the mitre"
-                                : "push drained x the longer run / 2",
-                        "statics",
-                        Input.of("push drained", pushKnM, "kN/m"),
-                        Input.of("run before", worst.beforeMm() / 1000, "m"),
-                        Input.of("run after", worst.afterMm() / 1000, "m"),
-                        Input.of("turn", bed.outline().turnDeg(worst.corner()), "degrees"))));
+        quantities.add(Quantity.of(QuantityKind.CORNER_PULL, worst.pullKn(), "kN",
+                mitre ? "push drained x (run before + run after) / 4 / sin(turn / 2), square to the mitre" : "push drained x the"
+                        + " longer run / 2", "statics",
+                Input.of("push drained", pushKnM, "kN/m"), Input.of("run before", worst.beforeMm() / 1000, "m"),
+                Input.of("run after", worst.afterMm() / 1000, "m"), Input.of("turn", bed.outline().turnDeg(worst.corner()), "degrees")));
         if (work.frame().screws().isEmpty()) {
             if (!bed.making().ties().brackets()) {
                 verdicts.add(new Verdict("corners", Outcome.WEAK, Verdict.about(bed.id(), "corners", FindingKind.CORNER_NO_SCREWS)
@@ -86,21 +77,12 @@ final class CornerCheck {
             }
             return;
         }
-        quantities.add(new Quantity(
-                QuantityKind.CORNER_HOLD,
-                worst.holdKn(),
-                "kN",
-                Working.of(
-                        "screws x 19.65 x gravity x gravity x shank x thread x wet x for good x angled / 1000",
-                        "NDS wood screws in withdrawal; its factors for wet timber, lasting load and angled driving from"
-                                + " memory",
-                        Input.of("screws", worst.screws(), ""),
-                        Input.of("gravity", ScrewHold.gravity(timber), ""),
-                        Input.of("shank", bed.making().screws().diameterMm(), "mm"),
-                        Input.of("thread", worst.threadMm(), "mm"),
-                        Input.of("wet", 0.7, ""),
-                        Input.of("for good", 0.9, ""),
-                        Input.of("angled", 0.67, ""))));
+        quantities.add(Quantity.of(QuantityKind.CORNER_HOLD, worst.holdKn(), "kN",
+                "screws x 19.65 x gravity x gravity x shank x thread x wet x for good x angled / 1000",
+                "NDS wood screws in withdrawal; its factors for wet timber, lasting load and angled driving from memory",
+                Input.of("screws", worst.screws(), ""), Input.of("gravity", ScrewHold.gravity(timber), ""),
+                Input.of("shank", bed.making().screws().diameterMm(), "mm"), Input.of("thread", worst.threadMm(), "mm"),
+                Input.of("wet", 0.7, ""), Input.of("for good", 0.9, ""), Input.of("angled", 0.67, "")));
         boolean pulls = worst.pullKn() > worst.holdKn() && !bed.making().ties().brackets();
         Finding found = Verdict.about(bed.id(), "corners", pulls ? FindingKind.CORNER_PULLS
                         : bed.making().ties().brackets() ? FindingKind.CORNER_BRACKETS : FindingKind.CORNER_HOLDS)

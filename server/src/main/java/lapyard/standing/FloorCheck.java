@@ -75,45 +75,18 @@ final class FloorCheck {
         Input pressed = Input.of("load", load, "N/mm");
         Input wide = Input.of("width", base.slatWidthMm(), "mm");
         Input thick = Input.of("thickness", base.slatThicknessMm(), "mm");
-        quantities.add(new Quantity(
-                QuantityKind.SLATS_SPAN,
-                clear,
-                "mm",
-                Working.of(
-                        "smaller of thickness x root(strength / (0.75 x 1.35 x pressure x spread)) and cube root of"
-                                + " (stiffness x thickness ^ 3 / (3 x 0.15625 x part x pressure x spread))",
-                        TIMBER,
-                        thick,
-                        Input.of("strength", slat.bendingStrength(), "N/mm2"),
-                        Input.of("pressure", pressure, "N/mm2"),
-                        Input.of("spread", carries / base.slatWidthMm(), ""),
-                        Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
-                        Input.of("part", loads.sagPart(), ""),
-                        Input.of("soil and mulch on the slats", depthMm, "mm"))));
-        quantities.add(new Quantity(
-                QuantityKind.SLATS_USE,
-                use * 100,
-                "%",
-                Working.of(
-                        "100 x 1.35 x load x span x span / 8 / (width x thickness x thickness / 6) / strength",
-                        TIMBER,
-                        pressed,
-                        Input.of("span", span, "mm"),
-                        wide,
-                        thick,
-                        Input.of("strength", slat.bendingStrength(), "N/mm2"))));
-        quantities.add(new Quantity(
-                QuantityKind.SLATS_SAG,
-                sag,
-                "mm",
-                Working.of(
-                        "3 x 5 x load x span ^ 4 / (384 x stiffness x width x thickness ^ 3 / 12)",
-                        TIMBER,
-                        pressed,
-                        Input.of("span", span, "mm"),
-                        Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
-                        wide,
-                        thick)));
+        quantities.add(Quantity.of(QuantityKind.SLATS_SPAN, clear, "mm",
+                "smaller of thickness x root(strength / (0.75 x 1.35 x pressure x spread)) and cube root of (stiffness x thickness ^"
+                        + " 3 / (3 x 0.15625 x part x pressure x spread))", TIMBER,
+                thick, Input.of("strength", slat.bendingStrength(), "N/mm2"), Input.of("pressure", pressure, "N/mm2"),
+                Input.of("spread", carries / base.slatWidthMm(), ""), Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
+                Input.of("part", loads.sagPart(), ""), Input.of("soil and mulch on the slats", depthMm, "mm")));
+        quantities.add(Quantity.of(QuantityKind.SLATS_USE, use * 100, "%",
+                "100 x 1.35 x load x span x span / 8 / (width x thickness x thickness / 6) / strength", TIMBER,
+                pressed, Input.of("span", span, "mm"), wide, thick, Input.of("strength", slat.bendingStrength(), "N/mm2")));
+        quantities.add(Quantity.of(QuantityKind.SLATS_SAG, sag, "mm",
+                "3 x 5 x load x span ^ 4 / (384 x stiffness x width x thickness ^ 3 / 12)", TIMBER,
+                pressed, Input.of("span", span, "mm"), Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"), wide, thick));
         boolean weak = use > 1;
         boolean sags = span > clear + 1e-6;
         Finding found = Verdict.about(work.bed().id(), "slats", weak ? FindingKind.SLATS_WEAK : sags ? FindingKind.SLATS_SAG : FindingKind.SLATS_HOLD)
@@ -171,14 +144,11 @@ final class FloorCheck {
         List<String> kinds = new ArrayList<>(footing.surfaces());
         kinds.retainAll(BEARING_KPA.keySet());
         double bears = kinds.stream().mapToDouble(BEARING_KPA::get).min().orElse(Double.POSITIVE_INFINITY);
-        quantities.add(new Quantity(QuantityKind.BEARERS_LOAD, under, "kN/m2", Working.of(
+        quantities.add(Quantity.of(QuantityKind.BEARERS_LOAD, under, "kN/m2",
                 "pressure x inside / (length x width)",
-                "derived: weight over contact; bearing presumed by the National Building Code of Canada, Table"
-                        + " 9.4.4.1, and IBC 1806.2",
-                Input.of("pressure", pressure * 1000, "kN/m2"),
-                Input.of("inside", work.frame().inner().areaMm2() / 1e6, "m2"),
-                Input.of("length", metres, "m"),
-                Input.of("width", footing.bearerMm() / 1000, "m"))));
+                "derived: weight over contact; bearing presumed by the National Building Code of Canada, Table 9.4.4.1, and IBC 1806.2",
+                Input.of("pressure", pressure * 1000, "kN/m2"), Input.of("inside", work.frame().inner().areaMm2() / 1e6, "m2"),
+                Input.of("length", metres, "m"), Input.of("width", footing.bearerMm() / 1000, "m")));
         if (footing.surfaces().isEmpty()) {
             return;
         }

@@ -184,114 +184,60 @@ final class WallCheck {
 
     private void pushes(List<Quantity> quantities) {
         Input depth = Input.of("depth", depthM, "m");
-        quantities.add(new Quantity(
-                QuantityKind.WALL_PUSH,
-                earth.drainedKnM(depthM),
-                "kN/m",
-                Working.of(
-                        "share x soil x depth x depth / 2 + share x stepped on x depth",
-                        EARTH + "; soil and share: HUD, Residential Structural Design Guide, silty sand and sandy silt; stepped on:"
-                                + " IBC 1607, landscaped areas that nobody occupies",
-                        Input.of("share", earth.active(), ""),
-                        Input.of("soil", loads.soilKnM3(), "kN/m3"),
-                        Input.of("stepped on", loads.besideKpa(), "kN/m2"),
-                        depth,
-                        Input.of("friction", loads.frictionDeg(), "degrees"))));
-        quantities.add(new Quantity(
-                QuantityKind.WALL_PUSH_BLOCKED,
-                earth.blockedKnM(depthM),
-                "kN/m",
-                Working.of(
-                        "(share x (soil - water) + water) x depth x depth / 2",
-                        "effective stress and water standing in the bed, drains blocked",
-                        Input.of("share", earth.active(), ""),
-                        Input.of("soil", loads.soilKnM3(), "kN/m3"),
-                        Input.of("water", EarthPressure.WATER_KN_M3, "kN/m3"),
-                        depth)));
-        quantities.add(new Quantity(
-                QuantityKind.WALL_PUSH_GUIDE,
-                GUIDE.atRest() * GUIDE.soilKnM3() * depthM * depthM / 2,
-                "kN/m",
-                Working.of(
-                        "0.5 x at rest x soil x depth x depth; a guide only",
-                        Working.COMMON_PRACTICE,
-                        Input.of("at rest", GUIDE.atRest(), ""),
-                        Input.of("soil", GUIDE.soilKnM3(), "kN/m3"),
-                        depth)));
+        quantities.add(Quantity.of(QuantityKind.WALL_PUSH, earth.drainedKnM(depthM), "kN/m",
+                "share x soil x depth x depth / 2 + share x stepped on x depth",
+                EARTH + "; soil and share: HUD, Residential Structural Design Guide, silty sand and sandy silt; stepped on: IBC 1607,"
+                        + " landscaped areas that nobody occupies",
+                Input.of("share", earth.active(), ""), Input.of("soil", loads.soilKnM3(), "kN/m3"),
+                Input.of("stepped on", loads.besideKpa(), "kN/m2"), depth, Input.of("friction", loads.frictionDeg(), "degrees")));
+        quantities.add(Quantity.of(QuantityKind.WALL_PUSH_BLOCKED, earth.blockedKnM(depthM), "kN/m",
+                "(share x (soil - water) + water) x depth x depth / 2", "effective stress and water standing in the bed, drains blocked",
+                Input.of("share", earth.active(), ""), Input.of("soil", loads.soilKnM3(), "kN/m3"),
+                Input.of("water", EarthPressure.WATER_KN_M3, "kN/m3"), depth));
+        quantities.add(Quantity.of(QuantityKind.WALL_PUSH_GUIDE, GUIDE.atRest() * GUIDE.soilKnM3() * depthM * depthM / 2, "kN/m",
+                "0.5 x at rest x soil x depth x depth; a guide only", Working.COMMON_PRACTICE,
+                Input.of("at rest", GUIDE.atRest(), ""), Input.of("soil", GUIDE.soilKnM3(), "kN/m3"), depth));
     }
 
     private void bending(List<Quantity> quantities, double clear, Course drained, double use, double bow) {
         Input span = Input.of("clear run", clear, "mm");
         Input thick = Input.of("thickness", bed.section().thicknessMm(), "mm");
-        quantities.add(new Quantity(
-                QuantityKind.WALL_USE,
-                use * 100,
-                "%",
-                Working.of(
-                        "100 x 0.75 x design pressure x (clear run / thickness) x (clear run / thickness) / strength",
-                        TIMBER,
-                        Input.of("design pressure", drained.design(), "N/mm2"),
-                        span,
-                        thick,
-                        Input.of("strength", Beam.design(timber.bendingNmm2()), "N/mm2"),
-                        Input.of("characteristic strength of " + timber, timber.bendingNmm2(), "N/mm2"))));
-        quantities.add(new Quantity(
-                QuantityKind.WALL_BOW,
-                bow,
-                "mm",
-                Working.of(
-                        "3 x 0.15625 x pressure x clear run ^ 4 / (stiffness x thickness ^ 3), three times what it bends"
-                                + " at once",
-                        "EN 1995-1-1, 2.2.3 and Table 3.2, service class 3; EN 338:2016",
-                        Input.of("pressure", drained.characteristic(), "N/mm2"),
-                        span,
-                        thick,
-                        Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"))));
+        quantities.add(Quantity.of(QuantityKind.WALL_USE, use * 100, "%",
+                "100 x 0.75 x design pressure x (clear run / thickness) x (clear run / thickness) / strength", TIMBER,
+                Input.of("design pressure", drained.design(), "N/mm2"), span, thick,
+                Input.of("strength", Beam.design(timber.bendingNmm2()), "N/mm2"),
+                Input.of("characteristic strength of " + timber, timber.bendingNmm2(), "N/mm2")));
+        quantities.add(Quantity.of(QuantityKind.WALL_BOW, bow, "mm",
+                "3 x 0.15625 x pressure x clear run ^ 4 / (stiffness x thickness ^ 3), three times what it bends at once",
+                "EN 1995-1-1, 2.2.3 and Table 3.2, service class 3; EN 338:2016",
+                Input.of("pressure", drained.characteristic(), "N/mm2"), span, thick,
+                Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2")));
     }
 
     private Quantity spacing(QuantityKind kind, double spanMm, Course pressure) {
-        return new Quantity(
-                kind,
-                spanMm,
-                "mm",
-                Working.of(
-                        "smaller of thickness x root(strength / (0.75 x design pressure)) and cube root of (stiffness x"
-                                + " thickness ^ 3 / (3 x 0.15625 x part x pressure))",
-                        TIMBER,
-                        Input.of("thickness", bed.section().thicknessMm(), "mm"),
-                        Input.of("strength", Beam.design(timber.bendingNmm2()), "N/mm2"),
-                        Input.of("design pressure", pressure.design(), "N/mm2"),
-                        Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
-                        Input.of("part", loads.bowPart(), ""),
-                        Input.of("pressure", pressure.characteristic(), "N/mm2")));
+        return Quantity.of(kind, spanMm, "mm",
+                "smaller of thickness x root(strength / (0.75 x design pressure)) and cube root of (stiffness x thickness ^ 3 / (3 x"
+                        + " 0.15625 x part x pressure))", TIMBER,
+                Input.of("thickness", bed.section().thicknessMm(), "mm"), Input.of("strength", Beam.design(timber.bendingNmm2()), "N/mm2"),
+                Input.of("design pressure", pressure.design(), "N/mm2"), Input.of("stiffness", timber.stiffnessNmm2(), "N/mm2"),
+                Input.of("part", loads.bowPart(), ""), Input.of("pressure", pressure.characteristic(), "N/mm2"));
     }
 
     /** What cross ties would take, wanted or not. */
     private void ties(List<Quantity> quantities, double clear, double span) {
         CrossTies usual = CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), span));
         int advised = bed.heightMm() < bed.making().ties().crossFromMm() && work.frame().seams().isEmpty() ? 0 : usual.ties().size();
-        quantities.add(new Quantity(
-                QuantityKind.TIES_ADVISED,
-                advised,
-                "ties",
-                Working.of(
-                        "one behind each joint, and no clear run over the greatest where the wall is high enough; a tie serves both its walls",
-                        Working.COMMON_PRACTICE,
-                        Input.of("greatest", Math.min(bed.making().ties().crossEveryMm(), span), "mm"),
-                        Input.of("longest clear run now", clear, "mm"),
-                        Input.of("put in", work.frame().crossTies().size(), "ties"))));
+        quantities.add(Quantity.of(QuantityKind.TIES_ADVISED, advised, "ties",
+                "one behind each joint, and no clear run over the greatest where the wall is high enough; a tie serves both its walls",
+                Working.COMMON_PRACTICE,
+                Input.of("greatest", Math.min(bed.making().ties().crossEveryMm(), span), "mm"),
+                Input.of("longest clear run now", clear, "mm"), Input.of("put in", work.frame().crossTies().size(), "ties")));
         if (advised > 0) {
             double between = usual.clearMm().stream().mapToDouble(Double::doubleValue).max().orElse(0) / 1000;
-            quantities.add(new Quantity(
-                    QuantityKind.TIES_FORCE,
-                    earth.blockedKnM(depthM) * between,
-                    "kN",
-                    Working.of(
-                            "push with drains blocked x distance; drained: push drained x distance",
-                            "statics",
-                            Input.of("push with drains blocked", earth.blockedKnM(depthM), "kN/m"),
-                            Input.of("push drained", earth.drainedKnM(depthM), "kN/m"),
-                            Input.of("distance", between, "m"))));
+            quantities.add(Quantity.of(QuantityKind.TIES_FORCE, earth.blockedKnM(depthM) * between, "kN",
+                    "push with drains blocked x distance; drained: push drained x distance", "statics",
+                    Input.of("push with drains blocked", earth.blockedKnM(depthM), "kN/m"),
+                    Input.of("push drained", earth.drainedKnM(depthM), "kN/m"), Input.of("distance", between, "m")));
         }
     }
 

@@ -6,7 +6,6 @@ import lapyard.plan.Bed;
 import lapyard.plan.StandingRules;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
-import lapyard.working.Working;
 import lapyard.working.Working.Input;
 
 /** What a bed weighs, dry and soaked, and how it loads its own footprint. */
@@ -56,36 +55,16 @@ record Weights(double timberKg, double soilM3, double soakedKgM3, double dryKgM3
     void quantities(List<Quantity> quantities) {
         Input soil = Input.of("soil and mulch", soilM3, "m3");
         Input timber = Input.of("timber as lifted", timberKg, "kg");
-        quantities.add(new Quantity(
-                QuantityKind.MASS_DRY,
-                dryKg(),
-                "kg",
-                Working.of(
-                        "timber as lifted x share left when dry + soil and mulch x weight as settled; base not counted",
-                        "derived; air-dry 470 against 600 kg/m3 lifted for whitewood, settled soil from 1200 kg/m3 loose,"
-                                + " common practice",
-                        timber,
-                        Input.of("share left when dry", DRIED, ""),
-                        soil,
-                        Input.of("weight as settled", dryKgM3, "kg/m3"))));
-        quantities.add(new Quantity(
-                QuantityKind.MASS_WET,
-                wetKg(),
-                "kg",
-                Working.of(
-                        "timber as lifted + soil and mulch x weight soaked; base not counted",
-                        "derived; wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide",
-                        timber,
-                        soil,
-                        Input.of("weight soaked", soakedKgM3, "kg/m3"))));
-        quantities.add(new Quantity(
-                QuantityKind.GROUND_LOAD,
-                wetKpa(),
-                "kN/m2",
-                Working.of(
-                        "weight wet x 9.81 / 1000 / footprint",
-                        "derived: weight over area",
-                        Input.of("weight wet", wetKg(), "kg"),
-                        Input.of("footprint", footprintM2, "m2"))));
+        quantities.add(Quantity.of(QuantityKind.MASS_DRY, dryKg(), "kg",
+                "timber as lifted x share left when dry + soil and mulch x weight as settled; base not counted",
+                "derived; air-dry 470 against 600 kg/m3 lifted for whitewood, settled soil from 1200 kg/m3 loose, common practice",
+                timber, Input.of("share left when dry", DRIED, ""), soil, Input.of("weight as settled", dryKgM3, "kg/m3")));
+        quantities.add(Quantity.of(QuantityKind.MASS_WET, wetKg(), "kg",
+                "timber as lifted + soil and mulch x weight soaked; base not counted",
+                "derived; wet soil 1600 kg/m3 where nobody says otherwise: 100 pcf, HUD, Residential Structural Design Guide",
+                timber, soil, Input.of("weight soaked", soakedKgM3, "kg/m3")));
+        quantities.add(Quantity.of(QuantityKind.GROUND_LOAD, wetKpa(), "kN/m2",
+                "weight wet x 9.81 / 1000 / footprint", "derived: weight over area",
+                Input.of("weight wet", wetKg(), "kg"), Input.of("footprint", footprintM2, "m2")));
     }
 }

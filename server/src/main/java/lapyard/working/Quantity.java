@@ -15,6 +15,15 @@ public record Quantity(QuantityKey key, double value, String unit, Working worki
         this(kind.alone(), value, unit, working);
     }
 
+    /** The only one of its kind with its {@link Working#of}. */
+    public static Quantity of(QuantityKind kind, double value, String unit, String formula, String source, Working.Input... inputs) {
+        return of(kind.alone(), value, unit, formula, source, inputs);
+    }
+
+    public static Quantity of(QuantityKey key, double value, String unit, String formula, String source, Working.Input... inputs) {
+        return new Quantity(key, value, unit, Working.of(formula, source, inputs));
+    }
+
     public boolean is(QuantityKind kind) {
         return key.kind() == kind;
     }
