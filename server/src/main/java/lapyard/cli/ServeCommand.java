@@ -185,15 +185,8 @@ public final class ServeCommand implements Callable<Integer> {
             Optional<String> secret,
             Optional<Retention> thinning)
             throws IOException, InterruptedException {
-        Opening opened = opening.join();
-        if (opened instanceof Opening.InUse inUse) {
-            String by =
-                    inUse.process().isPresent() ? " (process " + inUse.process().getAsLong() + ")" : "";
-            return refuse("data folder " + full(inUse.folder()) + " is in use by another Lapyard" + by
-                    + ": stop that one, or give another folder with --data");
-        }
-        if (opened instanceof Opening.Unusable unusable)
-            return refuse(unusable.place() + " cannot be used: " + unusable.why());
+        Optional<String> unusable = unusable(opening.join());
+        if (unusable.isPresent()) return refuse(unusable.get());
         GardenStore open;
         try {
             open = store.join();
@@ -211,17 +204,31 @@ public final class ServeCommand implements Callable<Integer> {
             }
         }
         thinning.ifPresent(rule -> thinDaily(open, rule));
-        CountDownLatch stopped = new CountDownLatch(1);
-        Runtime.getRuntime()
-                .addShutdownHook(new Thread(
-                        () -> {
-                            server.close();
-                            open.close();
-                            stopped.countDown();
-                        },
-                        "lapyard-stop"));
-        stopped.await();
+        untilStopped(server, open);
         return 0;
+    }
+
+    /** Why the store cannot be used; empty where it is open. */
+    private static Optional<String> unusable(Opening opened) {
+        if (opened instanceof Opening.InUse inUse) {
+            String by = inUse.process().isPresent() ? " (process " + inUse.process().getAsLong() + ")" : "";
+            return Optional.of("data folder " + full(inUse.folder()) + " is in use by another Lapyard" + by
+                    + ": stop that one, or give another folder with --data");
+        }
+        return opened instanceof Opening.Unusable unusable
+                ? Optional.of(unusable.place() + " cannot be used: " + unusable.why())
+                : Optional.empty();
+    }
+
+    private static void untilStopped(Server server, GardenStore open) throws InterruptedException {
+        CountDownLatch stopped = new CountDownLatch(1);
+        Runnable stop = () -> {
+            server.close();
+            open.close();
+            stopped.countDown();
+        };
+        Runtime.getRuntime().addShutdownHook(new Thread(stop, "lapyard-stop"));
+        stopped.await();
     }
 
     private void complete(CompletableFuture<Opening> opening) {

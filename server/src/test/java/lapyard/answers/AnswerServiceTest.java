@@ -16,8 +16,8 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import lapyard.prints.PrintAsk;
+import lapyard.rest.HeldDesk;
 import lapyard.rest.SizesDesk;
-import lapyard.working.Abandonable;
 import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 
@@ -61,25 +61,6 @@ class AnswerServiceTest {
             assertEquals(1, desk.made.get());
         } finally {
             threads.shutdownNow();
-        }
-    }
-
-    /** A desk whose job sheets take until they are told to stop, or let go. */
-    private static final class HeldDesk extends SizesDesk {
-        final CountDownLatch begun = new CountDownLatch(1);
-        final CountDownLatch goOn = new CountDownLatch(1);
-        final CountDownLatch stopped = new CountDownLatch(1);
-
-        @Override
-        public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
-            begun.countDown();
-            try {
-                goOn.await();
-            } catch (InterruptedException told) {
-                stopped.countDown();
-                Abandonable.check();
-            }
-            return super.prepare(document, progress);
         }
     }
 

@@ -4,16 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.stream.Stream;
 import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
 import lapyard.store.Opening;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The pair of commands that copies a store in use and puts the copy back. */
+/** The commands that copy a store in use, put the copy back, and read what is left of a damaged one. */
 class BackupAndRestoreTest {
     @TempDir
     private Path folder;
@@ -50,5 +53,24 @@ class BackupAndRestoreTest {
         Path none = Files.writeString(folder.resolve("none"), "no store");
         assertNotEquals(0, Lapyard.run("restore", none.toString(), "--data", folder.resolve("new").toString()));
         assertNotEquals(0, Lapyard.run("backup", "--data", folder.resolve("nowhere").toString(), "--out", folder.resolve("x").toString()));
+    }
+
+    @Test
+    void whatCanBeReadOfADamagedFolderIsTakenOutAndTheExitSaysWhetherAnythingIsLost() throws Exception {
+        Path data = folder.resolve("data");
+        try (GardenStore store = open(data)) {
+            for (int i = 0; i < 40; i++) store.create(new NewGarden("g" + i, "G", "{\"beds\":[],\"name\":\"" + "x".repeat(6000) + "\"}"));
+        }
+        assertEquals(0, Lapyard.run("rescue", "--data", data.toString(), "--out", folder.resolve("all").toString()));
+        assertEquals(2, Lapyard.run("rescue", "--data", data.toString(), "--out", folder.resolve("all").toString()), "that folder is not empty");
+        Path database = data.resolve("gardens.db");
+        byte[] bytes = Files.readAllBytes(database);
+        Arrays.fill(bytes, bytes.length / 2, bytes.length / 2 + 20_000, (byte) 0xa5);
+        Files.write(database, bytes);
+        assertEquals(1, Lapyard.run("rescue", "--data", data.toString(), "--out", folder.resolve("some").toString()));
+        try (Stream<Path> files = Files.list(folder.resolve("some"))) {
+            long read = files.count();
+            assertTrue(read > 20 && read < 40, "gardens " + read);
+        }
     }
 }

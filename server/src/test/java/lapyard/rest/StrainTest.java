@@ -16,7 +16,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
@@ -24,7 +23,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapyard.answers.GardenDesk;
 import lapyard.answers.GivenDocument;
-import lapyard.working.Abandonable;
 import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -37,25 +35,6 @@ class StrainTest {
 
     @TempDir
     private Path folder;
-
-    /** A desk whose job sheets last until they are let go or told to stop. */
-    private static final class HeldDesk extends SizesDesk {
-        final CountDownLatch begun = new CountDownLatch(1);
-        final CountDownLatch goOn = new CountDownLatch(1);
-        final CountDownLatch stopped = new CountDownLatch(1);
-
-        @Override
-        public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
-            begun.countDown();
-            try {
-                goOn.await();
-            } catch (InterruptedException told) {
-                stopped.countDown();
-                Abandonable.check();
-            }
-            return super.prepare(document, progress);
-        }
-    }
 
     private Served served(SizesDesk desk) throws Exception {
         return new Served(folder, Keys.NONE, StrainTest.class.getClassLoader(), desk);

@@ -1,0 +1,26 @@
+package lapyard.rest;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Function;
+import lapyard.answers.GivenDocument;
+import lapyard.working.Abandonable;
+import lapyard.working.Progress;
+
+/** A desk whose job sheets last until they are let go or told to stop. */
+public final class HeldDesk extends SizesDesk {
+    public final CountDownLatch begun = new CountDownLatch(1);
+    public final CountDownLatch goOn = new CountDownLatch(1);
+    public final CountDownLatch stopped = new CountDownLatch(1);
+
+    @Override
+    public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+        begun.countDown();
+        try {
+            goOn.await();
+        } catch (InterruptedException told) {
+            stopped.countDown();
+            Abandonable.check();
+        }
+        return super.prepare(document, progress);
+    }
+}
