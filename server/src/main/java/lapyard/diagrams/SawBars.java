@@ -48,13 +48,24 @@ final class SawBars {
     private final SawDay.Signs signs;
     private final BenchSheet sheet;
     private final Map<String, Nest> nests = new HashMap<>();
+    private final Map<BoardStage, Ledger.Offcut> rests = new HashMap<>();
+    private final Map<BoardStage, Ledger.Offcut> takenUp = new HashMap<>();
+    private final Map<Integer, List<Laid>> stages = new LinkedHashMap<>();
 
     SawBars(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
         this.work = work;
         this.signs = signs;
         this.sheet = sheet;
         work.nests().forEach(nest -> nests.put(nest.mark(), nest));
+        for (Ledger.Offcut offcut : work.ledger().offcuts()) {
+            rests.putIfAbsent(new BoardStage(offcut.board(), offcut.madeIn()), offcut);
+            offcut.usedIn().ifPresent(stage -> takenUp.putIfAbsent(new BoardStage(offcut.board(), stage), offcut));
+        }
+        work.batches().stages().forEach(stage -> stages.put(stage.stage(), work.boards().stream()
+                .filter(board -> !board.cutsIn(stage.stage()).isEmpty()).map(board -> laid(board, stage.stage())).toList()));
     }
+
+    private record BoardStage(int board, int stage) {}
 
     /**
      * What lies on the saw in this stage: a whole board, or the offcut that an earlier stage left of it.
@@ -107,13 +118,13 @@ final class SawBars {
     }
 
     private boolean fits(Scale scale, double wideMm) {
-        return stages().values().stream().flatMap(List::stream)
+        return stages.values().stream().flatMap(List::stream)
                 .allMatch(laid -> LABEL + scale.paperMm(laid.lengthMm()) + besideMm(laid, scale) <= wideMm + 1e-9);
     }
 
     /** Whether the mark of every piece can be written below it. */
     private boolean readable(Scale scale) {
-        return stages().values().stream().flatMap(List::stream).flatMap(laid -> laid.cuts().stream()).allMatch(cut -> {
+        return stages.values().stream().flatMap(List::stream).flatMap(laid -> laid.cuts().stream()).allMatch(cut -> {
             if (!nests.containsKey(cut.mark())) return readable(cut.mark(), cut.lengthMm() + work.kerfMm(), scale);
             return nests.get(cut.mark()).parts().stream().allMatch(part -> readable(part.piece().mark(),
                     Math.min(part.faceToMm(), part.backToMm()) - Math.min(part.faceFromMm(), part.backFromMm()), scale));
@@ -124,20 +135,8 @@ final class SawBars {
         return TextMeasure.widthMm(signs.marked(mark), TypeSize.LEAST, true) <= scale.paperMm(roomMm) - 1;
     }
 
-    private Map<Integer, List<Laid>> stages() {
-        Map<Integer, List<Laid>> stages = new LinkedHashMap<>();
-        for (Batches.Stage stage : work.batches().stages()) {
-            List<Laid> all = new ArrayList<>();
-            for (SawBoard board : work.boards()) {
-                if (!board.cutsIn(stage.stage()).isEmpty()) all.add(laid(board, stage.stage()));
-            }
-            stages.put(stage.stage(), all);
-        }
-        return stages;
-    }
-
     private void on(Flow flow, Scale scale, int columns, double wideMm) {
-        stages().forEach((stage, all) -> {
+        stages.forEach((stage, all) -> {
             flow.section("Saw Day, stage " + stage + ": boards", SawBatches.about(work, sheet));
             flow.head(head(), head());
             List<Flow.Block> blocks = new ArrayList<>();
@@ -190,10 +189,7 @@ final class SawBars {
         List<Integer> stages = board.stages();
         int at = stages.indexOf(stage);
         double start = at == 0 ? 0 : board.lengthMm() - board.leftAfterMm(stages.get(at - 1), work.kerfMm());
-        Optional<Ledger.Offcut> rest = work.ledger().offcuts().stream()
-                .filter(offcut -> offcut.board() == board.number() && offcut.madeIn() == stage)
-                .findFirst();
-        return new Laid(board, start, board.cutsIn(stage), rest);
+        return new Laid(board, start, board.cutsIn(stage), Optional.ofNullable(rests.get(new BoardStage(board.number(), stage))));
     }
 
     private Flow.Block head() {
@@ -392,11 +388,7 @@ final class SawBars {
 
     /** The tag of the offcut that is taken up. */
     private Optional<String> taken(Laid laid) {
-        int stage = laid.cuts().get(0).stage();
-        return work.ledger().offcuts().stream()
-                .filter(offcut -> offcut.board() == laid.board().number()
-                        && offcut.usedIn().isPresent() && offcut.usedIn().getAsInt() == stage)
-                .map(offcut -> work.tag(offcut.tag()))
-                .findFirst();
+        BoardStage at = new BoardStage(laid.board().number(), laid.cuts().get(0).stage());
+        return Optional.ofNullable(takenUp.get(at)).map(offcut -> work.tag(offcut.tag()));
     }
 }
