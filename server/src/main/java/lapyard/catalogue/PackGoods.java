@@ -26,12 +26,12 @@ public record PackGoods(
 
     /** The share bought over the need where the catalogue says nothing. */
     public static double usualSpare(String item) {
-        return item.startsWith("soil.") || item.equals("sub-base") || item.equals("gravel") ? LOOSE_GOODS_SPARE : 0;
+        return Goods.of(item).filter(goods -> goods.sold() == Goods.Sold.LOOSE).isPresent() ? LOOSE_GOODS_SPARE : 0;
     }
 
     /** What the catalogue takes where it says nothing of compacting. */
     public static double usualLoosening(String item) {
-        return item.equals("sub-base") ? STONE_LOOSENING : 1;
+        return item.equals(Goods.SUB_BASE.item()) ? STONE_LOOSENING : 1;
     }
 
     public PackGoods {

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import lapyard.catalogue.Goods;
 import lapyard.catalogue.PackGoods;
 import lapyard.cutting.SawBoard;
 import lapyard.job.JobSheet.SectionCutting;
@@ -24,8 +25,8 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
 import lapyard.weekends.Step;
@@ -71,8 +72,8 @@ public record Buying(List<Row> rows, int drops) {
     }
 
     /** What is used in which step; what no step names is used when the first course is laid. */
-    private static final Map<String, Step> STEPS = Map.of(
-            "finish", Step.COAT, "staples", Step.LINER, "slats", Step.BASE, "mulch", Step.PLANT, "concrete", Step.POUR, "sub-base", Step.POUR);
+    private static final Map<Goods, Step> STEPS = Map.of(Goods.FINISH, Step.COAT, Goods.STAPLES, Step.LINER, Goods.SLATS, Step.BASE,
+            Goods.MULCH, Step.PLANT, Goods.CONCRETE, Step.POUR, Goods.SUB_BASE, Step.POUR);
 
     public static Buying of(JobSheet sheet) {
         Map<String, Weekends.Task> tasks = sheet.weekends().byId();
@@ -90,7 +91,7 @@ public record Buying(List<Row> rows, int drops) {
             String id = bed.work().bed().id();
             PackNeeds.items(bed.work().bed()).forEach((key, item) -> need(needs, item, PackNeeds.amount(PackNeeds.toBuy(bed.quantities()), key),
                     tasks.get(step(bed.work().bed(), item).task(id, 1)), weekendOf));
-            need(needs, "liner", Quantity.sum(bed.quantities(), QuantityKind.LINER_AREA), tasks.get(Step.LINER.task(id)), weekendOf);
+            need(needs, bed.work().bed().inside().liner().material(), Quantity.sum(bed.quantities(), QuantityKind.LINER_AREA), tasks.get(Step.LINER.task(id)), weekendOf);
         }
         for (JobSheet.PathSheet path : sheet.paths()) {
             PackNeeds.items(path.path()).forEach((key, item) -> need(needs, item, PackNeeds.amount(path.quantities(), key),
@@ -125,7 +126,7 @@ public record Buying(List<Row> rows, int drops) {
     private static Step step(Bed bed, String item) {
         if (bed.planting().fill().layers().stream().anyMatch(layer -> layer.item().equals(item))) return Step.FILL;
         if (bed.making().seal().wanted() && bed.making().seal().item().equals(item)) return Step.MARK;
-        return STEPS.getOrDefault(item, Step.COURSE_1);
+        return Goods.of(item).map(STEPS::get).orElse(Step.COURSE_1);
     }
 
     private static void need(Map<String, Map<Integer, double[]>> needs, String item, double amount, Weekends.Task task, Map<Integer, Integer> weekendOf) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import lapyard.catalogue.Catalogue;
+import lapyard.catalogue.Goods;
 import lapyard.catalogue.Pack;
 import lapyard.catalogue.PackGoods;
 import lapyard.ground.BedGround;
@@ -25,7 +26,7 @@ final class GroundNeeds {
         ground.quantities().stream()
                 .filter(quantity -> quantity.is(QuantityKind.CONCRETE))
                 .findFirst()
-                .ifPresent(concrete -> catalogue.packs("concrete").ifPresent(goods -> goods.packs().stream()
+                .ifPresent(concrete -> catalogue.packs(Goods.CONCRETE.item()).ifPresent(goods -> goods.packs().stream()
                         .min(Comparator.comparingDouble(Pack::content))
                         .ifPresent(bag -> quantities.add(bags(concrete.value(), goods.spare(), bag)))));
         return quantities;

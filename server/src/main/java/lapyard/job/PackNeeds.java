@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.catalogue.Catalogue;
+import lapyard.catalogue.Goods;
 import lapyard.construction.BedWork;
 import lapyard.geometry.Lengths;
 import lapyard.job.JobSheet.PathSheet;
@@ -65,21 +66,21 @@ final class PackNeeds {
     static Map<QuantityKey, String> items(Bed bed) {
         Map<QuantityKey, String> items = new LinkedHashMap<>();
         items.put(QuantityKind.SCREWS.alone(), screws(bed));
-        items.put(QuantityKind.BRACKETS.alone(), "brackets");
+        items.put(QuantityKind.BRACKETS.alone(), Goods.BRACKETS.item());
         items.put(QuantityKind.BRACKET_FIXINGS.alone(), fixings(bed));
         items.put(QuantityKind.COURSE_TIES.alone(), courseTies(bed));
         items.put(QuantityKind.COURSE_TIE_FIXINGS.alone(), fixings(bed));
-        items.put(QuantityKind.CROSS_TIES.alone(), "cross.ties");
-        items.put(QuantityKind.POSTS.alone(), "posts");
-        items.put(QuantityKind.JOINT_PLATES.alone(), "seam.plates");
-        items.put(QuantityKind.JOINT_SCREWS.alone(), "seam.screws");
-        items.put(QuantityKind.STAPLES.alone(), "staples");
-        items.put(QuantityKind.SLATS.alone(), "slats");
-        items.put(QuantityKind.FINISH_LITRES.alone(), "finish");
+        items.put(QuantityKind.CROSS_TIES.alone(), Goods.CROSS_TIES.item());
+        items.put(QuantityKind.POSTS.alone(), Goods.POSTS.item());
+        items.put(QuantityKind.JOINT_PLATES.alone(), Goods.JOINT_PLATES.item());
+        items.put(QuantityKind.JOINT_SCREWS.alone(), Goods.JOINT_SCREWS.item());
+        items.put(QuantityKind.STAPLES.alone(), Goods.STAPLES.item());
+        items.put(QuantityKind.SLATS.alone(), Goods.SLATS.item());
+        items.put(QuantityKind.FINISH_LITRES.alone(), Goods.FINISH.item());
         items.put(QuantityKind.SEAL_LITRES.alone(), bed.making().seal().item());
-        items.put(QuantityKind.MULCH.alone(), "mulch");
-        items.put(QuantityKind.CONCRETE.alone(), "concrete");
-        items.put(QuantityKind.SUB_BASE.alone(), "sub-base");
+        items.put(QuantityKind.MULCH.alone(), Goods.MULCH.item());
+        items.put(QuantityKind.CONCRETE.alone(), Goods.CONCRETE.item());
+        items.put(QuantityKind.SUB_BASE.alone(), Goods.SUB_BASE.item());
         for (Fill.Layer layer : bed.planting().fill().layers()) {
             items.put(QuantityKind.MATERIAL.of(layer.item()), layer.item());
         }
@@ -93,7 +94,7 @@ final class PackNeeds {
         }
         if (!path.edging().isEmpty()) {
             items.put(QuantityKind.EDGING_LENGTH.alone(), path.edging());
-            items.put(QuantityKind.EDGING_PEGS.alone(), "edging.pegs");
+            items.put(QuantityKind.EDGING_PEGS.alone(), Goods.EDGING_PEGS.item());
         }
         return items;
     }
@@ -104,16 +105,16 @@ final class PackNeeds {
 
     /** Screws of another length than the usual are other goods. */
     private static String screws(Bed bed) {
-        return bed.making().screws().lengthMm() == Screws.PLAIN_MM ? "screws" : "screws." + Lengths.text(bed.making().screws().lengthMm());
+        return bed.making().screws().lengthMm() == Screws.PLAIN_MM ? Goods.SCREWS.item() : Goods.SCREWS.item(Lengths.text(bed.making().screws().lengthMm()));
     }
 
     private static String courseTies(Bed bed) {
         double height = bed.section().heightMm();
-        return bed.making().ties().strapped(height) ? "course.ties" : "course.screws." + Lengths.text(Ties.courseScrewMm(height));
+        return bed.making().ties().strapped(height) ? Goods.COURSE_TIES.item() : Goods.COURSE_SCREWS.item(Lengths.text(Ties.courseScrewMm(height)));
     }
 
     private static String fixings(Bed bed) {
-        return bed.making().ties().fixingMm() == Ties.USUAL.fixingMm() ? "fixings" : "fixings." + Lengths.text(bed.making().ties().fixingMm());
+        return bed.making().ties().fixingMm() == Ties.USUAL.fixingMm() ? Goods.FIXINGS.item() : Goods.FIXINGS.item(Lengths.text(bed.making().ties().fixingMm()));
     }
 
     private void take(String owner, Map<QuantityKey, String> items, List<Quantity> quantities) {
@@ -185,7 +186,7 @@ final class PackNeeds {
                 .packs(item)
                 .map(goods -> Ordering.packWays(goods, need.each(), reach, currency))
                 .orElseGet(() -> Wanted.only(Ordering.unpriced(
-                                item, item, need.each().stream().mapToDouble(SlipLine.Use::amount).sum(), need.unit())
+                                item, Goods.label(item), need.each().stream().mapToDouble(SlipLine.Use::amount).sum(), need.unit())
                         .usedBy(need.each())))));
         return lines;
     }

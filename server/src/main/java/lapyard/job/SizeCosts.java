@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lapyard.catalogue.Goods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.Supplier;
@@ -59,7 +60,7 @@ public final class SizeCosts {
     /** A bound is asked for a few times only. */
     private static final Effort PROOF = Effort.ofSteps(20_000, 2_000);
 
-    private static final Set<String> UNDER_BEDS = Set.of("concrete", "sub-base");
+    private static final Set<String> UNDER_BEDS = Set.of(Goods.CONCRETE.item(), Goods.SUB_BASE.item());
 
     private final Garden garden;
     private final CurrencyUnit currency;

@@ -282,7 +282,7 @@ final class BedReader {
         for (Cursor layer : cursor.objects("layers", "layer", 10)) {
             double share = layer.number("share", 100, 0.1, 100, 1, "percent");
             shares += share;
-            layers.add(new Fill.Layer(layer.text("material", "soil.topsoil", 40), share / 100));
+            layers.add(new Fill.Layer(layer.text("material", Fill.TOPSOIL, 40), share / 100));
             layer.refuseUnknown();
         }
         if (!layers.isEmpty() && Math.abs(shares - 100) > 1e-6) {

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import lapyard.catalogue.Catalogue;
+import lapyard.catalogue.Goods;
 import lapyard.catalogue.Pack;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Roll;
@@ -150,7 +151,7 @@ final class CatalogueReader {
         String seller = suppliers.of(named);
         Roll roll = new Roll(
                 id,
-                named.text("material", "liner", 40),
+                named.text("material", Goods.LINER.item(), 40),
                 named.neededLength("width", 100, LONGEST_STOCK_MM),
                 suppliers.paid(seller, named.price("price")),
                 named.length("step", 1, 1, 200_000),
@@ -169,7 +170,7 @@ final class CatalogueReader {
         if (item.isEmpty()) {
             named.missing("item", "\"item\": \"soil.topsoil\"");
         }
-        String label = named.text("label", item, 200);
+        String label = named.text("label", Goods.label(item), 200);
         String unit = named.text("unit", "", 20);
         double spare = named.number("spare", PackGoods.usualSpare(item) * 100, 0, 100, 1, "percent") / 100;
         double loosening = named.number("loosening", PackGoods.usualLoosening(item), 1, 3, 3, "");

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import lapyard.catalogue.Catalogue;
+import lapyard.catalogue.Goods;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.plan.Bed;
@@ -251,7 +252,7 @@ public final class GardenReader {
             List<GardenPath.Layer> layers = new ArrayList<>();
             for (Cursor layer : named.objects("layers", "layer", 10)) {
                 layers.add(new GardenPath.Layer(
-                        layer.text("material", "bark", 40), layer.length("depth", 50, 1, 2_000)));
+                        layer.text("material", Goods.BARK.item(), 40), layer.length("depth", 50, 1, 2_000)));
                 layer.refuseUnknown();
             }
             String edging = named.text("edging", "", 40);

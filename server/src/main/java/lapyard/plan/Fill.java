@@ -1,6 +1,7 @@
 package lapyard.plan;
 
 import java.util.List;
+import lapyard.catalogue.Goods;
 
 /**
  * What goes into a bed.
@@ -15,6 +16,9 @@ public record Fill(double freeboardMm, double mulchMm, double settlement, List<L
         layers = List.copyOf(layers);
     }
 
+    /** What a layer is made of where nobody says it. */
+    public static final String TOPSOIL = Goods.SOIL.item("topsoil");
+
     /** {@code item} as the catalogue sells it, {@code soil.topsoil}; share 0 to 1 of the soil. */
     public record Layer(String item, double share) {}
 
@@ -22,5 +26,5 @@ public record Fill(double freeboardMm, double mulchMm, double settlement, List<L
             50,
             50,
             0.15,
-            List.of(new Layer("soil.topsoil", 0.6), new Layer("soil.compost", 0.3), new Layer("soil.grit", 0.1)));
+            List.of(new Layer(TOPSOIL, 0.6), new Layer(Goods.SOIL.item("compost"), 0.3), new Layer(Goods.SOIL.item("grit"), 0.1)));
 }

@@ -1,5 +1,7 @@
 package lapyard.plan;
 
+import lapyard.catalogue.Goods;
+
 /**
  * The liner of a bed.
  *
@@ -40,8 +42,8 @@ public record Liner(
     public static final double BEHIND_MM = 5;
 
     /** Turned in at the foot of a wall by 100; common practice, no source. */
-    public static final Liner USUAL = new Liner(true, "liner", 300, 50, 25, 4, 100, 6, 8);
-    public static final Liner NONE = new Liner(false, "liner", 300, 50, 25, 4, 100, 6, 8);
+    public static final Liner USUAL = new Liner(true, Goods.LINER.item(), 300, 50, 25, 4, 100, 6, 8);
+    public static final Liner NONE = new Liner(false, Goods.LINER.item(), 300, 50, 25, 4, 100, 6, 8);
 
     /** With staples of 10, over what the base leaves to it. */
     public Liner(

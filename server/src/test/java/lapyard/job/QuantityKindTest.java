@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import lapyard.catalogue.Goods;
 import lapyard.order.SlipLine;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKey;
@@ -73,6 +74,25 @@ class QuantityKindTest {
         assertEquals(EnumSet.of(QuantityKind.SLATS_BOUGHT), missing, "which the garden has none of");
         Set<String> items = SHEET.slip().lines().stream().map(SlipLine::item).collect(Collectors.toSet());
         assertTrue(items.containsAll(List.of("liner", "membrane")), items.toString());
+    }
+
+    /** Goods are asked for by a quantity, or are cut from rolls; and the examples sell each of them. */
+    @Test
+    void allGoodsAreBoughtAndSold() {
+        Set<Goods> asked = EnumSet.noneOf(Goods.class);
+        SHEET.slip().lines().forEach(line -> Goods.of(line.item()).ifPresent(asked::add));
+        Gardens.sheet("{\"beds\":[{\"id\":\"S\",\"width\":2400,\"depth\":1200,\"courses\":2,\"base\":\"open\","
+                        + "\"ties\":{\"courseTies\":true,\"courseTie\":\"screws\"}}],\"paths\":[{\"id\":\"B\",\"line\":[[0,4000],[5000,4000]],"
+                        + "\"layers\":[{\"material\":\"bark\",\"depth\":50}]}]}")
+                .slip().lines().forEach(line -> Goods.of(line.item()).ifPresent(asked::add));
+        assertEquals(EnumSet.allOf(Goods.class), asked);
+        Set<Goods> sold = EnumSet.noneOf(Goods.class);
+        SHEET.garden().goods().catalogue().packs().forEach(goods -> sold.add(Goods.of(goods.item()).orElseThrow()));
+        SHEET.garden().goods().catalogue().rolls().forEach(roll -> sold.add(Goods.of(roll.material()).orElseThrow()));
+        assertEquals(EnumSet.allOf(Goods.class), sold);
+        assertEquals("Angled screws 30 mm", Goods.label("screws.30"));
+        assertEquals("Soil (loam)", Goods.label("soil.loam"));
+        assertEquals("wool", Goods.label("wool"));
     }
 
     @Test
