@@ -47,7 +47,7 @@ class ImportTest {
             exchange      : geometry
             history       :
             diagrams      : drawing geometry catalogue plan construction ground cutting sheets order loadin weekends words working
-            json          : sizes layout job stages standing construction ground plan sheets cutting order catalogue geometry loadin weekends words
+            json          : exchange sizes layout job stages standing construction ground plan sheets cutting order catalogue geometry loadin weekends words
             store         : plan
             prints        : exchange weekends geometry working ground job diagrams drawing plan catalogue cutting order construction words
             answers       : exchange sizes layout prints json job drawing plan order words

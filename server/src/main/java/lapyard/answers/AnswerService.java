@@ -148,6 +148,10 @@ public final class AnswerService {
         return inTurn(WorkKind.CHECK, "", () -> desk.merchantList(body));
     }
 
+    public String siteFile(String body) {
+        return inTurn(WorkKind.CHECK, "", () -> desk.siteFile(body));
+    }
+
     public String tryOut(String asked) {
         return inTurn(WorkKind.SEARCH, "", () -> desk.tryOut(asked, this::sheet));
     }

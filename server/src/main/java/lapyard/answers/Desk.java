@@ -122,6 +122,14 @@ public interface Desk {
     String merchantList(String body);
 
     /**
+     * What a file of a site holds, and the garden with what is taken of it; nothing is kept.
+     *
+     * @param body JSON with {@code file}, the text of a DXF, GeoJSON or CSV file; {@code unit}, {@code take} and {@code garden} may be left out
+     * @throws Refused if one of them is not what it should be
+     */
+    String siteFile(String body);
+
+    /**
      * A garden and a copy of it with changes, side by side as JSON; nothing is kept.
      *
      * @param asked  the garden document and its changes as one JSON object

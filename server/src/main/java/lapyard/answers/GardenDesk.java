@@ -18,6 +18,7 @@ import lapyard.json.GardenReader;
 import lapyard.json.GardenSchema;
 import lapyard.json.LayOutJson;
 import lapyard.json.MerchantListJson;
+import lapyard.json.SiteFileJson;
 import lapyard.json.QuoteJson;
 import lapyard.json.Reading;
 import lapyard.json.SizesJson;
@@ -145,6 +146,15 @@ public final class GardenDesk implements Desk {
             return MerchantListJson.preview(body).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
             throw new Refused("list", e.getMessage(), WayKind.SEND_LIST);
+        }
+    }
+
+    @Override
+    public String siteFile(String body) {
+        try {
+            return SiteFileJson.preview(body).toString();
+        } catch (IllegalArgumentException | UnreadableDocument e) {
+            throw new Refused("file", e.getMessage());
         }
     }
 

@@ -11,7 +11,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "lapyard",
         description = "Raised beds of stacked timber: laid out, cut and bought as one garden.",
-        subcommands = {TakeOffCommand.class, SnagsCommand.class, SolveCommand.class, MerchantListCommand.class, VariationCommand.class, SizesCommand.class, LayOutCommand.class, RescueCommand.class, BackupCommand.class, RestoreCommand.class},
+        subcommands = {TakeOffCommand.class, SnagsCommand.class, SolveCommand.class, MerchantListCommand.class, SiteFileCommand.class, VariationCommand.class, SizesCommand.class, LayOutCommand.class, RescueCommand.class, BackupCommand.class, RestoreCommand.class},
         mixinStandardHelpOptions = true,
         versionProvider = Lapyard.Version.class)
 public final class Lapyard {

@@ -3,10 +3,6 @@ package lapyard.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import lapyard.json.DocumentText;
 import lapyard.json.JobSheetJson;
@@ -63,7 +59,7 @@ final class MerchantListCommand implements Callable<Integer> {
             return Lapyard.REFUSED;
         }
         if (out != null) {
-            write(JobSheetJson.text(preview.get("garden")));
+            OutFolder.replace(out, JobSheetJson.text(preview.get("garden")));
             spec.commandLine().getOut().println(preview.get("lines").size() + " lines taken, written to " + out);
         }
         return 0;
@@ -92,16 +88,5 @@ final class MerchantListCommand implements Callable<Integer> {
 
     private static String line(String text) {
         return text.replaceAll("\\p{Cntrl}+", " ");
-    }
-
-    private void write(String text) throws UnusableInput {
-        try {
-            Path target = Path.of(out).toAbsolutePath();
-            Path part = target.resolveSibling("." + target.getFileName() + ".part");
-            Files.write(part, text.getBytes(StandardCharsets.UTF_8));
-            Files.move(part, target, java.nio.file.StandardCopyOption.REPLACE_EXISTING, java.nio.file.StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException | java.nio.file.InvalidPathException e) {
-            throw new UnusableInput(out + " cannot be written: " + e.getMessage() + ". Name another file with --out.");
-        }
     }
 }

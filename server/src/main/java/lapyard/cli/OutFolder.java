@@ -43,6 +43,18 @@ final class OutFolder implements AutoCloseable {
         }
     }
 
+    /** Writes one file in place of what stands under its name, whole or not at all. */
+    static void replace(String file, String text) throws UnusableInput {
+        try {
+            Path target = Path.of(file).toAbsolutePath();
+            Path part = target.resolveSibling("." + target.getFileName() + ".part");
+            Files.writeString(part, text);
+            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException | InvalidPathException e) {
+            throw new UnusableInput(file + " cannot be written: " + e.getMessage() + ". Name another file with --out.");
+        }
+    }
+
     void put(String file, Content content) throws IOException {
         Path part = folder.resolve("." + file + ".part");
         parts.put(file, part);

@@ -103,6 +103,16 @@ public final class DeskResource {
         return solves.find(id).orElseThrow(() -> new ProblemException(404, "this server has no such solve, or forgot it"));
     }
 
+    /** What a file of a site holds, and the garden with what is taken of it; nothing is kept. */
+    @POST
+    @Path("api/site-file")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response siteFile(Body body) {
+        Documents.object(body.text());
+        return Response.ok(answers.siteFile(body.text())).build();
+    }
+
     /** How a merchant's list is understood; nothing is kept. */
     @POST
     @Path("api/merchant-list")

@@ -86,6 +86,11 @@ class TallyCheckTest {
         }
 
         @Override
+        public String siteFile(String body) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
         public String tryOut(String asked, Function<GivenDocument, Prepared> sheets) {
             throw new UnsupportedOperationException();
         }

@@ -182,6 +182,11 @@ public class SizesDesk implements Desk {
     }
 
     @Override
+    public String siteFile(String body) {
+        return "{}";
+    }
+
+    @Override
     public String merchantList(String body) {
         return "{\"lines\":[]}";
     }

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 
 /** The ground is entered on the page, and the store holds what was typed. */
@@ -137,5 +138,25 @@ class GroundIT {
         enters(page, "ground outline", "0, 0; 12000");
         assertTrue(page.browser().text("lap-ground count-field .note").startsWith("Place 2"));
         assertEquals(4, page.stored(id).at("/ground/outline").size(), "the yard stays as it was");
+    }
+
+    @Test
+    void yardComesFromADrawingOnceItsUnitIsSaid(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.EMPTY);
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "ground");
+        browser.click("[data-key=\"section file\"]");
+        browser.driver.findElement(By.cssSelector("[data-key=\"site file\"]")).sendKeys(java.nio.file.Path.of("src/test/resources/exchange/yard-of-lines-r12.dxf").toAbsolutePath().toString());
+        browser.until("its layers are not shown", "return document.querySelectorAll('site-file tbody tr').length === 2");
+        browser.click("[data-key=\"site take\"]");
+        browser.until("the unit is not asked for", "return document.querySelector('site-file').textContent.includes('Choose the unit first')");
+        browser.js("const s = document.querySelector('[data-key=\"site unit\"]'); s.value = 'm'; s.dispatchEvent(new Event('change', { bubbles: true }))");
+        browser.until("its size is not shown", "return document.querySelector('site-file').textContent.includes('12400 by 9100 mm')");
+        browser.click("[data-key=\"site take\"]");
+        browser.until("it is not taken", "return document.querySelectorAll('site-file tbody tr').length === 0");
+        assertEquals(6, page.stored(id).at("/ground/outline").size());
+        assertEquals(3, page.stored(id).at("/ground/levels").size());
+        browser.click("[data-key=undo]");
+        assertEquals(4, page.stored(id).at("/ground/outline").size());
     }
 }

@@ -125,6 +125,9 @@ export const api = {
     return read(await ask('POST', 'api/merchant-list', { body: { list, supplier, garden: plan } }));
   },
 
+  /** What a DXF, GeoJSON or CSV file of a site holds, and `garden` with what is taken of it; nothing is kept. @param {{file: string, unit?: string, take?: object, garden: object}} asked */
+  async siteFile(asked) { return read(await ask('POST', 'api/site-file', { body: asked })); },
+
   /** @returns {Promise<object>} the catalogue that stands where a garden says nothing, prices examples of ours */
   async examples() { return read(await ask('GET', 'api/example-catalogue')); },
 

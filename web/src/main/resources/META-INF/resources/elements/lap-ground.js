@@ -5,6 +5,7 @@ import { unitsOf } from '../state/plan.js';
 import { readPlaces, writtenPlaces } from '../geometry/places-text.js';
 import { countField } from './count-field.js';
 import './ground-form.js';
+import './site-file.js';
 import './site-picture.js';
 import { custom, GardenElement, h } from './make.js';
 import { place } from './places.js';
@@ -46,6 +47,7 @@ export class LapGround extends GardenElement {
     this.#told = {};
     const forms = [
       this.#section('outline', 'Outline', this.#ways(), ...this.#wayForms(way), this.#form('north')),
+      this.#section('file', 'From a drawing or a list of coordinates', custom('site-file', { garden: this.garden })),
       this.#section('picture', 'Picture of the site', custom('site-picture', { garden: this.garden, yard: this.yard })),
       list('surfaces'), list('levels'), list('keepClear'), list('paths'),
       this.#section('preparation', OBJECTS.preparation.title, this.#form('preparation')),

@@ -1,0 +1,145 @@
+package lapyard.exchange;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lapyard.exchange.SiteDrawing.LengthUnit;
+import lapyard.exchange.SiteDrawing.Spot;
+import lapyard.geometry.Point;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * Coordinates as CSV: a heading, then a point a row. {@code x} and {@code y}, {@code longitude} and {@code latitude}; {@code height}
+ * or {@code drop}; {@code layer} says what it is of, {@code line} which rows make one line. A row with a height or a drop and without a line is a
+ * spot.
+ */
+final class CoordinateCsv {
+    private static final Map<String, List<String>> HEADINGS = Map.of(
+            "x", List.of("x", "easting", "east", "e", "along"), "y", List.of("y", "northing", "north", "n", "away"),
+            "longitude", List.of("longitude", "lon", "lng", "long"), "latitude", List.of("latitude", "lat"),
+            "height", List.of("z", "height", "elevation", "level"), "drop", List.of("drop"),
+            "layer", List.of("layer", "what", "kind", "code", "feature"), "line", List.of("line", "string", "shape"));
+
+    private CoordinateCsv() {}
+
+    static SiteDrawing read(String text) {
+        SiteDrawing.Builder drawing = new SiteDrawing.Builder("csv");
+        String head = text.lines().findFirst().orElse("");
+        char between = head.indexOf(';') >= 0 ? ';' : head.indexOf('\t') >= 0 ? '\t' : ',';
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(between).setIgnoreEmptyLines(true).setTrim(true).get();
+        Rows rows = new Rows(drawing);
+        try (var parser = format.parse(new StringReader(text))) {
+            for (CSVRecord row : parser) {
+                if (!rows.take(row, parser.getCurrentLineNumber()) || drawing.isFull()) break;
+            }
+        } catch (IOException | UncheckedIOException | IllegalStateException unclosed) {
+            drawing.bad(1 + text.chars().filter(sign -> sign == '\n').count(), "a quoted cell is not closed or goes on after its quotes", "close each cell that begins with a quote");
+        }
+        rows.end();
+        return drawing.done();
+    }
+
+    private static final class Rows {
+        private final SiteDrawing.Builder drawing;
+        private final Map<String, Integer> columns = new HashMap<>();
+        private boolean headed;
+        private LocalPlane plane;
+        private List<Point> points = new ArrayList<>();
+        private String open = "";
+        private String layer = "";
+        private long from;
+
+        Rows(SiteDrawing.Builder drawing) {
+            this.drawing = drawing;
+        }
+
+        boolean take(CSVRecord row, long line) {
+            if (!headed) return headings(row, line);
+            boolean globe = columns.containsKey("longitude");
+            OptionalDouble x = number(row, globe ? "longitude" : "x", line);
+            OptionalDouble y = number(row, globe ? "latitude" : "y", line);
+            OptionalDouble height = number(row, "height", line);
+            OptionalDouble drop = number(row, "drop", line);
+            if (x.isEmpty() || y.isEmpty()) {
+                drawing.bad(line, "the row has no " + (x.isEmpty() ? "first" : "second") + " coordinate", "write both as numbers");
+                return true;
+            }
+            if (globe && (Math.abs(x.getAsDouble()) > 180 || Math.abs(y.getAsDouble()) > 85)) {
+                drawing.bad(line, "longitude " + x.getAsDouble() + " and latitude " + y.getAsDouble() + " are no place of a yard", "write degrees, the longitude from -180 to 180");
+                return true;
+            }
+            if (globe && plane == null) plane = new LocalPlane(x.getAsDouble(), y.getAsDouble());
+            Point at = globe ? plane.at(x.getAsDouble(), y.getAsDouble()) : new Point(x.getAsDouble(), y.getAsDouble());
+            String of = text(row, "layer");
+            boolean spot = (height.isPresent() || drop.isPresent()) && text(row, "line").isEmpty();
+            if (spot) {
+                drawing.spot(of, new Spot(at, height, drop), line);
+                return true;
+            }
+            String key = of + "\n" + text(row, "line");
+            if (!key.equals(open)) {
+                end();
+                open = key;
+                layer = of;
+                from = line;
+            }
+            points.add(at);
+            return points.size() <= SiteDrawing.MOST_POINTS + 1; // one more may be the first again
+        }
+
+        /** Rows of one layer and line that stand together are one line; a single one is a spot. */
+        void end() {
+            if (points.size() == 1) drawing.spot(layer, new Spot(points.get(0), OptionalDouble.empty(), OptionalDouble.empty()), from);
+            // corners are written round: what encloses something is closed
+            else if (points.size() > 1) drawing.line(layer, points, points.size() > 2, from);
+            points = new ArrayList<>();
+        }
+
+        private boolean headings(CSVRecord row, long line) {
+            headed = true;
+            for (int i = 0; i < row.size(); i++) {
+                String heading = row.get(i).replace("\uFEFF", "").toLowerCase(Locale.ROOT);
+                String plain = heading.replaceAll("[(\\[]?\\b(mm|cm|m|in|ft|deg)\\b[)\\]]?", "").replaceAll("[^a-z]", "");
+                int column = i;
+                HEADINGS.forEach((field, names) -> {
+                    if (names.contains(plain)) columns.putIfAbsent(field, column);
+                });
+                if (HEADINGS.get("x").contains(plain)) drawing.unit = unit(heading);
+            }
+            if (columns.containsKey("longitude") && columns.containsKey("latitude")) drawing.unit = Optional.of(LengthUnit.M);
+            else if (!columns.containsKey("x") || !columns.containsKey("y")) {
+                drawing.bad(line, "no columns for the coordinates", "head two columns \"x\" and \"y\", or \"longitude\" and \"latitude\"");
+                return false;
+            } else {
+                columns.remove("longitude");
+            }
+            return true;
+        }
+
+        private static Optional<LengthUnit> unit(String heading) {
+            for (LengthUnit unit : LengthUnit.values()) if (heading.matches(".*\\b" + unit.code() + "\\b.*")) return Optional.of(unit);
+            return Optional.empty();
+        }
+
+        private String text(CSVRecord row, String field) {
+            Integer column = columns.get(field);
+            return column == null || column >= row.size() ? "" : row.get(column).strip();
+        }
+
+        private OptionalDouble number(CSVRecord row, String field, long line) {
+            String text = text(row, field);
+            if (text.isEmpty()) return OptionalDouble.empty();
+            if (text.matches("[-+]?[0-9]{1,10}([.,][0-9]{1,12})?")) return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
+            drawing.bad(line, field + " needs a number and has \"" + (text.length() > 40 ? text.substring(0, 40) + "..." : text) + "\"", "write it as 12.50");
+            return OptionalDouble.of(0);
+        }
+    }
+}

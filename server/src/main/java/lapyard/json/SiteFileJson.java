@@ -1,0 +1,248 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import lapyard.exchange.SiteDrawing;
+import lapyard.exchange.SiteDrawing.Layer;
+import lapyard.exchange.SiteDrawing.LengthUnit;
+import lapyard.exchange.SiteDrawing.Spot;
+import lapyard.exchange.SiteReader;
+import lapyard.geometry.Point;
+import lapyard.plan.Finding;
+import lapyard.words.Wording;
+
+/**
+ * A yard from a DXF, GeoJSON or CSV file: what is on its layers, and the garden with what was taken of them. The lower left corner of
+ * the outline, or of all that is taken where there is none, becomes the origin of a garden that has no yard yet.
+ */
+public final class SiteFileJson {
+    private static final String OUTLINE = "outline";
+    private static final String LEVELS = "levels";
+    private static final List<String> SURFACES = List.of("slab", "concrete", "gravel", "grass", "soil", "deck");
+    private static final List<String> THINGS = GroundReader.CLEARANCE.keySet().stream().filter(kind -> !kind.equals("gate")).sorted().toList();
+    /** Words of layers that are ours under another name, most telling first. */
+    private static final Map<String, List<String>> WORDS = new TreeMap<>(Map.of(
+            OUTLINE, List.of("outline", "boundary", "yard", "plot", "site"), LEVELS, List.of("level", "height", "spot"), "slab", List.of("slab", "paving", "patio"),
+            "concrete", List.of("concrete"), "gravel", List.of("gravel"), "grass", List.of("grass", "lawn", "turf"), "deck", List.of("deck"),
+            "tree", List.of("tree"), "cover", List.of("cover", "manhole"), "drain", List.of("drain", "sewer")));
+    private static final double LARGEST_MM = 1_000_000;
+
+    private SiteFileJson() {}
+
+    /**
+     * @param body {@code {"file": text, "unit": "m", "take": {"LAYER": "outline"}, "garden": {...}}}; unit, take and garden may be left out
+     * @throws IllegalArgumentException for a field that is not what it should be, naming it
+     * @throws UnreadableDocument       when the body is no JSON at all
+     */
+    public static ObjectNode preview(String body) throws UnreadableDocument {
+        JsonNode ask = DocumentText.parse(body);
+        if (!ask.path("file").isTextual()) throw new IllegalArgumentException("file needs the text of a DXF, GeoJSON or CSV file, has " + Cursor.shown(ask.path("file")));
+        Optional<LengthUnit> unit = Optional.empty();
+        if (ask.has("unit")) {
+            for (LengthUnit one : LengthUnit.values()) if (one.code().equals(ask.get("unit").asText())) unit = Optional.of(one);
+            if (unit.isEmpty()) throw new IllegalArgumentException("unit should be mm, cm, m, in or ft, is " + Cursor.shown(ask.get("unit")));
+        }
+        Map<String, String> take = new TreeMap<>();
+        for (Map.Entry<String, JsonNode> one : ask.path("take").properties()) {
+            String as = one.getValue().asText();
+            if (!as.isEmpty() && !as.equals(OUTLINE) && !as.equals(LEVELS) && !SURFACES.contains(as) && !THINGS.contains(as))
+                throw new IllegalArgumentException("take says what a layer is: outline, levels, " + String.join(", ", SURFACES) + ", " + String.join(", ", THINGS) + "; has " + Cursor.shown(one.getValue()));
+            if (!as.isEmpty()) take.put(one.getKey(), as);
+        }
+        JsonNode garden = ask.path("garden");
+        if (!garden.isMissingNode() && !garden.isObject()) throw new IllegalArgumentException("garden needs a document in curly brackets, has " + Cursor.shown(garden));
+        return preview(drawing(ask.get("file").textValue()), unit, take, garden instanceof ObjectNode object ? object : DocumentText.MAPPER.createObjectNode());
+    }
+
+    /** By what it begins with. */
+    static SiteDrawing drawing(String text) {
+        String begins = text.strip().replaceFirst("^\\uFEFF", "");
+        if (begins.startsWith("AC10")) return refused("dxf", "this is a DWG file, which is no open format", "save it as ASCII DXF");
+        if (begins.startsWith("AutoCAD Binary DXF")) return refused("dxf", "this is a binary DXF file", "save it as ASCII DXF");
+        if (begins.startsWith("PK")) return refused("csv", "this is a packed file", "unpack it, or save the table as CSV");
+        if (begins.startsWith("{")) {
+            try {
+                return SiteReader.geoJson(DocumentText.parse(begins));
+            } catch (UnreadableDocument unreadable) {
+                return refused("geojson", unreadable.getMessage(), "save it again as GeoJSON");
+            }
+        }
+        String first = begins.lines().findFirst().orElse("").strip();
+        return first.equals("0") || first.equals("999") ? SiteReader.dxf(begins) : SiteReader.csv(text);
+    }
+
+    private static SiteDrawing refused(String format, String text, String way) {
+        return new SiteDrawing(format, Optional.empty(), List.of(), Map.of(), List.of(new SiteDrawing.Bad(0, text, way)));
+    }
+
+    /** {@code garden} in the answer is null where nothing was taken, because it was not asked, a unit is missing, or something is wrong. */
+    private static ObjectNode preview(SiteDrawing drawing, Optional<LengthUnit> told, Map<String, String> take, ObjectNode garden) {
+        ObjectNode json = JsonNodeFactory.withExactBigDecimals(true).objectNode();
+        Optional<LengthUnit> unit = drawing.unit().or(() -> told);
+        List<SiteDrawing.Bad> bad = new ArrayList<>(drawing.bad());
+        json.put("format", drawing.format());
+        json.put("unit", unit.map(LengthUnit::code).orElse(null));
+        json.put("unitFromFile", drawing.unit().isPresent());
+        ArrayNode layers = json.putArray("layers");
+        if (bad.isEmpty()) drawing.layers().forEach(layer -> write(layers.addObject(), layer, unit));
+        ArrayNode passedOver = json.putArray("passedOver");
+        new TreeMap<>(drawing.passedOver()).forEach((what, count) -> passedOver.addObject().put("what", what).put("count", count));
+        List<Finding> findings = List.of();
+        Optional<ObjectNode> with = Optional.empty();
+        if (bad.isEmpty() && !take.isEmpty() && unit.isPresent()) {
+            ObjectNode changed = garden.deepCopy();
+            taken(drawing, unit.get(), take, changed, bad);
+            if (bad.isEmpty()) {
+                Reading reading = GardenReader.read(changed, new Cursor.Notes());
+                findings = reading.findings().stream().filter(finding -> finding.weight() == Finding.Weight.STOP).toList();
+                with = Optional.of(changed).filter(whole -> reading instanceof Reading.Read);
+            }
+        }
+        ArrayNode wrong = json.putArray("bad");
+        for (SiteDrawing.Bad one : bad) {
+            ObjectNode each = wrong.addObject();
+            if (one.line() > 0) each.put("line", one.line());
+            each.put("text", one.text()).put("way", one.way());
+        }
+        json.set("findings", FindingsJson.of(findings, Wording.METRIC));
+        with.ifPresentOrElse(whole -> json.set("garden", whole), () -> json.putNull("garden"));
+        return json;
+    }
+
+    private static void write(ObjectNode json, Layer layer, Optional<LengthUnit> unit) {
+        List<Point> all = new ArrayList<>();
+        layer.lines().forEach(line -> all.addAll(line.points()));
+        layer.spots().forEach(spot -> all.add(spot.at()));
+        Box box = Box.of(all);
+        json.put("name", layer.name());
+        json.put("closed", layer.lines().stream().filter(SiteDrawing.Line::closed).count());
+        json.put("open", layer.lines().stream().filter(line -> !line.closed()).count());
+        json.put("points", layer.spots().size());
+        // in the file's own unit where none is known, so that whoever is asked for it sees what it must be
+        double scale = unit.map(one -> one.mm).orElse(1.0);
+        json.put("width", rounded((box.right() - box.left()) * scale)).put("depth", rounded((box.back() - box.front()) * scale));
+        json.put("suggested", suggested(layer));
+    }
+
+    /** What the layer's name says; empty where it says nothing. */
+    private static String suggested(Layer layer) {
+        String name = layer.name().toLowerCase(Locale.ROOT);
+        for (String kind : SURFACES) if (name.equals("surface " + kind)) return kind;
+        for (String kind : THINGS) if (name.equals("keep clear " + kind)) return kind;
+        boolean spots = layer.lines().isEmpty();
+        for (Map.Entry<String, List<String>> one : WORDS.entrySet())
+            if (one.getValue().stream().anyMatch(name::contains) && (spots ? !one.getKey().equals(OUTLINE) && !SURFACES.contains(one.getKey()) : !one.getKey().equals(LEVELS)))
+                return one.getKey();
+        return "";
+    }
+
+    private record Box(double left, double front, double right, double back) {
+        static Box of(List<Point> points) {
+            return new Box(
+                    points.stream().mapToDouble(Point::x).min().orElse(0), points.stream().mapToDouble(Point::y).min().orElse(0),
+                    points.stream().mapToDouble(Point::x).max().orElse(0), points.stream().mapToDouble(Point::y).max().orElse(0));
+        }
+    }
+
+    /** Writes what is taken into the garden's ground, or says why not. */
+    private static void taken(SiteDrawing drawing, LengthUnit unit, Map<String, String> take, ObjectNode garden, List<SiteDrawing.Bad> bad) {
+        List<Layer> layers = drawing.layers().stream().filter(layer -> take.containsKey(layer.name())).toList();
+        for (String name : take.keySet())
+            if (layers.stream().noneMatch(layer -> layer.name().equals(name))) bad.add(new SiteDrawing.Bad(0, "the file has no layer \"" + Cursor.cut(name) + "\"", "take one of those that it has"));
+        List<Layer> outlines = layers.stream().filter(layer -> take.get(layer.name()).equals(OUTLINE)).toList();
+        List<SiteDrawing.Line> yards = outlines.stream().flatMap(layer -> layer.lines().stream()).toList();
+        if (!outlines.isEmpty() && (yards.size() != 1 || !yards.get(0).closed()))
+            bad.add(new SiteDrawing.Bad(0, "the outline of a yard is one closed line, and there are " + yards.stream().filter(SiteDrawing.Line::closed).count()
+                    + " closed and " + yards.stream().filter(line -> !line.closed()).count() + " open ones", "join its lines in the file, or take another layer"));
+        if (!bad.isEmpty()) return;
+
+        ObjectNode ground = garden.path("ground") instanceof ObjectNode there ? there : garden.putObject("ground");
+        boolean hasYard = ground.has("outline") || ground.has("survey");
+        List<Point> anchor = new ArrayList<>();
+        (yards.isEmpty() ? layers.stream().flatMap(layer -> layer.lines().stream()).toList() : yards).forEach(line -> anchor.addAll(line.points()));
+        if (anchor.isEmpty()) layers.forEach(layer -> layer.spots().forEach(spot -> anchor.add(spot.at())));
+        Box box = Box.of(anchor);
+        // a second file of the same yard keeps its own origin only where the yard came with it
+        Box from = hasYard && yards.isEmpty() ? new Box(0, 0, 0, 0) : box;
+        if ((box.right() - box.left()) * unit.mm > LARGEST_MM || (box.back() - box.front()) * unit.mm > LARGEST_MM) {
+            bad.add(new SiteDrawing.Bad(0, "in " + unit.code() + " it is " + rounded((box.right() - box.left()) * unit.mm / 1000) + " m by " + rounded((box.back() - box.front()) * unit.mm / 1000)
+                    + " m, larger than any yard", "give the unit of the file, or take fewer layers"));
+            return;
+        }
+        Placing placing = new Placing(unit, from);
+        if (!yards.isEmpty()) {
+            ground.remove("survey");
+            ground.set("outline", placing.line(yards.get(0).points()));
+        }
+        double top = layers.stream().filter(layer -> take.get(layer.name()).equals(LEVELS)).flatMap(layer -> layer.spots().stream())
+                .filter(spot -> spot.height().isPresent()).mapToDouble(spot -> spot.height().getAsDouble()).max().orElse(0);
+        for (Layer layer : layers) {
+            String as = take.get(layer.name());
+            if (as.equals(LEVELS)) levels(layer, placing, top, ground, bad);
+            else if (SURFACES.contains(as)) surfaces(layer, as, placing, ground, bad);
+            else if (!as.equals(OUTLINE)) things(layer, as, placing, ground);
+        }
+    }
+
+    private static void levels(Layer layer, Placing placing, double top, ObjectNode ground, List<SiteDrawing.Bad> bad) {
+        ArrayNode levels = ground.putArray("levels");
+        for (Spot spot : layer.spots()) {
+            OptionalDouble drop = spot.drop().isPresent() ? spot.drop() : spot.height().isPresent() ? OptionalDouble.of(top - spot.height().getAsDouble()) : OptionalDouble.empty();
+            if (drop.isEmpty()) {
+                bad.add(new SiteDrawing.Bad(0, "a point of layer \"" + Cursor.cut(layer.name()) + "\" has no height", "give each point of the levels its height"));
+                return;
+            }
+            levels.addObject().<ObjectNode>set("at", placing.point(spot.at())).put("drop", placing.mm(drop.getAsDouble()));
+        }
+        if (layer.spots().isEmpty()) bad.add(new SiteDrawing.Bad(0, "layer \"" + Cursor.cut(layer.name()) + "\" has no points for levels", "take a layer of points with heights"));
+    }
+
+    private static void surfaces(Layer layer, String kind, Placing placing, ObjectNode ground, List<SiteDrawing.Bad> bad) {
+        for (SiteDrawing.Line line : layer.lines()) {
+            if (!line.closed()) {
+                bad.add(new SiteDrawing.Bad(0, "layer \"" + Cursor.cut(layer.name()) + "\" holds a line that is not closed, and a surface is", "close it in the file, or take the layer as something else"));
+                return;
+            }
+            ground.withArray("surfaces").addObject().put("kind", kind).set("outline", placing.line(line.points()));
+        }
+    }
+
+    private static void things(Layer layer, String kind, Placing placing, ObjectNode ground) {
+        for (SiteDrawing.Line line : layer.lines())
+            ground.withArray("keepClear").addObject().put("kind", kind).set(line.closed() ? "outline" : "line", placing.line(line.points()));
+        for (Spot spot : layer.spots()) ground.withArray("keepClear").addObject().put("kind", kind).set("at", placing.point(spot.at()));
+    }
+
+    /** From the file's place and unit to the garden's. */
+    private record Placing(LengthUnit unit, Box from) {
+        BigDecimal mm(double length) {
+            return rounded(length * unit.mm);
+        }
+
+        ArrayNode point(Point point) {
+            return DocumentText.MAPPER.createArrayNode().add(mm(point.x() - from.left())).add(mm(point.y() - from.front()));
+        }
+
+        ArrayNode line(List<Point> points) {
+            ArrayNode line = DocumentText.MAPPER.createArrayNode();
+            points.forEach(point -> line.add(point(point)));
+            return line;
+        }
+    }
+
+    private static BigDecimal rounded(double value) {
+        BigDecimal tenths = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
+        return tenths.scale() < 0 ? tenths.setScale(0) : tenths;
+    }
+}
