@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -177,7 +178,7 @@ public final class GardenDesk implements Desk {
                 case "rolls" -> SolveLine.rolls(problem, seconds, progress.apply(kind));
                 case "staging" -> SolveLine.staging(problem, seconds, progress.apply(kind));
                 case "sizes" -> sizes(problem, seconds, progress.apply("Sizes"));
-                case "lay-out" -> layOut(problem);
+                case "lay-out" -> layOut(problem, seconds, progress.apply("Beds"));
                 default -> throw new IllegalArgumentException("no problems of kind " + kind + " are solved here");
             }).toString();
         } catch (IllegalArgumentException | UnreadableDocument e) {
@@ -191,10 +192,10 @@ public final class GardenDesk implements Desk {
         return SizesJson.of(tree, garden, SizesThatGive.of(garden, garden.asking().giving(), SizeLook.ofSeconds(seconds), heard, memory));
     }
 
-    private ObjectNode layOut(String document) throws UnreadableDocument {
+    private ObjectNode layOut(String document, double seconds, Progress heard) throws UnreadableDocument {
         JsonNode tree = DocumentText.parse(document);
         Garden garden = garden(document, tree);
-        return LayOutJson.of(tree, garden, LayOut.of(garden, garden.asking().wishes(), memory));
+        return LayOutJson.of(tree, garden, LayOut.of(garden, garden.asking().wishes(), Duration.ofMillis((long) (seconds * 1000)), heard, memory));
     }
 
     private Garden garden(String document, JsonNode tree) {

@@ -13,23 +13,34 @@ import lapyard.working.Progress;
 
 /** A question about a whole garden file, and answers that are gardens themselves. */
 final class AskedGarden {
-    static final double USUAL_SECONDS = 10;
 
     private AskedGarden() {}
 
-    /** @param kind as {@link lapyard.answers.Desk#solve} names it */
-    static JsonNode solve(String kind, String file, double seconds) throws UnusableInput {
+    /**
+     * Tells how far it is on standard error where that is a terminal. Interrupted, it answers with what was found by then.
+     *
+     * @param kind as {@link lapyard.answers.Desk#solve} names it
+     * @param told what stands between best and bound: {@code beds laid out of at most}
+     */
+    static JsonNode solve(String kind, String file, double seconds, String told) throws UnusableInput {
         if (!(seconds > 0 && seconds <= 600)) {
             throw new UnusableInput("--seconds " + seconds + " is outside 0 to 600. Give a time such as 5.");
         }
         String text = Input.text(file);
         try {
-            return DocumentText.parse(new GardenDesk().solve(kind, text, seconds, what -> Progress.UNHEARD));
+            return DocumentText.parse(new GardenDesk().solve(kind, text, seconds, what -> System.console() == null ? Progress.UNHEARD : heard(told)));
         } catch (Refused refused) {
             throw new UnusableInput(file + ": " + Input.line(refused.findings().get(0), refused.words()));
         } catch (UnreadableDocument e) {
             throw new UnusableInput(file + ": " + e.getMessage());
+        } finally {
+            // what is written next is written whole
+            Thread.interrupted();
         }
+    }
+
+    private static Progress heard(String told) {
+        return (best, bound) -> System.err.println(best + " " + told + " " + bound + " (Ctrl-C: enough)");
     }
 
     /** The whole answer as NAME.json, and the garden of each entry as NAME-1.json, NAME-2.json and so on. */

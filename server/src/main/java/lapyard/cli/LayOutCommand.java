@@ -20,20 +20,26 @@ final class LayOutCommand implements Callable<Integer> {
     @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
     private String file;
 
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "30", description = "no further order is begun after it (default 30)")
+    private double seconds;
+
     @Option(names = "--out", paramLabel = "DIR", description = "write lay-out.json and each proposal's garden here")
     private String out;
 
     @Override
     public Integer call() throws UnusableInput {
-        JsonNode laid = AskedGarden.solve("lay-out", file, AskedGarden.USUAL_SECONDS);
-        PrintWriter to = spec.commandLine().getOut();
-        int number = 0;
-        for (JsonNode proposal : laid.path("proposals")) {
-            to.println(++number + ". " + proposal.path("text").asText() + ".");
-            for (JsonNode fall : proposal.path("ground")) to.println("   The ground: " + fall.asText());
+        try (EndedByKey ended = new EndedByKey()) {
+            JsonNode laid = AskedGarden.solve("lay-out", file, seconds, "beds laid out, of at most");
+            PrintWriter to = spec.commandLine().getOut();
+            int number = 0;
+            for (JsonNode proposal : laid.path("proposals")) {
+                to.println(++number + ". " + proposal.path("text").asText() + ".");
+                for (JsonNode fall : proposal.path("ground")) to.println("   The ground: " + fall.asText());
+            }
+            to.println(laid.path("text").asText());
+            if (out != null) AskedGarden.write(out, "lay-out", laid, laid.path("proposals"));
+            to.flush();
+            return number > 0 && laid.path("shortOf").asInt() == 0 ? 0 : 1;
         }
-        to.println(laid.path("text").asText());
-        if (out != null) AskedGarden.write(out, "lay-out", laid, laid.path("proposals"));
-        return number > 0 && laid.path("shortOf").asInt() == 0 ? 0 : 1;
     }
 }

@@ -28,16 +28,19 @@ final class SizesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws UnusableInput {
-        JsonNode sizes = AskedGarden.solve("sizes", file, seconds);
-        PrintWriter to = spec.commandLine().getOut();
-        to.println(sizes.path("currency").asText() + " " + sizes.path("now").asText() + " as it stands.");
-        int number = 0;
-        for (JsonNode answer : sizes.path("front")) {
-            to.println(++number + ". " + answer.path("text").asText() + (answer.path("proven").asBoolean() ? " (proved: none better)" : "") + ".");
+        try (EndedByKey ended = new EndedByKey()) {
+            JsonNode sizes = AskedGarden.solve("sizes", file, seconds, "found, not under");
+            PrintWriter to = spec.commandLine().getOut();
+            to.println(sizes.path("currency").asText() + " " + sizes.path("now").asText() + " as it stands.");
+            int number = 0;
+            for (JsonNode answer : sizes.path("front")) {
+                to.println(++number + ". " + answer.path("text").asText() + (answer.path("proven").asBoolean() ? " (proved: none better)" : "") + ".");
+            }
+            to.println(sizes.path("text").asText());
+            for (JsonNode one : sizes.path("growth")) to.println(one.path("text").asText() + ".");
+            if (out != null) AskedGarden.write(out, "sizes", sizes, sizes.path("front"));
+            to.flush();
+            return 0;
         }
-        to.println(sizes.path("text").asText());
-        for (JsonNode one : sizes.path("growth")) to.println(one.path("text").asText() + ".");
-        if (out != null) AskedGarden.write(out, "sizes", sizes, sizes.path("front"));
-        return 0;
     }
 }

@@ -27,13 +27,13 @@ public final class LayOutJson {
 
     private record Offered(String order, String text, Figures figures, List<String> ground, List<Place> beds, List<Outline> paths) {}
 
-    private record Shape(String currency, int mostBeds, int shortOf, String text) {}
+    private record Shape(String currency, int mostBeds, int shortOf, boolean complete, String text) {}
 
     /** @param document that {@code garden} was read from */
     public static ObjectNode of(JsonNode document, Garden garden, LaidOut laid) {
         String currency = garden.terms().currency();
         int best = laid.proposals().stream().mapToInt(one -> one.figures().beds()).max().orElse(0);
-        ObjectNode json = Wire.of(new Shape(currency, laid.mostBeds(), laid.shortOf(), summary(laid, best)));
+        ObjectNode json = Wire.of(new Shape(currency, laid.mostBeds(), laid.shortOf(), laid.complete(), summary(laid, best)));
         ArrayNode proposals = json.putArray("proposals");
         Set<String> pinned = garden.asking().wishes().pinned();
         for (Proposal one : laid.proposals()) {
@@ -52,11 +52,15 @@ public final class LayOutJson {
     }
 
     private static String summary(LaidOut laid, int best) {
+        if (laid.proposals().isEmpty() && !laid.complete()) {
+            return "It ended before the first order was laid out. Give it longer.";
+        }
         if (laid.proposals().isEmpty()) {
             return "No order of these beds was found that passes every check. Ask for fewer beds, a narrower path or a smaller margin.";
         }
         String found = best == laid.mostBeds() ? best + " beds fit; more cannot, which is proved."
                 : best + " beds fit; more than " + laid.mostBeds() + " cannot.";
+        if (!laid.complete()) found += " It ended before every order was tried.";
         return laid.shortOf() == 0 ? found
                 : found + " " + laid.shortOf() + (laid.shortOf() == 1 ? " bed that is wanted has" : " beds that are wanted have") + " no room.";
     }

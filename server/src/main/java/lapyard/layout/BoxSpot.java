@@ -1,6 +1,9 @@
 package lapyard.layout;
 
-/** A bed's box in the frame, from its left front corner. */
+import java.util.List;
+import lapyard.geometry.Point;
+
+/** A bed's place in the frame: where the left front corner of its box lies. */
 record BoxSpot(BoxedBed kind, double x, double y) {
     double right() {
         return x + kind.w();
@@ -8,5 +11,16 @@ record BoxSpot(BoxedBed kind, double x, double y) {
 
     double back() {
         return y + kind.d();
+    }
+
+    /** The rectangles that the bed fills, each larger by {@code by} on all sides: left, front, right, back. */
+    List<double[]> parts(double by) {
+        return kind.parts().stream()
+                .map(part -> new double[] {x + part.x() - by, y + part.y() - by, x + part.x() + part.w() + by, y + part.y() + part.d() + by})
+                .toList();
+    }
+
+    List<List<Point>> rings(double by) {
+        return parts(by).stream().map(Boxes::ring).toList();
     }
 }

@@ -1,18 +1,98 @@
 package lapyard.layout;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 
 /**
- * The box round a wanted bed in the frame, either as drawn or turned by 90 degrees.
+ * A wanted bed as it may lie in the frame: turned by quarters, with the box round it and the rectangles that it fills.
  *
- * @param wish   index in the wish list
- * @param turned whether the box is turned by 90 degrees
+ * @param wish     index in the wish list
+ * @param quarters that it is turned by, counter-clockwise, 0 to 3
+ * @param parts    rectangles that its outline is made of, from the box's left front corner; of an outline with slanted
+ *                 sides the box
  * @param leastReachMm the reach to its worst point if all walls can be reached, mm; the standard asks no less of it
  */
-record BoxedBed(int wish, Bed bed, boolean turned, double w, double d, double leastReachMm) {
+record BoxedBed(int wish, Bed bed, int quarters, double w, double d, List<Part> parts, double leastReachMm) {
+    BoxedBed {
+        parts = List.copyOf(parts);
+    }
+
+    record Part(double x, double y, double w, double d) {}
+
+    static BoxedBed of(int wish, Bed bed, int quarters) {
+        List<Point> turned = bed.outline().corners().stream().map(corner -> turned(corner, quarters)).toList();
+        double left = Boxes.least(turned, true);
+        double front = Boxes.least(turned, false);
+        List<Point> own = turned.stream().map(corner -> new Point(corner.x() - left, corner.y() - front)).toList();
+        double w = Boxes.most(own, true);
+        double d = Boxes.most(own, false);
+        List<Part> parts = bed.outline().upright() ? parts(own) : List.of(new Part(0, 0, w, d));
+        return new BoxedBed(wish, bed, quarters, w, d, parts, Math.min(w, d) / 2);
+    }
+
+    /** All ways to lie that differ: a square one, a rectangle two, any other four. */
+    static List<BoxedBed> all(int wish, Bed bed) {
+        List<BoxedBed> all = new ArrayList<>();
+        for (int quarters = 0; quarters < 4; quarters++) {
+            BoxedBed one = of(wish, bed, quarters);
+            boolean rectangle = one.parts.size() == 1 && bed.outline().sides() == 4;
+            if (all.stream().noneMatch(other -> rectangle && other.w == one.w && other.d == one.d)) all.add(one);
+        }
+        return all;
+    }
+
+    static Point turned(Point at, int quarters) {
+        return switch (quarters) {
+            case 0 -> at;
+            case 1 -> new Point(-at.y(), at.x());
+            case 2 -> new Point(-at.x(), -at.y());
+            default -> new Point(at.y(), -at.x());
+        };
+    }
+
+    /** Slabs between neighbouring levels of the corners; those of one width are one. */
+    static List<Part> parts(List<Point> corners) {
+        TreeSet<Double> levels = new TreeSet<>();
+        corners.forEach(corner -> levels.add(Math.round(corner.y() * 10) / 10.0));
+        List<Part> parts = new ArrayList<>();
+        List<Double> ys = new ArrayList<>(levels);
+        for (int i = 0; i + 1 < ys.size(); i++) {
+            double middle = (ys.get(i) + ys.get(i + 1)) / 2;
+            TreeSet<Double> xs = new TreeSet<>();
+            for (int c = 0; c < corners.size(); c++) {
+                Point a = corners.get(c);
+                Point b = corners.get((c + 1) % corners.size());
+                if (Math.min(a.y(), b.y()) < middle && Math.max(a.y(), b.y()) > middle) xs.add(a.x());
+            }
+            List<Double> across = new ArrayList<>(xs);
+            for (int x = 0; x + 1 < across.size(); x += 2) {
+                add(parts, new Part(across.get(x), ys.get(i), across.get(x + 1) - across.get(x), ys.get(i + 1) - ys.get(i)));
+            }
+        }
+        return parts;
+    }
+
+    private static void add(List<Part> parts, Part more) {
+        for (int i = 0; i < parts.size(); i++) {
+            Part below = parts.get(i);
+            if (below.x == more.x && below.w == more.w && below.y + below.d == more.y) {
+                parts.set(i, new Part(below.x, below.y, below.w, below.d + more.d));
+                return;
+            }
+        }
+        parts.add(more);
+    }
+
+    boolean rectangle() {
+        return bed.outline().sides() == 4 && bed.outline().upright();
+    }
+
     /** Whether its reach is only known with all its sides free: it is no rectangle, or some of its walls are hidden. */
     boolean allRound() {
-        return bed.outline().sides() != 4 || !bed.outline().upright() || !bed.walls().hidden().isEmpty();
+        return !rectangle() || !bed.walls().hidden().isEmpty();
     }
 
     double thicknessMm() {

@@ -15,14 +15,6 @@ final class Boxes {
 
     private Boxes() {}
 
-    static double width(Outline outline) {
-        return most(outline.corners(), true) - least(outline.corners(), true);
-    }
-
-    static double depth(Outline outline) {
-        return most(outline.corners(), false) - least(outline.corners(), false);
-    }
-
     static double least(List<Point> corners, boolean x) {
         return corners.stream().mapToDouble(corner -> x ? corner.x() : corner.y()).min().orElseThrow();
     }
@@ -31,24 +23,30 @@ final class Boxes {
         return corners.stream().mapToDouble(corner -> x ? corner.x() : corner.y()).max().orElseThrow();
     }
 
-    /** The box round a pinned bed in the frame, larger by {@code by} on each side. */
-    static List<Point> around(Frame frame, Bed bed, double by) {
+    /** The rectangles that a pinned bed fills in the frame, larger by {@code by} on each side; the box round it where it lies askew. */
+    static List<List<Point>> parts(Frame frame, Bed bed, double by) {
+        return boxes(frame, bed).stream().map(box -> ring(new double[] {box[0] - by, box[1] - by, box[2] + by, box[3] + by})).toList();
+    }
+
+    /** As {@link #parts}: left, front, right, back. */
+    static List<double[]> boxes(Frame frame, Bed bed) {
         List<Point> corners = frame.in(bed.inYard());
-        double left = least(corners, true) - by;
-        double right = most(corners, true) + by;
-        double front = least(corners, false) - by;
-        double back = most(corners, false) + by;
-        return List.of(new Point(left, front), new Point(right, front), new Point(right, back), new Point(left, back));
+        if (!new Outline(corners).upright()) {
+            return List.of(new double[] {least(corners, true), least(corners, false), most(corners, true), most(corners, false)});
+        }
+        return BoxedBed.parts(corners).stream().map(part -> new double[] {part.x(), part.y(), part.x() + part.w(), part.y() + part.d()}).toList();
     }
 
     static Placement placement(Frame frame, BoxSpot spot) {
-        List<Point> own = spot.kind().bed().outline().corners();
-        Point origin = spot.kind().turned()
-                ? new Point(spot.x() + most(own, false), spot.y() - least(own, true))
-                : new Point(spot.x() - least(own, true), spot.y() - least(own, false));
-        double turn = (frame.deg() + (spot.kind().turned() ? 90 : 0)) % 360;
-        Point at = frame.out(origin);
-        return new Placement(new Point(tenth(at.x()), tenth(at.y())), turn, false);
+        int quarters = spot.kind().quarters();
+        List<Point> own = spot.kind().bed().outline().corners().stream().map(corner -> BoxedBed.turned(corner, quarters)).toList();
+        Point at = frame.out(new Point(spot.x() - least(own, true), spot.y() - least(own, false)));
+        return new Placement(new Point(tenth(at.x()), tenth(at.y())), (frame.deg() + 90 * quarters) % 360, false);
+    }
+
+    /** @param box left, front, right, back */
+    static List<Point> ring(double[] box) {
+        return List.of(new Point(box[0], box[1]), new Point(box[2], box[1]), new Point(box[2], box[3]), new Point(box[0], box[3]));
     }
 
     static double tenth(double mm) {

@@ -1,11 +1,14 @@
 package lapyard.layout;
 
+import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -17,11 +20,15 @@ import lapyard.plan.Garden;
 import lapyard.plan.LayoutWishes;
 import lapyard.plan.Wish;
 import lapyard.working.Abandonable;
+import lapyard.working.Progress;
 
 /** Lays a yard out in several orders and keeps those that stand every check. */
 public final class LayOut {
     /** Part of the beds' ground by which two proposals must differ. */
     private static final double VISIBLY = 0.25;
+
+    /** So many proposals are a choice. */
+    private static final int ENOUGH = 3;
 
     private final Garden garden;
     private final LayoutWishes wishes;
@@ -34,7 +41,16 @@ public final class LayOut {
     private final SearchMemory memory;
 
     /** One way to order a yard. */
-    private record Order(String words, double deg, boolean blocks) {}
+    private record Order(String words, double deg, Shape shape) {}
+
+    private enum Shape {
+        ROWS,
+        BLOCKS,
+        FITTED
+    }
+
+    /** Where beds go in one frame, and what finds more places there. */
+    private record Placed(List<BoxSpot> spots, OutlineFit fit) {}
 
     private LayOut(Garden garden, LayoutWishes wishes, SearchMemory memory) {
         this.garden = garden;
@@ -52,11 +68,13 @@ public final class LayOut {
     }
 
     /**
+     * @param limit    after which no further order is begun; a stop of the thread ends it too, and what was laid out by then stands
+     * @param progress hears the most beds laid out and the most that could be
      * @return at least three proposals where so many orders give different ones
      * @throws IllegalArgumentException where no yard is drawn or no bed is wanted
      */
-    public static LaidOut of(Garden garden, LayoutWishes wishes, SearchMemory memory) {
-        return new LayOut(garden, wishes, memory).run();
+    public static LaidOut of(Garden garden, LayoutWishes wishes, Duration limit, Progress progress, SearchMemory memory) {
+        return new LayOut(garden, wishes, memory).run(System.nanoTime() + limit.toNanos(), progress);
     }
 
     /** The garden's own beds, those alike as one wish of just so many. */
@@ -68,27 +86,40 @@ public final class LayOut {
         return alike.values().stream().map(same -> new Wish(same.get(0), same.size(), same.size())).toList();
     }
 
-    private LaidOut run() {
-        List<Proposal> proposals = new ArrayList<>();
-        for (Order order : orders()) {
-            Abandonable.check();
-            for (double aisle : aisles()) {
-                Proposing proposing = new Proposing(garden, beds, pinned, standard, pathMm, ground, new Frame(order.deg()), memory);
-                List<BoxSpot> spots = spots(new Frame(order.deg()), order.blocks(), aisle);
-                var proposal = proposing.of(order.words(), spots);
-                if (proposal.isPresent()) {
-                    proposals.add(proposal.get());
-                    break;
-                }
-            }
-        }
-        int most = pinned.size();
+    private LaidOut run(long untilNs, Progress progress) {
         int bound = 0;
         for (double deg : degrees()) {
-            bound = Math.max(bound, NumberBound.of(ground, new Frame(deg), beds, kinds(new Frame(deg)), gapMm));
+            bound = Math.max(bound, NumberBound.of(ground, new Frame(deg), beds, kinds(), gapMm));
         }
-        List<Proposal> ranked = ranked(different(proposals));
-        return new LaidOut(ranked, most + bound, shortOf(ranked));
+        int most = pinned.size() + bound;
+        progress.reached(BigDecimal.ZERO, BigDecimal.valueOf(most));
+        List<Proposal> proposals = new ArrayList<>();
+        List<Order> orders = orders();
+        int tried = 0;
+        for (Order order : orders) {
+            if (Thread.currentThread().isInterrupted() || tried > 0 && System.nanoTime() >= untilNs) break;
+            Abandonable.check();
+            Optional<Proposal> one = proposal(order);
+            // an order that was cut short while its boards were looked for is dearer than it need be
+            if (Thread.currentThread().isInterrupted()) break;
+            one.ifPresent(proposals::add);
+            tried++;
+            int beds = proposals.stream().mapToInt(proposal -> proposal.figures().beds()).max().orElse(0);
+            progress.reached(BigDecimal.valueOf(beds), BigDecimal.valueOf(most));
+        }
+        List<Proposal> ranked = different(proposals);
+        return new LaidOut(ranked, most, shortOf(ranked), tried == orders.size());
+    }
+
+    private Optional<Proposal> proposal(Order order) {
+        Frame frame = new Frame(order.deg());
+        for (double aisle : aisles()) {
+            Placed placed = placed(frame, order.shape(), aisle);
+            Proposing proposing = new Proposing(garden, beds, pinned, standard, pathMm, ground, frame, placed.fit(), memory);
+            Optional<Proposal> proposal = proposing.of(order.words(), placed.spots());
+            if (proposal.isPresent()) return proposal;
+        }
+        return Optional.empty();
     }
 
     private int shortOf(List<Proposal> proposals) {
@@ -109,15 +140,19 @@ public final class LayOut {
     private List<Order> orders() {
         double longest = longestSideDeg();
         List<Order> orders = new ArrayList<>(List.of(
-                new Order("rows along the wall", 0, false),
-                new Order("rows away from the wall", 90, false),
-                new Order("blocks round a middle path away from the wall", 0, true),
-                new Order("blocks round a middle path along the wall", 90, true),
-                new Order("rows along the wall, begun at the back", 180, false),
-                new Order("rows away from the wall, begun at the left", 270, false)));
+                new Order("rows along the wall", 0, Shape.ROWS),
+                new Order("rows away from the wall", 90, Shape.ROWS),
+                new Order("blocks round a middle path away from the wall", 0, Shape.BLOCKS),
+                new Order("blocks round a middle path along the wall", 90, Shape.BLOCKS),
+                new Order("rows along the wall, begun at the back", 180, Shape.ROWS),
+                new Order("rows away from the wall, begun at the left", 270, Shape.ROWS)));
         if (longest % 90 != 0) {
-            orders.add(1, new Order("rows along the longest side", longest, false));
-            orders.add(new Order("rows along the longest side, begun at the back", longest + 180, false));
+            orders.add(1, new Order("rows along the longest side", longest, Shape.ROWS));
+            orders.add(new Order("rows along the longest side, begun at the back", longest + 180, Shape.ROWS));
+        }
+        if (kinds().stream().anyMatch(kind -> !kind.rectangle())) {
+            orders.add(3, new Order("beds fitted into each other, from the wall", 0, Shape.FITTED));
+            orders.add(new Order("beds fitted into each other, from the back", 180, Shape.FITTED));
         }
         return orders;
     }
@@ -136,52 +171,62 @@ public final class LayOut {
         return off < 1 ? 0 : half;
     }
 
-    private List<BoxedBed> kinds(Frame frame) {
+    private List<BoxedBed> kinds() {
         List<BoxedBed> kinds = new ArrayList<>();
-        for (int i = 0; i < beds.size(); i++) {
-            Bed bed = beds.get(i).making();
-            double w = Boxes.width(bed.outline());
-            double d = Boxes.depth(bed.outline());
-            double best = Math.min(w, d) / 2;
-            kinds.add(new BoxedBed(i, bed, false, w, d, best));
-            if (w != d || bed.outline().sides() != 4) kinds.add(new BoxedBed(i, bed, true, d, w, best));
-        }
+        for (int i = 0; i < beds.size(); i++) kinds.addAll(BoxedBed.all(i, beds.get(i).making()));
         return kinds;
     }
 
-    private List<BoxSpot> spots(Frame frame, boolean blocks, double aisleMm) {
+    /** One for each box that a wish can have. */
+    private static List<BoxedBed> boxes(List<BoxedBed> kinds) {
+        List<BoxedBed> boxes = new ArrayList<>();
+        for (BoxedBed kind : kinds) {
+            if (boxes.stream().noneMatch(other -> other.wish() == kind.wish() && other.w() == kind.w() && other.d() == kind.d())) boxes.add(kind);
+        }
+        return boxes;
+    }
+
+    private Placed placed(Frame frame, Shape shape, double aisleMm) {
         List<List<Point>> kept = new ArrayList<>(ground.kept().stream().map(frame::in).toList());
-        pinned.forEach(bed -> kept.add(Boxes.around(frame, bed, gapMm)));
+        pinned.forEach(bed -> kept.addAll(Boxes.parts(frame, bed, gapMm)));
         Boxes.apron(ground, pathMm).ifPresent(apron -> kept.add(frame.in(apron)));
         List<List<Point>> within = ground.beds().stream().map(frame::in).toList();
         double middle = Double.NaN;
-        if (blocks) {
+        if (shape == Shape.BLOCKS) {
             double least = within.stream().flatMap(List::stream).mapToDouble(Point::x).min().orElseThrow();
             double most = within.stream().flatMap(List::stream).mapToDouble(Point::x).max().orElseThrow();
             double front = within.stream().flatMap(List::stream).mapToDouble(Point::y).min().orElseThrow();
             double back = within.stream().flatMap(List::stream).mapToDouble(Point::y).max().orElseThrow();
             middle = Math.rint((least + most) / 2);
             double half = gapMm / 2;
-            kept.add(List.of(new Point(middle - half, front - 1), new Point(middle + half, front - 1),
-                    new Point(middle + half, back + 1), new Point(middle - half, back + 1)));
+            kept.add(Boxes.ring(new double[] {middle - half, front - 1, middle + half, back + 1}));
         }
         Room room = new Room(within, kept, ground.lines().stream().map(frame::in).toList());
         Room standing = new Room(List.of(frame.in(ground.yard())), ground.standing().stream().map(frame::in).toList(), List.of());
-        RowSearch search = new RowSearch(room, standing, beds, kinds(frame),
+        RowSearch rows = new RowSearch(room, standing, beds, boxes(kinds()),
                 new RowSearch.Rules(gapMm, aisleMm, standard.standMm(), standard.reachMm()), middle);
-        return search.filled(search.run());
+        OutlineFit fit = new OutlineFit(room, standing, rows, beds, kinds(), Math.max(gapMm, aisleMm), standard.standMm());
+        return new Placed(fit.filled(shape == Shape.FITTED ? List.of() : rows.run(), List.of()), fit);
     }
 
-    /** Of two that hardly differ the one that ranks first stays. */
+    /**
+     * First those that no other equals or betters in every figure. Where they are fewer than three, which is where little but
+     * paths differs, others too, unless another has more beds and is better in everything that differs. Of two that hardly differ to look at the one that ranks first stays.
+     */
     private List<Proposal> different(List<Proposal> proposals) {
+        List<String> differing = LayoutWishes.COUNTS.stream()
+                .filter(what -> proposals.stream().anyMatch(one -> proposals.get(0).figures().differs(one.figures(), what))).toList();
         List<Proposal> kept = new ArrayList<>();
-        for (Proposal one : ranked(proposals)) {
-            boolean alike = kept.stream().anyMatch(other -> Boxes.differ(one.garden(), other.garden()) < VISIBLY);
-            boolean worse = proposals.stream().anyMatch(other -> other != one
-                    && LayoutWishes.COUNTS.stream().allMatch(what -> other.figures().worth(what) > one.figures().worth(what)));
-            if (!alike && !worse) kept.add(one);
+        for (boolean beaten : new boolean[] {false, true}) {
+            for (Proposal one : ranked(proposals)) {
+                boolean alike = kept.stream().anyMatch(other -> Boxes.differ(one.garden(), other.garden()) < VISIBLY);
+                boolean worse = proposals.stream().anyMatch(other -> beaten
+                        ? other.figures().beds() > one.figures().beds() && other.figures().betterInAll(one.figures(), differing)
+                        : other.figures().beats(one.figures()));
+                if (!alike && !worse && (!beaten || kept.size() < ENOUGH)) kept.add(one);
+            }
         }
-        return kept;
+        return ranked(kept);
     }
 
     private List<Proposal> ranked(List<Proposal> proposals) {

@@ -38,19 +38,19 @@ final class Network {
     private final boolean[] node;
     private final boolean[] right;
     private final boolean[] up;
-    private final List<double[]> boxes;
+    private final List<List<double[]>> beds;
 
     /**
      * @param walk  ground to walk on, beds taken off
      * @param swap  the same with x and y changed
-     * @param boxes of the beds: x, y, right, back
+     * @param beds  rectangles that each is made of: left, front, right, back
      */
-    Network(Room walk, Room swap, List<double[]> boxes, double widthMm, List<Double> moreXs, List<Double> moreYs) {
+    Network(Room walk, Room swap, List<List<double[]>> beds, double widthMm, List<Double> moreXs, List<Double> moreYs) {
         half = widthMm / 2;
-        this.boxes = boxes;
+        this.beds = beds;
         TreeSet<Double> x = new TreeSet<>();
         TreeSet<Double> y = new TreeSet<>();
-        for (double[] box : boxes) {
+        for (double[] box : beds.stream().flatMap(List::stream).toList()) {
             x.addAll(List.of(tenth(box[0] - half), tenth(box[2] + half), tenth((box[0] + box[2]) / 2)));
             y.addAll(List.of(tenth(box[1] - half), tenth(box[3] + half), tenth((box[1] + box[3]) / 2)));
         }
@@ -117,9 +117,9 @@ final class Network {
     Laid laid(int root, int tap, double beforeTapMm) {
         Set<Integer> tree = new HashSet<>(List.of(root));
         Set<Long> edges = new HashSet<>();
-        boolean[] reached = new boolean[boxes.size()];
+        boolean[] reached = new boolean[beds.size()];
         mark(tree, reached);
-        for (boolean[] done = new boolean[boxes.size()]; ; ) {
+        for (boolean[] done = new boolean[beds.size()]; ; ) {
             int[] came = new int[node.length * 2];
             int end = search(tree, edges, reached, came);
             if (end < 0) break;
@@ -133,7 +133,7 @@ final class Network {
             done = reached.clone();
         }
         double[] walk = along(root, 0, edges);
-        double[] hose = tap < 0 ? new double[boxes.size()] : along(tap, beforeTapMm, null);
+        double[] hose = tap < 0 ? new double[beds.size()] : along(tap, beforeTapMm, null);
         return new Laid(legs(root, edges), reached, walk, hose);
     }
 
@@ -143,8 +143,12 @@ final class Network {
 
     private void mark(Set<Integer> tree, boolean[] reached) {
         for (int n : tree) {
-            for (int bed = 0; bed < reached.length; bed++) reached[bed] |= beside(n, boxes.get(bed));
+            for (int bed = 0; bed < reached.length; bed++) reached[bed] |= beside(n, beds.get(bed));
         }
+    }
+
+    private boolean beside(int n, List<double[]> bed) {
+        return bed.stream().anyMatch(box -> beside(n, box));
     }
 
     private boolean beside(int n, double[] box) {
@@ -175,7 +179,7 @@ final class Network {
             if (top[0] > cost[state]) continue;
             int n = state / 2;
             for (int bed = 0; bed < reached.length; bed++) {
-                if (!reached[bed] && beside(n, boxes.get(bed))) return state;
+                if (!reached[bed] && beside(n, beds.get(bed))) return state;
             }
             for (int dir = 0; dir < 2; dir++) {
                 for (int other : next(n, dir)) {
@@ -209,14 +213,14 @@ final class Network {
         cost[from] = before;
         PriorityQueue<double[]> queue = new PriorityQueue<>(Comparator.comparingDouble((double[] one) -> one[0]).thenComparingDouble(one -> one[1]));
         queue.add(new double[] {before, from});
-        double[] least = new double[boxes.size()];
+        double[] least = new double[beds.size()];
         Arrays.fill(least, Double.POSITIVE_INFINITY);
         while (!queue.isEmpty()) {
             double[] top = queue.poll();
             int n = (int) top[1];
             if (top[0] > cost[n]) continue;
             for (int bed = 0; bed < least.length; bed++) {
-                if (beside(n, boxes.get(bed))) least[bed] = Math.min(least[bed], top[0]);
+                if (beside(n, beds.get(bed))) least[bed] = Math.min(least[bed], top[0]);
             }
             for (int dir = 0; dir < 2; dir++) {
                 for (int other : next(n, dir)) {

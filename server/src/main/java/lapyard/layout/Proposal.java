@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import lapyard.job.JobSheet;
 import lapyard.plan.Garden;
+import lapyard.plan.LayoutWishes;
 
 /**
  * Beds and paths of one order, as a garden.
@@ -27,6 +28,27 @@ public record Proposal(String order, Garden garden, JobSheet sheet, Figures figu
      */
     public record Figures(
             int beds, double plantingM2, double pathM2, double sunHours, double barrowM, double hoseM, BigDecimal cost, boolean atLeast) {
+        private static final double TOLD = 0.05;
+
+        /** Nowhere worse and somewhere better, as far as figures are told. */
+        boolean beats(Figures other) {
+            boolean better = false;
+            for (String what : LayoutWishes.COUNTS) {
+                double more = worth(what) - other.worth(what);
+                if (more < -TOLD) return false;
+                better |= more > TOLD;
+            }
+            return better;
+        }
+
+        boolean differs(Figures other, String what) {
+            return Math.abs(worth(what) - other.worth(what)) > TOLD;
+        }
+
+        boolean betterInAll(Figures other, List<String> whats) {
+            return !whats.isEmpty() && whats.stream().allMatch(what -> worth(what) - other.worth(what) > TOLD);
+        }
+
         /** Larger is better; by a word of {@code Wishes.COUNTS}. */
         double worth(String what) {
             return switch (what) {

@@ -25,7 +25,11 @@ import lapyard.working.QuantityKind;
 
 /** From boxes in a frame to a whole garden with its paths and figures; what no check lets stand is left out of it. */
 final class Proposing {
-    private static final int ROUNDS = 4;
+    private static final int ROUNDS = 8;
+
+    /** Rounds in which the places of beds that were left out are filled again. */
+    private static final int REFILLED = 4;
+
     private static final Set<String> OF_THE_LAYOUT = Set.of("gap", "reach", "width", "narrowest", "turning");
     private static final Set<String> OF_THE_GROUND = Set.of("gradient", "cross fall");
 
@@ -36,10 +40,11 @@ final class Proposing {
     private final double pathMm;
     private final FreeGround ground;
     private final Frame frame;
+    private final OutlineFit fit;
     private final SearchMemory memory;
 
     Proposing(Garden garden, List<Wish> wishes, List<Bed> pinned, AccessStandard standard, double pathMm, FreeGround ground, Frame frame,
-            SearchMemory memory) {
+            OutlineFit fit, SearchMemory memory) {
         this.garden = garden;
         this.wishes = wishes;
         this.pinned = pinned;
@@ -47,12 +52,14 @@ final class Proposing {
         this.pathMm = pathMm;
         this.ground = ground;
         this.frame = frame;
+        this.fit = fit;
         this.memory = memory;
     }
 
     /** Empty where nothing fits, or the paths cannot be laid as the standard wants them. */
     Optional<Proposal> of(String order, List<BoxSpot> given) {
         List<BoxSpot> spots = new ArrayList<>(given);
+        List<BoxSpot> leftOut = new ArrayList<>();
         for (int round = 0; round < ROUNDS && !(spots.isEmpty() && pinned.isEmpty()); round++) {
             Network.Laid laid = network(spots);
             if (laid == null) return Optional.empty();
@@ -60,41 +67,39 @@ final class Proposing {
             for (int i = 0; i < spots.size(); i++) {
                 if (laid.reached()[pinned.size() + i]) kept.add(spots.get(i));
             }
-            if (kept.size() < spots.size()) {
-                spots = kept;
-                continue;
+            if (kept.size() == spots.size()) {
+                Garden proposed = garden(spots, laid);
+                Set<String> failing = new HashSet<>();
+                for (Finding finding : Clashes.stops(proposed)) failing.add(place(finding.where()));
+                if (failing.isEmpty()) {
+                    JobSheet sheet = Job.prepare(proposed, what -> Progress.UNHEARD, memory);
+                    failing.addAll(failing(sheet));
+                    if (failing.isEmpty()) return Optional.of(proposal(order, sheet, laid));
+                }
+                if (failing.stream().anyMatch(where -> where.startsWith("path "))) return Optional.empty();
+                kept.clear();
+                for (int i = 0; i < spots.size(); i++) {
+                    if (!failing.contains("bed " + proposed.beds().get(pinned.size() + i).id())) kept.add(spots.get(i));
+                }
+                if (kept.size() == spots.size()) return Optional.empty();
             }
-            Garden proposed = garden(spots, laid);
-            Set<String> failing = new HashSet<>();
-            for (Finding finding : Clashes.stops(proposed)) failing.add(place(finding.where()));
-            if (failing.isEmpty()) {
-                JobSheet sheet = Job.prepare(proposed, what -> Progress.UNHEARD, memory);
-                failing.addAll(failing(sheet));
-                if (failing.isEmpty()) return Optional.of(proposal(order, sheet, laid));
-            }
-            if (failing.stream().anyMatch(where -> where.startsWith("path "))) return Optional.empty();
-            List<BoxSpot> standing = new ArrayList<>();
-            for (int i = 0; i < spots.size(); i++) {
-                String where = "bed " + proposed.beds().get(pinned.size() + i).id();
-                if (!failing.contains(where)) standing.add(spots.get(i));
-            }
-            if (standing.size() == spots.size()) return Optional.empty();
-            spots = standing;
+            List<BoxSpot> stays = kept;
+            spots.stream().filter(spot -> !stays.contains(spot)).forEach(leftOut::add);
+            spots = round < REFILLED ? fit.filled(kept, leftOut) : kept;
         }
         return Optional.empty();
     }
 
     private Network.Laid network(List<BoxSpot> spots) {
-        List<double[]> boxes = new ArrayList<>();
+        List<List<double[]>> boxes = new ArrayList<>();
         List<List<Point>> off = new ArrayList<>(ground.standing().stream().map(frame::in).toList());
         for (Bed bed : pinned) {
-            List<Point> box = Boxes.around(frame, bed, 0);
-            boxes.add(new double[] {box.get(0).x(), box.get(0).y(), box.get(2).x(), box.get(2).y()});
+            boxes.add(Boxes.boxes(frame, bed));
             off.add(frame.in(bed.inYard()));
         }
         for (BoxSpot spot : spots) {
-            boxes.add(new double[] {spot.x(), spot.y(), spot.right(), spot.back()});
-            off.add(RowSearch.box(spot, 0));
+            boxes.add(spot.parts(0));
+            off.addAll(spot.rings(0));
         }
         List<Point> yard = frame.in(ground.yard());
         Room walk = new Room(List.of(yard), off, List.of());

@@ -22,12 +22,6 @@ final class Room {
         this.lines = lines;
     }
 
-    Room less(List<List<Point>> more) {
-        List<List<Point>> all = new ArrayList<>(off);
-        all.addAll(more);
-        return new Room(inside, all, lines);
-    }
-
     /** From and to, in order of x, of every box as deep as the band that is free. */
     List<double[]> stretches(double from, double to) {
         List<double[]> taken = new ArrayList<>();

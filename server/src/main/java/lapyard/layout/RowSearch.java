@@ -217,45 +217,4 @@ final class RowSearch {
         for (double[] one : stretches) sum += (int) Math.floor((one[1] - one[0] + rules.gapMm() + 0.01) / (kind.w() + rules.gapMm()));
         return sum;
     }
-
-    /** More beds wherever one still fits, from the front. */
-    List<BoxSpot> filled(List<BoxSpot> spots) {
-        List<BoxSpot> all = new ArrayList<>(spots);
-        int[] counts = new int[wishes.size()];
-        all.forEach(spot -> counts[spot.kind().wish()]++);
-        boolean more = true;
-        while (more) {
-            more = false;
-            for (BoxedBed kind : kinds) {
-                if (counts[kind.wish()] >= wishes.get(kind.wish()).most()) continue;
-                BoxSpot found = free(kind, all);
-                if (found != null) {
-                    all.add(found);
-                    counts[kind.wish()]++;
-                    more = true;
-                }
-            }
-        }
-        return all;
-    }
-
-    private BoxSpot free(BoxedBed kind, List<BoxSpot> spots) {
-        double gap = Math.max(rules.gapMm(), rules.aisleMm());
-        List<List<Point>> taken = spots.stream().map(spot -> box(spot, gap)).toList();
-        RowSearch rest = new RowSearch(ground.less(taken), standing, wishes, kinds, rules, middle);
-        TreeSet<Double> ys = new TreeSet<>();
-        for (double level : ground.levels()) ys.addAll(List.of(level, level + rules.standMm(), level + gap));
-        spots.forEach(spot -> ys.addAll(List.of(spot.y(), spot.back() + gap)));
-        for (double y : ys) {
-            for (double[] stretch : rest.stretches(kind, y)) {
-                if (stretch[1] - stretch[0] >= kind.w() - 0.01) return new BoxSpot(kind, stretch[0], y);
-            }
-        }
-        return null;
-    }
-
-    static List<Point> box(BoxSpot spot, double by) {
-        return List.of(new Point(spot.x() - by, spot.y() - by), new Point(spot.right() + by, spot.y() - by),
-                new Point(spot.right() + by, spot.back() + by), new Point(spot.x() - by, spot.back() + by));
-    }
 }

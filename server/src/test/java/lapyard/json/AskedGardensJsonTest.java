@@ -53,7 +53,7 @@ class AskedGardensJsonTest {
     void proposalsKeepCodesNamesAndWhatIsPinned() throws Exception {
         JsonNode document = DocumentText.parse(YARD.formatted(",\"layOut\":{\"pinned\":[\"C\"],\"rank\":[\"cost\",\"beds\"]}"));
         Garden garden = Gardens.garden(document.toString());
-        LaidOut laid = LayOut.of(garden, garden.asking().wishes(), new SearchMemory(20_000_000));
+        LaidOut laid = LayOut.of(garden, garden.asking().wishes(), java.time.Duration.ofMinutes(5), lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
         ObjectNode json = LayOutJson.of(document, garden, laid);
         assertTrue(json.path("proposals").size() >= 3, json.path("text")::toString);
         for (JsonNode proposal : json.path("proposals")) {
