@@ -13,7 +13,6 @@ import lapyard.working.Progress;
 
 /** A question about a whole garden file, and answers that are gardens themselves. */
 final class AskedGarden {
-
     private AskedGarden() {}
 
     /**

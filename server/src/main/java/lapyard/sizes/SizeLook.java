@@ -7,10 +7,11 @@ import java.time.Duration;
  * earlier.
  *
  * @param estimates sizes whose cost is estimated
+ * @param closely   whether an estimate may take some five times as long
  * @param wholes    sizes that are worked out whole
  * @param changes   most changes of one answer
  */
-public record SizeLook(int estimates, int wholes, int changes, Duration limit) {
+public record SizeLook(int estimates, boolean closely, int wholes, int changes, Duration limit) {
     public SizeLook {
         if (estimates < 1 || wholes < 1 || changes < 1 || limit.isNegative()) {
             throw new IllegalArgumentException("estimates, wholes and changes must be 1 or more, were " + estimates + ", " + wholes
@@ -18,12 +19,13 @@ public record SizeLook(int estimates, int wholes, int changes, Duration limit) {
         }
     }
 
-    /** As much as so many seconds are worth: 200 estimates and 2 whole gardens a second. */
+    /** As much as so many seconds are worth: 200 estimates and 2 whole gardens a second; from 20 s on, 40 close ones. */
     public static SizeLook ofSeconds(double seconds) {
         if (!(seconds > 0) || seconds > 600) {
             throw new IllegalArgumentException("look for 0.1 to 600 seconds, was " + seconds);
         }
-        return new SizeLook((int) Math.max(200, 200 * seconds), (int) Math.max(8, 2 * seconds), seconds > 20 ? 6 : 4,
+        boolean closely = seconds >= 20;
+        return new SizeLook((int) Math.max(200, (closely ? 40 : 200) * seconds), closely, (int) Math.max(8, 2 * seconds), closely ? 6 : 4,
                 Duration.ofMillis((long) (4000 * seconds)));
     }
 }

@@ -31,9 +31,6 @@ final class SizeSearch {
     /** Sets of one number of changes whose sizes are looked at closely. */
     private static final int LOOKED_AT = 3;
 
-    /** A look of so many estimates makes them closely. */
-    private static final int CLOSE = 4_000;
-
     /** Numbers of changes that are looked at first. */
     private static final int FEW = 4;
 
@@ -62,7 +59,7 @@ final class SizeSearch {
         this.look = look;
         this.progress = progress;
         this.now = Job.prepare(garden, what -> Progress.UNHEARD, memory);
-        SizeCosts costs = new SizeCosts(garden, look.estimates() >= CLOSE, memory);
+        SizeCosts costs = new SizeCosts(garden, look.closely(), memory);
         this.bounds = new SizeBounds(garden, sides, costs, now.slip().total());
         this.trials = new SizeTrials(garden, sides, look, memory, now, costs);
         this.best = now.slip().total();
@@ -73,6 +70,7 @@ final class SizeSearch {
     SizesThatGive run() {
         progress.reached(best, bounds.all());
         Map<Integer, List<List<Double>>> found = new TreeMap<>();
+        deepen();
         singles(found);
         fromAll(found);
         fromFew(found);
@@ -120,14 +118,18 @@ final class SizeSearch {
         return new ArrayList<>(order);
     }
 
-    /** All sides at their least; beds that fail a check then give half as much, and so on. From there one side less each time. */
-    private void fromAll(Map<Integer, List<List<Double>>> found) {
+    /** All sides at their least; beds that fail a check then give half as much, and so on. */
+    private void deepen() {
         for (int halving = 0; halving < HALVINGS && !trials.full(); halving++) {
-            if (trials.barredBeds(deepest).isEmpty() && heard(deepest).isPresent()) break;
+            if (trials.barredBeds(deepest).isEmpty() && heard(deepest).isPresent()) return;
             Set<Integer> failed = trials.barredBeds(deepest);
-            if (failed.isEmpty()) break;
+            if (failed.isEmpty()) return;
             deepest = halved(deepest, failed);
         }
+    }
+
+    /** From what all sides may give together, given back as far as it may be, with one side less each time. */
+    private void fromAll(Map<Integer, List<List<Double>>> found) {
         List<Double> sizes = givenBack(deepest, trials.likely(deepest));
         Set<Integer> set = changing(sizes);
         while (set.size() > 1 && !trials.explored()) {

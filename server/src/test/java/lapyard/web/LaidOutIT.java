@@ -7,7 +7,7 @@ import java.io.IOException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
-/** Proposals lie over the yard as ghosts and become its beds and paths; sizes are tried beside the garden and kept. */
+/** Proposals lie over the yard as ghosts and become its beds and paths; sizes are tried in the whole garden and kept. */
 @ExtendWith(Open.class)
 class LaidOutIT {
     private static final String YARD = """
@@ -37,7 +37,7 @@ class LaidOutIT {
     }
 
     @Test
-    void sizesThatSaveAreTriedBesideTheGardenAndKept(Page page) throws IOException, InterruptedException {
+    void sizesThatSaveAreTriedInTheWholeGardenLetGoAndKept(Page page) throws IOException, InterruptedException {
         page.open(YARD);
         Browser browser = page.browser();
         PlacesIT.opens(browser, "sizes");
@@ -46,9 +46,14 @@ class LaidOutIT {
         browser.click("[data-key=\"sizes begin\"]");
         browser.until("no answer came", "return document.querySelectorAll('ol.answers > li').length >= 1");
         browser.click("[data-key=\"size 0\"]");
-        browser.until("it is not shown beside", "return Boolean(document.querySelector('[data-key=\"beside\"]'))");
+        browser.until("it is not tried", "const { garden } = document.querySelector('lap-yard'); return garden.trying && garden.plan.types[0].width < 2000");
+        browser.click("[data-key=\"size cancel\"]");
+        browser.until("it was not let go", "const { garden } = document.querySelector('lap-yard'); return !garden.trying && garden.plan.types[0].width === 2000");
+        browser.click("[data-key=\"size 0\"]");
+        browser.until("it is not tried again", "return document.querySelector('lap-yard').garden.trying");
         browser.click("[data-key=\"size keep\"]");
         browser.drawn();
+        assertEquals(false, browser.js("return document.querySelector('lap-yard').garden.trying"));
         Object width = browser.js("return document.querySelector('lap-yard').garden.plan.types[0].width");
         assertTrue(((Number) width).doubleValue() < 2000, () -> "width is " + width);
     }

@@ -50,7 +50,9 @@ export class LapLaidOut extends GardenElement {
 
   #answer(look) {
     if (look.standing === 'looking') {
-      return [h('p.hint', {}, `Laying the yard out, ${Math.round(look.seconds)} s …`), h('button', { type: 'button', 'data-key': 'lay-out stop', onclick: () => look.forget() }, 'Stop')];
+      const found = look.progress[0];
+      return [h('p.hint', {}, `Laying the yard out, ${Math.round(look.seconds)} s …${found ? ` ${found.best} beds so far; more than ${found.bound} cannot fit` : ''}`),
+        h('button', { type: 'button', 'data-key': 'lay-out stop', onclick: () => look.stop() }, 'Stop')];
     }
     const begin = h('button.main', { type: 'button', 'data-key': 'lay-out begin', onclick: () => this.#begin() }, look.standing === 'ended' ? 'Lay out again' : 'Lay out the yard');
     if (look.standing === 'failed') return [begin, h('p.hint.wrong', { role: 'alert' }, look.problem)];

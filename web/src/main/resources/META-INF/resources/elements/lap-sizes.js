@@ -1,15 +1,15 @@
-import { api } from '../api.js';
 import { givesOf, keepInLine, letBedGive, letGive } from '../state/asking.js';
 import { money } from '../state/changes.js';
 import { bedsOf, calledOf } from '../state/plan.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
-import { sideBySide } from './side-by-side.js';
 
-/** lap-sizes: by how much sizes may give, which changes save, and each tried beside the garden as it stands. */
+/** What a longer look may take. */
+const LONGER_SECONDS = 60;
+
+/** lap-sizes: by how much sizes may give, which changes save, and each tried in the whole garden. */
 export class LapSizes extends GardenElement {
   #picked = null;
-  #tried = null;
 
   attached() {
     this.follow([this.garden.plans, this.garden.sizes, this.garden.reckoning], () => this.render());
@@ -17,9 +17,9 @@ export class LapSizes extends GardenElement {
   }
 
   render() {
-    const { plan, sizes } = this.garden;
-    if (sizes.standing !== 'none' && sizes.plan !== plan) sizes.forget();
-    if (sizes.standing !== 'ended') this.#picked = this.#tried = null;
+    const { plan, plans, sizes } = this.garden;
+    if (sizes.standing !== 'none' && sizes.plan !== plans.stands) sizes.forget();
+    if (sizes.standing !== 'ended' || !plans.trying) this.#picked = null;
     this.rebuild(...this.#gives(plan), ...this.#answer(sizes, this.garden.reckoning.sheet?.slip?.currency));
   }
 
@@ -51,51 +51,50 @@ export class LapSizes extends GardenElement {
       return [h('p.hint', {}, `Looking, ${Math.round(look.seconds)} s …${found ? ` ${money(String(found.best), currency)} found; not under ${money(String(found.bound), currency)}` : ''}`),
         h('button', { type: 'button', 'data-key': 'sizes stop', onclick: () => look.stop() }, 'Stop')];
     }
-    const begin = asked ? h('button.main', { type: 'button', 'data-key': 'sizes begin', onclick: () => this.#begin() }, 'Look for sizes that save') : null;
+    const { trying } = this.garden;
+    const begin = asked && !trying ? h('button.main', { type: 'button', 'data-key': 'sizes begin', onclick: () => this.#begin() }, 'Look for sizes that save') : null;
     if (look.standing === 'failed') return [begin, h('p.hint.wrong', { role: 'alert' }, look.problem)];
-    if (look.standing !== 'ended' || !look.result) return [begin];
+    if (look.standing !== 'ended' || !look.result) return [begin, trying && asked ? h('p.hint', {}, 'Keep what is tried or let it go, then look for sizes that save.') : null];
     const { front, growth, text } = look.result;
+    const longer = !trying && look.seconds < LONGER_SECONDS && !look.result.proven;
     return [
       begin,
+      longer ? h('button', { type: 'button', 'data-key': 'sizes longer', onclick: () => this.#begin(LONGER_SECONDS) }, 'Look longer') : null,
       h('p', {}, text),
+      front.length ? h('p.hint', {}, 'Press one to try it in the whole garden.') : null,
       h('ol.answers', {}, front.map((one, i) => h('li', {},
-        h('button', { type: 'button', 'data-key': `size ${i}`, 'aria-pressed': String(this.#picked === i), onclick: () => this.#try(i) }, one.text + (one.proven ? ' (proved: none better)' : '')),
-        this.#picked === i ? h('div', {}, this.#tried ? sideBySide(this.#tried, currency) : h('p.hint', {}, 'Working it out …'),
-          h('div.verbs', {}, h('button.main', { type: 'button', 'data-key': 'size keep', onclick: () => this.#keep(one) }, 'Keep'),
-            h('button', { type: 'button', 'data-key': 'size cancel', onclick: () => { this.#picked = null; this.render(); } }, 'Cancel'))) : null))),
+        h('button', { type: 'button', 'data-key': `size ${i}`, 'aria-pressed': String(this.#picked === i), disabled: trying && this.#picked === null, onclick: () => this.#try(i) }, one.text + (one.proven ? ' (proved: none better)' : '')),
+        this.#picked === i ? h('div.verbs', {},
+          h('button.main', { type: 'button', 'data-key': 'size keep', onclick: () => this.#keep() }, 'Keep'),
+          h('button', { type: 'button', 'data-key': 'size cancel', onclick: () => this.#letGo() }, 'Let it go')) : null))),
       growth.length ? h('details', {}, h('summary', {}, 'What could grow at no cost'), h('ul', {}, growth.map(one => h('li', {}, one.text)))) : null,
     ];
   }
 
-  async #begin() {
+  async #begin(seconds) {
     const { sizes, plan } = this.garden;
-    await sizes.begin(plan);
+    await sizes.begin(plan, seconds);
     if (this.isConnected && sizes.standing === 'ended') this.say(sizes.result?.text ?? '');
   }
 
-  async #try(i) {
+  /** The garden with one answer's sizes is tried; pressed again it is let go. */
+  #try(i) {
+    const { plans, sizes } = this.garden;
+    const again = this.#picked === i;
+    const { garden } = sizes.result.front[i];
+    if (plans.trying) plans.letGo();
+    if (again) return;
+    plans.tryOut();
     this.#picked = i;
-    this.#tried = null;
-    this.render();
-    const { plan, sizes } = this.garden;
-    const instead = sizes.result.front[i].garden;
-    let tried;
-    try {
-      tried = await api.tryOut({ garden: plan, instead });
-    } catch (problem) {
-      tried = { problem: problem.snags?.[0] ? `${problem.snags[0].where}: ${problem.snags[0].text}` : problem.message };
-    }
-    if (this.#picked !== i || !this.isConnected) return;
-    this.#tried = tried;
-    this.render();
+    plans.run(() => garden);
   }
 
-  #keep(answer) {
-    this.#picked = null;
-    this.garden.sizes.forget();
-    this.garden.plans.run(() => answer.garden);
+  #keep() {
+    this.garden.plans.keepTried();
     this.say('The new sizes are kept. Undo brings back what stood before.');
   }
+
+  #letGo() { this.garden.plans.letGo(); }
 }
 
 customElements.define('lap-sizes', LapSizes);

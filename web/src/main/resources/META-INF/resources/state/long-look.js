@@ -53,14 +53,14 @@ export class LongLook extends EventTarget {
     this.problem = null;
   }
 
-  /** @param {object} plan the garden to look at; of another begun meanwhile this one is forgotten */
-  async begin(plan) {
+  /** @param {object} plan the garden to look at; of another begun meanwhile this one is forgotten; @param {number} [seconds] other than usual */
+  async begin(plan, seconds = this.#seconds) {
     this.forget();
     const turn = ++this.#turn;
     this.plan = plan;
     this.#stand('looking');
     try {
-      let told = await this.#api.beginSolve(this.#kind, this.#kind === 'garden' ? { ...plan, search: 'long' } : plan, this.#seconds);
+      let told = await this.#api.beginSolve(this.#kind, this.#kind === 'garden' ? { ...plan, search: 'long' } : plan, seconds);
       // let go before it had begun
       if (turn !== this.#turn) return await this.#api.stopSolve(told.id);
       this.#id = told.id;
