@@ -77,7 +77,8 @@ record Costing(
         Stripping stripping = Stripping.of(garden, ground.paths());
         List<PathWork> pathWorks = stripping.paths();
         Lining lining = Lining.of(garden, built, pathWorks, bed -> downhill(fall, bed), looking);
-        List<BedWork> works = lining.works();
+        AlikeParts parts = new AlikeParts();
+        List<BedWork> works = lining.works().stream().map(parts::of).toList();
         OwnWays own = looking.alone()
                 ? OwnWays.of(garden, built, lining, joined, built.stream().map(work -> downhill(fall, work.bed())).toList(), looking)
                 : OwnWays.none(works);
@@ -85,7 +86,7 @@ record Costing(
         List<List<Quantity>> amounts = new ArrayList<>();
         for (int i = 0; i < works.size(); i++) {
             BedFill fill = needed.fill(works.get(i));
-            amounts.add(needed.of(i, works.get(i), fill));
+            amounts.add(parts.of(needed.of(i, works.get(i), fill)));
             findings.addAll(works.get(i).findings());
             findings.addAll(fill.findings());
         }
