@@ -36,6 +36,11 @@ final class CutSearch {
     private static final int SHAKEN_PIECES = 20;
     private static final int MATCHED_PIECES = 60;
 
+    /** About how many pieces are laid anew in one go while there is much to gain, and how often their bands are then worked on. */
+    private static final int REBUILT_PIECES = 60;
+    private static final int POLISHED = 10;
+    private static final double REBUILT_SHARE = 0.7;
+
     /** From so many pieces on some match. */
     static final int MANY = 36;
 
@@ -90,7 +95,15 @@ final class CutSearch {
     Layout.Banded search() {
         int blocks = pace.fewBlocks();
         int idle = 0;
+        boolean many = job.pieces() >= MANY && !mixing;
         while (!work.over() && bestCoins > target && !strips.isEmpty()) {
+            if (many && coins() > target) {
+                long until = (long) (work.left() * (1 - REBUILT_SHARE));
+                while (work.left() > until && coins() > target) rebuild();
+                note();
+                many = false;
+                continue;
+            }
             Strip strip = strips.get(random.nextInt(strips.size()));
             double before = used();
             long coinsBefore = coins();
@@ -303,11 +316,7 @@ final class CutSearch {
             for (int i = 0; i < items.size() && block.type >= 0; i++)
                 if (items.get(i).block().type == block.type) same = i;
             if (same < 0) items.add(new CutTable.Item(block, 1));
-            else
-                items.set(
-                        same,
-                        new CutTable.Item(
-                                items.get(same).block(), items.get(same).count() + 1));
+            else items.set(same, new CutTable.Item(items.get(same).block(), items.get(same).count() + 1));
         }
         return items;
     }
@@ -319,10 +328,9 @@ final class CutSearch {
         List<Block> loose = new ArrayList<>();
         int shaken = job.pieces() >= MANY && random.nextBoolean() ? MATCHED_PIECES : SHAKEN_PIECES;
         int wanted = shaken / 2 + random.nextInt(shaken);
-        while (!keep.isEmpty() && loose.size() < wanted)
-            leaves(pick(keep, strip.roll.width(), random.nextBoolean()), loose);
+        while (!keep.isEmpty() && loose.size() < wanted) leaves(pick(keep, strip.roll.width(), random.nextBoolean()), loose);
         List<Block> anew = loose.size() >= MANY
-                ? matchedBands(loose, strip.roll.width(), 0.96 + 0.03 * random.nextDouble())
+                ? matchedBands(loose, strip.roll.width(), 0.7 + 0.9 * random.nextDouble())
                 : denseBands(loose, strip.roll.width());
         hot.clear();
         hot.addAll(anew);
@@ -330,6 +338,29 @@ final class CutSearch {
         long length = 0;
         for (Block band : keep) length += band.height;
         if (length <= strip.roll.longest()) strip.replace(keep, length);
+    }
+
+    /** Lays the pieces of some bands anew, the likeliest with much waste, and keeps what comes out no longer. */
+    private void rebuild() {
+        Strip strip = strips.get(random.nextInt(strips.size()));
+        long width = strip.roll.width();
+        List<Block> keep = new ArrayList<>(strip.bands);
+        List<Block> loose = new ArrayList<>();
+        int wanted = REBUILT_PIECES / 3 + random.nextInt(REBUILT_PIECES);
+        long before = 0;
+        while (!keep.isEmpty() && loose.size() < wanted) {
+            Block band = pick(keep, width, random.nextInt(10) < 7);
+            before += band.height;
+            leaves(band, loose);
+        }
+        Strip anew = new Strip(strip.roll, matchedBands(loose, width, 0.5 + 1.3 * random.nextDouble()));
+        for (int round = 0; round < POLISHED && !work.over(); round++) {
+            within(anew, pace.fewBlocks() - round % 2);
+        }
+        hot.clear();
+        if (anew.length > before || work.over() && anew.length >= before) return;
+        keep.addAll(anew.bands);
+        strip.replace(keep, strip.length + anew.length - before);
     }
 
     private static void leaves(Block block, List<Block> into) {
@@ -354,8 +385,7 @@ final class CutSearch {
             Block band = null;
             if (loose.size() < pace.sample()) {
                 loose.add(large);
-                CutTable table =
-                        CutTable.of(items(loose), job.turn, CutTable.Limits.size(width, RollJob.NO_LIMIT), work);
+                CutTable table = CutTable.of(items(loose), job.turn, CutTable.Limits.size(width, RollJob.NO_LIMIT), work);
                 if (table != null) band = table.block(table.full(), width);
             } else {
                 for (int attempt = 0; attempt < pace.samples(); attempt++) {
@@ -399,9 +429,8 @@ final class CutSearch {
         double bandArea = (double) width * Math.max(piece.width, piece.height);
         for (double share = 0.01; ; share *= 3) {
             boolean any = share > 0.2;
-            CutTable.Limits limits = any
-                    ? CutTable.Limits.size(width, RollJob.NO_LIMIT)
-                    : new CutTable.Limits(width, RollJob.NO_LIMIT, (long) (share * bandArea), narrowest);
+            long waste = any ? Long.MAX_VALUE : (long) (share * bandArea);
+            CutTable.Limits limits = new CutTable.Limits(width, RollJob.NO_LIMIT, waste, any ? 0 : narrowest);
             CutTable table = CutTable.of(items, job.turn, limits, work);
             if (table == null) return null;
             int densest = densest(table, width, any ? 0 : 1 - 1.5 * share);
@@ -427,8 +456,7 @@ final class CutSearch {
 
     private long narrowest(List<Block> blocks) {
         long narrowest = Long.MAX_VALUE;
-        for (Block block : blocks)
-            narrowest = Math.min(narrowest, job.turn ? Math.min(block.width, block.height) : block.width);
+        for (Block block : blocks) narrowest = Math.min(narrowest, job.turn ? Math.min(block.width, block.height) : block.width);
         return narrowest;
     }
 
@@ -460,8 +488,7 @@ final class CutSearch {
     private static List<Block> pieces(RollJob job) {
         List<Block> pieces = new ArrayList<>();
         for (int t = 0; t < job.types.length; t++)
-            for (int i = 0; i < job.types[t].count(); i++)
-                pieces.add(Block.piece(t, job.types[t].width(), job.types[t].height()));
+            for (int i = 0; i < job.types[t].count(); i++) pieces.add(Block.piece(t, job.types[t].width(), job.types[t].height()));
         return pieces;
     }
 

@@ -129,6 +129,17 @@ final class RollJob {
                             + " round sizes to whole millimetres or prices to cents, or split the job");
     }
 
+    /** The same pieces on a slice of a roll, of which each unit of length costs one coin. Null where a piece is too wide for it. */
+    RollJob onSlice(long width) {
+        Map<List<Long>, List<RollProblem.Piece>> classes = new LinkedHashMap<>();
+        for (int t = 0; t < types.length; t++) {
+            if (types[t].width() > width && (!turn || types[t].height() > width)) return null;
+            classes.put(List.of(types[t].width(), types[t].height()), members.get(t));
+        }
+        Roll slice = new Roll(0, "", width, unitMicro, NO_LIMIT, 1, 1);
+        return new RollJob(problem, unitMicro, BigDecimal.ONE, classes, List.of(slice), List.of());
+    }
+
     int pieces() {
         int sum = 0;
         for (Type type : types) sum += type.count();

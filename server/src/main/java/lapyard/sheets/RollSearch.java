@@ -13,8 +13,20 @@ final class RollSearch {
     private static final int FEW_STARTS = 3;
     private static final double FEW_SHARE = 0.08;
     /** How dense bands are asked to be, from the first start to the last. */
-    private static final double LOOSEST = 0.955;
-    private static final double DENSEST = 0.985;
+    private static final double LOOSEST = 0.7;
+    private static final double DENSEST = 1.6;
+
+    /** From so many pieces on straight cuts leave little to gain, and from so many on a beam over skylines gains nothing. */
+    private static final int VERY_MANY = 100;
+    private static final int BEYOND_SKYLINES = 250;
+
+    private static final int MOST_SLICES = 8;
+    /** Piece sides across a slice that gives bands of few enough and of enough pieces, found by trying. */
+    private static final double SIDES_A_SLICE = 4.5;
+    /** Share of the width that slices may leave over. */
+    private static final double MOST_LOST = 0.005;
+    private static final int BEST_SLICED = 3;
+    private static final double SLICED_SHARE = 0.8;
 
     private final RollJob job;
     private final RollBudget work;
@@ -57,7 +69,7 @@ final class RollSearch {
         } else {
             starts();
             if (!free && pace == CutSearch.Pace.THOROUGH) skylines(work.share(0.06));
-            straightCuts(free ? work.share(pace == CutSearch.Pace.QUICK ? 0.7 : 0.2) : work);
+            straightCuts(free ? work.share(straightShare()) : work);
         }
         if (best == null) best = new Layout(job, List.of());
         if (free && best.area == job.area()) {
@@ -65,6 +77,13 @@ final class RollSearch {
             skylines(work);
         }
         return new Answer(best, best.area == job.area() ? bound : 0);
+    }
+
+    /** The part of a free search in which straight cuts are looked at: much with little time or many pieces. */
+    private double straightShare() {
+        if (job.pieces() >= BEYOND_SKYLINES) return 0.95;
+        if (pace == CutSearch.Pace.QUICK || job.pieces() >= VERY_MANY) return 0.7;
+        return many ? 0.35 : 0.2;
     }
 
     private boolean done() {
@@ -96,8 +115,21 @@ final class RollSearch {
         for (RollJob.Roll roll : job.rolls) for (Shelves.Lie lie : Shelves.Lie.values()) take(shelves(roll, lie));
     }
 
+    /** Betters the shortest sliced starts. */
+    private void sliced(Start start, long least, long seed, RollBudget mine) {
+        RollJob.Roll roll = start.roll();
+        long shortest = roll.stepCoins() == 0 ? 0 : job.unitsIn(roll, least / roll.stepCoins());
+        List<SlicedStart> best = start.sliced().stream().limit(pace == CutSearch.Pace.QUICK ? 1 : BEST_SLICED).toList();
+        for (int i = 0; i < best.size() && !done(); i++) {
+            SlicedStart one = best.get(i);
+            one.banded = new CutSearch(one.slice, one.banded, one.slices * shortest, false, seed, pace, mine.share(1.0 / (best.size() - i))).search();
+            Layout.Banded run = one.run(roll);
+            if (run != null) take(run);
+        }
+    }
+
     /** A start on one roll that holds everything. */
-    private record Start(RollJob.Roll roll, Layout.Banded banded, Layout layout) {}
+    private record Start(RollJob.Roll roll, Layout.Banded banded, Layout layout, List<SlicedStart> sliced) {}
 
     /** Starts on each roll, then roll by roll, the cheapest start first; then with pieces moving between rolls. */
     private void straightCuts(RollBudget part) {
@@ -118,7 +150,10 @@ final class RollSearch {
             long least = RollBound.alone(job, start.roll());
             if (least >= best.coins) continue;
             RollBudget mine = part.share(mixing ? 0.4 : 1);
-            take(new CutSearch(job, start.banded(), least, false, 1 + i, pace, mine).search());
+            if (pace != CutSearch.Pace.QUICK || !start.sliced().isEmpty() && start.sliced().get(0).slices > 1) {
+                sliced(start, least, 1 + i, mine.share(SLICED_SHARE));
+            }
+            if (!done()) take(new CutSearch(job, start.banded(), least, false, 1 + i, pace, mine).search());
         }
         if (mixing && !done() && banded != null) take(new CutSearch(job, banded, bound, true, 99, pace, part).search());
     }
@@ -127,21 +162,85 @@ final class RollSearch {
         if (RollBound.alone(job, roll) == Long.MAX_VALUE) return null;
         List<Layout.Banded> starts = new ArrayList<>();
         for (Shelves.Lie lie : Shelves.Lie.values()) starts.add(shelves(roll, lie));
-        int most = many ? pace.starts() : FEW_STARTS;
-        for (int seed = 0; seed < most && !part.over(); seed++) {
-            Layout.Banded dense = many
-                    ? CutSearch.matched(job, roll, LOOSEST + (DENSEST - LOOSEST) * seed / most, seed, pace, part)
-                    : CutSearch.dense(job, roll, seed, pace, part);
+        for (int seed = 0; seed < FEW_STARTS && !many && !part.over(); seed++) {
+            Layout.Banded dense = CutSearch.dense(job, roll, seed, pace, part);
             if (dense != null) starts.add(dense);
         }
+        List<SlicedStart> sliced = many ? slicedStarts(roll, part) : List.of();
+        for (SlicedStart one : sliced) if (one.banded != null && one.run(roll) != null) starts.add(one.run(roll));
         Start best = null;
         for (Layout.Banded banded : starts) {
             Layout layout = banded.layout(job);
             if (banded.runs().size() != 1 || layout.area != job.area()) continue;
             take(banded);
-            if (best == null || layout.betterThan(best.layout())) best = new Start(roll, banded, layout);
+            if (best == null || layout.betterThan(best.layout())) best = new Start(roll, banded, layout, sliced);
         }
         return best;
+    }
+
+    /** Bands on a slice of a roll, the shortest so far. */
+    private static final class SlicedStart {
+        final RollJob slice;
+        final int slices;
+        Layout.Banded banded;
+
+        SlicedStart(RollJob slice, int slices) {
+            this.slice = slice;
+            this.slices = slices;
+        }
+
+        double length() {
+            long sum = 0;
+            for (Block band : bands()) sum += band.height;
+            return (double) sum / slices;
+        }
+
+        List<Block> bands() {
+            return banded.runs().get(0).bands();
+        }
+
+        /** On the whole roll; null where the run would be longer than is sold. */
+        Layout.Banded run(RollJob.Roll roll) {
+            Layout.Banded run = new Layout.Banded(List.of(new Layout.BandedRun(
+                    roll, slices == 1 ? bands() : List.of(Slices.beside(bands(), slices)))));
+            long length = 0;
+            for (Block band : run.runs().get(0).bands()) length += band.height;
+            return length <= roll.longest() ? run : null;
+        }
+    }
+
+    /** Starts from matched bands on the roll and on slices of it, shortest first. */
+    private List<SlicedStart> slicedStarts(RollJob.Roll roll, RollBudget part) {
+        List<SlicedStart> starts = new ArrayList<>();
+        for (int slices : slices(roll)) {
+            RollJob slice = job.onSlice(roll.width() / slices);
+            if (slice != null) starts.add(new SlicedStart(slice, slices));
+        }
+        int kept = starts.size();
+        for (int seed = 0; seed < pace.starts(); seed++) {
+            double scale = LOOSEST + (DENSEST - LOOSEST) * ((seed * 5 + 2) % 8 + 0.5) / 8;
+            for (SlicedStart start : starts.subList(0, kept)) {
+                if (part.over()) break;
+                SlicedStart other = new SlicedStart(start.slice, start.slices);
+                other.banded = CutSearch.matched(start.slice, start.slice.rolls.get(0), scale, seed, pace, part);
+                if (other.banded != null && (start.banded == null || other.length() < start.length())) start.banded = other.banded;
+            }
+            starts.removeIf(start -> start.banded == null);
+            starts.sort(Comparator.comparingDouble(SlicedStart::length));
+            kept = Math.min(starts.size(), Math.max(BEST_SLICED, (kept + 1) / 2));
+        }
+        return starts;
+    }
+
+    /** How many slices are tried: those that lose next to nothing of the width, for a quick search the one that is likeliest best. */
+    private List<Integer> slices(RollJob.Roll roll) {
+        double side = Math.sqrt((double) job.area() / job.pieces());
+        int likely = (int) Math.max(1, Math.min(MOST_SLICES, Math.round(roll.width() / (SIDES_A_SLICE * side))));
+        List<Integer> slices = new ArrayList<>(List.of(1));
+        for (int n = 2; n <= Math.min(MOST_SLICES, 2 * likely); n++) if (roll.width() % n <= MOST_LOST * roll.width()) slices.add(n);
+        if (pace != CutSearch.Pace.QUICK || slices.size() == 1) return slices;
+        int nearest = slices.stream().min(Comparator.comparingInt(n -> Math.abs(n - likely))).get();
+        return nearest == 1 ? List.of(1) : List.of(1, nearest);
     }
 
     private void bottomLeft() {
