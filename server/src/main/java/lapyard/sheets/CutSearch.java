@@ -108,8 +108,7 @@ final class CutSearch {
             double before = used();
             long coinsBefore = coins();
             Strip other = mixing && random.nextInt(3) == 0 ? partner(strip) : null;
-            if (other == null) within(strip, blocks);
-            else between(strip, other, blocks - 1);
+            if (other == null) within(strip, blocks); else between(strip, other, blocks - 1);
             if (coins() < coinsBefore || used() < before * (1 - 1e-12)) {
                 blocks = pace.fewBlocks();
                 idle = 0;
