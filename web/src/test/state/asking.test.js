@@ -1,5 +1,5 @@
 import { equal, test } from '../trial.js';
-import { givesOf, keepInLine, layOutWith, letBedGive, letGive, pin, rankFirst, wish, wishOf } from '../../main/resources/META-INF/resources/state/asking.js';
+import { givesOf, keepAlike, layOutWith, letBedGive, letGive, pin, rankFirst, wish, wishOf } from '../../main/resources/META-INF/resources/state/asking.js';
 
 const plan = { name: 'x', beds: [{ id: 'A' }, { id: 'B' }] };
 
@@ -9,7 +9,7 @@ test('a side that gives nothing leaves no trace in the document', () => {
   equal(givesOf(given, 'width'), [-50, 20]);
   equal(givesOf(given, 'depth'), [0, 0]);
   equal(letGive('width', [0, 0])(given), plan);
-  equal(keepInLine(true)(keepInLine(false)(plan)), plan);
+  equal(keepAlike('inLine', true)(keepAlike('inLine', false)(plan)), plan);
 });
 
 test('a bed that stays says so itself, and only it', () => {

@@ -162,10 +162,11 @@ public final class SizeCosts {
     /**
      * Outlines that a bed may have.
      *
-     * @param least the one with all spans at their least, {@code most} with all at their most
+     * @param least the one with all stretches at their least, {@code most} with all at their most
+     * @param growing whether every wall becomes longer from the least to the most
      * @param each  every one of them, where they are few enough to look at each; else empty
      */
-    public record Range(Outline least, Outline most, List<Outline> each) {
+    public record Range(Outline least, Outline most, boolean growing, List<Outline> each) {
         public Range {
             each = List.copyOf(each);
         }
@@ -186,6 +187,7 @@ public final class SizeCosts {
             return BedNeeds.nothing(garden.beds().get(index));
         }
         if (range.each().isEmpty()) {
+            if (!range.growing()) return BedNeeds.nothing(garden.beds().get(index));
             boolean joined = needs(index, range.most()).joined();
             BedNeeds least = needs(index, range.least()).orLarger();
             return joined ? least.or(needs(index, range.most())) : least;

@@ -75,8 +75,9 @@ final class AskingReader {
             if (!named.isEmpty()) alike.add(named);
         }
         boolean inLine = give.flag("inLine", true);
+        boolean equalGaps = give.flag("equalGaps", true);
         give.refuseUnknown();
-        return new Giving(byBed, alike, inLine);
+        return new Giving(byBed, alike, inLine, equalGaps);
     }
 
     private static List<String> ids(Cursor cursor, String field, JsonNode list, Set<String> there) {

@@ -84,10 +84,10 @@ public final class SizesJson {
         boolean less = change.byMm() < 0;
         String name = BedNames.where(ids);
         String by = words.length(Math.abs(change.byMm()));
-        String text = first.outline().sides() == 4
+        String text = first.outline().sides() == 4 && first.outline().upright()
                 ? name + " " + by + " " + (width ? less ? "narrower" : "wider" : less ? "shallower" : "deeper")
-                : "walls " + String.join(", ", side.walls(garden.beds())) + " of " + name + " " + by + (less ? " shorter" : " longer");
-        return new Change(text, ids, side.walls(garden.beds()), width ? "width" : "depth", change.byMm());
+                : "walls " + String.join(", ", side.walls()) + " of " + name + " " + by + (less ? " shorter" : " longer");
+        return new Change(text, ids, side.walls(), width ? "width" : "depth", change.byMm());
     }
 
     private static String capital(String name) {

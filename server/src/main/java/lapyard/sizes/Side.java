@@ -3,22 +3,27 @@ package lapyard.sizes;
 import java.util.ArrayList;
 import java.util.List;
 import lapyard.geometry.Outline;
-import lapyard.geometry.Spans;
+import lapyard.geometry.Stretch;
 import lapyard.plan.Bed;
 
 /**
- * What changes as one: a span of a bed, with those of the beds that stay alike.
+ * What changes as one: a stretch of a bed, with those of the beds that stay alike.
  *
  * @param leastMm 0 or below, {@code mostMm} 0 or above, both whole multiples of {@code stepMm}
  */
 public record Side(List<Part> parts, double leastMm, double mostMm, double stepMm) {
     /**
-     * A span of one bed, see {@link Spans}.
+     * A stretch of one bed.
      *
-     * @param bed     its place in the document, from 0
-     * @param acrossX whether it lies along the bed's own x, its width, else its depth
+     * @param bed    its place in the document, from 0
+     * @param number of the stretch among the bed's
      */
-    public record Part(int bed, boolean acrossX, int span) {}
+    public record Part(int bed, int number, Stretch stretch) {
+        /** Whether its width changes, along the bed's own x, else its depth. */
+        public boolean acrossX() {
+            return stretch.acrossX();
+        }
+    }
 
     public Side {
         parts = List.copyOf(parts);
@@ -28,7 +33,7 @@ public record Side(List<Part> parts, double leastMm, double mostMm, double stepM
         Outline changed = outline;
         for (Part part : parts) {
             if (part.bed() == bed && byMm != 0) {
-                changed = Spans.stretched(changed, part.acrossX(), part.span(), byMm);
+                changed = part.stretch().applied(changed, byMm);
             }
         }
         return changed;
@@ -39,9 +44,13 @@ public record Side(List<Part> parts, double leastMm, double mostMm, double stepM
     }
 
     /** Walls of its first bed that change their length, by their letters. */
-    public List<String> walls(List<Bed> beds) {
-        Part first = parts.get(0);
-        return Spans.sides(beds.get(first.bed()).outline(), first.acrossX(), first.span()).stream().map(Bed::wallLetter).toList();
+    public List<String> walls() {
+        return parts.get(0).stretch().sides().stream().map(Bed::wallLetter).toList();
+    }
+
+    /** Whether walls only become longer as it does. */
+    boolean growing() {
+        return parts.stream().allMatch(part -> part.stretch().growing());
     }
 
     /** Every change it may make, smallest first, nothing left out. */

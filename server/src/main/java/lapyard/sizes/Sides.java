@@ -5,20 +5,15 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import lapyard.geometry.Outline;
-import lapyard.geometry.Point;
-import lapyard.geometry.Spans;
+import lapyard.geometry.Stretch;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.Give;
 import lapyard.plan.Giving;
 import lapyard.sizes.Side.Part;
 
-/** Finds what may change and what must change together. Only beds with square corners along their axes give. */
+/** Finds what may change and what must change together, so that all stays alike that shall. */
 final class Sides {
-    /** Walls nearer to one line than this lie in it. */
-    private static final double IN_LINE_MM = 1;
-
     private final Garden garden;
     private final Giving giving;
     private final List<Part> parts = new ArrayList<>();
@@ -33,16 +28,14 @@ final class Sides {
     static List<Side> of(Garden garden, Giving giving) {
         Sides sides = new Sides(garden, giving);
         for (int bed = 0; bed < garden.beds().size(); bed++) {
-            Outline outline = garden.beds().get(bed).outline();
-            if (!outline.upright()) continue;
-            for (boolean acrossX : new boolean[] {true, false}) {
-                for (int span = 0; span < Spans.of(outline, acrossX).size(); span++) {
-                    sides.parts.add(new Part(bed, acrossX, span));
-                }
-            }
+            List<Stretch> stretches = Stretch.of(garden.beds().get(bed).outline());
+            for (int i = 0; i < stretches.size(); i++) sides.parts.add(new Part(bed, i, stretches.get(i)));
         }
         sides.joinAlike();
-        List<Part> held = giving.inLine() ? sides.joinInLine() : List.of();
+        WallsInLine rows = new WallsInLine(garden, sides.parts);
+        List<Part> held = new ArrayList<>();
+        if (giving.inLine()) sides.keepAlike(rows.inLine(), held);
+        if (giving.equalGaps()) sides.keepAlike(rows.equalGaps(), held);
         Map<Part, List<Part>> groups = new LinkedHashMap<>();
         sides.parts.forEach(part -> groups.computeIfAbsent(sides.leaderOf(part), p -> new ArrayList<>()).add(part));
         List<Side> all = new ArrayList<>();
@@ -58,7 +51,7 @@ final class Sides {
             }
             least = Math.ceil(least / step - 1e-9) * step;
             most = Math.floor(most / step + 1e-9) * step;
-            if ((least < 0 || most > 0) && group.stream().noneMatch(held::contains)) {
+            if ((least < 0 || most > 0) && group.stream().noneMatch(part -> held.stream().anyMatch(one -> sides.leaderOf(one).equals(sides.leaderOf(part))))) {
                 all.add(new Side(group, least, most, step));
             }
         }
@@ -105,60 +98,30 @@ final class Sides {
     }
 
     private void joinAll(int one, int other) {
-        parts.stream().filter(part -> part.bed() == other).toList().forEach(part -> {
-            Part same = new Part(one, part.acrossX(), part.span());
-            if (parts.contains(same)) join(same, part);
-        });
+        List<Part> same = parts.stream().filter(part -> part.bed() == one).toList();
+        parts.stream().filter(part -> part.bed() == other && part.number() < same.size()).toList()
+                .forEach(part -> join(same.get(part.number()), part));
     }
 
-    /** An outermost wall in the yard: across which axis it lies, where, which way it looks, and the spans that move it. */
-    private record Wall(int bed, boolean acrossX, double atMm, List<Part> movedBy, int facing) {}
-
-    /**
-     * Joins spans of which each alone moves a wall that is in line with the other's; what moves a wall out of line and
-     * cannot be joined is held.
-     */
-    private List<Part> joinInLine() {
-        List<Wall> walls = new ArrayList<>();
-        for (int i = 0; i < garden.beds().size(); i++) {
-            Bed bed = garden.beds().get(i);
-            boolean quarter = Math.abs(bed.placement().turnDeg() % 90) < 1e-9;
-            if (bed.outline().upright() && quarter) {
-                walls.addAll(walls(i, bed, true));
-                walls.addAll(walls(i, bed, false));
+    /** Joins what each alone moves one of two things that stay alike; what moves them otherwise is held. */
+    private void keepAlike(List<List<Map<Part, Double>>> pairs, List<Part> held) {
+        for (List<Map<Part, Double>> pair : pairs) {
+            Map<Part, Double> one = led(pair.get(0));
+            Map<Part, Double> other = led(pair.get(1));
+            if (one.equals(other)) continue;
+            if (one.size() == 1 && other.size() == 1 && one.values().iterator().next().equals(other.values().iterator().next())) {
+                join(one.keySet().iterator().next(), other.keySet().iterator().next());
+            } else {
+                held.addAll(one.keySet());
+                held.addAll(other.keySet());
             }
         }
-        List<Part> held = new ArrayList<>();
-        for (int i = 0; i < walls.size(); i++) {
-            for (int j = i + 1; j < walls.size(); j++) {
-                Wall one = walls.get(i);
-                Wall other = walls.get(j);
-                if (one.bed() == other.bed() || one.acrossX() != other.acrossX() || one.facing() != other.facing()
-                        || Math.abs(one.atMm() - other.atMm()) > IN_LINE_MM) {
-                    continue;
-                }
-                if (one.movedBy().size() == 1 && other.movedBy().size() == 1) {
-                    join(one.movedBy().get(0), other.movedBy().get(0));
-                } else {
-                    held.addAll(one.movedBy());
-                    held.addAll(other.movedBy());
-                }
-            }
-        }
-        return held;
     }
 
-    private static List<Wall> walls(int index, Bed bed, boolean acrossX) {
-        double near = bed.outline().corners().stream().mapToDouble(c -> acrossX ? c.x() : c.y()).min().orElseThrow();
-        double far = bed.outline().corners().stream().mapToDouble(c -> acrossX ? c.x() : c.y()).max().orElseThrow();
-        Point from = bed.placement().toYard(acrossX ? new Point(near, 0) : new Point(0, near));
-        Point to = bed.placement().toYard(acrossX ? new Point(far, 0) : new Point(0, far));
-        boolean alongYardX = Math.abs(to.x() - from.x()) > Math.abs(to.y() - from.y());
-        int facing = (alongYardX ? to.x() - from.x() : to.y() - from.y()) > 0 ? 1 : -1;
-        List<Part> all = new ArrayList<>();
-        for (int i = 0; i < Spans.of(bed.outline(), acrossX).size(); i++) all.add(new Part(index, acrossX, i));
-        return List.of(
-                new Wall(index, alongYardX, alongYardX ? from.x() : from.y(), List.of(), -facing),
-                new Wall(index, alongYardX, alongYardX ? to.x() : to.y(), all, facing));
+    /** By who leads each part, those of one leader together. */
+    private Map<Part, Double> led(Map<Part, Double> rates) {
+        Map<Part, Double> led = new HashMap<>();
+        rates.forEach((part, rate) -> led.merge(leaderOf(part), rate, Double::sum));
+        return led;
     }
 }

@@ -94,6 +94,7 @@ final class SizeBounds {
             }
             each = more;
         }
-        return new Range(least, most, each);
+        boolean growing = moving.stream().allMatch(i -> sides.get(i).growing());
+        return new Range(least, most, growing, each);
     }
 }

@@ -41,7 +41,7 @@ class SizesThatGiveTest {
     static Giving all(Garden garden, Give give, boolean inLine) {
         Map<String, Give> byBed = new HashMap<>();
         garden.beds().forEach(bed -> byBed.put(bed.id(), give));
-        return new Giving(byBed, List.of(), inLine);
+        return new Giving(byBed, List.of(), inLine, inLine);
     }
 
     private static SizesThatGive look(Garden garden, Give give) {
@@ -145,8 +145,62 @@ class SizesThatGiveTest {
         // widths of A with B, of C, of D; depths of A, B and C in one line, of D
         assertEquals(List.of(2, 1, 1, 3, 1), sides.stream().sorted((a, b) -> a.parts().get(0).acrossX() == b.parts().get(0).acrossX() ? 0
                 : a.parts().get(0).acrossX() ? -1 : 1).map(side -> side.parts().size()).toList());
-        assertEquals(2, Sides.of(garden, new Giving(Map.of("A", new Give(-50, 0, -50, 0, 5), "D", new Give(0, 0, -50, 0, 5)), List.of(), true)).size() + 1,
+        assertEquals(2, Sides.of(garden, new Giving(Map.of("A", new Give(-50, 0, -50, 0, 5), "D", new Give(0, 0, -50, 0, 5)), List.of(), true, true)).size() + 1,
                 "B is A's type and stays, so only D gives");
+    }
+
+    private static List<Integer> beds(Side side) {
+        return side.parts().stream().map(Side.Part::bed).toList();
+    }
+
+    /** By hand: gaps of 1000 between A, B and C stay equal only if A and B change by the same; D stands 1400 further on. */
+    @Test
+    void equalGapsOfARowStayEqual() {
+        Garden garden = Gardens.garden("""
+                {"beds":[{"id":"A","width":1500,"depth":900,"at":[0,0]},{"id":"B","width":1600,"depth":1000,"at":[2500,50]},
+                         {"id":"C","width":1700,"depth":1100,"at":[5100,100]},{"id":"D","width":1800,"depth":1200,"at":[8200,150]}]}""");
+        Give give = new Give(-50, 0, 0, 0, 5);
+        assertEquals(List.of(List.of(0, 1), List.of(2), List.of(3)), Sides.of(garden, all(garden, give, true)).stream().map(SizesThatGiveTest::beds).toList());
+        assertEquals(4, Sides.of(garden, all(garden, give, false)).size());
+        // an L among them would move its gap by either of two parts, so the row is held
+        Garden held = Gardens.garden("""
+                {"beds":[{"id":"A","outline":[[0,0],[1500,0],[1500,600],[800,600],[800,1200],[0,1200]],"at":[0,0]},{"id":"B","width":1600,"depth":1000,"at":[2500,50]},
+                         {"id":"C","width":1700,"depth":1100,"at":[5100,100]}]}""");
+        assertEquals(List.of(List.of(2)), Sides.of(held, all(held, give, true)).stream().map(SizesThatGiveTest::beds).toList());
+    }
+
+    /** A bed turned by half meets the gap with the wall that its width moves; one that is slanted keeps its line too. */
+    @Test
+    void slantedAndTurnedBedsStayInLine() {
+        Garden garden = Gardens.garden("""
+                {"beds":[{"id":"A","outline":[[0,0],[2400,0],[2400,900],[2100,1200],[0,1200]],"at":[0,0]},
+                         {"id":"B","width":1800,"depth":1200,"at":[6800,1200],"turn":180}]}""");
+        List<Side> sides = Sides.of(garden, all(garden, new Give(0, 0, -50, 0, 5), true));
+        // A's far side lies in line with B's near one, which no depth moves; B's far one in line with A's near one
+        assertEquals(List.of(), sides, sides::toString);
+        assertEquals(2, Sides.of(garden, all(garden, new Give(0, 0, -50, 0, 5), false)).size());
+    }
+
+    @Test
+    void aBedWithSlantedWallsGivesAndCloses() {
+        Garden garden = Gardens.garden("""
+                {"beds":[{"outline":[[0,0],[2500,0],[2500,900],[2200,1200],[0,1200]],"courses":2,"base":"open","liner":false,"finish":false}],
+                 "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":2400,"price":10.00},{"length":3600,"price":16.00}]}]}}""");
+        SizesThatGive given = look(garden, new Give(-150, 0, -50, 0, 25));
+        assertEquals(2, given.sides().size());
+        BigDecimal best = given.now().slip().total();
+        for (int width = 0; width <= 6; width++) {
+            for (int depth = 0; depth <= 2; depth++) {
+                List<Resize> changes = new ArrayList<>();
+                if (width > 0) changes.add(new Resize(given.sides().get(0), -25 * width));
+                if (depth > 0) changes.add(new Resize(given.sides().get(1), -25 * depth));
+                best = best.min(Job.prepare(SizesThatGive.changed(garden, changes)).slip().total());
+            }
+        }
+        SizeAnswer last = given.front().get(given.front().size() - 1);
+        assertEquals(best, last.total());
+        assertTrue(given.bound().compareTo(best) <= 0, given.bound() + " over " + best);
+        assertTrue(best.compareTo(given.now().slip().total()) < 0);
     }
 
     @Test

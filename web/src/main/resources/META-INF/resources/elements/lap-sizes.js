@@ -1,4 +1,4 @@
-import { givesOf, keepInLine, letBedGive, letGive } from '../state/asking.js';
+import { givesOf, keepAlike, letBedGive, letGive } from '../state/asking.js';
 import { money } from '../state/changes.js';
 import { bedsOf, calledOf } from '../state/plan.js';
 import { GardenElement, h } from './make.js';
@@ -36,8 +36,8 @@ export class LapSizes extends GardenElement {
     return [
       h('p.hint', {}, 'By how much may the beds change? Beds of a type change together.'),
       h('div.fields', {}, ...gives('width'), ...gives('depth')),
-      h('label.tick', {}, h('input', { type: 'checkbox', 'data-key': 'in line', checked: plan.give?.inLine !== false, onchange: event => this.garden.plans.run(keepInLine(event.target.checked)) }),
-        ' Walls in one line stay in line'),
+      ...[['inLine', 'Walls in one line stay in line'], ['equalGaps', 'Equal gaps in a row stay equal']].map(([what, text]) => h('label.tick', {},
+        h('input', { type: 'checkbox', 'data-key': what, checked: plan.give?.[what] !== false, onchange: event => this.garden.plans.run(keepAlike(what, event.target.checked)) }), ` ${text}`)),
       h('details', {}, h('summary', {}, 'Beds that stay as they are'), (plan.beds ?? []).filter(bed => bed.id).map(bed => h('label.tick', {},
         h('input', { type: 'checkbox', 'data-key': `stays ${bed.id}`, checked: bed.give === false, onchange: event => this.garden.plans.run(letBedGive(bed.id, !event.target.checked)) }),
         ` ${calledOf(bedsOf(plan).find(one => one.id === bed.id) ?? bed)}`))),

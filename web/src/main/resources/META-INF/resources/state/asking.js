@@ -16,7 +16,8 @@ export const letGive = (side, [least, most]) => plan => {
 /** @returns {[number, number]} */
 export const givesOf = (plan, side) => plan.give?.[side] ?? [0, 0];
 
-export const keepInLine = inLine => plan => set(plan, 'give', inLine ? without(plan.give ?? {}, ['inLine']) : { ...plan.give, inLine: false });
+/** Whether what lies in one line, or stands at equal gaps, stays so. @param {'inLine'|'equalGaps'} what */
+export const keepAlike = (what, keep) => plan => set(plan, 'give', keep ? without(plan.give ?? {}, [what]) : { ...plan.give, [what]: false });
 
 /** Whether a bed may give; one that may not says so itself. */
 export const letBedGive = (id, may) => plan => ({
