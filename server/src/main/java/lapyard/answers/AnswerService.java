@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Function;
 import lapyard.answers.Desk.Prepared;
 import lapyard.answers.TurnQueue.Turn;
+import lapyard.drawing.PdfPage;
 import lapyard.plan.Finding;
 import lapyard.prints.PrintAsk;
 import lapyard.working.Abandonable;
@@ -150,6 +151,20 @@ public final class AnswerService {
 
     public String siteFile(String body) {
         return inTurn(WorkKind.CHECK, "", () -> desk.siteFile(body));
+    }
+
+    /**
+     * The first page of a PDF as a picture.
+     *
+     * @return PNG
+     * @throws Refused if it cannot be painted
+     */
+    public byte[] pdfPage(byte[] pdf) {
+        return inTurn(WorkKind.SEARCH, "", () -> {
+            PdfPage.Result result = PdfPage.paint(pdf);
+            if (result instanceof PdfPage.Result.Painted painted) return painted.png();
+            throw new Refused("site plan", ((PdfPage.Result.Refused) result).why());
+        });
     }
 
     public String tryOut(String asked) {

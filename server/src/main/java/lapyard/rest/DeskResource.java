@@ -1,5 +1,6 @@
 package lapyard.rest;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -12,11 +13,13 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.Base64;
 import java.util.Map;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.diagrams.PlanLayer;
 import lapyard.drawing.Paper;
+import lapyard.drawing.PdfPage;
 import lapyard.prints.Prints;
 
 /** What is made from a body alone; nothing is kept. */
@@ -49,6 +52,25 @@ public final class DeskResource {
     public Response part(@PathParam("part") String part, Body body) {
         String name = QueryParameters.word("the part", part).orElseThrow();
         return Response.ok(SheetsResource.body(answers.part(Documents.given(body.text()), name).orElseThrow(() -> SheetsResource.noPart(name)))).build();
+    }
+
+    /** The first page of a PDF as a picture for under the yard; nothing is kept. */
+    @POST
+    @Path("api/site-plan")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces("image/png")
+    public Response sitePlan(Body body) {
+        JsonNode pdf = Documents.object(body.text()).path("pdf");
+        byte[] bytes;
+        try {
+            bytes = Base64.getDecoder().decode(pdf.textValue() == null ? "" : pdf.textValue());
+        } catch (IllegalArgumentException notBase64) {
+            bytes = new byte[0];
+        }
+        if (bytes.length == 0) throw new ProblemException(400, "pdf should hold the file in base64: send {\"pdf\": \"...\"}");
+        if (bytes.length > PdfPage.MOST_BYTES)
+            throw new ProblemException(413, "the PDF is over " + PdfPage.MOST_BYTES + " bytes: save the page with the plan as a PDF of its own");
+        return Response.ok(answers.pdfPage(bytes)).build();
     }
 
     /** A garden beside a copy of it with changes; nothing is kept. */

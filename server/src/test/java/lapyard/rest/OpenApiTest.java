@@ -120,6 +120,18 @@ class OpenApiTest {
         return operations;
     }
 
+    /** An empty page as PDF, base64. */
+    private static String onePage() {
+        try (org.apache.pdfbox.pdmodel.PDDocument document = new org.apache.pdfbox.pdmodel.PDDocument()) {
+            document.addPage(new org.apache.pdfbox.pdmodel.PDPage());
+            java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
+            document.save(out);
+            return java.util.Base64.getEncoder().encodeToString(out.toByteArray());
+        } catch (java.io.IOException failed) {
+            throw new java.io.UncheckedIOException(failed);
+        }
+    }
+
     @Test
     void everyOperationOfEveryResourceIsDescribedWithItsParameters() throws Exception {
         Map<String, Set<String>> described = ofDescription();
@@ -244,6 +256,11 @@ class OpenApiTest {
                 new Call(410, "get /api/gardens/{id}/slip.csv", gone + "/slip.csv", ""),
                 new Call(200, "post /api/job-sheet", "/api/job-sheet", BEDS),
                 new Call(400, "post /api/job-sheet", "/api/job-sheet", "x"),
+                new Call(200, "post /api/site-plan", "/api/site-plan", "{\"pdf\":\"" + onePage() + "\"}"),
+                new Call(400, "post /api/site-plan", "/api/site-plan", "{\"pdf\":\"?\"}"),
+                new Call(413, "post /api/site-plan", "/api/site-plan", "{\"pdf\":\"" + "AAAA".repeat(1_200_001) + "\"}"),
+                new Call(415, "post /api/site-plan", "/api/site-plan", "x", "Content-Type", "text/plain"),
+                new Call(422, "post /api/site-plan", "/api/site-plan", "{\"pdf\":\"" + "AAAA".repeat(9) + "\"}"),
                 new Call(200, "post /api/job-sheet/{part}", "/api/job-sheet/loads", BEDS),
                 new Call(400, "post /api/job-sheet/{part}", "/api/job-sheet/loads", "x"),
                 new Call(404, "post /api/job-sheet/{part}", "/api/job-sheet/nothing", BEDS),

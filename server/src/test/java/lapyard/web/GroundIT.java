@@ -5,6 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.nio.file.Path;
+import java.nio.file.Files;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -158,5 +163,32 @@ class GroundIT {
         assertEquals(3, page.stored(id).at("/ground/levels").size());
         browser.click("[data-key=undo]");
         assertEquals(4, page.stored(id).at("/ground/outline").size());
+    }
+
+    /** A3 lying, ISO 216: 420 x 297 mm, as points of 1/72 inch. */
+    @Test
+    void firstPageOfAPdfLiesUnderTheYard(Page page) throws IOException, InterruptedException {
+        String id = page.open(Page.TWO_BEDS);
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "ground");
+        browser.js("document.querySelector('[data-section=picture]').open = true");
+        Path plan = browser.downloads.resolve("plan.pdf");
+        Path none = browser.downloads.resolve("none.pdf");
+        try (PDDocument document = new PDDocument()) {
+            document.addPage(new PDPage(new PDRectangle(1190.55f, 841.89f)));
+            document.save(plan.toFile());
+            Files.writeString(none, "%PDF-1.7 and no more");
+            browser.find("[data-key=\"picture file\"]").sendKeys(none.toString());
+            browser.until("it is not refused", "return document.querySelector('site-picture .wrong')?.textContent.includes('cannot be read as a PDF')");
+            browser.find("[data-key=\"picture file\"]").sendKeys(plan.toString());
+            browser.until("no picture lies there", "return document.querySelector('lap-yard image') !== null");
+        } finally {
+            Files.deleteIfExists(plan);
+            Files.deleteIfExists(none);
+        }
+        JsonNode picture = page.stored(id).at("/ground/picture");
+        assertEquals(12000, picture.path("width").asInt());
+        assertEquals(8485.7, picture.path("height").asDouble(), 10); // 12000 x 297 / 420
+        browser.complaints();
     }
 }

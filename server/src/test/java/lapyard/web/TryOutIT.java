@@ -16,6 +16,7 @@ class TryOutIT {
 
     private static void tries(Page page, String bed, int courses) {
         page.browser().click("[data-key=try]");
+        page.browser().until("the focus is not in the bar", "return document.activeElement.closest('try-bar') !== null");
         page.chooses(bed);
         page.browser().enter("[data-key=\"tag courses\"]", String.valueOf(courses));
         worked(page);

@@ -174,7 +174,7 @@ class WholeJobIT {
         return arrived(browser, name.substring(name.indexOf('.')));
     }
 
-    private static String arrived(Browser browser, String ending) throws IOException, InterruptedException {
+    static String arrived(Browser browser, String ending) throws IOException, InterruptedException {
         for (int tries = 0; tries < 600; tries++) {
             Thread.sleep(50);
             try (var files = Files.list(browser.downloads)) {

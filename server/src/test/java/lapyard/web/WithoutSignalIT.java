@@ -27,6 +27,9 @@ class WithoutSignalIT {
         browser.until("the worker does not come", "return navigator.serviceWorker.controller !== null || (navigator.serviceWorker.ready.then(() => {}), false)");
         page.reload();
         browser.until("the garden is not kept", "if (window.looked === undefined) { window.looked = false; caches.open('lapyard-gardens').then(cache => cache.keys()).then(keys => { window.looked = keys.length > 0 ? true : undefined; }); } return window.looked === true");
+        browser.until("the sheets are not fetched ahead", "if (window.sheets === undefined) { window.sheets = false; caches.open('lapyard-sheets').then(cache => cache.keys()).then(keys => {"
+                + " const names = keys.map(one => one.url); window.sheets = ['api/sheets', 'weekends.pdf', 'course-cards.pdf', 'saw-day.pdf'].every(name => names.some(url => url.endsWith(name))) ? true : undefined; }); }"
+                + " return window.sheets === true");
         page.server().kill();
         network(browser, false);
         try {
@@ -39,6 +42,11 @@ class WithoutSignalIT {
             }
             PlacesIT.opens(browser, "saw-day");
             assertTrue(browser.all(".bar-board .cut").size() > 3);
+            PlacesIT.opens(browser, "sheets");
+            for (String sheet : new String[] {"weekends.pdf", "course-cards.pdf", "saw-day.pdf"}) {
+                browser.click("[data-key=\"sheet " + sheet + "\"]");
+                assertTrue(WholeJobIT.arrived(browser, ".pdf").startsWith("%PDF-"), sheet);
+            }
             PlacesIT.opens(browser, "tally");
             String piece = String.valueOf(browser.js("return document.querySelector('lap-tally .piece').dataset.key"));
             browser.click("[data-key=\"" + piece + "\"]");

@@ -134,6 +134,9 @@ export const api = {
   /** A garden beside a copy with changes, or beside another garden; nothing is kept. @param {{garden: object, changes?: object[], instead?: object}} asked */
   async tryOut(asked) { return read(await ask('POST', 'api/try-out', { body: asked })); },
 
+  /** @param {string} pdf in base64 @returns {Promise<Blob>} its first page as PNG */
+  async sitePlan(pdf) { return (await ask('POST', 'api/site-plan', { body: { pdf }, headers: { accept: 'image/png, application/json' } })).blob(); },
+
   /** Begins a solve that goes on by itself. @returns {Promise<{id: string, state: string, seconds: number, progress: object[]}>} */
   async beginSolve(kind, problem, seconds) {
     return read(await ask('POST', `api/solve/${kind}?seconds=${seconds}`, { body: problem, headers: { prefer: 'respond-async' } }));

@@ -1,6 +1,7 @@
 import { api } from './api.js';
 import { Garden } from './state/garden.js';
 import { News } from './state/news.js';
+import { SheetsAhead } from './state/sheets-ahead.js';
 import { LastGardens } from './state/last-garden.js';
 import { OpenPlaces } from './state/open-places.js';
 import { custom, h } from './elements/make.js';
@@ -51,6 +52,8 @@ const last = new LastGardens(globalThis.caches);
 
 const gardens = new Gardens(api, last);
 
+const ahead = new SheetsAhead(api, () => Boolean(navigator.serviceWorker?.controller));
+
 let garden = null;
 let news = null;
 
@@ -69,6 +72,7 @@ async function open(id) {
     lay();
     requestAnimationFrame(() => performance.mark('lapyard ready'));
     garden.begin();
+    ahead.follow(garden);
     attend();
   } catch (problem) {
     if (garden) say(`That garden does not open: ${problem.message}`);

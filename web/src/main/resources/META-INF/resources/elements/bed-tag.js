@@ -11,6 +11,12 @@ import { boxOf } from '../state/group.js';
 /** Room between a bed, or the distances round it, and its tag, pixels. */
 const ASIDE = 64;
 
+/** Beside its bed it is tried at so many places across and down. */
+const GRID = 7;
+
+/** Half of the room that a bed's name takes, pixels. */
+const NAME = [60, 20];
+
 /**
  * bed-tag: the bed in hand at a glance, beside it and never over it: size, turn, courses, stage and what is done most.
  * All else is in Beds. Set `yard`.
@@ -24,6 +30,9 @@ export class BedTag extends GardenElement {
     this.setAttribute('aria-label', 'In hand');
     this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.listen(this.yard, 'viewed', () => this.#place());
+    const resized = new ResizeObserver(() => { this.#size = this.#corner = null; this.#place(); });
+    for (const one of [this, this.yard]) resized.observe(one);
+    this.atEnd(() => resized.disconnect());
     for (const type of ['sketched', 'sketch-ended']) this.listen(this.yard, type, () => this.render());
     this.render();
   }
@@ -39,6 +48,7 @@ export class BedTag extends GardenElement {
     if (this.#built !== build) bed ? this.#buildOne(bed) : this.#buildMany(choice.beds.length);
     this.#built = build;
     if (bed) this.#show(bed);
+    this.#size = null;
     return this.#place();
   }
 
@@ -92,13 +102,25 @@ export class BedTag extends GardenElement {
     f.turn.show(bed.placement.turn);
   }
 
+  #size = null;
+
+  /** The corner in which the yard's own buttons stand. */
+  #tools() {
+    const tools = this.parentNode.querySelector('yard-tools');
+    this.#corner ??= [tools.offsetLeft, tools.offsetTop, tools.offsetWidth, tools.offsetHeight];
+    const [left, top, width, height] = this.#corner;
+    return { left, top, right: left + width, bottom: top + height };
+  }
+
+  #corner = null;
+
   /** Beside the bed, on the side with the most room for it; where there is none, in the corner that covers the least. */
   #place() {
     if (this.hidden) return;
     const away = Boolean(this.yard.carried) || this.yard.classList.contains('stretching');
     this.classList.toggle('away', away);
     if (away) return;
-    const { view, clientWidth: wide, clientHeight: high } = this.yard;
+    const { view, size: [wide, high] } = this.yard;
     const onScreen = box => {
       const [left, top] = toScreen(view, [box.left, box.back]);
       const [right, bottom] = toScreen(view, [box.right, box.front]);
@@ -108,25 +130,33 @@ export class BedTag extends GardenElement {
     const whole = boxOf(plan, choice.beds);
     if (!whole) return;
     const own = onScreen(whole);
-    const ground = this.yard.getBoundingClientRect();
-    const gaps = [...this.parentNode.querySelectorAll('.gap-field, yard-tools')].map(field => field.getBoundingClientRect())
-      .map(box => ({ left: box.left - ground.left, right: box.right - ground.left, top: box.top - ground.top, bottom: box.bottom - ground.top }));
+    const gaps = [...this.parentNode.querySelector('lap-gaps').boxes, this.#tools()];
     const others = bedsOf(plan).filter(bed => !choice.has(bed.id)).map(bed => onScreen(bounds(bed.outline)));
-    const [w, t] = [this.offsetWidth, this.offsetHeight];
+    const names = others.map(nameIn);
+    // measuring makes the browser lay out the page: not at every frame of a look
+    this.#size ??= [this.offsetWidth, this.offsetHeight];
+    const [w, t] = this.#size;
     const middleY = (own.top + own.bottom - t) / 2;
     const middleX = (own.left + own.right - w) / 2;
-    const tries = [[own.right + ASIDE, middleY], [own.left - ASIDE - w, middleY], [middleX, own.bottom + 44], [middleX, own.top - t - 58],
-      [wide - w - 8, 8], [8, 8], [wide - w - 8, high - t - 50], [8, high - t - 50]];
+    const tries = [[own.right + ASIDE, middleY], [own.left - ASIDE - w, middleY], [middleX, own.bottom + 44], [middleX, own.top - t - 58]];
+    for (let i = 0; i < GRID * GRID; i++) tries.push([8 + (wide - w - 16) * (i % GRID) / (GRID - 1), 8 + (high - t - 16) * Math.floor(i / GRID) / (GRID - 1)]);
     let best = null;
     tries.forEach(([x, y], i) => {
       const at = { left: Math.max(8, Math.min(wide - w - 8, x)), top: Math.max(8, Math.min(high - t - 8, y)) };
       const box = { ...at, right: at.left + w, bottom: at.top + t };
-      const covers = overlapOf(box, grown(own, 8)) * 20 + others.reduce((sum, other) => sum + overlapOf(box, other), 0) + gaps.reduce((sum, other) => sum + 8 * overlapOf(box, other), 0)
-        + Math.hypot(at.left - x, at.top - y) + i * 40;
+      const of = boxes => boxes.reduce((sum, other) => sum + overlapOf(box, other), 0);
+      const far = Math.hypot(at.left + w / 2 - (own.left + own.right) / 2, at.top + t / 2 - (own.top + own.bottom) / 2);
+      const covers = overlapOf(box, grown(own, 8)) * 20 + of(names) * 30 + of(others) + of(gaps) * 8 + Math.min(i, 4) * 40 + far * 4;
       if (!best || covers < best.covers) best = { ...at, covers };
     });
     this.style.transform = `translate(${Math.round(best.left)}px, ${Math.round(best.top)}px)`;
   }
+}
+
+/** Where another bed has its name, pixels: in its middle. */
+function nameIn({ left, top, right, bottom }) {
+  const [x, y] = [(left + right) / 2, (top + bottom) / 2];
+  return { left: Math.max(left, x - NAME[0]), right: Math.min(right, x + NAME[0]), top: Math.max(top, y - NAME[1]), bottom: Math.min(bottom, y + NAME[1]) };
 }
 
 const grown = (box, by) => ({ left: box.left - by, top: box.top - by, right: box.right + by, bottom: box.bottom + by });

@@ -67,7 +67,7 @@ export class DrawBar extends GardenElement {
     this.#head.replaceChildren(h('strong', {}, sketch.name), ` ${said}`);
     patch(this.#verbs, [
       sketch.as === 'point' ? null : h('button.main', { type: 'button', 'data-key': 'draw done', 'aria-disabled': sketch.isEnough ? null : 'true', onclick: () => this.#done() }, 'Done'),
-      sketch.as === 'point' ? null : h('button', { type: 'button', 'data-key': 'draw last', onclick: () => this.#sketch.takeBack() }, 'Delete the last point'),
+      sketch.as === 'point' ? null : h('button', { type: 'button', 'data-key': 'draw last', title: 'Delete the last point', onclick: () => this.#sketch.takeBack() }, 'Undo point'),
       h('button', { type: 'button', 'data-key': 'draw leave', onclick: () => this.#sketch.leave() }, 'Cancel')]);
     return undefined;
   }

@@ -20,6 +20,9 @@ const HIGH = 26;
 export class LapGaps extends GardenElement {
   #gaps = [];
 
+  /** Where the fields stand, as boxes in the yard's pixels. */
+  boxes = [];
+
   attached() {
     this.setAttribute('role', 'group');
     this.setAttribute('aria-label', 'Distances round what is in hand');
@@ -34,6 +37,7 @@ export class LapGaps extends GardenElement {
     this.hidden = !beds.length || choice.course !== null || Boolean(this.yard.sketch);
     if (this.hidden) {
       this.#gaps = [];
+      this.boxes = [];
       this.rebuild();
       return;
     }
@@ -69,22 +73,25 @@ export class LapGaps extends GardenElement {
     if (this.yard.carried) return;
     const { view } = this.yard;
     const box = boxOf(this.garden.plan, this.garden.choice.beds) ?? bounds([[0, 0]]);
-    const lines = this.querySelector('svg.lines');
-    lines.replaceChildren();
+    const [wide, high] = this.yard.size;
+    const drawn = [];
+    this.boxes = [];
     for (const { side, from, to } of this.#gaps) {
       const field = this.querySelector(`[data-key="gap field ${side}"]`);
       if (!field) continue;
       const [dx, dy] = WAY[side];
       const [fromX, fromY] = toScreen(view, side === 'left' || side === 'right' ? [side === 'left' ? box.left : box.right, from[1]] : [from[0], side === 'front' ? box.front : box.back]);
       const [toX, toY] = toScreen(view, to);
-      lines.append(s('path', { d: `M${fromX} ${fromY}L${toX} ${toY}${dx ? `M${fromX} ${fromY - 5}v10M${toX} ${toY - 5}v10` : `M${fromX - 5} ${fromY}h10M${toX - 5} ${toY}h10`}` }));
+      drawn.push(s('path', { d: `M${fromX} ${fromY}L${toX} ${toY}${dx ? `M${fromX} ${fromY - 5}v10M${toX} ${toY - 5}v10` : `M${fromX - 5} ${fromY}h10M${toX - 5} ${toY}h10`}` }));
       let [x, y] = [(fromX + toX) / 2, (fromY + toY) / 2];
       if (dx && Math.abs(toX - fromX) < WIDE + 8) x = fromX - dx * (WIDE / 2 + 4);
       if (dy && Math.abs(toY - fromY) < HIGH + 8) y = fromY + dy * (HIGH / 2 + 4);
-      x = Math.max(WIDE / 2, Math.min(this.yard.clientWidth - WIDE / 2, x));
-      y = Math.max(HIGH / 2, Math.min(this.yard.clientHeight - HIGH / 2, y));
+      x = Math.max(WIDE / 2, Math.min(wide - WIDE / 2, x));
+      y = Math.max(HIGH / 2, Math.min(high - HIGH / 2, y));
+      this.boxes.push({ left: x - WIDE / 2, right: x + WIDE / 2, top: y - HIGH / 2, bottom: y + HIGH / 2 });
       field.style.transform = `translate(${Math.round(x - WIDE / 2)}px, ${Math.round(y - HIGH / 2)}px)`;
     }
+    this.querySelector('svg.lines').replaceChildren(...drawn);
   }
 }
 

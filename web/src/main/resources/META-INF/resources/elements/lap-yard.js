@@ -92,14 +92,18 @@ export class LapYard extends GardenElement {
   /** @type {import('../geometry/view.js').View} */
   get view() { return this.camera.view; }
 
-  /** The part of the element that is for the drawing, in its own pixels. */
-  get frame() {
+  /** The part of the element that is for the drawing, and the whole of it, in its own pixels; measured when they change. */
+  frame = { left: 0, top: 0, width: 50, height: 50 };
+  size = [50, 50];
+
+  #measure() {
     const style = getComputedStyle(this);
     const [left, top] = [parseFloat(style.paddingLeft), parseFloat(style.paddingTop)];
-    return {
+    this.size = [this.clientWidth, this.clientHeight];
+    this.frame = {
       left, top,
-      width: Math.max(this.clientWidth - left - parseFloat(style.paddingRight), 50),
-      height: Math.max(this.clientHeight - top - parseFloat(style.paddingBottom), 50),
+      width: Math.max(this.size[0] - left - parseFloat(style.paddingRight), 50),
+      height: Math.max(this.size[1] - top - parseFloat(style.paddingBottom), 50),
     };
   }
 
@@ -236,11 +240,13 @@ export class LapYard extends GardenElement {
   wholeYard(fly = true) { this.camera.wholeYard(fly); }
 
   #resized() {
-    for (const svg of this.children) svg.setAttribute('viewBox', `0 0 ${this.clientWidth} ${this.clientHeight}`);
+    this.#measure();
+    for (const svg of this.children) svg.setAttribute('viewBox', `0 0 ${this.size.join(' ')}`);
     this.camera.resized();
   }
 
   #onPaper() {
+    this.#measure();
     const box = this.camera.onPaper();
     for (const svg of this.children) svg.setAttribute('viewBox', box);
   }
@@ -268,7 +274,7 @@ export class LapYard extends GardenElement {
     this.classList.toggle('thin', (this.garden.bed?.section.thickness ?? 100) * view.k < THIN);
     this.#showGrips();
     layLabels(this.#beds.all(), this.svg.querySelectorAll('.over .label, .world > g > .label, .surface .label'), view);
-    const [wide, high] = [this.clientWidth, this.clientHeight];
+    const [wide, high] = this.size;
     const house = Math.max(0, Math.min(view.y, high + 40));
     for (const [name, value] of Object.entries({ x: -wide, y: house, width: 3 * wide, height: Math.max(2 * high - house, 0) })) {
       this.#house.setAttribute(name, value);

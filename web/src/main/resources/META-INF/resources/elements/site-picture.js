@@ -9,6 +9,9 @@ import { GardenElement, h } from './make.js';
 const MOST_PX = 1600;
 const MOST_TEXT = 1300000;
 
+/** The longest PDF that the server takes, bytes. */
+const MOST_PDF = 3600000;
+
 /** site-picture: a picture of the site under the yard. Set `yard`. */
 export class SitePicture extends GardenElement {
   #between = null;
@@ -24,8 +27,8 @@ export class SitePicture extends GardenElement {
     const picture = pictureOf(plan);
     const run = command => this.garden.plans.run(command);
     this.rebuild(
-      h('label', {}, picture ? 'Another picture (PNG or JPEG) ' : 'A site plan or photo from above (PNG or JPEG) ',
-        h('input', { type: 'file', accept: 'image/png,image/jpeg', 'data-key': 'picture file', onchange: event => this.#file(event.target) })),
+      h('label', {}, picture ? 'Another picture (PNG, JPEG or PDF) ' : 'A site plan or photo from above (PNG, JPEG or the first page of a PDF) ',
+        h('input', { type: 'file', accept: 'image/png,image/jpeg,application/pdf', 'data-key': 'picture file', onchange: event => this.#file(event.target) })),
       this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
       picture ? [
         h('div.verbs', {},
@@ -54,12 +57,22 @@ export class SitePicture extends GardenElement {
     if (points) this.garden.plans.run(movePicture(points.at(-1)[0] - points[0][0], points.at(-1)[1] - points[0][1]));
   }
 
+  /** The server paints the first page of a PDF. */
+  async #pictured(file) {
+    if (file.type !== 'application/pdf') return file;
+    if (file.size > MOST_PDF) throw new Error(`it has ${Math.ceil(file.size / 1e5) / 10} MB, the most are ${MOST_PDF / 1e6}: save the page with the plan as a PDF of its own`);
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    let text = '';
+    for (let i = 0; i < bytes.length; i += 0x8000) text += String.fromCharCode(...bytes.subarray(i, i + 0x8000));
+    return this.garden.api.sitePlan(btoa(text));
+  }
+
   async #file(input) {
     const [file] = input.files;
     if (!file) return;
     this.#problem = null;
     try {
-      const picture = await createImageBitmap(file);
+      const picture = await createImageBitmap(await this.#pictured(file));
       const share = Math.min(1, MOST_PX / Math.max(picture.width, picture.height));
       const canvas = document.createElement('canvas');
       [canvas.width, canvas.height] = [Math.round(picture.width * share), Math.round(picture.height * share)];
@@ -72,7 +85,8 @@ export class SitePicture extends GardenElement {
       this.garden.plans.run(layPicture(data, canvas.width, canvas.height));
       this.say('The picture lies under the yard. Scale it by two points.');
     } catch (problem) {
-      this.#problem = `${file.name} is not taken: ${problem.message}. Choose a PNG or JPEG picture.`;
+      const refused = problem.snags?.[0]?.text;
+      this.#problem = refused ? `${file.name} is not taken. ${refused}` : `${file.name} is not taken: ${problem.message.replace(/\.$/, '')}. Choose a PNG or JPEG picture, or a PDF.`;
     }
     if (this.isConnected) this.render();
   }

@@ -1,0 +1,66 @@
+/** What is wanted on paper or screen where there is no signal: days, course cards and the boards to saw. */
+const WANTED = ['weekends.pdf', 'course-cards.pdf', 'saw-day.pdf'];
+
+/** Fetched once nobody has changed anything for a while, milliseconds. */
+const QUIET = 4000;
+
+/** Sheets of more beds take the server long: they are fetched when they are asked for. */
+const MOST_BEDS = 60;
+
+/**
+ * Fetches the sheets of the open garden ahead, one after the other and once a revision, so that the worker has them when the
+ * signal is gone. Without a worker nothing is fetched.
+ */
+export class SheetsAhead {
+  #api;
+  #worker;
+  #later;
+  #waits = null;
+  #done = null;
+
+  /**
+   * @param {{sheet: Function, sheets: Function}} api
+   * @param {() => boolean} worker whether what is fetched is kept
+   * @param {(run: () => void, ms: number) => any} [later]
+   */
+  constructor(api, worker, later = (run, ms) => setTimeout(run, ms)) {
+    this.#api = api;
+    this.#worker = worker;
+    this.#later = later;
+  }
+
+  /** Looks after a garden until another is opened. @param {import('./garden.js').Garden} garden */
+  follow(garden) {
+    this.#garden = garden;
+    garden.reckoning.addEventListener('change', () => this.#soon(garden));
+    this.#soon(garden);
+  }
+
+  #garden = null;
+
+  #isAtRest(garden) {
+    return garden === this.#garden && garden.reckoning.standing === 'fresh' && garden.keeper.standing === 'kept' && !garden.trying;
+  }
+
+  #soon(garden) {
+    if (!this.#isAtRest(garden) || (garden.plan.beds ?? []).length > MOST_BEDS) return;
+    const turn = this.#waits = {};
+    this.#later(() => { if (this.#waits === turn) this.#bring(garden); }, QUIET);
+  }
+
+  async #bring(garden) {
+    const what = `${garden.id} ${garden.keeper.revision}`;
+    if (!this.#isAtRest(garden) || this.#done === what || !this.#worker()) return;
+    this.#done = what;
+    try {
+      await this.#api.sheets();
+      for (const name of WANTED) {
+        if (!this.#isAtRest(garden)) return;
+        // a sheet for which the garden has too little is no reason to leave out the next
+        await this.#api.sheet(garden.id, name).catch(problem => { if (!problem.status) throw problem; });
+      }
+    } catch {
+      this.#done = null;
+    }
+  }
+}
