@@ -75,7 +75,7 @@ class CrowdedIT {
         for (int i = 0; i < columns * rows; i++) {
             if (random.nextInt(6) == 0) continue;
             int wide = 500 + random.nextInt(across - 600);
-            int deep = 450 + random.nextInt(away - 500);
+            int deep = 500 + random.nextInt(away - 560);
             String code = random.nextInt(5) == 0 ? "Herb" + i : random.nextInt(3) == 0 ? String.valueOf(i) : Character.toString('A' + i % 26) + i;
             beds.add(String.format(Locale.ROOT, "{\"id\":\"%s\",\"width\":%d,\"depth\":%d,\"courses\":%d,\"at\":[%d,%d]}", code, wide, deep, 1 + random.nextInt(3), 300 + i % columns * across, 300 + i / columns * away));
         }

@@ -6,8 +6,13 @@ import { GardenElement, h, s } from './make.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 
-/** A piece's name is drawn where it is at least so wide and high, millimetres on the roll. */
-const NAMED = [700, 420];
+/** Type sizes of a piece's name, millimetres on the roll: no name is better than one that runs over its piece. */
+const LARGEST = 300;
+const SMALLEST = 150;
+
+/** What stays free beside it, and the breadth of a letter by its size. */
+const EDGE = 120;
+const LETTER = 0.62;
 
 /** lap-rolls: every roll unrolled to the right, its pieces drawn to scale, and what it saves. */
 export class LapRolls extends GardenElement {
@@ -50,11 +55,15 @@ export class LapRolls extends GardenElement {
   /** The roll's length runs to the right: its `y` is the drawing's x. */
   #piece({ id, x, y, width, height }) {
     const held = this.garden.choice.has(id.replace(/-R\d+$/, ''));
-    const named = height >= NAMED[0] && width >= NAMED[1];
-    return [
-      s(`rect.piece${held ? '.held' : ''}`, { x: y, y: x, width: height, height: width }),
-      named ? s('text', { x: y + height / 2, y: x + width / 2, text: id }) : null,
-    ].filter(Boolean);
+    const drawn = [s(`rect.piece${held ? '.held' : ''}`, { x: y, y: x, width: height, height: width }, s('title', { text: id }))];
+    // a name as large as its piece lets it be, none where it could not be read
+    const size = Math.min(LARGEST, (height - EDGE) / (id.length * LETTER), width - EDGE);
+    if (size >= SMALLEST) {
+      const name = s('text', { x: y + height / 2, y: x + width / 2, text: id });
+      name.style.fontSize = `${size}px`;
+      drawn.push(name);
+    }
+    return drawn;
   }
 }
 
