@@ -71,69 +71,62 @@ final class CornerJoints {
     static void ties(Bed bed, List<Course> courses, CrossTies across, List<Quantity> quantities) {
         Ties ties = bed.making().ties();
         if (ties.brackets()) {
-            int corners = bed.outline().sides();
-            int brackets = corners * bed.courses();
-            quantities.add(Quantity.of(QuantityKind.BRACKETS, brackets, "brackets",
-                    "corners x courses", Working.COMMON_PRACTICE,
-                    Input.of("corners", corners, ""), Input.of("courses", bed.courses(), "")));
-            fixings(QuantityKind.BRACKET_FIXINGS, "brackets", brackets, ties.bracketFixings(), bed, quantities);
+            brackets(bed, quantities);
         }
         if (ties.courseTies()) {
-            int count = courses.stream()
-                    .filter(course -> course.number() > 1)
-                    .flatMap(course -> course.pieces().stream())
-                    .mapToInt(piece -> courseTies(piece.lengthMm(), ties.courseEveryMm()))
-                    .sum();
-            boolean strapped = ties.strapped(bed.section().heightMm());
-            List<Input> inputs = new ArrayList<>(List.of(
-                    Input.of("spacing", ties.courseEveryMm(), "mm"), Input.of("courses", bed.courses(), "")));
-            if (!strapped) {
-                inputs.add(Input.of("length of a screw", Ties.courseScrewMm(bed.section().heightMm()), "mm"));
-            }
-            quantities.add(new Quantity(
-                    QuantityKind.COURSE_TIES,
-                    count,
-                    strapped ? "straps" : "long screws",
-                    new Working(
-                            inputs,
-                            "over all pieces from course 2 up: ceil(length / spacing) + 1, each into the course below"
-                                    + (strapped ? "" : "; screw = course height + " + (int) Ties.INTO_BELOW_MM + ", up to whole 10"),
-                            Working.COMMON_PRACTICE)));
-            if (strapped) {
-                fixings(QuantityKind.COURSE_TIE_FIXINGS, "straps", count, ties.courseFixings(), bed, quantities);
-            }
+            courseTies(bed, courses, quantities);
         }
         if (ties.crossTies() || !across.ties().isEmpty()) {
-            List<Input> inputs = new ArrayList<>(List.of(
-                    Input.of("run without a tie", ties.crossOverMm(), "mm"),
-                    Input.of("greatest clear run", ties.crossEveryMm(), "mm"),
-                    Input.of("height", CrossTies.heightMm(bed), "mm")));
-            across.ties().forEach(tie -> inputs.add(Input.of(
-                    "wall " + tie.wall() + " at " + Lengths.text(tie.atMm()) + " to wall " + tie.toWall(),
-                    tie.lengthMm(),
-                    "mm")));
-            quantities.add(new Quantity(
-                    QuantityKind.CROSS_TIES,
-                    across.ties().size(),
-                    "ties",
-                    new Working(
-                            inputs,
-                            "one behind each joint of a wall; then for each clear run that is still over the run without a tie"
-                                    + " ceil(run / greatest clear run) - 1; a tie serves both its walls",
-                            Working.COMMON_PRACTICE)));
+            crossTies(bed, across, quantities);
         }
         if (!across.posts().isEmpty()) {
-            quantities.add(new Quantity(
-                    QuantityKind.POSTS,
-                    across.posts().size(),
-                    "posts",
-                    new Working(
-                            across.posts().stream()
-                                    .map(post -> Input.of("wall " + post.wall(), post.atMm(), "mm"))
-                                    .toList(),
-                            "as the bed names them",
-                            Working.COMMON_PRACTICE)));
+            quantities.add(Quantity.of(QuantityKind.POSTS, across.posts().size(), "posts", "as the bed names them", Working.COMMON_PRACTICE,
+                    across.posts().stream().map(post -> Input.of("wall " + post.wall(), post.atMm(), "mm")).toArray(Input[]::new)));
         }
+    }
+
+    private static void brackets(Bed bed, List<Quantity> quantities) {
+        int corners = bed.outline().sides();
+        int brackets = corners * bed.courses();
+        quantities.add(Quantity.of(QuantityKind.BRACKETS, brackets, "brackets",
+                "corners x courses", Working.COMMON_PRACTICE,
+                Input.of("corners", corners, ""), Input.of("courses", bed.courses(), "")));
+        fixings(QuantityKind.BRACKET_FIXINGS, "brackets", brackets, bed.making().ties().bracketFixings(), bed, quantities);
+    }
+
+    private static void courseTies(Bed bed, List<Course> courses, List<Quantity> quantities) {
+        Ties ties = bed.making().ties();
+        int count = courses.stream()
+                .filter(course -> course.number() > 1)
+                .flatMap(course -> course.pieces().stream())
+                .mapToInt(piece -> courseTies(piece.lengthMm(), ties.courseEveryMm()))
+                .sum();
+        boolean strapped = ties.strapped(bed.section().heightMm());
+        List<Input> inputs = new ArrayList<>(List.of(
+                Input.of("spacing", ties.courseEveryMm(), "mm"), Input.of("courses", bed.courses(), "")));
+        if (!strapped) {
+            inputs.add(Input.of("length of a screw", Ties.courseScrewMm(bed.section().heightMm()), "mm"));
+        }
+        quantities.add(Quantity.of(QuantityKind.COURSE_TIES, count, strapped ? "straps" : "long screws",
+                "over all pieces from course 2 up: ceil(length / spacing) + 1, each into the course below"
+                        + (strapped ? "" : "; screw = course height + " + (int) Ties.INTO_BELOW_MM + ", up to whole 10"),
+                Working.COMMON_PRACTICE, inputs.toArray(Input[]::new)));
+        if (strapped) {
+            fixings(QuantityKind.COURSE_TIE_FIXINGS, "straps", count, ties.courseFixings(), bed, quantities);
+        }
+    }
+
+    private static void crossTies(Bed bed, CrossTies across, List<Quantity> quantities) {
+        List<Input> inputs = new ArrayList<>(List.of(
+                Input.of("run without a tie", bed.making().ties().crossOverMm(), "mm"),
+                Input.of("greatest clear run", bed.making().ties().crossEveryMm(), "mm"),
+                Input.of("height", CrossTies.heightMm(bed), "mm")));
+        across.ties().forEach(tie -> inputs.add(Input.of(
+                "wall " + tie.wall() + " at " + Lengths.text(tie.atMm()) + " to wall " + tie.toWall(), tie.lengthMm(), "mm")));
+        quantities.add(Quantity.of(QuantityKind.CROSS_TIES, across.ties().size(), "ties",
+                "one behind each joint of a wall; then for each clear run that is still over the run without a tie"
+                        + " ceil(run / greatest clear run) - 1; a tie serves both its walls",
+                Working.COMMON_PRACTICE, inputs.toArray(Input[]::new)));
     }
 
     /** Two at the ends of a piece at least, none further apart than asked for. */

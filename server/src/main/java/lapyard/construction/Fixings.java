@@ -43,7 +43,6 @@ final class Fixings {
     static boolean screws(Bed bed, List<Quantity> quantities, List<Finding> findings) {
         double length = bed.making().screws().lengthMm();
         double t = bed.section().thicknessMm();
-        double h = bed.section().heightMm();
         ScrewWay worst = worst(bed, length);
         if (worst.coverMm() < LEAST_COVER_MM - 1e-6) {
             double cover = worst.coverMm();
@@ -54,15 +53,27 @@ final class Fixings {
             return false;
         }
         nearTheEnd(bed, findings);
+        int count = bed.outline().sides() * bed.courses() * bed.making().screws().perJoint();
+        quantities.add(corners(bed, count));
+        quantities.add(Quantity.of(QuantityKind.PILOTS, count, "pilot holes",
+                "one a corner screw; pilot = share of root x root, root = 2/3 of shank",
+                "NDS commentary on wood screws: 70 % of the root in softwood, 90 % in hardwood",
+                Input.of("screws", count, "screws"), Input.of("shank", bed.making().screws().diameterMm(), "mm"),
+                Input.of("root", Lengths.toTenth(bed.making().screws().diameterMm() * 2 / 3), "mm"),
+                Input.of("share of root", pilotShare(bed), ""), Input.of("pilot", Lengths.toTenth(pilotMm(bed)), "mm")));
+        return true;
+    }
+
+    private static Quantity corners(Bed bed, int count) {
+        double length = bed.making().screws().lengthMm();
         int perJoint = bed.making().screws().perJoint();
         int corners = bed.outline().sides();
-        int count = corners * bed.courses() * perJoint;
         List<Input> inputs = new ArrayList<>(List.of(
                 Input.of("corners", corners, ""),
                 Input.of("courses", bed.courses(), ""),
                 Input.of("screws a joint", perJoint, ""),
                 Input.of("screw length", length, "mm"),
-                Input.of("thickness", t, "mm")));
+                Input.of("thickness", bed.section().thicknessMm(), "mm")));
         Map<String, List<Integer>> alike = IntStream.range(0, corners)
                 .boxed()
                 .collect(Collectors.groupingBy(corner -> kind(ScrewWay.of(bed, corner, length)), LinkedHashMap::new, Collectors.toList()));
@@ -76,26 +87,13 @@ final class Fixings {
             inputs.add(Input.of("cover left" + corner, Lengths.toTenth(way.coverMm()), "mm"));
         });
         for (int i = 1; i <= perJoint; i++) {
-            inputs.add(Input.of("height " + i, (2 * i - 1) * h / (2 * perJoint), "mm"));
+            inputs.add(Input.of("height " + i, (2 * i - 1) * bed.section().heightMm() / (2 * perJoint), "mm"));
         }
-        quantities.add(new Quantity(
-                QuantityKind.SCREWS,
-                count,
-                "screws",
-                new Working(
-                        inputs,
-                        "corners x courses x screws a joint; half the screw on each side of the joint, the entry to the"
-                                + " nearest 5 (0.354 x length where a lap is square); cover = thickness - the larger of the"
-                                + " screw's depth at the joint and at its tip; heights (2i - 1) x timber height / (2 x"
-                                + " screws a joint)",
-                        Working.COMMON_PRACTICE)));
-        quantities.add(Quantity.of(QuantityKind.PILOTS, count, "pilot holes",
-                "one a corner screw; pilot = share of root x root, root = 2/3 of shank",
-                "NDS commentary on wood screws: 70 % of the root in softwood, 90 % in hardwood",
-                Input.of("screws", count, "screws"), Input.of("shank", bed.making().screws().diameterMm(), "mm"),
-                Input.of("root", Lengths.toTenth(bed.making().screws().diameterMm() * 2 / 3), "mm"),
-                Input.of("share of root", pilotShare(bed), ""), Input.of("pilot", Lengths.toTenth(pilotMm(bed)), "mm")));
-        return true;
+        return Quantity.of(QuantityKind.SCREWS, count, "screws",
+                "corners x courses x screws a joint; half the screw on each side of the joint, the entry to the"
+                        + " nearest 5 (0.354 x length where a lap is square); cover = thickness - the larger of the"
+                        + " screw's depth at the joint and at its tip; heights (2i - 1) x timber height / (2 x screws a joint)",
+                Working.COMMON_PRACTICE, inputs.toArray(Input[]::new));
     }
 
     /** Width of the pilot hole for the thread. */

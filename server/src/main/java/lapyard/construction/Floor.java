@@ -15,12 +15,13 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
 import lapyard.geometry.UprightCover;
+import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
-import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.Place.What;
 import lapyard.plan.Saw;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
@@ -148,56 +149,50 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
         if (bays.isEmpty()) {
             return;
         }
-        double metres = strips.stream().mapToDouble(Strip::lengthMm).sum() / 1000;
-        List<Input> bearers = new ArrayList<>();
-        List<Input> slats = new ArrayList<>();
+        quantities.add(bearers(bed, bearerStockMm));
+        quantities.add(slats(bed, inner, saw));
+    }
+
+    private Quantity bearers(Bed bed, double bearerStockMm) {
+        List<Input> inputs = new ArrayList<>();
+        for (int i = 0; i < bays.size(); i++) {
+            inputs.add(Input.of("R" + (i + 1) + " bearers", bays.get(i).bearers(), ""));
+            inputs.add(Input.of("R" + (i + 1) + " bearer length", bays.get(i).bearerMm(), "mm"));
+        }
+        for (int i = 0; i < cuts.size(); i++) {
+            inputs.add(Input.of("beam " + (i + 1), cuts.get(i).lengthMm(), "mm"));
+        }
+        inputs.add(Input.of("greatest spacing", bed.inside().base().bearerEveryMm(), "mm"));
+        inputs.add(Input.of("drain gap", bed.inside().base().drainGapMm(), "mm"));
+        inputs.add(Input.of("strip length", bearerStockMm, "mm"));
+        inputs.add(Input.of("strips", stripBoards, ""));
+        otherStripBoards.ifPresent(other -> inputs.add(Input.of("strips with the other split", other, "")));
+        return Quantity.of(QuantityKind.BEARERS, strips.stream().mapToDouble(Strip::lengthMm).sum() / 1000, "m",
+                "for each rectangle bearers = ceil(run / greatest spacing) + 1 and one under each joint of the"
+                        + " slats, each its length less the drain gap; + a beam along each cut; strips filled longest first",
+                Working.COMMON_PRACTICE, inputs.toArray(Input[]::new));
+    }
+
+    private Quantity slats(Bed bed, Outline inner, Saw saw) {
+        Base base = bed.inside().base();
+        List<Input> inputs = new ArrayList<>();
         for (int i = 0; i < bays.size(); i++) {
             FloorBay bay = bays.get(i);
             String name = "R" + (i + 1);
-            bearers.add(Input.of(name + " bearers", bay.bearers(), ""));
-            bearers.add(Input.of(name + " bearer length", bay.bearerMm(), "mm"));
-            slats.add(Input.of(name + " rows", bay.slats().rows(), ""));
-            slats.add(Input.of(name + " gap", Lengths.toTenth(bay.slats().gapMm()), "mm"));
-            slats.add(Input.of(
-                    name + " row",
-                    bay.slats().piecesMm().stream().mapToDouble(p -> p).sum(),
-                    "mm"));
-            slats.add(Input.of(name + " boards this way", bay.slatBoards(bed.inside().base(), saw.kerfMm()), "slats"));
-            slats.add(Input.of(
-                    name + " boards the other way",
-                    FloorBay.laid(bay.floor(), inner, !bay.alongY(), bed.inside().base()).slatBoards(bed.inside().base(), saw.kerfMm()),
-                    "slats"));
+            inputs.add(Input.of(name + " rows", bay.slats().rows(), ""));
+            inputs.add(Input.of(name + " gap", Lengths.toTenth(bay.slats().gapMm()), "mm"));
+            inputs.add(Input.of(name + " row", bay.slats().piecesMm().stream().mapToDouble(p -> p).sum(), "mm"));
+            inputs.add(Input.of(name + " boards this way", bay.slatBoards(base, saw.kerfMm()), "slats"));
+            inputs.add(Input.of(name + " boards the other way",
+                    FloorBay.laid(bay.floor(), inner, !bay.alongY(), base).slatBoards(base, saw.kerfMm()), "slats"));
         }
-        for (int i = 0; i < cuts.size(); i++) {
-            bearers.add(Input.of("beam " + (i + 1), cuts.get(i).lengthMm(), "mm"));
-        }
-        bearers.add(Input.of("greatest spacing", bed.inside().base().bearerEveryMm(), "mm"));
-        bearers.add(Input.of("drain gap", bed.inside().base().drainGapMm(), "mm"));
-        bearers.add(Input.of("strip length", bearerStockMm, "mm"));
-        bearers.add(Input.of("strips", stripBoards, ""));
-        otherStripBoards.ifPresent(other -> bearers.add(Input.of("strips with the other split", other, "")));
-        quantities.add(new Quantity(
-                QuantityKind.BEARERS,
-                metres,
-                "m",
-                new Working(
-                        bearers,
-                        "for each rectangle bearers = ceil(run / greatest spacing) + 1 and one under each joint of the"
-                                + " slats, each its length less the drain gap; + a beam along each cut; strips filled longest first",
-                        Working.COMMON_PRACTICE)));
-        slats.add(Input.of("slat width", bed.inside().base().slatWidthMm(), "mm"));
-        slats.add(Input.of("slat length", bed.inside().base().slatLengthMm(), "mm"));
-        slats.add(Input.of("greatest gap", bed.inside().base().slatMaxGapMm(), "mm"));
-        quantities.add(new Quantity(
-                QuantityKind.SLATS,
-                slatBoards(bed, saw),
-                "slats",
-                new Working(
-                        slats,
-                        "rows = ceil((width + greatest gap) / (slat width + greatest gap)), gap = (width - rows x slat"
-                            + " width) / (rows - 1); each row in whole slats and a rest; rests cut from slats, longest"
-                            + " first",
-                        Working.COMMON_PRACTICE)));
+        inputs.add(Input.of("slat width", base.slatWidthMm(), "mm"));
+        inputs.add(Input.of("slat length", base.slatLengthMm(), "mm"));
+        inputs.add(Input.of("greatest gap", base.slatMaxGapMm(), "mm"));
+        return Quantity.of(QuantityKind.SLATS, slatBoards(bed, saw), "slats",
+                "rows = ceil((width + greatest gap) / (slat width + greatest gap)), gap = (width - rows x slat width) / (rows - 1);"
+                        + " each row in whole slats and a rest; rests cut from slats, longest first",
+                Working.COMMON_PRACTICE, inputs.toArray(Input[]::new));
     }
 
     int slatBoards(Bed bed, Saw saw) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import lapyard.catalogue.Supplier;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
@@ -55,84 +56,99 @@ record Costing(
         List<Finding> findings) {
 
     static Costing of(Garden given, SearchOptions looking) {
-        HiddenWalls hidden = HiddenWalls.of(given);
-        BySurface floors = BySurface.of(hidden.garden());
-        Garden garden = floors.garden();
-        List<Finding> findings = new ArrayList<>(hidden.findings());
-        findings.addAll(floors.findings());
-        Abandonable.check();
-        GroundSheet ground = GroundSheet.of(garden);
-        Abandonable.check();
-        Optional<Fall> fall = ground.fall();
-        List<BedWork> built = new ArrayList<>();
-        Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden, looking);
-        Slats slats = Slats.of(garden, bed -> downhill(fall, bed));
-        findings.addAll(slats.findings());
-        for (Bed drawn : garden.beds()) {
-            Abandonable.check();
-            Bed bed = slats.laid(drawn);
-            built.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill(fall, bed)));
-        }
-        Abandonable.check();
-        Stripping stripping = Stripping.of(garden, ground.paths());
-        List<PathWork> pathWorks = stripping.paths();
-        Lining lining = Lining.of(garden, built, pathWorks, bed -> downhill(fall, bed), looking);
-        AlikeParts parts = new AlikeParts();
-        List<BedWork> works = lining.works().stream().map(parts::of).toList();
-        OwnWays own = looking.alone()
-                ? OwnWays.of(garden, built, lining, joined, built.stream().map(work -> downhill(fall, work.bed())).toList(), looking)
-                : OwnWays.none(works);
-        Amounts needed = new Amounts(garden, ground, slats);
-        List<List<Quantity>> amounts = new ArrayList<>();
-        for (int i = 0; i < works.size(); i++) {
-            BedFill fill = needed.fill(works.get(i));
-            amounts.add(parts.of(needed.of(i, works.get(i), fill)));
-            findings.addAll(works.get(i).findings());
-            findings.addAll(fill.findings());
-        }
-        findings.addAll(lining.findings());
-        findings.addAll(stripping.findings());
-        List<PathSheet> paths =
-                pathWorks.stream().map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.goods().catalogue()))).toList();
-        findings.addAll(ground.findings());
-
+        Planned planned = Planned.of(given, looking);
+        Garden garden = planned.garden();
         CurrencyUnit currency = CurrencyUnit.of(garden.terms().currency());
-        PooledTimber offered = PooledTimber.of(garden, works, own, looking);
+        List<Supplier> suppliers = garden.goods().catalogue().suppliers();
+        PooledTimber offered = PooledTimber.of(garden, planned.works(), planned.own(), looking);
         Abandonable.check();
-        Bearers bearers = Bearers.of(garden, works, looking);
-        RollGoods rolls = RollGoods.of(garden, own, pathWorks, looking);
-        List<Wanted> wanted = new ArrayList<>();
-        wanted.addAll(offered.lines(currency));
+        Bearers bearers = Bearers.of(garden, planned.works(), looking);
+        RollGoods rolls = RollGoods.of(garden, planned.own(), planned.pathWorks(), looking);
+        PackNeeds packs = PackNeeds.of(planned.works(), planned.amounts(), planned.paths());
+        List<Wanted> wanted = new ArrayList<>(offered.lines(currency));
         wanted.addAll(bearers.lines(currency));
         wanted.addAll(rolls.lines(currency));
-        List<Supplier> suppliers = garden.goods().catalogue().suppliers();
-        PackNeeds packs = PackNeeds.of(works, amounts, paths);
         wanted.addAll(packs.lines(garden.goods().catalogue(), reach(suppliers), currency));
         BuyersApart buyers = new BuyersApart();
         if (looking.alone()) {
+            planned.own().ways().forEach(ways -> buyers.ways("bed " + ways.get(0).bed().id(), ways.size()));
+            offered.apart(buyers, currency);
+            bearers.apart(buyers, currency);
+            rolls.apart(buyers, currency);
+            planned.apart(packs, buyers, currency);
+        }
+        Slip slip = Ordering.slip(currency, wanted, buyers.buyers(), suppliers, false);
+        PooledTimber timber = offered.chosen(slip);
+        bearers = bearers.chosen(slip);
+        rolls = rolls.chosen(slip);
+        boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut() || planned.works().stream().anyMatch(BedWork::leftOut);
+        return new Costing(garden, planned.ground(), planned.works(), planned.amounts(), planned.paths(), planned.pathWorks(), offered, timber,
+                bearers, rolls, leftOut ? slip.withMoreToCome() : slip, leftOut, planned.findings());
+    }
+
+    /**
+     * The beds and paths as they are built, before anything is bought.
+     *
+     * @param own    the ways of which each bed alone chooses
+     * @param needed what goes into a bed, however it is built
+     */
+    private record Planned(Garden garden, GroundSheet ground, List<BedWork> works, OwnWays own, Amounts needed, List<List<Quantity>> amounts,
+            List<PathSheet> paths, List<PathWork> pathWorks, List<Finding> findings) {
+        static Planned of(Garden given, SearchOptions looking) {
+            HiddenWalls hidden = HiddenWalls.of(given);
+            BySurface floors = BySurface.of(hidden.garden());
+            Garden garden = floors.garden();
+            List<Finding> findings = new ArrayList<>(hidden.findings());
+            findings.addAll(floors.findings());
+            Abandonable.check();
+            GroundSheet ground = GroundSheet.of(garden);
+            Abandonable.check();
+            Function<Bed, Optional<Point>> downhill = bed -> downhill(ground.fall(), bed);
+            List<BedWork> built = new ArrayList<>();
+            Map<String, Map<Integer, SeamSplit>> joined = Joining.of(garden, looking);
+            Slats slats = Slats.of(garden, downhill);
+            findings.addAll(slats.findings());
+            for (Bed drawn : garden.beds()) {
+                Abandonable.check();
+                Bed bed = slats.laid(drawn);
+                built.add(work(garden, bed, joined.getOrDefault(bed.id(), Map.of()), downhill.apply(bed)));
+            }
+            Abandonable.check();
+            Stripping stripping = Stripping.of(garden, ground.paths());
+            Lining lining = Lining.of(garden, built, stripping.paths(), downhill, looking);
+            AlikeParts parts = new AlikeParts();
+            List<BedWork> works = lining.works().stream().map(parts::of).toList();
+            OwnWays own = looking.alone() ? OwnWays.of(garden, built, lining, joined, downhill, looking) : OwnWays.none(works);
+            Amounts needed = new Amounts(garden, ground, slats);
+            List<List<Quantity>> amounts = new ArrayList<>();
+            for (int i = 0; i < works.size(); i++) {
+                BedFill fill = needed.fill(works.get(i));
+                amounts.add(parts.of(needed.of(i, works.get(i), fill)));
+                findings.addAll(works.get(i).findings());
+                findings.addAll(fill.findings());
+            }
+            findings.addAll(lining.findings());
+            findings.addAll(stripping.findings());
+            findings.addAll(ground.findings());
+            List<PathSheet> paths = stripping.paths().stream()
+                    .map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.goods().catalogue())))
+                    .toList();
+            return new Planned(garden, ground, works, own, needed, amounts, paths, stripping.paths(), findings);
+        }
+
+        /** What each bed and path would buy of {@code packs} by itself, in each way to build it. */
+        void apart(PackNeeds packs, BuyersApart buyers, CurrencyUnit currency) {
             Map<String, List<Map<String, Double>>> ways = new HashMap<>();
             Set<String> open = new HashSet<>();
             for (int i = 0; i < works.size(); i++) {
                 String owner = "bed " + works.get(i).bed().id();
                 List<Map<String, Double>> each = new ArrayList<>();
                 for (BedWork way : own.ways().get(i)) each.add(PackNeeds.amounts(way.bed(), needed.of(i, way, needed.fill(way))));
-                buyers.ways(owner, each.size());
                 if (each.size() > 1) ways.put(owner, each);
                 if (!own.all().get(i)) open.add(owner);
             }
-            offered.apart(buyers, currency);
-            bearers.apart(buyers, currency);
-            rolls.apart(buyers, currency);
-            packs.apart(garden.goods().catalogue(), reach(suppliers), ways, open, buyers, currency);
+            packs.apart(garden.goods().catalogue(), reach(garden.goods().catalogue().suppliers()), ways, open, buyers, currency);
         }
-        Slip chosen = Ordering.slip(currency, wanted, buyers.buyers(), suppliers, false);
-        PooledTimber timber = offered.chosen(chosen);
-        bearers = bearers.chosen(chosen);
-        rolls = rolls.chosen(chosen);
-        boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut()
-                || works.stream().anyMatch(BedWork::leftOut);
-        return new Costing(garden, ground, works, amounts, paths, pathWorks, offered, timber, bearers, rolls,
-                leftOut ? chosen.withMoreToCome() : chosen, leftOut, findings);
     }
 
     /** What goes into the beds of a garden. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import lapyard.construction.BedWork;
 import lapyard.construction.LinerPiece;
 import lapyard.construction.LinerWays;
@@ -51,7 +52,7 @@ record OwnWays(List<List<BedWork>> ways, List<Boolean> all) {
      * @param downhill of each bed, in its own frame
      */
     static OwnWays of(Garden garden, List<BedWork> built, Lining lining, Map<String, Map<Integer, SeamSplit>> joined,
-            List<Optional<Point>> downhill, SearchOptions looking) {
+            Function<Bed, Optional<Point>> downhill, SearchOptions looking) {
         Map<Alike, Joining.Ways> known = new HashMap<>();
         List<List<BedWork>> ways = new ArrayList<>();
         List<Boolean> all = new ArrayList<>();
@@ -64,7 +65,7 @@ record OwnWays(List<List<BedWork>> ways, List<Boolean> all) {
             for (Map<Integer, SeamSplit> one : joints.joined()) {
                 BedWork work = one.equals(joined.getOrDefault(bed.id(), Map.of()))
                         ? built.get(i)
-                        : Costing.work(garden, bed, one, downhill.get(i));
+                        : Costing.work(garden, bed, one, downhill.apply(bed));
                 for (List<LinerPiece> pieces : few ? lined : lined.subList(0, 1)) {
                     BedWork way = pieces.equals(work.liner()) ? work : LinerWays.lined(work, pieces);
                     if (own.stream().noneMatch(other -> other.pieces().equals(way.pieces()) && other.liner().equals(way.liner()))) own.add(way);

@@ -388,6 +388,13 @@ final class Cursor {
         add(fault(FindingKind.FIELD_TWICE, field).with("what", Fact.name(what)).with("value", value).way(way));
     }
 
+    /** The code of one of several of a kind; {@code taken} are those before it. */
+    String ownCode(String usual, Set<String> taken, String what) {
+        String id = code("id", usual);
+        if (!taken.add(id)) twice("id", what + " code", Fact.name(id), WayKind.ANOTHER_CODE);
+        return id;
+    }
+
     /** A name that points at nothing; {@code there} are those that would. */
     Finding noSuch(String field, String what, String name, Collection<String> there) {
         Finding none = fault(FindingKind.FIELD_NO_SUCH, field).with("what", Fact.name(what)).with("value", Fact.name(cut(name)));

@@ -21,7 +21,6 @@ import lapyard.geometry.Placement;
 import lapyard.plan.Bed;
 import lapyard.plan.Crew;
 import lapyard.plan.Fact;
-import lapyard.plan.Finding.Amount;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
@@ -232,10 +231,7 @@ public final class GardenReader {
         List<GardenPath> paths = new ArrayList<>();
         Set<String> taken = new HashSet<>();
         for (Cursor path : garden.objects("paths", "path", MOST_PATHS)) {
-            String id = path.code("id", "P" + (paths.size() + 1));
-            if (!taken.add(id)) {
-                path.twice("id", "path code", Fact.name(id), WayKind.ANOTHER_CODE);
-            }
+            String id = path.ownCode("P" + (paths.size() + 1), taken, "path");
             Cursor named = path.named("path " + id);
             named.raw("id");
             String name = named.text("name", "", 12_000);
@@ -270,10 +266,7 @@ public final class GardenReader {
         List<RackBoard> boards = new ArrayList<>();
         Set<String> taken = new HashSet<>();
         for (Cursor board : garden.objects("rack", "board", MOST_BOARDS)) {
-            String id = board.code("id", "R" + (boards.size() + 1));
-            if (!taken.add(id)) {
-                board.twice("id", "board code", Fact.name(id), WayKind.ANOTHER_CODE);
-            }
+            String id = board.ownCode("R" + (boards.size() + 1), taken, "board");
             Cursor named = board.named("board " + id);
             named.raw("id");
             String section = named.text("section", BedReader.Usual.OURS.section(), 40);
@@ -338,10 +331,7 @@ public final class GardenReader {
         List<SlatBoards> all = new ArrayList<>();
         Set<String> taken = new HashSet<>();
         for (Cursor boards : garden.objects("slatBoards", "slat boards", MOST_BOARDS)) {
-            String id = boards.code("id", "S" + (all.size() + 1));
-            if (!taken.add(id)) {
-                boards.twice("id", "slat board code", Fact.name(id), WayKind.ANOTHER_CODE);
-            }
+            String id = boards.ownCode("S" + (all.size() + 1), taken, "slat board");
             Cursor named = boards.named("slat boards " + id);
             named.raw("id");
             all.add(new SlatBoards(

@@ -36,6 +36,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
@@ -63,6 +64,8 @@ final class Wire {
     /** Is made when it is its turn to be written, and need not be kept after that. */
     record Later(Supplier<?> shape) {}
 
+    private static final Decimal<Double> DECIMAL = new Decimal<>(Double.class, 6, one -> one);
+
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
             .nodeFactory(JsonNodeFactory.withExactBigDecimals(true))
@@ -71,12 +74,12 @@ final class Wire {
             .visibility(PropertyAccessor.FIELD, Visibility.ANY)
             .propertyNamingStrategy(new WithoutUnit())
             .addModule(new SimpleModule()
-                    .addSerializer(new Decimal(6))
-                    .addSerializer(Double.TYPE, new Decimal(6))
+                    .addSerializer(DECIMAL)
+                    .addSerializer(Double.TYPE, DECIMAL)
                     .addSerializer(new Money(false))
                     .addSerializer(new Written<>(Optional.class, Optional::isEmpty, one -> one.orElse(null)))
                     .addSerializer(new Written<>(OptionalInt.class, OptionalInt::isEmpty, OptionalInt::getAsInt))
-                    .addSerializer(new OptionalDecimal(6))
+                    .addSerializer(new Decimal<>(OptionalDouble.class, 6, one -> one.orElse(Double.NaN)))
                     .addSerializer(new Written<>(Enum.class, one -> false, one -> one.name().toLowerCase(Locale.ROOT).replace('_', ' ')))
                     .addSerializer(new Written<>(Point.class, one -> false, one -> List.of(mm(one.x()), mm(one.y()))))
                     .addSerializer(new Written<>(Later.class, one -> false, one -> one.shape().get()))
@@ -142,52 +145,32 @@ final class Wire {
     }
 
     /** A plain decimal without trailing zeros. */
-    private static final class Decimal extends StdSerializer<Double> implements ContextualSerializer {
+    private static final class Decimal<T> extends StdSerializer<T> implements ContextualSerializer {
         @Serial
         private static final long serialVersionUID = 1L;
 
         private final int decimals;
+        private final transient ToDoubleFunction<T> as;
 
-        Decimal(int decimals) {
-            super(Double.class);
+        Decimal(Class<T> type, int decimals, ToDoubleFunction<T> as) {
+            super(type);
             this.decimals = decimals;
+            this.as = as;
         }
 
         @Override
         public JsonSerializer<?> createContextual(SerializerProvider provider, BeanProperty property) {
-            return new Decimal(decimals(property, decimals));
+            return new Decimal<>(handledType(), decimals(property, decimals), as);
         }
 
         @Override
-        public void serialize(Double value, JsonGenerator json, SerializerProvider provider) throws IOException {
-            json.writeTree(number(value, decimals));
-        }
-    }
-
-    private static final class OptionalDecimal extends StdSerializer<OptionalDouble> implements ContextualSerializer {
-        @Serial
-        private static final long serialVersionUID = 1L;
-
-        private final int decimals;
-
-        OptionalDecimal(int decimals) {
-            super(OptionalDouble.class);
-            this.decimals = decimals;
+        public boolean isEmpty(SerializerProvider provider, T value) {
+            return value.equals(OptionalDouble.empty());
         }
 
         @Override
-        public JsonSerializer<?> createContextual(SerializerProvider provider, BeanProperty property) {
-            return new OptionalDecimal(decimals(property, decimals));
-        }
-
-        @Override
-        public boolean isEmpty(SerializerProvider provider, OptionalDouble value) {
-            return value.isEmpty();
-        }
-
-        @Override
-        public void serialize(OptionalDouble value, JsonGenerator json, SerializerProvider provider) throws IOException {
-            json.writeTree(number(value.orElse(Double.NaN), decimals));
+        public void serialize(T value, JsonGenerator json, SerializerProvider provider) throws IOException {
+            json.writeTree(number(as.applyAsDouble(value), decimals));
         }
     }
 

@@ -258,12 +258,14 @@ public final class Ordering {
         List<PackCount> bought = counts(goods, priced, mix.counts());
         BigDecimal cost = rounded(packMix.cost(mix), currency);
         BigDecimal bedByBed = rounded(alone, currency);
+        return line(goods, bare, need, bought, held(priced, mix.counts()), Optional.of(cost), Optional.of(bedByBed),
+                cheapestFormula(goods, bought, cost, mix.proved(), currency));
+    }
+
+    private static String cheapestFormula(PackGoods goods, List<PackCount> bought, BigDecimal cost, boolean proved, CurrencyUnit currency) {
         StringBuilder formula = new StringBuilder(needFormula(goods))
                 .append("; cheapest mix of packs that covers it: ")
-                .append(
-                        bought.isEmpty()
-                                ? "none"
-                                : bought.stream().map(Ordering::inWords).collect(Collectors.joining(" + ")))
+                .append(bought.isEmpty() ? "none" : bought.stream().map(Ordering::inWords).collect(Collectors.joining(" + ")))
                 .append(" = ")
                 .append(cost.toPlainString())
                 .append(' ')
@@ -278,18 +280,10 @@ public final class Ordering {
         if (!missing.isEmpty()) {
             formula.append("; no price, so passed over: ").append(missing);
         }
-        if (!mix.proved()) {
+        if (!proved) {
             formula.append("; pack sizes without a common measure: best mix found, a cheaper one is not ruled out");
         }
-        return line(
-                goods,
-                bare,
-                need,
-                bought,
-                held(priced, mix.counts()),
-                Optional.of(cost),
-                Optional.of(bedByBed),
-                formula.toString());
+        return formula.toString();
     }
 
     /** No pack has a price: the one kind that leaves least over, then takes fewest packs. */

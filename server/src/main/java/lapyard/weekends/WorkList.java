@@ -130,13 +130,17 @@ public final class WorkList {
     }
 
     private void bed(BedLoad load, List<PathLoad> paths, Set<Integer> sawn) {
-        Bed bed = load.work().bed();
-        String id = bed.id();
         Map<Integer, List<Piece>> courses = new HashMap<>();
         for (Course course : load.work().frame().courses()) courses.put(course.number(), course.pieces());
-        List<Piece> pieces = load.work().pieces();
-        double wallM = courses.getOrDefault(1, List.of()).stream().mapToDouble(Piece::lengthMm).sum() / 1000;
+        After ready = ground(load, courses.getOrDefault(1, List.of()));
+        GardenTask walls = stack(load, courses, marked(load, ready, sawn));
+        GardenTask coated = coats(load, walls);
+        GardenTask floored = floor(load, walls, coated);
+        fill(load, paths, lined(load, coated, floored));
+    }
 
+    /** Set out, dug and poured, or made level or scribed to. */
+    private After ground(BedLoad load, List<Piece> firstCourse) {
         GardenTask last = add(load, Step.SET_OUT, Step.SET_OUT.label(), crew.minutes(Rate.SET_OUT), List.of(), List.of(),
                 List.of("look for pipes and cables before a peg goes in"));
         double dig = load.amount(QuantityKind.DIG);
@@ -152,56 +156,61 @@ public final class WorkList {
             last = add(load, Step.POUR, stone > 0 ? "lay the sub-base, pour" : Step.POUR.label(),
                     stone * crew.minutes(Rate.SUB_BASE) + concrete * crew.minutes(Rate.POUR), after(last),
                     List.of(round(concrete, 2) + " m3 of concrete" + (stone > 0 ? ", " + round(stone, 2) + " m3 of sub-base" : "")), List.of("wet concrete burns: gloves and boots"));
-        } else {
-            last = add(load, Step.GROUND, Step.GROUND.label(),
-                    (load.amount(QuantityKind.SCRIBE_MOST) > 0 ? crew.minutes(Rate.SCRIBE) : wallM * crew.minutes(Rate.GROUND))
-                            + stone * crew.minutes(Rate.SUB_BASE),
-                    after(last), List.of(), List.of());
+            return new After(last.id(), crew.waits().cureDays(), "concrete cures");
         }
-        boolean poured = concrete > 0;
-        List<After> ready = new ArrayList<>();
-        ready.add(new After(last.id(), poured ? crew.waits().cureDays() : 0, poured ? "concrete cures" : "ground is ready"));
-        if (sawn.contains(bed.stage())) {
-            ready.add(0, new After("saw." + bed.stage(), 0, "pieces are cut"));
-        }
-        GardenTask marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : Step.MARK.label(), List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))),
-                sawn.contains(bed.stage()) ? List.of(ready.get(0)) : List.of(), List.of(counted(pieces.size(), "piece")), List.of(), marks(pieces));
-        List<After> first = new ArrayList<>(List.of(ready.get(ready.size() - 1), new After(marked.id(), 0, "pieces are marked")));
-        if (!load.work().frame().notches().isEmpty()) {
-            GardenTask notches = add(load, Step.NOTCHES, Step.NOTCHES.label(), List.of(Share.alone(load.work().frame().notches().size() * crew.minutes(Rate.NOTCH))),
-                    List.of(new After(marked.id(), 0, "pieces are marked")), List.of(load.work().frame().notches().size() + (load.work().frame().notches().size() == 1 ? " notch" : " notches")),
-                    List.of("cannot be cut once course 1 is fixed"), notched(load));
-            first.add(new After(notches.id(), 0, "notches are hidden by course 1"));
-        }
-        GardenTask walls = stack(load, courses, first);
-        last = coats(load, walls);
-        boolean coated = last.step() == Step.COAT;
-        List<After> floor = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.waits().coatGapHours()) : 0,
-                coated ? "finish dries, and is hidden by the base" : "walls stand")));
-        GardenTask finish = last;
+        double wallM = firstCourse.stream().mapToDouble(Piece::lengthMm).sum() / 1000;
+        last = add(load, Step.GROUND, Step.GROUND.label(),
+                (load.amount(QuantityKind.SCRIBE_MOST) > 0 ? crew.minutes(Rate.SCRIBE) : wallM * crew.minutes(Rate.GROUND))
+                        + stone * crew.minutes(Rate.SUB_BASE),
+                after(last), List.of(), List.of());
+        return new After(last.id(), 0, "ground is ready");
+    }
+
+    /** Marks and notches: what course 1 waits for, with the ground. */
+    private List<After> marked(BedLoad load, After ground, Set<Integer> sawn) {
+        Bed bed = load.work().bed();
+        List<Piece> pieces = load.work().pieces();
+        List<After> cut = sawn.contains(bed.stage()) ? List.of(new After("saw." + bed.stage(), 0, "pieces are cut")) : List.of();
+        GardenTask marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : Step.MARK.label(),
+                List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))), cut, List.of(counted(pieces.size(), "piece")), List.of(), marks(pieces));
+        After marks = new After(marked.id(), 0, "pieces are marked");
+        int notched = load.work().frame().notches().size();
+        if (notched == 0) return List.of(ground, marks);
+        GardenTask notches = add(load, Step.NOTCHES, Step.NOTCHES.label(), List.of(Share.alone(notched * crew.minutes(Rate.NOTCH))), List.of(marks),
+                List.of(notched + (notched == 1 ? " notch" : " notches")), List.of("cannot be cut once course 1 is fixed"), notched(load));
+        return List.of(ground, marks, new After(notches.id(), 0, "notches are hidden by course 1"));
+    }
+
+    /** The base, with its strips cut before; where there is none, what was done last. */
+    private GardenTask floor(BedLoad load, GardenTask walls, GardenTask last) {
+        Bed bed = load.work().bed();
+        int strips = load.work().bottom().strips().size();
         int slats = load.work().bottom().slats().stream().mapToInt(SlatCut::count).sum();
-        if (bed.inside().base().slatted() && slats + load.work().bottom().strips().size() > 0) {
-            if (load.stripMinutes() > 0) {
-                GardenTask strips = new GardenTask(Step.STRIPS.task(id), "saw", id, Step.STRIPS, 0, Step.STRIPS.label(), List.of(Share.alone(load.stripMinutes())),
-                        false, List.of(new After(walls.id(), 0, "walls stand")), List.of(),
-                        List.of(load.work().bottom().strips().size() + " bearers and beams"),
-                        List.of("rip with a riving knife, guard and push sticks: read the saw's own instructions first"));
-                works.add(strips);
-                floor.add(new After(strips.id(), 0, "strips are cut"));
-            }
-            last = add(load, Step.BASE, Step.BASE.label(), (slats + load.work().bottom().strips().size()) * crew.minutes(Rate.BASE), floor,
-                    List.of(load.work().bottom().strips().size() + " bearers and beams, " + slats + " slats"),
-                    List.of("drain gaps are hidden by the liner: look at them now"));
+        if (!bed.inside().base().slatted() || slats + strips == 0) return last;
+        boolean coated = last.step() == Step.COAT;
+        List<After> after = new ArrayList<>(List.of(new After(last.id(), coated ? wholeDays(crew.waits().coatGapHours()) : 0,
+                coated ? "finish dries, and is hidden by the base" : "walls stand")));
+        if (load.stripMinutes() > 0) {
+            GardenTask cut = new GardenTask(Step.STRIPS.task(bed.id()), "saw", bed.id(), Step.STRIPS, 0, Step.STRIPS.label(),
+                    List.of(Share.alone(load.stripMinutes())), false, List.of(new After(walls.id(), 0, "walls stand")), List.of(),
+                    List.of(strips + " bearers and beams"),
+                    List.of("rip with a riving knife, guard and push sticks: read the saw's own instructions first"));
+            works.add(cut);
+            after.add(new After(cut.id(), 0, "strips are cut"));
         }
+        return add(load, Step.BASE, Step.BASE.label(), (slats + strips) * crew.minutes(Rate.BASE), after,
+                List.of(strips + " bearers and beams, " + slats + " slats"),
+                List.of("drain gaps are hidden by the liner: look at them now"));
+    }
+
+    private GardenTask lined(BedLoad load, GardenTask finish, GardenTask last) {
         double liner = load.amount(QuantityKind.LINER_AREA);
-        if (liner > 0) {
-            List<After> before = new ArrayList<>();
-            before.add(new After(finish.id(), coated ? wholeDays(crew.waits().beforeLinerHours()) : 0,
-                    coated ? "finish dries, and is hidden by the liner" : "walls stand"));
-            if (last != finish) before.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
-            last = add(load, Step.LINER, Step.LINER.label(), liner * crew.minutes(Rate.LINER), before, List.of(round(liner, 1) + " m2"), List.of());
-        }
-        fill(load, paths, last);
+        if (liner <= 0) return last;
+        boolean coated = finish.step() == Step.COAT;
+        List<After> after = new ArrayList<>(List.of(new After(finish.id(), coated ? wholeDays(crew.waits().beforeLinerHours()) : 0,
+                coated ? "finish dries, and is hidden by the liner" : "walls stand")));
+        if (last != finish) after.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
+        return add(load, Step.LINER, Step.LINER.label(), liner * crew.minutes(Rate.LINER), after, List.of(round(liner, 1) + " m2"), List.of());
     }
 
     private GardenTask stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
