@@ -72,7 +72,7 @@ final class Input {
     /** One line of a finding: its weight, its place as {@code accepted} names it, what is wrong and the ways out. */
     static String line(Finding finding, Wording words) {
         String weight = Wording.weight(finding.weight());
-        return (weight.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + weight.substring(1) + " (" + finding.where() + "): "
+        return (weight.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + weight.substring(1) + " (" + finding.place().words() + "): "
                 + words.paragraph(finding)).replaceAll("\\p{Cntrl}+", " ");
     }
 }

@@ -167,11 +167,11 @@ final class Fixings {
     static void seams(int seams, List<Quantity> quantities) {
         if (seams > 0) {
             quantities.add(Quantity.of(QuantityKind.JOINT_PLATES, seams, "plates",
-                    "one backing plate a seam", Working.COMMON_PRACTICE,
-                    Input.of("seams", seams, "")));
+                    "one backing plate a joint", Working.COMMON_PRACTICE,
+                    Input.of("joints", seams, "")));
             quantities.add(Quantity.of(QuantityKind.JOINT_SCREWS, seams * SCREWS_A_SEAM, "screws",
-                    "seams x screws a seam", Working.COMMON_PRACTICE,
-                    Input.of("seams", seams, ""), Input.of("screws a seam", SCREWS_A_SEAM, "screws")));
+                    "joints x screws a joint", Working.COMMON_PRACTICE,
+                    Input.of("joints", seams, ""), Input.of("screws a joint", SCREWS_A_SEAM, "screws")));
         }
     }
 

@@ -60,7 +60,7 @@ final class Legend {
                 .stream().limit(MOST_KINDS).forEach(kind -> legend.area(kind, inks.surface(kind), Inks.NARROW));
         if (layers.contains(PlanLayer.KEEP_CLEAR)) keepClear(garden.ground().keepClear(), legend, inks);
         if (layers.contains(PlanLayer.LEVELS) && !garden.ground().levels().isEmpty()) {
-            legend.sign("level: drop below the string", box -> List.of(GroundShapes.levelSign(box.centre(), inks)));
+            legend.sign("level reading: height below the string", box -> List.of(GroundShapes.levelSign(box.centre(), inks)));
         }
         if (layers.contains(PlanLayer.PEGS) && asked.pegs().flatMap(SettingOut::baseline).isPresent()) {
             legend.line("baseline to measure from", PegShapes.pen(inks));

@@ -27,9 +27,9 @@ public final class LoadInSheets {
     public static List<Page> pages(String garden, boolean imperial, LoadIn loads, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         if (loads.drops().isEmpty()) {
-            return sheet.pages(List.of(sheet.nothing("Load-in", "Nothing comes in for this garden.")));
+            return sheet.pages(List.of(sheet.nothing("Delivery and access", "Nothing comes in for this garden.")));
         }
-        Flow flow = new Flow(sheet, "Load-in", "");
+        Flow flow = new Flow(sheet, "Delivery and access", "");
         loads.drops().forEach(drop -> drop(drop, sheet, flow));
         way(loads, Wording.of(imperial), sheet, flow);
         return sheet.pages(flow.drafts());
@@ -38,7 +38,7 @@ public final class LoadInSheets {
     private static void drop(LoadIn.Drop drop, BenchSheet sheet, Flow flow) {
         String about = (drop.massAtLeast() ? "at least " : "") + kg(drop.massKg()) + ", " + m3(drop.volumeM3()) + " as counted"
                 + (drop.supplier().leadDays() > 0 ? "; order " + drop.supplier().leadDays() + " days ahead" : "");
-        flow.section("Load-in: " + drop.supplier().name(), about);
+        flow.section("Delivery: " + drop.supplier().name(), about);
         flow.words(List.of(drop.trips()
                 .map(trips -> trips.proved() ? "No way takes fewer trips." : "No way takes under " + trips.atLeast() + " trips.")
                 .orElse("Brought by the supplier; its vehicle is not on the list, so trips are not counted.")), 3.8, false);
@@ -72,7 +72,7 @@ public final class LoadInSheets {
     }
 
     private static void way(LoadIn loads, Wording wording, BenchSheet sheet, Flow flow) {
-        flow.section("Load-in: lifts, way in, barrow", "");
+        flow.section("Access: lifts, way in, barrow", "");
         flow.words(loads.cautions(), 3.4, false);
         List<String> words = new ArrayList<>();
         loads.longest().ifPresent(load -> words.add("Longest: " + load.name() + ", " + load.label() + ", " + sheet.written(load.lengthMm())

@@ -248,7 +248,7 @@ public final class PlanDrawing {
             lengths = distances.leftOut() + walls.leftOut();
         }
         if (garden.beds().isEmpty() && garden.ground().outline().isEmpty()) {
-            Words nothing = Words.of("Nothing to draw yet: outline the yard or stand a bed.", 4, false);
+            Words nothing = Words.of("Nothing to draw yet: outline the yard or add a bed.", 4, false);
             Plate middle = new Plate(view.on(extent(garden, covers).centre()), nothing.widthMm(), nothing.heightMm(), 0);
             shapes.add(new Shape.Group("nothing", "", "names", nothing.on(middle, inks.ink(), Optional.empty())));
         }

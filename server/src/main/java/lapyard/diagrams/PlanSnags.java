@@ -38,7 +38,7 @@ final class PlanSnags {
 
     String words(int i) {
         Finding snag = snags.get(i);
-        return (snag.where().isBlank() ? "" : snag.where() + ": ") + words.text(snag);
+        return (snag.where().isBlank() ? "" : snag.place().words() + ": ") + words.text(snag);
     }
 
     /** The letters of the snags that say in which bed they are. */

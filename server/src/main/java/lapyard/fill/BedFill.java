@@ -53,9 +53,9 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         double settled = area * depth / 1000;
         double loose = looseM3(settled, fill.settlement());
         quantities.add(Quantity.of(QuantityKind.SOIL_DEPTH, depth, "mm",
-                "wall height - base height - freeboard - mulch", Working.COMMON_PRACTICE,
+                "wall height - base height - gap below the rim - mulch", Working.COMMON_PRACTICE,
                 Input.of("wall height", bed.heightMm(), "mm"), Input.of("base height", bed.inside().base().heightMm(), "mm"),
-                Input.of("freeboard", fill.freeboardMm(), "mm"), Input.of("mulch", fill.mulchMm(), "mm")));
+                Input.of("gap below the rim", fill.freeboardMm(), "mm"), Input.of("mulch", fill.mulchMm(), "mm")));
         quantities.add(Quantity.of(QuantityKind.SOIL_SETTLED, settled, "m3",
                 "inside area x soil depth", Working.GEOMETRY,
                 Input.of("inside area", area, "m2"), Input.of("soil depth", depth, "mm")));

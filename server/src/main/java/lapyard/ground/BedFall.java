@@ -65,7 +65,7 @@ public record BedFall(
 
     private static Quantity level(int corner, Outline outline, Fall fall, double drop) {
         Working working = Working.of(
-                "drop = a x + b y + c, the plane of least squares through all level readings",
+                "level = a x + b y + c, the plane of least squares through all level readings",
                 Working.GEOMETRY,
                 Working.Input.of("x", outline.corner(corner).x(), "mm"),
                 Working.Input.of("y", outline.corner(corner).y(), "mm"),
@@ -77,10 +77,10 @@ public record BedFall(
 
     private static Quantity scribe(QuantityKey key, double lowest, double drop) {
         Working working = Working.of(
-                "drop at the bed's lowest corner - drop here",
+                "level reading at the bed's lowest corner - level reading here",
                 Working.COMMON_PRACTICE,
-                Working.Input.of("drop at the lowest corner", lowest, "mm"),
-                Working.Input.of("drop here", drop, "mm"));
+                Working.Input.of("level reading at the lowest corner", lowest, "mm"),
+                Working.Input.of("level reading here", drop, "mm"));
         return new Quantity(key, lowest - drop, "mm", working);
     }
 

@@ -68,7 +68,7 @@ public record Rims(String bed, List<Quantity> quantities) {
                         .min()
                         .orElse(0));
         grounds.forEach((bed, ground) -> {
-            Working.Input low = Working.Input.of("drop at its lowest corner", ground, "mm");
+            Working.Input low = Working.Input.of("level reading at its lowest corner", ground, "mm");
             Working.Input height = Working.Input.of("H", bed.heightMm(), "mm");
             double rim = ground - bed.heightMm();
             double packing = rim - datum;
@@ -76,7 +76,7 @@ public record Rims(String bed, List<Quantity> quantities) {
                     bed.id(),
                     List.of(
                             Quantity.of(QuantityKind.RIM_LEVEL, rim, "mm",
-                                    "drop at its lowest corner - H", Working.GEOMETRY,
+                                    "level reading at its lowest corner - H", Working.GEOMETRY,
                                     low, height),
                             Quantity.of(QuantityKind.RIM_PACKING, packing, "mm",
                                     "rim - H - ground, all below the string", Working.GEOMETRY,

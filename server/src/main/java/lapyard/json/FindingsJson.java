@@ -23,13 +23,14 @@ public final class FindingsJson {
         return json;
     }
 
-    /** Keys: kind concern weight where text amount ways, at and acts (see {@link #acts}), and list (where, text, ways, at, acts) behind a merged one. */
+    /** Keys: kind concern weight where place text amount ways, at and acts (see {@link #acts}), and list (where, place, text, ways, at, acts) behind a merged one. */
     private static ObjectNode one(Finding finding, Wording words) {
         ObjectNode one = NODES.objectNode();
         one.put("kind", finding.kind().code());
         one.put("concern", finding.kind().concern().name());
         one.put("weight", finding.weight().name());
         one.put("where", finding.where());
+        one.put("place", finding.place().words());
         one.put("text", words.text(finding));
         finding.amount().ifPresentOrElse(
                 amount -> {
@@ -44,7 +45,7 @@ public final class FindingsJson {
         if (!finding.alike().isEmpty()) {
             ArrayNode list = one.putArray("list");
             for (Finding alike : finding.alike()) {
-                ObjectNode single = list.addObject().put("where", alike.where()).put("text", words.text(alike));
+                ObjectNode single = list.addObject().put("where", alike.where()).put("place", alike.place().words()).put("text", words.text(alike));
                 if (!alike.ways().isEmpty()) {
                     ArrayNode own = single.putArray("ways");
                     words.ways(alike).forEach(own::add);

@@ -124,7 +124,7 @@ public record LoadIn(
                 : BagPlaces.of(garden, way.bagMm(), way.dropSpot(), (int) Math.min(bags, MOST_PLACES));
         if (places.isPresent() && places.get().size() < Math.min(bags, MOST_PLACES)) {
             int found = places.get().size();
-            findings.add(Finding.of(FindingKind.BAGS_NO_ROOM, Place.field("load-in, bags"))
+            findings.add(Finding.of(FindingKind.BAGS_NO_ROOM, Place.field("delivery, bags"))
                     .with("bags", Fact.count(bags, "bulk bags")).with("room", Fact.count(found, "bulk bags")).by(Fact.count(bags - found, "bags"))
                     .way(WayKind.BAGS_LATER, Fact.count(bags - found, "bags")).way(WayKind.WHEEL_FIRST));
         }
@@ -150,7 +150,7 @@ public record LoadIn(
     }
 
     private static Finding tooMuch(Supplier supplier, Load load, Vehicle vehicle) {
-        String where = "load-in, " + supplier.name() + ", " + load.name();
+        String where = "delivery, " + supplier.name() + ", " + load.name();
         double longer = load.longerThanMm(vehicle.bedLengthMm());
         if (longer > 0) {
             return Finding.of(FindingKind.LOAD_LONG, Place.field(where)).with("load", Fact.name(load.name()))
@@ -172,7 +172,7 @@ public record LoadIn(
         double width = way.passageMm().getAsDouble();
         if (way.afterTurnMm().isEmpty()) {
             if (longest.acrossMm() > width) {
-                findings.add(Finding.of(FindingKind.PASSAGE_NARROW, Place.field("load-in, passage")).with("load", Fact.name(longest.name()))
+                findings.add(Finding.of(FindingKind.PASSAGE_NARROW, Place.field("delivery, passage")).with("load", Fact.name(longest.name()))
                         .with("passage", Fact.mm(width)).by(Fact.mm(longest.acrossMm() - width)).way(WayKind.OVER_FENCE).way(WayKind.CARRY_ON_EDGE));
             }
             return;
@@ -180,7 +180,7 @@ public record LoadIn(
         double most = Passage.longestMm(width, way.afterTurnMm().getAsDouble(), longest.acrossMm());
         if (longest.lengthMm() > most) {
             double over = longest.lengthMm() - most;
-            findings.add(Finding.of(FindingKind.PASSAGE_TURN, Place.field("load-in, passage")).with("load", Fact.name(longest.name()))
+            findings.add(Finding.of(FindingKind.PASSAGE_TURN, Place.field("delivery, passage")).with("load", Fact.name(longest.name()))
                     .with("from", Fact.mm(width)).with("to", Fact.mm(way.afterTurnMm().getAsDouble())).with("most", Fact.mm(most)).by(Fact.mm(over))
                     .way(WayKind.FIRST_CUT_TO, Fact.mm(most)).way(WayKind.BUY_SHORTER).way(WayKind.OVER_FENCE));
         }

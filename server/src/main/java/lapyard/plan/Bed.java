@@ -111,7 +111,7 @@ public record Bed(
         near.put("building", "it touches a wall of a building");
         near.put("balcony", "on a balcony");
         near.put("roof", "on a roof");
-        near.put("suspended-slab", "on a slab that hangs free");
+        near.put("suspended-slab", "on a suspended slab");
         near.put("basement", "over a basement");
         near.put("seat", "used as a seat or guard over a drop");
         return Collections.unmodifiableMap(near);

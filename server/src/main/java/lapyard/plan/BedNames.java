@@ -9,11 +9,27 @@ import java.util.regex.Pattern;
 public final class BedNames {
     private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d{1,9})");
 
+    private static final int MOST_NAMES = 8;
+
     private BedNames() {}
 
     /** Where a finding about these beds stands: {@code bed M}, {@code beds 01-40, X}. */
     public static String where(List<String> ids) {
         return (ids.size() == 1 ? "bed " : "beds ") + compact(ids);
+    }
+
+    /** {@code A}, {@code A and B}, {@code 01-40, X and Y}; of very many the first and how many more. */
+    public static String listed(List<String> ids) {
+        return joined(List.of(compact(ids).split(", ")));
+    }
+
+    /** Texts as a list in a sentence. */
+    public static String joined(List<String> runs) {
+        if (runs.size() > MOST_NAMES) {
+            return String.join(", ", runs.subList(0, MOST_NAMES)) + " and " + (runs.size() - MOST_NAMES) + " more";
+        }
+        int last = runs.size() - 1;
+        return last <= 0 ? runs.get(0) : String.join(", ", runs.subList(0, last)) + " and " + runs.get(last);
     }
 
     /** Ids in their order, three or more that count on by one drawn together: {@code 01-40, X}. */

@@ -21,7 +21,7 @@ public final class FindingList {
     private FindingList() {}
 
     /**
-     * @param accepted reasons by the place that was accepted: that of a single finding, or of all that stand in one line
+     * @param accepted reasons by the place that was accepted, as its key or in words: that of a single finding, or of all that stand in one line
      * @return without doubles; danger before what stops work, before money, before comfort; accepted ones last
      */
     public static List<Finding> settled(List<Finding> found, Map<String, String> accepted) {
@@ -41,7 +41,7 @@ public final class FindingList {
     }
 
     private static String reason(Finding one, Map<String, String> accepted) {
-        return one.weight() == Weight.SNAG ? accepted.get(one.where()) : null;
+        return one.weight() == Weight.SNAG ? accepted.getOrDefault(one.where(), accepted.get(one.place().words())) : null;
     }
 
     /** Every single finding, those behind merged ones in place of them. */

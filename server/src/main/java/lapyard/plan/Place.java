@@ -1,10 +1,13 @@
 package lapyard.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Where a finding stands, from the whole to the part: a bed, then its wall. */
 public record Place(List<Part> parts) {
@@ -64,6 +67,18 @@ public record Place(List<Part> parts) {
             ids = List.copyOf(ids);
         }
 
+        /** As a person says it: {@code walls A and C}. */
+        public String words() {
+            if (what == What.FIELD) {
+                return String.join(", ", ids);
+            }
+            return switch (ids.size()) {
+                case 0 -> what.many;
+                case 1 -> what.one + " " + ids.get(0);
+                default -> what.many + " " + BedNames.listed(ids);
+            };
+        }
+
         String key() {
             if (what == What.FIELD) {
                 return String.join(", ", ids);
@@ -101,6 +116,18 @@ public record Place(List<Part> parts) {
         List<Part> more = new ArrayList<>(parts);
         more.add(new Part(what, List.of(ids)));
         return new Place(more);
+    }
+
+    /** As a person says it, the part before the whole: {@code wall D of bed M}, {@code beds 31 and 32}. */
+    public String words() {
+        Map<What, List<String>> all = new LinkedHashMap<>();
+        parts.forEach(part -> all.merge(part.what, part.ids, (one, other) -> Stream.concat(one.stream(), other.stream()).toList()));
+        if (all.containsKey(What.READING)) {
+            all.remove(What.LEVELS);
+        }
+        List<String> words = new ArrayList<>();
+        all.forEach((what, ids) -> words.add(0, new Part(what, ids).words()));
+        return String.join(" of ", words);
     }
 
     /** As documents name it under {@code accepted}: {@code bed M, wall D}; never changed, as stored gardens hold it. */

@@ -37,7 +37,7 @@ public final class Prints {
                     sheet.weekends(), sheet.garden().people().crew(), Warned.beds(sheet), GoodsNeeded.byWeekend(sheet),
                     ask.bench(sheet.garden().imperial()))),
             new Print("slip", "Slip", OrderPrint::slip),
-            new Print("load-in", "Load-in", OrderPrint::loadIn),
+            new Print("load-in", "Delivery and access", OrderPrint::loadIn),
             new Print("quote", "Quote", OrderPrint::quote),
             new Print("office", "Office", (sheet, ask) -> false, OfficePrint::pages));
 

@@ -13,7 +13,6 @@ import lapyard.plan.Fact;
 /** Single figures with their units, as people read them. */
 final class FactWords {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
-    private static final int MOST_NAMES = 8;
 
     private final boolean imperial;
 
@@ -27,7 +26,7 @@ final class FactWords {
         } else if (fact instanceof Fact.Size size) {
             return size.mm().stream().map(this::length).collect(Collectors.joining(" x ")) + unit();
         } else if (fact instanceof Fact.Lengths all) {
-            return listed(all.mm().stream().map(this::length).toList()) + unit();
+            return BedNames.joined(all.mm().stream().map(this::length).toList()) + unit();
         } else if (fact instanceof Fact.Spot spot) {
             return "(" + length(spot.xMm()) + ", " + length(spot.yMm()) + ")" + unit();
         } else if (fact instanceof Fact.Area area) {
@@ -58,7 +57,7 @@ final class FactWords {
         } else if (fact instanceof Fact.Name name) {
             return name.name();
         } else if (fact instanceof Fact.Names all) {
-            return names(all.names());
+            return BedNames.listed(all.names());
         } else if (fact instanceof Fact.Choice choice) {
             int last = choice.words().size() - 1;
             return last == 0 ? choice.words().get(0) : String.join(", ", choice.words().subList(0, last)) + " or " + choice.words().get(last);
@@ -76,19 +75,6 @@ final class FactWords {
     /** The number in a figure, for the choice between one and many. */
     static double number(Fact fact) {
         return fact instanceof Fact.Names names ? names.names().size() : fact instanceof Fact.Lengths all ? all.mm().size() : fact.amount().value();
-    }
-
-    /** {@code A}, {@code A and B}, {@code 01-40, X and Y}; of very many the first and how many more. */
-    static String names(List<String> names) {
-        return listed(List.of(BedNames.compact(names).split(", ")));
-    }
-
-    private static String listed(List<String> runs) {
-        if (runs.size() > MOST_NAMES) {
-            return String.join(", ", runs.subList(0, MOST_NAMES)) + " and " + (runs.size() - MOST_NAMES) + " more";
-        }
-        int last = runs.size() - 1;
-        return last <= 0 ? runs.get(0) : String.join(", ", runs.subList(0, last)) + " and " + runs.get(last);
     }
 
     static String one(String noun) {

@@ -100,12 +100,12 @@ public final class Wording {
             return Optional.of(String.valueOf(finding.alike().size()));
         }
         if (name.equals("worst")) {
-            return finding.alike().isEmpty() ? Optional.empty() : Optional.of(place(finding.alike().get(0).place()));
+            return finding.alike().isEmpty() ? Optional.empty() : Optional.of(finding.alike().get(0).place().words());
         }
         if (name.startsWith("worst-")) {
             return finding.alike().isEmpty() ? Optional.empty() : part(finding.alike().get(0).place(), name.substring("worst-".length()));
         }
-        return name.equals("place") ? Optional.of(place(finding.place())) : part(finding.place(), name);
+        return name.equals("place") ? Optional.of(finding.place().words()) : part(finding.place(), name);
     }
 
     private static Optional<Double> count(Finding finding, String name) {
@@ -117,7 +117,7 @@ public final class Wording {
     }
 
     private static Optional<String> part(Place place, String name) {
-        return of(name).filter(what -> !place.ids(what).isEmpty()).map(what -> part(new Place.Part(what, place.ids(what))));
+        return of(name).filter(what -> !place.ids(what).isEmpty()).map(what -> new Place.Part(what, place.ids(what)).words());
     }
 
     private static Optional<What> of(String name) {
@@ -127,30 +127,6 @@ public final class Wording {
             }
         }
         return Optional.empty();
-    }
-
-    private static String part(Place.Part part) {
-        if (part.what() == What.FIELD) {
-            return String.join(", ", part.ids());
-        }
-        return switch (part.ids().size()) {
-            case 0 -> part.what().many();
-            case 1 -> part.what().one() + " " + part.ids().get(0);
-            default -> part.what().many() + " " + FactWords.names(part.ids());
-        };
-    }
-
-    /** A place in words, the part before the whole: {@code wall D of bed M}, {@code beds 31 and 32}. */
-    static String place(Place place) {
-        java.util.Map<What, List<String>> parts = new java.util.LinkedHashMap<>();
-        place.parts().forEach(part -> parts.merge(part.what(), part.ids(),
-                (one, other) -> java.util.stream.Stream.concat(one.stream(), other.stream()).toList()));
-        if (parts.containsKey(What.READING)) {
-            parts.remove(What.LEVELS);
-        }
-        List<String> words = new java.util.ArrayList<>();
-        parts.forEach((what, ids) -> words.add(0, part(new Place.Part(what, ids))));
-        return String.join(" of ", words);
     }
 
     private static String sentence(String text) {

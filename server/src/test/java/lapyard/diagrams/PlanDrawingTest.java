@@ -301,7 +301,7 @@ class PlanDrawingTest {
         Drawn drawn = Drawn.of(chapel(A3));
         assertEquals(2, drawn.group("snags").getElementsByTagName("circle").getLength());
         assertTrue(drawn.says("a") && drawn.says("b") && !drawn.says("c"));
-        assertTrue(drawn.texts().stream().anyMatch(t -> t.startsWith("bed H, wall D: 240 over")), drawn.texts()::toString);
+        assertTrue(drawn.texts().stream().anyMatch(t -> t.startsWith("wall D of bed H: 240 over")), drawn.texts()::toString);
         assertTrue(drawn.texts().stream().noneMatch(t -> t.contains("only a note")));
         List<Finding> many = new ArrayList<>();
         for (int i = 0; i < 300; i++) {

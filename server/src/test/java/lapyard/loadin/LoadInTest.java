@@ -158,9 +158,9 @@ class LoadInTest {
     void whatDoesNotGoInIsASnagOfAGardenThatNamesItsWayIn() {
         String way = ",\"loadIn\":{\"vehicle\":{\"name\":\"van\",\"payload\":500,\"bedLength\":2000,\"volume\":3},\"passage\":{\"width\":900,\"turn\":900}}";
         JobSheet sheet = sheet(way);
-        List<Finding> snags = sheet.snags().stream().filter(finding -> finding.where().startsWith("load-in")).toList();
+        List<Finding> snags = sheet.snags().stream().filter(finding -> finding.where().startsWith("delivery")).toList();
         assertTrue(snags.stream().anyMatch(finding -> Told.text(finding).contains("longer than the load bed of the van, which is 2000 mm")), snags.toString());
-        assertTrue(snags.stream().anyMatch(finding -> finding.where().equals("load-in, passage") && Told.text(finding).contains("2345 mm goes round")), snags.toString());
-        assertTrue(sheet("").snags().stream().noneMatch(finding -> finding.where().startsWith("load-in")));
+        assertTrue(snags.stream().anyMatch(finding -> finding.where().equals("delivery, passage") && Told.text(finding).contains("2345 mm goes round")), snags.toString());
+        assertTrue(sheet("").snags().stream().noneMatch(finding -> finding.where().startsWith("delivery")));
     }
 }

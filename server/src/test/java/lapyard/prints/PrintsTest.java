@@ -264,8 +264,8 @@ class PrintsTest {
         JobSheet sheet = sheet("village-hall");
         String bare = texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds")))).get(0);
         String usual = texts(Prints.pages("plan", sheet, ASK)).get(0);
-        assertTrue(usual.contains("grass") && usual.contains("gate 1000") && usual.contains("Cross, 1200") && usual.contains("level: drop"), usual);
-        assertFalse(bare.contains("grass") || bare.contains("gate 1000") || bare.contains("Cross, 1200") || bare.contains("level: drop"), bare);
+        assertTrue(usual.contains("grass") && usual.contains("gate 1000") && usual.contains("Cross, 1200") && usual.contains("level reading"), usual);
+        assertFalse(bare.contains("grass") || bare.contains("gate 1000") || bare.contains("Cross, 1200") || bare.contains("level reading"), bare);
         assertTrue(bare.contains("Show bed"), bare);
         assertFalse(usual.contains("stage in which"), usual);
         assertTrue(texts(Prints.pages("plan", sheet, ASK.showing(List.of("beds", "stages")))).get(0).contains("stage in which"));

@@ -44,7 +44,7 @@ export class AddBed extends GardenElement {
       h('h2', { id: 'add-title' }, 'Add a bed'),
       this.width, this.depth, this.courses,
       h('div.field', {}, h('label', { for: 'add-shape' }, 'Shape'), this.shape), this.parts,
-      h('p.usual', {}, 'Timber 100 x 200, turning lap, base by the ground, liner and fill as usual: all can be changed later.'),
+      h('p.usual', {}, 'Timber 100 x 200, alternating lap, base by the ground, liner and fill as usual: all can be changed later.'),
       h('div.verbs', {},
         h('button.main', { type: 'submit' }, 'Add it'),
         h('button', { type: 'button', onclick: () => this.#close() }, 'Cancel'))));

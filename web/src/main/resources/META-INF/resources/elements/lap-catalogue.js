@@ -150,7 +150,7 @@ export class LapCatalogue extends GardenElement {
       h('p', {}, `${lines.length} ${lines.length === 1 ? 'line' : 'lines'} understood, ${bad.length} bad.`),
       this.#columns(),
       bad.length ? h('ul.wrong', {}, bad.map(one => h('li', {}, `Line ${one.line}: ${one.text}. ${capital(one.way)}.`))) : null,
-      findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.where}: ${one.text}.`))) : null,
+      findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.place ?? one.where}: ${one.text}`))) : null,
       h('ol', {}, lines.slice(0, SHOWN).map(one => h('li', { value: one.line },
         Object.entries(one.fields).map(([field, value]) => `${field} ${value}`).join(', ')))),
       lines.length > SHOWN ? h('p.hint', {}, `and ${lines.length - SHOWN} more`) : null);

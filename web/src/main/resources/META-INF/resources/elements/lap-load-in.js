@@ -32,7 +32,7 @@ export class LapLoadIn extends GardenElement {
     this.#fetch();
     const loads = this.#loads;
     this.rebuild(
-      h('div.bar', {}, h('nav', { 'aria-label': 'Sheets for the load-in' }, sheetLink(this, api, 'load-in.pdf', 'Load-in sheet, PDF'))),
+      h('div.bar', {}, h('nav', { 'aria-label': 'Sheets for delivery and access' }, sheetLink(this, api, 'load-in.pdf', 'Delivery and access, PDF'))),
       this.#way(),
       this.#problem ? h('p.hint.wrong', {}, this.#problem) : null,
       !loads ? h('p.hint', {}, 'Nothing is reckoned yet.') : loads.drops.length ? this.#all(loads) : h('p.hint', {}, 'Nothing comes in yet: add a bed.'));
@@ -50,7 +50,7 @@ export class LapLoadIn extends GardenElement {
       this.#problem = null;
     } catch (problem) {
       this.#of = null;
-      this.#problem = `The load-in does not come: ${problem.message}`;
+      this.#problem = `Delivery and access cannot be shown: ${problem.message}`;
     }
     if (this.isConnected) this.render();
   }
@@ -81,7 +81,7 @@ export class LapLoadIn extends GardenElement {
   #all(loads) {
     const units = unitsOf(this.garden.plan);
     return h('div.loads', {},
-      loads.findings.length ? h('ul.wrong', {}, loads.findings.map(one => h('li', {}, h('strong', {}, `${one.where}: `), `${one.text}. ${one.ways.join('; or ')}.`))) : null,
+      loads.findings.length ? h('ul.wrong', {}, loads.findings.map(one => h('li', {}, h('strong', {}, `${one.place ?? one.where}: `), `${one.text} ${one.ways.join(', or ')}.`))) : null,
       loads.drops.map(drop => this.#drop(drop)),
       h('section', {},
         h('h3', {}, 'Lifts over the limit'),

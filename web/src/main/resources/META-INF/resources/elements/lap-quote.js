@@ -100,7 +100,7 @@ export class LapQuote extends GardenElement {
   #sum({ currency, cost, price, atLeast, lines, working, findings = [] }) {
     return h('section', {},
       h('h3', {}, 'What it comes to'),
-      findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.where}: ${one.text}. ${(one.ways ?? []).join('; or ')}`))) : null,
+      findings.length ? h('ul.wrong', {}, findings.map(one => h('li', {}, `${one.place ?? one.where}: ${one.text} ${(one.ways ?? []).join(', or ')}`))) : null,
       h('div.across', { tabindex: '0', role: 'group', 'aria-label': 'Lines of the quote' }, h('table.lines', {},
         h('thead', {}, h('tr', {}, ['For', 'Cost', 'Price'].map(text => h('th', { scope: 'col' }, text)))),
         h('tbody', {}, lines.map(line => h('tr', {}, h('th', { scope: 'row' }, line.what), h('td', {}, line.cost ?? '?'), h('td', {}, line.price ?? '?')))))),

@@ -55,7 +55,7 @@ export class LapSnags extends GardenElement {
     const point = on => this.garden.choice.pointAt(on && place ? { ...snag, ...place, key: `snag ${i}` } : null);
     const text = [
       h('span.weight', {}, snag.weight.toLowerCase()), ' ',
-      h('span.where', {}, snag.where), ': ', h('span.text', {}, snag.text),
+      h('span.where', {}, snag.place ?? snag.where), ': ', h('span.text', {}, snag.text),
     ];
     return h(`li.${String(snag.weight).toLowerCase()}`, { 'data-snag': `snag ${i}`, onpointerenter: () => point(true), onpointerleave: () => point(false) },
       place
@@ -69,7 +69,7 @@ export class LapSnags extends GardenElement {
         : h('p', {}, ...text),
       this.#ways(snag, i),
       snag.list?.length ? h('details.alike', {}, h('summary', { 'data-key': `alike ${i}` }, `All ${snag.list.length}`),
-        h('ul', {}, snag.list.map((one, j) => h('li.one', {}, h('strong', {}, one.where), ` ${one.text}`, this.#ways(one, `${i} ${j}`))))) : null,
+        h('ul', {}, snag.list.map((one, j) => h('li.one', {}, h('strong', {}, one.place ?? one.where), ` ${one.text}`, this.#ways(one, `${i} ${j}`))))) : null,
       this.#accepting(snag, i));
   }
 

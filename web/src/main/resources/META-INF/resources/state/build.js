@@ -24,7 +24,7 @@ export const FIELDS = [
   { key: 'liner', sub: 'wanted', label: 'Liner', kind: 'choice', choices: [['yes', 'lined'], ['no', 'none']], usual: 'yes' },
   { key: 'liner', sub: 'lap', label: 'Liner laps by', kind: 'mm', usual: 300, from: [0, 2000], where: ['liner', 'wanted', 'yes'] },
   { key: 'liner', sub: 'slitsPerM2', label: 'Drain slits a m²', kind: 'count', usual: 4, from: [0, 100], where: ['liner', 'wanted', 'yes'] },
-  { key: 'fill', sub: 'freeboard', label: 'Free under the rim', kind: 'mm', usual: 50, from: [0, 2000] },
+  { key: 'fill', sub: 'freeboard', label: 'Gap below the rim', kind: 'mm', usual: 50, from: [0, 2000] },
   { key: 'fill', sub: 'mulch', label: 'Mulch', kind: 'mm', usual: 50, from: [0, 1000] },
   { key: 'fill', sub: 'settlement', label: 'Soil settles, %', kind: 'count', usual: 15, from: [0, 90] },
   { key: 'finish', sub: 'wanted', label: 'Finish', kind: 'choice', choices: [['yes', 'oiled'], ['no', 'none']], usual: 'yes' },

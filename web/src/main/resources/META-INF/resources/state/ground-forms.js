@@ -101,7 +101,7 @@ export const LISTS = {
     fields: [choice('kind', 'Kind', ['slab', 'concrete', 'gravel', 'grass', 'soil', 'deck'], 'slab'), places('outline', 'Corners', 3, 200)],
   },
   levels: {
-    title: 'Levels', path: ['ground', 'levels'], one: 'reading', hint: 'Drops below a level string; three at least, not in a line.',
+    title: 'Levels', path: ['ground', 'levels'], one: 'reading', hint: 'Level readings: heights below a level string. Take at least three, not in a line.',
     fresh: (plan, count) => {
       const box = inside(plan);
       const all = [[box.left, box.front], [box.right, box.front], [box.left, box.back]].map(at => ({ at, drop: 0 }));

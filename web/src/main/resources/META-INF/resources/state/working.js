@@ -65,7 +65,7 @@ const LABELS = {
   'liner.area': 'Liner, area', 'liner.slits': 'Drain slits', 'finish.area': 'Finish, area', 'finish.litres': 'Finish', 'seal.litres': 'Seal for cut ends',
   'soil.depth': 'Soil depth', 'soil.settled': 'Soil, settled', 'soil.loose': 'Soil, loose', 'soil.mass': 'Soil, weight',
   'base.bearers': 'Bearers and beam', 'base.slats': 'Slats', 'base.slats.bought': 'Slats to find', 'ends.area': 'Cut ends', 'inner.area': 'Inside',
-  'seam.plates': 'Seam plates', 'seam.screws': 'Seam screws', mulch: 'Mulch', barrows: 'Barrows',
+  'seam.plates': 'Joint plates', 'seam.screws': 'Joint screws', mulch: 'Mulch', barrows: 'Barrows',
   'notches.area': 'Notches, to seal', 'lifts.two-people': 'Lifts for more than one', brackets: 'Corner brackets',
   'brackets.fixings': 'Screws for brackets', 'ties.course': 'Straps over the courses', 'ties.course.fixings': 'Screws for straps',
   'ties.cross': 'Cross ties', 'mass.dry': 'Weight, dry', 'mass.wet': 'Weight, soaked', 'ground.load': 'Load on its footprint',
