@@ -18,7 +18,6 @@ import lapyard.plan.Wish;
 /** What a garden lets a search change: sizes that give, and a yard to be laid out. */
 final class AskingReader {
     private static final double MOST_MM = 1_000;
-    private static final int MOST_LISTS = 100;
 
     private AskingReader() {}
 
@@ -39,11 +38,11 @@ final class AskingReader {
     private static Give sides(Cursor give, Give usual) {
         double[] width = range(give, "width", usual.widthLeastMm(), usual.widthMostMm());
         double[] depth = range(give, "depth", usual.depthLeastMm(), usual.depthMostMm());
-        return new Give(width[0], width[1], depth[0], depth[1], give.length("step", usual.stepMm(), 0.5, 500));
+        return new Give(width[0], width[1], depth[0], depth[1], give.number("step", usual.stepMm()));
     }
 
     private static double[] range(Cursor give, String field, double least, double most) {
-        List<JsonNode> ends = give.list(field, 2);
+        List<JsonNode> ends = give.list(field);
         if (!give.has(field)) return new double[] {least, most};
         boolean numbers = ends.size() == 2 && ends.get(0).isNumber() && ends.get(1).isNumber();
         if (numbers) {
@@ -70,12 +69,12 @@ final class AskingReader {
             if (!own.nothing()) byBed.put(bed.id(), own);
         }
         List<List<String>> alike = new ArrayList<>();
-        for (JsonNode list : give.list("alike", MOST_LISTS)) {
+        for (JsonNode list : give.list("alike")) {
             List<String> named = ids(give, "alike", list, ids);
             if (!named.isEmpty()) alike.add(named);
         }
-        boolean inLine = give.flag("inLine", true);
-        boolean equalGaps = give.flag("equalGaps", true);
+        boolean inLine = give.flag("inLine");
+        boolean equalGaps = give.flag("equalGaps");
         give.refuseUnknown();
         return new Giving(byBed, alike, inLine, equalGaps);
     }
@@ -99,10 +98,10 @@ final class AskingReader {
     static LayoutWishes wishes(Cursor garden, List<Bed> beds, Map<String, Bed> types) {
         Cursor asked = garden.object("layOut");
         List<Wish> wanted = new ArrayList<>();
-        for (Cursor one : asked.objects("beds", "wish", 50)) {
-            String type = one.text("type", "", 40);
-            int least = one.count("least", 0, 0, 1_000);
-            int most = one.count("most", Wish.AS_MANY_AS_FIT, 0, Wish.AS_MANY_AS_FIT);
+        for (Cursor one : asked.objects("beds", "wish")) {
+            String type = one.text("type");
+            int least = one.count("least");
+            int most = one.count("most", Wish.AS_MANY_AS_FIT);
             one.refuseUnknown();
             if (!types.containsKey(type)) {
                 one.add(one.noSuch("type", "type", type, types.keySet().stream().sorted().toList()).way(WayKind.ADD_TO, Fact.name("\"types\"")));
@@ -115,7 +114,7 @@ final class AskingReader {
         Set<String> there = new HashSet<>();
         beds.forEach(bed -> there.add(bed.id()));
         Set<String> pinned = new HashSet<>();
-        for (JsonNode id : asked.list("pinned", GardenReader.MOST_BEDS)) {
+        for (JsonNode id : asked.list("pinned")) {
             if (there.contains(id.asText())) {
                 pinned.add(id.asText());
             } else {
@@ -123,14 +122,14 @@ final class AskingReader {
             }
         }
         List<String> ranking = new ArrayList<>();
-        for (JsonNode word : asked.list("rank", LayoutWishes.COUNTS.size())) {
+        for (JsonNode word : asked.list("rank")) {
             if (LayoutWishes.COUNTS.contains(word.asText()) && !ranking.contains(word.asText())) {
                 ranking.add(word.asText());
             } else {
                 asked.misshapen("rank", "different words of " + String.join(", ", LayoutWishes.COUNTS), word, "[\"" + String.join("\", \"", LayoutWishes.COUNTS) + "\"]");
             }
         }
-        LayoutWishes read = new LayoutWishes(wanted, pinned, asked.length("path", 0, 0, 5_000), asked.length("margin", 0, 0, 20_000),
+        LayoutWishes read = new LayoutWishes(wanted, pinned, asked.number("path"), asked.number("margin"),
                 ranking.isEmpty() ? LayoutWishes.NONE.ranking() : ranking);
         asked.refuseUnknown();
         return read;

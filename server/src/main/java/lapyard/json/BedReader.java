@@ -20,7 +20,6 @@ import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
 import lapyard.plan.Fill;
-import lapyard.plan.Finding.Amount;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Finish;
 import lapyard.plan.Joint;
@@ -34,7 +33,6 @@ import lapyard.plan.WayKind;
 
 /** One bed, or the bed that a type describes; what the bed does not say comes from the garden's defaults. */
 final class BedReader {
-    private static final int MOST_COURSES = 20;
 
     /** In place of a figure that follows from the bed's timber. */
     private static final double BY_TIMBER = 0;
@@ -49,7 +47,6 @@ final class BedReader {
                 new Finish(true, Finish.USUAL.coats(), BY_TIMBER, Finish.USUAL.rough()), Ties.USUAL, Seal.NONE);
     }
 
-    private static final String[] BASES = {"by-surface", "slatted", "open"};
 
     private final Catalogue catalogue;
     private final Usual usual;
@@ -63,8 +60,8 @@ final class BedReader {
     static Usual usual(Cursor defaults) {
         Usual ours = Usual.OURS;
         Usual read = new Usual(
-                defaults.text("section", ours.section(), 40),
-                defaults.count("courses", ours.courses(), 1, MOST_COURSES),
+                defaults.text("section", ours.section()),
+                defaults.count("courses", ours.courses()),
                 lap(defaults, ours.lap()),
                 screws(defaults, ours.screws()),
                 notches(defaults, ours.notches()),
@@ -81,16 +78,16 @@ final class BedReader {
     /** Empty where a STOP was noted. */
     Optional<Bed> read(Cursor cursor, String id, String type) {
         int before = cursor.notes.findings.size();
-        String name = cursor.text("name", "", 12_000);
+        String name = cursor.text("name");
         Optional<Outline> outline = OutlineReader.read(cursor);
-        int courses = cursor.count("courses", usual.courses(), 1, MOST_COURSES);
+        int courses = cursor.count("courses", usual.courses());
         Optional<Section> section = section(cursor);
         Lap lap = lap(cursor, usual.lap()).equals("turning") ? Lap.TURNING : Lap.LONG_WALL;
         Set<String> seen = walls(cursor, "seen", outline);
         boolean seenGiven = cursor.has("seen");
         Set<String> low = walls(cursor, "low", outline);
         Map<Integer, Joint> joints = joints(cursor, outline);
-        boolean seams = cursor.flag("seams", true);
+        boolean seams = cursor.flag("seams");
         Screws screws = screws(cursor, usual.screws());
         Notches notches = notches(cursor, usual.notches());
         Base base = base(cursor, usual.base());
@@ -100,8 +97,8 @@ final class BedReader {
         Ties ties = FixingReader.ties(cursor, usual.ties(), outline);
         Set<String> near = FixingReader.near(cursor);
         Seal seal = seal(cursor, usual.seal());
-        boolean food = cursor.flag("food", false);
-        int stage = cursor.count("stage", 1, 1, 100);
+        boolean food = cursor.flag("food");
+        int stage = cursor.count("stage");
         Placement placement = placement(cursor);
         cursor.raw("give");
         cursor.refuseUnknown();
@@ -137,12 +134,12 @@ final class BedReader {
     static Placement placement(Cursor cursor) {
         return new Placement(
                 cursor.point("at", new Point(0, 0)),
-                cursor.number("turn", 0, -360, 360, 3, "degrees"),
-                cursor.flag("mirror", false));
+                cursor.number("turn", 0),
+                cursor.flag("mirror"));
     }
 
     private Optional<Section> section(Cursor cursor) {
-        String id = cursor.text("section", usual.section(), 40);
+        String id = cursor.text("section", usual.section());
         Optional<Section> found = catalogue.section(id);
         if (found.isEmpty()) {
             cursor.add(cursor.noSuch("section", "section", id, catalogue.sections().stream().map(Section::id).toList())
@@ -153,7 +150,7 @@ final class BedReader {
 
     private static Set<String> walls(Cursor cursor, String field, Optional<Outline> outline) {
         Set<String> letters = new LinkedHashSet<>();
-        for (JsonNode element : cursor.list(field, OutlineReader.MOST_CORNERS)) {
+        for (JsonNode element : cursor.list(field)) {
             letters.add(element.asText());
         }
         if (outline.isPresent()) {
@@ -173,9 +170,9 @@ final class BedReader {
     /** A corner is named by the wall that starts there. */
     private static Map<Integer, Joint> joints(Cursor bed, Optional<Outline> outline) {
         Map<Integer, Joint> joints = new LinkedHashMap<>();
-        for (Cursor joint : bed.objects("joints", "joint", OutlineReader.MOST_CORNERS)) {
-            String letter = joint.text("startOf", "", 4);
-            Joint kind = joint.choice("joint", "mitre", "mitre", "lap").equals("mitre") ? Joint.MITRE : Joint.LAP;
+        for (Cursor joint : bed.objects("joints", "joint")) {
+            String letter = joint.text("startOf");
+            Joint kind = joint.choice("joint").equals("mitre") ? Joint.MITRE : Joint.LAP;
             joint.refuseUnknown();
             if (outline.isEmpty()) {
                 continue;
@@ -191,14 +188,14 @@ final class BedReader {
     }
 
     private static String lap(Cursor cursor, String usual) {
-        return cursor.choice("lap", usual, "turning", "long-wall");
+        return cursor.choice("lap", usual);
     }
 
     private static Screws screws(Cursor bed, Screws usual) {
         Cursor cursor = bed.object("screws");
         Screws read = new Screws(
-                cursor.length("length", usual.lengthMm(), 20, 600), cursor.count("perJoint", usual.perJoint(), 1, 20),
-                cursor.length("diameter", usual.diameterMm(), 2, 20));
+                cursor.number("length", usual.lengthMm()), cursor.count("perJoint", usual.perJoint()),
+                cursor.number("diameter", usual.diameterMm()));
         cursor.refuseUnknown();
         return read;
     }
@@ -206,33 +203,33 @@ final class BedReader {
     private static Notches notches(Cursor bed, Notches usual) {
         Cursor cursor = bed.object("notches");
         Notches read = new Notches(
-                cursor.length("width", usual.widthMm(), 5, 200),
-                cursor.length("depth", usual.depthMm(), 5, 500),
-                cursor.length("maxGap", usual.maxGapMm(), 100, 10_000),
-                cursor.length("fromCorners", usual.keepFromCornersMm(), 0, 5_000));
+                cursor.number("width", usual.widthMm()),
+                cursor.number("depth", usual.depthMm()),
+                cursor.number("maxGap", usual.maxGapMm()),
+                cursor.number("fromCorners", usual.keepFromCornersMm()));
         cursor.refuseUnknown();
         return read;
     }
 
     private static Base base(Cursor bed, Base usual) {
         if (bed.raw("base").isTextual()) {
-            return kind(usual, bed.choice("base", "by-surface", BASES));
+            return kind(usual, bed.choice("base", "by-surface"));
         }
         Cursor cursor = bed.object("base");
-        String kind = cursor.choice("kind", usual.bySurface() ? "by-surface" : usual.slatted() ? "slatted" : "open", BASES);
+        String kind = cursor.choice("kind", usual.bySurface() ? "by-surface" : usual.slatted() ? "slatted" : "open");
         Base read = new Base(
                 !kind.equals("open"),
-                cursor.text("bearerSection", usual.bearerSection(), 40),
-                cursor.length("bearerLift", usual.bearerLiftMm(), 5, 300),
-                cursor.length("bearerEvery", usual.bearerEveryMm(), 100, 2_000),
-                cursor.length("drainGap", usual.drainGapMm(), 0, 500),
-                cursor.length("slatWidth", usual.slatWidthMm(), 20, 500),
-                cursor.length("slatThickness", usual.slatThicknessMm(), 5, 100),
-                cursor.length("slatLength", usual.slatLengthMm(), 200, 10_000),
-                cursor.length("slatMaxGap", usual.slatMaxGapMm(), 0, 100),
-                cursor.length("slatClearance", usual.slatClearanceMm(), 0, 100),
-                cursor.length("slatLeast", usual.slatLeastMm(), 50, 2_000),
-                cursor.length("bearerSpan", usual.bearerSpanMm(), 0, 3_000),
+                cursor.text("bearerSection", usual.bearerSection()),
+                cursor.number("bearerLift", usual.bearerLiftMm()),
+                cursor.number("bearerEvery", usual.bearerEveryMm()),
+                cursor.number("drainGap", usual.drainGapMm()),
+                cursor.number("slatWidth", usual.slatWidthMm()),
+                cursor.number("slatThickness", usual.slatThicknessMm()),
+                cursor.number("slatLength", usual.slatLengthMm()),
+                cursor.number("slatMaxGap", usual.slatMaxGapMm()),
+                cursor.number("slatClearance", usual.slatClearanceMm()),
+                cursor.number("slatLeast", usual.slatLeastMm()),
+                cursor.number("bearerSpan", usual.bearerSpanMm()),
                 kind.equals("by-surface"));
         cursor.refuseUnknown();
         return read;
@@ -249,18 +246,18 @@ final class BedReader {
         Cursor cursor = bed.object("liner");
         Liner read = new Liner(
                 cursor.flag("wanted", usual.wanted()),
-                cursor.text("material", usual.material(), 40),
-                cursor.length("lap", usual.lapMm(), 0, 2_000),
-                cursor.length("trim", usual.trimMm(), 0, 1_000),
-                cursor.length("belowRim", usual.belowRimMm(), 0, 1_000),
-                cursor.number("slitsPerM2", usual.slitsPerM2(), 0, 100, 1, "slits"),
-                cursor.length("stapleEvery", usual.stapleEveryMm(), 10, 1_000),
-                cursor.count("staplesPerFold", usual.staplesPerFold(), 0, 100),
-                cursor.count("staplesPerPatch", usual.staplesPerPatch(), 0, 100),
-                cursor.length("stapleLength", usual.stapleMm(), 4, 50),
-                Liner.Over.valueOf(cursor.choice("over", word(usual.over()), "by-base", "floor", "walls")
+                cursor.text("material", usual.material()),
+                cursor.number("lap", usual.lapMm()),
+                cursor.number("trim", usual.trimMm()),
+                cursor.number("belowRim", usual.belowRimMm()),
+                cursor.number("slitsPerM2", usual.slitsPerM2()),
+                cursor.number("stapleEvery", usual.stapleEveryMm()),
+                cursor.count("staplesPerFold", usual.staplesPerFold()),
+                cursor.count("staplesPerPatch", usual.staplesPerPatch()),
+                cursor.number("stapleLength", usual.stapleMm()),
+                Liner.Over.valueOf(cursor.choice("over", word(usual.over()))
                         .replace('-', '_').toUpperCase(Locale.ROOT)),
-                cursor.length("turnIn", usual.turnInMm(), 0, 1_000));
+                cursor.number("turnIn", usual.turnInMm()));
         cursor.refuseUnknown();
         return read;
     }
@@ -279,10 +276,10 @@ final class BedReader {
         Cursor cursor = bed.object("fill");
         List<Fill.Layer> layers = new ArrayList<>();
         double shares = 0;
-        for (Cursor layer : cursor.objects("layers", "layer", 10)) {
-            double share = layer.number("share", 100, 0.1, 100, 1, "percent");
+        for (Cursor layer : cursor.objects("layers", "layer")) {
+            double share = layer.number("share");
             shares += share;
-            layers.add(new Fill.Layer(layer.text("material", Fill.TOPSOIL, 40), share / 100));
+            layers.add(new Fill.Layer(layer.text("material"), share / 100));
             layer.refuseUnknown();
         }
         if (!layers.isEmpty() && Math.abs(shares - 100) > 1e-6) {
@@ -291,9 +288,9 @@ final class BedReader {
                     .way(off > 0 ? WayKind.GIVE_MORE : WayKind.GIVE_LESS, new Fact.Plain(Math.abs(off), "%")));
         }
         Fill read = new Fill(
-                cursor.length("freeboard", usual.freeboardMm(), 0, 2_000),
-                cursor.length("mulch", usual.mulchMm(), 0, 1_000),
-                cursor.number("settlement", usual.settlement() * 100, 0, 90, 1, "percent") / 100,
+                cursor.number("freeboard", usual.freeboardMm()),
+                cursor.number("mulch", usual.mulchMm()),
+                cursor.number("settlement", usual.settlement() * 100) / 100,
                 layers.isEmpty() ? usual.layers() : layers);
         cursor.refuseUnknown();
         return read;
@@ -306,9 +303,9 @@ final class BedReader {
         Cursor cursor = bed.object("finish");
         Finish read = new Finish(
                 cursor.flag("wanted", usual.wanted()),
-                cursor.count("coats", usual.coats(), 1, 10),
-                cursor.number("cover", usual.coverM2PerLitre(), 0.1, 100, 2, "m2 a litre"),
-                cursor.number("rough", usual.rough(), 1, 5, 2, ""));
+                cursor.count("coats", usual.coats()),
+                cursor.number("cover", usual.coverM2PerLitre()),
+                cursor.number("rough", usual.rough()));
         cursor.refuseUnknown();
         return read;
     }
@@ -322,9 +319,9 @@ final class BedReader {
         Cursor cursor = bed.object("seal");
         Seal read = new Seal(
                 cursor.flag("wanted", wanted),
-                cursor.text("item", usual.item(), 40),
-                cursor.count("coats", usual.coats(), 1, 10),
-                cursor.number("cover", usual.coverM2PerLitre(), 0.1, 100, 2, "m2 a litre"));
+                cursor.text("item", usual.item()),
+                cursor.count("coats", usual.coats()),
+                cursor.number("cover", usual.coverM2PerLitre()));
         cursor.refuseUnknown();
         return read;
     }

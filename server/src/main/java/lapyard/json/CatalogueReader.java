@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Goods;
 import lapyard.catalogue.Pack;
@@ -27,14 +26,6 @@ import lapyard.plan.WayKind;
 final class CatalogueReader {
     static final String EXAMPLES = "/lapyard/json/example-catalogue.json";
 
-    private static final int MOST_LINES = 500;
-    private static final double LONGEST_STOCK_MM = 30_000;
-    private static final int MOST_IN_A_BUNDLE = 10_000;
-
-    private static final String[] STRENGTHS = Stream.concat(
-                    Stream.of("ungraded"), Stream.of(StrengthClass.values()).map(StrengthClass::name))
-            .toArray(String[]::new);
-
     private CatalogueReader() {}
 
     private static final class Examples {
@@ -44,7 +35,7 @@ final class CatalogueReader {
             try (InputStream in = CatalogueReader.class.getResourceAsStream(EXAMPLES)) {
                 Cursor.Notes notes = new Cursor.Notes();
                 Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), true);
-                Catalogue read = over(empty, new Cursor(DocumentText.MAPPER.readTree(in), "example catalogue", notes));
+                Catalogue read = over(empty, new Cursor(DocumentText.MAPPER.readTree(in), FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes));
                 if (notes.stopped()) {
                     throw new IllegalStateException("example catalogue: " + notes.findings);
                 }
@@ -60,7 +51,7 @@ final class CatalogueReader {
     }
 
     static Catalogue read(Cursor cursor) {
-        boolean withExamples = cursor.flag("examples", true);
+        boolean withExamples = cursor.flag("examples");
         Catalogue under = withExamples ? examples() : new Catalogue(List.of(), List.of(), List.of(), false);
         return Pins.read(cursor).over(over(under, cursor));
     }
@@ -70,15 +61,15 @@ final class CatalogueReader {
         cursor.raw("pins");
         Suppliers suppliers = Suppliers.read(cursor);
         List<Section> sections = new ArrayList<>();
-        for (Cursor line : cursor.objects("sections", "section", MOST_LINES)) {
+        for (Cursor line : cursor.objects("sections", "section")) {
             sections.add(section(line, suppliers));
         }
         List<Roll> rolls = new ArrayList<>();
-        for (Cursor line : cursor.objects("rolls", "roll", MOST_LINES)) {
+        for (Cursor line : cursor.objects("rolls", "roll")) {
             rolls.add(roll(line, suppliers));
         }
         List<PackGoods> packs = new ArrayList<>();
-        for (Cursor line : cursor.objects("packs", "goods", MOST_LINES)) {
+        for (Cursor line : cursor.objects("packs", "goods")) {
             packs.add(goods(line, suppliers));
         }
         cursor.refuseUnknown();
@@ -108,28 +99,28 @@ final class CatalogueReader {
     }
 
     private static Section section(Cursor line, Suppliers suppliers) {
-        String id = line.text("id", "", 40);
+        String id = line.text("id");
         Cursor named = id.isEmpty() ? line : line.named("section " + id);
         named.raw("id");
         if (id.isEmpty()) {
             named.missing("id", "\"id\": \"100x200\"");
         }
-        double thickness = named.neededLength("thickness", 10, 500);
-        double height = named.neededLength("height", 10, 1000);
-        double density = named.number("density", 600, 200, 1500, 1, "kg/m3");
-        String graded = named.choice("strengthClass", "ungraded", STRENGTHS);
-        boolean treated = named.flag("treated", false);
-        int goodFaces = named.count("goodFaces", 1, 1, 2);
-        boolean planed = named.flag("planed", false);
+        double thickness = named.neededLength("thickness");
+        double height = named.neededLength("height");
+        double density = named.number("density", 600);
+        String graded = named.choice("strengthClass");
+        boolean treated = named.flag("treated");
+        int goodFaces = named.count("goodFaces");
+        boolean planed = named.flag("planed");
         List<StockLength> stock = new ArrayList<>();
-        for (Cursor length : named.objects("stock", "stock length", 100)) {
+        for (Cursor length : named.objects("stock", "stock length")) {
             String seller = suppliers.of(length);
             StockLength one = new StockLength(
-                    length.neededLength("length", 100, LONGEST_STOCK_MM),
+                    length.neededLength("length"),
                     suppliers.paid(seller, length.price("price")),
                     seller,
-                    length.count("bundle", 1, 1, MOST_IN_A_BUNDLE),
-                    length.count("least", 1, 1, MOST_IN_A_BUNDLE));
+                    length.count("bundle"),
+                    length.count("least"));
             length.refuseUnknown();
             if (stock.stream().anyMatch(other -> other.lengthMm() == one.lengthMm() && other.supplier().equals(seller))) {
                 length.twice("length", "stock length", Fact.mm(one.lengthMm()), WayKind.KEEP_ONE);
@@ -142,7 +133,7 @@ final class CatalogueReader {
     }
 
     private static Roll roll(Cursor line, Suppliers suppliers) {
-        String id = line.text("id", "", 40);
+        String id = line.text("id");
         Cursor named = id.isEmpty() ? line : line.named("roll " + id);
         named.raw("id");
         if (id.isEmpty()) {
@@ -151,42 +142,42 @@ final class CatalogueReader {
         String seller = suppliers.of(named);
         Roll roll = new Roll(
                 id,
-                named.text("material", Goods.LINER.item(), 40),
-                named.neededLength("width", 100, LONGEST_STOCK_MM),
+                named.text("material"),
+                named.neededLength("width"),
                 suppliers.paid(seller, named.price("price")),
-                named.length("step", 1, 1, 200_000),
-                named.has("maxLength") ? OptionalDouble.of(named.length("maxLength", 0, 100, 1_000_000)) : OptionalDouble.empty(),
+                named.number("step"),
+                named.has("maxLength") ? OptionalDouble.of(named.number("maxLength")) : OptionalDouble.empty(),
                 seller,
-                optional(named, "weight", 1, 100_000, 1, "g/m2"),
-                !named.flag("oneWay", false));
+                optional(named, "weight"),
+                !named.flag("oneWay"));
         named.refuseUnknown();
         return roll;
     }
 
     private static PackGoods goods(Cursor line, Suppliers suppliers) {
-        String item = line.text("item", "", 40);
+        String item = line.text("item");
         Cursor named = item.isEmpty() ? line : line.named("goods " + item);
         named.raw("item");
         if (item.isEmpty()) {
             named.missing("item", "\"item\": \"soil.topsoil\"");
         }
-        String label = named.text("label", Goods.label(item), 200);
-        String unit = named.text("unit", "", 20);
-        double spare = named.number("spare", PackGoods.usualSpare(item) * 100, 0, 100, 1, "percent") / 100;
-        double loosening = named.number("loosening", PackGoods.usualLoosening(item), 1, 3, 3, "");
-        OptionalDouble density = optional(named, "density", 50, 5_000, 1, "kg/m3");
+        String label = named.text("label", Goods.label(item));
+        String unit = named.text("unit");
+        double spare = named.number("spare", PackGoods.usualSpare(item) * 100) / 100;
+        double loosening = named.number("loosening", PackGoods.usualLoosening(item));
+        OptionalDouble density = optional(named, "density");
         List<Pack> packs = new ArrayList<>();
-        for (Cursor size : named.objects("packs", "pack", 100)) {
+        for (Cursor size : named.objects("packs", "pack")) {
             String seller = suppliers.of(size);
             double content = content(size, unit, density);
             Pack pack = new Pack(
-                    size.text("name", packName(content, unit), 200),
+                    size.text("name", packName(content, unit)),
                     content,
                     suppliers.paid(seller, size.price("price")),
                     seller,
-                    size.count("bundle", 1, 1, MOST_IN_A_BUNDLE),
-                    size.count("least", 1, 1, MOST_IN_A_BUNDLE),
-                    optional(size, "mass", 0.001, 100_000, 3, "kg"));
+                    size.count("bundle"),
+                    size.count("least"),
+                    optional(size, "mass"));
             size.refuseUnknown();
             if (packs.stream().anyMatch(other -> other.name().equals(pack.name()) && other.supplier().equals(seller))) {
                 size.twice("name", "pack", Fact.name(Cursor.cut(pack.name())), WayKind.KEEP_ONE);
@@ -200,9 +191,9 @@ final class CatalogueReader {
     /** Of one pack; what is sold by the tonne holds its tonnes over the density, down to a litre so that it covers. */
     private static double content(Cursor pack, String unit, OptionalDouble density) {
         if (!pack.has("tonnes")) {
-            return pack.number("content", 1, 0.001, 1_000_000, 5, unit);
+            return pack.number("content", 1, unit);
         }
-        double tonnes = pack.number("tonnes", 1, 0.001, 1_000, 3, "t");
+        double tonnes = pack.number("tonnes");
         if (pack.has("content")) {
             pack.clash("tonnes", "content");
         } else if (!unit.equals("m3") || density.isEmpty()) {
@@ -213,8 +204,8 @@ final class CatalogueReader {
         return 1;
     }
 
-    private static OptionalDouble optional(Cursor line, String field, double least, double most, int decimals, String unit) {
-        return line.has(field) ? OptionalDouble.of(line.number(field, least, least, most, decimals, unit)) : OptionalDouble.empty();
+    private static OptionalDouble optional(Cursor line, String field) {
+        return line.has(field) ? OptionalDouble.of(line.number(field)) : OptionalDouble.empty();
     }
 
     private static String packName(double content, String unit) {

@@ -26,8 +26,6 @@ import lapyard.plan.WayKind;
 
 /** Reads {@code crew} but for its lift limit: who builds, when, and how long work takes. */
 final class CrewReader {
-    static final int MOST_PEOPLE = 60;
-    static final int MOST_DATES = 400;
     private static final double DAY_HOURS = 16;
     private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
@@ -43,16 +41,16 @@ final class CrewReader {
         String zone = zone(crew);
         Set<DayOfWeek> days = days(crew, "days", usual.days());
         LocalTime from = time(crew, "from", usual.from());
-        double hours = crew.number("hours", usual.hours(), 0.25, DAY_HOURS, 2, "hours");
+        double hours = crew.number("hours", usual.hours());
         List<Crew.Person> people = people(crew, days, hours, start);
         Set<LocalDate> holidays = dates(crew, "holidays", start);
         Set<LocalDate> wet = dates(crew, "wet", start);
-        int leadDays = crew.count("leadDays", usualWaits.leadDays(), 0, 365);
+        int leadDays = crew.count("leadDays", usualWaits.leadDays());
         Cursor waits = crew.object("waits");
-        int cure = waits.count("cureDays", usualWaits.cureDays(), 0, 60);
-        double coatGap = waits.number("coatGapHours", usualWaits.coatGapHours(), 0, 500, 1, "hours");
-        double beforeLiner = waits.number("beforeLinerHours", usualWaits.beforeLinerHours(), 0, 500, 1, "hours");
-        int settle = waits.count("settleDays", usualWaits.settleDays(), 0, 365);
+        int cure = waits.count("cureDays", usualWaits.cureDays());
+        double coatGap = waits.number("coatGapHours", usualWaits.coatGapHours());
+        double beforeLiner = waits.number("beforeLinerHours", usualWaits.beforeLinerHours());
+        int settle = waits.count("settleDays", usualWaits.settleDays());
         waits.refuseUnknown();
         return new Crew(
                 described,
@@ -66,7 +64,7 @@ final class CrewReader {
         Map<Rate, Double> rates = new EnumMap<>(Rate.class);
         for (Rate rate : Rate.values()) {
             double usual = rate == Rate.BARROW ? barrowMinutes.orElse(rate.usualMinutes()) : rate.usualMinutes();
-            rates.put(rate, cursor.number(rate.field(), usual, 0, 10_000, 2, "minutes"));
+            rates.put(rate, cursor.number(rate.field(), usual));
         }
         cursor.refuseUnknown();
         return rates;
@@ -74,11 +72,11 @@ final class CrewReader {
 
     private static List<Crew.Person> people(Cursor crew, Set<DayOfWeek> days, double hours, Optional<LocalDate> start) {
         List<Crew.Person> people = new ArrayList<>();
-        for (Cursor person : crew.objects("people", "person", MOST_PEOPLE)) {
-            String name = person.text("name", people.isEmpty() ? "You" : "Helper " + people.size(), 60);
+        for (Cursor person : crew.objects("people", "person")) {
+            String name = person.text("name", people.isEmpty() ? "You" : "Helper " + people.size());
             Set<DayOfWeek> own = days(person, "days", days);
-            double stays = person.number("hours", hours, 0.25, DAY_HOURS, 2, "hours");
-            boolean lifts = person.flag("lifts", true);
+            double stays = person.number("hours", hours);
+            boolean lifts = person.flag("lifts");
             people.add(new Crew.Person(name, own, Math.min(stays, hours), lifts, dates(person, "away", start), dates(person, "comes", start)));
             person.refuseUnknown();
         }
@@ -95,7 +93,7 @@ final class CrewReader {
     }
 
     private static Set<DayOfWeek> days(Cursor cursor, String field, Set<DayOfWeek> usual) {
-        List<JsonNode> given = cursor.list(field, 7);
+        List<JsonNode> given = cursor.list(field);
         if (given.isEmpty()) {
             if (cursor.has(field)) {
                 cursor.few(field, 0, 1, "days");
@@ -124,7 +122,7 @@ final class CrewReader {
     }
 
     private static String zone(Cursor crew) {
-        String zone = crew.text("zone", "", 60);
+        String zone = crew.text("zone");
         if (zone.isEmpty()) {
             return "";
         }
@@ -137,7 +135,7 @@ final class CrewReader {
     }
 
     static Optional<LocalDate> date(Cursor cursor, String field) {
-        String text = cursor.text(field, "", 20);
+        String text = cursor.text(field, "");
         return text.isEmpty() ? Optional.empty() : date(cursor, field, text);
     }
 
@@ -167,7 +165,7 @@ final class CrewReader {
 
     private static Set<LocalDate> dates(Cursor cursor, String field, Optional<LocalDate> start) {
         Set<LocalDate> dates = new TreeSet<>();
-        for (JsonNode one : cursor.list(field, MOST_DATES)) {
+        for (JsonNode one : cursor.list(field)) {
             Optional<LocalDate> date = one.isTextual() ? date(cursor, field, one.textValue()) : Optional.empty();
             if (!one.isTextual()) {
                 cursor.misshapen(field, "dates", one, "\"2027-03-06\"");
@@ -183,7 +181,7 @@ final class CrewReader {
     }
 
     private static LocalTime time(Cursor cursor, String field, LocalTime usual) {
-        String text = cursor.text(field, usual.toString(), 10);
+        String text = cursor.text(field, usual.toString());
         try {
             LocalTime time = LocalTime.parse(text);
             if (time.plusSeconds((long) (DAY_HOURS * 3600)).isBefore(time) && time.isAfter(LocalTime.of(22, 0))) {

@@ -26,8 +26,8 @@ import lapyard.plan.WayKind;
  * can be refused by name, and which values came from a default.
  */
 final class Cursor {
-    /** A garden is smaller than a kilometre. */
-    static final double FAR_MM = 1_000_000;
+    /** Longer than anything in a garden: such a figure is shown as it is written, not as a length. */
+    private static final BigDecimal NO_LENGTH = BigDecimal.valueOf(10_000_000);
 
     /** Findings of one document that are told at once; more would let a hostile document fill the memory. */
     private static final int MOST_FINDINGS = 2000;
@@ -41,22 +41,22 @@ final class Cursor {
     static final class Notes {
         final List<Finding> findings = new ArrayList<>();
         final List<String> defaulted = new ArrayList<>();
-        private final Map<String, Set<String>> asked = new LinkedHashMap<>();
+        private final Map<FieldTable, Set<String>> asked = new LinkedHashMap<>();
 
         void add(Finding finding) {
             if (findings.size() >= MOST_FINDINGS) throw new Full();
             findings.add(finding);
         }
 
-        /** Every field that was asked for, by pointer without array places: the test of the schema reads it. */
+        /** Every field that was asked for, by its path in the schema: the test of the schema reads it. */
         Set<String> asked() {
             Set<String> all = new LinkedHashSet<>();
-            asked.forEach((object, fields) -> fields.forEach(field -> all.add(object + "/" + field)));
+            asked.forEach((table, fields) -> fields.forEach(field -> all.add(table.path(field))));
             return all;
         }
 
-        private Set<String> askedOf(String general) {
-            return asked.computeIfAbsent(general, key -> new LinkedHashSet<>());
+        private Set<String> askedOf(FieldTable table) {
+            return asked.computeIfAbsent(table, key -> new LinkedHashSet<>());
         }
 
         boolean stopped() {
@@ -66,22 +66,17 @@ final class Cursor {
 
     final Notes notes;
     private final JsonNode node;
+    private final FieldTable table;
     private final String pointer;
-    /** The pointer without array places. */
-    private final String general;
     private final Set<String> askedHere;
     private final String place;
     private final Set<String> known = new LinkedHashSet<>();
 
-    /** The whole document, or a part that stands for itself. */
-    Cursor(JsonNode node, String place, Notes notes) {
-        this(node, "", "", place, notes);
-    }
-
-    private Cursor(JsonNode node, String pointer, String general, String place, Notes notes) {
+    /** @param table the fields that the object may have */
+    Cursor(JsonNode node, FieldTable table, String pointer, String place, Notes notes) {
+        this.table = table;
         this.pointer = pointer;
-        this.general = general;
-        this.askedHere = notes.askedOf(general);
+        this.askedHere = notes.askedOf(table);
         this.place = place;
         this.notes = notes;
         this.node = node.isObject() ? node : MissingNode.getInstance();
@@ -92,12 +87,12 @@ final class Cursor {
 
     /** The same fields, findings under another name, for example the bed's own code once that is known. */
     Cursor named(String newPlace) {
-        return new Cursor(node, pointer, general, newPlace, notes);
+        return new Cursor(node, table, pointer, newPlace, notes);
     }
 
     /** The same place in the document, other fields: a type's with a bed's exceptions laid over them. */
     Cursor over(JsonNode merged) {
-        return new Cursor(merged, pointer, general, place, notes);
+        return new Cursor(merged, table, pointer, place, notes);
     }
 
     /** The same fields, with what older documents call {@code old} under its name of today; both with different values are a STOP. */
@@ -133,21 +128,22 @@ final class Cursor {
     }
 
     Cursor object(String field) {
-        return new Cursor(raw(field), pointer + "/" + field, general + "/" + field, inner(field), notes);
+        return new Cursor(raw(field), table.inner(field), pointer + "/" + field, inner(field), notes);
     }
 
     /** The objects of a list; {@code what} names one of them in findings, as in {@code bed 3}. */
-    List<Cursor> objects(String field, String what, int most) {
+    List<Cursor> objects(String field, String what) {
         List<Cursor> found = new ArrayList<>();
         int i = 0;
-        for (JsonNode element : list(field, most)) {
+        for (JsonNode element : list(field)) {
             String inList = place.isEmpty() ? what + " " + (i + 1) : place + ", " + what + " " + (i + 1);
-            found.add(new Cursor(element, pointer + "/" + field + "/" + i++, general + "/" + field, inList, notes));
+            found.add(new Cursor(element, table.inner(field), pointer + "/" + field + "/" + i++, inList, notes));
         }
         return found;
     }
 
-    List<JsonNode> list(String field, int most) {
+    List<JsonNode> list(String field) {
+        int most = table.field(field).entries();
         JsonNode value = raw(field);
         List<JsonNode> elements = new ArrayList<>();
         if (value.isMissingNode()) {
@@ -164,36 +160,64 @@ final class Cursor {
         return elements;
     }
 
-    /** A length in mm, to 0.1, at least {@code least} and at most {@code most}. */
-    double length(String field, double usual, double least, double most) {
-        return number(field, usual, least, most, 1, "mm");
+    /** A number within the field's bounds; {@code usual} where it is not given. */
+    double number(String field, double usual) {
+        return number(field, usual, table.field(field));
     }
 
-    double number(String field, double usual, double least, double most, int decimals, String unit) {
+    /** As above, with the default that the schema names; a field without one is asked for only where it {@link #has} a value. */
+    double number(String field) {
+        return number(field, has(field) ? table.field(field).usual().asDouble(table.field(field).least()) : usual(field).doubleValue());
+    }
+
+    /** As above, of something that is counted or measured in this unit. */
+    double number(String field, double usual, String unit) {
+        return number(field, usual, table.field(field).withUnit(unit));
+    }
+
+    private double number(String field, double usual, FieldTable.Field bounds) {
         JsonNode value = raw(field);
         if (value.isMissingNode()) {
             defaulted(field);
             return usual;
         }
-        return checked(field, value, usual, least, most, decimals, unit);
+        return checked(field, value, usual, bounds);
     }
 
-    int count(String field, int usual, int least, int most) {
-        return (int) number(field, usual, least, most, 0, "");
+    int count(String field, int usual) {
+        return (int) number(field, usual);
+    }
+
+    int count(String field) {
+        return (int) number(field);
+    }
+
+    /** A count of what there are {@code most} of. */
+    int count(String field, int usual, int most) {
+        return (int) number(field, usual, table.field(field).withMost(most));
     }
 
     /** A length that has no default: its absence is a STOP. */
-    double neededLength(String field, double least, double most) {
+    double neededLength(String field) {
+        FieldTable.Field bounds = table.field(field);
         JsonNode value = raw(field);
         if (value.isMissingNode()) {
             add(fault(FindingKind.FIELD_MISSING, field).way(WayKind.GIVE_MM, Fact.name(field)));
-            return least;
+            return bounds.least();
         }
-        return checked(field, value, least, least, most, 1, "mm");
+        return checked(field, value, bounds.least(), bounds);
     }
 
-    private double checked(
-            String field, JsonNode value, double usual, double least, double most, int decimals, String unit) {
+    private JsonNode usual(String field) {
+        JsonNode usual = table.field(field).usual();
+        if (usual.isMissingNode()) throw new IllegalStateException("the schema has no default of " + table.path(field));
+        return usual;
+    }
+
+    private double checked(String field, JsonNode value, double usual, FieldTable.Field bounds) {
+        String unit = bounds.unit();
+        double least = bounds.least();
+        double most = bounds.most();
         if (!value.isNumber()) {
             shape(field, "a number" + (unit.isEmpty() ? "" : " of " + unit), value, WayKind.WITHOUT_QUOTES);
             return usual;
@@ -208,10 +232,10 @@ final class Cursor {
                     .way(WayKind.GIVE_BETWEEN, figure(BigDecimal.valueOf(least), unit), figure(BigDecimal.valueOf(most), unit)));
             return usual;
         }
-        if (exact.stripTrailingZeros().scale() > decimals) {
-            BigDecimal rounded = exact.setScale(decimals, java.math.RoundingMode.HALF_UP);
+        if (exact.stripTrailingZeros().scale() > bounds.decimals()) {
+            BigDecimal rounded = exact.setScale(bounds.decimals(), java.math.RoundingMode.HALF_UP);
             add(fault(FindingKind.FIELD_FINE, field).with("value", figure(exact, unit))
-                    .with("step", figure(BigDecimal.ONE.movePointLeft(decimals), unit)).way(WayKind.WRITE_NUMBER, Fact.name(plain(rounded))));
+                    .with("step", figure(bounds.step(), unit)).way(WayKind.WRITE_NUMBER, Fact.name(plain(rounded))));
             return usual;
         }
         return number;
@@ -223,11 +247,17 @@ final class Cursor {
         if (value.isMissingNode()) {
             return Optional.empty();
         }
-        double number = checked(field, value, 0, 0, 10_000_000, 4, "");
+        double number = checked(field, value, 0, table.field(field));
         return Optional.of(value.isNumber() && value.decimalValue().doubleValue() == number ? value.decimalValue() : BigDecimal.ZERO);
     }
 
-    String text(String field, String usual, int longest) {
+    /** A text no longer than the field's; without one the schema's default, or nothing. */
+    String text(String field) {
+        return text(field, table.field(field).usual().asText(""));
+    }
+
+    String text(String field, String usual) {
+        int longest = table.field(field).longest();
         JsonNode value = raw(field);
         if (value.isMissingNode()) {
             defaulted(field);
@@ -249,12 +279,16 @@ final class Cursor {
 
     /** A short code that can stand in marks and file names. */
     String code(String field, String usual) {
-        String code = text(field, usual, 20);
+        String code = text(field, usual);
         if (!code.isEmpty() && !code.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]*")) {
             add(fault(FindingKind.FIELD_CODE, field).with("value", Fact.name(cut(code))).way(WayKind.CODE_LETTERS));
             return usual;
         }
         return code;
+    }
+
+    boolean flag(String field) {
+        return flag(field, usual(field).booleanValue());
     }
 
     boolean flag(String field, boolean usual) {
@@ -271,11 +305,16 @@ final class Cursor {
     }
 
     /** One word of a fixed choice. */
-    String choice(String field, String usual, String... words) {
-        String word = text(field, usual, 100);
-        if (!List.of(words).contains(word)) {
+    String choice(String field) {
+        return choice(field, usual(field).textValue());
+    }
+
+    String choice(String field, String usual) {
+        List<String> words = table.field(field).words();
+        String word = text(field, usual);
+        if (!words.contains(word)) {
             add(fault(FindingKind.FIELD_CHOICE, field).with("value", Fact.name(cut(word)))
-                    .way(WayKind.USE_WORD, new Fact.Choice(List.of(words))));
+                    .way(WayKind.USE_WORD, new Fact.Choice(words)));
             return usual;
         }
         return word;
@@ -287,25 +326,25 @@ final class Cursor {
             defaulted(field);
             return usual;
         }
-        return pointIn(field, value);
+        return pointIn(field, value, table.field(field));
     }
 
-    List<Point> points(String field, int most) {
+    List<Point> points(String field) {
         List<Point> points = new ArrayList<>();
-        for (JsonNode element : list(field, most)) {
-            points.add(pointIn(field + ", corner " + (points.size() + 1), element));
+        for (JsonNode element : list(field)) {
+            points.add(pointIn(field + ", corner " + (points.size() + 1), element, table.field(field)));
         }
         return points;
     }
 
-    private Point pointIn(String field, JsonNode value) {
+    private Point pointIn(String field, JsonNode value, FieldTable.Field bounds) {
         if (!value.isArray() || value.size() != 2) {
             shape(field, "a place as [x, y]", value, WayKind.TWO_NUMBERS);
             return new Point(0, 0);
         }
         return new Point(
-                checked(field + ", x", value.get(0), 0, -FAR_MM, FAR_MM, 1, "mm"),
-                checked(field + ", y", value.get(1), 0, -FAR_MM, FAR_MM, 1, "mm"));
+                checked(field + ", x", value.get(0), 0, bounds),
+                checked(field + ", y", value.get(1), 0, bounds));
     }
 
     /** Call when everything was asked for: what is left over is refused by name. */
@@ -415,7 +454,7 @@ final class Cursor {
 
     /** A number as a figure; lengths that a rule can show are lengths, all else is written as the document has it. */
     private static Fact figure(BigDecimal number, String unit) {
-        boolean length = unit.equals("mm") && number.stripTrailingZeros().scale() <= 1 && number.abs().compareTo(BigDecimal.valueOf(10 * FAR_MM)) < 0;
+        boolean length = unit.equals("mm") && number.stripTrailingZeros().scale() <= 1 && number.abs().compareTo(NO_LENGTH) < 0;
         return length ? Fact.mm(number.doubleValue()) : Fact.name(plain(number) + (unit.isEmpty() ? "" : " " + unit));
     }
 

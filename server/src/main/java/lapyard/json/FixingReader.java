@@ -10,11 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import lapyard.catalogue.Section;
-import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.plan.Bed;
 import lapyard.plan.Fact;
-import lapyard.plan.Finding.Amount;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Liner;
 import lapyard.plan.Ties;
@@ -24,7 +22,6 @@ import lapyard.plan.WayKind;
 
 /** Brackets and ties of a bed, what stands near it, and whether its fixings are short enough for its timber. */
 final class FixingReader {
-    private static final int MOST_SUPPORTS = 200;
 
     private FixingReader() {}
 
@@ -32,17 +29,17 @@ final class FixingReader {
         Cursor cursor = bed.object("ties");
         Ties read = new Ties(
                 cursor.flag("brackets", usual.brackets()),
-                cursor.count("bracketFixings", usual.bracketFixings(), 2, 20),
+                cursor.count("bracketFixings", usual.bracketFixings()),
                 cursor.flag("courseTies", usual.courseTies()),
-                cursor.length("courseEvery", usual.courseEveryMm(), 100, 3_000),
-                CourseTie.valueOf(cursor.choice("courseTie", word(usual.courseTie()), "by-height", "screws", "straps")
+                cursor.number("courseEvery", usual.courseEveryMm()),
+                CourseTie.valueOf(cursor.choice("courseTie", word(usual.courseTie()))
                         .replace('-', '_').toUpperCase(Locale.ROOT)),
-                cursor.count("courseFixings", usual.courseFixings(), 2, 20),
-                cursor.length("fixingLength", usual.fixingMm(), 15, 300),
+                cursor.count("courseFixings", usual.courseFixings()),
+                cursor.number("fixingLength", usual.fixingMm()),
                 cursor.flag("crossTies", usual.crossTies()),
-                cursor.length("crossEvery", usual.crossEveryMm(), 300, 5_000),
-                cursor.length("crossOver", usual.crossOverMm(), 300, 10_000),
-                cursor.length("crossFrom", usual.crossFromMm(), 0, 3_000),
+                cursor.number("crossEvery", usual.crossEveryMm()),
+                cursor.number("crossOver", usual.crossOverMm()),
+                cursor.number("crossFrom", usual.crossFromMm()),
                 cursor.has("supports") ? supports(cursor, outline) : usual.supports());
         cursor.refuseUnknown();
         return read;
@@ -55,11 +52,11 @@ final class FixingReader {
     /** @param outline empty where the outline is not known or the walls are those of many beds: then no wall is refused */
     private static List<Support> supports(Cursor ties, Optional<Outline> outline) {
         List<Support> supports = new ArrayList<>();
-        for (Cursor support : ties.objects("supports", "support", MOST_SUPPORTS)) {
-            String wall = support.text("wall", "A", 4);
-            boolean post = support.choice("by", "tie", "tie", "post").equals("post");
+        for (Cursor support : ties.objects("supports", "support")) {
+            String wall = support.text("wall");
+            boolean post = support.choice("by").equals("post");
             OptionalDouble at = support.has("at")
-                    ? OptionalDouble.of(support.length("at", 0, 0, Cursor.FAR_MM))
+                    ? OptionalDouble.of(support.number("at", 0))
                     : OptionalDouble.empty();
             support.refuseUnknown();
             if (outline.isPresent()) {
@@ -84,7 +81,7 @@ final class FixingReader {
 
     static Set<String> near(Cursor bed) {
         Set<String> near = new LinkedHashSet<>();
-        for (JsonNode word : bed.list("near", Bed.NEAR.size())) {
+        for (JsonNode word : bed.list("near")) {
             if (Bed.NEAR.containsKey(word.asText())) {
                 near.add(word.asText());
             } else {

@@ -13,9 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import lapyard.catalogue.Catalogue;
-import lapyard.catalogue.Goods;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Placement;
 import lapyard.plan.Bed;
@@ -40,11 +38,6 @@ public final class GardenReader {
     /** The document format that this program writes and the newest that it reads. */
     public static final int FORMAT = 1;
 
-    static final int MOST_BEDS = 1_000;
-    private static final int MOST_PATHS = 500;
-    private static final int MOST_TYPES = 200;
-    private static final int MOST_BOARDS = 1_000;
-    private static final String[] TREATMENTS = Stream.of(Treatment.values()).map(Treatment::code).toArray(String[]::new);
     /** What older documents call treatments. */
     private static final Map<String, Treatment> OLD_TREATMENTS =
             Map.of("gas", Treatment.METHYL_BROMIDE, "arsenic", Treatment.CCA, "tar", Treatment.CREOSOTE);
@@ -69,17 +62,17 @@ public final class GardenReader {
     }
 
     static Reading read(JsonNode document, Cursor.Notes notes) {
-        Cursor cursor = new Cursor(document, "", notes);
+        Cursor cursor = new Cursor(document, FieldTable.GARDEN, "", "", notes);
         if (notes.stopped()) {
             return new Reading.Refused(notes.findings);
         }
-        int format = cursor.count("format", FORMAT, 0, 1_000_000);
+        int format = cursor.count("format", FORMAT);
         if (format != FORMAT && !notes.stopped()) {
             cursor.add(cursor.fault(FindingKind.FORMAT_UNKNOWN, "format").with("format", Fact.name(String.valueOf(format))).with("known", Fact.name(String.valueOf(FORMAT))).way(WayKind.NEWER_PROGRAM));
         }
-        String name = cursor.text("name", "Garden", 12_000);
+        String name = cursor.text("name");
         String currency = currency(cursor);
-        boolean imperial = cursor.choice("units", "metric", "metric", "imperial").equals("imperial");
+        boolean imperial = cursor.choice("units").equals("imperial");
         Catalogue catalogue = CatalogueReader.read(cursor.object("catalogue"));
         BedReader.Usual usual = BedReader.usual(cursor.object("defaults"));
         Map<String, Bed> types = new HashMap<>();
@@ -98,12 +91,12 @@ public final class GardenReader {
                         rack(cursor, catalogue),
                         slatBoards(cursor),
                         saw(cursor.object("saw")),
-                        SearchLength.valueOf(cursor.choice("search", "short", "short", "long").toUpperCase(Locale.ROOT))),
+                        SearchLength.valueOf(cursor.choice("search").toUpperCase(Locale.ROOT))),
                 new Garden.People(
                         read, liftLimitKg(crew), TallyReader.read(cursor.object("tally"), read.dates().start())),
                 new Garden.Terms(
                         currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), loads(cursor.object("loads")),
-                        GardenState.of(cursor.choice("state", GardenState.PENCILLED.code(), GardenState.codes())).orElse(GardenState.PENCILLED)),
+                        GardenState.of(cursor.choice("state", GardenState.PENCILLED.code())).orElse(GardenState.PENCILLED)),
                 accepted(cursor),
                 notes.defaulted,
                 new Garden.Asking(AskingReader.giving(cursor, beds, gives), AskingReader.wishes(cursor, beds, types)));
@@ -116,7 +109,7 @@ public final class GardenReader {
     private static final String CURRENCY = "the ISO 4217 code of money that goods are paid in";
 
     private static String currency(Cursor cursor) {
-        String code = cursor.text("currency", "GBP", 10);
+        String code = cursor.text("currency");
         try {
             CurrencyUnit unit = CurrencyUnit.of(code);
             if (!unit.isPseudoCurrency()) return unit.getCode();
@@ -133,7 +126,7 @@ public final class GardenReader {
         Map<String, Cursor> typeCursors = new LinkedHashMap<>();
         Map<String, Give> typeGives = new HashMap<>();
         Map<String, ObjectNode> typeNodes = new HashMap<>();
-        for (Cursor each : garden.objects("types", "type", MOST_TYPES)) {
+        for (Cursor each : garden.objects("types", "type")) {
             Cursor type = each.renamed("weekend", "stage");
             String id = type.code("id", "");
             if (id.isEmpty()) {
@@ -148,7 +141,7 @@ public final class GardenReader {
                 typeNodes.put(id, (ObjectNode) type.node());
             }
         }
-        List<Cursor> placed = garden.objects("beds", "bed", MOST_BEDS).stream()
+        List<Cursor> placed = garden.objects("beds", "bed").stream()
                 .map(bed -> bed.renamed("weekend", "stage"))
                 .toList();
         Set<String> taken = new HashSet<>();
@@ -186,7 +179,7 @@ public final class GardenReader {
             Map<String, Bed> types,
             Map<String, ObjectNode> typeNodes,
             BedReader reader) {
-        String type = bed.text("type", "", 40);
+        String type = bed.text("type");
         if (type.isEmpty()) {
             return reader.read(bed, id, "");
         }
@@ -204,9 +197,9 @@ public final class GardenReader {
         }
         if (plain) {
             int before = bed.notes.findings.size();
-            String name = bed.text("name", "", 12_000);
+            String name = bed.text("name");
             Placement placement = BedReader.placement(bed);
-            int stage = bed.count("stage", types.get(type).stage(), 1, 100);
+            int stage = bed.count("stage", types.get(type).stage());
             return bed.notes.findings.size() > before
                     ? Optional.empty()
                     : Optional.of(types.get(type).placedAs(id, name, placement, stage));
@@ -230,12 +223,12 @@ public final class GardenReader {
     private static List<GardenPath> paths(Cursor garden) {
         List<GardenPath> paths = new ArrayList<>();
         Set<String> taken = new HashSet<>();
-        for (Cursor path : garden.objects("paths", "path", MOST_PATHS)) {
+        for (Cursor path : garden.objects("paths", "path")) {
             String id = path.ownCode("P" + (paths.size() + 1), taken, "path");
             Cursor named = path.named("path " + id);
             named.raw("id");
-            String name = named.text("name", "", 12_000);
-            var line = named.points("line", 500);
+            String name = named.text("name");
+            var line = named.points("line");
             for (int i = 1; i < line.size(); i++) {
                 if (line.get(i).equals(line.get(i - 1))) {
                     named.add(named.fault(FindingKind.POINTS_SAME, "line").with("first", Fact.name(String.valueOf(i))).with("second", Fact.name(String.valueOf(i + 1))).way(WayKind.TAKE_ONE_OUT));
@@ -244,16 +237,16 @@ public final class GardenReader {
             if (line.size() < 2) {
                 named.few("line", line.size(), 2, "points");
             }
-            double width = named.length("width", 1200, 100, 20_000);
+            double width = named.number("width");
             List<GardenPath.Layer> layers = new ArrayList<>();
-            for (Cursor layer : named.objects("layers", "layer", 10)) {
+            for (Cursor layer : named.objects("layers", "layer")) {
                 layers.add(new GardenPath.Layer(
-                        layer.text("material", Goods.BARK.item(), 40), layer.length("depth", 50, 1, 2_000)));
+                        layer.text("material"), layer.number("depth")));
                 layer.refuseUnknown();
             }
-            String edging = named.text("edging", "", 40);
-            String membrane = named.text("membrane", "", 40);
-            double lap = named.length("membraneLap", GardenPath.USUAL_LAP_MM, 0, 1_000);
+            String edging = named.text("edging");
+            String membrane = named.text("membrane");
+            double lap = named.number("membraneLap", GardenPath.USUAL_LAP_MM);
             named.refuseUnknown();
             if (line.size() >= 2) {
                 paths.add(new GardenPath(id, name, line, width, layers, edging, membrane, lap));
@@ -265,29 +258,29 @@ public final class GardenReader {
     private static List<RackBoard> rack(Cursor garden, Catalogue catalogue) {
         List<RackBoard> boards = new ArrayList<>();
         Set<String> taken = new HashSet<>();
-        for (Cursor board : garden.objects("rack", "board", MOST_BOARDS)) {
+        for (Cursor board : garden.objects("rack", "board")) {
             String id = board.ownCode("R" + (boards.size() + 1), taken, "board");
             Cursor named = board.named("board " + id);
             named.raw("id");
-            String section = named.text("section", BedReader.Usual.OURS.section(), 40);
+            String section = named.text("section", BedReader.Usual.OURS.section());
             if (catalogue.section(section).isEmpty()) {
                 named.add(named.noSuch("section", "section", section, List.of()).way(WayKind.ADD_TO, Fact.name("\"sections\" of the catalogue")));
             }
-            double length = named.neededLength("length", 100, 30_000);
+            double length = named.neededLength("length");
             List<RackBoard.Span> bad = new ArrayList<>();
-            for (JsonNode span : named.list("bad", 50)) {
+            for (JsonNode span : named.list("bad")) {
                 Optional<RackBoard.Span> read = span(named, span, length);
                 read.ifPresent(bad::add);
             }
-            int count = named.count("count", 1, 1, 10_000);
-            int goodFaces = named.count("goodFaces", 2, 0, 2);
-            String origin = named.text("origin", "", 200);
-            boolean coated = named.flag("coated", false);
-            double weight = named.number("weight", 0, 0, 2_000, 1, "kg");
-            double thickness = named.length("thickness", 0, 0, 1_000);
-            double height = named.length("height", 0, 0, 1_000);
+            int count = named.count("count");
+            int goodFaces = named.count("goodFaces");
+            String origin = named.text("origin");
+            boolean coated = named.flag("coated");
+            double weight = named.number("weight");
+            double thickness = named.number("thickness");
+            double height = named.number("height");
             Treatment treatment = treatment(named);
-            String checkedBy = named.text("checkedBy", "", 200);
+            String checkedBy = named.text("checkedBy");
             Optional<BigDecimal> salvage = named.price("salvage");
             named.refuseUnknown();
             boards.add(new RackBoard(id, section, length, count, bad, goodFaces, origin, coated, treatment, checkedBy, weight,
@@ -314,15 +307,15 @@ public final class GardenReader {
     private static Saw saw(Cursor saw) {
         Saw usual = Saw.USUAL;
         Saw read = new Saw(
-                saw.length("kerf", usual.kerfMm(), 0, 30),
-                saw.length("endTrim", usual.endTrimMm(), 0, 500),
-                saw.length("keepOffcut", usual.keepOffcutMm(), 0, 5_000),
-                saw.length("leastPiece", usual.leastPieceMm(), 0, 2_000),
-                saw.length("leastPart", usual.leastPartMm(), 100, 3_000),
-                saw.length("seamStagger", usual.seamStaggerMm(), 0, 3_000),
-                saw.length("seamFromCorner", usual.seamFromCornerMm(), 0, 3_000),
-                saw.number("salvage", usual.salvagePercent(), 0, 99, 1, "percent"),
-                saw.length("retrim", usual.retrimMm(), 0, 500));
+                saw.number("kerf", usual.kerfMm()),
+                saw.number("endTrim", usual.endTrimMm()),
+                saw.number("keepOffcut", usual.keepOffcutMm()),
+                saw.number("leastPiece", usual.leastPieceMm()),
+                saw.number("leastPart", usual.leastPartMm()),
+                saw.number("seamStagger", usual.seamStaggerMm()),
+                saw.number("seamFromCorner", usual.seamFromCornerMm()),
+                saw.number("salvage", usual.salvagePercent()),
+                saw.number("retrim", usual.retrimMm()));
         saw.refuseUnknown();
         return read;
     }
@@ -330,16 +323,16 @@ public final class GardenReader {
     private static List<SlatBoards> slatBoards(Cursor garden) {
         List<SlatBoards> all = new ArrayList<>();
         Set<String> taken = new HashSet<>();
-        for (Cursor boards : garden.objects("slatBoards", "slat boards", MOST_BOARDS)) {
+        for (Cursor boards : garden.objects("slatBoards", "slat boards")) {
             String id = boards.ownCode("S" + (all.size() + 1), taken, "slat board");
             Cursor named = boards.named("slat boards " + id);
             named.raw("id");
             all.add(new SlatBoards(
                     id,
-                    named.neededLength("width", 20, 500),
-                    named.neededLength("thickness", 5, 100),
-                    named.neededLength("length", 200, 10_000),
-                    named.count("count", 1, 1, 100_000),
+                    named.neededLength("width"),
+                    named.neededLength("thickness"),
+                    named.neededLength("length"),
+                    named.count("count"),
                     treatment(named)));
             named.refuseUnknown();
         }
@@ -349,30 +342,30 @@ public final class GardenReader {
     private static Treatment treatment(Cursor board) {
         Treatment old = OLD_TREATMENTS.get(board.raw("treatment").asText());
         return old != null ? old : Treatment.valueOf(
-                board.choice("treatment", "unknown", TREATMENTS).replace('-', '_').toUpperCase(Locale.ROOT));
+                board.choice("treatment").replace('-', '_').toUpperCase(Locale.ROOT));
     }
 
     private static StandingRules loads(Cursor loads) {
         StandingRules usual = StandingRules.USUAL;
         StandingRules read = new StandingRules(
-                loads.number("soil", usual.soilKnM3(), 5, 25, 2, "kN/m3"),
-                loads.number("friction", usual.frictionDeg(), 0, 45, 1, "degrees"),
-                loads.number("beside", usual.besideKpa(), 0, 20, 2, "kN/m2"),
-                loads.number("bow", usual.bowPart(), 50, 1_000, 0, ""),
-                loads.number("sag", usual.sagPart(), 50, 1_000, 0, ""));
+                loads.number("soil", usual.soilKnM3()),
+                loads.number("friction", usual.frictionDeg()),
+                loads.number("beside", usual.besideKpa()),
+                loads.number("bow", usual.bowPart()),
+                loads.number("sag", usual.sagPart()));
         loads.refuseUnknown();
         return read;
     }
 
     private static double liftLimitKg(Cursor crew) {
-        return crew.number("liftLimit", 25, 1, 200, 1, "kg");
+        return crew.number("liftLimit");
     }
 
     private static Map<String, String> accepted(Cursor garden) {
         Map<String, String> accepted = new LinkedHashMap<>();
-        for (Cursor one : garden.objects("accepted", "accepted snag", 1_000)) {
-            String where = one.text("where", "", 500);
-            String reason = one.text("reason", "", 1_000);
+        for (Cursor one : garden.objects("accepted", "accepted snag")) {
+            String where = one.text("where");
+            String reason = one.text("reason");
             if (where.isEmpty() || reason.isEmpty()) {
                 one.needed("{\"where\": \"bed M, wall D\", \"reason\": \"a fence is behind it\"}", "\"where\"", "\"reason\"");
             }
@@ -383,8 +376,8 @@ public final class GardenReader {
     }
 
     /** An outline that fits no bed is also no yard: one reading serves both. */
-    static Optional<Outline> outline(Cursor cursor, String field, int most) {
-        var corners = cursor.points(field, most);
+    static Optional<Outline> outline(Cursor cursor, String field) {
+        var corners = cursor.points(field);
         if (corners.isEmpty()) {
             return Optional.empty();
         }

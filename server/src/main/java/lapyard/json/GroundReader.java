@@ -9,10 +9,7 @@ import lapyard.plan.Ground;
 
 /** The yard: outline, surfaces, keep-clear, levels, north. */
 final class GroundReader {
-    private static final int MOST_CORNERS = 200;
     /** Characters of a picture: a megabyte of it, a document being 5 at most. */
-    private static final int MOST_PICTURE = 1_400_000;
-    private static final String[] SURFACES = {"slab", "concrete", "gravel", "grass", "soil", "deck"};
 
     /** Clearance in mm that each kind of keep-clear usually asks for: common practice, no source. */
     static final Map<String, Double> CLEARANCE = Map.of(
@@ -22,31 +19,31 @@ final class GroundReader {
     private GroundReader() {}
 
     static Ground read(Cursor ground) {
-        SurveyReader.Surveyed surveyed = SurveyReader.read(ground, MOST_CORNERS);
-        List<Outline> outline = GardenReader.outline(ground, "outline", MOST_CORNERS).map(List::of).orElse(surveyed.outline());
+        SurveyReader.Surveyed surveyed = SurveyReader.read(ground);
+        List<Outline> outline = GardenReader.outline(ground, "outline").map(List::of).orElse(surveyed.outline());
         List<Ground.Surface> surfaces = new ArrayList<>();
-        for (Cursor surface : ground.objects("surfaces", "surface", 500)) {
-            String kind = surface.choice("kind", "slab", SURFACES);
+        for (Cursor surface : ground.objects("surfaces", "surface")) {
+            String kind = surface.choice("kind");
             if (!surface.has("outline")) {
                 surface.missing("outline", "\"outline\": [[0, 0], [3000, 0], [3000, 2000], [0, 2000]]");
             }
-            GardenReader.outline(surface, "outline", MOST_CORNERS).ifPresent(o -> surfaces.add(new Ground.Surface(kind, o)));
+            GardenReader.outline(surface, "outline").ifPresent(o -> surfaces.add(new Ground.Surface(kind, o)));
             surface.refuseUnknown();
         }
         List<Ground.KeepClear> keepClear = new ArrayList<>();
-        for (Cursor one : ground.objects("keepClear", "keep-clear", 500)) {
+        for (Cursor one : ground.objects("keepClear", "keep-clear")) {
             keepClear.addAll(keepClear(one));
         }
         List<Ground.Level> levels = new ArrayList<>();
-        for (Cursor level : ground.objects("levels", "level", 500)) {
+        for (Cursor level : ground.objects("levels", "level")) {
             if (!level.has("at") || !level.has("drop")) {
                 level.needed("{\"at\": [0, 0], \"drop\": 412}", "\"at\"", "\"drop\"");
             }
-            levels.add(new Ground.Level(level.point("at", new Point(0, 0)), level.length("drop", 0, -20_000, 20_000)));
+            levels.add(new Ground.Level(level.point("at", new Point(0, 0)), level.number("drop", 0)));
             level.refuseUnknown();
         }
         if (ground.has("picture")) picture(ground.object("picture"));
-        double north = ground.number("north", 0, -360, 360, 3, "degrees");
+        double north = ground.number("north");
         Ground read = new Ground(
                 outline,
                 surfaces,
@@ -66,41 +63,41 @@ final class GroundReader {
 
     /** A picture of the site that lies under the yard on the page: looked at, and never reckoned with. */
     private static void picture(Cursor picture) {
-        String data = picture.text("data", "", MOST_PICTURE);
+        String data = picture.text("data");
         if (!data.matches("data:image/(?:png|jpeg);base64,[A-Za-z0-9+/=]+")) {
             picture.misshapen("data", "a PNG or JPEG picture", picture.raw("data"), "\"data:image/png;base64,...\"");
         }
         picture.point("at", new Point(0, 0));
-        picture.length("width", 10_000, 1, Cursor.FAR_MM);
-        picture.length("height", 10_000, 1, Cursor.FAR_MM);
-        picture.number("turn", 0, -360, 360, 3, "degrees");
-        picture.number("faint", 0.5, 0, 1, 2, "of the full strength");
-        picture.flag("hidden", false);
+        picture.number("width");
+        picture.number("height");
+        picture.number("turn", 0);
+        picture.number("faint");
+        picture.flag("hidden");
         picture.refuseUnknown();
     }
 
     /** A line of several places is kept clear leg by leg. */
     private static List<Ground.KeepClear> keepClear(Cursor one) {
-        String kind = one.choice("kind", "other", CLEARANCE.keySet().stream().sorted().toArray(String[]::new));
-        double clearance = one.length("clearance", CLEARANCE.get(kind), 0, 20_000);
+        String kind = one.choice("kind");
+        double clearance = one.number("clearance", CLEARANCE.get(kind));
         List<List<Point>> shapes = new ArrayList<>();
         double leaf = 0;
         boolean swingsIn = true;
         if (kind.equals("gate")) {
             Point hinge = one.point("hinge", new Point(0, 0));
-            leaf = one.length("leaf", 900, 100, 10_000);
-            swingsIn = one.choice("swing", "in", "in", "out").equals("in");
+            leaf = one.number("leaf");
+            swingsIn = one.choice("swing").equals("in");
             // without a direction the closed leaf lies along the side of the yard that the hinge hangs in
             if (one.has("closed")) {
-                double closed = Math.toRadians(one.number("closed", 0, -360, 360, 3, "degrees"));
+                double closed = Math.toRadians(one.number("closed", 0));
                 shapes.add(List.of(hinge, new Point(hinge.x() + leaf * Math.cos(closed), hinge.y() + leaf * Math.sin(closed))));
             } else {
                 shapes.add(List.of(hinge));
             }
         } else if (one.has("outline")) {
-            GardenReader.outline(one, "outline", MOST_CORNERS).ifPresent(outline -> shapes.add(outline.corners()));
+            GardenReader.outline(one, "outline").ifPresent(outline -> shapes.add(outline.corners()));
         } else if (one.has("line")) {
-            List<Point> line = one.points("line", MOST_CORNERS);
+            List<Point> line = one.points("line");
             if (line.size() < 2) {
                 one.few("line", line.size(), 2, "points");
             }
@@ -113,7 +110,7 @@ final class GroundReader {
             }
             shapes.add(List.of(one.point("at", new Point(0, 0))));
         }
-        double dampCourse = one.length("dampCourse", 0, 0, 2_000);
+        double dampCourse = one.number("dampCourse");
         one.refuseUnknown();
         List<Ground.KeepClear> kept = new ArrayList<>();
         for (List<Point> shape : shapes) {

@@ -6,14 +6,11 @@ import java.util.Optional;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Fact;
-import lapyard.plan.Finding.Amount;
 import lapyard.plan.FindingKind;
 import lapyard.plan.WayKind;
 
 /** A bed's outline in one of its three forms: width and depth, walls with turns, or corners. */
 final class OutlineReader {
-    static final double MOST_SIDE_MM = 100_000;
-    static final int MOST_CORNERS = 100;
 
     private OutlineReader() {}
 
@@ -33,8 +30,8 @@ final class OutlineReader {
     }
 
     private static Optional<Outline> sized(Cursor bed) {
-        double width = bed.neededLength("width", 1, MOST_SIDE_MM);
-        double depth = bed.neededLength("depth", 1, MOST_SIDE_MM);
+        double width = bed.neededLength("width");
+        double depth = bed.neededLength("depth");
         return Optional.of(Outline.rectangle(width, depth));
     }
 
@@ -45,15 +42,15 @@ final class OutlineReader {
         double y = 0;
         double heading = 0;
         boolean square = true;
-        List<Cursor> walls = bed.objects("walls", "wall", MOST_CORNERS);
+        List<Cursor> walls = bed.objects("walls", "wall");
         for (Cursor wall : walls) {
             corners.add(new Point(x, y));
-            double length = wall.neededLength("length", 1, MOST_SIDE_MM);
+            double length = wall.neededLength("length");
             x = along(x, length, heading, 0);
             y = along(y, length, heading, 270);
             double turn = wall.raw("turn").isNumber()
-                    ? wall.number("turn", 90, -160, 160, 2, "degrees")
-                    : wall.choice("turn", "left", "left", "right").equals("left") ? 90 : -90;
+                    ? wall.number("turn", 90)
+                    : wall.choice("turn", "left").equals("left") ? 90 : -90;
             square &= Math.abs(turn) == 90;
             heading = ((heading + turn) % 360 + 360) % 360;
             wall.refuseUnknown();
@@ -83,7 +80,7 @@ final class OutlineReader {
     }
 
     private static Optional<Outline> cornered(Cursor bed) {
-        List<Point> corners = bed.points("outline", MOST_CORNERS);
+        List<Point> corners = bed.points("outline");
         if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) {
             corners.remove(corners.size() - 1);
         }

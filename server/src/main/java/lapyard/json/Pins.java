@@ -30,8 +30,8 @@ final class Pins {
 
     static Pins read(Cursor catalogue) {
         Pins pins = new Pins();
-        for (Cursor line : catalogue.objects("pins", "pin", 500)) {
-            Pin pin = new Pin(line, line.text("item", "", 40), line.text("supplier", "", 20), line.text("pack", "", 200));
+        for (Cursor line : catalogue.objects("pins", "pin")) {
+            Pin pin = new Pin(line, line.text("item"), line.text("supplier"), line.text("pack"));
             line.refuseUnknown();
             if (pin.item().isEmpty() || pin.supplier().isEmpty() && pin.pack().isEmpty()) {
                 line.needed("{\"item\": \"finish\", \"supplier\": \"sawmill\"}", "\"item\"", "\"supplier\" or \"pack\"");

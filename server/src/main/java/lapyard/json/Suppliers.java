@@ -8,13 +8,11 @@ import java.util.Optional;
 import lapyard.catalogue.Supplier;
 import lapyard.catalogue.Vehicle;
 import lapyard.plan.Fact;
-import lapyard.plan.FindingKind;
 import lapyard.plan.WayKind;
 
 /** Who sells, as the catalogue lists them; every amount is turned into what is paid, tax included. */
 final class Suppliers {
     /** Each set of them is weighed against the others. */
-    private static final int MOST = 10;
 
     private final Map<String, Supplier> byId = new LinkedHashMap<>();
     private final Map<String, BigDecimal> taxToAdd = new LinkedHashMap<>();
@@ -23,7 +21,7 @@ final class Suppliers {
 
     static Suppliers read(Cursor catalogue) {
         Suppliers suppliers = new Suppliers();
-        for (Cursor one : catalogue.objects("suppliers", "supplier", MOST)) {
+        for (Cursor one : catalogue.objects("suppliers", "supplier")) {
             suppliers.add(one);
         }
         return suppliers;
@@ -38,12 +36,12 @@ final class Suppliers {
         } else if (byId.containsKey(id)) {
             named.twice("id", "supplier code", Fact.name(id), WayKind.ANOTHER_CODE);
         }
-        String name = named.text("name", id, 200);
-        int leadDays = named.count("leadDays", 0, 0, 365);
+        String name = named.text("name", id);
+        int leadDays = named.count("leadDays");
         Optional<BigDecimal> charge = named.price("delivery");
         Optional<BigDecimal> freeOver = named.price("freeOver");
         BigDecimal rate = exact(named, "tax");
-        boolean included = named.flag("taxIncluded", true);
+        boolean included = named.flag("taxIncluded");
         if (!included && !named.has("tax")) {
             named.missing("tax", "\"tax\": 20 for 20 %, as the prices are without it");
         }
@@ -65,22 +63,22 @@ final class Suppliers {
 
     static Vehicle vehicle(Cursor vehicle) {
         Vehicle read = new Vehicle(
-                vehicle.text("name", "vehicle", 100),
-                vehicle.number("payload", 500, 1, 50_000, 1, "kg"),
-                vehicle.length("bedLength", 2400, 300, 20_000),
-                vehicle.number("volume", 2, 0.01, 200, 3, "m3"));
+                vehicle.text("name"),
+                vehicle.number("payload"),
+                vehicle.number("bedLength"),
+                vehicle.number("volume"));
         vehicle.refuseUnknown();
         return read;
     }
 
     private static BigDecimal exact(Cursor line, String field) {
-        double checked = line.number(field, 0, 0, 100, 3, "percent");
+        double checked = line.number(field, 0);
         return BigDecimal.valueOf(checked).stripTrailingZeros().setScale(
                 Math.max(0, BigDecimal.valueOf(checked).stripTrailingZeros().scale()));
     }
 
     static String date(Cursor line) {
-        String date = line.text("validUntil", "", 10);
+        String date = line.text("validUntil");
         if (!date.isEmpty()) {
             try {
                 java.time.LocalDate.parse(date);
@@ -98,7 +96,7 @@ final class Suppliers {
 
     /** The supplier that a line of the catalogue names; empty for the one merchant. */
     String of(Cursor line) {
-        String id = line.text("supplier", "", 20);
+        String id = line.text("supplier");
         if (!id.isEmpty() && !byId.containsKey(id)) {
             line.add(line.noSuch("supplier", "supplier", id, byId.keySet()).way(WayKind.ADD_TO, Fact.name("\"suppliers\" of the catalogue")));
             return "";

@@ -15,14 +15,13 @@ import lapyard.plan.YardSurvey;
 
 /** The yard as it was taped, and the outline that the tapes give. */
 final class SurveyReader {
-    private static final double LONGEST_MM = 1_000_000;
 
     private SurveyReader() {}
 
     /** Both are empty where no survey was written or its tapes give no outline; the latter is a STOP. */
     record Surveyed(Optional<YardSurvey> survey, List<Outline> outline) {}
 
-    static Surveyed read(Cursor ground, int mostCorners) {
+    static Surveyed read(Cursor ground) {
         if (!ground.has("survey")) {
             return new Surveyed(Optional.empty(), List.of());
         }
@@ -36,18 +35,18 @@ final class SurveyReader {
             YardWorkReader.marksNear(survey, "base", from.distanceMm(to));
         }
         List<YardSurvey.Corner> corners = new ArrayList<>();
-        for (Cursor corner : survey.objects("corners", "corner", mostCorners)) {
+        for (Cursor corner : survey.objects("corners", "corner")) {
             corners.add(corner(corner, base.has("to")));
         }
         List<YardSurvey.Leg> walk = new ArrayList<>();
-        for (Cursor leg : survey.objects("walk", "side", mostCorners)) {
-            double length = leg.neededLength("length", 1, LONGEST_MM);
-            double fall = leg.length("fall", 0, 0, LONGEST_MM);
+        for (Cursor leg : survey.objects("walk", "side")) {
+            double length = leg.neededLength("length");
+            double fall = leg.number("fall");
             if (fall > length) {
                 leg.against("fall", Fact.mm(fall), "length", Fact.mm(length));
                 fall = 0;
             }
-            walk.add(new YardSurvey.Leg(length, leg.number("turn", 90, -180, 180, 3, "degrees"), fall));
+            walk.add(new YardSurvey.Leg(length, leg.number("turn", 90), fall));
             leg.refuseUnknown();
         }
         if (corners.isEmpty() == walk.isEmpty()) {
@@ -61,10 +60,10 @@ final class SurveyReader {
         }
         int known = corners.size() + walk.size();
         List<YardSurvey.Check> checks = new ArrayList<>();
-        for (Cursor check : survey.objects("checks", "check tape", 200)) {
-            int one = check.count("from", 1, 1, Math.max(1, known));
-            int other = check.count("to", 1, 1, Math.max(1, known));
-            checks.add(new YardSurvey.Check(one, other, check.neededLength("taped", 1, LONGEST_MM)));
+        for (Cursor check : survey.objects("checks", "check tape")) {
+            int one = check.count("from", 1, Math.max(1, known));
+            int other = check.count("to", 1, Math.max(1, known));
+            checks.add(new YardSurvey.Check(one, other, check.neededLength("taped")));
             if (one == other) {
                 check.add(check.fault(FindingKind.CHECK_SAME_CORNER, "to").with("corner", Fact.name(String.valueOf(one))).way(WayKind.TWO_CORNERS));
             }
@@ -102,12 +101,12 @@ final class SurveyReader {
         }
         YardSurvey.Corner read = taped
                 ? new YardSurvey.Corner.Tapes(
-                        corner.neededLength("first", 0, LONGEST_MM),
-                        corner.neededLength("second", 0, LONGEST_MM),
-                        corner.choice("side", "left", "left", "right").equals("left"))
+                        corner.neededLength("first"),
+                        corner.neededLength("second"),
+                        corner.choice("side").equals("left"))
                 : new YardSurvey.Corner.Offset(
-                        corner.length("along", 0, -LONGEST_MM, LONGEST_MM),
-                        corner.length("off", 0, -LONGEST_MM, LONGEST_MM));
+                        corner.number("along"),
+                        corner.number("off"));
         corner.refuseUnknown();
         return read;
     }

@@ -10,14 +10,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import lapyard.plan.Fact;
-import lapyard.plan.Finding.Amount;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
 
 /** Reads {@code tally}: what was done, cut and bought so far. */
 final class TallyReader {
-    private static final int MOST = 20_000;
     private static final int LAST_DAY = 2_000;
 
     private TallyReader() {}
@@ -27,8 +25,8 @@ final class TallyReader {
         int day = day(tally, "asOf", "day", start, 0);
         List<Tally.Done> done = new ArrayList<>();
         Set<String> told = new HashSet<>();
-        for (Cursor one : tally.objects("done", "task done", MOST)) {
-            String task = one.text("task", "", 120);
+        for (Cursor one : tally.objects("done", "task done")) {
+            String task = one.text("task");
             if (task.isEmpty()) one.missing("task", "\"task\": \"M.course-1\"");
             if (!told.add(task)) one.twice("task", "task", Fact.name(Cursor.cut(task)), WayKind.KEEP_ONE);
             done.add(new Tally.Done(task, day(one, "on", "day", start, day)));
@@ -36,15 +34,15 @@ final class TallyReader {
         }
         List<Tally.Board> boards = new ArrayList<>();
         Set<String> names = new HashSet<>();
-        for (Cursor one : tally.objects("boards", "board", MOST)) boards.addAll(board(one, boards.size(), names));
+        for (Cursor one : tally.objects("boards", "board")) boards.addAll(board(one, boards.size(), names));
         List<Tally.Bought> bought = new ArrayList<>();
-        for (Cursor one : tally.objects("bought", "thing bought", MOST)) {
-            int count = one.count("count", 1, 1, 1_000_000);
-            int arrived = one.count("arrived", 0, 0, 1_000_000);
+        for (Cursor one : tally.objects("bought", "thing bought")) {
+            int count = one.count("count");
+            int arrived = one.count("arrived");
             if (arrived > count) {
                 one.against("arrived", Fact.count(arrived, "packs"), "count", Fact.count(count, "packs"));
             }
-            bought.add(new Tally.Bought(one.text("item", "", 100), one.text("pack", "", 100), count, arrived));
+            bought.add(new Tally.Bought(one.text("item"), one.text("pack"), count, arrived));
             one.refuseUnknown();
         }
         tally.refuseUnknown();
@@ -54,7 +52,7 @@ final class TallyReader {
     /** A date where the garden has a first day of work, or a number of the plan's days. */
     private static int day(Cursor cursor, String dateField, String dayField, Optional<LocalDate> start, int usual) {
         Optional<LocalDate> date = CrewReader.date(cursor, dateField);
-        int day = cursor.count(dayField, usual, 0, LAST_DAY);
+        int day = cursor.count(dayField, usual);
         if (date.isEmpty()) return day;
         if (start.isEmpty()) {
             cursor.add(cursor.fault(FindingKind.DATE_NO_START, dateField).way(WayKind.GIVE_START).way(WayKind.COUNT_DAYS, Fact.name(dayField)));
@@ -74,16 +72,16 @@ final class TallyReader {
     }
 
     private static List<Tally.Board> board(Cursor one, int before, Set<String> names) {
-        String name = one.text("board", "#" + (before + 1), 40);
-        int count = one.count("count", 1, 1, 1_000);
-        String section = one.text("section", BedReader.Usual.OURS.section(), 40);
-        String stock = one.text("stock", "", 40);
+        String name = one.text("board", "#" + (before + 1));
+        int count = one.count("count");
+        String section = one.text("section", BedReader.Usual.OURS.section());
+        String stock = one.text("stock");
         if (stock.isEmpty()) one.missing("stock", "\"stock\": \"4800\", or the code of the board on hand");
         List<String> cut = marks(one, "cut");
         List<String> spoiled = marks(one, "spoiled");
         boolean opened = one.flag("opened", !cut.isEmpty() || !spoiled.isEmpty());
-        double lost = one.length("lost", 0, 0, 30_000);
-        OptionalDouble left = one.has("left") ? OptionalDouble.of(one.length("left", 0, 0, 30_000)) : OptionalDouble.empty();
+        double lost = one.number("lost");
+        OptionalDouble left = one.has("left") ? OptionalDouble.of(one.number("left")) : OptionalDouble.empty();
         one.refuseUnknown();
         if (count > 1 && (!cut.isEmpty() || !spoiled.isEmpty())) {
             one.add(one.fault(FindingKind.TALLY_SAME_PIECES, "count").with("boards", Fact.count(count, "boards")).way(WayKind.NAME_EACH_BOARD));
@@ -99,7 +97,7 @@ final class TallyReader {
 
     private static List<String> marks(Cursor board, String field) {
         List<String> marks = new ArrayList<>();
-        for (JsonNode one : board.list(field, 1_000)) {
+        for (JsonNode one : board.list(field)) {
             if (one.isTextual()) marks.add(one.textValue());
             else board.misshapen(field, "marks in quotes", one, "[\"M-1A\"]");
         }

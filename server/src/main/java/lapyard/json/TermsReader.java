@@ -15,7 +15,6 @@ import lapyard.plan.WayKind;
 
 /** The way goods come in, and the terms of a quote. */
 final class TermsReader {
-    private static final double WIDEST_MM = 20_000;
 
     private TermsReader() {}
 
@@ -23,8 +22,8 @@ final class TermsReader {
         boolean given = garden.has("loadIn");
         Cursor way = garden.object("loadIn");
         Cursor passage = way.object("passage");
-        OptionalDouble width = way.has("passage") ? OptionalDouble.of(passage.neededLength("width", 100, WIDEST_MM)) : OptionalDouble.empty();
-        OptionalDouble turn = passage.has("turn") ? OptionalDouble.of(passage.length("turn", 900, 100, WIDEST_MM)) : OptionalDouble.empty();
+        OptionalDouble width = way.has("passage") ? OptionalDouble.of(passage.neededLength("width")) : OptionalDouble.empty();
+        OptionalDouble turn = passage.has("turn") ? OptionalDouble.of(passage.number("turn", 900)) : OptionalDouble.empty();
         passage.refuseUnknown();
         WayIn read = new WayIn(
                 given,
@@ -32,8 +31,8 @@ final class TermsReader {
                 width,
                 turn,
                 way.has("dropSpot") ? Optional.of(way.point("dropSpot", new lapyard.geometry.Point(0, 0))) : Optional.empty(),
-                way.length("bag", WayIn.UNKNOWN.bagMm(), 300, 3_000),
-                way.number("barrow", WayIn.UNKNOWN.barrowLitres(), 10, 500, 1, "l"));
+                way.number("bag", WayIn.UNKNOWN.bagMm()),
+                way.number("barrow", WayIn.UNKNOWN.barrowLitres()));
         barrowMinutes(way);
         way.refuseUnknown();
         return read;
@@ -42,7 +41,7 @@ final class TermsReader {
     /** An older place for the rate of a barrow, which the crew has; empty where it is not used. */
     static OptionalDouble barrowMinutes(Cursor loadIn) {
         return loadIn.has("barrowMinutes")
-                ? OptionalDouble.of(loadIn.number("barrowMinutes", Rate.BARROW.usualMinutes(), 1, 240, 1, "min"))
+                ? OptionalDouble.of(loadIn.number("barrowMinutes", Rate.BARROW.usualMinutes()))
                 : OptionalDouble.empty();
     }
 
@@ -50,10 +49,10 @@ final class TermsReader {
         boolean given = garden.has("quote");
         Cursor quote = garden.object("quote");
         List<QuoteTerms.Labour> labour = new ArrayList<>();
-        for (Cursor line : quote.objects("labour", "labour", 100)) {
+        for (Cursor line : quote.objects("labour", "labour")) {
             labour.add(new QuoteTerms.Labour(
-                    line.text("what", "Labour", 200),
-                    line.number("hours", 0, 0, 100_000, 2, "h"),
+                    line.text("what"),
+                    line.number("hours", 0),
                     line.price("rate").orElse(BigDecimal.ZERO)));
             line.refuseUnknown();
         }
@@ -62,19 +61,19 @@ final class TermsReader {
         if (asked.isNumber() && asked.decimalValue().compareTo(BigDecimal.valueOf(100)) >= 0) {
             quote.add(quote.fault(FindingKind.MARGIN_WHOLE, "margin").with("margin", Fact.share(asked.doubleValue() / 100)).way(WayKind.MARGIN_UNDER));
         } else {
-            margin = BigDecimal.valueOf(quote.number("margin", 0, 0, 99.9, 2, "percent"));
+            margin = BigDecimal.valueOf(quote.number("margin"));
         }
         List<String> exclusions = new ArrayList<>();
-        for (JsonNode one : quote.list("exclusions", 100)) {
+        for (JsonNode one : quote.list("exclusions")) {
             if (one.isTextual() && one.textValue().length() <= 500) {
                 exclusions.add(one.textValue());
             } else {
                 quote.misshapen("exclusions", "texts of at most 500 characters", one, "[\"Watering\", \"Plants\"]");
             }
         }
-        Optional<BigDecimal> tax = quote.has("tax") ? Optional.of(BigDecimal.valueOf(quote.number("tax", 0, 0, 100, 2, "percent"))) : Optional.empty();
+        Optional<BigDecimal> tax = quote.has("tax") ? Optional.of(BigDecimal.valueOf(quote.number("tax"))) : Optional.empty();
         QuoteTerms read = new QuoteTerms(
-                given, quote.text("number", "", 100), quote.text("client", "", 500), quote.text("builder", "", 500), tax, labour, margin, exclusions,
+                given, quote.text("number"), quote.text("client"), quote.text("builder"), tax, labour, margin, exclusions,
                 Suppliers.date(quote));
         quote.refuseUnknown();
         return read;
