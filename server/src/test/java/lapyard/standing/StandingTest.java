@@ -23,6 +23,7 @@ import lapyard.catalogue.StrengthClass;
 import lapyard.construction.Beds;
 import lapyard.construction.Construction;
 import lapyard.geometry.Outline;
+import lapyard.plan.Base;
 import lapyard.plan.Bed;
 import lapyard.plan.Lap;
 import lapyard.plan.StandingRules;
@@ -163,6 +164,48 @@ class StandingTest {
         assertEquals(List.of(), stands.verdicts().stream().filter(one -> one.outcome() != Outcome.HOLDS).toList());
     }
 
+    /** Wall E of 4800 is the longest; it is held at corners 5 and 6, far from where the bed begins. */
+    private static Bed longBehind(Ties ties) {
+        Outline outline = new Outline(List.of(new Point(0, 0), new Point(1800, 0), new Point(1800, 900), new Point(4800, 900), new Point(4800, 2400),
+                new Point(0, 2400)));
+        return bed(Beds.fixed(Beds.bed("L", outline, 3, Lap.TURNING), true, new Screws(120, 2), Notches.USUAL), ties);
+    }
+
+    /**
+     * The push of the everyday bed, 0.870 kN/m, over 4600 of wall E inside: 0.870 x 4.6 / 2 = 2.001 kN at corner 5, and 6 screws hold
+     * 1.85, which is 108 %. One screw holds 0.3083, so 2.001 / 0.3083 = 6.5, over 3 courses 3 in each joint.
+     */
+    @Test
+    void theWorstCornerIsNamedWithWhatHelps() {
+        Standing pulled = standing(longBehind(Ties.NONE), on());
+        assertEquals(2.001, value(pulled.quantities(), "corner.pull"), 0.005);
+        assertEquals(1.85, value(pulled.quantities(), "corner.hold"), 0.01);
+        assertEquals(1.3, input(pulled, "corner.pull", "run before"), 1e-9);
+        assertEquals(4.6, input(pulled, "corner.pull", "run after"), 1e-9);
+        assertEquals(6, input(pulled, "corner.hold", "screws"));
+        Verdict corners = verdict(pulled, "corners");
+        assertEquals(Outcome.BOWS, corners.outcome());
+        assertTrue(Told.text(corners.finding()).contains("Corner 5"), Told.text(corners.finding()));
+        assertTrue(Told.text(corners.finding()).contains("108 %"), Told.text(corners.finding()));
+        String ways = String.join("; ", Told.ways(corners.finding()));
+        assertTrue(ways.contains("brackets") && ways.contains("cross ties") && ways.contains("3 screws"), ways);
+    }
+
+    /** Whose corners have brackets is not told of screws. */
+    @Test
+    void bracketsHoldByTheirMakersFigures() {
+        Ties brackets = new Ties(true, 6, false, 600, Ties.CourseTie.BY_HEIGHT, 4, 50, false, 1800, 2400, 400, List.of());
+        Verdict corners = verdict(standing(longBehind(brackets), on()), "corners");
+        assertEquals(Outcome.HOLDS, corners.outcome());
+        assertTrue(Told.text(corners.finding()).contains("brackets hold by their maker's figures"), Told.text(corners.finding()));
+        Verdict screwed = verdict(standing(bed(Beds.m(Lap.TURNING), CROSS), on("slab")), "corners");
+        assertTrue(Told.text(screwed.finding()).contains("screws hold"), Told.text(screwed.finding()));
+    }
+
+    private static double input(Standing standing, String quantity, String name) {
+        return Beds.input(Beds.quantity(standing.quantities(), quantity).working(), name);
+    }
+
     /** 47 mm boards over 2800 take 31.07 x (100 / 47)^2 = 141 % of their strength. */
     @Test
     void thinBoardsAreTooWeakAndSaySo() {
@@ -262,5 +305,46 @@ class StandingTest {
         // C24 of EN 338:2016: bending 24 and shear 4.0 for 14 and 3.0
         Standing stamped = standing(padded, new Footing(Set.of("slab"), 75, StrengthClass.C24, false, ""));
         assertEquals(100 * Math.max(bending * 14 / 24, shear * 3.0 / 4.0), value(stamped.quantities(), "bearers.use"), 0.01);
+    }
+
+    /**
+     * Bearers of 75 x 23 stamped C24 carry 0.0079265 x 400 = 3.171 N/mm. Bending 1.35 x 3.171 x span^2 / 8 / 6612.5 of 0.5 x 24 / 1.3 x
+     * 1.3 = 12 N/mm2, sag 3 x 5 x 3.171 x span^4 / (384 x 11000 x 76044), a 150th at most: over 350 they hold, over 370 they sag 2.8
+     * where 2.5 is the most, over 390 they take 103 % of their strength.
+     */
+    @ParameterizedTest(name = "bearers over {0}: {1}")
+    @CsvSource({"350, HOLDS, 82.6, 2.22", "370, BOWS, 92.3, 2.77", "390, WEAK, 102.6, 3.42"})
+    void bearersBetweenPadsSagBeforeTheyBreak(double span, Outcome outcome, double percent, double sag) {
+        Bed m = Beds.m(Lap.TURNING);
+        Base padded = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300, span, false);
+        Standing standing = standing(Beds.filled(m, padded, m.inside().liner(), m.planting().fill(), m.making().finish()),
+                new Footing(Set.of("slab"), 75, StrengthClass.C24, false, ""));
+        assertEquals(percent, value(standing.quantities(), "bearers.use"), 0.1);
+        assertEquals(sag, value(standing.quantities(), "bearers.sag"), 0.01);
+        Verdict bearers = verdict(standing, "bearers");
+        assertEquals(outcome, bearers.outcome());
+        String said = Told.text(bearers.finding());
+        assertTrue(said.contains(outcome == Outcome.BOWS ? "sag 2.8 mm over 370 mm" : Math.round(percent) + " %"), said);
+        assertEquals(outcome == Outcome.HOLDS, Told.ways(bearers.finding()).isEmpty());
+    }
+
+    /**
+     * Slats 95 x 22 in 10 rows over 1000 have gaps of 5.56 and carry 0.0079265 x 100.56 = 0.797 N/mm. Over 416 they use 56.4 % of their
+     * strength and sag 1.58, a 263rd of the span, so they may span 416 x (263 / 150)^(1/3) = 502; over 520 they sag more than a
+     * 150th, over 693 they take (693 / 416)^2 as much: 157 %.
+     */
+    @ParameterizedTest(name = "slats over bearers every {0}: {2}")
+    @CsvSource({"416, 416, HOLDS, 56.4", "520, 520, BOWS, 88.1", "700, 693.333, WEAK, 156.6"})
+    void slatsSagBeforeTheyBreak(double every, double span, Outcome outcome, double percent) {
+        Bed plain = Beds.bed("S", Outline.rectangle(2280, 1200), 3, Lap.TURNING);
+        Base wide = new Base(true, "50x75", 23, every, 30, 95, 22, 2400, 15, 5, 300, 0, false);
+        Standing standing = standing(Beds.filled(plain, wide, plain.inside().liner(), plain.planting().fill(), plain.making().finish()), on("slab"));
+        assertEquals(span, input(standing, "slats.use", "span"), 0.1);
+        assertEquals(percent, value(standing.quantities(), "slats.use"), 0.2);
+        assertEquals(502, value(standing.quantities(), "slats.span"), 1);
+        Verdict slats = verdict(standing, "slats");
+        assertEquals(outcome, slats.outcome());
+        if (outcome == Outcome.HOLDS) assertEquals(List.of(), Told.ways(slats.finding()));
+        else assertTrue(Told.ways(slats.finding()).get(0).contains("at most 500 mm apart"), Told.ways(slats.finding()).toString());
     }
 }
