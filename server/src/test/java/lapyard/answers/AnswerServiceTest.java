@@ -127,6 +127,48 @@ class AnswerServiceTest {
     }
 
     @Test
+    void whatASolveThatWasStoppedHadByThenIsNotKept() throws Exception {
+        AtomicInteger prepared = new AtomicInteger();
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch ended = new CountDownLatch(1);
+        SizesDesk desk = new SizesDesk() {
+            @Override
+            public Prepared prepare(GivenDocument document, Function<String, Progress> progress) {
+                if (prepared.incrementAndGet() == 1) {
+                    begun.countDown();
+                    while (!Thread.currentThread().isInterrupted()) Thread.onSpinWait(); // as a search that ends with the best it has
+                }
+                return super.prepare(document, progress);
+            }
+        };
+        AnswerService answers = new AnswerService(desk, 2, 50, 1 << 20);
+        AnswerService.Stopping solve = answers.solveUnwatched("garden", garden(1).text(), 1, new AnswerService.Unwatched() {
+            @Override
+            public void began() {}
+
+            @Override
+            public Progress progress(String what) {
+                return Progress.UNHEARD;
+            }
+
+            @Override
+            public void ended(String result) {
+                ended.countDown();
+            }
+
+            @Override
+            public void failed(Throwable why) {
+                throw new AssertionError(why);
+            }
+        });
+        begun.await();
+        assertTrue(solve.stop());
+        ended.await();
+        answers.jobSheet(garden(1));
+        assertEquals(2, prepared.get(), "the whole search is made for whoever asks for it");
+    }
+
+    @Test
     void aRefusalIsNotKept() {
         AnswerService answers = new AnswerService(new SizesDesk(), 2, 50, 1 << 20);
         String bad = "{\"beds\":[{\"width\":0,\"depth\":1}]}";

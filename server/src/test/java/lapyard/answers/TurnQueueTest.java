@@ -167,6 +167,17 @@ class TurnQueueTest {
         goOn.countDown();
     }
 
+    @Test
+    void theMoreWaitTheLaterOneIsToldToComeAgainUpToAMinute() {
+        CountDownLatch goOn = new CountDownLatch(1);
+        for (int[] each : new int[][] {{20, 15}, {300, 60}}) {
+            TurnQueue queue = new TurnQueue(2, each[0]);
+            for (int i = 0; i < each[0] + 2; i++) queue.ask(WorkKind.SHEET, "a", "g" + i, Optional.empty(), () -> await(goOn));
+            assertEquals(each[1], queue.busy("").retrySeconds(), "two at a time, " + each[0] + " wait");
+        }
+        goOn.countDown();
+    }
+
     private static void await(CountDownLatch latch) {
         try {
             latch.await();
