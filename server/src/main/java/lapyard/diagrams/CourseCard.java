@@ -1,9 +1,15 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
@@ -18,92 +24,76 @@ import lapyard.plan.Bed;
 import lapyard.plan.Lap;
 import lapyard.plan.Lifting;
 
-/** The card of one bed: each course seen from above, its timbers with marks, lengths, ends, seams, notches and screws. */
+/**
+ * The card of a bed, or of beds that are alike: courses that are laid alike share a ring seen from above and a table of their
+ * timbers, with a box to tick for each course.
+ */
 final class CourseCard {
-    /** Courses side by side on a sheet. */
-    private static final int ACROSS = 3;
+    /** Courses on a sheet. */
+    private static final int COURSES = 4;
 
-    private static final double GAP = 5;
+    private static final double GAP = 6;
     private static final double HEAD = 8;
-    private static final double RIM = 7;
-    private static final double ROW = 5.6;
-    private static final double TEXT = 3.5;
-    private static final double LEAST_RING = 42;
-    private static final double TABLE = 86;
-
-    /** A bed that is so many times as wide as deep. */
-    private static final double LONG = 2.2;
+    private static final double RIM = 8;
+    /** Above and below a ring, where words lie level. */
+    private static final double EDGE = 6;
+    private static final double ROW = TypeSize.TICK + 0.3;
+    private static final double TABLE_HEAD = 6.5;
+    private static final double TEXT = 3.4;
+    private static final double LEAST_RING = 36;
+    /** Part of the width that a table beside its ring has. */
+    private static final double TABLE = 0.54;
 
     private static final double NOTE = 3.1;
-    private static final double NOTE_PITCH = 4.2;
+    private static final double NOTE_PITCH = 4.1;
 
-    /** Places of tick, mark, length, board, start, end and weight, in parts of the width of a column. */
-    private static final double[] AT = {0, 0.07, 0.29, 0.455, 0.57, 0.7, 0.84};
+    /** Widths of the columns that tell a timber: wall, length, start, end, mass; then of a course's box, mark and board. */
+    private static final double[] TIMBER = {8, 19, 15, 15, 14};
+    private static final double[] COURSE = {9.5, 17, 8};
 
     private final BenchSheet sheet;
     private final BedWork work;
+    private final List<Bed> beds;
     private final Lifting lifting;
     private final CourseNotes notes;
     private final Map<String, String> boards;
     private final WarningFrame warning;
 
-    CourseCard(BenchSheet sheet, CourseCards.Stack stack, Lifting lifting) {
+    /** @param alike beds that differ in code and place alone; the first is drawn */
+    CourseCard(BenchSheet sheet, List<CourseCards.Stack> alike, Lifting lifting) {
+        CourseCards.Stack first = alike.get(0);
         this.sheet = sheet;
-        this.work = stack.work();
-        this.boards = stack.boards();
+        this.work = first.work();
+        this.beds = alike.stream().map(stack -> stack.work().bed()).toList();
+        this.boards = beds.size() > 1 ? Map.of() : first.boards();
         this.lifting = lifting;
-        this.notes = new CourseNotes(stack, sheet);
-        this.warning = new WarningFrame(sheet, stack.warnings());
+        this.notes = new CourseNotes(first, sheet, beds.size() > 1);
+        this.warning = new WarningFrame(sheet, first.warnings());
     }
 
     List<BenchSheet.Draft> drafts() {
         List<BenchSheet.Draft> drafts = new ArrayList<>();
         List<Course> courses = work.frame().courses();
-        int most = lying() ? rows() : ACROSS;
-        for (int i = 0; i < courses.size(); i += most) {
-            List<Course> some = courses.subList(i, Math.min(courses.size(), i + most));
-            List<Shape> shapes = new ArrayList<>(warning.at(sheet.space().left(), sheet.space().low()));
-            shapes.addAll(lying() ? rows(some) : columns(some));
-            drafts.add(new BenchSheet.Draft(title(), about(), shapes));
+        for (int i = 0; i < courses.size(); i += COURSES) {
+            List<List<Course>> groups = alike(courses.subList(i, Math.min(courses.size(), i + COURSES)));
+            boolean together = above(groups).isPresent();
+            List<List<List<Course>>> sheets = together ? List.of(groups) : groups.stream().map(List::of).toList();
+            for (List<List<Course>> some : sheets) drafts.add(new BenchSheet.Draft(title(), about(), sheet(some, together)));
         }
         return drafts;
     }
 
-    /** What the warning leaves. */
-    private Box space() {
-        Box all = sheet.space();
-        return new Box(all.left(), all.low() + warning.heightMm(), all.right(), all.high());
-    }
-
-    /** A long bed's courses lie one below the other, each with its table beside it. */
-    private boolean lying() {
-        Box extent = extent();
-        return extent.width() > LONG * extent.height();
-    }
-
-    /** Courses of a long bed that find room on a sheet. */
-    private int rows() {
-        double free = space().height() - footHeight(notes.lines(work.frame().courses(), sheet.space().width()));
-        int most = (int) (free / (HEAD + tableHeight(work.frame().courses(), ROW)));
-        return Math.max(1, Math.min(ACROSS, most));
-    }
-
-    private static double footHeight(List<String> words) {
-        return words.size() * NOTE_PITCH + 10;
-    }
-
-    private static double tableHeight(List<Course> courses, double row) {
-        return 7 + row * pieces(courses);
-    }
-
-    private static int pieces(List<Course> courses) {
-        return courses.stream().mapToInt(course -> course.pieces().size()).max().orElse(1);
+    /** Courses whose timbers lie alike. */
+    private List<List<Course>> alike(List<Course> courses) {
+        return new ArrayList<>(courses.stream().collect(Collectors.groupingBy(
+                course -> course.pieces().stream()
+                        .map(piece -> List.of(piece.wall(), piece.part(), piece.lengthMm(), piece.start(), piece.end(), piece.seen()))
+                        .toList(),
+                LinkedHashMap::new, Collectors.toList())).values());
     }
 
     private String title() {
-        Bed bed = work.bed();
-        boolean named = !bed.name().isBlank() && !bed.name().equals(bed.id());
-        return "Course card, bed " + bed.id() + (named ? ", " + bed.name() : "");
+        return "Course card, " + BenchSheet.named(beds, 6, sheet.space().width() * 0.4).replaceFirst("^Bed", "bed");
     }
 
     private String about() {
@@ -112,7 +102,8 @@ final class CourseCard {
         String section = sheet.written(bed.section().thicknessMm()) + " × " + sheet.written(bed.section().heightMm());
         return sheet.written(box.width()) + " × " + sheet.written(box.height()) + " over all, " + sheet.written(bed.heightMm())
                 + " high: " + bed.courses() + (bed.courses() == 1 ? " course of " : " courses of ") + section
-                + (bed.walls().lap() == Lap.TURNING ? ", alternating lap" : ", long-wall lap");
+                + (bed.walls().lap() == Lap.TURNING ? ", alternating lap" : ", long-wall lap")
+                + (beds.size() > 1 ? "; one copy for each bed" : "");
     }
 
     /** Turned so that wall A is in front, mirrored as the bed stands. */
@@ -124,105 +115,152 @@ final class CourseCard {
         return Box.round(work.bed().outline().placed(frame()).corners());
     }
 
-    private List<Shape> columns(List<Course> courses) {
-        Box space = space();
-        int across = Math.max(2, Math.min(ACROSS, work.frame().courses().size()));
-        double width = (space.width() - (across - 1) * GAP) / across;
-        List<String> words = notes.lines(courses, space.width());
-        double foot = footHeight(words);
-        double row = Math.min(ROW, (space.height() - HEAD - LEAST_RING - foot - 7) / pieces(courses));
-        double high = space.high() - foot - tableHeight(courses, row);
-        Scale scale = scale(width, high - space.low() - HEAD);
-        List<Shape> shapes = new ArrayList<>();
-        for (int i = 0; i < courses.size(); i++) {
-            double left = space.left() + i * (width + GAP);
-            if (i > 0) {
-                shapes.add(sheet.line(left - GAP / 2, space.low(), left - GAP / 2, space.high() - foot, Inks.THIN));
-            }
-            Box room = new Box(left, space.low() + HEAD, left + width, high);
-            Box table = new Box(left, high, left + width, space.high() - foot);
-            shapes.add(course(courses.get(i), scale, room, table, row));
+    /** What the warning and the words at the foot leave. */
+    private Box space(List<String> words) {
+        Box all = sheet.space();
+        return new Box(all.left(), all.low() + warning.heightMm(), all.right(), all.high() - footHeight(words));
+    }
+
+    private static double footHeight(List<String> words) {
+        return words.size() * NOTE_PITCH + 9;
+    }
+
+    private static double tableHeight(List<Course> group) {
+        return TABLE_HEAD + ROW * group.get(0).pieces().size();
+    }
+
+    private double width(int groups) {
+        return (sheet.space().width() - (Math.max(2, groups) - 1) * GAP) / Math.max(2, groups);
+    }
+
+    private static double needed(List<Course> group) {
+        return sum(TIMBER) + group.size() * sum(COURSE);
+    }
+
+    /** Height of rings above their tables, side by side; empty where those leave no room for a ring. */
+    private OptionalDouble above(List<List<Course>> groups) {
+        Box space = space(notes.lines(groups.stream().flatMap(List::stream).toList(), Set.of(), sheet.space().width()));
+        double tables = groups.stream().mapToDouble(CourseCard::tableHeight).max().orElse(0);
+        boolean wide = groups.size() <= 2 || groups.stream().allMatch(group -> needed(group) <= width(groups.size()));
+        double high = space.height() - HEAD - tables;
+        return wide && high >= LEAST_RING ? OptionalDouble.of(high) : OptionalDouble.empty();
+    }
+
+    /** Once more where words found no room at a wall and so stand at the foot. */
+    private List<Shape> sheet(List<List<Course>> groups, boolean above) {
+        Set<String> homeless = new LinkedHashSet<>();
+        while (true) {
+            int before = homeless.size();
+            List<String> words = notes.lines(groups.stream().flatMap(List::stream).toList(), homeless, sheet.space().width());
+            List<Shape> shapes = new ArrayList<>(warning.at(sheet.space().left(), sheet.space().low()));
+            Box space = space(words);
+            shapes.addAll(above ? columns(groups, space, homeless) : band(groups.get(0), space, homeless));
+            if (homeless.size() > before) continue;
+            shapes.addAll(foot(words, space));
+            return shapes;
         }
-        shapes.addAll(foot(words, scale, space.high() - foot));
+    }
+
+    private List<Shape> columns(List<List<Course>> groups, Box space, Set<String> homeless) {
+        double width = width(groups.size());
+        double tables = groups.stream().mapToDouble(CourseCard::tableHeight).max().orElse(0);
+        List<Shape> shapes = new ArrayList<>();
+        Scale scale = scale(width, space.height() - HEAD - tables);
+        for (int i = 0; i < groups.size(); i++) {
+            double left = space.left() + i * (width + GAP);
+            if (i > 0) shapes.add(sheet.line(left - GAP / 2, space.low(), left - GAP / 2, space.high(), Inks.THIN));
+            Box room = new Box(left, space.low() + HEAD, left + width, space.high() - tables);
+            shapes.add(group(groups.get(i), scale, room, new Box(left, space.high() - tables, left + width, space.high()), homeless));
+        }
         return shapes;
     }
 
-    private List<Shape> rows(List<Course> courses) {
-        Box space = space();
-        List<String> words = notes.lines(courses, space.width());
-        double foot = footHeight(words);
-        double height = (space.height() - foot) / Math.min(rows(), work.frame().courses().size());
-        double row = Math.min(ROW, (height - HEAD - 7) / pieces(courses));
-        double middle = space.right() - TABLE;
-        Scale scale = scale(middle - GAP - space.left(), height - HEAD);
-        List<Shape> shapes = new ArrayList<>();
-        for (int i = 0; i < courses.size(); i++) {
-            double top = space.low() + i * height;
-            if (i > 0) {
-                shapes.add(sheet.line(space.left(), top - 1, space.right(), top - 1, Inks.THIN));
-            }
-            Box room = new Box(space.left(), top + HEAD, middle - GAP, top + height);
-            Box table = new Box(middle, top + 1, space.right(), top + height);
-            shapes.add(course(courses.get(i), scale, room, table, row));
-        }
-        shapes.addAll(foot(words, scale, space.high() - foot));
-        return shapes;
+    /** One ring with its table beside it. */
+    private List<Shape> band(List<Course> group, Box space, Set<String> homeless) {
+        double middle = space.right() - space.width() * TABLE;
+        Box room = new Box(space.left(), space.low() + HEAD, middle - GAP, space.high());
+        return List.of(group(group, scale(room.width(), room.height()), room, new Box(middle, space.low() + 2, space.right(), space.high()), homeless));
     }
 
     /** As large as the room allows; nobody measures from a ring. */
     private Scale scale(double wide, double high) {
         Box extent = extent();
-        double needs = Math.max(extent.width() / (wide - 2 * RIM), extent.height() / (high - 2 * RIM));
+        double needs = Math.max(extent.width() / (wide - 2 * RIM), extent.height() / (high - 2 * EDGE));
         return new Scale((int) Math.ceil(Math.max(1, needs - 1e-9)));
     }
 
-    private Shape course(Course course, Scale scale, Box room, Box table, double row) {
+    private Shape group(List<Course> group, Scale scale, Box room, Box table, Set<String> homeless) {
         List<Shape> shapes = new ArrayList<>();
-        String words = "Course " + course.number()
-                + (course.number() == 1 ? ", on the ground" : course.number() == work.bed().courses() ? ", the rim" : "");
-        shapes.add(sheet.text(room.left(), room.low() - 2.2, words, 5, true));
+        String numbers = group.stream().map(course -> String.valueOf(course.number())).collect(Collectors.joining(", "));
+        boolean ground = group.get(0).number() == 1;
+        boolean rim = group.get(group.size() - 1).number() == work.bed().courses();
+        String words = (group.size() == 1 ? "Course " : "Courses ") + numbers
+                + (ground ? group.size() == 1 ? ", on the ground" : ": 1 on the ground" : "")
+                + (rim ? group.size() == 1 && !ground ? ", the rim" : ", " + work.bed().courses() + " the rim" : "");
+        shapes.add(sheet.text(room.left(), room.low() - 2.2, TextMeasure.cut(words, TypeSize.ARMS_LENGTH, true, room.width()), TypeSize.ARMS_LENGTH, true));
         Box extent = extent();
         View view = new View(
                 scale,
                 new Point(
                         room.centre().x() - scale.paperMm(extent.centre().x()),
                         room.centre().y() + scale.paperMm(extent.centre().y())));
-        CourseRing ring = new CourseRing(work, course, frame(), view, sheet.inks, sheet.imperial, lifting);
-        shapes.addAll(ring.shapes(new Labels(room)));
-        shapes.addAll(table(course, table, row));
-        return new Shape.Group("course-" + course.number(), words, "course", shapes);
+        CourseRing ring = new CourseRing(work, group.get(0), frame(), view, sheet.inks, sheet.imperial, lifting);
+        Map<String, String> atWalls = ground ? notes.atWalls() : Map.of();
+        Map<String, int[]> diagonals = ground ? notes.diagonals() : Map.of();
+        shapes.addAll(ring.shapes(new Labels(room), atWalls, diagonals, homeless));
+        shapes.addAll(table(group, table));
+        return new Shape.Group("course-" + group.get(0).number(), words, "course", shapes);
     }
 
-    private List<Shape> table(Course course, Box room, double row) {
-        double size = Math.min(TEXT, row * 0.66);
+    private List<Shape> table(List<Course> group, Box room) {
+        double share = Math.min(1, room.width() / needed(group));
+        double row = Math.min(ROW, (room.height() - TABLE_HEAD) / group.get(0).pieces().size());
         List<Shape> shapes = new ArrayList<>();
-        String[] heads = {"", "mark", "cut to", "board", "start", "end", "kg"};
-        for (int i = 1; i < heads.length; i++) {
-            shapes.add(sheet.text(room.left() + AT[i] * room.width(), room.low() + 4, heads[i], 2.7, false));
+        String[] heads = {"wall", "cut to", "start", "end", "kg"};
+        double x = room.left();
+        for (int i = 0; i < heads.length; i++) {
+            cell(shapes, x, room.low() + 4.4, heads[i], 2.8, false, TIMBER[i] * share);
+            x += TIMBER[i] * share;
         }
-        double y = room.low() + 5.5;
-        for (Piece piece : course.pieces()) {
-            double base = y + row * 0.72;
-            shapes.add(sheet.line(room.left(), y, room.right(), y, Inks.HAIR));
-            shapes.add(sheet.tick(room.left(), base, Math.min(3.6, row * 0.68)));
-            cell(shapes, room, 1, base, piece.mark(), size, true);
-            cell(shapes, room, 2, base, sheet.written(piece.lengthMm()), size, true);
-            cell(shapes, room, 3, base, boards.getOrDefault(piece.mark(), ""), size, false);
-            cell(shapes, room, 4, base, words(piece.start()), size, false);
-            cell(shapes, room, 5, base, words(piece.end()), size, false);
-            double kg = massKg(piece);
-            cell(shapes, room, 6, base, String.format(Locale.ROOT, "%.1f", kg) + (lifting.heavy(kg) ? " ●" : ""), size, lifting.heavy(kg));
+        for (Course course : group) {
+            cell(shapes, x, room.low() + 4.4, course.number() + ": fixed, mark" + (boards.isEmpty() ? "" : ", board"), 2.8, false, sum(COURSE) * share);
+            x += sum(COURSE) * share;
+        }
+        double y = room.low() + TABLE_HEAD;
+        for (int i = 0; i < group.get(0).pieces().size(); i++) {
+            Piece piece = group.get(0).pieces().get(i);
+            double base = y + row * 0.68;
+            shapes.add(sheet.line(room.left(), y, room.left() + needed(group) * share, y, Inks.HAIR));
+            double kg = work.massKg(piece);
+            String[] cells = {
+                piece.wall() + piece.part(), sheet.written(piece.lengthMm()), words(piece.start()), words(piece.end()),
+                String.format(Locale.ROOT, "%.1f", kg) + (lifting.heavy(kg) ? " ●" : "")
+            };
+            x = room.left();
+            for (int k = 0; k < cells.length; k++) {
+                cell(shapes, x, base, cells[k], k == 1 ? TypeSize.ARMS_LENGTH : TEXT, k < 2 || k == 4 && lifting.heavy(kg), TIMBER[k] * share);
+                x += TIMBER[k] * share;
+            }
+            for (Course course : group) {
+                Piece own = course.pieces().get(i);
+                shapes.add(sheet.tick(x, y + row - 0.15, Math.min(TypeSize.TICK, row - 0.3)));
+                cell(shapes, x + COURSE[0] * share, base, notes.mark(own), TEXT, true, COURSE[1] * share);
+                cell(shapes, x + (COURSE[0] + COURSE[1]) * share, base, boards.getOrDefault(own.mark(), ""), TEXT, false, COURSE[2] * share);
+                x += sum(COURSE) * share;
+            }
             y += row;
         }
         return shapes;
     }
 
-    private void cell(List<Shape> shapes, Box room, int column, double base, String words, double size, boolean bold) {
-        double next = column + 1 < AT.length ? AT[column + 1] : 1.02;
-        double wide = (next - AT[column]) * room.width() - 0.8;
-        double fitting = BenchSheet.fitting(words, size, size * 0.6, bold, wide);
-        shapes.add(sheet.text(
-                room.left() + AT[column] * room.width(), base, TextMeasure.cut(words, fitting, bold, wide), fitting, bold));
+    private static double sum(double[] widths) {
+        return DoubleStream.of(widths).sum();
+    }
+
+    private void cell(List<Shape> shapes, double x, double base, String words, double size, boolean bold, double width) {
+        double wide = width - 0.8;
+        double fitting = BenchSheet.fitting(words, size, TypeSize.LEAST, bold, wide);
+        shapes.add(sheet.text(x, base, TextMeasure.cut(words, fitting, bold, wide), fitting, bold));
     }
 
     private static String words(PieceEnd end) {
@@ -235,28 +273,29 @@ final class CourseCard {
         };
     }
 
-    private double massKg(Piece piece) {
-        var section = work.bed().section();
-        return piece.meanMm() * section.thicknessMm() * section.heightMm() * section.densityKgM3() / 1e9;
-    }
-
-    private List<Shape> foot(List<String> words, Scale scale, double top) {
-        Box space = space();
+    private List<Shape> foot(List<String> words, Box space) {
         List<Shape> shapes = new ArrayList<>();
+        double top = space.high();
         shapes.add(sheet.line(space.left() - 3, top, space.right() + 3, top, Inks.NARROW));
         double x = space.left();
         for (Legend.Entry entry : CourseRing.legend(sheet.inks, work)) {
-            Box box = new Box(x, top + 1.6, x + 9, top + 5.6);
+            Box box = new Box(x, top + 1.4, x + 9, top + 5.4);
             shapes.addAll(entry.sample().apply(box));
-            shapes.add(sheet.text(box.right() + 1.2, top + 4.6, entry.words(), 2.9, false));
+            shapes.add(sheet.text(box.right() + 1.2, top + 4.4, entry.words(), 2.9, false));
             x = box.right() + 1.2 + TextMeasure.widthMm(entry.words(), 2.9, false) + 4;
         }
-        shapes.add(sheet.end(space.right(), top + 4.6, "rings " + scale.label(sheet.imperial), 2.9, false));
-        double y = top + 10;
+        if (x + TextMeasure.widthMm(scheme(), 2.9, false) < space.right()) shapes.add(sheet.end(space.right(), top + 4.4, scheme(), 2.9, false));
+        double y = top + 9.4;
         for (String line : words) {
             shapes.add(sheet.text(space.left(), y, line, NOTE, false));
             y += NOTE_PITCH;
         }
         return shapes;
+    }
+
+    /** How the words beside a wall are read, by those of wall A. */
+    private String scheme() {
+        Piece piece = work.frame().courses().get(0).pieces().get(0);
+        return CourseRing.words(piece, work.bed(), sheet.imperial) + ": wall, cut to, outside";
     }
 }

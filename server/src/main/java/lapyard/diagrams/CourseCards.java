@@ -1,15 +1,19 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
+import lapyard.plan.Bed;
 import lapyard.plan.Lifting;
-import lapyard.working.Quantity;
 import lapyard.working.Abandonable;
+import lapyard.working.Quantity;
 
-/** A card a bed for whoever stacks it, up to three courses on a sheet, in the order of building. */
+/** A card for whoever stacks a bed, up to four courses on a sheet, in the order of building; beds that are alike have one card. */
 public final class CourseCards {
     private static final String CAUTION =
             "Two people lift what has a dot. Screws: eyes covered, the other hand out of their line. Treated timber: gloves and mask,"
@@ -32,6 +36,19 @@ public final class CourseCards {
         }
     }
 
+    /** All that a card shows but the bed's code and its boards: beds for which this is equal share a card. */
+    private static List<Object> shown(Stack stack, BenchSheet sheet) {
+        BedWork work = stack.work();
+        Bed bed = work.bed();
+        CourseNotes notes = new CourseNotes(stack, sheet, true);
+        List<Object> pieces = new ArrayList<>();
+        work.pieces().forEach(piece ->
+                pieces.add(List.of(piece.course(), piece.wall(), piece.part(), piece.lengthMm(), piece.start(), piece.end(), piece.seen())));
+        return List.of(
+                bed.outline(), bed.placement().mirror(), bed.section(), bed.walls().lap(), bed.courses(), pieces, work.frame().notches(),
+                work.frame().seams(), stack.warnings(), notes.atWalls(), notes.lines(work.frame().courses(), Set.of(), sheet.space().width()));
+    }
+
     /**
      * @param garden      name for the heading
      * @param lifting     what one person lifts; heavier pieces get a dot
@@ -40,10 +57,12 @@ public final class CourseCards {
     public static List<Page> pages(
             String garden, boolean imperial, Lifting lifting, List<Stack> stacks, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+        Map<List<Object>, List<Stack>> alike =
+                stacks.stream().collect(Collectors.groupingBy(stack -> shown(stack, sheet), LinkedHashMap::new, Collectors.toList()));
         List<BenchSheet.Draft> drafts = new ArrayList<>();
-        for (Stack stack : stacks) {
+        for (List<Stack> beds : alike.values()) {
             Abandonable.check();
-            drafts.addAll(new CourseCard(sheet, stack, lifting).drafts());
+            drafts.addAll(new CourseCard(sheet, beds, lifting).drafts());
         }
         return sheet.pages(drafts.isEmpty() ? List.of(sheet.nothing("Course cards", "No beds stand in this garden yet.")) : drafts);
     }

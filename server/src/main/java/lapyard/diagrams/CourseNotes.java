@@ -1,16 +1,17 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.CrossTies;
 import lapyard.construction.Course;
+import lapyard.construction.Piece;
 import lapyard.construction.Seam;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
@@ -32,64 +33,83 @@ final class CourseNotes {
     private final BedWork work;
     private final List<Quantity> quantities;
     private final BenchSheet sheet;
+    private final boolean severalBeds;
 
-    CourseNotes(CourseCards.Stack stack, BenchSheet sheet) {
+    /** @param severalBeds whether the card is for more beds than one */
+    CourseNotes(CourseCards.Stack stack, BenchSheet sheet, boolean severalBeds) {
+        this.severalBeds = severalBeds;
         this.work = stack.work();
         this.quantities = stack.quantities();
         this.sheet = sheet;
     }
 
-    List<String> lines(List<Course> courses, double widthMm) {
+    /** As it is written on the timber; without the bed's code on a card of several beds. */
+    String mark(Piece piece) {
+        return severalBeds ? piece.course() + piece.wall() + piece.part() : piece.mark();
+    }
+
+    /**
+     * @param homeless what found no room beside its wall or diagonal
+     */
+    List<String> lines(List<Course> courses, Set<String> homeless, double widthMm) {
         List<String> sentences = new ArrayList<>();
         if (courses.get(0).number() == 1) {
-            notches(sentences);
-            scribes(sentences);
+            Bed bed = work.bed();
+            if (!work.frame().notches().isEmpty()) {
+                sentences.add("Notches first, " + sheet.written(bed.making().notches().widthMm()) + " wide and " + sheet.written(bed.making().notches().depthMm())
+                        + " deep, under course 1, from the outer corner where the wall starts.");
+            }
+            if (scribed()) sentences.add("Scribe off the underside of course 1 on hard ground, from the start of each wall to its end.");
+            String walls = atWalls().entrySet().stream()
+                    .filter(wall -> homeless.contains(wall.getKey()))
+                    .map(wall -> wall.getKey() + " " + wall.getValue())
+                    .collect(Collectors.joining("; "));
+            if (!walls.isEmpty()) sentences.add("Also at wall " + walls + ".");
         }
-        sentences.add("Square when " + diagonals() + ", within 5, corner to corner of the outer faces by the numbers inside them.");
+        String far = diagonals().keySet().stream().filter(homeless::contains).collect(Collectors.joining(", "));
+        sentences.add((diagonals().isEmpty() ? "Square when sides 1 to " + work.bed().outline().sides() + " measure as drawn"
+                : "Square when diagonals are as drawn" + (far.isEmpty() ? "" : ", and " + far))
+                + ", within 5, corner to corner of the outer faces.");
         screws(sentences);
         seams(courses, sentences);
         holds(courses, sentences);
         points(courses, sentences);
         sentences.add("Seen from above, wall A in front" + (work.bed().placement().mirror() ? ", mirrored as this bed stands" : "")
-                + ". Start and end of a wall as one goes round from A to B. A mark is bed, course, wall; parts of a joined wall are a, b from its"
-                + " start. Laps swap from course to course.");
-        return sentences.stream()
-                .flatMap(words -> TextMeasure.wrap(words, SIZE, false, widthMm).stream())
-                .toList();
+                + ". Start and end of a wall as one goes round from A to B. "
+                + (severalBeds ? "The bed's code and a hyphen go before each mark; boards are told on Saw Day. " : "")
+                + "Parts of a joined wall are a, b from its start. Laps swap from course to course.");
+        return TextMeasure.wrap(String.join(" ", sentences), SIZE, false, widthMm);
     }
 
-    private void notches(List<String> sentences) {
-        if (work.frame().notches().isEmpty()) {
-            return;
+    /** What is done at each wall of course 1 before it is laid, those that have any. */
+    Map<String, String> atWalls() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (String wall : work.bed().wallLetters()) {
+            List<String> said = new ArrayList<>();
+            String notches = work.frame().notches().stream()
+                    .filter(notch -> notch.wall().equals(wall))
+                    .map(notch -> sheet.written(notch.atMm()))
+                    .collect(Collectors.joining(", "));
+            if (!notches.isEmpty()) said.add("notch " + notches);
+            if (scribed()) {
+                said.add("scribe " + sheet.written(Math.round(value(QuantityKind.SCRIBE_START.of(wall)))) + " to "
+                        + sheet.written(Math.round(value(QuantityKind.SCRIBE_END.of(wall)))));
+            }
+            if (!said.isEmpty()) words.put(wall, String.join("; ", said));
         }
-        Bed bed = work.bed();
-        String places = bed.wallLetters().stream()
-                .filter(wall -> work.frame().notches().stream().anyMatch(notch -> notch.wall().equals(wall)))
-                .map(wall -> wall + " at " + work.frame().notches().stream()
-                        .filter(notch -> notch.wall().equals(wall))
-                        .map(notch -> sheet.written(notch.atMm()))
-                        .collect(Collectors.joining(", ")))
-                .collect(Collectors.joining("; "));
-        sentences.add("Notches first, " + sheet.written(bed.making().notches().widthMm()) + " wide and " + sheet.written(bed.making().notches().depthMm())
-                + " deep, under course 1: " + places + ", from the outer corner where the wall starts.");
+        return words;
     }
 
-    /** What comes off the underside of course 1, so that its top is level. */
-    private void scribes(List<String> sentences) {
-        Map<QuantityKey, Double> off = new HashMap<>();
-        quantities.forEach(quantity -> off.put(quantity.key(), quantity.value()));
-        if (off.getOrDefault(QuantityKind.SCRIBE_MOST.alone(), 0.0) < 1) {
-            return;
-        }
-        String walls = work.bed().wallLetters().stream()
-                .map(wall -> wall + " " + sheet.written(Math.round(off.get(QuantityKind.SCRIBE_START.of(wall)))) + " to "
-                        + sheet.written(Math.round(off.get(QuantityKind.SCRIBE_END.of(wall)))))
-                .collect(Collectors.joining("; "));
-        sentences.add("Scribe off the underside of course 1 on hard ground, from the start of each wall to its end: " + walls + ".");
+    private boolean scribed() {
+        return value(QuantityKind.SCRIBE_MOST.alone()) >= 1;
     }
 
-    /** The longest diagonals that run from corner to corner. */
-    private String diagonals() {
+    private double value(QuantityKey key) {
+        return quantities.stream().filter(quantity -> quantity.key().equals(key)).mapToDouble(Quantity::value).findFirst().orElse(0);
+    }
+
+    /** The longest diagonals that run from corner to corner, from 0, by their words. */
+    Map<String, int[]> diagonals() {
         Outline outline = work.bed().outline();
         List<int[]> pairs = new ArrayList<>();
         for (int i = 0; i < outline.sides(); i++) {
@@ -100,13 +120,10 @@ final class CourseNotes {
             }
         }
         pairs.sort((a, b) -> Double.compare(length(outline, b), length(outline, a)));
-        if (pairs.isEmpty()) {
-            return "sides 1 to " + outline.sides() + " measure as drawn";
-        }
-        return pairs.stream()
-                .limit(MOST_DIAGONALS)
-                .map(pair -> (pair[0] + 1) + " to " + (pair[1] + 1) + " is " + sheet.written(length(outline, pair)))
-                .collect(Collectors.joining(", "));
+        Map<String, int[]> longest = new LinkedHashMap<>();
+        pairs.stream().limit(MOST_DIAGONALS).forEach(pair ->
+                longest.put((pair[0] + 1) + " to " + (pair[1] + 1) + " is " + sheet.written(length(outline, pair)), pair));
+        return longest;
     }
 
     private static double length(Outline outline, int[] pair) {

@@ -2,7 +2,9 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lapyard.construction.BedWork;
 import lapyard.construction.CornerScrew;
 import lapyard.construction.Course;
@@ -22,8 +24,8 @@ import lapyard.working.QuantityKind;
 
 /**
  * One course from above: its timbers with the signs that are written on them (a bar across the end that runs past, a
- * triangle to the seen face, a dot on heavy ones, a wave where a notch is under), seam plates, corner screws, marks and
- * lengths.
+ * triangle to the seen face, a dot on heavy ones, a wave where a notch is under), seam plates, corner screws and lengths,
+ * what is notched and scribed at each wall, and diagonals.
  */
 final class CourseRing {
     /** From the end of a timber to its bar, on paper. */
@@ -50,7 +52,12 @@ final class CourseRing {
         this.lifting = lifting;
     }
 
-    List<Shape> shapes(Labels labels) {
+    /**
+     * @param atWalls   words to stand inside a wall, by its letter
+     * @param diagonals corners from 0 by what is written along them
+     * @param homeless  gains the walls and diagonals whose words find no room
+     */
+    List<Shape> shapes(Labels labels, Map<String, String> atWalls, Map<String, int[]> diagonals, Set<String> homeless) {
         List<Shape> shapes = new ArrayList<>();
         for (Piece piece : course.pieces()) {
             List<Point> lies =
@@ -80,7 +87,67 @@ final class CourseRing {
         for (int corner = 0; corner < outline().sides(); corner++) {
             number(corner, labels, shapes);
         }
+        atWalls.forEach((wall, words) -> atWall(wall, words, labels, homeless, shapes));
+        diagonals.forEach((words, corners) -> diagonal(words, corners, labels, homeless, shapes));
         return shapes;
+    }
+
+    /** Inside its wall: what is done there before the course is laid. */
+    private void atWall(String wall, String text, Labels labels, Set<String> homeless, List<Shape> shapes) {
+        int side = work.bed().wallLetters().indexOf(wall);
+        double length = outline().sideMm(side);
+        for (double size : new double[] {3.4, 3, TypeSize.LEAST}) {
+            Words words = Words.of(text, size, false);
+            List<Plate> plates = new ArrayList<>();
+            for (double out : new double[] {1.2, 4.6, 8}) {
+                double in = thick() + view.scale().realMm(words.heightMm() / 2 + out);
+                for (double t : new double[] {0.5, 0.4, 0.6, 0.3, 0.7}) {
+                    plates.add(new Plate(on(wall, length * t, in), words.widthMm(), words.heightMm(), turn(wall)));
+                }
+            }
+            Optional<Plate> place = labels.first(plates, plate -> true);
+            if (place.isPresent()) {
+                shapes.addAll(words.on(place.get(), inks.water(), Optional.empty()));
+                return;
+            }
+        }
+        homeless.add(wall);
+    }
+
+    private double turn(String wall) {
+        Point start = on(wall, 0, 0);
+        Point end = on(wall, outline().sideMm(work.bed().wallLetters().indexOf(wall)), 0);
+        return GroundShapes.readable(Math.toDegrees(Math.atan2(start.y() - end.y(), end.x() - start.x())));
+    }
+
+    /** From corner to corner of the outer faces, broken where its length is written. */
+    private void diagonal(String text, int[] corners, Labels labels, Set<String> homeless, List<Shape> shapes) {
+        Point a = view.on(frame.toYard(outline().corner(corners[0])));
+        Point b = view.on(frame.toYard(outline().corner(corners[1])));
+        double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(a.y() - b.y(), b.x() - a.x())));
+        Words words = Words.of(text, 3.2, true);
+        List<Plate> plates = new ArrayList<>();
+        for (double t : new double[] {0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72}) {
+            plates.add(new Plate(new Point(a.x() + (b.x() - a.x()) * t, a.y() + (b.y() - a.y()) * t), words.widthMm(), words.heightMm(), turn));
+        }
+        Optional<Plate> place = labels.first(plates, plate -> true);
+        if (place.isEmpty()) {
+            homeless.add(text);
+            return;
+        }
+        shapes.add(0, Shape.Lines.of(inks.pen(Inks.NARROW).dashed(2.4, 1.2), a, b));
+        shapes.addAll(words.on(place.get(), inks.ink(), Optional.of(inks.paper())));
+    }
+
+    /** What stands beside a timber: its wall and part, what it is cut to, and once for each wall its outside size. */
+    static String words(Piece piece, Bed bed, boolean imperial) {
+        String words = piece.wall() + piece.part() + " · " + Length.written(whole(piece.lengthMm(), imperial), imperial);
+        if (!piece.part().isEmpty() && !piece.part().equals("a")) return words;
+        return words + " (" + Length.written(whole(bed.outline().sideMm(bed.wallLetters().indexOf(piece.wall())), imperial), imperial) + ")";
+    }
+
+    private static double whole(double mm, boolean imperial) {
+        return imperial ? mm : Math.floor(mm + 0.5);
     }
 
     /** The number of a corner, on the inside where there is room. */
@@ -211,12 +278,10 @@ final class CourseRing {
     /** Outside its wall, else inside; a short wall's words may have to stand across it. */
     private List<Shape> label(Piece piece, Labels labels) {
         double length = piece.outerFaceMm();
-        Point start = on(piece.wall(), piece.start().outerMm(), 0);
-        Point end = on(piece.wall(), piece.end().outerMm(), 0);
-        double turn = GroundShapes.readable(Math.toDegrees(Math.atan2(start.y() - end.y(), end.x() - start.x())));
+        double turn = turn(piece.wall());
         for (double across : new double[] {0, 90}) {
-            for (double size : new double[] {3.6, 3.2, 2.8, 2.4, 2}) {
-                Words words = Words.of(piece.mark() + " · " + Length.written(piece.lengthMm(), imperial), size, true);
+            for (double size : new double[] {TypeSize.ARMS_LENGTH, 4.4, 3.8, 3.2, 2.8, TypeSize.LEAST}) {
+                Words words = Words.of(words(piece, work.bed(), imperial), size, true);
                 double out = view.scale().realMm((across == 0 ? words.heightMm() : words.widthMm()) / 2 + 0.5);
                 List<Plate> plates = new ArrayList<>();
                 for (double inwards : new double[] {-out, thick() + out}) {
