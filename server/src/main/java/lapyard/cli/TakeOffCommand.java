@@ -51,7 +51,7 @@ final class TakeOffCommand implements Callable<Integer> {
     @Option(names = "--scale", paramLabel = "N", description = "draw the plan at 1:N (default: the largest that fits)")
     private Integer scale;
 
-    @Option(names = "--paper", paramLabel = "A4..A0|Letter|Tabloid", description = "paper of the plan (default A3, or Tabloid in feet and inches)")
+    @Option(names = "--paper", paramLabel = "A4..A0|Letter|Tabloid", description = "paper of the plan (default A3, A4 for one bed; Tabloid and Letter in feet and inches)")
     private String paper;
 
     @Option(names = "--layers", paramLabel = "NAME", split = ",", description = "layers of the plan, with commas between: sun, ground, keep-clear, levels, paths, beds, dimensions, pegs, snags, weekends (default: all but sun, pegs and weekends)")

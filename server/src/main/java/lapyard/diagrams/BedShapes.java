@@ -20,8 +20,11 @@ final class BedShapes {
     private static final double AIR = 0.4;
 
     private static final double[] LARGE = {4.2, 3.5, 3, 2.5};
-    private static final double[] SMALL = {3, 2.5, 2.1, 1.8};
-    private static final double[] ONE_LINE = {2.5, 2.1, 1.8};
+    /** How long a leader to a name may be. */
+    private static final double FARTHEST = 34;
+
+    private static final double[] SMALL = {TypeSize.BED, 3, TypeSize.LEAST};
+    private static final double[] ONE_LINE = {TypeSize.BED, 3, TypeSize.LEAST};
 
     private final Bed bed;
     private final Optional<BedWork> work;
@@ -153,7 +156,7 @@ final class BedShapes {
     }
 
     static List<Shape> wallSign(String letter, Point at, double radius, Inks inks) {
-        double size = radius * 1.45;
+        double size = Math.max(TypeSize.LEAST, radius * 1.45);
         return List.of(
                 new Shape.Circle(at, radius, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.THIN))),
                 new Shape.Text(
@@ -197,10 +200,10 @@ final class BedShapes {
                 return placed;
             }
         }
-        return beside(labels, full(2.5), 6)
-                .or(() -> beside(labels, idAndSize(2.1, true), 6))
-                .or(() -> beside(labels, Words.of(shortId(), 2.1, true), 6))
-                .or(() -> beside(labels, Words.of(shortId(), 1.8, true), 8.5));
+        return beside(labels, full(TypeSize.BED), 6)
+                .or(() -> beside(labels, idAndSize(TypeSize.BED, true), 6))
+                .or(() -> beside(labels, Words.of(shortId(), TypeSize.BED, true), 12))
+                .or(() -> beside(labels, Words.of(shortId(), TypeSize.LEAST, true), FARTHEST));
     }
 
     private Optional<Shape.Group> beside(Labels labels, Words words, double most) {
@@ -235,18 +238,18 @@ final class BedShapes {
         List<Words.Line> lines = new ArrayList<>();
         lines.add(new Words.Line(shortId(), size, true));
         if (named()) {
-            double small = size * 0.8;
+            double small = Math.max(TypeSize.LEAST, size * 0.8);
             double most = Math.max(18, Math.min(LONGEST_NAME, Box.round(room).width() - 2));
             lines.add(new Words.Line(TextMeasure.cut(bed.name(), small, false, most), small, false));
         }
-        lines.add(new Words.Line(size(), size * 0.75, false));
+        lines.add(new Words.Line(size(), Math.max(TypeSize.LEAST, size * 0.75), false));
         return new Words(lines);
     }
 
     private Words idAndSize(double size, boolean high) {
         return new Words(List.of(
                 new Words.Line(shortId(), size, true),
-                new Words.Line(high ? size() : ground(), Math.max(1.8, size * 0.75), false)));
+                new Words.Line(high ? size() : ground(), Math.max(TypeSize.LEAST, size * 0.75), false)));
     }
 
     /** Level first, then along the bed, then across it. */

@@ -18,7 +18,7 @@ import lapyard.plan.Bed;
  * is left off and counted.
  */
 final class Dimensions {
-    private static final double TEXT = 2.1;
+    private static final double TEXT = TypeSize.LEAST;
 
     /** From the wall to its dimension line, nearest first. */
     private static final double[] OFF = {3, 4.4, 6, 8, 10.5};

@@ -14,7 +14,7 @@ import lapyard.geometry.Point;
  * so that every bed is tied to the house wall or the boundary through its neighbours.
  */
 final class Distances {
-    private static final double TEXT = 2.1;
+    private static final double TEXT = TypeSize.LEAST;
     /** Shares of a side at which its distance may be drawn, the first that is free. */
     private static final double[] AT = {0.25, 0.75, 0.12, 0.88, 0.5, 0.35, 0.65};
     private static final double SLANT = 0.7;

@@ -214,7 +214,7 @@ final class GroundShapes {
             Point at = view.on(level.at());
             labels.take(new Box(at.x() - 0.5, at.y() - 0.5, at.x() + 0.5, at.y() + 0.5).corners());
             String drop = Length.written(level.dropMm(), garden.imperial());
-            Words words = Words.of(drop, 2, false);
+            Words words = Words.of(drop, TypeSize.LEAST, false);
             List<Shape> own = new ArrayList<>(List.of(levelSign(at, inks)));
             labels.first(round(at, words), plate -> true)
                     .ifPresent(plate -> own.addAll(words.on(plate, inks.water(), Optional.of(inks.plate()))));
@@ -254,7 +254,7 @@ final class GroundShapes {
         for (Ground.KeepClear clear : keepClear ? garden.ground().keepClear() : List.<Ground.KeepClear>of()) {
             List<Point> ring = zone(clear);
             String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
-            Words words = Words.of(clear.kind() + size, 2.2, false);
+            Words words = Words.of(clear.kind() + size, TypeSize.LEAST, false);
             labels.beside(ring, words.widthMm(), words.heightMm(), 12).ifPresent(led -> {
                 labels.take(led.plate().corners());
                 labels.take(Labels.line(led.from(), led.to()));
@@ -263,7 +263,7 @@ final class GroundShapes {
             });
         }
         for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
-            Words words = Words.of(surface.kind(), 2.4, false);
+            Words words = Words.of(surface.kind(), TypeSize.LEAST, false);
             labels.within(view.on(surface.outline()), words.widthMm(), words.heightMm(), List.of(0.0, 90.0))
                     .filter(labels::clearOfSolids)
                     .ifPresent(plate -> {

@@ -18,6 +18,7 @@ final class Inks {
     private static final String CARRIED = "#6B4E8C";
     private static final String LINER = "#1D2429";
     private static final String MOSS = "#66763F";
+    private static final String GRAVEL = "#8A7B66";
     private static final String WHITE = "#FFFFFF";
     private static final String BLACK = "#000000";
 
@@ -97,7 +98,7 @@ final class Inks {
     }
 
     Filling soil() {
-        return filling(SOIL, 0.28, Mark.DASHES, 45, 1.8, NARROW);
+        return filling(SOIL, 0.62, Mark.DASHES, 45, 2.6, NARROW);
     }
 
     Filling houseWall() {
@@ -116,9 +117,10 @@ final class Inks {
         return switch (kind.toLowerCase(Locale.ROOT)) {
             case "slab" -> filling(SLATE, 0.1, Mark.CROSSED, 0, 6, HAIR);
             case "concrete" -> filling(SLATE, 0.16, Mark.DOTS, 30, 3.2, MEDIUM);
-            case "gravel" -> filling(SLATE, 0.08, Mark.DOTS, 15, 1.5, MEDIUM);
-            case "grass" -> filling(MOSS, 0.2, Mark.DASHES, 90, 2.8, NARROW);
-            case "soil" -> filling(SOIL, 0.12, Mark.DASHES, 0, 2.6, NARROW);
+            case "gravel" -> filling(GRAVEL, 0.28, Mark.DOTS, 15, 1.5, MEDIUM);
+            // flat, so that what stands on it is seen
+            case "grass" -> mono ? filling(MOSS, 0, Mark.DASHES, 90, 4.2, HAIR) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
+            case "soil" -> filling(SOIL, 0.4, Mark.DASHES, 0, 2.6, NARROW);
             case "deck" -> filling(TIMBER, 0.3, Mark.LINES, 0, 2, HAIR);
             default -> filling(SLATE, 0.05, Mark.LINES, 60, 5, HAIR);
         };
@@ -137,7 +139,7 @@ final class Inks {
     Filling path(String material, int nth) {
         String word = material.toLowerCase(Locale.ROOT);
         if (word.contains("gravel") || word.contains("shingle")) {
-            return filling(WATER, 0.12, Mark.DOTS, 0, 2.6, BROAD);
+            return filling(GRAVEL, 0.28, Mark.DOTS, 0, 2.6, BROAD);
         }
         if (word.contains("bark") || word.contains("chip") || word.contains("mulch")) {
             return filling(MULCH, 0.25, Mark.DASHES, 150, 2.2, THIN);

@@ -73,7 +73,7 @@ public final class LoadInSheets {
 
     private static void way(LoadIn loads, Wording wording, BenchSheet sheet, Flow flow) {
         flow.section("Access: lifts, way in, barrow", "");
-        flow.words(loads.cautions(), 3.4, false);
+        flow.words(List.of(String.join(" ", loads.cautions())), 3.2, false);
         List<String> words = new ArrayList<>();
         loads.longest().ifPresent(load -> words.add("Longest: " + load.name() + ", " + load.label() + ", " + sheet.written(load.lengthMm())
                 + (loads.roundTurn().isPresent()
@@ -93,7 +93,7 @@ public final class LoadInSheets {
             words.add(wording.paragraph(finding));
         }
         if (!words.isEmpty()) {
-            flow.words(words, 4.2, true);
+            flow.words(words, 4, true);
         }
         BenchTable lifts = new BenchTable(sheet, "Lifts over the limit for one person",
                 new Column("people", 0.25, true), new Column("kg", 0.11, true), new Column("count", 0.1, false), new Column("of", 0.54, false));

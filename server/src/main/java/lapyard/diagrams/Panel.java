@@ -12,7 +12,7 @@ import lapyard.plan.Garden;
 
 /** All that stands beside a drawing: legend, cautions and snags that flow from column to column, and the title block. */
 final class Panel {
-    static final double TEXT = 2.4;
+    static final double TEXT = 2.75;
 
     /** Title, then rows of fields, then scale bar and north. */
     static final double BLOCK_HEIGHT = 40;
@@ -21,7 +21,7 @@ final class Panel {
     static final double FIXED_HEIGHT = BLOCK_HEIGHT + 3 + BAR_HEIGHT;
 
     private static final double PITCH = 1.3;
-    private static final double CAPTION = 1.9;
+    private static final double CAPTION = TypeSize.LEAST;
     private static final double PAD = 1.2;
 
     private static final List<String> CAUTIONS = List.of(
@@ -72,7 +72,7 @@ final class Panel {
     }
 
     private Piece words(String words, int most, double indent, Drawer sign) {
-        double size = TEXT * 0.92;
+        double size = TypeSize.LEAST;
         List<String> wrapped = TextMeasure.wrap(words, size, false, width - indent);
         List<String> lines = new ArrayList<>(wrapped.subList(0, Math.min(most, wrapped.size())));
         if (wrapped.size() > most) {
@@ -100,9 +100,8 @@ final class Panel {
     record Title(String garden, String kind, String revision, String date, String sheet, String paper, boolean imperial) {}
 
     /**
-     * Title block with the fields of ISO 7200:2004: title, document type, identification, date of issue, sheet, legal
-     * owner, creator, approval person, and scale, paper and unit beside them. Fields that a garden does not know are
-     * left open to be written in by hand. Its lower edge lies at {@code y + BLOCK_HEIGHT}.
+     * Title block after ISO 7200:2004: title, document type, client, revision, date of issue, sheet, who drew it, and the
+     * address, scale, paper and unit beside them. Fields that a garden does not know are left open to be written in by hand. Its lower edge lies at {@code y + BLOCK_HEIGHT}.
      */
     List<Shape> title(Title title, Scale scale, double x, double y) {
         List<Shape> shapes = new ArrayList<>();
@@ -112,10 +111,10 @@ final class Panel {
         double top = BLOCK_HEIGHT - 4 * row;
         field(shapes, x, y, width, top, "Title", title.garden(), 3.6, true);
         double at = y + top;
-        cells(shapes, x, at, row, new double[] {0.5, 0.5}, "Document type", title.kind(), "Legal owner", "");
+        cells(shapes, x, at, row, new double[] {0.5, 0.5}, "Document type", title.kind(), "Client", "");
         at += row;
         cells(
-                shapes, x, at, row, new double[] {0.4, 0.36, 0.24}, "Identification", title.revision(), "Date of issue",
+                shapes, x, at, row, new double[] {0.4, 0.36, 0.24}, "Revision", title.revision(), "Date of issue",
                 title.date(), "Sheet", title.sheet());
         at += row;
         String unit = title.imperial() ? "feet, inches" : "mm";
@@ -123,7 +122,7 @@ final class Panel {
                 shapes, x, at, row, new double[] {0.5, 0.24, 0.26}, "Scale", scale.label(title.imperial()), "Paper",
                 title.paper(), "Lengths in", unit);
         at += row;
-        cells(shapes, x, at, row, new double[] {0.5, 0.5}, "Creator", "Lapyard", "Approval person", "");
+        cells(shapes, x, at, row, new double[] {0.36, 0.64}, "Drawn by", "", "Address", "");
         return shapes;
     }
 
@@ -146,7 +145,7 @@ final class Panel {
         double most = wide - 2 * PAD;
         double fitting = size;
         // A long value first shrinks a little, then loses its end.
-        while (fitting > size * 0.7 && !TextMeasure.cut(value, fitting, bold, most).equals(TextMeasure.cut(value, fitting, bold, 1e6))) {
+        while (fitting > Math.max(TypeSize.LEAST, size * 0.7) + 0.2 && !TextMeasure.cut(value, fitting, bold, most).equals(TextMeasure.cut(value, fitting, bold, 1e6))) {
             fitting -= 0.2;
         }
         shapes.add(text(x + PAD, y + height - 1.5, TextMeasure.cut(value, fitting, bold, most), fitting, bold));

@@ -58,7 +58,7 @@ final class PathShapes {
     private List<Shape> name(GardenPath path, Labels labels) {
         String name = path.name().isBlank() ? path.id() : path.name();
         String wide = Length.written(path.widthMm(), garden.imperial()) + " wide";
-        double size = Math.max(1.9, Math.min(2.6, view.scale().paperMm(path.widthMm()) * 0.6));
+        double size = Math.max(TypeSize.LEAST, Math.min(2.8, view.scale().paperMm(path.widthMm()) * 0.6));
         for (String text : List.of(TextMeasure.cut(name, size, false, LONGEST_NAME) + ", " + wide, wide)) {
             Words words = Words.of(text, size, false);
             List<Plate> plates = new ArrayList<>();

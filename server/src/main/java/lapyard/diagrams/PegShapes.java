@@ -13,7 +13,7 @@ import lapyard.plan.Baseline;
 
 /** The baseline and the pegs of each bed, numbered as on its setting-out sheet. */
 final class PegShapes {
-    private static final double TEXT = 2;
+    private static final double TEXT = TypeSize.LEAST;
     private static final double RADIUS = 0.6;
 
     private PegShapes() {}

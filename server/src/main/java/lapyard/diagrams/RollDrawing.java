@@ -144,7 +144,7 @@ final class RollDrawing {
         shapes.addAll(running(scale, left, top, high, fromMm, toMm));
         flow.addAll(shapes);
         flow.add(sheet.text(sheet.space().left(), top + high / 2 - 1, sheet.written(widthMm),
-                BenchSheet.fitting(sheet.written(widthMm), 4, 2, true, SIDE - 2), true));
+                BenchSheet.fitting(sheet.written(widthMm), 4, TypeSize.LEAST, true, SIDE - 2), true));
         flow.add(sheet.text(sheet.space().left(), top + high / 2 + 3, fromMm == 0 ? "roll's end" : "goes on", 2.6, false));
         flow.down(ABOVE + high + BELOW);
     }
@@ -176,11 +176,11 @@ final class RollDrawing {
         choices.add(List.of(String.join(", ", lines)));
         choices.add(List.of(piece.id() + (piece.turned() ? ", turned" : "")));
         for (List<String> words : choices) {
-            for (double[] sizes : new double[][] {{5, 4.2, 3.6, 3}, {2.6, 2.2}}) {
+            for (double[] sizes : new double[][] {{5, 4.2, 3.6, 3}, {2.8, TypeSize.LEAST}}) {
                 for (double turn : new double[] {0, 90}) {
                     for (double size : sizes) {
                         List<Words.Line> all = new ArrayList<>();
-                        words.forEach(line -> all.add(new Words.Line(line, all.isEmpty() ? size : size * 0.8, all.isEmpty())));
+                        words.forEach(line -> all.add(new Words.Line(line, all.isEmpty() ? size : Math.max(TypeSize.LEAST, size * 0.8), all.isEmpty())));
                         Words block = new Words(all);
                         Optional<Plate> place = place(block, on, turn, rings);
                         if (place.isPresent()) {
@@ -215,7 +215,7 @@ final class RollDrawing {
     }
 
     private List<Shape> plate(List<String> words, Box on, List<Box> rings) {
-        for (double size : new double[] {3.6, 3, 2.4}) {
+        for (double size : new double[] {3.6, 3, TypeSize.LEAST}) {
             for (double turn : new double[] {0, 90}) {
                 Words block = new Words(words.stream().map(line -> new Words.Line(line, size, true)).toList());
                 Optional<Plate> place = place(block, on, turn, rings);
@@ -256,7 +256,7 @@ final class RollDrawing {
                     rings.add(ring);
                     shapes.add(new Shape.Circle(at, RING, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.MEDIUM))));
                     String words = String.valueOf(number);
-                    double size = BenchSheet.fitting(words, 3.4, 2, true, RING * 1.6);
+                    double size = BenchSheet.fitting(words, 3.4, TypeSize.LEAST, true, RING * 1.6);
                     shapes.add(sheet.middle(at.x(), at.y() + size * 0.36, words, size, true));
                     break;
                 }

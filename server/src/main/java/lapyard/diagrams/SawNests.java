@@ -99,7 +99,7 @@ final class SawNests {
         flow.add(sheet.text(left, top + 11.5, "× " + count, 4.2, true));
         String sets = nest.cuts().stream().map(Nest.Cut::setDeg).distinct().sorted().map(set -> Lengths.text(set) + "°")
                 .collect(Collectors.joining(", "));
-        flow.add(sheet.text(left, top + 16, "saw at " + sets, BenchSheet.fitting("saw at " + sets, 3.4, 2.2, false, LEFT - 3), false));
+        flow.add(sheet.text(left, top + 16, "saw at " + sets, BenchSheet.fitting("saw at " + sets, 3.4, TypeSize.LEAST, false, LEFT - 3), false));
         flow.add(new Shape.Area(
                 List.of(new Box(scaled(nest, 0), top, scaled(nest, nest.lengthMm()), low).corners()),
                 inks.scrap().fill(), inks.scrap().hatch(), Optional.of(inks.pen(Inks.THIN))));
@@ -117,7 +117,7 @@ final class SawNests {
             double middle = (faceFrom.x() + faceTo.x() + backFrom.x() + backTo.x()) / 4;
             double room = Math.min(faceTo.x() - faceFrom.x(), backTo.x() - backFrom.x()) - 2;
             String own = sheet.written(part.piece().lengthMm());
-            double size = BenchSheet.fitting(own, 4.4, 2, true, room);
+            double size = BenchSheet.fitting(own, 4.4, TypeSize.LEAST, true, room);
             flow.add(sheet.middle(middle, top + BAR / 2 + size * 0.36, own, size, true));
         }
     }

@@ -3,7 +3,9 @@ package lapyard.diagrams;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
@@ -32,17 +34,24 @@ public final class SetSheets {
     private static final String CAUTION = "Paper copies change size: trust the written sizes. What is printed here is as old as its revision.";
 
     private static final double FOOT_TEXT = 2.6;
+    private static final double CAUTION_TEXT = 3.2;
+    private static final double APART = 7;
 
-    /** Contents, what is left out, and cautions: the pages in front of the parts, which the contents lead to. */
+    /**
+     * Contents, what is left out, and cautions: the pages in front of the parts, which the contents lead to.
+     *
+     * @param job that shall stand below the contents
+     */
     public static List<Page> front(
-            String garden, boolean imperial, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, BenchOptions options) {
+            String garden, boolean imperial, Optional<JobPage.Job> job, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         // the contents' own length must be known before its page numbers can be written
-        int front = front(sheet, parts, leftOut, cautions, 0).size();
-        return sheet.pages(front(sheet, parts, leftOut, cautions, front));
+        int front = front(sheet, job, parts, leftOut, cautions, 0).size();
+        return sheet.pages(front(sheet, job, parts, leftOut, cautions, front));
     }
 
-    private static List<BenchSheet.Draft> front(BenchSheet sheet, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, int before) {
+    private static List<BenchSheet.Draft> front(
+            BenchSheet sheet, Optional<JobPage.Job> job, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, int before) {
         Flow flow = new Flow(sheet, "Contents", "all sheets of the garden in the order of the work");
         BenchTable contents = new BenchTable(
                 sheet, "Contents", new BenchTable.Column("Sheets", 0.6, true), new BenchTable.Column("Pages", 0.22, false),
@@ -53,18 +62,24 @@ public final class SetSheets {
             contents.leading(at - 1, part.title(), at == last ? "" + at : at + " to " + last, part.paper());
             at = last + 1;
         }
-        contents.on(flow, 2);
+        double half = flow.columnWidth(2, APART);
+        List<Flow.Block> minded = new ArrayList<>();
         if (!cautions.isEmpty()) {
-            BenchTable minded = new BenchTable(
-                    sheet, "Cautions", new BenchTable.Column("At", 0.1, true), new BenchTable.Column("Before you lift, saw, dig or pour", 0.9, false));
+            minded.add(new Flow.Block(8, false, (left, top) -> List.of(sheet.text(left, top + 5, "Cautions: before you lift, saw, dig or pour", 4.6, true))));
             Map<String, List<String>> works = new LinkedHashMap<>();
             cautions.forEach(one -> works.computeIfAbsent(one.work(), work -> new ArrayList<>()).add(one.text()));
-            works.forEach((work, texts) -> minded.row(work, String.join(" ", texts)));
-            minded.on(flow);
+            works.forEach((work, texts) -> {
+                String words = work.substring(0, 1).toUpperCase(Locale.ROOT) + work.substring(1) + ": " + String.join(" ", texts);
+                minded.addAll(flow.lines(List.of(words), CAUTION_TEXT, false, half));
+                minded.add(Flow.Block.gap(1));
+            });
         }
+        flow.columns(2, APART, List.of(Flow.Block.of(contents.blocks(half)), Flow.Block.of(minded)));
+        flow.gap(2);
         if (!leftOut.isEmpty()) {
-            flow.words(List.of("Not in this set. " + leftOut.stream().map(one -> one.title() + ": " + one.why()).collect(Collectors.joining(". "))), 3, false);
+            flow.words(List.of("Not in this set. " + leftOut.stream().map(one -> one.title() + ": " + one.why().replaceAll("\\.$", "")).collect(Collectors.joining(". ")) + "."), 3, false);
         }
+        job.ifPresent(one -> JobPage.section(flow, sheet, one));
         return flow.drafts();
     }
 

@@ -22,6 +22,8 @@ final class PlanPrint {
         PlanOptions options = PlanOptions.usual(sheet.garden().imperial()).stamped(ask.revision(), ask.date());
         if (ask.paper().isPresent()) {
             options = options.on(Paper.named(ask.paper().get()));
+        } else if (ask.scale().isEmpty() && !ask.split() && sheet.beds().size() == 1) {
+            options = options.on(sheet.garden().imperial() ? Paper.LETTER : Paper.A4);
         }
         if (ask.scale().isPresent()) {
             options = options.at(new Scale(ask.scale().getAsInt()));
@@ -48,6 +50,11 @@ final class PlanPrint {
         return PlanDrawing.pages(
                 sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), covers, sheet.snags(), asked(sheet, options),
                 options);
+    }
+
+    /** The garden as it will look: what is worked by, such as levels, keep-clear zones and snags, is left off. */
+    static List<Page> client(JobSheet sheet, PrintAsk ask) {
+        return pages(sheet, ask.showing(List.of("ground", "paths", "beds")));
     }
 
     /** @throws CannotPrint where a layer is asked for that the garden says too little for */

@@ -21,9 +21,14 @@ public final class Prints {
     /** The set's own name. */
     public static final String SET = "sheets";
 
+    /** The kind that stands on the sheet of the contents where there is room. */
+    static final String JOB = "job";
+
     /** In the order of the set, which is that of the work. The plan is the one kind that is also a picture of its own. */
     static final List<Print> ALL = List.of(
+            new Print(JOB, "The job on one page", JobPrint::pages),
             new Print("plan", "Garden plan", PlanPrint::pages),
+            new Print("client-plan", "Client's plan", (sheet, ask) -> false, PlanPrint::client),
             new Print("bed-register", "Bed register", (sheet, ask) -> sheet.beds().size() > 1, RegisterPrint::pages),
             new Print("setting-out", "Setting-out", GroundPrint::settingOut),
             new Print("shade", "Sun and shade", GroundPrint::shade),
@@ -72,7 +77,7 @@ public final class Prints {
         return print(name).pages().apply(sheet, ask);
     }
 
-    private static Print print(String name) {
+    static Print print(String name) {
         return ALL.stream()
                 .filter(print -> print.name().equals(name))
                 .findFirst()

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import lapyard.diagrams.BenchOptions;
+import lapyard.diagrams.JobPage;
 import lapyard.diagrams.SetSheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
@@ -27,6 +28,7 @@ final class SheetSet<P> {
     private final BenchOptions options;
     private final List<Part<P>> parts = new ArrayList<>();
     private final List<SetSheets.LeftOut> leftOut = new ArrayList<>();
+    private final List<Page> front;
 
     private interface Keeping<P> {
         P of(Page page) throws IOException;
@@ -35,25 +37,33 @@ final class SheetSet<P> {
     private SheetSet(JobSheet sheet, PrintAsk ask, Keeping<P> keep) throws IOException {
         this.sheet = sheet;
         this.options = ask.bench(sheet.garden().imperial());
+        Optional<List<Page>> job = Optional.empty();
         for (Print print : Prints.ALL) {
             PrintAsk asked = print.name().equals("plan") ? ask : ask.onPaper(Optional.empty());
             if (!print.inSet().test(sheet, asked)) continue;
             try {
                 List<Page> pages = print.pages().apply(sheet, asked);
-                List<P> kept = new ArrayList<>();
-                List<List<String>> subjects = new ArrayList<>();
-                String paper = "";
-                for (Page page : pages) {
-                    Abandonable.check();
-                    if (kept.isEmpty()) paper = SetSheets.paper(page.widthMm(), page.heightMm());
-                    kept.add(keep.of(page));
-                    subjects.add(page.subjects());
-                }
-                parts.add(new Part<>(print, paper, kept, subjects));
+                if (print.name().equals(Prints.JOB)) job = Optional.of(pages);
+                else parts.add(part(print, pages, keep));
             } catch (CannotPrint cannot) {
                 leftOut.add(new SetSheets.LeftOut(print.title(), cannot.getMessage()));
             }
         }
+        // where one sheet holds the contents and the job, that has no sheet of its own
+        List<Page> joined = job.isPresent() ? front(Optional.of(JobPrint.job(sheet))) : List.of();
+        if (joined.size() != 1 && job.isPresent()) parts.add(0, part(Prints.print(Prints.JOB), job.get(), keep));
+        this.front = joined.size() == 1 ? joined : front(Optional.empty());
+    }
+
+    private static <P> Part<P> part(Print print, List<Page> pages, Keeping<P> keep) throws IOException {
+        List<P> kept = new ArrayList<>();
+        List<List<String>> subjects = new ArrayList<>();
+        for (Page page : pages) {
+            Abandonable.check();
+            kept.add(keep.of(page));
+            subjects.add(page.subjects());
+        }
+        return new Part<>(print, SetSheets.paper(pages.get(0).widthMm(), pages.get(0).heightMm()), kept, subjects);
     }
 
     /** The pages of the set, the contents first. */
@@ -64,7 +74,7 @@ final class SheetSet<P> {
         } catch (IOException e) {
             throw new IllegalStateException("pages that are kept are not written", e);
         }
-        List<Page> pages = new ArrayList<>(set.front());
+        List<Page> pages = new ArrayList<>(set.front);
         set.parts.forEach(part -> pages.addAll(part.pages()));
         List<Page> numbered = new ArrayList<>();
         for (Page page : pages) {
@@ -87,7 +97,7 @@ final class SheetSet<P> {
             return writer.paint(page);
         });
         List<PdfWriter.Painted> front = new ArrayList<>();
-        for (Page page : set.front()) front.add(writer.paint(page));
+        for (Page page : set.front) front.add(writer.paint(page));
         int of = front.size() + painted[0];
         int number = 0;
         for (PdfWriter.Painted page : front) set.add(writer, page, ++number, of);
@@ -103,9 +113,9 @@ final class SheetSet<P> {
         writer.add(page, SetSheets.foot(page.widthMm(), page.heightMm(), sheet.garden().name(), options, number, of));
     }
 
-    private List<Page> front() {
+    private List<Page> front(Optional<JobPage.Job> job) {
         return SetSheets.front(
-                sheet.garden().name(), sheet.garden().imperial(),
+                sheet.garden().name(), sheet.garden().imperial(), job,
                 parts.stream().map(part -> new SetSheets.Part(part.print().title(), part.pages().size(), part.paper())).toList(), leftOut,
                 sheet.cautions().stream().map(one -> new SetSheets.Mind(one.sheet(), one.text())).toList(), options);
     }

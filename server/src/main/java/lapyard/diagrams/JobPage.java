@@ -1,0 +1,135 @@
+package lapyard.diagrams;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.drawing.Page;
+import lapyard.drawing.Shape;
+import lapyard.drawing.TextMeasure;
+
+/** The whole job on one page, to be pinned up: weekends across, beds down, who is there, what is waited for, what is to be ordered by when. */
+public final class JobPage {
+    private static final String CAUTION = "Weather and people change it: what is written here is as old as its revision. The sheet of each weekend tells the rest.";
+
+    private static final String TITLE = "The job on one page";
+    private static final String ABOUT = "weekends across, beds down";
+    private static final double[] SIZES = {3.8, 3.4, 3, 2.75, TypeSize.LEAST};
+    private static final double PITCH = 1.25;
+    private static final double PAD = 1.6;
+    private static final double NAMES = 27;
+    private static final double HEAD = 7;
+    /** Weekends beside each other; more stand below. */
+    private static final int ACROSS = 14;
+
+    private JobPage() {}
+
+    /**
+     * One weekend on which something is done; texts as they shall be read.
+     *
+     * @param goods   what must be there, empty for nothing
+     * @param orderBy the last day for it
+     */
+    public record Weekend(String number, String dates, String who, String waits, String orderBy, String goods) {}
+
+    /** What is done at a place; {@code cells} has a text for each weekend, empty for nothing. */
+    public record Row(String place, List<String> cells) {
+        public Row {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /** All that the page shows. */
+    public record Job(List<Weekend> weekends, List<Row> rows) {
+        public Job {
+            weekends = List.copyOf(weekends);
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** @return one page, in the largest type at which it is one; more only where the least type needs more */
+    public static List<Page> pages(String garden, boolean imperial, Job job, BenchOptions options) {
+        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+        if (job.weekends().isEmpty()) return sheet.pages(List.of(sheet.nothing(TITLE, "Nothing is left to do.")));
+        List<BenchSheet.Draft> drafts = List.of();
+        for (double size : SIZES) {
+            Flow flow = new Flow(sheet, TITLE, ABOUT);
+            on(flow, sheet, job, size);
+            drafts = flow.drafts();
+            if (drafts.size() == 1) break;
+        }
+        return sheet.pages(drafts);
+    }
+
+    /** On a sheet that has other things too. */
+    static void section(Flow flow, BenchSheet sheet, Job job) {
+        flow.section(TITLE, "");
+        on(flow, sheet, job, SIZES[2]);
+    }
+
+    private static void on(Flow flow, BenchSheet sheet, Job job, double size) {
+        for (int from = 0; from < job.weekends().size(); from += ACROSS) {
+            int to = Math.min(job.weekends().size(), from + ACROSS);
+            double wide = (sheet.space().width() - NAMES) / (to - from);
+            Flow.Block head = head(sheet, job.weekends().subList(from, to), wide);
+            flow.head(head, head);
+            flow.block(row(sheet, "there", job.weekends().subList(from, to).stream().map(Weekend::who).toList(), size, wide, false));
+            for (Row row : job.rows()) {
+                List<String> cells = row.cells().subList(from, to);
+                if (cells.stream().anyMatch(cell -> !cell.isEmpty())) flow.block(row(sheet, row.place(), cells, size, wide, true));
+            }
+            List<String> waits = job.weekends().subList(from, to).stream().map(Weekend::waits).toList();
+            if (waits.stream().anyMatch(wait -> !wait.isEmpty())) flow.block(row(sheet, "then wait for", waits, size, wide, false));
+            flow.endHead();
+            flow.gap(2);
+        }
+        List<String> orders = job.weekends().stream()
+                .filter(weekend -> !weekend.goods().isEmpty())
+                .map(weekend -> "Weekend " + weekend.number() + ", order by " + weekend.orderBy() + ": " + weekend.goods() + ".")
+                .toList();
+        if (!orders.isEmpty()) flow.words(orders, size, false);
+    }
+
+    private static Flow.Block head(BenchSheet sheet, List<Weekend> weekends, double wide) {
+        return new Flow.Block(HEAD + 5, true, (left, top) -> {
+            List<Shape> shapes = new ArrayList<>();
+            shapes.add(sheet.text(left, top + 5, "Weekend", TypeSize.ARMS_LENGTH, true));
+            for (int i = 0; i < weekends.size(); i++) {
+                double x = left + NAMES + i * wide + 0.8;
+                shapes.add(sheet.text(x, top + 5.4, weekends.get(i).number(), 6, true));
+                double size = BenchSheet.fitting(weekends.get(i).dates(), 3.2, TypeSize.LEAST, false, wide - 1.4);
+                shapes.add(sheet.text(x, top + 10, TextMeasure.cut(weekends.get(i).dates(), size, false, wide - 1.4), size, false));
+            }
+            shapes.add(sheet.line(left, top + HEAD + 4.6, left + NAMES + wide * weekends.size(), top + HEAD + 4.6, Inks.WIDE));
+            return shapes;
+        });
+    }
+
+    private static Flow.Block row(BenchSheet sheet, String name, List<String> cells, double size, double wide, boolean place) {
+        List<List<String>> wrapped = cells.stream().map(cell -> TextMeasure.wrap(cell, size, false, wide - 1.6)).toList();
+        double named = place ? BenchSheet.fitting(name, TypeSize.ARMS_LENGTH, TypeSize.BED, true, NAMES - 1) : size;
+        List<String> names = TextMeasure.wrap(name, named, place, NAMES - 1);
+        int lines = wrapped.stream().mapToInt(List::size).max().orElse(1);
+        double height = Math.max(lines * size * PITCH, names.size() * named * PITCH) + PAD;
+        return new Flow.Block(height, false, (left, top) -> {
+            List<Shape> shapes = new ArrayList<>();
+            for (int i = 0; i < cells.size(); i++) {
+                double x = left + NAMES + i * wide;
+                if (cells.get(i).isEmpty()) continue;
+                if (place) {
+                    Inks.Filling filling = sheet.inks.yard();
+                    shapes.add(new Shape.Area(
+                            List.of(new Box(x, top + 0.3, x + wide - 0.4, top + height - 0.3).corners()), filling.fill(), Optional.empty(),
+                            Optional.of(sheet.inks.pen(Inks.THIN))));
+                }
+                for (int k = 0; k < wrapped.get(i).size(); k++) {
+                    shapes.add(sheet.text(x + 0.8, top + PAD / 2 + (k * PITCH + 0.92) * size, wrapped.get(i).get(k), size, false));
+                }
+            }
+            for (int k = 0; k < names.size(); k++) {
+                shapes.add(sheet.text(left, top + PAD / 2 + (k * PITCH + 0.92) * named, names.get(k), named, place));
+            }
+            shapes.add(sheet.line(left, top + height, left + NAMES + wide * cells.size(), top + height, Inks.HAIR));
+            return shapes;
+        });
+    }
+}

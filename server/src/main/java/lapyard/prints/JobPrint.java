@@ -1,0 +1,142 @@
+package lapyard.prints;
+
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import lapyard.diagrams.JobPage;
+import lapyard.drawing.Page;
+import lapyard.job.Buying;
+import lapyard.job.JobSheet;
+import lapyard.plan.BedNames;
+import lapyard.weekends.GardenTask;
+import lapyard.weekends.Weekends;
+
+/** The job on one page, made of a job sheet. */
+final class JobPrint {
+    private JobPrint() {}
+
+    static List<Page> pages(JobSheet sheet, PrintAsk ask) {
+        return JobPage.pages(sheet.garden().name(), sheet.garden().imperial(), job(sheet), ask.bench(sheet.garden().imperial()));
+    }
+
+    static JobPage.Job job(JobSheet sheet) {
+        Weekends weekends = sheet.weekends();
+        Map<String, Weekends.Task> tasks = weekends.byId();
+        Map<Integer, List<Weekends.Day>> days = new TreeMap<>();
+        for (Weekends.Day day : weekends.days()) {
+            if (!day.parts().isEmpty()) days.computeIfAbsent(day.weekend(), weekend -> new ArrayList<>()).add(day);
+        }
+        List<Integer> numbers = List.copyOf(days.keySet());
+        Map<Integer, List<Buying.Row>> goods = Buying.of(sheet).rows().stream()
+                .filter(row -> !row.packs().isEmpty())
+                .collect(Collectors.groupingBy(Buying.Row::weekend, TreeMap::new, Collectors.toList()));
+        List<JobPage.Weekend> across = new ArrayList<>();
+        days.forEach((number, some) -> {
+            List<Buying.Row> come = goods.getOrDefault(number, List.of());
+            across.add(new JobPage.Weekend(
+                    String.valueOf(number), some.stream().map(JobPrint::date).distinct().collect(Collectors.joining(", ")), there(some),
+                    waits(weekends, tasks, some.get(some.size() - 1)), orderBy(sheet, come),
+                    come.stream().map(Buying.Row::label).distinct().collect(Collectors.joining(", "))));
+        });
+        return new JobPage.Job(across, rows(sheet, tasks, days, numbers));
+    }
+
+    /** Places at which the same is done in the same weekends share a row. */
+    private static List<JobPage.Row> rows(JobSheet sheet, Map<String, Weekends.Task> tasks, Map<Integer, List<Weekends.Day>> days, List<Integer> numbers) {
+        Map<String, List<Map<Integer, String>>> places = new LinkedHashMap<>();
+        places.put("saw", cells(numbers));
+        sheet.beds().forEach(bed -> places.put("bed " + bed.work().bed().id(), cells(numbers)));
+        for (int i = 0; i < numbers.size(); i++) {
+            for (Weekends.Day day : days.get(numbers.get(i))) {
+                for (Weekends.Part part : day.parts()) {
+                    GardenTask task = tasks.get(part.task()).work();
+                    places.computeIfAbsent(task.place(), place -> cells(numbers)).get(i)
+                            .put(task.step().ordinal() * 100 + task.number(), words(task));
+                }
+            }
+        }
+        Map<List<String>, List<String>> alike = new LinkedHashMap<>();
+        places.forEach((place, cells) -> alike.computeIfAbsent(cells.stream().map(cell -> cell.values().stream().distinct().collect(Collectors.joining(", "))).toList(), key -> new ArrayList<>()).add(place));
+        List<JobPage.Row> rows = new ArrayList<>();
+        alike.forEach((cells, same) -> rows.add(new JobPage.Row(named(same), cells)));
+        return rows;
+    }
+
+    private static String named(List<String> places) {
+        if (places.size() == 1) return places.get(0);
+        boolean beds = places.stream().allMatch(place -> place.startsWith("bed "));
+        return beds ? BedNames.where(places.stream().map(place -> place.substring(4)).toList()) : String.join(", ", places);
+    }
+
+    /** For each weekend what is done, in the order of the steps. */
+    private static List<Map<Integer, String>> cells(List<Integer> numbers) {
+        List<Map<Integer, String>> cells = new ArrayList<>();
+        numbers.forEach(number -> cells.add(new TreeMap<>()));
+        return cells;
+    }
+
+    /** As short as a cell of the page is. */
+    private static String words(GardenTask task) {
+        return switch (task.step()) {
+            case SAW -> "stage " + task.number();
+            case PATH -> "lay";
+            case SET_OUT -> "set out";
+            case DIG, POUR, GROUND -> "ground";
+            case MARK, NOTCHES, COURSE_1 -> "course 1";
+            case COURSES -> "courses";
+            case COAT -> "coat " + task.number();
+            case STRIPS, BASE -> "base";
+            case LINER -> "line";
+            case FILL -> "fill";
+            case PLANT -> "plant";
+            case TOP_UP -> "top up";
+        };
+    }
+
+    private static String there(List<Weekends.Day> days) {
+        Map<List<String>, List<String>> people = new LinkedHashMap<>();
+        days.forEach(day -> people.computeIfAbsent(day.people(), key -> new ArrayList<>()).add(day.dayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK)));
+        return people.entrySet().stream()
+                .map(entry -> String.join(", ", entry.getValue()) + ": " + String.join(", ", entry.getKey()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String date(Weekends.Day day) {
+        return day.date().map(date -> date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.UK))
+                .orElse(day.dayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK));
+    }
+
+    private static String waits(Weekends weekends, Map<String, Weekends.Task> tasks, Weekends.Day last) {
+        Map<String, Set<String>> why = new LinkedHashMap<>();
+        for (Weekends.Wait wait : weekends.waits()) {
+            if (wait.fromDay() > last.number() || last.number() >= wait.toDay()) continue;
+            GardenTask task = tasks.get(wait.task()).work();
+            why.computeIfAbsent(wait.why().split(",")[0], key -> new TreeSet<>()).add(task.bed().isEmpty() ? task.place() : task.bed());
+        }
+        return why.entrySet().stream().map(entry -> entry.getKey() + ": " + BedNames.compact(List.copyOf(entry.getValue()))).collect(Collectors.joining("; "));
+    }
+
+    /** A date where the first day of work has one; else so many days before it or of it. */
+    private static String orderBy(JobSheet sheet, List<Buying.Row> rows) {
+        if (rows.isEmpty()) return "";
+        int day = rows.stream().mapToInt(Buying.Row::orderDay).min().orElseThrow();
+        Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
+        if (start.isPresent()) {
+            LocalDate date = start.get().plusDays(day);
+            return date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK) + " " + date.getDayOfMonth() + " "
+                    + date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK) + " " + date.getYear();
+        }
+        int before = -day;
+        return before > 0 ? before + (before == 1 ? " day" : " days") + " before the first day of work"
+                : before == 0 ? "the first day of work" : -before + (before == -1 ? " day" : " days") + " after the first day of work";
+    }
+}
