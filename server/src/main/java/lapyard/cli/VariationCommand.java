@@ -46,12 +46,17 @@ final class VariationCommand implements Callable<Integer> {
             spec.commandLine().getOut().flush();
             if (out != null) {
                 PrintAsk ask = PrintAsk.usual("", LocalDate.now().toString());
-                Files.write(Path.of(out), PdfWriter.write(OrderPrint.variation(was, is, variation, before, after, ask)));
+                Files.write(Path.of(out), PdfWriter.write(OrderPrint.variation(was, is, variation, state(before), state(after), ask)));
             }
         } catch (IllegalArgumentException | IOException e) {
             throw new UnusableInput(e.getMessage());
         }
         return 0;
+    }
+
+    /** As a client reads it: the file's name alone, not where it lies. */
+    private static String state(String file) {
+        return file.equals("-") ? "the garden as it is" : Path.of(file).getFileName().toString().replaceFirst("\\.json$", "");
     }
 
     private static JobSheet sheet(String file) throws UnusableInput {

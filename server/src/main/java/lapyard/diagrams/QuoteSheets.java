@@ -35,9 +35,12 @@ public final class QuoteSheets {
         flow.words(List.of("From: " + open(terms.builder()), "For: " + open(terms.client()), "Date: " + open(date)
                 + (terms.validUntil().isEmpty() ? "" : "     The offer holds until " + terms.validUntil() + ".")), 4, false);
         BenchTable table = new BenchTable(sheet, "Price, in " + code, new Column("what", 0.75, false), new Column("price", 0.25, true));
+        List<String> free = new ArrayList<>();
         for (Quote.Line line : quote.lines()) {
-            table.row(line.what(), line.priced() ? line.price().toPlainString() : "not priced yet");
+            if (line.priced() && line.price().signum() == 0) free.add(line.what());
+            else table.row(line.what(), line.priced() ? line.price().toPlainString() : "not priced yet");
         }
+        if (!free.isEmpty()) table.row(String.join(", ", free), "no charge");
         table.row("All" + (terms.taxPercent().isEmpty() ? "; no tax is added" : ", before tax"), atLeast + quote.price().toPlainString());
         BigDecimal due = quote.price();
         if (terms.taxPercent().isPresent()) {
@@ -85,14 +88,16 @@ public final class QuoteSheets {
     }
 
     /**
+     * @param changes what changed in the garden, a sentence each
      * @param from   as it shall be read, {@code revision 3, 2026-05-02}
      * @param before what the earlier state is sold for, empty where the garden has no quote
      */
     public static List<Page> variation(
-            String garden, boolean imperial, Variation variation, String from, String to, Optional<BigDecimal> before,
+            String garden, boolean imperial, List<String> changes, Variation variation, String from, String to, Optional<BigDecimal> before,
             Optional<BigDecimal> after, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         Flow flow = new Flow(sheet, "Variation", "from " + from + " to " + to);
+        if (!changes.isEmpty()) flow.words(changes, 4.6, true);
         BenchTable table = new BenchTable(sheet, "What changes, in " + variation.currency(),
                 new Column("line", 0.22, true), new Column("before", 0.26, false), new Column("after", 0.26, false),
                 new Column("was", 0.09, false), new Column("is", 0.09, false), new Column("more", 0.08, true));

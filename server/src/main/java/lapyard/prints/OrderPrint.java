@@ -1,6 +1,8 @@
 package lapyard.prints;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +14,8 @@ import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.Quoting;
 import lapyard.order.Variation;
+import lapyard.plan.Bed;
+import lapyard.plan.BedNames;
 
 /** The sheets for buying, selling, and for the day the goods come. */
 public final class OrderPrint {
@@ -47,10 +51,32 @@ public final class OrderPrint {
     public static List<Page> variation(JobSheet before, JobSheet after, Variation variation, String from, String to, PrintAsk ask) {
         boolean quoted = before.garden().terms().quote().given() && after.garden().terms().quote().given();
         return QuoteSheets.variation(
-                after.garden().name(), after.garden().imperial(), variation, from, to,
+                after.garden().name(), after.garden().imperial(), changes(before, after), variation, from, to,
                 quoted ? Optional.of(Quoting.of(before).price()) : Optional.empty(),
                 quoted ? Optional.of(Quoting.of(after).price()) : Optional.empty(),
                 ask.bench(after.garden().imperial()));
+    }
+
+    /** Beds and paths that are new, gone or not as they were; where one only stands elsewhere, so. */
+    private static List<String> changes(JobSheet before, JobSheet after) {
+        Map<String, Bed> was = new LinkedHashMap<>();
+        before.beds().forEach(bed -> was.put(bed.work().bed().id(), bed.work().bed()));
+        List<String> added = new ArrayList<>();
+        List<String> changed = new ArrayList<>();
+        List<String> moved = new ArrayList<>();
+        for (JobSheet.BedSheet bed : after.beds()) {
+            Bed is = bed.work().bed();
+            Bed old = was.remove(is.id());
+            if (old == null) added.add(is.id());
+            else if (!is.equals(old)) (is.outline().equals(old.outline()) && is.equals(old.withSiting(is.siting())) ? moved : changed).add(is.id());
+        }
+        List<String> words = new ArrayList<>();
+        if (!changed.isEmpty()) words.add("Changed: " + BedNames.where(changed) + ".");
+        if (!added.isEmpty()) words.add("New: " + BedNames.where(added) + ".");
+        if (!was.isEmpty()) words.add("Gone: " + BedNames.where(List.copyOf(was.keySet())) + ".");
+        if (!moved.isEmpty()) words.add("Moved: " + BedNames.where(moved) + ".");
+        if (words.isEmpty()) words.add("No bed changes: paths, prices or terms do.");
+        return words;
     }
 
     /** The day of the print, or that of the revision, which stands last in its words; empty where neither is told. */

@@ -10,15 +10,19 @@ import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lapyard.cutting.Ledger;
+import lapyard.drawing.PdfWriter;
+import lapyard.job.Buying;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.Quoting;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
+import lapyard.order.Variation;
 import lapyard.words.Wording;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -107,6 +111,50 @@ class SheetTruthTest {
         Map<String, BigDecimal> shares = Quoting.shares(sheet);
         assertEquals(0, price.compareTo(shares.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add)), shares::toString);
         shares.forEach((owner, share) -> assertTrue(text.contains(owner + " " + share.toPlainString()), owner + " is not in " + text));
+    }
+
+    /** M is made lower, N is new, P is gone and Q stands elsewhere; no folder of anybody's machine is told to a client. */
+    @Test
+    void theVariationNamesTheBedsThatChanged() throws Exception {
+        String bed = "{\"id\":\"%s\",\"at\":[%d,0],\"width\":1200,\"depth\":900,\"courses\":%d}";
+        JobSheet before = garden("{\"beds\":[" + bed.formatted("M", 0, 2) + "," + bed.formatted("P", 3000, 2) + "," + bed.formatted("Q", 6000, 2) + "]}");
+        JobSheet after = garden("{\"beds\":[" + bed.formatted("M", 0, 1) + "," + bed.formatted("N", 3000, 2) + "," + bed.formatted("Q", 6500, 2) + "]}");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.write(PdfWriter.write(OrderPrint.variation(before, after, Variation.between(before.slip(), after.slip()), "first", "second", ASK)));
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            for (String words : List.of("Changed: bed M.", "New: bed N.", "Gone: bed P.", "Moved: bed Q.", "from first to second")) {
+                assertTrue(text.contains(words), words + " is not in " + text);
+            }
+        }
+    }
+
+    /** What is bought in a weekend by the job sheet is what must be there on its page and on the job's. */
+    @Test
+    void goodsAndPeopleOfEachWeekendAreThoseOfTheJobSheet() throws Exception {
+        JobSheet sheet = sample("village-hall");
+        String weekends = text("weekends", sheet);
+        String job = text("job", sheet);
+        for (Buying.Row row : Buying.of(sheet).rows()) {
+            row.packs().forEach((pack, count) -> assertTrue(weekends.contains(count + " × " + pack + " (" + row.label() + ")"), count + " " + pack + " in " + weekends));
+            if (!row.packs().isEmpty()) assertTrue(job.contains(row.label()), row.label() + " in " + job);
+        }
+        for (JobSheet.BedSheet bed : sheet.beds()) assertTrue(job.contains(bed.work().bed().id()), job);
+        sheet.garden().people().crew().people().forEach(person -> assertTrue(job.contains(person.name()) && weekends.contains(person.name()), person.name()));
+    }
+
+    /** Kilograms beside each wall of a course card are those of the pieces: thickness x height x mean length x density. */
+    @Test
+    void massesOnCourseCardsAreThoseOfThePieces() throws Exception {
+        JobSheet sheet = sample("chapel-corner");
+        String cards = text("course-cards", sheet);
+        for (JobSheet.BedSheet bed : sheet.beds()) {
+            bed.work().pieces().forEach(piece -> {
+                var section = bed.work().bed().section();
+                double kg = piece.meanMm() / 1000 * section.thicknessMm() / 1000 * section.heightMm() / 1000 * section.densityKgM3();
+                assertTrue(cards.contains(String.format(Locale.ROOT, "%.1f", kg)), piece.mark() + " " + kg);
+            });
+        }
     }
 
     /** On every day as many are named at a task as the plan has at it, and nobody is named at two at once. */

@@ -1,7 +1,7 @@
 import { api } from '../api.js';
 import { readPrice } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
-import { addWork, quoteOf, readDay, readExclusions, readMargin, removeWork, setQuote, setWork } from '../state/quote.js';
+import { addWork, quoteOf, readDay, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../state/quote.js';
 import { countField } from './count-field.js';
 import { GardenElement, h } from './make.js';
 import { place } from './places.js';
@@ -68,7 +68,7 @@ export class LapQuote extends GardenElement {
     return h('section', {},
       h('h3', {}, 'Terms'),
       h('div.fields', {},
-        field('Client', 'client', words(500)), field('Number', 'number', words(100)),
+        field('Client', 'client', words(500)), field('Builder', 'builder', words(500), 'text', 'name and address'), field('Tax, %', 'tax', readTax, 'decimal', 'added to the price'), field('Number', 'number', words(100)),
         field('Margin, %', 'margin', readMargin, 'decimal', 'of the selling price'), field('Holds until', 'validUntil', readDay, 'text', 'such as 2027-03-31')),
       h('label', { for: 'quote-exclusions' }, 'Not included, one a line'),
       h('textarea', { id: 'quote-exclusions', rows: '3', 'data-key': 'quote exclusions', value: text, onchange: event => this.#exclude(event.target) }),

@@ -40,6 +40,14 @@ export function readMargin(text) {
   return value > 99.9 ? { error: `${value} % leaves nothing for the cost. 99.9 or less, of the selling price.` } : { value };
 }
 
+/** @returns {{value: number | undefined} | {error: string}} percent of tax that is added to the price */
+export function readTax(text) {
+  const clean = text.trim().replace(/\s*%$/, '').replace(',', '.');
+  if (!clean) return { value: undefined };
+  const value = Number(clean);
+  return Number.isFinite(value) && value >= 0 && value <= 100 ? { value } : { error: 'A number from 0 to 100, percent added to the price.' };
+}
+
 /** @returns {{value: string | undefined} | {error: string}} a day as in ISO 8601 */
 export function readDay(text) {
   const clean = text.trim();
