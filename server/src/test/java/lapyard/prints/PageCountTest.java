@@ -25,7 +25,7 @@ class PageCountTest {
         List<Page> set = Prints.pages(Prints.SET, sheet, PrintAsk.usual("", "2026-03-01"));
         assertTrue(set.size() <= pages, () -> set.size() + ": " + set.stream().map(Page::title).collect(Collectors.joining("; ")));
         String all = set.stream().map(Page::title).collect(Collectors.joining("; "));
-        for (String kind : List.of("Contents", "Saw Day", "Course card", "Base and liner", "Weekend", "Slip", "Load-in")) {
+        for (String kind : List.of("Contents", "Saw Day", "Course card", "Base and liner", "Weekend", "Slip", "Deliver")) {
             assertTrue(all.contains(kind), kind + " is not in " + all);
         }
     }
