@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -18,6 +17,7 @@ import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -216,7 +216,7 @@ final class CourseCard {
         double share = Math.min(1, room.width() / needed(group));
         double row = Math.min(ROW, (room.height() - TABLE_HEAD) / group.get(0).pieces().size());
         List<Shape> shapes = new ArrayList<>();
-        String[] heads = {"wall", "cut to", "start", "end", "kg"};
+        String[] heads = {"wall", "cut to", "start", "end", Measure.KG.unit(sheet.imperial)};
         double x = room.left();
         for (int i = 0; i < heads.length; i++) {
             cell(shapes, x, room.low() + 4.4, heads[i], 2.8, false, TIMBER[i] * share);
@@ -234,7 +234,7 @@ final class CourseCard {
             double kg = work.massKg(piece);
             String[] cells = {
                 piece.wall() + piece.part(), sheet.written(piece.lengthMm()), words(piece.start()), words(piece.end()),
-                String.format(Locale.ROOT, "%.1f", kg) + (lifting.heavy(kg) ? " ●" : "")
+                Measure.KG.number(kg, 1, sheet.imperial) + (lifting.heavy(kg) ? " ●" : "")
             };
             x = room.left();
             for (int k = 0; k < cells.length; k++) {

@@ -23,6 +23,9 @@ final class Dimensions {
     /** From the wall to its dimension line, nearest first. */
     private static final double[] OFF = {3, 4.4, 6, 8, 10.5};
 
+    /** How long a leader to a length may be. */
+    private static final double LEADER = 17;
+
     /** Extension lines begin this far from the wall, and run this far past the dimension line. */
     private static final double GAP = 0.7;
 
@@ -63,10 +66,25 @@ final class Dimensions {
         for (int i = 0; i < (rectangle ? 2 : outline.sides()); i++) {
             Optional<List<Shape>> drawn = wall(ring, i, side, outline.sideMm(i));
             if (drawn.isEmpty() && rectangle) drawn = wall(ring, i + 2, side, outline.sideMm(i));
+            if (drawn.isEmpty()) {
+                Words words = Words.of(Length.written(outline.sideMm(i), imperial), TEXT, false);
+                drawn = leader(labels, inks, ring.get(i), ring.get((i + 1) % ring.size()), words);
+            }
             drawn.ifPresent(shapes::addAll);
             if (drawn.isEmpty()) leftOut++;
         }
         return new Shape.Group(Shape.id("dimensions", bed.id()), "", "dimensions", shapes);
+    }
+
+    /** A length that finds no room along its line stands beside it, with a leader to it. */
+    static Optional<List<Shape>> leader(Labels labels, Inks inks, Point a, Point b, Words words) {
+        return labels.beside(Labels.line(a, b), words.widthMm(), words.heightMm(), LEADER).map(led -> {
+            labels.take(led.plate().corners());
+            labels.take(Labels.line(led.from(), led.to()));
+            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.HAIR), led.from(), led.to())));
+            shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
+            return shapes;
+        });
     }
 
     /** Walls whose length found no room so far. */

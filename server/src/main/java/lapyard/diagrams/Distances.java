@@ -67,18 +67,22 @@ final class Distances {
     /** @param front from the front of the bed, else from its left */
     private Optional<List<Shape>> side(Standing bed, boolean front) {
         Box box = bed.box();
-        boolean any = false;
+        List<double[]> candidates = new ArrayList<>();
         for (double share : AT) {
             double at = front ? box.left() + share * box.width() : box.low() + share * box.height();
             Optional<Double> from = edge(bed.outline(), front, at, Double.POSITIVE_INFINITY, true);
             if (from.isEmpty()) continue;
             Optional<Double> to = nearest(bed, front, at, from.get());
             if (to.isEmpty() || from.get() - to.get() < 1) continue;
-            any = true;
             Optional<List<Shape>> drawn = line(front, at, to.get(), from.get());
             if (drawn.isPresent()) return drawn;
+            candidates.add(new double[] {at, to.get(), from.get()});
         }
-        if (any) leftOut++;
+        for (double[] one : candidates) {
+            Optional<List<Shape>> led = led(front, one[0], one[1], one[2]);
+            if (led.isPresent()) return led;
+        }
+        if (!candidates.isEmpty()) leftOut++;
         return Optional.empty();
     }
 
@@ -104,6 +108,18 @@ final class Distances {
             }
         }
         return found;
+    }
+
+    /** The distance with its figure on a leader. */
+    private Optional<List<Shape>> led(boolean front, double at, double from, double to) {
+        Point a = view.on(front ? new Point(at, from) : new Point(from, at));
+        Point b = view.on(front ? new Point(at, to) : new Point(to, at));
+        Words words = Words.of(Length.written(imperial ? to - from : Math.floor(to - from + 0.5), imperial), TEXT, false);
+        return Dimensions.leader(labels, inks, a, b, words).map(leader -> {
+            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.THIN), a, b)));
+            shapes.addAll(leader);
+            return shapes;
+        });
     }
 
     private Optional<List<Shape>> line(boolean front, double at, double from, double to) {

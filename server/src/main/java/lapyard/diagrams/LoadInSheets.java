@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.geometry.Measure;
 import lapyard.loadin.Load;
 import lapyard.loadin.LoadIn;
 import lapyard.loadin.Trips;
@@ -36,7 +37,7 @@ public final class LoadInSheets {
     }
 
     private static void drop(LoadIn.Drop drop, BenchSheet sheet, Flow flow) {
-        String about = (drop.massAtLeast() ? "at least " : "") + kg(drop.massKg()) + ", " + m3(drop.volumeM3()) + " as counted"
+        String about = (drop.massAtLeast() ? "at least " : "") + kg(drop.massKg(), sheet) + ", " + m3(drop.volumeM3(), sheet) + " as counted"
                 + (drop.supplier().leadDays() > 0 ? "; order " + drop.supplier().leadDays() + " days ahead" : "");
         flow.section("Delivery: " + drop.supplier().name(), about);
         flow.words(List.of(drop.trips()
@@ -44,9 +45,9 @@ public final class LoadInSheets {
                 .orElse("Brought by the supplier; its vehicle is not on the list, so trips are not counted.")), 3.8, false);
         BenchTable table = new BenchTable(sheet, "Comes",
                 new Column("count", 0.1, true), new Column("of", 0.28, true), new Column("for", 0.32, false),
-                new Column("kg each", 0.14, false), new Column("kg all", 0.16, false));
+                new Column(Measure.KG.unit(sheet.imperial) + " each", 0.14, false), new Column(Measure.KG.unit(sheet.imperial) + " all", 0.16, false));
         for (Load load : drop.loads()) {
-            table.row(String.valueOf(load.count()), load.name(), load.label(), mass(load.massKg(), 1), mass(load.massKg(), load.count()));
+            table.row(String.valueOf(load.count()), load.name(), load.label(), mass(load.massKg(), 1, sheet), mass(load.massKg(), load.count(), sheet));
         }
         table.on(flow, 2);
         drop.trips().ifPresent(trips -> trips(drop, trips, sheet).on(flow));
@@ -55,15 +56,15 @@ public final class LoadInSheets {
     private static BenchTable trips(LoadIn.Drop drop, Trips trips, BenchSheet sheet) {
         var vehicle = drop.vehicle().orElseThrow();
         BenchTable table = new BenchTable(sheet, trips.trips().size() + (trips.trips().size() == 1 ? " trip" : " trips") + " of the "
-                        + vehicle.name() + ": " + kg(vehicle.payloadKg()) + ", bed " + sheet.written(vehicle.bedLengthMm()) + ", "
-                        + m3(vehicle.volumeM3()),
-                new Column("trip", 0.1, true), new Column("kg", 0.15, false), new Column("load", 0.75, false));
+                        + vehicle.name() + ": " + kg(vehicle.payloadKg(), sheet) + ", bed " + sheet.written(vehicle.bedLengthMm()) + ", "
+                        + m3(vehicle.volumeM3(), sheet),
+                new Column("trip", 0.1, true), new Column(Measure.KG.unit(sheet.imperial), 0.15, false), new Column("load", 0.75, false));
         int number = 1;
         for (Trips.Trip trip : trips.trips()) {
             String load = trip.counts().entrySet().stream()
                     .map(entry -> entry.getValue() + " x " + entry.getKey().name() + " (" + entry.getKey().label() + ")")
                     .collect(Collectors.joining(", "));
-            table.row(String.valueOf(number++), rounded(trip.massKg(), 1), load);
+            table.row(String.valueOf(number++), Measure.KG.number(trip.massKg(), 1, sheet.imperial), load);
         }
         for (Load load : trips.tooMuch()) {
             table.row("none", "", load.count() + " x " + load.name() + " cannot go on it");
@@ -96,17 +97,17 @@ public final class LoadInSheets {
             flow.words(words, 4, true);
         }
         BenchTable lifts = new BenchTable(sheet, "Lifts over the limit for one person",
-                new Column("people", 0.25, true), new Column("kg", 0.11, true), new Column("count", 0.1, false), new Column("of", 0.54, false));
+                new Column("people", 0.25, true), new Column(Measure.KG.unit(sheet.imperial), 0.11, true), new Column("count", 0.1, false), new Column("of", 0.54, false));
         for (LoadIn.Lift lift : loads.lifts()) {
-            lifts.row(lift.people() + (lift.beyondCrew() ? ", wheels" : lift.overGuide() ? ", over guide" : ""), rounded(lift.massKg(), 1), String.valueOf(lift.load().count()),
+            lifts.row(lift.people() + (lift.beyondCrew() ? ", wheels" : lift.overGuide() ? ", over guide" : ""), Measure.KG.number(lift.massKg(), 1, sheet.imperial), String.valueOf(lift.load().count()),
                     lift.load().name() + ", " + lift.load().label());
         }
         BenchTable barrows = new BenchTable(sheet, "Barrow",
-                new Column("runs", 0.12, true), new Column("hours", 0.12, false), new Column("m3", 0.16, false), new Column("of", 0.6, false));
+                new Column("runs", 0.12, true), new Column("hours", 0.12, false), new Column(Measure.CUBIC_METRES.unit(sheet.imperial), 0.16, false), new Column("of", 0.6, false));
         long runs = 0;
         double hours = 0;
         for (LoadIn.Barrows one : loads.barrows()) {
-            barrows.row(String.valueOf(one.runs()), rounded(one.hours(), 1), rounded(one.volumeM3(), 3), one.label());
+            barrows.row(String.valueOf(one.runs()), rounded(one.hours(), 1), Measure.CUBIC_METRES.number(one.volumeM3(), 3, sheet.imperial), one.label());
             runs += one.runs();
             hours += one.hours();
         }
@@ -120,16 +121,16 @@ public final class LoadInSheets {
         flow.columns(2, APART, tables);
     }
 
-    private static String mass(OptionalDouble each, long count) {
-        return each.isPresent() ? rounded(each.getAsDouble() * count, 1) : "not known";
+    private static String mass(OptionalDouble each, long count, BenchSheet sheet) {
+        return each.isPresent() ? Measure.KG.number(each.getAsDouble() * count, 1, sheet.imperial) : "not known";
     }
 
-    private static String kg(double kg) {
-        return rounded(kg, 0) + " kg";
+    private static String kg(double kg, BenchSheet sheet) {
+        return Measure.KG.written(kg, 0, sheet.imperial);
     }
 
-    private static String m3(double m3) {
-        return rounded(m3, 2) + " m3";
+    private static String m3(double m3, BenchSheet sheet) {
+        return Measure.CUBIC_METRES.written(m3, 2, sheet.imperial);
     }
 
     private static String rounded(double amount, int decimals) {

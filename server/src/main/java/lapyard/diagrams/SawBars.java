@@ -16,6 +16,7 @@ import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
 
 /** The boards of each stage as bars to scale; boards that are cut alike share a bar, with a row of marks for each. */
@@ -236,7 +237,7 @@ final class SawBars {
         shapes.add(sheet.text(x, top + 3.4, length, size, true));
         String kg = work.section().map(section -> {
                     double mass = SawDay.Signs.kg(section, laid.lengthMm());
-                    return Math.round(mass) + " kg" + (signs.lifting.heavy(mass) ? ", " + signs.lifting.people(mass) + " lift" : "");
+                    return Measure.KG.written(mass, 0, sheet.imperial) + (signs.lifting.heavy(mass) ? ", " + signs.lifting.people(mass) + " lift" : "");
                 })
                 .orElse("");
         shapes.add(sheet.text(x, top + 8, kg, 3.2, false));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.geometry.Measure;
 import lapyard.order.Savings;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -74,14 +75,14 @@ public final class SlipSheets {
             List<BigDecimal> costs = SlipCsv.packCosts(part);
             if (part.packs().isEmpty()) {
                 table.row(part.cost().isPresent() ? "0" : "?", part.cost().isPresent() ? "nothing" : "ask the merchant",
-                        part.line().label() + ", needs " + need(part.line()), "", cost(part.cost()));
+                        part.line().label() + ", needs " + need(part.line(), sheet), "", cost(part.cost()));
             }
             for (int i = 0; i < part.packs().size(); i++) {
                 SlipLine.PackCount pack = part.packs().get(i);
                 table.row(
                         String.valueOf(pack.count()),
                         pack.pack(),
-                        i == 0 ? part.line().label() + ", needs " + need(part.line()) : "",
+                        i == 0 ? part.line().label() + ", needs " + need(part.line(), sheet) : "",
                         pack.price().map(BigDecimal::toPlainString).orElse("no price"),
                         costs.isEmpty() ? "no price" : costs.get(i).toPlainString());
             }
@@ -144,9 +145,9 @@ public final class SlipSheets {
         table.on(flow);
     }
 
-    private static String need(SlipLine line) {
+    private static String need(SlipLine line, BenchSheet sheet) {
         String amount = BigDecimal.valueOf(line.need()).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
-        return amount + " " + line.unit();
+        return sheet.imperial ? Measure.of(line.need(), line.unit(), line.unit().isEmpty() ? 0 : 2, true).strip() : amount + " " + line.unit();
     }
 
     private static String cost(Optional<BigDecimal> cost) {

@@ -2,10 +2,10 @@ package lapyard.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import lapyard.construction.BedWork;
 import lapyard.ground.Underfoot;
+import lapyard.geometry.Measure;
 import lapyard.plan.BedNames;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
@@ -38,13 +38,13 @@ public record Caution(String sheet, String text) {
                     + " timber treated with creosote or CCA."));
         }
         cautions.add(new Caution("saw", "Treated timber: gloves, factory ends down, burn none of it." + sealed(works)));
-        cautions.add(new Caution("load-in", "Over " + number(garden.people().liftLimitKg()) + " kg is not for one person; rollers or a sack truck for"
+        cautions.add(new Caution("load-in", "Over " + limit(garden) + " is not for one person; rollers or a sack truck for"
                 + " long boards, gloves and toe caps, bags not where a bed goes."));
         if (Set.of(Preparation.Soft.STRIP, Preparation.Soft.PADS).contains(garden.ground().preparation().soft())) {
             cautions.add(new Caution("ground", "Wet concrete burns skin and eyes: gloves, boots, water at hand."));
         }
-        cautions.add(new Caution("courses", "Over " + number(garden.people().liftLimitKg())
-                + " kg two people or more lift, or wheels do; bend the knees, fingers clear of the joint, toe caps on."));
+        cautions.add(new Caution("courses", "Over " + limit(garden)
+                + " two people or more lift, or wheels do; bend the knees, fingers clear of the joint, toe caps on."));
         cautions.add(new Caution("courses", "Check for cables, gas and drains before driving anything into the ground."));
         cautions.add(new Caution("courses", Standing.CAUTION));
         if (works.stream().anyMatch(work -> work.bed().inside().base().slatted())) {
@@ -67,7 +67,9 @@ public record Caution(String sheet, String text) {
         return ids.isEmpty() ? "" : " Coat every cut end of " + BedNames.where(ids) + ".";
     }
 
-    private static String number(double kg) {
-        return kg == Math.rint(kg) ? String.valueOf((long) kg) : String.format(Locale.ROOT, "%.1f", kg);
+    /** What one person lifts. */
+    private static String limit(Garden garden) {
+        double kg = garden.people().liftLimitKg();
+        return Measure.KG.written(kg, kg == Math.rint(kg) ? 0 : 1, garden.imperial());
     }
 }

@@ -3,13 +3,13 @@ package lapyard.prints;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import lapyard.diagrams.BedRegister;
 import lapyard.diagrams.BedRegister.Row;
 import lapyard.drawing.Page;
 import lapyard.geometry.Length;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.BedSheet;
@@ -30,7 +30,8 @@ final class RegisterPrint {
         List<Row> sums = new ArrayList<>();
         types.forEach((type, some) -> sums.add(new Row(
                 type, some.size() + (some.size() == 1 ? " bed: " : " beds: ") + names(some), size(some.get(0).work().bed(), imperial), "",
-                "", amount(some, QuantityKind.TIMBER_LENGTH), amount(some, QuantityKind.TIMBER_MASS), amount(some, QuantityKind.SOIL_LOOSE))));
+                "", amount(some, QuantityKind.TIMBER_LENGTH, imperial), amount(some, QuantityKind.TIMBER_MASS, imperial),
+                amount(some, QuantityKind.SOIL_LOOSE, imperial))));
         return BedRegister.pages(sheet.garden().name(), imperial, beds, sums, Warned.all(sheet), ask.bench(imperial));
     }
 
@@ -44,8 +45,8 @@ final class RegisterPrint {
                 bed.id(), what.isEmpty() || type.isEmpty() ? what + type : what + ", " + type, size(bed, imperial),
                 Length.written(at.x(), imperial) + ", " + Length.written(at.y(), imperial) + turned
                         + (bed.placement().mirror() ? ", mirrored" : ""),
-                Integer.toString(bed.stage()), amount(List.of(sheet), QuantityKind.TIMBER_LENGTH), amount(List.of(sheet), QuantityKind.TIMBER_MASS),
-                amount(List.of(sheet), QuantityKind.SOIL_LOOSE));
+                Integer.toString(bed.stage()), amount(List.of(sheet), QuantityKind.TIMBER_LENGTH, imperial),
+                amount(List.of(sheet), QuantityKind.TIMBER_MASS, imperial), amount(List.of(sheet), QuantityKind.SOIL_LOOSE, imperial));
     }
 
     private static String names(List<BedSheet> beds) {
@@ -62,7 +63,7 @@ final class RegisterPrint {
     }
 
     /** The sum of a quantity over some beds, empty where none has it. */
-    private static String amount(List<BedSheet> beds, QuantityKind kind) {
+    private static String amount(List<BedSheet> beds, QuantityKind kind, boolean imperial) {
         List<Quantity> found = beds.stream()
                 .flatMap(bed -> bed.quantities().stream())
                 .filter(quantity -> quantity.is(kind))
@@ -70,6 +71,6 @@ final class RegisterPrint {
         if (found.isEmpty()) return "";
         double sum = found.stream().mapToDouble(Quantity::value).sum();
         String unit = found.get(0).unit();
-        return String.format(Locale.ROOT, unit.equals("m3") ? "%.2f" : "%.1f", sum) + " " + unit.replace("m3", "m³");
+        return Measure.of(sum, unit, unit.equals("m3") ? 2 : 1, imperial).replace("m3", "m³");
     }
 }

@@ -157,6 +157,19 @@ class SheetTruthTest {
         }
     }
 
+    /** Whoever builds in feet and inches reads pounds and cubic yards too; packs keep the names that they are sold by. */
+    @Test
+    void sheetsOfAGardenInFeetHaveNoMetricUnit() throws Exception {
+        JobSheet sheet = sample("terrace-feet");
+        for (String kind : List.of("bed-register", "course-cards", "saw-day", "setting-out", "base-and-liner")) {
+            String text = text(kind, sheet);
+            assertFalse(Pattern.compile("[0-9] ?(mm|kg|m2|m3|m²|m³|litres)\\b").matcher(text).find(), kind + ": " + text);
+        }
+        String loads = text("load-in", sheet);
+        assertFalse(loads.contains(" kg"), loads);
+        assertTrue(loads.contains(" lb") && text("bed-register", sheet).contains("cu yd"), loads);
+    }
+
     /** On every day as many are named at a task as the plan has at it, and nobody is named at two at once. */
     @Test
     void daySheetsNameWhoDoesWhat() throws Exception {
