@@ -37,7 +37,7 @@ public final class CuttingSolver {
         CuttingResult result = plan(problem, effort, progress);
         return result.unplaced().isEmpty()
                 ? result
-                : result.shortOf(new Shortage(result.shortage().atLeast(), Lacking.ways(problem, result.unplaced())));
+                : result.shortOf(new Shortage(result.shortage().atLeast(), Lacking.ways(problem, result)));
     }
 
     /** As {@link #solve}, without the boards that would hold what is left over. */

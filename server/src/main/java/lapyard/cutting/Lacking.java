@@ -107,7 +107,8 @@ final class Lacking {
      * Boards that hold what a plan leaves over, beside those that are there: the cheapest mixture found, and each kind by itself.
      * Pieces that none of those given could hold, however many there were, have a board of their own in every way.
      */
-    static List<Shortage.Way> ways(CuttingProblem problem, List<CuttingResult.Unplaced> unplaced) {
+    static List<Shortage.Way> ways(CuttingProblem problem, CuttingResult plan) {
+        List<CuttingResult.Unplaced> unplaced = plan.unplaced();
         Map<String, CuttingProblem.Demand> byId = new HashMap<>();
         problem.pieces().forEach(piece -> byId.putIfAbsent(piece.id(), piece));
         List<CuttingProblem.Demand> pieces = new ArrayList<>();
@@ -131,7 +132,10 @@ final class Lacking {
         if (kinds.size() > 1) kinds.stream().limit(MOST_KINDS).forEach(kind -> choices.add(List.of(kind)));
         Map<List<Shortage.More>, Found> ways = new LinkedHashMap<>();
         for (List<Kind> choice : choices) {
-            found(problem, pieces, choice, unlisted).ifPresent(way -> ways.merge(way.way().boards(), way, (a, b) -> a.total().compareTo(b.total()) <= 0 ? a : b));
+            Optional<Found> found = found(problem, pieces, choice, unlisted, BigDecimal.ZERO, true);
+            // where the whole job is too tightly cut to be cut so well again, the plan stands and the rest lies on boards of its own
+            if (found.isEmpty()) found = found(problem, rest(byId, unplaced), choice, unlisted, bought(problem, plan), false);
+            found.ifPresent(way -> ways.merge(way.way().boards(), way, (a, b) -> a.total().compareTo(b.total()) <= 0 ? a : b));
         }
         return ways.values().stream()
                 .sorted(Comparator.comparing(Found::total)
@@ -183,12 +187,37 @@ final class Lacking {
     /** @param total with what is bought anyway */
     private record Found(Shortage.Way way, BigDecimal total, double lengthMm) {}
 
+    /** The pieces left over, each line as often as it is. */
+    private static List<CuttingProblem.Demand> rest(Map<String, CuttingProblem.Demand> byId, List<CuttingResult.Unplaced> unplaced) {
+        List<CuttingProblem.Demand> rest = new ArrayList<>();
+        for (var one : unplaced) {
+            var piece = byId.get(one.id());
+            if (one.scarce()) rest.add(new CuttingProblem.Demand(piece.id(), piece.lengthMm(), one.count(), piece.stage(), piece.goodFaces()));
+        }
+        return rest;
+    }
+
+    private static BigDecimal bought(CuttingProblem problem, CuttingResult plan) {
+        BigDecimal bought = BigDecimal.ZERO;
+        for (var line : plan.plan()) {
+            for (var board : problem.stock()) {
+                boolean of = board.available().isEmpty() && board.id().equals(line.stock());
+                if (of) bought = bought.add(board.price().multiply(BigDecimal.valueOf(line.count())));
+            }
+        }
+        return bought;
+    }
+
+    /**
+     * @param bought what is bought beside these boards
+     * @param whole  whether the boards that are there may be cut for these pieces too
+     */
     private static Optional<Found> found(
-            CuttingProblem problem, List<CuttingProblem.Demand> pieces, List<Kind> kinds, List<Shortage.More> unlisted) {
+            CuttingProblem problem, List<CuttingProblem.Demand> pieces, List<Kind> kinds, List<Shortage.More> unlisted, BigDecimal bought, boolean whole) {
         Map<String, CuttingProblem.Stock> extra = new LinkedHashMap<>();
         List<CuttingProblem.Stock> stock = new ArrayList<>();
         // what is there anyway costs nothing here, so only what is added counts
-        for (var board : problem.stock()) stock.add(board.available().isEmpty() ? board : free(board));
+        if (whole) for (var board : problem.stock()) stock.add(board.available().isEmpty() ? board : free(board));
         for (Kind kind : kinds) {
             var board = kind.board();
             var more = new CuttingProblem.Stock(
@@ -213,7 +242,7 @@ final class Lacking {
         }
         List<Shortage.More> all = new ArrayList<>(boards.values());
         all.addAll(unlisted);
-        return all.isEmpty() ? Optional.empty() : Optional.of(new Found(new Shortage.Way(cost, all), result.cost(), lengthMm));
+        return all.isEmpty() ? Optional.empty() : Optional.of(new Found(new Shortage.Way(cost, all), result.cost().add(bought), lengthMm));
     }
 
     private static CuttingProblem.Stock free(CuttingProblem.Stock board) {

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param atLeast proved: no plan leaves fewer pieces over
  * @param ways    sets of boards that would hold all the pieces left over, the cheapest first; each was found by cutting the whole
- *     job with them
+ *     job with them, or the rest from them alone
  */
 public record Shortage(int atLeast, List<Way> ways) {
     /** Of a plan that leaves nothing over. */

@@ -55,6 +55,29 @@ class ShortageTest {
         assertEquals(List.of("A", "B"), boards.stream().map(Shortage.More::stock).sorted().toList());
     }
 
+    /** Boards cut up without any waste, of which one is gone: the count is proved, and boards for the rest are named all the same. */
+    @Test
+    void tightlyCutJobsNameBoardsForTheRestToo() {
+        for (long seed = 9_500; seed < 9_508; seed++) {
+            Random random = new Random(seed);
+            List<CuttingProblem.Stock> stock = new ArrayList<>();
+            List<CuttingProblem.Demand> pieces = new ArrayList<>();
+            for (int b = 0; b < 14; b++) {
+                int length = 1200 + 100 * random.nextInt(40);
+                for (int left = length + 4; left > 0; ) {
+                    int most = Math.min(1400, left - 4);
+                    int piece = most <= 400 || left - 4 <= 600 ? left - 4 : 200 + random.nextInt(most - 400);
+                    pieces.add(piece("p" + pieces.size(), piece, 1));
+                    left -= piece + 4;
+                }
+                if (b > 0) stock.add(onHand("b" + b, length, "0", 1));
+            }
+            var result = Jobs.solved(job("tight " + seed, 4, 0, stock, pieces), CuttingSolver.QUICK);
+            assertTrue(result.left() > 0, "seed " + seed);
+            assertTrue(!result.shortage().ways().isEmpty(), "seed " + seed + ": " + result.unplaced());
+        }
+    }
+
     @Test
     void aPieceThatNoBoardCouldHoldNamesTheLengthThatWould() {
         var result = CuttingSolver.solve(
