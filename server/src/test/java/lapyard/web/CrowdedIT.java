@@ -31,6 +31,11 @@ class CrowdedIT {
             + " return [...document.querySelectorAll('lap-yard [data-bed]')].filter(bed => bed.dataset.bed !== own).map(bed => [bed.dataset.bed, bed.querySelector('.code').getBoundingClientRect()])"
             + ".filter(([, box]) => Math.min(tag.right, box.right) - Math.max(tag.left, box.left) > 1 && Math.min(tag.bottom, box.bottom) - Math.max(tag.top, box.top) > 1).map(([id]) => id).join()";
 
+    /** Distances round the bed in hand that lie on the names of others; where beds stand close on all sides one may. */
+    private static final String UNDER_GAPS = "const gaps = [...document.querySelectorAll('.gap-field')].map(one => one.getBoundingClientRect()); const own = document.querySelector('lap-yard').garden.choice.bed;"
+            + " return [...document.querySelectorAll('lap-yard [data-bed]')].filter(bed => bed.dataset.bed !== own).map(bed => bed.querySelector('.code').getBoundingClientRect())"
+            + ".filter(box => gaps.some(gap => Math.min(gap.right, box.right) - Math.max(gap.left, box.left) > 1 && Math.min(gap.bottom, box.bottom) - Math.max(gap.top, box.top) > 1)).length";
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void wordsNeverLieOnEachOtherAndEveryBedHasItsName(long seed, Page page) throws IOException, InterruptedException {
@@ -62,6 +67,7 @@ class CrowdedIT {
             browser.drawn();
             browser.drawn();
             assertEquals("", browser.js(UNDER_TAG), "seed " + seed + ", bed " + bed + " in hand");
+            assertTrue(((Number) browser.js(UNDER_GAPS)).intValue() <= 1, "seed " + seed + ", bed " + bed + ": distances lie on names");
         }
     }
 

@@ -14,9 +14,6 @@ const ASIDE = 64;
 /** Beside its bed it is tried at so many places across and down. */
 const GRID = 7;
 
-/** Half of the room that a bed's name takes, pixels. */
-const NAME = [60, 20];
-
 /**
  * bed-tag: the bed in hand at a glance, beside it and never over it: size, turn, courses, stage and what is done most.
  * All else is in Beds. Set `yard`.
@@ -130,9 +127,11 @@ export class BedTag extends GardenElement {
     const whole = boxOf(plan, choice.beds);
     if (!whole) return;
     const own = onScreen(whole);
+    // where it stands in a corner, in the one away from the bed
+    this.classList.toggle('other-side', own.left + own.right > wide);
     const gaps = [...this.parentNode.querySelector('lap-gaps').boxes, this.#tools()];
     const others = bedsOf(plan).filter(bed => !choice.has(bed.id)).map(bed => onScreen(bounds(bed.outline)));
-    const names = others.map(nameIn);
+    const names = this.yard.names();
     // measuring makes the browser lay out the page: not at every frame of a look
     this.#size ??= [this.offsetWidth, this.offsetHeight];
     const [w, t] = this.#size;
@@ -146,17 +145,11 @@ export class BedTag extends GardenElement {
       const box = { ...at, right: at.left + w, bottom: at.top + t };
       const of = boxes => boxes.reduce((sum, other) => sum + overlapOf(box, other), 0);
       const far = Math.hypot(at.left + w / 2 - (own.left + own.right) / 2, at.top + t / 2 - (own.top + own.bottom) / 2);
-      const covers = overlapOf(box, grown(own, 8)) * 20 + of(names) * 30 + of(others) + of(gaps) * 8 + Math.min(i, 4) * 40 + far * 4;
+      const covers = overlapOf(box, grown(own, 8)) * 20 + of(names) * 30 + of(others) * 0.3 + of(gaps) * 8 + Math.min(i, 4) * 40 + far * 8;
       if (!best || covers < best.covers) best = { ...at, covers };
     });
     this.style.transform = `translate(${Math.round(best.left)}px, ${Math.round(best.top)}px)`;
   }
-}
-
-/** Where another bed has its name, pixels: in its middle. */
-function nameIn({ left, top, right, bottom }) {
-  const [x, y] = [(left + right) / 2, (top + bottom) / 2];
-  return { left: Math.max(left, x - NAME[0]), right: Math.min(right, x + NAME[0]), top: Math.max(top, y - NAME[1]), bottom: Math.min(bottom, y + NAME[1]) };
 }
 
 const grown = (box, by) => ({ left: box.left - by, top: box.top - by, right: box.right + by, bottom: box.bottom + by });

@@ -16,6 +16,9 @@ const SIDES = { left: 'to the left', right: 'to the right', front: 'towards the 
 const WIDE = 54;
 const HIGH = 26;
 
+/** Where it is tried along the side that it belongs to, in its own breadths. */
+const ASIDE = [0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6];
+
 /** lap-gaps: round the beds in hand, the distance to each neighbour, which can be typed over. Set `yard`. */
 export class LapGaps extends GardenElement {
   #gaps = [];
@@ -76,6 +79,7 @@ export class LapGaps extends GardenElement {
     const [wide, high] = this.yard.size;
     const drawn = [];
     this.boxes = [];
+    const taken = this.yard.names();
     for (const { side, from, to } of this.#gaps) {
       const field = this.querySelector(`[data-key="gap field ${side}"]`);
       if (!field) continue;
@@ -86,9 +90,19 @@ export class LapGaps extends GardenElement {
       let [x, y] = [(fromX + toX) / 2, (fromY + toY) / 2];
       if (dx && Math.abs(toX - fromX) < WIDE + 8) x = fromX - dx * (WIDE / 2 + 4);
       if (dy && Math.abs(toY - fromY) < HIGH + 8) y = fromY + dy * (HIGH / 2 + 4);
-      x = Math.max(WIDE / 2, Math.min(wide - WIDE / 2, x));
-      y = Math.max(HIGH / 2, Math.min(high - HIGH / 2, y));
-      this.boxes.push({ left: x - WIDE / 2, right: x + WIDE / 2, top: y - HIGH / 2, bottom: y + HIGH / 2 });
+      // along the bed's side until it covers no name
+      let box = null;
+      for (const [i, step] of ASIDE.entries()) {
+        const at = [Math.max(WIDE / 2, Math.min(wide - WIDE / 2, x + (dx ? 0 : step * WIDE))), Math.max(HIGH / 2, Math.min(high - HIGH / 2, y + (dx ? step * HIGH : 0)))];
+        const tried = { at, left: at[0] - WIDE / 2, right: at[0] + WIDE / 2, top: at[1] - HIGH / 2, bottom: at[1] + HIGH / 2 };
+        if (i === 0) box = tried;
+        if (taken.some(other => tried.left < other.right && tried.right > other.left && tried.top < other.bottom && tried.bottom > other.top)) continue;
+        box = tried;
+        break;
+      }
+      [x, y] = box.at;
+      this.boxes.push(box);
+      taken.push(box);
       field.style.transform = `translate(${Math.round(x - WIDE / 2)}px, ${Math.round(y - HIGH / 2)}px)`;
     }
     this.querySelector('svg.lines').replaceChildren(...drawn);

@@ -2,7 +2,7 @@ import { shown } from '../geometry/length.js';
 import { nextPoint } from '../geometry/drawing.js';
 import { bounds } from '../geometry/outline.js';
 import { isRightAngled } from '../geometry/shapes.js';
-import { fitted, toYard } from '../geometry/view.js';
+import { fitted, toScreen, toYard } from '../geometry/view.js';
 import { Drawing } from '../state/drawing.js';
 import { bedsOf, boundsOf, unitsOf, yardOf } from '../state/plan.js';
 import { pointsOf } from '../state/things.js';
@@ -27,6 +27,9 @@ const THIN = 16;
 
 /** What beds and points rest on where no face is near, millimetres, until another is chosen. */
 const GRID = 50;
+
+/** Half of the room that a bed's name and size take, pixels. */
+const NAME = [66, 22];
 
 /** Pixels within which a corner draws a point to it. */
 const NEAR = 9;
@@ -152,6 +155,11 @@ export class LapYard extends GardenElement {
     this.#held = held;
     this.#grips.replaceChildren(...(held && isRightAngled(held.own) ? wallGrips(held) : []), ...(held ? turnGrip(held, this.view) : []),
       ...(points || []).filter(({ single }) => !single).flatMap(({ list, at }) => pointGrips(list, at, this.view)));
+  }
+
+  /** Boxes round the names of the beds that are not in hand, in its own pixels. */
+  names() {
+    return this.#beds.namesBut(this.garden.choice.beds).map(at => toScreen(this.view, at)).map(([x, y]) => ({ left: x - NAME[0], right: x + NAME[0], top: y - NAME[1], bottom: y + NAME[1] }));
   }
 
   focusBed(id) { this.#beds.focus(id); }

@@ -47,11 +47,11 @@ export class TablePanel extends GardenElement {
       let tab = tabs.children[i];
       if (!tab) tabs.append(tab = h('button.tab', { type: 'button', 'data-key': `place ${place.key}`, onclick: () => this.openPlace(place.key) }));
       tab.setAttribute('aria-current', String(place === open));
-      if (place === open && this.#frame.seen !== place) tab.scrollIntoView?.({ block: 'nearest', inline: 'nearest' });
       const badge = place.badge?.(this.garden) ?? '';
       const text = badge ? `${place.title} ${badge}` : place.title;
       if (tab.textContent !== text) tab.replaceChildren(place.title, ...(badge ? [' ', h('span.badge', {}, badge)] : []));
     });
+    if (this.#frame.seen !== open) tabs.querySelector('[aria-current="true"]')?.scrollIntoView({ block: 'nearest', inline: 'center' });
     this.#frame.seen = open;
   }
 }

@@ -60,6 +60,9 @@ export class DrawnBeds {
   /** @returns {Iterable<{group: SVGGElement, box: object, upright: boolean}>} */
   all() { return this.#drawn.values(); }
 
+  /** Where the others have their names, yard millimetres. @param {string[]} ids those left out @returns {[number, number][]} */
+  namesBut(ids) { return [...this.#drawn].filter(([id, { at }]) => at && !ids.includes(id)).map(([, { at }]) => at); }
+
   focus(id) { this.#drawn.get(id)?.group.focus({ preventScroll: true }); }
 
   /** Draws some of them so far from their places, none with null. */
