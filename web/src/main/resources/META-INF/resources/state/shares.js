@@ -11,9 +11,9 @@ export function dayAfter(now, days) {
   return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
 }
 
-/** @param {string} day such as `2027-02-27`; empty for no end @returns {?string} the end of that day, as the server takes it */
+/** @param {string} day such as `2027-02-27`; empty for no end @returns {?string} the last moment of that day, as the server takes it */
 export function endOf(day) {
   if (!day) return null;
   const [year, month, date] = day.split('-').map(Number);
-  return new Date(year, month - 1, date + 1).toISOString();
+  return new Date(year, month - 1, date, 23, 59, 59, 999).toISOString();
 }
