@@ -12,6 +12,9 @@ import java.time.Duration;
  * @param changes   most changes of one answer
  */
 public record SizeLook(int estimates, boolean closely, int wholes, int changes, Duration limit) {
+    /** Only a machine under heavy load takes so many times as long as a look is worth. */
+    private static final int LIMIT = 8;
+
     public SizeLook {
         if (estimates < 1 || wholes < 1 || changes < 1 || limit.isNegative()) {
             throw new IllegalArgumentException("estimates, wholes and changes must be 1 or more, were " + estimates + ", " + wholes
@@ -26,6 +29,6 @@ public record SizeLook(int estimates, boolean closely, int wholes, int changes, 
         }
         boolean closely = seconds >= 20;
         return new SizeLook((int) Math.max(200, (closely ? 40 : 200) * seconds), closely, (int) Math.max(8, 2 * seconds), closely ? 6 : 4,
-                Duration.ofMillis((long) (4000 * seconds)));
+                Duration.ofMillis((long) (LIMIT * 1000 * seconds)));
     }
 }

@@ -101,6 +101,8 @@ class LayOutTest {
         double most = laid.proposals().stream().filter(one -> one.figures().beds() >= garden.beds().size())
                 .mapToDouble(one -> one.figures().sunHours()).max().orElse(0);
         assertTrue(most >= sun - 0.05, sample + ": " + most + " hours, a person had " + sun);
+        long beaten = laid.proposals().stream().filter(one -> laid.proposals().stream().anyMatch(other -> nowhereWorse(other, one))).count();
+        assertTrue(beaten == 0 || laid.proposals().size() <= 3, beaten + " are beaten, of " + laid.proposals().size());
         for (int i = 0; i < laid.proposals().size(); i++) {
             stands(laid.proposals().get(i), garden.ground().access().pathMm());
             for (int j = 0; j < i; j++) {
@@ -158,6 +160,11 @@ class LayOutTest {
             assertTrue(one.figures().beds() >= 4 && one.figures().beds() <= 6, one.figures().toString());
             stands(one, 1200);
         }
+    }
+
+    private static boolean nowhereWorse(Proposal other, Proposal one) {
+        return other != one && LayoutWishes.COUNTS.stream().allMatch(what -> other.figures().worth(what) >= one.figures().worth(what))
+                && LayoutWishes.COUNTS.stream().anyMatch(what -> other.figures().worth(what) > one.figures().worth(what) + 0.1);
     }
 
     @Test

@@ -18,9 +18,11 @@ import java.util.stream.LongStream;
 import lapyard.geometry.Spans;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
+import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
 import lapyard.job.CostedGarden;
 import lapyard.plan.Bed;
+import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Give;
 import lapyard.plan.Giving;
@@ -123,6 +125,7 @@ class SizesThatGiveTest {
             assertEquals(one.total(), Job.prepare(changed).slip().total());
             assertEquals(before.subtract(one.total()), one.saved());
             assertTrue(one.total().compareTo(given.bound()) >= 0);
+            passesAsBefore(given.now(), Job.prepare(changed));
             for (Resize change : one.changes()) {
                 assertTrue(change.byMm() >= change.side().leastMm() && change.byMm() <= change.side().mostMm());
             }
@@ -131,8 +134,32 @@ class SizesThatGiveTest {
         }
         for (SizesThatGive.Growth grown : given.growth()) {
             Garden larger = SizesThatGive.changed(garden, List.of(grown.change()));
+            passesAsBefore(given.now(), Job.prepare(larger));
             assertTrue(Job.prepare(larger).slip().total().compareTo(before) <= 0, grown.toString());
         }
+    }
+
+    /** Counted anew: snags of each place, and what each room is short of its standard. */
+    private static void passesAsBefore(JobSheet before, JobSheet after) {
+        assertFalse(after.leftOut());
+        Map<String, Integer> snags = new HashMap<>();
+        before.snags().stream().filter(one -> one.weight() != Finding.Weight.NOTE).forEach(one -> snags.merge(one.where(), 1, Integer::sum));
+        after.snags().stream().filter(one -> one.weight() != Finding.Weight.NOTE).forEach(one -> snags.merge(one.where(), -1, Integer::sum));
+        assertTrue(snags.values().stream().allMatch(left -> left >= 0), snags::toString);
+        before.ground().access().rows().forEach(was -> after.ground().access().rows().stream()
+                .filter(is -> is.where().equals(was.where()) && is.what().equals(was.what()))
+                .forEach(is -> assertTrue(is.missing() <= was.missing() + 1, was + " " + is)));
+    }
+
+    /** By hand: 1200 deep its middle is 600 from both sides, which is the reach asked for, and the path before the other bed is 1200. */
+    @Test
+    void whatTheStandardForbidsIsNoAnswer() {
+        Garden garden = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[9000,0],[9000,7000],[0,7000]],"access":{"path":1200,"reach":600,"turning":0}},
+                 "beds":[{"width":2400,"depth":1200,"courses":2,"at":[1500,1500]},{"width":2400,"depth":1200,"courses":2,"at":[1500,3900]}]}""");
+        SizesThatGive given = look(garden, new Give(0, 0, 0, 60, 20));
+        // a growth in depth takes the middle out of reach and the path under 1200
+        assertEquals(List.of(), given.growth(), given.growth()::toString);
     }
 
     @Test
@@ -142,6 +169,8 @@ class SizesThatGiveTest {
                  "beds":[{"id":"A","type":"T","at":[0,0]},{"id":"B","type":"T","at":[4000,0]},
                          {"id":"C","width":1800,"depth":1200,"at":[8000,0]},{"id":"D","width":1800,"depth":900,"at":[12000,0]}]}""");
         List<Side> sides = Sides.of(garden, all(garden, new Give(-50, 0, -50, 0, 5), true));
+        assertEquals(List.of(List.of(0, 1), List.of(0, 1), List.of(2), List.of(2), List.of(3), List.of(3)),
+                Sides.of(garden, all(garden, new Give(-50, 0, -50, 0, 5), false)).stream().map(SizesThatGiveTest::beds).toList(), "one type, however they lie");
         // widths of A with B, of C, of D; depths of A, B and C in one line, of D
         assertEquals(List.of(2, 1, 1, 3, 1), sides.stream().sorted((a, b) -> a.parts().get(0).acrossX() == b.parts().get(0).acrossX() ? 0
                 : a.parts().get(0).acrossX() ? -1 : 1).map(side -> side.parts().size()).toList());

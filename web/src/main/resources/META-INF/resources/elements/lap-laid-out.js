@@ -7,18 +7,14 @@ const COUNTS = { beds: 'number of beds', area: 'room to plant', sun: 'sun on foo
 
 /** lap-laid-out: what the yard is to be laid out for, proposals as ghosts in the yard, and one of them made the garden. */
 export class LapLaidOut extends GardenElement {
-  #shown = null;
-
   attached() {
     this.follow([this.garden.plans, this.garden.layOut], () => this.render());
-    this.atEnd(() => this.yard?.showGhosts(null));
     this.render();
   }
 
   render() {
     const { plan, layOut } = this.garden;
     if (layOut.standing !== 'none' && layOut.plan !== plan) layOut.forget();
-    if (layOut.standing !== 'ended' && this.#shown !== null) this.#show(null);
     this.rebuild(...this.#wishes(plan), ...this.#answer(layOut));
   }
 
@@ -58,34 +54,27 @@ export class LapLaidOut extends GardenElement {
     if (look.standing === 'failed') return [begin, h('p.hint.wrong', { role: 'alert' }, look.problem)];
     if (look.standing !== 'ended' || !look.result) return [begin];
     const { proposals, text } = look.result;
+    const { shown } = look;
     return [
       begin,
       h('p', {}, text),
       h('ol.proposals', {}, proposals.map((one, i) => h('li', {},
-        h('button', { type: 'button', 'data-key': `proposal ${i}`, 'aria-pressed': String(this.#shown === i), onclick: () => this.#show(this.#shown === i ? null : i) }, one.text),
+        h('button', { type: 'button', 'data-key': `proposal ${i}`, 'aria-pressed': String(shown === i), onclick: () => look.show(shown === i ? null : i) }, one.text),
         one.ground.length ? h('p.hint', {}, `The ground: ${one.ground.join('; ')}`) : null,
-        this.#shown === i ? h('div.verbs', {},
+        shown === i ? h('p.hint', {}, 'It lies over the yard in dashed lines.') : null,
+        shown === i ? h('div.verbs', {},
           h('button.main', { type: 'button', 'data-key': 'proposal keep', onclick: () => this.#keep(one) }, 'Keep this'),
-          h('button', { type: 'button', 'data-key': 'proposal cancel', onclick: () => this.#show(null) }, 'Cancel')) : null))),
+          h('button', { type: 'button', 'data-key': 'proposal cancel', onclick: () => look.show(null) }, 'Cancel')) : null))),
     ];
   }
 
   async #begin() {
     const { layOut, plan } = this.garden;
-    this.#show(null);
     await layOut.begin(plan);
     if (this.isConnected && layOut.standing === 'ended') this.say(layOut.result?.text ?? '');
   }
 
-  #show(i) {
-    this.#shown = i;
-    this.yard?.showGhosts(i === null ? null : this.garden.layOut.result.proposals[i]);
-    if (this.isConnected && this.garden.layOut.standing === 'ended') this.render();
-  }
-
   #keep(proposal) {
-    this.#shown = null;
-    this.yard?.showGhosts(null);
     this.garden.layOut.forget();
     this.garden.plans.run(() => proposal.garden);
     this.say('The proposal is kept. Undo brings back what stood before.');

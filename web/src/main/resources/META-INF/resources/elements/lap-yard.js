@@ -77,7 +77,7 @@ export class LapYard extends GardenElement {
     this.#beds = new DrawnBeds(beds, this.svg);
     this.camera = new Camera({ svgs: [...this.children], world: this.#world, frame: () => this.frame, bounds: () => boundsOf(this.garden.plan),
       looked: () => this.dispatchEvent(new Event('viewed')), rested: view => this.#rested(view) });
-    this.follow([this.garden.plans, this.garden.choice, this.garden.reckoning], () => this.render());
+    this.follow([this.garden.plans, this.garden.choice, this.garden.reckoning, this.garden.layOut], () => this.render());
     const resized = new ResizeObserver(() => this.#resized());
     resized.observe(this);
     this.atEnd(() => resized.disconnect());
@@ -127,6 +127,7 @@ export class LapYard extends GardenElement {
     this.#beds.render(beds, { choice, partOf: id => reckoning.bed(id), units: this.units, tab });
     this.classList.toggle('lifted', choice.course !== null);
     this.classList.toggle('empty', !beds.length);
+    this.classList.toggle('ghosted', Boolean(this.ghosts));
     for (const thing of this.svg.querySelectorAll('[data-thing]')) thing.classList.toggle('held', thing.dataset.thing === choice.thing?.join(' '));
     this.#showGrips();
     if (this.camera.whole) this.camera.wholeYard(false);
@@ -188,11 +189,10 @@ export class LapYard extends GardenElement {
     this.#gaps.replaceChildren(...(list ? drawnLine(this.view, list, closed, mm => this.lengthText(mm)) : this.#atRest()));
   }
 
-  /** Lays a proposal over the yard while the garden is as it is; null takes it away. */
-  showGhosts(proposal) {
-    this.ghosts = proposal;
-    this.classList.toggle('ghosted', Boolean(proposal));
-    this.#gaps.replaceChildren(...this.#atRest());
+  /** The proposal that lies over the yard while the garden is as it was laid out for. */
+  get ghosts() {
+    const { layOut, plan } = this.garden;
+    return layOut.standing === 'ended' && layOut.shown !== null && layOut.plan === plan ? layOut.result.proposals[layOut.shown] : null;
   }
 
   /** What lies over the yard while nothing is dragged. */

@@ -51,6 +51,13 @@ export class LongLook extends EventTarget {
     this.result = null;
     this.stopped = false;
     this.problem = null;
+    this.shown = null;
+  }
+
+  /** Which entry of the result is looked at, null for none. */
+  show(shown) {
+    this.shown = shown;
+    this.#stand(this.standing);
   }
 
   /** @param {object} plan the garden to look at; of another begun meanwhile this one is forgotten; @param {number} [seconds] other than usual */
