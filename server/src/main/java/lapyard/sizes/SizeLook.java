@@ -7,7 +7,7 @@ import java.time.Duration;
  * earlier.
  *
  * @param estimates sizes whose cost is estimated
- * @param closely   whether an estimate may take some five times as long
+ * @param closely   whether an estimate may take some five times as long where few sides give
  * @param wholes    sizes that are worked out whole
  * @param changes   most changes of one answer
  */
@@ -22,13 +22,13 @@ public record SizeLook(int estimates, boolean closely, int wholes, int changes, 
         }
     }
 
-    /** As much as so many seconds are worth: 200 estimates and 2 whole gardens a second; from 20 s on, 40 close ones. */
+    /** As much as so many seconds are worth: 200 estimates and 2 whole gardens a second. */
     public static SizeLook ofSeconds(double seconds) {
         if (!(seconds > 0) || seconds > 600) {
             throw new IllegalArgumentException("look for 0.1 to 600 seconds, was " + seconds);
         }
         boolean closely = seconds >= 20;
-        return new SizeLook((int) Math.max(200, (closely ? 40 : 200) * seconds), closely, (int) Math.max(8, 2 * seconds), closely ? 6 : 4,
+        return new SizeLook((int) Math.max(200, 200 * seconds), closely, (int) Math.max(8, 2 * seconds), closely ? 6 : 4,
                 Duration.ofMillis((long) (LIMIT * 1000 * seconds)));
     }
 }

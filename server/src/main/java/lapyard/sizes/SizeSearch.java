@@ -31,6 +31,9 @@ final class SizeSearch {
     /** Sets of one number of changes whose sizes are looked at closely. */
     private static final int LOOKED_AT = 3;
 
+    /** Of so many sides a long look can estimate each set closely and still see them all. */
+    private static final int CLOSE = 8;
+
     /** Numbers of changes that are looked at first. */
     private static final int FEW = 4;
 
@@ -59,7 +62,7 @@ final class SizeSearch {
         this.look = look;
         this.progress = progress;
         this.now = Job.prepare(garden, what -> Progress.UNHEARD, memory);
-        SizeCosts costs = new SizeCosts(garden, look.closely(), memory);
+        SizeCosts costs = new SizeCosts(garden, look.closely() && sides.size() <= CLOSE, memory);
         this.bounds = new SizeBounds(garden, sides, costs, now.slip().total());
         this.trials = new SizeTrials(garden, sides, look, memory, now, costs);
         this.best = now.slip().total();
