@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 /** {@code lapyard backup}: all gardens as one file, also while a server writes to them. */
 @Command(
         name = "backup",
-        description = "Copy the gardens of a data folder into one file, also while a server is running on it.",
+        description = "Copies the gardens of a data folder into one file, also while a server is running on it.",
         mixinStandardHelpOptions = true)
 final class BackupCommand extends DataFolderCommand {
     @Option(names = "--out", required = true, paramLabel = "FILE", description = "A new file for the copy.")

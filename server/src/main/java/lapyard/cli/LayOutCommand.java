@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "lay-out",
-        description = "Proposals of where beds and paths go in the yard, for what layOut in the garden wishes. Exit code 1: not all have room.",
+        description = "Proposes where the beds and paths go in the yard, by what the garden says under layOut. Exit code 1: not all beds have room.",
         mixinStandardHelpOptions = true)
 final class LayOutCommand implements Callable<Integer> {
     @Spec

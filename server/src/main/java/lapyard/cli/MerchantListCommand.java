@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
         name = "merchant-list",
         description = {
             "Shows how a merchant's list in CSV is understood: its columns, its lines, and bad lines by number.",
-            "With --out the garden with the list in its catalogue is written, if every line is good.",
+            "With --out, writes the garden with the list in its catalogue if every line is good.",
             "Exit code 0: every line is good, 2: refused, nothing written."
         },
         mixinStandardHelpOptions = true)

@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 /** {@code lapyard rescue}: what can still be read of a damaged data folder, a file a garden. */
 @Command(
         name = "rescue",
-        description = "Take out of a damaged data folder what can be read: a garden file each, to be brought into another"
-                + " server. The folder is only read. Exit 0 where all could be read, 1 where something is lost.",
+        description = "Saves what can be read of a damaged data folder, one file for each garden, so that another server can bring it in."
+                + " The folder itself is not changed. Exit code 0: all could be read, 1: something is lost.",
         mixinStandardHelpOptions = true)
 final class RescueCommand extends DataFolderCommand {
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "A new or empty folder for the files.")

@@ -9,7 +9,7 @@ import picocli.CommandLine.Parameters;
 /** {@code lapyard restore}: puts a copy back into an empty folder. */
 @Command(
         name = "restore",
-        description = "Put a copy made by lapyard backup into a new or empty data folder.",
+        description = "Puts a copy made by lapyard backup into a new or empty data folder.",
         mixinStandardHelpOptions = true)
 final class RestoreCommand extends DataFolderCommand {
     @Parameters(paramLabel = "FILE", description = "The copy.")

@@ -40,7 +40,7 @@ import picocli.CommandLine.Spec;
 /** {@code lapyard serve}: the server, until it is told to stop. */
 @Command(
         name = "serve",
-        description = "Serve the gardens of a data folder to the browser.",
+        description = "Serves the gardens of a data folder to the browser.",
         mixinStandardHelpOptions = true)
 public final class ServeCommand implements Callable<Integer> {
     private static final int REFUSED = 2;

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
         name = "site-file",
         description = {
             "Shows the layers of a DXF, GeoJSON or CSV file of a site, and what is wrong with it.",
-            "With --take and --out the garden with the yard of that file is written, if everything is good.",
+            "With --take and --out, writes the garden with the yard of that file if everything is good.",
             "Exit code 0: good, 2: refused, nothing written."
         },
         mixinStandardHelpOptions = true)

@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "sizes",
-        description = "Which changes of size within what may give (give, in the garden) make the order cheaper, few changes first.",
+        description = "Shows which changes of size make the order cheaper, within what the garden allows under give; few changes come first.",
         mixinStandardHelpOptions = true)
 final class SizesCommand implements Callable<Integer> {
     @Spec

@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "snags",
-        description = "Findings of a garden, one a line. Exit code 0: none or notes only, 1: snags, 2: a stop.",
+        description = "Lists the findings of a garden, one on each line. Exit code 0: none or notes only, 1: snags, 2: a stop.",
         mixinStandardHelpOptions = true)
 final class SnagsCommand implements Callable<Integer> {
     @Spec

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "solve",
-        description = "Problems as JSON lines in, one result a line out, in order, each as it ends.",
+        description = "Reads problems as JSON lines and writes one result on each line, in the same order, as each ends.",
         mixinStandardHelpOptions = true)
 final class SolveCommand implements Callable<Integer> {
     /** What can be solved. */

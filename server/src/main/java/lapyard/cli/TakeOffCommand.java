@@ -22,8 +22,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "take-off",
         description = {
-            "A garden's plan (plan.svg), order (slip.csv, slip.json), set of all sheets (sheets.pdf) and data (job-sheet.json) into a",
-            "folder; with --only what is named, with --all everything.",
+            "Writes a garden's plan (plan.svg), order (slip.csv, slip.json), set of all sheets (sheets.pdf) and data (job-sheet.json)",
+            "into a folder; with --only what is named, with --all everything.",
             "Exit code 0: all is in, 1: something was left out, 2: refused, nothing written."
         },
         mixinStandardHelpOptions = true)

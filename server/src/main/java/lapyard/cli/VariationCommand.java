@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "variation",
-        description = "What a change to a garden changes in its order, line by line, as JSON; with --out as a sheet.",
+        description = "Shows what a change to a garden changes in its order, line by line, as JSON; with --out, as a sheet.",
         mixinStandardHelpOptions = true)
 final class VariationCommand implements Callable<Integer> {
     @Spec

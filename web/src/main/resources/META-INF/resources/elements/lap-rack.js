@@ -40,7 +40,7 @@ export class LapRack extends GardenElement {
   render() {
     const boards = readRack(this.garden.plan);
     this.rebuild(
-      boards.length ? this.#stack([...boards].sort((a, b) => a.length - b.length)) : h('p.hint', {}, 'No boards on hand: all timber is bought. Rack what you have, it is used first.'),
+      boards.length ? this.#stack([...boards].sort((a, b) => a.length - b.length)) : h('p.hint', {}, 'No boards on hand: all timber is bought. Add the boards you have: each is used where that costs less than a new one.'),
       h('ul.boards', {}, boards.map(board => this.#board(board))),
       this.#new());
   }
