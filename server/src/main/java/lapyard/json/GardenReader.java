@@ -101,6 +101,7 @@ public final class GardenReader {
                 notes.defaulted,
                 new Garden.Asking(AskingReader.giving(cursor, beds, gives), AskingReader.wishes(cursor, beds, types)));
         crew.refuseUnknown();
+        ShelfPiece.check(cursor);
         cursor.refuseUnknown();
         notes.findings.addAll(OutlineFindings.of(garden));
         return notes.stopped() ? new Reading.Refused(notes.findings) : new Reading.Read(garden, notes.findings);

@@ -21,8 +21,4 @@ public enum GardenState {
     public static Optional<GardenState> of(String code) {
         return Stream.of(values()).filter(state -> state.code().equals(code)).findFirst();
     }
-
-    public static String[] codes() {
-        return Stream.of(values()).map(GardenState::code).toArray(String[]::new);
-    }
 }

@@ -199,6 +199,8 @@ public final class Server implements AutoCloseable {
                 new SharesResource(shelf, live),
                 new DifferenceResource(shelf),
                 new CopiesResource(shelf),
+                new ShelfResource(shelf, answers),
+                new GardenShelfResource(shelf),
                 new BringInResource(shelf),
                 new SheetsResource(shelf, answers, standing),
                 new ApiResource(),

@@ -27,11 +27,13 @@ public final class GardenStore implements AutoCloseable {
     private final Database database;
     private final Rows rows;
     private final Shares shares;
+    private final ShelfItems shelf;
 
     GardenStore(Database database, Clock clock) {
         this.database = database;
         this.rows = new Rows(database, clock);
         this.shares = new Shares(database, clock);
+        this.shelf = new ShelfItems(database, clock);
     }
 
     /** Takes the folder for this process alone, makes it where it is missing. */
@@ -232,6 +234,10 @@ public final class GardenStore implements AutoCloseable {
 
     public Shares shares() {
         return shares;
+    }
+
+    public ShelfItems shelf() {
+        return shelf;
     }
 
     /** Hears of every new revision until what comes back is closed. */

@@ -38,6 +38,7 @@ final class Rows {
                 .update();
         Stored stored = new Stored(garden.id(), listed.name(), 1, now, false, garden.document());
         insertRevision(connection, stored, Revision.Kind.CREATED, OptionalLong.empty(), Optional.empty());
+        listed.keepUses(connection, garden.id());
         database.announce(connection, stored.id(), 1);
         return stored;
     }
@@ -62,6 +63,7 @@ final class Rows {
                 .update();
         if (changed == 0) return new Stale(current(connection, current.id()).orElseThrow());
         insertRevision(connection, next, kind, restored, Optional.empty());
+        listed.keepUses(connection, next.id());
         database.announce(connection, next.id(), next.revision());
         return new Made(next);
     }
@@ -189,8 +191,9 @@ final class Rows {
             insertRevision(connection, stored, kept.kind(), OptionalLong.empty(), kept.stamp());
             if (kept.refused()) mark(connection, id, kept.number(), "refused", 1);
         }
-        Listed.of(last.name(), last.document())
-                .bind(new Sql(connection, "update garden set " + LISTED + ", revision = :revision, changed = :changed where id = :id"))
+        Listed listed = Listed.of(last.name(), last.document());
+        listed.keepUses(connection, id);
+        listed.bind(new Sql(connection, "update garden set " + LISTED + ", revision = :revision, changed = :changed where id = :id"))
                 .with("revision", last.number()).with("changed", saved).with("id", id)
                 .update();
         return current(connection, id).orElseThrow();

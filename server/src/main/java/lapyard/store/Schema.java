@@ -12,9 +12,9 @@ import org.flywaydb.core.api.FlywayException;
 
 /** Brings a database's tables to the form this program knows. */
 enum Schema {
-    SQLITE(8, "select 1 from sqlite_master where type = 'table' and name = 'flyway_schema_history'", "classpath:lapyard/store/shared"),
+    SQLITE(9, "select 1 from sqlite_master where type = 'table' and name = 'flyway_schema_history'", "classpath:lapyard/store/shared"),
     POSTGRESQL(
-            8,
+            9,
             "select 1 where to_regclass('flyway_schema_history') is not null",
             "classpath:lapyard/store/shared",
             "classpath:lapyard/store/postgresql");

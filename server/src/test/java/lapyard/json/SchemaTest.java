@@ -83,7 +83,7 @@ class SchemaTest {
 
     /** A garden in which every object and list of the schema stands. */
     private static final String WHOLE = """
-                {"give":{},"layOut":{"beds":[{"type":"T"}]},"loadIn":{"vehicle":{},"passage":{"width":900,"turn":900},"dropSpot":[0,0]},"quote":{"labour":[{}]},
+                {"give":{},"shelf":[{"id":"p"}],"layOut":{"beds":[{"type":"T"}]},"loadIn":{"vehicle":{},"passage":{"width":900,"turn":900},"dropSpot":[0,0]},"quote":{"labour":[{}]},
                  "defaults":{"screws":{},"notches":{},"base":{},"liner":{},"finish":{},"seal":{},"fill":{"layers":[{"share":100}]},"ties":{"supports":[{"at":1}]}},"types":[{"id":"T","width":2400,"depth":1200}],
                  "beds":[{"width":2400,"depth":1200,"screws":{},"notches":{},"base":{},"liner":{},"finish":{},"seal":{},"joints":[{"startOf":"A"}],"ties":{"supports":[{"at":1}]},"fill":{"layers":[{"share":100}]}},
                          {"walls":[{"length":2000},{"length":1000},{"length":2000},{"length":1000}]}],

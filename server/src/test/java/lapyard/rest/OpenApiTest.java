@@ -239,6 +239,38 @@ class OpenApiTest {
                 new Call(422, "get /api/gardens/{id}/{sheets}.{format}", g + "/saw-day.svg?page=999", ""),
                 new Call(200, "get /api/gardens/{id}/slip.csv", g + "/slip.csv", ""),
                 new Call(400, "get /api/gardens/{id}/slip.csv", g + "/slip.csv?supplier=a!b", ""),
+                new Call(200, "get /api/shelf", "/api/shelf", ""),
+                new Call(201, "post /api/shelf", "/api/shelf", PIECE),
+                new Call(400, "post /api/shelf", "/api/shelf", "{}"),
+                new Call(415, "post /api/shelf", "/api/shelf", "x", "Content-Type", "text/plain"),
+                new Call(422, "post /api/shelf", "/api/shelf", "{\"kind\":\"crew\",\"name\":\"x\",\"content\":{\"none\":1}}"),
+                new Call(200, "get /api/shelf/{piece}", "/api/shelf/p", ""),
+                new Call(400, "get /api/shelf/{piece}", "/api/shelf/p?revision=x", ""),
+                new Call(404, "get /api/shelf/{piece}", "/api/shelf/none", ""),
+                new Call(428, "put /api/shelf/{piece}", "/api/shelf/p", PIECE),
+                new Call(412, "put /api/shelf/{piece}", "/api/shelf/p", PIECE, "If-Match", "\"7\""),
+                new Call(400, "put /api/shelf/{piece}", "/api/shelf/p", "{}", any),
+                new Call(404, "put /api/shelf/{piece}", "/api/shelf/none", PIECE, any),
+                new Call(415, "put /api/shelf/{piece}", "/api/shelf/p", "x", "Content-Type", "text/plain"),
+                new Call(422, "put /api/shelf/{piece}", "/api/shelf/p", "{\"name\":\"x\",\"content\":{\"none\":1}}", any),
+                new Call(200, "put /api/shelf/{piece}", "/api/shelf/p", PIECE, any),
+                new Call(428, "post /api/gardens/{id}/shelf", g + "/shelf", "{\"piece\":\"p\"}"),
+                new Call(412, "post /api/gardens/{id}/shelf", g + "/shelf", "{\"piece\":\"p\"}", "If-Match", "\"99\""),
+                new Call(400, "post /api/gardens/{id}/shelf", g + "/shelf", "x", any),
+                new Call(404, "post /api/gardens/{id}/shelf", none + "/shelf", "{\"piece\":\"p\"}", any),
+                new Call(410, "post /api/gardens/{id}/shelf", gone + "/shelf", "{\"piece\":\"p\"}", any),
+                new Call(409, "post /api/gardens/{id}/shelf", "/api/gardens/quoted/shelf", "{\"piece\":\"p\"}", any),
+                new Call(422, "post /api/gardens/{id}/shelf", "/api/gardens/older/shelf", "{\"piece\":\"p\"}", any),
+                new Call(415, "post /api/gardens/{id}/shelf", g + "/shelf", "x", "Content-Type", "text/plain"),
+                new Call(200, "post /api/gardens/{id}/shelf", "/api/gardens/taker/shelf", "{\"piece\":\"p\",\"revision\":1}", any),
+                new Call(200, "get /api/gardens/{id}/shelf", g + "/shelf", ""),
+                new Call(404, "get /api/gardens/{id}/shelf", none + "/shelf", ""),
+                new Call(410, "get /api/gardens/{id}/shelf", gone + "/shelf", ""),
+                new Call(200, "get /api/shelf/{piece}/gardens", "/api/shelf/p/gardens?effect=true", ""),
+                new Call(400, "get /api/shelf/{piece}/gardens", "/api/shelf/p/gardens?effect=x", ""),
+                new Call(404, "get /api/shelf/{piece}/gardens", "/api/shelf/none/gardens", ""),
+                new Call(204, "delete /api/shelf/{piece}", "/api/shelf/p", ""),
+                new Call(404, "delete /api/shelf/{piece}", "/api/shelf/none", ""),
                 new Call(200, "post /api/site-file", "/api/site-file", "{\"file\":\"x,y\\n0,0\\n5,0\\n5,4\\n\",\"unit\":\"m\",\"take\":{\"\":\"outline\"}}"),
                 new Call(400, "post /api/site-file", "/api/site-file", "x"),
                 new Call(415, "post /api/site-file", "/api/site-file", "x", "Content-Type", "text/plain"),
@@ -369,6 +401,13 @@ class OpenApiTest {
             String solve = served.post("/api/solve/cutting", PROBLEM, "Prefer", "respond-async")
                     .headers().firstValue("Location").orElseThrow();
             served.store.create(new lapyard.store.NewGarden("older", "Older", STOP));
+            served.store.create(new lapyard.store.NewGarden("quoted", "Quoted", BEDS.replaceFirst("\\{", "{\"state\":\"quoted\",")));
+            served.store.create(new lapyard.store.NewGarden("taker", "Taker", BEDS));
+            served.store.shelf().add("p", "crew", "Crew", "{\"hours\":6}");
+            for (int i = 0; i < 999; i++) served.store.shelf().add("p" + i, "crew", "Crew", "{}");
+            check(new Call(409, "post /api/shelf", "/api/shelf", PIECE), served);
+            seen.computeIfAbsent("post /api/shelf", key -> new TreeSet<>()).add("409");
+            for (int i = 0; i < 999; i++) served.store.shelf().remove("p" + i);
             for (int i = 0; i < SharesResource.MOST_SHARES; i++)
                 served.store.shares().add("s" + i, "older", "hash " + i, "x", Optional.empty());
             List<Call> calls = new ArrayList<>(ofOlder("/api/gardens/older"));
@@ -394,6 +433,7 @@ class OpenApiTest {
             }
     }
 
+    private static final String PIECE = "{\"kind\":\"crew\",\"name\":\"Two of us\",\"content\":{\"hours\":7}}";
     private static final String PROBLEM = "{\"name\":\"x\",\"stock\":[{\"id\":\"L\",\"length\":4800}],\"pieces\":[{\"id\":\"a\",\"length\":900,\"count\":2}]}";
 
     private void check(Call call, Served served) throws IOException, InterruptedException {

@@ -264,6 +264,39 @@ abstract class StoreContract {
     }
 
     @Test
+    void theShelfKeepsEveryRevisionAndKnowsWhichGardensUseIt() {
+        ShelfItem first = store.shelf().add("list", "catalogue", "Prices", "{\"v\":1}");
+        assertEquals(1, first.revision());
+        store.shelf().add("a-crew", "crew", "apprentices", "{}");
+        assertEquals(2, store.shelf().save("list", 1, "Prices of May", "{\"v\":2}").orElseThrow().revision());
+        assertEquals(Optional.empty(), store.shelf().save("list", 1, "Prices", "{\"v\":3}"));
+        assertEquals(Optional.empty(), store.shelf().save("none", 1, "Prices", "{}"));
+        String uses = "{\"shelf\":[{\"id\":\"list\",\"kind\":\"catalogue\",\"more\":{\"id\":\"no\"},\"revision\":%d}],\"beds\":[{\"shelf\":[{\"id\":\"a-crew\"}]}]}";
+        store.create(new NewGarden("a", "A", uses.formatted(1)));
+        store.create(new NewGarden("b", "B", uses.formatted(1)));
+        store.create(new NewGarden("c", "C", "{}"));
+        made(store.save("a", 1, "A", uses.formatted(2)));
+        made(store.delete("b", 1));
+        reopen();
+        assertEquals(List.of("a-crew 0", "list 1"), store.shelf().list().stream().map(item -> item.id() + " " + item.gardens()).toList());
+        assertEquals(List.of("a 2"), store.shelf().uses("list", "", 9).stream().map(use -> use.garden() + " " + use.uses()).toList());
+        made(store.restore("b", 2, 1));
+        assertEquals(List.of("a 2", "b 1"), store.shelf().uses("list", "", 9).stream().map(use -> use.garden() + " " + use.uses()).toList());
+        assertEquals(List.of("b 1"), store.shelf().uses("list", "a", 9).stream().map(use -> use.garden() + " " + use.uses()).toList());
+        made(store.restore("a", 2, 1));
+        assertEquals(1, store.shelf().uses("list", "", 1).get(0).uses());
+        assertEquals("{\"v\":1}", store.shelf().revision("list", 1).orElseThrow().content());
+        assertEquals("Prices", store.shelf().revision("list", 1).orElseThrow().name());
+        assertEquals(Optional.empty(), store.shelf().revision("list", 3));
+        assertTrue(store.shelf().remove("list"));
+        assertFalse(store.shelf().remove("list"));
+        assertEquals(1, store.shelf().list().size());
+        assertTrue(store.shelf().find("list").orElseThrow().deleted());
+        assertEquals(3, store.shelf().save("list", 2, "Prices", "{}").orElseThrow().revision());
+        assertFalse(store.shelf().find("list").orElseThrow().deleted());
+    }
+
+    @Test
     void aLongNameIsShortenedBetweenCharacters() {
         store.create(new NewGarden("a", "\ud83c\udf31".repeat(300), "{}"));
         assertEquals("\ud83c\udf31".repeat(200), store.find("a").orElseThrow().name());

@@ -153,4 +153,36 @@ class OrderIT {
         browser.until("it does not go", "return Boolean(document.querySelector('[data-key=\"look longer\"]'))");
         page.hasNoComplaints();
     }
+
+    /** A price list goes on the shelf, another garden takes it, and what a newer one changes is shown before it is taken. */
+    @Test
+    void aPriceListIsKeptOnceForAllGardens(Page page) throws IOException, InterruptedException {
+        String priced = Page.TWO_BEDS.replace("\"format\":1,", "\"format\":1,\"catalogue\":{\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":3000,\"price\":%s}]}]},");
+        String first = page.open(priced.formatted("20.00"));
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "catalogue");
+        browser.click("[data-key=\"shelf catalogue\"]");
+        browser.until("the shelf is not shown", "return Boolean(document.querySelector('[data-key=\"shelf name catalogue\"]'))");
+        browser.js("document.querySelector('[data-key=\"shelf name catalogue\"]').value = 'Hill sawmill'");
+        browser.click("[data-key=\"shelf put catalogue\"]");
+        browser.until("it is not on the shelf", "return Boolean(document.querySelector('ul.shelf')?.textContent.includes('here as it stands'))");
+        String piece = page.server().get("api/shelf").at("/pieces/0/id").asText();
+        assertEquals(piece, page.stored(first).at("/shelf/0/id").asText());
+
+        String second = page.open(Page.TWO_BEDS);
+        PlacesIT.opens(browser, "catalogue");
+        browser.click("[data-key=\"shelf catalogue\"]");
+        browser.click("[data-key=\"shelf take " + piece + "\"]");
+        browser.until("it is not taken", "return document.querySelector('ul.shelf')?.textContent.includes('in 2 gardens')");
+        assertEquals(20, page.stored(second).at("/catalogue/sections/0/stock/0/price").asInt());
+
+        page.open(priced.formatted("26.00"));
+        PlacesIT.opens(browser, "catalogue");
+        browser.click("[data-key=\"shelf catalogue\"]");
+        browser.click("[data-key=\"shelf keep " + piece + "\"]");
+        browser.until("it is not a new revision", "return document.querySelector('ul.shelf')?.textContent.includes('revision 2')");
+        browser.click("[data-key=\"shelf effect " + piece + "\"]");
+        browser.until("what changes is not shown", "return document.querySelector('shelf-piece').textContent.split(', then ').length === 3");
+        assertEquals(20, page.stored(second).at("/catalogue/sections/0/stock/0/price").asInt());
+    }
 }

@@ -55,6 +55,8 @@ async function read(answer) {
   }
 }
 
+const piece = id => `api/shelf/${encodeURIComponent(id)}`;
+
 const garden = id => `api/gardens/${encodeURIComponent(id)}`;
 
 export const api = {
@@ -124,6 +126,25 @@ export const api = {
   async merchantList(list, supplier, plan) {
     return read(await ask('POST', 'api/merchant-list', { body: { list, supplier, garden: plan } }));
   },
+
+  /** @returns {Promise<{id: string, kind: string, name: string, revision: number, gardens: number}[]>} what is kept once for all gardens */
+  async shelf() { return (await read(await ask('GET', 'api/shelf'))).pieces; },
+
+  /** @returns {Promise<{id: string, revision: number, newest?: number, changed?: boolean}[]>} what a garden has of it */
+  async shelfOf(id) { return (await read(await ask('GET', `${garden(id)}/shelf`))).pieces; },
+
+  async addPiece(kind, name, content) { return read(await ask('POST', 'api/shelf', { body: { kind, name, content } })); },
+
+  /** A new revision of a piece. @param {number} revision that stands */
+  async changePiece(id, name, content, revision) { return read(await ask('PUT', piece(id), { body: { name, content }, headers: { 'if-match': `"${revision}"` } })); },
+
+  async dropPiece(id) { await ask('DELETE', piece(id)); },
+
+  /** What the newest revision of a piece would do to the order of each garden that has it; nothing is changed. */
+  async effectOf(id) { return read(await ask('GET', `${piece(id)}/gardens?effect=true`)); },
+
+  /** Takes a piece into a garden. @param {string} revision of the garden, its entity tag */
+  async takePiece(id, from, revision, anyway) { await ask('POST', `${garden(id)}/shelf`, { body: { piece: from, anyway }, headers: { 'if-match': revision } }); },
 
   /** What a DXF, GeoJSON or CSV file of a site holds, and `garden` with what is taken of it; nothing is kept. @param {{file: string, unit?: string, take?: object, garden: object}} asked */
   async siteFile(asked) { return read(await ask('POST', 'api/site-file', { body: asked })); },

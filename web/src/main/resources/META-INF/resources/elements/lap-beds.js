@@ -3,7 +3,7 @@ import { nameCheck, sideCheck } from '../state/checks.js';
 import { lastBed } from '../state/commands.js';
 import { bedsOf, calledOf, unitsOf } from '../state/plan.js';
 import { roomFor, saidOfRoom } from '../state/room.js';
-import { followType, readTypes, removeType, setDefaults, setType, sizeOf, standType, typeLaid } from '../state/types.js';
+import { followType, readTypes, removeType, setDefaults, setType, sizeOf, standType, typeLaid, typeOf } from '../state/types.js';
 import './bed-card.js';
 import './beds-card.js';
 import { buildFields } from './build-fields.js';
@@ -12,13 +12,15 @@ import { lengthField } from './length-field.js';
 import { custom, GardenElement, h } from './make.js';
 import { patch } from './patch.js';
 import { place } from './places.js';
+import './shelf-piece.js';
 
 /** lap-beds: all about what is in hand, the types and what differs from them, all beds, and how beds are usually built here. */
 export class LapBeds extends GardenElement {
   attached() {
     const make = tag => custom(tag, { garden: this.garden, yard: this.yard });
     this.#list = h('div');
-    this.replaceChildren(make('bed-card'), make('beds-card'), this.#list);
+    this.replaceChildren(make('bed-card'), make('beds-card'), this.#list, custom('shelf-piece', { garden: this.garden, kind: 'type',
+      contentOf: plan => typeOf(plan, this.garden.bed?.type), nothing: 'Take a bed of the type in hand first.' }));
     this.follow([this.garden.plans, this.garden.choice], () => this.render());
     this.render();
   }

@@ -3,7 +3,8 @@ import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, su
 import { money } from '../state/changes.js';
 import { COLUMNS, codesOf, readied, rowsOf, template, without } from '../state/merchant-list.js';
 import { countField } from './count-field.js';
-import { GardenElement, h } from './make.js';
+import { custom, GardenElement, h } from './make.js';
+import './shelf-piece.js';
 import { place } from './places.js';
 
 /** Lines of a list that are shown before it is taken. */
@@ -33,8 +34,10 @@ export class LapCatalogue extends GardenElement {
       .catch(problem => { this.#problem = `Our examples do not come: ${problem.message}`; if (this.isConnected) this.render(); });
   }
 
+  #shelf = null;
+
   render() {
-    this.rebuild(this.#suppliers(), this.#list(), this.#timber(), this.#prices());
+    this.rebuild(this.#suppliers(), this.#list(), this.#timber(), this.#prices(), this.#shelf ??= custom('shelf-piece', { garden: this.garden, kind: 'catalogue', contentOf: plan => plan.catalogue ?? null }));
   }
 
   #run(command) { this.garden.plans.run(command); }

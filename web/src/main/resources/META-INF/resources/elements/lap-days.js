@@ -3,6 +3,7 @@ import { clock, dayName, fullness, hours, tasksById, waitsOver, weekendsOf } fro
 import { CREW_LISTS, CREW_OBJECTS } from '../state/crew-forms.js';
 import './ground-form.js';
 import { custom, GardenElement, h } from './make.js';
+import './shelf-piece.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 import './staging-cost.js';
@@ -44,7 +45,8 @@ export class LapDays extends GardenElement {
   #who() {
     return this.#crew ??= h('div.crew', { 'data-key': 'crew' }, ['crew', 'people', 'waits', 'rates'].map(form => h('details', { 'data-key': `crew part ${form}` },
       h('summary', { 'data-key': `crew open ${form}` }, (CREW_LISTS[form] ?? CREW_OBJECTS[form]).title),
-      custom('ground-form', { garden: this.garden, form }))));
+      custom('ground-form', { garden: this.garden, form }))),
+    custom('shelf-piece', { garden: this.garden, kind: 'crew', contentOf: plan => plan.crew ?? null }));
   }
 
   #said(day) { return day.date ? dayName(day) : `${dayName(day)} of weekend ${day.weekend}`; }

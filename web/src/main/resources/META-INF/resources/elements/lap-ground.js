@@ -5,6 +5,7 @@ import { unitsOf } from '../state/plan.js';
 import { readPlaces, writtenPlaces } from '../geometry/places-text.js';
 import { countField } from './count-field.js';
 import './ground-form.js';
+import './shelf-piece.js';
 import './site-file.js';
 import './site-picture.js';
 import { custom, GardenElement, h } from './make.js';
@@ -52,7 +53,7 @@ export class LapGround extends GardenElement {
       list('surfaces'), list('levels'), list('keepClear'), list('paths'),
       this.#section('preparation', OBJECTS.preparation.title, this.#form('preparation')),
       list('rims'),
-      this.#section('access', OBJECTS.access.title, this.#form('access')),
+      this.#section('access', OBJECTS.access.title, this.#form('access'), custom('shelf-piece', { garden: this.garden, kind: 'access', contentOf: plan => plan.ground?.access ?? null })),
     ];
     this.replaceChildren(...forms);
   }

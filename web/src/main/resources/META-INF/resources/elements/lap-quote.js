@@ -3,7 +3,8 @@ import { readPrice } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { addWork, quoteOf, readDay, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../state/quote.js';
 import { countField } from './count-field.js';
-import { GardenElement, h } from './make.js';
+import { custom, GardenElement, h } from './make.js';
+import './shelf-piece.js';
 import { place } from './places.js';
 import { bringingLink } from './sheet-link.js';
 import { shownNumber } from './shown-number.js';
@@ -24,6 +25,8 @@ export class LapQuote extends GardenElement {
   #from = null;
   #variation = null;
 
+  #shelf = null;
+
   attached() {
     this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
     this.render();
@@ -35,7 +38,8 @@ export class LapQuote extends GardenElement {
       this.#terms(), this.#labour(),
       this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
       this.#quote ? this.#sum(this.#quote) : h('p.hint', {}, 'Nothing is reckoned yet.'),
-      this.#change());
+      this.#change(),
+      this.#shelf ??= custom('shelf-piece', { garden: this.garden, kind: 'quote', contentOf: plan => plan.quote ?? null }));
   }
 
   /** Worked out where it is shown: once for each job sheet. */

@@ -1,0 +1,79 @@
+package lapyard.rest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Optional;
+import lapyard.answers.GivenDocument;
+import lapyard.json.ShelfPiece;
+import lapyard.plan.Finding;
+import lapyard.plan.GardenState;
+import lapyard.store.Change;
+import lapyard.store.ShelfItem;
+import lapyard.store.ShelfItems;
+import lapyard.store.Stored;
+
+/** What one garden has of the shelf, and how it takes more. */
+@Path("api/gardens/{id}/shelf")
+public final class GardenShelfResource {
+    private final Shelf shelf;
+
+    GardenShelfResource(Shelf shelf) {
+        this.shelf = shelf;
+    }
+
+    private ShelfItems items() {
+        return shelf.store().shelf();
+    }
+
+    /** Takes a piece into a garden: {@code {"piece", "revision", "copy", "anyway"}}, all but the first may be left out. */
+    @POST
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response take(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
+        ObjectNode asked = Documents.object(body.text());
+        Stored current = shelf.standing(id);
+        long expected = Tags.expected(ifMatch, current);
+        if (current.revision() != expected) throw shelf.stale(current, expected);
+        ShelfItem item = ShelfResource.found(items(), asked.path("piece").asText(), asked.has("revision") ? asked.get("revision").asText() : null);
+        ObjectNode before = Documents.object(current.document());
+        GardenState state = GardenState.of(before.path("state").asText()).orElse(GardenState.PENCILLED);
+        if (ShelfResource.keeps(ShelfResource.kind(item.kind()), state) && !asked.path("anyway").asBoolean())
+            throw new ProblemException(409, "the garden is " + state.code() + " and keeps its prices: send \"anyway\": true, or set it back to pencilled");
+        ObjectNode after = ShelfResource.taken(before, item, !asked.path("copy").asBoolean());
+        String text = Documents.text(after);
+        GivenDocument document = GivenDocument.of(text, after, id);
+        List<Finding> findings = shelf.checked(document);
+        Change made = shelf.store().save(id, expected, Documents.name(after), text);
+        return shelf.answer(made, expected, Shelf.Receipt.of(findings, document));
+    }
+
+    /** What a garden has of the shelf: whether it is as it was taken, and which revision is the newest. */
+    @GET
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response uses(@PathParam("id") String id) {
+        ObjectNode garden = Documents.object(shelf.standing(id).document());
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        var pieces = json.putArray("pieces");
+        for (JsonNode mark : garden.path("shelf")) {
+            ObjectNode one = pieces.addObject().put("kind", mark.path("kind").asText()).put("id", mark.path("id").asText()).put("name", mark.path("name").asText())
+                    .put("revision", mark.path("revision").asLong());
+            Optional<ShelfItem> newest = items().find(one.path("id").asText()).filter(item -> !item.deleted());
+            newest.ifPresent(item -> one.put("newest", item.revision()).put("name", item.name()));
+            items().revision(one.path("id").asText(), one.path("revision").asLong()).ifPresent(item ->
+                    one.put("changed", !ShelfPiece.stands(garden, ShelfResource.kind(item.kind()), Documents.object(item.content()))));
+        }
+        return Response.ok(json.toString(), MediaType.APPLICATION_JSON).build();
+    }
+}

@@ -1,0 +1,210 @@
+package lapyard.rest;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapyard.answers.Answer;
+import lapyard.answers.AnswerService;
+import lapyard.answers.GivenDocument;
+import lapyard.json.ShelfPiece;
+import lapyard.plan.GardenState;
+import lapyard.store.ShelfItem;
+import lapyard.store.ShelfItems;
+import lapyard.store.Stored;
+
+/** What is kept once for all gardens: price lists, bed types, crews, terms of quotes, access standards. */
+@Path("api/shelf")
+public final class ShelfResource {
+    private static final int PAGE = 100;
+    /** Each takes two job sheets. */
+    private static final int EFFECTS = 5;
+
+    private final Shelf shelf;
+    private final AnswerService answers;
+
+    ShelfResource(Shelf shelf, AnswerService answers) {
+        this.shelf = shelf;
+        this.answers = answers;
+    }
+
+    private ShelfItems items() {
+        return shelf.store().shelf();
+    }
+
+    @GET
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response list() {
+        List<ShelfItem> items = items().list();
+        return Response.ok(Json.text(json -> {
+            json.writeStartObject();
+            json.writeArrayFieldStart("pieces");
+            for (ShelfItem item : items) {
+                json.writeStartObject();
+                head(json, item);
+                json.writeNumberField("gardens", item.gardens());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        })).build();
+    }
+
+    private static void head(JsonGenerator json, ShelfItem item) throws IOException {
+        json.writeStringField("id", item.id());
+        json.writeStringField("kind", item.kind());
+        json.writeStringField("name", item.name());
+        json.writeNumberField("revision", item.revision());
+        json.writeStringField("saved", item.saved().toString());
+        if (item.deleted()) json.writeBooleanField("deleted", true);
+    }
+
+    /** {@code {"kind", "name", "content"}}: refused where no garden could have that content. */
+    @POST
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response add(Body body) {
+        ObjectNode asked = Documents.object(body.text());
+        ShelfPiece.Kind kind = kind(asked.path("kind").asText());
+        ObjectNode content = checked(kind, asked);
+        try {
+            ShelfItem item = items().add(Ids.next(), kind.code(), name(asked), Documents.text(content));
+            return answer(Response.status(201).header(HttpHeaders.LOCATION, "/api/shelf/" + item.id()), item);
+        } catch (IllegalArgumentException full) {
+            throw new ProblemException(409, full.getMessage());
+        }
+    }
+
+    @GET
+    @Path("{piece}")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response get(@PathParam("piece") String id, @QueryParam("revision") String revision) {
+        return answer(Response.ok(), found(id, revision));
+    }
+
+    /** A new revision; every earlier one stays, and gardens keep what they have. */
+    @PUT
+    @Path("{piece}")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response put(@PathParam("piece") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
+        ShelfItem there = found(id, null);
+        long expected = Tags.expected(ifMatch, new Stored(there.id(), there.name(), there.revision(), there.saved(), false, ""));
+        ObjectNode asked = Documents.object(body.text());
+        ObjectNode content = checked(kind(there.kind()), asked);
+        return answer(Response.ok(), items().save(id, expected, name(asked), Documents.text(content)).orElseThrow(() -> new ProblemException(new Problem(
+                412, "the piece is at revision " + found(id, null).revision() + "; nothing was overwritten, get it and make your change again", Map.of(), List.of()))));
+    }
+
+    /** Off the shelf; a new revision brings it back. */
+    @DELETE
+    @Path("{piece}")
+    public Response remove(@PathParam("piece") String id) {
+        found(id, null);
+        items().remove(id);
+        return Response.noContent().build();
+    }
+
+    /** Which gardens have it, and what its newest revision would do to the order of each; nothing is changed. */
+    @GET
+    @Path("{piece}/gardens")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Response gardens(@PathParam("piece") String id, @QueryParam("effect") String effect, @QueryParam("after") String after) {
+        boolean withEffect = QueryParameters.flag("effect", effect);
+        Optional<String> behind = QueryParameters.word("after", after);
+        ShelfItem item = found(id, null);
+        int page = withEffect ? EFFECTS : PAGE;
+        List<ShelfItems.Use> uses = items().uses(id, behind.orElse(""), page + 1);
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("id", id).put("name", item.name()).put("revision", item.revision());
+        var gardens = json.putArray("gardens");
+        for (ShelfItems.Use use : uses.subList(0, Math.min(page, uses.size()))) {
+            ObjectNode one = gardens.addObject().put("id", use.garden()).put("name", use.name()).put("state", use.state().code()).put("uses", use.uses())
+                    .put("keeps", keeps(kind(item.kind()), use.state()));
+            if (withEffect && use.uses() < item.revision()) one.set("variation", effect(item, use.garden()));
+        }
+        if (uses.size() > page) json.put("next", "/api/shelf/" + id + "/gardens?after=" + uses.get(page - 1).garden() + (withEffect ? "&effect=true" : ""));
+        return Response.ok(json.toString(), MediaType.APPLICATION_JSON).build();
+    }
+
+    private JsonNode effect(ShelfItem item, String garden) {
+        Stored stored = shelf.standing(garden);
+        ObjectNode before = Documents.object(stored.document());
+        ObjectNode after = taken(before, item, true);
+        Answer variation = answers.variation(GivenDocument.of(stored.document(), before, garden), GivenDocument.of(Documents.text(after), after));
+        return Documents.object(new String(variation.bytes(), StandardCharsets.UTF_8));
+    }
+
+    /** A quote that was given, and all that follows it, keeps its prices. */
+    static boolean keeps(ShelfPiece.Kind kind, GardenState state) {
+        return state != GardenState.PENCILLED && (kind == ShelfPiece.Kind.CATALOGUE || kind == ShelfPiece.Kind.CREW || kind == ShelfPiece.Kind.QUOTE);
+    }
+
+    static ObjectNode taken(ObjectNode garden, ShelfItem item, boolean mark) {
+        return ShelfPiece.into(garden, kind(item.kind()), item.id(), item.revision(), item.name(), Documents.object(item.content()), mark);
+    }
+
+    private ShelfItem found(String id, String revision) {
+        return found(items(), id, revision);
+    }
+
+    /** @param revision null for the newest */
+    static ShelfItem found(ShelfItems items, String id, String revision) {
+        Optional<ShelfItem> item = revision == null
+                ? items.find(id)
+                : items.revision(id, QueryParameters.number("revision", revision, 1, Integer.MAX_VALUE).getAsInt());
+        return item.orElseThrow(() -> new ProblemException(404, "the shelf has no such piece"));
+    }
+
+    static ShelfPiece.Kind kind(String code) {
+        return ShelfPiece.Kind.of(code).orElseThrow(() -> new ProblemException(400, "kind should be catalogue, type, crew, quote or access"));
+    }
+
+    private static String name(ObjectNode asked) {
+        String name = asked.path("name").asText("").strip();
+        if (name.isEmpty()) throw new ProblemException(400, "name should say what the piece is called");
+        return name;
+    }
+
+    /** Its content, which an empty garden could have; 422 where it could not. */
+    private ObjectNode checked(ShelfPiece.Kind kind, ObjectNode asked) {
+        if (!(asked.path("content") instanceof ObjectNode content) || content.isEmpty())
+            throw new ProblemException(400, "content should be what a garden says under " + (kind == ShelfPiece.Kind.ACCESS ? "ground, access" : kind.code()));
+        ObjectNode garden = ShelfPiece.into(JsonNodeFactory.instance.objectNode(), kind, "x", 1, "", content, false);
+        if (kind == ShelfPiece.Kind.ACCESS) garden.withObject("/ground").putArray("outline").add(point(0, 0)).add(point(9000, 0)).add(point(9000, 9000));
+        shelf.checked(GivenDocument.of(Documents.text(garden), garden));
+        return ShelfPiece.from(garden, kind, content.path("id").asText()).orElse(content);
+    }
+
+    private static JsonNode point(int x, int y) {
+        return JsonNodeFactory.instance.arrayNode().add(x).add(y);
+    }
+
+    private static Response answer(Response.ResponseBuilder response, ShelfItem item) {
+        return response.header(HttpHeaders.ETAG, Tags.quoted(Long.toString(item.revision()))).type(MediaType.APPLICATION_JSON).entity(Json.text(json -> {
+            json.writeStartObject();
+            head(json, item);
+            json.writeFieldName("content");
+            json.writeRawValue(item.content());
+            json.writeEndObject();
+        })).build();
+    }
+}

@@ -1,0 +1,123 @@
+package lapyard.store;
+
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import lapyard.plan.GardenState;
+
+/** What is kept once for all gardens of a store, every revision of it, and which gardens use it. */
+public final class ShelfItems {
+    /** So many can be kept. */
+    public static final int MOST = 1_000;
+
+    private static final String HEAD = "select i.id, i.kind, i.name, i.revision, i.saved, i.deleted";
+
+    private final Database database;
+    private final Clock clock;
+
+    ShelfItems(Database database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+    }
+
+    /**
+     * A garden that uses one.
+     *
+     * @param uses the revision that it has
+     */
+    public record Use(String garden, String name, GardenState state, long uses) {}
+
+    /** Without their contents, by name. */
+    public List<ShelfItem> list() {
+        return database.read(connection -> new Sql(connection, HEAD + ", (select count(*) from shelf_use u join garden g on g.id = u.garden and g.deleted = 0 where u.item = i.id) as gardens"
+                        + " from shelf_item i where i.deleted = 0")
+                .all(row -> item(row, "", row.number("gardens"))).stream()
+                .sorted((a, b) -> Listed.key(a.name()).compareTo(Listed.key(b.name())))
+                .toList());
+    }
+
+    /** Its newest revision, also where it was taken off; empty where there never was one. */
+    public Optional<ShelfItem> find(String id) {
+        return database.read(connection -> new Sql(connection, HEAD + ", r.content from shelf_item i join shelf_revision r on r.item = i.id and r.number = i.revision where i.id = :id")
+                .with("id", id).first(row -> item(row, row.text("content"), 0)));
+    }
+
+    /** One revision as it was kept. */
+    public Optional<ShelfItem> revision(String id, long number) {
+        return database.read(connection -> new Sql(connection, "select i.id, i.kind, r.name, r.number as revision, r.saved, i.deleted, r.content"
+                        + " from shelf_item i join shelf_revision r on r.item = i.id and r.number = :number where i.id = :id")
+                .with("id", id).with("number", number).first(row -> item(row, row.text("content"), 0)));
+    }
+
+    /**
+     * @return its revision 1
+     * @throws IllegalArgumentException if {@link #MOST} are kept already
+     */
+    public ShelfItem add(String id, String kind, String name, String content) {
+        return database.write(connection -> {
+            long there = new Sql(connection, "select count(*) as items from shelf_item where deleted = 0").first(row -> row.number("items")).orElseThrow();
+            if (there >= MOST) throw new IllegalArgumentException("the shelf holds " + MOST + " pieces: take one off first");
+            ShelfItem item = new ShelfItem(id, kind, shortened(name), 1, now(), false, content, 0);
+            new Sql(connection, "insert into shelf_item (id, kind, name, revision, saved, deleted) values (:id, :kind, :name, 1, :saved, 0)")
+                    .with("id", id).with("kind", kind).with("name", item.name()).with("saved", item.saved()).update();
+            insert(connection, item);
+            return item;
+        });
+    }
+
+    /**
+     * Keeps a new revision; one that was taken off is back with it.
+     *
+     * @param expected the revision that the new one was made from
+     * @return empty where that is not the newest, or there is no such piece
+     */
+    public Optional<ShelfItem> save(String id, long expected, String name, String content) {
+        return database.write(connection -> {
+            Instant saved = now();
+            int changed = new Sql(connection, "update shelf_item set name = :name, revision = revision + 1, saved = :saved, deleted = 0 where id = :id and revision = :expected")
+                    .with("name", shortened(name)).with("saved", saved).with("id", id).with("expected", expected).update();
+            if (changed == 0) return Optional.empty();
+            String kind = new Sql(connection, "select kind from shelf_item where id = :id").with("id", id).first(row -> row.text("kind")).orElseThrow();
+            ShelfItem item = new ShelfItem(id, kind, shortened(name), expected + 1, saved, false, content, 0);
+            insert(connection, item);
+            return Optional.of(item);
+        });
+    }
+
+    /** Takes it off; its revisions stay, and so does what gardens have of it. False where none is there. */
+    public boolean remove(String id) {
+        return database.write(connection -> new Sql(connection, "update shelf_item set deleted = 1 where id = :id and deleted = 0").with("id", id).update() > 0);
+    }
+
+    /**
+     * Gardens that use it, by id; deleted ones are left out.
+     *
+     * @param after the id behind which it goes on; empty for the first
+     */
+    public List<Use> uses(String id, String after, int limit) {
+        return database.read(connection -> new Sql(connection, "select g.id, g.name, g.state, u.revision from shelf_use u join garden g on g.id = u.garden and g.deleted = 0"
+                        + " where u.item = :id and u.garden > :after order by u.garden limit :limit")
+                .with("id", id).with("after", after).with("limit", limit)
+                .all(row -> new Use(row.text("id"), row.text("name"), GardenState.values()[(int) row.number("state")], row.number("revision"))));
+    }
+
+    private static void insert(java.sql.Connection connection, ShelfItem item) throws SQLException {
+        new Sql(connection, "insert into shelf_revision (item, number, name, saved, content) values (:item, :number, :name, :saved, :content)")
+                .with("item", item.id()).with("number", item.revision()).with("name", item.name()).with("saved", item.saved()).with("content", item.content()).update();
+    }
+
+    private static ShelfItem item(Sql.Columns row, String content, long gardens) throws SQLException {
+        return new ShelfItem(row.text("id"), row.text("kind"), row.text("name"), row.number("revision"), row.time("saved"), row.flag("deleted"), content, gardens);
+    }
+
+    private static String shortened(String name) {
+        return Rows.shortened(name, GardenStore.NAME_CHARACTERS);
+    }
+
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+    }
+}

@@ -1,0 +1,115 @@
+import { api } from '../api.js';
+import { money } from '../state/changes.js';
+import { GardenElement, h } from './make.js';
+
+/** What each kind is called. */
+const KINDS = { catalogue: 'price list', type: 'bed type', crew: 'crew', quote: 'terms', access: 'access standard' };
+
+/**
+ * shelf-piece: what is kept once for all gardens of the store. Set `kind`, and `contentOf` (plan => what would be put on the shelf, null
+ * for nothing, which `nothing` explains).
+ */
+export class ShelfPiece extends GardenElement {
+  nothing = 'This garden says nothing of its own there: there is nothing to put on the shelf.';
+  #pieces = null;
+  #uses = [];
+  #effect = null;
+  #problem = null;
+
+  attached() {
+    this.listen(this, 'toggle', event => { if (event.target.open && !this.#pieces) this.#look(); }, true);
+    this.follow([this.garden.plans], () => this.render());
+    this.render();
+  }
+
+  render() {
+    const what = KINDS[this.kind];
+    this.rebuild(h('details.shelf', {}, h('summary', { 'data-key': `shelf ${this.kind}` }, `The shelf: a ${what} for all gardens`),
+      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.#pieces ? [this.#list(), this.#putting(what), this.#effect ? this.#effects() : null] : h('p.hint', {}, 'Fetching the shelf …')));
+  }
+
+  #list() {
+    const mine = this.#pieces.filter(({ kind }) => kind === this.kind);
+    const uses = id => this.#uses.find(use => use.id === id);
+    return mine.length ? h('ul.shelf', {}, mine.map(({ id, name, revision, gardens }) => {
+      const use = uses(id);
+      const behind = use && use.revision < revision;
+      const button = (text, key, act) => h('button', { type: 'button', 'data-key': `${key} ${id}`, onclick: act }, text);
+      return h('li', {}, h('strong', {}, name), ' ', h('small', {}, [`revision ${revision}`, `in ${gardens} ${gardens === 1 ? 'garden' : 'gardens'}`,
+        use ? `here ${behind ? `revision ${use.revision}` : 'as it stands'}${use.changed ? ', changed since' : ''}` : null].filter(Boolean).join(' · ')),
+      h('div.verbs', {}, !use || behind || use.changed ? button('Take it', 'shelf take', () => this.#takeIt(id, false)) : null,
+        button('Keep this garden’s on it', 'shelf keep', () => this.#put(id, name, revision)),
+        gardens ? button('What it changes', 'shelf effect', () => this.#showEffect(id)) : null,
+        button('Take off', 'shelf drop', () => this.#drop(id))));
+    })) : h('p.hint', {}, 'Nothing of this kind is on it yet.');
+  }
+
+  #putting(what) {
+    return h('form.verbs', { onsubmit: event => { event.preventDefault(); this.#put(null, event.target.elements.name.value.trim()); } },
+      h('input', { name: 'name', 'data-key': `shelf name ${this.kind}`, 'aria-label': `Name of the ${what}`, placeholder: `Name of the ${what}`, maxlength: 200, required: true }),
+      h('button', { type: 'submit', 'data-key': `shelf put ${this.kind}` }, 'Put this garden’s on the shelf'));
+  }
+
+  #effects() {
+    const { gardens } = this.#effect;
+    return [h('h4', {}, `What revision ${this.#effect.revision} of ${this.#effect.name} changes`), h('ul', {}, gardens.map(({ name, uses, keeps, variation }) => h('li', {}, `${name}: `,
+      !variation ? 'has it' : [`${money(variation.before, variation.currency)}, then ${money(variation.after, variation.currency)}`, keeps ? '; it is quoted and keeps its prices' : '', `. It has revision ${uses}.`]))),
+    this.#effect.next ? h('p.hint', {}, 'More gardens have it than are shown here.') : null];
+  }
+
+  async #look() {
+    await this.#doing(async () => {
+      const [pieces, uses] = await Promise.all([api.shelf(), api.shelfOf(this.garden.id)]);
+      this.#pieces = pieces;
+      this.#uses = uses;
+    });
+  }
+
+  async #put(id, name, revision) {
+    const content = this.contentOf(this.garden.plan);
+    if (!content) return this.#say(this.nothing);
+    if (!name) return this.#say('Give it a name first.');
+    await this.#doing(async () => {
+      const piece = id ? await api.changePiece(id, name, content, revision) : await api.addPiece(this.kind, name, content);
+      if (!id) await this.#take(piece.id, false);
+      this.say(`${name} is on the shelf.`);
+    });
+    return this.#look();
+  }
+
+  async #takeIt(id, anyway) {
+    await this.#doing(() => this.#take(id, anyway));
+    await this.#look();
+  }
+
+  async #take(id, anyway) {
+    await api.takePiece(this.garden.id, id, this.garden.keeper.revision, anyway);
+    await this.garden.keeper.lookForNews();
+    this.say('It is taken. The history brings the one before back.');
+  }
+
+  async #showEffect(id) { await this.#doing(async () => { this.#effect = await api.effectOf(id); }); }
+
+  async #drop(id) {
+    await this.#doing(() => api.dropPiece(id));
+    await this.#look();
+  }
+
+  async #doing(work) {
+    this.#problem = null;
+    try {
+      await work();
+    } catch (problem) {
+      this.#problem = problem.snags?.[0]?.text ?? problem.message;
+    }
+    if (this.isConnected) this.render();
+  }
+
+  #say(text) {
+    this.#problem = text;
+    this.render();
+  }
+}
+
+customElements.define('shelf-piece', ShelfPiece);
