@@ -46,6 +46,14 @@ class AccessIT {
         Browser browser = page.browser();
         page.open(Page.TWO_BEDS);
         isClean(browser, "as opened");
+        browser.click("[data-key=try]");
+        browser.until("nothing is tried", "return document.activeElement.closest('try-bar') !== null");
+        browser.js("document.querySelector('lap-yard').garden.plans.run(plan => ({ ...plan, beds: plan.beds.slice(1) }))");
+        browser.click("[data-key=\"try beside\"]");
+        browser.until("nothing stands side by side", "return document.querySelector('try-bar .beside') !== null");
+        isClean(browser, "something tried, side by side");
+        browser.click("[data-key=\"try let go\"]");
+        page.kept();
         browser.click("[data-key=add]");
         browser.click("[data-key=\"add bed\"]");
         browser.type("[data-key=\"add width\"]", "100");

@@ -91,18 +91,18 @@ export class LapGaps extends GardenElement {
       if (dx && Math.abs(toX - fromX) < WIDE + 8) x = fromX - dx * (WIDE / 2 + 4);
       if (dy && Math.abs(toY - fromY) < HIGH + 8) y = fromY + dy * (HIGH / 2 + 4);
       // along the bed's side until it covers no name
-      let box = null;
+      let spot = null;
       for (const [i, step] of ASIDE.entries()) {
         const at = [Math.max(WIDE / 2, Math.min(wide - WIDE / 2, x + (dx ? 0 : step * WIDE))), Math.max(HIGH / 2, Math.min(high - HIGH / 2, y + (dx ? step * HIGH : 0)))];
         const tried = { at, left: at[0] - WIDE / 2, right: at[0] + WIDE / 2, top: at[1] - HIGH / 2, bottom: at[1] + HIGH / 2 };
-        if (i === 0) box = tried;
+        if (i === 0) spot = tried;
         if (taken.some(other => tried.left < other.right && tried.right > other.left && tried.top < other.bottom && tried.bottom > other.top)) continue;
-        box = tried;
+        spot = tried;
         break;
       }
-      [x, y] = box.at;
-      this.boxes.push(box);
-      taken.push(box);
+      [x, y] = spot.at;
+      this.boxes.push(spot);
+      taken.push(spot);
       field.style.transform = `translate(${Math.round(x - WIDE / 2)}px, ${Math.round(y - HIGH / 2)}px)`;
     }
     this.querySelector('svg.lines').replaceChildren(...drawn);
