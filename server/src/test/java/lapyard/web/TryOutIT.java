@@ -23,7 +23,7 @@ class TryOutIT {
     }
 
     private static void worked(Page page) {
-        page.browser().until("what is tried is not worked out", "const { reckoning, plans } = document.querySelector('lap-yard').garden; return plans.trying && reckoning.stands !== null && reckoning.standing === 'fresh'");
+        page.browser().until("what is tried is not worked out", "const { reckoning, plans } = document.querySelector('lap-yard')?.garden ?? {}; return reckoning !== undefined && plans.trying && reckoning.stands !== null && reckoning.standing === 'fresh'");
         page.browser().drawn();
     }
 
