@@ -104,8 +104,12 @@ final class TakeOffCommand implements Callable<Integer> {
                 .filter(finding -> finding.weight() != Finding.Weight.NOTE)
                 .forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, Wording.of(sheet.garden().imperial()))));
         spec.commandLine().getOut().println((sheet.slip().atLeast() ? "at least " : "") + sheet.slip().currency() + " "
-                + sheet.slip().total() + " for " + sheet.garden().beds().size() + " beds; " + files + (files == 1 ? " file in " : " files in ") + out);
+                + sheet.slip().total() + " for " + counted(sheet.garden().beds().size(), "bed") + "; " + counted(files, "file") + " in " + out);
         return sheet.leftOut() ? 1 : 0;
+    }
+
+    private static String counted(int count, String one) {
+        return count + " " + one + (count == 1 ? "" : "s");
     }
 
     /** What is asked for; refused by name where there is no such thing. */
