@@ -241,25 +241,36 @@ function say(text) {
   while (heard.children.length > MOST_HEARD) heard.firstChild.remove();
 }
 
-/** The focus goes to a place once it is drawn; a narrow screen moves there. */
+let waited = 0;
+
+/** Looked for at each frame until it is drawn, a second at most; only the last one is waited for. */
+function whenDrawn(find, act) {
+  const own = ++waited;
+  const look = left => requestAnimationFrame(() => {
+    if (own !== waited) return;
+    const found = find();
+    if (found) act(found);
+    else if (left) look(left - 1);
+  });
+  look(60);
+}
+
+/** The focus goes to a place once it is drawn, unless it is in there already; a narrow screen moves there. */
 function openPlace(key) {
   places.open(key);
-  requestAnimationFrame(() => requestAnimationFrame(() => {
-    const frame = page.querySelector(`[data-place="${CSS.escape(key)}"]`);
-    frame?.focus({ preventScroll: true });
-    frame?.scrollIntoView({ block: 'start' });
-  }));
+  whenDrawn(() => page.querySelector(`[data-place="${CSS.escape(key)}"]`), frame => {
+    if (!frame.contains(document.activeElement)) frame.focus({ preventScroll: true });
+    frame.scrollIntoView({ block: 'start' });
+  });
 }
 
 /** The focus goes to a field of the place that is open, once it is drawn; what is folded over it is unfolded. */
 function showField(key) {
-  const find = () => page.querySelector(`[data-place] [data-key="${CSS.escape(key)}"]`);
-  requestAnimationFrame(() => requestAnimationFrame(() => requestAnimationFrame(() => {
-    for (let folded = find()?.closest('details:not([open])'); folded; folded = folded.parentElement.closest('details:not([open])')) folded.open = true;
-    const found = find();
-    (found?.matches('input, select, button, summary') ? found : found?.querySelector('input, select, button'))?.focus();
-    found?.scrollIntoView({ block: 'center' });
-  })));
+  whenDrawn(() => page.querySelector(`[data-place] [data-key="${CSS.escape(key)}"]`), found => {
+    for (let folded = found.closest('details:not([open])'); folded; folded = folded.parentElement.closest('details:not([open])')) folded.open = true;
+    (found.matches('input, select, button, summary') ? found : found.querySelector('input, select, button'))?.focus();
+    found.scrollIntoView({ block: 'center' });
+  });
 }
 
 page.addEventListener('open-place', event => openPlace(event.detail));

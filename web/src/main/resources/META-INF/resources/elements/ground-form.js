@@ -49,7 +49,6 @@ export class GroundForm extends GardenElement {
   #fieldsOf(thing) { return this.#spec.fields.filter(field => field.when?.(thing) ?? true); }
 
   #build() {
-    const focused = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
     this.#shows = [];
     const spec = this.#spec;
     const things = this.#things();
@@ -61,7 +60,6 @@ export class GroundForm extends GardenElement {
       ...(this.#list && !spec.fixed ? [h('button', {
         type: 'button', 'data-key': `add ${this.form}`, 'aria-disabled': short ? 'true' : null, onclick: () => (short ? this.say(`Add ${spec.needsBeds} beds first.`) : this.#add()),
       }, `Add a ${spec.one}`)] : []));
-    if (focused !== undefined) this.querySelector(`[data-key="${CSS.escape(focused)}"]`)?.focus();
   }
 
   #row(thing, path, i) {

@@ -9,6 +9,7 @@ import './shelf-piece.js';
 import './site-file.js';
 import './site-picture.js';
 import { custom, GardenElement, h } from './make.js';
+import { patch } from './patch.js';
 import { place } from './places.js';
 
 /** lap-ground: all about the yard: how it was taped, what it is made of, its levels, what to keep clear, paths and access. */
@@ -32,7 +33,7 @@ export class LapGround extends GardenElement {
     this.querySelector('[data-key="ground way"]').value = way;
     this.#outline?.show(writtenPlaces(this.garden.plan.ground?.outline, unitsOf(this.garden.plan)));
     const sheet = this.garden.reckoning.sheet?.ground;
-    for (const [name, told] of Object.entries(this.#told)) told.replaceChildren(...(sheet ? this.#news(name, sheet) : []));
+    for (const [name, told] of Object.entries(this.#told)) patch(told, sheet ? this.#news(name, sheet) : []);
   }
 
   #form(form) { return custom('ground-form', { garden: this.garden, yard: this.yard, form }); }

@@ -4,6 +4,7 @@ import { houseWall, put } from '../state/ground.js';
 import { unitsOf, yardOf } from '../state/plan.js';
 import './ground-form.js';
 import { custom, GardenElement, h } from './make.js';
+import { patch } from './patch.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 
@@ -29,7 +30,7 @@ export class LapPegs extends GardenElement {
       this.#asked = sheet;
       this.#bring(sheet);
     }
-    this.#table.replaceChildren(...(has && this.#pegs ? [h('p', {}, sheetLink(this, api, 'setting-out.pdf', 'Setting-out sheet to print')), ...this.#beds()] : []));
+    patch(this.#table, has && this.#pegs ? [h('p', {}, sheetLink(this, api, 'setting-out.pdf', 'Setting-out sheet to print')), this.#beds()] : []);
   }
 
   #build(has) {

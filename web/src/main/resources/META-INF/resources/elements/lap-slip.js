@@ -60,7 +60,7 @@ export class LapSlip extends GardenElement {
 
   #line({ line, was, state }, currency) {
     const name = line.label ?? line.item;
-    return h(`li.${state}`, {},
+    return h(`li.${state}`, { 'data-key': `line ${line.item}` },
       h('div.what', {},
         h('span.item', {}, name),
         state === 'new' ? h('span.mark', {}, 'new') : null,

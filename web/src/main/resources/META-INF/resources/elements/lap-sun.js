@@ -1,6 +1,7 @@
 import { api } from '../api.js';
 import './ground-form.js';
 import { custom, GardenElement, h } from './make.js';
+import { patch } from './patch.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 
@@ -16,7 +17,7 @@ export class LapSun extends GardenElement {
     this.render();
   }
 
-  render() { this.#told.replaceChildren(...this.#sunTable()); }
+  render() { patch(this.#told, this.#sunTable()); }
 
   async #follow() {
     try {

@@ -1,3 +1,4 @@
+import { keeping } from './keeping.js';
 import { on, patch } from './patch.js';
 import { afterPress } from './press.js';
 
@@ -70,8 +71,9 @@ export class GardenElement extends HTMLElement {
   /** True where a press inside must not hold back what is shown. */
   drawsWhilePressed = false;
 
-  /** Calls `handler` at the next frame after any of the events, once however many came. */
-  follow(targets, handler) {
+  /** Calls `handler` at the next frame after any of the events, once however many came; see keeping.js for what it leaves as it is. */
+  follow(targets, draw) {
+    const handler = () => keeping(this, draw);
     let asked = 0;
     const ask = () => {
       asked ||= requestAnimationFrame(() => {
@@ -82,12 +84,8 @@ export class GardenElement extends HTMLElement {
     for (const target of targets) this.listen(target, 'change', ask);
   }
 
-  /** Brings the children up to these, the old nodes kept where they can be; the focus stays on its `data-key`. */
-  rebuild(...children) {
-    const key = this.contains(document.activeElement) ? document.activeElement.dataset.key : undefined;
-    patch(this, children);
-    if (key !== undefined && !this.contains(document.activeElement)) this.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus();
-  }
+  /** Brings the children up to these, the old nodes kept where they can be. */
+  rebuild(...children) { patch(this, children); }
 
   /** Where another element of the same kind was made for its place, this one stays: it follows its garden itself. */
   takeOver() {}

@@ -1,6 +1,7 @@
 import { money, savedOf } from '../state/changes.js';
 import { custom, GardenElement, h } from './make.js';
 import { openMenu } from './menu.js';
+import { patch } from './patch.js';
 
 /** What can be added to the ground besides beds: the kinds of the document with everyday names. */
 const THINGS = [['gate', 'Gate'], ['door', 'Door'], ['tap', 'Tap'], ['tree', 'Tree'], ['cover', 'Cover'], ['drain', 'Drain'], ['cable', 'Cable']];
@@ -36,8 +37,8 @@ export class PageHead extends GardenElement {
     const all = this.garden.snags.filter(snag => snag.weight !== 'NOTE');
     const heaviest = all.find(snag => snag.weight === 'STOP') ?? all[0];
     this.snags.classList.toggle('none', !all.length);
-    this.snags.replaceChildren(h('span.count', {}, all.length ? `${all.length} ${all.length === 1 ? 'snag' : 'snags'}` : 'No snags'),
-      ...(heaviest ? [h('span.heaviest', {}, heaviest.where.startsWith('bed') || heaviest.text.includes(heaviest.where) ? heaviest.text : `${heaviest.where}: ${heaviest.text}`)] : []));
+    patch(this.snags, [h('span.count', {}, all.length ? `${all.length} ${all.length === 1 ? 'snag' : 'snags'}` : 'No snags'),
+      ...(heaviest ? [h('span.heaviest', {}, heaviest.where.startsWith('bed') || heaviest.text.includes(heaviest.where) ? heaviest.text : `${heaviest.where}: ${heaviest.text}`)] : [])]);
   }
 
   #renderTotal() {
@@ -47,9 +48,9 @@ export class PageHead extends GardenElement {
     if (!slip) return;
     const saved = savedOf(slip);
     this.total.classList.toggle('behind', !reckoning.isOrdered || keeper.standing !== 'kept');
-    this.total.replaceChildren(
+    patch(this.total, [
       h('span.sum', {}, slip.atLeast ? 'At least ' : '', h('strong', { id: 'order-total' }, money(slip.total, slip.currency))),
-      h('span.about', {}, [Number(saved) > 0 ? `${money(saved, slip.currency)} saved by buying once` : null, slip.examplePrices && slip.lines?.length ? 'example prices' : null].filter(Boolean).join(' · ')));
+      h('span.about', {}, [Number(saved) > 0 ? `${money(saved, slip.currency)} saved by buying once` : null, slip.examplePrices && slip.lines?.length ? 'example prices' : null].filter(Boolean).join(' · '))]);
   }
 
   #add() {

@@ -1,3 +1,5 @@
+import { isDraft, keeping } from './keeping.js';
+
 /**
  * Brings what stands on the page up to what is wanted without putting new nodes in place of old ones: a press, the
  * focus or a caret in the middle of it stays where it is. Children are matched by `data-key` or `id`, else by order.
@@ -23,7 +25,9 @@ export function on(element, type, handler) {
  * @param {Element} parent
  * @param {(Node | string | null | false | undefined)[]} wanted its children from now on
  */
-export function patch(parent, wanted) {
+export function patch(parent, wanted) { keeping(parent, () => bring(parent, wanted)); }
+
+function bring(parent, wanted) {
   const fresh = wanted.flat(Infinity).filter(child => child !== null && child !== false && child !== undefined)
     .map(child => (child instanceof Node ? child : document.createTextNode(String(child))));
   const olds = [...parent.childNodes];
@@ -42,6 +46,7 @@ export function patch(parent, wanted) {
   let at = parent.firstChild;
   for (const child of next) {
     if (child === at) at = at.nextSibling;
+    else if (parent.moveBefore && child.parentNode === parent && parent.isConnected) parent.moveBefore(child, at);
     else parent.insertBefore(child, at);
   }
 }
@@ -69,7 +74,7 @@ function adopted(old, fresh) {
   }
   takeHandlers(old, fresh);
   takeAttributes(old, fresh);
-  patch(old, [...fresh.childNodes]);
+  bring(old, [...fresh.childNodes]);
   takeValue(old, fresh);
   return old;
 }
@@ -92,9 +97,7 @@ function takeAttributes(old, fresh) {
 }
 
 function takeValue(old, fresh) {
-  if (old.nodeName === 'SELECT') old.value = fresh.value;
-  if (old.nodeName === 'TEXTAREA' || old.nodeName === 'INPUT') {
-    if (old.type === 'checkbox' || old.type === 'radio') old.checked = fresh.checked;
-    else if (old !== document.activeElement && old.value !== fresh.value) old.value = fresh.value;
-  }
+  if (!['SELECT', 'TEXTAREA', 'INPUT'].includes(old.nodeName) || isDraft(old)) return;
+  if (old.type === 'checkbox' || old.type === 'radio') old.checked = fresh.checked;
+  else if (old.nodeName === 'SELECT' || old !== document.activeElement && old.value !== fresh.value) old.value = fresh.value;
 }
