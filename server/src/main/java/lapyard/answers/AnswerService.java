@@ -71,11 +71,6 @@ public final class AnswerService {
         }).toList());
     }
 
-    /** Whether its job sheet may take long. */
-    public boolean isLarge(GivenDocument document) {
-        return desk.isLarge(document);
-    }
-
     /** @throws Refused if the document holds a STOP, as all below */
     public Answer jobSheet(GivenDocument document) {
         return made(jobSheetKey(document), kind(document), document, () -> spooled(out -> sheet(document).jobSheet(out)));

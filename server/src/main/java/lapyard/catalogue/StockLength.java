@@ -12,9 +12,6 @@ import java.util.Optional;
  * @param least    the least count that is sold, 1 or more
  */
 public record StockLength(double lengthMm, Optional<BigDecimal> price, String supplier, int bundle, int least) {
-    public StockLength(double lengthMm, Optional<BigDecimal> price) {
-        this(lengthMm, price, "", 1, 1);
-    }
 
     /** What must be bought to have {@code count} boards: whole bundles, not under the least. */
     public int bought(int count) {

@@ -63,8 +63,4 @@ final class Angles {
                     .way(WayKind.OPEN_CORNER, new Fact.Angle(SHARPEST_BUTT_DEG)).way(WayKind.CUT_POINT_OFF));
         }
     }
-
-    private static String degrees(double degrees) {
-        return Lengths.text(degrees);
-    }
 }

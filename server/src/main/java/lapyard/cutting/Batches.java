@@ -129,10 +129,6 @@ public record Batches(List<Stage> stages, Rates rates) {
         return stages.stream().mapToInt(Stage::pieces).sum();
     }
 
-    public int cuts() {
-        return stages.stream().mapToInt(Stage::cuts).sum();
-    }
-
     public int settings() {
         return stages.stream().mapToInt(stage -> stage.settings().size()).sum();
     }

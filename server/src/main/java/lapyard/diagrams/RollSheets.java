@@ -8,7 +8,6 @@ import java.util.Optional;
 import lapyard.catalogue.Roll;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
-import lapyard.drawing.Shape;
 import lapyard.geometry.Lengths;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollResult.Placed;

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapyard.construction.Nest;
-import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.Ledger.Fate;
 import lapyard.cutting.SawBoard;

@@ -51,10 +51,6 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
         return new PathWork(path, cover, others, all);
     }
 
-    public static List<PathWork> of(List<GardenPath> paths, List<Bed> beds) {
-        return of(paths, beds, List.of());
-    }
-
     /** @param kept of which what stands up comes off the paths, and walls take no edging */
     public static List<PathWork> of(List<GardenPath> paths, List<Bed> beds, List<Ground.KeepClear> kept) {
         List<Geometry> bedAreas =

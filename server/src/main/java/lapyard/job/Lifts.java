@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import lapyard.catalogue.Section;
 import lapyard.construction.BedWork;
 import lapyard.construction.Piece;

@@ -407,5 +407,4 @@ final class PooledTimber {
     boolean leftOut() {
         return cuts().stream().anyMatch(cut -> !cut.pooled().unplaced().isEmpty());
     }
-
 }

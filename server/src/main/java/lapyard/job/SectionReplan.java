@@ -19,7 +19,6 @@ import lapyard.plan.Place;
 import lapyard.plan.Place.What;
 import lapyard.plan.Tally;
 import lapyard.plan.WayKind;
-import lapyard.plan.WayOut;
 import lapyard.weekends.Weekends;
 
 /**

@@ -47,7 +47,6 @@ final class BedReader {
                 new Finish(true, Finish.USUAL.coats(), BY_TIMBER, Finish.USUAL.rough()), Ties.USUAL, Seal.NONE);
     }
 
-
     private final Catalogue catalogue;
     private final Usual usual;
 

@@ -215,5 +215,4 @@ final class CatalogueReader {
     static String shownMm(double number) {
         return Cursor.plain(java.math.BigDecimal.valueOf(number));
     }
-
 }

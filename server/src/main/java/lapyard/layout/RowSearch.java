@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import lapyard.geometry.Point;
 import lapyard.plan.Wish;
 
 /**

@@ -95,9 +95,6 @@ public record SlipLine(
 
     /** {@code price} is of one pack; {@code supplier} is an id, empty for the one merchant. */
     public record PackCount(String pack, long count, Optional<BigDecimal> price, String supplier) {
-        public PackCount(String pack, long count, Optional<BigDecimal> price) {
-            this(pack, count, price, "");
-        }
 
         /** Of all of them, exact; empty where a price is missing. */
         public Optional<BigDecimal> cost() {

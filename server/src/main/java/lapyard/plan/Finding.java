@@ -73,10 +73,6 @@ public record Finding(FindingKind kind, Weight weight, Place place, Map<String, 
         return new Finding(kind, other, place, facts, by, ways, alike, accepted);
     }
 
-    public Finding at(Place other) {
-        return new Finding(kind, weight, other, facts, by, ways, alike, accepted);
-    }
-
     /** The same finding, accepted by the gardener and therefore no more than information. */
     Finding accepted(String reason) {
         return new Finding(kind, Weight.NOTE, place, facts, by, ways, alike, Optional.of(reason));

@@ -31,13 +31,6 @@ public record Garden(
         defaulted = List.copyOf(defaulted);
     }
 
-    /** A garden of which no search may change anything. */
-    public Garden(
-            String name, boolean imperial, Ground ground, List<Bed> beds, List<GardenPath> paths, Goods goods, People people, Terms terms,
-            Map<String, String> accepted, List<String> defaulted) {
-        this(name, imperial, ground, beds, paths, goods, people, terms, accepted, defaulted, Asking.NOTHING);
-    }
-
     /** Sizes that may give, and what the yard is to be laid out for. */
     public record Asking(Giving giving, LayoutWishes wishes) {
         public static final Asking NOTHING = new Asking(Giving.NONE, LayoutWishes.NONE);

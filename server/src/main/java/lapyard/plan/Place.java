@@ -55,10 +55,6 @@ public record Place(List<Part> parts) {
         public String one() {
             return one;
         }
-
-        public String many() {
-            return many;
-        }
     }
 
     /** Things of one sort. Without ids it is all of them: {@code walls}. */

@@ -27,12 +27,6 @@ public record RackBoard(
         bad = List.copyOf(bad);
     }
 
-    /** Of unknown treatment, checked, weighed and measured by nobody. */
-    public RackBoard(
-            String id, String section, double lengthMm, int count, List<Span> bad, int goodFaces, String origin, boolean coated) {
-        this(id, section, lengthMm, count, bad, goodFaces, origin, coated, Treatment.UNKNOWN, "", 0, 0, 0, Optional.empty());
-    }
-
     /** Why it may go into no planted bed at all; empty where it may. */
     public Optional<String> barredEverywhere() {
         return treatment.nowhere() ? Optional.of(treatment.words()) : Optional.empty();

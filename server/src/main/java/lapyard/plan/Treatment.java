@@ -1,7 +1,5 @@
 package lapyard.plan;
 
-import java.util.Locale;
-
 /** What was done to a board against rot and pests, as far as anybody knows. */
 public enum Treatment {
     UNKNOWN("of unknown treatment", false, true),
@@ -25,11 +23,6 @@ public enum Treatment {
         this.words = words;
         this.nowhere = nowhere;
         this.notFood = notFood;
-    }
-
-    /** As documents write it: {@code methyl-bromide}. */
-    public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** As people read it, after the board's name. */

@@ -299,8 +299,4 @@ public final class WeekendPlanner {
                     .way(WayKind.LATER_WEEKEND, Fact.name(beds.get(beds.size() - 1))).way(WayKind.MORE_PEOPLE).way(WayKind.LONGER_DAYS));
         });
     }
-
-    private static String hours(double hours) {
-        return lapyard.geometry.Lengths.text(Math.round(hours * 10) / 10.0);
-    }
 }

@@ -3,7 +3,6 @@ package lapyard.words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import lapyard.geometry.Length;

@@ -64,11 +64,6 @@ public final class Wording {
         return sentence(out.toString());
     }
 
-    /** The single findings behind a merged one, worst first; empty for a single one. */
-    public List<String> alike(Finding finding) {
-        return finding.alike().stream().map(this::text).toList();
-    }
-
     /** A weight as people read it. */
     public static String weight(Weight weight) {
         return switch (weight) {

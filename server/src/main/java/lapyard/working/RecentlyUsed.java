@@ -47,7 +47,6 @@ public final class RecentlyUsed<K, V> {
         if (gone != null) bytes -= size.applyAsLong(gone);
     }
 
-
     /** Of all values together. */
     public synchronized long bytes() {
         return bytes;

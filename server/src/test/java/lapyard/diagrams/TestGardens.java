@@ -53,7 +53,7 @@ final class TestGardens {
     static Garden garden(String name, boolean imperial, Ground ground, List<Bed> beds, List<GardenPath> paths) {
         return new Garden(name, imperial, ground, beds, paths,
                 new Garden.Goods(new Catalogue(List.of(), List.of(), List.of(), true), List.of(), List.of(), Saw.USUAL, SearchLength.SHORT), Garden.People.USUAL,
-                new Garden.Terms("GBP", WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED), Map.of(), List.of());
+                new Garden.Terms("GBP", WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED), Map.of(), List.of(), Garden.Asking.NOTHING);
     }
 
     static GardenPath path(String id, String name, double width, double... xy) {

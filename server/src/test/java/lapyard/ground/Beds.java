@@ -68,7 +68,7 @@ final class Beds {
     static Garden garden(Ground ground, List<Bed> beds, List<GardenPath> paths) {
         return new Garden("yard", false, ground, beds, paths,
                 new Garden.Goods(new Catalogue(List.of(), List.of(), List.of(), true), List.of(), List.of(), Saw.USUAL, SearchLength.SHORT), Garden.People.USUAL,
-                new Garden.Terms("GBP", WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED), java.util.Map.of(), List.of());
+                new Garden.Terms("GBP", WayIn.UNKNOWN, QuoteTerms.NONE, StandingRules.USUAL, GardenState.PENCILLED), java.util.Map.of(), List.of(), Garden.Asking.NOTHING);
     }
 
     static Garden garden(Ground ground, Bed... beds) {

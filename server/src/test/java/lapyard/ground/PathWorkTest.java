@@ -26,7 +26,7 @@ class PathWorkTest {
 
     @Test
     void aCrossIsCountedOnce() {
-        List<PathWork> work = PathWork.of(CROSS, List.of());
+        List<PathWork> work = PathWork.of(CROSS, List.of(), List.of());
         assertEquals(10.89, sum(work, "path.area"), 1e-9);
         assertEquals(0.5445, sum(work, "path.volume"), 1e-9);
         assertEquals(0.5445, sum(work, "path.bark"), 1e-9);
@@ -38,7 +38,7 @@ class PathWorkTest {
 
     @Test
     void aCrossIsEdgedRoundItsOutlineLessFourEnds() {
-        List<PathWork> work = PathWork.of(CROSS, List.of());
+        List<PathWork> work = PathWork.of(CROSS, List.of(), List.of());
         assertEquals(22.4, sum(work, "edging.length"), 1e-9, "outline 26.0 less 4 x 0.9");
         assertEquals(2 * (8 - 0.9), value(work.get(0), "edging.length"), 1e-9);
         assertEquals(2 * (5 - 0.9), value(work.get(1), "edging.length"), 1e-9);
@@ -47,7 +47,7 @@ class PathWorkTest {
 
     @Test
     void theFirstPathInTheDocumentKeepsSharedGround() {
-        List<PathWork> turned = PathWork.of(List.of(CROSS.get(1), CROSS.get(0)), List.of());
+        List<PathWork> turned = PathWork.of(List.of(CROSS.get(1), CROSS.get(0)), List.of(), List.of());
         assertEquals(4.5, value(turned.get(0), "path.area"), 1e-9);
         assertEquals(6.39, value(turned.get(1), "path.area"), 1e-9);
         assertEquals(22.4, sum(turned, "edging.length"), 1e-9);
@@ -70,7 +70,7 @@ class PathWorkTest {
             for (int i = 0; i + 1 < path.line().size(); i++) {
                 length += path.line().get(i).distanceMm(path.line().get(i + 1));
             }
-            PathWork work = PathWork.of(List.of(path), List.of()).get(0);
+            PathWork work = PathWork.of(List.of(path), List.of(), List.of()).get(0);
             assertEquals(length * 1200 / 1e6, value(work, "path.area"), 1e-6);
             assertEquals(
                     2 * length / 1000,
@@ -82,7 +82,7 @@ class PathWorkTest {
 
     @Test
     void aClosedPathHasNoEndsAndItsHoleIsCutOpen() {
-        PathWork work = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000, 0, 4000, 0, 0)), List.of())
+        PathWork work = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000, 0, 4000, 0, 0)), List.of(), List.of())
                 .get(0);
         assertEquals(18, value(work, "path.area"), 1e-9, "6 x 5 less 4 x 3");
         assertEquals(36, value(work, "edging.length"), 1e-9, "22 round the outside and 14 inside");
@@ -93,7 +93,7 @@ class PathWorkTest {
     @Test
     void whatLiesUnderABedIsNotPathAndItsSideIsNotEdged() {
         List<PathWork> work = PathWork.of(
-                List.of(Beds.path("P", 1000, 0, 0, 0, 6000)), List.of(Beds.box("M", 200, 1000, 2000, 1500)));
+                List.of(Beds.path("P", 1000, 0, 0, 0, 6000)), List.of(Beds.box("M", 200, 1000, 2000, 1500)), List.of());
         assertEquals(6 - 0.3 * 1.5, sum(work, "path.area"), 1e-9);
         assertEquals(6 + 6 - 1.5 + 2 * 0, sum(work, "edging.length"), 1e-9, "all three sides of the bite are bed");
     }
@@ -105,17 +105,17 @@ class PathWorkTest {
                 List.of(
                         Beds.box("M", 500, 1000, 2000, 1500),
                         Beds.box("N", 500.4, 2000, 2000, 2000),
-                        Beds.box("O", -2510, 0, 2000, 6000)));
+                        Beds.box("O", -2510, 0, 2000, 6000)), List.of());
         assertEquals(12 - 3, sum(work, "edging.length"), 1e-9, "M and N overlap along the path; O leaves 10");
     }
 
     /** By hand, laps of 200: the bend's second leg begins 500 past the bend's middle and laps back over the first. */
     @Test
     void membraneComesInStripsThatLap() {
-        PathWork bent = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000)), List.of())
+        PathWork bent = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000)), List.of(), List.of())
                 .get(0);
         assertEquals(List.of("1000 x 5500", "1000 x 3700, 1 lap"), told(bent));
-        List<PathWork> cross = PathWork.of(CROSS, List.of());
+        List<PathWork> cross = PathWork.of(CROSS, List.of(), List.of());
         assertEquals(List.of("900 x 8000"), told(cross.get(0)));
         assertEquals(List.of("900 x 2250, 1 lap", "900 x 2250, 1 lap"), told(cross.get(1)));
         assertEquals(4.5, value(cross.get(1), "membrane.strip"), 1e-9);
@@ -128,20 +128,20 @@ class PathWorkTest {
      */
     @Test
     void ringOfMembraneCoversNoCornerTwice() {
-        PathWork ring = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000, 0, 4000, 0, 0)), List.of()).get(0);
+        PathWork ring = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0, 5000, 4000, 0, 4000, 0, 0)), List.of(), List.of()).get(0);
         assertEquals(List.of("1000 x 5500", "1000 x 4200, 1 lap", "1000 x 5200, 1 lap", "1000 x 3900, 2 laps"), told(ring));
     }
 
     @Test
     void pathThatEndsAtALaterOneLapsOverIt() {
-        List<PathWork> tee = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 0, 3500), Beds.path("Q", 1000, -4000, 4000, 4000, 4000)), List.of());
+        List<PathWork> tee = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 0, 3500), Beds.path("Q", 1000, -4000, 4000, 4000, 4000)), List.of(), List.of());
         assertEquals(List.of("1000 x 3700, 1 lap"), told(tee.get(0)));
         assertEquals(List.of("1000 x 8000"), told(tee.get(1)));
     }
 
     @Test
     void pathsSideBySideLapAlongTheirSides() {
-        List<PathWork> pair = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0), Beds.path("Q", 1000, 0, 1000, 5000, 1000)), List.of());
+        List<PathWork> pair = PathWork.of(List.of(Beds.path("P", 1000, 0, 0, 5000, 0), Beds.path("Q", 1000, 0, 1000, 5000, 1000)), List.of(), List.of());
         assertEquals(List.of("1000 x 5000"), told(pair.get(0)));
         assertEquals(List.of("1200 x 5000, 1 lap"), told(pair.get(1)));
     }
@@ -154,7 +154,7 @@ class PathWorkTest {
     @Test
     void aPathWithoutEdgingMembraneOrLayersSaysNothingOfThem() {
         GardenPath bare = new GardenPath("P", "P", Beds.points(0, 0, 0, 5000), 900, List.of(), "", "");
-        PathWork work = PathWork.of(List.of(bare), List.of()).get(0);
+        PathWork work = PathWork.of(List.of(bare), List.of(), List.of()).get(0);
         assertEquals(
                 List.of("path.area", "path.volume"),
                 work.quantities().stream().map(one -> one.key().toString()).toList());
@@ -164,7 +164,7 @@ class PathWorkTest {
 
     @Test
     void aPathWithoutLengthCoversNothing() {
-        PathWork work = PathWork.of(List.of(Beds.path("P", 900, 10, 10, 10, 10)), List.of())
+        PathWork work = PathWork.of(List.of(Beds.path("P", 900, 10, 10, 10, 10)), List.of(), List.of())
                 .get(0);
         assertEquals(0, value(work, "path.area"));
         assertEquals(0, value(work, "edging.length"));
@@ -173,7 +173,7 @@ class PathWorkTest {
 
     @Test
     void everyQuantityShowsItsWorking() {
-        for (PathWork work : PathWork.of(CROSS, List.of())) {
+        for (PathWork work : PathWork.of(CROSS, List.of(), List.of())) {
             for (Quantity quantity : work.quantities()) {
                 assertTrue(
                         !quantity.working().inputs().isEmpty()

@@ -44,7 +44,7 @@ class PublishedChecksTest {
         double side = Math.sqrt(areaMm2);
         GardenPath path = new GardenPath(
                 "P", "P", Beds.points(0, 0, side, 0), side, List.of(new GardenPath.Layer("chips", depthMm)), "", "");
-        return PathWork.of(List.of(path), List.of()).get(0).quantities().stream()
+        return PathWork.of(List.of(path), List.of(), List.of()).get(0).quantities().stream()
                 .filter(q -> q.key().toString().equals("path.volume"))
                 .findFirst()
                 .orElseThrow()

@@ -47,7 +47,7 @@ class FindingsOfGardensTest {
 
     private static void noBareNumber(List<Finding> findings, Wording words) {
         for (Finding finding : findings) {
-            List<String> told = new ArrayList<>(words.alike(finding));
+            List<String> told = new ArrayList<>(finding.alike().stream().map(words::text).toList());
             told.add(words.paragraph(finding));
             for (String one : told) {
                 String rest = MEASURED.matcher(one).replaceAll("#");
