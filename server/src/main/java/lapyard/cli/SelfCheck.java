@@ -12,18 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Asks a server of this process for what a browser would ask first. */
-final class SelfCheck {
+record SelfCheck(URI server, Optional<String> secret, PrintWriter complaints) {
     private static final Pattern ID = Pattern.compile("\"id\":\"([a-z0-9-]+)\"");
-
-    private final URI server;
-    private final Optional<String> secret;
-    private final PrintWriter complaints;
-
-    SelfCheck(URI server, Optional<String> secret, PrintWriter complaints) {
-        this.server = server;
-        this.secret = secret;
-        this.complaints = complaints;
-    }
 
     /** The page, the list, the first garden with its job sheet, plan, sheets and lists; true where all of it was answered. */
     boolean passes() throws IOException {

@@ -33,7 +33,7 @@ import lapyard.prints.Prints;
 import lapyard.words.Wording;
 
 /** The files that a take-off of one garden can write. */
-final class TakeOffFiles {
+record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<String> progress) {
     /** Everything as data, in job-sheet.json. */
     static final String DATA = "data";
 
@@ -48,18 +48,7 @@ final class TakeOffFiles {
 
     static final Set<String> FORMS = Set.of("pdf", "svg", "png");
 
-    private final JobSheet sheet;
-    private final PrintAsk ask;
-    private final OutFolder folder;
-    private final Consumer<String> progress;
-
     /** @param progress told what is being done */
-    TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<String> progress) {
-        this.sheet = sheet;
-        this.ask = ask;
-        this.folder = folder;
-        this.progress = progress;
-    }
 
     /** Every name that can be asked for. */
     static List<String> names() {

@@ -9,20 +9,8 @@ import java.util.Random;
  * Whole plans out of the fractional one: keep the whole part of every pattern, or the fullest fraction when there is
  * no whole part, then price afresh for what is left to cut, until nothing is. Later dives lean elsewhere.
  */
-final class Diving {
+record Diving(WholeProblem problem, Relaxation relaxation, Filling filling, CuttingBudget budget) {
     private static final int ROUNDS_A_STEP = 12;
-
-    private final WholeProblem problem;
-    private final Relaxation relaxation;
-    private final Filling filling;
-    private final CuttingBudget budget;
-
-    Diving(WholeProblem problem, Relaxation relaxation, Filling filling, CuttingBudget budget) {
-        this.problem = problem;
-        this.relaxation = relaxation;
-        this.filling = filling;
-        this.budget = budget;
-    }
 
     /**
      * @param demand what is to be cut, a part of the problem or all of it

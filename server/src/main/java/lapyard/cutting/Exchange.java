@@ -8,24 +8,10 @@ import java.util.Random;
  * Betters a plan a few boards at a time: takes some of its boards apart and cuts their pieces afresh, by the same means
  * as the whole. Where the bound of the part says that nothing is to be gained, that costs one pricing only.
  */
-final class Exchange {
+record Exchange(WholeProblem problem, Relaxation relaxation, Diving diving, Filling filling, CuttingBudget budget) {
     private static final int FEWEST = 3;
     private static final int MOST = 14;
     private static final long STEPS_A_PART = 400;
-
-    private final WholeProblem problem;
-    private final Relaxation relaxation;
-    private final Diving diving;
-    private final Filling filling;
-    private final CuttingBudget budget;
-
-    Exchange(WholeProblem problem, Relaxation relaxation, Diving diving, Filling filling, CuttingBudget budget) {
-        this.problem = problem;
-        this.relaxation = relaxation;
-        this.diving = diving;
-        this.filling = filling;
-        this.budget = budget;
-    }
 
     /** Takes one random set of boards apart; the plan returned is never dearer. */
     Solution once(Solution plan, Random random) {

@@ -11,26 +11,13 @@ import lapyard.working.Effort;
  * Among plans of equal money and boards, one that is better to work with: first the shortest boards on hand, then the
  * longest single offcut, if it is worth keeping, then the fewest times that a board goes on the saw stop (each board once
  * for each length cut from it). Nothing is bought for it.
+ *
+ * @param keep shortest offcut worth keeping, in weight units
  */
-final class Tidying {
+record Tidying(WholeProblem problem, Filling filling, Effort effort, CuttingBudget budget, long keep) {
     private static final int TARGETS = 12;
     private static final int MOST_PATTERNS = 250;
     private static final int PASSES = 4;
-
-    private final WholeProblem problem;
-    private final Filling filling;
-    private final CuttingBudget budget;
-    private final long keep;
-    private final Effort effort;
-
-    /** @param keep shortest offcut worth keeping, in weight units */
-    Tidying(WholeProblem problem, Filling filling, Effort effort, CuttingBudget budget, long keep) {
-        this.effort = effort;
-        this.problem = problem;
-        this.filling = filling;
-        this.budget = budget;
-        this.keep = keep;
-    }
 
     Solution tidy(Solution plan) {
         Solution spared = sparing(plan);

@@ -27,30 +27,12 @@ import lapyard.working.QuantityKind;
  * triangle to the seen face, a dot on heavy ones, a wave where a notch is under), seam plates, corner screws and lengths,
  * what is notched and scribed at each wall, and diagonals.
  */
-final class CourseRing {
+record CourseRing(BedWork work, Course course, Placement frame, View view, Inks inks, boolean imperial, Lifting lifting) {
     /** From the end of a timber to its bar, on paper. */
     private static final double BAR_IN = 1.3;
 
     private static final double SCREW = 2.6;
     private static final double PLATE = 6;
-
-    private final BedWork work;
-    private final Course course;
-    private final Placement frame;
-    private final View view;
-    private final Inks inks;
-    private final boolean imperial;
-    private final Lifting lifting;
-
-    CourseRing(BedWork work, Course course, Placement frame, View view, Inks inks, boolean imperial, Lifting lifting) {
-        this.work = work;
-        this.course = course;
-        this.frame = frame;
-        this.view = view;
-        this.inks = inks;
-        this.imperial = imperial;
-        this.lifting = lifting;
-    }
 
     /**
      * @param atWalls   words to stand inside a wall, by its letter

@@ -13,24 +13,12 @@ import lapyard.plan.Ground;
 import org.locationtech.jts.geom.Geometry;
 
 /** The yard, its surfaces, levels and what is to be kept clear. */
-final class GroundShapes {
+record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
     /** Ends of one side of the house wall may differ by this much. */
     private static final double LEVEL_MM = 1;
 
     private static final double WALL_BAND = 2.2;
     private static final double TEXT = 2.5;
-
-    private final Garden garden;
-    private final View view;
-    private final Inks inks;
-    private final Labels labels;
-
-    GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
-        this.garden = garden;
-        this.view = view;
-        this.inks = inks;
-        this.labels = labels;
-    }
 
     /** @param surfaces whether they are shown on the yard's own ground */
     Shape.Group ground(boolean surfaces) {

@@ -7,7 +7,7 @@ import lapyard.drawing.Hatch.Mark;
 import lapyard.drawing.Stroke;
 
 /** The colours of the drawings, each with a hatch of its own so that a print in black alone loses nothing. */
-final class Inks {
+record Inks(boolean mono) {
     private static final String CHALK = "#F4F1E8";
     private static final String SLATE = "#23303A";
     private static final String TIMBER = "#C08A45";
@@ -30,12 +30,6 @@ final class Inks {
     static final double MEDIUM = 0.35;
     static final double WIDE = 0.5;
     static final double BROAD = 0.7;
-
-    final boolean mono;
-
-    Inks(boolean mono) {
-        this.mono = mono;
-    }
 
     /** How an area is filled. */
     record Filling(Optional<String> fill, Optional<Hatch> hatch) {}

@@ -11,7 +11,7 @@ import lapyard.geometry.Point;
 import lapyard.plan.Garden;
 
 /** All that stands beside a drawing: legend, cautions and snags that flow from column to column, and the title block. */
-final class Panel {
+record Panel(double width, Inks inks) {
     static final double TEXT = 2.75;
 
     /** Title, then rows of fields, then scale bar and north. */
@@ -29,14 +29,6 @@ final class Panel {
             "Find buried pipes and cables before anything is dug or driven.",
             "Heavy timber: two people or more lift each piece whose mark has a dot. Saw with eyes, ears and lungs covered.",
             "Walls that hold back ground and beds on decks are not designed here: ask a licensed person. Local rules go first.");
-
-    private final double width;
-    private final Inks inks;
-
-    Panel(double width, Inks inks) {
-        this.width = width;
-        this.inks = inks;
-    }
 
     /** A piece of the flow that stays whole; it is drawn with its upper left corner at a place. */
     interface Drawer {

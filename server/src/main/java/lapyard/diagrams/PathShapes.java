@@ -12,20 +12,8 @@ import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 
 /** The paths: what they cover, their middle lines, their names and widths. */
-final class PathShapes {
+record PathShapes(Garden garden, List<PathCover> covers, View view, Inks inks) {
     private static final double LONGEST_NAME = 50;
-
-    private final Garden garden;
-    private final List<PathCover> covers;
-    private final View view;
-    private final Inks inks;
-
-    PathShapes(Garden garden, List<PathCover> covers, View view, Inks inks) {
-        this.garden = garden;
-        this.covers = covers;
-        this.view = view;
-        this.inks = inks;
-    }
 
     Shape.Group shapes() {
         List<Shape> shapes = new ArrayList<>();

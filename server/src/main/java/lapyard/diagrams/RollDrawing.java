@@ -13,7 +13,7 @@ import lapyard.sheets.RollResult.Placed;
 import lapyard.sheets.RollResult.RollLayout;
 
 /** A roll seen from above, its end on the left, rolled out in one strip or in several below each other. */
-final class RollDrawing {
+record RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, BenchSheet sheet) {
     private static final double SIDE = 16;
     private static final double ABOVE = 10;
     private static final double BELOW = 3;
@@ -29,18 +29,6 @@ final class RollDrawing {
 
     private static final int[] METRIC = {5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 80, 100, 150, 200, 500, 1000};
     private static final int[] FEET = {8, 12, 16, 24, 32, 48, 60, 72, 80, 96, 144, 192, 480, 960};
-
-    private final RollLayout layout;
-    private final double widthMm;
-    private final Optional<RollCuts> cuts;
-    private final BenchSheet sheet;
-
-    RollDrawing(RollLayout layout, double widthMm, Optional<RollCuts> cuts, BenchSheet sheet) {
-        this.layout = layout;
-        this.widthMm = widthMm;
-        this.cuts = cuts;
-        this.sheet = sheet;
-    }
 
     void on(Flow flow) {
         Scale scale = scale(flow);

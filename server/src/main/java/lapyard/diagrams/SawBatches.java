@@ -12,7 +12,7 @@ import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 
 /** The batch sheet: one row a setting of the stop, in type that is read at arm's length. */
-final class SawBatches {
+record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
     private static final double STOP = 10;
     private static final double COUNT = 6;
     private static final double MARK = 4.2;
@@ -28,16 +28,6 @@ final class SawBatches {
 
     /** A stage begins on a fresh sheet where more than this part of one is used, so that few stages are broken. */
     private static final double STAGE = 0.6;
-
-    private final SawDay.Work work;
-    private final SawDay.Signs signs;
-    private final BenchSheet sheet;
-
-    SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
-        this.work = work;
-        this.signs = signs;
-        this.sheet = sheet;
-    }
 
     /** A board's plate, then its pieces, each with a box to tick; or what is left of them on a further line. */
     private record Chip(int board, boolean plate, String mark, double width) {}

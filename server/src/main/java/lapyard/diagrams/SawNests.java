@@ -13,7 +13,7 @@ import lapyard.geometry.Lengths;
 import lapyard.geometry.Point;
 
 /** Lengths that are parted by slanted cuts, seen from above: alike ones share a drawing, with a row of marks for each. */
-final class SawNests {
+record SawNests(SawDay.Signs signs, BenchSheet sheet) {
     private static final double LEFT = 34;
     private static final double BAR = 16;
     private static final double ROW = 7.2;
@@ -21,14 +21,6 @@ final class SawNests {
     private static final double LEVEL = 3.8;
     private static final double ABOVE = 3;
     private static final double BELOW = 2;
-
-    private final SawDay.Signs signs;
-    private final BenchSheet sheet;
-
-    SawNests(SawDay.Signs signs, BenchSheet sheet) {
-        this.signs = signs;
-        this.sheet = sheet;
-    }
 
     /** Nothing where nothing is nested. */
     void on(Flow flow, SawDay.Work work) {

@@ -15,7 +15,7 @@ import lapyard.ground.SettingOut;
 import lapyard.plan.Bed;
 
 /** One bed on the setting-out sheet: to scale with its pegs on the left, the numbers to tape on the right. */
-final class SettingOutBed {
+record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
     private static final double TITLE = 8;
     private static final double HEAD = 5.5;
     private static final double ROW = 5.8;
@@ -29,14 +29,6 @@ final class SettingOutBed {
     private static final double DRAWING_SHARE = 0.34;
     private static final double RIM = 8;
     private static final List<String> HEADS = List.of("peg", "along", "off", "tape from start", "from end", "level");
-
-    private final SettingOut.BedPegs bed;
-    private final BenchSheet sheet;
-
-    SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
-        this.bed = bed;
-        this.sheet = sheet;
-    }
 
     /** As a block of a width; empty where no sheet could hold it whole. */
     Optional<Flow.Block> block(Flow flow, double wide) {

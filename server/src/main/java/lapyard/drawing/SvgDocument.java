@@ -11,14 +11,8 @@ import org.w3c.dom.Element;
 /**
  * A page as an SVG 1.1 document; one user unit is one millimetre of paper.
  */
-final class SvgDocument {
+record SvgDocument(SVGOMDocument document) {
     private static final String SVG = SVGDOMImplementation.SVG_NAMESPACE_URI;
-
-    private final SVGOMDocument document;
-
-    private SvgDocument(SVGOMDocument document) {
-        this.document = document;
-    }
 
     static SVGOMDocument of(Page page) {
         var made = (SVGOMDocument) SVGDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);

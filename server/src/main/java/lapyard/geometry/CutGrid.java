@@ -7,13 +7,7 @@ import java.util.List;
 import java.util.TreeSet;
 
 /** A right-angled outline on the grid of its own corner coordinates, so that cuts are compared in whole numbers. */
-final class CutGrid {
-    private final double[] xs;
-    private final double[] ys;
-    private final int[] cornerX;
-    private final int[] cornerY;
-    private final List<Integer> inside;
-
+record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Integer> inside) {
     /** Level or upright, in grid numbers, from its lower or left end. */
     record Segment(boolean level, int line, int from, int to) implements Comparable<Segment> {
         private static final Comparator<Segment> ORDER = Comparator.comparing((Segment s) -> !s.level())
@@ -30,14 +24,6 @@ final class CutGrid {
         public int compareTo(Segment other) {
             return ORDER.compare(this, other);
         }
-    }
-
-    private CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Integer> inside) {
-        this.xs = xs;
-        this.ys = ys;
-        this.cornerX = cornerX;
-        this.cornerY = cornerY;
-        this.inside = inside;
     }
 
     /** @param outline counter-clockwise, sides along the axes */

@@ -185,15 +185,7 @@ public record SunHours(
     }
 
     /** What throws shade, asked place by place. */
-    static final class Shade {
-        private final List<Tall> tall;
-        private final Optional<Fall> fall;
-
-        Shade(List<Tall> tall, Optional<Fall> fall) {
-            this.tall = tall;
-            this.fall = fall;
-        }
-
+    record Shade(List<Tall> tall, Optional<Fall> fall) {
         /** @param upMm the place's height above the ground there */
         boolean falls(Point place, double upMm, SunPath.Look look) {
             double own = upMm - dropMm(place);

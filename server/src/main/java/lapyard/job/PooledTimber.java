@@ -50,7 +50,7 @@ import lapyard.working.Working.Input;
 import org.joda.money.CurrencyUnit;
 
 /** Plans the cutting of all beds' wall timber together, one section at a time. */
-final class PooledTimber {
+record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
     /** Ways to nest share as long a search as the plan without nests gets. */
     private static final int NESTINGS = 8;
 
@@ -63,14 +63,6 @@ final class PooledTimber {
     }
 
     /** One a section: the same pieces cut from the stock of each supplier who sells it and serves as many of them as any. */
-    private final List<List<Cut>> ways;
-
-    private final List<TimberApart> apart;
-
-    private PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
-        this.ways = ways;
-        this.apart = apart;
-    }
 
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {

@@ -29,17 +29,9 @@ import lapyard.working.Working.Input;
  * Slat boards on hand, given to the floors of the beds: one kind a bed, so that its floor is level. The largest floors
  * choose first, the kind that takes fewest boards and is enough, else the one that leaves fewest to find.
  */
-final class Slats {
+record Slats(Map<String, Lot> lots, List<Finding> findings) {
     /** What a bed lays: {@code need} boards, {@code onHand} of them there. */
     private record Lot(Optional<SlatBoards> kind, int need, int onHand) {}
-
-    private final Map<String, Lot> lots;
-    private final List<Finding> findings;
-
-    private Slats(Map<String, Lot> lots, List<Finding> findings) {
-        this.lots = lots;
-        this.findings = findings;
-    }
 
     static Slats of(Garden garden, Function<Bed, Optional<Point>> downhill) {
         Map<String, Lot> lots = new LinkedHashMap<>();
@@ -120,9 +112,5 @@ final class Slats {
                         "slats - on hand" + lot.kind().map(kind -> "; of " + kind.id() + ", " + Lengths.text(kind.widthMm()) + " x "
                                 + Lengths.text(kind.thicknessMm()) + " x " + Lengths.text(kind.lengthMm())).orElse(""), Working.GEOMETRY,
                         Input.of("slats", lot.need(), ""), Input.of("on hand", lot.onHand(), "")));
-    }
-
-    List<Finding> findings() {
-        return findings;
     }
 }

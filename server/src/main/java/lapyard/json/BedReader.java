@@ -32,8 +32,7 @@ import lapyard.plan.Ties;
 import lapyard.plan.WayKind;
 
 /** One bed, or the bed that a type describes; what the bed does not say comes from the garden's defaults. */
-final class BedReader {
-
+record BedReader(Catalogue catalogue, Usual usual) {
     /** In place of a figure that follows from the bed's timber. */
     private static final double BY_TIMBER = 0;
 
@@ -45,14 +44,6 @@ final class BedReader {
                 new Notches(Notches.USUAL.widthMm(), BY_TIMBER, Notches.USUAL.maxGapMm(), Notches.USUAL.keepFromCornersMm()),
                 Base.USUAL, Liner.USUAL, Fill.USUAL,
                 new Finish(true, Finish.USUAL.coats(), BY_TIMBER, Finish.USUAL.rough()), Ties.USUAL, Seal.NONE);
-    }
-
-    private final Catalogue catalogue;
-    private final Usual usual;
-
-    BedReader(Catalogue catalogue, Usual usual) {
-        this.catalogue = catalogue;
-        this.usual = usual;
     }
 
     /** The garden's own defaults, ours where it gives none. */

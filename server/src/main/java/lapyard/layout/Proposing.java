@@ -24,7 +24,9 @@ import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
 
 /** From boxes in a frame to a whole garden with its paths and figures; what no check lets stand is left out of it. */
-final class Proposing {
+record Proposing(
+        Garden garden, List<Wish> wishes, List<Bed> pinned, AccessStandard standard, double pathMm, FreeGround ground, Frame frame,
+        OutlineFit fit, SearchMemory memory) {
     private static final int ROUNDS = 8;
 
     /** Rounds in which the places of beds that were left out are filled again. */
@@ -32,29 +34,6 @@ final class Proposing {
 
     private static final Set<String> OF_THE_LAYOUT = Set.of("gap", "reach", "width", "narrowest", "turning");
     private static final Set<String> OF_THE_GROUND = Set.of("gradient", "cross fall");
-
-    private final Garden garden;
-    private final List<Wish> wishes;
-    private final List<Bed> pinned;
-    private final AccessStandard standard;
-    private final double pathMm;
-    private final FreeGround ground;
-    private final Frame frame;
-    private final OutlineFit fit;
-    private final SearchMemory memory;
-
-    Proposing(Garden garden, List<Wish> wishes, List<Bed> pinned, AccessStandard standard, double pathMm, FreeGround ground, Frame frame,
-            OutlineFit fit, SearchMemory memory) {
-        this.garden = garden;
-        this.wishes = wishes;
-        this.pinned = pinned;
-        this.standard = standard;
-        this.pathMm = pathMm;
-        this.ground = ground;
-        this.frame = frame;
-        this.fit = fit;
-        this.memory = memory;
-    }
 
     /** Empty where nothing fits, or the paths cannot be laid as the standard wants them. */
     Optional<Proposal> of(String order, List<BoxSpot> given) {

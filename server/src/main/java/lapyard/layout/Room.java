@@ -9,18 +9,8 @@ import lapyard.geometry.Point;
  * Ground inside some rings and off others, asked for the stretches along x on which a band of it is free. Whatever crosses
  * the band takes all of the x that it crosses it over.
  */
-final class Room {
+record Room(List<List<Point>> inside, List<List<Point>> off, List<List<Point>> lines) {
     private static final double HAIR = 0.01;
-
-    private final List<List<Point>> inside;
-    private final List<List<Point>> off;
-    private final List<List<Point>> lines;
-
-    Room(List<List<Point>> inside, List<List<Point>> off, List<List<Point>> lines) {
-        this.inside = inside;
-        this.off = off;
-        this.lines = lines;
-    }
 
     /** From and to, in order of x, of every box as deep as the band that is free. */
     List<double[]> stretches(double from, double to) {

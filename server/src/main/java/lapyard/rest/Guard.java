@@ -20,7 +20,7 @@ import org.glassfish.grizzly.http.Method;
  * is not ours, as after DNS rebinding, or by an Origin that is not ours), callers without a token or with one that
  * does not go so far, and bodies that say they are over the limit.
  */
-final class Guard {
+record Guard(Binding binding, Supplier<GardenStore> store, Attempts attempts) {
     /** What every share token starts with, so that only those cost a look into the store. */
     static final String SHARE = "share-";
 
@@ -32,16 +32,6 @@ final class Guard {
     private static final Pattern OF_GARDEN = Pattern.compile("/api/gardens/([a-z0-9-]{1,40})(/.*)?");
     /** What one garden's sharer does not get to see: older texts, and who else has a share. */
     private static final Pattern NOT_SHARED = Pattern.compile("/(revisions|difference|variation|file|shares|copy).*");
-
-    private final Binding binding;
-    private final Supplier<GardenStore> store;
-    private final Attempts attempts;
-
-    Guard(Binding binding, Supplier<GardenStore> store, Attempts attempts) {
-        this.binding = binding;
-        this.store = store;
-        this.attempts = attempts;
-    }
 
     /** Either who asks, or the problem that the request is answered with. */
     record Verdict(Optional<Problem> refusal, String who, Optional<String> garden, Optional<String> share) {

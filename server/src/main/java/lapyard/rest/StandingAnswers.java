@@ -21,15 +21,7 @@ import org.glassfish.grizzly.http.server.Response;
  * that nothing was written since, it stands; else, and always where servers share a database, the store is asked for the
  * newest revision first.
  */
-final class StandingAnswers {
-    private final Supplier<GardenStore> store;
-    private final AnswerService answers;
-
-    StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
-        this.store = store;
-        this.answers = answers;
-    }
-
+record StandingAnswers(Supplier<GardenStore> store, AnswerService answers) {
     /**
      * @param moment      of the store from before the garden was looked up; empty where it tells none
      * @param tag         the entity tag, in quotes

@@ -8,17 +8,7 @@ import java.util.List;
  * The cheapest layout by straight cuts of a small set of pieces, found by looking at all of them: a {@link CutTable}
  * gives the least length of every selection on every width, and every way of sharing the pieces among runs is priced.
  */
-final class SmallRolls {
-    private final RollJob job;
-    private final CutTable table;
-    private final List<CutTable.Item> items;
-
-    private SmallRolls(RollJob job, CutTable table, List<CutTable.Item> items) {
-        this.job = job;
-        this.table = table;
-        this.items = items;
-    }
-
+record SmallRolls(RollJob job, CutTable table, List<CutTable.Item> items) {
     static List<CutTable.Item> items(RollJob job) {
         List<CutTable.Item> items = new ArrayList<>();
         for (int t = 0; t < job.types.length; t++) {
@@ -38,10 +28,6 @@ final class SmallRolls {
         for (RollJob.Roll roll : job.rolls) widest = Math.max(widest, roll.width());
         CutTable table = CutTable.of(items, job.turn, CutTable.Limits.size(widest, RollJob.NO_LIMIT), work);
         return table == null ? null : new SmallRolls(job, table, items);
-    }
-
-    CutTable table() {
-        return table;
     }
 
     /** @return the cheapest layout; null where limited rolls make the sharing a different question */

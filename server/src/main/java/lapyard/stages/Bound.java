@@ -10,20 +10,10 @@ import java.util.Arrays;
  * @see "Baptiste, Le Pape and Nuijten, Satisfiability tests and time-bound adjustments for cumulative scheduling
  *     problems, Annals of Operations Research 92:305-333 (1999): the work that a stretch must hold"
  */
-final class Bound {
+record Bound(Net net, Priority priority, StagingBudget budget) {
     /** Tasks up to which every stretch between a head and a latest end is looked at, and every pair of tasks. */
     private static final int STRETCHES = 500;
     private static final int PAIRS = 150;
-
-    private final Net net;
-    private final Priority priority;
-    private final StagingBudget budget;
-
-    Bound(Net net, Priority priority, StagingBudget budget) {
-        this.net = net;
-        this.priority = priority;
-        this.budget = budget;
-    }
 
     /** Waits, and all work of each resource from the first head on. */
     int quick() {

@@ -13,21 +13,13 @@ import lapyard.store.Change.Made;
 import lapyard.store.Change.Stale;
 
 /** The rows of gardens and their revisions, in SQL that both databases take. */
-final class Rows {
+record Rows(Database database, Clock clock) {
     private static final String CURRENT = "select g.id, g.name, g.revision, g.changed, g.deleted, r.document"
             + " from garden g join revision r on r.garden = g.id and r.number = g.revision where g.id = :id";
 
     private static final String LISTED = "name = :name, sort_key = :sortKey, client = :client, client_key = :clientKey, state = :state";
 
     private static final String ROW = "select id, name, client, state, revision, changed";
-
-    private final Database database;
-    private final Clock clock;
-
-    Rows(Database database, Clock clock) {
-        this.database = database;
-        this.clock = clock;
-    }
 
     Stored insert(Connection connection, NewGarden garden) throws SQLException {
         Listed listed = Listed.of(garden.name(), garden.document());

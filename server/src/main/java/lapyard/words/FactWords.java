@@ -10,14 +10,8 @@ import lapyard.plan.BedNames;
 import lapyard.plan.Fact;
 
 /** Single figures with their units, as people read them. */
-final class FactWords {
+record FactWords(boolean imperial) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
-
-    private final boolean imperial;
-
-    FactWords(boolean imperial) {
-        this.imperial = imperial;
-    }
 
     String text(Fact fact) {
         if (fact instanceof Fact.Length length) {
