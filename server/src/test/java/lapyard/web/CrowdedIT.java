@@ -54,6 +54,58 @@ class CrowdedIT {
         }
     }
 
+    /** Words that leave the picture, or that name something in the ground and lie on a tape; and gates without a name. */
+    private static final String CUT = "const yard = document.querySelector('lap-yard'); const all = yard.getBoundingClientRect(), whole = arguments[0];"
+            + " const tapes = [...yard.querySelectorAll('.tape rect')].map(one => one.getBoundingClientRect()); const found = [];"
+            + " const meet = (a, b) => Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1.5 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1.5;"
+            + " for (const one of yard.querySelectorAll('.label')) { if (one.style.display === 'none' || !one.checkVisibility({ visibilityProperty: true })) continue;"
+            + " const box = one.getBoundingClientRect(); if (!box.width || !meet(box, all)) continue;"
+            + " if (box.left < all.left - 1 || box.top < all.top - 1 || box.right > all.right + 1 || box.bottom > all.bottom + 1) found.push(one.textContent + ' is cut');"
+            + " else if (one.matches('.small') && tapes.some(tape => meet(tape, box))) found.push(one.textContent + ' lies on a tape'); }"
+            + " if (whole) for (const gate of yard.querySelectorAll('.keep-clear .label')) if (gate.style.display === 'none') found.push('no name at ' + gate.textContent);"
+            + " return found.slice(0, 5);";
+
+    @ParameterizedTest
+    @ValueSource(longs = {21, 22, 23, 24, 25, 26})
+    void namesAtTheYardsEdgeStayInThePicture(long seed, Page page) throws IOException, InterruptedException {
+        Browser browser = page.browser();
+        Random random = new Random(seed);
+        page.open(edged(random));
+        for (int[] screen : new int[][] {{1440, 900}, {1024, 768}, {390, 844}, {844, 390}}) {
+            browser.size(screen[0], screen[1], screen[0] < 1000);
+            page.showsYard();
+            browser.drawn();
+            browser.js("document.querySelector('lap-yard').wholeYard(false)");
+            browser.drawn();
+            assertEquals(List.of(), browser.js(CUT, true), "seed " + seed + ", " + screen[0] + " x " + screen[1]);
+            for (int i = 0; i < 8; i++) {
+                browser.js("const yard = document.querySelector('lap-yard'); yard.wholeYard(false); const { view, size: [wide, high] } = yard; const [k, dx, dy] = arguments;"
+                        + " yard.look({ k: view.k * k, x: wide / 2 + (view.x - wide * dx) * k, y: high / 2 + (view.y - high * dy) * k })", 0.7 + 3 * random.nextDouble(), random.nextDouble(), random.nextDouble());
+                browser.drawn();
+                assertEquals(List.of(), browser.js(CUT, false), "seed " + seed + ", look " + i + ", " + screen[0] + " x " + screen[1]);
+            }
+        }
+    }
+
+    /** A yard with straight or slanting edges, gates and doors on every side and at corners, and a few beds. */
+    private static String edged(Random random) {
+        int width = 7000 + random.nextInt(9000);
+        int depth = 6000 + random.nextInt(8000);
+        int slant = random.nextInt(2) * random.nextInt(1200);
+        int[][] corners = {{0, 0}, {width, 0}, {width - slant, depth}, {slant / 2, depth - slant}};
+        List<String> things = new ArrayList<>();
+        for (int side = 0; side < 4; side++) {
+            int[] from = corners[side];
+            int[] to = corners[(side + 1) % 4];
+            double along = new double[] {0, 0.3 + 0.4 * random.nextDouble()}[random.nextInt(2)];
+            String at = String.format(Locale.ROOT, "[%d,%d]", Math.round(from[0] + along * (to[0] - from[0])), Math.round(from[1] + along * (to[1] - from[1])));
+            things.add(random.nextInt(4) == 0 ? "{\"kind\":\"tap\",\"at\":" + at + "}" : "{\"kind\":\"gate\",\"hinge\":" + at + ",\"leaf\":900,\"swing\":\"" + (random.nextBoolean() ? "in" : "out") + "\"}");
+        }
+        String outline = String.format(Locale.ROOT, "[[0,0],[%d,0],[%d,%d],[%d,%d]]", width, corners[2][0], corners[2][1], corners[3][0], corners[3][1]);
+        return String.format(Locale.ROOT, "{\"format\":1,\"name\":\"Edged\",\"ground\":{\"outline\":%s,\"surfaces\":[{\"kind\":\"grass\",\"outline\":%1$s}],\"keepClear\":%s},\"beds\":["
+                + "{\"id\":\"A\",\"width\":1800,\"depth\":900,\"courses\":2,\"at\":[1500,1600]},{\"id\":\"B\",\"width\":900,\"depth\":2400,\"courses\":3,\"at\":[%d,%d]}]}", outline, things, width - 3200, depth - 4600);
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {11, 12, 13})
     void tagCoversNoNeighboursNameWhileThereIsRoomBeside(long seed, Page page) throws IOException, InterruptedException {

@@ -281,14 +281,16 @@ export class LapYard extends GardenElement {
     scalePatterns(this.svg, view.k);
     this.classList.toggle('thin', (this.garden.bed?.section.thickness ?? 100) * view.k < THIN);
     this.#showGrips();
-    layLabels(this.#beds.all(), this.svg.querySelectorAll('.over .label, .world > g > .label, .surface .label'), view);
     const [wide, high] = this.size;
     const house = Math.max(0, Math.min(view.y, high + 40));
     for (const [name, value] of Object.entries({ x: -wide, y: house, width: 3 * wide, height: Math.max(2 * high - house, 0) })) {
       this.#house.setAttribute(name, value);
     }
     const { frame } = this;
-    this.#screen.replaceChildren(...drawnTapes(view, frame, boundsOf(this.garden.plan), this.units), this.#north(frame), drawnScale(view, frame, this.units));
+    const tapes = drawnTapes(view, frame, boundsOf(this.garden.plan), this.units);
+    const boxes = tapes.map(tape => ['x', 'y', 'width', 'height'].map(side => Number(tape.firstChild.getAttribute(side)))).map(([x, y, across, down]) => [x, y, x + across, y + down]);
+    layLabels(this.#beds.all(), this.svg.querySelectorAll('.over .label, .world > g > .label, .surface .label'), view, this.size, frame, boxes);
+    this.#screen.replaceChildren(...tapes, this.#north(frame), drawnScale(view, frame, this.units));
     if (!this.carried) this.#gaps.replaceChildren(...this.#atRest());
   }
 

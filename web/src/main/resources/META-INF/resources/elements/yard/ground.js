@@ -101,7 +101,7 @@ function drawnOne(keep, i, plan, usual) {
     else if (points.length === 2) shapes.push(s('path.clear', { d: d(points, false) }));
     else shapes.push(s('path.clear', { d: d(circle(points[0], 120)), fill: 'url(#hatch-clear)' }));
   }
-  return s('g.keep-clear', { 'data-thing': `ground keepClear ${i}` }, ...shapes, label(at, keep.name ?? keep.kind ?? 'keep clear', 'small'));
+  return s('g.keep-clear', { 'data-thing': `ground keepClear ${i}` }, ...shapes, label(at, keep.kind ?? 'keep clear', 'small'));
 }
 
 function circle([x, y], radius) {
