@@ -2,16 +2,10 @@ package lapyard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** A command that works on a data folder beside the server. */
-abstract class DataFolderCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
+abstract class DataFolderCommand extends PrintedCommand {
     @Option(names = "--data", defaultValue = ".lapyard", paramLabel = "DIR", description = "The data folder (default: ${DEFAULT-VALUE}).")
     private Path data;
 
@@ -28,8 +22,8 @@ abstract class DataFolderCommand implements Callable<Integer> {
     public final Integer call() throws UnusableInput {
         try {
             Outcome outcome = work(data);
-            spec.commandLine().getOut().println(outcome.line());
-            spec.commandLine().getOut().flush();
+            out().println(outcome.line());
+            out().flush();
             return outcome.exit();
         } catch (IllegalArgumentException refused) {
             throw new UnusableInput(refused.getMessage());

@@ -1,7 +1,7 @@
 package lapyard.cli;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import lapyard.answers.GardenDesk;
@@ -29,7 +29,7 @@ final class Input {
     private static byte[] bytes(String file) throws UnusableInput {
         try {
             if (file.equals("-")) {
-                return bounded(System.in);
+                return System.in.readNBytes(DocumentText.MOST_BYTES + 1);
             }
             Path path = Path.of(file);
             if (Files.isDirectory(path)) {
@@ -47,23 +47,20 @@ final class Input {
         }
     }
 
-    private static byte[] bounded(InputStream in) throws IOException {
-        return in.readNBytes(DocumentText.MOST_BYTES + 1);
-    }
-
     /**
      * The job sheet of a garden.
      *
      * @throws Refused where the garden holds a STOP
      */
     static JobSheet sheet(String file) throws UnusableInput {
-        return new GardenDesk().prepare(garden(file)).sheet();
+        String text = text(file);
+        return new GardenDesk().prepare(GivenDocument.of(text, parsed(file, text))).sheet();
     }
 
-    private static GivenDocument garden(String file) throws UnusableInput {
-        String text = text(file);
+    /** @param text of that file */
+    static JsonNode parsed(String file, String text) throws UnusableInput {
         try {
-            return GivenDocument.of(text, DocumentText.parse(text));
+            return DocumentText.parse(text);
         } catch (UnreadableDocument e) {
             throw new UnusableInput(file + ": " + e.getMessage());
         }
@@ -72,7 +69,7 @@ final class Input {
     /** One line of a finding: its weight, its place as {@code accepted} names it, what is wrong and the ways out. */
     static String line(Finding finding, Wording words) {
         String weight = Wording.weight(finding.weight());
-        return (weight.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + weight.substring(1) + " (" + finding.place().words() + "): "
-                + words.paragraph(finding)).replaceAll("\\p{Cntrl}+", " ");
+        return PrintedCommand.line(weight.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + weight.substring(1) + " (" + finding.place().words() + "): "
+                + words.paragraph(finding));
     }
 }

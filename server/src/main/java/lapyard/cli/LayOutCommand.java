@@ -2,21 +2,15 @@ package lapyard.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.PrintWriter;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 @Command(
         name = "lay-out",
         description = "Proposes where the beds and paths go in the yard, by what the garden says under layOut. Exit code 1: not all beds have room.",
         mixinStandardHelpOptions = true)
-final class LayOutCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
+final class LayOutCommand extends PrintedCommand {
     @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
     private String file;
 
@@ -30,7 +24,7 @@ final class LayOutCommand implements Callable<Integer> {
     public Integer call() throws UnusableInput {
         try (EndedByKey ended = new EndedByKey()) {
             JsonNode laid = AskedGarden.solve("lay-out", file, seconds, "beds laid out, of at most");
-            PrintWriter to = spec.commandLine().getOut();
+            PrintWriter to = out();
             int number = 0;
             for (JsonNode proposal : laid.path("proposals")) {
                 to.println(++number + ". " + proposal.path("text").asText() + ".");

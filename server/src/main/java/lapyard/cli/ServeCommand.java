@@ -1,7 +1,6 @@
 package lapyard.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.net.BindException;
 import java.net.UnknownHostException;
 import java.nio.file.Files;
@@ -13,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
@@ -33,23 +31,17 @@ import lapyard.store.Opening;
 import lapyard.store.Retention;
 import lapyard.store.StoreFault;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** {@code lapyard serve}: the server, until it is told to stop. */
 @Command(
         name = "serve",
         description = "Serves the gardens of a data folder to the browser.",
         mixinStandardHelpOptions = true)
-public final class ServeCommand implements Callable<Integer> {
-    private static final int REFUSED = 2;
+public final class ServeCommand extends PrintedCommand {
     private static final int DAILY_DAYS = 365;
     private static final System.Logger LOG = System.getLogger("lapyard.serve");
     private static final ClassLoader FILES = ServeCommand.class.getClassLoader();
-
-    @Spec
-    private CommandSpec spec;
 
     @Option(
             names = "--port",
@@ -195,12 +187,11 @@ public final class ServeCommand implements Callable<Integer> {
             return refuse(place() + " cannot be used: " + fault.getMessage());
         }
         server.awaitReady();
-        PrintWriter err = spec.commandLine().getErr();
-        err.println("Lapyard answers at " + server.address() + " with the gardens in " + (database == null ? full(data) : place()));
-        err.flush();
+        err().println("Lapyard answers at " + server.address() + " with the gardens in " + (database == null ? full(data) : place()));
+        err().flush();
         if (once) {
             try (open) {
-                return new SelfCheck(server.address(), secret, err).passes() ? 0 : 1;
+                return new SelfCheck(server.address(), secret, err()).passes() ? 0 : 1;
             }
         }
         thinning.ifPresent(rule -> thinDaily(open, rule));
@@ -303,13 +294,6 @@ public final class ServeCommand implements Callable<Integer> {
                 .filter(line -> !line.isEmpty() && !line.startsWith("#") && !line.startsWith("reader "))
                 .map(line -> line.substring(line.lastIndexOf(' ') + 1))
                 .findFirst();
-    }
-
-    private int refuse(String why) {
-        PrintWriter err = spec.commandLine().getErr();
-        err.println(why);
-        err.flush();
-        return REFUSED;
     }
 
     private static Path full(Path folder) {

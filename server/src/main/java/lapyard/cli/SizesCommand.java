@@ -2,21 +2,15 @@ package lapyard.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.PrintWriter;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 @Command(
         name = "sizes",
         description = "Shows which changes of size make the order cheaper, within what the garden allows under give; few changes come first.",
         mixinStandardHelpOptions = true)
-final class SizesCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
+final class SizesCommand extends PrintedCommand {
     @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
     private String file;
 
@@ -30,7 +24,7 @@ final class SizesCommand implements Callable<Integer> {
     public Integer call() throws UnusableInput {
         try (EndedByKey ended = new EndedByKey()) {
             JsonNode sizes = AskedGarden.solve("sizes", file, seconds, "found, not under");
-            PrintWriter to = spec.commandLine().getOut();
+            PrintWriter to = out();
             to.println(sizes.path("currency").asText() + " " + sizes.path("now").asText() + " as it stands.");
             int number = 0;
             for (JsonNode answer : sizes.path("front")) {

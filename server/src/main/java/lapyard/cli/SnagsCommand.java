@@ -1,25 +1,19 @@
 package lapyard.cli;
 
 import java.util.List;
-import java.util.concurrent.Callable;
 import lapyard.answers.Refused;
 import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
 import lapyard.plan.Finding.Weight;
 import lapyard.words.Wording;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 @Command(
         name = "snags",
         description = "Lists the findings of a garden, one on each line. Exit code 0: none or notes only, 1: snags, 2: a stop.",
         mixinStandardHelpOptions = true)
-final class SnagsCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
+final class SnagsCommand extends PrintedCommand {
     @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
     private String file;
 
@@ -35,9 +29,9 @@ final class SnagsCommand implements Callable<Integer> {
             findings = refused.findings();
             words = refused.words();
         }
-        if (findings.isEmpty()) spec.commandLine().getOut().println("Nothing was found to be wrong.");
-        for (Finding finding : findings) spec.commandLine().getOut().println(Input.line(finding, words));
-        Wording.caution(findings).ifPresent(spec.commandLine().getOut()::println);
+        if (findings.isEmpty()) out().println("Nothing was found to be wrong.");
+        for (Finding finding : findings) out().println(Input.line(finding, words));
+        Wording.caution(findings).ifPresent(out()::println);
         if (findings.stream().anyMatch(finding -> finding.weight() == Weight.STOP)) {
             return Lapyard.REFUSED;
         }

@@ -9,29 +9,23 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import lapyard.json.SolveLine;
 import lapyard.working.Progress;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 @Command(
         name = "solve",
         description = "Reads problems as JSON lines and writes one result on each line, in the same order, as each ends.",
         mixinStandardHelpOptions = true)
-final class SolveCommand implements Callable<Integer> {
+final class SolveCommand extends PrintedCommand {
     /** What can be solved. */
     enum Kind {
         CUTTING,
         ROLLS,
         STAGING
     }
-
-    @Spec
-    private CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "cutting|rolls|staging")
     private Kind kind;
@@ -54,7 +48,7 @@ final class SolveCommand implements Callable<Integer> {
                 PrintWriter writer = out == null || out.equals("-")
                         ? null
                         : new PrintWriter(Files.newBufferedWriter(Path.of(out), StandardCharsets.UTF_8))) {
-            PrintWriter to = writer == null ? spec.commandLine().getOut() : writer;
+            PrintWriter to = writer == null ? out() : writer;
             int number = 0;
             boolean complete = true;
             for (String line; (line = lines.readLine()) != null; ) {

@@ -7,17 +7,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import lapyard.answers.Refused;
 import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
 import lapyard.prints.PrintAsk;
 import lapyard.words.Wording;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 @Command(
         name = "take-off",
@@ -27,10 +24,7 @@ import picocli.CommandLine.Spec;
             "Exit code 0: all is in, 1: something was left out, 2: refused, nothing written."
         },
         mixinStandardHelpOptions = true)
-final class TakeOffCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
+final class TakeOffCommand extends PrintedCommand {
     private int lineLength;
 
     @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
@@ -80,7 +74,7 @@ final class TakeOffCommand implements Callable<Integer> {
         try {
             sheet = Input.sheet(file);
         } catch (Refused refused) {
-            refused.findings().forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, refused.words())));
+            refused.findings().forEach(finding -> err().println(Input.line(finding, refused.words())));
             return Lapyard.REFUSED;
         }
         PrintAsk ask = new PrintAsk(
@@ -102,8 +96,8 @@ final class TakeOffCommand implements Callable<Integer> {
         }
         sheet.snags().stream()
                 .filter(finding -> finding.weight() != Finding.Weight.NOTE)
-                .forEach(finding -> spec.commandLine().getErr().println(Input.line(finding, Wording.of(sheet.garden().imperial()))));
-        spec.commandLine().getOut().println((sheet.slip().atLeast() ? "at least " : "") + sheet.slip().currency() + " "
+                .forEach(finding -> err().println(Input.line(finding, Wording.of(sheet.garden().imperial()))));
+        out().println((sheet.slip().atLeast() ? "at least " : "") + sheet.slip().currency() + " "
                 + sheet.slip().total() + " for " + counted(sheet.garden().beds().size(), "bed") + "; " + counted(files, "file") + " in " + out);
         return sheet.leftOut() ? 1 : 0;
     }
@@ -129,8 +123,8 @@ final class TakeOffCommand implements Callable<Integer> {
     /** One line on a terminal, written over by the next. */
     private void progress(String text) {
         if (System.console() != null) {
-            spec.commandLine().getErr().print("\r" + text + " ".repeat(Math.max(0, lineLength - text.length())) + (text.isEmpty() ? "\r" : ""));
-            spec.commandLine().getErr().flush();
+            err().print("\r" + text + " ".repeat(Math.max(0, lineLength - text.length())) + (text.isEmpty() ? "\r" : ""));
+            err().flush();
             lineLength = text.length();
         }
     }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.concurrent.Callable;
 import lapyard.answers.Refused;
 import lapyard.drawing.PdfWriter;
 import lapyard.job.JobSheet;
@@ -14,19 +13,14 @@ import lapyard.order.Variation;
 import lapyard.prints.OrderPrint;
 import lapyard.prints.PrintAsk;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 @Command(
         name = "variation",
         description = "Shows what a change to a garden changes in its order, line by line, as JSON; with --out, as a sheet.",
         mixinStandardHelpOptions = true)
-final class VariationCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
+final class VariationCommand extends PrintedCommand {
     @Parameters(index = "0", paramLabel = "BEFORE.json", description = "the garden as it was")
     private String before;
 
@@ -42,8 +36,8 @@ final class VariationCommand implements Callable<Integer> {
         JobSheet is = sheet(after);
         try {
             Variation variation = Variation.between(was.slip(), is.slip());
-            spec.commandLine().getOut().print(JobSheetJson.text(QuoteJson.of(variation)));
-            spec.commandLine().getOut().flush();
+            out().print(JobSheetJson.text(QuoteJson.of(variation)));
+            out().flush();
             if (out != null) {
                 PrintAsk ask = PrintAsk.usual("", LocalDate.now().toString());
                 Files.write(Path.of(out), PdfWriter.write(OrderPrint.variation(was, is, variation, state(before), state(after), ask)));
