@@ -67,9 +67,7 @@ public enum Goods {
     /** The goods that an item of the catalogue belongs to; empty for what only a garden knows. */
     public static Optional<Goods> of(String item) {
         for (Goods goods : values()) {
-            if (item.equals(goods.code) || item.startsWith(goods.code + ".")) {
-                return Optional.of(goods);
-            }
+            if (item.equals(goods.code) || item.startsWith(goods.code + ".")) return Optional.of(goods);
         }
         return Optional.empty();
     }
@@ -80,9 +78,7 @@ public enum Goods {
     }
 
     private String labelled(String part) {
-        if (part.isEmpty()) {
-            return words;
-        }
+        if (part.isEmpty()) return words;
         String own = part.substring(1);
         return own.matches("[\\d.]+") ? words + " " + own + " mm" : words + " (" + own + ")";
     }

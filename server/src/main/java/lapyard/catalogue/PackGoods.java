@@ -54,9 +54,7 @@ public record PackGoods(
 
     /** Weight of one pack as carried; empty where neither the pack nor the density tells. */
     public OptionalDouble massKg(Pack pack) {
-        if (pack.massKg().isPresent()) {
-            return pack.massKg();
-        }
+        if (pack.massKg().isPresent()) return pack.massKg();
         return densityKgM3.isPresent() && unit.equals("m3")
                 ? OptionalDouble.of(pack.content() * densityKgM3.getAsDouble())
                 : OptionalDouble.empty();

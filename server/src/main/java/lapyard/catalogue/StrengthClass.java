@@ -74,9 +74,7 @@ public enum StrengthClass {
     /** Empty for a name that is no class. */
     public static Optional<StrengthClass> named(String name) {
         for (StrengthClass one : values()) {
-            if (one.name().equals(name)) {
-                return Optional.of(one);
-            }
+            if (one.name().equals(name)) return Optional.of(one);
         }
         return Optional.empty();
     }

@@ -31,9 +31,7 @@ public record Supplier(
             new Supplier("", "Merchant", 0, BigDecimal.ZERO, Optional.empty(), BigDecimal.ZERO, "", Optional.empty());
 
     public Supplier {
-        if (charge.signum() < 0) {
-            throw new IllegalArgumentException("a delivery charge must be 0 or more, was " + charge.toPlainString());
-        }
+        if (charge.signum() < 0) throw new IllegalArgumentException("a delivery charge must be 0 or more, was " + charge.toPlainString());
     }
 
     /** The charge due on goods of this price; nothing is due where nothing is bought. */

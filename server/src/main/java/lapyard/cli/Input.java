@@ -28,16 +28,10 @@ final class Input {
 
     private static byte[] bytes(String file) throws UnusableInput {
         try {
-            if (file.equals("-")) {
-                return System.in.readNBytes(DocumentText.MOST_BYTES + 1);
-            }
+            if (file.equals("-")) return System.in.readNBytes(DocumentText.MOST_BYTES + 1);
             Path path = Path.of(file);
-            if (Files.isDirectory(path)) {
-                throw new UnusableInput(file + " is a folder. Name a garden file in it.");
-            }
-            if (!Files.exists(path)) {
-                throw new UnusableInput(file + " is not there. Check the name, or give - for standard input.");
-            }
+            if (Files.isDirectory(path)) throw new UnusableInput(file + " is a folder. Name a garden file in it.");
+            if (!Files.exists(path)) throw new UnusableInput(file + " is not there. Check the name, or give - for standard input.");
             DocumentText.refuseTooLarge(Files.size(path));
             return Files.readAllBytes(path);
         } catch (IOException | java.nio.file.InvalidPathException e) {

@@ -36,9 +36,7 @@ public final class Lapyard {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((e, parsed) -> refuse(e.getCommandLine(), e.getMessage()));
         line.setExecutionExceptionHandler((e, command, parsed) -> {
-            if (e instanceof UnusableInput) {
-                return refuse(command, e.getMessage());
-            }
+            if (e instanceof UnusableInput) return refuse(command, e.getMessage());
             java.util.logging.Logger.getLogger("lapyard").log(java.util.logging.Level.FINE, "refused", e);
             return refuse(command, "this should not happen: " + e + ". Nothing was changed; please report it with the garden file.");
         });

@@ -32,9 +32,7 @@ final class MerchantListCommand extends IntoGardenCommand {
         }
         ObjectNode preview = MerchantListJson.preview(Input.text(file), supplier, document);
         show(preview);
-        if (preview.get("garden").isNull()) {
-            return refuse("Nothing is taken while a line is bad.");
-        }
+        if (preview.get("garden").isNull()) return refuse("Nothing is taken while a line is bad.");
         if (out != null) write(preview.get("garden"), preview.get("lines").size() + " lines taken");
         return 0;
     }
@@ -43,9 +41,7 @@ final class MerchantListCommand extends IntoGardenCommand {
         for (JsonNode column : preview.get("columns")) {
             out().println("column " + line(column.get("heading").asText()) + " is the " + column.get("field").asText());
         }
-        for (JsonNode heading : preview.get("ignored")) {
-            out().println("column " + line(heading.asText()) + " is passed over");
-        }
+        for (JsonNode heading : preview.get("ignored")) out().println("column " + line(heading.asText()) + " is passed over");
         for (JsonNode one : preview.get("lines")) {
             StringBuilder fields = new StringBuilder();
             one.get("fields").properties().forEach(field -> fields.append(", ").append(field.getKey()).append(' ').append(field.getValue().asText()));

@@ -32,9 +32,7 @@ final class SnagsCommand extends PrintedCommand {
         if (findings.isEmpty()) out().println("Nothing was found to be wrong.");
         for (Finding finding : findings) out().println(Input.line(finding, words));
         Wording.caution(findings).ifPresent(out()::println);
-        if (findings.stream().anyMatch(finding -> finding.weight() == Weight.STOP)) {
-            return Lapyard.REFUSED;
-        }
+        if (findings.stream().anyMatch(finding -> finding.weight() == Weight.STOP)) return Lapyard.REFUSED;
         return findings.stream().anyMatch(finding -> finding.weight() == Weight.SNAG) ? 1 : 0;
     }
 }

@@ -54,18 +54,14 @@ final class SolveCommand extends PrintedCommand {
             for (String line; (line = lines.readLine()) != null; ) {
                 number++;
                 String text = number == 1 && line.startsWith("\uFEFF") ? line.substring(1) : line;
-                if (text.isBlank()) {
-                    continue;
-                }
+                if (text.isBlank()) continue;
                 ObjectNode result = solve(text, number);
                 JsonNode unplaced = result.get("unplaced");
                 complete &= unplaced == null || unplaced.isEmpty();
                 to.println(result);
                 to.flush();
             }
-            if (number == 0) {
-                throw new UnusableInput(file + " is empty. Give one problem a line.");
-            }
+            if (number == 0) throw new UnusableInput(file + " is empty. Give one problem a line.");
             return complete ? 0 : 1;
         } catch (IOException | java.nio.file.InvalidPathException e) {
             throw new UnusableInput(file + ": " + e.getMessage());
@@ -85,9 +81,7 @@ final class SolveCommand extends PrintedCommand {
     }
 
     private BufferedReader open() throws IOException, UnusableInput {
-        if (file.equals("-")) {
-            return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-        }
+        if (file.equals("-")) return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         if (!Files.isRegularFile(Path.of(file))) {
             throw new UnusableInput(file + " is not there. Check the name, or give - for standard input.");
         }

@@ -73,9 +73,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
      * @throws CannotPrint where it is refused
      */
     void write(Set<String> names, Set<String> forms, boolean strict) throws IOException {
-        for (String name : Prints.names()) {
-            if (names.contains(name)) kind(name, forms, strict, names.equals(Set.copyOf(USUAL)));
-        }
+        for (String name : Prints.names()) if (names.contains(name)) kind(name, forms, strict, names.equals(Set.copyOf(USUAL)));
         if (names.contains(Prints.SET)) {
             folder.put(Prints.SET + ".pdf", out -> Prints.write(Prints.SET, sheet, ask, "pdf", 1, out, this::pages));
         }
@@ -134,9 +132,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         json.set("weekends", JobSheetJson.weekends(sheet));
         if (advice) json.set("advice", JobSheetJson.advice(SawAdvice.of(sheet)));
         json.set("loads", LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
-        if (sheet.garden().terms().quote().given()) {
-            json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
-        }
+        if (sheet.garden().terms().quote().given()) json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
         text("job-sheet.json", JobSheetJson.text(json));
     }
 

@@ -25,9 +25,7 @@ final class Angles {
 
     static void findings(Bed bed, List<Course> courses, List<Finding> findings) {
         for (int corner = 0; corner < bed.outline().sides(); corner++) {
-            if (!bed.outline().square(corner)) {
-                sawLimit(bed, corner, findings);
-            }
+            if (!bed.outline().square(corner)) sawLimit(bed, corner, findings);
         }
         List<Piece> angled = courses.stream()
                 .flatMap(course -> course.pieces().stream())

@@ -17,9 +17,7 @@ final class Coating {
     private Coating() {}
 
     static void quantities(Bed bed, Outline inner, List<Quantity> quantities) {
-        if (!bed.making().finish().wanted()) {
-            return;
-        }
+        if (!bed.making().finish().wanted()) return;
         double p = bed.outline().perimeterMm();
         double t = bed.section().thicknessMm();
         double h = bed.heightMm();
@@ -43,9 +41,7 @@ final class Coating {
 
     /** @param notches in the lowest course */
     static void seal(Bed bed, int pieces, int notches, List<Quantity> quantities) {
-        if (!bed.making().seal().wanted()) {
-            return;
-        }
+        if (!bed.making().seal().wanted()) return;
         double ends = TimberQuantities.endsM2(bed, pieces);
         double faces = TimberQuantities.notchesM2(bed, notches);
         quantities.add(Quantity.of(QuantityKind.SEAL_LITRES,

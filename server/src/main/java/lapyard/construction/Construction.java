@@ -86,9 +86,7 @@ public final class Construction {
         List<LinerPiece> liner =
                 bed.inside().liner().wanted() ? LinerCut.pieces(bed, inner, floor.rectangles(), low, findings) : List.of();
         LinerCut.quantities(bed, inner, liner, quantities);
-        if (!liner.isEmpty()) {
-            Fixings.staples(bed, inner, quantities);
-        }
+        if (!liner.isEmpty()) Fixings.staples(bed, inner, quantities);
         Coating.quantities(bed, inner, quantities);
         quantities.add(Quantity.of(QuantityKind.INNER_AREA, inner.areaMm2() / 1e6, "m2",
                 bed.outline().upright() ? "outer area - t (P - 4t)" : "outer area - t (P + P') / 2", Working.GEOMETRY,

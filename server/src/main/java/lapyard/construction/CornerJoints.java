@@ -21,9 +21,7 @@ final class CornerJoints {
     static List<CornerScrew> screws(Bed bed, List<Course> courses) {
         int perJoint = bed.making().screws().perJoint();
         List<Double> heights = new ArrayList<>();
-        for (int i = 1; i <= perJoint; i++) {
-            heights.add((2 * i - 1) * bed.section().heightMm() / (2 * perJoint));
-        }
+        for (int i = 1; i <= perJoint; i++) heights.add((2 * i - 1) * bed.section().heightMm() / (2 * perJoint));
         int corners = bed.outline().sides();
         List<CornerScrew> places = new ArrayList<>();
         for (Course course : courses) {
@@ -33,22 +31,14 @@ final class CornerJoints {
                 Piece before = null;
                 Piece after = null;
                 for (Piece piece : course.pieces()) {
-                    if (piece.wall().equals(coming)) {
-                        before = piece;
-                    }
-                    if (piece.wall().equals(going) && after == null) {
-                        after = piece;
-                    }
+                    if (piece.wall().equals(coming)) before = piece;
+                    if (piece.wall().equals(going) && after == null) after = piece;
                 }
-                if (before == null || after == null) {
-                    continue;
-                }
+                if (before == null || after == null) continue;
                 ScrewWay way = ScrewWay.of(bed, corner, bed.making().screws().lengthMm());
                 if (way.mitre()) {
                     places.add(set(course, corner, after, before, way, everySecond(heights, 0)));
-                    if (perJoint > 1) {
-                        places.add(set(course, corner, before, after, way, everySecond(heights, 1)));
-                    }
+                    if (perJoint > 1) places.add(set(course, corner, before, after, way, everySecond(heights, 1)));
                 } else {
                     boolean past = after.runsPast() == RunsPast.START || after.runsPast() == RunsPast.BOTH;
                     places.add(set(course, corner, past ? before : after, past ? after : before, way, heights));
@@ -70,15 +60,9 @@ final class CornerJoints {
 
     static void ties(Bed bed, List<Course> courses, CrossTies across, List<Quantity> quantities) {
         Ties ties = bed.making().ties();
-        if (ties.brackets()) {
-            brackets(bed, quantities);
-        }
-        if (ties.courseTies()) {
-            courseTies(bed, courses, quantities);
-        }
-        if (ties.crossTies() || !across.ties().isEmpty()) {
-            crossTies(bed, across, quantities);
-        }
+        if (ties.brackets()) brackets(bed, quantities);
+        if (ties.courseTies()) courseTies(bed, courses, quantities);
+        if (ties.crossTies() || !across.ties().isEmpty()) crossTies(bed, across, quantities);
         if (!across.posts().isEmpty()) {
             quantities.add(Quantity.of(QuantityKind.POSTS, across.posts().size(), "posts", "as the bed names them", Working.COMMON_PRACTICE,
                     across.posts().stream().map(post -> Input.of("wall " + post.wall(), post.atMm(), "mm")).toArray(Input[]::new)));
@@ -104,16 +88,12 @@ final class CornerJoints {
         boolean strapped = ties.strapped(bed.section().heightMm());
         List<Input> inputs = new ArrayList<>(List.of(
                 Input.of("spacing", ties.courseEveryMm(), "mm"), Input.of("courses", bed.courses(), "")));
-        if (!strapped) {
-            inputs.add(Input.of("length of a screw", Ties.courseScrewMm(bed.section().heightMm()), "mm"));
-        }
+        if (!strapped) inputs.add(Input.of("length of a screw", Ties.courseScrewMm(bed.section().heightMm()), "mm"));
         quantities.add(Quantity.of(QuantityKind.COURSE_TIES, count, strapped ? "straps" : "long screws",
                 "over all pieces from course 2 up: ceil(length / spacing) + 1, each into the course below"
                         + (strapped ? "" : "; screw = course height + " + (int) Ties.INTO_BELOW_MM + ", up to whole 10"),
                 Working.COMMON_PRACTICE, inputs.toArray(Input[]::new)));
-        if (strapped) {
-            fixings(QuantityKind.COURSE_TIE_FIXINGS, "straps", count, ties.courseFixings(), bed, quantities);
-        }
+        if (strapped) fixings(QuantityKind.COURSE_TIE_FIXINGS, "straps", count, ties.courseFixings(), bed, quantities);
     }
 
     private static void crossTies(Bed bed, CrossTies across, List<Quantity> quantities) {

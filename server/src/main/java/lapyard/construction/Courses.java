@@ -29,9 +29,7 @@ final class Courses {
         List<List<Wall>> walls = new ArrayList<>();
         for (boolean odd : new boolean[] {true, false}) {
             List<Wall> ring = new ArrayList<>();
-            for (int side = 0; side < outline.sides(); side++) {
-                ring.add(new Wall(WallRun.of(bed, side, odd), List.of()));
-            }
+            for (int side = 0; side < outline.sides(); side++) ring.add(new Wall(WallRun.of(bed, side, odd), List.of()));
             checkSum(bed, ring);
             walls.add(ring);
         }
@@ -43,9 +41,7 @@ final class Courses {
         List<Seam> seams = new ArrayList<>();
         for (int number = 1; number <= bed.courses(); number++) {
             List<Piece> pieces = new ArrayList<>();
-            for (Wall wall : walls.get((number + 1) % 2)) {
-                lay(bed, number, wall, pieces, seams);
-            }
+            for (Wall wall : walls.get((number + 1) % 2)) lay(bed, number, wall, pieces, seams);
             courses.add(new Course(number, pieces));
         }
         seamNotes(bed, seams, findings);
@@ -90,9 +86,7 @@ final class Courses {
         boolean evenLaid = bed.courses() > 1;
         double needed = evenLaid ? Math.max(odd.lengthMm(), even.lengthMm()) : odd.lengthMm();
         double over = needed - longestMm;
-        if (over <= 1e-6) {
-            return;
-        }
+        if (over <= 1e-6) return;
         String wall = Bed.wallLetter(side);
         Optional<SeamSplit> split = joined.containsKey(side)
                 ? Optional.of(joined.get(side))
@@ -120,9 +114,7 @@ final class Courses {
 
     private static void shortPieces(Bed bed, Saw saw, List<List<Wall>> walls, int side, List<Finding> findings) {
         double shortest = walls.get(0).get(side).shortestMm();
-        if (bed.courses() > 1) {
-            shortest = Math.min(shortest, walls.get(1).get(side).shortestMm());
-        }
+        if (bed.courses() > 1) shortest = Math.min(shortest, walls.get(1).get(side).shortestMm());
         double missing = saw.leastPieceMm() - shortest;
         if (missing > 1e-6) {
             String wall = Bed.wallLetter(side);
@@ -153,9 +145,7 @@ final class Courses {
                     !bed.walls().hidden().contains(letter),
                     start,
                     end));
-            if (i < parts - 1) {
-                seams.add(new Seam(course, letter, end.outerMm()));
-            }
+            if (i < parts - 1) seams.add(new Seam(course, letter, end.outerMm()));
             start = end;
         }
     }

@@ -83,9 +83,7 @@ public record CrossTies(
             this.bed = bed;
             this.inner = inner;
             this.seams = seams;
-            for (int side = 0; side < inner.sides(); side++) {
-                rests.add(new TreeSet<>());
-            }
+            for (int side = 0; side < inner.sides(); side++) rests.add(new TreeSet<>());
         }
 
         CrossTies laid(boolean wanted, double overMm, double everyMm) {
@@ -107,22 +105,16 @@ public record CrossTies(
             for (int side : wanted ? longestFirst : List.<Integer>of()) {
                 for (double place : joints(side)) {
                     double own = place - startMm(side);
-                    if (!held(side, own)) {
-                        tie(side, own);
-                    }
+                    if (!held(side, own)) tie(side, own);
                 }
             }
             for (int side : wanted ? longestFirst : List.<Integer>of()) {
                 for (double place : places(rests.get(side), inner.sideMm(side), overMm, everyMm)) {
-                    if (!tie(side, place)) {
-                        untied.add(side);
-                    }
+                    if (!tie(side, place)) untied.add(side);
                 }
             }
             List<Double> clear = new ArrayList<>();
-            for (int side = 0; side < inner.sides(); side++) {
-                clear.add(longest(rests.get(side), inner.sideMm(side)));
-            }
+            for (int side = 0; side < inner.sides(); side++) clear.add(longest(rests.get(side), inner.sideMm(side)));
             return new CrossTies(
                     ties, posts, rests.stream().map(List::copyOf).toList(), clear,
                     untied.stream().map(Bed::wallLetter).toList(),
@@ -181,9 +173,7 @@ public record CrossTies(
         double from = 0;
         for (double to : ends) {
             int more = to - from > overMm + 1e-6 ? (int) Math.ceil((to - from) / everyMm - 1e-9) - 1 : 0;
-            for (int i = 1; i <= more; i++) {
-                places.add(from + (to - from) * i / (more + 1));
-            }
+            for (int i = 1; i <= more; i++) places.add(from + (to - from) * i / (more + 1));
             from = to;
         }
         return places;
@@ -211,9 +201,7 @@ public record CrossTies(
         for (int other = 0; other < inner.sides(); other++) {
             Point way = direction(inner, other);
             double cross = inX * way.y() - inY * way.x();
-            if (other == side || Math.abs(cross) < 1e-9) {
-                continue;
-            }
+            if (other == side || Math.abs(cross) < 1e-9) continue;
             double dx = inner.corner(other).x() - start.x();
             double dy = inner.corner(other).y() - start.y();
             double far = (dx * way.y() - dy * way.x()) / cross;
@@ -223,9 +211,7 @@ public record CrossTies(
                 nearest = new Hit(other, new Point(start.x() + inX * far, start.y() + inY * far), at);
             }
         }
-        if (nearest == null) {
-            return Optional.empty();
-        }
+        if (nearest == null) return Optional.empty();
         Point way = direction(inner, nearest.side());
         boolean facing = along.x() * way.x() + along.y() * way.y() < FACING;
         boolean clear = nearest.alongMm() > FROM_CORNER_MM

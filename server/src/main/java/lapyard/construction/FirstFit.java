@@ -32,9 +32,7 @@ final class FirstFit {
         for (Map.Entry<Double, Integer> piece : pieces.entrySet()) {
             List<Alike> after = new ArrayList<>();
             int left = piece.getValue();
-            for (Alike boards : open) {
-                left = fill(boards, piece.getKey(), left, kerfMm, after);
-            }
+            for (Alike boards : open) left = fill(boards, piece.getKey(), left, kerfMm, after);
             open(piece.getKey(), left, boardMm, kerfMm, after);
             open = after;
         }
@@ -45,12 +43,8 @@ final class FirstFit {
         double step = pieceMm + kerfMm;
         double whole = Math.max(boardMm, pieceMm);
         int each = (int) Math.floor((whole + kerfMm + 1e-6) / step);
-        if (wanted / each > 0) {
-            after.add(new Alike(whole - each * step, wanted / each));
-        }
-        if (wanted % each > 0) {
-            after.add(new Alike(whole - wanted % each * step, 1));
-        }
+        if (wanted / each > 0) after.add(new Alike(whole - each * step, wanted / each));
+        if (wanted % each > 0) after.add(new Alike(whole - wanted % each * step, 1));
     }
 
     /** Fills boards one after the other; returns the pieces left over. */
@@ -64,15 +58,9 @@ final class FirstFit {
         int full = Math.min(boards.count(), wanted / each);
         int rest = full < boards.count() ? wanted - full * each : 0;
         int untouched = boards.count() - full - (rest > 0 ? 1 : 0);
-        if (full > 0) {
-            after.add(new Alike(boards.leftMm() - each * step, full));
-        }
-        if (rest > 0) {
-            after.add(new Alike(boards.leftMm() - rest * step, 1));
-        }
-        if (untouched > 0) {
-            after.add(new Alike(boards.leftMm(), untouched));
-        }
+        if (full > 0) after.add(new Alike(boards.leftMm() - each * step, full));
+        if (rest > 0) after.add(new Alike(boards.leftMm() - rest * step, 1));
+        if (untouched > 0) after.add(new Alike(boards.leftMm(), untouched));
         return wanted - full * each - rest;
     }
 }

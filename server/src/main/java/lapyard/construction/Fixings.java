@@ -136,9 +136,7 @@ final class Fixings {
         double left = endCoverMm(bed, length);
         if (left < LEAST_COVER_MM - 1e-6) {
             double longest = 5 * Math.floor(length / 5);
-            while (longest >= SHORTEST_MM && endCoverMm(bed, longest) < LEAST_COVER_MM) {
-                longest -= 5;
-            }
+            while (longest >= SHORTEST_MM && endCoverMm(bed, longest) < LEAST_COVER_MM) longest -= 5;
             Finding near = Finding.of(FindingKind.SCREW_NEAR_END, Place.bed(bed.id()).then(What.CORNER))
                     .with("screw", Fact.mm(length)).with(left < 0 ? "out" : "left", Fact.mm(Math.abs(left)))
                     .by(Fact.mm(LEAST_COVER_MM - left));
@@ -148,18 +146,14 @@ final class Fixings {
 
     private static WayOut shorterScrew(Bed bed) {
         for (double shorter = 10 * Math.ceil(bed.making().screws().lengthMm() / 10) - 10; shorter >= SHORTEST_MM; shorter -= 10) {
-            if (worst(bed, shorter).coverMm() >= LEAST_COVER_MM) {
-                return WayOut.of(WayKind.SCREWS_AT_MOST, Fact.mm(shorter));
-            }
+            if (worst(bed, shorter).coverMm() >= LEAST_COVER_MM) return WayOut.of(WayKind.SCREWS_AT_MOST, Fact.mm(shorter));
         }
         return WayOut.of(WayKind.BRACKETS);
     }
 
     static double usualScrewMm(Bed bed) {
         for (double length : Screws.SOLD_MM) {
-            if (worst(bed, length).coverMm() >= LEAST_COVER_MM - 1e-6 && endCoverMm(bed, length) >= LEAST_COVER_MM - 1e-6) {
-                return length;
-            }
+            if (worst(bed, length).coverMm() >= LEAST_COVER_MM - 1e-6 && endCoverMm(bed, length) >= LEAST_COVER_MM - 1e-6) return length;
         }
         return Screws.SOLD_MM.get(Screws.SOLD_MM.size() - 1);
     }
@@ -179,9 +173,7 @@ final class Fixings {
     static void staples(Bed bed, Outline inner, List<Quantity> quantities) {
         double every = bed.inside().liner().stapleEveryMm();
         int edge = 0;
-        for (int side = 0; side < inner.sides(); side++) {
-            edge += (int) Math.floor(inner.sideMm(side) / every + 1e-9) + 1;
-        }
+        for (int side = 0; side < inner.sides(); side++) edge += (int) Math.floor(inner.sideMm(side) / every + 1e-9) + 1;
         int patches = bed.inside().liner().overFloor(bed.inside().base()) ? inner.insideCorners() : 0;
         int folds = inner.sides() - patches;
         int perFold = bed.inside().liner().staplesPerFold();

@@ -88,9 +88,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             double usableMm,
             Map<Rectangle, FloorBay> known) {
         double liner = bed.inside().liner().wanted() && bed.inside().liner().overFloor(bed.inside().base()) ? LinerCut.areaMm2(bed, split.rectangles()) : 0;
-        if (!bed.inside().base().slatted()) {
-            return new Candidate(split, List.of(), 0, liner);
-        }
+        if (!bed.inside().base().slatted()) return new Candidate(split, List.of(), 0, liner);
         FirstFit fit = new FirstFit();
         List<FloorBay> bays = new ArrayList<>();
         for (Rectangle rectangle : split.rectangles()) {
@@ -146,9 +144,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
     }
 
     void quantities(Bed bed, Outline inner, Saw saw, double bearerStockMm, List<Quantity> quantities) {
-        if (bays.isEmpty()) {
-            return;
-        }
+        if (bays.isEmpty()) return;
         quantities.add(bearers(bed, bearerStockMm));
         quantities.add(slats(bed, inner, saw));
     }
@@ -159,9 +155,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             inputs.add(Input.of("R" + (i + 1) + " bearers", bays.get(i).bearers(), ""));
             inputs.add(Input.of("R" + (i + 1) + " bearer length", bays.get(i).bearerMm(), "mm"));
         }
-        for (int i = 0; i < cuts.size(); i++) {
-            inputs.add(Input.of("beam " + (i + 1), cuts.get(i).lengthMm(), "mm"));
-        }
+        for (int i = 0; i < cuts.size(); i++) inputs.add(Input.of("beam " + (i + 1), cuts.get(i).lengthMm(), "mm"));
         inputs.add(Input.of("greatest spacing", bed.inside().base().bearerEveryMm(), "mm"));
         inputs.add(Input.of("drain gap", bed.inside().base().drainGapMm(), "mm"));
         inputs.add(Input.of("strip length", bearerStockMm, "mm"));

@@ -68,9 +68,7 @@ public record FloorBay(
     /** Greatest distance between two bearers. */
     public double spacingMm() {
         double most = 0;
-        for (int i = 1; i < bearersAtMm.size(); i++) {
-            most = Math.max(most, bearersAtMm.get(i) - bearersAtMm.get(i - 1));
-        }
+        for (int i = 1; i < bearersAtMm.size(); i++) most = Math.max(most, bearersAtMm.get(i) - bearersAtMm.get(i - 1));
         return most;
     }
 
@@ -83,14 +81,10 @@ public record FloorBay(
     static FloorBay of(Rectangle floor, Outline inner, Optional<Point> toward, Base base, double kerfMm) {
         FloorBay up = laid(floor, inner, true, base);
         FloorBay across = laid(floor, inner, false, base);
-        if (toward.isPresent()) {
-            return Math.abs(toward.get().x()) > Math.abs(toward.get().y()) + 1e-12 ? across : up;
-        }
+        if (toward.isPresent()) return Math.abs(toward.get().x()) > Math.abs(toward.get().y()) + 1e-12 ? across : up;
         int upBoards = up.slatBoards(base, kerfMm);
         int acrossBoards = across.slatBoards(base, kerfMm);
-        if (upBoards != acrossBoards) {
-            return upBoards < acrossBoards ? up : across;
-        }
+        if (upBoards != acrossBoards) return upBoards < acrossBoards ? up : across;
         return across.lengthMm() < up.lengthMm() - 1e-6 ? across : up;
     }
 
@@ -189,9 +183,7 @@ public record FloorBay(
         for (int piece = 1; piece <= slats.piecesMm().size(); piece++) {
             double to = piece == slats.piecesMm().size() ? acrossMm : from + slats.piecesMm().get(piece - 1);
             int spaces = Math.max(1, (int) Math.ceil((to - from) / everyMm - 1e-9));
-            for (int i = 1; i <= spaces; i++) {
-                places.add(Lengths.toTenth(from + (to - from) * i / spaces));
-            }
+            for (int i = 1; i <= spaces; i++) places.add(Lengths.toTenth(from + (to - from) * i / spaces));
             from = to;
         }
         return places;

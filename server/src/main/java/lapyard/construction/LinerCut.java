@@ -95,12 +95,8 @@ final class LinerCut {
                     .way(WayKind.LINER_NEARER_RIM));
             return List.of();
         }
-        if (!bed.inside().liner().overFloor(bed.inside().base())) {
-            return onWalls(bed, inner);
-        }
-        if (floor.size() > 1) {
-            shortLap(bed, findings);
-        }
+        if (!bed.inside().liner().overFloor(bed.inside().base())) return onWalls(bed, inner);
+        if (floor.size() > 1) shortLap(bed, findings);
         return pieces(bed, floor, "R", low);
     }
 
@@ -148,9 +144,7 @@ final class LinerCut {
     /** Numbered as they are laid: the one furthest downhill first. */
     static List<LinerPiece> inOrder(List<LinerPiece> pieces, LowSide low) {
         List<Integer> order = new ArrayList<>();
-        for (int i = 0; i < pieces.size(); i++) {
-            order.add(i);
-        }
+        for (int i = 0; i < pieces.size(); i++) order.add(i);
         low.toward()
                 .ifPresent(toward ->
                         order.sort(Comparator.comparingDouble((Integer i) -> -down(pieces.get(i).floor(), toward))));
@@ -170,9 +164,7 @@ final class LinerCut {
     }
 
     static void quantities(Bed bed, Outline inner, List<LinerPiece> pieces, List<Quantity> quantities) {
-        if (pieces.isEmpty()) {
-            return;
-        }
+        if (pieces.isEmpty()) return;
         double area = 0;
         for (LinerPiece piece : pieces) {
             double own = piece.widthMm() * piece.heightMm() / 1e6;
@@ -188,9 +180,7 @@ final class LinerCut {
         quantities.add(Quantity.of(QuantityKind.LINER_AREA, area, "m2",
                 "sum of the pieces", Working.GEOMETRY,
                 Input.of("pieces", pieces.size(), "")));
-        if (!pieces.get(0).wall().isEmpty()) {
-            return;
-        }
+        if (!pieces.get(0).wall().isEmpty()) return;
         double floor = inner.areaMm2() / 1e6;
         quantities.add(Quantity.of(QuantityKind.LINER_SLITS, Math.ceil(bed.inside().liner().slitsPerM2() * floor - 1e-9), "slits",
                 "slits a square metre x floor, rounded up", Working.COMMON_PRACTICE,

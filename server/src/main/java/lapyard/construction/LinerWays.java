@@ -35,9 +35,7 @@ public final class LinerWays {
      * @param downhill in the bed's own frame, as for {@link Construction#of}
      */
     public static List<List<LinerPiece>> otherSplits(BedWork work, Optional<Point> downhill) {
-        if (work.liner().isEmpty() || work.bottom().floor().size() == 1 || !work.liner().get(0).wall().isEmpty()) {
-            return List.of();
-        }
+        if (work.liner().isEmpty() || work.bottom().floor().size() == 1 || !work.liner().get(0).wall().isEmpty()) return List.of();
         Bed bed = work.bed();
         LowSide low = LowSide.of(bed, downhill);
         return FewestRectangles.splits(UprightCover.of(work.frame().inner())).stream()
@@ -80,9 +78,7 @@ public final class LinerWays {
     private static List<List<LinerPiece>> parts(
             Bed bed, List<LinerPiece> pieces, int index, boolean across, List<Double> limitsMm, LowSide low) {
         LinerPiece whole = pieces.get(index);
-        if (!whole.wall().isEmpty()) {
-            return across ? onWall(bed, whole, limitsMm) : List.of();
-        }
+        if (!whole.wall().isEmpty()) return across ? onWall(bed, whole, limitsMm) : List.of();
         LinerCut.Past past =
                 LinerCut.past(bed, pieces.stream().map(LinerPiece::floor).toList(), whole.floor());
         double lap = bed.inside().liner().lapMm();
@@ -91,9 +87,7 @@ public final class LinerWays {
         double before = across ? past.left() : past.bottom();
         double after = across ? past.right() : past.top();
         double count = widest <= lap ? MOST_PARTS + 1 : Math.ceil((size - lap) / (widest - lap) - 1e-9);
-        if (count < 2 || count > MOST_PARTS) {
-            return List.of();
-        }
+        if (count < 2 || count > MOST_PARTS) return List.of();
         int parts = (int) count;
         double total = size + (parts - 1) * lap;
         List<double[]> sizes = new ArrayList<>();
@@ -109,9 +103,7 @@ public final class LinerWays {
         List<List<LinerPiece>> ways = new ArrayList<>();
         for (double[] one : sizes) {
             List<LinerPiece> cut = cut(whole, one, across, before, after, lap, lastFirst);
-            if (!cut.isEmpty() && !ways.contains(cut)) {
-                ways.add(cut);
-            }
+            if (!cut.isEmpty() && !ways.contains(cut)) ways.add(cut);
         }
         return ways;
     }
@@ -121,9 +113,7 @@ public final class LinerWays {
         double lap = bed.inside().liner().lapMm();
         double widest = limitsMm.stream().mapToDouble(mm -> mm).max().orElse(0);
         double count = widest <= lap ? MOST_PARTS + 1 : Math.ceil((whole.widthMm() - lap) / (widest - lap) - 1e-9);
-        if (count < 2 || count > MOST_PARTS) {
-            return List.of();
-        }
+        if (count < 2 || count > MOST_PARTS) return List.of();
         double each = Lengths.toTenth((whole.widthMm() + (count - 1) * lap) / count);
         List<LinerPiece> parts = new ArrayList<>();
         for (int i = 0; i < count; i++) {
@@ -158,9 +148,7 @@ public final class LinerWays {
             double high = last ? after : lastFirst ? lap : 0;
             double to = last ? end : Lengths.steady(at + sizes[i] - low - high);
             double length = to - at;
-            if (length < Math.max(lap, 1) - 1e-6 || to > end + 1e-6) {
-                return List.of();
-            }
+            if (length < Math.max(lap, 1) - 1e-6 || to > end + 1e-6) return List.of();
             double size = Lengths.toTenth(length + low + high);
             cut.add(new LinerPiece(
                     whole.id() + Bed.wallLetter(i).toLowerCase(Locale.ROOT),
@@ -190,9 +178,7 @@ public final class LinerWays {
             }
         }
         List<Finding> findings = new ArrayList<>(work.findings());
-        if (work.liner().size() == 1 && pieces.size() > 1) {
-            LinerCut.shortLap(work.bed(), findings);
-        }
+        if (work.liner().size() == 1 && pieces.size() > 1) LinerCut.shortLap(work.bed(), findings);
         return work.withLiner(pieces, quantities, findings);
     }
 }

@@ -33,9 +33,7 @@ public record LongWall(int side, List<SeamSplit> ways) {
             if (needed > longestMm + 1e-6) {
                 List<SeamSplit> ways = SeamSplit.all(
                         odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw, boardsMm);
-                if (!ways.isEmpty()) {
-                    walls.add(new LongWall(side, ways));
-                }
+                if (!ways.isEmpty()) walls.add(new LongWall(side, ways));
             }
         }
         return walls;

@@ -48,9 +48,7 @@ record LowSide(Optional<Point> toward, List<Integer> walls) {
                 walls.add(side);
             }
         }
-        if (walls.isEmpty() && bed.walls().low().isEmpty() && falling.isPresent()) {
-            walls.addAll(facing(outline, falling.get()));
-        }
+        if (walls.isEmpty() && bed.walls().low().isEmpty() && falling.isPresent()) walls.addAll(facing(outline, falling.get()));
         // Named walls that face each other leave the direction to the fall.
         boolean named = Math.hypot(namedX, namedY) > 1;
         return new LowSide(named ? Optional.of(new Point(namedX, namedY)) : falling, walls);
@@ -59,14 +57,10 @@ record LowSide(Optional<Point> toward, List<Integer> walls) {
     /** Where an angled bed has a point downhill: the walls that look down the fall most. */
     private static List<Integer> facing(Outline outline, Point fall) {
         double most = 0;
-        for (int side = 0; side < outline.sides(); side++) {
-            most = Math.max(most, outwards(outline, side, fall));
-        }
+        for (int side = 0; side < outline.sides(); side++) most = Math.max(most, outwards(outline, side, fall));
         List<Integer> walls = new ArrayList<>();
         for (int side = 0; side < outline.sides(); side++) {
-            if (outwards(outline, side, fall) >= most * (1 - 1e-3)) {
-                walls.add(side);
-            }
+            if (outwards(outline, side, fall) >= most * (1 - 1e-3)) walls.add(side);
         }
         return walls;
     }

@@ -129,9 +129,7 @@ public record Nest(List<Part> parts, double lengthMm) {
      * @return empty where two neighbours have no ends of the same set, or fewer than two pieces are given
      */
     public static Optional<Nest> of(List<Piece> order, double kerfMm) {
-        if (order.size() < 2) {
-            return Optional.empty();
-        }
+        if (order.size() < 2) return Optional.empty();
         return Stream.of(false, true)
                 .flatMap(reversed -> turned(order, reversed).stream())
                 .map(laid -> placed(laid, kerfMm))
@@ -144,9 +142,7 @@ public record Nest(List<Part> parts, double lengthMm) {
             double set = laid.get(laid.size() - 1).right().setDeg();
             Laid asItIs = new Laid(piece, false);
             Laid fits = asItIs.left().setDeg() == set ? asItIs : new Laid(piece, true);
-            if (set == 0 || fits.left().setDeg() != set) {
-                return Optional.empty();
-            }
+            if (set == 0 || fits.left().setDeg() != set) return Optional.empty();
             laid.add(fits);
         }
         return Optional.of(laid);
@@ -191,13 +187,9 @@ public record Nest(List<Part> parts, double lengthMm) {
     public List<Cut> cuts() {
         List<Cut> cuts = new ArrayList<>();
         Part first = parts.get(0);
-        if (first.leftSetDeg() > 0) {
-            cuts.add(new Cut(first.faceFromMm(), first.backFromMm(), first.leftSetDeg()));
-        }
+        if (first.leftSetDeg() > 0) cuts.add(new Cut(first.faceFromMm(), first.backFromMm(), first.leftSetDeg()));
         for (Part part : parts) {
-            if (part.rightSetDeg() > 0) {
-                cuts.add(new Cut(part.faceToMm(), part.backToMm(), part.rightSetDeg()));
-            }
+            if (part.rightSetDeg() > 0) cuts.add(new Cut(part.faceToMm(), part.backToMm(), part.rightSetDeg()));
         }
         return cuts;
     }

@@ -28,9 +28,7 @@ final class Notching {
         }
         deep(bed, findings);
         List<Notch> notches = new ArrayList<>();
-        for (int side : low.walls()) {
-            wall(bed, side, seams, notches, findings);
-        }
+        for (int side : low.walls()) wall(bed, side, seams, notches, findings);
         if (notches.isEmpty()) {
             findings.add(Finding.of(FindingKind.NOTCHES_NONE_FIT, Place.bed(bed.id())).by(Fact.count(0, "notches"))
                     .way(WayKind.OTHER_LOW_WALL).way(WayKind.LONGER_LOW_WALL));
@@ -92,9 +90,7 @@ final class Notching {
     static List<Double> spread(double from, double to, double gap) {
         int spaces = (int) Math.ceil((to - from - 1e-6) / gap);
         List<Double> places = new ArrayList<>();
-        for (int i = 0; i <= spaces; i++) {
-            places.add(spaces == 0 ? (from + to) / 2 : from + (to - from) * i / spaces);
-        }
+        for (int i = 0; i <= spaces; i++) places.add(spaces == 0 ? (from + to) / 2 : from + (to - from) * i / spaces);
         return places;
     }
 

@@ -56,9 +56,7 @@ public record PieceEnd(Kind kind, double outerMm, double innerMm, double setDeg)
      */
     private static Reach reach(Kind kind, double turnDeg, double thicknessMm, double neighbourMm) {
         double innerCorner = Inset.innerCornerMm(turnDeg, thicknessMm, neighbourMm);
-        if (kind == Kind.MITRE) {
-            return new Reach(0, innerCorner);
-        }
+        if (kind == Kind.MITRE) return new Reach(0, innerCorner);
         boolean square = Math.abs(turnDeg) == 90;
         double turn = Math.toRadians(turnDeg);
         double slope = square ? 0 : thicknessMm / Math.tan(turn);

@@ -39,24 +39,18 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         boolean joinEven = evenLaid && even.lengthMm() > longestMm + EPSILON;
         double longer = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);
         double shorter = Math.min(joinOdd ? odd.lengthMm() : longer, joinEven ? even.lengthMm() : longer);
-        if (longestMm < saw.leastPartMm()) {
-            return Optional.empty();
-        }
+        if (longestMm < saw.leastPartMm()) return Optional.empty();
         int least = (int) Math.ceil((longer - EPSILON) / longestMm);
         Search search = new Search(odd, even, joinOdd, joinEven, wallMm, longestMm, saw);
         for (int parts = least; parts <= least + 2; parts++) {
             for (double step : new double[] {500, 100}) {
                 double first = Math.ceil(longer / parts / step - EPSILON) * step;
                 for (double part = first; part <= longestMm + EPSILON; part += step) {
-                    if (search.reached(parts, part, step)) {
-                        return search.best;
-                    }
+                    if (search.reached(parts, part, step)) return search.best;
                 }
             }
             double most = Math.floor(10 * (Math.min(longestMm, shorter - saw.leastPartMm()) + EPSILON)) / 10;
-            if (search.reached(parts, most, 100)) {
-                return search.best;
-            }
+            if (search.reached(parts, most, 100)) return search.best;
         }
         return search.best;
     }
@@ -81,38 +75,28 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
             Saw saw,
             Collection<Double> boardsMm) {
         Optional<SeamSplit> usual = of(odd, even, evenLaid, wallMm, longestMm, saw);
-        if (usual.isEmpty() || usual.get().staggerMm() < saw.seamStaggerMm() - EPSILON) {
-            return usual.stream().toList();
-        }
+        if (usual.isEmpty() || usual.get().staggerMm() < saw.seamStaggerMm() - EPSILON) return usual.stream().toList();
         boolean joinOdd = !usual.get().oddMm().isEmpty();
         boolean joinEven = !usual.get().evenMm().isEmpty();
         double longer = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);
         int parts = Math.max(usual.get().oddMm().size(), usual.get().evenMm().size()) + 1;
         TreeSet<Double> longParts = new TreeSet<>();
-        for (double part = Math.ceil(longer / parts / 100 - EPSILON) * 100; part <= longestMm + EPSILON; part += 100) {
-            longParts.add(part);
-        }
+        for (double part = Math.ceil(longer / parts / 100 - EPSILON) * 100; part <= longestMm + EPSILON; part += 100) longParts.add(part);
         for (double board : boardsMm) {
             longParts.add(Lengths.toTenth(board));
-            for (WallRun run : List.of(odd, even)) {
-                longParts.add(Lengths.toTenth(run.lengthMm() - board));
-            }
+            for (WallRun run : List.of(odd, even)) longParts.add(Lengths.toTenth(run.lengthMm() - board));
         }
         longParts.removeIf(part -> part < longer / parts - EPSILON || part > longestMm + EPSILON);
         LinkedHashSet<SeamSplit> found = new LinkedHashSet<>();
         for (double part : longParts) {
             Search search = new Search(odd, even, joinOdd, joinEven, wallMm, longestMm, saw);
-            if (search.reached(parts, part, 100)) {
-                found.add(search.best.orElseThrow());
-            }
+            if (search.reached(parts, part, 100)) found.add(search.best.orElseThrow());
         }
         found.remove(usual.get());
         List<SeamSplit> others = List.copyOf(found);
         List<SeamSplit> ways = new ArrayList<>(List.of(usual.get()));
         int most = Math.min(MOST_WAYS - 1, others.size());
-        for (int i = 0; i < most; i++) {
-            ways.add(others.get((int) ((long) i * others.size() / most)));
-        }
+        for (int i = 0; i < most; i++) ways.add(others.get((int) ((long) i * others.size() / most)));
         return ways;
     }
 
@@ -139,14 +123,10 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
 
         /** Tries a long part of this length, with equal middle parts where there are more than two. */
         boolean reached(int parts, double longMm, double stepMm) {
-            if (parts == 2) {
-                return reached(parts, longMm, 0, true) || reached(parts, longMm, 0, false);
-            }
+            if (parts == 2) return reached(parts, longMm, 0, true) || reached(parts, longMm, 0, false);
             double first = Math.ceil(saw.leastPartMm() / stepMm - EPSILON) * stepMm;
             for (double middle = first; middle <= longestMm + EPSILON; middle += stepMm) {
-                if (reached(parts, longMm, middle, true) || reached(parts, longMm, middle, false)) {
-                    return true;
-                }
+                if (reached(parts, longMm, middle, true) || reached(parts, longMm, middle, false)) return true;
             }
             return false;
         }
@@ -154,9 +134,7 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
         private boolean reached(int parts, double longMm, double middleMm, boolean longFirst) {
             List<Double> oddSeams = joinOdd ? seams(odd, parts, longMm, middleMm, longFirst) : List.of();
             List<Double> evenSeams = joinEven ? seams(even, parts, longMm, middleMm, !longFirst) : List.of();
-            if (joinOdd && !sound(odd, oddSeams) || joinEven && !sound(even, evenSeams)) {
-                return false;
-            }
+            if (joinOdd && !sound(odd, oddSeams) || joinEven && !sound(even, evenSeams)) return false;
             double stagger = stagger(oddSeams, evenSeams);
             if (best.isEmpty() || stagger > best.get().staggerMm() + EPSILON) {
                 best = Optional.of(new SeamSplit(oddSeams, evenSeams, stagger));
@@ -185,9 +163,7 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
             for (int i = 0; i <= seams.size(); i++) {
                 double to = i < seams.size() ? seams.get(i) : run.toMm();
                 double clearTo = i < seams.size() ? to : clearEnd;
-                if (clearTo - clearFrom < saw.leastPartMm() - EPSILON || to - from > longestMm + EPSILON) {
-                    return false;
-                }
+                if (clearTo - clearFrom < saw.leastPartMm() - EPSILON || to - from > longestMm + EPSILON) return false;
                 clearFrom = to;
                 if (i < seams.size()
                         && (to < saw.seamFromCornerMm() - EPSILON || to > wallMm - saw.seamFromCornerMm() + EPSILON)) {

@@ -67,9 +67,7 @@ public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double
         int whole = (int) Math.floor((lengthMm + 1e-6) / slat);
         double rest = Lengths.toTenth(lengthMm - whole * slat);
         List<Double> pieces = new ArrayList<>();
-        for (int i = 0; i < whole; i++) {
-            pieces.add(slat);
-        }
+        for (int i = 0; i < whole; i++) pieces.add(slat);
         if (rest > 0) {
             double lacking = base.slatLeastMm() - rest;
             if (lacking > 0 && whole > 0 && slat - lacking >= base.slatLeastMm()) {

@@ -28,9 +28,7 @@ record WallRun(int side, PieceEnd start, PieceEnd end) {
     }
 
     private static PieceEnd.Kind kind(Bed bed, int corner, boolean start, boolean odd) {
-        if (bed.joint(corner) == Joint.MITRE) {
-            return PieceEnd.Kind.MITRE;
-        }
+        if (bed.joint(corner) == Joint.MITRE) return PieceEnd.Kind.MITRE;
         return startsPast(bed, corner, odd) == start ? PieceEnd.Kind.RUNS_PAST : PieceEnd.Kind.STOPS_SHORT;
     }
 

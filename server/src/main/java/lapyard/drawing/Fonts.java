@@ -28,9 +28,7 @@ final class Fonts {
     static byte[] bytes(String file) {
         return READ.computeIfAbsent(file, name -> {
             try (InputStream in = Fonts.class.getResourceAsStream(name)) {
-                if (in == null) {
-                    throw new FileNotFoundException("lapyard/drawing/" + name + " is missing from this build");
-                }
+                if (in == null) throw new FileNotFoundException("lapyard/drawing/" + name + " is missing from this build");
                 return in.readAllBytes();
             } catch (IOException e) {
                 throw unreadable(name, e);

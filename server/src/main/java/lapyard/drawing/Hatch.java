@@ -14,9 +14,7 @@ import lapyard.geometry.Point;
  */
 public record Hatch(Mark mark, double angleDeg, double spacingMm, Stroke stroke) {
     public Hatch {
-        if (!(spacingMm >= 0.2)) {
-            throw new IllegalArgumentException("hatch rows are at least 0.2 mm apart, were " + spacingMm);
-        }
+        if (!(spacingMm >= 0.2)) throw new IllegalArgumentException("hatch rows are at least 0.2 mm apart, were " + spacingMm);
     }
 
     public enum Mark {
@@ -46,9 +44,7 @@ public record Hatch(Mark mark, double angleDeg, double spacingMm, Stroke stroke)
     List<List<Point>> within(List<List<Point>> rings) {
         List<List<Point>> strokes = new ArrayList<>();
         rows(rings, angleDeg, strokes);
-        if (mark == Mark.CROSSED) {
-            rows(rings, angleDeg + 90, strokes);
-        }
+        if (mark == Mark.CROSSED) rows(rings, angleDeg + 90, strokes);
         return strokes;
     }
 
@@ -82,14 +78,10 @@ public record Hatch(Mark mark, double angleDeg, double spacingMm, Stroke stroke)
             double v = (row + 0.5) * step;
             int n = 0;
             for (int i = 0; i < count; i++) {
-                if (v0[i] <= v != v1[i] <= v) {
-                    cuts[n++] = u0[i] + (v - v0[i]) / (v1[i] - v0[i]) * (u1[i] - u0[i]);
-                }
+                if (v0[i] <= v != v1[i] <= v) cuts[n++] = u0[i] + (v - v0[i]) / (v1[i] - v0[i]) * (u1[i] - u0[i]);
             }
             Arrays.sort(cuts, 0, n);
-            for (int i = 0; i + 1 < n; i += 2) {
-                marks(cuts[i], cuts[i + 1], row, v, step, cos, sin, strokes);
-            }
+            for (int i = 0; i + 1 < n; i += 2) marks(cuts[i], cuts[i + 1], row, v, step, cos, sin, strokes);
         }
     }
 
@@ -105,9 +97,7 @@ public record Hatch(Mark mark, double angleDeg, double spacingMm, Stroke stroke)
         for (long k = (long) Math.floor((from - shift) / period); k * period + shift < to; k++) {
             double start = k * period + shift;
             if (mark == Mark.DOTS) {
-                if (start >= from && start + dash <= to) {
-                    stroke(start, start + dash, v, cos, sin, strokes);
-                }
+                if (start >= from && start + dash <= to) stroke(start, start + dash, v, cos, sin, strokes);
             } else if (Math.min(to, start + dash) - Math.max(from, start) > dash / 4) {
                 stroke(Math.max(from, start), Math.min(to, start + dash), v, cos, sin, strokes);
             }

@@ -82,9 +82,7 @@ public final class PdfWriter {
      * @throws IllegalArgumentException for no pages
      */
     public static byte[] write(List<Page> pages) {
-        if (pages.isEmpty()) {
-            throw new IllegalArgumentException("a PDF needs a page");
-        }
+        if (pages.isEmpty()) throw new IllegalArgumentException("a PDF needs a page");
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             PdfWriter writer = new PdfWriter(bytes, pages.get(0).title());
@@ -224,9 +222,7 @@ public final class PdfWriter {
 
     /** The page object of that place in the file, whether it is written already or not. */
     private PDFPage page(int index) {
-        while (pages.size() <= index) {
-            pages.add(document.getFactory().makePage(document.getResources(), 1, 1, pages.size()));
-        }
+        while (pages.size() <= index) pages.add(document.getFactory().makePage(document.getResources(), 1, 1, pages.size()));
         return pages.get(index);
     }
 

@@ -19,9 +19,7 @@ final class PlainText {
                 space = !out.isEmpty();
                 continue;
             }
-            if (Character.isISOControl(c) || turnsDirection(c) || c == 0xFFFE || c == 0xFFFF) {
-                continue;
-            }
+            if (Character.isISOControl(c) || turnsDirection(c) || c == 0xFFFE || c == 0xFFFF) continue;
             if (space) {
                 out.append(' ');
                 space = false;

@@ -11,9 +11,7 @@ public record Scale(int n) implements Comparable<Scale> {
     public static final int GREATEST = 100_000_000;
 
     public Scale {
-        if (n < 1 || n > GREATEST) {
-            throw new IllegalArgumentException("a scale is 1:1 to 1:" + GREATEST + ", was 1:" + n);
-        }
+        if (n < 1 || n > GREATEST) throw new IllegalArgumentException("a scale is 1:1 to 1:" + GREATEST + ", was 1:" + n);
     }
 
     private record Feet(int n, String words) {}
@@ -41,16 +39,12 @@ public record Scale(int n) implements Comparable<Scale> {
     public static Scale usual(double least, boolean imperial) {
         if (imperial) {
             for (Feet feet : FEET) {
-                if (feet.n >= least) {
-                    return new Scale(feet.n);
-                }
+                if (feet.n >= least) return new Scale(feet.n);
             }
         }
         for (long ten = 1; ten <= GREATEST; ten *= 10) {
             for (int step : new int[] {1, 2, 5}) {
-                if (step * ten >= least && step * ten <= GREATEST) {
-                    return new Scale((int) (step * ten));
-                }
+                if (step * ten >= least && step * ten <= GREATEST) return new Scale((int) (step * ten));
             }
         }
         throw new IllegalArgumentException("nothing that large can be drawn: 1:" + Math.round(least) + " would be needed");
@@ -67,9 +61,7 @@ public record Scale(int n) implements Comparable<Scale> {
     /** As written in a title block: {@code 1:50}, or {@code 1/4 in = 1 ft (1:48)}. */
     public String label(boolean imperial) {
         String ratio = "1:" + n;
-        if (!imperial) {
-            return ratio;
-        }
+        if (!imperial) return ratio;
         return FEET.stream()
                 .filter(feet -> feet.n == n)
                 .map(feet -> feet.words + " (" + ratio + ")")

@@ -17,9 +17,7 @@ public sealed interface Shape {
      */
     record Group(String id, String title, String layer, List<Shape> shapes) implements Shape {
         public Group {
-            if (!id.matches("[A-Za-z][A-Za-z0-9._-]*")) {
-                throw new IllegalArgumentException("a group's id is an XML name, was " + id);
-            }
+            if (!id.matches("[A-Za-z][A-Za-z0-9._-]*")) throw new IllegalArgumentException("a group's id is an XML name, was " + id);
             title = PlainText.of(title);
             shapes = List.copyOf(shapes);
         }
@@ -44,9 +42,7 @@ public sealed interface Shape {
     record Lines(List<List<Point>> lines, Stroke stroke) implements Shape {
         public Lines {
             lines = lines.stream().map(List::copyOf).toList();
-            if (lines.stream().anyMatch(line -> line.size() < 2)) {
-                throw new IllegalArgumentException("a line needs 2 points");
-            }
+            if (lines.stream().anyMatch(line -> line.size() < 2)) throw new IllegalArgumentException("a line needs 2 points");
         }
 
         public static Lines of(Stroke stroke, Point... points) {
@@ -83,9 +79,7 @@ public sealed interface Shape {
 
     record Circle(Point centre, double radiusMm, Optional<String> fill, Optional<Stroke> stroke) implements Shape {
         public Circle {
-            if (!(radiusMm > 0)) {
-                throw new IllegalArgumentException("a circle's radius is above 0 mm, was " + radiusMm);
-            }
+            if (!(radiusMm > 0)) throw new IllegalArgumentException("a circle's radius is above 0 mm, was " + radiusMm);
             fill.ifPresent(Stroke::requireColour);
         }
     }

@@ -27,8 +27,6 @@ public record Stroke(String colour, double widthMm, List<Double> dashMm) {
     }
 
     static void requireColour(String colour) {
-        if (!colour.matches("#[0-9A-F]{6}")) {
-            throw new IllegalArgumentException("a colour is #RRGGBB in capitals, was " + colour);
-        }
+        if (!colour.matches("#[0-9A-F]{6}")) throw new IllegalArgumentException("a colour is #RRGGBB in capitals, was " + colour);
     }
 }

@@ -36,9 +36,7 @@ record SvgDocument(SVGOMDocument document) {
     }
 
     private void title(Element parent, String words) {
-        if (!words.isEmpty()) {
-            child(parent, "title").appendChild(document.createTextNode(words));
-        }
+        if (!words.isEmpty()) child(parent, "title").appendChild(document.createTextNode(words));
     }
 
     private Element child(Element parent, String name) {
@@ -52,9 +50,7 @@ record SvgDocument(SVGOMDocument document) {
         if (shape instanceof Shape.Group group) {
             Element made = child(parent, "g");
             made.setAttribute("id", group.id());
-            if (!group.layer().isEmpty()) {
-                made.setAttribute("class", group.layer());
-            }
+            if (!group.layer().isEmpty()) made.setAttribute("class", group.layer());
             title(made, group.title());
             group.shapes().forEach(inner -> add(made, inner));
         } else if (shape instanceof Shape.Window window) {
@@ -91,9 +87,7 @@ record SvgDocument(SVGOMDocument document) {
     }
 
     private void lines(Element parent, Shape.Lines lines) {
-        if (lines.lines().isEmpty()) {
-            return;
-        }
+        if (lines.lines().isEmpty()) return;
         boolean one = lines.lines().size() == 1;
         Element made = child(parent, one ? "polyline" : "path");
         if (one) {
@@ -110,9 +104,7 @@ record SvgDocument(SVGOMDocument document) {
             return;
         }
         Hatch hatch = area.hatch().get();
-        if (area.fill().isPresent()) {
-            rings(parent, area, area.fill(), Optional.empty());
-        }
+        if (area.fill().isPresent()) rings(parent, area, area.fill(), Optional.empty());
         List<List<Point>> marks = hatch.within(area.rings());
         if (!marks.isEmpty()) {
             Element made = child(parent, "path");
@@ -120,9 +112,7 @@ record SvgDocument(SVGOMDocument document) {
             made.setAttribute("d", paths(marks, ""));
             stroke(made, hatch.stroke());
         }
-        if (area.stroke().isPresent()) {
-            rings(parent, area, Optional.empty(), area.stroke());
-        }
+        if (area.stroke().isPresent()) rings(parent, area, Optional.empty(), area.stroke());
     }
 
     private void rings(Element parent, Shape.Area area, Optional<String> fill, Optional<Stroke> stroke) {
@@ -139,9 +129,7 @@ record SvgDocument(SVGOMDocument document) {
     }
 
     private void text(Element parent, Shape.Text text) {
-        if (text.text().isEmpty()) {
-            return;
-        }
+        if (text.text().isEmpty()) return;
         Element made = child(parent, "text");
         String x = number(text.at().x());
         String y = number(text.at().y());
@@ -149,15 +137,9 @@ record SvgDocument(SVGOMDocument document) {
         made.setAttribute("y", y);
         made.setAttribute("font-size", number(text.sizeMm()));
         made.setAttribute("fill", text.colour());
-        if (text.bold()) {
-            made.setAttribute("font-weight", "bold");
-        }
-        if (text.anchor() != Shape.Anchor.START) {
-            made.setAttribute("text-anchor", text.anchor() == Shape.Anchor.MIDDLE ? "middle" : "end");
-        }
-        if (text.turnDeg() != 0) {
-            made.setAttribute("transform", "rotate(" + number(-text.turnDeg()) + " " + x + " " + y + ")");
-        }
+        if (text.bold()) made.setAttribute("font-weight", "bold");
+        if (text.anchor() != Shape.Anchor.START) made.setAttribute("text-anchor", text.anchor() == Shape.Anchor.MIDDLE ? "middle" : "end");
+        if (text.turnDeg() != 0) made.setAttribute("transform", "rotate(" + number(-text.turnDeg()) + " " + x + " " + y + ")");
         made.appendChild(document.createTextNode(text.text()));
     }
 
@@ -173,9 +155,7 @@ record SvgDocument(SVGOMDocument document) {
     private static String points(List<Point> points) {
         StringBuilder out = new StringBuilder(points.size() * 16);
         for (Point point : points) {
-            if (!out.isEmpty()) {
-                out.append(' ');
-            }
+            if (!out.isEmpty()) out.append(' ');
             number(out, point.x());
             number(out.append(','), point.y());
         }
@@ -209,9 +189,7 @@ record SvgDocument(SVGOMDocument document) {
         out.append(thousandths < 0 ? "-" : "").append(Math.abs(thousandths) / 1000);
         if (rest > 0) {
             out.append('.').append(rest < 100 ? "0" : "").append(rest < 10 ? "0" : "");
-            while (rest % 10 == 0) {
-                rest /= 10;
-            }
+            while (rest % 10 == 0) rest /= 10;
             out.append(rest);
         }
     }

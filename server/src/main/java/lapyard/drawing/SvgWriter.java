@@ -45,9 +45,7 @@ public final class SvgWriter {
         LSOutput to = Serializing.LS.createLSOutput();
         to.setEncoding("UTF-8");
         to.setCharacterStream(out);
-        if (!serializer.write(document, to)) {
-            throw new IllegalStateException("the drawing could not be written as SVG");
-        }
+        if (!serializer.write(document, to)) throw new IllegalStateException("the drawing could not be written as SVG");
         return out.append('\n').toString();
     }
 }

@@ -53,18 +53,14 @@ public final class TextMeasure {
     public static String cut(String text, double sizeMm, boolean bold, double mostMm) {
         String plain = PlainText.of(text);
         // No letter is narrower than a twentieth of an em, so the rest of a huge name need not be measured.
-        if (plain.length() * sizeMm <= mostMm * 20 && widthMm(plain, sizeMm, bold) <= mostMm) {
-            return plain;
-        }
+        if (plain.length() * sizeMm <= mostMm * 20 && widthMm(plain, sizeMm, bold) <= mostMm) return plain;
         Fonts.Signs signs = Fonts.signs(bold);
         double left = mostMm / sizeMm - signs.em('…');
         int end = 0;
         while (end < plain.length()) {
             int c = plain.codePointAt(end);
             left -= signs.em(c);
-            if (left < 0) {
-                break;
-            }
+            if (left < 0) break;
             end += Character.charCount(c);
         }
         return plain.substring(0, end).stripTrailing() + "…";

@@ -37,9 +37,7 @@ final class CoordinateCsv {
         CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(between).setIgnoreEmptyLines(true).setTrim(true).get();
         Rows rows = new Rows(drawing);
         try (var parser = format.parse(new StringReader(text))) {
-            for (CSVRecord row : parser) {
-                if (!rows.take(row, parser.getCurrentLineNumber()) || drawing.isFull()) break;
-            }
+            for (CSVRecord row : parser) if (!rows.take(row, parser.getCurrentLineNumber()) || drawing.isFull()) break;
         } catch (IOException | UncheckedIOException | IllegalStateException unclosed) {
             drawing.bad(1 + text.chars().filter(sign -> sign == '\n').count(), "a quoted cell is not closed or goes on after its quotes", "close each cell that begins with a quote");
         }

@@ -47,9 +47,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         double depth = bed.heightMm() - bed.inside().base().heightMm() - fill.freeboardMm() - fill.mulchMm();
         depthFindings(bed, depth, findings);
         mulchFindings(bed, findings);
-        if (depth <= 0) {
-            return new BedFill(quantities, findings);
-        }
+        if (depth <= 0) return new BedFill(quantities, findings);
         double settled = area * depth / 1000;
         double loose = looseM3(settled, fill.settlement());
         quantities.add(Quantity.of(QuantityKind.SOIL_DEPTH, depth, "mm",
@@ -82,9 +80,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
     private static void heldBack(Bed bed, double area, double loose, double barrowLitres, List<Quantity> quantities) {
         double roomMm = bed.heightMm() - bed.inside().base().heightMm() - bed.planting().fill().mulchMm();
         double back = loose - area * Math.max(0, roomMm) / 1000;
-        if (back <= 1e-9) {
-            return;
-        }
+        if (back <= 1e-9) return;
         quantities.add(Quantity.of(QuantityKind.SOIL_TOP_UP, back, "m3",
                 "loose - inside area x (wall height - base height - mulch): kept back for topping up, or it would stand over the rim",
                 Working.GEOMETRY,
@@ -133,9 +129,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         double lacking = wantedMm - depth;
         int courses = (int) Math.ceil(lacking / bed.section().heightMm() - 1e-9);
         Finding told = finding.way(WayKind.ADD_COURSES, Fact.count(courses, "courses"));
-        if (bed.inside().base().heightMm() >= lacking) {
-            told = told.way(WayKind.OPEN_BASE);
-        }
+        if (bed.inside().base().heightMm() >= lacking) told = told.way(WayKind.OPEN_BASE);
         double mulch = bed.planting().fill().mulchMm();
         return mulch >= lacking && lacking >= 1 ? told.way(WayKind.LESS_MULCH_BY, Fact.mm(Math.ceil(lacking))) : told;
     }

@@ -35,9 +35,7 @@ final class AngledWidth {
                 boolean facing = a.x() * b.x() + a.y() * b.y() < FACING;
                 boolean corners = round.insideCorner(i) || round.insideCorner(i + 1)
                         || round.insideCorner(j) || round.insideCorner(j + 1);
-                if (!neighbours && (facing || corners)) {
-                    nearest(round, inner, i, j, facing, gaps);
-                }
+                if (!neighbours && (facing || corners)) nearest(round, inner, i, j, facing, gaps);
             }
         }
         return gaps.stream()
@@ -63,15 +61,11 @@ final class AngledWidth {
             int across = turn == 0 ? j : i;
             for (int end = 0; end < 2; end++) {
                 Point outer = round.corner(own + end);
-                if (!facing && !round.insideCorner(own + end)) {
-                    continue;
-                }
+                if (!facing && !round.insideCorner(own + end)) continue;
                 Point from = inner.corner(own + end);
                 Point to = nearest(inner.corner(across), inner.corner(across + 1), from);
                 Point outerTo = nearest(round.corner(across), round.corner(across + 1), outer);
-                if (!within(round, outer, outerTo)) {
-                    continue;
-                }
+                if (!within(round, outer, outerTo)) continue;
                 double along = (to.x() - from.x()) * (outerTo.x() - outer.x()) + (to.y() - from.y()) * (outerTo.y() - outer.y());
                 double width = Math.copySign(from.distanceMm(to), along);
                 gaps.add(new Gap(width, i, j, new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2)));
@@ -91,9 +85,7 @@ final class AngledWidth {
     private static boolean within(Outline outline, Point from, Point to) {
         for (double share : new double[] {0.02, 0.25, 0.5, 0.75, 0.98}) {
             Point at = new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
-            if (!contains(outline, at)) {
-                return false;
-            }
+            if (!contains(outline, at)) return false;
         }
         return true;
     }
@@ -103,9 +95,7 @@ final class AngledWidth {
         for (int i = 0; i < outline.sides(); i++) {
             Point a = outline.corner(i);
             Point b = outline.corner(i + 1);
-            if (a.y() > p.y() != b.y() > p.y() && p.x() < a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y())) {
-                in = !in;
-            }
+            if (a.y() > p.y() != b.y() > p.y() && p.x() < a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y())) in = !in;
         }
         return in;
     }

@@ -33,9 +33,7 @@ public final class Chords {
         }
         crossings.sort(Comparator.naturalOrder());
         List<Span> spans = new ArrayList<>();
-        for (int i = 0; i + 1 < crossings.size(); i += 2) {
-            spans.add(new Span(crossings.get(i), crossings.get(i + 1)));
-        }
+        for (int i = 0; i + 1 < crossings.size(); i += 2) spans.add(new Span(crossings.get(i), crossings.get(i + 1)));
         return spans;
     }
 
@@ -59,9 +57,7 @@ public final class Chords {
             for (Span span : at(outline, upright, level)) {
                 double first = Math.max(span.fromMm(), leastMm);
                 double last = Math.min(span.toMm(), mostMm);
-                if (last - first > 0.5) {
-                    all.add(new Span(first, last));
-                }
+                if (last - first > 0.5) all.add(new Span(first, last));
             }
         }
         all.sort(Comparator.comparingDouble(Span::fromMm));

@@ -45,9 +45,7 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
         for (int i = 0; i < n; i++) {
             cornerX[i] = Arrays.binarySearch(xs, x[i]);
             cornerY[i] = Arrays.binarySearch(ys, y[i]);
-            if (outline.insideCorner(i)) {
-                inside.add(i);
-            }
+            if (outline.insideCorner(i)) inside.add(i);
         }
         inside.sort(Comparator.comparingInt((Integer i) -> cornerY[i]).thenComparingInt(i -> cornerX[i]));
         return new CutGrid(xs, ys, cornerX, cornerY, List.copyOf(inside));
@@ -55,9 +53,7 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
 
     private static double[] lines(double[] values) {
         TreeSet<Double> sorted = new TreeSet<>();
-        for (double value : values) {
-            sorted.add(value);
-        }
+        for (double value : values) sorted.add(value);
         return sorted.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
@@ -87,14 +83,10 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
         int end = step > 0 ? Integer.MAX_VALUE : Integer.MIN_VALUE;
         for (int i = 0; i < n; i++) {
             int j = (i + 1) % n;
-            if (along[i] == along[j] && spans(across[i], across[j], line)) {
-                end = nearer(end, along[i], start, step);
-            }
+            if (along[i] == along[j] && spans(across[i], across[j], line)) end = nearer(end, along[i], start, step);
         }
         for (Segment cut : cuts) {
-            if (cut.level() != level && spans(cut.from(), cut.to(), line)) {
-                end = nearer(end, cut.line(), start, step);
-            }
+            if (cut.level() != level && spans(cut.from(), cut.to(), line)) end = nearer(end, cut.line(), start, step);
         }
         return new Segment(level, line, Math.min(start, end), Math.max(start, end));
     }
@@ -104,9 +96,7 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
     }
 
     private static int nearer(int end, int found, int start, int step) {
-        if (step > 0) {
-            return found > start ? Math.min(end, found) : end;
-        }
+        if (step > 0) return found > start ? Math.min(end, found) : end;
         return found < start ? Math.max(end, found) : end;
     }
 
@@ -116,9 +106,7 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
         for (int corner : inside) {
             for (boolean level : new boolean[] {true, false}) {
                 Segment ray = ray(corner, level, List.of());
-                if (inside.stream().filter(other -> endsAt(ray, other)).count() == 2) {
-                    chords.add(ray);
-                }
+                if (inside.stream().filter(other -> endsAt(ray, other)).count() == 2) chords.add(ray);
             }
         }
         return List.copyOf(chords);
@@ -161,9 +149,7 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
             boolean within = false;
             for (int column = 0; column < columns; column++) {
                 within ^= outer[column][row];
-                if (within && !taken[column][row]) {
-                    rectangles.add(grow(column, row, wallLeft, wallBelow, taken));
-                }
+                if (within && !taken[column][row]) rectangles.add(grow(column, row, wallLeft, wallBelow, taken));
             }
         }
         List<FewestRectangles.Cut> drawn = cuts.stream()
@@ -178,17 +164,11 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
 
     private Rectangle grow(int column, int row, boolean[][] wallLeft, boolean[][] wallBelow, boolean[][] taken) {
         int right = column + 1;
-        while (!wallLeft[right][row]) {
-            right++;
-        }
+        while (!wallLeft[right][row]) right++;
         int top = row + 1;
-        while (!wallBelow[column][top]) {
-            top++;
-        }
+        while (!wallBelow[column][top]) top++;
         for (int c = column; c < right; c++) {
-            for (int r = row; r < top; r++) {
-                taken[c][r] = true;
-            }
+            for (int r = row; r < top; r++) taken[c][r] = true;
         }
         return new Rectangle(
                 xs[column], ys[row], Lengths.steady(xs[right] - xs[column]), Lengths.steady(ys[top] - ys[row]));

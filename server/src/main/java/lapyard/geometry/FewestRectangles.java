@@ -53,13 +53,9 @@ public final class FewestRectangles {
      */
     public static List<Split> splits(Outline outline) {
         CutGrid grid = CutGrid.of(outline.counterClockwise());
-        if (grid.insideCorners().isEmpty()) {
-            return List.of(grid.split(List.of()));
-        }
+        if (grid.insideCorners().isEmpty()) return List.of(grid.split(List.of()));
         List<CutGrid.Segment> free = largestSet(grid.chords());
-        if (grid.insideCorners().size() > ALL_SPLITS_UP_TO) {
-            return List.of(grid.split(one(grid, free)));
-        }
+        if (grid.insideCorners().size() > ALL_SPLITS_UP_TO) return List.of(grid.split(one(grid, free)));
         return new SplitSearch(grid, free.size())
                 .all().stream().map(grid::split).toList();
     }
@@ -68,9 +64,7 @@ public final class FewestRectangles {
     private static List<CutGrid.Segment> one(CutGrid grid, List<CutGrid.Segment> free) {
         List<CutGrid.Segment> cuts = new ArrayList<>(free);
         for (int corner : grid.insideCorners()) {
-            if (cuts.stream().noneMatch(cut -> grid.endsAt(cut, corner))) {
-                cuts.add(grid.ray(corner, true, cuts));
-            }
+            if (cuts.stream().noneMatch(cut -> grid.endsAt(cut, corner))) cuts.add(grid.ray(corner, true, cuts));
         }
         return cuts;
     }
@@ -83,32 +77,22 @@ public final class FewestRectangles {
                 chords.stream().filter(chord -> !chord.level()).toList();
         int[] partner = new int[upright.size()];
         Arrays.fill(partner, -1);
-        for (int i = 0; i < level.size(); i++) {
-            augment(level, upright, i, partner, new boolean[upright.size()]);
-        }
+        for (int i = 0; i < level.size(); i++) augment(level, upright, i, partner, new boolean[upright.size()]);
         boolean[] matched = new boolean[level.size()];
         for (int one : partner) {
-            if (one >= 0) {
-                matched[one] = true;
-            }
+            if (one >= 0) matched[one] = true;
         }
         boolean[] reachedLevel = new boolean[level.size()];
         boolean[] reachedUpright = new boolean[upright.size()];
         for (int i = 0; i < level.size(); i++) {
-            if (!matched[i]) {
-                reach(level, upright, i, partner, reachedLevel, reachedUpright);
-            }
+            if (!matched[i]) reach(level, upright, i, partner, reachedLevel, reachedUpright);
         }
         List<CutGrid.Segment> set = new ArrayList<>();
         for (int i = 0; i < level.size(); i++) {
-            if (reachedLevel[i]) {
-                set.add(level.get(i));
-            }
+            if (reachedLevel[i]) set.add(level.get(i));
         }
         for (int j = 0; j < upright.size(); j++) {
-            if (!reachedUpright[j]) {
-                set.add(upright.get(j));
-            }
+            if (!reachedUpright[j]) set.add(upright.get(j));
         }
         set.sort(Comparator.naturalOrder());
         return set;
@@ -135,16 +119,12 @@ public final class FewestRectangles {
             int[] partner,
             boolean[] reachedLevel,
             boolean[] reachedUpright) {
-        if (reachedLevel[i]) {
-            return;
-        }
+        if (reachedLevel[i]) return;
         reachedLevel[i] = true;
         for (int j = 0; j < upright.size(); j++) {
             if (!reachedUpright[j] && level.get(i).meets(upright.get(j))) {
                 reachedUpright[j] = true;
-                if (partner[j] >= 0) {
-                    reach(level, upright, partner[j], partner, reachedLevel, reachedUpright);
-                }
+                if (partner[j] >= 0) reach(level, upright, partner[j], partner, reachedLevel, reachedUpright);
             }
         }
     }

@@ -17,9 +17,7 @@ public final class Inset {
      * @param byMm    thickness, mm, 0 or more
      */
     public static Outline of(Outline outline, double byMm) {
-        if (!(byMm >= 0)) {
-            throw new IllegalArgumentException("an inset needs 0 mm or more, was " + byMm);
-        }
+        if (!(byMm >= 0)) throw new IllegalArgumentException("an inset needs 0 mm or more, was " + byMm);
         return of(outline, side -> byMm);
     }
 
@@ -51,9 +49,7 @@ public final class Inset {
      * @param neighbourMm thickness of the other
      */
     public static double innerCornerMm(double turnDeg, double ownMm, double neighbourMm) {
-        if (Math.abs(turnDeg) == 90) {
-            return -Math.signum(turnDeg) * neighbourMm;
-        }
+        if (Math.abs(turnDeg) == 90) return -Math.signum(turnDeg) * neighbourMm;
         double turn = Math.toRadians(turnDeg);
         return -neighbourMm / Math.sin(turn) + ownMm / Math.tan(turn);
     }

@@ -83,22 +83,16 @@ final class InsideWidth {
         Outline outline = given.counterClockwise();
         int n = outline.sides();
         for (int i = 0; i < n; i++) {
-            if (!outline.insideCorner(i)) {
-                continue;
-            }
+            if (!outline.insideCorner(i)) continue;
             Point p = outline.corner(i);
             Point into = into(outline, i);
             for (int j = i + 1; j < n; j++) {
-                if (!outline.insideCorner(j)) {
-                    continue;
-                }
+                if (!outline.insideCorner(j)) continue;
                 Point q = outline.corner(j);
                 Point back = into(outline, j);
                 double dx = (q.x() - p.x()) * into.x();
                 double dy = (q.y() - p.y()) * into.y();
-                if (dx <= 0 || dy <= 0 || back.x() != -into.x() || back.y() != -into.y()) {
-                    continue;
-                }
+                if (dx <= 0 || dy <= 0 || back.x() != -into.x() || back.y() != -into.y()) continue;
                 double freeX = dx - 2 * insetMm;
                 double freeY = dy - 2 * insetMm;
                 double width = freeX >= 0 && freeY >= 0 ? Math.hypot(freeX, freeY) : Math.max(freeX, freeY);

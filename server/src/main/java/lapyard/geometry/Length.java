@@ -30,14 +30,10 @@ public final class Length {
         long inches = sixteenths / 16 % 12;
         long over = sixteenths % 16;
         StringBuilder out = new StringBuilder();
-        if (feet > 0) {
-            out.append(feet).append('\'');
-        }
+        if (feet > 0) out.append(feet).append('\'');
         if (inches > 0 || over > 0 || feet == 0) {
             out.append(feet > 0 ? " " : "");
-            if (inches > 0 || over == 0) {
-                out.append(inches).append(over > 0 ? " " : "");
-            }
+            if (inches > 0 || over == 0) out.append(inches).append(over > 0 ? " " : "");
             if (over > 0) {
                 long least = Long.lowestOneBit(over);
                 out.append(over / least).append('/').append(16 / least);

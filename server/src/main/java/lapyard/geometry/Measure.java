@@ -44,9 +44,7 @@ public enum Measure {
 
     /** An amount in a unit of the job sheet; counts and units of no measure stay as they are. */
     public static String of(double value, String unit, int decimals, boolean imperial) {
-        for (Measure measure : values()) {
-            if (measure.unit.equals(unit)) return measure.written(value, decimals, imperial);
-        }
+        for (Measure measure : values()) if (measure.unit.equals(unit)) return measure.written(value, decimals, imperial);
         return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString() + " " + unit;
     }
 }

@@ -12,9 +12,7 @@ import java.util.List;
 public record Outline(List<Point> corners) {
     public Outline {
         corners = List.copyOf(corners);
-        if (corners.size() < 3) {
-            throw new IllegalArgumentException("an outline needs 3 corners, has " + corners.size());
-        }
+        if (corners.size() < 3) throw new IllegalArgumentException("an outline needs 3 corners, has " + corners.size());
     }
 
     public static Outline rectangle(double widthMm, double depthMm) {
@@ -37,9 +35,7 @@ public record Outline(List<Point> corners) {
 
     public double perimeterMm() {
         double sum = 0;
-        for (int i = 0; i < sides(); i++) {
-            sum += sideMm(i);
-        }
+        for (int i = 0; i < sides(); i++) sum += sideMm(i);
         return sum;
     }
 
@@ -60,9 +56,7 @@ public record Outline(List<Point> corners) {
 
     /** The same outline, its corners counter-clockwise. */
     public Outline counterClockwise() {
-        if (signedAreaMm2() >= 0) {
-            return this;
-        }
+        if (signedAreaMm2() >= 0) return this;
         List<Point> reversed = new ArrayList<>(corners);
         Collections.reverse(reversed);
         return new Outline(reversed);
@@ -74,14 +68,10 @@ public record Outline(List<Point> corners) {
         for (int i = 1; i < sides(); i++) {
             Point a = corner(i);
             Point b = corner(first);
-            if (a.y() < b.y() || a.y() == b.y() && a.x() < b.x()) {
-                first = i;
-            }
+            if (a.y() < b.y() || a.y() == b.y() && a.x() < b.x()) first = i;
         }
         List<Point> turned = new ArrayList<>();
-        for (int i = 0; i < sides(); i++) {
-            turned.add(corner(first + i));
-        }
+        for (int i = 0; i < sides(); i++) turned.add(corner(first + i));
         return new Outline(turned);
     }
 
@@ -96,9 +86,7 @@ public record Outline(List<Point> corners) {
     public int insideCorners() {
         int count = 0;
         for (int i = 0; i < sides(); i++) {
-            if (insideCorner(i)) {
-                count++;
-            }
+            if (insideCorner(i)) count++;
         }
         return count;
     }
@@ -119,9 +107,7 @@ public record Outline(List<Point> corners) {
     public Point direction(int i) {
         double dx = corner(i + 1).x() - corner(i).x();
         double dy = corner(i + 1).y() - corner(i).y();
-        if (Math.min(Math.abs(dx), Math.abs(dy)) <= STRAY_MM) {
-            return uprightDirection(i);
-        }
+        if (Math.min(Math.abs(dx), Math.abs(dy)) <= STRAY_MM) return uprightDirection(i);
         double length = Math.hypot(dx, dy);
         return new Point(dx / length, dy / length);
     }
@@ -135,9 +121,7 @@ public record Outline(List<Point> corners) {
         Point after = direction(i);
         double across = before.x() * after.y() - before.y() * after.x();
         double along = before.x() * after.x() + before.y() * after.y();
-        if (Math.abs(along) * Math.min(sideMm(i - 1), sideMm(i)) <= STRAY_MM) {
-            return Math.copySign(90, across);
-        }
+        if (Math.abs(along) * Math.min(sideMm(i - 1), sideMm(i)) <= STRAY_MM) return Math.copySign(90, across);
         return Math.toDegrees(Math.atan2(across, along));
     }
 
@@ -149,9 +133,7 @@ public record Outline(List<Point> corners) {
     public boolean upright() {
         for (int i = 0; i < sides(); i++) {
             Point along = direction(i);
-            if (along.x() != 0 && along.y() != 0 || !square(i)) {
-                return false;
-            }
+            if (along.x() != 0 && along.y() != 0 || !square(i)) return false;
         }
         return true;
     }

@@ -58,13 +58,9 @@ public final class OutlineCheck {
         Outline outline = new Outline(corners);
         List<OutlineFault> faults = new ArrayList<>();
         zeroSides(outline, faults);
-        if (!faults.isEmpty()) {
-            return faults;
-        }
+        if (!faults.isEmpty()) return faults;
         meetings(outline, faults);
-        if (!faults.isEmpty()) {
-            return faults;
-        }
+        if (!faults.isEmpty()) return faults;
         if (!rules.timbered()) {
             shortSides(outline, rules.leastSideMm(), faults);
             return faults;
@@ -141,12 +137,8 @@ public final class OutlineCheck {
                 worst = i;
                 worstDeg = off;
             }
-            if (turn < LEAST_SET_DEG) {
-                faults.add(corner(OutlineFault.Kind.FLAT_CORNER, outline, i, turn));
-            }
-            if (180 - turn < SHARPEST_DEG) {
-                faults.add(corner(OutlineFault.Kind.SHARP_CORNER, outline, i, SHARPEST_DEG - (180 - turn)));
-            }
+            if (turn < LEAST_SET_DEG) faults.add(corner(OutlineFault.Kind.FLAT_CORNER, outline, i, turn));
+            if (180 - turn < SHARPEST_DEG) faults.add(corner(OutlineFault.Kind.SHARP_CORNER, outline, i, SHARPEST_DEG - (180 - turn)));
             Point along = outline.direction(i);
             double tilt = Math.toDegrees(Math.atan2(
                     Math.min(Math.abs(along.x()), Math.abs(along.y())),
@@ -156,9 +148,7 @@ public final class OutlineCheck {
                 tiltedSide = i;
             }
         }
-        if (worst >= 0) {
-            faults.add(corner(OutlineFault.Kind.NOT_RIGHT_ANGLED, outline, worst, worstDeg));
-        }
+        if (worst >= 0) faults.add(corner(OutlineFault.Kind.NOT_RIGHT_ANGLED, outline, worst, worstDeg));
         if (allSquare && tiltedSide >= 0) {
             faults.add(new OutlineFault(
                     OutlineFault.Kind.TILTED,
@@ -240,9 +230,7 @@ public final class OutlineCheck {
             }
             return;
         }
-        if (side(cOff) * side(dOff) > 0 || side(aOff) * side(bOff) > 0) {
-            return;
-        }
+        if (side(cOff) * side(dOff) > 0 || side(aOff) * side(bOff) > 0) return;
         Point at = on(a, b, aOff / (aOff - bOff));
         if (side(cOff) * side(dOff) < 0 && side(aOff) * side(bOff) < 0) {
             double least = Math.min(

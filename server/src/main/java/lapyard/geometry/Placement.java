@@ -23,18 +23,10 @@ public record Placement(Point at, double turnDeg, boolean mirror) {
     /** Quarter turns are exact, so that right-angled beds stay right-angled to the last bit. */
     private Point turned(double x, double y, int sense) {
         double degrees = ((turnDeg * sense) % 360 + 360) % 360;
-        if (degrees == 0) {
-            return new Point(x, y);
-        }
-        if (degrees == 90) {
-            return new Point(-y, x);
-        }
-        if (degrees == 180) {
-            return new Point(-x, -y);
-        }
-        if (degrees == 270) {
-            return new Point(y, -x);
-        }
+        if (degrees == 0) return new Point(x, y);
+        if (degrees == 90) return new Point(-y, x);
+        if (degrees == 180) return new Point(-x, -y);
+        if (degrees == 270) return new Point(y, -x);
         double radians = Math.toRadians(degrees);
         return new Point(x * Math.cos(radians) - y * Math.sin(radians), x * Math.sin(radians) + y * Math.cos(radians));
     }

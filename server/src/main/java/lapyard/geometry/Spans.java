@@ -19,9 +19,7 @@ public final class Spans {
      * @throws IllegalArgumentException if the outline is not upright
      */
     public static List<Double> of(Outline outline, boolean acrossX) {
-        if (!outline.upright()) {
-            throw new IllegalArgumentException("only an outline with square corners along the axes has spans");
-        }
+        if (!outline.upright()) throw new IllegalArgumentException("only an outline with square corners along the axes has spans");
         List<Double> at = coordinates(outline, acrossX);
         return java.util.stream.IntStream.range(1, at.size()).mapToObj(i -> at.get(i) - at.get(i - 1)).toList();
     }
@@ -42,9 +40,7 @@ public final class Spans {
     public static Outline stretched(Outline outline, boolean acrossX, int span, double byMm) {
         double beyond = coordinates(outline, acrossX).get(span) + Outline.STRAY_MM;
         return new Outline(outline.corners().stream().map(corner -> {
-            if (coordinate(corner, acrossX) <= beyond) {
-                return corner;
-            }
+            if (coordinate(corner, acrossX) <= beyond) return corner;
             return acrossX ? new Point(corner.x() + byMm, corner.y()) : new Point(corner.x(), corner.y() + byMm);
         }).toList());
     }
@@ -64,9 +60,7 @@ public final class Spans {
     public static List<List<Integer>> closing(Outline outline) {
         List<List<Integer>> sets = new ArrayList<>();
         int sides = outline.sides();
-        for (int size = 2; size <= (sides > MOST_SIDES ? 2 : sides); size++) {
-            subsets(outline, size, 0, List.of(), new Point(0, 0), sets);
-        }
+        for (int size = 2; size <= (sides > MOST_SIDES ? 2 : sides); size++) subsets(outline, size, 0, List.of(), new Point(0, 0), sets);
         return sets;
     }
 
@@ -102,9 +96,7 @@ public final class Spans {
         outline.corners().forEach(corner -> {
             double at = coordinate(corner, acrossX);
             Double near = all.ceiling(at - 2 * Outline.STRAY_MM);
-            if (near == null || near > at + 2 * Outline.STRAY_MM) {
-                all.add(at);
-            }
+            if (near == null || near > at + 2 * Outline.STRAY_MM) all.add(at);
         });
         return List.copyOf(all);
     }

@@ -34,9 +34,7 @@ final class SplitSearch {
     private static int compare(List<CutGrid.Segment> one, List<CutGrid.Segment> other) {
         for (int i = 0; i < one.size(); i++) {
             int order = one.get(i).compareTo(other.get(i));
-            if (order != 0) {
-                return order;
-            }
+            if (order != 0) return order;
         }
         return 0;
     }
@@ -48,9 +46,7 @@ final class SplitSearch {
      */
     private void extend(List<CutGrid.Segment> cuts, int settled, int waiting, int chords) {
         int left = corners.size() - Integer.bitCount(settled);
-        if (chords + left / 2 < chordsNeeded) {
-            return;
-        }
+        if (chords + left / 2 < chordsNeeded) return;
         if (left == 0) {
             List<CutGrid.Segment> set = new ArrayList<>(cuts);
             Collections.sort(set);
@@ -58,16 +54,12 @@ final class SplitSearch {
             return;
         }
         int next = Integer.numberOfTrailingZeros(~(settled | waiting));
-        if (next >= corners.size()) {
-            return;
-        }
+        if (next >= corners.size()) return;
         CutGrid.Segment level = grid.ray(corners.get(next), true, cuts);
         CutGrid.Segment upright = grid.ray(corners.get(next), false, cuts);
         place(level, cuts, settled, waiting, chords);
         place(upright, cuts, settled, waiting, chords);
-        if (stoppable(level, upright, cuts, settled, next)) {
-            extend(cuts, settled, waiting | 1 << next, chords);
-        }
+        if (stoppable(level, upright, cuts, settled, next)) extend(cuts, settled, waiting | 1 << next, chords);
     }
 
     private void place(CutGrid.Segment cut, List<CutGrid.Segment> cuts, int settled, int waiting, int chords) {

@@ -16,9 +16,7 @@ public final class UprightCover {
      * @param outline counter-clockwise, not touching itself
      */
     public static Outline of(Outline outline) {
-        if (outline.upright()) {
-            return outline;
-        }
+        if (outline.upright()) return outline;
         List<Point> stepped = new ArrayList<>();
         for (int i = 0; i < outline.sides(); i++) {
             Point p = outline.corner(i);
@@ -33,9 +31,7 @@ public final class UprightCover {
         List<Point> corners = withoutStraight(levelled(stepped));
         if (corners.size() >= 4) {
             Outline cover = new Outline(corners);
-            if (cover.signedAreaMm2() > 0 && OutlineCheck.faults(cover, OutlineCheck.Rules.ANY).isEmpty()) {
-                return cover.fromFrontLeft();
-            }
+            if (cover.signedAreaMm2() > 0 && OutlineCheck.faults(cover, OutlineCheck.Rules.ANY).isEmpty()) return cover.fromFrontLeft();
         }
         return box(outline);
     }

@@ -50,9 +50,7 @@ final class Access {
         AccessSheet ways = PathAccess.of(site, paths, fall, standard);
         access.rows.addAll(ways.rows());
         List<Finding> found = new ArrayList<>(ways.findings());
-        for (Lot lot : site.lots()) {
-            found.addAll(access.gaps(lot));
-        }
+        for (Lot lot : site.lots()) found.addAll(access.gaps(lot));
         for (Lot lot : site.lots()) {
             found.addAll(access.reach(lot));
             access.rim(lot).ifPresent(found::add);
@@ -65,17 +63,13 @@ final class Access {
     }
 
     private Optional<Finding> rim(Lot lot) {
-        if (standard.rimMostMm() <= 0) {
-            return Optional.empty();
-        }
+        if (standard.rimMostMm() <= 0) return Optional.empty();
         double height = lot.bed().heightMm();
         double under = Math.max(0, standard.rimLeastMm() - height);
         double over = Math.max(0, height - standard.rimMostMm());
         double course = lot.bed().section().heightMm();
         row(lot.where(), "rim", height, under > 0 ? standard.rimLeastMm() : standard.rimMostMm(), under + over);
-        if (under + over <= Shapes.TOUCH_MM) {
-            return Optional.empty();
-        }
+        if (under + over <= Shapes.TOUCH_MM) return Optional.empty();
         int courses = (int) Math.ceil((under + over) / course);
         return Optional.of(AccessSheet.finding(standard, FindingKind.RIM_HEIGHT, Place.bed(lot.bed().id()), under > 0 ? standard.rimLeastMm() : standard.rimMostMm(), under + over)
                 .with("height", Fact.mm(height)).with(under > 0 ? "least" : "most", Fact.mm(under > 0 ? standard.rimLeastMm() : standard.rimMostMm()))
@@ -94,9 +88,7 @@ final class Access {
                 continue;
             }
             Coordinate[] nearest = new DistanceOp(lot.area(), other.area()).nearestPoints();
-            if (blocked(nearest, lot, other, near)) {
-                continue;
-            }
+            if (blocked(nearest, lot, other, near)) continue;
             double gap = nearest[0].distance(nearest[1]);
             double shortBy = pathMm - gap;
             row(lot.where() + ", " + other.where(), "gap", gap, pathMm, shortBy);
@@ -128,9 +120,7 @@ final class Access {
             ways.add(WayOut.of(WayKind.MAKE_NARROWER, Fact.mm(left)));
         }
         ways.add(WayOut.of(WayKind.STEPPING_BOARD));
-        if (!free) {
-            ways.add(WayOut.of(WayKind.FREE_WALL));
-        }
+        if (!free) ways.add(WayOut.of(WayKind.FREE_WALL));
         return ways;
     }
 
@@ -173,9 +163,7 @@ final class Access {
         rows.add(new AccessSheet.Row(
                 lot.where(), "reach", reach, standard.reachMm(), "mm", over <= REACH_TO_MM ? 0 : over,
                 Optional.of(bed.placement().toYard(new Point(worst.at().x, worst.at().y)))));
-        if (over <= REACH_TO_MM) {
-            return List.of();
-        }
+        if (over <= REACH_TO_MM) return List.of();
         return List.of(AccessSheet.finding(standard, FindingKind.REACH_FAR, Place.bed(lot.bed().id()), standard.reachMm(), Math.round(over))
                 .with("reach", Fact.mm(Math.round(reach)))
                 .ways(easier(bed, stretches, over)));
@@ -210,18 +198,12 @@ final class Access {
         Polygon standing = Shapes.FACTORY.createPolygon(ring);
         List<double[]> taken = new ArrayList<>();
         for (Lot other : site.near(standing, 0)) {
-            if (standing.intersects(other.core())) {
-                take(Shapes.common(standing, other.core()), from, x, y, taken);
-            }
+            if (standing.intersects(other.core())) take(Shapes.common(standing, other.core()), from, x, y, taken);
         }
         for (Zone zone : site.zonesNear(standing, 0)) {
-            if (zone.solid() && standing.intersects(zone.shape())) {
-                take(Shapes.common(standing, zone.shape()), from, x, y, taken);
-            }
+            if (zone.solid() && standing.intersects(zone.shape())) take(Shapes.common(standing, zone.shape()), from, x, y, taken);
         }
-        if (!site.insideYard(standing)) {
-            take(Shapes.less(standing, site.yard().orElseThrow()), from, x, y, taken);
-        }
+        if (!site.insideYard(standing)) take(Shapes.less(standing, site.yard().orElseThrow()), from, x, y, taken);
         taken.sort(Comparator.comparingDouble(span -> span[0]));
         taken.add(new double[] {length, length});
         List<Stretch> stretches = new ArrayList<>();
@@ -246,9 +228,7 @@ final class Access {
                 least = Math.min(least, along);
                 most = Math.max(most, along);
             }
-            if (most - least > Shapes.TOUCH_MM) {
-                taken.add(new double[] {least, most});
-            }
+            if (most - least > Shapes.TOUCH_MM) taken.add(new double[] {least, most});
         }
     }
 

@@ -47,9 +47,7 @@ public record BedFall(
         double lowest = drops.stream().mapToDouble(drop -> drop).max().orElseThrow();
         List<Scribe> scribes = new ArrayList<>();
         List<Quantity> quantities = new ArrayList<>();
-        for (int i = 0; i < outline.sides(); i++) {
-            quantities.add(level(i, outline, fall, drops.get(i)));
-        }
+        for (int i = 0; i < outline.sides(); i++) quantities.add(level(i, outline, fall, drops.get(i)));
         for (int i = 0; i < outline.sides(); i++) {
             double start = drops.get(i);
             double end = drops.get((i + 1) % drops.size());
@@ -88,9 +86,7 @@ public record BedFall(
     private static List<Finding> findings(Bed bed, List<Scribe> scribes, double most) {
         double height = bed.section().heightMm();
         double limit = height / 4;
-        if (most <= limit + Shapes.TOUCH_MM) {
-            return List.of();
-        }
+        if (most <= limit + Shapes.TOUCH_MM) return List.of();
         List<String> walls = scribes.stream()
                         .filter(scribe -> DoubleStream.of(scribe.startMm(), scribe.endMm())
                                         .max()

@@ -47,12 +47,8 @@ public record BedGround(
         String surface = BySurface.most(areas);
         Preparation.Soft soft = SOFT.contains(surface) ? preparation.soft() : Preparation.Soft.SCRIBE;
         Optional<BedFall> bedFall = fall.map(plane -> BedFall.of(bed, plane));
-        if (areas.containsKey("deck")) {
-            quantities.add(deckLoad(bed, loads));
-        }
-        if (surface.equals("deck")) {
-            return new BedGround(bed.id(), surface, "none", List.of(), quantities, List.of());
-        }
+        if (areas.containsKey("deck")) quantities.add(deckLoad(bed, loads));
+        if (surface.equals("deck")) return new BedGround(bed.id(), surface, "none", List.of(), quantities, List.of());
         if (soft == Preparation.Soft.SCRIBE) {
             bedFall.ifPresent(own -> quantities.addAll(own.quantities()));
             return new BedGround(

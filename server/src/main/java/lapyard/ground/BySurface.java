@@ -24,9 +24,7 @@ public record BySurface(Garden garden, List<Finding> findings) {
     }
 
     public static BySurface of(Garden garden) {
-        if (garden.beds().stream().noneMatch(bed -> bed.inside().base().bySurface())) {
-            return new BySurface(garden, List.of());
-        }
+        if (garden.beds().stream().noneMatch(bed -> bed.inside().base().bySurface())) return new BySurface(garden, List.of());
         Optional<SurfaceChecks> surfaces = garden.ground().surfaces().isEmpty()
                 ? Optional.empty()
                 : Optional.of(new SurfaceChecks(new Site(garden), garden.ground().surfaces()));
@@ -38,9 +36,7 @@ public record BySurface(Garden garden, List<Finding> findings) {
                 continue;
             }
             String surface = surfaces.map(checks -> most(checks.areasUnder(Lot.of(beds.size(), bed)))).orElse("");
-            if (surface.isEmpty()) {
-                asked.add(bed.id());
-            }
+            if (surface.isEmpty()) asked.add(bed.id());
             beds.add(bed.withInside(bed.inside().withBase(bed.inside().base().slatted(!BedGround.SOFT.contains(surface)))));
         }
         return new BySurface(garden.withBeds(beds), asked.isEmpty() ? List.of() : List.of(ask(asked)));

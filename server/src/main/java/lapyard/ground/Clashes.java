@@ -48,9 +48,7 @@ public final class Clashes {
         List<Finding> found = new ArrayList<>(crossings(garden));
         boolean crossed = !found.isEmpty();
         found.addAll(read(garden));
-        if (!crossed && !garden.paths().isEmpty()) {
-            found.addAll(PathChecks.of(new Site(garden), garden.paths()));
-        }
+        if (!crossed && !garden.paths().isEmpty()) found.addAll(PathChecks.of(new Site(garden), garden.paths()));
         found.removeIf(finding -> finding.weight() != Finding.Weight.STOP);
         return found;
     }
@@ -64,9 +62,7 @@ public final class Clashes {
 
     /** Empty where an outline crosses itself. */
     static Optional<GroundSheet> sheet(Garden garden) {
-        if (!crossings(garden).isEmpty()) {
-            return Optional.empty();
-        }
+        if (!crossings(garden).isEmpty()) return Optional.empty();
         Ground ground = garden.ground();
         List<Finding> found = new ArrayList<>(read(garden));
         Site site = new Site(garden);
@@ -103,9 +99,7 @@ public final class Clashes {
     }
 
     private static Optional<Finding> overTheEdge(Site site, Lot lot, Geometry yard) {
-        if (site.insideYard(lot.core())) {
-            return Optional.empty();
-        }
+        if (site.insideYard(lot.core())) return Optional.empty();
         Outline outline = lot.bed().inYard();
         double most = 0;
         String atCorner = "";
@@ -169,9 +163,7 @@ public final class Clashes {
     }
 
     private static Optional<Finding> inZone(Site site, Lot lot, Zone zone) {
-        if (!zone.blocks(lot)) {
-            return Optional.empty();
-        }
+        if (!zone.blocks(lot)) return Optional.empty();
         List<WayOut> ways = site.waysOut(lot, zone.keptClear(), moved -> !zone.blocks(moved));
         double shortBy = zone.shortByMm(lot);
         return Optional.of(zone.fact(lot, shortBy).ways(ways));
@@ -189,17 +181,13 @@ public final class Clashes {
                 crossing(Place.of(What.KEEP_CLEAR, kept.kind()), new Outline(kept.shape())).ifPresent(found::add);
             }
         }
-        for (Bed bed : garden.beds()) {
-            crossing(Place.bed(bed.id()), bed.inYard()).ifPresent(found::add);
-        }
+        for (Bed bed : garden.beds()) crossing(Place.bed(bed.id()), bed.inYard()).ifPresent(found::add);
         return found;
     }
 
     private static Optional<Finding> crossing(Place where, Outline outline) {
         IsValidOp check = new IsValidOp(Shapes.drawn(outline));
-        if (check.isValid()) {
-            return Optional.empty();
-        }
+        if (check.isValid()) return Optional.empty();
         Coordinate place = check.getValidationError().getCoordinate();
         int corner = nearestCorner(outline, new Point(place.x, place.y));
         return Optional.of(Finding.of(FindingKind.OUTLINE_CROSSES, where)
@@ -210,9 +198,7 @@ public final class Clashes {
     private static int nearestCorner(Outline outline, Point place) {
         int nearest = 0;
         for (int i = 1; i < outline.sides(); i++) {
-            if (outline.corner(i).distanceMm(place) < outline.corner(nearest).distanceMm(place)) {
-                nearest = i;
-            }
+            if (outline.corner(i).distanceMm(place) < outline.corner(nearest).distanceMm(place)) nearest = i;
         }
         return nearest + 1;
     }

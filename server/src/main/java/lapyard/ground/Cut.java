@@ -20,9 +20,7 @@ final class Cut {
     /** To cut the width or the depth, whichever loses less; empty where neither helps. */
     static Optional<WayOut> least(Lot lot, Geometry obstacle, Predicate<Lot> free) {
         Outline outline = lot.bed().inYard();
-        if (outline.sides() != 4 || !square(outline)) {
-            return Optional.empty();
-        }
+        if (outline.sides() != 4 || !square(outline)) return Optional.empty();
         double width = outline.sideMm(0);
         double depth = outline.sideMm(1);
         List<Point> corners = outline.corners();
@@ -31,9 +29,7 @@ final class Cut {
                 least(lot, obstacle, free, corners.get(1), corners.get(2), corners.get(0), width, true);
         OptionalDouble offDepth =
                 least(lot, obstacle, free, corners.get(2), corners.get(3), corners.get(1), depth, false);
-        if (offWidth.isEmpty() && offDepth.isEmpty()) {
-            return Optional.empty();
-        }
+        if (offWidth.isEmpty() && offDepth.isEmpty()) return Optional.empty();
         return Optional.of(
                 offDepth.isEmpty() || offWidth.isPresent() && offWidth.getAsDouble() < offDepth.getAsDouble()
                         ? WayOut.of(WayKind.CUT_WIDTH, Fact.mm(width - offWidth.getAsDouble()))
@@ -81,9 +77,7 @@ final class Cut {
             Point b = outline.corner(i + 1);
             Point c = outline.corner(i + 2);
             double dot = (b.x() - a.x()) * (c.x() - b.x()) + (b.y() - a.y()) * (c.y() - b.y());
-            if (Math.abs(dot) > 1e-6 * outline.sideMm(i) * outline.sideMm(i + 1)) {
-                return false;
-            }
+            if (Math.abs(dot) > 1e-6 * outline.sideMm(i) * outline.sideMm(i + 1)) return false;
         }
         return true;
     }

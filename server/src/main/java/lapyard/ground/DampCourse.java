@@ -40,9 +40,7 @@ final class DampCourse {
                 if (over > Shapes.TOUCH_MM) {
                     int courses = (int) Math.ceil(over / bed.section().heightMm() - 1e-9);
                     Finding told = Finding.of(FindingKind.SOIL_OVER_DAMP_COURSE, Place.bed(bed.id())).way(WayKind.MOVE_OFF_WALL, Fact.mm(AGAINST_MM));
-                    if (courses < bed.courses()) {
-                        told = told.way(WayKind.TAKE_OFF_COURSES, Fact.count(courses, "courses"));
-                    }
+                    if (courses < bed.courses()) told = told.way(WayKind.TAKE_OFF_COURSES, Fact.count(courses, "courses"));
                     found.add(told
                             .with("what", Fact.name(zone.name())).with("soil", Fact.mm(soil)).with("below", Fact.mm(BELOW_MM)).with("course", Fact.mm(zone.kept().dampCourseMm()))
                             .by(Fact.mm(over)));

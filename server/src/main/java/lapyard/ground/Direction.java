@@ -72,15 +72,9 @@ enum Direction {
             double right = x * (q.y - corner.y) - y * (q.x - corner.x);
             double alongP = x * (p.x - corner.x) + y * (p.y - corner.y);
             double alongQ = x * (q.x - corner.x) + y * (q.y - corner.y);
-            if (Math.abs(left) < 1e-6) {
-                distances.add(alongP);
-            }
-            if (Math.abs(right) < 1e-6) {
-                distances.add(alongQ);
-            }
-            if (left * right < 0) {
-                distances.add(alongP + (alongQ - alongP) * left / (left - right));
-            }
+            if (Math.abs(left) < 1e-6) distances.add(alongP);
+            if (Math.abs(right) < 1e-6) distances.add(alongQ);
+            if (left * right < 0) distances.add(alongP + (alongQ - alongP) * left / (left - right));
         }
         return distances.build();
     }

@@ -55,9 +55,7 @@ final class Edging {
             List<double[]> stopped = new ArrayList<>();
             for (Object found : stops.query(near)) {
                 Stop stop = (Stop) found;
-                if (stop.owner != path) {
-                    along(side, stop.side, stopped);
-                }
+                if (stop.owner != path) along(side, stop.side, stopped);
             }
             free(side.getLength(), stopped, runs);
         }
@@ -75,16 +73,12 @@ final class Edging {
         double y = (side.p1.y - side.p0.y) / length;
         double sine = ((stop.p1.x - stop.p0.x) * y - (stop.p1.y - stop.p0.y) * x) / stop.getLength();
         double off = Math.max(side.distancePerpendicular(stop.p0), side.distancePerpendicular(stop.p1));
-        if (Math.abs(sine) > PARALLEL || off > AGAINST_MM) {
-            return;
-        }
+        if (Math.abs(sine) > PARALLEL || off > AGAINST_MM) return;
         double one = (stop.p0.x - side.p0.x) * x + (stop.p0.y - side.p0.y) * y;
         double other = (stop.p1.x - side.p0.x) * x + (stop.p1.y - side.p0.y) * y;
         double from = Math.max(0, Math.min(one, other));
         double to = Math.min(length, Math.max(one, other));
-        if (to > from) {
-            stopped.add(new double[] {from, to});
-        }
+        if (to > from) stopped.add(new double[] {from, to});
     }
 
     private static void free(double length, List<double[]> stopped, List<Double> runs) {
@@ -92,9 +86,7 @@ final class Edging {
         stopped.add(new double[] {length, length});
         double at = 0;
         for (double[] stretch : stopped) {
-            if (stretch[0] - at > Shapes.TOUCH_MM) {
-                runs.add(stretch[0] - at);
-            }
+            if (stretch[0] - at > Shapes.TOUCH_MM) runs.add(stretch[0] - at);
             at = Math.max(at, stretch[1]);
         }
     }
@@ -102,9 +94,7 @@ final class Edging {
     /** The flat ends of a path; none where its line closes. */
     private static List<LineSegment> openEnds(GardenPath path) {
         List<Point> line = Shapes.legs(path.line());
-        if (line.size() < 2 || line.get(0).equals(line.get(line.size() - 1))) {
-            return List.of();
-        }
+        if (line.size() < 2 || line.get(0).equals(line.get(line.size() - 1))) return List.of();
         return List.of(
                 end(line.get(0), line.get(1), path.widthMm()),
                 end(line.get(line.size() - 1), line.get(line.size() - 2), path.widthMm()));
@@ -121,18 +111,14 @@ final class Edging {
         List<LineSegment> sides = new ArrayList<>();
         for (Polygon polygon : Shapes.polygons(area)) {
             ring(polygon.getExteriorRing().getCoordinates(), sides);
-            for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-                ring(polygon.getInteriorRingN(i).getCoordinates(), sides);
-            }
+            for (int i = 0; i < polygon.getNumInteriorRing(); i++) ring(polygon.getInteriorRingN(i).getCoordinates(), sides);
         }
         return sides;
     }
 
     private static void ring(Coordinate[] ring, List<LineSegment> sides) {
         for (int i = 0; i + 1 < ring.length; i++) {
-            if (!ring[i].equals2D(ring[i + 1])) {
-                sides.add(new LineSegment(ring[i], ring[i + 1]));
-            }
+            if (!ring[i].equals2D(ring[i + 1])) sides.add(new LineSegment(ring[i], ring[i + 1]));
         }
     }
 }

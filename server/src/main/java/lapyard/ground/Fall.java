@@ -31,9 +31,7 @@ public record Fall(double a, double b, double c, List<Double> residualsMm) {
     /** Empty for fewer than three readings or readings all in a line. */
     public static Optional<Fall> of(List<Ground.Level> levels) {
         int n = levels.size();
-        if (n < 3) {
-            return Optional.empty();
-        }
+        if (n < 3) return Optional.empty();
         double x = 0;
         double y = 0;
         double drop = 0;
@@ -59,25 +57,19 @@ public record Fall(double a, double b, double c, List<Double> residualsMm) {
         double spread = Math.hypot(xx - yy, 2 * xy);
         double across = Math.sqrt(Math.max(0, (xx + yy - spread) / 2 / n));
         double along = Math.sqrt((xx + yy + spread) / 2 / n);
-        if (across < Math.max(IN_LINE_MM, along / 1000)) {
-            return Optional.empty();
-        }
+        if (across < Math.max(IN_LINE_MM, along / 1000)) return Optional.empty();
         double det = xx * yy - xy * xy;
         double a = (xd * yy - yd * xy) / det;
         double b = (yd * xx - xd * xy) / det;
         double c = drop - a * x - b * y;
         List<Double> residuals = new ArrayList<>();
-        for (Ground.Level level : levels) {
-            residuals.add(level.dropMm() - (a * level.at().x() + b * level.at().y() + c));
-        }
+        for (Ground.Level level : levels) residuals.add(level.dropMm() - (a * level.at().x() + b * level.at().y() + c));
         return Optional.of(new Fall(a, b, c, residuals));
     }
 
     /** What is wrong with the readings: too few, all in a line, or one off the plane. None for no readings at all. */
     static List<Finding> findings(List<Ground.Level> levels) {
-        if (levels.isEmpty()) {
-            return List.of();
-        }
+        if (levels.isEmpty()) return List.of();
         Optional<Fall> fall = of(levels);
         if (fall.isEmpty() && levels.size() < 3) {
             int missing = 3 - levels.size();

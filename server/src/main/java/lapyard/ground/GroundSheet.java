@@ -43,9 +43,7 @@ public record GroundSheet(
 
     static List<Quantity> quantities(SurfaceChecks surfaces, Optional<Fall> fall, Ground ground) {
         List<Quantity> quantities = new ArrayList<>();
-        if (!ground.surfaces().isEmpty()) {
-            quantities.addAll(surfaces.areas());
-        }
+        if (!ground.surfaces().isEmpty()) quantities.addAll(surfaces.areas());
         fall.filter(plane -> Double.isFinite(plane.oneIn()))
                 .ifPresent(plane -> quantities.add(Quantity.of(QuantityKind.FALL, plane.oneIn(), "1:n",
                         "1 / sqrt(a^2 + b^2) of the plane through all readings", Working.GEOMETRY,

@@ -46,9 +46,7 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
             Bed bed = garden.beds().get(i);
             Set<String> walls = new LinkedHashSet<>();
             Set<String> by = new LinkedHashSet<>();
-            if (bed.walls().hidden().isEmpty()) {
-                hidden(bed, i, screens, walls, by);
-            }
+            if (bed.walls().hidden().isEmpty()) hidden(bed, i, screens, walls, by);
             beds.add(walls.isEmpty() ? bed : bed.hiding(walls));
             if (!walls.isEmpty()) {
                 findings.add(Finding.of(FindingKind.WALLS_HIDDEN, Place.bed(bed.id()))
@@ -88,9 +86,7 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
             }
         }
         for (Ground.Surface surface : garden.ground().surfaces()) {
-            if (surface.kind().equals("deck")) {
-                screens.add(Screen.of("a deck", Shapes.area(surface.outline()), -1));
-            }
+            if (surface.kind().equals("deck")) screens.add(Screen.of("a deck", Shapes.area(surface.outline()), -1));
         }
         for (int i = 0; i < garden.beds().size(); i++) {
             Bed bed = garden.beds().get(i);

@@ -71,17 +71,13 @@ final class Membrane {
     static List<List<PathWork.Strip>> of(List<GardenPath> paths, List<Geometry> covers) {
         Membrane membrane = new Membrane(paths, covers);
         List<List<PathWork.Strip>> all = new ArrayList<>();
-        for (int path = 0; path < paths.size(); path++) {
-            all.add(paths.get(path).membrane().isEmpty() ? List.of() : membrane.strips(path));
-        }
+        for (int path = 0; path < paths.size(); path++) all.add(paths.get(path).membrane().isEmpty() ? List.of() : membrane.strips(path));
         return all;
     }
 
     private List<PathWork.Strip> strips(int path) {
         List<Geometry> earlier = new ArrayList<>();
-        for (int i = 0; i < path; i++) {
-            if (!paths.get(i).membrane().isEmpty()) earlier.add(covers.get(i));
-        }
+        for (int i = 0; i < path; i++) if (!paths.get(i).membrane().isEmpty()) earlier.add(covers.get(i));
         double lap = paths.get(path).lapMm();
         List<Geometry> laid = new ArrayList<>();
         List<PathWork.Strip> strips = new ArrayList<>();

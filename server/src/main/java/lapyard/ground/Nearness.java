@@ -32,9 +32,7 @@ public record Nearness(int number, String kind, double clearanceMm, List<Outline
             List<Near> beds = new ArrayList<>();
             for (Lot lot : site.near(zone.shape(), WITHIN_MM)) {
                 double distance = lot.area().distance(zone.shape());
-                if (distance <= WITHIN_MM) {
-                    beds.add(new Near(lot.bed().id(), distance, zone.blocks(lot) ? zone.shortByMm(lot) : 0));
-                }
+                if (distance <= WITHIN_MM) beds.add(new Near(lot.bed().id(), distance, zone.blocks(lot) ? zone.shortByMm(lot) : 0));
             }
             beds.sort(Comparator.comparingDouble(Near::distanceMm));
             all.add(new Nearness(

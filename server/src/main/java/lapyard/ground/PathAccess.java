@@ -82,9 +82,7 @@ final class PathAccess {
         site.near(strip, 0).forEach(lot -> standing.add(lot.area()));
         site.zonesNear(strip, 0).stream().filter(Zone::solid).forEach(zone -> standing.add(zone.shape()));
         PathRoom room = PathRoom.of(paths.get(path), standing);
-        if (room.narrowMm() == 0 && room.widthMm() >= paths.get(path).widthMm()) {
-            return;
-        }
+        if (room.narrowMm() == 0 && room.widthMm() >= paths.get(path).widthMm()) return;
         boolean pinch = room.narrowMm() <= standard.pinchLengthMm();
         double limit = pinch ? standard.pinchMm() : Math.min(standard.pathMm(), paths.get(path).widthMm());
         double shortBy = limit - room.widthMm();
@@ -131,22 +129,16 @@ final class PathAccess {
 
     /** At an end that meets no other path there must be room to turn within one diameter of it. */
     private void turning(int path) {
-        if (standard.turningMm() <= 0) {
-            return;
-        }
+        if (standard.turningMm() <= 0) return;
         List<Point> line = Shapes.legs(paths.get(path).line());
-        if (line.get(0).equals(line.get(line.size() - 1))) {
-            return;
-        }
+        if (line.get(0).equals(line.get(line.size() - 1))) return;
         for (Point end : List.of(line.get(0), line.get(line.size() - 1))) {
             Geometry at = Shapes.FACTORY.createPoint(Shapes.coordinate(end));
             boolean met = false;
             for (int other = 0; other < paths.size(); other++) {
                 met |= other != path && strips.get(other).isWithinDistance(at, Shapes.TOUCH_MM);
             }
-            if (met) {
-                continue;
-            }
+            if (met) continue;
             double room = roomToTurn(at);
             double shortBy = standard.turningMm() - room;
             boolean fails = shortBy > CIRCLE_TO_MM;
@@ -163,17 +155,11 @@ final class PathAccess {
     /** Diameter of the largest circle that is free within one turning diameter of the place. */
     private double roomToTurn(Geometry at) {
         Geometry ground = Shapes.round(at, standard.turningMm());
-        if (site.yard().isPresent()) {
-            ground = Shapes.common(ground, site.yard().get());
-        }
+        if (site.yard().isPresent()) ground = Shapes.common(ground, site.yard().get());
         List<Geometry> standing = new ArrayList<>();
-        for (Lot lot : site.near(ground, 0)) {
-            standing.add(lot.area());
-        }
+        for (Lot lot : site.near(ground, 0)) standing.add(lot.area());
         site.zonesNear(ground, 0).stream().filter(Zone::solid).forEach(zone -> standing.add(zone.shape()));
-        if (!standing.isEmpty()) {
-            ground = Shapes.less(ground, Shapes.union(standing));
-        }
+        if (!standing.isEmpty()) ground = Shapes.less(ground, Shapes.union(standing));
         double widest = 0;
         for (Polygon part : Shapes.polygons(ground)) {
             widest = Math.max(widest, 2 * new MaximumInscribedCircle(part, CIRCLE_TO_MM).getRadiusLine().getLength());
@@ -184,17 +170,13 @@ final class PathAccess {
     /** Ends and meetings with other paths are where two can pass. */
     private void passing(int path) {
         GardenPath own = paths.get(path);
-        if (standard.passingEveryMm() <= 0 || own.widthMm() >= standard.passingMm() - Shapes.TOUCH_MM) {
-            return;
-        }
+        if (standard.passingEveryMm() <= 0 || own.widthMm() >= standard.passingMm() - Shapes.TOUCH_MM) return;
         LengthIndexedLine line = new LengthIndexedLine(Shapes.line(Shapes.legs(own.line())));
         TreeSet<Double> places = new TreeSet<>(List.of(0.0, line.getEndIndex()));
         for (int other = 0; other < paths.size(); other++) {
             if (other != path && strips.get(other).intersects(strips.get(path))) {
                 Coordinate middle = Shapes.common(strips.get(other), strips.get(path)).getCentroid().getCoordinate();
-                if (middle != null) {
-                    places.add(line.project(middle));
-                }
+                if (middle != null) places.add(line.project(middle));
             }
         }
         double longest = 0;

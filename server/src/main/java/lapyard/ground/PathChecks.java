@@ -73,13 +73,9 @@ final class PathChecks {
             }
         }
         List<WayOut> ways = new ArrayList<>();
-        if (nearest == 0 || nearest == line.size() - 1) {
-            shorter(path, nearest == 0, fits).ifPresent(ways::add);
-        }
+        if (nearest == 0 || nearest == line.size() - 1) shorter(path, nearest == 0, fits).ifPresent(ways::add);
         int width = largest((int) path.widthMm(), mm -> fits.covers(Shapes.strip(widened(path, path.line(), mm))));
-        if (width > 0) {
-            ways.add(WayOut.of(WayKind.NARROW_TO, Fact.mm(width)));
-        }
+        if (width > 0) ways.add(WayOut.of(WayKind.NARROW_TO, Fact.mm(width)));
         ways.add(WayOut.of(WayKind.MOVE_POINT_IN, Fact.name(String.valueOf(nearest + 1))));
         return Finding.of(FindingKind.PATH_OUTSIDE, Place.of(What.PATH, path.id()))
                 .with("point", Fact.name(String.valueOf(nearest + 1))).by(Fact.mm(most)).ways(ways);

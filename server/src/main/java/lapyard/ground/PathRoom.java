@@ -82,17 +82,13 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
             }
         }
         parts.removeIf(part -> part.getArea() < Shapes.TOUCH_MM * Shapes.TOUCH_MM);
-        if (parts.isEmpty()) {
-            return 0;
-        }
+        if (parts.isEmpty()) return 0;
         TreeSet<Double> stations = new TreeSet<>();
         Geometry all = Shapes.union(List.copyOf(parts));
         for (Coordinate corner : all.getCoordinates()) {
             double along = leg.along(corner);
             for (double s : new double[] {along - BESIDE_MM, along + BESIDE_MM}) {
-                if (s >= 0 && s <= leg.length) {
-                    stations.add(s);
-                }
+                if (s >= 0 && s <= leg.length) stations.add(s);
             }
         }
         double narrow = 0;
@@ -101,9 +97,7 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
         for (double s : stations) {
             PathRoom room = widest(leg, s, all);
             boolean narrowHere = room.widthMm < 2 * leg.half - Shapes.TOUCH_MM;
-            if (narrowHere) {
-                places.add(room);
-            }
+            if (narrowHere) places.add(room);
             narrow += narrowHere && lastNarrow ? s - last : 0;
             last = s;
             lastNarrow = narrowHere;
@@ -147,9 +141,7 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
 
     private static boolean touches(Leg leg, Polygon part, int side) {
         for (Coordinate corner : part.getCoordinates()) {
-            if (leg.across(corner) * side > leg.half - Shapes.TOUCH_MM) {
-                return true;
-            }
+            if (leg.across(corner) * side > leg.half - Shapes.TOUCH_MM) return true;
         }
         return false;
     }

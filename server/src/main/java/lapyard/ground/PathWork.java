@@ -104,9 +104,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
                     "area x depth", Working.GEOMETRY,
                     area, Working.Input.of("depth", layer.depthMm(), "mm")));
         }
-        if (!path.edging().isEmpty()) {
-            edging(edgingRunsMm, quantities);
-        }
+        if (!path.edging().isEmpty()) edging(edgingRunsMm, quantities);
         if (!path.membrane().isEmpty()) {
             quantities.add(Quantity.of(QuantityKind.MEMBRANE, areaM2, "m2",
                     "area, without laps", Working.COMMON_PRACTICE,
@@ -142,9 +140,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
 
     private static double lengthMm(List<Point> line) {
         double sum = 0;
-        for (int i = 0; i + 1 < line.size(); i++) {
-            sum += line.get(i).distanceMm(line.get(i + 1));
-        }
+        for (int i = 0; i + 1 < line.size(); i++) sum += line.get(i).distanceMm(line.get(i + 1));
         return sum;
     }
 }

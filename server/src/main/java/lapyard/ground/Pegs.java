@@ -126,9 +126,7 @@ public record Pegs(
         List<Diagonal> diagonals = new ArrayList<>();
         for (int i = 0; i < (n > ALL_PAIRS_UP_TO ? 2 : n); i++) {
             for (int j = i + 2; j < n; j++) {
-                if (!(i == 0 && j == n - 1)) {
-                    diagonals.add(new Diagonal(i + 1, j + 1, outline.corner(i).distanceMm(outline.corner(j))));
-                }
+                if (!(i == 0 && j == n - 1)) diagonals.add(new Diagonal(i + 1, j + 1, outline.corner(i).distanceMm(outline.corner(j))));
             }
         }
         diagonals.sort(Comparator.comparingDouble(Diagonal::lengthMm).reversed());
@@ -138,9 +136,7 @@ public record Pegs(
     private static List<Double> marks(List<Peg> pegs, ToDoubleFunction<Peg> place) {
         List<Double> marks = new ArrayList<>();
         pegs.stream().mapToDouble(place).sorted().forEach(mark -> {
-            if (marks.isEmpty() || mark - marks.get(marks.size() - 1) > SAME_MARK_MM) {
-                marks.add(mark);
-            }
+            if (marks.isEmpty() || mark - marks.get(marks.size() - 1) > SAME_MARK_MM) marks.add(mark);
         });
         return marks;
     }

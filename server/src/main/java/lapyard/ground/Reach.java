@@ -34,9 +34,7 @@ final class Reach {
     private Reach(Geometry inside, List<LineSegment> faces, double toMm) {
         this.faces = faces;
         this.toMm = toMm;
-        for (Polygon polygon : Shapes.polygons(inside)) {
-            rings.add(polygon.getExteriorRing().getCoordinates());
-        }
+        for (Polygon polygon : Shapes.polygons(inside)) rings.add(polygon.getExteriorRing().getCoordinates());
     }
 
     /**
@@ -63,9 +61,7 @@ final class Reach {
         PriorityQueue<Square> squares =
                 new PriorityQueue<>(Comparator.comparingDouble(Square::bound).reversed());
         for (double x = bounds.getMinX() + half; x - half < bounds.getMaxX(); x += 2 * half) {
-            for (double y = bounds.getMinY() + half; y - half < bounds.getMaxY(); y += 2 * half) {
-                offer(squares, x, y, half);
-            }
+            for (double y = bounds.getMinY() + half; y - half < bounds.getMaxY(); y += 2 * half) offer(squares, x, y, half);
         }
         while (!squares.isEmpty() && squares.peek().bound > best + toMm) {
             Square square = squares.poll();
@@ -85,9 +81,7 @@ final class Reach {
         Coordinate middle = new Coordinate(x, y);
         double distance = distance(middle, faces);
         double bound = distance + half * Math.sqrt(2);
-        if (bound <= best + toMm) {
-            return;
-        }
+        if (bound <= best + toMm) return;
         if (rings.stream().anyMatch(ring -> PointLocation.isInRing(middle, ring))) {
             look(middle, distance);
         } else if (rings.stream().allMatch(ring -> toRing(middle, ring) > half * Math.sqrt(2))) {
@@ -98,17 +92,13 @@ final class Reach {
 
     private static double distance(Coordinate place, List<LineSegment> segments) {
         double least = Double.POSITIVE_INFINITY;
-        for (LineSegment segment : segments) {
-            least = Math.min(least, segment.distance(place));
-        }
+        for (LineSegment segment : segments) least = Math.min(least, segment.distance(place));
         return least;
     }
 
     private static double toRing(Coordinate place, Coordinate[] ring) {
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i + 1 < ring.length; i++) {
-            least = Math.min(least, Distance.pointToSegment(place, ring[i], ring[i + 1]));
-        }
+        for (int i = 0; i + 1 < ring.length; i++) least = Math.min(least, Distance.pointToSegment(place, ring[i], ring[i + 1]));
         return least;
     }
 }

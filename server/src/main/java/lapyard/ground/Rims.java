@@ -88,9 +88,7 @@ public record Rims(String bed, List<Quantity> quantities) {
     /** Packing over half a course is a course too few, letting in over half a course one too many. */
     private static Optional<Finding> tooMuch(Bed bed, double packing) {
         double course = bed.section().heightMm();
-        if (Math.abs(packing) <= course / 2 + Shapes.TOUCH_MM) {
-            return Optional.empty();
-        }
+        if (Math.abs(packing) <= course / 2 + Shapes.TOUCH_MM) return Optional.empty();
         long courses = Math.max(1, Math.round(Math.abs(packing) / course));
         double rest = Math.abs(packing) - courses * course;
         Fact count = Fact.count(courses, "courses");

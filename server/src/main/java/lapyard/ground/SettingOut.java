@@ -66,9 +66,7 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
          */
         public Optional<Double> pushForTenMm() {
             Outline outline = bed.inYard();
-            if (outline.sides() != 4 || !Cut.square(outline)) {
-                return Optional.empty();
-            }
+            if (outline.sides() != 4 || !Cut.square(outline)) return Optional.empty();
             double diagonal = outline.corner(0).distanceMm(outline.corner(2));
             return Optional.of(Survey.pushToSquareMm(outline.sideMm(0), diagonal + 5, diagonal - 5));
         }
@@ -89,18 +87,14 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
 
     public static SettingOut of(Garden garden, Optional<Fall> fall) {
         Optional<Baseline> chosen = baseline(garden);
-        if (chosen.isEmpty()) {
-            return new SettingOut(Optional.empty(), Optional.empty(), List.of(), List.of(noBaseline()));
-        }
+        if (chosen.isEmpty()) return new SettingOut(Optional.empty(), Optional.empty(), List.of(), List.of(noBaseline()));
         Baseline line = chosen.get();
         List<BedPegs> beds = new ArrayList<>();
         double deepest = 0;
         for (Bed bed : garden.beds()) {
             Pegs pegs = Pegs.of(bed, line.from(), line.to(), line.standOffMm(), fall);
             List<Tapes> tapes = new ArrayList<>();
-            for (int i = 0; i < bed.outline().sides(); i++) {
-                tapes.add(tapes(i + 1, line, bed.inYard().corner(i)));
-            }
+            for (int i = 0; i < bed.outline().sides(); i++) tapes.add(tapes(i + 1, line, bed.inYard().corner(i)));
             beds.add(new BedPegs(bed, pegs, tapes, triangle(bed.inYard())));
             deepest = Math.max(deepest, pegs.offsetsMm().get(pegs.offsetsMm().size() - 1));
         }
@@ -119,9 +113,7 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
                 .toList();
         if (wall.size() > 1) return Optional.of(new Baseline(wall.get(0), wall.get(wall.size() - 1), 0));
         int longest = 0;
-        for (int i = 1; i < yard.sides(); i++) {
-            if (yard.sideMm(i) > yard.sideMm(longest)) longest = i;
-        }
+        for (int i = 1; i < yard.sides(); i++) if (yard.sideMm(i) > yard.sideMm(longest)) longest = i;
         Point from = yard.corner(longest);
         Point to = yard.corner(longest + 1);
         return Optional.of(yard.signedAreaMm2() > 0 ? new Baseline(from, to, 0) : new Baseline(to, from, 0));
@@ -157,9 +149,7 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
             double lengths = Math.hypot(ax, ay) * Math.hypot(bx, by);
             if (Math.abs(ax * bx + ay * by) <= SQUARE * lengths && (ax * by - ay * bx) * turn > 0) {
                 Optional<Triangle> own = triangle(i + 1, outline.sideMm(i), outline.sideMm(i - 1));
-                if (own.isPresent() && (largest.isEmpty() || own.get().acrossMm() > largest.get().acrossMm())) {
-                    largest = own;
-                }
+                if (own.isPresent() && (largest.isEmpty() || own.get().acrossMm() > largest.get().acrossMm())) largest = own;
             }
         }
         return largest;
@@ -169,9 +159,7 @@ public record SettingOut(Optional<Baseline> baseline, Optional<Triangle> square,
         double four = part(along / 4, other / 3);
         double three = part(along / 3, other / 4);
         double part = Math.max(four, three);
-        if (part <= 0) {
-            return Optional.empty();
-        }
+        if (part <= 0) return Optional.empty();
         return Optional.of(
                 four >= three
                         ? new Triangle(peg, 4 * part, 3 * part, 5 * part)

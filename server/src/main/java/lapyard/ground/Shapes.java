@@ -59,9 +59,7 @@ final class Shapes {
     /** All places within half the width of the line: bends mitred, ends flat; empty for a line without length. */
     static Geometry strip(GardenPath path) {
         List<Point> line = legs(path.line());
-        if (line.size() < 2 || path.widthMm() <= 0) {
-            return FACTORY.createPolygon();
-        }
+        if (line.size() < 2 || path.widthMm() <= 0) return FACTORY.createPolygon();
         BufferParameters flat = new BufferParameters(
                 QUADRANT_SEGMENTS, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
         flat.setSimplifyFactor(0);
@@ -72,9 +70,7 @@ final class Shapes {
     static List<Point> legs(List<Point> line) {
         List<Point> kept = new ArrayList<>();
         for (Point point : line) {
-            if (kept.isEmpty() || kept.get(kept.size() - 1).distanceMm(point) > 0) {
-                kept.add(point);
-            }
+            if (kept.isEmpty() || kept.get(kept.size() - 1).distanceMm(point) > 0) kept.add(point);
         }
         return kept;
     }
@@ -107,9 +103,7 @@ final class Shapes {
     static List<Polygon> polygons(Geometry geometry) {
         List<Polygon> found = new ArrayList<>();
         for (Object polygon : PolygonExtracter.getPolygons(geometry)) {
-            if (!((Polygon) polygon).isEmpty()) {
-                found.add((Polygon) polygon);
-            }
+            if (!((Polygon) polygon).isEmpty()) found.add((Polygon) polygon);
         }
         return found;
     }
@@ -136,17 +130,13 @@ final class Shapes {
     private static Outline outline(Polygon polygon) {
         Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
         List<Point> corners = new ArrayList<>();
-        for (int i = 0; i < ring.length - 1; i++) {
-            corners.add(new Point(ring[i].x, ring[i].y));
-        }
+        for (int i = 0; i < ring.length - 1; i++) corners.add(new Point(ring[i].x, ring[i].y));
         return new Outline(corners).counterClockwise().fromFrontLeft();
     }
 
     private static Coordinate[] ring(List<Point> corners) {
         Coordinate[] ring = new Coordinate[corners.size() + 1];
-        for (int i = 0; i < ring.length; i++) {
-            ring[i] = coordinate(corners.get(i % corners.size()));
-        }
+        for (int i = 0; i < ring.length; i++) ring[i] = coordinate(corners.get(i % corners.size()));
         return ring;
     }
 }

@@ -42,9 +42,7 @@ final class Site {
         garden.ground().keepClear().stream()
                 .filter(kept -> !kept.shape().isEmpty())
                 .forEach(kept -> zones.add(Zone.of(zones.size(), kept, yard)));
-        for (Zone zone : zones) {
-            zoneIndex.insert(zone.keptClear().getEnvelopeInternal(), zone);
-        }
+        for (Zone zone : zones) zoneIndex.insert(zone.keptClear().getEnvelopeInternal(), zone);
     }
 
     Optional<Geometry> yard() {
@@ -64,9 +62,7 @@ final class Site {
         Envelope around = shape.getEnvelopeInternal().copy();
         around.expandBy(mm);
         List<Zone> near = new ArrayList<>();
-        for (Object zone : zoneIndex.query(around)) {
-            near.add((Zone) zone);
-        }
+        for (Object zone : zoneIndex.query(around)) near.add((Zone) zone);
         near.sort(Comparator.comparingInt(Zone::index));
         return near;
     }
@@ -81,9 +77,7 @@ final class Site {
         Envelope around = shape.getEnvelopeInternal().copy();
         around.expandBy(mm);
         List<Lot> near = new ArrayList<>();
-        for (Object lot : index.query(around)) {
-            near.add((Lot) lot);
-        }
+        for (Object lot : index.query(around)) near.add((Lot) lot);
         near.sort(Comparator.comparingInt(Lot::index));
         return near;
     }

@@ -90,16 +90,12 @@ public record SunHours(
         List<SunPath.Look> looks = SunPath.looks(day, garden.ground().northDeg(), STEP_MINUTES);
         Shade shade = new Shade(garden.ground().tall(), fall);
         List<BedSun> beds = new ArrayList<>();
-        for (Bed bed : garden.beds()) {
-            beds.add(bed(bed, looks, shade, fall));
-        }
+        for (Bed bed : garden.beds()) beds.add(bed(bed, looks, shade, fall));
         List<Cell> cells = new ArrayList<>();
         double cell = LEAST_CELL_MM;
         if (!garden.ground().outline().isEmpty()) {
             Outline yard = garden.ground().outline().get(0);
-            while (yard.areaMm2() / (cell * cell) > MOST_CELLS) {
-                cell *= 2;
-            }
+            while (yard.areaMm2() / (cell * cell) > MOST_CELLS) cell *= 2;
             cells(yard, cell, looks, shade, cells);
         }
         SunPath.Times times = SunPath.times(day);
@@ -178,9 +174,7 @@ public record SunHours(
 
     private static double hours(Point place, double upMm, List<SunPath.Look> looks, Shade shade) {
         int lit = 0;
-        for (SunPath.Look look : looks) {
-            lit += shade.falls(place, upMm, look) ? 0 : 1;
-        }
+        for (SunPath.Look look : looks) lit += shade.falls(place, upMm, look) ? 0 : 1;
         return lit * STEP_MINUTES / 60.0;
     }
 
@@ -190,9 +184,7 @@ public record SunHours(
         boolean falls(Point place, double upMm, SunPath.Look look) {
             double own = upMm - dropMm(place);
             for (Tall thing : tall) {
-                if (thing.shape().size() == 1 ? crown(thing, place, own, look) : line(thing, place, own, look)) {
-                    return true;
-                }
+                if (thing.shape().size() == 1 ? crown(thing, place, own, look) : line(thing, place, own, look)) return true;
             }
             return false;
         }
@@ -210,18 +202,14 @@ public record SunHours(
                 double ex = b.x() - a.x();
                 double ey = b.y() - a.y();
                 double cross = look.x() * ey - look.y() * ex;
-                if (Math.abs(cross) < 1e-12) {
-                    continue;
-                }
+                if (Math.abs(cross) < 1e-12) continue;
                 double dx = a.x() - place.x();
                 double dy = a.y() - place.y();
                 double away = (dx * ey - dy * ex) / cross;
                 double share = (dx * look.y() - dy * look.x()) / cross;
                 if (away >= 0 && share >= 0 && share <= 1) {
                     Point at = new Point(a.x() + share * ex, a.y() + share * ey);
-                    if (own + away * look.tangent() < thing.heightMm() - dropMm(at)) {
-                        return true;
-                    }
+                    if (own + away * look.tangent() < thing.heightMm() - dropMm(at)) return true;
                 }
             }
             return false;
@@ -235,15 +223,11 @@ public record SunHours(
             double middle = dx * look.x() + dy * look.y();
             double aside = Math.abs(dx * look.y() - dy * look.x());
             double radius = tree.spreadMm() / 2;
-            if (aside >= radius) {
-                return false;
-            }
+            if (aside >= radius) return false;
             double half = Math.sqrt(radius * radius - aside * aside);
             double near = Math.max(0, middle - half);
             double far = middle + half;
-            if (far < 0) {
-                return false;
-            }
+            if (far < 0) return false;
             double foot = -dropMm(stem);
             return own + near * look.tangent() < foot + tree.heightMm() && own + far * look.tangent() > foot + tree.stemMm();
         }

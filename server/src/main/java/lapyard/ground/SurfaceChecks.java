@@ -41,9 +41,7 @@ final class SurfaceChecks {
             double area = ground.getEnvelopeInternal().intersects(lot.area().getEnvelopeInternal())
                     ? Shapes.common(lot.area(), ground).getArea()
                     : 0;
-            if (area > LEAST_MM2) {
-                areas.put(kind, area);
-            }
+            if (area > LEAST_MM2) areas.put(kind, area);
         });
         return areas;
     }

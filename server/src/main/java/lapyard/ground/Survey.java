@@ -76,9 +76,7 @@ public final class Survey {
                     + baseMm + ", " + firstMm + " and " + secondMm);
         }
         double missing = Math.max(baseMm - firstMm - secondMm, Math.abs(firstMm - secondMm) - baseMm);
-        if (missing > Shapes.TOUCH_MM) {
-            return new Fix.CannotMeet(missing, cannotMeet(where, baseMm, firstMm, secondMm, missing));
-        }
+        if (missing > Shapes.TOUCH_MM) return new Fix.CannotMeet(missing, cannotMeet(where, baseMm, firstMm, secondMm, missing));
         double x = (firstMm * firstMm - secondMm * secondMm + baseMm * baseMm) / (2 * baseMm);
         double y = Math.sqrt(Math.max(0, firstMm * firstMm - x * x));
         double cosine = (firstMm * firstMm + secondMm * secondMm - baseMm * baseMm) / (2 * firstMm * secondMm);
@@ -146,9 +144,7 @@ public final class Survey {
     /** A tape between two corners against the drawing; empty where it agrees. */
     public static Optional<Finding> check(String where, Point from, Point to, double tapedMm) {
         double off = tapedMm - from.distanceMm(to);
-        if (Math.abs(off) <= TOLERANCE_MM) {
-            return Optional.empty();
-        }
+        if (Math.abs(off) <= TOLERANCE_MM) return Optional.empty();
         return Optional.of(Finding.of(FindingKind.CHECK_TAPE_OFF, Place.field(where)).with("tape", Fact.name(where.replaceFirst("^survey, tape", "the tape")))
                 .with("drawn", Fact.mm(from.distanceMm(to))).with(off > 0 ? "longer" : "shorter", Fact.mm(Math.abs(off)))
                 .with("limit", Fact.mm(TOLERANCE_MM)).by(Fact.mm(Math.abs(off))).way(WayKind.TAPE_AGAIN));

@@ -33,9 +33,7 @@ public record SurveyedYard(
     /** @throws IllegalArgumentException if the marks of the baseline are one place */
     public static SurveyedYard of(YardSurvey survey) {
         double base = survey.from().distanceMm(survey.to());
-        if (base == 0) {
-            throw new IllegalArgumentException("a baseline needs two different marks");
-        }
+        if (base == 0) throw new IllegalArgumentException("a baseline needs two different marks");
         List<Quantity> quantities = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         List<Point> own = new ArrayList<>();
@@ -64,9 +62,7 @@ public record SurveyedYard(
 
     private static List<Point> corner(
             YardSurvey.Corner corner, int number, double base, List<Quantity> quantities, List<Finding> findings) {
-        if (corner instanceof YardSurvey.Corner.Offset offset) {
-            return List.of(new Point(offset.alongMm(), offset.offMm()));
-        }
+        if (corner instanceof YardSurvey.Corner.Offset offset) return List.of(new Point(offset.alongMm(), offset.offMm()));
         YardSurvey.Corner.Tapes tapes = (YardSurvey.Corner.Tapes) corner;
         Survey.Fix fix = Survey.byTwoTapes(
                 "survey, corner " + number, base, tapes.firstMm(), tapes.secondMm(), tapes.left());

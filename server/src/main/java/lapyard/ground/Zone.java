@@ -106,9 +106,7 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
         double closed = Math.toDegrees(Math.atan2(latch.y() - hinge.y(), latch.x() - hinge.x()));
         Geometry one = sector(hinge, kept.leafMm(), closed, 90);
         Geometry other = sector(hinge, kept.leafMm(), closed - 90, 90);
-        if (yard.isEmpty()) {
-            return Shapes.union(List.of(one, other));
-        }
+        if (yard.isEmpty()) return Shapes.union(List.of(one, other));
         boolean oneIsIn = Shapes.common(one, yard.get()).getArea()
                 >= Shapes.common(other, yard.get()).getArea();
         return oneIsIn == kept.swingsIn() ? one : other;
@@ -119,9 +117,7 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
         int steps = (int) (ARC_STEPS * sweepDeg / 90);
         Coordinate[] ring = new Coordinate[whole ? steps + 1 : steps + 3];
         int at = 0;
-        if (!whole) {
-            ring[at++] = Shapes.coordinate(hinge);
-        }
+        if (!whole) ring[at++] = Shapes.coordinate(hinge);
         for (int i = 0; i <= steps; i++) {
             double angle = Math.toRadians(fromDeg + sweepDeg * i / steps);
             ring[at++] = new Coordinate(hinge.x() + leafMm * Math.cos(angle), hinge.y() + leafMm * Math.sin(angle));

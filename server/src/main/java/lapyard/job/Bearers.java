@@ -240,9 +240,7 @@ final class Bearers {
         Map<StockLength, Integer> boards = new LinkedHashMap<>();
         for (StockLength length : section.stock()) {
             int strips = strips(length, result);
-            if (strips > 0) {
-                boards.put(length, length.bought((strips + perBoard - 1) / perBoard));
-            }
+            if (strips > 0) boards.put(length, length.bought((strips + perBoard - 1) / perBoard));
         }
         return boards;
     }
@@ -303,9 +301,7 @@ final class Bearers {
                         .filter(cut -> cut.singles().get(bed).strips().unplaced().size() == fewest)
                         .map(cut -> offer(cut, cut.singles().get(bed), currency))
                         .toList();
-                if (!offers.isEmpty()) {
-                    buyers.offers(cuts.get(0).singles().get(i).owner(), item(cuts.get(0).section()), offers);
-                }
+                if (!offers.isEmpty()) buyers.offers(cuts.get(0).singles().get(i).owner(), item(cuts.get(0).section()), offers);
             }
         }
     }

@@ -45,23 +45,17 @@ record BedNeeds(
     /** @param quantities construction and fill together, with what the ground takes */
     static BedNeeds of(BedWork work, List<Quantity> quantities, Optional<Point> downhill) {
         Map<Integer, List<Double>> boards = new TreeMap<>();
-        for (Piece piece : work.pieces()) {
-            boards.computeIfAbsent(piece.seen() ? 1 : 0, faces -> new ArrayList<>()).add(piece.lengthMm());
-        }
+        for (Piece piece : work.pieces()) boards.computeIfAbsent(piece.seen() ? 1 : 0, faces -> new ArrayList<>()).add(piece.lengthMm());
         Map<Integer, double[]> lengths = new TreeMap<>();
         boards.forEach((faces, own) -> lengths.put(faces, longestFirst(own)));
         List<double[]> liner = work.liner().stream().map(piece -> new double[] {piece.widthMm(), piece.heightMm()}).toList();
         double area = area(work.liner());
-        for (List<LinerPiece> other : LinerWays.otherSplits(work, downhill)) {
-            area = Math.min(area, area(other));
-        }
+        for (List<LinerPiece> other : LinerWays.otherSplits(work, downhill)) area = Math.min(area, area(other));
         Map<QuantityKey, String> items = PackNeeds.items(work.bed());
         Map<String, Double> amounts = new LinkedHashMap<>();
         for (Quantity quantity : PackNeeds.toBuy(quantities)) {
             String item = items.get(quantity.key());
-            if (item != null && quantity.value() > 0) {
-                amounts.merge(item, quantity.value(), Double::sum);
-            }
+            if (item != null && quantity.value() > 0) amounts.merge(item, quantity.value(), Double::sum);
         }
         double mean = work.pieces().stream().mapToDouble(Piece::meanMm).sum();
         return new BedNeeds(work.bed(), lengths, longestFirst(work.bottom().strips().stream().map(Strip::lengthMm).toList()),

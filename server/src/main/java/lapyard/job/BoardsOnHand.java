@@ -24,9 +24,7 @@ final class BoardsOnHand {
     /** Pieces that are left over when they are used up, and boards that would hold those, the cheapest first. */
     static Optional<Finding> runOut(Section section, CuttingResult pooled) {
         List<Unplaced> left = pooled.unplaced().stream().filter(Unplaced::scarce).toList();
-        if (left.isEmpty()) {
-            return Optional.empty();
-        }
+        if (left.isEmpty()) return Optional.empty();
         Finding finding = Finding.of(pooled.unplacedProven() ? FindingKind.BOARDS_RUN_OUT : FindingKind.BOARDS_RUN_OUT_PERHAPS,
                         Place.of(What.TIMBER, section.id()))
                 .with("section", Fact.name(section.id()))

@@ -52,9 +52,7 @@ final class Building {
         Map<String, Integer> fixed = new LinkedHashMap<>();
         for (int i = 0; i < garden.beds().size(); i++) {
             Bed bed = garden.beds().get(i);
-            if (bed.stage() > 1 || !garden.defaulted().contains("/beds/" + i + "/stage")) {
-                fixed.put(bed.id(), bed.stage());
-            }
+            if (bed.stage() > 1 || !garden.defaulted().contains("/beds/" + i + "/stage")) fixed.put(bed.id(), bed.stage());
         }
         return fixed;
     }
@@ -101,9 +99,7 @@ final class Building {
     /** How the saw is set for each slanted cut of what is cut off a board, by its mark. */
     private static Map<String, List<Double>> slants(List<BedSheet> beds, List<SectionCutting> timber) {
         Map<String, List<Double>> slants = new HashMap<>();
-        for (BedSheet bed : beds) {
-            bed.work().pieces().forEach(piece -> slants.put(piece.mark(), piece.setsDeg()));
-        }
+        for (BedSheet bed : beds) bed.work().pieces().forEach(piece -> slants.put(piece.mark(), piece.setsDeg()));
         timber.forEach(cutting -> cutting.saw().nests().forEach(
                 nest -> slants.put(nest.mark(), nest.cuts().stream().map(Nest.Cut::setDeg).toList())));
         return slants;

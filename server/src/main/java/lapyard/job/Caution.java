@@ -23,9 +23,7 @@ public record Caution(String sheet, String text) {
     /** In the order of the sheets; only what this garden has to do with. */
     static List<Caution> of(Garden garden, List<BedWork> works) {
         List<Caution> cautions = new ArrayList<>();
-        if (works.isEmpty()) {
-            return cautions;
-        }
+        if (works.isEmpty()) return cautions;
         boolean hardwood = works.stream().anyMatch(work -> work.bed().section().strengthClass()
                 .map(timber -> timber.hardwood())
                 .orElse(work.bed().section().densityKgM3() >= 900));

@@ -108,9 +108,7 @@ final class Chalking {
                 .toArray();
         long[][] cost = new long[there.length][places.length];
         for (int i = 0; i < there.length; i++) {
-            for (int j = 0; j < places.length; j++) {
-                cost[i][j] = cost(list.get(i), qualities.get(j), lengthMm);
-            }
+            for (int j = 0; j < places.length; j++) cost[i][j] = cost(list.get(i), qualities.get(j), lengthMm);
         }
         int[][] flow = Assignment.cheapest(there, places, cost);
         Map<String, Integer> order = new HashMap<>();
@@ -119,9 +117,7 @@ final class Chalking {
             int j = qualities.indexOf(slot.quality());
             int best = -1;
             for (int i = 0; i < list.size(); i++) {
-                if (flow[i][j] > 0 && (best < 0 || first(kinds, list, order, i) < first(kinds, list, order, best))) {
-                    best = i;
-                }
+                if (flow[i][j] > 0 && (best < 0 || first(kinds, list, order, i) < first(kinds, list, order, best))) best = i;
             }
             flow[best][j]--;
             marks.get(slot.line())[slot.place()] = kinds.get(list.get(best)).poll().mark();
@@ -133,9 +129,7 @@ final class Chalking {
     }
 
     private static long cost(Kind kind, Quality quality, double lengthMm) {
-        if (quality.goodFaces() < kind.goodFaces()) {
-            return Assignment.NEVER;
-        }
+        if (quality.goodFaces() < kind.goodFaces()) return Assignment.NEVER;
         long faces = 0;
         double low = 0;
         for (Use use : kind.uses()) {

@@ -48,9 +48,7 @@ final class GoodFaces {
         List<Piece> wanting = seen.stream()
                 .filter(piece -> !fromRack.contains(piece.mark()) && piece.lengthMm() <= idle)
                 .toList();
-        if (wanting.isEmpty()) {
-            return List.of();
-        }
+        if (wanting.isEmpty()) return List.of();
         int given = (int) seen.stream().filter(piece -> fromRack.contains(piece.mark())).count();
         boolean served = wanting.stream().allMatch(piece -> bought.contains(piece.mark()));
         Finding found = Finding.of(served ? FindingKind.GOOD_FACES_BOUGHT : FindingKind.GOOD_FACES_LACKING,
@@ -66,9 +64,7 @@ final class GoodFaces {
         Set<String> marks = new HashSet<>(wanting.stream().map(Piece::mark).toList());
         for (BedWork work : beds) {
             for (Piece piece : work.pieces()) {
-                if (marks.contains(piece.mark())) {
-                    byWall.merge("wall " + piece.wall() + " of bed " + work.bed().id(), 1, Integer::sum);
-                }
+                if (marks.contains(piece.mark())) byWall.merge("wall " + piece.wall() + " of bed " + work.bed().id(), 1, Integer::sum);
             }
         }
         return byWall.entrySet().stream()

@@ -46,9 +46,7 @@ final class GroundNeeds {
         for (GardenPath.Layer layer : work.path().layers()) {
             double loosening = catalogue.packs(layer.item()).map(PackGoods::loosening).orElse(1.0);
             OptionalDouble density = catalogue.packs(layer.item()).map(PackGoods::densityKgM3).orElse(OptionalDouble.empty());
-            if (density.isEmpty()) {
-                return quantities;
-            }
+            if (density.isEmpty()) return quantities;
             double m3 = work.quantities().get(0).value() * layer.depthMm() / 1000 * loosening;
             kg += m3 * density.getAsDouble();
             inputs.add(Input.of(layer.item(), m3, "m3"));

@@ -94,9 +94,7 @@ public final class Job {
         found.addAll(aboutPrices(garden, costing.slip()));
         garden.paths().stream().filter(path -> path.layers().isEmpty()).forEach(path -> found.add(bare(path)));
         found.addAll(sheet.weekends().findings());
-        if (!garden.people().tally().isEmpty()) {
-            found.addAll(SectionReplan.of(sheet).findings());
-        }
+        if (!garden.people().tally().isEmpty()) found.addAll(SectionReplan.of(sheet).findings());
         found.addAll(Buying.of(sheet).findings(garden));
         return found;
     }

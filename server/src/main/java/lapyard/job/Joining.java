@@ -128,9 +128,7 @@ final class Joining {
                 for (int way = 0; way < kind.ways().size() && tried.size() < MOST_TRIES; way++) {
                     chosen.put(kind, way);
                     // What was tried before was no better than what is best by now.
-                    if (!tried.add(choices())) {
-                        continue;
-                    }
+                    if (!tried.add(choices())) continue;
                     Optional<CuttingResult> better = looking.boardsBetter(trial(section), best);
                     if (better.isPresent()) {
                         best = better.get();

@@ -57,9 +57,7 @@ final class Lifts {
         Finding found = Finding.of(beyond ? FindingKind.LIFTS_BEYOND : FindingKind.LIFTS, where(lifts))
                 .with("lifts", Fact.count(lifts.size(), "timbers")).with("people", Fact.count(beyond ? lifting.crew() : people, "people"))
                 .with("limit", Fact.kg((beyond ? lifting.crew() : people - 1) * lifting.limitKg())).by(Fact.kg(heaviest));
-        if (beyond) {
-            return beyond(garden, found, lifting);
-        }
+        if (beyond) return beyond(garden, found, lifting);
         long over = lifts.stream().filter(lift -> lifting.overGuide(lift.kg())).count();
         return (over == 0 ? found : found.with("over", Fact.count(over, "lifts")).with("guide", Fact.kg(Lengths.toTenth(lifting.guideKg(people)))))
                 .way(over == 0 ? WayKind.HELPER : WayKind.HELPER_AND_WHEELS);
@@ -84,9 +82,7 @@ final class Lifts {
             over += lifting.overGuide(kg) ? 1 : 0;
             helped += helps(lifting, timber, board) ? 1 : 0;
         }
-        if (heavy.isEmpty()) {
-            return Optional.empty();
-        }
+        if (heavy.isEmpty()) return Optional.empty();
         int count = heavy.values().stream().mapToInt(Integer::intValue).sum();
         double heaviest = kg(timber, heavy.keySet().iterator().next());
         int people = lifting.people(heaviest);

@@ -71,9 +71,7 @@ final class Lining {
             }
         }
         byMaterial.forEach((material, beds) -> {
-            if (!garden.goods().catalogue().rolls(material).isEmpty()) {
-                lining.choose(material, beds, strips(material, paths));
-            }
+            if (!garden.goods().catalogue().rolls(material).isEmpty()) lining.choose(material, beds, strips(material, paths));
         });
         return lining;
     }
@@ -89,9 +87,7 @@ final class Lining {
     /** The ways to cut the liner of a bed that is built alone: none has more parts than along the base's own split. */
     List<List<LinerPiece>> alone(BedWork built) {
         String material = built.bed().inside().liner().material();
-        if (built.liner().isEmpty() || garden.goods().catalogue().rolls(material).isEmpty()) {
-            return List.of(built.liner());
-        }
+        if (built.liner().isEmpty() || garden.goods().catalogue().rolls(material).isEmpty()) return List.of(built.liner());
         Way own = whole(built, material, built.liner());
         return Stream.concat(
                         Stream.of(own),
@@ -127,14 +123,10 @@ final class Lining {
                         groups.computeIfAbsent(key(own.pieces()) + " or " + key(other.pieces()), k -> new ArrayList<>()).add(bed);
                     });
         }
-        if (!groups.isEmpty()) {
-            tryOthers(material, chosen, groups.values(), others, strips);
-        }
+        if (!groups.isEmpty()) tryOthers(material, chosen, groups.values(), others, strips);
         chosen.forEach((bed, way) -> {
             findings.addAll(way.findings());
-            if (!way.pieces().equals(works.get(bed).liner())) {
-                works.set(bed, LinerWays.lined(works.get(bed), way.pieces()));
-            }
+            if (!way.pieces().equals(works.get(bed).liner())) works.set(bed, LinerWays.lined(works.get(bed), way.pieces()));
         });
     }
 
@@ -148,9 +140,7 @@ final class Lining {
         Least now = all(material, chosen, strips);
         int layouts = 1;
         for (List<Integer> group : groups) {
-            if (layouts++ >= MOST_LAYOUTS) {
-                return;
-            }
+            if (layouts++ >= MOST_LAYOUTS) return;
             Map<Integer, Way> changed = new LinkedHashMap<>(chosen);
             group.forEach(bed -> changed.put(bed, others.get(bed)));
             Least then = all(material, changed, strips);
@@ -186,9 +176,7 @@ final class Lining {
         List<LinerPiece> pieces = given;
         List<Finding> told = new ArrayList<>();
         for (LinerPiece wide : given) {
-            if (least(material, sizes(List.of(wide))).unplaced() == 0) {
-                continue;
-            }
+            if (least(material, sizes(List.of(wide))).unplaced() == 0) continue;
             int index = pieces.stream().map(LinerPiece::id).toList().indexOf(wide.id());
             List<Way> ways = LinerWays.divided(work, pieces, index, limits(material), downhill.apply(work.bed())).stream()
                     .map(parts -> new Way(parts, least(material, sizes(parts)), List.of()))
@@ -196,9 +184,7 @@ final class Lining {
                     .toList();
             int before = least(material, sizes(pieces)).unplaced();
             if (ways.isEmpty() || ways.get(0).alone().unplaced() >= before) {
-                if (work.bed().inside().liner().lapMm() >= widest(material) - 1e-6) {
-                    told.add(lapTooWide(work.bed(), wide, material));
-                }
+                if (work.bed().inside().liner().lapMm() >= widest(material) - 1e-6) told.add(lapTooWide(work.bed(), wide, material));
                 continue;
             }
             Way best = ways.get(0);

@@ -41,9 +41,7 @@ public final class Loads {
                     part.packs().forEach(pack -> loads.add(load(part.line(), pack, garden.goods().catalogue())));
                 }
             }
-            if (!loads.isEmpty()) {
-                coming.add(new LoadIn.Coming(order.supplier(), loads));
-            }
+            if (!loads.isEmpty()) coming.add(new LoadIn.Coming(order.supplier(), loads));
         }
         List<LoadIn.Wheeled> wheeled = slip.lines().stream()
                 .filter(line -> line.unit().equals("m3") && line.need() > 0)
@@ -54,9 +52,7 @@ public final class Loads {
 
     private static Load load(SlipLine line, SlipLine.PackCount count, Catalogue catalogue) {
         Optional<Section> section = section(line.item(), catalogue);
-        if (section.isPresent()) {
-            return board(line, count, section.get());
-        }
+        if (section.isPresent()) return board(line, count, section.get());
         Optional<PackGoods> goods = catalogue.packs(line.item());
         Optional<Pack> pack = goods.flatMap(of -> of.packs().stream()
                 .filter(one -> one.name().equals(count.pack()) && one.supplier().equals(count.supplier()))
@@ -71,9 +67,7 @@ public final class Loads {
 
     private static Optional<Section> section(String item, Catalogue catalogue) {
         for (String kind : List.of("timber ", "bearers ")) {
-            if (item.startsWith(kind)) {
-                return catalogue.section(item.substring(kind.length()));
-            }
+            if (item.startsWith(kind)) return catalogue.section(item.substring(kind.length()));
         }
         return Optional.empty();
     }
@@ -93,9 +87,7 @@ public final class Loads {
     /** A roll is as long as it is wide, and bends. */
     private static List<Load> rolls(SlipLine line, JobSheet.MaterialRolls laid, Catalogue catalogue) {
         Map<String, Double> metres = new java.util.LinkedHashMap<>();
-        for (RollLayout layout : laid.result().rolls()) {
-            metres.merge(layout.roll(), layout.boughtMm() / 1000, Double::sum);
-        }
+        for (RollLayout layout : laid.result().rolls()) metres.merge(layout.roll(), layout.boughtMm() / 1000, Double::sum);
         List<Load> loads = new ArrayList<>();
         metres.forEach((id, length) -> {
             Roll roll = catalogue.rolls(line.item()).stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();

@@ -33,9 +33,7 @@ final class Measured {
     static List<Finding> findings(Garden garden, Section section) {
         List<Finding> found = new ArrayList<>();
         for (RackBoard board : garden.goods().rack()) {
-            if (!board.section().equals(section.id()) || fits(board, section)) {
-                continue;
-            }
+            if (!board.section().equals(section.id()) || fits(board, section)) continue;
             boolean high = off(board.heightMm(), section.heightMm()) > TOLERANCE_MM;
             double measured = high ? board.heightMm() : board.thicknessMm();
             double meant = high ? section.heightMm() : section.thicknessMm();
@@ -52,9 +50,7 @@ final class Measured {
     /** Of a stock length or of a run of a board on hand; a board that nobody weighed is as heavy as its section. */
     static Quality quality(Garden garden, Section section, String stock) {
         for (RackBoard board : garden.goods().rack()) {
-            if (!board.section().equals(section.id())) {
-                continue;
-            }
+            if (!board.section().equals(section.id())) continue;
             for (RackBoard.Span run : board.usableRuns(garden.goods().saw().keepOffcutMm())) {
                 if (PooledTimber.runId(board, run).equals(stock)) {
                     double volumeM3 = board.lengthMm() * section.thicknessMm() * section.heightMm() / 1e9;

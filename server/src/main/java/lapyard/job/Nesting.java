@@ -94,15 +94,11 @@ final class Nesting {
             Function<CuttingProblem, CuttingResult> glance) {
         SawDemands straight = SawDemands.of(saw, blanks, graded);
         Nesting nesting = new Nesting(saw, graded, blanks, asTheyAre, set -> true);
-        if (nesting.could.size() < 2) {
-            return new Plan(straight, solve.apply(straight.problem(), Optional.empty()));
-        }
+        if (nesting.could.size() < 2) return new Plan(straight, solve.apply(straight.problem(), Optional.empty()));
         BigDecimal least = glance.apply(nesting.shorterPieces()).lowerBound()
                 .max(glance.apply(nesting.longerBoards()).lowerBound());
         Plan plan = new Plan(straight, solve.apply(straight.problem(), Optional.of(least)));
-        if (!plan.result().unplaced().isEmpty()) {
-            return plan;
-        }
+        if (!plan.result().unplaced().isEmpty()) return plan;
         plan = best(saw, graded, asTheyAre, plan, least, glance);
         if (offered.stream().anyMatch(blank -> blank.nest().isPresent()) && least.compareTo(plan.result().cost()) < 0) {
             Plan other = cheaper(plan, SawDemands.of(saw, offered, graded), glance);
@@ -130,9 +126,7 @@ final class Nesting {
         Set<Double> sets = new TreeSet<>();
         all.could.values().forEach(piece -> all.sets(piece).stream().filter(set -> set > 0).forEach(sets::add));
         List<Nesting> ways = new ArrayList<>(List.of(all));
-        if (sets.size() > 1) {
-            sets.forEach(only -> ways.add(new Nesting(saw, graded, blanks, asTheyAre, only::equals)));
-        }
+        if (sets.size() > 1) sets.forEach(only -> ways.add(new Nesting(saw, graded, blanks, asTheyAre, only::equals)));
         Plan best = than;
         for (Nesting way : ways) {
             for (double unsaved : UNSAVED) {
@@ -227,9 +221,7 @@ final class Nesting {
                 Map<Integer, List<Piece>> byStage = new TreeMap<>();
                 for (String id : line.pieces()) {
                     Blank blank = waiting.get(id).poll();
-                    if (could(blank)) {
-                        byStage.computeIfAbsent(blank.stage(), stage -> new ArrayList<>()).add(piece(blank));
-                    }
+                    if (could(blank)) byStage.computeIfAbsent(blank.stage(), stage -> new ArrayList<>()).add(piece(blank));
                 }
                 double most = usable.get(line.stock());
                 byStage.forEach((stage, pieces) -> chains(pieces).forEach(chain -> fitting(chain, most).ifPresent(nest -> {

@@ -17,9 +17,7 @@ final class Nests {
 
     static List<Finding> findings(Section section, double kerfMm, List<Blank> blanks) {
         List<Nest> nests = blanks.stream().flatMap(blank -> blank.nest().stream()).toList();
-        if (nests.isEmpty()) {
-            return List.of();
-        }
+        if (nests.isEmpty()) return List.of();
         int pieces = nests.stream().mapToInt(nest -> nest.parts().size()).sum();
         double saved = nests.stream().mapToDouble(nest -> nest.savedMm(kerfMm)).sum();
         boolean both = nests.stream().anyMatch(nest -> nest.goodFaces() > 1);

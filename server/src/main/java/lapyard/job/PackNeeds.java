@@ -43,17 +43,13 @@ final class PackNeeds {
             Bed bed = works.get(i).bed();
             all.take("bed " + bed.id(), items(bed), toBuy(amounts.get(i)));
         }
-        for (PathSheet sheet : paths) {
-            all.take("path " + sheet.path().id(), items(sheet.path()), sheet.quantities());
-        }
+        for (PathSheet sheet : paths) all.take("path " + sheet.path().id(), items(sheet.path()), sheet.quantities());
         return all;
     }
 
     /** Where slat boards are on hand, only what is missing of them is bought. */
     static List<Quantity> toBuy(List<Quantity> quantities) {
-        if (quantities.stream().noneMatch(quantity -> quantity.is(QuantityKind.SLATS_BOUGHT))) {
-            return quantities;
-        }
+        if (quantities.stream().noneMatch(quantity -> quantity.is(QuantityKind.SLATS_BOUGHT))) return quantities;
         return quantities.stream()
                 .filter(quantity -> !quantity.is(QuantityKind.SLATS))
                 .map(quantity -> quantity.is(QuantityKind.SLATS_BOUGHT)
@@ -81,17 +77,13 @@ final class PackNeeds {
         items.put(QuantityKind.MULCH.alone(), Goods.MULCH.item());
         items.put(QuantityKind.CONCRETE.alone(), Goods.CONCRETE.item());
         items.put(QuantityKind.SUB_BASE.alone(), Goods.SUB_BASE.item());
-        for (Fill.Layer layer : bed.planting().fill().layers()) {
-            items.put(QuantityKind.MATERIAL.of(layer.item()), layer.item());
-        }
+        for (Fill.Layer layer : bed.planting().fill().layers()) items.put(QuantityKind.MATERIAL.of(layer.item()), layer.item());
         return items;
     }
 
     static Map<QuantityKey, String> items(GardenPath path) {
         Map<QuantityKey, String> items = new LinkedHashMap<>();
-        for (GardenPath.Layer layer : path.layers()) {
-            items.put(QuantityKind.MATERIAL.of(layer.item()), layer.item());
-        }
+        for (GardenPath.Layer layer : path.layers()) items.put(QuantityKind.MATERIAL.of(layer.item()), layer.item());
         if (!path.edging().isEmpty()) {
             items.put(QuantityKind.EDGING_LENGTH.alone(), path.edging());
             items.put(QuantityKind.EDGING_PEGS.alone(), Goods.EDGING_PEGS.item());
@@ -153,9 +145,7 @@ final class PackNeeds {
                     Wanted wanted = known.computeIfAbsent(List.of(item, amount),
                             same -> Ordering.packWays(goods, List.of(new SlipLine.Use(owner, amount)), few ? reach : BigDecimal.ZERO, currency));
                     Optional<BigDecimal> cheapest = wanted.ways().stream().flatMap(one -> one.cost().stream()).min(BigDecimal::compareTo);
-                    if (cheapest.isEmpty()) {
-                        return;
-                    }
+                    if (cheapest.isEmpty()) return;
                     buyers.wanted(owner, way, wanted);
                     Ordering.leastCost(goods, amount, currency).ifPresent(least -> buyers.unproved(owner, way,
                             open.contains(owner) && holdsTogether(item) ? cheapest.get() : cheapest.get().subtract(least)));

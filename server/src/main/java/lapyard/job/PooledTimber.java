@@ -67,9 +67,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
     /** Longest piece that stock or rack can give. */
     static double longestPieceMm(Garden garden, Section section) {
         double longest = section.stock().stream().mapToDouble(StockLength::lengthMm).max().orElse(0);
-        for (Stock run : RackRuns.of(garden, section, true)) {
-            longest = Math.max(longest, run.lengthMm());
-        }
+        for (Stock run : RackRuns.of(garden, section, true)) longest = Math.max(longest, run.lengthMm());
         return Math.max(0, longest - 2 * garden.goods().saw().endTrimMm());
     }
 
@@ -100,9 +98,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
     /** @param own of the works, for what each bed takes alone */
     static PooledTimber of(Garden garden, List<BedWork> works, OwnWays own, SearchOptions looking) {
         Map<Section, List<Integer>> bySection = new LinkedHashMap<>();
-        for (int i = 0; i < works.size(); i++) {
-            bySection.computeIfAbsent(works.get(i).bed().section(), s -> new ArrayList<>()).add(i);
-        }
+        for (int i = 0; i < works.size(); i++) bySection.computeIfAbsent(works.get(i).bed().section(), s -> new ArrayList<>()).add(i);
         List<List<Cut>> ways = new ArrayList<>();
         List<TimberApart> apart = new ArrayList<>();
         bySection.forEach((section, beds) -> {
@@ -279,9 +275,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
     /** Every piece by itself, but for the nests that the tally has cut. */
     static List<Blank> blanks(Saw saw, List<BedWork> beds, Set<String> sawn) {
         Map<String, Blank> singles = new LinkedHashMap<>();
-        for (BedWork work : beds) {
-            work.pieces().forEach(piece -> singles.put(piece.mark(), Blank.of(piece, work.bed().stage())));
-        }
+        for (BedWork work : beds) work.pieces().forEach(piece -> singles.put(piece.mark(), Blank.of(piece, work.bed().stage())));
         List<Blank> blanks = new ArrayList<>();
         for (String mark : sawn) {
             sawnNest(mark, singles, saw).ifPresent(nest -> {
@@ -303,9 +297,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
     /** A nest that was cut under this mark stays one, as long as all its pieces are wanted on one weekend. */
     private static Optional<Blank> sawnNest(String mark, Map<String, Blank> singles, Saw saw) {
         List<Blank> own = Nest.marks(mark).stream().map(singles::get).toList();
-        if (own.contains(null) || own.stream().map(Blank::stage).distinct().count() > 1) {
-            return Optional.empty();
-        }
+        if (own.contains(null) || own.stream().map(Blank::stage).distinct().count() > 1) return Optional.empty();
         return Nest.of(own.stream().map(blank -> blank.pieces().get(0)).toList(), saw.kerfMm())
                 .map(nest -> Blank.sawn(nest, own.get(0).stage()));
     }

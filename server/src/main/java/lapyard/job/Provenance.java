@@ -36,9 +36,7 @@ public record Provenance(RackBoard board, String allowed, String why, List<Strin
         for (RackBoard board : garden.goods().rack()) {
             Set<String> beds = new LinkedHashSet<>();
             boards.forEach((bed, own) -> {
-                if (own.contains(board.id())) {
-                    beds.add(bed);
-                }
+                if (own.contains(board.id())) beds.add(bed);
             });
             Optional<String> food = board.barredFromFood();
             all.add(new Provenance(
@@ -56,9 +54,7 @@ public record Provenance(RackBoard board, String allowed, String why, List<Strin
                 beds.stream().filter(work -> work.bed().planting().food()).map(work -> work.bed().id()).findFirst();
         List<Finding> findings = new ArrayList<>();
         for (RackBoard board : garden.goods().rack()) {
-            if (!board.section().equals(section.id())) {
-                continue;
-            }
+            if (!board.section().equals(section.id())) continue;
             if (board.barredEverywhere().isPresent()) {
                 findings.add(Finding.of(FindingKind.BOARD_BARRED, Place.of(What.BOARD, board.id()))
                         .with("why", Fact.name(board.barredEverywhere().get())).way(WayKind.LICENSED_TIP));

@@ -328,9 +328,7 @@ final class RollGoods {
                     return new BuyersApart.Offer(one.rolls().get(0).supplier(), cost, least, metres(single));
                 })
                 .toList();
-        if (!offers.isEmpty()) {
-            buyers.offers(owner, way, sellers.get(0).material(), offers);
-        }
+        if (!offers.isEmpty()) buyers.offers(owner, way, sellers.get(0).material(), offers);
     }
 
     List<Finding> findings() {

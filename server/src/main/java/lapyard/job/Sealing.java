@@ -33,9 +33,7 @@ final class Sealing {
                 areaM2 += Quantity.sum(work.quantities(), QuantityKind.ENDS_AREA) + Quantity.sum(work.quantities(), QuantityKind.NOTCHES_AREA);
             }
         }
-        if (open.isEmpty()) {
-            return List.of();
-        }
+        if (open.isEmpty()) return List.of();
         double shown = Math.round(areaM2 * 100) / 100.0;
         return List.of(Finding.of(FindingKind.CUTS_UNSEALED, Place.beds(open).then(What.FIELD, "cut ends")).by(Fact.m2(shown))
                 .way(WayKind.CHOOSE_SEAL).way(WayKind.ACCEPT_DURABLE));

@@ -37,9 +37,7 @@ public final class SearchMemory {
             return result;
         }
         R result = solve.apply(asked);
-        if (!Thread.currentThread().isInterrupted() && whole.test(result)) {
-            kept.put(asked, new Kept(result, PIECE_BYTES * (pieces + 1)));
-        }
+        if (!Thread.currentThread().isInterrupted() && whole.test(result)) kept.put(asked, new Kept(result, PIECE_BYTES * (pieces + 1)));
         return result;
     }
 }

@@ -124,9 +124,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     private Effort boards(int of) {
         Effort quick = CuttingSolver.QUICK;
-        if (search == SearchLength.SHORT) {
-            return quick;
-        }
+        if (search == SearchLength.SHORT) return quick;
         long patience = Math.max(quick.patience(), LONG_BOARDS.patience() / of);
         return new Effort(Math.max(quick.steps(), LONG_BOARDS.steps() / of), LONGEST, patience);
     }

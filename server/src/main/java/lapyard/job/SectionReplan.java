@@ -90,9 +90,7 @@ public record SectionReplan(
         if (!known) return;
         Replan replan = Replan.of(cutting.saw().problem(), Resawn.sawn(boards, demandOf), CuttingSolver.QUICK);
         if (replan instanceof Replan.Refused refused) {
-            for (Replan.Stop stop : refused.stops()) {
-                findings.add(TallyFault.of(stop));
-            }
+            for (Replan.Stop stop : refused.stops()) findings.add(TallyFault.of(stop));
             return;
         }
         Replan.Planned planned = (Replan.Planned) replan;

@@ -174,16 +174,12 @@ public final class SizeCosts {
         Price sum = new Price(leastCharges, charges.add(off));
         Map<Section, List<BedNeeds>> bySection = all.stream()
                 .collect(Collectors.groupingBy(one -> one.bed().section(), LinkedHashMap::new, Collectors.toList()));
-        for (Map.Entry<Section, List<BedNeeds>> one : bySection.entrySet()) {
-            sum = sum.and(timber(one.getKey(), one.getValue(), look));
-        }
+        for (Map.Entry<Section, List<BedNeeds>> one : bySection.entrySet()) sum = sum.and(timber(one.getKey(), one.getValue(), look));
         return sum.and(bearers(all, look)).and(rolls(all, pathsStay, look)).and(packs(all, pathsStay));
     }
 
     private BedNeeds least(int index, Range range) {
-        if (!sameFloor(index, range.least()) || !sameFloor(index, range.most())) {
-            return BedNeeds.nothing(garden.beds().get(index));
-        }
+        if (!sameFloor(index, range.least()) || !sameFloor(index, range.most())) return BedNeeds.nothing(garden.beds().get(index));
         if (range.each().isEmpty()) {
             if (!range.growing()) return BedNeeds.nothing(garden.beds().get(index));
             boolean joined = needs(index, range.most()).joined();
@@ -260,17 +256,11 @@ public final class SizeCosts {
         counts.forEach((one, count) -> demands.add(new Demand(
                 one.lengthMm() + "/" + one.stage() + "/" + one.goodFaces(), one.lengthMm(), count, one.stage(), one.goodFaces())));
         CuttingProblem saw = PooledTimber.saw(garden, section, rack);
-        if (section.stock().stream().noneMatch(stock -> stock.price().isPresent())) {
-            return Price.NOTHING;
-        }
+        if (section.stock().stream().noneMatch(stock -> stock.price().isPresent())) return Price.NOTHING;
         Price price = cut(saw.with(saw.stock(), demands), look);
         boolean otherPieces = beds.stream().anyMatch(one -> one.joined() || PooledTimber.angled(one.bed()));
-        if (otherPieces) {
-            return new Price(material(saw, beds), price.likely());
-        }
-        if (rack.isEmpty()) {
-            return price;
-        }
+        if (otherPieces) return new Price(material(saw, beds), price.likely());
+        if (rack.isEmpty()) return price;
         // what a board on hand is worth kept is not paid
         List<Stock> worthless = saw.stock().stream()
                 .map(stock -> new Stock(stock.id(), stock.lengthMm(), stock.price(), stock.available(), stock.goodFaces()))

@@ -36,9 +36,7 @@ record Slats(Map<String, Lot> lots, List<Finding> findings) {
     static Slats of(Garden garden, Function<Bed, Optional<Point>> downhill) {
         Map<String, Lot> lots = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();
-        if (garden.goods().slatBoards().isEmpty()) {
-            return new Slats(lots, findings);
-        }
+        if (garden.goods().slatBoards().isEmpty()) return new Slats(lots, findings);
         Map<String, Integer> left = new HashMap<>();
         for (SlatBoards kind : garden.goods().slatBoards()) {
             left.put(kind.id(), kind.treatment().nowhere() ? 0 : kind.count());

@@ -92,12 +92,8 @@ public record SmallerBeds(
         for (int span = 0; span < across; span++) {
             change(works, Spans.sides(outline, true, span), true, false, demandOf).ifPresent(all::add);
         }
-        for (int span = 0; span < deep; span++) {
-            change(works, Spans.sides(outline, false, span), false, true, demandOf).ifPresent(all::add);
-        }
-        if (across == 1 && deep == 1) {
-            change(works, List.of(0, 1, 2, 3), true, true, demandOf).ifPresent(all::add);
-        }
+        for (int span = 0; span < deep; span++) change(works, Spans.sides(outline, false, span), false, true, demandOf).ifPresent(all::add);
+        if (across == 1 && deep == 1) change(works, List.of(0, 1, 2, 3), true, true, demandOf).ifPresent(all::add);
     }
 
     private static Optional<SmallerBeds> change(
@@ -110,9 +106,7 @@ public record SmallerBeds(
             for (Piece piece : work.pieces()) {
                 if (walls.contains(piece.wall())) {
                     String demand = demandOf.get(piece.mark());
-                    if (demand == null) {
-                        return Optional.empty();
-                    }
+                    if (demand == null) return Optional.empty();
                     pieces.merge(demand, 1, Integer::sum);
                     marks.add(piece.mark());
                     anew |= !piece.part().isEmpty();

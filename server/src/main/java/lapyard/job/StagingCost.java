@@ -100,9 +100,7 @@ public record StagingCost(List<Way> ways) {
                 }
             }
             drops += goods.size();
-            for (BigDecimal one : goods.values()) {
-                charges = charges.add(one.signum() == 0 ? supplier.charge() : supplier.chargeOn(one));
-            }
+            for (BigDecimal one : goods.values()) charges = charges.add(one.signum() == 0 ? supplier.charge() : supplier.chargeOn(one));
         }
         return new Brought(drops, charges);
     }

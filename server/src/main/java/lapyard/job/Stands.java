@@ -62,9 +62,7 @@ final class Stands {
     static Map<String, Set<String>> boardsOnHand(Garden garden, List<BedWork> works, List<SectionCutting> cutting) {
         Map<String, String> bedOf = new LinkedHashMap<>();
         for (BedWork work : works) {
-            for (Piece piece : work.pieces()) {
-                bedOf.put(piece.mark(), work.bed().id());
-            }
+            for (Piece piece : work.pieces()) bedOf.put(piece.mark(), work.bed().id());
         }
         Map<String, Set<String>> boards = new LinkedHashMap<>();
         for (SectionCutting section : cutting) {

@@ -70,9 +70,7 @@ record TimberApart(
 
     private List<Stock> offered(int[] counts) {
         List<Stock> offered = new ArrayList<>();
-        for (int i = 0; i < counts.length; i++) {
-            if (counts[i] > 0) offered.add(rack.get(i).with(counts[i]));
-        }
+        for (int i = 0; i < counts.length; i++) if (counts[i] > 0) offered.add(rack.get(i).with(counts[i]));
         return offered;
     }
 
@@ -90,9 +88,7 @@ record TimberApart(
     }
 
     void apart(BuyersApart buyers, CurrencyUnit currency) {
-        if (sold.stream().noneMatch(TimberApart::priced)) {
-            return;
-        }
+        if (sold.stream().noneMatch(TimberApart::priced)) return;
         boolean shares = !rack.isEmpty() && singles.size() > 1;
         BigDecimal paid = BigDecimal.ZERO;
         for (int bed = 0; bed < singles.size(); bed++) {
@@ -108,9 +104,7 @@ record TimberApart(
                         offers.add(offer(bed, sold.get(seller), alone.get(seller), currency));
                     }
                 }
-                if (offers.isEmpty()) {
-                    continue;
-                }
+                if (offers.isEmpty()) continue;
                 buyers.offers(owner, way, PooledTimber.item(sold.get(0)), offers);
                 most = offers.stream().map(BuyersApart.Offer::cost).reduce(most, BigDecimal::max);
                 if (shares) buyers.shares(owner, way);
@@ -119,9 +113,7 @@ record TimberApart(
         }
         if (shares) {
             BigDecimal unproved = unproved(paid);
-            for (int way = 0; way < singles.get(0).size(); way++) {
-                buyers.unproved("bed " + own.chosen().get(0).bed().id(), way, unproved);
-            }
+            for (int way = 0; way < singles.get(0).size(); way++) buyers.unproved("bed " + own.chosen().get(0).bed().id(), way, unproved);
         }
     }
 
@@ -155,15 +147,11 @@ record TimberApart(
         BigDecimal worth = rack.stream()
                 .map(board -> board.salvage().multiply(BigDecimal.valueOf(board.available().getAsInt())))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        if (RackSharing.looksAtAll(singles.size(), rack.stream().mapToInt(board -> board.available().getAsInt()).toArray())) {
-            return worth;
-        }
+        if (RackSharing.looksAtAll(singles.size(), rack.stream().mapToInt(board -> board.available().getAsInt()).toArray())) return worth;
         BigDecimal least = sold.stream().map(section -> byLength(own.chosen(), section)).min(BigDecimal::compareTo).orElseThrow();
         // all beds' own plans together are a plan of the garden where each is built as the garden builds it
         boolean asTheGarden = own.ways().stream().allMatch(ways -> ways.size() == 1) && own.all().stream().allMatch(all -> all);
-        if (asTheGarden && pooled.isPresent()) {
-            least = least.max(pooled.get().subtract(worth));
-        }
+        if (asTheGarden && pooled.isPresent()) least = least.max(pooled.get().subtract(worth));
         return paid.subtract(least);
     }
 
@@ -172,9 +160,7 @@ record TimberApart(
         static Alone of(Section section, List<Stock> rack, Nesting.Plan plan) {
             int[] used = new int[rack.size()];
             for (BoardLine line : plan.result().plan()) {
-                for (int i = 0; i < used.length; i++) {
-                    if (rack.get(i).id().equals(line.stock())) used[i] += line.count();
-                }
+                for (int i = 0; i < used.length; i++) if (rack.get(i).id().equals(line.stock())) used[i] += line.count();
             }
             return new Alone(plan.result().paid().add(PooledTimber.overBundles(section, plan.result())), used, plan);
         }

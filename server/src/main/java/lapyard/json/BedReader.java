@@ -93,14 +93,10 @@ record BedReader(Catalogue catalogue, Usual usual) {
         cursor.raw("give");
         cursor.refuseUnknown();
         section.ifPresent(timber -> FixingReader.tooLong(cursor, timber, ties, liner));
-        if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) {
-            return Optional.empty();
-        }
+        if (outline.isEmpty() || section.isEmpty() || cursor.notes.findings.size() > before) return Optional.empty();
         Set<String> hidden = new LinkedHashSet<>();
         for (int side = 0; seenGiven && side < outline.get().sides(); side++) {
-            if (!seen.contains(Bed.wallLetter(side))) {
-                hidden.add(Bed.wallLetter(side));
-            }
+            if (!seen.contains(Bed.wallLetter(side))) hidden.add(Bed.wallLetter(side));
         }
         Section timber = section.get();
         Notches cut = notches.depthMm() != BY_TIMBER ? notches
@@ -140,18 +136,12 @@ record BedReader(Catalogue catalogue, Usual usual) {
 
     private static Set<String> walls(Cursor cursor, String field, Optional<Outline> outline) {
         Set<String> letters = new LinkedHashSet<>();
-        for (JsonNode element : cursor.list(field)) {
-            letters.add(element.asText());
-        }
+        for (JsonNode element : cursor.list(field)) letters.add(element.asText());
         if (outline.isPresent()) {
             Set<String> there = new LinkedHashSet<>();
-            for (int side = 0; side < outline.get().sides(); side++) {
-                there.add(Bed.wallLetter(side));
-            }
+            for (int side = 0; side < outline.get().sides(); side++) there.add(Bed.wallLetter(side));
             for (String letter : letters) {
-                if (!there.contains(letter)) {
-                    cursor.add(cursor.noSuch(field, "wall", letter, there));
-                }
+                if (!there.contains(letter)) cursor.add(cursor.noSuch(field, "wall", letter, there));
             }
         }
         return letters;
@@ -164,9 +154,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
             String letter = joint.text("startOf");
             Joint kind = joint.choice("joint").equals("mitre") ? Joint.MITRE : Joint.LAP;
             joint.refuseUnknown();
-            if (outline.isEmpty()) {
-                continue;
-            }
+            if (outline.isEmpty()) continue;
             List<String> there = IntStream.range(0, outline.get().sides()).mapToObj(Bed::wallLetter).toList();
             if (!there.contains(letter)) {
                 joint.add(joint.noSuch("startOf", "wall", letter, there));
@@ -202,9 +190,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
     }
 
     private static Base base(Cursor bed, Base usual) {
-        if (bed.raw("base").isTextual()) {
-            return kind(usual, bed.choice("base", "by-surface"));
-        }
+        if (bed.raw("base").isTextual()) return kind(usual, bed.choice("base", "by-surface"));
         Cursor cursor = bed.object("base");
         String kind = cursor.choice("kind", usual.bySurface() ? "by-surface" : usual.slatted() ? "slatted" : "open");
         Base read = new Base(
@@ -230,9 +216,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
     }
 
     private static Liner liner(Cursor bed, Liner usual) {
-        if (bed.raw("liner").isBoolean()) {
-            return of(usual, bed.flag("liner", true));
-        }
+        if (bed.raw("liner").isBoolean()) return of(usual, bed.flag("liner", true));
         Cursor cursor = bed.object("liner");
         Liner read = new Liner(
                 cursor.flag("wanted", usual.wanted()),
@@ -302,9 +286,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
 
     /** Whoever writes more than true or false has chosen one. */
     private static Seal seal(Cursor bed, Seal usual) {
-        if (bed.raw("seal").isBoolean()) {
-            return new Seal(bed.flag("seal", true), usual.item(), usual.coats(), usual.coverM2PerLitre());
-        }
+        if (bed.raw("seal").isBoolean()) return new Seal(bed.flag("seal", true), usual.item(), usual.coats(), usual.coverM2PerLitre());
         boolean wanted = bed.has("seal") || usual.wanted();
         Cursor cursor = bed.object("seal");
         Seal read = new Seal(

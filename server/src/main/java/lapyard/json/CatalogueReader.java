@@ -36,9 +36,7 @@ final class CatalogueReader {
                 Cursor.Notes notes = new Cursor.Notes();
                 Catalogue empty = new Catalogue(List.of(), List.of(), List.of(), true);
                 Catalogue read = over(empty, new Cursor(DocumentText.MAPPER.readTree(in), FieldTable.GARDEN.inner("catalogue"), "", "example catalogue", notes));
-                if (notes.stopped()) {
-                    throw new IllegalStateException("example catalogue: " + notes.findings);
-                }
+                if (notes.stopped()) throw new IllegalStateException("example catalogue: " + notes.findings);
                 return read;
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
@@ -61,17 +59,11 @@ final class CatalogueReader {
         cursor.raw("pins");
         Suppliers suppliers = Suppliers.read(cursor);
         List<Section> sections = new ArrayList<>();
-        for (Cursor line : cursor.objects("sections", "section")) {
-            sections.add(section(line, suppliers));
-        }
+        for (Cursor line : cursor.objects("sections", "section")) sections.add(section(line, suppliers));
         List<Roll> rolls = new ArrayList<>();
-        for (Cursor line : cursor.objects("rolls", "roll")) {
-            rolls.add(roll(line, suppliers));
-        }
+        for (Cursor line : cursor.objects("rolls", "roll")) rolls.add(roll(line, suppliers));
         List<PackGoods> packs = new ArrayList<>();
-        for (Cursor line : cursor.objects("packs", "goods")) {
-            packs.add(goods(line, suppliers));
-        }
+        for (Cursor line : cursor.objects("packs", "goods")) packs.add(goods(line, suppliers));
         cursor.refuseUnknown();
         List<Section> allSections = replaced(under.sections(), sections, Section::id, cursor, "sections");
         List<Roll> allRolls = replaced(under.rolls(), rolls, Roll::id, cursor, "rolls");
@@ -88,9 +80,7 @@ final class CatalogueReader {
             List<T> under, List<T> over, Function<T, String> id, Cursor cursor, String field) {
         Map<String, T> own = new LinkedHashMap<>();
         for (T line : over) {
-            if (own.put(id.apply(line), line) != null) {
-                cursor.twice(field, "line", Fact.name(Cursor.cut(id.apply(line))), WayKind.KEEP_ONE);
-            }
+            if (own.put(id.apply(line), line) != null) cursor.twice(field, "line", Fact.name(Cursor.cut(id.apply(line))), WayKind.KEEP_ONE);
         }
         Map<String, T> all = new LinkedHashMap<>();
         under.forEach(line -> all.put(id.apply(line), line));
@@ -102,9 +92,7 @@ final class CatalogueReader {
         String id = line.text("id");
         Cursor named = id.isEmpty() ? line : line.named("section " + id);
         named.raw("id");
-        if (id.isEmpty()) {
-            named.missing("id", "\"id\": \"100x200\"");
-        }
+        if (id.isEmpty()) named.missing("id", "\"id\": \"100x200\"");
         double thickness = named.neededLength("thickness");
         double height = named.neededLength("height");
         double density = named.number("density", 600);
@@ -136,9 +124,7 @@ final class CatalogueReader {
         String id = line.text("id");
         Cursor named = id.isEmpty() ? line : line.named("roll " + id);
         named.raw("id");
-        if (id.isEmpty()) {
-            named.missing("id", "\"id\": \"liner-4000\"");
-        }
+        if (id.isEmpty()) named.missing("id", "\"id\": \"liner-4000\"");
         String seller = suppliers.of(named);
         Roll roll = new Roll(
                 id,
@@ -158,9 +144,7 @@ final class CatalogueReader {
         String item = line.text("item");
         Cursor named = item.isEmpty() ? line : line.named("goods " + item);
         named.raw("item");
-        if (item.isEmpty()) {
-            named.missing("item", "\"item\": \"soil.topsoil\"");
-        }
+        if (item.isEmpty()) named.missing("item", "\"item\": \"soil.topsoil\"");
         String label = named.text("label", Goods.label(item));
         String unit = named.text("unit");
         double spare = named.number("spare", PackGoods.usualSpare(item) * 100) / 100;
@@ -190,9 +174,7 @@ final class CatalogueReader {
 
     /** Of one pack; what is sold by the tonne holds its tonnes over the density, down to a litre so that it covers. */
     private static double content(Cursor pack, String unit, OptionalDouble density) {
-        if (!pack.has("tonnes")) {
-            return pack.number("content", 1, unit);
-        }
+        if (!pack.has("tonnes")) return pack.number("content", 1, unit);
         double tonnes = pack.number("tonnes");
         if (pack.has("content")) {
             pack.clash("tonnes", "content");

@@ -123,9 +123,7 @@ final class CrewReader {
 
     private static String zone(Cursor crew) {
         String zone = crew.text("zone");
-        if (zone.isEmpty()) {
-            return "";
-        }
+        if (zone.isEmpty()) return "";
         try {
             return ZoneId.of(zone).getId();
         } catch (DateTimeException e) {
@@ -174,9 +172,7 @@ final class CrewReader {
             }
             date.ifPresent(dates::add);
         }
-        if (!dates.isEmpty() && start.isEmpty()) {
-            cursor.add(cursor.fault(FindingKind.DATE_NO_START, field).way(WayKind.GIVE_START));
-        }
+        if (!dates.isEmpty() && start.isEmpty()) cursor.add(cursor.fault(FindingKind.DATE_NO_START, field).way(WayKind.GIVE_START));
         return dates;
     }
 

@@ -80,9 +80,7 @@ final class Cursor {
         this.place = place;
         this.notes = notes;
         this.node = node.isObject() ? node : MissingNode.getInstance();
-        if (!node.isObject() && !node.isMissingNode()) {
-            shape("", "an object in curly brackets", node, WayKind.CURLY_BRACKETS);
-        }
+        if (!node.isObject() && !node.isMissingNode()) shape("", "an object in curly brackets", node, WayKind.CURLY_BRACKETS);
     }
 
     /** The same fields, findings under another name, for example the bed's own code once that is known. */
@@ -98,9 +96,7 @@ final class Cursor {
     /** The same fields, with what older documents call {@code old} under its name of today; both with different values are a STOP. */
     Cursor renamed(String old, String field) {
         ask(old);
-        if (!has(old)) {
-            return this;
-        }
+        if (!has(old)) return this;
         if (has(field) && !raw(old).equals(raw(field))) {
             add(fault(FindingKind.FIELD_RENAMED, field).with("value", Fact.name(shown(raw(field)))).with("old", Fact.name(old))
                     .with("other", Fact.name(shown(raw(old)))).way(WayKind.KEEP_NEW_NAME, Fact.name(field), Fact.name(old)));
@@ -146,9 +142,7 @@ final class Cursor {
         int most = table.field(field).entries();
         JsonNode value = raw(field);
         List<JsonNode> elements = new ArrayList<>();
-        if (value.isMissingNode()) {
-            return elements;
-        }
+        if (value.isMissingNode()) return elements;
         if (!value.isArray()) {
             shape(field, "a list in square brackets", value, WayKind.SQUARE_BRACKETS);
         } else if (value.size() > most) {
@@ -244,9 +238,7 @@ final class Cursor {
     /** Money; empty where it is not given. */
     Optional<BigDecimal> price(String field) {
         JsonNode value = raw(field);
-        if (value.isMissingNode()) {
-            return Optional.empty();
-        }
+        if (value.isMissingNode()) return Optional.empty();
         double number = checked(field, value, 0, table.field(field));
         return Optional.of(value.isNumber() && value.decimalValue().doubleValue() == number ? value.decimalValue() : BigDecimal.ZERO);
     }
@@ -331,9 +323,7 @@ final class Cursor {
 
     List<Point> points(String field) {
         List<Point> points = new ArrayList<>();
-        for (JsonNode element : list(field)) {
-            points.add(pointIn(field + ", corner " + (points.size() + 1), element, table.field(field)));
-        }
+        for (JsonNode element : list(field)) points.add(pointIn(field + ", corner " + (points.size() + 1), element, table.field(field)));
         return points;
     }
 
@@ -376,9 +366,7 @@ final class Cursor {
     /** Fewest letters to add, drop or change between two words (Levenshtein, 1966). */
     static int lettersOff(String one, String other) {
         int[] row = new int[other.length() + 1];
-        for (int j = 0; j < row.length; j++) {
-            row[j] = j;
-        }
+        for (int j = 0; j < row.length; j++) row[j] = j;
         for (int i = 1; i <= one.length(); i++) {
             int corner = row[0];
             row[0] = i;
@@ -472,17 +460,13 @@ final class Cursor {
     }
 
     private String inner(String field) {
-        if (field.isEmpty()) {
-            return place.isEmpty() ? "garden" : place;
-        }
+        if (field.isEmpty()) return place.isEmpty() ? "garden" : place;
         return place.isEmpty() ? field : place + ", " + field;
     }
 
     static String plain(BigDecimal number) {
         BigDecimal stripped = number.stripTrailingZeros();
-        if (Math.abs(stripped.scale()) > 15 || stripped.precision() > 20) {
-            return String.format(Locale.ROOT, "%.3g", number);
-        }
+        if (Math.abs(stripped.scale()) > 15 || stripped.precision() > 20) return String.format(Locale.ROOT, "%.3g", number);
         return stripped.toPlainString();
     }
 

@@ -117,9 +117,7 @@ final class FieldTable {
     }
 
     static JsonNode first(List<JsonNode> forms, String keyword) {
-        for (JsonNode form : forms) {
-            if (form.has(keyword)) return form.get(keyword);
-        }
+        for (JsonNode form : forms) if (form.has(keyword)) return form.get(keyword);
         return MissingNode.getInstance();
     }
 }

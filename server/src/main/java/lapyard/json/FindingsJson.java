@@ -61,15 +61,11 @@ public final class FindingsJson {
      * {@code at} names the bed, wall, path or weekend that they change; a merged finding has those of its worst.
      */
     private static void acts(ObjectNode json, Finding finding) {
-        if (finding.ways().isEmpty()) {
-            return;
-        }
+        if (finding.ways().isEmpty()) return;
         ObjectNode at = json.putObject("at");
         for (Place.What what : List.of(Place.What.BED, Place.What.WALL, Place.What.PATH, Place.What.WEEKEND)) {
             List<String> ids = finding.place().ids(what);
-            if (!ids.isEmpty()) {
-                at.put(what.one(), ids.get(0));
-            }
+            if (!ids.isEmpty()) at.put(what.one(), ids.get(0));
         }
         ArrayNode acts = json.putArray("acts");
         for (WayOut way : finding.ways()) {
@@ -79,9 +75,7 @@ public final class FindingsJson {
     }
 
     private static JsonNode value(Fact fact) {
-        if (fact instanceof Fact.Name name) {
-            return NODES.textNode(name.name());
-        }
+        if (fact instanceof Fact.Name name) return NODES.textNode(name.name());
         if (fact instanceof Fact.Names names) {
             ArrayNode all = NODES.arrayNode();
             names.names().forEach(all::add);
@@ -97,12 +91,8 @@ public final class FindingsJson {
             lengths.mm().forEach(mm -> all.add(Wire.number(mm, 1)));
             return all;
         }
-        if (fact instanceof Fact.Spot spot) {
-            return NODES.arrayNode().add(Wire.number(spot.xMm(), 1)).add(Wire.number(spot.yMm(), 1));
-        }
-        if (fact instanceof Fact.Day day) {
-            return NODES.textNode(day.date().toString());
-        }
+        if (fact instanceof Fact.Spot spot) return NODES.arrayNode().add(Wire.number(spot.xMm(), 1)).add(Wire.number(spot.yMm(), 1));
+        if (fact instanceof Fact.Day day) return NODES.textNode(day.date().toString());
         return Wire.number(fact.amount().value(), 6);
     }
 }

@@ -63,9 +63,7 @@ public final class GardenReader {
 
     static Reading read(JsonNode document, Cursor.Notes notes) {
         Cursor cursor = new Cursor(document, FieldTable.GARDEN, "", "", notes);
-        if (notes.stopped()) {
-            return new Reading.Refused(notes.findings);
-        }
+        if (notes.stopped()) return new Reading.Refused(notes.findings);
         int format = cursor.count("format", FORMAT);
         if (format != FORMAT && !notes.stopped()) {
             cursor.add(cursor.fault(FindingKind.FORMAT_UNKNOWN, "format").with("format", Fact.name(String.valueOf(format))).with("known", Fact.name(String.valueOf(FORMAT))).way(WayKind.NEWER_PROGRAM));
@@ -149,9 +147,7 @@ public final class GardenReader {
         List<String> ids = new ArrayList<>();
         for (Cursor bed : placed) {
             String id = bed.code("id", "");
-            if (!id.isEmpty() && !taken.add(id)) {
-                bed.twice("id", "bed code", Fact.name(id), WayKind.ANOTHER_CODE);
-            }
+            if (!id.isEmpty() && !taken.add(id)) bed.twice("id", "bed code", Fact.name(id), WayKind.ANOTHER_CODE);
             ids.add(id);
         }
         List<Bed> beds = new ArrayList<>();
@@ -160,9 +156,7 @@ public final class GardenReader {
             String id = ids.get(i);
             while (id.isEmpty()) {
                 String candidate = Bed.wallLetter(next++);
-                if (taken.add(candidate)) {
-                    id = candidate;
-                }
+                if (taken.add(candidate)) id = candidate;
             }
             Cursor bed = placed.get(i).named("bed " + id);
             bed.raw("id");
@@ -181,21 +175,15 @@ public final class GardenReader {
             Map<String, ObjectNode> typeNodes,
             BedReader reader) {
         String type = bed.text("type");
-        if (type.isEmpty()) {
-            return reader.read(bed, id, "");
-        }
+        if (type.isEmpty()) return reader.read(bed, id, "");
         if (!typeCursors.containsKey(type)) {
             bed.add(bed.noSuch("type", "type", type, typeCursors.keySet()).way(WayKind.ADD_TO, Fact.name("\"types\"")));
             return Optional.empty();
         }
-        if (!types.containsKey(type)) {
-            return Optional.empty();
-        }
+        if (!types.containsKey(type)) return Optional.empty();
         ObjectNode own = (ObjectNode) bed.node();
         boolean plain = true;
-        for (Iterator<String> names = own.fieldNames(); names.hasNext(); ) {
-            plain &= PLACING.contains(names.next());
-        }
+        for (Iterator<String> names = own.fieldNames(); names.hasNext(); ) plain &= PLACING.contains(names.next());
         if (plain) {
             int before = bed.notes.findings.size();
             String name = bed.text("name");
@@ -210,9 +198,7 @@ public final class GardenReader {
         if (own.has("width") || own.has("depth") || own.has("walls") || own.has("outline")) {
             boolean sized = own.has("width") || own.has("depth");
             merged.remove(List.of("walls", "outline"));
-            if (!sized) {
-                merged.remove(List.of("width", "depth"));
-            }
+            if (!sized) merged.remove(List.of("width", "depth"));
         }
         merged.setAll(own);
         Cursor exception = bed.over(merged);
@@ -235,9 +221,7 @@ public final class GardenReader {
                     named.add(named.fault(FindingKind.POINTS_SAME, "line").with("first", Fact.name(String.valueOf(i))).with("second", Fact.name(String.valueOf(i + 1))).way(WayKind.TAKE_ONE_OUT));
                 }
             }
-            if (line.size() < 2) {
-                named.few("line", line.size(), 2, "points");
-            }
+            if (line.size() < 2) named.few("line", line.size(), 2, "points");
             double width = named.number("width");
             List<GardenPath.Layer> layers = new ArrayList<>();
             for (Cursor layer : named.objects("layers", "layer")) {
@@ -249,9 +233,7 @@ public final class GardenReader {
             String membrane = named.text("membrane");
             double lap = named.number("membraneLap", GardenPath.USUAL_LAP_MM);
             named.refuseUnknown();
-            if (line.size() >= 2) {
-                paths.add(new GardenPath(id, name, line, width, layers, edging, membrane, lap));
-            }
+            if (line.size() >= 2) paths.add(new GardenPath(id, name, line, width, layers, edging, membrane, lap));
         }
         return paths;
     }
@@ -379,12 +361,8 @@ public final class GardenReader {
     /** An outline that fits no bed is also no yard: one reading serves both. */
     static Optional<Outline> outline(Cursor cursor, String field) {
         var corners = cursor.points(field);
-        if (corners.isEmpty()) {
-            return Optional.empty();
-        }
-        if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) {
-            corners = corners.subList(0, corners.size() - 1);
-        }
+        if (corners.isEmpty()) return Optional.empty();
+        if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) corners = corners.subList(0, corners.size() - 1);
         if (corners.size() < 3) {
             cursor.few(field, corners.size(), 3, "corners");
             return Optional.empty();

@@ -24,21 +24,15 @@ final class GroundReader {
         List<Ground.Surface> surfaces = new ArrayList<>();
         for (Cursor surface : ground.objects("surfaces", "surface")) {
             String kind = surface.choice("kind");
-            if (!surface.has("outline")) {
-                surface.missing("outline", "\"outline\": [[0, 0], [3000, 0], [3000, 2000], [0, 2000]]");
-            }
+            if (!surface.has("outline")) surface.missing("outline", "\"outline\": [[0, 0], [3000, 0], [3000, 2000], [0, 2000]]");
             GardenReader.outline(surface, "outline").ifPresent(o -> surfaces.add(new Ground.Surface(kind, o)));
             surface.refuseUnknown();
         }
         List<Ground.KeepClear> keepClear = new ArrayList<>();
-        for (Cursor one : ground.objects("keepClear", "keep-clear")) {
-            keepClear.addAll(keepClear(one));
-        }
+        for (Cursor one : ground.objects("keepClear", "keep-clear")) keepClear.addAll(keepClear(one));
         List<Ground.Level> levels = new ArrayList<>();
         for (Cursor level : ground.objects("levels", "level")) {
-            if (!level.has("at") || !level.has("drop")) {
-                level.needed("{\"at\": [0, 0], \"drop\": 412}", "\"at\"", "\"drop\"");
-            }
+            if (!level.has("at") || !level.has("drop")) level.needed("{\"at\": [0, 0], \"drop\": 412}", "\"at\"", "\"drop\"");
             levels.add(new Ground.Level(level.point("at", new Point(0, 0)), level.number("drop", 0)));
             level.refuseUnknown();
         }
@@ -98,24 +92,16 @@ final class GroundReader {
             GardenReader.outline(one, "outline").ifPresent(outline -> shapes.add(outline.corners()));
         } else if (one.has("line")) {
             List<Point> line = one.points("line");
-            if (line.size() < 2) {
-                one.few("line", line.size(), 2, "points");
-            }
-            for (int i = 1; i < line.size(); i++) {
-                shapes.add(line.subList(i - 1, i + 1));
-            }
+            if (line.size() < 2) one.few("line", line.size(), 2, "points");
+            for (int i = 1; i < line.size(); i++) shapes.add(line.subList(i - 1, i + 1));
         } else {
-            if (!one.has("at")) {
-                one.missing("at", "\"at\": [x, y], or a line or an outline");
-            }
+            if (!one.has("at")) one.missing("at", "\"at\": [x, y], or a line or an outline");
             shapes.add(List.of(one.point("at", new Point(0, 0))));
         }
         double dampCourse = one.number("dampCourse");
         one.refuseUnknown();
         List<Ground.KeepClear> kept = new ArrayList<>();
-        for (List<Point> shape : shapes) {
-            kept.add(new Ground.KeepClear(kind, shape, clearance, leaf, swingsIn, dampCourse));
-        }
+        for (List<Point> shape : shapes) kept.add(new Ground.KeepClear(kind, shape, clearance, leaf, swingsIn, dampCourse));
         return kept;
     }
 }

@@ -52,9 +52,7 @@ public final class LayOutJson {
     }
 
     private static String summary(LaidOut laid, int best) {
-        if (laid.proposals().isEmpty() && !laid.complete()) {
-            return "It ended before the first order was laid out. Give it longer.";
-        }
+        if (laid.proposals().isEmpty() && !laid.complete()) return "It ended before the first order was laid out. Give it longer.";
         if (laid.proposals().isEmpty()) {
             return "No order of these beds was found that passes every check. Ask for fewer beds, a narrower path or a smaller margin.";
         }

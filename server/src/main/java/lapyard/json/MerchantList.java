@@ -99,9 +99,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             bad.add(new Bad(number, "a quoted cell is not closed or goes on after its quotes",
                     "write each quote inside a cell twice, and close each cell that begins with one"));
         }
-        if (lines.isEmpty() && bad.isEmpty()) {
-            bad.add(new Bad(1, "the list is empty", "send a heading and a line a pack"));
-        }
+        if (lines.isEmpty() && bad.isEmpty()) bad.add(new Bad(1, "the list is empty", "send a heading and a line a pack"));
         return new MerchantList(columns, ignored, lines, bad);
     }
 
@@ -109,9 +107,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         String head = text.lines().findFirst().orElse("");
         char best = ',';
         for (char one : new char[] {';', '\t'}) {
-            if (head.chars().filter(c -> c == one).count() > head.chars().filter(c -> c == ',').count()) {
-                best = one;
-            }
+            if (head.chars().filter(c -> c == one).count() > head.chars().filter(c -> c == ',').count()) best = one;
         }
         return best;
     }
@@ -130,9 +126,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                 ignored.add(row.get(i));
             }
         }
-        if (fieldAt.isEmpty()) {
-            fieldAt.put(-1, "none");
-        }
+        if (fieldAt.isEmpty()) fieldAt.put(-1, "none");
     }
 
     private static void line(
@@ -143,9 +137,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                 fields.put(column.getValue(), row.get(column.getKey()).strip());
             }
         }
-        if (fields.isEmpty()) {
-            return;
-        }
+        if (fields.isEmpty()) return;
         if (!fields.containsKey("item")) {
             bad.add(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
             return;
@@ -166,9 +158,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                 field.setValue(amount.get().toPlainString());
             }
         }
-        if (!supplier.isEmpty()) {
-            fields.putIfAbsent("supplier", supplier);
-        }
+        if (!supplier.isEmpty()) fields.putIfAbsent("supplier", supplier);
         boolean sized = fields.get("item").matches("[0-9]+(\\.[0-9]+)?x[0-9]+(\\.[0-9]+)?");
         if (fields.containsKey("length")) {
             if (!sized && !(fields.containsKey("thickness") && fields.containsKey("height"))) {
@@ -215,9 +205,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
      * @throws IllegalStateException while a line is bad
      */
     public ObjectNode over(ObjectNode garden) {
-        if (!whole()) {
-            throw new IllegalStateException(bad.size() + " bad lines");
-        }
+        if (!whole()) throw new IllegalStateException(bad.size() + " bad lines");
         ObjectNode changed = garden.deepCopy();
         ObjectNode catalogue = changed.withObject("/catalogue");
         for (Line line : lines) {
@@ -257,18 +245,10 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         put(goods, fields, "density");
         // what our example says of such goods holds until the list says otherwise
         CatalogueReader.examples().packs(fields.get("item")).ifPresent(example -> {
-            if (!goods.has("unit")) {
-                goods.put("unit", example.unit());
-            }
-            if (!goods.has("label")) {
-                goods.put("label", example.label());
-            }
-            if (!goods.has("spare") && example.spare() > 0) {
-                goods.set("spare", Wire.number(example.spare() * 100, 1));
-            }
-            if (!goods.has("loosening") && example.loosening() > 1) {
-                goods.set("loosening", Wire.number(example.loosening(), 3));
-            }
+            if (!goods.has("unit")) goods.put("unit", example.unit());
+            if (!goods.has("label")) goods.put("label", example.label());
+            if (!goods.has("spare") && example.spare() > 0) goods.set("spare", Wire.number(example.spare() * 100, 1));
+            if (!goods.has("loosening") && example.loosening() > 1) goods.set("loosening", Wire.number(example.loosening(), 3));
             if (!goods.has("density") && example.densityKgM3().isPresent()) {
                 goods.set("density", Wire.number(example.densityKgM3().getAsDouble(), 1));
             }
@@ -293,9 +273,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
 
     private static ObjectNode entry(ArrayNode list, String key, String value) {
         for (JsonNode one : list) {
-            if (one instanceof ObjectNode object && object.path(key).asText().equals(value)) {
-                return object;
-            }
+            if (one instanceof ObjectNode object && object.path(key).asText().equals(value)) return object;
         }
         return list.addObject().put(key, value);
     }
@@ -307,24 +285,18 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             boolean same = one.path(key).isNumber()
                     ? one.path(key).decimalValue().compareTo(by.path(key).decimalValue()) == 0
                     : one.path(key).equals(by.path(key));
-            if (same && one.path("supplier").asText("").equals(by.path("supplier").asText(""))) {
-                list.remove(i);
-            }
+            if (same && one.path("supplier").asText("").equals(by.path("supplier").asText(""))) list.remove(i);
         }
     }
 
     private static void put(ObjectNode to, Map<String, String> fields, String... names) {
         for (String name : names) {
-            if (fields.containsKey(name)) {
-                to.set(name, NODES.numberNode(new BigDecimal(fields.get(name))));
-            }
+            if (fields.containsKey(name)) to.set(name, NODES.numberNode(new BigDecimal(fields.get(name))));
         }
     }
 
     private static void named(ObjectNode to, Map<String, String> fields, String name) {
-        if (fields.containsKey(name)) {
-            to.put(name, fields.get(name));
-        }
+        if (fields.containsKey(name)) to.put(name, fields.get(name));
     }
 
     /** How it was understood, and the garden with it where every line is good and the garden can be read. */
@@ -343,9 +315,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             line.fields().forEach(fields::put);
         }
         ArrayNode wrong = json.putArray("bad");
-        for (Bad one : bad) {
-            wrong.addObject().put("line", one.number()).put("text", one.text()).put("way", one.way());
-        }
+        for (Bad one : bad) wrong.addObject().put("line", one.number()).put("text", one.text()).put("way", one.way());
         json.set("findings", FindingsJson.of(findings, lapyard.words.Wording.METRIC));
         garden.ifPresentOrElse(whole -> json.set("garden", whole), () -> json.putNull("garden"));
         return json;

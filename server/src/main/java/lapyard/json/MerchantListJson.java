@@ -49,9 +49,7 @@ public final class MerchantListJson {
     /** {@code garden} in the answer is null where a line is bad or the garden with the list could not be read. */
     public static ObjectNode preview(String csv, String supplier, ObjectNode garden) {
         MerchantList list = MerchantList.read(csv, supplier);
-        if (!list.whole()) {
-            return list.preview(Optional.empty(), List.of());
-        }
+        if (!list.whole()) return list.preview(Optional.empty(), List.of());
         ObjectNode with = list.over(garden);
         Reading reading = GardenReader.read(with, new Cursor.Notes());
         List<Finding> about = reading.findings().stream().filter(finding -> finding.weight() == Finding.Weight.STOP).toList();

@@ -29,9 +29,7 @@ final class OutlineFindings {
         List<Finding> found = new ArrayList<>();
         Map<Drawn, List<OutlineFault>> known = new HashMap<>();
         for (Bed bed : garden.beds()) {
-            if (narrow(bed, found)) {
-                continue;
-            }
+            if (narrow(bed, found)) continue;
             double thickness = bed.section().thicknessMm();
             List<OutlineFault> faults = known.computeIfAbsent(
                     new Drawn(bed.outline(), thickness), drawn -> OutlineCheck.faults(drawn.outline(), Rules.bed(thickness)));
@@ -56,9 +54,7 @@ final class OutlineFindings {
     /** A rectangle is told its least width at once, for its corner joints and for the inside together. */
     private static boolean narrow(Bed bed, List<Finding> found) {
         Outline outline = bed.outline();
-        if (outline.sides() != 4 || !IntStream.range(0, 4).allMatch(outline::square)) {
-            return false;
-        }
+        if (outline.sides() != 4 || !IntStream.range(0, 4).allMatch(outline::square)) return false;
         Rules rules = Rules.bed(bed.section().thicknessMm());
         double least = rules.leastWidthMm();
         boolean any = false;

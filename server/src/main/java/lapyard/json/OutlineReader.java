@@ -81,9 +81,7 @@ final class OutlineReader {
 
     private static Optional<Outline> cornered(Cursor bed) {
         List<Point> corners = bed.points("outline");
-        if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) {
-            corners.remove(corners.size() - 1);
-        }
+        if (corners.size() > 1 && corners.get(0).equals(corners.get(corners.size() - 1))) corners.remove(corners.size() - 1);
         if (corners.size() < 3) {
             bed.few("outline", corners.size(), 3, "corners");
             return Optional.empty();
@@ -101,9 +99,7 @@ final class OutlineReader {
             Point after = given.corner(i + 1);
             double cross = (here.x() - before.x()) * (after.y() - here.y()) - (here.y() - before.y()) * (after.x() - here.x());
             double along = (here.x() - before.x()) * (after.x() - here.x()) + (here.y() - before.y()) * (after.y() - here.y());
-            if (cross != 0 || along < 0 || here.equals(after)) {
-                kept.add(here);
-            }
+            if (cross != 0 || along < 0 || here.equals(after)) kept.add(here);
         }
         Outline clean = kept.size() >= 3 ? new Outline(kept) : given;
         return clean.counterClockwise().fromFrontLeft();

@@ -108,9 +108,7 @@ public final class SizesJson {
             if (own || was.type().isEmpty()) {
                 size(bed, is);
             } else if (types.add(was.type())) {
-                for (JsonNode type : copy.withArray("types")) {
-                    if (type.path("id").asText().equals(was.type())) size((ObjectNode) type, is);
-                }
+                for (JsonNode type : copy.withArray("types")) if (type.path("id").asText().equals(was.type())) size((ObjectNode) type, is);
             }
         }
         return copy;

@@ -21,9 +21,7 @@ final class Suppliers {
 
     static Suppliers read(Cursor catalogue) {
         Suppliers suppliers = new Suppliers();
-        for (Cursor one : catalogue.objects("suppliers", "supplier")) {
-            suppliers.add(one);
-        }
+        for (Cursor one : catalogue.objects("suppliers", "supplier")) suppliers.add(one);
         return suppliers;
     }
 
@@ -42,9 +40,7 @@ final class Suppliers {
         Optional<BigDecimal> freeOver = named.price("freeOver");
         BigDecimal rate = exact(named, "tax");
         boolean included = named.flag("taxIncluded");
-        if (!included && !named.has("tax")) {
-            named.missing("tax", "\"tax\": 20 for 20 %, as the prices are without it");
-        }
+        if (!included && !named.has("tax")) named.missing("tax", "\"tax\": 20 for 20 %, as the prices are without it");
         BigDecimal toAdd = included ? BigDecimal.ZERO : rate;
         String validUntil = date(named);
         Optional<Vehicle> lorry = named.has("vehicle") ? Optional.of(vehicle(named.object("vehicle"))) : Optional.empty();

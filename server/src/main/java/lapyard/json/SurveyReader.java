@@ -22,22 +22,16 @@ final class SurveyReader {
     record Surveyed(Optional<YardSurvey> survey, List<Outline> outline) {}
 
     static Surveyed read(Cursor ground) {
-        if (!ground.has("survey")) {
-            return new Surveyed(Optional.empty(), List.of());
-        }
+        if (!ground.has("survey")) return new Surveyed(Optional.empty(), List.of());
         Cursor survey = ground.object("survey");
         int before = survey.notes.findings.size();
         Cursor base = survey.object("base");
         Point from = base.point("from", new Point(0, 0));
         Point to = base.point("to", new Point(from.x() + 1000, from.y()));
         base.refuseUnknown();
-        if (from.distanceMm(to) < Baseline.LEAST_MM) {
-            YardWorkReader.marksNear(survey, "base", from.distanceMm(to));
-        }
+        if (from.distanceMm(to) < Baseline.LEAST_MM) YardWorkReader.marksNear(survey, "base", from.distanceMm(to));
         List<YardSurvey.Corner> corners = new ArrayList<>();
-        for (Cursor corner : survey.objects("corners", "corner")) {
-            corners.add(corner(corner, base.has("to")));
-        }
+        for (Cursor corner : survey.objects("corners", "corner")) corners.add(corner(corner, base.has("to")));
         List<YardSurvey.Leg> walk = new ArrayList<>();
         for (Cursor leg : survey.objects("walk", "side")) {
             double length = leg.neededLength("length");
@@ -70,12 +64,8 @@ final class SurveyReader {
             check.refuseUnknown();
         }
         survey.refuseUnknown();
-        if (ground.has("outline")) {
-            ground.clash("survey", "outline");
-        }
-        if (survey.notes.findings.size() > before) {
-            return new Surveyed(Optional.empty(), List.of());
-        }
+        if (ground.has("outline")) ground.clash("survey", "outline");
+        if (survey.notes.findings.size() > before) return new Surveyed(Optional.empty(), List.of());
         YardSurvey read = new YardSurvey(from, to, corners, walk, checks);
         SurveyedYard yard = SurveyedYard.of(read);
         List<Finding> stops = yard.findings().stream()

@@ -39,9 +39,7 @@ final class TallyReader {
         for (Cursor one : tally.objects("bought", "thing bought")) {
             int count = one.count("count");
             int arrived = one.count("arrived");
-            if (arrived > count) {
-                one.against("arrived", Fact.count(arrived, "packs"), "count", Fact.count(count, "packs"));
-            }
+            if (arrived > count) one.against("arrived", Fact.count(arrived, "packs"), "count", Fact.count(count, "packs"));
             bought.add(new Tally.Bought(one.text("item"), one.text("pack"), count, arrived));
             one.refuseUnknown();
         }

@@ -73,9 +73,7 @@ public final class TryOutJson {
     }
 
     private static int place(ArrayNode beds, String id, String at) {
-        for (int i = 0; i < beds.size(); i++) {
-            if (beds.get(i).isObject() && beds.get(i).path("id").asText("").equals(id)) return i;
-        }
+        for (int i = 0; i < beds.size(); i++) if (beds.get(i).isObject() && beds.get(i).path("id").asText("").equals(id)) return i;
         throw new IllegalArgumentException(at + ": there is no bed \"" + id + "\"; name a bed by its id");
     }
 

@@ -119,9 +119,7 @@ final class Wire {
     /** A plain decimal without trailing zeros; null where it is not finite. */
     static JsonNode number(double value, int decimals) {
         JsonNodeFactory nodes = MAPPER.getNodeFactory();
-        if (!Double.isFinite(value)) {
-            return nodes.nullNode();
-        }
+        if (!Double.isFinite(value)) return nodes.nullNode();
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.scale() <= 0 && rounded.precision() - rounded.scale() <= 18
                 ? nodes.numberNode(rounded.longValueExact())

@@ -26,20 +26,14 @@ final class YardWorkReader {
     private YardWorkReader() {}
 
     static Optional<Baseline> baseline(Cursor ground) {
-        if (!ground.has("baseline")) {
-            return Optional.empty();
-        }
+        if (!ground.has("baseline")) return Optional.empty();
         Cursor baseline = ground.object("baseline");
-        if (!baseline.has("from") || !baseline.has("to")) {
-            baseline.needed("{\"from\": [0, 0], \"to\": [12000, 0]}", "\"from\"", "\"to\"");
-        }
+        if (!baseline.has("from") || !baseline.has("to")) baseline.needed("{\"from\": [0, 0], \"to\": [12000, 0]}", "\"from\"", "\"to\"");
         Baseline read = new Baseline(
                 baseline.point("from", new Point(0, 0)),
                 baseline.point("to", new Point(1000, 0)),
                 baseline.number("standOff"));
-        if (read.from().distanceMm(read.to()) < Baseline.LEAST_MM) {
-            marksNear(baseline, "to", read.from().distanceMm(read.to()));
-        }
+        if (read.from().distanceMm(read.to()) < Baseline.LEAST_MM) marksNear(baseline, "to", read.from().distanceMm(read.to()));
         baseline.refuseUnknown();
         return Optional.of(read);
     }
@@ -70,13 +64,9 @@ final class YardWorkReader {
         for (Cursor group : ground.objects("rims", "rim group")) {
             List<String> beds = new ArrayList<>();
             group.list("beds").forEach(bed -> beds.add(bed.asText()));
-            if (beds.size() < 2) {
-                group.few("beds", beds.size(), 2, "beds");
-            }
+            if (beds.size() < 2) group.few("beds", beds.size(), 2, "beds");
             for (String bed : beds) {
-                if (!taken.add(bed)) {
-                    group.twice("beds", "bed code", Fact.name(Cursor.cut(bed)), WayKind.KEEP_ONE);
-                }
+                if (!taken.add(bed)) group.twice("beds", "bed code", Fact.name(Cursor.cut(bed)), WayKind.KEEP_ONE);
             }
             OptionalDouble level = group.has("level")
                     ? OptionalDouble.of(group.number("level"))
@@ -139,9 +129,7 @@ final class YardWorkReader {
             }
             double spread = one.number("spread", one.has("at") ? 3_000 : 0);
             double stem = one.number("stem");
-            if (stem >= height) {
-                one.against("stem", Fact.mm(stem), "height", Fact.mm(height));
-            }
+            if (stem >= height) one.against("stem", Fact.mm(stem), "height", Fact.mm(height));
             one.refuseUnknown();
             tall.add(new Tall(kind, shape, height, spread, stem));
         }
@@ -149,9 +137,7 @@ final class YardWorkReader {
     }
 
     static Optional<SunDay> sun(Cursor ground) {
-        if (!ground.has("sun")) {
-            return Optional.empty();
-        }
+        if (!ground.has("sun")) return Optional.empty();
         Cursor sun = ground.object("sun");
         if (!sun.has("latitude") || !sun.has("longitude")) {
             sun.needed("{\"latitude\": 52.2, \"longitude\": -1.5, \"day\": \"2026-06-21\"}", "\"latitude\"", "\"longitude\"");

@@ -35,19 +35,13 @@ final class BagPlaces {
 
     /** Middles of at most {@code wanted} places; empty where no yard is drawn. */
     static Optional<List<Point>> of(Garden garden, double bagMm, Optional<Point> dropSpot, int wanted) {
-        if (garden.ground().outline().isEmpty()) {
-            return Optional.empty();
-        }
+        if (garden.ground().outline().isEmpty()) return Optional.empty();
         Outline yard = garden.ground().outline().get(0);
         PreparedGeometry inside = PreparedGeometryFactory.prepare(area(yard.corners()).buffer(0));
         List<Geometry> taken = new ArrayList<>();
         garden.beds().forEach(bed -> taken.add(area(bed.inYard().corners()).buffer(BESIDE_BED_MM)));
-        for (GardenPath path : garden.paths()) {
-            taken.add(line(path.line()).buffer(path.widthMm() / 2));
-        }
-        for (KeepClear kept : garden.ground().keepClear()) {
-            keptClear(kept).ifPresent(taken::add);
-        }
+        for (GardenPath path : garden.paths()) taken.add(line(path.line()).buffer(path.widthMm() / 2));
+        for (KeepClear kept : garden.ground().keepClear()) keptClear(kept).ifPresent(taken::add);
         Geometry all = taken.isEmpty() ? FACTORY.createPolygon() : CascadedPolygonUnion.union(taken);
         PreparedGeometry closed = PreparedGeometryFactory.prepare(all == null ? FACTORY.createPolygon() : all);
         Point from = dropSpot.orElse(yard.fromFrontLeft().corner(0));
@@ -57,15 +51,11 @@ final class BagPlaces {
                 .thenComparingDouble(Point::x));
         List<Point> places = new ArrayList<>();
         for (Point middle : candidates) {
-            if (places.size() == wanted) {
-                break;
-            }
+            if (places.size() == wanted) break;
             Geometry bag = square(middle, bagMm);
             boolean apart = places.stream().allMatch(other -> Math.max(
                     Math.abs(other.x() - middle.x()), Math.abs(other.y() - middle.y())) >= bagMm + BETWEEN_BAGS_MM);
-            if (apart && inside.covers(bag) && !closed.intersects(bag)) {
-                places.add(middle);
-            }
+            if (apart && inside.covers(bag) && !closed.intersects(bag)) places.add(middle);
         }
         return Optional.of(places);
     }
@@ -73,35 +63,25 @@ final class BagPlaces {
     private static List<Point> grid(Outline yard, double bagMm) {
         Envelope bounds = area(yard.corners()).getEnvelopeInternal();
         double step = GRID_MM;
-        while ((bounds.getWidth() / step + 1) * (bounds.getHeight() / step + 1) > MOST_TRIED) {
-            step *= 2;
-        }
+        while ((bounds.getWidth() / step + 1) * (bounds.getHeight() / step + 1) > MOST_TRIED) step *= 2;
         List<Point> middles = new ArrayList<>();
         for (double y = bounds.getMinY() + bagMm / 2; y <= bounds.getMaxY() - bagMm / 2; y += step) {
-            for (double x = bounds.getMinX() + bagMm / 2; x <= bounds.getMaxX() - bagMm / 2; x += step) {
-                middles.add(new Point(x, y));
-            }
+            for (double x = bounds.getMinX() + bagMm / 2; x <= bounds.getMaxX() - bagMm / 2; x += step) middles.add(new Point(x, y));
         }
         return middles;
     }
 
     private static Optional<Geometry> keptClear(KeepClear kept) {
-        if (kept.shape().isEmpty()) {
-            return Optional.empty();
-        }
+        if (kept.shape().isEmpty()) return Optional.empty();
         Geometry shape = kept.shape().size() > 2 ? area(kept.shape()).buffer(0) : line(kept.shape());
-        if (kept.leafMm() > 0) {
-            shape = FACTORY.createPoint(coordinate(kept.shape().get(0)));
-        }
+        if (kept.leafMm() > 0) shape = FACTORY.createPoint(coordinate(kept.shape().get(0)));
         // a bag on a cover or in a gate's way is in the way whatever the clearance
         return Optional.of(shape.buffer(Math.max(100, kept.clearanceMm() + kept.leafMm())));
     }
 
     private static Geometry area(List<Point> corners) {
         Coordinate[] ring = new Coordinate[corners.size() + 1];
-        for (int i = 0; i < ring.length; i++) {
-            ring[i] = coordinate(corners.get(i % corners.size()));
-        }
+        for (int i = 0; i < ring.length; i++) ring[i] = coordinate(corners.get(i % corners.size()));
         return FACTORY.createPolygon(ring);
     }
 

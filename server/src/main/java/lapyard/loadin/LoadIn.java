@@ -100,9 +100,7 @@ public record LoadIn(
         WayIn way = garden.terms().wayIn();
         List<Finding> findings = new ArrayList<>();
         List<Drop> drops = new ArrayList<>();
-        for (Coming one : coming) {
-            drops.add(drop(one, way, findings));
-        }
+        for (Coming one : coming) drops.add(drop(one, way, findings));
         List<Load> all = drops.stream().flatMap(drop -> drop.loads().stream()).toList();
         List<Lift> lifts = lifts(all, lifting);
         Optional<Load> longest = all.stream()

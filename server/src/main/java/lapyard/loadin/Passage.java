@@ -17,9 +17,7 @@ final class Passage {
 
     /** @return whole mm, rounded down; 0 where it does not go in at all */
     static double longestMm(double beforeMm, double afterMm, double acrossMm) {
-        if (acrossMm >= Math.min(beforeMm, afterMm)) {
-            return 0;
-        }
+        if (acrossMm >= Math.min(beforeMm, afterMm)) return 0;
         double best = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 1; i < STEPS; i++) {

@@ -50,9 +50,7 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
                 tooMuch.add(load);
                 continue;
             }
-            for (long i = 0; i < load.count(); i++) {
-                things.add(thing);
-            }
+            for (long i = 0; i < load.count(); i++) things.add(thing);
         }
         things.sort(Comparator.comparingDouble(Thing::size).reversed());
         int bound = bound(things);
@@ -62,9 +60,7 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
             int[] steps = {MOST_STEPS};
             while (tried < packed.size()) {
                 List<List<Thing>> fewer = new ArrayList<>();
-                for (int i = 0; i < tried; i++) {
-                    fewer.add(new ArrayList<>());
-                }
+                for (int i = 0; i < tried; i++) fewer.add(new ArrayList<>());
                 if (fits(things, 0, fewer, steps)) {
                     packed = fewer;
                 } else if (steps[0] > 0) {
@@ -105,9 +101,7 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
 
     /** Every way to share the things out, alike trips tried once. */
     private static boolean fits(List<Thing> things, int next, List<List<Thing>> trips, int[] steps) {
-        if (next == things.size()) {
-            return true;
-        }
+        if (next == things.size()) return true;
         Thing thing = things.get(next);
         List<String> tried = new ArrayList<>();
         for (List<Thing> trip : trips) {
@@ -120,9 +114,7 @@ public record Trips(List<Trip> trips, int atLeast, List<Load> tooMuch) {
             if (!tried.contains(alike) && holds(trip, thing)) {
                 tried.add(alike);
                 trip.add(thing);
-                if (fits(things, next + 1, trips, steps)) {
-                    return true;
-                }
+                if (fits(things, next + 1, trips, steps)) return true;
                 trip.remove(trip.size() - 1);
             }
         }

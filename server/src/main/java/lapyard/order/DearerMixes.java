@@ -44,43 +44,31 @@ final class DearerMixes {
     /** Counts of packs; at most 300 mixes, the first found. */
     static List<List<BigInteger>> of(List<Pack> packs, BigDecimal need, BigDecimal limit) {
         DearerMixes search = new DearerMixes(packs, need, limit);
-        if (need.signum() > 0) {
-            search.from(0, need, BigDecimal.ZERO);
-        }
+        if (need.signum() > 0) search.from(0, need, BigDecimal.ZERO);
         List<List<BigInteger>> mixes = new ArrayList<>();
-        for (int[] mix : search.found.values()) {
-            mixes.add(Arrays.stream(mix).mapToObj(BigInteger::valueOf).toList());
-        }
+        for (int[] mix : search.found.values()) mixes.add(Arrays.stream(mix).mapToObj(BigInteger::valueOf).toList());
         return mixes;
     }
 
     private void from(int k, BigDecimal left, BigDecimal cost) {
-        if (steps >= MOST_STEPS || found.size() >= MOST_MIXES) {
-            return;
-        }
+        if (steps >= MOST_STEPS || found.size() >= MOST_MIXES) return;
         steps++;
         if (left.signum() <= 0) {
             keep(left.negate());
             return;
         }
-        if (k == packs.size() || cost.add(left.multiply(leastUnitPrice[k])).compareTo(limit) > 0) {
-            return;
-        }
+        if (k == packs.size() || cost.add(left.multiply(leastUnitPrice[k])).compareTo(limit) > 0) return;
         Pack pack = packs.get(k);
         BigDecimal content = PackMix.contentOf(pack);
         BigDecimal price = pack.price().orElseThrow();
         from(k + 1, left, cost);
         for (int n = pack.leastBundled(); ; n += pack.bundle()) {
             BigDecimal dearer = cost.add(price.multiply(BigDecimal.valueOf(n)));
-            if (dearer.compareTo(limit) > 0 || steps >= MOST_STEPS || found.size() >= MOST_MIXES) {
-                break;
-            }
+            if (dearer.compareTo(limit) > 0 || steps >= MOST_STEPS || found.size() >= MOST_MIXES) break;
             BigDecimal rest = left.subtract(content.multiply(BigDecimal.valueOf(n)));
             counts[k] = n;
             from(rest.signum() <= 0 ? packs.size() : k + 1, rest, dearer);
-            if (rest.signum() <= 0) {
-                break;
-            }
+            if (rest.signum() <= 0) break;
         }
         counts[k] = 0;
     }
@@ -88,27 +76,19 @@ final class DearerMixes {
     private void keep(BigDecimal over) {
         BigDecimal paid = BigDecimal.ZERO;
         for (int i = 0; i < counts.length; i++) {
-            if (counts[i] == 0) {
-                continue;
-            }
+            if (counts[i] == 0) continue;
             Pack pack = packs.get(i);
             int less = counts[i] == pack.leastBundled() ? counts[i] : pack.bundle();
-            if (over.compareTo(PackMix.contentOf(pack).multiply(BigDecimal.valueOf(less))) >= 0) {
-                return;
-            }
+            if (over.compareTo(PackMix.contentOf(pack).multiply(BigDecimal.valueOf(less))) >= 0) return;
             paid = paid.add(pack.price().orElseThrow().multiply(BigDecimal.valueOf(counts[i])));
         }
         int[] before = found.get(paid.stripTrailingZeros());
-        if (before == null || over.compareTo(held(before).subtract(need)) < 0) {
-            found.put(paid.stripTrailingZeros(), counts.clone());
-        }
+        if (before == null || over.compareTo(held(before).subtract(need)) < 0) found.put(paid.stripTrailingZeros(), counts.clone());
     }
 
     private BigDecimal held(int[] mix) {
         BigDecimal held = BigDecimal.ZERO;
-        for (int i = 0; i < mix.length; i++) {
-            held = held.add(PackMix.contentOf(packs.get(i)).multiply(BigDecimal.valueOf(mix[i])));
-        }
+        for (int i = 0; i < mix.length; i++) held = held.add(PackMix.contentOf(packs.get(i)).multiply(BigDecimal.valueOf(mix[i])));
         return held;
     }
 }

@@ -26,9 +26,7 @@ final class Lots {
     Lots(List<Pack> packs) {
         this.packs = packs;
         for (int i = 0; i < packs.size(); i++) {
-            if (packs.get(i).leastBundled() > packs.get(i).bundle()) {
-                leasts.add(i);
-            }
+            if (packs.get(i).leastBundled() > packs.get(i).bundle()) leasts.add(i);
         }
     }
 
@@ -50,9 +48,7 @@ final class Lots {
             }
             if (rest.signum() > 0) {
                 List<Integer> offered = offered(taken);
-                if (offered.isEmpty()) {
-                    continue;
-                }
+                if (offered.isEmpty()) continue;
                 PackMix.Mix mix = mixes.computeIfAbsent(taken, same -> new PackMix(bundles(offered))).covering(rest);
                 proved &= mix.proved();
                 for (int k = 0; k < offered.size(); k++) {
@@ -61,9 +57,7 @@ final class Lots {
                 }
             }
             List<BigInteger> found = List.of(counts);
-            if (best == null || compare(found, best) < 0) {
-                best = found;
-            }
+            if (best == null || compare(found, best) < 0) best = found;
         }
         return new PackMix.Mix(best, proved);
     }
@@ -76,9 +70,7 @@ final class Lots {
         List<Integer> offered = new ArrayList<>();
         for (int i = 0; i < packs.size(); i++) {
             int k = leasts.indexOf(i);
-            if (k < 0 || k < MOST_LEASTS && (taken >> k & 1) == 1) {
-                offered.add(i);
-            }
+            if (k < 0 || k < MOST_LEASTS && (taken >> k & 1) == 1) offered.add(i);
         }
         return offered;
     }
@@ -101,9 +93,7 @@ final class Lots {
         int order = sum(one, true).compareTo(sum(other, true));
         order = order == 0 ? sum(one, false).compareTo(sum(other, false)) : order;
         order = order == 0 ? count(one).compareTo(count(other)) : order;
-        for (int i = 0; i < packs.size() && order == 0; i++) {
-            order = other.get(i).compareTo(one.get(i));
-        }
+        for (int i = 0; i < packs.size() && order == 0; i++) order = other.get(i).compareTo(one.get(i));
         return order;
     }
 

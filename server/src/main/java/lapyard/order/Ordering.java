@@ -59,9 +59,7 @@ public final class Ordering {
         List<Double> needs = uses.stream().map(Use::amount).toList();
         List<Pack> priced = goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
         List<String> sellers = priced.stream().map(Pack::supplier).distinct().toList();
-        if (sellers.isEmpty() || sellers.size() == 1 && reach.signum() == 0) {
-            return Wanted.only(line(goods, needs, currency).usedBy(uses));
-        }
+        if (sellers.isEmpty() || sellers.size() == 1 && reach.signum() == 0) return Wanted.only(line(goods, needs, currency).usedBy(uses));
         Map<List<PackCount>, SlipLine> ways = new LinkedHashMap<>();
         for (int set = (1 << sellers.size()) - 1; set > 0; set--) {
             int chosen = set;
@@ -90,15 +88,11 @@ public final class Ordering {
      */
     public static Optional<BigDecimal> leastCost(PackGoods goods, double need, CurrencyUnit currency) {
         List<Pack> priced = goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
-        if (priced.isEmpty()) {
-            return Optional.empty();
-        }
+        if (priced.isEmpty()) return Optional.empty();
         BigDecimal covered = withSpare(goods, checkedNeed(goods.item(), need));
         Lots lots = new Lots(priced);
         PackMix.Mix mix = lots.covering(covered);
-        if (mix.proved()) {
-            return Optional.of(rounded(lots.cost(mix), currency));
-        }
+        if (mix.proved()) return Optional.of(rounded(lots.cost(mix), currency));
         BigDecimal cheapest = priced.stream()
                 .map(pack -> pack.price().orElseThrow().divide(PackMix.contentOf(pack), MathContext.DECIMAL64))
                 .min(Comparator.naturalOrder())
@@ -109,17 +103,13 @@ public final class Ordering {
     private static List<SlipLine> dearer(
             PackGoods goods, List<Pack> packs, List<Use> uses, SlipLine cheapest, BigDecimal limit, CurrencyUnit currency) {
         BigDecimal bare = BigDecimal.ZERO;
-        for (Use use : uses) {
-            bare = bare.add(BigDecimal.valueOf(use.amount()));
-        }
+        for (Use use : uses) bare = bare.add(BigDecimal.valueOf(use.amount()));
         BigDecimal need = withSpare(goods, bare);
         List<SlipLine> ways = new ArrayList<>();
         for (List<BigInteger> mix : DearerMixes.of(packs, need, limit)) {
             List<PackCount> bought = counts(goods, packs, mix);
             BigDecimal cost = BigDecimal.ZERO;
-            for (PackCount pack : bought) {
-                cost = cost.add(pack.cost().orElseThrow());
-            }
+            for (PackCount pack : bought) cost = cost.add(pack.cost().orElseThrow());
             BigDecimal rounded = rounded(cost, currency);
             String formula = needFormula(goods) + "; chosen with the delivery charges: "
                     + bought.stream().map(Ordering::inWords).collect(Collectors.joining(" + ")) + " = "
@@ -133,15 +123,11 @@ public final class Ordering {
 
     private static SlipLine line(PackGoods goods, List<Double> needs, CurrencyUnit currency) {
         BigDecimal bare = BigDecimal.ZERO;
-        for (double need : needs) {
-            bare = bare.add(checkedNeed(goods.item(), need));
-        }
+        for (double need : needs) bare = bare.add(checkedNeed(goods.item(), need));
         BigDecimal need = withSpare(goods, bare);
         List<Pack> priced =
                 goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
-        if (goods.packs().isEmpty()) {
-            return unpriced(goods.item(), goods.label(), need.doubleValue(), goods.unit());
-        }
+        if (goods.packs().isEmpty()) return unpriced(goods.item(), goods.label(), need.doubleValue(), goods.unit());
         return priced.isEmpty() ? countedOnly(goods, bare, need) : cheapest(goods, priced, needs, bare, need, currency);
     }
 
@@ -194,9 +180,7 @@ public final class Ordering {
         List<Slip.Order> orders = new ArrayList<>();
         List<Supplier> all = new ArrayList<>(suppliers);
         all.add(Supplier.ONLY);
-        for (Supplier supplier : all) {
-            order(supplier, sorted, currency).ifPresent(orders::add);
-        }
+        for (Supplier supplier : all) order(supplier, sorted, currency).ifPresent(orders::add);
         BigDecimal goods = BigDecimal.ZERO;
         BigDecimal total = BigDecimal.ZERO;
         for (Slip.Order order : orders) {
@@ -218,16 +202,12 @@ public final class Ordering {
                     line.packs().stream().filter(pack -> pack.supplier().equals(supplier.id())).toList();
             Optional<BigDecimal> cost = Optional.ofNullable(line.parts().get(supplier.id()));
             boolean unsold = line.packs().isEmpty() && supplier.id().isEmpty();
-            if (own.isEmpty() && cost.isEmpty() && !unsold) {
-                continue;
-            }
+            if (own.isEmpty() && cost.isEmpty() && !unsold) continue;
             parts.add(new Slip.Part(line, own, cost));
             goods = goods.add(cost.orElse(BigDecimal.ZERO));
             atLeast |= cost.isEmpty();
         }
-        if (parts.isEmpty()) {
-            return Optional.empty();
-        }
+        if (parts.isEmpty()) return Optional.empty();
         BigDecimal charge = rounded(supplier.chargeOn(goods), currency);
         BigDecimal sum = rounded(goods, currency);
         BigDecimal tax = supplier.taxIn(sum.add(charge), currency.getDecimalPlaces());
@@ -277,12 +257,8 @@ public final class Ordering {
                 .filter(pack -> pack.price().isEmpty())
                 .map(Pack::name)
                 .collect(Collectors.joining(", "));
-        if (!missing.isEmpty()) {
-            formula.append("; no price, so passed over: ").append(missing);
-        }
-        if (!proved) {
-            formula.append("; pack sizes without a common measure: best mix found, a cheaper one is not ruled out");
-        }
+        if (!missing.isEmpty()) formula.append("; no price, so passed over: ").append(missing);
+        if (!proved) formula.append("; pack sizes without a common measure: best mix found, a cheaper one is not ruled out");
         return formula.toString();
     }
 
@@ -309,9 +285,7 @@ public final class Ordering {
     }
 
     private static BigInteger toCover(BigDecimal need, Pack pack) {
-        if (need.signum() == 0) {
-            return BigInteger.ZERO;
-        }
+        if (need.signum() == 0) return BigInteger.ZERO;
         BigDecimal bundle = BigDecimal.valueOf(pack.bundle());
         BigInteger bundles = need.divide(PackMix.contentOf(pack).multiply(bundle), 0, RoundingMode.CEILING).toBigInteger();
         return bundles.multiply(bundle.toBigInteger()).max(BigInteger.valueOf(pack.leastBundled()));
@@ -328,13 +302,9 @@ public final class Ordering {
             String formula) {
         List<Working.Input> inputs = new ArrayList<>();
         inputs.add(Working.Input.of("sum of needs", bare.doubleValue(), goods.unit()));
-        if (goods.loosening() != 1) {
-            inputs.add(Working.Input.of("loose over compacted", goods.loosening(), ""));
-        }
+        if (goods.loosening() != 1) inputs.add(Working.Input.of("loose over compacted", goods.loosening(), ""));
         inputs.add(Working.Input.of("spare", goods.spare(), ""));
-        for (Pack pack : goods.packs()) {
-            inputs.add(Working.Input.of(pack.name(), pack.content(), goods.unit()));
-        }
+        for (Pack pack : goods.packs()) inputs.add(Working.Input.of(pack.name(), pack.content(), goods.unit()));
         return new SlipLine(
                 goods.item(),
                 goods.label(),
@@ -375,9 +345,7 @@ public final class Ordering {
 
     private static BigDecimal held(List<Pack> packs, List<BigInteger> counts) {
         BigDecimal sum = BigDecimal.ZERO;
-        for (int i = 0; i < packs.size(); i++) {
-            sum = sum.add(PackMix.contentOf(packs.get(i)).multiply(new BigDecimal(counts.get(i))));
-        }
+        for (int i = 0; i < packs.size(); i++) sum = sum.add(PackMix.contentOf(packs.get(i)).multiply(new BigDecimal(counts.get(i))));
         return sum;
     }
 

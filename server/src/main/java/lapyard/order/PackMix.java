@@ -68,9 +68,7 @@ final class PackMix {
             price[i] = packs.get(i).price().orElseThrow().setScale(priceScale).unscaledValue();
             common = common.gcd(content[i]);
         }
-        for (int i = 0; i < content.length; i++) {
-            content[i] = content[i].divide(common);
-        }
+        for (int i = 0; i < content.length; i++) content[i] = content[i].divide(common);
         measure = new BigDecimal(common, contentScale);
         best = cheapestByUnit();
         othersReach = othersReach();
@@ -114,9 +112,7 @@ final class PackMix {
         int found = 0;
         for (int i = 1; i < content.length; i++) {
             int cheaper = price[i].multiply(content[found]).compareTo(price[found].multiply(content[i]));
-            if (cheaper < 0 || cheaper == 0 && content[i].compareTo(content[found]) > 0) {
-                found = i;
-            }
+            if (cheaper < 0 || cheaper == 0 && content[i].compareTo(content[found]) > 0) found = i;
         }
         return found;
     }
@@ -128,9 +124,7 @@ final class PackMix {
 
     /** How often a pack other than {@code best} can stand in the best mix. */
     private BigInteger mostOf(int i) {
-        if (i == best || content[i].equals(content[best]) && price[i].equals(price[best])) {
-            return BigInteger.ZERO;
-        }
+        if (i == best || content[i].equals(content[best]) && price[i].equals(price[best])) return BigInteger.ZERO;
         BigInteger round = content[best].divide(content[best].gcd(content[i])).subtract(BigInteger.ONE);
         BigInteger over = over(i);
         // Covering with best alone is within one price(best) of the bound, so dearer mixes cannot win.
@@ -215,9 +209,7 @@ final class PackMix {
         Search(BigInteger rest) {
             this.rest = rest;
             for (int i = 0; i < content.length; i++) {
-                if (mostOf(i).signum() > 0) {
-                    others.add(i);
-                }
+                if (mostOf(i).signum() > 0) others.add(i);
             }
             others.sort(Comparator.comparing(PackMix.this::over, Comparator.reverseOrder()));
             Arrays.fill(tried, BigInteger.ZERO);
@@ -225,17 +217,13 @@ final class PackMix {
 
         boolean addTo(BigInteger[] counts) {
             tryFrom(0, rest, BigInteger.ZERO);
-            for (int i = 0; i < counts.length; i++) {
-                counts[i] = counts[i].add(found[i]);
-            }
+            for (int i = 0; i < counts.length; i++) counts[i] = counts[i].add(found[i]);
             return stepsLeft > 0;
         }
 
         /** @param over what the packs tried so far cost over {@code best}, times content(best) */
         private void tryFrom(int k, BigInteger left, BigInteger over) {
-            if (found != null && (stepsLeft == 0 || over.compareTo(slack) > 0)) {
-                return;
-            }
+            if (found != null && (stepsLeft == 0 || over.compareTo(slack) > 0)) return;
             stepsLeft = Math.max(0, stepsLeft - 1);
             if (k == others.size() || left.signum() <= 0) {
                 tried[best] = left.signum() <= 0 ? BigInteger.ZERO : ceiling(left, content[best]);
@@ -278,9 +266,7 @@ final class PackMix {
 
         private BigInteger total(BigInteger[] each, BigInteger[] counts) {
             BigInteger sum = BigInteger.ZERO;
-            for (int i = 0; i < each.length; i++) {
-                sum = sum.add(each[i].multiply(counts[i]));
-            }
+            for (int i = 0; i < each.length; i++) sum = sum.add(each[i].multiply(counts[i]));
             return sum;
         }
 

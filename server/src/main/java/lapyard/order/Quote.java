@@ -73,9 +73,7 @@ public record Quote(
             lines.add(new Line(line.label(), line.cost().isPresent(), cost, price(cost, marginPercent, decimals)));
         }
         BigDecimal delivery = slip.total().subtract(slip.goods());
-        if (delivery.signum() > 0) {
-            lines.add(new Line("Delivery", true, delivery, price(delivery, marginPercent, decimals)));
-        }
+        if (delivery.signum() > 0) lines.add(new Line("Delivery", true, delivery, price(delivery, marginPercent, decimals)));
         for (Work work : works) {
             BigDecimal cost = Ordering.rounded(BigDecimal.valueOf(work.hours()).multiply(work.rate()), slip.currency());
             lines.add(new Line(work.what() + ", " + BigDecimal.valueOf(work.hours()).stripTrailingZeros().toPlainString() + " h", true, cost,

@@ -33,9 +33,7 @@ public final class Savings {
     public static List<Saving> of(Slip slip) {
         List<Saving> savings = new ArrayList<>();
         for (SlipLine line : slip.lines()) {
-            if (line.saved().isEmpty()) {
-                continue;
-            }
+            if (line.saved().isEmpty()) continue;
             BigDecimal pooled = line.cost().orElseThrow();
             BigDecimal alone = line.bedByBed().orElseThrow();
             String formula = "bed by bed " + alone.toPlainString() + " - pooled " + pooled.toPlainString() + " = "
@@ -106,9 +104,7 @@ public final class Savings {
     /** Parts of an amount by weight, each to {@code decimals}, adding up to it exactly. */
     static Map<String, BigDecimal> split(BigDecimal amount, Map<String, BigDecimal> weights, int decimals) {
         BigDecimal all = sum(weights);
-        if (all.signum() == 0) {
-            return Map.of(WHOLE_GARDEN, amount);
-        }
+        if (all.signum() == 0) return Map.of(WHOLE_GARDEN, amount);
         Map<String, BigDecimal> parts = new LinkedHashMap<>();
         Map<String, BigDecimal> over = new LinkedHashMap<>();
         BigDecimal left = amount;
@@ -123,9 +119,7 @@ public final class Savings {
         List<String> largest = new ArrayList<>(over.keySet());
         largest.sort(Comparator.comparing(over::get, Comparator.reverseOrder()));
         for (String owner : largest) {
-            if (left.compareTo(least) < 0) {
-                break;
-            }
+            if (left.compareTo(least) < 0) break;
             parts.merge(owner, least, BigDecimal::add);
             left = left.subtract(least);
         }

@@ -36,9 +36,7 @@ public final class SlipCsv {
     public static String write(Slip slip) {
         StringBuilder text = new StringBuilder();
         BigDecimal alone = BigDecimal.ZERO;
-        for (SlipLine line : slip.lines()) {
-            alone = alone.add(line.bedByBed().orElse(BigDecimal.ZERO));
-        }
+        for (SlipLine line : slip.lines()) alone = alone.add(line.bedByBed().orElse(BigDecimal.ZERO));
         alone = alone.add(slip.apart().map(apart -> apart.delivery().subtract(apart.unproved())).orElse(BigDecimal.ZERO));
         Map<String, BigDecimal> apart = new LinkedHashMap<>(slip.apart().map(Apart::charges).orElse(Map.of()));
         try (CSVPrinter rows = printer(text, WHOLE)) {
@@ -101,9 +99,7 @@ public final class SlipCsv {
         try (CSVPrinter rows = printer(text, ONE_ORDER)) {
             for (Slip.Part part : order.lines()) {
                 SlipLine line = part.line();
-                if (part.packs().isEmpty()) {
-                    rows.printRecord(safe(line.item()), safe(line.label()), "", "", "", plain(part.cost()));
-                }
+                if (part.packs().isEmpty()) rows.printRecord(safe(line.item()), safe(line.label()), "", "", "", plain(part.cost()));
                 List<BigDecimal> costs = packCosts(part);
                 for (int i = 0; i < part.packs().size(); i++) {
                     SlipLine.PackCount pack = part.packs().get(i);
@@ -116,9 +112,7 @@ public final class SlipCsv {
                             costs.isEmpty() ? "" : costs.get(i).toPlainString());
                 }
             }
-            if (order.charge().signum() > 0) {
-                rows.printRecord("delivery", "", "", "", "", order.charge().toPlainString());
-            }
+            if (order.charge().signum() > 0) rows.printRecord("delivery", "", "", "", "", order.charge().toPlainString());
             rows.printRecord("total", order.atLeast() ? "at least" : "", currency, "", "", order.total().toPlainString());
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
@@ -128,9 +122,7 @@ public final class SlipCsv {
 
     /** The cost of each pack of a part, rounded so that they add up to the part; empty where it has no price. */
     public static List<BigDecimal> packCosts(Slip.Part part) {
-        if (part.cost().isEmpty()) {
-            return List.of();
-        }
+        if (part.cost().isEmpty()) return List.of();
         List<BigDecimal> costs = new java.util.ArrayList<>();
         BigDecimal left = part.cost().get();
         for (SlipLine.PackCount pack : part.packs()) {

@@ -71,9 +71,7 @@ public record SlipLine(
      */
     public Map<String, BigDecimal> parts() {
         Map<String, BigDecimal> parts = new LinkedHashMap<>();
-        if (cost.isEmpty()) {
-            return parts;
-        }
+        if (cost.isEmpty()) return parts;
         int decimals = cost.get().scale();
         BigDecimal sum = BigDecimal.ZERO;
         String last = "";
@@ -83,13 +81,9 @@ public record SlipLine(
             last = pack.supplier();
         }
         parts.replaceAll((supplier, exact) -> exact.setScale(decimals, RoundingMode.HALF_UP));
-        for (BigDecimal part : parts.values()) {
-            sum = sum.add(part);
-        }
+        for (BigDecimal part : parts.values()) sum = sum.add(part);
         BigDecimal rest = cost.get().subtract(sum);
-        if (rest.signum() != 0 || parts.isEmpty()) {
-            parts.merge(last, rest, BigDecimal::add);
-        }
+        if (rest.signum() != 0 || parts.isEmpty()) parts.merge(last, rest, BigDecimal::add);
         return parts;
     }
 

@@ -55,9 +55,7 @@ final class SupplierChoice {
         this.mostSteps = mostSteps;
         charging = suppliers.stream().filter(supplier -> supplier.charge().signum() > 0).toList();
         int finest = decimals;
-        for (Supplier supplier : charging) {
-            finest = Math.max(finest, supplier.freeOver().map(BigDecimal::scale).orElse(0));
-        }
+        for (Supplier supplier : charging) finest = Math.max(finest, supplier.freeOver().map(BigDecimal::scale).orElse(0));
         scale = finest;
         charge = charging.stream()
                 .mapToLong(supplier -> units(supplier.charge().setScale(decimals, RoundingMode.HALF_UP)))
@@ -86,9 +84,7 @@ final class SupplierChoice {
         boolean priced = wanted.ways().stream().anyMatch(line -> line.cost().isPresent());
         List<Way> ways = new ArrayList<>();
         for (SlipLine line : wanted.ways()) {
-            if (priced && line.cost().isEmpty()) {
-                continue;
-            }
+            if (priced && line.cost().isEmpty()) continue;
             Map<String, BigDecimal> parts = line.parts();
             long[] spend = new long[charging.size()];
             int set = 0;
@@ -108,14 +104,10 @@ final class SupplierChoice {
                 .thenComparingInt(state -> Integer.bitCount(state.used()))
                 .thenComparingInt(State::used)
                 .thenComparingInt(State::free));
-        for (State state : states) {
-            tryCheapest(state.used());
-        }
+        for (State state : states) tryCheapest(state.used());
         long lower = Long.MAX_VALUE;
         for (State state : states) {
-            if (state.bound() >= best) {
-                break;
-            }
+            if (state.bound() >= best) break;
             if (steps >= mostSteps) {
                 lower = state.bound();
                 break;
@@ -147,26 +139,18 @@ final class SupplierChoice {
                 for (Way way : ways) {
                     if (within(way, used)) {
                         least = Math.min(least, way.cost());
-                        for (int s = 0; s < most.length; s++) {
-                            mostHere[s] = Math.max(mostHere[s], way.spend()[s]);
-                        }
+                        for (int s = 0; s < most.length; s++) mostHere[s] = Math.max(mostHere[s], way.spend()[s]);
                     }
                 }
                 goods = least == Long.MAX_VALUE || goods == Long.MAX_VALUE ? Long.MAX_VALUE : goods + least;
-                for (int s = 0; s < most.length; s++) {
-                    most[s] += mostHere[s];
-                }
+                for (int s = 0; s < most.length; s++) most[s] += mostHere[s];
             }
             int canBeFree = 0;
-            for (int s = 0; s < most.length; s++) {
-                canBeFree |= (used >> s & 1) == 1 && most[s] > freeOver[s] ? 1 << s : 0;
-            }
+            for (int s = 0; s < most.length; s++) canBeFree |= (used >> s & 1) == 1 && most[s] > freeOver[s] ? 1 << s : 0;
             if (goods < Long.MAX_VALUE) {
                 for (int free = canBeFree; ; free = free - 1 & canBeFree) {
                     states.add(new State(used, free, goods + charges(used & ~free)));
-                    if (free == 0) {
-                        break;
-                    }
+                    if (free == 0) break;
                 }
             }
         }
@@ -175,9 +159,7 @@ final class SupplierChoice {
 
     private long charges(int set) {
         long sum = 0;
-        for (int s = 0; s < charge.length; s++) {
-            sum += (set >> s & 1) == 1 ? charge[s] : 0;
-        }
+        for (int s = 0; s < charge.length; s++) sum += (set >> s & 1) == 1 ? charge[s] : 0;
         return sum;
     }
 
@@ -196,13 +178,9 @@ final class SupplierChoice {
         long[] goods = new long[charging.size()];
         for (Way way : picked) {
             total += way.cost();
-            for (int s = 0; s < goods.length; s++) {
-                goods[s] += way.spend()[s];
-            }
+            for (int s = 0; s < goods.length; s++) goods[s] += way.spend()[s];
         }
-        for (int s = 0; s < goods.length; s++) {
-            total += goods[s] != 0 && goods[s] <= freeOver[s] ? charge[s] : 0;
-        }
+        for (int s = 0; s < goods.length; s++) total += goods[s] != 0 && goods[s] <= freeOver[s] ? charge[s] : 0;
         if (total < best) {
             best = total;
             found = picked.clone();
@@ -228,27 +206,21 @@ final class SupplierChoice {
         void search() {
             raiseShares();
             long fixed = fixed(share);
-            if (fixed + leastOf(share) >= best * PARTS) {
-                return;
-            }
+            if (fixed + leastOf(share) >= best * PARTS) return;
             prepare();
             from(0, fixed, new long[charging.size()]);
         }
 
         private long reduced(Way way, long[] shares) {
             long cost = way.cost() * PARTS;
-            for (int s = 0; s < shares.length; s++) {
-                cost -= shares[s] * way.spend()[s];
-            }
+            for (int s = 0; s < shares.length; s++) cost -= shares[s] * way.spend()[s];
             return cost;
         }
 
         /** Charges that are paid, and what the shares ask of those who bring free. */
         private long fixed(long[] shares) {
             long sum = charges(state.used() & ~state.free()) * PARTS;
-            for (int s = 0; s < shares.length; s++) {
-                sum += shares[s] == 0 ? 0 : shares[s] * (freeOver[s] + 1);
-            }
+            for (int s = 0; s < shares.length; s++) sum += shares[s] == 0 ? 0 : shares[s] * (freeOver[s] + 1);
             return sum;
         }
 
@@ -256,9 +228,7 @@ final class SupplierChoice {
             long sum = 0;
             for (List<Way> ways : own) {
                 long least = Long.MAX_VALUE;
-                for (Way way : ways) {
-                    least = Math.min(least, reduced(way, shares));
-                }
+                for (Way way : ways) least = Math.min(least, reduced(way, shares));
                 sum += least;
             }
             return sum;
@@ -283,18 +253,14 @@ final class SupplierChoice {
                         }
                     }
                     bound += least;
-                    for (int s = 0; s < goods.length; s++) {
-                        goods[s] += chosen[i].spend()[s];
-                    }
+                    for (int s = 0; s < goods.length; s++) goods[s] += chosen[i].spend()[s];
                 }
                 offer(chosen);
                 if (bound > highest) {
                     highest = bound;
                     System.arraycopy(now, 0, share, 0, now.length);
                 }
-                if (highest >= best * PARTS) {
-                    return;
-                }
+                if (highest >= best * PARTS) return;
                 for (int s = 0; s < now.length; s++) {
                     if ((state.free() >> s & 1) == 1) {
                         double shortBy = (double) (freeOver[s] + 1 - goods[s]) / (freeOver[s] + 1);
@@ -325,9 +291,7 @@ final class SupplierChoice {
                 restLeast[k] = restLeast[k + 1] + reduced[k][0];
                 for (int s = 0; s < charging.size(); s++) {
                     long most = 0;
-                    for (Way way : ways) {
-                        most = Math.max(most, way.spend()[s]);
-                    }
+                    for (Way way : ways) most = Math.max(most, way.spend()[s]);
                     restMost[k][s] = restMost[k + 1][s] + most;
                 }
             }
@@ -345,9 +309,7 @@ final class SupplierChoice {
             List<Way> ways = own.get(order[k]);
             for (int w = 0; w < ways.size(); w++) {
                 long more = cost + reduced[k][w];
-                if (steps >= mostSteps || more + restLeast[k + 1] >= best * PARTS) {
-                    return;
-                }
+                if (steps >= mostSteps || more + restLeast[k + 1] >= best * PARTS) return;
                 steps++;
                 long[] then = goods.clone();
                 boolean canBeFree = true;

@@ -44,9 +44,7 @@ public record Variation(String currency, List<Line> lines, BigDecimal before, Bi
         Map<String, SlipLine> old = new LinkedHashMap<>();
         before.lines().forEach(line -> old.put(line.item(), line));
         List<Line> lines = new ArrayList<>();
-        for (SlipLine now : after.lines()) {
-            add(lines, Optional.ofNullable(old.remove(now.item())), Optional.of(now));
-        }
+        for (SlipLine now : after.lines()) add(lines, Optional.ofNullable(old.remove(now.item())), Optional.of(now));
         old.values().forEach(gone -> add(lines, Optional.of(gone), Optional.empty()));
         BigDecimal was = before.total().subtract(before.goods());
         BigDecimal is = after.total().subtract(after.goods());
@@ -65,9 +63,7 @@ public record Variation(String currency, List<Line> lines, BigDecimal before, Bi
         String packsAfter = after.map(Variation::packs).orElse("");
         double needBefore = before.map(SlipLine::need).orElse(0.0);
         double needAfter = after.map(SlipLine::need).orElse(0.0);
-        if (was.equals(is) && packsBefore.equals(packsAfter) && Math.abs(needBefore - needAfter) < 5e-7) {
-            return;
-        }
+        if (was.equals(is) && packsBefore.equals(packsAfter) && Math.abs(needBefore - needAfter) < 5e-7) return;
         SlipLine shown = after.or(() -> before).orElseThrow();
         lines.add(new Line(
                 shown.item(), shown.label(), shown.unit(), needBefore, needAfter, packsBefore, packsAfter, was, is,

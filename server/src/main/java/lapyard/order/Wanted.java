@@ -10,9 +10,7 @@ import java.util.List;
 public record Wanted(List<SlipLine> ways) {
     public Wanted {
         ways = List.copyOf(ways);
-        if (ways.isEmpty()) {
-            throw new IllegalArgumentException("a line of an order needs one way to buy it");
-        }
+        if (ways.isEmpty()) throw new IllegalArgumentException("a line of an order needs one way to buy it");
     }
 
     /** Nothing to choose. */

@@ -38,9 +38,7 @@ public final class BedNames {
         int from = 0;
         while (from < ids.size()) {
             int to = from;
-            while (to + 1 < ids.size() && follows(ids.get(to), ids.get(to + 1))) {
-                to++;
-            }
+            while (to + 1 < ids.size() && follows(ids.get(to), ids.get(to + 1))) to++;
             if (to - from >= 2) {
                 runs.add(ids.get(from) + "-" + ids.get(to));
                 from = to + 1;

@@ -22,9 +22,7 @@ public record Finding(FindingKind kind, Weight weight, Place place, Map<String, 
         facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
         ways = List.copyOf(ways);
         alike = List.copyOf(alike);
-        for (WayOut way : ways) {
-            assert kind.ways().contains(way.kind()) : kind + " does not name its way out " + way.kind();
-        }
+        for (WayOut way : ways) assert kind.ways().contains(way.kind()) : kind + " does not name its way out " + way.kind();
     }
 
     /** STOP cannot be stored or drawn; SNAG is stored and named; NOTE is information. */

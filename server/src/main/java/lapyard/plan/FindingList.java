@@ -35,9 +35,7 @@ public final class FindingList {
     }
 
     private static void accept(Finding line, String reason, Map<Finding, String> reasons) {
-        if (reason != null) {
-            singles(List.of(line)).forEach(one -> reasons.put(one, reason));
-        }
+        if (reason != null) singles(List.of(line)).forEach(one -> reasons.put(one, reason));
     }
 
     private static String reason(Finding one, Map<String, String> accepted) {
@@ -60,9 +58,7 @@ public final class FindingList {
     }
 
     private static Finding one(List<Finding> alike) {
-        if (alike.size() == 1) {
-            return alike.get(0);
-        }
+        if (alike.size() == 1) return alike.get(0);
         List<Finding> worstFirst = alike.stream().sorted(Comparator.comparingDouble(FindingList::size).reversed()).toList();
         return worstFirst.get(0).speakingFor(worstFirst, Place.ofAll(alike.stream().map(Finding::place).toList()));
     }

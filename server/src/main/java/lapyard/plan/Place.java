@@ -65,9 +65,7 @@ public record Place(List<Part> parts) {
 
         /** As a person says it: {@code walls A and C}. */
         public String words() {
-            if (what == What.FIELD) {
-                return String.join(", ", ids);
-            }
+            if (what == What.FIELD) return String.join(", ", ids);
             return switch (ids.size()) {
                 case 0 -> what.many;
                 case 1 -> what.one + " " + ids.get(0);
@@ -76,12 +74,8 @@ public record Place(List<Part> parts) {
         }
 
         String key() {
-            if (what == What.FIELD) {
-                return String.join(", ", ids);
-            }
-            if (ids.isEmpty()) {
-                return what.many;
-            }
+            if (what == What.FIELD) return String.join(", ", ids);
+            if (ids.isEmpty()) return what.many;
             return (ids.size() == 1 ? what.one : what.many) + " " + BedNames.compact(ids);
         }
     }
@@ -118,9 +112,7 @@ public record Place(List<Part> parts) {
     public String words() {
         Map<What, List<String>> all = new LinkedHashMap<>();
         parts.forEach(part -> all.merge(part.what, part.ids, (one, other) -> Stream.concat(one.stream(), other.stream()).toList()));
-        if (all.containsKey(What.READING)) {
-            all.remove(What.LEVELS);
-        }
+        if (all.containsKey(What.READING)) all.remove(What.LEVELS);
         List<String> words = new ArrayList<>();
         all.forEach((what, ids) -> words.add(0, new Part(what, ids).words()));
         return String.join(" of ", words);
@@ -145,18 +137,14 @@ public record Place(List<Part> parts) {
     /** The place of all of these: their beds, or else what they begin with, and the rest where they share it. */
     static Place ofAll(List<Place> places) {
         Place first = places.get(0);
-        if (places.stream().allMatch(first::equals) || first.parts.isEmpty()) {
-            return first;
-        }
+        if (places.stream().allMatch(first::equals) || first.parts.isEmpty()) return first;
         What what = first.parts.get(0).what;
         Set<String> ids = new LinkedHashSet<>();
         places.forEach(place -> ids.addAll(place.ids(what)));
         List<Part> parts = new ArrayList<>(List.of(new Part(what, List.copyOf(ids))));
         List<List<Part>> rest = places.stream()
                 .map(place -> place.parts.stream().filter(part -> part.what != what).toList()).distinct().toList();
-        if (rest.size() == 1) {
-            parts.addAll(rest.get(0));
-        }
+        if (rest.size() == 1) parts.addAll(rest.get(0));
         return new Place(parts);
     }
 }

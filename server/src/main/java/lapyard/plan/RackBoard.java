@@ -34,15 +34,9 @@ public record RackBoard(
 
     /** Why it may not go into a bed marked food; empty where it may. What nobody knows is no reason to use it. */
     public Optional<String> barredFromFood() {
-        if (treatment.nowhere()) {
-            return barredEverywhere();
-        }
-        if (coated) {
-            return Optional.of("coated");
-        }
-        if (origin.isEmpty()) {
-            return Optional.of("of unknown origin");
-        }
+        if (treatment.nowhere()) return barredEverywhere();
+        if (coated) return Optional.of("coated");
+        if (origin.isEmpty()) return Optional.of("of unknown origin");
         return treatment.notFood() ? Optional.of(treatment.words()) : Optional.empty();
     }
 

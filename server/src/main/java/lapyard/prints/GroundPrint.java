@@ -17,9 +17,7 @@ final class GroundPrint {
     /** @throws CannotPrint where there is no baseline to measure from */
     static SettingOut out(JobSheet sheet) {
         SettingOut out = SettingOut.of(sheet.garden(), sheet.ground().fall());
-        if (out.baseline().isEmpty()) {
-            throw new CannotPrint(Wording.of(sheet.garden().imperial()).paragraph(out.findings().get(0)));
-        }
+        if (out.baseline().isEmpty()) throw new CannotPrint(Wording.of(sheet.garden().imperial()).paragraph(out.findings().get(0)));
         return out;
     }
 

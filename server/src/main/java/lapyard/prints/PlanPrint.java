@@ -25,21 +25,11 @@ final class PlanPrint {
         } else if (ask.scale().isEmpty() && !ask.split() && sheet.beds().size() == 1) {
             options = options.on(sheet.garden().imperial() ? Paper.LETTER : Paper.A4);
         }
-        if (ask.scale().isPresent()) {
-            options = options.at(new Scale(ask.scale().getAsInt()));
-        }
-        if (ask.mono()) {
-            options = options.inMono();
-        }
-        if (!ask.layers().isEmpty()) {
-            options = options.showing(PlanLayer.named(ask.layers()));
-        }
-        if (ask.split()) {
-            options = options.onSeveralSheets();
-        }
-        if (ask.stale().isPresent()) {
-            options = options.stale(ask.stale().get());
-        }
+        if (ask.scale().isPresent()) options = options.at(new Scale(ask.scale().getAsInt()));
+        if (ask.mono()) options = options.inMono();
+        if (!ask.layers().isEmpty()) options = options.showing(PlanLayer.named(ask.layers()));
+        if (ask.split()) options = options.onSeveralSheets();
+        if (ask.stale().isPresent()) options = options.stale(ask.stale().get());
         List<PathCover> covers = new ArrayList<>();
         for (JobSheet.PathSheet one : sheet.paths()) {
             GardenPath path = one.path();

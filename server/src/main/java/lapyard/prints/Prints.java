@@ -97,9 +97,7 @@ public final class Prints {
             pdf(name, sheet, ask, out, done);
         } else {
             List<Page> pages = pages(name, sheet, ask);
-            if (page > pages.size()) {
-                throw new IllegalArgumentException("there is no sheet " + page + ": there are 1 to " + pages.size());
-            }
+            if (page > pages.size()) throw new IllegalArgumentException("there is no sheet " + page + ": there are 1 to " + pages.size());
             picture(pages.get(page - 1), format, out);
             done.accept(1);
         }
@@ -144,9 +142,7 @@ public final class Prints {
      */
     static List<PdfWriter.Bookmark> bookmarks(List<List<String>> subjects, int first) {
         Map<String, Integer> begins = new LinkedHashMap<>();
-        for (int i = 0; i < subjects.size(); i++) {
-            for (String subject : subjects.get(i)) begins.putIfAbsent(subject, first + i);
-        }
+        for (int i = 0; i < subjects.size(); i++) for (String subject : subjects.get(i)) begins.putIfAbsent(subject, first + i);
         if (begins.size() < 2) return List.of();
         return begins.entrySet().stream().map(entry -> new PdfWriter.Bookmark(entry.getKey(), entry.getValue(), List.of())).toList();
     }

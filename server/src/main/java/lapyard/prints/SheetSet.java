@@ -77,9 +77,7 @@ final class SheetSet<P> {
         List<Page> pages = new ArrayList<>(set.front);
         set.parts.forEach(part -> pages.addAll(part.pages()));
         List<Page> numbered = new ArrayList<>();
-        for (Page page : pages) {
-            numbered.add(SetSheets.footed(page, sheet.garden().name(), set.options, numbered.size() + 1, pages.size()));
-        }
+        for (Page page : pages) numbered.add(SetSheets.footed(page, sheet.garden().name(), set.options, numbered.size() + 1, pages.size()));
         return numbered;
     }
 

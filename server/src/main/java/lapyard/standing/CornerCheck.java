@@ -91,12 +91,8 @@ final class CornerCheck {
         if (pulls) {
             int need = (int) Math.ceil(worst.pullKn() / (worst.holdKn() / worst.screws()) / bed.courses());
             found = found.way(WayKind.BRACKETS);
-            if (worst(advised).use() <= 1) {
-                found = found.way(WayKind.CROSS_TIES);
-            }
-            if (need <= MOST_SCREWS_A_JOINT) {
-                found = found.way(WayKind.SCREWS_A_JOINT, Fact.count(need, "screws"));
-            }
+            if (worst(advised).use() <= 1) found = found.way(WayKind.CROSS_TIES);
+            if (need <= MOST_SCREWS_A_JOINT) found = found.way(WayKind.SCREWS_A_JOINT, Fact.count(need, "screws"));
         }
         verdicts.add(new Verdict("corners", pulls ? Outcome.BOWS : Outcome.HOLDS, found));
     }

@@ -39,9 +39,7 @@ final class FloorCheck {
             BedWork work, StandingRules loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
         Bed bed = work.bed();
         double depth = Standing.soilDepthMm(bed);
-        if (work.bottom().bays().isEmpty() || depth <= 0) {
-            return;
-        }
+        if (work.bottom().bays().isEmpty() || depth <= 0) return;
         double pressure = pressureKpa(loads.soilKnM3(), depth / 1000) / 1000;
         slats(work, loads, depth, pressure, verdicts, quantities);
         if (bed.inside().base().bearerSpanMm() > 0 && footing.bearerMm() > 0) {
@@ -136,9 +134,7 @@ final class FloorCheck {
     private static void ground(
             BedWork work, Footing footing, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
         double metres = 0;
-        for (FloorBay bay : work.bottom().bays()) {
-            metres += bay.lengthMm() / 1000;
-        }
+        for (FloorBay bay : work.bottom().bays()) metres += bay.lengthMm() / 1000;
         double contactM2 = metres * footing.bearerMm() / 1000;
         double under = pressure * 1000 * work.frame().inner().areaMm2() / 1e6 / contactM2;
         List<String> kinds = new ArrayList<>(footing.surfaces());
@@ -149,20 +145,14 @@ final class FloorCheck {
                 "derived: weight over contact; bearing presumed by the National Building Code of Canada, Table 9.4.4.1, and IBC 1806.2",
                 Input.of("pressure", pressure * 1000, "kN/m2"), Input.of("inside", work.frame().inner().areaMm2() / 1e6, "m2"),
                 Input.of("length", metres, "m"), Input.of("width", footing.bearerMm() / 1000, "m")));
-        if (footing.surfaces().isEmpty()) {
-            return;
-        }
+        if (footing.surfaces().isEmpty()) return;
         boolean turf = !kinds.contains("gravel") || kinds.size() > 1;
         boolean paved = Double.isInfinite(bears);
         boolean sinks = under > bears;
         Finding found = Verdict.about(work.bed().id(), "ground", paved ? FindingKind.GROUND_PAVED : sinks ? FindingKind.GROUND_SOFT : FindingKind.GROUND_BEARS)
                 .by(new Fact.Pressure(under));
-        if (!paved) {
-            found = found.with("ground", Fact.names(kinds.stream().sorted().toList())).with("bears", new Fact.Pressure(bears));
-        }
-        if (!paved && turf) {
-            found = found.with("filled", new Fact.Pressure(FILLED_KPA));
-        }
+        if (!paved) found = found.with("ground", Fact.names(kinds.stream().sorted().toList())).with("bears", new Fact.Pressure(bears));
+        if (!paved && turf) found = found.with("filled", new Fact.Pressure(FILLED_KPA));
         verdicts.add(new Verdict("ground", sinks ? Outcome.BOWS : Outcome.HOLDS,
                 sinks ? found.way(WayKind.SLABS_UNDER_BEARERS).way(WayKind.BEARERS_CLOSER).way(WayKind.OPEN_BASE) : found));
     }

@@ -54,9 +54,7 @@ final class WallCheck {
         this.tied = CrossTies.of(bed, work.frame().inner(), work.frame().seams());
         int most = 0;
         for (int side = 1; side < tied.clearMm().size(); side++) {
-            if (tied.clearMm().get(side) > tied.clearMm().get(most) + 1e-6) {
-                most = side;
-            }
+            if (tied.clearMm().get(side) > tied.clearMm().get(most) + 1e-6) most = side;
         }
         this.longest = most;
     }
@@ -135,9 +133,7 @@ final class WallCheck {
                 .with("wall", Fact.name(letter())).with("clear", Fact.mm(clear)).with("bow", Fact.mm(Math.round(bow * 10) / 10.0))
                 .with("most", Fact.mm(Math.round(clear / loads.bowPart() * 10) / 10.0))
                 .with("timber", Fact.mm(bed.section().thicknessMm())).with("class", Fact.name(timber.toString())).by(Fact.share(use));
-        if (holds) {
-            return new Verdict("walls", Outcome.HOLDS, found);
-        }
+        if (holds) return new Verdict("walls", Outcome.HOLDS, found);
         List<WayOut> ways = new ArrayList<>();
         ways.add(tiesAt(span));
         thicker(clear).ifPresent(ways::add);
@@ -243,9 +239,7 @@ final class WallCheck {
 
     /** A joint with nothing behind it is a hinge: a course that turns in it between two holds carries nothing. */
     private void joints(List<Verdict> verdicts) {
-        if (work.frame().seams().isEmpty()) {
-            return;
-        }
+        if (work.frame().seams().isEmpty()) return;
         int all = work.frame().seams().size();
         int loose = tied.hinges().size();
         if (loose == 0) {

@@ -131,9 +131,7 @@ final class CrewCalendar {
     /** The most people who can lift together at some time. */
     int lifters() {
         int most = 0;
-        for (int day = 0; day < days; day++) {
-            most = Math.max(most, (int) there(day).stream().filter(Person::lifts).count());
-        }
+        for (int day = 0; day < days; day++) most = Math.max(most, (int) there(day).stream().filter(Person::lifts).count());
         return most;
     }
 

@@ -114,12 +114,8 @@ public final class WeekendPlanner {
             }
             OptionalInt due = OptionalInt.empty();
             Integer fixed = fixedWeekends.get(work.bed());
-            if (fixed != null && work.step() == Step.COURSE_1) {
-                from = Math.max(from, calendar.firstDay(fixed) * calendar.unitsADay);
-            }
-            if (fixed != null && work.step().lays()) {
-                due = OptionalInt.of((calendar.lastDay(fixed) + 1) * calendar.unitsADay);
-            }
+            if (fixed != null && work.step() == Step.COURSE_1) from = Math.max(from, calendar.firstDay(fixed) * calendar.unitsADay);
+            if (fixed != null && work.step().lays()) due = OptionalInt.of((calendar.lastDay(fixed) + 1) * calendar.unitsADay);
             boolean later = work.step() == Step.TOP_UP;
             List<Stretch> shares = stretches(work);
             for (Stretch share : shares) {
@@ -268,9 +264,7 @@ public final class WeekendPlanner {
         Map<Integer, List<String>> late = new TreeMap<>();
         Map<String, Integer> stands = new LinkedHashMap<>();
         tasks.values().forEach(task -> {
-            if (!task.done() && task.work().step().lays()) {
-                stands.merge(task.work().bed(), task.lastDay(), Math::max);
-            }
+            if (!task.done() && task.work().step().lays()) stands.merge(task.work().bed(), task.lastDay(), Math::max);
         });
         stands.forEach((bed, day) -> {
             Integer weekend = fixedWeekends.get(bed);

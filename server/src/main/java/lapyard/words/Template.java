@@ -47,9 +47,7 @@ record Template(String key, String text) {
         String needed = OPTIONAL.matcher(text).replaceAll(part -> {
             Matcher inside = FIGURE.matcher(part.group(1));
             while (inside.find()) {
-                if (value.apply(inside.group(1)).isEmpty() && number.apply(inside.group(1)).isEmpty()) {
-                    return "";
-                }
+                if (value.apply(inside.group(1)).isEmpty() && number.apply(inside.group(1)).isEmpty()) return "";
             }
             return Matcher.quoteReplacement(part.group(1));
         });

@@ -54,13 +54,9 @@ public final class Wording {
     /** What is wrong and the ways out in one paragraph. */
     public String paragraph(Finding finding) {
         List<String> ways = ways(finding);
-        if (ways.isEmpty()) {
-            return text(finding);
-        }
+        if (ways.isEmpty()) return text(finding);
         StringBuilder out = new StringBuilder(text(finding)).append(' ').append(ways.get(0));
-        for (int i = 1; i < ways.size(); i++) {
-            out.append(i == ways.size() - 1 ? ", or " : ", ").append(small(ways.get(i)));
-        }
+        for (int i = 1; i < ways.size(); i++) out.append(i == ways.size() - 1 ? ", or " : ", ").append(small(ways.get(i)));
         return sentence(out.toString());
     }
 
@@ -84,19 +80,11 @@ public final class Wording {
     }
 
     private Optional<String> value(Finding finding, String name) {
-        if (name.endsWith("#")) {
-            return Optional.ofNullable(finding.facts().get(name.substring(0, name.length() - 1))).map(facts::bare);
-        }
+        if (name.endsWith("#")) return Optional.ofNullable(finding.facts().get(name.substring(0, name.length() - 1))).map(facts::bare);
         Fact fact = finding.facts().get(name);
-        if (fact != null) {
-            return Optional.of(facts.text(fact));
-        }
-        if (name.equals("n")) {
-            return Optional.of(String.valueOf(finding.alike().size()));
-        }
-        if (name.equals("worst")) {
-            return finding.alike().isEmpty() ? Optional.empty() : Optional.of(finding.alike().get(0).place().words());
-        }
+        if (fact != null) return Optional.of(facts.text(fact));
+        if (name.equals("n")) return Optional.of(String.valueOf(finding.alike().size()));
+        if (name.equals("worst")) return finding.alike().isEmpty() ? Optional.empty() : Optional.of(finding.alike().get(0).place().words());
         if (name.startsWith("worst-")) {
             return finding.alike().isEmpty() ? Optional.empty() : part(finding.alike().get(0).place(), name.substring("worst-".length()));
         }
@@ -104,9 +92,7 @@ public final class Wording {
     }
 
     private static Optional<Double> count(Finding finding, String name) {
-        if (name.equals("n")) {
-            return Optional.of((double) finding.alike().size());
-        }
+        if (name.equals("n")) return Optional.of((double) finding.alike().size());
         Fact fact = finding.facts().get(name);
         return fact == null ? of(name).map(what -> (double) finding.place().ids(what).size()) : Optional.of(FactWords.number(fact));
     }
@@ -117,9 +103,7 @@ public final class Wording {
 
     private static Optional<What> of(String name) {
         for (What what : What.values()) {
-            if (what.one().equals(name.replace('-', ' '))) {
-                return Optional.of(what);
-            }
+            if (what.one().equals(name.replace('-', ' '))) return Optional.of(what);
         }
         return Optional.empty();
     }
