@@ -21,6 +21,7 @@ import lapyard.ground.GroundSheet;
 import lapyard.ground.HiddenWalls;
 import lapyard.ground.PathWork;
 import lapyard.job.JobSheet.PathSheet;
+import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.Ordering;
 import lapyard.order.Slip;
 import lapyard.order.Wanted;
@@ -37,7 +38,7 @@ import org.joda.money.CurrencyUnit;
  *
  * @param garden   with the walls hidden that nobody sees
  * @param amounts  of each bed, in the order of the document
- * @param offered  timber before the suppliers were chosen
+ * @param offered  cutting of the timber before the suppliers were chosen
  * @param findings of beds, liner, membrane and ground, in the order of a job sheet
  */
 record Costing(
@@ -47,7 +48,7 @@ record Costing(
         List<List<Quantity>> amounts,
         List<PathSheet> paths,
         List<PathWork> pathWorks,
-        PooledTimber offered,
+        List<SectionCutting> offered,
         PooledTimber timber,
         Bearers bearers,
         RollGoods rolls,
@@ -82,17 +83,16 @@ record Costing(
         bearers = bearers.chosen(slip);
         rolls = rolls.chosen(slip);
         boolean leftOut = timber.leftOut() || bearers.leftOut() || rolls.leftOut() || planned.works().stream().anyMatch(BedWork::leftOut);
-        return new Costing(garden, planned.ground(), planned.works(), planned.amounts(), planned.paths(), planned.pathWorks(), offered, timber,
+        return new Costing(garden, planned.ground(), planned.works(), planned.amounts(), planned.paths(), planned.pathWorks(), offered.cuttings(), timber,
                 bearers, rolls, leftOut ? slip.withMoreToCome() : slip, leftOut, planned.findings());
     }
 
     /**
      * The beds and paths as they are built, before anything is bought.
      *
-     * @param own    the ways of which each bed alone chooses
-     * @param needed what goes into a bed, however it is built
+     * @param own the ways of which each bed alone chooses
      */
-    private record Planned(Garden garden, GroundSheet ground, List<BedWork> works, OwnWays own, Amounts needed, List<List<Quantity>> amounts,
+    private record Planned(Garden garden, GroundSheet ground, List<BedWork> works, OwnWays own, List<List<Quantity>> amounts,
             List<PathSheet> paths, List<PathWork> pathWorks, List<Finding> findings) {
         static Planned of(Garden given, SearchOptions looking) {
             HiddenWalls hidden = HiddenWalls.of(given);
@@ -118,8 +118,8 @@ record Costing(
             Lining lining = Lining.of(garden, built, stripping.paths(), downhill, looking);
             AlikeParts parts = new AlikeParts();
             List<BedWork> works = lining.works().stream().map(parts::of).toList();
-            OwnWays own = looking.alone() ? OwnWays.of(garden, built, lining, joined, downhill, looking) : OwnWays.none(works);
             Amounts needed = new Amounts(garden, ground, slats);
+            OwnWays own = looking.alone() ? OwnWays.of(garden, built, works, lining, joined, downhill, looking, needed::packed) : OwnWays.none(works);
             List<List<Quantity>> amounts = new ArrayList<>();
             for (int i = 0; i < works.size(); i++) {
                 BedFill fill = needed.fill(works.get(i));
@@ -133,7 +133,7 @@ record Costing(
             List<PathSheet> paths = stripping.paths().stream()
                     .map(work -> new PathSheet(work.path(), work.cover(), GroundNeeds.of(work, garden.goods().catalogue())))
                     .toList();
-            return new Planned(garden, ground, works, own, needed, amounts, paths, stripping.paths(), findings);
+            return new Planned(garden, ground, works, own, amounts, paths, stripping.paths(), findings);
         }
 
         /** What each bed and path would buy of {@code packs} by itself, in each way to build it. */
@@ -142,8 +142,7 @@ record Costing(
             Set<String> open = new HashSet<>();
             for (int i = 0; i < works.size(); i++) {
                 String owner = "bed " + works.get(i).bed().id();
-                List<Map<String, Double>> each = new ArrayList<>();
-                for (BedWork way : own.ways().get(i)) each.add(PackNeeds.amounts(way.bed(), needed.of(i, way, needed.fill(way))));
+                List<Map<String, Double>> each = own.ways().get(i).stream().map(BedWay::goods).toList();
                 if (each.size() > 1) ways.put(owner, each);
                 if (!own.all().get(i)) open.add(owner);
             }
@@ -163,6 +162,11 @@ record Costing(
             slats.toBuy(work.bed()).ifPresent(quantities::add);
             quantities.addAll(GroundNeeds.of(ground.beds().get(bed), garden.goods().catalogue()));
             return quantities;
+        }
+
+        /** Of what is sold in packs, by item. */
+        Map<String, Double> packed(int bed, BedWork way) {
+            return PackNeeds.amounts(way.bed(), of(bed, way, fill(way)));
         }
     }
 

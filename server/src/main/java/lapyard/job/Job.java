@@ -66,7 +66,7 @@ public final class Job {
     /** The beds as costed, each with whether it would stand. */
     private static List<BedSheet> judged(Costing costing) {
         List<BedWork> works = costing.works();
-        Map<String, Standing> standing = Stands.of(costing.garden(), works, costing.offered().cuttings());
+        Map<String, Standing> standing = Stands.of(costing.garden(), works, costing.offered());
         return IntStream.range(0, works.size())
                 .mapToObj(i -> new BedSheet(works.get(i), costing.amounts().get(i), standing.get(works.get(i).bed().id())))
                 .toList();
@@ -84,7 +84,7 @@ public final class Job {
         List<Finding> found = new ArrayList<>(costing.findings());
         found.addAll(Lifts.findings(garden, JobSheet.lifting(garden), works, costing.timber().cuttings()));
         found.addAll(Stands.findings(sheet.beds().stream().map(BedSheet::standing).toList()));
-        found.addAll(Sealing.findings(garden, works, costing.offered().cuttings()));
+        found.addAll(Sealing.findings(garden, works, costing.offered()));
         found.addAll(costing.timber().findings());
         found.addAll(costing.bearers().findings());
         found.addAll(costing.rolls().findings());

@@ -5,10 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import lapyard.construction.BedWork;
 import lapyard.construction.LinerPiece;
 import lapyard.construction.LinerWays;
+import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
@@ -20,7 +22,7 @@ import lapyard.plan.Garden;
  * @param ways of each bed, in the order of the document; the way that the garden takes first
  * @param all  of each bed, whether there is no other way by the rules of joints and liner
  */
-record OwnWays(List<List<BedWork>> ways, List<Boolean> all) {
+record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
     /** Ways of one bed; each is a search of its own. */
     private static final int MOST = 32;
 
@@ -32,7 +34,7 @@ record OwnWays(List<List<BedWork>> ways, List<Boolean> all) {
     }
 
     /** The beds as the garden builds them. */
-    List<BedWork> chosen() {
+    List<BedWay> chosen() {
         return ways.stream().map(own -> own.get(0)).toList();
     }
 
@@ -43,32 +45,42 @@ record OwnWays(List<List<BedWork>> ways, List<Boolean> all) {
 
     /** Nobody asks. */
     static OwnWays none(List<BedWork> works) {
-        return new OwnWays(works.stream().map(List::of).toList(), works.stream().map(work -> true).toList());
+        return new OwnWays(works.stream().map(work -> List.of(BedWay.of(work))).toList(), works.stream().map(work -> true).toList());
     }
 
     /**
      * @param built  before the liner was chosen for the whole garden
+     * @param works  as the garden builds them
      * @param joined for each bed's id, how the garden joins its walls
      * @param downhill of each bed, in its own frame
+     * @param goods  amounts that a bed, told by its number, takes in packs if it is built so
      */
-    static OwnWays of(Garden garden, List<BedWork> built, Lining lining, Map<String, Map<Integer, SeamSplit>> joined,
-            Function<Bed, Optional<Point>> downhill, SearchOptions looking) {
+    static OwnWays of(Garden garden, List<BedWork> built, List<BedWork> works, Lining lining, Map<String, Map<Integer, SeamSplit>> joined,
+            Function<Bed, Optional<Point>> downhill, SearchOptions looking, BiFunction<Integer, BedWork, Map<String, Double>> goods) {
         Map<Alike, Joining.Ways> known = new HashMap<>();
-        List<List<BedWork>> ways = new ArrayList<>();
+        List<List<BedWay>> ways = new ArrayList<>();
         List<Boolean> all = new ArrayList<>();
         for (int i = 0; i < built.size(); i++) {
             Bed bed = built.get(i).bed();
             List<List<LinerPiece>> lined = lining.alone(built.get(i));
             Joining.Ways joints = known.computeIfAbsent(new Alike(bed), alike -> Joining.alone(garden, bed, MOST, looking));
             boolean few = (long) joints.joined().size() * lined.size() <= MOST;
-            List<BedWork> own = new ArrayList<>(List.of(lining.works().get(i)));
+            List<BedWay> own = new ArrayList<>(List.of(BedWay.of(works.get(i))));
+            Map<Piece, Piece> shared = new HashMap<>();
             for (Map<Integer, SeamSplit> one : joints.joined()) {
                 BedWork work = one.equals(joined.getOrDefault(bed.id(), Map.of()))
                         ? built.get(i)
                         : Costing.work(garden, bed, one, downhill.apply(bed));
                 for (List<LinerPiece> pieces : few ? lined : lined.subList(0, 1)) {
-                    BedWork way = pieces.equals(work.liner()) ? work : LinerWays.lined(work, pieces);
-                    if (own.stream().noneMatch(other -> other.pieces().equals(way.pieces()) && other.liner().equals(way.liner()))) own.add(way);
+                    BedWork other = pieces.equals(work.liner()) ? work : LinerWays.lined(work, pieces);
+                    BedWay way = BedWay.of(other);
+                    if (own.stream().anyMatch(way::buysAs)) continue;
+                    if (own.size() == 1) {
+                        own.set(0, own.get(0).with(goods.apply(i, works.get(i))));
+                        own.get(0).pieces().forEach(piece -> shared.put(piece, piece));
+                    }
+                    own.add(way.with(way.pieces().stream().map(piece -> shared.computeIfAbsent(piece, same -> same)).toList())
+                            .with(goods.apply(i, other)));
                 }
             }
             ways.add(own);

@@ -133,7 +133,8 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
             boolean first = ways.subList(0, i).stream().noneMatch(before -> item(before.get(0).section()).equals(item));
             chosen.add(List.of(cut.beside(BuyersApart.boards(slip, item, first, apart.get(i).boards()))));
         }
-        return new PooledTimber(chosen, apart);
+        // nobody asks any more what each bed takes by itself, which is more than all the rest
+        return new PooledTimber(chosen, List.of());
     }
 
     static String item(Section section) {
@@ -152,14 +153,15 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
         return ways.stream().map(cuts -> cuts.get(0)).toList();
     }
 
-    static List<Stock> rack(Garden garden, Section section, List<BedWork> beds) {
-        return RackRuns.of(garden, section, beds.stream().noneMatch(work -> work.bed().planting().food()));
+    static List<Stock> rack(Garden garden, Section section, List<BedWay> beds) {
+        return RackRuns.of(garden, section, beds.stream().noneMatch(way -> way.bed().planting().food()));
     }
 
     /** @param alone what beds by themselves are cut out of, nests among it */
     private static Cut cut(Garden garden, Section section, List<BedWork> beds, SearchOptions looking, List<Blank> alone) {
-        List<Stock> rack = rack(garden, section, beds);
-        Nesting.Plan plan = plan(garden, section, beds, rack, looking, alone);
+        List<BedWay> built = beds.stream().map(BedWay::of).toList();
+        List<Stock> rack = rack(garden, section, built);
+        Nesting.Plan plan = plan(garden, section, built, rack, looking, alone);
         CuttingResult pooled = chalked(garden, section, beds, plan);
         List<Blank> blanks = plan.asked().blanks().values().stream().flatMap(List::stream).toList();
         boolean priced = section.stock().stream().anyMatch(stock -> stock.price().isPresent());
@@ -178,7 +180,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
 
     /** The best plan that is found, pieces nested where that is cheaper. */
     private static Nesting.Plan plan(
-            Garden garden, Section section, List<BedWork> beds, List<Stock> rack, SearchOptions looking, List<Blank> alone) {
+            Garden garden, Section section, List<BedWay> beds, List<Stock> rack, SearchOptions looking, List<Blank> alone) {
         Set<String> sawn = sawn(garden, section);
         List<Blank> asked = blanks(garden.goods().saw(), beds, sawn);
         boolean keepsNests = alone.containsAll(asked.stream().filter(blank -> blank.nest().isPresent()).toList());
@@ -273,9 +275,9 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
     }
 
     /** Every piece by itself, but for the nests that the tally has cut. */
-    static List<Blank> blanks(Saw saw, List<BedWork> beds, Set<String> sawn) {
+    static List<Blank> blanks(Saw saw, List<BedWay> beds, Set<String> sawn) {
         Map<String, Blank> singles = new LinkedHashMap<>();
-        for (BedWork work : beds) work.pieces().forEach(piece -> singles.put(piece.mark(), Blank.of(piece, work.bed().stage())));
+        for (BedWay way : beds) way.pieces().forEach(piece -> singles.put(piece.mark(), Blank.of(piece, way.bed().stage())));
         List<Blank> blanks = new ArrayList<>();
         for (String mark : sawn) {
             sawnNest(mark, singles, saw).ifPresent(nest -> {

@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.catalogue.Roll;
-import lapyard.construction.BedWork;
 import lapyard.geometry.Lengths;
 import lapyard.ground.PathWork;
 import lapyard.job.JobSheet.MaterialRolls;
@@ -73,7 +72,7 @@ final class RollGoods {
         Map<String, List<Wanted>> byMaterial = new LinkedHashMap<>();
         for (int i = 0; i < beds.ways().size(); i++) {
             List<List<Wanted>> ways = beds.ways().get(i).stream().map(RollGoods::liner).toList();
-            BedWork chosen = beds.ways().get(i).get(0);
+            BedWay chosen = beds.ways().get(i).get(0);
             if (!ways.get(0).isEmpty()) {
                 goods.own.put(owner(chosen), ways);
                 if (!beds.all().get(i)) goods.open.add(owner(chosen));
@@ -91,12 +90,12 @@ final class RollGoods {
         return goods;
     }
 
-    private static String owner(BedWork work) {
-        return "bed " + work.bed().id();
+    private static String owner(BedWay way) {
+        return "bed " + way.bed().id();
     }
 
-    private static List<Wanted> liner(BedWork work) {
-        return work.liner().stream().map(piece -> new Wanted(owner(work), piece.id(), piece.widthMm(), piece.heightMm())).toList();
+    private static List<Wanted> liner(BedWay way) {
+        return way.liner().stream().map(piece -> new Wanted(owner(way), piece.id(), piece.widthMm(), piece.heightMm())).toList();
     }
 
     /**

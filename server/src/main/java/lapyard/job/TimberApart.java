@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import lapyard.catalogue.Section;
-import lapyard.construction.BedWork;
 import lapyard.construction.Piece;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingProblem.Stock;
@@ -31,11 +30,11 @@ record TimberApart(
         Garden garden, List<Section> sold, OwnWays own, List<Stock> rack, List<List<List<Alone>>> singles, Optional<BigDecimal> pooled) {
 
     static TimberApart of(Garden garden, List<Section> sold, OwnWays own, SearchOptions looking) {
-        List<BedWork> beds = own.chosen();
+        List<BedWay> beds = own.chosen();
         List<Stock> rack = PooledTimber.rack(garden, sold.get(0), beds);
         TimberApart nothing = new TimberApart(garden, sold, own, rack, List.of(), Optional.empty());
         // nests of one bed alone are offered to all together
-        boolean each = looking.alone() || beds.stream().anyMatch(work -> PooledTimber.angled(work.bed()));
+        boolean each = looking.alone() || beds.stream().anyMatch(way -> PooledTimber.angled(way.bed()));
         return each ? new TimberApart(garden, sold, own, rack, nothing.shared(looking), Optional.empty()) : nothing;
     }
 
@@ -59,7 +58,7 @@ record TimberApart(
     }
 
     /** From each supplier. */
-    private List<Alone> fromEach(BedWork way, int[] offered, SearchOptions looking) {
+    private List<Alone> fromEach(BedWay way, int[] offered, SearchOptions looking) {
         Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, own.ways().size());
         return sold.stream()
                 .map(section -> Alone.of(section, rack, Nesting.cheapest(PooledTimber.saw(garden, section, offered(offered)),
@@ -129,16 +128,16 @@ record TimberApart(
     }
 
     /** However their walls are joined and the boards on hand shared, the timber of these beds costs no less. */
-    private BigDecimal byLength(List<BedWork> beds, Section section) {
+    private BigDecimal byLength(List<BedWay> beds, Section section) {
         double trims = 2 * garden.goods().saw().endTrimMm();
         OptionalDouble perMm = section.stock().stream()
                 .filter(stock -> stock.price().isPresent() && stock.lengthMm() > trims)
                 .mapToDouble(stock -> stock.price().get().doubleValue() / (stock.lengthMm() - trims))
                 .min();
-        double neededMm = beds.stream().flatMap(work -> work.pieces().stream()).mapToDouble(Piece::lengthMm).sum()
+        double neededMm = beds.stream().flatMap(way -> way.pieces().stream()).mapToDouble(Piece::lengthMm).sum()
                 - rack.stream().mapToDouble(board -> board.lengthMm() * board.available().getAsInt()).sum();
         // a nest takes less than its pieces
-        boolean nests = beds.stream().anyMatch(work -> PooledTimber.angled(work.bed()));
+        boolean nests = beds.stream().anyMatch(way -> PooledTimber.angled(way.bed()));
         return perMm.isEmpty() || nests ? BigDecimal.ZERO : BigDecimal.valueOf(Math.max(0, neededMm * perMm.getAsDouble() * (1 - 1e-9)));
     }
 
