@@ -1,8 +1,12 @@
 package lapyard.diagrams;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
@@ -14,6 +18,8 @@ public final class JobPage {
     private static final String TITLE = "The job on one page";
     private static final String ABOUT = "weekends across, beds down";
     private static final double[] SIZES = {3.8, 3.4, 3, 2.75, TypeSize.LEAST};
+    /** Pages in the largest type that fit one in the least; of more the sizes between are not tried. */
+    private static final int MOST_THAT_MAY_BE_ONE = 3;
     private static final double PITCH = 1.25;
     private static final double PAD = 1.6;
     private static final double NAMES = 27;
@@ -31,10 +37,15 @@ public final class JobPage {
      */
     public record Weekend(String number, String dates, String who, String waits, String orderBy, String goods) {}
 
-    /** What is done at a place; {@code cells} has a text for each weekend, empty for nothing. */
-    public record Row(String place, List<String> cells) {
+    /** What is done at a place; {@code cells} has a text for each weekend, counted from 0, on which something is. */
+    public record Row(String place, SortedMap<Integer, String> cells) {
         public Row {
-            cells = List.copyOf(cells);
+            cells = Collections.unmodifiableSortedMap(new TreeMap<>(cells));
+        }
+
+        /** Of the weekends from one to another, that left out; empty texts for nothing. */
+        private List<String> cells(int from, int to) {
+            return IntStream.range(from, to).mapToObj(weekend -> cells.getOrDefault(weekend, "")).toList();
         }
     }
 
@@ -52,6 +63,7 @@ public final class JobPage {
         if (job.weekends().isEmpty()) return sheet.pages(List.of(sheet.nothing(TITLE, "Nothing is left to do.")));
         List<BenchSheet.Draft> drafts = List.of();
         for (double size : SIZES) {
+            if (drafts.size() > MOST_THAT_MAY_BE_ONE && size > TypeSize.LEAST) continue;
             Flow flow = new Flow(sheet, TITLE, ABOUT);
             on(flow, sheet, job, size);
             drafts = flow.drafts();
@@ -74,8 +86,8 @@ public final class JobPage {
             flow.head(head, head);
             flow.block(row(sheet, "there", job.weekends().subList(from, to).stream().map(Weekend::who).toList(), size, wide, false));
             for (Row row : job.rows()) {
-                List<String> cells = row.cells().subList(from, to);
-                if (cells.stream().anyMatch(cell -> !cell.isEmpty())) flow.block(row(sheet, row.place(), cells, size, wide, true));
+                if (row.cells().subMap(from, to).isEmpty()) continue;
+                flow.block(row(sheet, row.place(), row.cells(from, to), size, wide, true));
             }
             List<String> waits = job.weekends().subList(from, to).stream().map(Weekend::waits).toList();
             if (waits.stream().anyMatch(wait -> !wait.isEmpty())) flow.block(row(sheet, "then wait for", waits, size, wide, false));

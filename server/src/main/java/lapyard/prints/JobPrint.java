@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -52,20 +53,25 @@ final class JobPrint {
 
     /** Places at which the same is done in the same weekends share a row. */
     private static List<JobPage.Row> rows(JobSheet sheet, Map<String, Weekends.Task> tasks, Map<Integer, List<Weekends.Day>> days, List<Integer> numbers) {
-        Map<String, List<Map<Integer, String>>> places = new LinkedHashMap<>();
-        places.put("saw", cells(numbers));
-        sheet.beds().forEach(bed -> places.put("bed " + bed.work().bed().id(), cells(numbers)));
+        Map<String, SortedMap<Integer, Map<Integer, String>>> places = new LinkedHashMap<>();
+        places.put("saw", new TreeMap<>());
+        sheet.beds().forEach(bed -> places.put("bed " + bed.work().bed().id(), new TreeMap<>()));
         for (int i = 0; i < numbers.size(); i++) {
             for (Weekends.Day day : days.get(numbers.get(i))) {
                 for (Weekends.Part part : day.parts()) {
                     GardenTask task = tasks.get(part.task()).work();
-                    places.computeIfAbsent(task.place(), place -> cells(numbers)).get(i)
+                    // of one weekend in the order of the steps
+                    places.computeIfAbsent(task.place(), place -> new TreeMap<>()).computeIfAbsent(i, weekend -> new TreeMap<>())
                             .put(task.step().ordinal() * 100 + task.number(), words(task));
                 }
             }
         }
-        Map<List<String>, List<String>> alike = new LinkedHashMap<>();
-        places.forEach((place, cells) -> alike.computeIfAbsent(cells.stream().map(cell -> cell.values().stream().distinct().collect(Collectors.joining(", "))).toList(), key -> new ArrayList<>()).add(place));
+        Map<SortedMap<Integer, String>, List<String>> alike = new LinkedHashMap<>();
+        places.forEach((place, weekends) -> {
+            SortedMap<Integer, String> cells = new TreeMap<>();
+            weekends.forEach((weekend, steps) -> cells.put(weekend, steps.values().stream().distinct().collect(Collectors.joining(", "))));
+            alike.computeIfAbsent(cells, key -> new ArrayList<>()).add(place);
+        });
         List<JobPage.Row> rows = new ArrayList<>();
         alike.forEach((cells, same) -> rows.add(new JobPage.Row(named(same), cells)));
         return rows;
@@ -75,13 +81,6 @@ final class JobPrint {
         if (places.size() == 1) return places.get(0);
         boolean beds = places.stream().allMatch(place -> place.startsWith("bed "));
         return beds ? BedNames.where(places.stream().map(place -> place.substring(4)).toList()) : String.join(", ", places);
-    }
-
-    /** For each weekend what is done, in the order of the steps. */
-    private static List<Map<Integer, String>> cells(List<Integer> numbers) {
-        List<Map<Integer, String>> cells = new ArrayList<>();
-        numbers.forEach(number -> cells.add(new TreeMap<>()));
-        return cells;
     }
 
     /** As short as a cell of the page is. */

@@ -43,7 +43,8 @@ final class SheetSet<P> {
             if (!print.inSet().test(sheet, asked)) continue;
             try {
                 List<Page> pages = print.pages().apply(sheet, asked);
-                if (print.name().equals(Prints.JOB)) job = Optional.of(pages);
+                boolean mayJoin = print.name().equals(Prints.JOB) && pages.size() == 1;
+                if (mayJoin) job = Optional.of(pages);
                 else parts.add(part(print, pages, keep));
             } catch (CannotPrint cannot) {
                 leftOut.add(new SetSheets.LeftOut(print.title(), cannot.getMessage()));
