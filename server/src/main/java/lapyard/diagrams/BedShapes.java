@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.construction.BedWork;
+import lapyard.construction.CrossTie;
+import lapyard.construction.CrossTies;
 import lapyard.construction.Piece;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
@@ -20,8 +22,8 @@ final class BedShapes {
     private static final double AIR = 0.4;
 
     private static final double[] LARGE = {4.2, 3.5, 3, 2.5};
-    /** How long a leader to a name may be. */
-    private static final double FARTHEST = 34;
+    /** Side of the sign of a batten or a post. */
+    private static final double SUPPORT = 1.2;
 
     private static final double[] SMALL = {TypeSize.BED, 3, TypeSize.LEAST};
     private static final double[] ONE_LINE = {TypeSize.BED, 3, TypeSize.LEAST};
@@ -31,10 +33,13 @@ final class BedShapes {
     private final View view;
     private final Inks inks;
     private final boolean imperial;
+    private final boolean working;
     private final List<Point> outer;
     private final List<Point> room;
 
-    BedShapes(Bed bed, Optional<BedWork> work, View view, Inks inks, boolean imperial) {
+    /** @param working whether what only those who build it need is drawn too: cross ties, posts, the letter of the front wall */
+    BedShapes(Bed bed, Optional<BedWork> work, View view, Inks inks, boolean imperial, boolean working) {
+        this.working = working;
         this.bed = bed;
         this.work = work;
         this.view = view;
@@ -54,16 +59,17 @@ final class BedShapes {
 
     Shape.Group shapes(Labels labels) {
         List<Shape> shapes = new ArrayList<>();
-        Inks.Filling soil = inks.soil();
+        Inks.Filling soil = inks.planted();
         if (work.isPresent()) {
             shapes.add(new Shape.Area(List.of(room), soil.fill(), soil.hatch(), Optional.empty()));
             shapes.add(new Shape.Area(
-                    List.of(outer, room), inks.timber().fill(), Optional.empty(), Optional.of(inks.pen(Inks.MEDIUM))));
+                    List.of(outer, room), inks.timber().fill(), Optional.empty(), Optional.of(inks.pen(Inks.OUTLINE))));
             topCourse(work.get()).ifPresent(shapes::add);
+            if (working) shapes.addAll(supports(work.get()));
         } else {
-            shapes.add(new Shape.Area(List.of(outer), soil.fill(), soil.hatch(), Optional.of(inks.pen(Inks.WIDE))));
+            shapes.add(new Shape.Area(List.of(outer), soil.fill(), soil.hatch(), Optional.of(inks.pen(Inks.OUTLINE))));
         }
-        shapes.addAll(frontWall(labels));
+        if (working) shapes.addAll(frontWall(labels));
         return new Shape.Group(Shape.id("bed", bed.id()), title(), "bed", shapes);
     }
 
@@ -99,7 +105,40 @@ final class BedShapes {
             ring.add(ring.get(0));
             rings.add(ring);
         }
-        return Optional.of(new Shape.Lines(rings, inks.pen(Inks.NARROW)));
+        return Optional.of(new Shape.Lines(rings, inks.pen(Inks.SECONDARY)));
+    }
+
+    /** Cross ties with the battens at their ends, and posts, where they stand. */
+    private List<Shape> supports(BedWork built) {
+        CrossTies held = CrossTies.of(bed, built.frame().inner(), built.frame().seams());
+        List<Shape> shapes = new ArrayList<>();
+        for (CrossTie tie : held.ties()) {
+            Point from = view.on(bed.placement().toYard(tie.from()));
+            Point to = view.on(bed.placement().toYard(tie.to()));
+            shapes.add(Shape.Lines.of(inks.pen(Inks.OUTLINE), from, to));
+            shapes.add(supportSign(towards(from, to), inks));
+            shapes.add(supportSign(towards(to, from), inks));
+        }
+        for (CrossTies.Post post : held.posts()) {
+            int side = bed.wallLetters().indexOf(post.wall());
+            Point a = built.frame().inner().corner(side);
+            Point b = built.frame().inner().corner(side + 1);
+            // the bed lies to the left of its wall
+            Point in = new Point(post.at().x() - (b.y() - a.y()), post.at().y() + (b.x() - a.x()));
+            shapes.add(supportSign(
+                    towards(view.on(bed.placement().toYard(post.at())), view.on(bed.placement().toYard(in))), inks));
+        }
+        return shapes;
+    }
+
+    /** The middle of a sign that stands against a wall. */
+    private static Point towards(Point face, Point other) {
+        double part = SUPPORT / 2 / face.distanceMm(other);
+        return new Point(face.x() + (other.x() - face.x()) * part, face.y() + (other.y() - face.y()) * part);
+    }
+
+    static Shape supportSign(Point at, Inks inks) {
+        return Shape.Area.box(at.x() - SUPPORT / 2, at.y() - SUPPORT / 2, SUPPORT, SUPPORT, Optional.of(inks.ink()), Optional.empty());
     }
 
     private List<Shape> frontWall(Labels labels) {
@@ -150,7 +189,7 @@ final class BedShapes {
         String number = Integer.toString(stage);
         double size = Math.min(2.6, 3.2 / TextMeasure.widthMm(number, 1, true));
         return List.of(
-                Shape.Area.box(at.x() - half, at.y() - half, 2 * half, 2 * half, Optional.of(inks.ink()), Optional.of(inks.pen(Inks.THIN))),
+                Shape.Area.box(at.x() - half, at.y() - half, 2 * half, 2 * half, Optional.of(inks.ink()), Optional.of(inks.pen(Inks.SIGN))),
                 new Shape.Text(
                         new Point(at.x(), at.y() + size * Shape.Text.CAPITALS / 2), number, size, Shape.Anchor.MIDDLE, 0, true, inks.paper()));
     }
@@ -158,7 +197,7 @@ final class BedShapes {
     static List<Shape> wallSign(String letter, Point at, double radius, Inks inks) {
         double size = Math.max(TypeSize.LEAST, radius * 1.45);
         return List.of(
-                new Shape.Circle(at, radius, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.THIN))),
+                new Shape.Circle(at, radius, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.SIGN))),
                 new Shape.Text(
                         new Point(at.x(), at.y() + size * Shape.Text.CAPITALS / 2),
                         letter,
@@ -203,15 +242,34 @@ final class BedShapes {
         return beside(labels, full(TypeSize.BED), 6)
                 .or(() -> beside(labels, idAndSize(TypeSize.BED, true), 6))
                 .or(() -> beside(labels, Words.of(shortId(), TypeSize.BED, true), 12))
-                .or(() -> beside(labels, Words.of(shortId(), TypeSize.LEAST, true), FARTHEST));
+                .or(() -> over(labels, Words.of(shortId(), TypeSize.LEAST, true)))
+                .or(() -> led(labels, Words.of(shortId(), TypeSize.LEAST, true)));
+    }
+
+    private Optional<Shape.Group> over(Labels labels, Words words) {
+        return labels.over(outer, words.widthMm(), words.heightMm()).map(plate -> {
+            labels.take(plate.corners());
+            return group(words.on(plate, inks.ink(), Optional.of(inks.plate())));
+        });
+    }
+
+    /** Wherever there is room, with a leader that ends in a dot on the bed. */
+    private Optional<Shape.Group> led(Labels labels, Words words) {
+        return labels.anywhere(outer, words.widthMm(), words.heightMm()).map(led -> {
+            labels.lead(led);
+            List<Shape> shapes = new ArrayList<>(List.of(
+                    Shape.Lines.of(inks.pen(Inks.SECONDARY), led.from(), led.to()),
+                    new Shape.Circle(led.to(), 0.5, Optional.of(inks.ink()), Optional.empty())));
+            shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
+            return group(shapes);
+        });
     }
 
     private Optional<Shape.Group> beside(Labels labels, Words words, double most) {
         return labels.beside(outer, words.widthMm(), words.heightMm(), most).map(led -> {
-            labels.take(led.plate().corners());
-            labels.take(Labels.line(led.from(), led.to()));
+            labels.lead(led);
             List<Shape> shapes = new ArrayList<>();
-            shapes.add(Shape.Lines.of(inks.pen(Inks.NARROW), led.from(), led.to()));
+            shapes.add(Shape.Lines.of(inks.pen(Inks.SECONDARY), led.from(), led.to()));
             shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
             return group(shapes);
         });

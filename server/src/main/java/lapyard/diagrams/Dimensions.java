@@ -41,6 +41,7 @@ final class Dimensions {
 
     private final Inks inks;
     private final Labels labels;
+    private final Chains chains;
     private final boolean imperial;
 
     private int leftOut;
@@ -48,7 +49,9 @@ final class Dimensions {
     /** Extension lines that stand, for those of the next wall in the same row. */
     private final Set<String> witnessed = new HashSet<>();
 
-    Dimensions(Inks inks, Labels labels, boolean imperial) {
+    /** @param chains drawn before; what they tell is left off */
+    Dimensions(Inks inks, Labels labels, Chains chains, boolean imperial) {
+        this.chains = chains;
         this.inks = inks;
         this.labels = labels;
         this.imperial = imperial;
@@ -64,6 +67,7 @@ final class Dimensions {
         double side = turnsLeftOnPaper(ring) ? 1 : -1;
         List<Shape> shapes = new ArrayList<>();
         for (int i = 0; i < (rectangle ? 2 : outline.sides()); i++) {
+            if (chains.tells(bed.id(), true) && spans(outline, i, true) || chains.tells(bed.id(), false) && spans(outline, i, false)) continue;
             Optional<List<Shape>> drawn = wall(ring, i, side, outline.sideMm(i));
             if (drawn.isEmpty() && rectangle) drawn = wall(ring, i + 2, side, outline.sideMm(i));
             if (drawn.isEmpty()) {
@@ -76,12 +80,21 @@ final class Dimensions {
         return new Shape.Group(Shape.id("dimensions", bed.id()), "", "dimensions", shapes);
     }
 
+    /** Whether a side is as long as the whole bed along an axis of the yard. */
+    private static boolean spans(Outline outline, int side, boolean fromFront) {
+        Box box = Box.round(outline.corners());
+        Point a = outline.corner(side);
+        Point b = outline.corner(side + 1);
+        double along = fromFront ? b.y() - a.y() : b.x() - a.x();
+        double across = fromFront ? b.x() - a.x() : b.y() - a.y();
+        return Math.abs(across) < SAME_MM && Math.abs(Math.abs(along) - (fromFront ? box.height() : box.width())) < SAME_MM;
+    }
+
     /** A length that finds no room along its line stands beside it, with a leader to it. */
     static Optional<List<Shape>> leader(Labels labels, Inks inks, Point a, Point b, Words words) {
         return labels.beside(Labels.line(a, b), words.widthMm(), words.heightMm(), LEADER).map(led -> {
-            labels.take(led.plate().corners());
-            labels.take(Labels.line(led.from(), led.to()));
-            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.HAIR), led.from(), led.to())));
+            labels.lead(led);
+            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.DIMENSION), led.from(), led.to())));
             shapes.addAll(words.on(led.plate(), inks.ink(), Optional.of(inks.plate())));
             return shapes;
         });
@@ -161,7 +174,7 @@ final class Dimensions {
             Point slant = new Point(way.x() + out.x(), way.y() + out.y());
             all.add(List.of(moved(end, slant, -STROKE), moved(end, slant, STROKE)));
         }
-        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(all, inks.pen(Inks.NARROW))));
+        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(all, inks.pen(Inks.DIMENSION))));
         shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
         return Optional.of(shapes);
     }
@@ -175,7 +188,7 @@ final class Dimensions {
     }
 
     /** The room of a line. */
-    private static Plate thin(Point from, Point to) {
+    static Plate thin(Point from, Point to) {
         return new Plate(
                 new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2), from.distanceMm(to), 0.6,
                 Math.toDegrees(Math.atan2(from.y() - to.y(), to.x() - from.x())));

@@ -8,6 +8,7 @@ import lapyard.geometry.Chords;
 import lapyard.geometry.Length;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.plan.Bed;
 
 /**
  * Where each bed stands: from its left and from its front to the next bed or to the edge of the yard, whichever comes first,
@@ -21,14 +22,17 @@ final class Distances {
 
     private final List<Standing> beds;
     private final Optional<Outline> yard;
+    private final Chains chains;
     private final View view;
     private final Labels labels;
     private final Inks inks;
     private final boolean imperial;
-    private int leftOut;
+    private final List<String> leftOut = new ArrayList<>();
 
-    Distances(List<BedShapes> beds, Optional<Outline> yard, View view, Labels labels, Inks inks, boolean imperial) {
-        this.beds = beds.stream().map(bed -> Standing.of(bed.bed().inYard())).toList();
+    /** @param chains drawn before; what they tell is left off */
+    Distances(List<BedShapes> beds, Optional<Outline> yard, Chains chains, View view, Labels labels, Inks inks, boolean imperial) {
+        this.chains = chains;
+        this.beds = beds.stream().map(bed -> Standing.of(bed.bed())).toList();
         this.yard = yard;
         this.view = view;
         this.labels = labels;
@@ -37,9 +41,10 @@ final class Distances {
     }
 
     /** A bed in the yard. */
-    private record Standing(Outline outline, Box box) {
-        static Standing of(Outline outline) {
-            return new Standing(outline, Box.round(outline.corners()));
+    private record Standing(String id, Outline outline, Box box) {
+        static Standing of(Bed bed) {
+            Outline outline = bed.inYard();
+            return new Standing(bed.id(), outline, Box.round(outline.corners()));
         }
 
         /** Whether it may have an edge on this line that is not behind {@code before} and not before {@code least}. */
@@ -50,16 +55,17 @@ final class Distances {
         }
     }
 
-    /** Distances that found no room; known once {@link #shapes} was called. */
-    int leftOut() {
-        return leftOut;
+    /** Beds with a distance that found no room; known once {@link #shapes} was called. */
+    List<String> leftOut() {
+        return leftOut.stream().distinct().toList();
     }
 
     Shape.Group shapes() {
         List<Shape> shapes = new ArrayList<>();
         for (Standing bed : beds) {
-            side(bed, false).ifPresent(shapes::addAll);
-            side(bed, true).ifPresent(shapes::addAll);
+            for (boolean front : new boolean[] {false, true}) {
+                if (!chains.tells(bed.id(), front)) side(bed, front).ifPresent(shapes::addAll);
+            }
         }
         return new Shape.Group("distances", "Where beds stand", "distances", shapes);
     }
@@ -82,7 +88,7 @@ final class Distances {
             Optional<List<Shape>> led = led(front, one[0], one[1], one[2]);
             if (led.isPresent()) return led;
         }
-        if (!candidates.isEmpty()) leftOut++;
+        if (!candidates.isEmpty()) leftOut.add(bed.id());
         return Optional.empty();
     }
 
@@ -116,7 +122,7 @@ final class Distances {
         Point b = view.on(front ? new Point(at, to) : new Point(to, at));
         Words words = Words.of(Length.written(imperial ? to - from : Math.floor(to - from + 0.5), imperial), TEXT, false);
         return Dimensions.leader(labels, inks, a, b, words).map(leader -> {
-            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.THIN), a, b)));
+            List<Shape> shapes = new ArrayList<>(List.of(Shape.Lines.of(inks.pen(Inks.DIMENSION), a, b)));
             shapes.addAll(leader);
             return shapes;
         });
@@ -128,13 +134,14 @@ final class Distances {
         Words words = Words.of(Length.written(imperial ? to - from : Math.floor(to - from + 0.5), imperial), TEXT, false);
         double length = a.distanceMm(b);
         Point middle = new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
-        double turn = front ? 90 : 0;
+        boolean upright = front != view.turned();
+        double turn = upright ? 90 : 0;
         boolean inside = length >= words.widthMm() + 2 * SLANT;
         // a short distance has its figure beside its line
         double off = inside ? 0 : words.heightMm() / 2 + 0.6;
         Plate plate = inside
                 ? new Plate(middle, words.widthMm(), words.heightMm(), turn)
-                : new Plate(front ? new Point(middle.x() + words.widthMm() / 2 + 0.8, middle.y()) : new Point(middle.x(), middle.y() - off),
+                : new Plate(upright ? new Point(middle.x() + words.widthMm() / 2 + 0.8, middle.y()) : new Point(middle.x(), middle.y() - off),
                         words.widthMm(), words.heightMm(), 0);
         if (!labels.free(plate) || !labels.clearOfSolids(plate)) return Optional.empty();
         labels.take(plate.corners());
@@ -146,7 +153,7 @@ final class Distances {
                     new Point(end.x() - (ux - uy) * SLANT, end.y() - (uy + ux) * SLANT),
                     new Point(end.x() + (ux - uy) * SLANT, end.y() + (uy + ux) * SLANT)));
         }
-        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(lines, inks.pen(Inks.THIN))));
+        List<Shape> shapes = new ArrayList<>(List.of(new Shape.Lines(lines, inks.pen(Inks.DIMENSION))));
         shapes.addAll(words.on(plate, inks.ink(), Optional.of(inks.plate())));
         return Optional.of(shapes);
     }

@@ -30,12 +30,20 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         int number = 0;
         for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
             Inks.Filling filling = inks.surface(surface.kind());
-            Shape area = new Shape.Area(
-                    List.of(view.on(surface.outline())), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.NARROW)));
+            List<Shape> areas = Jts.areas(inYard(surface.outline())).stream()
+                    .map(rings -> (Shape) new Shape.Area(
+                            rings.stream().map(view::on).toList(), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.SECONDARY))))
+                    .toList();
             number++;
-            shapes.add(new Shape.Group("surface-" + number, surface.kind(), "surface", List.of(area)));
+            shapes.add(new Shape.Group("surface-" + number, surface.kind(), "surface", areas));
         }
         return new Shape.Group("ground", "", "ground", shapes);
+    }
+
+    /** What of a surface lies within the yard; all of it where there is no yard. */
+    private Geometry inYard(Outline surface) {
+        Geometry whole = Jts.area(surface.corners());
+        return garden.ground().outline().stream().findFirst().map(yard -> Jts.common(whole, Jts.area(yard.corners()))).orElse(whole);
     }
 
     /** The edge of the yard with the lengths of its sides and the house wall, taking their room. */
@@ -57,18 +65,21 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
                 over.addAll(along(view.on(a), view.on(b), words, house ? WALL_BAND : 0));
             }
             shapes.add(new Shape.Area(
-                    List.of(view.on(drawn)), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.BROAD))));
+                    List.of(view.on(drawn)), Optional.empty(), Optional.empty(), Optional.of(inks.pen(Inks.CUT))));
         }
         shapes.addAll(over);
         return new Shape.Group("yard", "Edge of the yard", "yard", shapes);
     }
 
     private Shape houseWall(Point a, Point b) {
-        List<Point> band =
-                List.of(a, b, new Point(b.x(), b.y() + WALL_BAND), new Point(a.x(), a.y() + WALL_BAND));
+        // the yard lies to the left of a to b as it is drawn
+        double out = WALL_BAND / a.distanceMm(b);
+        double x = (a.y() - b.y()) * out;
+        double y = (b.x() - a.x()) * out;
+        List<Point> band = List.of(a, b, new Point(b.x() + x, b.y() + y), new Point(a.x() + x, a.y() + y));
         Inks.Filling filling = inks.houseWall();
         labels.take(band);
-        return new Shape.Area(List.of(band), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.THIN)));
+        return new Shape.Area(List.of(band), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.SIGN)));
     }
 
     /** The words outside a side of the yard, which lies to the left of a to b. */
@@ -142,7 +153,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
     }
 
     static Stroke clearPen(Inks inks) {
-        return Stroke.of(inks.snag(), Inks.THIN).dashed(1.6, 1);
+        return Stroke.of(inks.snag(), Inks.SIGN).dashed(1.6, 1);
     }
 
     private List<Shape> gate(Ground.KeepClear gate) {
@@ -154,10 +165,10 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
                 List.of(view.on(swing.swept())), zone.fill(), zone.hatch(), Optional.of(clearPen(inks))));
         swing.closed().map(view::on).ifPresent(closed -> {
             // The gap in the edge of the yard.
-            shapes.add(Shape.Lines.of(Stroke.of(inks.paper(), Inks.BROAD * 1.6), hinge, closed));
-            shapes.add(Shape.Lines.of(inks.pen(Inks.THIN).dashed(1, 0.8), hinge, closed));
+            shapes.add(Shape.Lines.of(Stroke.of(inks.paper(), Inks.CUT * 1.6), hinge, closed));
+            shapes.add(Shape.Lines.of(inks.pen(Inks.SIGN).dashed(1, 0.8), hinge, closed));
         });
-        swing.open().map(view::on).ifPresent(open -> shapes.add(Shape.Lines.of(inks.pen(Inks.WIDE), hinge, open)));
+        swing.open().map(view::on).ifPresent(open -> shapes.add(Shape.Lines.of(inks.pen(Inks.OUTLINE), hinge, open)));
         shapes.add(new Shape.Circle(hinge, 0.7, Optional.of(inks.ink()), Optional.empty()));
         return shapes;
     }
@@ -173,15 +184,43 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
         if (on.size() > 2) {
             Inks.Filling filling = inks.obstacle();
             shapes.add(new Shape.Area(
-                    List.of(on), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.THIN))));
+                    List.of(on), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.SIGN))));
         } else if (on.size() == 2) {
-            shapes.add(Shape.Lines.of(inks.pen(Inks.WIDE).dashed(3, 1), on.get(0), on.get(1)));
+            shapes.add(Shape.Lines.of(inks.pen(Inks.OUTLINE).dashed(3, 1), on.get(0), on.get(1)));
         } else {
             Point at = on.get(0);
-            shapes.add(new Shape.Circle(at, 1.1, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.MEDIUM))));
-            shapes.add(cross(at, 0.75, inks.pen(Inks.MEDIUM)));
+            if (tree(clear)) {
+                shapes.add(treeSign(at, inks));
+            } else {
+                shapes.add(new Shape.Circle(at, 1.1, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.OUTLINE))));
+                shapes.add(cross(at, 0.75, inks.pen(Inks.OUTLINE)));
+            }
         }
         return shapes;
+    }
+
+    static boolean tree(Ground.KeepClear clear) {
+        return clear.leafMm() <= 0 && clear.kind().matches("(?i).*\\btree\\b.*");
+    }
+
+    static Shape treeSign(Point at, Inks inks) {
+        return new Shape.Circle(at, 1.1, Optional.of(inks.leaf()), Optional.of(Stroke.of(inks.paper(), Inks.SIGN)));
+    }
+
+    /** Trees as they look, as wide as the ground that is kept clear for them; the ground to keep clear is not shown. */
+    Shape.Group trees() {
+        List<Shape> shapes = new ArrayList<>();
+        for (Ground.KeepClear clear : garden.ground().keepClear()) {
+            if (!tree(clear)) continue;
+            if (clear.clearanceMm() > 0 || clear.shape().size() > 2) {
+                Inks.Filling filling = inks.tree();
+                List<Point> ring = clear.clearanceMm() > 0 ? widened(clear) : clear.shape();
+                shapes.add(new Shape.Area(
+                        List.of(view.on(ring)), filling.fill(), filling.hatch(), Optional.of(Stroke.of(inks.leaf(), Inks.OUTLINE))));
+            }
+            if (clear.shape().size() == 1) shapes.add(treeSign(view.on(clear.shape().get(0)), inks));
+        }
+        return new Shape.Group("trees", "Trees", "trees", shapes);
     }
 
     /** All ground of the yard nearer to the thing than its clearance, in the yard. */
@@ -225,7 +264,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
     }
 
     static Shape levelSign(Point at, Inks inks) {
-        return cross(at, 1.1, Stroke.of(inks.water(), Inks.MEDIUM));
+        return cross(at, 1.1, Stroke.of(inks.water(), Inks.OUTLINE));
     }
 
     private static Shape cross(Point at, double half, Stroke stroke) {
@@ -244,15 +283,15 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
             String size = clear.leafMm() > 0 ? " " + Length.written(clear.leafMm(), garden.imperial()) : "";
             Words words = Words.of(clear.kind() + size, TypeSize.LEAST, false);
             labels.beside(ring, words.widthMm(), words.heightMm(), 12).ifPresent(led -> {
-                labels.take(led.plate().corners());
-                labels.take(Labels.line(led.from(), led.to()));
-                shapes.add(Shape.Lines.of(Stroke.of(inks.snag(), Inks.HAIR), led.from(), led.to()));
+                labels.lead(led);
+                shapes.add(Shape.Lines.of(Stroke.of(inks.snag(), Inks.DIMENSION), led.from(), led.to()));
                 shapes.addAll(words.on(led.plate(), inks.snag(), Optional.of(inks.plate())));
             });
         }
         for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
             Words words = Words.of(surface.kind(), TypeSize.LEAST, false);
-            labels.within(view.on(surface.outline()), words.widthMm(), words.heightMm(), List.of(0.0, 90.0))
+            Jts.largestRing(inYard(surface.outline()))
+                    .flatMap(ring -> labels.within(view.on(ring), words.widthMm(), words.heightMm(), List.of(0.0, 90.0)))
                     .filter(labels::clearOfSolids)
                     .ifPresent(plate -> {
                         labels.take(plate.corners());

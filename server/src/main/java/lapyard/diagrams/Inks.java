@@ -12,11 +12,12 @@ record Inks(boolean mono) {
     private static final String SLATE = "#23303A";
     private static final String TIMBER = "#C08A45";
     private static final String SOIL = "#4B3626";
-    private static final String MULCH = "#A0522D";
+    private static final String MULCH = "#7A5230";
     private static final String WATER = "#2B7F92";
     private static final String SNAG = "#A62B2B";
     private static final String CARRIED = "#6B4E8C";
     private static final String LINER = "#1D2429";
+    private static final String LEAF = "#3E7A35";
     private static final String MOSS = "#66763F";
     private static final String GRAVEL = "#8A7B66";
     private static final String WHITE = "#FFFFFF";
@@ -30,6 +31,19 @@ record Inks(boolean mono) {
     static final double MEDIUM = 0.35;
     static final double WIDE = 0.5;
     static final double BROAD = 0.7;
+
+    /**
+     * The lines of a plan: line group 0.35 of ISO 128-23:1999 for construction drawings (from memory), in which narrow lines have half
+     * the width of wide ones and these half of the extra wide. The first two for what is cut or stands at the edge and for outlines
+     * in view, the next for signs, the rest for all that serves them.
+     */
+    static final double CUT = BROAD;
+
+    static final double OUTLINE = MEDIUM;
+    static final double SIGN = THIN;
+    static final double SECONDARY = NARROW;
+    static final double DIMENSION = NARROW;
+    static final double HATCH = NARROW;
 
     /** How an area is filled. */
     record Filling(Optional<String> fill, Optional<Hatch> hatch) {}
@@ -91,32 +105,43 @@ record Inks(boolean mono) {
         return new Filling(Optional.of(mono ? WHITE : tinted(LINER, 0.12)), Optional.empty());
     }
 
-    Filling soil() {
-        return filling(SOIL, 0.62, Mark.DASHES, 45, 2.6, NARROW);
+    /** Planted ground within a bed. */
+    Filling planted() {
+        return filling(LEAF, 0.42, Mark.DASHES, 60, 2.6, HATCH);
+    }
+
+    /** A tree as far as its branches or roots reach. */
+    Filling tree() {
+        return filling(LEAF, 0.25, Mark.DOTS, 45, 2, THIN);
+    }
+
+    String leaf() {
+        return mono ? BLACK : LEAF;
     }
 
     Filling houseWall() {
-        return filling(SLATE, 0.12, Mark.LINES, 45, 1.2, NARROW);
+        return filling(SLATE, 0.12, Mark.LINES, 45, 1.2, HATCH);
     }
 
     Filling keepClear() {
-        return filling(SNAG, 0.1, Mark.LINES, 135, 2.2, HAIR);
+        return filling(SNAG, 0.1, Mark.LINES, 135, 2.2, HATCH);
     }
 
     Filling obstacle() {
-        return filling(SLATE, 0.3, Mark.CROSSED, 45, 1.2, HAIR);
+        return filling(SLATE, 0.3, Mark.CROSSED, 45, 1.2, HATCH);
     }
 
     Filling surface(String kind) {
         return switch (kind.toLowerCase(Locale.ROOT)) {
-            case "slab" -> filling(SLATE, 0.1, Mark.CROSSED, 0, 6, HAIR);
+            // joints stay behind what stands on them
+            case "slab" -> filling(mono ? BLACK : tinted(SLATE, 0.45), 0.2, Mark.CROSSED, 0, 6, HATCH);
             case "concrete" -> filling(SLATE, 0.16, Mark.DOTS, 30, 3.2, MEDIUM);
             case "gravel" -> filling(GRAVEL, 0.28, Mark.DOTS, 15, 1.5, MEDIUM);
             // flat, so that what stands on it is seen
-            case "grass" -> mono ? filling(MOSS, 0, Mark.DASHES, 90, 4.2, HAIR) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
-            case "soil" -> filling(SOIL, 0.4, Mark.DASHES, 0, 2.6, NARROW);
-            case "deck" -> filling(TIMBER, 0.3, Mark.LINES, 0, 2, HAIR);
-            default -> filling(SLATE, 0.05, Mark.LINES, 60, 5, HAIR);
+            case "grass" -> mono ? filling(MOSS, 0, Mark.DASHES, 90, 4.2, HATCH) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
+            case "soil" -> filling(SOIL, 0.4, Mark.DASHES, 0, 2.6, HATCH);
+            case "deck" -> filling(TIMBER, 0.3, Mark.LINES, 0, 2, HATCH);
+            default -> filling(SLATE, 0.05, Mark.LINES, 60, 5, HATCH);
         };
     }
 
@@ -136,9 +161,9 @@ record Inks(boolean mono) {
             return filling(GRAVEL, 0.28, Mark.DOTS, 0, 2.6, BROAD);
         }
         if (word.contains("bark") || word.contains("chip") || word.contains("mulch")) {
-            return filling(MULCH, 0.25, Mark.DASHES, 150, 2.2, THIN);
+            return filling(MULCH, 0.4, Mark.DASHES, 150, 2.2, HATCH);
         }
-        return filling(MULCH, 0.15, Mark.LINES, 20 + 35 * (nth % 4), 2.6, HAIR);
+        return filling(MULCH, 0.15, Mark.LINES, 20 + 35 * (nth % 4), 2.6, HATCH);
     }
 
     private Filling filling(String colour, double tint, Mark mark, double angle, double spacing, double width) {

@@ -18,8 +18,15 @@ final class Labels {
     private static final double[] AWAY = {1.5, 2.5, 4, 6, 8.5, 12, 17, 24, 34};
     private static final int DIRECTIONS = 16;
 
+    /** From one circle of places to the next, mm on paper. */
+    private static final double STEP = 1.2;
+
+    /** How long a leader may be, mm on paper. */
+    private static final double FARTHEST = 150;
+
     private final List<Point> field;
     private final RingIndex taken = new RingIndex();
+    private final RingIndex leaders = new RingIndex();
     private final RingIndex solids = new RingIndex();
 
     Labels(Box field) {
@@ -34,6 +41,12 @@ final class Labels {
         taken.put(convex);
     }
 
+    /** As {@link #take}, of a leader: where nothing else is left, another leader may cross it. */
+    void lead(Led led) {
+        take(led.plate().corners());
+        leaders.put(line(led.from(), led.to()));
+    }
+
     /** Labels that stand beside something may not lie on this ring; labels within may. */
     void solid(List<Point> ring) {
         solids.put(ring);
@@ -42,7 +55,8 @@ final class Labels {
     boolean free(Plate plate) {
         List<Point> corners = plate.corners();
         return Rings.within(corners, field)
-                && taken.none(corners, other -> Plate.overlap(corners, other));
+                && taken.none(corners, other -> Plate.overlap(corners, other))
+                && leaders.none(corners, other -> Plate.overlap(corners, other));
     }
 
     /** Whether a plate lies on none of the rings that only their own labels may lie on. */
@@ -128,8 +142,49 @@ final class Labels {
         Point just = new Point(to.x() + (from.x() - to.x()) * 1e-3, to.y() + (from.y() - to.y()) * 1e-3);
         List<Point> line = line(from, to);
         boolean clear = taken.none(line, other -> Plate.overlap(line, other))
+                && leaders.none(line, other -> Plate.overlap(line, other))
                 && solids.none(line, solid -> Rings.meets(from, just, solid));
         return clear ? Optional.of(new Led(plate, from, to)) : Optional.empty();
+    }
+
+    /** A place in the middle of a ring where the label lies over its edge, but on no other ring. */
+    Optional<Plate> over(List<Point> ring, double widthMm, double heightMm) {
+        for (double turn : new double[] {0, 90}) {
+            for (Point middle : places(Box.round(ring))) {
+                Plate plate = new Plate(middle, widthMm, heightMm, turn);
+                List<Point> corners = plate.corners();
+                if (free(plate) && solids.none(corners, solid -> solid != ring && Rings.meet(corners, solid))) return Optional.of(plate);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * The nearest free place for a label, its line running over other rings but over no label, and over no other leader unless
+     * there is no other way.
+     *
+     * @param ring what it names; the line ends in its middle
+     */
+    Optional<Led> anywhere(List<Point> ring, double widthMm, double heightMm) {
+        return anywhere(ring, widthMm, heightMm, false).or(() -> anywhere(ring, widthMm, heightMm, true));
+    }
+
+    private Optional<Led> anywhere(List<Point> ring, double widthMm, double heightMm, boolean crossing) {
+        Point to = Box.round(ring).centre();
+        for (double away = heightMm; away < FARTHEST; away += STEP) {
+            int places = (int) Math.max(DIRECTIONS, Math.min(90, away * 2));
+            for (int i = 0; i < places; i++) {
+                double angle = 2 * Math.PI * i / places;
+                Plate plate = new Plate(
+                        new Point(to.x() + Math.cos(angle) * (away + widthMm / 2), to.y() - Math.sin(angle) * away), widthMm, heightMm, 0);
+                if (!free(plate) || !clearOfSolids(plate)) continue;
+                Point from = Rings.nearestOnEdge(plate.corners(), to);
+                List<Point> line = line(from, to);
+                if (taken.none(line, other -> Plate.overlap(line, other))
+                        && (crossing || leaders.none(line, other -> Plate.overlap(line, other)))) return Optional.of(new Led(plate, from, to));
+            }
+        }
+        return Optional.empty();
     }
 
     /** A line as a thin ring, to be kept clear of. */

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import lapyard.construction.BedWork;
+import lapyard.construction.CrossTies;
 import lapyard.drawing.Shape;
 import lapyard.drawing.Stroke;
 import lapyard.geometry.Point;
@@ -34,16 +35,28 @@ final class Legend {
             PlanDrawing.Asked asked, Set<PlanLayer> layers, Inks inks) {
         Legend legend = new Legend(inks);
         if (!garden.ground().outline().isEmpty()) {
-            legend.area("house wall", inks.houseWall(), Inks.THIN);
-            legend.line("edge of the yard", inks.pen(Inks.BROAD));
+            legend.area("house wall", inks.houseWall(), Inks.SIGN);
+            legend.line("edge of the yard", inks.pen(Inks.CUT));
         }
         boolean beds = layers.contains(PlanLayer.BEDS);
+        boolean working = layers.contains(PlanLayer.DIMENSIONS);
         if (beds && !works.isEmpty()) {
-            legend.area("timber, top course with its joints", inks.timber(), Inks.MEDIUM);
+            legend.area("timber, top course with its joints", inks.timber(), Inks.OUTLINE);
+            List<CrossTies> held = !working ? List.of() : works.stream().map(built -> CrossTies.of(built.bed(), built.frame().inner(), built.frame().seams())).toList();
+            if (held.stream().anyMatch(one -> !one.ties().isEmpty())) {
+                legend.sign("cross tie with a batten at both ends", box -> {
+                    Point from = new Point(box.left() + 1, box.centre().y());
+                    Point to = new Point(box.right() - 1, box.centre().y());
+                    return List.of(Shape.Lines.of(inks.pen(Inks.OUTLINE), from, to), BedShapes.supportSign(from, inks), BedShapes.supportSign(to, inks));
+                });
+            }
+            if (held.stream().anyMatch(one -> !one.posts().isEmpty())) {
+                legend.sign("post inside a wall", box -> List.of(BedShapes.supportSign(box.centre(), inks)));
+            }
         }
         if (beds && !garden.beds().isEmpty()) {
-            legend.area(works.isEmpty() ? "bed" : "soil", inks.soil(), Inks.THIN);
-            legend.sign("wall A of a bed, its front", box -> BedShapes.wallSign("A", box.centre(), 1.6, inks));
+            legend.area("planted ground of a bed", inks.planted(), Inks.SIGN);
+            if (working) legend.sign("wall A of a bed, its front", box -> BedShapes.wallSign("A", box.centre(), 1.6, inks));
         }
         if (beds && layers.contains(PlanLayer.STAGES) && !garden.beds().isEmpty()) {
             legend.sign("stage in which a bed is built", box -> BedShapes.stageSign(1, box.centre(), inks));
@@ -51,14 +64,18 @@ final class Legend {
         List<String> materials = layers.contains(PlanLayer.PATHS) ? materials(paths) : List.of();
         for (int i = 0; i < Math.min(materials.size(), MOST_KINDS); i++) {
             String material = plain(materials.get(i));
-            legend.area(material.isEmpty() ? "path" : "path, " + material, inks.path(materials.get(i), i), Inks.NARROW);
+            legend.area(material.isEmpty() ? "path" : "path, " + material, inks.path(materials.get(i), i), Inks.SECONDARY);
         }
-        if (layers.contains(PlanLayer.PATHS) && !garden.paths().isEmpty()) {
+        if (layers.contains(PlanLayer.PATHS) && !garden.paths().isEmpty() && (working || paths.isEmpty())) {
             legend.line("middle of a path", centreLine(inks));
         }
         new TreeSet<>(garden.ground().surfaces().stream().filter(s -> layers.contains(PlanLayer.GROUND)).map(s -> s.kind()).toList())
-                .stream().limit(MOST_KINDS).forEach(kind -> legend.area(kind, inks.surface(kind), Inks.NARROW));
+                .stream().limit(MOST_KINDS).forEach(kind -> legend.area(kind, inks.surface(kind), Inks.SECONDARY));
         if (layers.contains(PlanLayer.KEEP_CLEAR)) keepClear(garden.ground().keepClear(), legend, inks);
+        boolean ground = layers.contains(PlanLayer.GROUND) || layers.contains(PlanLayer.KEEP_CLEAR);
+        if (ground && garden.ground().keepClear().stream().anyMatch(GroundShapes::tree)) {
+            legend.sign("tree", box -> List.of(GroundShapes.treeSign(box.centre(), inks)));
+        }
         if (layers.contains(PlanLayer.LEVELS) && !garden.ground().levels().isEmpty()) {
             legend.sign("level reading: height below the string", box -> List.of(GroundShapes.levelSign(box.centre(), inks)));
         }
@@ -68,7 +85,7 @@ final class Legend {
         }
         if (layers.contains(PlanLayer.SUN) && asked.sun().isPresent()) {
             for (SunHours.Light light : SunHours.Light.values()) {
-                legend.area(LightShapes.words(light), inks.light(light.ordinal()), Inks.NARROW);
+                legend.area(LightShapes.words(light), inks.light(light.ordinal()), Inks.SECONDARY);
             }
         }
         if (snags) {
@@ -78,8 +95,8 @@ final class Legend {
     }
 
     private static void keepClear(List<KeepClear> all, Legend legend, Inks inks) {
-        if (all.stream().anyMatch(k -> k.leafMm() <= 0)) {
-            legend.area("cover, tap or other thing to keep clear of", inks.obstacle(), Inks.THIN);
+        if (all.stream().anyMatch(k -> k.leafMm() <= 0 && !GroundShapes.tree(k))) {
+            legend.area("cover, tap or other thing to keep clear of", inks.obstacle(), Inks.SIGN);
         }
         if (all.stream().anyMatch(k -> k.leafMm() > 0 || k.clearanceMm() > 0)) {
             legend.entries.add(new Entry("keep clear, also the swing of a gate", box -> List.of(new Shape.Area(
@@ -101,7 +118,7 @@ final class Legend {
     }
 
     static Stroke centreLine(Inks inks) {
-        return new Stroke(inks.ink(), Inks.HAIR, List.of(5.0, 0.8, 0.5, 0.8));
+        return new Stroke(inks.ink(), Inks.DIMENSION, List.of(5.0, 0.8, 0.5, 0.8));
     }
 
     private void area(String words, Inks.Filling filling, double width) {

@@ -89,7 +89,8 @@ record Panel(double width, Inks inks) {
     }
 
     /** What a title block says. */
-    record Title(String garden, String kind, String revision, String date, String sheet, String paper, boolean imperial) {}
+    record Title(
+            String garden, String kind, String client, String drawnBy, String revision, String date, String sheet, String paper, boolean imperial) {}
 
     /**
      * Title block after ISO 7200:2004: title, document type, client, revision, date of issue, sheet, who drew it, and the
@@ -98,12 +99,12 @@ record Panel(double width, Inks inks) {
     List<Shape> title(Title title, Scale scale, double x, double y) {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Shape.Area.box(
-                x, y, width, BLOCK_HEIGHT, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.WIDE))));
+                x, y, width, BLOCK_HEIGHT, Optional.of(inks.paper()), Optional.of(inks.pen(Inks.OUTLINE))));
         double row = 7.6;
         double top = BLOCK_HEIGHT - 4 * row;
         field(shapes, x, y, width, top, "Title", title.garden(), 3.6, true);
         double at = y + top;
-        cells(shapes, x, at, row, new double[] {0.5, 0.5}, "Document type", title.kind(), "Client", "");
+        cells(shapes, x, at, row, new double[] {0.5, 0.5}, "Document type", title.kind(), "Client", title.client());
         at += row;
         cells(
                 shapes, x, at, row, new double[] {0.4, 0.36, 0.24}, "Revision", title.revision(), "Date of issue",
@@ -114,17 +115,17 @@ record Panel(double width, Inks inks) {
                 shapes, x, at, row, new double[] {0.5, 0.24, 0.26}, "Scale", scale.label(title.imperial()), "Paper",
                 title.paper(), "Lengths in", unit);
         at += row;
-        cells(shapes, x, at, row, new double[] {0.36, 0.64}, "Drawn by", "", "Address", "");
+        cells(shapes, x, at, row, new double[] {0.36, 0.64}, "Drawn by", title.drawnBy(), "Address", "");
         return shapes;
     }
 
     private void cells(List<Shape> shapes, double x, double y, double height, double[] shares, String... captionsAndValues) {
         double left = x;
-        shapes.add(Shape.Lines.of(inks.pen(Inks.THIN), new Point(x, y), new Point(x + width, y)));
+        shapes.add(Shape.Lines.of(inks.pen(Inks.SIGN), new Point(x, y), new Point(x + width, y)));
         for (int i = 0; i < shares.length; i++) {
             double wide = width * shares[i];
             if (i > 0) {
-                shapes.add(Shape.Lines.of(inks.pen(Inks.THIN), new Point(left, y), new Point(left, y + height)));
+                shapes.add(Shape.Lines.of(inks.pen(Inks.SIGN), new Point(left, y), new Point(left, y + height)));
             }
             field(shapes, left, y, wide, height, captionsAndValues[2 * i], captionsAndValues[2 * i + 1], 2.5, false);
             left += wide;
@@ -140,15 +141,19 @@ record Panel(double width, Inks inks) {
         while (fitting > Math.max(TypeSize.LEAST, size * 0.7) + 0.2 && !TextMeasure.cut(value, fitting, bold, most).equals(TextMeasure.cut(value, fitting, bold, 1e6))) {
             fitting -= 0.2;
         }
+        // nothing known: a rule to write on
+        if (value.isEmpty()) shapes.add(Shape.Lines.of(inks.pen(Inks.SECONDARY), new Point(x + PAD, y + height - 1.2), new Point(x + wide - PAD, y + height - 1.2)));
         shapes.add(text(x + PAD, y + height - 1.5, TextMeasure.cut(value, fitting, bold, most), fitting, bold));
     }
 
     /** North, where it is known, and a scale bar side by side. */
-    List<Shape> barAndNorth(Scale scale, Garden garden, double x, double y) {
+    List<Shape> barAndNorth(Scale scale, Garden garden, boolean turned, double x, double y) {
         boolean imperial = garden.imperial();
         List<Shape> shapes = new ArrayList<>();
-        if (garden.northKnown()) shapes.addAll(north(new Point(x + 8, y + BAR_HEIGHT / 2), garden.ground().northDeg()));
+        Point centre = new Point(x + 8, y + BAR_HEIGHT / 2);
+        if (garden.northKnown()) shapes.addAll(north(centre, garden.ground().northDeg() + (turned ? 90 : 0)));
         shapes.addAll(bar(scale, imperial, x + 21, y + 8, width - 27));
+        if (turned) shapes.add(text(x + 21, y + 17.6, "Turned: the front is on the right.", CAPTION, true));
         return shapes;
     }
 
@@ -170,9 +175,9 @@ record Panel(double width, Inks inks) {
                 "North",
                 "north",
                 List.of(
-                        new Shape.Circle(centre, r, Optional.empty(), Optional.of(inks.pen(Inks.NARROW))),
-                        new Shape.Area(List.of(List.of(tip, left, notch)), Optional.of(inks.ink()), Optional.empty(), Optional.of(inks.pen(Inks.NARROW))),
-                        new Shape.Area(List.of(List.of(tip, notch, right)), Optional.of(inks.paper()), Optional.empty(), Optional.of(inks.pen(Inks.NARROW))),
+                        new Shape.Circle(centre, r, Optional.empty(), Optional.of(inks.pen(Inks.SECONDARY))),
+                        new Shape.Area(List.of(List.of(tip, left, notch)), Optional.of(inks.ink()), Optional.empty(), Optional.of(inks.pen(Inks.SECONDARY))),
+                        new Shape.Area(List.of(List.of(tip, notch, right)), Optional.of(inks.paper()), Optional.empty(), Optional.of(inks.pen(Inks.SECONDARY))),
                         new Shape.Text(letter, "N", size, Shape.Anchor.MIDDLE, 0, true, inks.ink()))));
     }
 
@@ -190,7 +195,7 @@ record Panel(double width, Inks inks) {
                     stepMm,
                     2.2,
                     Optional.of(i % 2 == 0 ? inks.ink() : inks.paper()),
-                    Optional.of(inks.pen(Inks.THIN))));
+                    Optional.of(inks.pen(Inks.SIGN))));
         }
         for (int i = 0; i <= steps; i++) {
             String number = Length.millimetres(i * step) + (i == steps ? imperial ? " ft" : " m" : "");

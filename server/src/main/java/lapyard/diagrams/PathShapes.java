@@ -15,18 +15,19 @@ import lapyard.plan.GardenPath;
 record PathShapes(Garden garden, List<PathCover> covers, View view, Inks inks) {
     private static final double LONGEST_NAME = 50;
 
-    Shape.Group shapes() {
+    /** @param middles whether the middle lines are drawn */
+    Shape.Group shapes(boolean middles) {
         List<Shape> shapes = new ArrayList<>();
         List<String> materials = Legend.materials(covers);
         for (PathCover cover : covers) {
             Inks.Filling filling = inks.path(cover.material(), materials.indexOf(cover.material()));
             List<Shape> areas = new ArrayList<>();
             cover.cover().forEach(ring -> areas.add(new Shape.Area(
-                    List.of(view.on(ring)), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.NARROW)))));
+                    List.of(view.on(ring)), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.SECONDARY)))));
             shapes.add(new Shape.Group(Shape.id("path", cover.id()), title(cover), "path", areas));
         }
         for (GardenPath path : garden.paths()) {
-            if (path.line().size() > 1) {
+            if (path.line().size() > 1 && (middles || covers.isEmpty())) {
                 shapes.add(new Shape.Lines(List.of(view.on(path.line())), Legend.centreLine(inks)));
             }
         }

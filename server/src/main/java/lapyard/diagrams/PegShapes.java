@@ -43,7 +43,7 @@ final class PegShapes {
     }
 
     static Stroke pen(Inks inks) {
-        return Stroke.of(inks.water(), Inks.MEDIUM).dashed(6, 1);
+        return Stroke.of(inks.water(), Inks.OUTLINE).dashed(6, 1);
     }
 
     /** Outside the bed first, then over its timbers. */

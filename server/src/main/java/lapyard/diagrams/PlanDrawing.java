@@ -16,6 +16,7 @@ import lapyard.geometry.Point;
 import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.plan.Bed;
+import lapyard.plan.BedNames;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground.KeepClear;
@@ -24,9 +25,6 @@ import lapyard.words.Wording;
 /** Draws the plan of a whole garden. */
 public final class PlanDrawing {
     private PlanDrawing() {}
-
-    /** Round the beds, where no yard is drawn. */
-    private static final double MARGIN_MM = 500;
 
     /** The most sheets that one plan is split over. */
     static final int MOST_SHEETS = 60;
@@ -84,7 +82,7 @@ public final class PlanDrawing {
         SheetLayout.Chosen sheet = options.split()
                 ? SheetLayout.roomiest(options.paper(), options.scale(), garden.imperial(), extent, must, KEY_ROOM)
                 : SheetLayout.choose(options.paper(), options.scale(), garden.imperial(), extent, must);
-        List<PlanTile> tiles = PlanTile.all(extent, sheet.scale(), sheet.layout().field());
+        List<PlanTile> tiles = PlanTile.all(extent, sheet.scale(), sheet.turned(), sheet.layout().field());
         if (tiles.size() > MOST_SHEETS) {
             throw new IllegalArgumentException("at " + sheet.scale() + " the plan takes " + tiles.size() + " sheets of "
                     + options.paper().label() + ", the most is " + MOST_SHEETS + ": take a smaller scale or larger paper");
@@ -133,13 +131,21 @@ public final class PlanDrawing {
             pieces.add(panel.words(missing.lengths() + (missing.lengths() == 1 ? " length finds" : " lengths find")
                     + " no room at this scale: see the setting-out sheets.", 3));
         }
+        if (!missing.far().isEmpty()) {
+            pieces.add(panel.words("How far " + BedNames.where(missing.far()) + (missing.far().size() == 1 ? " lies" : " lie")
+                    + " from its neighbours has no room at this scale: see the setting-out sheets.", 4));
+        }
+        if (slanted(garden, options)) {
+            pieces.add(panel.words("Distances run along and square to the front. Where beds or sides are slanted they may come closer.", 3));
+        }
         Columns columns = new Columns(layout.columns());
         pieces.forEach(piece -> beside.addAll(columns.put(piece)));
         beside.addAll(snagList(snags, panel, columns));
         beside.addAll(panel.barAndNorth(
-                sheet.scale(), garden, layout.block().left(), layout.block().low()));
+                sheet.scale(), garden, sheet.turned(), layout.block().left(), layout.block().low()));
         Panel.Title title = new Panel.Title(
-                garden.name().isBlank() ? "Garden" : garden.name(), "Garden plan", options.revision(), options.date(),
+                garden.name().isBlank() ? "Garden" : garden.name(), options.working() ? "Garden plan" : "Client's plan", garden.terms().quote().client(),
+                garden.terms().quote().builder().split(",")[0].strip(), options.revision(), options.date(),
                 tile.number() + " of " + tile.of(), options.paper().label(), garden.imperial());
         beside.addAll(panel.title(
                 title, sheet.scale(), layout.block().left(), layout.block().high() - Panel.BLOCK_HEIGHT));
@@ -175,11 +181,11 @@ public final class PlanDrawing {
                         Shape.Area.box(0, 0, width, height, Optional.of(inks.paper()), Optional.empty()),
                         Shape.Area.box(
                                 space.left(), space.low(), space.width(), space.height(), Optional.empty(),
-                                Optional.of(inks.pen(Inks.BROAD)))));
+                                Optional.of(inks.pen(Inks.CUT)))));
     }
 
-    /** What had no room on a sheet: names of beds, and lengths of walls and distances. */
-    private record Missing(int names, int lengths) {}
+    /** What had no room on a sheet: names of beds, lengths of walls, and the beds with a distance. */
+    private record Missing(int names, int lengths, List<String> far) {}
 
     private static Missing drawing(
             List<Shape> shapes,
@@ -197,7 +203,7 @@ public final class PlanDrawing {
                 works.stream().collect(Collectors.toMap(work -> work.bed().id(), Function.identity(), (a, b) -> a));
         Box seen = tile.seen();
         List<BedShapes> beds = !options.shows(PlanLayer.BEDS) ? List.of() : garden.beds().stream()
-                .map(bed -> new BedShapes(bed, Optional.ofNullable(built.get(bed.id())), view, inks, garden.imperial()))
+                .map(bed -> new BedShapes(bed, Optional.ofNullable(built.get(bed.id())), view, inks, garden.imperial(), options.working()))
                 .filter(bed -> Box.round(bed.outer()).touches(seen))
                 .toList();
         GroundShapes ground = new GroundShapes(garden, view, inks, labels);
@@ -209,15 +215,21 @@ public final class PlanDrawing {
             asked.sun().ifPresent(sun -> shapes.add(new Shape.Group(
                     "sun", "Direct sun on " + sun.day().day(), "sun", LightShapes.cells(garden, sun, view, inks))));
         }
-        if (options.shows(PlanLayer.PATHS)) shapes.add(paths.shapes());
+        if (options.shows(PlanLayer.PATHS)) shapes.add(paths.shapes(options.working()));
         if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.things());
+        else if (options.shows(PlanLayer.GROUND)) shapes.add(ground.trees());
         shapes.add(ground.edge());
         if (options.shows(PlanLayer.KEEP_CLEAR)) shapes.add(ground.gates());
         shapes.add(new Shape.Group(
                 "beds", "", "beds", beds.stream().map(bed -> (Shape) bed.shapes(labels)).toList()));
+        Optional<Outline> yard = garden.ground().outline().stream().findFirst();
+        // a chain that runs on over a match line is no chain
+        Chains chains = new Chains(beds, tile.of() > 1 ? Optional.empty() : yard, view, labels, inks, garden.imperial());
+        if (options.shows(PlanLayer.DIMENSIONS)) shapes.add(chains.shapes());
         List<Shape> names = new ArrayList<>();
         int unnamed = 0;
         int lengths = 0;
+        List<String> far = List.of();
         if (options.shows(PlanLayer.STAGES)) shapes.add(stages(beds, labels, inks));
         for (BedShapes bed : beds) {
             Optional<Shape.Group> label = bed.label(labels);
@@ -238,21 +250,21 @@ public final class PlanDrawing {
             asked.pegs().ifPresent(out -> shapes.add(PegShapes.of(out, beds, view, labels, inks, garden.imperial())));
         }
         if (options.shows(PlanLayer.DIMENSIONS)) {
-            Distances distances = new Distances(
-                    beds, garden.ground().outline().stream().findFirst(), view, labels, inks, garden.imperial());
+            Distances distances = new Distances(beds, yard, chains, view, labels, inks, garden.imperial());
             shapes.add(distances.shapes());
-            Dimensions walls = new Dimensions(inks, labels, garden.imperial());
+            Dimensions walls = new Dimensions(inks, labels, chains, garden.imperial());
             shapes.add(new Shape.Group(
                     "dimensions", "Lengths of walls", "dimensions",
                     beds.stream().map(bed -> (Shape) walls.of(bed.bed(), view)).toList()));
-            lengths = distances.leftOut() + walls.leftOut();
+            lengths = walls.leftOut();
+            far = distances.leftOut();
         }
         if (garden.beds().isEmpty() && garden.ground().outline().isEmpty()) {
             Words nothing = Words.of("Nothing to draw yet: outline the yard or add a bed.", 4, false);
             Plate middle = new Plate(view.on(extent(garden, covers).centre()), nothing.widthMm(), nothing.heightMm(), 0);
             shapes.add(new Shape.Group("nothing", "", "names", nothing.on(middle, inks.ink(), Optional.empty())));
         }
-        return new Missing(unnamed, lengths);
+        return new Missing(unnamed, lengths, far);
     }
 
     private static Shape stages(List<BedShapes> beds, Labels labels, Inks inks) {
@@ -289,6 +301,18 @@ public final class PlanDrawing {
         return shapes;
     }
 
+    /** Whether a bed has a wall that runs neither along the front nor square to it, so that its distances do not tell all. */
+    private static boolean slanted(Garden garden, PlanOptions options) {
+        return options.shows(PlanLayer.DIMENSIONS) && garden.beds().size() > 1 && garden.beds().stream().map(Bed::inYard).anyMatch(outline -> {
+            for (int i = 0; i < outline.sides(); i++) {
+                Point a = outline.corner(i);
+                Point b = outline.corner(i + 1);
+                if (Math.min(Math.abs(b.x() - a.x()), Math.abs(b.y() - a.y())) > 1) return true;
+            }
+            return false;
+        });
+    }
+
     /** All that is to be drawn, in the yard's millimetres. */
     private static Box extent(Garden garden, List<PathCover> covers) {
         List<Point> points = new ArrayList<>();
@@ -301,13 +325,12 @@ public final class PlanDrawing {
                 points.addAll(GateSwing.of(clear, garden.ground().outline()).swept());
             }
         }
-        garden.ground().surfaces().forEach(surface -> points.addAll(surface.outline().corners()));
+        if (garden.ground().outline().isEmpty()) garden.ground().surfaces().forEach(surface -> points.addAll(surface.outline().corners()));
         garden.ground().levels().forEach(level -> points.add(level.at()));
         garden.ground().outline().stream().map(Outline::corners).flatMap(Collection::stream).forEach(points::add);
         if (points.isEmpty()) {
             return new Box(0, 0, 10_000, 5_000);
         }
-        Box box = Box.round(points);
-        return garden.ground().outline().isEmpty() ? box.grown(MARGIN_MM) : box;
+        return Box.round(points);
     }
 }

@@ -65,6 +65,11 @@ public record PlanOptions(
         return new PlanOptions(paper, scale, mono, revision, date, layers, split, Optional.of(why));
     }
 
+    /** Whether it is worked by: a plan without dimensions shows the garden as it will look. */
+    boolean working() {
+        return shows(PlanLayer.DIMENSIONS);
+    }
+
     boolean shows(PlanLayer layer) {
         return layers.contains(layer);
     }

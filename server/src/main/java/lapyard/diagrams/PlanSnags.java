@@ -88,7 +88,7 @@ final class PlanSnags {
     static List<Shape> sign(String letter, Point at, Inks inks) {
         double size = letter.length() > 1 ? 2 : 2.6;
         return List.of(
-                new Shape.Circle(at, RADIUS, Optional.of(inks.snag()), Optional.of(Stroke.of(inks.paper(), Inks.THIN))),
+                new Shape.Circle(at, RADIUS, Optional.of(inks.snag()), Optional.of(Stroke.of(inks.paper(), Inks.SIGN))),
                 new Shape.Text(
                         new Point(at.x(), at.y() + size * 0.3), letter, size, Shape.Anchor.MIDDLE, 0, true, inks.paper()));
     }

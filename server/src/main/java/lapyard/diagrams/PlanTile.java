@@ -26,7 +26,8 @@ record PlanTile(int column, int row, int columns, int rows, Box field, View view
     private static final double TEXT = 2.4;
 
     /** All sheets, row after row from the back of the yard; one where all fits. */
-    static List<PlanTile> all(Box extent, Scale scale, Box field) {
+    static List<PlanTile> all(Box real, Scale scale, boolean turned, Box field) {
+        Box extent = turned ? Box.round(real.corners().stream().map(at -> View.level(at, true)).toList()) : real;
         double wide = field.width() - 2 * RIM;
         double high = field.height() - 2 * RIM;
         double paperWide = scale.paperMm(extent.width());
@@ -42,7 +43,7 @@ record PlanTile(int column, int row, int columns, int rows, Box field, View view
                 double x = field.left() + RIM + left - column * (wide - STRIP);
                 double y = field.low() + RIM + top - row * (high - STRIP);
                 Point origin = new Point(x - scale.paperMm(extent.left()), y + scale.paperMm(extent.high()));
-                tiles.add(new PlanTile(column, row, columns, rows, field, new View(scale, origin)));
+                tiles.add(new PlanTile(column, row, columns, rows, field, new View(scale, origin, turned)));
             }
         }
         return tiles;
@@ -106,7 +107,7 @@ record PlanTile(int column, int row, int columns, int rows, Box field, View view
 
     private static void draw(List<Shape> shapes, Point from, Point to, Inks inks, Labels labels) {
         labels.take(Labels.line(from, to));
-        shapes.add(Shape.Lines.of(Stroke.of(inks.ink(), Inks.WIDE).dashed(8, 1.5), from, to));
+        shapes.add(Shape.Lines.of(Stroke.of(inks.ink(), Inks.OUTLINE).dashed(8, 1.5), from, to));
     }
 
     private static void write(List<Shape> shapes, Point centre, Words words, double turn, Inks inks, Labels labels) {
@@ -125,7 +126,7 @@ record PlanTile(int column, int row, int columns, int rows, Box field, View view
                 double left = x + c * cell * 1.4;
                 double top = y + r * cell;
                 shapes.add(Shape.Area.box(
-                        left, top, cell * 1.4, cell, Optional.of(here ? inks.ink() : inks.paper()), Optional.of(inks.pen(Inks.THIN))));
+                        left, top, cell * 1.4, cell, Optional.of(here ? inks.ink() : inks.paper()), Optional.of(inks.pen(Inks.SIGN))));
                 double size = Math.min(2.6, cell * 0.6);
                 shapes.add(new Shape.Text(
                         new Point(left + cell * 0.7, top + cell / 2 + size * Shape.Text.CAPITALS / 2), "" + (r * columns + c + 1), size,

@@ -58,7 +58,7 @@ final class SettingOutPlan {
         baseline(view, labels);
         Panel panel = new Panel(110, sheet.inks);
         shapes.addAll(panel.barAndNorth(
-                scale, garden, space.right() - 112, space.high() - 20));
+                scale, garden, false, space.right() - 112, space.high() - 20));
         shapes.add(sheet.text(
                 space.left(), space.high() - 11, "Scale " + scale.label(garden.imperial()), 4.2, true));
         shapes.add(sheet.text(

@@ -171,7 +171,7 @@ public final class ShadeSheet {
             shown++;
         }
         shapes.addAll(new Panel(PANEL, sheet.inks)
-                .barAndNorth(scale, garden, box.left(), box.high() - 20));
+                .barAndNorth(scale, garden, false, box.left(), box.high() - 20));
     }
 
     private static String time(Optional<ZonedDateTime> at, String never) {

@@ -33,13 +33,18 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
         return paper.shortMm < 250 ? 76 : 88;
     }
 
-    /** A layout with the scale that the drawing would need to just fit it. */
-    private record Fit(SheetLayout layout, double needs) {}
+    /**
+     * A layout with the scale that the drawing would need to just fit it.
+     *
+     * @param turned whether the drawing lies a quarter turned on the sheet
+     */
+    private record Fit(SheetLayout layout, double needs, boolean turned) {}
 
-    record Chosen(SheetLayout layout, Scale scale) {}
+    record Chosen(SheetLayout layout, Scale scale, boolean turned) {}
 
     /**
-     * The layout that gives the larger scale.
+     * The layout that gives the larger scale; the drawing is turned only where that gives a larger one than any sheet on which it
+     * stands upright.
      *
      * @param extent of the drawing in the yard
      * @param flow   height that the columns must hold, their pieces one below the other
@@ -51,25 +56,29 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
             double wide = layout.field.width() - 2 * RIM;
             double high = layout.field.height() - 2 * RIM;
             if (Math.min(wide, high) >= LEAST_FIELD) {
-                fits.add(new Fit(layout, Math.max(extent.width() / wide, extent.height() / high)));
+                fits.add(new Fit(layout, Math.max(extent.width() / wide, extent.height() / high), false));
+                fits.add(new Fit(layout, Math.max(extent.height() / wide, extent.width() / high), true));
             }
         }
         Fit best = fits.stream()
-                .min(Comparator.comparing((Fit fit) -> Scale.usual(fit.needs - 1e-9, imperial)).thenComparing(Fit::needs))
+                .min(Comparator.comparing((Fit fit) -> Scale.usual(fit.needs - 1e-9, imperial)).thenComparing(Fit::turned)
+                        .thenComparing(Fit::needs))
                 .orElseThrow();
         Scale usual = Scale.usual(best.needs - 1e-9, imperial);
         if (asked.isEmpty()) {
-            return new Chosen(best.layout, usual);
+            return new Chosen(best.layout, usual, best.turned);
         }
-        Fit roomiest = fits.stream().min(Comparator.comparingDouble(Fit::needs)).orElseThrow();
+        Fit roomiest = fits.stream()
+                .min(Comparator.comparing((Fit fit) -> fit.needs > asked.get().n() + 1e-9).thenComparing(Fit::turned).thenComparing(Fit::needs))
+                .orElseThrow();
         if (roomiest.needs > asked.get().n() + 1e-9) {
             Box field = roomiest.layout.field;
             double missing = Math.max(
-                    asked.get().paperMm(extent.width()) - (field.width() - 2 * RIM),
-                    asked.get().paperMm(extent.height()) - (field.height() - 2 * RIM));
+                    asked.get().paperMm(roomiest.turned ? extent.height() : extent.width()) - (field.width() - 2 * RIM),
+                    asked.get().paperMm(roomiest.turned ? extent.width() : extent.height()) - (field.height() - 2 * RIM));
             throw new DoesNotFit(paper, asked.get(), missing, usual);
         }
-        return new Chosen(roomiest.layout, asked.get());
+        return new Chosen(roomiest.layout, asked.get(), roomiest.turned);
     }
 
     /** The layout with the largest field, at whatever scale; where the drawing fits one sheet, as {@link #choose}. */
@@ -81,7 +90,7 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
             SheetLayout largest = all(paper, flow + more).stream()
                     .max(Comparator.comparingDouble(layout -> layout.field.width() * layout.field.height()))
                     .orElseThrow();
-            return new Chosen(largest, asked.orElseThrow());
+            return new Chosen(largest, asked.orElseThrow(), false);
         }
     }
 

@@ -6,13 +6,24 @@ import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 
 /**
- * Where real places lie on the sheet: as if standing with one's back to the house, so away from the house is up.
+ * Where real places lie on the sheet: as if standing with one's back to the house, so away from the house is up; or turned a
+ * quarter counter-clockwise, so that the house is on the right and the sheet is read so from its right side.
  *
  * @param origin the paper place of the real (0, 0)
  */
-record View(Scale scale, Point origin) {
+record View(Scale scale, Point origin, boolean turned) {
+    View(Scale scale, Point origin) {
+        this(scale, origin, false);
+    }
+
     Point on(Point real) {
-        return new Point(origin.x() + scale.paperMm(real.x()), origin.y() - scale.paperMm(real.y()));
+        Point level = level(real, turned);
+        return new Point(origin.x() + scale.paperMm(level.x()), origin.y() - scale.paperMm(level.y()));
+    }
+
+    /** A real place, or where it lies after a quarter turn. */
+    static Point level(Point real, boolean turned) {
+        return turned ? new Point(-real.y(), real.x()) : real;
     }
 
     List<Point> on(List<Point> real) {

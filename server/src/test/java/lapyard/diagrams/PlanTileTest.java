@@ -26,7 +26,7 @@ class PlanTileTest {
         Box extent = new Box(-3000 + random.nextInt(6000), -2000, 20_000 + random.nextInt(60_000), 15_000 + random.nextInt(40_000));
         Scale scale = new Scale(random.nextBoolean() ? 50 : 20);
         Box field = new Box(20, 10, 320, 287);
-        List<PlanTile> tiles = PlanTile.all(extent, scale, field);
+        List<PlanTile> tiles = PlanTile.all(extent, scale, false, field);
         for (int i = 0; i < 400; i++) {
             Point real = new Point(
                     extent.left() + random.nextDouble() * extent.width(), extent.low() + random.nextDouble() * extent.height());

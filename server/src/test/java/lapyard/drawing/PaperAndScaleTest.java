@@ -47,10 +47,10 @@ class PaperAndScaleTest {
         assertTrue(e.getMessage().contains("A9") && e.getMessage().contains("Tabloid"), e.getMessage());
     }
 
-    /** ISO 5455:1979, recommended reductions, extended by powers of ten. */
+    /** ISO 5455:1979, recommended reductions, extended by powers of ten; 1:25, 1:75, 1:125 as on scale rules (common practice, no source). */
     @Test
-    void usualScalesAreThoseOfIso5455() {
-        int[] published = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000};
+    void usualScalesAreThoseOfIso5455AndOfScaleRules() {
+        int[] published = {1, 2, 5, 10, 20, 25, 50, 75, 100, 125, 200, 250, 500, 750, 1000, 1250, 2000, 2500, 5000, 7500, 10000};
         for (int i = 0; i < published.length; i++) {
             assertEquals(published[i], Scale.usual(published[i], false).n());
             if (i > 0) {
@@ -61,7 +61,7 @@ class PaperAndScaleTest {
 
     /** Arithmetic: a foot is 12 inches, so 1/4 in = 1 ft is 1:48, 1/8 in = 1 ft is 1:96, 1 in = 10 ft is 1:120. */
     @ParameterizedTest
-    @CsvSource({"40, 48, 1/4 in = 1 ft (1:48)", "49, 96, 1/8 in = 1 ft (1:96)", "97, 120, 1 in = 10 ft (1:120)"})
+    @CsvSource({"40, 48, 1/4 in = 1 ft (1:48)", "49, 64, 3/16 in = 1 ft (1:64)", "65, 96, 1/8 in = 1 ft (1:96)", "97, 120, 1 in = 10 ft (1:120)"})
     void scalesInFeetAreWrittenInInchesToTheFoot(double least, int n, String label) {
         Scale scale = Scale.usual(least, true);
         assertEquals(n, scale.n());
