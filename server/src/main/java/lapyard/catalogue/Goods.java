@@ -66,9 +66,7 @@ public enum Goods {
 
     /** The goods that an item of the catalogue belongs to; empty for what only a garden knows. */
     public static Optional<Goods> of(String item) {
-        for (Goods goods : values()) {
-            if (item.equals(goods.code) || item.startsWith(goods.code + ".")) return Optional.of(goods);
-        }
+        for (Goods goods : values()) if (item.equals(goods.code) || item.startsWith(goods.code + ".")) return Optional.of(goods);
         return Optional.empty();
     }
 

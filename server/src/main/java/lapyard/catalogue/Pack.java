@@ -24,8 +24,7 @@ public record Pack(
         OptionalDouble massKg) {
     public Pack {
         if (bundle < 1 || least < 1) {
-            throw new IllegalArgumentException(
-                    name + ": bundle and least count must be 1 or more, were " + bundle + " and " + least);
+            throw new IllegalArgumentException(name + ": bundle and least count must be 1 or more, were " + bundle + " and " + least);
         }
     }
 

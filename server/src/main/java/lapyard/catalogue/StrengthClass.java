@@ -34,8 +34,7 @@ public enum StrengthClass {
     private final double density;
     private final double meanDensity;
 
-    StrengthClass(
-            double bending, double shear, double stiffness, double density, double meanDensity) {
+    StrengthClass(double bending, double shear, double stiffness, double density, double meanDensity) {
         this.bending = bending;
         this.shear = shear;
         this.stiffness = stiffness;
@@ -73,9 +72,7 @@ public enum StrengthClass {
 
     /** Empty for a name that is no class. */
     public static Optional<StrengthClass> named(String name) {
-        for (StrengthClass one : values()) {
-            if (one.name().equals(name)) return Optional.of(one);
-        }
+        for (StrengthClass one : values()) if (one.name().equals(name)) return Optional.of(one);
         return Optional.empty();
     }
 }

@@ -28,8 +28,7 @@ record SelfCheck(URI server, Optional<String> secret, PrintWriter complaints) {
     }
 
     private Optional<String> ask(String path) throws IOException {
-        HttpURLConnection connection =
-                (HttpURLConnection) server.resolve(path).toURL().openConnection();
+        HttpURLConnection connection = (HttpURLConnection) server.resolve(path).toURL().openConnection();
         secret.ifPresent(token -> connection.setRequestProperty("Authorization", "Bearer " + token));
         if (connection.getResponseCode() != 200) {
             complaints.println(path + " answered " + connection.getResponseCode());

@@ -128,8 +128,7 @@ public final class ServeCommand extends PrintedCommand {
         OutOfMemory.watch();
         try {
             List<String> tokens = tokens();
-            Optional<Retention> thinning =
-                    Optional.ofNullable(thinAfter).map(days -> new Retention(days, DAILY_DAYS));
+            Optional<Retention> thinning = Optional.ofNullable(thinAfter).map(days -> new Retention(days, DAILY_DAYS));
             Optional<SSLContext> tls = keyStore == null
                     ? Optional.empty()
                     : Optional.of(KeyStoreFile.read(keyStore, environment.getOrDefault("LAPYARD_KEY_STORE_PASSWORD", "")));

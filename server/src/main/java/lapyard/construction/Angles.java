@@ -24,9 +24,7 @@ final class Angles {
     private Angles() {}
 
     static void findings(Bed bed, List<Course> courses, List<Finding> findings) {
-        for (int corner = 0; corner < bed.outline().sides(); corner++) {
-            if (!bed.outline().square(corner)) sawLimit(bed, corner, findings);
-        }
+        for (int corner = 0; corner < bed.outline().sides(); corner++) if (!bed.outline().square(corner)) sawLimit(bed, corner, findings);
         List<Piece> angled = courses.stream()
                 .flatMap(course -> course.pieces().stream())
                 .filter(piece -> !piece.squareEnds())

@@ -49,8 +49,7 @@ public final class Construction {
      * @param bearerStockMm longest stock of the bearer timber, end trims included
      * @param liftLimitKg   what one person may lift
      */
-    public static BedWork of(
-            Bed bed, Saw saw, double longestMm, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
+    public static BedWork of(Bed bed, Saw saw, double longestMm, Optional<Point> downhill, double bearerStockMm, double liftLimitKg) {
         return of(bed, saw, longestMm, Map.of(), downhill, bearerStockMm, liftLimitKg);
     }
 
@@ -83,8 +82,7 @@ public final class Construction {
         Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
         floor.quantities(bed, inner, saw, bearerStockMm, quantities);
         floor.findings(bed, low.toward(), findings);
-        List<LinerPiece> liner =
-                bed.inside().liner().wanted() ? LinerCut.pieces(bed, inner, floor.rectangles(), low, findings) : List.of();
+        List<LinerPiece> liner = bed.inside().liner().wanted() ? LinerCut.pieces(bed, inner, floor.rectangles(), low, findings) : List.of();
         LinerCut.quantities(bed, inner, liner, quantities);
         if (!liner.isEmpty()) Fixings.staples(bed, inner, quantities);
         Coating.quantities(bed, inner, quantities);

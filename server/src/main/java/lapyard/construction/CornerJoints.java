@@ -114,8 +114,7 @@ final class CornerJoints {
         return (int) Math.ceil(lengthMm / everyMm - 1e-9) + 1;
     }
 
-    private static void fixings(
-            QuantityKind kind, String what, int count, int each, Bed bed, List<Quantity> quantities) {
+    private static void fixings(QuantityKind kind, String what, int count, int each, Bed bed, List<Quantity> quantities) {
         quantities.add(Quantity.of(kind, count * each, "screws",
                 what + " x screws each; at most thickness - " + (int) Ties.BEHIND_MM + " long", Working.COMMON_PRACTICE,
                 Input.of(what, count, ""), Input.of("screws each", each, ""),

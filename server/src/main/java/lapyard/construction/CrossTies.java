@@ -109,9 +109,7 @@ public record CrossTies(
                 }
             }
             for (int side : wanted ? longestFirst : List.<Integer>of()) {
-                for (double place : places(rests.get(side), inner.sideMm(side), overMm, everyMm)) {
-                    if (!tie(side, place)) untied.add(side);
-                }
+                for (double place : places(rests.get(side), inner.sideMm(side), overMm, everyMm)) if (!tie(side, place)) untied.add(side);
             }
             List<Double> clear = new ArrayList<>();
             for (int side = 0; side < inner.sides(); side++) clear.add(longest(rests.get(side), inner.sideMm(side)));
@@ -192,8 +190,7 @@ public record CrossTies(
     /** What a line square off the inner face meets first; empty where that is no wall facing this one. */
     private static Optional<Hit> opposite(Outline inner, int side, double placeMm) {
         Point along = direction(inner, side);
-        Point start = new Point(
-                inner.corner(side).x() + along.x() * placeMm, inner.corner(side).y() + along.y() * placeMm);
+        Point start = new Point(inner.corner(side).x() + along.x() * placeMm, inner.corner(side).y() + along.y() * placeMm);
         double inX = -along.y();
         double inY = along.x();
         Hit nearest = null;

@@ -44,8 +44,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
             double lowest = Double.POSITIVE_INFINITY;
             for (Cut cut : split.cuts()) {
                 if (cut.level() == level) {
-                    lowest =
-                            Math.min(lowest, level ? cut.from().y() : cut.from().x());
+                    lowest = Math.min(lowest, level ? cut.from().y() : cut.from().x());
                 }
             }
             return lowest;
@@ -218,8 +217,7 @@ record Floor(List<Rectangle> rectangles, List<Cut> cuts, List<FloorBay> bays, Li
                 && Math.abs(toward.get().x()) > 1e-12
                 && Math.abs(toward.get().y()) > 1e-12;
         if (!bays.isEmpty() && bed.inside().base().drainGapMm() <= 0 && (beamAcross || bearersAcross)) {
-            findings.add(Finding.of(FindingKind.DRAIN_DAMMED, Place.bed(bed.id()).then(What.BASE))
-                    .way(WayKind.DRAIN_GAP, Fact.mm(30)));
+            findings.add(Finding.of(FindingKind.DRAIN_DAMMED, Place.bed(bed.id()).then(What.BASE)).way(WayKind.DRAIN_GAP, Fact.mm(30)));
         }
     }
 }

@@ -79,8 +79,7 @@ public final class LinerWays {
             Bed bed, List<LinerPiece> pieces, int index, boolean across, List<Double> limitsMm, LowSide low) {
         LinerPiece whole = pieces.get(index);
         if (!whole.wall().isEmpty()) return across ? onWall(bed, whole, limitsMm) : List.of();
-        LinerCut.Past past =
-                LinerCut.past(bed, pieces.stream().map(LinerPiece::floor).toList(), whole.floor());
+        LinerCut.Past past = LinerCut.past(bed, pieces.stream().map(LinerPiece::floor).toList(), whole.floor());
         double lap = bed.inside().liner().lapMm();
         double size = across ? whole.widthMm() : whole.heightMm();
         double widest = limitsMm.stream().mapToDouble(mm -> mm).max().orElse(0);

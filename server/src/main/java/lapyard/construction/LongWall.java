@@ -31,8 +31,7 @@ public record LongWall(int side, List<SeamSplit> ways) {
             boolean evenLaid = bed.courses() > 1;
             double needed = evenLaid ? Math.max(odd.lengthMm(), even.lengthMm()) : odd.lengthMm();
             if (needed > longestMm + 1e-6) {
-                List<SeamSplit> ways = SeamSplit.all(
-                        odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw, boardsMm);
+                List<SeamSplit> ways = SeamSplit.all(odd, even, evenLaid, bed.outline().sideMm(side), longestMm, saw, boardsMm);
                 if (!ways.isEmpty()) walls.add(new LongWall(side, ways));
             }
         }

@@ -59,9 +59,7 @@ record LowSide(Optional<Point> toward, List<Integer> walls) {
         double most = 0;
         for (int side = 0; side < outline.sides(); side++) most = Math.max(most, outwards(outline, side, fall));
         List<Integer> walls = new ArrayList<>();
-        for (int side = 0; side < outline.sides(); side++) {
-            if (outwards(outline, side, fall) >= most * (1 - 1e-3)) walls.add(side);
-        }
+        for (int side = 0; side < outline.sides(); side++) if (outwards(outline, side, fall) >= most * (1 - 1e-3)) walls.add(side);
         return walls;
     }
 

@@ -45,8 +45,7 @@ public record Nest(List<Part> parts, double lengthMm) {
         }
 
         private Part moved(double mm) {
-            return new Part(
-                    piece, outerOnFace, leftSetDeg, rightSetDeg, faceFromMm + mm, faceToMm + mm, backFromMm + mm, backToMm + mm);
+            return new Part(piece, outerOnFace, leftSetDeg, rightSetDeg, faceFromMm + mm, faceToMm + mm, backFromMm + mm, backToMm + mm);
         }
 
         double toMm() {
@@ -188,9 +187,7 @@ public record Nest(List<Part> parts, double lengthMm) {
         List<Cut> cuts = new ArrayList<>();
         Part first = parts.get(0);
         if (first.leftSetDeg() > 0) cuts.add(new Cut(first.faceFromMm(), first.backFromMm(), first.leftSetDeg()));
-        for (Part part : parts) {
-            if (part.rightSetDeg() > 0) cuts.add(new Cut(part.faceToMm(), part.backToMm(), part.rightSetDeg()));
-        }
+        for (Part part : parts) if (part.rightSetDeg() > 0) cuts.add(new Cut(part.faceToMm(), part.backToMm(), part.rightSetDeg()));
         return cuts;
     }
 

@@ -64,8 +64,7 @@ public record Piece(
 
     /** From short point to short point: the length over which the timber has its whole thickness. */
     public double shortMm() {
-        return Lengths.toTenth(
-                Math.min(end.outerMm(), end.innerMm()) - Math.max(start.outerMm(), start.innerMm()));
+        return Lengths.toTenth(Math.min(end.outerMm(), end.innerMm()) - Math.max(start.outerMm(), start.innerMm()));
     }
 
     /** Mean of the outer and the inner face: what its volume goes by. */

@@ -61,8 +61,7 @@ record ScrewWay(boolean mitre, double angleDeg, double entryMm, double coverMm, 
         double atJoint = entry * Math.sin(joint) / Math.sin(joint - angle);
         double tip = lengthMm * Math.sin(between - angle) - entry * Math.sin(between);
         double cover = thicknessMm - Math.max(atJoint * Math.sin(angle), tip);
-        return new ScrewWay(
-                true, Math.toDegrees(angle), entry, cover, Double.POSITIVE_INFINITY, lengthMm - atJoint, outerFace);
+        return new ScrewWay(true, Math.toDegrees(angle), entry, cover, Double.POSITIVE_INFINITY, lengthMm - atJoint, outerFace);
     }
 
     private static double nearest5(double mm) {

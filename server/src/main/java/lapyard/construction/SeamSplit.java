@@ -33,8 +33,7 @@ public record SeamSplit(List<Double> oddMm, List<Double> evenMm, double staggerM
      * @return empty where no parts keep the least length, the distance from the corners and the longest board; a
      *     split that misses the stagger is the best there is of up to two seams more than needed
      */
-    static Optional<SeamSplit> of(
-            WallRun odd, WallRun even, boolean evenLaid, double wallMm, double longestMm, Saw saw) {
+    static Optional<SeamSplit> of(WallRun odd, WallRun even, boolean evenLaid, double wallMm, double longestMm, Saw saw) {
         boolean joinOdd = odd.lengthMm() > longestMm + EPSILON;
         boolean joinEven = evenLaid && even.lengthMm() > longestMm + EPSILON;
         double longer = Math.max(joinOdd ? odd.lengthMm() : 0, joinEven ? even.lengthMm() : 0);

@@ -57,8 +57,7 @@ public record SlatRows(int rows, double gapMm, double rippedMm, List<List<Double
                 gap = (room - ripped) / (rows - 1);
             }
         }
-        return new SlatRows(
-                rows, gap, Lengths.toTenth(ripped), Collections.nCopies(rows, row(alongMm - base.slatClearanceMm(), base)));
+        return new SlatRows(rows, gap, Lengths.toTenth(ripped), Collections.nCopies(rows, row(alongMm - base.slatClearanceMm(), base)));
     }
 
     /** Whole slats and a rest; a rest under the least length takes what it lacks from the slat before it. */

@@ -85,8 +85,7 @@ public record Hatch(Mark mark, double angleDeg, double spacingMm, Stroke stroke)
         }
     }
 
-    private void marks(
-            double from, double to, long row, double v, double step, double cos, double sin, List<List<Point>> strokes) {
+    private void marks(double from, double to, long row, double v, double step, double cos, double sin, List<List<Point>> strokes) {
         if (mark == Mark.LINES || mark == Mark.CROSSED) {
             stroke(from, to, v, cos, sin, strokes);
             return;
@@ -105,7 +104,6 @@ public record Hatch(Mark mark, double angleDeg, double spacingMm, Stroke stroke)
     }
 
     private static void stroke(double from, double to, double v, double cos, double sin, List<List<Point>> strokes) {
-        strokes.add(List.of(
-                new Point(from * cos + v * sin, v * cos - from * sin), new Point(to * cos + v * sin, v * cos - to * sin)));
+        strokes.add(List.of(new Point(from * cos + v * sin, v * cos - from * sin), new Point(to * cos + v * sin, v * cos - to * sin)));
     }
 }

@@ -17,8 +17,7 @@ public record Page(String title, double widthMm, double heightMm, List<Shape> sh
         shapes = List.copyOf(shapes);
         subjects = List.copyOf(subjects);
         if (!(widthMm > 0 && heightMm > 0 && widthMm <= 10_000 && heightMm <= 10_000)) {
-            throw new IllegalArgumentException(
-                    "a page measures above 0 and up to 10000 mm each way, was " + widthMm + " x " + heightMm);
+            throw new IllegalArgumentException("a page measures above 0 and up to 10000 mm each way, was " + widthMm + " x " + heightMm);
         }
     }
 

@@ -34,9 +34,7 @@ public enum Paper {
      * @throws IllegalArgumentException naming all sheets, where there is none of that name
      */
     public static Paper named(String name) {
-        for (Paper paper : values()) {
-            if (paper.name().equalsIgnoreCase(name.strip())) return paper;
-        }
+        for (Paper paper : values()) if (paper.name().equalsIgnoreCase(name.strip())) return paper;
         throw new IllegalArgumentException(
                 "no paper \"" + TextMeasure.cut(name, 1, false, 20) + "\": use A4, A3, A2, A1, A0, Letter or Tabloid");
     }

@@ -52,8 +52,7 @@ public final class PngWriter {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (var out = ImageIO.createImageOutputStream(bytes)) {
-            IIOMetadata about = writer.getDefaultImageMetadata(
-                    ImageTypeSpecifier.createFromBufferedImageType(image.getType()), null);
+            IIOMetadata about = writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromBufferedImageType(image.getType()), null);
             about.mergeTree("javax_imageio_png_1.0", pixelSize(pixelsInMm));
             writer.setOutput(out);
             writer.write(new IIOImage(image, null, about));

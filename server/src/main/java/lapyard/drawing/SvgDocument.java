@@ -147,8 +147,7 @@ record SvgDocument(SVGOMDocument document) {
         made.setAttribute("stroke", stroke.colour());
         made.setAttribute("stroke-width", number(stroke.widthMm()));
         if (!stroke.dashMm().isEmpty()) {
-            made.setAttribute(
-                    "stroke-dasharray", stroke.dashMm().stream().map(SvgDocument::number).collect(Collectors.joining(" ")));
+            made.setAttribute("stroke-dasharray", stroke.dashMm().stream().map(SvgDocument::number).collect(Collectors.joining(" ")));
         }
     }
 

@@ -20,8 +20,7 @@ import lapyard.geometry.Point;
  * @param passedOver what is not taken, with how many there are
  * @param bad        what is wrong, by line of the file; line 0 where the text itself says where
  */
-public record SiteDrawing(
-        String format, Optional<LengthUnit> unit, List<Layer> layers, Map<String, Integer> passedOver, List<Bad> bad) {
+public record SiteDrawing(String format, Optional<LengthUnit> unit, List<Layer> layers, Map<String, Integer> passedOver, List<Bad> bad) {
     /** No yard comes near these. */
     static final int MOST_POINTS = 50_000;
     static final int MOST_LAYERS = 200;

@@ -41,8 +41,7 @@ public final class Chords {
      * What a board must span that lies along a band and covers the outline there: the spans of all lines of the band
      * together, those that meet made one, cut off at {@code leastMm} and {@code mostMm}.
      */
-    public static List<Span> band(
-            Outline outline, boolean upright, double from, double to, double leastMm, double mostMm) {
+    public static List<Span> band(Outline outline, boolean upright, double from, double to, double leastMm, double mostMm) {
         double hair = Math.min(1e-3, (to - from) / 4);
         TreeSet<Double> levels = new TreeSet<>(List.of(from + hair, to - hair));
         for (Point corner : outline.corners()) {

@@ -85,9 +85,7 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
             int j = (i + 1) % n;
             if (along[i] == along[j] && spans(across[i], across[j], line)) end = nearer(end, along[i], start, step);
         }
-        for (Segment cut : cuts) {
-            if (cut.level() != level && spans(cut.from(), cut.to(), line)) end = nearer(end, cut.line(), start, step);
-        }
+        for (Segment cut : cuts) if (cut.level() != level && spans(cut.from(), cut.to(), line)) end = nearer(end, cut.line(), start, step);
         return new Segment(level, line, Math.min(start, end), Math.max(start, end));
     }
 
@@ -170,7 +168,6 @@ record CutGrid(double[] xs, double[] ys, int[] cornerX, int[] cornerY, List<Inte
         for (int c = column; c < right; c++) {
             for (int r = row; r < top; r++) taken[c][r] = true;
         }
-        return new Rectangle(
-                xs[column], ys[row], Lengths.steady(xs[right] - xs[column]), Lengths.steady(ys[top] - ys[row]));
+        return new Rectangle(xs[column], ys[row], Lengths.steady(xs[right] - xs[column]), Lengths.steady(ys[top] - ys[row]));
     }
 }

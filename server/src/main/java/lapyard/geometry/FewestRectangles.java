@@ -56,8 +56,7 @@ public final class FewestRectangles {
         if (grid.insideCorners().isEmpty()) return List.of(grid.split(List.of()));
         List<CutGrid.Segment> free = largestSet(grid.chords());
         if (grid.insideCorners().size() > ALL_SPLITS_UP_TO) return List.of(grid.split(one(grid, free)));
-        return new SplitSearch(grid, free.size())
-                .all().stream().map(grid::split).toList();
+        return new SplitSearch(grid, free.size()).all().stream().map(grid::split).toList();
     }
 
     /** Chords first, then a level cut from each inside corner that is left. */
@@ -71,35 +70,24 @@ public final class FewestRectangles {
 
     /** A largest set of chords no two of which meet, by Koenig's theorem from a largest matching. */
     static List<CutGrid.Segment> largestSet(List<CutGrid.Segment> chords) {
-        List<CutGrid.Segment> level =
-                chords.stream().filter(CutGrid.Segment::level).toList();
-        List<CutGrid.Segment> upright =
-                chords.stream().filter(chord -> !chord.level()).toList();
+        List<CutGrid.Segment> level = chords.stream().filter(CutGrid.Segment::level).toList();
+        List<CutGrid.Segment> upright = chords.stream().filter(chord -> !chord.level()).toList();
         int[] partner = new int[upright.size()];
         Arrays.fill(partner, -1);
         for (int i = 0; i < level.size(); i++) augment(level, upright, i, partner, new boolean[upright.size()]);
         boolean[] matched = new boolean[level.size()];
-        for (int one : partner) {
-            if (one >= 0) matched[one] = true;
-        }
+        for (int one : partner) if (one >= 0) matched[one] = true;
         boolean[] reachedLevel = new boolean[level.size()];
         boolean[] reachedUpright = new boolean[upright.size()];
-        for (int i = 0; i < level.size(); i++) {
-            if (!matched[i]) reach(level, upright, i, partner, reachedLevel, reachedUpright);
-        }
+        for (int i = 0; i < level.size(); i++) if (!matched[i]) reach(level, upright, i, partner, reachedLevel, reachedUpright);
         List<CutGrid.Segment> set = new ArrayList<>();
-        for (int i = 0; i < level.size(); i++) {
-            if (reachedLevel[i]) set.add(level.get(i));
-        }
-        for (int j = 0; j < upright.size(); j++) {
-            if (!reachedUpright[j]) set.add(upright.get(j));
-        }
+        for (int i = 0; i < level.size(); i++) if (reachedLevel[i]) set.add(level.get(i));
+        for (int j = 0; j < upright.size(); j++) if (!reachedUpright[j]) set.add(upright.get(j));
         set.sort(Comparator.naturalOrder());
         return set;
     }
 
-    private static boolean augment(
-            List<CutGrid.Segment> level, List<CutGrid.Segment> upright, int i, int[] partner, boolean[] tried) {
+    private static boolean augment(List<CutGrid.Segment> level, List<CutGrid.Segment> upright, int i, int[] partner, boolean[] tried) {
         for (int j = 0; j < upright.size(); j++) {
             if (!tried[j] && level.get(i).meets(upright.get(j))) {
                 tried[j] = true;

@@ -16,8 +16,7 @@ public record Outline(List<Point> corners) {
     }
 
     public static Outline rectangle(double widthMm, double depthMm) {
-        return new Outline(
-                List.of(new Point(0, 0), new Point(widthMm, 0), new Point(widthMm, depthMm), new Point(0, depthMm)));
+        return new Outline(List.of(new Point(0, 0), new Point(widthMm, 0), new Point(widthMm, depthMm), new Point(0, depthMm)));
     }
 
     public int sides() {
@@ -85,9 +84,7 @@ public record Outline(List<Point> corners) {
 
     public int insideCorners() {
         int count = 0;
-        for (int i = 0; i < sides(); i++) {
-            if (insideCorner(i)) count++;
-        }
+        for (int i = 0; i < sides(); i++) if (insideCorner(i)) count++;
         return count;
     }
 

@@ -52,8 +52,7 @@ public final class OutlineCheck {
     public static List<OutlineFault> faults(List<Point> corners, Rules rules) {
         if (corners.size() < 3) {
             Point at = corners.isEmpty() ? new Point(0, 0) : corners.get(0);
-            return List.of(new OutlineFault(
-                    OutlineFault.Kind.TOO_FEW_CORNERS, List.of(), List.of(), 3 - corners.size(), "corners", at));
+            return List.of(new OutlineFault(OutlineFault.Kind.TOO_FEW_CORNERS, List.of(), List.of(), 3 - corners.size(), "corners", at));
         }
         Outline outline = new Outline(corners);
         List<OutlineFault> faults = new ArrayList<>();
@@ -98,8 +97,7 @@ public final class OutlineCheck {
         for (int i = 0; i < outline.sides(); i++) {
             double lacking = leastMm - outline.sideMm(i);
             if (lacking > NEAR) {
-                faults.add(new OutlineFault(
-                        OutlineFault.Kind.SHORT_SIDE, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
+                faults.add(new OutlineFault(OutlineFault.Kind.SHORT_SIDE, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
             }
         }
     }
@@ -112,8 +110,7 @@ public final class OutlineCheck {
             double least = Math.max(rules.leastSideMm(), rules.insetMm() * (1 + halves));
             double lacking = least - outline.sideMm(i);
             if (lacking > NEAR) {
-                faults.add(new OutlineFault(
-                        OutlineFault.Kind.SHORT_SIDE, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
+                faults.add(new OutlineFault(OutlineFault.Kind.SHORT_SIDE, List.of(i + 1), List.of(i), lacking, "mm", outline.corner(i)));
             }
         }
     }
@@ -233,8 +230,7 @@ public final class OutlineCheck {
         if (side(cOff) * side(dOff) > 0 || side(aOff) * side(bOff) > 0) return;
         Point at = on(a, b, aOff / (aOff - bOff));
         if (side(cOff) * side(dOff) < 0 && side(aOff) * side(bOff) < 0) {
-            double least = Math.min(
-                    Math.min(at.distanceMm(a), at.distanceMm(b)), Math.min(at.distanceMm(c), at.distanceMm(d)));
+            double least = Math.min(Math.min(at.distanceMm(a), at.distanceMm(b)), Math.min(at.distanceMm(c), at.distanceMm(d)));
             faults.add(fault(OutlineFault.Kind.CROSSING, i, j, least, at));
         } else {
             faults.add(fault(OutlineFault.Kind.TOUCHING, i, j, 0, at));

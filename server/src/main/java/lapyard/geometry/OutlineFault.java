@@ -12,8 +12,7 @@ import java.util.List;
  * @param unit    {@code mm}, {@code degrees} or {@code corners}
  * @param at      a place on the outline to point at
  */
-public record OutlineFault(
-        Kind kind, List<Integer> corners, List<Integer> sides, double amount, String unit, Point at) {
+public record OutlineFault(Kind kind, List<Integer> corners, List<Integer> sides, double amount, String unit, Point at) {
     public OutlineFault {
         corners = List.copyOf(corners);
         sides = List.copyOf(sides);

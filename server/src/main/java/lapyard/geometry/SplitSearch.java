@@ -78,8 +78,7 @@ final class SplitSearch {
     }
 
     /** Whether a cut of some other open corner could cross one of these two. */
-    private boolean stoppable(
-            CutGrid.Segment level, CutGrid.Segment upright, List<CutGrid.Segment> cuts, int settled, int own) {
+    private boolean stoppable(CutGrid.Segment level, CutGrid.Segment upright, List<CutGrid.Segment> cuts, int settled, int own) {
         for (int i = 0; i < corners.size(); i++) {
             if (i != own
                     && (settled & 1 << i) == 0

@@ -80,7 +80,6 @@ public final class UprightCover {
         double right = outline.corners().stream().mapToDouble(Point::x).max().orElseThrow();
         double low = outline.corners().stream().mapToDouble(Point::y).min().orElseThrow();
         double high = outline.corners().stream().mapToDouble(Point::y).max().orElseThrow();
-        return new Outline(List.of(
-                new Point(left, low), new Point(right, low), new Point(right, high), new Point(left, high)));
+        return new Outline(List.of(new Point(left, low), new Point(right, low), new Point(right, high), new Point(left, high)));
     }
 }

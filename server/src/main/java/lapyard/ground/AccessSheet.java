@@ -29,8 +29,7 @@ public record AccessSheet(AccessStandard standard, List<Row> rows, List<Finding>
      * @param missing  by which it fails; 0 where it passes
      * @param at       the place that was measured, empty where it is not one place
      */
-    public record Row(
-            String where, String what, double measured, double limit, String unit, double missing, Optional<Point> at) {
+    public record Row(String where, String what, double measured, double limit, String unit, double missing, Optional<Point> at) {
         Row(String where, String what, double measured, double limit, String unit, double missing) {
             this(where, what, measured, limit, unit, missing, Optional.empty());
         }

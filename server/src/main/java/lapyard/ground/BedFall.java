@@ -24,8 +24,7 @@ import lapyard.working.Working;
  * @param quantities {@code level.1} ... one a corner, {@code scribe.A.start}, {@code scribe.A.end} ... and
  *                   {@code scribe.most}, mm
  */
-public record BedFall(
-        String bed, List<Double> dropsMm, List<Scribe> scribes, List<Quantity> quantities, List<Finding> findings) {
+public record BedFall(String bed, List<Double> dropsMm, List<Scribe> scribes, List<Quantity> quantities, List<Finding> findings) {
     public BedFall {
         dropsMm = List.copyOf(dropsMm);
         scribes = List.copyOf(scribes);

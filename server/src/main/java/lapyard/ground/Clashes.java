@@ -117,14 +117,12 @@ public final class Clashes {
             // No corner is out: a corner of the yard cuts into a wall.
             for (Coordinate corner : yard.getCoordinates()) {
                 Geometry point = Shapes.FACTORY.createPoint(corner);
-                double into =
-                        lot.area().covers(point) ? lot.area().getBoundary().distance(point) : 0;
+                double into = lot.area().covers(point) ? lot.area().getBoundary().distance(point) : 0;
                 most = Math.max(most, into);
             }
             double longest = -1;
             for (int i = 0; i < outline.sides(); i++) {
-                double out = Shapes.less(Shapes.segment(outline.corner(i), outline.corner(i + 1)), yard)
-                        .getLength();
+                double out = Shapes.less(Shapes.segment(outline.corner(i), outline.corner(i + 1)), yard).getLength();
                 if (out > longest) {
                     longest = out;
                     wall = Bed.wallLetter(i);
@@ -154,8 +152,7 @@ public final class Clashes {
         }
         for (Lot other : under) {
             double area = Shapes.common(lot.area(), other.area()).getArea();
-            List<WayOut> ways =
-                    site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
+            List<WayOut> ways = site.waysOut(lot, other.area(), moved -> !moved.core().intersects(other.area()));
             found.add(Finding.of(FindingKind.BED_ON_BEDS, Place.bed(lot.bed().id()))
                     .with("others", Fact.names(List.of(other.bed().id()))).by(Fact.m2(area / 1e6)).ways(ways));
         }

@@ -25,10 +25,8 @@ final class Cut {
         double depth = outline.sideMm(1);
         List<Point> corners = outline.corners();
         // Wall B moves towards corner 1 when the width is cut, wall C when the depth is.
-        OptionalDouble offWidth =
-                least(lot, obstacle, free, corners.get(1), corners.get(2), corners.get(0), width, true);
-        OptionalDouble offDepth =
-                least(lot, obstacle, free, corners.get(2), corners.get(3), corners.get(1), depth, false);
+        OptionalDouble offWidth = least(lot, obstacle, free, corners.get(1), corners.get(2), corners.get(0), width, true);
+        OptionalDouble offDepth = least(lot, obstacle, free, corners.get(2), corners.get(3), corners.get(1), depth, false);
         if (offWidth.isEmpty() && offDepth.isEmpty()) return Optional.empty();
         return Optional.of(
                 offDepth.isEmpty() || offWidth.isPresent() && offWidth.getAsDouble() < offDepth.getAsDouble()
@@ -62,8 +60,7 @@ final class Cut {
         double depth = one.distanceMm(own.get(3));
         Point two = between(one, own.get(1), 1 - offWidth / width);
         Point four = between(one, own.get(3), 1 - offDepth / depth);
-        return new Outline(
-                List.of(one, two, new Point(two.x() + four.x() - one.x(), two.y() + four.y() - one.y()), four));
+        return new Outline(List.of(one, two, new Point(two.x() + four.x() - one.x(), two.y() + four.y() - one.y()), four));
     }
 
     private static Point between(Point from, Point to, double share) {

@@ -117,8 +117,6 @@ final class Edging {
     }
 
     private static void ring(Coordinate[] ring, List<LineSegment> sides) {
-        for (int i = 0; i + 1 < ring.length; i++) {
-            if (!ring[i].equals2D(ring[i + 1])) sides.add(new LineSegment(ring[i], ring[i + 1]));
-        }
+        for (int i = 0; i + 1 < ring.length; i++) if (!ring[i].equals2D(ring[i + 1])) sides.add(new LineSegment(ring[i], ring[i + 1]));
     }
 }

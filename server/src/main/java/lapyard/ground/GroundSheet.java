@@ -37,8 +37,7 @@ public record GroundSheet(
 
     /** @throws IllegalArgumentException where {@link Clashes#stops} has something to say */
     public static GroundSheet of(Garden garden) {
-        return Clashes.sheet(garden)
-                .orElseThrow(() -> new IllegalArgumentException("sides of an outline cross: nothing can be measured"));
+        return Clashes.sheet(garden).orElseThrow(() -> new IllegalArgumentException("sides of an outline cross: nothing can be measured"));
     }
 
     static List<Quantity> quantities(SurfaceChecks surfaces, Optional<Fall> fall, Ground ground) {

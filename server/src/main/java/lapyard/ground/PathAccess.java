@@ -142,8 +142,7 @@ final class PathAccess {
             double room = roomToTurn(at);
             double shortBy = standard.turningMm() - room;
             boolean fails = shortBy > CIRCLE_TO_MM;
-            rows.add(new AccessSheet.Row(
-                    where(path), "turning", room, standard.turningMm(), "mm", fails ? shortBy : 0, Optional.of(end)));
+            rows.add(new AccessSheet.Row(where(path), "turning", room, standard.turningMm(), "mm", fails ? shortBy : 0, Optional.of(end)));
             if (fails) {
                 findings.add(AccessSheet.finding(standard, FindingKind.PATH_TURNING, place(path), standard.turningMm(), Math.round(shortBy))
                         .with("room", Fact.mm(Math.round(room))).with("end", Fact.spot(end.x(), end.y()))
@@ -187,8 +186,7 @@ final class PathAccess {
         }
         double over = longest - standard.passingEveryMm();
         boolean fails = over > Shapes.TOUCH_MM;
-        rows.add(new AccessSheet.Row(
-                where(path), "passing", longest, standard.passingEveryMm(), "mm", fails ? over : 0));
+        rows.add(new AccessSheet.Row(where(path), "passing", longest, standard.passingEveryMm(), "mm", fails ? over : 0));
         if (fails) {
             int more = (int) Math.ceil(longest / standard.passingEveryMm() - 1e-9) - 1;
             findings.add(AccessSheet.finding(standard, FindingKind.PATH_PASSING, place(path), standard.passingEveryMm(), Math.round(over))

@@ -32,14 +32,11 @@ final class PathChecks {
                 found.add(withoutGround(path));
                 continue;
             }
-            yard.filter(ground -> !ground.covers(strip))
-                    .ifPresent(
-                            ground -> found.add(leaves(path, strip, site.yard().get())));
+            yard.filter(ground -> !ground.covers(strip)).ifPresent(ground -> found.add(leaves(path, strip, site.yard().get())));
             for (Lot lot : site.near(strip, 0)) {
                 if (lot.core().intersects(strip)) {
                     double area = Shapes.common(lot.area(), strip).getArea();
-                    List<WayOut> ways =
-                            site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
+                    List<WayOut> ways = site.waysOut(lot, strip, moved -> !moved.core().intersects(strip));
                     found.add(Finding.of(FindingKind.PATH_UNDER_BED, Place.bed(lot.bed().id()).then(What.PATH, path.id()))
                             .by(Fact.m2(area / 1e6)).ways(ways));
                 }

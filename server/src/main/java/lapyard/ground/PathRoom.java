@@ -87,9 +87,7 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
         Geometry all = Shapes.union(List.copyOf(parts));
         for (Coordinate corner : all.getCoordinates()) {
             double along = leg.along(corner);
-            for (double s : new double[] {along - BESIDE_MM, along + BESIDE_MM}) {
-                if (s >= 0 && s <= leg.length) stations.add(s);
-            }
+            for (double s : new double[] {along - BESIDE_MM, along + BESIDE_MM}) if (s >= 0 && s <= leg.length) stations.add(s);
         }
         double narrow = 0;
         double last = 0;
@@ -118,8 +116,7 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
             }
         }
         Coordinate middle = widest == null ? leg.at(s, 0) : widest.midPoint();
-        return new PathRoom(
-                widest == null ? 0 : widest.getLength(), new Point(middle.x, middle.y), leg.before + s, 0);
+        return new PathRoom(widest == null ? 0 : widest.getLength(), new Point(middle.x, middle.y), leg.before + s, 0);
     }
 
     /** Between a thing at the left edge and one at the right edge one walks aslant. */
@@ -131,8 +128,7 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
                     LineSegment gap = new LineSegment(nearest[0], nearest[1]);
                     Coordinate middle = gap.midPoint();
                     if (gap.getLength() < 2 * leg.half) {
-                        places.add(new PathRoom(
-                                gap.getLength(), new Point(middle.x, middle.y), leg.before + leg.along(middle), 0));
+                        places.add(new PathRoom(gap.getLength(), new Point(middle.x, middle.y), leg.before + leg.along(middle), 0));
                     }
                 }
             }
@@ -140,9 +136,7 @@ record PathRoom(double widthMm, Point at, double alongMm, double narrowMm) {
     }
 
     private static boolean touches(Leg leg, Polygon part, int side) {
-        for (Coordinate corner : part.getCoordinates()) {
-            if (leg.across(corner) * side > leg.half - Shapes.TOUCH_MM) return true;
-        }
+        for (Coordinate corner : part.getCoordinates()) if (leg.across(corner) * side > leg.half - Shapes.TOUCH_MM) return true;
         return false;
     }
 }

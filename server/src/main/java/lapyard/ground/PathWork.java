@@ -53,8 +53,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
 
     /** @param kept of which what stands up comes off the paths, and walls take no edging */
     public static List<PathWork> of(List<GardenPath> paths, List<Bed> beds, List<Ground.KeepClear> kept) {
-        List<Geometry> bedAreas =
-                beds.stream().map(bed -> Shapes.area(bed.inYard())).toList();
+        List<Geometry> bedAreas = beds.stream().map(bed -> Shapes.area(bed.inYard())).toList();
         List<Geometry> standing = new ArrayList<>(bedAreas);
         List<LineString> walls = new ArrayList<>();
         for (Ground.KeepClear one : kept) {
@@ -94,8 +93,7 @@ public record PathWork(GardenPath path, List<Outline> cover, List<Strip> strips,
         quantities.add(Quantity.of(QuantityKind.PATH_AREA, areaM2, "m2",
                 "width along the line, bends mitred, ends flat, less beds and paths that stand before it", Working.GEOMETRY,
                 Working.Input.of("width", path.widthMm(), "mm"), Working.Input.of("line", lengthMm(path.line()), "mm")));
-        double depthMm =
-                path.layers().stream().mapToDouble(GardenPath.Layer::depthMm).sum();
+        double depthMm = path.layers().stream().mapToDouble(GardenPath.Layer::depthMm).sum();
         quantities.add(Quantity.of(QuantityKind.PATH_VOLUME, areaM2 * depthMm / 1000, "m3",
                 "area x depth of all layers", Working.GEOMETRY,
                 area, Working.Input.of("depth", depthMm, "mm")));

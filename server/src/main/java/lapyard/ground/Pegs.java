@@ -102,8 +102,7 @@ public record Pegs(
         }
         List<Diagonal> diagonals = diagonals(outline);
         diagonals.forEach(diagonal -> quantities.add(quantity(diagonal, pegs)));
-        return new Pegs(
-                bed.id(), pegs, linePegs, marks(pegs, Peg::alongMm), marks(pegs, Peg::offMm), diagonals, quantities);
+        return new Pegs(bed.id(), pegs, linePegs, marks(pegs, Peg::alongMm), marks(pegs, Peg::offMm), diagonals, quantities);
     }
 
     private static Point onBaseline(Point place, Point start, double x, double y) {
@@ -112,8 +111,7 @@ public record Pegs(
         return new Point(dx * x + dy * y, dy * x - dx * y);
     }
 
-    private static LinePeg beyond(
-            String wall, int number, Point from, Point corner, double standOffMm, Point start, double x, double y) {
+    private static LinePeg beyond(String wall, int number, Point from, Point corner, double standOffMm, Point start, double x, double y) {
         double share = 1 + standOffMm / from.distanceMm(corner);
         Point place = new Point(from.x() + (corner.x() - from.x()) * share, from.y() + (corner.y() - from.y()) * share);
         Point placed = onBaseline(place, start, x, y);
@@ -141,8 +139,7 @@ public record Pegs(
         return marks;
     }
 
-    private static Quantity position(
-            QuantityKey key, double value, String formula, Point corner, Point start, double x, double y) {
+    private static Quantity position(QuantityKey key, double value, String formula, Point corner, Point start, double x, double y) {
         return Quantity.of(key, value, "mm",
                 formula + ", with (u, v) the direction of the baseline", Working.GEOMETRY,
                 Working.Input.of("dx", corner.x() - start.x(), "mm"), Working.Input.of("dy", corner.y() - start.y(), "mm"),

@@ -58,8 +58,7 @@ final class Reach {
     private Worst search(Envelope bounds) {
         rings.forEach(ring -> List.of(ring).forEach(corner -> look(corner, distance(corner, faces))));
         double half = Math.max(bounds.getWidth(), bounds.getHeight()) / FIRST_SQUARES / 2;
-        PriorityQueue<Square> squares =
-                new PriorityQueue<>(Comparator.comparingDouble(Square::bound).reversed());
+        PriorityQueue<Square> squares = new PriorityQueue<>(Comparator.comparingDouble(Square::bound).reversed());
         for (double x = bounds.getMinX() + half; x - half < bounds.getMaxX(); x += 2 * half) {
             for (double y = bounds.getMinY() + half; y - half < bounds.getMaxY(); y += 2 * half) offer(squares, x, y, half);
         }

@@ -60,8 +60,7 @@ public record Rims(String bed, List<Quantity> quantities) {
 
     private static void group(RimGroup group, List<Bed> beds, Fall fall, List<Rims> rims, List<Finding> findings) {
         Map<Bed, Double> grounds = new LinkedHashMap<>();
-        beds.forEach(bed -> grounds.put(
-                bed, bed.inYard().corners().stream().mapToDouble(fall::dropMm).max().orElseThrow()));
+        beds.forEach(bed -> grounds.put(bed, bed.inYard().corners().stream().mapToDouble(fall::dropMm).max().orElseThrow()));
         double datum = group.levelMm()
                 .orElseGet(() -> grounds.entrySet().stream()
                         .mapToDouble(entry -> entry.getValue() - entry.getKey().heightMm())

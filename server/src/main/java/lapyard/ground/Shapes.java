@@ -69,9 +69,7 @@ final class Shapes {
     /** The line without points that stand on the one before. */
     static List<Point> legs(List<Point> line) {
         List<Point> kept = new ArrayList<>();
-        for (Point point : line) {
-            if (kept.isEmpty() || kept.get(kept.size() - 1).distanceMm(point) > 0) kept.add(point);
-        }
+        for (Point point : line) if (kept.isEmpty() || kept.get(kept.size() - 1).distanceMm(point) > 0) kept.add(point);
         return kept;
     }
 
@@ -102,9 +100,7 @@ final class Shapes {
 
     static List<Polygon> polygons(Geometry geometry) {
         List<Polygon> found = new ArrayList<>();
-        for (Object polygon : PolygonExtracter.getPolygons(geometry)) {
-            if (!((Polygon) polygon).isEmpty()) found.add((Polygon) polygon);
-        }
+        for (Object polygon : PolygonExtracter.getPolygons(geometry)) if (!((Polygon) polygon).isEmpty()) found.add((Polygon) polygon);
         return found;
     }
 

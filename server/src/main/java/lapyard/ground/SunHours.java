@@ -108,8 +108,7 @@ public record SunHours(
         Envelope bounds = area.getEnvelopeInternal();
         for (double y = bounds.getMinY() + cell / 2; y - cell / 2 < bounds.getMaxY(); y += cell) {
             for (double x = bounds.getMinX() + cell / 2; x - cell / 2 < bounds.getMaxX(); x += cell) {
-                Geometry square = Shapes.FACTORY.toGeometry(
-                        new Envelope(x - cell / 2, x + cell / 2, y - cell / 2, y + cell / 2));
+                Geometry square = Shapes.FACTORY.toGeometry(new Envelope(x - cell / 2, x + cell / 2, y - cell / 2, y + cell / 2));
                 Point middle = new Point(x, y);
                 if (prepared.contains(square)) {
                     cells.add(new Cell(middle, hours(middle, 0, looks, shade)));

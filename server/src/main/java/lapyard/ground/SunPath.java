@@ -87,8 +87,7 @@ final class SunPath {
                 set = set.or(() -> within(regular.sunset(), noon));
             }
         }
-        return new Times(
-                rise.map(at -> at.withZoneSameInstant(day.zone())), set.map(at -> at.withZoneSameInstant(day.zone())));
+        return new Times(rise.map(at -> at.withZoneSameInstant(day.zone())), set.map(at -> at.withZoneSameInstant(day.zone())));
     }
 
     private static Optional<ZonedDateTime> within(ZonedDateTime at, ZonedDateTime noon) {

@@ -63,8 +63,7 @@ final class SurfaceChecks {
     }
 
     private double restMm2() {
-        return Shapes.less(site.yard().orElseThrow(), Shapes.union(kinds.values()))
-                .getArea();
+        return Shapes.less(site.yard().orElseThrow(), Shapes.union(kinds.values())).getArea();
     }
 
     List<Finding> under(Lot lot, Map<String, Double> areas) {
@@ -82,8 +81,7 @@ final class SurfaceChecks {
                     .filter(kind -> !kind.equals(largest))
                     .map(kinds::get)
                     .toList());
-            List<WayOut> ways = new ArrayList<>(
-                    site.waysOut(lot, others, moved -> !moved.core().intersects(others)));
+            List<WayOut> ways = new ArrayList<>(site.waysOut(lot, others, moved -> !moved.core().intersects(others)));
             ways.add(WayOut.of(WayKind.ONE_GROUND));
             found.add(Finding.of(FindingKind.BED_ON_TWO_SURFACES, Place.bed(lot.bed().id()))
                     .with("surfaces", Fact.names(List.copyOf(areas.keySet()))).with("least", Fact.m2(rest / 1e6)).by(Fact.m2(rest / 1e6)).ways(ways));
@@ -96,8 +94,7 @@ final class SurfaceChecks {
         List<String> names = List.copyOf(kinds.keySet());
         for (int i = 0; i < names.size(); i++) {
             for (int j = i + 1; j < names.size(); j++) {
-                double both = Shapes.common(kinds.get(names.get(i)), kinds.get(names.get(j)))
-                        .getArea();
+                double both = Shapes.common(kinds.get(names.get(i)), kinds.get(names.get(j))).getArea();
                 if (both > LEAST_MM2) {
                     found.add(Finding.of(FindingKind.SURFACES_OVERLAP, Place.field("surfaces " + names.get(i) + " and " + names.get(j)))
                             .with("one", Fact.name(names.get(i))).with("other", Fact.name(names.get(j))).by(Fact.m2(both / 1e6))

@@ -157,8 +157,7 @@ public final class Survey {
      */
     public static double levelMm(double alongSlopeMm, double differenceMm) {
         if (!(Math.abs(differenceMm) <= alongSlopeMm)) {
-            throw new IllegalArgumentException(
-                    "a tape of " + alongSlopeMm + " mm cannot join levels " + differenceMm + " mm apart");
+            throw new IllegalArgumentException("a tape of " + alongSlopeMm + " mm cannot join levels " + differenceMm + " mm apart");
         }
         return Math.sqrt(alongSlopeMm * alongSlopeMm - differenceMm * differenceMm);
     }

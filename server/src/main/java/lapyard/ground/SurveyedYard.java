@@ -20,8 +20,7 @@ import lapyard.working.Working;
  *                       {@code survey.1.x}, {@code survey.1.y} ...
  * @param findings       a STOP for each corner whose tapes cannot meet
  */
-public record SurveyedYard(
-        List<Point> corners, double closingErrorMm, List<Quantity> quantities, List<Finding> findings) {
+public record SurveyedYard(List<Point> corners, double closingErrorMm, List<Quantity> quantities, List<Finding> findings) {
     private static final String COMPASS_RULE = "compass rule of traverse surveying";
 
     public SurveyedYard {
@@ -51,8 +50,7 @@ public record SurveyedYard(
             findings.addAll(walk.findings());
             adjustment(walk, survey.walk(), quantities);
         }
-        List<Point> corners =
-                own.stream().map(point -> inYard(point, survey, base)).toList();
+        List<Point> corners = own.stream().map(point -> inYard(point, survey, base)).toList();
         if (corners.size() >= 3 && findings.stream().noneMatch(f -> f.weight() == Finding.Weight.STOP)) {
             measures(new Outline(corners), quantities);
             checks(survey.checks(), corners, findings);
@@ -64,25 +62,21 @@ public record SurveyedYard(
             YardSurvey.Corner corner, int number, double base, List<Quantity> quantities, List<Finding> findings) {
         if (corner instanceof YardSurvey.Corner.Offset offset) return List.of(new Point(offset.alongMm(), offset.offMm()));
         YardSurvey.Corner.Tapes tapes = (YardSurvey.Corner.Tapes) corner;
-        Survey.Fix fix = Survey.byTwoTapes(
-                "survey, corner " + number, base, tapes.firstMm(), tapes.secondMm(), tapes.left());
+        Survey.Fix fix = Survey.byTwoTapes("survey, corner " + number, base, tapes.firstMm(), tapes.secondMm(), tapes.left());
         if (fix instanceof Survey.Fix.CannotMeet none) {
             findings.add(none.stop());
             return List.of();
         }
         Survey.Fix.Met met = (Survey.Fix.Met) fix;
         findings.addAll(met.findings());
-        met.quantities()
-                .forEach(q -> quantities.add(new Quantity(
-                        q.key().kind().of(number), q.value(), q.unit(), q.working())));
+        met.quantities().forEach(q -> quantities.add(new Quantity(q.key().kind().of(number), q.value(), q.unit(), q.working())));
         return List.of(met.at());
     }
 
     private static Point inYard(Point own, YardSurvey survey, double base) {
         double u = (survey.to().x() - survey.from().x()) / base;
         double v = (survey.to().y() - survey.from().y()) / base;
-        return new Point(
-                survey.from().x() + own.x() * u - own.y() * v, survey.from().y() + own.x() * v + own.y() * u);
+        return new Point(survey.from().x() + own.x() * u - own.y() * v, survey.from().y() + own.x() * v + own.y() * u);
     }
 
     private static void adjustment(Survey.Walk walk, List<YardSurvey.Leg> legs, List<Quantity> quantities) {

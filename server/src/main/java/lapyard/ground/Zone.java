@@ -47,8 +47,7 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
             Geometry in = Shapes.common(lot.area(), keptClear);
             double hinge = in.isEmpty()
                     ? 0
-                    : in.distance(Shapes.FACTORY.createPoint(
-                            Shapes.coordinate(kept.shape().get(0))));
+                    : in.distance(Shapes.FACTORY.createPoint(Shapes.coordinate(kept.shape().get(0))));
             return kept.leafMm() + kept.clearanceMm() - hinge;
         }
         double apart = lot.area().distance(shape);
@@ -99,8 +98,7 @@ record Zone(int index, KeepClear kept, Geometry shape, Geometry keptClear) {
         Point hinge = kept.shape().get(0);
         if (kept.shape().size() == 1) {
             Geometry disc = sector(hinge, kept.leafMm(), 0, 360);
-            return yard.map(ground -> kept.swingsIn() ? Shapes.common(disc, ground) : Shapes.less(disc, ground))
-                    .orElse(disc);
+            return yard.map(ground -> kept.swingsIn() ? Shapes.common(disc, ground) : Shapes.less(disc, ground)).orElse(disc);
         }
         Point latch = kept.shape().get(1);
         double closed = Math.toDegrees(Math.atan2(latch.y() - hinge.y(), latch.x() - hinge.x()));

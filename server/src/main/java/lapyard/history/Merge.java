@@ -47,8 +47,7 @@ public sealed interface Merge {
                     && Members.areCoded(three[0])
                     && Members.areCoded(three[1])
                     && Members.areCoded(three[2]);
-            JsonNode value =
-                    coded ? members(word, three, clashes) : chosen(name, three[0], three[1], three[2], clashes);
+            JsonNode value = coded ? members(word, three, clashes) : chosen(name, three[0], three[1], three[2], clashes);
             if (value != null) both.set(name, value);
         }
         return clashes.isEmpty() ? new Both(both) : new Clash(clashes);
@@ -69,8 +68,7 @@ public sealed interface Merge {
         return list;
     }
 
-    private static JsonNode chosen(
-            String where, JsonNode base, JsonNode mine, JsonNode theirs, List<Side> clashes) {
+    private static JsonNode chosen(String where, JsonNode base, JsonNode mine, JsonNode theirs, List<Side> clashes) {
         if (Objects.equals(mine, theirs) || Objects.equals(mine, base)) return theirs;
         if (!Objects.equals(theirs, base))
             clashes.add(new Side(where, Optional.ofNullable(mine), Optional.ofNullable(theirs)));

@@ -154,8 +154,7 @@ final class Joining {
                     bed,
                     now.containsKey(bed.id())
                             ? Construction.pieces(bed, garden.goods().saw(), longestMm, now.get(bed.id()))
-                            : settled.computeIfAbsent(
-                                    bed.id(), id -> Construction.pieces(bed, garden.goods().saw(), longestMm, Map.of())));
+                            : settled.computeIfAbsent(bed.id(), id -> Construction.pieces(bed, garden.goods().saw(), longestMm, Map.of())));
         }
         return PooledTimber.trial(garden, section, pieces);
     }

@@ -58,8 +58,7 @@ final class Nesting {
      * @param blanks what is cut square where nothing more is nested
      * @param meets  whether ends of a set may meet
      */
-    private Nesting(
-            CuttingProblem saw, boolean graded, List<Blank> blanks, Set<String> asTheyAre, Predicate<Double> meets) {
+    private Nesting(CuttingProblem saw, boolean graded, List<Blank> blanks, Set<String> asTheyAre, Predicate<Double> meets) {
         this.saw = saw;
         this.meets = meets;
         this.graded = graded;
@@ -95,8 +94,7 @@ final class Nesting {
         SawDemands straight = SawDemands.of(saw, blanks, graded);
         Nesting nesting = new Nesting(saw, graded, blanks, asTheyAre, set -> true);
         if (nesting.could.size() < 2) return new Plan(straight, solve.apply(straight.problem(), Optional.empty()));
-        BigDecimal least = glance.apply(nesting.shorterPieces()).lowerBound()
-                .max(glance.apply(nesting.longerBoards()).lowerBound());
+        BigDecimal least = glance.apply(nesting.shorterPieces()).lowerBound().max(glance.apply(nesting.longerBoards()).lowerBound());
         Plan plan = new Plan(straight, solve.apply(straight.problem(), Optional.of(least)));
         if (!plan.result().unplaced().isEmpty()) return plan;
         plan = best(saw, graded, asTheyAre, plan, least, glance);
@@ -243,8 +241,7 @@ final class Nesting {
      * @param longerMm how much longer each board is taken to be
      * @param behind   is told the blanks of each demand
      */
-    private CuttingProblem problem(
-            ToDoubleFunction<Stock> longerMm, Function<Blank, Kind> kindOf, Map<String, Deque<Blank>> behind) {
+    private CuttingProblem problem(ToDoubleFunction<Stock> longerMm, Function<Blank, Kind> kindOf, Map<String, Deque<Blank>> behind) {
         Map<Kind, Deque<Blank>> kinds = new LinkedHashMap<>();
         blanks.forEach(blank -> kinds.computeIfAbsent(kindOf.apply(blank), kind -> new ArrayDeque<>()).add(blank));
         List<Demand> demands = new ArrayList<>();

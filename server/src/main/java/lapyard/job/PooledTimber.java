@@ -309,8 +309,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
         List<Stock> stock = new ArrayList<>(rack);
         stock.addAll(bought(section));
         Saw saw = garden.goods().saw();
-        return new CuttingProblem(
-                section.id(), saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), saw.retrimMm(), stock, List.of());
+        return new CuttingProblem(section.id(), saw.kerfMm(), saw.endTrimMm(), saw.keepOffcutMm(), saw.retrimMm(), stock, List.of());
     }
 
     private static CuttingResult chalked(Garden garden, Section section, List<BedWork> beds, Nesting.Plan plan) {

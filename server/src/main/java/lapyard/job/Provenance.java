@@ -50,8 +50,7 @@ public record Provenance(RackBoard board, String allowed, String why, List<Strin
 
     /** Boards of a section that stay out of the cutting of its beds, each with the reason. */
     static List<Finding> barred(Garden garden, Section section, List<BedWork> beds) {
-        Optional<String> food =
-                beds.stream().filter(work -> work.bed().planting().food()).map(work -> work.bed().id()).findFirst();
+        Optional<String> food = beds.stream().filter(work -> work.bed().planting().food()).map(work -> work.bed().id()).findFirst();
         List<Finding> findings = new ArrayList<>();
         for (RackBoard board : garden.goods().rack()) {
             if (!board.section().equals(section.id())) continue;

@@ -202,8 +202,7 @@ public final class SizeCosts {
         for (GardenPath path : garden.paths()) {
             // a square bend is mitred to the root of two of half the width
             double by = path.widthMm() / 2 * (path.line().size() > 2 ? Math.sqrt(2) : 1);
-            Rectangle2D near = new Rectangle2D.Double(
-                    box.getX() - by, box.getY() - by, box.getWidth() + 2 * by, box.getHeight() + 2 * by);
+            Rectangle2D near = new Rectangle2D.Double(box.getX() - by, box.getY() - by, box.getWidth() + 2 * by, box.getHeight() + 2 * by);
             for (int i = 0; i + 1 < path.line().size(); i++) {
                 Point from = path.line().get(i);
                 Point to = path.line().get(i + 1);

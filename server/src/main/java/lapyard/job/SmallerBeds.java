@@ -68,8 +68,7 @@ public record SmallerBeds(
         for (BedSheet bed : sheet.beds()) {
             Bed own = bed.work().bed();
             if (own.section().id().equals(cutting.section())) {
-                alike.computeIfAbsent(new Alike(own.outline(), own.courses(), own.walls().lap()), a -> new ArrayList<>())
-                        .add(bed.work());
+                alike.computeIfAbsent(new Alike(own.outline(), own.courses(), own.walls().lap()), a -> new ArrayList<>()).add(bed.work());
             }
         }
         Map<String, String> demandOf = new HashMap<>();

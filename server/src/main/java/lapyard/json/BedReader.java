@@ -140,9 +140,7 @@ record BedReader(Catalogue catalogue, Usual usual) {
         if (outline.isPresent()) {
             Set<String> there = new LinkedHashSet<>();
             for (int side = 0; side < outline.get().sides(); side++) there.add(Bed.wallLetter(side));
-            for (String letter : letters) {
-                if (!there.contains(letter)) cursor.add(cursor.noSuch(field, "wall", letter, there));
-            }
+            for (String letter : letters) if (!there.contains(letter)) cursor.add(cursor.noSuch(field, "wall", letter, there));
         }
         return letters;
     }

@@ -76,8 +76,7 @@ final class CatalogueReader {
         return new Catalogue(suppliers.all(), allSections, allRolls, allPacks, examplesLeft);
     }
 
-    private static <T> List<T> replaced(
-            List<T> under, List<T> over, Function<T, String> id, Cursor cursor, String field) {
+    private static <T> List<T> replaced(List<T> under, List<T> over, Function<T, String> id, Cursor cursor, String field) {
         Map<String, T> own = new LinkedHashMap<>();
         for (T line : over) {
             if (own.put(id.apply(line), line) != null) cursor.twice(field, "line", Fact.name(Cursor.cut(id.apply(line))), WayKind.KEEP_ONE);

@@ -261,8 +261,7 @@ final class Cursor extends FieldFaults {
         List<String> words = table.field(field).words();
         String word = text(field, usual);
         if (!words.contains(word)) {
-            add(fault(FindingKind.FIELD_CHOICE, field).with("value", Fact.name(cut(word)))
-                    .way(WayKind.USE_WORD, new Fact.Choice(words)));
+            add(fault(FindingKind.FIELD_CHOICE, field).with("value", Fact.name(cut(word))).way(WayKind.USE_WORD, new Fact.Choice(words)));
             return usual;
         }
         return word;

@@ -98,9 +98,7 @@ public final class DocumentText {
 
     private static boolean startsWith(byte[] bytes, int... first) {
         if (bytes.length < first.length) return false;
-        for (int i = 0; i < first.length; i++) {
-            if ((bytes[i] & 0xFF) != first[i]) return false;
-        }
+        for (int i = 0; i < first.length; i++) if ((bytes[i] & 0xFF) != first[i]) return false;
         return true;
     }
 }

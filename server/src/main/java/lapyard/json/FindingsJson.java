@@ -32,8 +32,7 @@ public final class FindingsJson {
         one.put("where", finding.where());
         one.put("place", finding.place().words());
         one.put("text", words.text(finding));
-        finding.amount().ifPresentOrElse(
-                amount -> {
+        finding.amount().ifPresentOrElse(amount -> {
                     ObjectNode by = one.putObject("amount");
                     by.set("value", Wire.number(amount.value(), 6));
                     by.put("unit", amount.unit());

@@ -101,8 +101,7 @@ final class FixingReader {
         }
     }
 
-    private static void check(
-            Cursor bed, String field, String what, double lengthMm, Section timber, double behindMm) {
+    private static void check(Cursor bed, String field, String what, double lengthMm, Section timber, double behindMm) {
         double most = timber.thicknessMm() - behindMm;
         if (lengthMm > most + 1e-6) {
             bed.add(bed.fault(FindingKind.FIXING_LONG, field).with("what", Fact.name(what)).with("length", Fact.mm(lengthMm))

@@ -225,8 +225,7 @@ public final class GardenReader {
             double width = named.number("width");
             List<GardenPath.Layer> layers = new ArrayList<>();
             for (Cursor layer : named.objects("layers", "layer")) {
-                layers.add(new GardenPath.Layer(
-                        layer.text("material"), layer.number("depth")));
+                layers.add(new GardenPath.Layer(layer.text("material"), layer.number("depth")));
                 layer.refuseUnknown();
             }
             String edging = named.text("edging");
@@ -324,8 +323,7 @@ public final class GardenReader {
 
     private static Treatment treatment(Cursor board) {
         Treatment old = OLD_TREATMENTS.get(board.raw("treatment").asText());
-        return old != null ? old : Treatment.valueOf(
-                board.choice("treatment").replace('-', '_').toUpperCase(Locale.ROOT));
+        return old != null ? old : Treatment.valueOf(board.choice("treatment").replace('-', '_').toUpperCase(Locale.ROOT));
     }
 
     private static StandingRules loads(Cursor loads) {

@@ -129,8 +129,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         if (fieldAt.isEmpty()) fieldAt.put(-1, "none");
     }
 
-    private static void line(
-            CSVRecord row, long number, Map<Integer, String> fieldAt, String supplier, List<Line> lines, List<Bad> bad) {
+    private static void line(CSVRecord row, long number, Map<Integer, String> fieldAt, String supplier, List<Line> lines, List<Bad> bad) {
         Map<String, String> fields = new LinkedHashMap<>();
         for (Map.Entry<Integer, String> column : fieldAt.entrySet()) {
             if (column.getKey() < row.size() && !row.get(column.getKey()).isBlank()) {
@@ -272,9 +271,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     }
 
     private static ObjectNode entry(ArrayNode list, String key, String value) {
-        for (JsonNode one : list) {
-            if (one instanceof ObjectNode object && object.path(key).asText().equals(value)) return object;
-        }
+        for (JsonNode one : list) if (one instanceof ObjectNode object && object.path(key).asText().equals(value)) return object;
         return list.addObject().put(key, value);
     }
 
@@ -290,9 +287,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     }
 
     private static void put(ObjectNode to, Map<String, String> fields, String... names) {
-        for (String name : names) {
-            if (fields.containsKey(name)) to.set(name, NODES.numberNode(new BigDecimal(fields.get(name))));
-        }
+        for (String name : names) if (fields.containsKey(name)) to.set(name, NODES.numberNode(new BigDecimal(fields.get(name))));
     }
 
     private static void named(ObjectNode to, Map<String, String> fields, String name) {

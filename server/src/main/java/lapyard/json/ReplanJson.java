@@ -18,8 +18,7 @@ import lapyard.working.Effort;
 
 /** The wire form of what has been sawn so far, and of the plan for the rest. Lengths in millimetres. */
 final class ReplanJson {
-    private static final Set<String> SAWN =
-            Set.of("board", "stock", "count", "opened", "cut", "spoiled", "lost", "left");
+    private static final Set<String> SAWN = Set.of("board", "stock", "count", "opened", "cut", "spoiled", "lost", "left");
     private static final int MOST_BOARDS = 100_000;
 
     private ReplanJson() {}
@@ -76,8 +75,7 @@ final class ReplanJson {
         JsonNode list = node.get(field);
         CuttingJson.require(list.isArray(), at + "." + field + " must be a list, was " + CuttingJson.shown(list));
         for (JsonNode id : list) {
-            CuttingJson.require(
-                    id.isTextual(), at + "." + field + " must list ids of pieces, was " + CuttingJson.shown(id));
+            CuttingJson.require(id.isTextual(), at + "." + field + " must list ids of pieces, was " + CuttingJson.shown(id));
             ids.add(id.textValue());
         }
         return ids;

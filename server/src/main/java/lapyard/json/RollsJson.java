@@ -50,8 +50,7 @@ public final class RollsJson {
             boolean fits = given.isNumber()
                     && Double.isFinite(given.doubleValue())
                     && given.decimalValue().signum() >= 0;
-            CuttingJson.require(
-                    fits, entry.at() + ".price must be money a metre, 0 or more, was " + CuttingJson.shown(given));
+            CuttingJson.require(fits, entry.at() + ".price must be money a metre, 0 or more, was " + CuttingJson.shown(given));
             price = given.decimalValue();
         }
         return new RollProblem.Stock(

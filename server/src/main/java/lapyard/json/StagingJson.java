@@ -50,8 +50,7 @@ public final class StagingJson {
             for (JsonNode wait : waits) {
                 String place = at + ".after[" + after.size() + "]";
                 CuttingJson.known(place, wait, WAIT);
-                after.add(new StagingProblem.Wait(
-                        id(wait, place, "task"), wait.has("lag") ? CuttingJson.whole(wait, place, "lag", 0) : 0));
+                after.add(new StagingProblem.Wait(id(wait, place, "task"), wait.has("lag") ? CuttingJson.whole(wait, place, "lag", 0) : 0));
             }
         }
         CuttingJson.require(node.has("duration"), at + ".duration must be a whole number of working units, was absent");

@@ -65,9 +65,7 @@ final class YardWorkReader {
             List<String> beds = new ArrayList<>();
             group.list("beds").forEach(bed -> beds.add(bed.asText()));
             if (beds.size() < 2) group.few("beds", beds.size(), 2, "beds");
-            for (String bed : beds) {
-                if (!taken.add(bed)) group.twice("beds", "bed code", Fact.name(Cursor.cut(bed)), WayKind.KEEP_ONE);
-            }
+            for (String bed : beds) if (!taken.add(bed)) group.twice("beds", "bed code", Fact.name(Cursor.cut(bed)), WayKind.KEEP_ONE);
             OptionalDouble level = group.has("level")
                     ? OptionalDouble.of(group.number("level"))
                     : OptionalDouble.empty();

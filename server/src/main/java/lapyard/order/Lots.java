@@ -25,9 +25,7 @@ final class Lots {
     /** @param packs at least one, each with a price of 0 or more and a content above 0 */
     Lots(List<Pack> packs) {
         this.packs = packs;
-        for (int i = 0; i < packs.size(); i++) {
-            if (packs.get(i).leastBundled() > packs.get(i).bundle()) leasts.add(i);
-        }
+        for (int i = 0; i < packs.size(); i++) if (packs.get(i).leastBundled() > packs.get(i).bundle()) leasts.add(i);
     }
 
     /** Counts of packs, not of bundles. */

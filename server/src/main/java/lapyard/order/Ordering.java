@@ -115,8 +115,7 @@ public final class Ordering {
                     + bought.stream().map(Ordering::inWords).collect(Collectors.joining(" + ")) + " = "
                     + rounded.toPlainString() + " " + currency.getCode() + ", where "
                     + cheapest.cost().orElseThrow().toPlainString() + " is the least for this line alone";
-            ways.add(line(goods, bare, need, bought, held(packs, mix), Optional.of(rounded), cheapest.bedByBed(), formula)
-                    .usedBy(uses));
+            ways.add(line(goods, bare, need, bought, held(packs, mix), Optional.of(rounded), cheapest.bedByBed(), formula).usedBy(uses));
         }
         return ways;
     }
@@ -125,8 +124,7 @@ public final class Ordering {
         BigDecimal bare = BigDecimal.ZERO;
         for (double need : needs) bare = bare.add(checkedNeed(goods.item(), need));
         BigDecimal need = withSpare(goods, bare);
-        List<Pack> priced =
-                goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
+        List<Pack> priced = goods.packs().stream().filter(pack -> pack.price().isPresent()).toList();
         if (goods.packs().isEmpty()) return unpriced(goods.item(), goods.label(), need.doubleValue(), goods.unit());
         return priced.isEmpty() ? countedOnly(goods, bare, need) : cheapest(goods, priced, needs, bare, need, currency);
     }
@@ -138,8 +136,7 @@ public final class Ordering {
                 "no packs of " + item + " in the catalogue, so no price; the total is \"at least\"",
                 Working.COMMON_PRACTICE,
                 Working.Input.of("need", amount.doubleValue(), unit));
-        return new SlipLine(
-                item, label, amount.doubleValue(), unit, List.of(), 0, Optional.empty(), Optional.empty(), working);
+        return new SlipLine(item, label, amount.doubleValue(), unit, List.of(), 0, Optional.empty(), Optional.empty(), working);
     }
 
     /**
@@ -198,8 +195,7 @@ public final class Ordering {
         BigDecimal goods = BigDecimal.ZERO;
         boolean atLeast = false;
         for (SlipLine line : lines) {
-            List<PackCount> own =
-                    line.packs().stream().filter(pack -> pack.supplier().equals(supplier.id())).toList();
+            List<PackCount> own = line.packs().stream().filter(pack -> pack.supplier().equals(supplier.id())).toList();
             Optional<BigDecimal> cost = Optional.ofNullable(line.parts().get(supplier.id()));
             boolean unsold = line.packs().isEmpty() && supplier.id().isEmpty();
             if (own.isEmpty() && cost.isEmpty() && !unsold) continue;
@@ -231,8 +227,7 @@ public final class Ordering {
         BigDecimal alone = BigDecimal.ZERO;
         Map<Double, PackMix.Mix> known = new HashMap<>();
         for (double one : needs) {
-            PackMix.Mix own =
-                    known.computeIfAbsent(one, same -> packMix.covering(withSpare(goods, BigDecimal.valueOf(same))));
+            PackMix.Mix own = known.computeIfAbsent(one, same -> packMix.covering(withSpare(goods, BigDecimal.valueOf(same))));
             alone = alone.add(packMix.cost(own));
         }
         List<PackCount> bought = counts(goods, priced, mix.counts());

@@ -162,13 +162,11 @@ final class PackMix {
     /** For every amount up to the largest: the pack, first in the catalogue, that the best mix for it contains. */
     private final class Table {
         final int[] choice;
-        private final long[] held =
-                Arrays.stream(content).mapToLong(BigInteger::longValue).toArray();
+        private final long[] held = Arrays.stream(content).mapToLong(BigInteger::longValue).toArray();
 
         Table(int largest) {
             choice = new int[largest + 1];
-            long[] prices =
-                    Arrays.stream(price).mapToLong(BigInteger::longValue).toArray();
+            long[] prices = Arrays.stream(price).mapToLong(BigInteger::longValue).toArray();
             long[] leastCost = new long[largest + 1];
             long[] leastHeld = new long[largest + 1];
             int[] leastCount = new int[largest + 1];
@@ -208,9 +206,7 @@ final class PackMix {
 
         Search(BigInteger rest) {
             this.rest = rest;
-            for (int i = 0; i < content.length; i++) {
-                if (mostOf(i).signum() > 0) others.add(i);
-            }
+            for (int i = 0; i < content.length; i++) if (mostOf(i).signum() > 0) others.add(i);
             others.sort(Comparator.comparing(PackMix.this::over, Comparator.reverseOrder()));
             Arrays.fill(tried, BigInteger.ZERO);
         }

@@ -53,8 +53,7 @@ public record Slip(
      * @param tax     contained in goods and charge
      * @param atLeast true where one of the lines has no price
      */
-    public record Order(
-            Supplier supplier, List<Part> lines, BigDecimal goods, BigDecimal charge, BigDecimal tax, boolean atLeast) {
+    public record Order(Supplier supplier, List<Part> lines, BigDecimal goods, BigDecimal charge, BigDecimal tax, boolean atLeast) {
         public Order {
             lines = List.copyOf(lines);
         }

@@ -65,8 +65,7 @@ public record Crew(boolean described, Dates dates, List<Person> people, Map<Rate
      * @param away  days on which they do not come
      * @param comes the only days on which they come; empty for no such limit
      */
-    public record Person(
-            String name, Set<DayOfWeek> days, double hours, boolean lifts, Set<LocalDate> away, Set<LocalDate> comes) {
+    public record Person(String name, Set<DayOfWeek> days, double hours, boolean lifts, Set<LocalDate> away, Set<LocalDate> comes) {
         public Person {
             days = Set.copyOf(days);
             away = Set.copyOf(away);

@@ -21,8 +21,7 @@ public record StandingRules(double soilKnM3, double frictionDeg, double besideKp
      * and a share of 0.35, which a friction of 28.8 degrees gives. Stepped on: 20 psf, IBC 1607, landscaped areas of roofs
      * that nobody occupies. Bow and sag: EN 1995-1-1 Table 7.2, from memory.
      */
-    public static final StandingRules USUAL =
-            new StandingRules(WET_KG_M3 * GRAVITY / 1000, 28.8, 0.96, 200, 150);
+    public static final StandingRules USUAL = new StandingRules(WET_KG_M3 * GRAVITY / 1000, 28.8, 0.96, 200, 150);
 
     /** Of wet, settled soil. */
     public double soilKgM3() {

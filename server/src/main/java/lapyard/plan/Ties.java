@@ -43,12 +43,10 @@ public record Ties(
     public static final double INTO_BELOW_MM = 60;
 
     /** Common practice, no source: {@code docs/method/fixings.md}. */
-    public static final Ties USUAL =
-            new Ties(false, 6, true, 600, CourseTie.BY_HEIGHT, 4, 50, true, 1800, 2400, 400, List.of());
+    public static final Ties USUAL = new Ties(false, 6, true, 600, CourseTie.BY_HEIGHT, 4, 50, true, 1800, 2400, 400, List.of());
 
     /** Corner screws alone. */
-    public static final Ties NONE =
-            new Ties(false, 6, false, 600, CourseTie.BY_HEIGHT, 4, 50, false, 1800, 2400, 400, List.of());
+    public static final Ties NONE = new Ties(false, 6, false, 600, CourseTie.BY_HEIGHT, 4, 50, false, 1800, 2400, 400, List.of());
 
     public Ties {
         supports = List.copyOf(supports);

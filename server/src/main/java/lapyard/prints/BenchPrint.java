@@ -90,8 +90,7 @@ final class BenchPrint {
         return sheet.beds().stream().sorted(Comparator.comparingInt(bed -> bed.work().bed().stage()));
     }
 
-    private static List<Page> sawDay(
-            JobSheet sheet, PrintAsk ask, OptionalDouble longestMm, BenchOptions options) {
+    private static List<Page> sawDay(JobSheet sheet, PrintAsk ask, OptionalDouble longestMm, BenchOptions options) {
         Garden garden = sheet.garden();
         List<SawDay.Work> works = new ArrayList<>();
         for (SectionCutting cutting : sheet.cutting()) {

@@ -91,8 +91,7 @@ record Beam(StrengthClass timber, double acrossMm, double deepMm) {
      */
     static double clearSpanMm(StrengthClass timber, double deepMm, double pressure, double design, double part) {
         double byStrength = deepMm * Math.sqrt(design(timber.bendingNmm2()) / (0.75 * design));
-        double bySag = Math.cbrt(
-                timber.stiffnessNmm2() * Math.pow(deepMm, 3) / (0.15625 * (1 + KDEF) * part * pressure));
+        double bySag = Math.cbrt(timber.stiffnessNmm2() * Math.pow(deepMm, 3) / (0.15625 * (1 + KDEF) * part * pressure));
         return Math.min(byStrength, bySag);
     }
 }

@@ -35,8 +35,7 @@ final class FloorCheck {
 
     private FloorCheck() {}
 
-    static void into(
-            BedWork work, StandingRules loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
+    static void into(BedWork work, StandingRules loads, Footing footing, List<Verdict> verdicts, List<Quantity> quantities) {
         Bed bed = work.bed();
         double depth = Standing.soilDepthMm(bed);
         if (work.bottom().bays().isEmpty() || depth <= 0) return;
@@ -131,8 +130,7 @@ final class FloorCheck {
                 weak || sags ? found.way(WayKind.PADS_CLOSER).way(WayKind.BEARERS_ON_GROUND).way(WayKind.DEEPER_BEARER) : found));
     }
 
-    private static void ground(
-            BedWork work, Footing footing, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
+    private static void ground(BedWork work, Footing footing, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
         double metres = 0;
         for (FloorBay bay : work.bottom().bays()) metres += bay.lengthMm() / 1000;
         double contactM2 = metres * footing.bearerMm() / 1000;

@@ -23,8 +23,7 @@ import lapyard.working.Quantity;
  */
 public record Standing(String bed, List<Finding> notDesigned, List<Verdict> verdicts, List<Quantity> quantities) {
     /** Stands beside every verdict. */
-    public static final String CAUTION =
-            "An estimate, not a design or a certificate: local codes and a qualified person decide.";
+    public static final String CAUTION = "An estimate, not a design or a certificate: local codes and a qualified person decide.";
 
     /** Deepest soil that is looked at. */
     public static final double DEEPEST_MM = 600;

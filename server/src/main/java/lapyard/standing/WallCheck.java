@@ -87,8 +87,7 @@ final class WallCheck {
     }
 
     private double spanMm(Course pressure) {
-        return Beam.clearSpanMm(
-                timber, bed.section().thicknessMm(), pressure.characteristic(), pressure.design(), loads.bowPart());
+        return Beam.clearSpanMm(timber, bed.section().thicknessMm(), pressure.characteristic(), pressure.design(), loads.bowPart());
     }
 
     void into(List<Verdict> verdicts, List<Quantity> quantities) {
@@ -144,8 +143,7 @@ final class WallCheck {
     /** Where ties would stand, joints first, told for the wall that is the worst. */
     private WayOut tiesAt(double span) {
         CrossTies advised = CrossTies.advised(bed, work.frame().inner(), work.frame().seams(), Math.min(bed.making().ties().crossEveryMm(), span));
-        double start = Inset.innerCornerMm(
-                bed.outline().turnDeg(longest), bed.section().thicknessMm(), bed.section().thicknessMm());
+        double start = Inset.innerCornerMm(bed.outline().turnDeg(longest), bed.section().thicknessMm(), bed.section().thicknessMm());
         List<Double> places = advised.restsMm().get(longest).stream()
                 .filter(rest -> !tied.restsMm().get(longest).contains(rest))
                 .map(rest -> (double) Math.round(rest - start))

@@ -42,8 +42,7 @@ final class DataFolder implements Database {
     private static final System.Logger LOG = System.getLogger("lapyard.store");
     private static final int PROBE_BYTES = 65536;
     private static final int READERS = 4;
-    private static final Set<SQLiteErrorCode> DAMAGE =
-            Set.of(SQLiteErrorCode.SQLITE_CORRUPT, SQLiteErrorCode.SQLITE_NOTADB);
+    private static final Set<SQLiteErrorCode> DAMAGE = Set.of(SQLiteErrorCode.SQLITE_CORRUPT, SQLiteErrorCode.SQLITE_NOTADB);
     private static final String WAY_OUT = "put a copy back, or take out what can be read with lapyard rescue";
     /** Folders held by this process. Opening and closing the lock file a second time would drop the first lock. */
     private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
@@ -106,8 +105,7 @@ final class DataFolder implements Database {
     private static Held holdFree(Path folder) {
         FileChannel channel = null;
         try {
-            channel = FileChannel.open(
-                    folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+            channel = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
             FileLock lock = channel.tryLock(Long.MAX_VALUE - 1, 1, false); // past the text, which others may read
             if (lock == null) {
                 OptionalLong process = processIn(channel);

@@ -50,8 +50,7 @@ public final class Rescue {
                 if (Files.exists(from))
                     Files.copy(from, copies.resolve(DataFolder.DATABASE + ending), StandardCopyOption.COPY_ATTRIBUTES);
             }
-            try (Connection connection =
-                    DriverManager.getConnection("jdbc:sqlite:" + copies.resolve(DataFolder.DATABASE))) {
+            try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + copies.resolve(DataFolder.DATABASE))) {
                 return take(connection, out, file);
             } catch (SQLException hopeless) {
                 throw new IllegalArgumentException(

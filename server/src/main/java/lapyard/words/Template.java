@@ -46,9 +46,7 @@ record Template(String key, String text) {
     String fill(Function<String, Optional<String>> value, Function<String, Optional<Double>> number) {
         String needed = OPTIONAL.matcher(text).replaceAll(part -> {
             Matcher inside = FIGURE.matcher(part.group(1));
-            while (inside.find()) {
-                if (value.apply(inside.group(1)).isEmpty() && number.apply(inside.group(1)).isEmpty()) return "";
-            }
+            while (inside.find()) if (value.apply(inside.group(1)).isEmpty() && number.apply(inside.group(1)).isEmpty()) return "";
             return Matcher.quoteReplacement(part.group(1));
         });
         return FIGURE.matcher(needed).replaceAll(figure -> Matcher.quoteReplacement(figure.group(2) == null

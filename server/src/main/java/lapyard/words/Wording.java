@@ -102,9 +102,7 @@ public final class Wording {
     }
 
     private static Optional<What> of(String name) {
-        for (What what : What.values()) {
-            if (what.one().equals(name.replace('-', ' '))) return Optional.of(what);
-        }
+        for (What what : What.values()) if (what.one().equals(name.replace('-', ' '))) return Optional.of(what);
         return Optional.empty();
     }
 
