@@ -1,4 +1,4 @@
-import { codesOf, readied, rowsOf, template, without } from '../../main/resources/META-INF/resources/state/merchant-list.js';
+import { codesOf, headOf, readied, rowsOf, template, without } from '../../main/resources/META-INF/resources/state/merchant-list.js';
 import { equal, test } from '../trial.js';
 
 test('cells are read with quotes as RFC 4180 has them, whatever parts them', () => {
@@ -11,6 +11,13 @@ test('columns are named by hand, and labels as the page shows them are understoo
   equal(readied('Artikel;Preis;mm\ntopsoil;55,00;\nTimber  100x200;26.40;3600', { 0: 'item', 1: 'price', 2: 'length' }, codes),
     'item,price,length\nsoil.topsoil,"55,00",\n100x200,26.40,3600');
   equal(readied('item,x,price\na,b,1', { 1: '' }, new Map()), 'item,unused 2,price\na,b,1');
+});
+
+test('titles and empty rows stand above the headings and stay there', () => {
+  const text = 'Prices of May\r\n\r\nArtikel,Prijs\r\nscrews,3\r\n';
+  equal(headOf(rowsOf(text)), 2);
+  equal(readied(text, { 0: 'item', 1: 'price' }, new Map()), 'Prices of May\n\nitem,price\nscrews,3');
+  equal(without('Prices of May\n\nitem,price\nscrews,x\noil,3', [{ line: 4 }]), 'Prices of May\n\nitem,price\noil,3');
 });
 
 test('good lines are taken without the bad ones', () => {

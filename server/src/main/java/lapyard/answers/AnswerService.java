@@ -116,6 +116,11 @@ public final class AnswerService {
         return made("workbook " + document.hash(), WorkKind.PRINT, document, () -> spooled(out -> sheet(document).workbook(out)));
     }
 
+    /** One table as a workbook or as CSV. */
+    public Answer table(GivenDocument document, String name, boolean workbook) {
+        return made("table " + name + " " + workbook + " " + document.hash(), WorkKind.PRINT, document, () -> spooled(out -> sheet(document).table(name, workbook, out)));
+    }
+
     public Answer planDxf(GivenDocument document) {
         return made("plan.dxf", document, sheet -> Answer.of(sheet.planDxf()));
     }

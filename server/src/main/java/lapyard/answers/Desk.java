@@ -94,6 +94,13 @@ public interface Desk {
         /** Writes the slip, the cut list, the bed register and the weekends as a workbook. */
         void workbook(OutputStream out) throws IOException;
 
+        /**
+         * Writes one table, see {@link lapyard.prints.BuyingTables}.
+         *
+         * @param workbook whether as a workbook, else as CSV
+         */
+        void table(String name, boolean workbook, OutputStream out) throws IOException;
+
         /** The plan on layers in true size, as DXF. */
         String planDxf();
     }

@@ -11,13 +11,17 @@ import lapyard.job.BuildingCalendar;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
+import lapyard.job.MerchantOffers;
 import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
+import lapyard.exchange.CsvWriter;
 import lapyard.exchange.DxfWriter;
+import lapyard.exchange.Table;
 import lapyard.exchange.XlsxWriter;
 import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
 import lapyard.json.LoadInJson;
+import lapyard.json.OffersJson;
 import lapyard.json.QuoteJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -26,6 +30,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
+import lapyard.prints.BuyingTables;
 import lapyard.prints.CannotPrint;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.GardenLayers;
@@ -70,6 +75,7 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
             case "advice" -> Optional.of(JobSheetJson.advice(SawAdvice.of(sheet)));
             case "weekends" -> Optional.of(JobSheetJson.weekends(sheet));
             case "loads" -> Optional.of(LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
+            case "offers" -> Optional.of(OffersJson.of(MerchantOffers.of(sheet)));
             case "quote" -> Optional.of(QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
             default -> Optional.empty();
         };
@@ -112,6 +118,13 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     @Override
     public void workbook(OutputStream out) throws IOException {
         XlsxWriter.write(GardenTables.of(sheet), out);
+    }
+
+    @Override
+    public void table(String name, boolean workbook, OutputStream out) throws IOException {
+        Table table = BuyingTables.of(name, sheet);
+        if (workbook) XlsxWriter.write(List.of(table), out);
+        else out.write(CsvWriter.write(table, SlipCsv::safe).getBytes(StandardCharsets.UTF_8));
     }
 
     @Override

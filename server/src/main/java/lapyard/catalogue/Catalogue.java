@@ -37,4 +37,17 @@ public record Catalogue(
     public Optional<PackGoods> packs(String item) {
         return packs.stream().filter(goods -> goods.item().equals(item)).findFirst();
     }
+
+    /** With only one supplier's prices; what that supplier does not sell stays in its place, without a price. */
+    public Catalogue soldBy(String supplier) {
+        return new Catalogue(
+                suppliers.stream().filter(one -> one.id().equals(supplier)).toList(),
+                sections.stream().map(section -> section.suppliers().contains(supplier) ? section.from(supplier) : section.unpriced()).toList(),
+                rolls.stream()
+                        .filter(roll -> roll.supplier().equals(supplier) || rolls(roll.material()).stream().noneMatch(other -> other.supplier().equals(supplier)))
+                        .map(roll -> roll.supplier().equals(supplier) ? roll : roll.unpriced())
+                        .toList(),
+                packs.stream().map(goods -> goods.soldBy(supplier)).toList(),
+                examplePrices);
+    }
 }

@@ -1,6 +1,7 @@
 package lapyard.catalogue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -58,5 +59,11 @@ public record PackGoods(
         return densityKgM3.isPresent() && unit.equals("m3")
                 ? OptionalDouble.of(pack.content() * densityKgM3.getAsDouble())
                 : OptionalDouble.empty();
+    }
+
+    /** The packs of one supplier; all of them without a price where that supplier sells none. */
+    PackGoods soldBy(String supplier) {
+        List<Pack> own = packs.stream().filter(pack -> pack.supplier().equals(supplier)).toList();
+        return only(own.isEmpty() ? packs.stream().map(pack -> new Pack(pack.name(), pack.content(), Optional.empty())).toList() : own);
     }
 }

@@ -34,4 +34,9 @@ public record Roll(
             OptionalDouble maxLengthMm) {
         this(id, material, widthMm, pricePerMetre, stepMm, maxLengthMm, "", OptionalDouble.empty(), true);
     }
+
+    /** Sold by nobody and for no price. */
+    Roll unpriced() {
+        return new Roll(id, material, widthMm, Optional.empty(), stepMm, maxLengthMm, "", gramsPerM2, mayTurn);
+    }
 }

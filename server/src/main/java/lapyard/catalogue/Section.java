@@ -57,4 +57,10 @@ public record Section(String id, double thicknessMm, double heightMm, double den
         List<StockLength> own = stock.stream().filter(length -> length.supplier().equals(supplier)).toList();
         return new Section(id, thicknessMm, heightMm, densityKgM3, own, strengthClass, treated, goodFaces, planed);
     }
+
+    /** The lengths that are sold, by nobody and for no price. */
+    Section unpriced() {
+        List<StockLength> lengths = stock.stream().map(StockLength::lengthMm).distinct().map(length -> new StockLength(length, Optional.empty())).toList();
+        return new Section(id, thicknessMm, heightMm, densityKgM3, lengths, strengthClass, treated, goodFaces, planed);
+    }
 }

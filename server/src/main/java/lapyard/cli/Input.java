@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import lapyard.answers.GardenDesk;
 import lapyard.answers.GivenDocument;
 import lapyard.answers.Refused;
+import lapyard.exchange.XlsxReader;
 import lapyard.job.JobSheet;
 import lapyard.json.DocumentText;
 import lapyard.json.UnreadableDocument;
@@ -22,6 +23,16 @@ final class Input {
         try {
             return DocumentText.decode(bytes(file));
         } catch (UnreadableDocument e) {
+            throw new UnusableInput(file + ": " + e.getMessage());
+        }
+    }
+
+    /** @return CSV as it is, or the first sheet of a workbook as CSV */
+    static String table(String file) throws UnusableInput {
+        byte[] bytes = bytes(file);
+        try {
+            return XlsxReader.isWorkbook(bytes) ? XlsxReader.firstSheetAsCsv(bytes) : DocumentText.decode(bytes);
+        } catch (UnreadableDocument | IllegalArgumentException e) {
             throw new UnusableInput(file + ": " + e.getMessage());
         }
     }

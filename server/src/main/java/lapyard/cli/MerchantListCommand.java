@@ -3,6 +3,8 @@ package lapyard.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+import lapyard.json.MerchantList;
 import lapyard.json.MerchantListJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -11,17 +13,20 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "merchant-list",
         description = {
-            "Shows how a merchant's list in CSV is understood: its columns, its lines, and bad lines by number.",
+            "Shows how a merchant's list in CSV or XLSX is understood: its columns, its lines, and bad lines by number.",
             "With --out, writes the garden with the list in its catalogue if every line is good.",
             "Exit code 0: every line is good, 2: refused, nothing written."
         },
         mixinStandardHelpOptions = true)
 final class MerchantListCommand extends IntoGardenCommand {
-    @Parameters(paramLabel = "LIST.csv", description = "the merchant's list, or - for standard input")
+    @Parameters(paramLabel = "LIST", description = "the merchant's list, CSV or XLSX, or - for standard input")
     private String file;
 
     @Option(names = "--supplier", paramLabel = "ID", defaultValue = "", description = "who sells, as the garden's catalogue names them")
     private String supplier;
+
+    @Option(names = "--column", paramLabel = "HEADING=FIELD", description = "what a column is, where its heading does not say: item, price, length, width, pack, content and so on")
+    private Map<String, String> columns = Map.of();
 
     @Override
     public Integer call() throws UnusableInput {
@@ -30,7 +35,10 @@ final class MerchantListCommand extends IntoGardenCommand {
             if (!(Input.parsed(garden, Input.text(garden)) instanceof ObjectNode object)) throw new UnusableInput(garden + ": is no garden, which is one JSON object");
             document = object;
         }
-        ObjectNode preview = MerchantListJson.preview(Input.text(file), supplier, document);
+        for (String field : columns.values()) {
+            if (!MerchantList.fields().contains(field)) throw new UnusableInput("no column is called \"" + field + "\": use " + String.join(", ", MerchantList.fields()) + " with --column.");
+        }
+        ObjectNode preview = MerchantListJson.preview(Input.table(file), supplier, columns, document);
         show(preview);
         if (preview.get("garden").isNull()) return refuse("Nothing is taken while a line is bad.");
         if (out != null) write(preview.get("garden"), preview.get("lines").size() + " lines taken");

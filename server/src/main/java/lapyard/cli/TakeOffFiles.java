@@ -12,7 +12,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import lapyard.drawing.Page;
+import lapyard.exchange.CsvWriter;
 import lapyard.exchange.DxfWriter;
+import lapyard.exchange.Table;
 import lapyard.exchange.XlsxWriter;
 import lapyard.job.BuildingCalendar;
 import lapyard.job.Buying;
@@ -25,6 +27,7 @@ import lapyard.json.LoadInJson;
 import lapyard.json.QuoteJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
+import lapyard.prints.BuyingTables;
 import lapyard.prints.CannotPrint;
 import lapyard.prints.GardenLayers;
 import lapyard.prints.GardenTables;
@@ -62,7 +65,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
 
     /** Whether a take-off may have written a file of that name: nobody shall saw by one that an earlier run left behind. */
     static boolean writes(String file) {
-        return file.matches("(" + String.join("|", Prints.names()) + ")(-[0-9]{2,})?\\.(pdf|svg|png)|slip(-.*)?\\.csv|slip\\.json|weekends\\.(csv|ics)|garden\\.xlsx|plan\\.dxf");
+        return file.matches("(" + String.join("|", Prints.names()) + ")(-[0-9]{2,})?\\.(pdf|svg|png|csv|xlsx)|slip(-.*)?\\.csv|slip\\.json|weekends\\.(csv|ics)|garden\\.xlsx|plan\\.dxf");
     }
 
     /**
@@ -101,10 +104,18 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
                     pictures(name, form, Prints.pages(name, sheet, own));
                 }
             }
+            if (BuyingTables.known(name)) tables(name);
         } catch (CannotPrint tooLittle) {
             if (strict) throw tooLittle;
             folder.drop(name + ".pdf");
         }
+    }
+
+    /** What belongs to a kind of sheet and is to be filled in or reckoned on with. */
+    private void tables(String name) throws IOException {
+        Table table = BuyingTables.of(name, sheet);
+        text(name + ".csv", CsvWriter.write(table, SlipCsv::safe));
+        folder.put(name + ".xlsx", out -> XlsxWriter.write(List.of(table), out));
     }
 
     private void pictures(String name, String form, List<Page> pages) throws IOException {

@@ -19,7 +19,7 @@ import lapyard.order.SlipLine;
 public final class SlipSheets {
     private SlipSheets() {}
 
-    private static final String CAUTION =
+    static final String CAUTION =
             "Ask for sections as measured, dry or wet, and the treatment in writing: no tarred or creosoted timber near food. Prices hold as the supplier says.";
 
     /**
@@ -146,8 +146,13 @@ public final class SlipSheets {
     }
 
     private static String need(SlipLine line, BenchSheet sheet) {
-        String amount = BigDecimal.valueOf(line.need()).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
-        return sheet.imperial ? Measure.of(line.need(), line.unit(), line.unit().isEmpty() ? 0 : 2, true).strip() : amount + " " + line.unit();
+        return need(line.need(), line.unit(), sheet.imperial);
+    }
+
+    /** An amount that is needed, with its unit. */
+    public static String need(double need, String unit, boolean imperial) {
+        String amount = BigDecimal.valueOf(need).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        return imperial ? Measure.of(need, unit, unit.isEmpty() ? 0 : 2, true).strip() : amount + " " + unit;
     }
 
     private static String cost(Optional<BigDecimal> cost) {

@@ -31,7 +31,7 @@ public final class Job {
     private Job() {}
 
     /** Room for the searches of one garden, which repeat among themselves. */
-    private static final long ONE_GARDEN_BYTES = 12L << 20;
+    static final long ONE_GARDEN_BYTES = 12L << 20;
 
     /** STOPs that only show once beds, paths and levels stand together; none means that {@link #prepare} may run. */
     public static List<Finding> stops(Garden garden) {

@@ -20,7 +20,7 @@ import org.apache.commons.csv.CSVRecord;
 /**
  * A merchant's list as CSV, with a comma, semicolon or tab between cells, read into lines of a garden's catalogue. The
  * columns that were understood are shown first; a bad line is named by its number in the file, and while there is one
- * nothing is taken.
+ * nothing is taken. A line with neither price nor size was left unanswered and is passed over.
  *
  * @param columns field by the heading it was read from, in the order of the file
  * @param ignored headings that mean nothing here
@@ -55,6 +55,11 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         HEADINGS.put("supplier", List.of("supplier", "merchant", "seller"));
     }
 
+    /** What a column can be. */
+    public static List<String> fields() {
+        return List.copyOf(HEADINGS.keySet());
+    }
+
     public MerchantList {
         lines = List.copyOf(lines);
         bad = List.copyOf(bad);
@@ -67,7 +72,12 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     public record Bad(long number, String text, String way) {}
 
     /** @param supplier id for lines that name none; empty for the one merchant */
-    public static MerchantList read(String csv, String supplier) {
+    static MerchantList read(String csv, String supplier) {
+        return read(csv, supplier, Map.of());
+    }
+
+    /** @param named fields by the heading that means them, where that was said by hand */
+    static MerchantList read(String csv, String supplier, Map<String, String> named) {
         Map<String, String> columns = new LinkedHashMap<>();
         List<String> ignored = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
@@ -80,7 +90,8 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
                 // a cell may hold a line break, so the line where the row ends is what the parser counts
                 long number = parser.getCurrentLineNumber();
                 if (fieldAt.isEmpty()) {
-                    headings(row, fieldAt, columns, ignored);
+                    if (isTitle(row)) continue;
+                    headings(row, named, fieldAt, columns, ignored);
                     if (!columns.containsValue("item") || !columns.containsValue("price")) {
                         String missing = columns.containsValue("item") ? "price" : "item";
                         bad.add(new Bad(number, "no column for the " + missing, "head one column \"" + missing + "\""));
@@ -104,7 +115,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
     }
 
     private static char delimiter(String text) {
-        String head = text.lines().findFirst().orElse("");
+        String head = text.lines().filter(line -> line.matches(".*[,;\t].*")).findFirst().orElse("");
         char best = ',';
         for (char one : new char[] {';', '\t'}) {
             if (head.chars().filter(c -> c == one).count() > head.chars().filter(c -> c == ',').count()) best = one;
@@ -112,13 +123,18 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
         return best;
     }
 
-    private static void headings(CSVRecord row, Map<Integer, String> fieldAt, Map<String, String> columns, List<String> ignored) {
+    /** What stands above the headings, or nothing: one cell at most is filled. */
+    private static boolean isTitle(CSVRecord row) {
+        return row.stream().filter(cell -> !cell.isBlank()).count() < 2;
+    }
+
+    private static void headings(CSVRecord row, Map<String, String> named, Map<Integer, String> fieldAt, Map<String, String> columns, List<String> ignored) {
         for (int i = 0; i < row.size(); i++) {
             String plain = row.get(i).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
-            Optional<String> field = HEADINGS.entrySet().stream()
-                    .filter(entry -> entry.getValue().contains(plain) && !fieldAt.containsValue(entry.getKey()))
+            Optional<String> field = Optional.ofNullable(named.get(row.get(i).strip())).or(() -> HEADINGS.entrySet().stream()
+                    .filter(entry -> entry.getValue().contains(plain) && !named.containsValue(entry.getKey()))
                     .map(Map.Entry::getKey)
-                    .findFirst();
+                    .findFirst()).filter(one -> !fieldAt.containsValue(one));
             if (field.isPresent()) {
                 fieldAt.put(i, field.get());
                 columns.put(row.get(i), field.get());
@@ -175,7 +191,7 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             lines.add(new Line(number, "roll", fields));
         } else if (fields.containsKey("content") || fields.containsKey("tonnes")) {
             lines.add(new Line(number, "goods", fields));
-        } else {
+        } else if (fields.containsKey("price")) {
             bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has no length, width or content",
                     "give a stock length, the width of a roll, or what a pack holds"));
         }

@@ -65,6 +65,10 @@ public record Bed(
             this(courses, section, lap, Map.of(), Set.of(), Set.of(), true);
         }
 
+        public Walls of(Section other) {
+            return new Walls(courses, other, lap, joints, hidden, low, seams);
+        }
+
         public Walls withHidden(Set<String> others) {
             return new Walls(courses, section, lap, joints, others, low, seams);
         }

@@ -82,6 +82,15 @@ public record Garden(
         return new Garden(name, imperial, ground, beds, others, goods, people, terms, accepted, defaulted, asking);
     }
 
+    /** The same garden, bought from another catalogue. */
+    public Garden withCatalogue(Catalogue other) {
+        Goods sold = new Goods(other, goods.rack(), goods.slatBoards(), goods.saw(), goods.search());
+        List<Bed> built = beds.stream()
+                .map(bed -> other.section(bed.section().id()).map(section -> bed.withWalls(bed.walls().of(section))).orElse(bed))
+                .toList();
+        return new Garden(name, imperial, ground, built, paths, sold, people, terms, accepted, defaulted, asking);
+    }
+
     /** The same garden on other ground. */
     public Garden withGround(Ground other) {
         return new Garden(name, imperial, other, beds, paths, goods, people, terms, accepted, defaulted, asking);

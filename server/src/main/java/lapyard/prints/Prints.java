@@ -44,6 +44,8 @@ public final class Prints {
             new Print("slip", "Slip", OrderPrint::slip),
             new Print("load-in", "Delivery and access", OrderPrint::loadIn),
             new Print("quote", "Quote", OrderPrint::quote),
+            new Print("price-request", "Request for prices", (sheet, ask) -> false, MerchantPrint::request),
+            new Print("offers", "Offers side by side", (sheet, ask) -> false, MerchantPrint::offers),
             new Print("office", "Office", (sheet, ask) -> false, OfficePrint::pages));
 
     private static final double SCREEN_DPI = 150;

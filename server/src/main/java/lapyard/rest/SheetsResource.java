@@ -24,6 +24,7 @@ import java.util.OptionalLong;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.answers.GivenDocument;
+import lapyard.prints.BuyingTables;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
 import lapyard.store.Stored;
@@ -203,6 +204,19 @@ public final class SheetsResource {
         Stored stored = shelf.standing(id);
         return answer(answers.workbook(given(stored)), WORKBOOK, have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "garden.xlsx") + "\"")
+                .build();
+    }
+
+    /** One table, to be sent or reckoned on with. */
+    @GET
+    @Path("tables/{table: [a-z-]+}.{format: csv|xlsx}")
+    public Response table(
+            @PathParam("id") String id, @PathParam("table") String table, @PathParam("format") String format, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored stored = shelf.standing(id);
+        if (!BuyingTables.known(table)) throw new ProblemException(404, "there is no table " + table);
+        boolean workbook = format.equals("xlsx");
+        return answer(answers.table(given(stored), table, workbook), workbook ? WORKBOOK : "text/csv; charset=utf-8", have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, table + "." + format) + "\"")
                 .build();
     }
 

@@ -38,7 +38,7 @@ class CommandsTest {
                     "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
                     "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf",
                     "weekends.csv", "weekends.ics", "weekends.pdf", "weekends-N.svg", "base-and-liner.pdf", "base-and-liner-N.svg",
-                    "garden.xlsx", "plan.dxf");
+                    "garden.xlsx", "price-request.pdf", "price-request-N.svg", "price-request.csv", "price-request.xlsx", "plan.dxf");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir
@@ -99,6 +99,9 @@ class CommandsTest {
         JsonNode document = MAPPER.readTree(sample.toFile());
         if (document.has("rack") || document.toString().contains("\"food\":true")) {
             wanted.addAll(Set.of("provenance.pdf", "provenance-N.svg"));
+        }
+        if (document.at("/catalogue/suppliers").size() > 1) {
+            wanted.addAll(Set.of("offers.pdf", "offers-N.svg", "offers.csv", "offers.xlsx"));
         }
         JsonNode ground = document.path("ground");
         if (ground.has("baseline") || ground.has("outline")) {

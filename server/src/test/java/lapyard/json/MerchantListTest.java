@@ -46,7 +46,7 @@ class MerchantListTest {
         ObjectNode before = garden("{\"beds\":[{\"width\":2400,\"depth\":1200}],\"catalogue\":{\"suppliers\":[{\"id\":\"mill\"}],"
                 + "\"sections\":[{\"id\":\"100x200\",\"thickness\":100,\"height\":200,\"stock\":[{\"length\":4800,\"price\":99,\"supplier\":\"mill\"},"
                 + "{\"length\":3600,\"price\":26.40}]}]}}");
-        ObjectNode preview = MerchantListJson.preview(LIST, "mill", before);
+        ObjectNode preview = MerchantListJson.preview(LIST, "mill", Map.of(), before);
         assertEquals(0, preview.get("findings").size(), preview.get("findings").toString());
         ObjectNode after = (ObjectNode) preview.get("garden");
         assertEquals(99, before.at("/catalogue/sections/0/stock/0/price").asInt(), "the garden that was given is not touched");
@@ -75,7 +75,7 @@ class MerchantListTest {
         assertEquals(number, list.bad().get(0).number(), list.bad().toString());
         assertTrue(list.bad().get(0).text().startsWith(words.strip()), list.bad().toString());
         assertThrows(IllegalStateException.class, () -> list.over(DocumentText.MAPPER.createObjectNode()));
-        assertTrue(MerchantListJson.preview(text.strip().replace(";", "\n"), "", DocumentText.MAPPER.createObjectNode()).get("garden").isNull());
+        assertTrue(MerchantListJson.preview(text.strip().replace(";", "\n"), "", Map.of(), DocumentText.MAPPER.createObjectNode()).get("garden").isNull());
     }
 
     /** Decimal commas go with semicolons between cells. */
@@ -88,7 +88,7 @@ class MerchantListTest {
 
     @Test
     void aSupplierThatTheGardenDoesNotKnowStopsIt() {
-        ObjectNode preview = MerchantListJson.preview("item,price,content\nscrews,3,50\n", "mill", DocumentText.MAPPER.createObjectNode());
+        ObjectNode preview = MerchantListJson.preview("item,price,content\nscrews,3,50\n", "mill", Map.of(), DocumentText.MAPPER.createObjectNode());
         assertTrue(preview.get("garden").isNull());
         assertTrue(preview.get("findings").toString().contains("There is no supplier"));
     }

@@ -350,6 +350,13 @@ class OpenApiTest {
                 new Call(428, "delete /api/gardens/{id}", g, ""),
                 new Call(200, "delete /api/gardens/{id}", g, "", any),
                 new Call(410, "delete /api/gardens/{id}", gone, "", any)));
+        for (Call call : List.of(
+                new Call(410, "get /api/gardens/{id}/tables/{table}.{format}", gone + "/tables/offers.csv", ""),
+                new Call(404, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/tiles.csv", ""),
+                new Call(422, "get /api/gardens/{id}/tables/{table}.{format}", "/api/gardens/older/tables/offers.csv", ""),
+                new Call(304, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/offers.xlsx", "", "If-None-Match", "*"),
+                new Call(200, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/price-request.xlsx", ""),
+                new Call(200, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/offers.csv", ""))) calls.add(0, call);
         for (String sheet : List.of("/weekends", "/weekends.ics", "/weekends.csv", "/garden.xlsx", "/plan.dxf")) {
             String operation = "get /api/gardens/{id}" + sheet;
             calls.add(0, new Call(200, operation, g + sheet, ""));

@@ -137,6 +137,11 @@ public class SizesDesk implements Desk {
         }
 
         @Override
+        public void table(String name, boolean workbook, OutputStream out) throws IOException {
+            out.write((workbook ? "PK" : "item,price\r\n").getBytes(StandardCharsets.US_ASCII));
+        }
+
+        @Override
         public String planDxf() {
             return "0\r\nEOF\r\n";
         }

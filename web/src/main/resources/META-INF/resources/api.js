@@ -127,6 +127,9 @@ export const api = {
     return read(await ask('POST', 'api/merchant-list', { body: { list, supplier, garden: plan } }));
   },
 
+  /** The first sheet of a workbook as CSV. @param {string} workbook its bytes in base64 @returns {Promise<string>} */
+  async workbookList(workbook) { return (await read(await ask('POST', 'api/merchant-list', { body: { workbook } }))).list; },
+
   /** @returns {Promise<{id: string, kind: string, name: string, revision: number, gardens: number}[]>} what is kept once for all gardens */
   async shelf() { return (await read(await ask('GET', 'api/shelf'))).pieces; },
 

@@ -1,9 +1,11 @@
 import { api } from '../api.js';
 import { addSupplier, priceRows, readPrice, setPrice, setSupplier, setTimber, supplierCode, suppliersOf, takeCatalogue, timberRows } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
-import { COLUMNS, codesOf, readied, rowsOf, template, without } from '../state/merchant-list.js';
+import { base64 } from '../state/base64.js';
+import { COLUMNS, codesOf, headOf, readied, rowsOf, template, without } from '../state/merchant-list.js';
 import { countField } from './count-field.js';
 import { custom, GardenElement, h } from './make.js';
+import './merchant-offers.js';
 import './shelf-piece.js';
 import { place } from './places.js';
 
@@ -35,9 +37,10 @@ export class LapCatalogue extends GardenElement {
   }
 
   #shelf = null;
+  #offers = null;
 
   render() {
-    this.rebuild(this.#suppliers(), this.#list(), this.#timber(), this.#prices(), this.#shelf ??= custom('shelf-piece', { garden: this.garden, kind: 'catalogue', contentOf: plan => plan.catalogue ?? null }));
+    this.rebuild(this.#suppliers(), this.#offers ??= custom('merchant-offers', { garden: this.garden }), this.#list(), this.#timber(), this.#prices(), this.#shelf ??= custom('shelf-piece', { garden: this.garden, kind: 'catalogue', contentOf: plan => plan.catalogue ?? null }));
   }
 
   #run(command) { this.garden.plans.run(command); }
@@ -90,10 +93,10 @@ export class LapCatalogue extends GardenElement {
     const suppliers = suppliersOf(this.garden.plan);
     return h('section', {},
       h('h3', {}, 'A merchant’s list'),
-      h('p.hint', {}, 'CSV with a heading: item, price, and length, width or content. It is shown before anything is taken. ',
+      h('p.hint', {}, 'CSV or XLSX with a heading: item, price, and length, width or content. It is shown before anything is taken. ',
         h('a', { href: `data:text/csv;charset=utf-8,${encodeURIComponent(template(priceRows(this.garden.plan, this.#examples)))}`, download: 'price-list.csv', 'data-key': 'list template' }, 'A list to fill in')),
       h('label', { for: 'list-file' }, 'From a file'),
-      h('input', { id: 'list-file', type: 'file', accept: '.csv,text/csv,text/plain', 'data-key': 'list file', onchange: event => this.#file(event) }),
+      h('input', { id: 'list-file', type: 'file', accept: '.csv,.xlsx,text/csv,text/plain', 'data-key': 'list file', onchange: event => this.#file(event) }),
       h('label', { for: 'list-text' }, 'Or pasted'),
       h('textarea', { id: 'list-text', rows: 3, spellcheck: 'false', 'data-key': 'list text', value: this.#text, oninput: event => { this.#text = event.target.value; this.#named = {}; } }),
       suppliers.length ? h('label', { for: 'list-supplier' }, 'Sold by') : null,
@@ -109,10 +112,17 @@ export class LapCatalogue extends GardenElement {
 
   async #file(event) {
     const [file] = event.target.files;
-    if (!file) return;
-    this.#text = await file.text();
+    if (!file) return undefined;
     this.#named = {};
-    await this.#show();
+    this.#problem = null;
+    try {
+      this.#text = file.name.toLowerCase().endsWith('.xlsx') ? await api.workbookList(await base64(file)) : await file.text();
+    } catch (problem) {
+      this.#text = '';
+      this.#problem = `${file.name} cannot be read: ${problem.snags?.[0]?.text ?? problem.message}`;
+      return this.render();
+    }
+    return this.#show();
   }
 
   async #show() {
@@ -140,7 +150,8 @@ export class LapCatalogue extends GardenElement {
 
   /** What each column is, to be named by hand where a heading was not understood. */
   #columns() {
-    const [head] = rowsOf(this.#text);
+    const rows = rowsOf(this.#text);
+    const head = rows[headOf(rows)];
     const understood = Object.fromEntries(this.#preview.columns.map(one => [one.heading, one.field]));
     return h('div.columns', { role: 'group', 'aria-label': 'What the columns are' }, (head?.cells ?? []).map((heading, i) => h('label', {}, `“${heading || `column ${i + 1}`}” is `,
       h('select', { 'data-key': `column ${i}`, onchange: event => { this.#named[i] = event.target.value; this.#show(); } },

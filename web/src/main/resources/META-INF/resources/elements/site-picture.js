@@ -1,3 +1,4 @@
+import { base64 } from '../state/base64.js';
 import { readNumber } from '../state/checks.js';
 import { dropPicture, layPicture, movePicture, pictureOf, scalePicture, setPicture } from '../state/site-picture.js';
 import { unitsOf } from '../state/plan.js';
@@ -61,10 +62,7 @@ export class SitePicture extends GardenElement {
   async #pictured(file) {
     if (file.type !== 'application/pdf') return file;
     if (file.size > MOST_PDF) throw new Error(`it has ${Math.ceil(file.size / 1e5) / 10} MB, the most are ${MOST_PDF / 1e6}: save the page with the plan as a PDF of its own`);
-    const bytes = new Uint8Array(await file.arrayBuffer());
-    let text = '';
-    for (let i = 0; i < bytes.length; i += 0x8000) text += String.fromCharCode(...bytes.subarray(i, i + 0x8000));
-    return this.garden.api.sitePlan(btoa(text));
+    return this.garden.api.sitePlan(await base64(file));
   }
 
   async #file(input) {

@@ -7,7 +7,7 @@ export const COLUMNS = [['', 'not wanted'], ['item', 'item'], ['price', 'price']
 const SIGNS = [';', '\t', ','];
 
 const signOf = text => {
-  const head = text.split(/\r?\n/, 1)[0];
+  const head = text.split(/\r?\n/).find(line => SIGNS.some(sign => line.includes(sign))) ?? '';
   return SIGNS.map(sign => ({ sign, count: head.split(sign).length - 1 })).reduce((best, one) => (one.count > best.count ? one : best)).sign;
 };
 
@@ -41,6 +41,9 @@ export function rowsOf(text) {
   return rows;
 }
 
+/** Which row has the headings: titles and empty rows above it fill one cell at most. @param {{cells: string[]}[]} rows */
+export const headOf = rows => Math.max(0, rows.findIndex(({ cells }) => cells.filter(cell => cell.trim()).length > 1));
+
 const written = cell => (/[",\n;\t]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
 
 const plain = text => text.trim().toLowerCase().replace(/\s+/g, ' ');
@@ -54,18 +57,19 @@ const plain = text => text.trim().toLowerCase().replace(/\s+/g, ' ');
 export function readied(text, named, codes) {
   const rows = rowsOf(text.replace(/^\uFEFF/, ''));
   if (!rows.length) return text;
-  const [head, ...rest] = rows;
+  const at = headOf(rows);
+  const [head, ...rest] = rows.slice(at);
   const headings = head.cells.map((cell, i) => (i in named ? named[i] || `unused ${i + 1}` : cell));
   const item = headings.findIndex(cell => plain(cell) === 'item');
   const byLabel = new Map([...codes].map(([label, code]) => [plain(label), code]));
-  return [headings, ...rest.map(({ cells }) => cells.map((cell, i) => (i === item ? byLabel.get(plain(cell)) ?? cell : cell)))]
+  return [...rows.slice(0, at).map(({ cells }) => cells), headings, ...rest.map(({ cells }) => cells.map((cell, i) => (i === item ? byLabel.get(plain(cell)) ?? cell : cell)))]
     .map(cells => cells.map(written).join(',')).join('\n');
 }
 
 /** The list without the lines that were told as bad. @param {{line: number}[]} bad by their lines in a list as `readied` writes it */
 export function without(text, bad) {
   const gone = new Set(bad.map(({ line }) => line));
-  return rowsOf(text).filter((_, i) => i === 0 || !gone.has(i + 1)).map(({ cells }) => cells.map(written).join(',')).join('\n');
+  return rowsOf(text).filter((_, i) => !gone.has(i + 1)).map(({ cells }) => cells.map(written).join(',')).join('\n');
 }
 
 /** What a line calls its goods on the page, and the code by which the catalogue knows them. @param {object[]} rows see priceRows */

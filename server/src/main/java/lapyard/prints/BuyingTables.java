@@ -1,0 +1,127 @@
+package lapyard.prints;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import lapyard.diagrams.SlipSheets;
+import lapyard.exchange.Table;
+import lapyard.exchange.Table.Cell;
+import lapyard.exchange.Table.Column;
+import lapyard.exchange.Table.Form;
+import lapyard.geometry.Length;
+import lapyard.job.JobSheet;
+import lapyard.job.MerchantOffers;
+import lapyard.job.PriceRequest;
+
+/** Tables that are made one by one, each as CSV or as a workbook of its own. */
+public final class BuyingTables {
+    private static final Map<String, Function<JobSheet, Table>> ALL = Map.of("price-request", BuyingTables::priceRequest, "offers", BuyingTables::offers);
+
+    private BuyingTables() {}
+
+    /** Whether there is a table of that name. */
+    public static boolean known(String name) {
+        return ALL.containsKey(name);
+    }
+
+    /** @throws IllegalArgumentException where there is no such table */
+    public static Table of(String name, JobSheet sheet) {
+        if (!known(name)) throw new IllegalArgumentException("there is no table " + name);
+        return ALL.get(name).apply(sheet);
+    }
+
+    private static Column text(String head, int width) {
+        return new Column(head, Form.TEXT, width);
+    }
+
+    private static Cell amount(OptionalDouble value) {
+        return value.isPresent() ? amount(value.getAsDouble()) : Cell.NOTHING;
+    }
+
+    private static Cell amount(double value) {
+        return Cell.of(plain(value));
+    }
+
+    private static BigDecimal plain(double value) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+    }
+
+    /** Its headings are those by which a merchant's list is read, so that it comes back filled in. */
+    private static Table priceRequest(JobSheet sheet) {
+        PriceRequest request = PriceRequest.of(sheet);
+        String code = sheet.slip().currency().getCode();
+        boolean imperial = sheet.garden().imperial();
+        Table table = new Table("Price request", Prints.title(sheet, "request for prices" + request.answerBy().map(day -> ", answer by " + day).orElse("")), List.of(
+                text("Item", 16), text("Description", 34), new Column("Thickness mm", Form.ONE_DECIMAL, 11), new Column("Height mm", Form.ONE_DECIMAL, 11),
+                new Column("Length mm", Form.ONE_DECIMAL, 11), new Column("Width mm", Form.ONE_DECIMAL, 11), text("Pack", 20), new Column("Content", Form.THREE_DECIMALS, 10),
+                text("Unit", 8), new Column("Count", Form.THREE_DECIMALS, 9), text("Price is for", 11), text("In all", 12), text("Needed by", 14), text("Currency", 9),
+                new Column("Price", Form.MONEY, 11)));
+        for (PriceRequest.Row row : request.rows()) {
+            String description = row.label() + (imperial && row.lengthMm().isPresent() ? ", " + Length.written(row.lengthMm().getAsDouble(), true) : "");
+            table.row(Cell.of(row.item()), Cell.of(description), amount(side(row, 0)), amount(side(row, 1)), amount(row.lengthMm()), amount(row.widthMm()),
+                    Cell.of(row.pack()), amount(row.content()), Cell.of(row.unit()), row.count() == 0 ? Cell.NOTHING : amount(row.count()),
+                    Cell.of(each(row)), Cell.of(SlipSheets.need(row.need(), row.needUnit(), imperial)), Cell.of(needed(row)), Cell.of(code), Cell.NOTHING);
+        }
+        return table;
+    }
+
+    private static OptionalDouble side(PriceRequest.Row row, int which) {
+        return row.sizeMm().map(size -> OptionalDouble.of(size[which])).orElse(OptionalDouble.empty());
+    }
+
+    static String each(PriceRequest.Row row) {
+        return "a " + row.each().name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The day, or the weekend where the garden names no days. */
+    static String needed(PriceRequest.Row row) {
+        return row.needed().map(Object::toString).orElse(row.weekend() == 0 ? "" : "weekend " + row.weekend());
+    }
+
+    /** A column a merchant, one row a line of the slip; goods, delivery and total below. */
+    private static Table offers(JobSheet sheet) {
+        MerchantOffers offers = MerchantOffers.of(sheet);
+        int decimals = offers.best().currency().getDecimalPlaces();
+        Form money = decimals == 0 ? Form.MONEY_WHOLE : Form.MONEY;
+        List<Column> columns = new ArrayList<>(List.of(text("Goods", 34), new Column("Needed", Form.THREE_DECIMALS, 11), text("Unit", 10)));
+        offers.merchants().forEach(one -> columns.add(new Column(one.supplier().name(), money, 14)));
+        columns.add(new Column("Best split", money, 14));
+        columns.add(text("From", 26));
+        Table table = new Table("Offers", Prints.title(sheet, "offers side by side, " + offers.best().currency().getCode() + ", delivery included"), columns);
+        for (MerchantOffers.Line line : offers.lines()) {
+            row(table, offers, Cell.of(line.label()), amount(line.need()), Cell.of(line.unit()),
+                    one -> Optional.ofNullable(line.costs().get(one.supplier().id())), line.cost(), from(offers, line), false);
+        }
+        row(table, offers, Cell.of("Goods"), Cell.NOTHING, Cell.NOTHING, one -> Optional.of(one.goods()), Optional.of(offers.best().goods()), "", true);
+        row(table, offers, Cell.of("Delivery"), Cell.NOTHING, Cell.NOTHING, one -> Optional.of(one.charge()),
+                Optional.of(offers.best().total().subtract(offers.best().goods())), "", true);
+        row(table, offers, Cell.of("Total of what is priced"), Cell.NOTHING, Cell.NOTHING, one -> Optional.of(one.total()), Optional.of(offers.best().total()),
+                offers.proven() ? "no other split costs less" : "best split found", true);
+        row(table, offers, Cell.of("Lines without a price"), Cell.NOTHING, Cell.NOTHING, one -> Optional.of(BigDecimal.valueOf(one.missing().size())),
+                Optional.of(BigDecimal.valueOf(offers.lines().stream().filter(line -> line.cost().isEmpty()).count())), "", true);
+        return table;
+    }
+
+    /** Who brings a line in the best split, by name. */
+    static String from(MerchantOffers offers, MerchantOffers.Line line) {
+        return String.join(" + ", line.chosen().stream().map(id -> offers.merchants().stream().filter(one -> one.supplier().id().equals(id))
+                .map(one -> one.supplier().name()).findFirst().orElse("no price")).toList());
+    }
+
+    private static void row(Table table, MerchantOffers offers, Cell what, Cell need, Cell unit, Function<MerchantOffers.Merchant, Optional<BigDecimal>> cost,
+            Optional<BigDecimal> best, String from, boolean sum) {
+        List<Cell> cells = new ArrayList<>(List.of(what, need, unit));
+        offers.merchants().forEach(one -> cells.add(cost.apply(one).map(Cell::of).orElse(Cell.NOTHING)));
+        cells.add(best.map(Cell::of).orElse(Cell.NOTHING));
+        cells.add(Cell.of(from));
+        if (sum) table.sum(cells.toArray(Cell[]::new));
+        else table.row(cells.toArray(Cell[]::new));
+    }
+}

@@ -1,0 +1,79 @@
+package lapyard.prints;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import lapyard.diagrams.MerchantSheets;
+import lapyard.diagrams.SlipSheets;
+import lapyard.drawing.Page;
+import lapyard.geometry.Length;
+import lapyard.geometry.Lengths;
+import lapyard.job.JobSheet;
+import lapyard.job.MerchantOffers;
+import lapyard.job.PriceRequest;
+
+/** The request that goes to merchants, and their offers side by side. */
+final class MerchantPrint {
+    /** More columns leave no room for their figures. */
+    private static final int MOST_MERCHANTS = 6;
+
+    private MerchantPrint() {}
+
+    static List<Page> request(JobSheet sheet, PrintAsk ask) {
+        PriceRequest request = PriceRequest.of(sheet);
+        if (request.rows().isEmpty()) throw new CannotPrint("nothing is to be bought: add a bed");
+        boolean imperial = sheet.garden().imperial();
+        String builder = sheet.garden().terms().quote().builder();
+        List<String> words = new ArrayList<>();
+        if (!builder.isBlank()) words.add("From " + builder + ".");
+        words.add("Please price what is listed, each size by itself, and say what you would offer in its place."
+                + " A count is what our plan takes today; sizes without a count may take its place at another price.");
+        request.answerBy().ifPresent(day -> words.add("Please answer before " + day + ": the first order goes out then."));
+        List<MerchantSheets.Size> sizes = new ArrayList<>();
+        String before = "";
+        for (PriceRequest.Row row : request.rows()) {
+            String goods = row.label().equals(before) ? "" : row.label() + ", needs " + SlipSheets.need(row.need(), row.needUnit(), imperial);
+            before = row.label();
+            sizes.add(new MerchantSheets.Size(goods, size(row, imperial), row.count() == 0 ? "" : Lengths.text(row.count()), BuyingTables.each(row), BuyingTables.needed(row)));
+        }
+        return MerchantSheets.request(
+                sheet.garden().name(), imperial, "what, how much and by when", sheet.slip().currency().getCode(), words, sizes, ask.bench(imperial));
+    }
+
+    private static String size(PriceRequest.Row row, boolean imperial) {
+        if (row.lengthMm().isPresent()) return "board of " + Length.written(row.lengthMm().getAsDouble(), imperial);
+        if (row.widthMm().isPresent()) return "roll " + Length.written(row.widthMm().getAsDouble(), imperial) + " wide";
+        return row.pack().isEmpty() ? "as you sell it" : row.pack();
+    }
+
+    static List<Page> offers(JobSheet sheet, PrintAsk ask) {
+        MerchantOffers offers = MerchantOffers.of(sheet);
+        if (offers.merchants().size() < 2) throw new CannotPrint("fewer than two merchants have prices: take their lists under Merchants");
+        if (offers.merchants().size() > MOST_MERCHANTS)
+            throw new CannotPrint(offers.merchants().size() + " merchants find no room on a sheet, which holds " + MOST_MERCHANTS + ": take the table offers.xlsx");
+        List<List<String>> rows = new ArrayList<>();
+        for (MerchantOffers.Line line : offers.lines()) {
+            rows.add(row(offers, line.label(), one -> Optional.ofNullable(line.costs().get(one.supplier().id())), line.cost(), BuyingTables.from(offers, line)));
+        }
+        BigDecimal delivery = offers.best().total().subtract(offers.best().goods());
+        rows.add(row(offers, "Goods", one -> Optional.of(one.goods()), Optional.of(offers.best().goods()), ""));
+        rows.add(row(offers, "Delivery", one -> Optional.of(one.charge()), Optional.of(delivery), ""));
+        rows.add(row(offers, "Total", one -> Optional.of(one.total()), Optional.of(offers.best().total()), ""));
+        List<String> words = new ArrayList<>();
+        words.add(offers.proven() ? "No other split of the lines over these merchants costs less than the best split." : "The best split is the best that was found.");
+        offers.merchants().stream().filter(one -> !one.whole()).forEach(one -> words.add(one.supplier().name() + " does not price all of it"
+                + (one.missing().isEmpty() ? "" : ": " + String.join(", ", one.missing())) + (one.leavesOut() ? ". Some pieces fit nothing that " + one.supplier().name() + " sells" : "") + "."));
+        return MerchantSheets.offers(sheet.garden().name(), sheet.garden().imperial(), offers.best().currency().getCode(), words,
+                offers.merchants().stream().map(one -> one.supplier().name()).toList(), rows, ask.bench(sheet.garden().imperial()));
+    }
+
+    private static List<String> row(MerchantOffers offers, String what, Function<MerchantOffers.Merchant, Optional<BigDecimal>> cost, Optional<BigDecimal> best, String from) {
+        List<String> row = new ArrayList<>(List.of(what));
+        offers.merchants().forEach(one -> row.add(cost.apply(one).map(BigDecimal::toPlainString).orElse("no price")));
+        row.add(best.map(BigDecimal::toPlainString).orElse("no price"));
+        row.add(from);
+        return row;
+    }
+}

@@ -1,0 +1,60 @@
+import { api } from '../api.js';
+import { money } from '../state/changes.js';
+import { GardenElement, h } from './make.js';
+import { bringingLink, sheetLink } from './sheet-link.js';
+
+/** merchant-offers: what merchants are asked, and what the garden costs from each of them and from all together. */
+export class MerchantOffers extends GardenElement {
+  #offers = null;
+  #of = null;
+  #problem = null;
+
+  attached() {
+    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
+    this.render();
+  }
+
+  render() {
+    if (this.#of !== this.garden.reckoning.sheet) this.#offers = null;
+    this.rebuild(
+      h('h3', {}, 'Ask merchants for prices'),
+      h('p.hint', {}, 'What, how much and by when, without prices. The table comes back filled in: take it as the list of its merchant, below.'),
+      h('nav', { 'aria-label': 'Request for prices' }, bringingLink(this, api, 'price-request.pdf', 'Request, PDF', 'price-request.pdf'), ' ',
+        sheetLink(this, api, 'tables/price-request.xlsx', 'Table, XLSX', 'price-request.xlsx'), ' ', sheetLink(this, api, 'tables/price-request.csv', 'Table, CSV', 'price-request.csv')),
+      h('div.verbs', {}, h('button', { type: 'button', 'data-key': 'offers show', onclick: () => this.#show() }, 'Merchants side by side')),
+      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.#offers ? this.#table(this.#offers) : null);
+  }
+
+  async #show() {
+    const of = this.garden.reckoning.sheet;
+    this.#problem = null;
+    try {
+      this.#offers = await this.garden.part('offers');
+      this.#of = of;
+      this.say(`${this.#offers.merchants.length} merchants side by side.`);
+    } catch (problem) {
+      this.#problem = `Merchants cannot be shown side by side now: ${problem.message}`;
+    }
+    if (this.isConnected) this.render();
+  }
+
+  #table({ currency, merchants, lines, total, atLeast, proven }) {
+    const names = new Map(merchants.map(one => [one.id, one.name]));
+    const row = (head, cells, best, from, key) => h('tr', { 'data-key': key }, h('th', { scope: 'row' }, head), cells.map(text => h('td', {}, text)), h('td', {}, h('strong', {}, best)), h('td', {}, from));
+    const all = field => merchants.map(one => (field === 'total' && !one.whole ? `${money(one.total, currency)}, not all` : money(one[field], currency)));
+    if (merchants.length < 2) return h('p.hint', {}, 'Fewer than two merchants have prices: add suppliers, and take each one’s list.');
+    return h('div.wide-table', { tabindex: 0, role: 'region', 'aria-label': 'Merchants side by side' },
+      h('table', {},
+        h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'Goods'), merchants.map(one => h('th', { scope: 'col' }, one.name)), h('th', { scope: 'col' }, 'Best split'), h('th', { scope: 'col' }, 'From'))),
+        h('tbody', {},
+          lines.map(line => row(line.label, merchants.map(one => (line.costs[one.id] ? money(line.costs[one.id], currency) : '–')), line.cost ? money(line.cost, currency) : '–',
+            line.from.map(id => names.get(id) ?? 'no price').join(' + '), `offer ${line.item}`)),
+          row('Delivery', all('delivery'), '', '', 'offer delivery'),
+          row('Total', all('total'), `${atLeast ? 'at least ' : ''}${money(total, currency)}`, proven ? 'no other split costs less' : 'best split found', 'offer total'))),
+      merchants.filter(one => one.missing.length).map(one => h('p.hint', {}, `${one.name} has no price for ${one.missing.join(', ')}.`)),
+      h('nav', { 'aria-label': 'Offers' }, bringingLink(this, api, 'offers.pdf', 'Offers, PDF', 'offers.pdf'), ' ', sheetLink(this, api, 'tables/offers.xlsx', 'Offers, XLSX', 'offers.xlsx')));
+  }
+}
+
+customElements.define('merchant-offers', MerchantOffers);
