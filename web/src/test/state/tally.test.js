@@ -1,4 +1,4 @@
-import { bought, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPiece, spoiledOn, tickTask } from '../../main/resources/META-INF/resources/state/tally.js';
+import { bought, dayToDo, isDone, loseOf, pieceState, piecesOf, planFrom, setBought, setPaid, setPiece, spoiledOn, tickTask } from '../../main/resources/META-INF/resources/state/tally.js';
 import { equal, holds, test } from '../trial.js';
 
 const parts = [{ section: '100x200', boards: [{ number: 1, stock: '4800' }, { number: 2, stock: '4800' }] }];
@@ -47,6 +47,14 @@ test('packs are bought, then here, then neither', () => {
   equal(bought(paid, 'screws', 'box of 50'), { item: 'screws', pack: 'box of 50', count: 2 });
   equal(bought(setBought('screws', 'box of 50', 2, 'arrived')(paid), 'screws', 'box of 50').arrived, 2);
   equal(setBought('screws', 'box of 50', 2, 'no')(paid), {});
+});
+
+test('what was paid is kept with the first pack of a line, whatever becomes of the packs', () => {
+  const two = setBought('oil', 'tin of 1 l', 1, 'bought')(setBought('oil', 'tin of 5 l', 1, 'bought')({}));
+  const paid = setPaid('oil', 61.5)(two);
+  equal(paid.tally.bought.map(one => one.paid), [61.5, 0]);
+  equal(bought(setBought('oil', 'tin of 5 l', 1, 'arrived')(paid), 'oil', 'tin of 5 l').paid, 61.5);
+  equal(setPaid('oil', undefined)(paid), two);
 });
 
 test('the rest is planned from a day on', () => {

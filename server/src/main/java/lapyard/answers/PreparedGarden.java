@@ -12,6 +12,7 @@ import lapyard.job.Buying;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.MerchantOffers;
+import lapyard.job.Payments;
 import lapyard.job.Quoting;
 import lapyard.job.SawAdvice;
 import lapyard.exchange.CsvWriter;
@@ -22,6 +23,7 @@ import lapyard.json.GroundJson;
 import lapyard.json.JobSheetJson;
 import lapyard.json.LoadInJson;
 import lapyard.json.OffersJson;
+import lapyard.json.PaymentsJson;
 import lapyard.json.QuoteJson;
 import lapyard.order.Slip;
 import lapyard.order.SlipCsv;
@@ -76,6 +78,7 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
             case "weekends" -> Optional.of(JobSheetJson.weekends(sheet));
             case "loads" -> Optional.of(LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
             case "offers" -> Optional.of(OffersJson.of(MerchantOffers.of(sheet)));
+            case "payments" -> Optional.of(PaymentsJson.of(Payments.of(sheet)));
             case "quote" -> Optional.of(QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
             default -> Optional.empty();
         };
@@ -122,9 +125,9 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
 
     @Override
     public void table(String name, boolean workbook, OutputStream out) throws IOException {
-        Table table = BuyingTables.of(name, sheet);
-        if (workbook) XlsxWriter.write(List.of(table), out);
-        else out.write(CsvWriter.write(table, SlipCsv::safe).getBytes(StandardCharsets.UTF_8));
+        List<Table> tables = BuyingTables.of(name, sheet);
+        if (workbook) XlsxWriter.write(tables, out);
+        else out.write(CsvWriter.write(tables.get(0), SlipCsv::safe).getBytes(StandardCharsets.UTF_8));
     }
 
     @Override

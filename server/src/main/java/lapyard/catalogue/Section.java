@@ -60,7 +60,7 @@ public record Section(String id, double thicknessMm, double heightMm, double den
 
     /** The lengths that are sold, by nobody and for no price. */
     Section unpriced() {
-        List<StockLength> lengths = stock.stream().map(StockLength::lengthMm).distinct().map(length -> new StockLength(length, Optional.empty())).toList();
+        List<StockLength> lengths = stock.stream().map(StockLength::lengthMm).distinct().map(length -> new StockLength(length, Optional.empty(), "", 1, 1)).toList();
         return new Section(id, thicknessMm, heightMm, densityKgM3, lengths, strengthClass, treated, goodFaces, planed);
     }
 }

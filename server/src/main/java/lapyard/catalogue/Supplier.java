@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param taxPercent contained in every price; 0 where no tax is told
  * @param validUntil ISO 8601 date until which the prices hold, empty where not said
  * @param lorry      that brings it, empty where its limits are not known
+ * @param depositPercent of the order, paid when it is placed, 0 to 100
+ * @param payDays    from the delivery to the day on which the rest is due
  */
 public record Supplier(
         String id,
@@ -23,12 +25,20 @@ public record Supplier(
         Optional<BigDecimal> freeOver,
         BigDecimal taxPercent,
         String validUntil,
-        Optional<Vehicle> lorry) {
+        Optional<Vehicle> lorry,
+        BigDecimal depositPercent,
+        int payDays) {
     private static final BigDecimal HUNDRED = new BigDecimal(100);
 
     /** The merchant of a garden that names no suppliers: brings everything without charge, at once. */
     public static final Supplier ONLY =
             new Supplier("", "Merchant", 0, BigDecimal.ZERO, Optional.empty(), BigDecimal.ZERO, "", Optional.empty());
+
+    /** Paid in full on delivery. */
+    public Supplier(String id, String name, int leadDays, BigDecimal charge, Optional<BigDecimal> freeOver, BigDecimal taxPercent, String validUntil,
+            Optional<Vehicle> lorry) {
+        this(id, name, leadDays, charge, freeOver, taxPercent, validUntil, lorry, BigDecimal.ZERO, 0);
+    }
 
     public Supplier {
         if (charge.signum() < 0) throw new IllegalArgumentException("a delivery charge must be 0 or more, was " + charge.toPlainString());

@@ -113,9 +113,9 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
 
     /** What belongs to a kind of sheet and is to be filled in or reckoned on with. */
     private void tables(String name) throws IOException {
-        Table table = BuyingTables.of(name, sheet);
-        text(name + ".csv", CsvWriter.write(table, SlipCsv::safe));
-        folder.put(name + ".xlsx", out -> XlsxWriter.write(List.of(table), out));
+        List<Table> tables = BuyingTables.of(name, sheet);
+        text(name + ".csv", CsvWriter.write(tables.get(0), SlipCsv::safe));
+        folder.put(name + ".xlsx", out -> XlsxWriter.write(tables, out));
     }
 
     private void pictures(String name, String form, List<Page> pages) throws IOException {

@@ -44,6 +44,8 @@ final class Suppliers {
         BigDecimal toAdd = included ? BigDecimal.ZERO : rate;
         String validUntil = date(named);
         Optional<Vehicle> lorry = named.has("vehicle") ? Optional.of(vehicle(named.object("vehicle"))) : Optional.empty();
+        BigDecimal deposit = exact(named, "deposit");
+        int payDays = named.count("payDays");
         named.refuseUnknown();
         taxToAdd.put(id, toAdd);
         byId.put(id, new Supplier(
@@ -54,7 +56,9 @@ final class Suppliers {
                 freeOver.map(limit -> Supplier.withTax(limit, toAdd)),
                 rate,
                 validUntil,
-                lorry));
+                lorry,
+                deposit,
+                payDays));
     }
 
     static Vehicle vehicle(Cursor vehicle) {

@@ -40,7 +40,7 @@ final class TallyReader {
             int count = one.count("count");
             int arrived = one.count("arrived");
             if (arrived > count) one.against("arrived", Fact.count(arrived, "packs"), "count", Fact.count(count, "packs"));
-            bought.add(new Tally.Bought(one.text("item"), one.text("pack"), count, arrived));
+            bought.add(new Tally.Bought(one.text("item"), one.text("pack"), count, arrived, one.price("paid")));
             one.refuseUnknown();
         }
         tally.refuseUnknown();

@@ -1,6 +1,8 @@
 package lapyard.plan;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -38,8 +40,13 @@ public record Tally(int day, List<Done> done, List<Board> boards, List<Bought> b
         }
     }
 
-    /** Packs of an item that are paid for; {@code arrived} of them are there. */
-    public record Bought(String item, String pack, int count, int arrived) {}
+    /**
+     * Packs of an item that are bought.
+     *
+     * @param arrived so many of them are there
+     * @param paid    for all of them, delivery left out; empty where it was not tallied
+     */
+    public record Bought(String item, String pack, int count, int arrived, Optional<BigDecimal> paid) {}
 
     public boolean isEmpty() {
         return day == 0 && done.isEmpty() && boards.isEmpty() && bought.isEmpty();

@@ -17,11 +17,13 @@ import lapyard.exchange.Table.Form;
 import lapyard.geometry.Length;
 import lapyard.job.JobSheet;
 import lapyard.job.MerchantOffers;
+import lapyard.job.Payments;
 import lapyard.job.PriceRequest;
 
 /** Tables that are made one by one, each as CSV or as a workbook of its own. */
 public final class BuyingTables {
-    private static final Map<String, Function<JobSheet, Table>> ALL = Map.of("price-request", BuyingTables::priceRequest, "offers", BuyingTables::offers);
+    private static final Map<String, Function<JobSheet, List<Table>>> ALL = Map.of("price-request", sheet -> List.of(priceRequest(sheet)),
+            "offers", sheet -> List.of(offers(sheet)), "payments", BuyingTables::payments);
 
     private BuyingTables() {}
 
@@ -30,8 +32,12 @@ public final class BuyingTables {
         return ALL.containsKey(name);
     }
 
-    /** @throws IllegalArgumentException where there is no such table */
-    public static Table of(String name, JobSheet sheet) {
+    /**
+     * One table or more, as many sheets of a workbook; as CSV the first alone.
+     *
+     * @throws IllegalArgumentException where there is no such table
+     */
+    public static List<Table> of(String name, JobSheet sheet) {
         if (!known(name)) throw new IllegalArgumentException("there is no table " + name);
         return ALL.get(name).apply(sheet);
     }
@@ -113,6 +119,35 @@ public final class BuyingTables {
     static String from(MerchantOffers offers, MerchantOffers.Line line) {
         return String.join(" + ", line.chosen().stream().map(id -> offers.merchants().stream().filter(one -> one.supplier().id().equals(id))
                 .map(one -> one.supplier().name()).findFirst().orElse("no price")).toList());
+    }
+
+    /** What must be paid when, and what was bought against the plan. */
+    private static List<Table> payments(JobSheet sheet) {
+        Payments payments = Payments.of(sheet);
+        String code = payments.currency().getCode();
+        Form money = payments.currency().getDecimalPlaces() == 0 ? Form.MONEY_WHOLE : Form.MONEY;
+        Table dues = new Table("Payments", Prints.title(sheet, "what to pay when, " + code + (payments.atLeast() ? ", at least: something has no price" : "")), List.of(
+                new Column("Date", Form.DATE, 12), text("When", 24), text("To", 24), text("For", 26), new Column("Amount " + code, money, 14)));
+        for (Payments.Due due : payments.dues()) {
+            dues.row(due.date().<Cell>map(Table.Day::new).orElse(Cell.NOTHING), Cell.of(due.date().isPresent() ? "" : MoneyPrint.when(due)), Cell.of(due.supplier().name()),
+                    Cell.of(due.what().words()), Cell.of(due.amount()));
+        }
+        if (dues.size() > 0) dues.sum(Cell.NOTHING, Cell.NOTHING, Cell.of("All"), Cell.NOTHING, new Table.Sum(0, dues.size() - 1));
+        Table bought = new Table("Bought", Prints.title(sheet, "bought against planned, " + code), List.of(text("Goods", 30), text("Planned", 26), new Column("Cost " + code, money, 12),
+                text("Bought", 26), new Column("Paid " + code, money, 12), new Column("Still to buy " + code, money, 12), new Column("Over the plan " + code, money, 12)));
+        for (Payments.BoughtLine line : payments.bought()) {
+            bought.row(Cell.of(line.label()), Cell.of(line.packs()), cell(line.planned()), Cell.of(line.bought()), cell(line.paid()), cell(line.open()),
+                    line.bought().isEmpty() ? Cell.NOTHING : cell(line.over()));
+        }
+        if (bought.size() > 0) {
+            Cell sum = new Table.Sum(0, bought.size() - 1);
+            bought.sum(Cell.of("All"), Cell.NOTHING, sum, Cell.NOTHING, sum, sum, sum);
+        }
+        return List.of(dues, bought);
+    }
+
+    private static Cell cell(Optional<BigDecimal> amount) {
+        return amount.map(Cell::of).orElse(Cell.NOTHING);
     }
 
     private static void row(Table table, MerchantOffers offers, Cell what, Cell need, Cell unit, Function<MerchantOffers.Merchant, Optional<BigDecimal>> cost,

@@ -83,6 +83,8 @@ export class LapCatalogue extends GardenElement {
         price('Delivery charge', 'delivery', 'for each order'),
         price('Free over', 'freeOver', 'empty: never'),
         price('Tax, %', 'tax'),
+        price('Deposit, %', 'deposit', 'of the order, when it is placed'),
+        countField({ label: 'Days to pay', key: `supplier ${id} payDays`, value: supplier.payDays ?? 0, read: days, hint: 'from the delivery', oncount: ({ detail }) => set({ payDays: detail || undefined }) }),
         h('label.wall', {}, h('input', {
           type: 'checkbox', 'data-key': `supplier ${id} included`, checked: supplier.taxIncluded !== false,
           onchange: event => set({ taxIncluded: event.target.checked ? undefined : false, ...(event.target.checked || supplier.tax ? {} : { tax: 20 }) }),

@@ -4,6 +4,7 @@ import { compareSlips, money, packsText, savedBeside, savedOf } from '../state/c
 import { unproved } from '../state/long-look.js';
 import { roundedWithUnit } from '../state/working.js';
 import './look-longer.js';
+import './order-money.js';
 import { custom, GardenElement, h } from './make.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
@@ -99,6 +100,8 @@ export class LapSlip extends GardenElement {
   }
 
   /** Who brings what, and what each bed costs of it: folded, as the lines stand above. */
+  #money = null;
+
   #more(slip) {
     const { currency } = slip;
     const orders = (slip.orders ?? []).filter(order => order.supplier);
@@ -109,7 +112,8 @@ export class LapSlip extends GardenElement {
         h('summary', { 'data-key': 'slip shares' }, 'What each bed costs'),
         h('p.hint', {}, 'A line that several share is split by what each uses of it, delivery by the goods.'),
         h('dl', {}, slip.shares.map(share => h('div', { 'data-key': `share ${share.owner}` },
-          h('dt', {}, share.owner), h('dd', {}, money(share.cost, currency), share.perM2 ? ` · ${money(share.perM2, currency)} a m² inside` : ''))))) : null);
+          h('dt', {}, share.owner), h('dd', {}, money(share.cost, currency), share.perM2 ? ` · ${money(share.perM2, currency)} a m² inside` : ''))))) : null,
+      slip.lines.length ? (this.#money ??= custom('order-money', { garden: this.garden })) : null);
   }
 
   #mightBeLess() {

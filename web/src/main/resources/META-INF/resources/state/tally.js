@@ -91,9 +91,24 @@ export const bought = (plan, item, pack) => (plan.tally?.bought ?? []).find(one 
 
 /** @param {'no' | 'bought' | 'arrived'} state of all packs of a line */
 export function setBought(item, pack, count, state) {
-  return plan => withTally(plan, tally => ({
-    ...tally,
-    bought: [...(tally.bought ?? []).filter(one => !(one.item === item && one.pack === pack)),
-      ...(state === 'no' ? [] : [{ item, pack, count, ...(state === 'arrived' ? { arrived: count } : {}) }])],
-  }));
+  return plan => withTally(plan, tally => {
+    const { paid } = bought(plan, item, pack);
+    return {
+      ...tally,
+      bought: [...(tally.bought ?? []).filter(one => !(one.item === item && one.pack === pack)),
+        ...(state === 'no' ? [] : [{ item, pack, count, ...(state === 'arrived' ? { arrived: count } : {}), ...(paid === undefined ? {} : { paid }) }])],
+    };
+  });
+}
+
+/** What was paid for all packs of a line, kept with the first; undefined takes it out. */
+export function setPaid(item, paid) {
+  return plan => withTally(plan, tally => {
+    const first = (tally.bought ?? []).findIndex(one => one.item === item);
+    return { ...tally, bought: (tally.bought ?? []).map((one, i) => {
+      if (one.item !== item) return one;
+      const { paid: _before, ...rest } = one;
+      return paid === undefined ? rest : { ...rest, paid: i === first ? paid : 0 };
+    }) };
+  });
 }

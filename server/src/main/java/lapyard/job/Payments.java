@@ -1,0 +1,167 @@
+package lapyard.job;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lapyard.catalogue.Supplier;
+import lapyard.order.Ordering;
+import lapyard.order.Slip;
+import lapyard.order.SlipLine;
+import lapyard.plan.Tally;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * Money over time: what must be paid when, and what was bought against what was planned. Together the payments are the slip's
+ * total, to the last decimal.
+ *
+ * @param dues    by day, those without one first
+ * @param bought  one a line of the slip, then what was bought without standing on it
+ * @param total   of all payments
+ * @param atLeast whether something has no price, so that more is to be paid
+ * @param paid    for what was bought
+ * @param open    what the packs that are not bought yet cost, delivery left out
+ */
+public record Payments(
+        CurrencyUnit currency, List<Due> dues, List<BoughtLine> bought, BigDecimal total, boolean atLeast, BigDecimal paid, BigDecimal open) {
+    private static final BigDecimal HUNDRED = new BigDecimal(100);
+
+    public Payments {
+        dues = List.copyOf(dues);
+        bought = List.copyOf(bought);
+    }
+
+    /** For what a payment is. */
+    public enum What {
+        DEPOSIT("deposit with the order"),
+        REST("rest after the delivery"),
+        ALL("goods and delivery");
+
+        private final String words;
+
+        What(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * @param day  of the plan, below 0 before the first day of work; empty where all of it is used already
+     * @param date of that day; empty where the garden names no first day of work
+     * @param sum  of this payment and all before it
+     */
+    public record Due(OptionalInt day, Optional<LocalDate> date, Supplier supplier, What what, BigDecimal amount, BigDecimal sum) {}
+
+    /**
+     * @param planned cost on the slip; empty where a price is missing or it does not stand there
+     * @param packs   what the slip says, in words
+     * @param bought  what the tally says, in words; empty for nothing
+     * @param paid    as tallied, else at the price of the pack; empty where neither is known or nothing was bought
+     * @param told    whether all that was paid was tallied
+     * @param open    cost of what is still to buy; empty where a price is missing
+     */
+    public record BoughtLine(String item, String label, Optional<BigDecimal> planned, String packs, String bought, Optional<BigDecimal> paid, boolean told,
+            Optional<BigDecimal> open) {
+        /** Paid less the planned cost of what was bought; empty where one of them is not known. */
+        public Optional<BigDecimal> over() {
+            return paid.flatMap(sum -> planned.flatMap(plan -> open.map(rest -> sum.add(rest).subtract(plan))));
+        }
+    }
+
+    public static Payments of(JobSheet sheet) {
+        Slip slip = sheet.slip();
+        List<Due> dues = dues(sheet);
+        List<BoughtLine> bought = bought(sheet);
+        return new Payments(slip.currency(), dues, bought, dues.isEmpty() ? BigDecimal.ZERO : dues.get(dues.size() - 1).sum(), slip.atLeast(),
+                sum(bought.stream().map(BoughtLine::paid).toList()), sum(bought.stream().map(BoughtLine::open).toList()));
+    }
+
+    private static BigDecimal sum(List<Optional<BigDecimal>> amounts) {
+        return amounts.stream().flatMap(Optional::stream).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** An order is paid where its first goods are needed: what is brought later comes on the same bill. */
+    private static List<Due> dues(JobSheet sheet) {
+        Map<String, Buying.Row> first = new HashMap<>();
+        Buying.of(sheet).rows().forEach(row -> first.merge(row.item(), row, (a, b) -> a.orderDay() <= b.orderDay() ? a : b));
+        List<Due> dues = new ArrayList<>();
+        Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
+        for (Slip.Order order : sheet.slip().orders()) {
+            if (order.total().signum() == 0) continue;
+            List<Buying.Row> rows = order.lines().stream().map(part -> first.get(part.line().item())).filter(row -> row != null).toList();
+            OptionalInt ordered = rows.stream().mapToInt(Buying.Row::orderDay).min();
+            OptionalInt there = rows.stream().mapToInt(Buying.Row::needDay).min();
+            OptionalInt due = there.isPresent() ? OptionalInt.of(there.getAsInt() + order.supplier().payDays()) : there;
+            BigDecimal deposit = Ordering.rounded(order.total().multiply(order.supplier().depositPercent()).divide(HUNDRED, 6, RoundingMode.HALF_UP), sheet.slip().currency());
+            BigDecimal rest = order.total().subtract(deposit);
+            if (deposit.signum() > 0) dues.add(due(order.supplier(), What.DEPOSIT, deposit, ordered, start));
+            if (rest.signum() > 0) dues.add(due(order.supplier(), deposit.signum() > 0 ? What.REST : What.ALL, rest, due, start));
+        }
+        dues.sort(Comparator.comparingInt(one -> one.day().orElse(Integer.MIN_VALUE)));
+        List<Due> summed = new ArrayList<>();
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Due one : dues) {
+            sum = sum.add(one.amount());
+            summed.add(new Due(one.day(), one.date(), one.supplier(), one.what(), one.amount(), sum));
+        }
+        return summed;
+    }
+
+    private static Due due(Supplier supplier, What what, BigDecimal amount, OptionalInt day, Optional<LocalDate> start) {
+        return new Due(day, day.isPresent() ? start.map(date -> date.plusDays(day.getAsInt())) : Optional.empty(), supplier, what, amount, BigDecimal.ZERO);
+    }
+
+    private static List<BoughtLine> bought(JobSheet sheet) {
+        Map<String, List<Tally.Bought>> tallied = new LinkedHashMap<>();
+        sheet.garden().people().tally().bought().forEach(one -> tallied.computeIfAbsent(one.item(), item -> new ArrayList<>()).add(one));
+        List<BoughtLine> lines = new ArrayList<>();
+        for (SlipLine line : sheet.slip().lines()) {
+            if (line.packs().isEmpty() && line.cost().isPresent()) continue;
+            lines.add(line(line.item(), line.label(), line.cost(), line.packs(), tallied.getOrDefault(line.item(), List.of()), sheet));
+            tallied.remove(line.item());
+        }
+        tallied.forEach((item, own) -> lines.add(line(item, item, Optional.empty(), List.of(), own, sheet)));
+        return lines;
+    }
+
+    private static BoughtLine line(String item, String label, Optional<BigDecimal> planned, List<SlipLine.PackCount> packs, List<Tally.Bought> bought, JobSheet sheet) {
+        Map<String, Integer> have = new HashMap<>();
+        BigDecimal paid = BigDecimal.ZERO;
+        boolean known = !bought.isEmpty();
+        for (Tally.Bought one : bought) {
+            have.merge(one.pack(), one.count(), Integer::sum);
+            Optional<BigDecimal> cost = one.paid().or(() -> packs.stream().filter(pack -> pack.pack().equals(one.pack())).findFirst()
+                    .flatMap(SlipLine.PackCount::price).map(price -> price.multiply(BigDecimal.valueOf(one.count()))));
+            known &= cost.isPresent();
+            paid = paid.add(cost.orElse(BigDecimal.ZERO));
+        }
+        BigDecimal open = BigDecimal.ZERO;
+        boolean priced = true;
+        boolean all = !bought.isEmpty();
+        for (SlipLine.PackCount pack : packs) {
+            long rest = Math.max(0, pack.count() - have.getOrDefault(pack.pack(), 0));
+            all &= rest == 0;
+            priced &= pack.price().isPresent() || rest == 0;
+            open = open.add(pack.price().orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(rest)));
+        }
+        // a line's cost is rounded once for all of it
+        Optional<BigDecimal> left = bought.isEmpty() ? planned : priced ? Optional.of(all ? BigDecimal.ZERO : Ordering.rounded(open, sheet.slip().currency())) : Optional.empty();
+        return new BoughtLine(item, label, planned, words(packs.stream().map(pack -> pack.count() + " x " + pack.pack()).toList()),
+                words(bought.stream().map(one -> one.count() + " x " + one.pack()).toList()), known ? Optional.of(Ordering.rounded(paid, sheet.slip().currency())) : Optional.empty(),
+                bought.stream().allMatch(one -> one.paid().isPresent()), left);
+    }
+
+    private static String words(List<String> packs) {
+        return String.join(" + ", packs);
+    }
+}

@@ -1,0 +1,103 @@
+package lapyard.prints;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Stream;
+import lapyard.exchange.XlsxWriter;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.job.Payments;
+import lapyard.json.GardenReader;
+import lapyard.json.Reading;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Payments by day, worked by hand, and as Apache POI reads and adds them. */
+class PaymentsTest {
+    static {
+        System.setProperty("log4j2.StatusLogger.level", "OFF"); // the reader's log has nobody to write to
+    }
+
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private static final String GARDEN = """
+            {"beds":[{"id":"A","width":2400,"depth":1200,"courses":3}],"crew":{"start":"2027-04-03"},
+             "catalogue":{"suppliers":[{"id":"mill","name":"Hill Mill","leadDays":5,"delivery":35,"deposit":30,"payDays":30}],
+              "sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":4800,"price":36.05,"supplier":"mill"}]}]}%s}""";
+
+    static Stream<Path> samples() throws IOException {
+        return Files.list(Path.of("../samples")).filter(file -> file.toString().endsWith(".json")).sorted();
+    }
+
+    private static JobSheet sheet(String garden) throws Exception {
+        Reading reading = GardenReader.read(garden);
+        return Job.prepare(assertInstanceOf(Reading.Read.class, reading, () -> reading.findings().toString()).garden());
+    }
+
+    /** Five boards at 36.05 and 35.00 to bring are 215.25; 30 % of it is 64.575, which is 64.58, and 150.67 is left. */
+    @Test
+    void aDepositIsPaidWithTheOrderAndTheRestAfterTheDelivery() throws Exception {
+        Payments payments = Payments.of(sheet(GARDEN.formatted("")));
+        var mill = payments.dues().stream().filter(due -> due.supplier().id().equals("mill")).toList();
+        assertEquals(2, mill.size());
+        assertEquals(new BigDecimal("64.58"), mill.get(0).amount());
+        assertEquals(Optional.of(LocalDate.of(2027, 3, 29)), mill.get(0).date(), "sawn on 3 April, ordered 5 days before");
+        assertEquals(new BigDecimal("150.67"), mill.get(1).amount());
+        assertEquals(Optional.of(LocalDate.of(2027, 5, 3)), mill.get(1).date(), "30 days after 3 April");
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void allPaymentsTogetherAreTheSlipWhateverTheTerms(Path sample) throws Exception {
+        ObjectNode garden = (ObjectNode) MAPPER.readTree(sample.toFile());
+        Random random = new Random(sample.getFileName().toString().hashCode());
+        garden.at("/catalogue/suppliers").forEach(one -> ((ObjectNode) one).put("deposit", random.nextInt(101)).put("payDays", random.nextInt(60)));
+        JobSheet sheet = sheet(garden.toString());
+        Payments payments = Payments.of(sheet);
+        assertEquals(0, sheet.slip().total().compareTo(payments.total()));
+        for (int i = 1; i < payments.dues().size(); i++)
+            assertTrue(payments.dues().get(i - 1).day().orElse(-9999) <= payments.dues().get(i).day().orElse(-9999), "by day");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        XlsxWriter.write(BuyingTables.of("payments", sheet), out);
+        try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()))) {
+            FormulaEvaluator reckon = book.getCreationHelper().createFormulaEvaluator();
+            Sheet dues = book.getSheet("Payments");
+            assertEquals(sheet.slip().total().doubleValue(), reckon.evaluate(dues.getRow(dues.getLastRowNum()).getCell(4)).getNumberValue(), 1e-6);
+            Sheet bought = book.getSheet("Bought");
+            assertEquals(sheet.slip().goods().doubleValue(), reckon.evaluate(bought.getRow(bought.getLastRowNum()).getCell(2)).getNumberValue(), 1e-6);
+        }
+    }
+
+    @Test
+    void whatWasBoughtStandsAgainstWhatWasPlanned() throws Exception {
+        JobSheet sheet = sheet(GARDEN.formatted(",\"tally\":{\"bought\":[{\"item\":\"timber 100x200\",\"pack\":\"board of 4800\",\"count\":2,\"paid\":80.00},"
+                + "{\"item\":\"staples\",\"pack\":\"box of 1000\",\"count\":1},{\"item\":\"spade\",\"pack\":\"one\",\"paid\":24.50}]}"));
+        Payments payments = Payments.of(sheet);
+        Payments.BoughtLine timber = payments.bought().stream().filter(line -> line.item().equals("timber 100x200")).findFirst().orElseThrow();
+        assertEquals(Optional.of(new BigDecimal("80.00")), timber.paid());
+        assertEquals(Optional.of(new BigDecimal("108.15")), timber.open(), "three boards of 36.05 are left");
+        assertEquals(Optional.of(new BigDecimal("7.90")), timber.over(), "80.00 and 108.15 are 7.90 over 180.25");
+        Payments.BoughtLine staples = payments.bought().stream().filter(line -> line.item().equals("staples")).findFirst().orElseThrow();
+        assertEquals(staples.planned(), staples.paid(), "at the price of the list where nothing was tallied");
+        assertTrue(!staples.told() && timber.told());
+        assertEquals(Optional.of(new BigDecimal("24.50")), payments.bought().get(payments.bought().size() - 1).paid(), "what was not planned counts too");
+        assertEquals(1, MoneyPrint.pages(sheet, PrintAsk.usual("", "")).size());
+    }
+}

@@ -1,0 +1,65 @@
+import { api } from '../api.js';
+import { readPrice } from '../state/catalogue.js';
+import { money } from '../state/changes.js';
+import { setPaid } from '../state/tally.js';
+import { countField } from './count-field.js';
+import { GardenElement, h } from './make.js';
+import { bringingLink, sheetLink } from './sheet-link.js';
+
+/** order-money: what must be paid when, and what was bought against the plan; worked out once it is opened. */
+export class OrderMoney extends GardenElement {
+  #open = false;
+  #payments = null;
+  #of = null;
+  #problem = null;
+
+  attached() {
+    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
+    this.render();
+  }
+
+  render() {
+    if (this.#open) this.#fetch();
+    this.rebuild(h('details', { open: this.#open, ontoggle: event => { if (this.#open !== event.target.open) { this.#open = event.target.open; this.render(); } } },
+      h('summary', { 'data-key': 'money' }, 'What to pay when, and what is bought'),
+      this.#problem ? h('p.hint.wrong', {}, this.#problem) : null,
+      this.#payments ? this.#shown(this.#payments) : null));
+  }
+
+  async #fetch() {
+    const { reckoning } = this.garden;
+    if (reckoning.standing !== 'fresh' || this.#of === reckoning.sheet) return;
+    this.#of = reckoning.sheet;
+    try {
+      const payments = await this.garden.part('payments');
+      if (this.#of !== reckoning.sheet) return;
+      this.#payments = payments;
+      this.#problem = null;
+    } catch (problem) {
+      this.#of = null;
+      this.#problem = `Payments cannot be shown: ${problem.message}`;
+    }
+    if (this.isConnected) this.render();
+  }
+
+  #shown({ currency, total, atLeast, paid, open, dues, bought }) {
+    return [
+      h('p', {}, h('strong', {}, `${atLeast ? 'At least ' : ''}${money(total, currency)} to pay`), `; bought for ${money(paid, currency)}, goods for ${money(open, currency)} still to buy.`),
+      h('dl', {}, dues.map(due => h('div', { 'data-key': `due ${due.supplier} ${due.what}` },
+        h('dt', {}, `${when(due)}: ${due.name}, ${due.what}`), h('dd', {}, money(due.amount, currency))))),
+      h('p.hint', {}, 'Deposit and days to pay are said with each supplier under Merchants.'),
+      h('h4', {}, 'Bought'),
+      h('ul.paid', {}, bought.filter(line => line.bought).map(line => h('li', { 'data-key': `paid ${line.item}` },
+        countField({ label: `${line.label}: ${line.bought}, paid ${currency}`, mode: 'decimal', key: `paid field ${line.item}`, value: line.told ? line.paid : '', hint: against(line, currency),
+          read: readPrice, oncount: ({ detail }) => this.garden.plans.run(setPaid(line.item, detail ?? undefined)) })))),
+      bought.some(line => line.bought) ? null : h('p.hint', {}, 'Nothing is tallied as bought yet.'),
+      h('nav', { 'aria-label': 'Money' }, bringingLink(this, api, 'payments.pdf', 'Payments, PDF', 'payments.pdf'), ' ', sheetLink(this, api, 'tables/payments.xlsx', 'Payments, XLSX', 'payments.xlsx'))];
+  }
+}
+
+const when = ({ date, day }) => date ?? (day === null ? 'now' : day < 0 ? `${-day} days before work begins` : `day ${day + 1}`);
+
+const against = ({ planned, told, paid, over }, currency) => [planned ? `planned ${money(planned, currency)}` : 'not planned', told || !paid ? '' : `${money(paid, currency)} as listed`,
+  over && Number(over) ? `${money(over.replace('-', ''), currency)} ${Number(over) > 0 ? 'over' : 'under'} the plan` : ''].filter(Boolean).join(', ');
+
+customElements.define('order-money', OrderMoney);
