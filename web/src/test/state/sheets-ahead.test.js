@@ -8,24 +8,24 @@ function garden(beds = 1) {
 function set({ worker = true, fails = {} } = {}) {
   const asked = [];
   const waits = [];
-  const api = { sheets: async () => { asked.push('list'); }, sheet: async (id, name) => { asked.push(name); if (fails[name]) throw fails[name]; } };
-  return { asked, ahead: new SheetsAhead(api, () => worker, run => waits.push(run)), rest: async () => { for (const run of waits.splice(0)) run(); for (let i = 0; i < 20; i++) await null; } };
+  const api = { sheets: async () => { asked.push('list'); }, sheet: async (id, name) => { asked.push(name); if (fails[name]) throw fails[name]; }, part: async (id, name) => { asked.push(name); } };
+  return { asked, ahead: new SheetsAhead(api, () => worker, run => waits.push(run)), rest: async () => { for (const run of waits.splice(0)) run(); for (let i = 0; i < 40; i++) await null; } };
 }
 
-test('days, course cards and boards are fetched once a revision, at rest', async () => {
+test('days, course cards, boards, pegs and deliveries are fetched once a revision, at rest', async () => {
   const { asked, ahead, rest } = set();
   const open = garden();
   ahead.follow(open);
   equal(asked, []);
   await rest();
-  equal(asked, ['list', 'weekends.pdf', 'course-cards.pdf', 'saw-day.pdf']);
-  open.reckoning.dispatchEvent(new Event('change'));
-  await rest();
-  equal(asked.length, 4);
-  open.keeper.revision = '"2"';
+  equal(asked, ['list', 'pegs', 'loads', 'weekends.pdf', 'course-cards.pdf', 'saw-day.pdf', 'setting-out.pdf', 'load-in.pdf']);
   open.reckoning.dispatchEvent(new Event('change'));
   await rest();
   equal(asked.length, 8);
+  open.keeper.revision = '"2"';
+  open.reckoning.dispatchEvent(new Event('change'));
+  await rest();
+  equal(asked.length, 16);
 });
 
 test('nothing is fetched without a worker, for many beds, while something is tried or after another garden is opened', async () => {
@@ -46,9 +46,9 @@ test('a sheet that the garden has too little for leaves the next, a server that 
   const { asked, ahead, rest } = set({ fails: { 'weekends.pdf': { status: 422 } } });
   ahead.follow(garden());
   await rest();
-  equal(asked.length, 4);
+  equal(asked.length, 8);
   const away = set({ fails: { 'weekends.pdf': new Error('away') } });
   away.ahead.follow(garden());
   await away.rest();
-  equal(away.asked, ['list', 'weekends.pdf']);
+  equal(away.asked, ['list', 'pegs', 'loads', 'weekends.pdf']);
 });

@@ -22,13 +22,13 @@ class WithoutSignalIT {
     @Test
     void theGardenOpenLastIsWorkedOnAndMergedWhenTheNetIsBack(Page page) throws IOException, InterruptedException {
         assumeTrue(RunningServer.isOurs(), "only a server of our own can be killed");
-        String id = page.open(Page.TWO_BEDS);
+        String id = page.open(Page.TWO_BEDS.replace("\"ground\":{", "\"ground\":{\"baseline\":{\"from\":[0,0],\"to\":[12000,0]},"));
         Browser browser = page.browser();
         browser.until("the worker does not come", "return navigator.serviceWorker.controller !== null || (navigator.serviceWorker.ready.then(() => {}), false)");
         page.reload();
         browser.until("the garden is not kept", "if (window.looked === undefined) { window.looked = false; caches.open('lapyard-gardens').then(cache => cache.keys()).then(keys => { window.looked = keys.some(one => one.url.endsWith('kept/' + arguments[0])) ? true : undefined; }); } return window.looked === true", id);
         browser.until("the sheets are not fetched ahead", "if (window.sheets === undefined) { window.sheets = false; caches.open('lapyard-sheets').then(cache => cache.keys()).then(keys => {"
-                + " const names = keys.map(one => one.url); window.sheets = ['api/sheets', 'weekends.pdf', 'course-cards.pdf', 'saw-day.pdf'].every(name => names.some(url => url.endsWith(name) && (name === 'api/sheets' || url.includes(arguments[0])))) ? true : undefined; }); }"
+                + " const names = keys.map(one => one.url); window.sheets = ['api/sheets', 'weekends.pdf', 'course-cards.pdf', 'saw-day.pdf', 'setting-out.pdf', 'load-in.pdf', 'job-sheet/pegs', 'job-sheet/loads'].every(name => names.some(url => url.endsWith(name) && (name === 'api/sheets' || url.includes(arguments[0])))) ? true : undefined; }); }"
                 + " return window.sheets === true", id);
         page.server().kill();
         network(browser, false);
@@ -43,10 +43,14 @@ class WithoutSignalIT {
             PlacesIT.opens(browser, "saw-day");
             assertTrue(browser.all(".bar-board .cut").size() > 3);
             PlacesIT.opens(browser, "sheets");
-            for (String sheet : new String[] {"weekends.pdf", "course-cards.pdf", "saw-day.pdf"}) {
+            for (String sheet : new String[] {"weekends.pdf", "course-cards.pdf", "saw-day.pdf", "setting-out.pdf", "load-in.pdf"}) {
                 browser.click("[data-key=\"sheet " + sheet + "\"]");
                 assertTrue(WholeJobIT.arrived(browser, ".pdf").startsWith("%PDF-"), sheet);
             }
+            PlacesIT.opens(browser, "pegs");
+            browser.until("the pegs are not there", "return document.querySelectorAll('[data-pegs] tbody tr').length === 8");
+            PlacesIT.opens(browser, "load-in");
+            browser.until("the deliveries are not there", "return document.querySelectorAll('[data-key^=\"drop \"]').length > 0 && document.querySelector('lap-load-in').textContent.includes('reached last')");
             PlacesIT.opens(browser, "tally");
             String piece = String.valueOf(browser.js("return document.querySelector('lap-tally .piece').dataset.key"));
             browser.click("[data-key=\"" + piece + "\"]");

@@ -10,8 +10,8 @@ const FILES = ['./', 'page.js', 'page.css', 'icon.svg', 'manifest.webmanifest'];
 /** How long the net may take where something was kept, milliseconds. */
 const PATIENCE = 3000;
 
-/** So many sheets are kept, the latest. */
-const MOST_SHEETS = 40;
+/** So many sheets and parts of job sheets are kept, the latest. */
+const MOST_SHEETS = 60;
 
 addEventListener('install', event => event.waitUntil(caches.open(PAGE).then(cache => cache.addAll(FILES)).then(() => skipWaiting())));
 
@@ -24,7 +24,7 @@ addEventListener('fetch', event => {
   const name = url.pathname.slice(new URL('./', location.href).pathname.length);
   if (request.mode === 'navigate' && name === '') event.respondWith(netFirst(event, PAGE, new Request('./'), PATIENCE));
   else if (FILES.includes(name)) event.respondWith(netFirst(event, PAGE, request, PATIENCE));
-  else if (name === 'api/sheets' || /^api\/gardens\/[^/]+\/[\w-]+\.(?:pdf|svg|png|dxf|csv|xlsx|ics)$/.test(name)) event.respondWith(netFirst(event, SHEETS, request, Infinity));
+  else if (name === 'api/sheets' || /^api\/gardens\/[^/]+\/(?:[\w-]+\.(?:pdf|svg|png|dxf|csv|xlsx|ics)|job-sheet\/\w+)$/.test(name)) event.respondWith(netFirst(event, SHEETS, request, Infinity));
 });
 
 async function netFirst(event, where, request, patience) {

@@ -4,7 +4,8 @@ import { USUAL_WAY, setWayIn, wayInOf } from '../state/load-in.js';
 import { unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
 import { lengthField } from './length-field.js';
-import { GardenElement, h } from './make.js';
+import { h } from './make.js';
+import { PartPlace } from './part-place.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 import { shownNumber } from './shown-number.js';
@@ -18,41 +19,15 @@ const between = (least, most, unit) => text => {
 const lengthCheck = (least, most) => mm => (mm < least ? `${least} or more.` : mm > most ? `${most} or less.` : null);
 
 /** lap-load-in: what comes in from the road: drops, trips, lifts, the way in, places for bags, barrow runs. */
-export class LapLoadIn extends GardenElement {
-  #loads = null;
-  #of = null;
-  #problem = null;
-
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
-    this.render();
-  }
-
+export class LapLoadIn extends PartPlace {
   render() {
-    this.#fetch();
-    const loads = this.#loads;
+    this.bring('loads', 'Delivery and access cannot be shown');
+    const loads = this.part;
     this.rebuild(
       h('div.bar', {}, h('nav', { 'aria-label': 'Sheets for delivery and access' }, sheetLink(this, api, 'load-in.pdf', 'Delivery and access, PDF'))),
       this.#way(),
-      this.#problem ? h('p.hint.wrong', {}, this.#problem) : null,
+      this.standing(),
       !loads ? h('p.hint', {}, 'Nothing is reckoned yet.') : loads.drops.length ? this.#all(loads) : h('p.hint', {}, 'Nothing comes in yet: add a bed.'));
-  }
-
-  /** Worked out where it is shown: once for each job sheet. */
-  async #fetch() {
-    const { reckoning } = this.garden;
-    if (reckoning.standing !== 'fresh' || this.#of === reckoning.sheet) return;
-    this.#of = reckoning.sheet;
-    try {
-      const loads = await this.garden.part('loads');
-      if (this.#of !== reckoning.sheet) return;
-      this.#loads = loads;
-      this.#problem = null;
-    } catch (problem) {
-      this.#of = null;
-      this.#problem = `Delivery and access cannot be shown: ${problem.message}`;
-    }
-    if (this.isConnected) this.render();
   }
 
   #way() {

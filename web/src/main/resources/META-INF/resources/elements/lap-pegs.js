@@ -3,44 +3,24 @@ import { api } from '../api.js';
 import { houseWall, put } from '../state/ground.js';
 import { unitsOf, yardOf } from '../state/plan.js';
 import './ground-form.js';
-import { custom, GardenElement, h } from './make.js';
-import { patch } from './patch.js';
+import { custom, h } from './make.js';
+import { PartPlace } from './part-place.js';
 import { place } from './places.js';
 import { sheetLink } from './sheet-link.js';
 
 /** lap-pegs: the baseline, and each bed from it: along, off, tapes, levels, diagonals. */
-export class LapPegs extends GardenElement {
-  #pegs = null;
-  #asked = null;
-  #built = null;
-  #table = null;
-
-  attached() {
-    this.#built = null;
-    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
-    this.render();
-  }
+export class LapPegs extends PartPlace {
+  #form = null;
 
   render() {
     const has = Boolean(this.garden.plan.ground?.baseline);
-    if (this.#built !== has) this.#build(has);
-    this.#built = has;
-    const { sheet, standing } = this.garden.reckoning;
-    if (has && standing === 'fresh' && this.#asked !== sheet) {
-      this.#asked = sheet;
-      this.#bring(sheet);
-    }
-    patch(this.#table, has && this.#pegs ? [h('p', {}, sheetLink(this, api, 'setting-out.pdf', 'Setting-out sheet to print')), this.#beds()] : []);
-  }
-
-  #build(has) {
-    this.#table = h('div.pegs');
-    this.replaceChildren(
-      ...(has
-        ? [custom('ground-form', { garden: this.garden, yard: this.yard, form: 'baseline' })]
+    if (has) this.bring('pegs', 'The pegs are not worked out');
+    this.rebuild(
+      has ? this.#form ??= custom('ground-form', { garden: this.garden, yard: this.yard, form: 'baseline' })
         : [h('p.hint', {}, 'Beds are pegged out from a baseline: two marks that stay, as far apart as you can.'),
-          h('button.main', { type: 'button', 'data-key': 'house wall', onclick: () => this.#houseWall() }, 'Take the house wall')]),
-      this.#table);
+          h('button.main', { type: 'button', 'data-key': 'house wall', onclick: () => this.#houseWall() }, 'Take the house wall')],
+      has ? this.standing() : null,
+      h('div.pegs', {}, has && this.part ? [h('p', {}, sheetLink(this, api, 'setting-out.pdf', 'Setting-out sheet to print')), this.#beds()] : null));
   }
 
   #houseWall() {
@@ -51,22 +31,10 @@ export class LapPegs extends GardenElement {
     this.say('The house wall is the baseline.');
   }
 
-  async #bring(sheet) {
-    try {
-      const pegs = await this.garden.part('pegs');
-      if (this.#asked === sheet) this.#pegs = pegs;
-    } catch (problem) {
-      this.#pegs = null;
-      this.#asked = null;
-      this.say(`The pegs are not worked out: ${problem.message}`);
-    }
-    if (this.isConnected) this.render();
-  }
-
   #beds() {
     const units = unitsOf(this.garden.plan);
     const mm = value => shown(value, units);
-    return this.#pegs.beds.map(bed => {
+    return this.part.beds.map(bed => {
       const low = Math.max(...bed.pegs.map(peg => peg.drop ?? -Infinity));
       const levels = Number.isFinite(low);
       const heads = ['Peg', 'Along', 'Off', 'From start', 'From end', ...(levels ? ['Level'] : [])];

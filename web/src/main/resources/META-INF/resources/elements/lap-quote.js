@@ -3,7 +3,8 @@ import { readPrice } from '../state/catalogue.js';
 import { money } from '../state/changes.js';
 import { addWork, quoteOf, readDay, readExclusions, readMargin, readTax, removeWork, setQuote, setWork } from '../state/quote.js';
 import { countField } from './count-field.js';
-import { custom, GardenElement, h } from './make.js';
+import { custom, h } from './make.js';
+import { PartPlace } from './part-place.js';
 import './shelf-piece.js';
 import { place } from './places.js';
 import { bringingLink } from './sheet-link.js';
@@ -17,49 +18,28 @@ const hours = text => {
 };
 
 /** lap-quote: for who builds for others: work, margin and terms, what it comes to, and what a change does to it. */
-export class LapQuote extends GardenElement {
-  #quote = null;
-  #of = null;
-  #problem = null;
+export class LapQuote extends PartPlace {
   #numbers = [];
   #from = null;
   #variation = null;
 
   #shelf = null;
 
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
-    this.render();
-  }
-
   render() {
-    this.#fetch();
+    this.bring('quote', 'The quote does not come', () => this.#revisions());
     this.rebuild(
       this.#terms(), this.#labour(),
-      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
-      this.#quote ? this.#sum(this.#quote) : h('p.hint', {}, 'Nothing is reckoned yet.'),
+      this.standing(),
+      this.part ? this.#sum(this.part) : h('p.hint', {}, 'Nothing is reckoned yet.'),
       this.#change(),
       this.#shelf ??= custom('shelf-piece', { garden: this.garden, kind: 'quote', contentOf: plan => plan.quote ?? null }));
   }
 
-  /** Worked out where it is shown: once for each job sheet. */
-  async #fetch() {
-    const { reckoning, id } = this.garden;
-    if (reckoning.standing !== 'fresh' || this.#of === reckoning.sheet) return;
-    this.#of = reckoning.sheet;
-    try {
-      const [quote, { revisions }] = await Promise.all([this.garden.part('quote'), api.revisions(id)]);
-      if (this.#of !== reckoning.sheet) return;
-      this.#quote = quote;
-      this.#numbers = revisions.filter(one => one.kind !== 'deleted');
-      this.#from = this.#numbers.some(one => one.number === this.#from) ? this.#from : this.#numbers[1]?.number ?? null;
-      this.#variation = null;
-      this.#problem = null;
-    } catch (problem) {
-      this.#of = null;
-      this.#problem = `The quote does not come: ${problem.message}`;
-    }
-    if (this.isConnected) this.render();
+  async #revisions() {
+    const { revisions } = await api.revisions(this.garden.id);
+    this.#numbers = revisions.filter(one => one.kind !== 'deleted');
+    this.#from = this.#numbers.some(one => one.number === this.#from) ? this.#from : this.#numbers[1]?.number ?? null;
+    this.#variation = null;
   }
 
   #terms() {
@@ -131,8 +111,8 @@ export class LapQuote extends GardenElement {
       const { difference, currency } = this.#variation;
       this.say(`The order ${Number(difference) === 0 ? 'costs the same' : `changes by ${money(difference, currency)}`}.`);
     } catch (problem) {
-      this.#problem = `The variation does not come: ${problem.message}`;
-      this.say(this.#problem);
+      this.problem = `The variation does not come: ${problem.message}`;
+      this.say(this.problem);
     }
     this.render();
   }

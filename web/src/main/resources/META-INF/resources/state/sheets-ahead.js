@@ -1,5 +1,8 @@
-/** What is wanted on paper or screen where there is no signal: days, course cards and the boards to saw. */
-const WANTED = ['weekends.pdf', 'course-cards.pdf', 'saw-day.pdf'];
+/** What is wanted on paper or screen where there is no signal: days, course cards, the boards to saw, pegs, what the lorry brings. */
+const WANTED = ['weekends.pdf', 'course-cards.pdf', 'saw-day.pdf', 'setting-out.pdf', 'load-in.pdf'];
+
+/** Parts of the job sheet that their places ask for when they are opened. */
+const PARTS = ['pegs', 'loads'];
 
 /** Fetched once nobody has changed anything for a while, milliseconds. */
 const QUIET = 4000;
@@ -19,7 +22,7 @@ export class SheetsAhead {
   #done = null;
 
   /**
-   * @param {{sheet: Function, sheets: Function}} api
+   * @param {{sheet: Function, sheets: Function, part: Function}} api
    * @param {() => boolean} worker whether what is fetched is kept
    * @param {(run: () => void, ms: number) => any} [later]
    */
@@ -54,10 +57,10 @@ export class SheetsAhead {
     this.#done = what;
     try {
       await this.#api.sheets();
-      for (const name of WANTED) {
+      for (const bring of [...PARTS.map(name => () => this.#api.part(garden.id, name)), ...WANTED.map(name => () => this.#api.sheet(garden.id, name))]) {
         if (!this.#isAtRest(garden)) return;
         // a sheet for which the garden has too little is no reason to leave out the next
-        await this.#api.sheet(garden.id, name).catch(problem => { if (!problem.status) throw problem; });
+        await bring().catch(problem => { if (!problem.status) throw problem; });
       }
     } catch {
       this.#done = null;
