@@ -30,7 +30,12 @@ public final class Answer {
     }
 
     public static Answer of(byte[] bytes) {
-        return new Answer(bytes, Optional.empty(), bytes.length, hash(bytes).substring(0, TAG_DIGITS));
+        return of(bytes, hash(bytes));
+    }
+
+    /** @param hash of the bytes, in hexadecimal */
+    static Answer of(byte[] bytes, String hash) {
+        return new Answer(bytes, Optional.empty(), bytes.length, hash.substring(0, TAG_DIGITS));
     }
 
     public static Answer of(String text) {

@@ -61,9 +61,8 @@ final class Spool extends OutputStream {
     }
 
     Answer answer() {
-        return file.isEmpty()
-                ? Answer.of(memory.toByteArray())
-                : Answer.of(file.get(), length, HexFormat.of().formatHex(digest.digest()));
+        String hash = HexFormat.of().formatHex(digest.digest());
+        return file.isEmpty() ? Answer.of(memory.toByteArray(), hash) : Answer.of(file.get(), length, hash);
     }
 
     /** Where what was written is of no use. */

@@ -26,10 +26,13 @@ final class Building {
     /** From sand on; bark, chips and compost are a third to a half of it. */
     private static final double STONE_KG_M3 = 1400;
 
+    /** A task of a schedule with those it waits for takes the room of so many pieces that are cut. */
+    private static final int TASK_PIECES = 3;
+
     private Building() {}
 
     static Weekends weekends(
-            Garden garden, List<BedSheet> beds, List<PathSheet> paths, List<SectionCutting> timber, List<SectionCutting> strips) {
+            Garden garden, List<BedSheet> beds, List<PathSheet> paths, List<SectionCutting> timber, List<SectionCutting> strips, SearchMemory memory) {
         Map<String, Double> stripMinutes = stripMinutes(beds, strips);
         List<BedLoad> loads = beds.stream()
                 .map(bed -> new BedLoad(bed.work(), bed.quantities(), stripMinutes.getOrDefault(bed.work().bed().id(), 0.0)))
@@ -38,7 +41,7 @@ final class Building {
         Map<String, List<Double>> slants = slants(beds, timber);
         return WeekendPlanner.of(garden.people().crew(), JobSheet.lifting(garden), garden.terms().wayIn().barrowLitres(),
                 loads, pathLoads, saw(garden, timber, slants), fixed(garden),
-                done(garden), garden.people().tally().day(), WeekendPlanner.FOLLOWING);
+                done(garden), garden.people().tally().day(), asked -> memory.of(asked, asked.tasks() * TASK_PIECES, WeekendPlanner.Staging::solved, result -> true));
     }
 
     private static Map<String, Integer> done(Garden garden) {

@@ -10,15 +10,17 @@ import lapyard.working.Progress;
  */
 public final class CostedGarden {
     private final Costing costing;
+    private final SearchMemory memory;
 
-    private CostedGarden(Costing costing) {
+    private CostedGarden(Costing costing, SearchMemory memory) {
         this.costing = costing;
+        this.memory = memory;
     }
 
     /** @param memory shared by the gardens that are compared, which repeat most of their searches */
     public static CostedGarden of(Garden garden, SearchMemory memory) {
         boolean alone = garden.beds().stream().anyMatch(PooledTimber::angled);
-        return new CostedGarden(Costing.of(garden, new SearchOptions(garden.goods().search(), what -> Progress.UNHEARD, alone, memory)));
+        return new CostedGarden(Costing.of(garden, new SearchOptions(garden.goods().search(), what -> Progress.UNHEARD, alone, memory)), memory);
     }
 
     /** Of the order, as {@link Job#prepare} finds it. */
@@ -32,6 +34,6 @@ public final class CostedGarden {
     }
 
     public JobSheet sheet() {
-        return Job.sheet(costing);
+        return Job.sheet(costing, memory);
     }
 }

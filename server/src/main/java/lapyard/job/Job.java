@@ -50,16 +50,16 @@ public final class Job {
      * @param memory   what was searched for before, for this garden or another
      */
     public static JobSheet prepare(Garden given, Function<String, Progress> progress, SearchMemory memory) {
-        return sheet(Costing.of(given, new SearchOptions(given.goods().search(), progress, memory)));
+        return sheet(Costing.of(given, new SearchOptions(given.goods().search(), progress, memory)), memory);
     }
 
-    static JobSheet sheet(Costing costing) {
+    static JobSheet sheet(Costing costing, SearchMemory memory) {
         Abandonable.check();
         List<BedSheet> beds = judged(costing);
         Abandonable.check();
         JobSheet sheet = new JobSheet(
                 costing.garden(), costing.ground(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings(),
-                costing.rolls().materials(costing.slip()), costing.slip(), timed(costing, beds), List.of(), costing.leftOut());
+                costing.rolls().materials(costing.slip()), costing.slip(), timed(costing, beds, memory), List.of(), costing.leftOut());
         return sheet.with(FindingList.settled(findings(costing, sheet), costing.garden().accepted()));
     }
 
@@ -73,8 +73,8 @@ public final class Job {
     }
 
     /** The work of these beds and of the paths, laid over days. */
-    private static Weekends timed(Costing costing, List<BedSheet> beds) {
-        return Building.weekends(costing.garden(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings());
+    private static Weekends timed(Costing costing, List<BedSheet> beds, SearchMemory memory) {
+        return Building.weekends(costing.garden(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings(), memory);
     }
 
     /** What is found at each step, in the order of the steps. */

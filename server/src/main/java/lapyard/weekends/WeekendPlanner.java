@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import lapyard.plan.Crew;
 import lapyard.plan.Crew.Person;
 import lapyard.plan.Fact;
@@ -31,6 +32,17 @@ import lapyard.working.Effort;
 public final class WeekendPlanner {
     /** For a plan that follows each change of the garden. */
     public static final Effort FOLLOWING = Effort.ofSteps(400, 200);
+
+    /** What is searched for: equal ones have equal results. */
+    public record Staging(StagingProblem problem) {
+        public int tasks() {
+            return problem.tasks().size();
+        }
+
+        public StagingResult solved() {
+            return StagingSolver.solve(problem, FOLLOWING);
+        }
+    }
 
     private final Crew crew;
     private final List<GardenTask> works;
@@ -54,6 +66,7 @@ public final class WeekendPlanner {
      * @param fixedWeekends beds whose timber is to be stacked in a given weekend, by code
      * @param done          ids of tasks that need not be planned any more, with the day on which each was done
      * @param today         first day that can still be planned
+     * @param schedule      answers with {@link Staging#solved}, or with what was solved for an equal one
      */
     public static Weekends of(
             Crew crew,
@@ -65,10 +78,10 @@ public final class WeekendPlanner {
             Map<String, Integer> fixedWeekends,
             Map<String, Integer> done,
             int today,
-            Effort effort) {
+            Function<Staging, StagingResult> schedule) {
         int painters = new CrewCalendar(crew, 7 * 53).painters();
         List<GardenTask> works = WorkList.of(crew, lifting, barrowLitres, painters, beds, paths, saw);
-        return new WeekendPlanner(crew, works, fixedWeekends, done.keySet(), done).plan(today, effort);
+        return new WeekendPlanner(crew, works, fixedWeekends, done.keySet(), done).plan(today, schedule);
     }
 
     /** The crew of a year, as its fullest day has it, with what each of them lifts. */
@@ -76,7 +89,7 @@ public final class WeekendPlanner {
         return new Lifting(limitKg, Math.max(1, new CrewCalendar(crew, 7 * 53).lifters()));
     }
 
-    private Weekends plan(int today, Effort effort) {
+    private Weekends plan(int today, Function<Staging, StagingResult> schedule) {
         List<GardenTask> open = works.stream().filter(work -> !done.contains(work.id())).toList();
         double load = open.stream().mapToDouble(GardenTask::personHours).sum();
         int waitDays = crew.waits().cureDays() + crew.waits().settleDays() + 14 + today;
@@ -86,7 +99,7 @@ public final class WeekendPlanner {
                     .by(Fact.count(0, "people")).way(WayKind.TAKE_HOLIDAYS_OUT).way(WayKind.SAY_WHO_COMES));
             return new Weekends(List.of(), List.of(), List.of(), load, 0, 0, 0, List.copyOf(done), findings);
         }
-        StagingResult result = StagingSolver.solve(problem(open, today), effort);
+        StagingResult result = schedule.apply(new Staging(problem(open, today)));
         return laidOut(open, result, load);
     }
 

@@ -3,6 +3,8 @@ package lapyard.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.concurrent.atomic.AtomicInteger;
+import lapyard.plan.Garden;
+import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 
 class SearchMemoryTest {
@@ -50,5 +52,17 @@ class SearchMemoryTest {
         ask("large", 3);
         ask("large", 3);
         assertEquals(23, searches.get());
+    }
+
+    /** A bed elsewhere changes no task, another course does: remembered or not, the days are those of the garden as it is. */
+    @Test
+    void aScheduleIsThatOfTheGardenAsItIsWhateverWasSearchedForBefore() {
+        SearchMemory kept = new SearchMemory(32L << 20);
+        for (String bed : new String[] {"\"at\":[4000,2000]",  "\"at\":[4100,2000]", "\"at\":[4100,2000],\"stage\":2", "\"at\":[4100,2000],\"courses\":4", "\"at\":[4000,2000]"}) {
+            Garden garden = Gardens.garden("{\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":3,\"at\":[500,2000]},"
+                    + "{\"id\":\"B\",\"width\":1800,\"depth\":900," + bed + "}]}");
+            assertEquals(Job.prepare(garden, what -> Progress.UNHEARD, new SearchMemory(32L << 20)).weekends(),
+                    Job.prepare(garden, what -> Progress.UNHEARD, kept).weekends(), bed);
+        }
     }
 }
