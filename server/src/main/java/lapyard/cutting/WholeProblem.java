@@ -5,9 +5,11 @@ import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * A cutting problem in whole numbers. An item weighs its length plus one kerf and a board holds its usable length
@@ -66,100 +68,82 @@ final class WholeProblem {
             long kerf) {
         int everyBoard = boards.stream().mapToInt(CuttingProblem.Stock::goodFaces).min().orElse(0);
         int asked = Math.max(1, pieces.stream().mapToInt(CuttingProblem.Demand::goodFaces).max().orElse(0));
-        Map<Kind, List<CuttingProblem.Demand>> kinds = new LinkedHashMap<>();
+        Map<Kind, List<CuttingProblem.Demand>> kinds =
+                new TreeMap<>(Comparator.comparingInt(Kind::faces).thenComparing(Comparator.comparingLong(Kind::length).reversed()));
         for (var piece : pieces) {
-            int faces = piece.goodFaces() <= everyBoard ? 0 : piece.goodFaces();
-            Kind kind = new Kind(microns.get(piece) + kerf, faces);
+            Kind kind = new Kind(microns.get(piece) + kerf, piece.goodFaces() <= everyBoard ? 0 : piece.goodFaces());
             kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(piece);
         }
-        long gcd = 0;
-        for (Kind kind : kinds.keySet()) gcd = gcd(gcd, kind.length());
-        micronsAUnit = Math.max(1, gcd);
-        List<Kind> order = new ArrayList<>(kinds.keySet());
-        order.sort(Comparator.comparingInt(Kind::faces).thenComparing(Comparator.comparingLong(Kind::length).reversed()));
-        int n = order.size();
-        weight = new int[n];
-        demand = new int[n];
-        itemFaces = new int[n];
-        itemDemands = new ArrayList<>();
-        long total = 0;
-        for (int i = 0; i < n; i++) {
-            weight[i] = Math.toIntExact(order.get(i).length() / micronsAUnit);
-            itemFaces[i] = order.get(i).faces();
-            List<CuttingProblem.Demand> demands = kinds.get(order.get(i));
-            long sum = demands.stream().mapToLong(CuttingProblem.Demand::count).sum();
-            demand[i] = Math.toIntExact(sum);
-            total += sum;
-            itemDemands.add(List.copyOf(demands));
-        }
+        micronsAUnit = Math.max(1, kinds.keySet().stream().mapToLong(Kind::length).reduce(0, WholeProblem::gcd));
+        weight = kinds.keySet().stream().mapToInt(kind -> Math.toIntExact(kind.length() / micronsAUnit)).toArray();
+        itemFaces = kinds.keySet().stream().mapToInt(Kind::faces).toArray();
+        itemDemands = kinds.values().stream().map(List::copyOf).toList();
+        demand = itemDemands.stream()
+                .mapToInt(same -> Math.toIntExact(same.stream().mapToLong(CuttingProblem.Demand::count).sum()))
+                .toArray();
+        mostBoards = Math.max(1, IntStream.of(demand).asLongStream().sum());
 
-        Map<BoardKind, List<CuttingProblem.Stock>> boardKinds = new LinkedHashMap<>();
-        for (var board : boards) {
-            int capacityHere = (int) Math.min(Integer.MAX_VALUE, (usable.get(board) + kerf) / micronsAUnit);
-            BoardKind kind = new BoardKind(
-                    capacityHere,
-                    board.worth().stripTrailingZeros(),
-                    board.available().isPresent(),
-                    Math.min(asked, board.goodFaces()));
-            boardKinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(board);
-        }
-        List<BoardKind> kept = new ArrayList<>();
-        for (BoardKind kind : boardKinds.keySet()) {
-            if (holdsSomething(kind) && boardKinds.keySet().stream().noneMatch(o -> replaces(o, kind))) kept.add(kind);
-        }
-        kept.sort(Comparator.comparingInt(BoardKind::capacity)
+        Map<BoardKind, List<CuttingProblem.Stock>> kept = boardKinds(boards, usable, kerf, asked);
+        capacity = kept.keySet().stream().mapToInt(BoardKind::capacity).toArray();
+        stockFaces = kept.keySet().stream().mapToInt(BoardKind::faces).toArray();
+        int k = capacity.length;
+        supply = new int[k];
+        price = new long[k];
+        stockBoards = new ArrayList<>();
+        int scale = Math.max(0, kept.keySet().stream().mapToInt(kind -> kind.price().scale()).max().orElse(0));
+        kept.forEach((kind, same) -> {
+            int j = stockBoards.size();
+            long there = same.stream().mapToLong(b -> b.available().orElse(0)).sum();
+            supply[j] = kind.limited() ? (int) Math.min(there, UNLIMITED - 1) : UNLIMITED;
+            price[j] = kind.price().setScale(scale, RoundingMode.UNNECESSARY).unscaledValue().longValueExact();
+            stockBoards.add(kind.limited() ? List.copyOf(same) : List.of(same.get(0)));
+        });
+        long priceGcd = LongStream.of(price).reduce(0, WholeProblem::gcd);
+        if (priceGcd == 0) priceGcd = 1;
+        for (int j = 0; j < k; j++) price[j] /= priceGcd;
+        priceUnit = new BigDecimal(BigInteger.valueOf(priceGcd), scale);
+        boardWeight = boardWeight();
+        cost = LongStream.of(price).map(each -> boardWeight == 0 ? 1 : boardWeight == 1 ? each : each * boardWeight + 1).toArray();
+        uncutCost = uncutCost();
+    }
+
+    /** Those that hold something and that no other replaces, the largest first, each with its boards. */
+    private Map<BoardKind, List<CuttingProblem.Stock>> boardKinds(
+            List<CuttingProblem.Stock> boards, Map<CuttingProblem.Stock, Long> usable, long kerf, int asked) {
+        Map<BoardKind, List<CuttingProblem.Stock>> kinds = new TreeMap<>(Comparator.comparingInt(BoardKind::capacity)
                 .reversed()
                 .thenComparing(BoardKind::price)
                 .thenComparing(BoardKind::limited)
                 .thenComparingInt(BoardKind::faces));
-        int k = kept.size();
-        capacity = new int[k];
-        supply = new int[k];
-        stockFaces = new int[k];
-        price = new long[k];
-        cost = new long[k];
-        stockBoards = new ArrayList<>();
-        int scale = 0;
-        for (BoardKind kind : kept) scale = Math.max(scale, kind.price().scale());
-        long priceGcd = 0;
-        for (int j = 0; j < k; j++) {
-            BoardKind kind = kept.get(j);
-            capacity[j] = kind.capacity();
-            stockFaces[j] = kind.faces();
-            List<CuttingProblem.Stock> same = boardKinds.get(kind);
-            long there = same.stream().mapToLong(b -> b.available().orElse(0)).sum();
-            supply[j] = kind.limited() ? (int) Math.min(there, UNLIMITED - 1) : UNLIMITED;
-            price[j] = kind.price().setScale(scale, RoundingMode.UNNECESSARY).unscaledValue().longValueExact();
-            priceGcd = gcd(priceGcd, price[j]);
-            stockBoards.add(kind.limited() ? List.copyOf(same) : List.of(same.get(0)));
+        for (var board : boards) {
+            int capacityHere = (int) Math.min(Integer.MAX_VALUE, (usable.get(board) + kerf) / micronsAUnit);
+            BoardKind kind = new BoardKind(capacityHere, board.worth().stripTrailingZeros(), board.available().isPresent(), Math.min(asked, board.goodFaces()));
+            kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(board);
         }
-        if (priceGcd == 0) priceGcd = 1;
-        for (int j = 0; j < k; j++) price[j] /= priceGcd;
-        priceUnit = new BigDecimal(BigInteger.valueOf(priceGcd), scale);
-        mostBoards = Math.max(1, total);
-        boardWeight = boardWeight();
-        long dearest = 1;
-        for (int j = 0; j < k; j++) {
-            cost[j] = boardWeight == 0 ? 1 : boardWeight == 1 ? price[j] : price[j] * boardWeight + 1;
-            dearest = Math.max(dearest, cost[j]);
-        }
-        uncutCost = new long[n];
-        for (int i = 0; i < n; i++) {
-            uncutCost[i] = Long.MAX_VALUE;
-            for (int j = 0; j < k; j++) {
-                if (supply[j] == UNLIMITED && holds(j, i)) uncutCost[i] = Math.min(uncutCost[i], cost[j]);
-            }
+        List<BoardKind> all = List.copyOf(kinds.keySet());
+        kinds.keySet().removeIf(kind -> !holdsSomething(kind) || all.stream().anyMatch(o -> replaces(o, kind)));
+        return kinds;
+    }
+
+    private long[] uncutCost() {
+        long dearest = Math.max(1, LongStream.of(cost).max().orElse(1));
+        long[] uncut = new long[items()];
+        for (int i = 0; i < uncut.length; i++) {
+            uncut[i] = Long.MAX_VALUE;
+            for (int j = 0; j < stocks(); j++) if (supply[j] == UNLIMITED && holds(j, i)) uncut[i] = Math.min(uncut[i], cost[j]);
             // Pieces that bought boards can hold are never left uncut, so their figure is only a cap on what they are worth.
-            if (uncutCost[i] == Long.MAX_VALUE) {
+            if (uncut[i] == Long.MAX_VALUE) {
                 double share = 1 + weight[i] / (double) Math.max(1, capacity[0]);
-                uncutCost[i] = (long) (dearest * Math.min(1000, total + 1) * share);
+                uncut[i] = (long) (dearest * Math.min(1000, mostBoards + 1) * share);
             }
         }
+        return uncut;
     }
 
     /** The same saw and stock for other items and boards. */
     private WholeProblem(
-            WholeProblem other, int[] weight, int[] demand, int[] itemFaces, long[] uncutCost, int[] supply, long mostBoards) {
+            WholeProblem other, int[] weight, int[] demand, int[] itemFaces, long[] uncutCost, int[] supply, long mostBoards, long[] price,
+            long[] cost, long boardWeight) {
         this.weight = weight;
         this.demand = demand;
         this.itemFaces = itemFaces;
@@ -169,11 +153,11 @@ final class WholeProblem {
         itemDemands = other.itemDemands;
         capacity = other.capacity;
         stockFaces = other.stockFaces;
-        price = other.price;
-        cost = other.cost;
+        this.price = price;
+        this.cost = cost;
+        this.boardWeight = boardWeight;
         stockBoards = other.stockBoards;
         priceUnit = other.priceUnit;
-        boardWeight = other.boardWeight;
         micronsAUnit = other.micronsAUnit;
     }
 
@@ -189,12 +173,12 @@ final class WholeProblem {
         int at = place(extra);
         return new WholeProblem(
                 this, with(weight, at, extra), with(demand, at, 1), with(itemFaces, at, 0), uncutWith(extra, at, boards), boards,
-                mostBoards + 1);
+                mostBoards + 1, price, cost, boardWeight);
     }
 
     /** The same boards for other amounts of the same items; limits that held for the larger demand still hold. */
     WholeProblem withDemand(int[] smallerDemand) {
-        return new WholeProblem(this, weight, smallerDemand.clone(), itemFaces, uncutCost, supply, mostBoards);
+        return new WholeProblem(this, weight, smallerDemand.clone(), itemFaces, uncutCost, supply, mostBoards, price, cost, boardWeight);
     }
 
     /**
@@ -202,7 +186,15 @@ final class WholeProblem {
      * more than all boards together, a longer one a little more than a shorter.
      */
     WholeProblem scarce() {
-        return new WholeProblem(this, UNCUT);
+        int[] wanted = demand.clone();
+        for (int i = 0; i < wanted.length; i++) if (buyable(i)) wanted[i] = 0;
+        int[] onHand = IntStream.of(supply).map(there -> there == UNLIMITED ? 0 : there).toArray();
+        long each = Math.max(UNCUT, 4 * mostBoards);
+        long[] uncut = IntStream.of(weight)
+                .mapToLong(one -> each + each * one / (2 * (mostBoards + 1) * Math.max(one, capacity[0])))
+                .toArray();
+        return new WholeProblem(
+                this, weight, wanted, itemFaces, uncut, onHand, mostBoards, new long[stocks()], LongStream.of(cost).map(all -> 1).toArray(), 0);
     }
 
     /** How many pieces a plan of {@link #scarce} leaves over at least when it costs at least this much. */
@@ -210,32 +202,6 @@ final class WholeProblem {
         long dearest = 1;
         for (long each : uncutCost) dearest = Math.max(dearest, each);
         return Math.max(0, -Math.floorDiv(-(costAtLeast - mostBoards), dearest));
-    }
-
-    private WholeProblem(WholeProblem other, long uncut) {
-        int n = other.items();
-        weight = other.weight;
-        itemFaces = other.itemFaces;
-        itemDemands = other.itemDemands;
-        capacity = other.capacity;
-        stockFaces = other.stockFaces;
-        price = new long[other.stocks()];
-        stockBoards = other.stockBoards;
-        priceUnit = other.priceUnit;
-        boardWeight = 0;
-        mostBoards = other.mostBoards;
-        micronsAUnit = other.micronsAUnit;
-        demand = other.demand.clone();
-        for (int i = 0; i < n; i++) if (other.buyable(i)) demand[i] = 0;
-        supply = other.supply.clone();
-        cost = new long[other.stocks()];
-        for (int k = 0; k < supply.length; k++) {
-            if (supply[k] == UNLIMITED) supply[k] = 0;
-            cost[k] = 1;
-        }
-        uncutCost = new long[n];
-        long each = Math.max(uncut, 4 * mostBoards);
-        for (int i = 0; i < n; i++) uncutCost[i] = each + each * weight[i] / (2 * (mostBoards + 1) * Math.max(weight[i], capacity[0]));
     }
 
     private static int[] with(int[] all, int at, int one) {
