@@ -157,21 +157,10 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             bad.add(new Bad(number, "names no item", "write a section such as 100x200, or goods such as screws"));
             return;
         }
-        for (Map.Entry<String, String> field : fields.entrySet()) {
-            if (!List.of("item", "label", "pack", "unit", "supplier").contains(field.getKey())) {
-                Optional<BigDecimal> amount = amount(field.getValue());
-                if (amount.isEmpty()) {
-                    bad.add(new Bad(number, field.getKey() + " \"" + Cursor.cut(field.getValue()) + "\" is no number", "write it as 12.50"));
-                    return;
-                }
-                boolean zero = field.getKey().equals("price");
-                if (amount.get().signum() < 0 || amount.get().signum() == 0 && !zero || amount.get().compareTo(MOST_PRICE) > 0) {
-                    bad.add(new Bad(number, field.getKey() + " " + amount.get().toPlainString() + " of \"" + Cursor.cut(fields.get("item")) + "\" makes no sense",
-                            zero ? "give 0 to 10000000, or leave it empty where it is not priced yet" : "give a number above 0"));
-                    return;
-                }
-                field.setValue(amount.get().toPlainString());
-            }
+        Optional<Bad> fault = numbers(fields, number);
+        if (fault.isPresent()) {
+            bad.add(fault.get());
+            return;
         }
         if (!supplier.isEmpty()) fields.putIfAbsent("supplier", supplier);
         boolean sized = fields.get("item").matches("[0-9]+(\\.[0-9]+)?x[0-9]+(\\.[0-9]+)?");
@@ -195,6 +184,22 @@ public record MerchantList(Map<String, String> columns, List<String> ignored, Li
             bad.add(new Bad(number, "\"" + Cursor.cut(fields.get("item")) + "\" has no length, width or content",
                     "give a stock length, the width of a roll, or what a pack holds"));
         }
+    }
+
+    /** What is wrong with the first number that cannot be taken; all are written plainly where nothing is. */
+    private static Optional<Bad> numbers(Map<String, String> fields, long number) {
+        for (Map.Entry<String, String> field : fields.entrySet()) {
+            if (List.of("item", "label", "pack", "unit", "supplier").contains(field.getKey())) continue;
+            Optional<BigDecimal> amount = amount(field.getValue());
+            if (amount.isEmpty()) return Optional.of(new Bad(number, field.getKey() + " \"" + Cursor.cut(field.getValue()) + "\" is no number", "write it as 12.50"));
+            boolean zero = field.getKey().equals("price");
+            if (amount.get().signum() < 0 || amount.get().signum() == 0 && !zero || amount.get().compareTo(MOST_PRICE) > 0) {
+                return Optional.of(new Bad(number, field.getKey() + " " + amount.get().toPlainString() + " of \"" + Cursor.cut(fields.get("item")) + "\" makes no sense",
+                        zero ? "give 0 to 10000000, or leave it empty where it is not priced yet" : "give a number above 0"));
+            }
+            field.setValue(amount.get().toPlainString());
+        }
+        return Optional.empty();
     }
 
     /** A plain number, a currency sign before or after it let go; a single comma before one or two last digits is a decimal point. */

@@ -30,73 +30,50 @@ final class SurveyReader {
         Point to = base.point("to", new Point(from.x() + 1000, from.y()));
         base.refuseUnknown();
         if (from.distanceMm(to) < Baseline.LEAST_MM) YardWorkReader.marksNear(survey, "base", from.distanceMm(to));
-        List<YardSurvey.Corner> corners = new ArrayList<>();
-        for (Cursor corner : survey.objects("corners", "corner")) corners.add(corner(corner, base.has("to")));
-        List<YardSurvey.Leg> walk = new ArrayList<>();
-        for (Cursor leg : survey.objects("walk", "side")) {
-            double length = leg.neededLength("length");
-            double fall = leg.number("fall");
-            if (fall > length) {
-                leg.against("fall", Fact.mm(fall), "length", Fact.mm(length));
-                fall = 0;
-            }
-            walk.add(new YardSurvey.Leg(length, leg.number("turn", 90), fall));
-            leg.refuseUnknown();
-        }
-        if (corners.isEmpty() == walk.isEmpty()) {
-            if (corners.isEmpty()) {
-                survey.needed("\"corners\": [...] taped from the marks, or \"walk\": [...] with the sides walked round", "\"corners\" or \"walk\"");
-            } else {
-                survey.clash("corners", "walk");
-            }
-        } else if (corners.size() + walk.size() < 3) {
-            survey.few(walk.isEmpty() ? "corners" : "walk", corners.size() + walk.size(), 3, walk.isEmpty() ? "corners" : "sides");
-        }
+        List<YardSurvey.Corner> corners = survey.objects("corners", "corner").stream().map(corner -> corner(corner, base.has("to"))).toList();
+        List<YardSurvey.Leg> walk = survey.objects("walk", "side").stream().map(SurveyReader::leg).toList();
         int known = corners.size() + walk.size();
-        List<YardSurvey.Check> checks = new ArrayList<>();
-        for (Cursor check : survey.objects("checks", "check tape")) {
-            int one = check.count("from", 1, Math.max(1, known));
-            int other = check.count("to", 1, Math.max(1, known));
-            checks.add(new YardSurvey.Check(one, other, check.neededLength("taped")));
-            if (one == other) {
-                check.add(check.fault(FindingKind.CHECK_SAME_CORNER, "to").with("corner", Fact.name(String.valueOf(one))).way(WayKind.TWO_CORNERS));
-            }
-            check.refuseUnknown();
-        }
+        if (known == 0) survey.needed("\"corners\": [...] taped from the marks, or \"walk\": [...] with the sides walked round", "\"corners\" or \"walk\"");
+        else if (!corners.isEmpty() && !walk.isEmpty()) survey.clash("corners", "walk");
+        else if (known < 3) survey.few(walk.isEmpty() ? "corners" : "walk", known, 3, walk.isEmpty() ? "corners" : "sides");
+        List<YardSurvey.Check> checks = survey.objects("checks", "check tape").stream().map(check -> check(check, Math.max(1, known))).toList();
         survey.refuseUnknown();
         if (ground.has("outline")) ground.clash("survey", "outline");
         if (survey.notes.findings.size() > before) return new Surveyed(Optional.empty(), List.of());
         YardSurvey read = new YardSurvey(from, to, corners, walk, checks);
         SurveyedYard yard = SurveyedYard.of(read);
-        List<Finding> stops = yard.findings().stream()
-                .filter(finding -> finding.weight() == Finding.Weight.STOP)
-                .toList();
+        List<Finding> stops = yard.findings().stream().filter(finding -> finding.weight() == Finding.Weight.STOP).toList();
         stops.forEach(survey::add);
-        return new Surveyed(
-                Optional.of(read),
-                stops.isEmpty() ? List.of(new Outline(yard.corners()).counterClockwise()) : List.of());
+        return new Surveyed(Optional.of(read), stops.isEmpty() ? List.of(new Outline(yard.corners()).counterClockwise()) : List.of());
+    }
+
+    private static YardSurvey.Leg leg(Cursor leg) {
+        double length = leg.neededLength("length");
+        double fall = leg.number("fall");
+        if (fall > length) leg.against("fall", Fact.mm(fall), "length", Fact.mm(length));
+        YardSurvey.Leg read = new YardSurvey.Leg(length, leg.number("turn", 90), fall > length ? 0 : fall);
+        leg.refuseUnknown();
+        return read;
+    }
+
+    private static YardSurvey.Check check(Cursor check, int known) {
+        int one = check.count("from", 1, known);
+        int other = check.count("to", 1, known);
+        YardSurvey.Check read = new YardSurvey.Check(one, other, check.neededLength("taped"));
+        if (one == other) check.add(check.fault(FindingKind.CHECK_SAME_CORNER, "to").with("corner", Fact.name(String.valueOf(one))).way(WayKind.TWO_CORNERS));
+        check.refuseUnknown();
+        return read;
     }
 
     private static YardSurvey.Corner corner(Cursor corner, boolean marked) {
         boolean taped = corner.has("first") || corner.has("second");
-        if (taped == (corner.has("along") || corner.has("off"))) {
-            if (taped) {
-                corner.clash("first", "along");
-            } else {
-                corner.needed("{\"first\": 4200, \"second\": 5100} from both marks, or {\"along\": 3000, \"off\": 4500}", "\"first\"", "\"second\"");
-            }
-        }
-        if (taped && !marked) {
-            corner.add(corner.fault(FindingKind.TAPES_ONE_MARK, "").way(WayKind.GIVE_LIKE, Fact.name("\"base\": {\"from\": [0, 0], \"to\": [6000, 0]}")));
-        }
+        boolean offset = corner.has("along") || corner.has("off");
+        if (taped && offset) corner.clash("first", "along");
+        if (!taped && !offset) corner.needed("{\"first\": 4200, \"second\": 5100} from both marks, or {\"along\": 3000, \"off\": 4500}", "\"first\"", "\"second\"");
+        if (taped && !marked) corner.add(corner.fault(FindingKind.TAPES_ONE_MARK, "").way(WayKind.GIVE_LIKE, Fact.name("\"base\": {\"from\": [0, 0], \"to\": [6000, 0]}")));
         YardSurvey.Corner read = taped
-                ? new YardSurvey.Corner.Tapes(
-                        corner.neededLength("first"),
-                        corner.neededLength("second"),
-                        corner.choice("side").equals("left"))
-                : new YardSurvey.Corner.Offset(
-                        corner.number("along"),
-                        corner.number("off"));
+                ? new YardSurvey.Corner.Tapes(corner.neededLength("first"), corner.neededLength("second"), corner.choice("side").equals("left"))
+                : new YardSurvey.Corner.Offset(corner.number("along"), corner.number("off"));
         corner.refuseUnknown();
         return read;
     }

@@ -35,31 +35,12 @@ public final class SlipCsv {
      */
     public static String write(Slip slip) {
         StringBuilder text = new StringBuilder();
-        BigDecimal alone = BigDecimal.ZERO;
-        for (SlipLine line : slip.lines()) alone = alone.add(line.bedByBed().orElse(BigDecimal.ZERO));
-        alone = alone.add(slip.apart().map(apart -> apart.delivery().subtract(apart.unproved())).orElse(BigDecimal.ZERO));
         Map<String, BigDecimal> apart = new LinkedHashMap<>(slip.apart().map(Apart::charges).orElse(Map.of()));
         try (CSVPrinter rows = printer(text, WHOLE)) {
             java.util.Set<SlipLine> told = new java.util.HashSet<>();
             for (Slip.Order order : slip.orders()) {
                 String supplier = order.supplier().id();
-                for (Slip.Part part : order.lines()) {
-                    SlipLine line = part.line();
-                    boolean first = told.add(line);
-                    rows.printRecord(
-                            safe(supplier),
-                            safe(line.item()),
-                            safe(line.label()),
-                            first ? amount(line.need()) : "",
-                            safe(line.unit()),
-                            safe(part.packs().stream()
-                                    .map(pack -> pack.count() + " x " + pack.pack())
-                                    .collect(Collectors.joining(" + "))),
-                            first && !line.packs().isEmpty() ? amount(line.leftOver()) : "",
-                            plain(part.cost()),
-                            first ? plain(line.bedByBed()) : "",
-                            first ? plain(line.saved()) : "");
-                }
+                for (Slip.Part part : order.lines()) part(rows, supplier, part, told.add(part.line()));
                 Optional<BigDecimal> charges = Optional.ofNullable(apart.remove(supplier));
                 if (order.charge().signum() > 0 || charges.isPresent()) {
                     delivery(rows, supplier, order.charge(), slip.apart().map(all -> charges.orElse(BigDecimal.ZERO.setScale(order.charge().scale()))));
@@ -68,25 +49,29 @@ public final class SlipCsv {
             for (Map.Entry<String, BigDecimal> more : apart.entrySet()) {
                 delivery(rows, more.getKey(), BigDecimal.ZERO.setScale(more.getValue().scale()), Optional.of(more.getValue()));
             }
-            BigDecimal unproved = slip.apart().map(Apart::unproved).orElse(BigDecimal.ZERO);
-            if (unproved.signum() != 0) {
-                rows.printRecord("", "not proved", "", "", "", "", "", "", unproved.negate().toPlainString(), unproved.negate().toPlainString());
-            }
-            rows.printRecord(
-                    "",
-                    "total",
-                    slip.atLeast() ? "at least" : "",
-                    "",
-                    slip.currency().getCode(),
-                    "",
-                    "",
-                    slip.total().toPlainString(),
-                    Ordering.rounded(alone, slip.currency()).toPlainString(),
-                    Savings.total(slip).toPlainString());
+            total(rows, slip);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return text.toString();
+    }
+
+    private static void part(CSVPrinter rows, String supplier, Slip.Part part, boolean first) throws IOException {
+        SlipLine line = part.line();
+        String packs = part.packs().stream().map(pack -> pack.count() + " x " + pack.pack()).collect(Collectors.joining(" + "));
+        rows.printRecord(
+                safe(supplier), safe(line.item()), safe(line.label()), first ? amount(line.need()) : "", safe(line.unit()), safe(packs),
+                first && !line.packs().isEmpty() ? amount(line.leftOver()) : "", plain(part.cost()), first ? plain(line.bedByBed()) : "",
+                first ? plain(line.saved()) : "");
+    }
+
+    private static void total(CSVPrinter rows, Slip slip) throws IOException {
+        BigDecimal alone = slip.lines().stream().map(line -> line.bedByBed().orElse(BigDecimal.ZERO)).reduce(BigDecimal.ZERO, BigDecimal::add)
+                .add(slip.apart().map(apart -> apart.delivery().subtract(apart.unproved())).orElse(BigDecimal.ZERO));
+        String unproved = slip.apart().map(Apart::unproved).filter(some -> some.signum() != 0).map(some -> some.negate().toPlainString()).orElse("");
+        if (!unproved.isEmpty()) rows.printRecord("", "not proved", "", "", "", "", "", "", unproved, unproved);
+        rows.printRecord("", "total", slip.atLeast() ? "at least" : "", "", slip.currency().getCode(), "", "", slip.total().toPlainString(),
+                Ordering.rounded(alone, slip.currency()).toPlainString(), Savings.total(slip).toPlainString());
     }
 
     private static void delivery(CSVPrinter rows, String supplier, BigDecimal charge, Optional<BigDecimal> alone) throws IOException {

@@ -55,12 +55,8 @@ final class FloorCheck {
     private static void slats(
             BedWork work, StandingRules loads, double depthMm, double pressure, List<Verdict> verdicts, List<Quantity> quantities) {
         Base base = work.bed().inside().base();
-        double span = 0;
-        double gap = 0;
-        for (FloorBay bay : work.bottom().bays()) {
-            span = Math.max(span, bay.spacingMm());
-            gap = Math.max(gap, bay.slats().gapMm());
-        }
+        double span = work.bottom().bays().stream().mapToDouble(FloorBay::spacingMm).max().orElse(0);
+        double gap = work.bottom().bays().stream().mapToDouble(bay -> bay.slats().gapMm()).max().orElse(0);
         StrengthClass timber = StrengthClass.LOWEST;
         double carries = base.slatWidthMm() + gap;
         Beam slat = new Beam(timber, base.slatWidthMm(), base.slatThicknessMm());
