@@ -1,4 +1,4 @@
-import { arithmetic, figure, labelOf, rounded, unitSign } from '../../main/resources/META-INF/resources/state/working.js';
+import { arithmetic, figure, labelOf, rounded, roundedWithUnit } from '../../main/resources/META-INF/resources/state/working.js';
 import { equal, test } from '../trial.js';
 
 test('a working unfolds as a line of arithmetic: loose soil 2.311 / (1 - 0.15) = 2.719', () => {
@@ -30,7 +30,12 @@ test('figures are short and never powers of ten', () => {
 });
 
 test('units and keys are told in words', () => {
-  equal([unitSign('m3'), unitSign('screws'), labelOf('soil.loose'), labelOf('soil.topsoil')], ['m³', 'screws', 'Soil, loose', 'Soil topsoil']);
+  equal([roundedWithUnit(2, 'm3', 'metric'), roundedWithUnit(2, 'screws', 'metric'), labelOf('soil.loose'), labelOf('soil.topsoil')], ['2 m³', '2 screws', 'Soil, loose', 'Soil topsoil']);
+});
+
+test('a garden in feet reads the result in its own measures, below the working', () => {
+  equal(arithmetic(null, 0.764554857984, 'm3', 'imperial').lines, ['= 0.7646 m³', '= 1 cu yd']);
+  equal([roundedWithUnit(2400, 'mm', 'imperial'), roundedWithUnit(4, 'notches', 'imperial')], [`7' 10 1/2"`, '4 notches']);
 });
 
 test('a formula in several steps is told a step a line, without the result a second time', () => {

@@ -27,8 +27,8 @@ class ImportTest {
             """
             working       :
             geometry      :
-            catalogue     :
-            order         : catalogue
+            catalogue     : geometry
+            order         : catalogue geometry
             cutting       :
             sheets        :
             plan          : geometry catalogue

@@ -135,7 +135,7 @@ public final class GardenDesk implements Desk {
 
     private static Variation between(JobSheet before, JobSheet after) {
         try {
-            return Variation.between(before.slip(), after.slip());
+            return Variation.between(before.slip(), after.slip(), after.garden().imperial());
         } catch (IllegalArgumentException e) {
             throw new Refused("variation", e.getMessage(), WayKind.SAME_CURRENCY);
         }

@@ -74,7 +74,7 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     private Optional<JsonNode> other(String part) {
         if (GroundJson.PARTS.contains(part)) return Optional.of(GroundJson.part(part, sheet));
         return switch (part) {
-            case "advice" -> Optional.of(JobSheetJson.advice(SawAdvice.of(sheet)));
+            case "advice" -> Optional.of(JobSheetJson.advice(SawAdvice.of(sheet), sheet.garden().imperial()));
             case "weekends" -> Optional.of(JobSheetJson.weekends(sheet));
             case "loads" -> Optional.of(LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
             case "offers" -> Optional.of(OffersJson.of(MerchantOffers.of(sheet)));
@@ -98,11 +98,11 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     @Override
     public String slipCsv(Optional<String> supplier) {
         Slip slip = sheet.slip();
-        if (supplier.isEmpty()) return SlipCsv.write(slip);
+        if (supplier.isEmpty()) return SlipCsv.write(slip, sheet.garden().imperial());
         return slip.orders().stream()
                 .filter(order -> order.supplier().id().equals(supplier.get()))
                 .findFirst()
-                .map(order -> SlipCsv.write(order, slip.currency().getCode()))
+                .map(order -> SlipCsv.write(order, slip.currency().getCode(), sheet.garden().imperial()))
                 .orElseThrow(() -> new Refused(List.of(Finding.of(FindingKind.SUPPLIER_NOT_ON_SLIP, Place.field("slip"))
                         .with("supplier", Fact.name(supplier.get()))
                         .way(WayKind.NAME_SUPPLIER_OF, Fact.names(slip.orders().stream().map(order -> order.supplier().id()).toList())))));
@@ -115,7 +115,7 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
 
     @Override
     public String weekendsCsv() {
-        return Buying.of(sheet).csv(sheet.garden().people().crew().dates().start());
+        return Buying.of(sheet).csv(sheet.garden().people().crew().dates().start(), sheet.garden().imperial());
     }
 
     @Override

@@ -82,7 +82,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         }
         if (names.contains("slip")) slip();
         if (names.contains("weekends")) {
-            text("weekends.csv", Buying.of(sheet).csv(sheet.garden().people().crew().dates().start()));
+            text("weekends.csv", Buying.of(sheet).csv(sheet.garden().people().crew().dates().start(), sheet.garden().imperial()));
             text("weekends.ics", BuildingCalendar.ics(sheet, gardenId(sheet.garden().name()), Instant.now(), 1));
         }
         if (names.contains(TABLES)) folder.put("garden.xlsx", out -> XlsxWriter.write(GardenTables.of(sheet), out));
@@ -127,10 +127,10 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
     }
 
     private void slip() throws IOException {
-        text("slip.csv", SlipCsv.write(sheet.slip()));
+        text("slip.csv", SlipCsv.write(sheet.slip(), sheet.garden().imperial()));
         for (Slip.Order order : sheet.slip().orders()) {
             if (!order.supplier().id().isEmpty()) {
-                text("slip-" + order.supplier().id() + ".csv", SlipCsv.write(order, sheet.slip().currency().getCode()));
+                text("slip-" + order.supplier().id() + ".csv", SlipCsv.write(order, sheet.slip().currency().getCode(), sheet.garden().imperial()));
             }
         }
         text("slip.json", JobSheetJson.text(JobSheetJson.slip(sheet)));
@@ -141,7 +141,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
         progress.accept("job-sheet.json");
         ObjectNode json = JobSheetJson.of(sheet, Optional.empty());
         json.set("weekends", JobSheetJson.weekends(sheet));
-        if (advice) json.set("advice", JobSheetJson.advice(SawAdvice.of(sheet)));
+        if (advice) json.set("advice", JobSheetJson.advice(SawAdvice.of(sheet), sheet.garden().imperial()));
         json.set("loads", LoadInJson.of(Loads.of(sheet), Wording.of(sheet.garden().imperial())));
         if (sheet.garden().terms().quote().given()) json.set("quote", QuoteJson.of(Quoting.of(sheet), sheet.garden().terms().quote()));
         text("job-sheet.json", JobSheetJson.text(json));

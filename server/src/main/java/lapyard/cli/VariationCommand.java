@@ -35,7 +35,7 @@ final class VariationCommand extends PrintedCommand {
         JobSheet was = sheet(before);
         JobSheet is = sheet(after);
         try {
-            Variation variation = Variation.between(was.slip(), is.slip());
+            Variation variation = Variation.between(was.slip(), is.slip(), is.garden().imperial());
             out().print(JobSheetJson.text(QuoteJson.of(variation)));
             out().flush();
             if (out != null) {

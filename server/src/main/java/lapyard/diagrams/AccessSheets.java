@@ -62,7 +62,12 @@ public final class AccessSheets {
         return Double.isFinite(value) ? sheet.written(value) : "none";
     }
 
+    /** @param perMetre mm */
+    private static String slope(double perMetre, BenchSheet sheet) {
+        return sheet.imperial ? sheet.written(perMetre * Length.FOOT_MM / 1000) + " a foot" : Length.millimetres(perMetre) + " mm a metre";
+    }
+
     private static String amount(AccessSheet.Row row, double missing, BenchSheet sheet) {
-        return row.unit().equals("1:n") ? Length.millimetres(missing) + " mm a metre" : sheet.written(missing);
+        return row.unit().equals("1:n") ? slope(missing, sheet) : sheet.written(missing);
     }
 }

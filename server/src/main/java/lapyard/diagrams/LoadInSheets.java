@@ -44,8 +44,8 @@ public final class LoadInSheets {
                 .map(trips -> trips.proved() ? "No way takes fewer trips." : "No way takes under " + trips.atLeast() + " trips.")
                 .orElse("Brought by the supplier; its vehicle is not on the list, so trips are not counted.")), 3.8, false);
         BenchTable table = new BenchTable(sheet, "Comes",
-                new Column("count", 0.1, true), new Column("of", 0.28, true), new Column("for", 0.32, false),
-                new Column(Measure.KG.unit(sheet.imperial) + " each", 0.14, false), new Column(Measure.KG.unit(sheet.imperial) + " all", 0.16, false));
+                new Column("count", 0.08, true), new Column("of", 0.34, true), new Column("for", 0.32, false),
+                new Column(Measure.KG.unit(sheet.imperial) + " each", 0.12, false), new Column(Measure.KG.unit(sheet.imperial) + " all", 0.14, false));
         for (Load load : drop.loads()) {
             table.row(String.valueOf(load.count()), load.name(), load.label(), mass(load.massKg(), 1, sheet), mass(load.massKg(), load.count(), sheet));
         }
@@ -76,7 +76,7 @@ public final class LoadInSheets {
         flow.section("Access: lifts, way in, barrow", "");
         flow.words(List.of(String.join(" ", loads.cautions())), 3.2, false);
         List<String> words = new ArrayList<>();
-        loads.longest().ifPresent(load -> words.add("Longest: " + load.name() + ", " + load.label() + ", " + sheet.written(load.lengthMm())
+        loads.longest().ifPresent(load -> words.add("Longest: " + load.name() + ", " + load.label()
                 + (loads.roundTurn().isPresent()
                         ? ". Round the turn goes up to " + sheet.written(loads.roundTurn().getAsDouble()) + ", carried level."
                         : ".")));

@@ -86,7 +86,7 @@ public final class SawDay {
             OptionalDouble longestMm,
             BenchOptions options) {
         String caution = "Eyes, ears and lungs covered. Unplug the saw before the stop or blade is touched. Over "
-                + Measure.of(lifting.limitKg(), "kg", lifting.limitKg() % 1 == 0 ? 0 : 1, imperial) + ": two people or more, or wheels. Treated timber: gloves, burn none of it."
+                + Measure.KG.plain(lifting.limitKg(), 1, imperial) + ": two people or more, or wheels. Treated timber: gloves, burn none of it."
                 + sealed(beds);
         BenchSheet sheet = new BenchSheet(garden, caution, imperial, options);
         Signs signs = new Signs(beds, works, lifting);

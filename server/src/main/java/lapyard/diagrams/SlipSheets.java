@@ -81,7 +81,7 @@ public final class SlipSheets {
                 SlipLine.PackCount pack = part.packs().get(i);
                 table.row(
                         String.valueOf(pack.count()),
-                        pack.pack(),
+                        pack.words(sheet.imperial),
                         i == 0 ? part.line().label() + ", needs " + need(part.line(), sheet) : "",
                         pack.price().map(BigDecimal::toPlainString).orElse("no price"),
                         costs.isEmpty() ? "no price" : costs.get(i).toPlainString());
@@ -127,18 +127,18 @@ public final class SlipSheets {
         flow.section("Office: what each bed costs",
                 "a line that several share is split by what each uses of it, delivery by the goods");
         BenchTable table = new BenchTable(sheet, "Beds and paths, in " + slip.currency().getCode(),
-                new Column("for", 0.22, true), new Column("cost", 0.13, true), new Column("a m2 inside", 0.13, false), new Column("largest lines", 0.52, false));
+                new Column("for", 0.22, true), new Column("cost", 0.13, true), new Column("a " + Measure.SQUARE_METRES.unit(sheet.imperial) + " inside", 0.13, false), new Column("largest lines", 0.52, false));
         BigDecimal all = BigDecimal.ZERO;
         for (Savings.Share share : shares) {
             Double area = areasM2.get(share.owner());
-            String perM2 = area == null || area <= 0 ? "" : share.cost()
-                    .divide(BigDecimal.valueOf(area), slip.currency().getDecimalPlaces(), RoundingMode.HALF_UP).toPlainString();
+            String perArea = area == null || area <= 0 ? "" : share.cost()
+                    .divide(BigDecimal.valueOf(Measure.SQUARE_METRES.in(area, sheet.imperial)), slip.currency().getDecimalPlaces(), RoundingMode.HALF_UP).toPlainString();
             String largest = share.lines().entrySet().stream()
                     .sorted(Map.Entry.<String, BigDecimal>comparingByValue().reversed())
                     .limit(4)
                     .map(line -> line.getKey() + " " + line.getValue().toPlainString())
                     .collect(Collectors.joining(", "));
-            table.row(share.owner(), share.cost().toPlainString(), perM2, largest);
+            table.row(share.owner(), share.cost().toPlainString(), perArea, largest);
             all = all.add(share.cost());
         }
         table.row("All", all.toPlainString(), "", "");

@@ -17,6 +17,11 @@ public final class Length {
         return imperial ? feetAndInches(mm) : millimetres(mm);
     }
 
+    /** As {@link #written}, with the unit: {@code 2400 mm}, {@code 7' 10 1/2"}. */
+    public static String withUnit(double mm, boolean imperial) {
+        return written(mm, imperial) + (imperial ? "" : " mm");
+    }
+
     /** To a tenth, half up, without the unit: {@code 2400}, {@code 3354.1}. */
     public static String millimetres(double mm) {
         BigDecimal tenths = new BigDecimal(mm).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();

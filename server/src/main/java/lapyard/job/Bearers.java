@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import lapyard.catalogue.Pack;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
@@ -271,7 +272,7 @@ final class Bearers {
         double boughtM = 0;
         for (Map.Entry<StockLength, Integer> entry : cut.boards().entrySet()) {
             StockLength stock = entry.getKey();
-            packs.add(new PackCount("board of " + Lengths.text(stock.lengthMm()), entry.getValue(), stock.price(), stock.supplier()));
+            packs.add(new PackCount(PackCode.board(stock.lengthMm()), entry.getValue(), stock.price(), stock.supplier()));
             boughtM += entry.getValue() * stock.lengthMm() * cut.stripsPerBoard() / 1000;
         }
         return new SlipLine(

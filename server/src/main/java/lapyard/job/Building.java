@@ -39,7 +39,7 @@ final class Building {
                 .toList();
         List<PathLoad> pathLoads = paths.stream().map(path -> new PathLoad(path.path(), path.quantities(), stone(garden, path))).toList();
         Map<String, List<Double>> slants = slants(beds, timber);
-        return WeekendPlanner.of(garden.people().crew(), JobSheet.lifting(garden), garden.terms().wayIn().barrowLitres(),
+        return WeekendPlanner.of(garden.people().crew(), JobSheet.lifting(garden), garden.terms().wayIn().barrowLitres(), garden.imperial(),
                 loads, pathLoads, saw(garden, timber, slants), fixed(garden),
                 done(garden), garden.people().tally().day(), asked -> memory.of(asked, asked.tasks() * TASK_PIECES, WeekendPlanner.Staging::solved, result -> true));
     }

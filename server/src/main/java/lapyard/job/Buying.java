@@ -15,8 +15,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import lapyard.catalogue.Goods;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.cutting.SawBoard;
+import lapyard.geometry.Measure;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.order.SlipCsv;
 import lapyard.order.SlipLine;
@@ -183,8 +185,8 @@ public record Buying(List<Row> rows, int drops) {
         rows.addAll(byWeekend.values());
     }
 
-    private static String counted(Map<String, Integer> counts) {
-        return counts.entrySet().stream().map(one -> one.getValue() + " x " + one.getKey()).collect(Collectors.joining(" + "));
+    private static String counted(Map<String, Integer> packs, boolean imperial) {
+        return packs.entrySet().stream().map(one -> one.getValue() + " x " + PackCode.words(one.getKey(), imperial)).collect(Collectors.joining(" + "));
     }
 
     /**
@@ -216,15 +218,16 @@ public record Buying(List<Row> rows, int drops) {
     }
 
     /** RFC 4180 text; a cell never starts a formula. Dates are empty where the garden names no first day of work. */
-    public String csv(Optional<LocalDate> start) {
+    public String csv(Optional<LocalDate> start, boolean imperial) {
         StringBuilder text = new StringBuilder();
         try (org.apache.commons.csv.CSVPrinter printer = new org.apache.commons.csv.CSVPrinter(text, org.apache.commons.csv.CSVFormat.RFC4180.builder()
                 .setHeader("weekend", "needed on", "order by", "item", "label", "need", "unit", "boards opened", "packs").get())) {
             for (Row row : rows) {
                 printer.printRecord(row.weekend(), start.map(date -> date.plusDays(row.needDay()).toString()).orElse(""),
                         start.map(date -> date.plusDays(row.orderDay()).toString()).orElse(""), SlipCsv.safe(row.item()), SlipCsv.safe(row.label()),
-                        plain(row.amount()), row.unit(),
-                        SlipCsv.safe(counted(row.boards())), SlipCsv.safe(counted(row.packs())));
+                        plain(Measure.in(row.amount(), row.unit(), imperial)), Measure.unit(row.unit(), imperial),
+                        SlipCsv.safe(row.boards().entrySet().stream().map(one -> one.getValue() + " x " + PackCode.words(PackCode.board(one.getKey()), imperial))
+                                .collect(Collectors.joining(" + "))), SlipCsv.safe(counted(row.packs(), imperial)));
             }
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);

@@ -68,6 +68,6 @@ public record Caution(String sheet, String text) {
     /** What one person lifts. */
     private static String limit(Garden garden) {
         double kg = garden.people().liftLimitKg();
-        return Measure.KG.written(kg, kg == Math.rint(kg) ? 0 : 1, garden.imperial());
+        return Measure.KG.plain(kg, 1, garden.imperial());
     }
 }

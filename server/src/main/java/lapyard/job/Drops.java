@@ -6,13 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.order.SlipLine;
 
 /** Which packs of the one order come before which weekend. Together they are the packs of the slip, no more. */
 final class Drops {
-    private static final String BOARD = "board of ";
-
     private Drops() {}
 
     /** @param rows in the order of the weekends */
@@ -36,7 +35,7 @@ final class Drops {
             Buying.Row row = needed.get(i);
             Map<String, Integer> come = new LinkedHashMap<>();
             if (!row.boards().isEmpty()) {
-                row.boards().forEach((stock, count) -> take(left, come, BOARD + stock, count));
+                row.boards().forEach((stock, count) -> take(left, come, PackCode.board(stock), count));
             } else if (known) {
                 wanted += row.amount();
                 while (there < wanted - 1e-9) {

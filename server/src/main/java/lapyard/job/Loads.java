@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Pack;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
-import lapyard.geometry.Lengths;
 import lapyard.loadin.Load;
 import lapyard.loadin.LoadIn;
 import lapyard.order.Slip;
@@ -36,9 +36,9 @@ public final class Loads {
             for (Slip.Part part : order.lines()) {
                 JobSheet.MaterialRolls laid = byMaterial.get(part.line().item());
                 if (laid != null && !part.packs().isEmpty()) {
-                    loads.addAll(rolls(part.line(), laid, garden.goods().catalogue()));
+                    loads.addAll(rolls(part.line(), laid, garden));
                 } else {
-                    part.packs().forEach(pack -> loads.add(load(part.line(), pack, garden.goods().catalogue())));
+                    part.packs().forEach(pack -> loads.add(load(part.line(), pack, garden)));
                 }
             }
             if (!loads.isEmpty()) coming.add(new LoadIn.Coming(order.supplier(), loads));
@@ -50,9 +50,11 @@ public final class Loads {
         return LoadIn.of(garden, JobSheet.lifting(garden), coming, wheeled);
     }
 
-    private static Load load(SlipLine line, SlipLine.PackCount count, Catalogue catalogue) {
+    private static Load load(SlipLine line, SlipLine.PackCount count, Garden garden) {
+        Catalogue catalogue = garden.goods().catalogue();
+        String name = PackCode.words(count.pack(), garden.imperial());
         Optional<Section> section = section(line.item(), catalogue);
-        if (section.isPresent()) return board(line, count, section.get());
+        if (section.isPresent()) return board(line, count, section.get(), name);
         Optional<PackGoods> goods = catalogue.packs(line.item());
         Optional<Pack> pack = goods.flatMap(of -> of.packs().stream()
                 .filter(one -> one.name().equals(count.pack()) && one.supplier().equals(count.supplier()))
@@ -62,7 +64,7 @@ public final class Loads {
         double volume = line.unit().equals("m3") ? content : line.unit().equals("l") ? content / 1000 : 0;
         // lengths sold by the metre are as long as they hold
         double length = line.unit().equals("m") ? content * 1000 : 0;
-        return new Load(line.item(), line.label(), count.pack(), count.count(), mass, volume, length, length > 0 ? 1 : 0);
+        return new Load(line.item(), line.label(), name, count.count(), mass, volume, length, length > 0 ? 1 : 0);
     }
 
     private static Optional<Section> section(String item, Catalogue catalogue) {
@@ -72,30 +74,30 @@ public final class Loads {
         return Optional.empty();
     }
 
-    private static Load board(SlipLine line, SlipLine.PackCount count, Section section) {
+    private static Load board(SlipLine line, SlipLine.PackCount count, Section section, String name) {
         double length = section.stock().stream()
-                .filter(stock -> count.pack().equals("board of " + Lengths.text(stock.lengthMm())))
+                .filter(stock -> count.pack().equals(PackCode.board(stock.lengthMm())))
                 .mapToDouble(stock -> stock.lengthMm())
                 .findFirst()
                 .orElse(0);
         double volume = section.thicknessMm() * section.heightMm() * length / 1e9;
         return new Load(
-                line.item(), line.label(), count.pack(), count.count(), OptionalDouble.of(volume * section.densityKgM3()), volume,
+                line.item(), line.label(), name, count.count(), OptionalDouble.of(volume * section.densityKgM3()), volume,
                 length, Math.min(section.thicknessMm(), section.heightMm()));
     }
 
     /** A roll is as long as it is wide, and bends. */
-    private static List<Load> rolls(SlipLine line, JobSheet.MaterialRolls laid, Catalogue catalogue) {
+    private static List<Load> rolls(SlipLine line, JobSheet.MaterialRolls laid, Garden garden) {
         Map<String, Double> metres = new java.util.LinkedHashMap<>();
         for (RollLayout layout : laid.result().rolls()) metres.merge(layout.roll(), layout.boughtMm() / 1000, Double::sum);
         List<Load> loads = new ArrayList<>();
         metres.forEach((id, length) -> {
-            Roll roll = catalogue.rolls(line.item()).stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+            Roll roll = garden.goods().catalogue().rolls(line.item()).stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
             OptionalDouble mass = roll.gramsPerM2().isPresent()
                     ? OptionalDouble.of(roll.gramsPerM2().getAsDouble() / 1000 * length * roll.widthMm() / 1000)
                     : OptionalDouble.empty();
             loads.add(new Load(
-                    line.item(), line.label(), Lengths.text(length) + " m of " + Lengths.text(roll.widthMm()) + " wide roll", 1, mass, 0,
+                    line.item(), line.label(), PackCode.words(PackCode.roll(length, roll.widthMm()), garden.imperial()), 1, mass, 0,
                     roll.widthMm(), 0));
         });
         return loads;

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Section;
 import lapyard.catalogue.StockLength;
 import lapyard.construction.BedWork;
@@ -344,7 +345,7 @@ record PooledTimber(List<List<Cut>> ways, List<TimberApart> apart) {
             int count = stock.bought(boards.getOrDefault(stockId(stock), 0));
             if (count > 0) {
                 Optional<BigDecimal> price = cut.priced() ? stock.price() : Optional.empty();
-                packs.add(new PackCount("board of " + stockId(stock), count, price, stock.supplier()));
+                packs.add(new PackCount(PackCode.board(stock.lengthMm()), count, price, stock.supplier()));
                 boughtM += count * stock.lengthMm() / 1000;
             }
         }

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Roll;
 import lapyard.geometry.Lengths;
 import lapyard.ground.PathWork;
@@ -281,7 +282,7 @@ final class RollGoods {
                 boughtM2 += metres * roll.widthMm() / 1000;
                 Optional<BigDecimal> price = one.priced() ? roll.pricePerMetre() : Optional.empty();
                 packs.add(new PackCount(
-                        Lengths.text(metres) + " m of " + Lengths.text(roll.widthMm()) + " wide roll", 1,
+                        PackCode.roll(metres, roll.widthMm()), 1,
                         price.map(each -> LineMoney.rounded(each.multiply(BigDecimal.valueOf(metres)), currency)),
                         roll.supplier()));
             }

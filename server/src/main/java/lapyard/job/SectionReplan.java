@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.catalogue.PackCode;
 import lapyard.cutting.CuttingResult;
 import lapyard.cutting.CuttingSolver;
 import lapyard.cutting.Replan;
@@ -59,12 +60,12 @@ public record SectionReplan(
         List<Finding> findings = new ArrayList<>(unknown(sheet));
         for (SectionCutting cutting : sheet.cutting()) {
             List<Tally.Board> boards = tally.boards().stream().filter(board -> board.section().equals(cutting.section())).toList();
-            if (!boards.isEmpty()) section(cutting, boards, sections, findings);
+            if (!boards.isEmpty()) section(cutting, boards, sheet.garden().imperial(), sections, findings);
         }
         return new All(sections, findings);
     }
 
-    private static void section(SectionCutting cutting, List<Tally.Board> boards, List<SectionReplan> sections, List<Finding> findings) {
+    private static void section(SectionCutting cutting, List<Tally.Board> boards, boolean imperial, List<SectionReplan> sections, List<Finding> findings) {
         Map<String, String> demandOf = Resawn.demands(cutting.saw());
         Map<String, String> cutFrom = new HashMap<>();
         boolean known = true;
@@ -99,7 +100,7 @@ public record SectionReplan(
                 planned.buy(), planned.lacking(), priced ? Optional.of(planned.result().paid()) : Optional.empty(), planned.result()));
         if (!planned.buy().isEmpty()) {
             List<String> buy = new ArrayList<>();
-            planned.buy().forEach((stock, count) -> buy.add(count + " of " + stock));
+            planned.buy().forEach((stock, count) -> buy.add(count + " x " + PackCode.words(PackCode.board(stock), imperial)));
             int lacking = planned.wanted() - planned.fit();
             findings.add(Finding.of(FindingKind.TALLY_SHORT, Place.of(What.TALLY).then(What.TIMBER, cutting.section()))
                     .with("fit", Fact.count(planned.fit(), "pieces")).with("wanted", Fact.count(planned.wanted(), "pieces")).by(Fact.count(lacking, "pieces"))
@@ -139,7 +140,7 @@ public record SectionReplan(
             if (planned < bought.count()) {
                 long over = bought.count() - planned;
                 findings.add(Finding.of(FindingKind.TALLY_BOUGHT_MORE, Place.of(What.TALLY).then(What.FIELD, bought.item()))
-                        .with("pack", Fact.name(bought.pack())).with("item", Fact.name(bought.item()))
+                        .with("pack", Fact.name(PackCode.words(bought.pack(), sheet.garden().imperial()))).with("item", Fact.name(bought.item()))
                         .with("bought", Fact.count(bought.count(), "packs")).with("planned", Fact.count(planned, "packs"))
                         .by(Fact.count(over, "packs"))
                         .way(WayKind.KEEP_ITS_BED).way(WayKind.TAKE_BACK));

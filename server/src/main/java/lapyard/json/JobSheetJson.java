@@ -135,8 +135,8 @@ public final class JobSheetJson {
     }
 
     /** The advice of each section of wall timber, as it stands beside a job sheet under the key {@code advice}. */
-    public static ArrayNode advice(List<SawAdvice> advice) {
-        return SawWorkJson.advice(advice);
+    public static ArrayNode advice(List<SawAdvice> advice, boolean imperial) {
+        return SawWorkJson.advice(advice, imperial);
     }
 
     private static BedShape bed(JobSheet.BedSheet sheet, Wording words) {
@@ -180,7 +180,7 @@ public final class JobSheetJson {
     public static ObjectNode slip(JobSheet sheet) {
         Map<String, Double> areasM2 = new HashMap<>();
         sheet.beds().forEach(bed -> areasM2.put("bed " + bed.work().bed().id(), bed.work().frame().inner().areaMm2() / 1e6));
-        ObjectNode slip = SlipJson.of(sheet.slip(), areasM2);
+        ObjectNode slip = SlipJson.of(sheet.slip(), areasM2, sheet.garden().imperial());
         slip.put("examplePrices", sheet.garden().goods().catalogue().examplePrices());
         return slip;
     }

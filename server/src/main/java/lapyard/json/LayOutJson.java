@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
 import lapyard.json.Wire.To;
 import lapyard.layout.LaidOut;
@@ -43,7 +44,7 @@ public final class LayOutJson {
             Figures shown = new Figures(figures.beds(), figures.plantingM2(), figures.pathM2(),
                     sun ? Optional.of(Math.round(figures.sunHours() * 10) / 10.0) : Optional.empty(), figures.barrowM(),
                     figures.hoseM() > 0 ? Optional.of(Math.round(figures.hoseM() * 10) / 10.0) : Optional.empty(), figures.cost(), figures.atLeast());
-            ObjectNode offered = Wire.of(new Offered(one.order(), text(one, shown, currency), shown, one.ground(),
+            ObjectNode offered = Wire.of(new Offered(one.order(), text(one, shown, currency, garden.imperial()), shown, one.ground(),
                     places(made, one.garden(), pinned), one.sheet().paths().stream().flatMap(path -> path.cover().stream()).toList()));
             offered.set("garden", made);
             proposals.add(offered);
@@ -63,17 +64,14 @@ public final class LayOutJson {
                 : found + " " + laid.shortOf() + (laid.shortOf() == 1 ? " bed that is wanted has" : " beds that are wanted have") + " no room.";
     }
 
-    private static String text(Proposal one, Figures figures, String currency) {
+    private static String text(Proposal one, Figures figures, String currency, boolean imperial) {
         return one.order().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.order().substring(1) + ": " + figures.beds() + " beds, "
-                + round(figures.plantingM2()) + " m2 to plant, " + round(figures.pathM2()) + " m2 of paths, "
+                + Measure.SQUARE_METRES.written(figures.plantingM2(), 1, imperial) + " to plant, "
+                + Measure.SQUARE_METRES.written(figures.pathM2(), 1, imperial) + " of paths, "
                 + figures.sunHours().map(hours -> hours + " h of sun, ").orElse("")
-                + Math.round(figures.barrowM()) + " m with the barrow, "
-                + figures.hoseM().map(metres -> metres + " m of hose, ").orElse("")
+                + Measure.METRES.written(figures.barrowM(), 0, imperial) + " with the barrow, "
+                + figures.hoseM().map(metres -> Measure.METRES.written(metres.doubleValue(), 1, imperial) + " of hose, ").orElse("")
                 + (figures.atLeast() ? "at least " : "") + currency + " " + figures.cost();
-    }
-
-    private static String round(double m2) {
-        return BigDecimal.valueOf(Math.round(m2 * 10), 1).toPlainString();
     }
 
     private static List<Place> places(ObjectNode made, Garden proposed, Set<String> pinned) {

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import lapyard.cutting.Batches;
 import lapyard.cutting.Ledger;
 import lapyard.cutting.SawBoard;
+import lapyard.geometry.Length;
 import lapyard.job.JobSheet.SawWork;
 import lapyard.job.JobSheet.Way;
 import lapyard.job.SawAdvice;
@@ -76,12 +77,12 @@ record SawWorkJson(List<Board> boards, BatchesShape batches, LedgerShape ledger,
                 nest.cuts());
     }
 
-    static ArrayNode advice(List<SawAdvice> all) {
+    static ArrayNode advice(List<SawAdvice> all, boolean imperial) {
         return Wire.list(all.stream()
                 .map(advice -> new Advice(advice.section(), advice.pooledOnce(), advice.weekendByWeekend(), advice.changesTried(),
                         advice.changesThere(), advice.nearMisses().stream()
                                 .map(miss -> new NearMiss(miss.sizes().beds(), miss.sizes().walls(), miss.sizes().narrower(),
-                                        miss.sizes().shallower(), miss.shorterMm(), miss.sizes().words(miss.shorterMm() + " mm"), miss.sure(), miss.saved(),
+                                        miss.sizes().shallower(), miss.shorterMm(), miss.sizes().words(Length.withUnit(miss.shorterMm(), imperial)), miss.sure(), miss.saved(),
                                         miss.boardsSaved(), miss.marks()))
                                 .toList()))
                 .toList());

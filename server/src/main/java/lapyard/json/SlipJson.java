@@ -28,8 +28,11 @@ final class SlipJson {
     /** {@code goods}, {@code delivery} and {@code total} as it could be bought; no way to buy bed by bed costs under {@code lowerBound}. */
     private record BedByBed(BigDecimal goods, BigDecimal delivery, BigDecimal total, BigDecimal lowerBound, boolean proven) {}
 
-    private record Line(String item, String label, double need, String unit, List<SlipLine.PackCount> packs, double leftOver,
+    private record Line(String item, String label, double need, String unit, List<Bought> packs, double leftOver,
             Optional<BigDecimal> cost, Optional<BigDecimal> bedByBed, Optional<BigDecimal> saved, Working working) {}
+
+    /** {@code called} as a person asks for it, in the garden's measures. */
+    private record Bought(String pack, String called, long count, Optional<BigDecimal> price, String supplier) {}
 
     private record Order(String supplier, String name, int leadDays, String validUntil, BigDecimal goods, BigDecimal delivery,
             BigDecimal total, BigDecimal tax, BigDecimal taxRate, boolean atLeast, Optional<BigDecimal> freeOver,
@@ -37,7 +40,7 @@ final class SlipJson {
 
     private record Part(String item, String label, List<Pack> packs, Optional<BigDecimal> cost) {}
 
-    private record Pack(String pack, long count, Optional<BigDecimal> price, String supplier, Optional<BigDecimal> cost) {}
+    private record Pack(String pack, String called, long count, Optional<BigDecimal> price, String supplier, Optional<BigDecimal> cost) {}
 
     private record Share(String owner, BigDecimal cost, @JsonInclude(Include.NON_EMPTY) OptionalDouble areaM2,
             @JsonInclude(Include.NON_EMPTY) Optional<BigDecimal> perM2, List<Cost> lines) {}
@@ -45,11 +48,11 @@ final class SlipJson {
     private record Cost(String item, BigDecimal cost) {}
 
     /** @param areasM2 inside the walls, by owner, for the cost of a square metre */
-    static ObjectNode of(Slip slip, Map<String, Double> areasM2) {
+    static ObjectNode of(Slip slip, Map<String, Double> areasM2, boolean imperial) {
         return Wire.of(new Whole(
                 slip.currency().getCode(), slip.goods(), slip.total(), slip.atLeast(), slip.lowerBound(), slip.proven(),
-                slip.lines().stream().map(SlipJson::line).toList(),
-                slip.orders().stream().map(SlipJson::order).toList(),
+                slip.lines().stream().map(line -> line(line, imperial)).toList(),
+                slip.orders().stream().map(order -> order(order, imperial)).toList(),
                 Savings.of(slip),
                 Savings.total(slip),
                 slip.apart().map(apart -> new BedByBed(apart.total().subtract(apart.delivery()), apart.delivery(), apart.total(),
@@ -67,25 +70,29 @@ final class SlipJson {
                 : new Share(share.owner(), share.cost(), OptionalDouble.empty(), Optional.empty(), lines);
     }
 
-    private static Line line(SlipLine line) {
-        return new Line(line.item(), line.label(), line.need(), line.unit(), line.packs(), line.leftOver(), line.cost(),
+    private static Line line(SlipLine line, boolean imperial) {
+        return new Line(line.item(), line.label(), line.need(), line.unit(), line.packs().stream().map(pack -> bought(pack, imperial)).toList(), line.leftOver(), line.cost(),
                 line.bedByBed(), line.saved(), line.working());
     }
 
-    private static Order order(Slip.Order order) {
+    private static Bought bought(SlipLine.PackCount pack, boolean imperial) {
+        return new Bought(pack.pack(), pack.words(imperial), pack.count(), pack.price(), pack.supplier());
+    }
+
+    private static Order order(Slip.Order order, boolean imperial) {
         Supplier supplier = order.supplier();
         return new Order(
                 supplier.id(), supplier.name(), supplier.leadDays(), supplier.validUntil(), order.goods(), order.charge(),
                 order.total(), order.tax(), supplier.taxPercent(), order.atLeast(), supplier.freeOver(),
                 order.shortOfFree().filter(less -> less.signum() >= 0),
-                order.lines().stream().map(SlipJson::part).toList());
+                order.lines().stream().map(part -> part(part, imperial)).toList());
     }
 
-    private static Part part(Slip.Part part) {
+    private static Part part(Slip.Part part, boolean imperial) {
         List<BigDecimal> costs = SlipCsv.packCosts(part);
         List<Pack> packs = IntStream.range(0, part.packs().size()).mapToObj(i -> {
             SlipLine.PackCount pack = part.packs().get(i);
-            return new Pack(pack.pack(), pack.count(), pack.price(), pack.supplier(),
+            return new Pack(pack.pack(), pack.words(imperial), pack.count(), pack.price(), pack.supplier(),
                     costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i)));
         }).toList();
         return new Part(part.line().item(), part.line().label(), packs, part.cost());

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import lapyard.geometry.Measure;
 
 /** The slip as RFC 4180 text; a cell never starts a formula. */
 public final class SlipCsv {
@@ -33,14 +34,30 @@ public final class SlipCsv {
      * with the first part of a line that several suppliers share. Rows end in CR LF. Amounts are plain numbers; text
      * that would start a formula begins with an apostrophe.
      */
-    public static String write(Slip slip) {
+    public static String write(Slip slip, boolean imperial) {
         StringBuilder text = new StringBuilder();
         Map<String, BigDecimal> apart = new LinkedHashMap<>(slip.apart().map(Apart::charges).orElse(Map.of()));
         try (CSVPrinter rows = printer(text, WHOLE)) {
             java.util.Set<SlipLine> told = new java.util.HashSet<>();
             for (Slip.Order order : slip.orders()) {
                 String supplier = order.supplier().id();
-                for (Slip.Part part : order.lines()) part(rows, supplier, part, told.add(part.line()));
+                for (Slip.Part part : order.lines()) {
+                    SlipLine line = part.line();
+                    boolean first = told.add(line);
+                    rows.printRecord(
+                            safe(supplier),
+                            safe(line.item()),
+                            safe(line.label()),
+                            first ? amount(line.need(), line, imperial) : "",
+                            safe(Measure.unit(line.unit(), imperial)),
+                            safe(part.packs().stream()
+                                    .map(pack -> pack.count() + " x " + pack.words(imperial))
+                                    .collect(Collectors.joining(" + "))),
+                            first && !line.packs().isEmpty() ? amount(line.leftOver(), line, imperial) : "",
+                            plain(part.cost()),
+                            first ? plain(line.bedByBed()) : "",
+                            first ? plain(line.saved()) : "");
+                }
                 Optional<BigDecimal> charges = Optional.ofNullable(apart.remove(supplier));
                 if (order.charge().signum() > 0 || charges.isPresent()) {
                     delivery(rows, supplier, order.charge(), slip.apart().map(all -> charges.orElse(BigDecimal.ZERO.setScale(order.charge().scale()))));
@@ -79,7 +96,7 @@ public final class SlipCsv {
     }
 
     /** What one supplier is asked for, one row a pack; a line without packs or price stays in place. */
-    public static String write(Slip.Order order, String currency) {
+    public static String write(Slip.Order order, String currency, boolean imperial) {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter rows = printer(text, ONE_ORDER)) {
             for (Slip.Part part : order.lines()) {
@@ -91,7 +108,7 @@ public final class SlipCsv {
                     rows.printRecord(
                             safe(line.item()),
                             safe(line.label()),
-                            safe(pack.pack()),
+                            safe(pack.words(imperial)),
                             pack.count(),
                             plain(pack.price()),
                             costs.isEmpty() ? "" : costs.get(i).toPlainString());
@@ -133,8 +150,8 @@ public final class SlipCsv {
         return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 
-    private static String amount(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(NEED_DECIMALS, RoundingMode.HALF_UP);
+    private static String amount(double value, SlipLine line, boolean imperial) {
+        BigDecimal rounded = BigDecimal.valueOf(Measure.in(value, line.unit(), imperial)).setScale(NEED_DECIMALS, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lapyard.catalogue.PackCode;
 import lapyard.working.Working;
 
 /**
@@ -87,8 +88,13 @@ public record SlipLine(
         return parts;
     }
 
-    /** {@code price} is of one pack; {@code supplier} is an id, empty for the one merchant. */
+    /** {@code pack} is a {@link PackCode}; {@code price} is of one pack; {@code supplier} is an id, empty for the one merchant. */
     public record PackCount(String pack, long count, Optional<BigDecimal> price, String supplier) {
+
+        /** As a person asks for it, {@link PackCode#words}. */
+        public String words(boolean imperial) {
+            return PackCode.words(pack, imperial);
+        }
 
         /** Of all of them, exact; empty where a price is missing. */
         public Optional<BigDecimal> cost() {

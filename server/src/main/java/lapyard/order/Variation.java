@@ -35,8 +35,11 @@ public record Variation(String currency, List<Line> lines, BigDecimal before, Bi
             Optional<BigDecimal> costAfter,
             BigDecimal difference) {}
 
-    /** @throws IllegalArgumentException where the two are in different currencies */
-    public static Variation between(Slip before, Slip after) {
+    /**
+     * @param imperial measures in which the packs are written
+     * @throws IllegalArgumentException where the two are in different currencies
+     */
+    public static Variation between(Slip before, Slip after, boolean imperial) {
         if (!before.currency().equals(after.currency())) {
             throw new IllegalArgumentException("the one is in " + before.currency().getCode() + ", the other in "
                     + after.currency().getCode() + ": no difference can be told");
@@ -44,8 +47,8 @@ public record Variation(String currency, List<Line> lines, BigDecimal before, Bi
         Map<String, SlipLine> old = new LinkedHashMap<>();
         before.lines().forEach(line -> old.put(line.item(), line));
         List<Line> lines = new ArrayList<>();
-        for (SlipLine now : after.lines()) add(lines, Optional.ofNullable(old.remove(now.item())), Optional.of(now));
-        old.values().forEach(gone -> add(lines, Optional.of(gone), Optional.empty()));
+        for (SlipLine now : after.lines()) add(lines, Optional.ofNullable(old.remove(now.item())), Optional.of(now), imperial);
+        old.values().forEach(gone -> add(lines, Optional.of(gone), Optional.empty(), imperial));
         BigDecimal was = before.total().subtract(before.goods());
         BigDecimal is = after.total().subtract(after.goods());
         if (was.compareTo(is) != 0) {
@@ -56,11 +59,11 @@ public record Variation(String currency, List<Line> lines, BigDecimal before, Bi
                 before.atLeast() || after.atLeast());
     }
 
-    private static void add(List<Line> lines, Optional<SlipLine> before, Optional<SlipLine> after) {
+    private static void add(List<Line> lines, Optional<SlipLine> before, Optional<SlipLine> after, boolean imperial) {
         Optional<BigDecimal> was = before.flatMap(SlipLine::cost);
         Optional<BigDecimal> is = after.flatMap(SlipLine::cost);
-        String packsBefore = before.map(Variation::packs).orElse("");
-        String packsAfter = after.map(Variation::packs).orElse("");
+        String packsBefore = before.map(line -> packs(line, imperial)).orElse("");
+        String packsAfter = after.map(line -> packs(line, imperial)).orElse("");
         double needBefore = before.map(SlipLine::need).orElse(0.0);
         double needAfter = after.map(SlipLine::need).orElse(0.0);
         if (was.equals(is) && packsBefore.equals(packsAfter) && Math.abs(needBefore - needAfter) < 5e-7) return;
@@ -70,9 +73,9 @@ public record Variation(String currency, List<Line> lines, BigDecimal before, Bi
                 is.orElse(BigDecimal.ZERO).subtract(was.orElse(BigDecimal.ZERO))));
     }
 
-    private static String packs(SlipLine line) {
+    private static String packs(SlipLine line, boolean imperial) {
         List<String> packs = new ArrayList<>();
-        line.packs().forEach(pack -> packs.add(pack.count() + " x " + pack.pack() + (pack.supplier().isEmpty() ? "" : " from " + pack.supplier())));
+        line.packs().forEach(pack -> packs.add(pack.count() + " x " + pack.words(imperial) + (pack.supplier().isEmpty() ? "" : " from " + pack.supplier())));
         return String.join(" + ", packs);
     }
 }

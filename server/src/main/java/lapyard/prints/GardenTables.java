@@ -13,6 +13,8 @@ import lapyard.exchange.Table;
 import lapyard.exchange.Table.Cell;
 import lapyard.exchange.Table.Column;
 import lapyard.exchange.Table.Form;
+import lapyard.geometry.Length;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
@@ -26,15 +28,16 @@ import lapyard.working.QuantityKind;
 
 /** The slip, the cut list, the bed register and the weekends of a job sheet as tables to reckon on with. */
 public final class GardenTables {
-    private static final double MM_AN_INCH = 25.4;
     private static final int NEED_DECIMALS = 6;
 
     private final JobSheet sheet;
+    private final boolean imperial;
     private final String lengthUnit;
 
     private GardenTables(JobSheet sheet) {
         this.sheet = sheet;
-        this.lengthUnit = sheet.garden().imperial() ? "in" : "mm";
+        this.imperial = sheet.garden().imperial();
+        this.lengthUnit = imperial ? "in" : "mm";
     }
 
     public static List<Table> of(JobSheet sheet) {
@@ -51,13 +54,13 @@ public final class GardenTables {
     }
 
     private Column length(String head) {
-        return new Column(head + " " + lengthUnit, sheet.garden().imperial() ? Form.THREE_DECIMALS : Form.ONE_DECIMAL, 11);
+        return new Column(head + " " + lengthUnit, imperial ? Form.THREE_DECIMALS : Form.ONE_DECIMAL, 11);
     }
 
     private Cell length(double mm) {
         BigDecimal exact = BigDecimal.valueOf(mm);
-        return Cell.of(sheet.garden().imperial()
-                ? exact.divide(BigDecimal.valueOf(MM_AN_INCH), 3, RoundingMode.HALF_UP)
+        return Cell.of(imperial
+                ? exact.divide(BigDecimal.valueOf(Length.INCH_MM), 3, RoundingMode.HALF_UP)
                 : exact.setScale(1, RoundingMode.HALF_UP));
     }
 
@@ -86,12 +89,12 @@ public final class GardenTables {
         return table;
     }
 
-    private static void part(Table table, Slip.Order order, Slip.Part part, List<SlipLine> told) {
+    private void part(Table table, Slip.Order order, Slip.Part part, List<SlipLine> told) {
         SlipLine line = part.line();
         boolean first = !told.contains(line);
         told.add(line);
-        Cell need = first ? Cell.of(BigDecimal.valueOf(line.need()).setScale(NEED_DECIMALS, RoundingMode.HALF_UP)) : Cell.NOTHING;
-        Cell unit = first ? Cell.of(line.unit()) : Cell.NOTHING;
+        Cell need = first ? amount(line.need(), line.unit()) : Cell.NOTHING;
+        Cell unit = first ? Cell.of(Measure.unit(line.unit(), imperial)) : Cell.NOTHING;
         Cell supplier = Cell.of(order.supplier().name());
         if (part.packs().isEmpty())
             table.row(supplier, Cell.of(line.label()), Cell.NOTHING, Cell.NOTHING, Cell.NOTHING, part.cost().map(Cell::of).orElse(Cell.NOTHING), need, unit);
@@ -99,7 +102,7 @@ public final class GardenTables {
         for (int i = 0; i < part.packs().size(); i++) {
             SlipLine.PackCount pack = part.packs().get(i);
             Optional<BigDecimal> cost = costs.isEmpty() ? Optional.empty() : Optional.of(costs.get(i));
-            table.row(supplier, Cell.of(line.label()), Cell.of(pack.pack()), Cell.of(pack.count()), pack.price().map(Cell::of).orElse(Cell.NOTHING),
+            table.row(supplier, Cell.of(line.label()), Cell.of(pack.words(imperial)), Cell.of(pack.count()), pack.price().map(Cell::of).orElse(Cell.NOTHING),
                     cost.map(paid -> cost(pack, paid)).orElse(Cell.NOTHING), i == 0 ? need : Cell.NOTHING, i == 0 ? unit : Cell.NOTHING);
         }
     }
@@ -137,7 +140,7 @@ public final class GardenTables {
         Table table = new Table("Bed register", title("bed register"), List.of(
                 text("Bed", 8), text("Name", 20), text("Type", 8), length("Along"), length("Away"), new Column("Turn °", Form.ONE_DECIMAL, 8), length("Width"),
                 length("Depth"), length("Height"), new Column("Courses", Form.WHOLE, 9), new Column("Stage", Form.WHOLE, 7),
-                new Column("Timber m", Form.THREE_DECIMALS, 11), new Column("Mass kg", Form.ONE_DECIMAL, 11), new Column("Loose soil m³", Form.THREE_DECIMALS, 11)));
+                new Column("Timber " + Measure.METRES.unit(imperial), Form.THREE_DECIMALS, 11), new Column("Mass " + Measure.KG.unit(imperial), Form.ONE_DECIMAL, 11), new Column("Loose soil " + Measure.CUBIC_METRES.unit(imperial).replace("m3", "m³"), Form.THREE_DECIMALS, 11)));
         for (JobSheet.BedSheet each : sheet.beds()) {
             Bed bed = each.work().bed();
             List<Point> corners = bed.outline().corners();
@@ -145,8 +148,8 @@ public final class GardenTables {
             double deep = corners.stream().mapToDouble(Point::y).max().orElse(0) - corners.stream().mapToDouble(Point::y).min().orElse(0);
             table.row(Cell.of(bed.id()), Cell.of(bed.name().equals(bed.id()) ? "" : bed.name()), Cell.of(bed.type()), length(bed.placement().at().x()),
                     length(bed.placement().at().y()), Cell.of(BigDecimal.valueOf(bed.placement().turnDeg())), length(wide), length(deep), length(bed.heightMm()),
-                    Cell.of(bed.courses()), Cell.of(bed.stage()), amount(each, QuantityKind.TIMBER_LENGTH), amount(each, QuantityKind.TIMBER_MASS),
-                    amount(each, QuantityKind.SOIL_LOOSE));
+                    Cell.of(bed.courses()), Cell.of(bed.stage()), amount(each, QuantityKind.TIMBER_LENGTH, "m"), amount(each, QuantityKind.TIMBER_MASS, "kg"),
+                    amount(each, QuantityKind.SOIL_LOOSE, "m3"));
         }
         if (table.size() > 0) {
             Cell sum = new Table.Sum(0, table.size() - 1);
@@ -156,9 +159,13 @@ public final class GardenTables {
         return table;
     }
 
-    private static Cell amount(JobSheet.BedSheet bed, QuantityKind kind) {
-        double sum = bed.quantities().stream().filter(quantity -> quantity.is(kind)).mapToDouble(Quantity::value).sum();
-        return Cell.of(BigDecimal.valueOf(sum).setScale(NEED_DECIMALS, RoundingMode.HALF_UP));
+    private Cell amount(JobSheet.BedSheet bed, QuantityKind kind, String unit) {
+        return amount(bed.quantities().stream().filter(quantity -> quantity.is(kind)).mapToDouble(Quantity::value).sum(), unit);
+    }
+
+    /** In the garden's own unit for one of the job sheet. */
+    private Cell amount(double value, String unit) {
+        return Cell.of(BigDecimal.valueOf(Measure.in(value, unit, imperial)).setScale(NEED_DECIMALS, RoundingMode.HALF_UP));
     }
 
     /** What is done when; without a first day of work the days have a number only. */

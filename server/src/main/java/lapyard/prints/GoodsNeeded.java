@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import lapyard.catalogue.PackCode;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
 
@@ -14,12 +15,8 @@ final class GoodsNeeded {
     static Map<Integer, List<String>> byWeekend(JobSheet sheet) {
         Map<Integer, List<String>> goods = new TreeMap<>();
         for (Buying.Row row : Buying.of(sheet).rows()) {
-            row.packs().forEach((pack, count) -> goods.computeIfAbsent(row.weekend(), weekend -> new ArrayList<>()).add(words(pack, count, row)));
+            row.packs().forEach((pack, count) -> goods.computeIfAbsent(row.weekend(), weekend -> new ArrayList<>()).add(count + " × " + PackCode.words(pack, sheet.garden().imperial()) + " (" + row.label() + ")"));
         }
         return goods;
-    }
-
-    private static String words(String pack, int count, Buying.Row row) {
-        return count + " × " + pack + " (" + row.label() + ")";
     }
 }

@@ -63,6 +63,7 @@ public final class WeekendPlanner {
     /**
      * @param lifting       what is lifted by how many, {@link #lifting}
      * @param barrowLitres  of one barrow load
+     * @param imperial      measures in which the amounts of a task are written
      * @param fixedWeekends beds whose timber is to be stacked in a given weekend, by code
      * @param done          ids of tasks that need not be planned any more, with the day on which each was done
      * @param today         first day that can still be planned
@@ -72,6 +73,7 @@ public final class WeekendPlanner {
             Crew crew,
             Lifting lifting,
             double barrowLitres,
+            boolean imperial,
             List<BedLoad> beds,
             List<PathLoad> paths,
             List<SawLoad> saw,
@@ -80,8 +82,8 @@ public final class WeekendPlanner {
             int today,
             Function<Staging, StagingResult> schedule) {
         int painters = new CrewCalendar(crew, 7 * 53).painters();
-        List<GardenTask> works = WorkList.of(crew, lifting, barrowLitres, painters, beds, paths, saw);
-        return new WeekendPlanner(crew, works, fixedWeekends, done.keySet(), done).plan(today, schedule);
+        List<GardenTask> works = WorkList.of(crew, lifting, barrowLitres, painters, imperial, beds, paths, saw);
+        return new WeekendPlanner(crew, works, fixedWeekends, done.keySet(), done).plan(today, effort);
     }
 
     /** The crew of a year, as its fullest day has it, with what each of them lifts. */

@@ -11,7 +11,7 @@ import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
 import lapyard.construction.SlatCut;
-import lapyard.geometry.Lengths;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 import lapyard.plan.Crew;
@@ -80,23 +80,26 @@ public final class WorkList {
     private final Lifting lifting;
     private final double barrowLitres;
     private final int painters;
+    private final boolean imperial;
     private final List<GardenTask> works = new ArrayList<>();
 
-    private WorkList(Crew crew, Lifting lifting, double barrowLitres, int painters) {
+    private WorkList(Crew crew, Lifting lifting, double barrowLitres, int painters, boolean imperial) {
         this.crew = crew;
         this.lifting = lifting;
         this.barrowLitres = barrowLitres;
         this.painters = painters;
+        this.imperial = imperial;
     }
 
     /**
      * Tasks in the order of work.
      *
      * @param painters who share a coat
+     * @param imperial measures in which the amounts of a task are written
      */
-    static List<GardenTask> of(Crew crew, Lifting lifting, double barrowLitres, int painters, List<BedLoad> beds, List<PathLoad> paths,
-            List<SawLoad> saw) {
-        WorkList list = new WorkList(crew, lifting, barrowLitres, painters);
+    static List<GardenTask> of(Crew crew, Lifting lifting, double barrowLitres, int painters, boolean imperial, List<BedLoad> beds,
+            List<PathLoad> paths, List<SawLoad> saw) {
+        WorkList list = new WorkList(crew, lifting, barrowLitres, painters, imperial);
         saw.forEach(list::sawDay);
         paths.forEach(list::path);
         Set<Integer> sawn = new HashSet<>();
@@ -126,7 +129,7 @@ public final class WorkList {
         String id = load.path().id();
         works.add(new GardenTask("path." + id, "path " + id, "", Step.PATH, 0, "lay path " + id,
                 List.of(Share.alone(area * crew.minutes(load.stone() ? Rate.STONE_PATH : Rate.PATH) + edging * crew.minutes(Rate.EDGING))), false, List.of(), List.of(),
-                List.of(round(area, 1) + " m2"), List.of("keep it clear: barrows and timbers come along it")));
+                List.of(Measure.SQUARE_METRES.written(area, 1, imperial)), List.of("keep it clear: barrows and timbers come along it")));
     }
 
     private void bed(BedLoad load, List<PathLoad> paths, Set<Integer> sawn) {
@@ -149,13 +152,13 @@ public final class WorkList {
         double stone = load.amount(QuantityKind.SUB_BASE);
         if (dig > 0) {
             last = add(load, Step.DIG, Step.DIG.label(), dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
-                    List.of(round(dig, 2) + " m3 out, " + counted((long) spoil, "barrow")),
+                    List.of(m3(dig) + " out, " + counted((long) spoil, "barrow")),
                     List.of("look for pipes and cables before digging"));
         }
         if (concrete > 0) {
             last = add(load, Step.POUR, stone > 0 ? "lay the sub-base, pour" : Step.POUR.label(),
                     stone * crew.minutes(Rate.SUB_BASE) + concrete * crew.minutes(Rate.POUR), after(last),
-                    List.of(round(concrete, 2) + " m3 of concrete" + (stone > 0 ? ", " + round(stone, 2) + " m3 of sub-base" : "")), List.of("wet concrete burns: gloves and boots"));
+                    List.of(m3(concrete) + " of concrete" + (stone > 0 ? ", " + m3(stone) + " of sub-base" : "")), List.of("wet concrete burns: gloves and boots"));
             return new After(last.id(), crew.waits().cureDays(), "concrete cures");
         }
         double wallM = firstCourse.stream().mapToDouble(Piece::lengthMm).sum() / 1000;
@@ -210,7 +213,7 @@ public final class WorkList {
         List<After> after = new ArrayList<>(List.of(new After(finish.id(), coated ? wholeDays(crew.waits().beforeLinerHours()) : 0,
                 coated ? "finish dries, and is hidden by the liner" : "walls stand")));
         if (last != finish) after.add(new After(last.id(), 0, "base and drain gaps are hidden by the liner"));
-        return add(load, Step.LINER, Step.LINER.label(), liner * crew.minutes(Rate.LINER), after, List.of(round(liner, 1) + " m2"), List.of());
+        return add(load, Step.LINER, Step.LINER.label(), liner * crew.minutes(Rate.LINER), after, List.of(Measure.SQUARE_METRES.written(liner, 1, imperial)), List.of());
     }
 
     private GardenTask stack(BedLoad load, Map<Integer, List<Piece>> courses, List<After> first) {
@@ -296,7 +299,7 @@ public final class WorkList {
                     ? List.of(new After(last.id(), 0, "walls stand"))
                     : List.of(new After(last.id(), wholeDays(crew.waits().coatGapHours()), "coat " + (coat - 1) + " dries"));
             GardenTask next = new GardenTask(Step.COAT.task(bed.id(), coat), "bed " + bed.id(), bed.id(), Step.COAT, coat, "coat " + coat,
-                    List.of(new Share(painters, false, area * crew.minutes(Rate.COAT) / painters)), true, after, List.of(), List.of(round(area, 1) + " m2"),
+                    List.of(new Share(painters, false, area * crew.minutes(Rate.COAT) / painters)), true, after, List.of(), List.of(Measure.SQUARE_METRES.written(area, 1, imperial)),
                     List.of("oily rags can catch fire by themselves: dry them spread out", "only on a dry day"));
             works.add(next);
             last = next;
@@ -315,8 +318,8 @@ public final class WorkList {
             }
         }
         GardenTask fill = add(load, Step.FILL, Step.FILL.label(), barrows * crew.minutes(Rate.BARROW), after,
-                List.of(counted((long) barrows, "barrow") + ", " + round(load.amount(QuantityKind.SOIL_MASS) / 1000, 1) + " t"),
-                List.of("a barrow of soil is about 75 kg: plank over edges, no hurry"));
+                List.of(counted((long) barrows, "barrow") + ", " + Measure.TONNES.written(load.amount(QuantityKind.SOIL_MASS) / 1000, 1, imperial)),
+                List.of("a barrow of soil is about " + kg(75) + ": plank over edges, no hurry"));
         GardenTask plant = add(load, Step.PLANT, Step.PLANT.label(), load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
         works.add(new GardenTask(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, Step.TOP_UP.label(),
                 List.of(Share.alone(crew.minutes(Rate.TOP_UP) + later * crew.minutes(Rate.BARROW))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
@@ -357,12 +360,12 @@ public final class WorkList {
         return (int) Math.ceil(hours / 24 - 1e-9);
     }
 
-    private static String kg(double kg) {
-        return Lengths.text(Math.round(kg * 10) / 10.0) + " kg";
+    private String kg(double kg) {
+        return Measure.KG.plain(kg, 1, imperial);
     }
 
-    private static String round(double value, int decimals) {
-        return String.format(java.util.Locale.ROOT, "%." + decimals + "f", value);
+    private String m3(double m3) {
+        return Measure.CUBIC_METRES.written(m3, 2, imperial);
     }
 
     private static double distanceMm(Bed bed, GardenPath path) {

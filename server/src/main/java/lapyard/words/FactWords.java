@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import lapyard.geometry.Length;
+import lapyard.geometry.Measure;
 import lapyard.plan.BedNames;
 import lapyard.plan.Fact;
 
@@ -23,15 +24,16 @@ record FactWords(boolean imperial) {
         } else if (fact instanceof Fact.Spot spot) {
             return "(" + length(spot.xMm()) + ", " + length(spot.yMm()) + ")" + unit();
         } else if (fact instanceof Fact.Area area) {
-            return (area.m2() != 0 && Math.abs(area.m2()) < 0.005 ? plain(area.m2(), 4) : plain(area.m2(), 2)) + " m2";
+            boolean tiny = area.m2() != 0 && Math.abs(area.m2()) < 0.005;
+            return tiny && imperial ? "under 0.1 sq ft" : Measure.SQUARE_METRES.plain(area.m2(), tiny ? 4 : 2, imperial);
         } else if (fact instanceof Fact.Volume volume) {
-            return plain(volume.m3(), 2) + " m3";
+            return Measure.CUBIC_METRES.plain(volume.m3(), 2, imperial);
         } else if (fact instanceof Fact.Mass mass) {
-            return plain(mass.kg(), 1) + " kg";
+            return Measure.KG.plain(mass.kg(), 1, imperial);
         } else if (fact instanceof Fact.Force force) {
-            return plain(force.kn(), 2) + " kN";
+            return Measure.KILONEWTONS.plain(force.kn(), 2, imperial);
         } else if (fact instanceof Fact.Pressure pressure) {
-            return plain(pressure.knM2(), 1) + " kN/m2";
+            return Measure.PRESSURE.plain(pressure.knM2(), 1, imperial);
         } else if (fact instanceof Fact.Money money) {
             return money.currency() + " " + money.amountOf().toPlainString();
         } else if (fact instanceof Fact.PersonHours hours) {
@@ -55,7 +57,8 @@ record FactWords(boolean imperial) {
             int last = choice.words().size() - 1;
             return last == 0 ? choice.words().get(0) : String.join(", ", choice.words().subList(0, last)) + " or " + choice.words().get(last);
         } else if (fact instanceof Fact.Plain plain) {
-            return plain(plain.value(), 3) + (plain.unit().isEmpty() ? "" : " " + plain.unit());
+            return Measure.of(plain.unit()).map(measure -> measure.plain(plain.value(), 3, imperial))
+                    .orElseGet(() -> plain(plain.value(), 3) + (plain.unit().isEmpty() ? "" : " " + plain.unit()));
         }
         throw new IllegalArgumentException("no words for a figure such as " + fact);
     }

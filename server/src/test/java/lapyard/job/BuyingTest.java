@@ -82,9 +82,9 @@ class BuyingTest {
 
     @Test
     void theTableIsCsvWithDates() {
-        List<String> lines = buying.csv(Optional.of(LocalDate.of(2027, 3, 6))).lines().collect(Collectors.toList());
+        List<String> lines = buying.csv(Optional.of(LocalDate.of(2027, 3, 6)), false).lines().collect(Collectors.toList());
         assertEquals("weekend,needed on,order by,item,label,need,unit,boards opened,packs", lines.get(0));
-        assertTrue(lines.stream().anyMatch(line -> line.contains("2027-02-24,timber 100x200") && line.endsWith("10 x 4800,10 x board of 4800")), lines.toString());
+        assertTrue(lines.stream().anyMatch(line -> line.contains("2027-02-24,timber 100x200") && line.endsWith("10 x board of 4800 mm,10 x board of 4800 mm")), lines.toString());
     }
 
     /** 36 screws for M, 24 for N and a tenth over are 66: a box of 50, one of 20. The 50 are enough for M, the 20 come for N. */

@@ -51,7 +51,7 @@ class QuoteTest {
 
     @Test
     void aVariationNamesEveryLineThatDiffersAndAddsUp() {
-        Variation variation = Variation.between(slip(2, "10.00", true), slip(3, "10.00", false));
+        Variation variation = Variation.between(slip(2, "10.00", true), slip(3, "10.00", false), false);
         assertEquals(List.of("oil", "glue", "delivery"), variation.lines().stream().map(Variation.Line::item).toList());
         assertEquals("2 x tin from a", variation.lines().get(0).packsBefore());
         assertEquals("3 x tin from a", variation.lines().get(0).packsAfter());
@@ -60,12 +60,12 @@ class QuoteTest {
         assertEquals(new BigDecimal("48.00"), variation.after());
         BigDecimal sum = variation.lines().stream().map(Variation.Line::difference).reduce(BigDecimal.ZERO, BigDecimal::add);
         assertEquals(variation.difference(), sum, "16 - 3 - 10 = 3");
-        assertEquals(List.of(), Variation.between(slip(2, "10.00", true), slip(2, "10.00", true)).lines());
+        assertEquals(List.of(), Variation.between(slip(2, "10.00", true), slip(2, "10.00", true), false).lines());
     }
 
     @Test
     void twoCurrenciesHaveNoDifference() {
         Slip other = Ordering.slip(CurrencyUnit.of("EUR"), List.of(), false);
-        assertThrows(IllegalArgumentException.class, () -> Variation.between(slip(1, "0", false), other));
+        assertThrows(IllegalArgumentException.class, () -> Variation.between(slip(1, "0", false), other, false));
     }
 }

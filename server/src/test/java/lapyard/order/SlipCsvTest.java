@@ -42,12 +42,12 @@ class SlipCsvTest {
             "",path.bark,"bark for ""the long path""\",0.545,m3,,,,,\r
             "",total,at least,,GBP,,,373.00,554.00,181.00\r
             """,
-                SlipCsv.write(slip));
+                SlipCsv.write(slip, false));
     }
 
     @Test
     void aCompleteSlipDoesNotSayAtLeast() {
-        assertTrue(SlipCsv.write(Ordering.slip(GBP, List.of(bought("soil", "349.00", "526.00")), false))
+        assertTrue(SlipCsv.write(Ordering.slip(GBP, List.of(bought("soil", "349.00", "526.00")), false), false)
                 .endsWith("total,,,GBP,,,349.00,526.00,177.00\r\n"));
     }
 
@@ -57,7 +57,7 @@ class SlipCsvTest {
     void textNeverStartsAFormula(String text) throws IOException {
         Slip slip = Ordering.slip(GBP, List.of(Ordering.unpriced(text, text, 1, text)), false);
         CSVRecord row = CSVFormat.RFC4180
-                .parse(new StringReader(SlipCsv.write(slip)))
+                .parse(new StringReader(SlipCsv.write(slip, false)))
                 .getRecords()
                 .get(1);
         for (int column : new int[] {1, 2, 4}) {
@@ -72,7 +72,7 @@ class SlipCsvTest {
         assertEquals(
                 "-6.00",
                 CSVFormat.RFC4180
-                        .parse(new StringReader(SlipCsv.write(slip)))
+                        .parse(new StringReader(SlipCsv.write(slip, false)))
                         .getRecords()
                         .get(1)
                         .get(9));
@@ -99,7 +99,7 @@ class SlipCsvTest {
             b,glue,glue,1,l,1 x tube,0,3.00,3.00,0.00\r
             "",total,,,GBP,,,91.51,95.01,16.00\r
             """,
-                SlipCsv.write(slip));
+                SlipCsv.write(slip, false));
         assertEquals(
                 """
             item,label,pack,count,price,cost\r
@@ -108,7 +108,7 @@ class SlipCsvTest {
             delivery,,,,,12.50\r
             total,,GBP,,,88.51\r
             """,
-                SlipCsv.write(slip.orders().get(0), "GBP"));
+                SlipCsv.write(slip.orders().get(0), "GBP", false));
     }
 
     /** 76.01 by 4 and 2 litres is 50.673 and 25.336: 50.67 + 25.34; delivery 12.50 by 53.67 and 25.34 is 8.49 + 4.01. */

@@ -117,7 +117,7 @@ class GardenTablesTest {
             assertEquals(sheet.beds().get(0).work().bed().heightMm(), register.getRow(2).getCell(8).getNumericCellValue() * unit, 0.02);
             double timber = sheet.beds().stream().flatMap(bed -> bed.quantities().stream())
                     .filter(quantity -> quantity.is(lapyard.working.QuantityKind.TIMBER_LENGTH)).mapToDouble(lapyard.working.Quantity::value).sum();
-            assertEquals(timber, reckon.evaluate(register.getRow(register.getLastRowNum()).getCell(11)).getNumberValue(), 1e-3);
+            assertEquals(timber, reckon.evaluate(register.getRow(register.getLastRowNum()).getCell(11)).getNumberValue() * (unit == 1 ? 1 : 0.3048), 1e-3);
         }
     }
 

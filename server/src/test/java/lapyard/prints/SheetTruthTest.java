@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import lapyard.catalogue.PackCode;
 import lapyard.cutting.Ledger;
 import lapyard.drawing.PdfWriter;
 import lapyard.job.Buying;
@@ -120,7 +121,7 @@ class SheetTruthTest {
         JobSheet before = garden("{\"beds\":[" + bed.formatted("M", 0, 2) + "," + bed.formatted("P", 3000, 2) + "," + bed.formatted("Q", 6000, 2) + "]}");
         JobSheet after = garden("{\"beds\":[" + bed.formatted("M", 0, 1) + "," + bed.formatted("N", 3000, 2) + "," + bed.formatted("Q", 6500, 2) + "]}");
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        out.write(PdfWriter.write(OrderPrint.variation(before, after, Variation.between(before.slip(), after.slip()), "first", "second", ASK)));
+        out.write(PdfWriter.write(OrderPrint.variation(before, after, Variation.between(before.slip(), after.slip(), false), "first", "second", ASK)));
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             for (String words : List.of("Changed: bed M.", "New: bed N.", "Gone: bed P.", "Moved: bed Q.", "from first to second")) {
@@ -136,7 +137,7 @@ class SheetTruthTest {
         String weekends = text("weekends", sheet);
         String job = text("job", sheet);
         for (Buying.Row row : Buying.of(sheet).rows()) {
-            row.packs().forEach((pack, count) -> assertTrue(weekends.contains(count + " × " + pack + " (" + row.label() + ")"), count + " " + pack + " in " + weekends));
+            row.packs().forEach((pack, count) -> assertTrue(weekends.contains(count + " × " + PackCode.words(pack, false) + " (" + row.label() + ")"), count + " " + pack + " in " + weekends));
             if (!row.packs().isEmpty()) assertTrue(job.contains(row.label()), row.label() + " in " + job);
         }
         for (JobSheet.BedSheet bed : sheet.beds()) assertTrue(job.contains(bed.work().bed().id()), job);

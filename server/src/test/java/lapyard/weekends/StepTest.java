@@ -56,7 +56,7 @@ class StepTest {
         }
         List<PathLoad> paths = new ArrayList<>();
         SHEET.paths().forEach(path -> paths.add(new PathLoad(path.path(), path.quantities(), path.path().id().equals("Q"))));
-        return WorkList.of(crew, SHEET.lifting(), 60, 1, beds, paths, List.of(new SawLoad(1, 10, 2, 4, 6, List.of())));
+        return WorkList.of(crew, SHEET.lifting(), 60, 1, false, beds, paths, List.of(new SawLoad(1, 10, 2, 4, 6, List.of())));
     }
 
     /** The strips' minutes are worked out by whoever cuts them, here one cut. */

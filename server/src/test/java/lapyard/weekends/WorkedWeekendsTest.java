@@ -49,8 +49,8 @@ class WorkedWeekendsTest {
             quantities.add(new Quantity(QuantityKind.CONCRETE, 0.208, "m3", Working.of("", "")));
             beds.add(new BedLoad(bed.work(), quantities, 0));
         }
-        return WeekendPlanner.of(sheet.garden().people().crew(), sheet.lifting(), 60, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), done, today,
-                WeekendPlanner.Staging::solved);
+        return WeekendPlanner.of(sheet.garden().people().crew(), sheet.lifting(), 60, false, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), done, today,
+                WeekendPlanner.FOLLOWING);
     }
 
     private static Map<String, List<Integer>> days(Weekends weekends) {

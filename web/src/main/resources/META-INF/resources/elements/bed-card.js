@@ -145,14 +145,14 @@ export class BedCard extends GardenElement {
   #quantities(part) {
     const row = quantity => h('div', {},
       h('dt', {}, labelOf(quantity.key)),
-      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${quantity.key} ${quantity.i}`, { ...quantity, name: labelOf(quantity.key) })));
+      h('dd', {}, shownNumber(this.garden.choice, `${part.id} ${quantity.key} ${quantity.i}`, { ...quantity, units: unitsOf(this.garden.plan), name: labelOf(quantity.key) })));
     const all = (part.quantities ?? []).map((quantity, i) => ({ ...quantity, i }));
     const levels = all.filter(({ key }) => LEVELS.test(key));
     const takes = all.filter(({ key }) => !LEVELS.test(key));
     return [
       takes.length ? [h('h3', {}, 'What it takes'), h('p.hint', {}, 'Press a number for its working.'), h('dl', {}, takes.map(row))] : [],
       levels.length ? h('details', {}, h('summary', { 'data-key': 'levels' }, 'Levels and scribe'), h('dl', {}, levels.map(row))) : null,
-      bedStanding(this.garden.choice, part)];
+      bedStanding(this.garden.choice, part, unitsOf(this.garden.plan))];
   }
 
   turn(degrees = 90) {

@@ -1,4 +1,5 @@
 import { shown } from '../geometry/length.js';
+import { measured } from '../geometry/measure.js';
 import { put, saidBy, WAYS, wayOf } from '../state/ground.js';
 import { LISTS, OBJECTS } from '../state/ground-forms.js';
 import { unitsOf } from '../state/plan.js';
@@ -95,9 +96,9 @@ export class LapGround extends GardenElement {
     const quantity = (quantities, key) => quantities?.find(one => one.key === key)?.value;
     if (name === 'outline' && sheet.survey) {
       const area = quantity(sheet.survey.quantities, 'survey.area');
-      return [line(`${area?.toFixed(1)} m² taped${sheet.survey.closingError ? `, closing error ${shown(sheet.survey.closingError, units)} spread over the sides` : ''}.`)];
+      return [line(`${measured(area ?? 0, 'm2', units, 1)} taped${sheet.survey.closingError ? `, closing error ${shown(sheet.survey.closingError, units)} spread over the sides` : ''}.`)];
     }
-    if (name === 'surfaces') return (sheet.quantities ?? []).filter(one => one.key.startsWith('surface.')).map(one => line(`${one.value.toFixed(1)} m² ${one.key === 'surface.rest' ? 'without a surface' : one.key.slice(8)}`));
+    if (name === 'surfaces') return (sheet.quantities ?? []).filter(one => one.key.startsWith('surface.')).map(one => line(`${measured(one.value, 'm2', units, 1)} ${one.key === 'surface.rest' ? 'without a surface' : one.key.slice(8)}`));
     if (name === 'levels' && sheet.fall) {
       const most = Math.max(...sheet.fall.readings.map(reading => Math.abs(reading.residual)));
       return [line(sheet.fall.oneIn ? `1:${sheet.fall.oneIn.toFixed(0)}, the furthest reading ${shown(Math.round(most * 10) / 10, units)} off the plane.` : 'Level.')];

@@ -1,5 +1,6 @@
 import { api } from '../api.js';
 import { shown } from '../geometry/length.js';
+import { measured, metricOf, unitIn, valueIn } from '../geometry/measure.js';
 import { USUAL_WAY, setWayIn, wayInOf } from '../state/load-in.js';
 import { unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
@@ -16,7 +17,7 @@ const between = (least, most, unit) => text => {
   return Number.isFinite(value) && value >= least && value <= most ? { value } : { error: `From ${least} to ${most} ${unit}.` };
 };
 
-const lengthCheck = (least, most) => mm => (mm < least ? `${least} or more.` : mm > most ? `${most} or less.` : null);
+const lengthCheck = (least, most, units) => mm => (mm < least ? `${measured(least, 'mm', units, 1)} or more.` : mm > most ? `${measured(most, 'mm', units, 1)} or less.` : null);
 
 /** lap-load-in: what comes in from the road: drops, trips, lifts, the way in, places for bags, barrow runs. */
 export class LapLoadIn extends PartPlace {
@@ -34,23 +35,25 @@ export class LapLoadIn extends PartPlace {
     const way = wayInOf(this.garden.plan);
     const units = unitsOf(this.garden.plan);
     const set = (part, fields) => this.garden.plans.run(setWayIn(part, fields));
+    const own = (value, unit) => (value === '' ? value : Number(valueIn(value, unit, units).toFixed(2)));
     const number = (label, part, field, least, most, unit) => countField({
-      label: `${label}, ${unit}`, mode: 'decimal', key: `way ${part ?? ''} ${field}`, value: (part ? way[part]?.[field] : way[field]) ?? '',
-      read: between(least, most, unit), oncount: ({ detail }) => set(part, { [field]: detail }),
+      label: `${label}, ${unitIn(unit, units)}`, mode: 'decimal', key: `way ${part ?? ''} ${field}`, value: own((part ? way[part]?.[field] : way[field]) ?? '', unit),
+      read: between(own(least, unit), own(most, unit), unitIn(unit, units)),
+      oncount: ({ detail }) => set(part, { [field]: typeof detail === 'number' ? Number(metricOf(detail, unit, units).toFixed(4)) : detail }),
     });
     const length = (label, part, field, least, most) => lengthField({
-      label, units, mm: way[part]?.[field], check: lengthCheck(least, most), key: `way ${part} ${field}`, onlength: ({ detail }) => set(part, { [field]: detail.mm }),
+      label, units, mm: way[part]?.[field], check: lengthCheck(least, most, units), key: `way ${part} ${field}`, onlength: ({ detail }) => set(part, { [field]: detail.mm }),
     });
     return h('details', {},
       h('summary', { 'data-key': 'way in' }, 'Vehicle, passage, barrow'),
       h('div.fields', {},
         number('Payload of your vehicle', 'vehicle', 'payload', 1, 50000, 'kg'),
         length('Length of its bed', 'vehicle', 'bedLength', 300, 20000),
-        number('Room on it', 'vehicle', 'volume', 0.01, 200, 'm³'),
+        number('Room on it', 'vehicle', 'volume', 0.01, 200, 'm3'),
         length('Narrowest passage', 'passage', 'width', 100, 20000),
         way.passage?.width ? length('After a square turn', 'passage', 'turn', 100, 20000) : null,
         number('Barrow', null, 'barrow', 10, 500, 'l')),
-      h('p.hint', {}, `Usual: ${USUAL_WAY.barrow} l. How long a run takes is among the crew's rates. Your vehicle fetches from who charges nothing to bring.`));
+      h('p.hint', {}, `Usual: ${measured(USUAL_WAY.barrow, 'l', units, 1)}. How long a run takes is among the crew's rates. Your vehicle fetches from who charges nothing to bring.`));
   }
 
   #all(loads) {
@@ -63,7 +66,7 @@ export class LapLoadIn extends PartPlace {
         loads.lifts.length ? h('dl', {}, loads.lifts.map((lift, i) => h('div', { 'data-key': `lift ${i}` },
           h('dt', {}, `${lift.count} × ${lift.name}, ${lift.label}`),
           h('dd', {}, shownNumber(this.garden.choice, `lift ${lift.item} ${lift.name}`, {
-            value: lift.people, unit: 'people', working: lift.working, name: lift.name, text: `${lift.massKg} kg: ${lift.people} people` }))))) : h('p.hint', {}, 'None.')),
+            value: lift.people, unit: 'people', working: lift.working, name: lift.name, text: `${measured(lift.massKg, 'kg', units, 1)}: ${lift.people} people` }))))) : h('p.hint', {}, 'None.')),
       h('section', {},
         h('h3', {}, 'The way in'),
         loads.longest ? h('p', {}, `Longest: ${loads.longest.name} of ${loads.longest.label}.`
@@ -82,12 +85,14 @@ export class LapLoadIn extends PartPlace {
 
   #drop(drop) {
     const { trips } = drop;
+    const units = unitsOf(this.garden.plan);
+    const kg = mass => measured(mass, 'kg', units, 0);
     return h('section', { 'data-key': `drop ${drop.supplier}` },
-      h('h3', {}, `${drop.name}: ${drop.massAtLeast ? 'at least ' : ''}${Math.round(drop.massKg)} kg`
+      h('h3', {}, `${drop.name}: ${drop.massAtLeast ? 'at least ' : ''}${kg(drop.massKg)}`
         + (trips ? `, ${trips.count} ${trips.count === 1 ? 'trip' : 'trips'} of the ${drop.vehicle.name}` : '')),
       trips ? h('p.hint', {}, trips.proven ? 'No way takes fewer trips.' : `No way takes under ${trips.atLeast}.`) : null,
-      trips ? h('ol', {}, trips.trips.map(trip => h('li', {}, `${Math.round(trip.massKg)} kg: ${trip.loads.map(load => `${load.count} × ${load.name}`).join(', ')}`)))
-        : h('ul', {}, drop.loads.map(load => h('li', {}, `${load.count} × ${load.name}, ${load.label}${load.massKg === null ? '' : `, ${load.massKg} kg each`}`))));
+      trips ? h('ol', {}, trips.trips.map(trip => h('li', {}, `${kg(trip.massKg)}: ${trip.loads.map(load => `${load.count} × ${load.name}`).join(', ')}`)))
+        : h('ul', {}, drop.loads.map(load => h('li', {}, `${load.count} × ${load.name}, ${load.label}${load.massKg === null ? '' : `, ${measured(load.massKg, 'kg', units, 1)} each`}`))));
   }
 }
 

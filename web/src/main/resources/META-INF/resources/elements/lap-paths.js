@@ -49,7 +49,7 @@ export class LapPaths extends GardenElement {
         h('button', { type: 'button', 'data-key': `path ${index} again`, onclick: () => this.#again(index) }, 'Draw it anew'),
         h('button', { type: 'button', 'data-key': `path ${index} delete`, onclick: () => this.#delete(index, called) }, 'Delete')),
       part?.quantities?.length ? h('dl', {}, part.quantities.map((quantity, i) => h('div', {}, h('dt', {}, labelOf(quantity.key)),
-        h('dd', {}, shownNumber(this.garden.choice, `path ${index} ${quantity.key} ${i}`, { ...quantity, name: labelOf(quantity.key) }))))) : null));
+        h('dd', {}, shownNumber(this.garden.choice, `path ${index} ${quantity.key} ${i}`, { ...quantity, units, name: labelOf(quantity.key) }))))) : null));
   }
 
   #set(index, fields) { this.garden.plans.run(setPath(index, fields)); }

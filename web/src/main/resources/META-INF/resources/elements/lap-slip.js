@@ -1,7 +1,9 @@
 import { api } from '../api.js';
+import { unitIn, valueIn } from '../geometry/measure.js';
 import { bare } from '../state/paths.js';
 import { compareSlips, money, packsText, savedBeside, savedOf } from '../state/changes.js';
 import { unproved } from '../state/long-look.js';
+import { unitsOf } from '../state/plan.js';
 import { roundedWithUnit } from '../state/working.js';
 import './look-longer.js';
 import './order-money.js';
@@ -79,17 +81,18 @@ export class LapSlip extends GardenElement {
     if (!packs.length) return ['no price: ask the merchant'];
     const before = was && packsText(was) !== packsText(line) ? h('s', {}, packsText(was)) : null;
     return [before, ...packs.map(pack => h('span.pack', {},
-      `${pack.count} × ${pack.pack}`,
+      `${pack.count} × ${pack.called}`,
       pack.supplier ? ` from ${nameOf(this.garden.reckoning.sheet.slip, pack.supplier)}` : '',
       pack.price === null || pack.price === undefined ? ' (no price)' : ` at ${money(pack.price, currency)}`))];
   }
 
   #need(line, was) {
-    const { choice } = this.garden;
-    const changed = was && was.need !== line.need ? h('s', {}, roundedWithUnit(was.need, was.unit)) : null;
-    const over = line.leftOver > 0 ? h('span', {}, `· ${roundedWithUnit(line.leftOver, line.unit)} over`) : null;
+    const { choice, plan } = this.garden;
+    const units = unitsOf(plan);
+    const changed = was && was.need !== line.need ? h('s', {}, roundedWithUnit(was.need, was.unit, units)) : null;
+    const over = line.leftOver > 0 ? h('span', {}, `· ${roundedWithUnit(line.leftOver, line.unit, units)} over`) : null;
     return [h('span', {}, 'needs'), changed,
-      shownNumber(choice, `slip ${line.item}`, { value: line.need, unit: line.unit, working: line.working, name: line.label ?? line.item }),
+      shownNumber(choice, `slip ${line.item}`, { value: line.need, unit: line.unit, units, working: line.working, name: line.label ?? line.item }),
       over];
   }
 
@@ -112,8 +115,13 @@ export class LapSlip extends GardenElement {
         h('summary', { 'data-key': 'slip shares' }, 'What each bed costs'),
         h('p.hint', {}, 'A line that several share is split by what each uses of it, delivery by the goods.'),
         h('dl', {}, slip.shares.map(share => h('div', { 'data-key': `share ${share.owner}` },
-          h('dt', {}, share.owner), h('dd', {}, money(share.cost, currency), share.perM2 ? ` · ${money(share.perM2, currency)} a m² inside` : ''))))) : null,
-      slip.lines.length ? (this.#money ??= custom('order-money', { garden: this.garden })) : null);
+          h('dt', {}, share.owner), h('dd', {}, money(share.cost, currency), share.perM2 ? this.#perArea(share, currency) : ''))))) : null);
+  }
+
+  #perArea(share, currency) {
+    const units = unitsOf(this.garden.plan);
+    const decimals = (String(share.perM2).split('.')[1] ?? '').length;
+    return ` · ${money((Number(share.perM2) / valueIn(1, 'm2', units)).toFixed(decimals), currency)} a ${unitIn('m2', units)} inside`;
   }
 
   #mightBeLess() {
@@ -128,7 +136,7 @@ export class LapSlip extends GardenElement {
       h('p.hint', {}, about(order, currency)),
       h('dl', {},
         order.lines.flatMap(line => (line.packs.length ? line.packs : [null]).map((pack, i) => h('div', { 'data-key': `order ${order.supplier} ${line.item} ${i}` },
-          h('dt', {}, pack ? `${pack.count} × ${pack.pack}, ${line.label}` : `${line.label}: ask the merchant`),
+          h('dt', {}, pack ? `${pack.count} × ${pack.called}, ${line.label}` : `${line.label}: ask the merchant`),
           h('dd', {}, money(pack ? pack.cost : line.cost, currency))))),
         h('div', {}, h('dt', {}, 'Delivery'), h('dd', {}, money(order.delivery, currency)))),
       h('nav', { 'aria-label': `Sheets for ${order.name}` }, sheetLink(this, api, `slip.csv?supplier=${encodeURIComponent(order.supplier)}`, 'Order, CSV', `slip-${order.supplier}.csv`)));

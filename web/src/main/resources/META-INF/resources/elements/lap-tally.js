@@ -131,7 +131,7 @@ export class LapTally extends GardenElement {
       return h('li', {}, h(`button.tick.${state}`, {
         type: 'button', 'data-key': `bought ${line.item} ${pack.pack}`, 'aria-pressed': String(state !== 'no'),
         onclick: () => this.#change(setBought(line.item, pack.pack, pack.count, next), `${line.label}: ${{ no: 'not bought', bought: 'bought', arrived: 'here' }[next]}.`),
-      }, `${line.label}: ${pack.count} × ${pack.pack}`, h('span.state', {}, state === 'no' ? '' : state === 'arrived' ? ' here' : ' bought')));
+      }, `${line.label}: ${pack.count} × ${pack.called}`, h('span.state', {}, state === 'no' ? '' : state === 'arrived' ? ' here' : ' bought')));
     })));
   }
 

@@ -3,7 +3,7 @@ import { custom, h } from './make.js';
 import { patch } from './patch.js';
 
 /**
- * shown-number: a number that unfolds its working when pressed. Set `key`, `value`, `unit`, `working`, `choice` and,
+ * shown-number: a number that unfolds its working when pressed. Set `key`, `value`, `unit`, `units`, `working`, `choice` and,
  * where the number reads otherwise than value and unit, `text`; `name` says what number it is.
  */
 export class ShownNumber extends HTMLElement {
@@ -16,7 +16,7 @@ export class ShownNumber extends HTMLElement {
   }
 
   #draw() {
-    const text = this.text ?? roundedWithUnit(this.value, this.unit);
+    const text = this.text ?? roundedWithUnit(this.value, this.unit, this.units);
     if (!this.working) {
       patch(this, [text]);
       return;
@@ -34,7 +34,7 @@ export class ShownNumber extends HTMLElement {
   };
 
   #unfolded() {
-    const { lines, words, inputs, source } = arithmetic(this.working, this.value, this.unit);
+    const { lines, words, inputs, source } = arithmetic(this.working, this.value, this.unit, this.units);
     return h('div.working', {},
       ...lines.map(line => h('p.line', {}, line)),
       words ? h('p.words', {}, words) : null,
@@ -45,7 +45,10 @@ export class ShownNumber extends HTMLElement {
 
 customElements.define('shown-number', ShownNumber);
 
-/** @param {object} choice see state/choice.js */
-export function shownNumber(choice, key, { value, unit, working, text, name }) {
-  return custom('shown-number', { choice, key, value, unit, working, text, name });
+/**
+ * @param {object} choice see state/choice.js
+ * @param {'metric'|'imperial'} [units] in which the garden reads the number
+ */
+export function shownNumber(choice, key, { value, unit, units, working, text, name }) {
+  return custom('shown-number', { choice, key, value, unit, units, working, text, name });
 }

@@ -1,4 +1,5 @@
 import { money } from '../state/changes.js';
+import { unitsOf } from '../state/plan.js';
 import { changesOf, dearer, shortly } from '../state/trial.js';
 import { GardenElement, h } from './make.js';
 import { sideBySide } from './side-by-side.js';
@@ -29,7 +30,7 @@ export class TryBar extends GardenElement {
         verb('Keep', 'try keep', () => this.#keep(), { class: 'main', 'aria-disabled': reckoning.refused.length ? 'true' : null }),
         verb('Let go', 'try let go', () => this.#letGo()),
         told.length ? verb('Side by side', 'try beside', () => this.#compare(), { 'aria-expanded': String(Boolean(this.#beside)) }) : null),
-      this.#beside ? sideBySide(this.#beside, reckoning.sheet?.slip?.currency) : null);
+      this.#beside ? sideBySide(this.#beside, reckoning.sheet?.slip?.currency, unitsOf(this.garden.plan)) : null);
   }
 
   #keep() {

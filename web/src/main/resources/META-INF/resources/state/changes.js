@@ -25,7 +25,7 @@ function sameLine(a, b) {
 
 /** `4 × 2400, 6 × 3000`; empty where nothing can be bought. */
 export function packsText(line) {
-  return (line.packs ?? []).map(pack => `${pack.count} × ${pack.pack}`).join(', ');
+  return (line.packs ?? []).map(pack => `${pack.count} × ${pack.called ?? pack.pack}`).join(', ');
 }
 
 /** Money as pence-exact sums of decimal strings. @returns {string | null} null where any is missing */

@@ -1,3 +1,5 @@
+import { measured, unitIn, valueIn } from '../geometry/measure.js';
+
 /** A number's working as a line of arithmetic, from the working that the job sheet carries. */
 
 /** Numbers as a person would write them: at most four decimals, never an exponent. */
@@ -14,27 +16,30 @@ export function rounded(value) {
   return figure(Number(value.toFixed(size >= 100 ? 1 : size >= 10 ? 2 : 3)));
 }
 
-const UNIT_SIGNS = { m2: 'm²', m3: 'm³', mm2: 'mm²', mm3: 'mm³', 'kg/m3': 'kg/m³', 'm2/l': 'm²/l', 'kN/m2': 'kN/m²', 'kN/m3': 'kN/m³', 'N/mm2': 'N/mm²' };
+const withUnit = (value, unit) => `${figure(value)} ${unitIn(unit, 'metric')}`.trim();
 
-export const unitSign = unit => UNIT_SIGNS[unit] ?? unit ?? '';
-
-export const withUnit = (value, unit) => `${figure(value)}${unit ? ` ${unitSign(unit)}` : ''}`;
-
-export const roundedWithUnit = (value, unit) => `${rounded(value)}${unit ? ` ${unitSign(unit)}` : ''}`;
+/** A result in the garden's own measures. @param {'metric'|'imperial'} units */
+export function roundedWithUnit(value, unit, units) {
+  if (unit === 'mm' && units === 'imperial') return measured(value, unit, units, 0);
+  return `${rounded(valueIn(value, unit, units))} ${unitIn(unit, units)}`.trim();
+}
 
 /**
  * @param {{inputs?: {name: string, value: number, unit?: string}[], formula?: string, source?: string}} working
  * @param {number} value the result
- * @param {string} unit
+ * @param {string} unit metric, as all of a working; what a garden in feet reads follows as a line of its own
+ * @param {'metric'|'imperial'} units
  * @returns {{lines: string[], words: string, inputs: string[], source: string}} `lines` have the figures in place of
  *     the names and end in the result, a line a step; only the bare result where the formula names none of its inputs
  */
-export function arithmetic(working, value, unit) {
+export function arithmetic(working, value, unit, units = 'metric') {
   const inputs = working?.inputs ?? [];
   const formula = working?.formula ?? '';
   const filled = fill(formula, inputs);
+  const lines = filled === formula ? [`= ${withUnit(value, unit)}`] : steps(signs(filled), withUnit(value, unit));
+  const own = roundedWithUnit(value, unit, units);
   return {
-    lines: filled === formula ? [`= ${withUnit(value, unit)}`] : steps(signs(filled), withUnit(value, unit)),
+    lines: valueIn(1, unit, units) === 1 && unit !== 'mm' || units === 'metric' ? lines : [...lines, `= ${own}`],
     words: formula,
     inputs: inputs.map(input => `${input.name} ${withUnit(input.value, input.unit)}`),
     source: working?.source ?? '',

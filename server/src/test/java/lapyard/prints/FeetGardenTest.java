@@ -1,0 +1,114 @@
+package lapyard.prints;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Random;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import lapyard.catalogue.Catalogue;
+import lapyard.exchange.Table;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.job.Loads;
+import lapyard.json.GardenReader;
+import lapyard.json.Reading;
+import lapyard.order.SlipCsv;
+import lapyard.plan.Finding;
+import lapyard.words.Wording;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A garden in feet and inches has no metric amount on any sheet, in any finding, task, slip or table; trade names keep theirs. */
+class FeetGardenTest {
+    private static final PrintAsk ASK = PrintAsk.usual("revision 7", "2026-03-01");
+    private static final Pattern METRIC = Pattern.compile("(?<![\\w.])[\\d.,]*\\d ?(mm|cm|m|m2|m²|m3|m³|kg|t|l|kN|kN/m2|kN/m²|kN/m|kg/m3|N/mm2|litres?|metres?|tonnes?)\\b"
+            + "|\\b(square|cubic) metres?\\b|\\ba (m|m2|m²|kg|metre)\\b|\\bin (mm|millimetres)\\b");
+
+    private static JobSheet garden(String document) throws Exception {
+        Reading reading = GardenReader.read(document);
+        assertTrue(reading instanceof Reading.Read, () -> reading.findings().toString());
+        return Job.prepare(((Reading.Read) reading).garden());
+    }
+
+    /** What merchants call their goods, whatever the garden's measures are. */
+    private static List<String> tradeNames(Catalogue catalogue) {
+        List<String> names = new ArrayList<>();
+        catalogue.packs().forEach(goods -> {
+            names.add(goods.label());
+            goods.packs().forEach(pack -> names.add(pack.name()));
+        });
+        catalogue.rolls().forEach(roll -> names.add(roll.id()));
+        names.sort((a, b) -> b.length() - a.length());
+        return names;
+    }
+
+    private static Collection<String> metric(String where, String text, List<String> names) {
+        // PDF text sets "t o" for a kerned "to"
+        String rest = text.replace(" t o ", " to ");
+        for (String name : names) rest = rest.replaceAll("(?i)" + Pattern.quote(name), "#");
+        Collection<String> found = new TreeSet<>();
+        Matcher one = METRIC.matcher(rest);
+        while (one.find()) found.add(where + ": " + rest.substring(Math.max(0, one.start() - 40), Math.min(rest.length(), one.end() + 20)));
+        return found;
+    }
+
+    private static Collection<String> metric(JobSheet sheet) throws Exception {
+        List<String> names = tradeNames(sheet.garden().goods().catalogue());
+        Collection<String> found = new TreeSet<>();
+        for (String kind : Prints.names()) {
+            try {
+                found.addAll(metric(kind, SheetTruthTest.text(kind, sheet), names));
+            } catch (CannotPrint nothingGiven) {
+                assertTrue(List.of("quote", "shade", "setting-out", "access").contains(kind), kind + ": " + nothingGiven.getMessage());
+            }
+        }
+        Wording words = Wording.of(sheet.garden().imperial());
+        Stream<Finding> standing = sheet.beds().stream().flatMap(bed -> bed.standing().verdicts().stream().map(verdict -> verdict.finding()));
+        for (Finding finding : Stream.of(sheet.snags().stream(), standing, Loads.of(sheet).findings().stream()).flatMap(all -> all).toList()) {
+            found.addAll(metric("finding", words.paragraph(finding) + " " + finding.alike().stream().map(words::text).toList(), names));
+        }
+        sheet.weekends().tasks().forEach(task -> found.addAll(metric("task", task.work().label() + task.work().loads() + task.work().cautions(), names)));
+        sheet.cautions().forEach(caution -> found.addAll(metric("caution", caution.text(), names)));
+        Loads.of(sheet).cautions().forEach(caution -> found.addAll(metric("caution", caution, names)));
+        found.addAll(metric("slip.csv", SlipCsv.write(sheet.slip(), sheet.garden().imperial()), names));
+        for (Table table : GardenTables.of(sheet)) found.addAll(metric("table", table.toString(), names));
+        return found;
+    }
+
+    @Test
+    void theTerraceInFeetHasNoMetricAmount() throws Exception {
+        assertEquals(List.of(), List.copyOf(metric(SheetTruthTest.sample("terrace-feet"))));
+    }
+
+    /** Poured strips, deep fill, ties, posts, a rack, old boards and a long wall: whatever the program can say. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void generatedGardensInFeetHaveNoMetricAmount(long seed) throws Exception {
+        Random random = new Random(seed);
+        StringBuilder beds = new StringBuilder();
+        for (int i = 0; i < 3; i++) {
+            beds.append(i == 0 ? "" : ",").append("{\"id\":\"").append((char) ('K' + i)).append("\",\"width\":").append(1500 + 10 * random.nextInt(500))
+                    .append(",\"depth\":").append(900 + 10 * random.nextInt(120)).append(",\"courses\":").append(2 + random.nextInt(4))
+                    .append(",\"food\":").append(random.nextBoolean()).append(",\"stage\":").append(1 + random.nextInt(2))
+                    .append(",\"at\":[").append(random.nextInt(5_000)).append(',').append(random.nextInt(6_000)).append("]}");
+        }
+        String soft = List.of("strip", "level", "pads").get(random.nextInt(3));
+        String document = "{\"units\":\"imperial\",\"currency\":\"USD\",\"quote\":{\"margin\":20},\"crew\":{\"start\":\"2026-05-02\"},"
+                + "\"ground\":{\"outline\":[[0,0],[12000,0],[12000,9000],[0,9000]],\"access\":{\"standard\":\"ada-2010\"},\"preparation\":{\"soft\":\"" + soft + "\"},"
+                + "\"surfaces\":[{\"kind\":\"grass\",\"outline\":[[0,0],[7000,0],[7000,9000],[0,9000]]}],"
+                + "\"keepClear\":[{\"kind\":\"cover\",\"at\":[9000,7000],\"clearance\":300}],"
+                + "\"levels\":[{\"at\":[0,0],\"drop\":400},{\"at\":[9000,0],\"drop\":" + (400 + random.nextInt(500))
+                + "},{\"at\":[0,7000],\"drop\":" + (400 + random.nextInt(500)) + "}]},"
+                + "\"loadIn\":{\"passage\":{\"width\":1000,\"turn\":1000},\"vehicle\":{\"payload\":500,\"bedLength\":2000,\"volume\":1}},"
+                + "\"rack\":[{\"length\":2750,\"bad\":[[0,150]]}],"
+                + "\"paths\":[{\"line\":[[0,8500],[9000,8500]],\"width\":900,\"layers\":[{\"material\":\"gravel\",\"depth\":50}]}],\"beds\":[" + beds + "]}";
+        assertEquals(List.of(), List.copyOf(metric(garden(document))), () -> document);
+    }
+}
