@@ -41,23 +41,7 @@ public final class SlipCsv {
             java.util.Set<SlipLine> told = new java.util.HashSet<>();
             for (Slip.Order order : slip.orders()) {
                 String supplier = order.supplier().id();
-                for (Slip.Part part : order.lines()) {
-                    SlipLine line = part.line();
-                    boolean first = told.add(line);
-                    rows.printRecord(
-                            safe(supplier),
-                            safe(line.item()),
-                            safe(line.label()),
-                            first ? amount(line.need(), line, imperial) : "",
-                            safe(Measure.unit(line.unit(), imperial)),
-                            safe(part.packs().stream()
-                                    .map(pack -> pack.count() + " x " + pack.words(imperial))
-                                    .collect(Collectors.joining(" + "))),
-                            first && !line.packs().isEmpty() ? amount(line.leftOver(), line, imperial) : "",
-                            plain(part.cost()),
-                            first ? plain(line.bedByBed()) : "",
-                            first ? plain(line.saved()) : "");
-                }
+                for (Slip.Part part : order.lines()) part(rows, supplier, part, told.add(part.line()), imperial);
                 Optional<BigDecimal> charges = Optional.ofNullable(apart.remove(supplier));
                 if (order.charge().signum() > 0 || charges.isPresent()) {
                     delivery(rows, supplier, order.charge(), slip.apart().map(all -> charges.orElse(BigDecimal.ZERO.setScale(order.charge().scale()))));
@@ -73,13 +57,14 @@ public final class SlipCsv {
         return text.toString();
     }
 
-    private static void part(CSVPrinter rows, String supplier, Slip.Part part, boolean first) throws IOException {
+    private static void part(CSVPrinter rows, String supplier, Slip.Part part, boolean first, boolean imperial) throws IOException {
         SlipLine line = part.line();
-        String packs = part.packs().stream().map(pack -> pack.count() + " x " + pack.pack()).collect(Collectors.joining(" + "));
+        String packs = part.packs().stream().map(pack -> pack.count() + " x " + pack.words(imperial)).collect(Collectors.joining(" + "));
         rows.printRecord(
-                safe(supplier), safe(line.item()), safe(line.label()), first ? amount(line.need()) : "", safe(line.unit()), safe(packs),
-                first && !line.packs().isEmpty() ? amount(line.leftOver()) : "", plain(part.cost()), first ? plain(line.bedByBed()) : "",
-                first ? plain(line.saved()) : "");
+                safe(supplier), safe(line.item()), safe(line.label()), first ? amount(line.need(), line, imperial) : "",
+                safe(Measure.unit(line.unit(), imperial)), safe(packs),
+                first && !line.packs().isEmpty() ? amount(line.leftOver(), line, imperial) : "", plain(part.cost()),
+                first ? plain(line.bedByBed()) : "", first ? plain(line.saved()) : "");
     }
 
     private static void total(CSVPrinter rows, Slip slip) throws IOException {

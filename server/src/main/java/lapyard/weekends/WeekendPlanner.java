@@ -83,7 +83,7 @@ public final class WeekendPlanner {
             Function<Staging, StagingResult> schedule) {
         int painters = new CrewCalendar(crew, 7 * 53).painters();
         List<GardenTask> works = WorkList.of(crew, lifting, barrowLitres, painters, imperial, beds, paths, saw);
-        return new WeekendPlanner(crew, works, fixedWeekends, done.keySet(), done).plan(today, effort);
+        return new WeekendPlanner(crew, works, fixedWeekends, done.keySet(), done).plan(today, schedule);
     }
 
     /** The crew of a year, as its fullest day has it, with what each of them lifts. */

@@ -50,7 +50,7 @@ class WorkedWeekendsTest {
             beds.add(new BedLoad(bed.work(), quantities, 0));
         }
         return WeekendPlanner.of(sheet.garden().people().crew(), sheet.lifting(), 60, false, beds, List.of(), List.of(new SawLoad(1, 18, 0, 6, 7, Collections.nCopies(10, 57.6))), Map.of(), done, today,
-                WeekendPlanner.FOLLOWING);
+                WeekendPlanner.Staging::solved);
     }
 
     private static Map<String, List<Integer>> days(Weekends weekends) {
