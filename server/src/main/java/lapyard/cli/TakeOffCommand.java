@@ -60,6 +60,9 @@ final class TakeOffCommand extends PrintedCommand {
     @Option(names = "--longest", paramLabel = "MM", description = "longest part of a board that can be carried in: prints the first cuts to ask of the merchant")
     private Double longest;
 
+    @Option(names = "--labels", paramLabel = "COLUMNSxROWS[,LEFT,TOP[,ACROSS,DOWN]]", description = "labels on a sheet with its margins and gaps in mm (default: 3x8,0,0.5 on A4: 24 of 70 x 37; 30 on Letter)")
+    private String labels;
+
     @Option(names = "--minutes-a-cut", paramLabel = "MIN", description = "time of one cut of timber (default: as the crew of the garden has it)")
     private Double minutesACut;
 
@@ -79,7 +82,7 @@ final class TakeOffCommand extends PrintedCommand {
         }
         PrintAsk ask = new PrintAsk(
                 Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split,
-                optional(longest), optional(minutesACut), optional(minutesASetting), "", LocalDate.now().toString(), Optional.empty());
+                optional(longest), optional(minutesACut), optional(minutesASetting), Optional.ofNullable(labels), "", LocalDate.now().toString(), Optional.empty());
         int files;
         try (OutFolder folder = new OutFolder(out)) {
             try {

@@ -5,10 +5,12 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lapyard.construction.BedWork;
 import lapyard.drawing.Page;
+import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Outline;
@@ -28,6 +30,9 @@ public final class PlanDrawing {
 
     /** The most sheets that one plan is split over. */
     static final int MOST_SHEETS = 60;
+
+    /** What a client sees of a garden. */
+    public static final Set<PlanLayer> CLIENT = Set.of(PlanLayer.GROUND, PlanLayer.PATHS, PlanLayer.BEDS);
 
     /** Kept free for the map of the sheets, where there are several. */
     private static final double KEY_ROOM = 44;
@@ -92,6 +97,16 @@ public final class PlanDrawing {
             pages.add(page(garden, works, covers, snags, asked, options, panel, flow, sheet, tile, inks));
         }
         return pages;
+    }
+
+    /** The garden as it will look, without a sheet of its own, in the middle of a field that holds it at this scale. */
+    static List<Shape> picture(Garden garden, List<BedWork> works, List<PathCover> covers, Scale scale, Box field, boolean mono) {
+        PlanOptions options = PlanOptions.usual(garden.imperial()).showing(CLIENT);
+        Inks inks = new Inks(mono);
+        PlanTile tile = PlanTile.all(extent(garden, covers), scale, false, field).get(0);
+        List<Shape> shapes = new ArrayList<>();
+        drawing(shapes, garden, works, covers, new PlanSnags(List.of(), Wording.of(garden.imperial())), Asked.NOTHING, options, tile, inks, new Labels(field));
+        return shapes;
     }
 
     private static Page page(
@@ -314,7 +329,7 @@ public final class PlanDrawing {
     }
 
     /** All that is to be drawn, in the yard's millimetres. */
-    private static Box extent(Garden garden, List<PathCover> covers) {
+    static Box extent(Garden garden, List<PathCover> covers) {
         List<Point> points = new ArrayList<>();
         garden.beds().forEach(bed -> points.addAll(bed.inYard().corners()));
         covers.forEach(cover -> cover.cover().stream().map(Outline::corners).forEach(points::addAll));

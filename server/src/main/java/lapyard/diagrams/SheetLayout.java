@@ -81,6 +81,11 @@ record SheetLayout(double width, double height, Box space, Box field, List<Box> 
         return new Chosen(roomiest.layout, asked.get(), roomiest.turned);
     }
 
+    /** The scale 1:n at which a drawing just fits a field, with room round it for the lengths of its sides. */
+    static double needs(Box extent, Box field) {
+        return Math.max(extent.width() / (field.width() - 2 * RIM), extent.height() / (field.height() - 2 * RIM));
+    }
+
     /** The layout with the largest field, at whatever scale; where the drawing fits one sheet, as {@link #choose}. */
     static Chosen roomiest(
             Paper paper, Optional<Scale> asked, boolean imperial, Box extent, double flow, double more) {

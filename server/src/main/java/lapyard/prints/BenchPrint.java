@@ -18,9 +18,12 @@ import lapyard.cutting.SawBoard;
 import lapyard.diagrams.BenchOptions;
 import lapyard.diagrams.CourseCards;
 import lapyard.diagrams.FloorCards;
+import lapyard.diagrams.LabelGrid;
+import lapyard.diagrams.LabelSheets;
 import lapyard.diagrams.RollSheets;
 import lapyard.diagrams.SawDay;
 import lapyard.drawing.Page;
+import lapyard.drawing.Paper;
 import lapyard.geometry.Length;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
@@ -90,7 +93,7 @@ final class BenchPrint {
         return sheet.beds().stream().sorted(Comparator.comparingInt(bed -> bed.work().bed().stage()));
     }
 
-    private static List<Page> sawDay(JobSheet sheet, PrintAsk ask, OptionalDouble longestMm, BenchOptions options) {
+    private static List<SawDay.Work> works(JobSheet sheet, PrintAsk ask, OptionalDouble longestMm) {
         Garden garden = sheet.garden();
         List<SawDay.Work> works = new ArrayList<>();
         for (SectionCutting cutting : sheet.cutting()) {
@@ -105,9 +108,25 @@ final class BenchPrint {
                     OptionalDouble.empty()));
         }
         works.removeIf(work -> work.boards().isEmpty());
+        return works;
+    }
+
+    private static List<Page> sawDay(
+            JobSheet sheet, PrintAsk ask, OptionalDouble longestMm, BenchOptions options) {
+        Garden garden = sheet.garden();
         return SawDay.pages(
                 garden.name(), garden.imperial(), sheet.lifting(),
-                sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works, longestMm, options);
+                sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works(sheet, ask, longestMm), longestMm, options);
+    }
+
+    /** @throws IllegalArgumentException for labels that are not columns x rows or do not fit their paper */
+    static List<Page> labels(JobSheet sheet, PrintAsk ask) {
+        boolean imperial = sheet.garden().imperial();
+        Optional<Paper> paper = ask.paper().map(Paper::named);
+        LabelGrid usual = LabelGrid.usual(imperial);
+        LabelGrid grid = ask.labels().map(words -> LabelGrid.read(words, paper.orElse(usual.paper()))).orElse(usual);
+        return LabelSheets.pages(
+                imperial, sheet.lifting(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), works(sheet, ask, OptionalDouble.empty()), grid, ask.mono());
     }
 
     private static List<RollSheets.Material> materials(JobSheet sheet) {

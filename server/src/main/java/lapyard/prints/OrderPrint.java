@@ -1,5 +1,6 @@
 package lapyard.prints;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,13 +10,16 @@ import java.util.Optional;
 import lapyard.diagrams.LoadInSheets;
 import lapyard.diagrams.QuoteSheets;
 import lapyard.diagrams.SlipSheets;
+import lapyard.diagrams.TwoOptions;
 import lapyard.drawing.Page;
+import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.Loads;
 import lapyard.job.Quoting;
 import lapyard.order.Variation;
 import lapyard.plan.Bed;
 import lapyard.plan.BedNames;
+import lapyard.weekends.Weekends;
 
 /** The sheets for buying, selling, and for the day the goods come. */
 public final class OrderPrint {
@@ -50,11 +54,47 @@ public final class OrderPrint {
     /** What a change does to the order; the price to the client stands on it where both have a quote. */
     public static List<Page> variation(JobSheet before, JobSheet after, Variation variation, String from, String to, PrintAsk ask) {
         boolean quoted = before.garden().terms().quote().given() && after.garden().terms().quote().given();
-        return QuoteSheets.variation(
+        List<Page> pages = new ArrayList<>(options(before, after, variation, from, to, quoted, ask));
+        pages.addAll(QuoteSheets.variation(
                 after.garden().name(), after.garden().imperial(), changes(before, after), variation, from, to,
                 quoted ? Optional.of(Quoting.of(before).price()) : Optional.empty(),
                 quoted ? Optional.of(Quoting.of(after).price()) : Optional.empty(),
-                ask.bench(after.garden().imperial()));
+                ask.bench(after.garden().imperial())));
+        return pages;
+    }
+
+    /** Both plans side by side with what is built and what it costs: the price to the client, or goods and delivery without a quote. */
+    private static List<Page> options(JobSheet first, JobSheet second, Variation variation, String from, String to, boolean quoted, PrintAsk ask) {
+        boolean imperial = second.garden().imperial();
+        BigDecimal one = quoted ? Quoting.of(first).price() : variation.before();
+        BigDecimal other = quoted ? Quoting.of(second).price() : variation.after();
+        String code = variation.currency() + " ";
+        String atLeast = variation.atLeast() ? "at least " : "";
+        boolean tax = second.garden().terms().quote().taxPercent().isPresent();
+        List<TwoOptions.Row> rows = List.of(
+                new TwoOptions.Row("beds", beds(first), beds(second)),
+                new TwoOptions.Row("planted ground", planted(first, imperial), planted(second, imperial)),
+                new TwoOptions.Row("weekends of work", weekends(first), weekends(second)),
+                new TwoOptions.Row(quoted ? tax ? "price, before tax" : "price" : "goods and delivery", atLeast + code + one.toPlainString(),
+                        atLeast + code + other.toPlainString() + " (" + (other.compareTo(one) > 0 ? "+" : "") + other.subtract(one).toPlainString() + ")"));
+        return TwoOptions.pages(second.garden().name(), imperial, option(first, from), option(second, to), rows, ask.bench(imperial));
+    }
+
+    private static TwoOptions.Option option(JobSheet sheet, String name) {
+        return new TwoOptions.Option(
+                name, sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), PlanPrint.covers(sheet));
+    }
+
+    private static String beds(JobSheet sheet) {
+        return sheet.beds().size() + ": " + BedNames.compact(sheet.beds().stream().map(bed -> bed.work().bed().id()).toList());
+    }
+
+    private static String planted(JobSheet sheet, boolean imperial) {
+        return Measure.SQUARE_METRES.written(areasM2(sheet).values().stream().mapToDouble(Double::doubleValue).sum(), 1, imperial).replace("m2", "m²");
+    }
+
+    private static String weekends(JobSheet sheet) {
+        return String.valueOf(sheet.weekends().days().stream().filter(day -> !day.parts().isEmpty()).mapToInt(Weekends.Day::weekend).distinct().count());
     }
 
     /** Beds and paths that are new, gone or not as they were; where one only stands elsewhere, so. */

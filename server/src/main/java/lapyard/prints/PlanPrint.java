@@ -30,6 +30,13 @@ final class PlanPrint {
         if (!ask.layers().isEmpty()) options = options.showing(PlanLayer.named(ask.layers()));
         if (ask.split()) options = options.onSeveralSheets();
         if (ask.stale().isPresent()) options = options.stale(ask.stale().get());
+        return PlanDrawing.pages(
+                sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), covers(sheet), sheet.snags(), asked(sheet, options),
+                options);
+    }
+
+    /** What the paths cover, with the material that is seen. */
+    static List<PathCover> covers(JobSheet sheet) {
         List<PathCover> covers = new ArrayList<>();
         for (JobSheet.PathSheet one : sheet.paths()) {
             GardenPath path = one.path();
@@ -37,14 +44,12 @@ final class PlanPrint {
             String material = path.layers().isEmpty() ? "" : path.layers().get(path.layers().size() - 1).item();
             covers.add(new PathCover(path.id(), path.name(), one.cover(), material));
         }
-        return PlanDrawing.pages(
-                sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), covers, sheet.snags(), asked(sheet, options),
-                options);
+        return covers;
     }
 
     /** The garden as it will look: what is worked by, such as levels, keep-clear zones and snags, is left off. */
     static List<Page> client(JobSheet sheet, PrintAsk ask) {
-        return pages(sheet, ask.showing(List.of("ground", "paths", "beds")));
+        return pages(sheet, ask.showing(PlanDrawing.CLIENT.stream().map(PlanLayer::label).sorted().toList()));
     }
 
     /** @throws CannotPrint where a layer is asked for that the garden says too little for */

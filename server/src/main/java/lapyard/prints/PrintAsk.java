@@ -18,6 +18,7 @@ import lapyard.drawing.Paper;
  * @param longestMm       the longest part that can be carried in; empty where the merchant is asked for no cuts
  * @param minutesACut     empty for what is usual
  * @param minutesASetting empty for what is usual
+ * @param labels          columns x rows of a sheet of labels with its margins, not checked yet; empty for what is usual
  * @param revision        what the heading says of the revision, empty for none
  * @param date            as it shall be read, empty for none
  * @param stale           why these sheets are not to be worked by; empty where they are
@@ -31,6 +32,7 @@ public record PrintAsk(
         OptionalDouble longestMm,
         OptionalDouble minutesACut,
         OptionalDouble minutesASetting,
+        Optional<String> labels,
         String revision,
         String date,
         Optional<String> stale) {
@@ -39,22 +41,22 @@ public record PrintAsk(
     public static PrintAsk usual(String revision, String date) {
         return new PrintAsk(
                 Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                revision, date, Optional.empty());
+                Optional.empty(), revision, date, Optional.empty());
     }
 
     /** On a paper, empty for what is usual. */
     public PrintAsk onPaper(Optional<String> name) {
-        return new PrintAsk(name, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, revision, date, stale);
+        return new PrintAsk(name, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale);
     }
 
     /** The plan with these layers alone. */
     public PrintAsk showing(List<String> names) {
-        return new PrintAsk(paper, mono, scale, names, split, longestMm, minutesACut, minutesASetting, revision, date, stale);
+        return new PrintAsk(paper, mono, scale, names, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale);
     }
 
     /** The plan at a scale, empty for the largest that fits. */
     public PrintAsk at(OptionalInt oneTo) {
-        return new PrintAsk(paper, mono, oneTo, layers, split, longestMm, minutesACut, minutesASetting, revision, date, stale);
+        return new PrintAsk(paper, mono, oneTo, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale);
     }
 
     /**

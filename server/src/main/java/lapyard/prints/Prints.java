@@ -47,6 +47,7 @@ public final class Prints {
             new Print("price-request", "Request for prices", (sheet, ask) -> false, MerchantPrint::request),
             new Print("offers", "Offers side by side", (sheet, ask) -> false, MerchantPrint::offers),
             new Print("payments", "Money: what to pay when", (sheet, ask) -> false, MoneyPrint::pages),
+            new Print("labels", "Labels", (sheet, ask) -> false, BenchPrint::labels),
             new Print("office", "Office", (sheet, ask) -> false, OfficePrint::pages));
 
     private static final double SCREEN_DPI = 150;

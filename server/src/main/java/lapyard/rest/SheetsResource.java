@@ -97,6 +97,7 @@ public final class SheetsResource {
             @QueryParam("longest") String longest,
             @QueryParam("cut") String minutesACut,
             @QueryParam("setting") String minutesASetting,
+            @QueryParam("labels") String labels,
             @QueryParam("revision") String revision,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have,
             @Context UriInfo uri) {
@@ -123,6 +124,7 @@ public final class SheetsResource {
                 decimal(QueryParameters.number("longest", longest, 1, LONGEST_MM)),
                 decimal(QueryParameters.number("cut", minutesACut, 0, MOST_MINUTES)),
                 decimal(QueryParameters.number("setting", minutesASetting, 0, MOST_MINUTES)),
+                QueryParameters.word("labels", labels),
                 "revision " + stored.revision() + ", " + day,
                 "",
                 stale);

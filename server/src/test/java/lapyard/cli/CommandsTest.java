@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CommandsTest {
     private static final Set<String> USUAL = Set.of("plan.svg", "slip.csv", "slip.json", "sheets.pdf", "job-sheet.json");
     private static final Set<String> ALL =
-            Set.of("job.pdf", "job-N.svg", "client-plan.pdf", "client-plan-N.svg", "plan.svg", "plan.pdf", "office.pdf", "office-N.svg", "slip.csv", "slip.json", "job-sheet.json",
+            Set.of("job.pdf", "job-N.svg", "client-plan.pdf", "client-plan-N.svg", "plan.svg", "plan.pdf", "office.pdf", "office-N.svg", "labels.pdf", "labels-N.svg", "slip.csv", "slip.json", "job-sheet.json",
                     "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
                     "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf",
                     "weekends.csv", "weekends.ics", "weekends.pdf", "weekends-N.svg", "base-and-liner.pdf", "base-and-liner-N.svg",

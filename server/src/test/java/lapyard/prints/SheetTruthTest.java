@@ -16,7 +16,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
 import lapyard.cutting.Ledger;
+import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
+import lapyard.drawing.Shape;
+import lapyard.geometry.Point;
 import lapyard.job.Buying;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
@@ -46,7 +49,11 @@ class SheetTruthTest {
     static String text(String kind, JobSheet sheet) throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Prints.write(kind, sheet, ASK, "pdf", 1, out);
-        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+        return textOf(out.toByteArray());
+    }
+
+    private static String textOf(byte[] pdf) throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
             return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }
     }
@@ -120,14 +127,38 @@ class SheetTruthTest {
         String bed = "{\"id\":\"%s\",\"at\":[%d,0],\"width\":1200,\"depth\":900,\"courses\":%d}";
         JobSheet before = garden("{\"beds\":[" + bed.formatted("M", 0, 2) + "," + bed.formatted("P", 3000, 2) + "," + bed.formatted("Q", 6000, 2) + "]}");
         JobSheet after = garden("{\"beds\":[" + bed.formatted("M", 0, 1) + "," + bed.formatted("N", 3000, 2) + "," + bed.formatted("Q", 6500, 2) + "]}");
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        out.write(PdfWriter.write(OrderPrint.variation(before, after, Variation.between(before.slip(), after.slip(), false), "first", "second", ASK)));
-        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
-            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-            for (String words : List.of("Changed: bed M.", "New: bed N.", "Gone: bed P.", "Moved: bed Q.", "from first to second")) {
-                assertTrue(text.contains(words), words + " is not in " + text);
-            }
+        String text = textOf(PdfWriter.write(OrderPrint.variation(before, after, Variation.between(before.slip(), after.slip(), false), "first", "second", ASK)));
+        for (String words : List.of("Changed: bed M.", "New: bed N.", "Gone: bed P.", "Moved: bed Q.", "from first to second")) {
+            assertTrue(text.contains(words), words + " is not in " + text);
         }
+    }
+
+    /** Two plans side by side at one scale: each bed of both is drawn 2400 or 1800 long to it, and both prices with their difference are those of the quotes. */
+    @Test
+    void theTwoOptionsHaveBothPlansAndTheirPrices() throws Exception {
+        String document = "{\"quote\":{\"client\":\"M. Vale\",\"margin\":20},\"ground\":{\"outline\":[[0,0],[9000,0],[9000,6000],[0,6000]]},\"beds\":["
+                + "{\"id\":\"M\",\"at\":[1000,1000],\"width\":%d,\"depth\":1200,\"courses\":3}]}";
+        JobSheet first = garden(document.formatted(2400));
+        JobSheet second = garden(document.formatted(1800));
+        Page page = OrderPrint.variation(first, second, Variation.between(first.slip(), second.slip(), false), "short list", "long list", ASK).get(0);
+        String text = textOf(PdfWriter.write(List.of(page)));
+        BigDecimal one = Quoting.of(first).price();
+        BigDecimal other = Quoting.of(second).price();
+        for (String words : List.of("First: short list", "Second: long list", one.toPlainString(), other.toPlainString() + " (" + other.subtract(one).toPlainString() + ")",
+                "Chosen:", "signature")) {
+            assertTrue(text.contains(words), words + " is not in " + text);
+        }
+        assertEquals(2400.0 / 1800, width(page, "first-bed-M") / width(page, "second-bed-M"), 1e-6);
+    }
+
+    private static double width(Page page, String id) {
+        Shape.Group bed = all(page.shapes()).filter(group -> group.id().equals(id)).findFirst().orElseThrow();
+        List<Double> xs = bed.shapes().stream().filter(Shape.Area.class::isInstance).flatMap(area -> ((Shape.Area) area).rings().stream()).flatMap(List::stream).map(Point::x).toList();
+        return xs.stream().mapToDouble(x -> x).max().orElseThrow() - xs.stream().mapToDouble(x -> x).min().orElseThrow();
+    }
+
+    private static Stream<Shape.Group> all(List<Shape> shapes) {
+        return shapes.stream().filter(Shape.Group.class::isInstance).map(Shape.Group.class::cast).flatMap(group -> Stream.concat(Stream.of(group), all(group.shapes())));
     }
 
     /** What is bought in a weekend by the job sheet is what must be there on its page and on the job's. */
