@@ -133,8 +133,7 @@ final class BedShapes {
 
     /** The middle of a sign that stands against a wall. */
     private static Point towards(Point face, Point other) {
-        double part = SUPPORT / 2 / face.distanceMm(other);
-        return new Point(face.x() + (other.x() - face.x()) * part, face.y() + (other.y() - face.y()) * part);
+        return face.towards(other, SUPPORT / 2 / face.distanceMm(other));
     }
 
     static Shape supportSign(Point at, Inks inks) {

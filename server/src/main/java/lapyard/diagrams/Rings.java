@@ -70,7 +70,7 @@ final class Rings {
     static double distanceToEdge(List<Point> ring, Point p) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < ring.size(); i++) {
-            least = Math.min(least, p.distanceMm(nearest(ring.get(i), ring.get((i + 1) % ring.size()), p)));
+            least = Math.min(least, p.distanceMm(p.nearestOn(ring.get(i), ring.get((i + 1) % ring.size()))));
         }
         return least;
     }
@@ -79,19 +79,11 @@ final class Rings {
     static Point nearestOnEdge(List<Point> ring, Point p) {
         Point best = ring.get(0);
         for (int i = 0; i < ring.size(); i++) {
-            Point near = nearest(ring.get(i), ring.get((i + 1) % ring.size()), p);
+            Point near = p.nearestOn(ring.get(i), ring.get((i + 1) % ring.size()));
             if (near.distanceMm(p) < best.distanceMm(p)) {
                 best = near;
             }
         }
         return best;
-    }
-
-    private static Point nearest(Point a, Point b, Point p) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double square = dx * dx + dy * dy;
-        double t = square == 0 ? 0 : Math.max(0, Math.min(1, ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square));
-        return new Point(a.x() + t * dx, a.y() + t * dy);
     }
 }

@@ -192,16 +192,11 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
     private Shape triangle(SettingOut.Triangle square, Outline outline, View view) {
         int i = square.peg() - 1;
         Point at = outline.corner(i);
-        Point on = towards(at, outline.corner(i + 1), square.alongMm());
-        Point off = towards(at, outline.corner(i - 1), square.otherMm());
+        Point on = at.towards(outline.corner(i + 1), square.alongMm() / at.distanceMm(outline.corner(i + 1)));
+        Point off = at.towards(outline.corner(i - 1), square.otherMm() / at.distanceMm(outline.corner(i - 1)));
         return new Shape.Area(
                 List.of(view.on(List.of(at, on, off))), Optional.empty(), Optional.empty(),
                 Optional.of(Stroke.of(sheet.inks.water(), Inks.WIDE)));
-    }
-
-    private static Point towards(Point from, Point to, double mm) {
-        double share = mm / from.distanceMm(to);
-        return new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
     }
 
     private List<Shape> peg(List<Point> ring, int i, double outwards) {

@@ -63,8 +63,8 @@ final class AngledWidth {
                 Point outer = round.corner(own + end);
                 if (!facing && !round.insideCorner(own + end)) continue;
                 Point from = inner.corner(own + end);
-                Point to = nearest(inner.corner(across), inner.corner(across + 1), from);
-                Point outerTo = nearest(round.corner(across), round.corner(across + 1), outer);
+                Point to = from.nearestOn(inner.corner(across), inner.corner(across + 1));
+                Point outerTo = outer.nearestOn(round.corner(across), round.corner(across + 1));
                 if (!within(round, outer, outerTo)) continue;
                 double along = (to.x() - from.x()) * (outerTo.x() - outer.x()) + (to.y() - from.y()) * (outerTo.y() - outer.y());
                 double width = Math.copySign(from.distanceMm(to), along);
@@ -73,19 +73,10 @@ final class AngledWidth {
         }
     }
 
-    private static Point nearest(Point a, Point b, Point p) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double share = ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / (dx * dx + dy * dy);
-        double held = Math.max(0, Math.min(1, share));
-        return new Point(a.x() + dx * held, a.y() + dy * held);
-    }
-
     /** Whether the straight line between two places of the outline's edge runs inside it. */
     private static boolean within(Outline outline, Point from, Point to) {
         for (double share : new double[] {0.02, 0.25, 0.5, 0.75, 0.98}) {
-            Point at = new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
-            if (!contains(outline, at)) return false;
+            if (!contains(outline, from.towards(to, share))) return false;
         }
         return true;
     }

@@ -223,12 +223,12 @@ public final class OutlineCheck {
                     - Math.max(Math.min(along(a, b, ab, c), along(a, b, ab, d)), 0);
             if (along >= -NEAR) {
                 double from = Math.max(Math.min(along(a, b, ab, c), along(a, b, ab, d)), 0);
-                faults.add(fault(OutlineFault.Kind.TOUCHING, i, j, Math.max(along, 0), on(a, b, from / ab)));
+                faults.add(fault(OutlineFault.Kind.TOUCHING, i, j, Math.max(along, 0), a.towards(b, from / ab)));
             }
             return;
         }
         if (side(cOff) * side(dOff) > 0 || side(aOff) * side(bOff) > 0) return;
-        Point at = on(a, b, aOff / (aOff - bOff));
+        Point at = a.towards(b, aOff / (aOff - bOff));
         if (side(cOff) * side(dOff) < 0 && side(aOff) * side(bOff) < 0) {
             double least = Math.min(Math.min(at.distanceMm(a), at.distanceMm(b)), Math.min(at.distanceMm(c), at.distanceMm(d)));
             faults.add(fault(OutlineFault.Kind.CROSSING, i, j, least, at));
@@ -251,9 +251,5 @@ public final class OutlineCheck {
 
     private static double along(Point a, Point b, double ab, Point p) {
         return ((b.x() - a.x()) * (p.x() - a.x()) + (b.y() - a.y()) * (p.y() - a.y())) / ab;
-    }
-
-    private static Point on(Point a, Point b, double share) {
-        return new Point(a.x() + (b.x() - a.x()) * share, a.y() + (b.y() - a.y()) * share);
     }
 }

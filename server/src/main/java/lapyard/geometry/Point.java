@@ -11,4 +11,17 @@ public record Point(double x, double y) {
     public double distanceMm(Point other) {
         return Math.hypot(other.x - x, other.y - y);
     }
+
+    /** A part of the way to the other: this place at 0, the other at 1. */
+    public Point towards(Point other, double share) {
+        return new Point(x + (other.x - x) * share, y + (other.y - y) * share);
+    }
+
+    /** The place on the straight line from {@code a} to {@code b} that lies nearest to this one. */
+    public Point nearestOn(Point a, Point b) {
+        double dx = b.x - a.x;
+        double dy = b.y - a.y;
+        double square = dx * dx + dy * dy;
+        return a.towards(b, square == 0 ? 0 : Math.max(0, Math.min(1, ((x - a.x) * dx + (y - a.y) * dy) / square)));
+    }
 }

@@ -257,9 +257,6 @@ final class Access {
     }
 
     private static Point along(Outline outline, Stretch stretch, double mm) {
-        Point from = outline.corner(stretch.wall());
-        Point to = outline.corner(stretch.wall() + 1);
-        double share = Math.min(1, mm / outline.sideMm(stretch.wall()));
-        return new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
+        return outline.corner(stretch.wall()).towards(outline.corner(stretch.wall() + 1), Math.min(1, mm / outline.sideMm(stretch.wall())));
     }
 }

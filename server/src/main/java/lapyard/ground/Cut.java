@@ -58,13 +58,9 @@ final class Cut {
         Point one = own.get(0);
         double width = one.distanceMm(own.get(1));
         double depth = one.distanceMm(own.get(3));
-        Point two = between(one, own.get(1), 1 - offWidth / width);
-        Point four = between(one, own.get(3), 1 - offDepth / depth);
+        Point two = one.towards(own.get(1), 1 - offWidth / width);
+        Point four = one.towards(own.get(3), 1 - offDepth / depth);
         return new Outline(List.of(one, two, new Point(two.x() + four.x() - one.x(), two.y() + four.y() - one.y()), four));
-    }
-
-    private static Point between(Point from, Point to, double share) {
-        return new Point(from.x() + (to.x() - from.x()) * share, from.y() + (to.y() - from.y()) * share);
     }
 
     /** Whether all four corners of a four-sided outline are right angles. */

@@ -113,7 +113,7 @@ public record Pegs(
 
     private static LinePeg beyond(String wall, int number, Point from, Point corner, double standOffMm, Point start, double x, double y) {
         double share = 1 + standOffMm / from.distanceMm(corner);
-        Point place = new Point(from.x() + (corner.x() - from.x()) * share, from.y() + (corner.y() - from.y()) * share);
+        Point place = from.towards(corner, share);
         Point placed = onBaseline(place, start, x, y);
         return new LinePeg(wall, number, placed.x(), placed.y());
     }

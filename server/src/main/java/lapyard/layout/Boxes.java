@@ -75,7 +75,7 @@ final class Boxes {
         int nearest = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < yard.sides(); i++) {
-            double mm = distance(at, yard.corner(i), yard.corner(i + 1));
+            double mm = at.distanceMm(at.nearestOn(yard.corner(i), yard.corner(i + 1)));
             if (mm < least - 1e-6) {
                 least = mm;
                 nearest = i;
@@ -83,12 +83,6 @@ final class Boxes {
         }
         Point along = yard.direction(nearest);
         return Optional.of(new Point(-along.y(), along.x()));
-    }
-
-    private static double distance(Point at, Point a, Point b) {
-        double length = a.distanceMm(b);
-        double t = Math.max(0, Math.min(1, ((at.x() - a.x()) * (b.x() - a.x()) + (at.y() - a.y()) * (b.y() - a.y())) / (length * length)));
-        return at.distanceMm(new Point(a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y())));
     }
 
     /** Part of the beds' ground, on a grid, that is a bed's in one garden only. */

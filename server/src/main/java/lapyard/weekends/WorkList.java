@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import lapyard.construction.BedWork;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
@@ -377,17 +378,10 @@ public final class WorkList {
             for (int j = 1; j < path.line().size(); j++) {
                 Point c = path.line().get(j - 1);
                 Point d = path.line().get(j);
-                least = Math.min(least, Math.min(Math.min(toLine(a, c, d), toLine(b, c, d)), Math.min(toLine(c, a, b), toLine(d, a, b))));
+                least = Stream.of(a.distanceMm(a.nearestOn(c, d)), b.distanceMm(b.nearestOn(c, d)), c.distanceMm(c.nearestOn(a, b)),
+                        d.distanceMm(d.nearestOn(a, b))).reduce(least, Math::min);
             }
         }
         return least;
-    }
-
-    private static double toLine(Point p, Point a, Point b) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double length = dx * dx + dy * dy;
-        double t = length == 0 ? 0 : Math.max(0, Math.min(1, ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / length));
-        return Math.hypot(a.x() + t * dx - p.x(), a.y() + t * dy - p.y());
     }
 }
