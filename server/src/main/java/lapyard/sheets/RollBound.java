@@ -81,12 +81,12 @@ final class RollBound {
             for (int t = 0; t < counts.length; t++)
                 if (counts[t] > 0) sum += counts[t] * lengthShare(job, job.types[t], roll, share);
             if (sum == Double.POSITIVE_INFINITY) return RollJob.NO_LIMIT;
-            length = Math.max(length, sum * SAFE);
+            length = Math.max(length, sum);
         }
         long longestPiece = 0;
         for (int t = 0; t < counts.length; t++)
             if (counts[t] > 0) longestPiece = Math.max(longestPiece, leastHeight(job, job.types[t], roll));
-        return Math.max(longestPiece, (long) Math.ceil(length));
+        return Math.max(longestPiece, up(length));
     }
 
     private static long mixed(RollJob job, List<RollJob.Roll> rolls, List<Share> shares) {
@@ -117,7 +117,7 @@ final class RollBound {
                 }
             }
         }
-        long bound = (long) Math.ceil(best * SAFE);
+        long bound = up(best);
         for (RollJob.Type type : job.types) {
             long least = Long.MAX_VALUE;
             for (RollJob.Roll roll : rolls) {
@@ -140,6 +140,15 @@ final class RollBound {
             sum += least;
         }
         return sum;
+    }
+
+    /** The least sum of whole steps that is no less than these coins. */
+    static long payable(double coins, List<RollJob.Roll> rolls) {
+        return payable(up(coins), rolls);
+    }
+
+    private static long up(double sum) {
+        return (long) Math.ceil(sum * SAFE);
     }
 
     /** The least sum of whole steps that is no less than the bound. */

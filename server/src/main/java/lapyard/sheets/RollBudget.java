@@ -36,8 +36,8 @@ final class RollBudget {
         this.operations = Math.min(effort.steps(), worthOfTime) * OPERATIONS_PER_STEP;
     }
 
-    private RollBudget(RollBudget whole, double fraction) {
-        this.whole = whole;
+    private RollBudget(RollBudget whole, boolean spentThere, double fraction) {
+        this.whole = spentThere ? whole : null;
         this.progress = whole.progress;
         this.startNanos = whole.startNanos;
         long elapsed = System.nanoTime() - startNanos;
@@ -48,7 +48,12 @@ final class RollBudget {
 
     /** A share of what is left here; what it spends is spent here too. */
     RollBudget share(double fraction) {
-        return new RollBudget(this, fraction);
+        return new RollBudget(this, true, fraction);
+    }
+
+    /** As much as a share of what is left here, to be spent besides it; the clock is the same. */
+    RollBudget besides(double fraction) {
+        return new RollBudget(this, false, fraction);
     }
 
     /** Takes operations off; call it at least every few milliseconds, as it also reads the clock. */

@@ -131,10 +131,21 @@ final class RollJob {
 
     /** The same pieces on a slice of a roll, of which each unit of length costs one coin. Null where a piece is too wide for it. */
     RollJob onSlice(long width) {
+        return on(width, false);
+    }
+
+    /** The same pieces, each turned by 90 degrees, on a roll as wide as a run of this one may be long; as {@link #onSlice}. */
+    RollJob turned(long width) {
+        return on(width, !turn);
+    }
+
+    private RollJob on(long width, boolean swapped) {
         Map<List<Long>, List<RollProblem.Piece>> classes = new LinkedHashMap<>();
         for (int t = 0; t < types.length; t++) {
-            if (types[t].width() > width && (!turn || types[t].height() > width)) return null;
-            classes.put(List.of(types[t].width(), types[t].height()), members.get(t));
+            long across = swapped ? types[t].height() : types[t].width();
+            long along = swapped ? types[t].width() : types[t].height();
+            if (across > width && (!turn || along > width)) return null;
+            classes.put(List.of(across, along), members.get(t));
         }
         Roll slice = new Roll(0, "", width, unitMicro, NO_LIMIT, 1, 1);
         return new RollJob(problem, unitMicro, BigDecimal.ONE, classes, List.of(slice), List.of());

@@ -3,6 +3,7 @@ package lapyard.sheets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.LongStream;
 
 /** Finds a cheap layout and proves what every layout costs. */
 final class RollSearch {
@@ -12,6 +13,7 @@ final class RollSearch {
     /** Starts with few pieces on a roll, and the share of the work left that they may take. */
     private static final int FEW_STARTS = 3;
     private static final double FEW_SHARE = 0.08;
+    private static final double LANED_STARTS = 0.4;
     /** How dense bands are asked to be, from the first start to the last. */
     private static final double LOOSEST = 0.7;
     private static final double DENSEST = 1.6;
@@ -19,6 +21,16 @@ final class RollSearch {
     /** From so many pieces on straight cuts leave little to gain, and from so many on a beam over skylines gains nothing. */
     private static final int VERY_MANY = 100;
     private static final int BEYOND_SKYLINES = 250;
+
+    /** The share of the work left that a bound by bars may take; where pieces share few widths it is worth extra work. */
+    private static final double BARS_SHARE = 0.05;
+    private static final double LANED_BARS = 0.5;
+    /** The share of the work left that lanes along the rolls may take. */
+    private static final double LANES_SHARE = 0.6;
+
+    /** So many rolls are tried with lanes, and so many lengths of each. */
+    private static final int MOST_LANED = 2;
+    private static final int LANE_LENGTHS = 3;
 
     private static final int MOST_SLICES = 8;
     /** Piece sides across a slice that gives bands of few enough and of enough pieces, found by trying. */
@@ -32,6 +44,7 @@ final class RollSearch {
     private final RollBudget work;
     private final CutSearch.Pace pace;
     private final boolean many;
+    private final boolean laned;
     private long bound;
     private Layout best;
     /** The best that straight cuts do, as bands. */
@@ -44,6 +57,7 @@ final class RollSearch {
         this.work = work;
         this.pace = CutSearch.Pace.of(work);
         this.many = job.pieces() >= CutSearch.MANY;
+        this.laned = Lengthwise.pays(job);
         this.bound = RollBound.coins(job);
     }
 
@@ -68,6 +82,10 @@ final class RollSearch {
             }
         } else {
             starts();
+            if (!done() && best.area == job.area() && (laned || pace == CutSearch.Pace.THOROUGH)) {
+                bound = BarBound.coins(job, bound, best.coins, laned ? work.besides(LANED_BARS) : work.share(BARS_SHARE));
+                tell();
+            }
             if (!free && pace == CutSearch.Pace.THOROUGH) skylines(work.share(0.06));
             straightCuts(free ? work.share(straightShare()) : work);
         }
@@ -137,17 +155,18 @@ final class RollSearch {
         List<RollJob.Roll> order = new ArrayList<>(job.rolls);
         // a start with many pieces takes more of a quick search, so the rolls that can be cheapest come first
         if (many) order.sort(Comparator.comparingLong(roll -> RollBound.alone(job, roll)));
-        double share = many ? pace.startShare() : FEW_SHARE;
+        double share = !many ? FEW_SHARE : laned ? Math.min(LANED_STARTS, pace.startShare()) : pace.startShare();
         for (RollJob.Roll roll : order) {
             if (roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins && best.area == job.area()) continue;
             Start start = start(roll, part.share(share));
             if (start != null) alone.add(start);
         }
         alone.sort(Comparator.comparing(Start::layout));
+        if (laned) lanes(alone, part.share(LANES_SHARE));
         boolean mixing = job.rolls.size() > 1 || job.rolls.get(0).longest() != RollJob.NO_LIMIT;
         for (int i = 0; i < alone.size() && !done() && !part.over(); i++) {
             Start start = alone.get(i);
-            long least = RollBound.alone(job, start.roll());
+            long least = Math.max(bound, RollBound.alone(job, start.roll()));
             if (least >= best.coins) continue;
             RollBudget mine = part.share(mixing ? 0.4 : 1);
             if (pace != CutSearch.Pace.QUICK || !start.sliced().isEmpty() && start.sliced().get(0).slices > 1) {
@@ -156,6 +175,25 @@ final class RollSearch {
             if (!done()) take(new CutSearch(job, start.banded(), least, false, 1 + i, pace, mine).search());
         }
         if (mixing && !done() && banded != null) take(new CutSearch(job, banded, bound, true, 99, pace, part).search());
+    }
+
+    /** Lays everything in lanes along a roll, in lengths from the least to the longest that would be cheaper. */
+    private void lanes(List<Start> alone, RollBudget part) {
+        List<RollJob.Roll> rolls = alone.stream().map(Start::roll).filter(roll -> roll.stepCoins() > 0).limit(MOST_LANED).toList();
+        for (int i = 0; i < rolls.size(); i++) {
+            RollJob.Roll roll = rolls.get(i);
+            long low = (Math.max(bound, RollBound.alone(job, roll)) + roll.stepCoins() - 1) / roll.stepCoins();
+            long high = Math.min((best.coins - 1) / roll.stepCoins(), roll.longest() == RollJob.NO_LIMIT ? Long.MAX_VALUE : job.steps(roll, roll.longest()));
+            List<Long> steps = LongStream.range(0, LANE_LENGTHS).map(n -> low + (high - low) * n / (LANE_LENGTHS - 1)).distinct().boxed().toList();
+            RollBudget mine = part.share(1.0 / (rolls.size() - i));
+            for (int n = 0; n < steps.size() && low <= high && !done() && !mine.over(); n++) {
+                RollBudget here = mine.share(n < steps.size() - 1 ? 0.5 : 1);
+                Layout.Banded found = Lengthwise.within(job, roll, job.unitsIn(roll, steps.get(n)), 1 + i, pace, here);
+                if (found == null) continue;
+                take(found);
+                break;
+            }
+        }
     }
 
     private Start start(RollJob.Roll roll, RollBudget part) {

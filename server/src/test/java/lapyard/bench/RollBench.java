@@ -17,6 +17,7 @@ import lapyard.sheets.RollProblem;
 import lapyard.sheets.RollResult;
 import lapyard.sheets.RollSolver;
 import lapyard.sheets.TradeJobs;
+import lapyard.sheets.WallJobs;
 import lapyard.working.Effort;
 
 /**
@@ -25,6 +26,7 @@ import lapyard.working.Effort;
  */
 public final class RollBench {
     private static final PrintStream OUT = System.out;
+    private static final long WALL_SEED = 7;
 
     private RollBench() {}
 
@@ -37,6 +39,22 @@ public final class RollBench {
         else sample(Path.of(reference, "sheets", "sample.jsonl"), seconds);
         trade(seconds * 1.5);
         trade(0);
+        walls();
+    }
+
+    /** QUICK on strips as walls give them. */
+    private static void walls() {
+        OUT.printf("%nQUICK, strips of few widths, 12 jobs a row%n| beds | proved | above the bound |%n| --- | --- | --- |%n");
+        for (int beds : new int[] {3, 4, 5, 6, 8, 12}) {
+            int proved = 0;
+            double gap = 0;
+            for (int i = 0; i < 12; i++) {
+                RollResult cut = solve(WallJobs.job(beds, 1000 * WALL_SEED + 100 * beds + i), 0);
+                proved += cut.proven() ? 1 : 0;
+                gap += 100 * (cut.cost().doubleValue() / cut.lowerBound().doubleValue() - 1) / 12;
+            }
+            OUT.printf("| %d | %d | %.2f %% |%n", beds, proved, gap);
+        }
     }
 
     private static RollResult solve(RollProblem problem, double seconds) {
