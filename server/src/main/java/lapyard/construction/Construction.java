@@ -28,11 +28,31 @@ public final class Construction {
 
     private Construction() {}
 
+    /** The timbers of a bed, with the quantities of all that depends on where its walls are joined. */
+    public record Joined(List<Piece> pieces, List<Quantity> quantities) {}
+
+    /** As {@link #of} counts them, but for the seal of notches. */
+    public static Joined joined(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
+        Courses.Laid laid = Courses.of(bed, saw, longestMm, joined);
+        List<Piece> pieces = pieces(laid);
+        List<Quantity> quantities = new ArrayList<>();
+        Coating.seal(bed, pieces.size(), 0, quantities);
+        held(bed, laid, CrossTies.of(bed, Inset.of(bed.outline(), bed.section().thicknessMm()), laid.seams()), quantities);
+        return new Joined(pieces, quantities);
+    }
+
     /** The timbers alone. */
     public static List<Piece> pieces(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
-        return Courses.of(bed, saw, longestMm, joined).courses().stream()
-                .flatMap(course -> course.pieces().stream())
-                .toList();
+        return pieces(Courses.of(bed, saw, longestMm, joined));
+    }
+
+    private static List<Piece> pieces(Courses.Laid laid) {
+        return laid.courses().stream().flatMap(course -> course.pieces().stream()).toList();
+    }
+
+    private static void held(Bed bed, Courses.Laid laid, CrossTies across, List<Quantity> quantities) {
+        CornerJoints.ties(bed, laid.courses(), across, quantities);
+        Fixings.seams(laid.seams().size(), quantities);
     }
 
     /**
@@ -66,9 +86,7 @@ public final class Construction {
         Outline inner = Inset.of(bed.outline(), bed.section().thicknessMm());
         Courses.Laid laid = Courses.of(bed, saw, longestMm, joined);
         List<Finding> findings = new ArrayList<>(laid.findings());
-        List<Piece> pieces = laid.courses().stream()
-                .flatMap(course -> course.pieces().stream())
-                .toList();
+        List<Piece> pieces = pieces(laid);
         LowSide low = LowSide.of(bed, downhill);
         Notching.Cut notched = Notching.of(bed, low, laid.seams());
         findings.addAll(notched.findings());
@@ -77,8 +95,7 @@ public final class Construction {
         TimberQuantities.lifts(bed, pieces, liftLimitKg, quantities);
         boolean screwed = Fixings.screws(bed, quantities, findings);
         CrossTies across = crossTies(bed, inner, laid.seams(), findings);
-        CornerJoints.ties(bed, laid.courses(), across, quantities);
-        Fixings.seams(laid.seams().size(), quantities);
+        held(bed, laid, across, quantities);
         Floor floor = Floor.of(bed, inner, low, saw, bearerStockMm);
         floor.quantities(bed, inner, saw, bearerStockMm, quantities);
         floor.findings(bed, low.toward(), findings);

@@ -1,6 +1,5 @@
 package lapyard.cutting;
 
-import java.util.Optional;
 import java.util.Random;
 import lapyard.working.Effort;
 
@@ -11,6 +10,10 @@ final class CuttingSearch {
     /** Pieces up to which every plan is tried. */
     private static final int SMALL = 100;
     private static final int TURNS_BEFORE_FINISH = 25;
+    /** As above, for who asks for the money alone: the proof is all that is left once a first dive has found the plan. */
+    private static final int TURNS_BEFORE_MONEY = 0;
+    /** Money that every plan costs less than. */
+    static final long NO_RIVAL = Long.MAX_VALUE;
     /** Share of the budget that trying every plan may reach. */
     private static final double EXACT_SHARE = 0.9;
     /** How much longer than dives it may go on without a better plan, as its gain is the proof at the end. */
@@ -32,7 +35,8 @@ final class CuttingSearch {
     private final Filling filling;
     private final WholeBoards boards;
     private final long goal;
-    private final Optional<Rival> rival;
+    private final long below;
+    private final boolean moneyAlone;
     private Solution best;
     private boolean moneyProved;
     private boolean finished;
@@ -48,24 +52,29 @@ final class CuttingSearch {
 
     /** @param known a plan of the same demand to start from, or null */
     CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget) {
-        this(problem, known, effort, budget, 0, Optional.empty());
+        this(problem, known, effort, budget, 0, NO_RIVAL, false);
     }
 
-    /** @param rival ends as soon as it is {@link #hopeless} to beat this */
-    CuttingSearch(WholeProblem problem, Effort effort, CuttingBudget budget, Optional<Rival> rival) {
-        this(problem, null, effort, budget, 0, rival);
+    /**
+     * For who asks for the money alone: ends as soon as that of a plan is proved, however many boards it takes.
+     *
+     * @param below ends as soon as it is {@link #hopeless} to find a plan for less money than this, in price units
+     */
+    static CuttingSearch ofMoney(WholeProblem problem, Effort effort, CuttingBudget budget, long below) {
+        return new CuttingSearch(problem, null, effort, budget, 0, below, true);
     }
 
     /** @param goal ends as soon as a plan costs no more than this, or none can */
     CuttingSearch(WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal) {
-        this(problem, known, effort, budget, goal, Optional.empty());
+        this(problem, known, effort, budget, goal, NO_RIVAL, false);
     }
 
     private CuttingSearch(
-            WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal, Optional<Rival> rival) {
+            WholeProblem problem, Solution known, Effort effort, CuttingBudget budget, long goal, long below, boolean moneyAlone) {
         this.problem = problem;
+        this.moneyAlone = moneyAlone;
         this.goal = goal;
-        this.rival = rival;
+        this.below = below;
         this.budget = budget;
         this.effort = effort;
         boards = new WholeBoards(problem, budget);
@@ -109,7 +118,7 @@ final class CuttingSearch {
             from = budget.spent();
             while (best.boards() > 2 && budget.spent() - from < dived && !settled()) best = exchange.once(best, random);
             if (best.cost() < before) patience.renew();
-            if (small && !finished && (turn == TURNS_BEFORE_FINISH || patience.over())) finish(relaxation);
+            if (small && !finished && (turn == (moneyAlone ? TURNS_BEFORE_MONEY : TURNS_BEFORE_FINISH) || patience.over())) finish(relaxation);
             if (best.uncut() == 0 && !moneyProved && moneyBound() >= best.money()) {
                 moneyProved = true;
                 // Once the money is proved, only as much again goes into fewer boards.
@@ -184,15 +193,14 @@ final class CuttingSearch {
     }
 
     private boolean settled() {
+        if (moneyAlone && best.uncut() == 0 && moneyBound() >= best.money()) return true;
         countBoards();
         return bound >= best.cost() || goal > 0 && (best.cost() <= goal || bound > goal) || hopeless();
     }
 
-    /** Whether no plan that cuts everything is better than the rival. */
+    /** Whether no plan that cuts everything costs less than what is asked for. */
     boolean hopeless() {
-        if (rival.isEmpty() || moneyBound() < rival.get().money()) return false;
-        return moneyBound() > rival.get().money()
-                || problem.boardsAtLeast(bound, rival.get().money()) >= rival.get().boards();
+        return moneyBound() >= below;
     }
 
     /** No plan that cuts as much costs less money than this, in price units. */

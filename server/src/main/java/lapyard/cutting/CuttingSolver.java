@@ -49,21 +49,26 @@ public final class CuttingSolver {
     }
 
     /**
-     * The plan that {@link #solve} finds, if it is better than the one in hand: fewer lengths not placed, then less money,
-     * then fewer boards. The search ends as soon as its bound says that no plan can be, long before its steps are spent.
+     * As {@link #solve} for who asks for the money alone: the search ends as soon as that is proved. Among plans of that money this
+     * one may take more boards, more stops and shorter offcuts.
      */
-    public static Optional<CuttingResult> better(CuttingProblem problem, Effort effort, CuttingResult than) {
+    public static CuttingResult cheapest(CuttingProblem problem, Effort effort) {
         Intake.measure("retrim", problem.retrimMm(), true);
-        Optional<CuttingResult> found = problem.retrimMm() == 0 && than.unplaced().isEmpty()
-                ? asTheyLie(problem, effort, Optional.of(than), Progress.UNHEARD)
-                : Optional.of(solve(problem, effort));
-        return found.filter(one -> better(one, than));
+        return problem.retrimMm() == 0
+                ? asTheyLie(problem, effort, Optional.empty(), true, Progress.UNHEARD).orElseThrow()
+                : solve(problem, effort);
     }
 
-    private static boolean better(CuttingResult one, CuttingResult than) {
-        int left = Integer.compare(one.unplaced().size(), than.unplaced().size());
-        int cost = one.cost().compareTo(than.cost());
-        return left < 0 || left == 0 && (cost < 0 || cost == 0 && one.boards() < than.boards());
+    /**
+     * The plan that {@link #cheapest} finds, if it cuts everything for less than this. The search ends as soon as its bound says that
+     * no plan does, long before its steps are spent.
+     */
+    public static Optional<CuttingResult> cheaper(CuttingProblem problem, Effort effort, BigDecimal than) {
+        Intake.measure("retrim", problem.retrimMm(), true);
+        Optional<CuttingResult> found = problem.retrimMm() == 0
+                ? asTheyLie(problem, effort, Optional.of(than), true, Progress.UNHEARD)
+                : Optional.of(solve(problem, effort));
+        return found.filter(plan -> plan.unplaced().isEmpty() && plan.cost().compareTo(than) < 0);
     }
 
     /** Offcuts are taken up again as they lie, whatever the problem says of trimming them. */
@@ -72,25 +77,27 @@ public final class CuttingSolver {
     }
 
     static CuttingResult asTheyLie(CuttingProblem problem, Effort effort, Progress progress) {
-        return asTheyLie(problem, effort, Optional.empty(), progress).orElseThrow();
+        return asTheyLie(problem, effort, Optional.empty(), false, progress).orElseThrow();
     }
 
-    /** @param rival a plan that leaves nothing uncut; empty where no better one can be */
+    /** @param than empty where no plan that cuts everything costs less than this */
     private static Optional<CuttingResult> asTheyLie(
-            CuttingProblem problem, Effort effort, Optional<CuttingResult> rival, Progress progress) {
+            CuttingProblem problem, Effort effort, Optional<BigDecimal> than, boolean moneyAlone, Progress progress) {
         CuttingBudget budget = new CuttingBudget(effort, progress);
         Intake intake = new Intake(problem);
         List<CuttingResult.Unplaced> unplaced = new ArrayList<>(intake.unplaced());
-        if (rival.isPresent() && !unplaced.isEmpty()) return Optional.empty();
+        if (than.isPresent() && !unplaced.isEmpty()) return Optional.empty();
         if (intake.nothingToCut()) {
             return Optional.of(new CuttingResult(
                     problem.name(), BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, true, budget.seconds(), List.of(), unplaced,
                     new Shortage(left(unplaced), List.of())));
         }
         WholeProblem whole = intake.whole();
-        CuttingSearch search = new CuttingSearch(whole, effort, budget, rival.map(plan -> Rival.of(plan, whole)));
+        CuttingSearch search = moneyAlone
+                ? CuttingSearch.ofMoney(whole, effort, budget, than.map(whole::unitsIn).orElse(CuttingSearch.NO_RIVAL))
+                : new CuttingSearch(whole, null, effort, budget);
         Solution solution = search.run();
-        if (search.hopeless() || rival.isPresent() && solution.uncut() > 0) return Optional.empty();
+        if (search.hopeless() || than.isPresent() && solution.uncut() > 0) return Optional.empty();
         long atLeast = left(unplaced);
         if (solution.uncut() > 0) {
             Lacking.Fewest fewest = Lacking.fewest(whole, solution, new Filling(whole, budget), effort, budget);
@@ -111,7 +118,8 @@ public final class CuttingSolver {
             solution = search.run();
         }
         long keep = intake.keepOffcut() / whole.micronsAUnit;
-        solution = new Tidying(whole, new Filling(whole, budget), effort, budget, keep).tidy(solution);
+        Tidying tidying = new Tidying(whole, new Filling(whole, budget), effort, budget, keep);
+        solution = moneyAlone ? tidying.sparing(solution) : tidying.tidy(solution);
         PlanLines lines = new PlanLines(intake, whole, solution);
         unplaced.addAll(lines.leftOver());
         long least = Math.min(search.moneyBound(), solution.money());

@@ -41,7 +41,7 @@ final class Lacking {
         Duration left = limit.minusNanos((long) (budget.seconds() * 1e9));
         Duration least = limit.dividedBy(LEAST_SHARE);
         Effort mine = new Effort(effort.steps(), left.compareTo(least) < 0 ? least : left, effort.patience());
-        CuttingSearch search = new CuttingSearch(scarce, mine, new CuttingBudget(mine), Optional.empty());
+        CuttingSearch search = new CuttingSearch(scarce, null, mine, new CuttingBudget(mine));
         Solution found = search.run();
         atLeast = Math.max(atLeast, scarce.uncutAtLeast(search.bound()));
         return new Fewest(found.uncut() < first.uncut() ? whole(whole, found, filling) : first, Math.min(atLeast, found.uncut()));

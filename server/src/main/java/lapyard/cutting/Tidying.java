@@ -27,7 +27,7 @@ record Tidying(WholeProblem problem, Filling filling, Effort effort, CuttingBudg
     }
 
     /** Moves what lies on a board on hand to a shorter one that waits and costs no more, light boards first. */
-    private Solution sparing(Solution plan) {
+    Solution sparing(Solution plan) {
         int[] free = problem.supply.clone();
         plan.patterns().forEach((pattern, count) -> {
             if (pattern.stock() != Pattern.NONE && limited(pattern.stock())) free[pattern.stock()] -= count;

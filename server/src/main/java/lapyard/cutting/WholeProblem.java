@@ -249,17 +249,16 @@ final class WholeProblem {
         return priceUnit.multiply(BigDecimal.valueOf(units));
     }
 
+    /** Price units that cost no less than this money. */
+    long unitsIn(BigDecimal money) {
+        return money.divide(priceUnit, 0, RoundingMode.CEILING).longValueExact();
+    }
+
     /** The least money that a plan can cost when {@code money x boardWeight + boards} is at least {@code costAtLeast}. */
     long moneyAtLeast(long costAtLeast) {
         if (boardWeight == 0) return 0;
         if (boardWeight == 1) return Math.max(0, costAtLeast);
         return Math.max(0, -Math.floorDiv(-(costAtLeast - mostBoards), boardWeight));
-    }
-
-    /** The fewest boards that a plan of this money can take when {@code money x boardWeight + boards} is at least {@code costAtLeast}. */
-    long boardsAtLeast(long costAtLeast, long money) {
-        if (boardWeight == 0) return costAtLeast;
-        return boardWeight == 1 ? money : costAtLeast - money * boardWeight;
     }
 
     private boolean holdsSomething(BoardKind kind) {

@@ -1,5 +1,6 @@
 package lapyard.job;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import lapyard.catalogue.Section;
 import lapyard.construction.Construction;
@@ -16,13 +18,16 @@ import lapyard.construction.Piece;
 import lapyard.construction.SeamSplit;
 import lapyard.cutting.CuttingProblem;
 import lapyard.cutting.CuttingResult;
+import lapyard.order.Ordering;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
+import org.joda.money.CurrencyUnit;
 
 /**
- * Where long walls are joined, chosen with the boards: of the ways that keep every rule, those with which all beds' timber
- * of a section costs least, then takes the fewest boards; the usual way where that is no worse. Walls alike are joined
- * alike. Each kind of wall in turn is tried every way until a round changes nothing; the number of tries is bounded.
+ * Where long walls are joined, chosen with the boards and with what holds the joints: of the ways that keep every rule, those
+ * with which all beds' timber of a section, their ties, plates, screws and seal cost least together; the usual way where that is
+ * no dearer. Walls alike are joined alike. Each kind of wall in turn is tried every way until a round changes nothing; the
+ * number of tries is bounded.
  */
 final class Joining {
     /** Cuttings tried for one section; one whose bound rules it out takes well under a millisecond. */
@@ -38,7 +43,11 @@ final class Joining {
     private final double longestMm;
     private final Map<Kind, List<At>> walls = new LinkedHashMap<>();
     private final Map<Kind, Integer> chosen = new HashMap<>();
-    private final Map<String, List<Piece>> settled = new HashMap<>();
+    private final Map<List<Object>, Construction.Joined> built = new HashMap<>();
+    private final Map<List<Object>, BigDecimal> prices = new HashMap<>();
+
+    /** The beds joined as is chosen now: what is cut for them, and what all that holds them costs at least. */
+    private record Trial(CuttingProblem boards, BigDecimal held) {}
 
     private Joining(Garden garden, Section section, List<Bed> beds) {
         this.garden = garden;
@@ -66,7 +75,7 @@ final class Joining {
 
     private double longestPartMm(Bed bed, LongWall wall, SeamSplit way) {
         String letter = Bed.wallLetter(wall.side());
-        return Construction.pieces(bed, garden.goods().saw(), longestMm, Map.of(wall.side(), way)).stream()
+        return built(bed, Map.of(wall.side(), way)).pieces().stream()
                 .filter(piece -> piece.wall().equals(letter))
                 .mapToDouble(Piece::lengthMm)
                 .max()
@@ -118,7 +127,10 @@ final class Joining {
     }
 
     private void settle(Section section, SearchOptions looking) {
-        CuttingResult best = looking.boardsShortly(trial(section));
+        Trial usual = trial(section);
+        CuttingResult cut = looking.boardsShortly(usual.boards());
+        int unplaced = cut.unplaced().size();
+        BigDecimal best = cut.cost().add(usual.held());
         Set<List<Integer>> tried = new HashSet<>(Set.of(choices()));
         boolean changed = true;
         while (changed && tried.size() < MOST_TRIES) {
@@ -129,9 +141,16 @@ final class Joining {
                     chosen.put(kind, way);
                     // What was tried before was no better than what is best by now.
                     if (!tried.add(choices())) continue;
-                    Optional<CuttingResult> better = looking.boardsBetter(trial(section), best);
+                    Trial trial = trial(section);
+                    BigDecimal below = best.subtract(trial.held());
+                    int left = unplaced;
+                    Optional<CuttingResult> better = left == 0
+                            ? looking.boardsCheaper(trial.boards(), below)
+                            : Optional.of(looking.boardsShortly(trial.boards())).filter(other -> other.unplaced().size() < left
+                                    || other.unplaced().size() == left && other.cost().compareTo(below) < 0);
                     if (better.isPresent()) {
-                        best = better.get();
+                        best = better.get().cost().add(trial.held());
+                        unplaced = better.get().unplaced().size();
                         kept = way;
                         changed = true;
                     }
@@ -146,17 +165,30 @@ final class Joining {
         return walls.keySet().stream().map(chosen::get).toList();
     }
 
-    private CuttingProblem trial(Section section) {
+    private Trial trial(Section section) {
         Map<String, Map<Integer, SeamSplit>> now = choice();
         Map<Bed, List<Piece>> pieces = new LinkedHashMap<>();
+        Map<String, Double> needs = new TreeMap<>();
         for (Bed bed : beds) {
-            pieces.put(
-                    bed,
-                    now.containsKey(bed.id())
-                            ? Construction.pieces(bed, garden.goods().saw(), longestMm, now.get(bed.id()))
-                            : settled.computeIfAbsent(bed.id(), id -> Construction.pieces(bed, garden.goods().saw(), longestMm, Map.of())));
+            Construction.Joined built = built(bed, now.getOrDefault(bed.id(), Map.of()));
+            pieces.put(bed, built.pieces());
+            PackNeeds.amounts(bed, built.quantities()).forEach((item, amount) -> needs.merge(item, amount, Double::sum));
         }
-        return PooledTimber.trial(garden, section, pieces);
+        BigDecimal held = BigDecimal.ZERO;
+        for (Map.Entry<String, Double> need : needs.entrySet()) {
+            held = held.add(prices.computeIfAbsent(List.of(need.getKey(), need.getValue()), same -> price(need.getKey(), need.getValue())));
+        }
+        return new Trial(PooledTimber.trial(garden, section, pieces), held);
+    }
+
+    private BigDecimal price(String item, double need) {
+        return garden.goods().catalogue().packs(item)
+                .flatMap(goods -> Ordering.leastCost(goods, need, CurrencyUnit.of(garden.terms().currency())))
+                .orElse(BigDecimal.ZERO);
+    }
+
+    private Construction.Joined built(Bed bed, Map<Integer, SeamSplit> joined) {
+        return built.computeIfAbsent(List.of(bed.id(), joined), same -> Construction.joined(bed, garden.goods().saw(), longestMm, joined));
     }
 
     private Map<String, Map<Integer, SeamSplit>> choice() {

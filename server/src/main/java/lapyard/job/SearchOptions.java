@@ -37,9 +37,11 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
 
     private record Boards(CuttingProblem problem, Effort effort) {}
 
+    private record Cheapest(CuttingProblem problem, Effort effort) {}
+
     private record Rolls(RollProblem problem, Effort effort) {}
 
-    private record Compared(CuttingProblem problem, BigDecimal than, int boards) {}
+    private record Compared(CuttingProblem problem, BigDecimal than) {}
 
     SearchOptions(SearchLength search, Function<String, Progress> progress, SearchMemory memory) {
         this(search, progress, true, memory);
@@ -72,19 +74,28 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
         return boards(problem, boards(of), Progress.UNHEARD);
     }
 
-    /** Enough to compare one way to join walls with another. */
-    CuttingResult boardsShortly(CuttingProblem problem) {
-        return boards(problem, BOARDS_GLANCE, Progress.UNHEARD);
+    /** As above, the money of a plan that nobody saws and from which no nests are taken. */
+    CuttingResult moneyAlone(CuttingProblem problem, int of) {
+        return cheapest(problem, boards(of));
     }
 
-    /** As {@link CuttingSolver#better}, looked for as shortly; {@code than} leaves nothing uncut. */
-    Optional<CuttingResult> boardsBetter(CuttingProblem problem, CuttingResult than) {
-        if (!than.unplaced().isEmpty()) return CuttingSolver.better(problem, BOARDS_GLANCE, than);
+    /** Enough to compare the money of one way to join walls with another. */
+    CuttingResult boardsShortly(CuttingProblem problem) {
+        return cheapest(problem, BOARDS_GLANCE);
+    }
+
+    /** As {@link CuttingSolver#cheaper}, looked for as shortly. */
+    Optional<CuttingResult> boardsCheaper(CuttingProblem problem, BigDecimal than) {
         return memory.of(
-                new Compared(problem, than.cost(), than.boards()),
-                problem.pieces().stream().mapToInt(CuttingProblem.Demand::count).sum(),
-                asked -> CuttingSolver.better(problem, BOARDS_GLANCE, than),
+                new Compared(problem, than),
+                pieces(problem),
+                asked -> CuttingSolver.cheaper(problem, BOARDS_GLANCE, than),
                 result -> problem.retrimMm() == 0);
+    }
+
+    private CuttingResult cheapest(CuttingProblem problem, Effort effort) {
+        return memory.of(new Cheapest(problem, effort), pieces(problem), asked -> CuttingSolver.cheapest(problem, effort),
+                result -> whole(problem, effort, result));
     }
 
     RollResult rolls(String name, RollProblem problem) {
@@ -105,12 +116,20 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
     }
 
     private CuttingResult boards(CuttingProblem problem, Effort effort, Progress heard) {
-        int pieces = problem.pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
         return memory.of(
                 new Boards(problem, effort),
-                pieces,
+                pieces(problem),
                 asked -> CuttingSolver.solve(problem, effort, heard),
-                result -> problem.retrimMm() == 0 && result.seconds() * 1e9 < effort.limit().toNanos());
+                result -> whole(problem, effort, result));
+    }
+
+    private static int pieces(CuttingProblem problem) {
+        return problem.pieces().stream().mapToInt(CuttingProblem.Demand::count).sum();
+    }
+
+    /** Not cut short by the clock. */
+    private static boolean whole(CuttingProblem problem, Effort effort, CuttingResult result) {
+        return problem.retrimMm() == 0 && result.seconds() * 1e9 < effort.limit().toNanos();
     }
 
     private RollResult rolls(RollProblem problem, Effort effort, Progress heard) {

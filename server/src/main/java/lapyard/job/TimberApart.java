@@ -59,7 +59,10 @@ record TimberApart(
 
     /** From each supplier. */
     private List<Alone> fromEach(BedWay way, int[] offered, SearchOptions looking) {
-        Function<CuttingProblem, CuttingResult> share = problem -> looking.boardsAlone(problem, own.ways().size());
+        int of = own.ways().size();
+        Function<CuttingProblem, CuttingResult> share = PooledTimber.angled(way.bed())
+                ? problem -> looking.boardsAlone(problem, of)
+                : problem -> looking.moneyAlone(problem, of);
         return sold.stream()
                 .map(section -> Alone.of(section, rack, Nesting.cheapest(PooledTimber.saw(garden, section, offered(offered)),
                         PooledTimber.blanks(garden.goods().saw(), List.of(way), PooledTimber.sawn(garden, section)), List.of(), PooledTimber.sawn(garden, section),

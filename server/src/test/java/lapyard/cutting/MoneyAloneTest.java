@@ -1,0 +1,65 @@
+package lapyard.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapyard.working.Effort;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Asking for the money alone, or for less than some, answers as a whole search would, so that stopping early costs nothing. */
+class MoneyAloneTest {
+    private static final Effort GLANCE = new Effort(4_000, Duration.ofMinutes(1), 800);
+
+    static List<CuttingProblem> jobs() {
+        List<CuttingProblem> jobs = new ArrayList<>();
+        for (long seed = 61; seed <= 90; seed++) {
+            jobs.add(Shapes.trade(3 + (int) (seed % 7), 12 + (int) (seed % 40), 1 + (int) (seed % 4), (int) (seed % 3), seed).problem());
+        }
+        jobs.add(Jobs.job("all free", 3, 0, List.of(Jobs.onHand("R1", 3000, "0", 4), Jobs.onHand("R2", 2000, "0", 9)),
+                Jobs.pieces(900, 5, 650, 4)));
+        jobs.add(Jobs.job("too few", 3, 0, List.of(Jobs.onHand("R1", 3000, "1", 1)), Jobs.pieces(900, 5, 650, 4)));
+        jobs.add(Jobs.job("one too long", 3, 0, List.of(Jobs.board(3000, "7.30")), Jobs.pieces(3900, 1, 650, 4)));
+        return jobs;
+    }
+
+    @ParameterizedTest
+    @MethodSource("jobs")
+    void theAnswerIsThatOfAWholeSearch(CuttingProblem problem) {
+        CuttingResult whole = CuttingSolver.cheapest(problem, GLANCE);
+        for (String more : List.of("-20", "-1", "-0.10", "-0.001", "0", "0.001", "0.10", "1", "20")) {
+            BigDecimal than = whole.cost().add(new BigDecimal(more)).max(BigDecimal.ZERO);
+            Optional<CuttingResult> cheaper = CuttingSolver.cheaper(problem, GLANCE, than);
+            boolean less = whole.unplaced().isEmpty() && whole.cost().compareTo(than) < 0;
+            assertEquals(less, cheaper.isPresent(), "less than " + than + " against " + whole);
+            cheaper.ifPresent(plan -> {
+                assertEquals(whole.plan(), plan.plan());
+                assertEquals(whole.cost(), plan.cost());
+            });
+        }
+    }
+
+    /** The whole search goes on to fewer boards, fewer stops and longer offcuts; it is the reference for the money. */
+    @ParameterizedTest
+    @MethodSource("jobs")
+    void theMoneyAloneIsThatOfThePlanForTheSaw(CuttingProblem problem) {
+        CuttingResult sawn = CuttingSolver.solve(problem, CuttingSolver.QUICK);
+        CuttingResult money = CuttingSolver.cheapest(problem, CuttingSolver.QUICK);
+        PlanChecker.check(problem, money);
+        assertEquals(sawn.unplaced().size(), money.unplaced().size());
+        assertTrue(money.lowerBound().compareTo(sawn.cost()) <= 0 && sawn.lowerBound().compareTo(money.cost()) <= 0, sawn + " and " + money);
+        if (sawn.proven()) assertEquals(0, sawn.cost().compareTo(money.cost()), sawn + " and " + money);
+    }
+
+    @Test
+    void aPlanThatLeavesPiecesUncutIsNoCheaperOne() {
+        CuttingProblem problem = Jobs.job("too few", 3, 0, List.of(Jobs.onHand("R1", 3000, "1", 1)), Jobs.pieces(900, 5));
+        assertTrue(CuttingSolver.cheaper(problem, GLANCE, new BigDecimal("50")).isEmpty());
+    }
+}
