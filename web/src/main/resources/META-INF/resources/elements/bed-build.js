@@ -12,10 +12,7 @@ import { GardenElement, h } from './make.js';
 
 /** bed-build: how the chosen bed is built: timber, lap, base, liner, fill, finish, which walls are seen, and their lengths. */
 export class BedBuild extends GardenElement {
-  attached() {
-    this.follow([this.garden.plans, this.garden.choice], () => this.render());
-    this.render();
-  }
+  follows = ['plans', 'choice'];
 
   render() {
     const { bed, plan } = this.garden;
@@ -26,7 +23,7 @@ export class BedBuild extends GardenElement {
       h('summary', { 'data-key': 'build' }, 'How it is built'),
       h('div.fields', {}, buildFields({
         plan, key: 'build', without: bed.type ? [] : ['courses'], layers: { own, type: typeOf(plan, bed.type) ?? undefined, garden: plan.defaults },
-        set: fields => this.garden.plans.run(setBed(bed.id, fields)),
+        set: fields => this.run(setBed(bed.id, fields)),
       })),
       this.#seen(bed),
       walls.length ? h('h3', {}, 'Walls') : null,
@@ -40,7 +37,7 @@ export class BedBuild extends GardenElement {
     return h('fieldset', {}, h('legend', {}, 'Walls that are seen'),
       walls.map(wall => h('label.wall', {},
         h('input', { type: 'checkbox', checked: seen.includes(wall), 'data-key': `seen ${wall}`,
-          onchange: () => this.garden.plans.run(setBed(bed.id, { seen: turnedOver(walls, this.garden.bed.whole.seen, wall) })) }),
+          onchange: () => this.run(setBed(bed.id, { seen: turnedOver(walls, this.garden.bed.whole.seen, wall) })) }),
         wall)));
   }
 
@@ -52,7 +49,7 @@ export class BedBuild extends GardenElement {
       check: wanted => (this.garden.bed ? stretchCheck(this.garden.bed, side, wanted) : null),
       onlength: ({ detail }) => {
         const { bed } = this.garden;
-        this.garden.plans.run(setBed(bed.id, { outline: stretched(bed.own, side, detail.mm), walls: undefined }));
+        this.run(setBed(bed.id, { outline: stretched(bed.own, side, detail.mm), walls: undefined }));
         this.say(`${wall} is ${shown(detail.mm, units)} long.`);
       },
     });

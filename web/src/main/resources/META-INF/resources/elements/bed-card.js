@@ -21,11 +21,12 @@ export class BedCard extends GardenElement {
   #built = null;
   #fields = {};
 
+  follows = ['plans', 'choice', 'reckoning'];
+
   attached() {
     this.setAttribute('role', 'region');
     this.setAttribute('aria-label', 'The chosen bed');
-    this.follow([this.garden.plans, this.garden.choice, this.garden.reckoning], () => this.render());
-    this.render();
+    super.attached();
   }
 
   render() {
@@ -41,8 +42,6 @@ export class BedCard extends GardenElement {
     this.#built = build;
     this.#show(bed);
   }
-
-  #run(command) { this.garden.plans.run(command); }
 
   #build(bed) {
     const { plan } = this.garden;
@@ -61,7 +60,7 @@ export class BedCard extends GardenElement {
       y: lengthField({ label: 'Away from it', units, check: placeCheck, key: 'bed y' }),
       turn: countField({ label: 'Turned, degrees', mode: 'decimal', read: readTurn, key: 'bed turn' }),
     };
-    const on = (field, type, command) => field?.addEventListener(type, event => this.#run(command(event.detail)));
+    const on = (field, type, command) => field?.addEventListener(type, event => this.run(command(event.detail)));
     on(f.name, 'count', name => setBed(id, { name: name || undefined }));
     on(f.width, 'length', ({ mm }) => setBed(id, { width: mm }));
     on(f.depth, 'length', ({ mm }) => setBed(id, { depth: mm }));
@@ -125,7 +124,7 @@ export class BedCard extends GardenElement {
       + `timber ${bed.section.id}${bed.placement.mirror ? ', mirrored' : ''}`;
     if (!bed.type) {
       return [`${size}. `, h('button.quiet', { type: 'button', 'data-key': 'make type', onclick: () => {
-        this.#run(makeType(bed.id));
+        this.run(makeType(bed.id));
         this.say(`${calledOf(bed)} is the first of type ${this.garden.bed.type}. Beds adds more of them.`);
       } }, 'Make a type of it')];
     }
@@ -133,8 +132,8 @@ export class BedCard extends GardenElement {
     const others = bedsOf(this.garden.plan).filter(one => one.type === bed.type).length;
     return [`Type ${bed.type}, ${others} of them: ${size}, ${bed.courses} courses. `,
       differs.length ? `Differs in ${differs.join(', ')}. ` : null,
-      differs.length ? h('button.quiet', { type: 'button', 'data-key': 'follow', onclick: () => this.#run(followType(bed.id)) }, 'Make it like its type') : null,
-      h('button.quiet', { type: 'button', 'data-key': 'own', onclick: () => this.#run(ownBed(bed.id)) }, 'Make it a bed of its own')];
+      differs.length ? h('button.quiet', { type: 'button', 'data-key': 'follow', onclick: () => this.run(followType(bed.id)) }, 'Make it like its type') : null,
+      h('button.quiet', { type: 'button', 'data-key': 'own', onclick: () => this.run(ownBed(bed.id)) }, 'Make it a bed of its own')];
   }
 
   #showTakes(bed) {
@@ -157,13 +156,13 @@ export class BedCard extends GardenElement {
 
   turn(degrees = 90) {
     const { bed } = this.garden;
-    this.#run(turnBed(bed.id, degrees));
+    this.run(turnBed(bed.id, degrees));
     this.say(`${calledOf(bed)} turned to ${this.garden.bed.placement.turn} degrees.`);
   }
 
   mirror() {
     const { bed } = this.garden;
-    this.#run(mirrorBed(bed.id));
+    this.run(mirrorBed(bed.id));
     this.say(`${calledOf(bed)} ${this.garden.bed.placement.mirror ? 'mirrored' : 'as drawn again'}.`);
   }
 }

@@ -72,7 +72,7 @@ export class BedTag extends GardenElement {
       stage: countField({ label: 'Stage', read: readStage, key: 'tag stage' }),
       turn: countField({ label: 'Turned, °', mode: 'decimal', read: readTurn, key: 'tag turn' }),
     };
-    const on = (field, type, command) => field?.addEventListener(type, event => this.garden.plans.run(command(event.detail)));
+    const on = (field, type, command) => field?.addEventListener(type, event => this.run(command(event.detail)));
     on(f.width, 'length', ({ mm }) => setBed(id, { width: mm }));
     on(f.depth, 'length', ({ mm }) => setBed(id, { depth: mm }));
     on(f.courses, 'count', courses => setBed(id, { courses }));
@@ -85,7 +85,7 @@ export class BedTag extends GardenElement {
   }
 
   #turn() {
-    this.garden.plans.run(turnBed(this.garden.bed.id, 90));
+    this.run(turnBed(this.garden.bed.id, 90));
     this.say(`${calledOf(this.garden.bed)} turned to ${this.garden.bed.placement.turn} degrees.`);
   }
 

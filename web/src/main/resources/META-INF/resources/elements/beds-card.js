@@ -11,16 +11,15 @@ const EDGES = [['left', 'Left faces'], ['centre', 'Middles along'], ['right', 'R
 
 /** beds-card: what may be done with several beds in hand, and with one: many copies of it in columns and rows. */
 export class BedsCard extends GardenElement {
+  follows = ['plans', 'choice'];
+
   attached() {
     this.setAttribute('role', 'region');
     this.setAttribute('aria-label', 'The beds in hand');
-    this.follow([this.garden.plans, this.garden.choice], () => this.render());
-    this.render();
+    super.attached();
   }
 
   get ids() { return this.garden.choice.beds; }
-
-  #run(command) { this.garden.plans.run(command); }
 
   render() {
     const { ids } = this;
@@ -42,7 +41,7 @@ export class BedsCard extends GardenElement {
     const verb = (text, key, act) => h('button', { type: 'button', 'data-key': key, onclick: act }, text);
     const said = (command, words) => () => {
       const count = this.ids.length;
-      this.#run(command(this.ids));
+      this.run(command(this.ids));
       this.say(`${count} beds ${words}`);
     };
     return h('div.verbs', {},
@@ -58,7 +57,7 @@ export class BedsCard extends GardenElement {
     return [
       h('h3', {}, 'In line'),
       h('div.verbs.lines', {}, EDGES.map(([edge, text]) => h('button', { type: 'button', 'data-key': `align ${edge}`, onclick: () => {
-        this.#run(alignBeds(this.ids, edge));
+        this.run(alignBeds(this.ids, edge));
         this.say(`${text} of ${this.ids.length} beds are in line.`);
       } }, text))),
       h('h3', {}, 'Room between'),
@@ -70,13 +69,13 @@ export class BedsCard extends GardenElement {
         lengthField({ label: 'Each away', units, check: away, key: 'room away', onlength: ({ detail }) => this.#spread(1, detail.mm) })),
       h('h3', {}, 'Move by'),
       h('div.fields', {},
-        lengthField({ label: 'To the right', units, check: away, key: 'by along', hint: 'below 0: to the left', onlength: ({ detail }) => this.#run(moveBeds(this.ids, detail.mm, 0)) }),
-        lengthField({ label: 'Away from the house', units, check: away, key: 'by away', onlength: ({ detail }) => this.#run(moveBeds(this.ids, 0, detail.mm)) })),
+        lengthField({ label: 'To the right', units, check: away, key: 'by along', hint: 'below 0: to the left', onlength: ({ detail }) => this.run(moveBeds(this.ids, detail.mm, 0)) }),
+        lengthField({ label: 'Away from the house', units, check: away, key: 'by away', onlength: ({ detail }) => this.run(moveBeds(this.ids, 0, detail.mm)) })),
     ];
   }
 
   #spread(axis, room) {
-    this.#run(spreadBeds(this.ids, axis, room));
+    this.run(spreadBeds(this.ids, axis, room));
     this.say(`${this.ids.length} beds are spread ${axis ? 'away from the house' : 'along the house'}${room === undefined ? '' : `, ${this.yard.lengthText(room)} between`}.`);
   }
 
@@ -85,7 +84,7 @@ export class BedsCard extends GardenElement {
     const beds = this.garden.beds;
     const same = pick => (beds.every(bed => pick(bed) === pick(beds[0])) ? pick(beds[0]) : undefined);
     const all = (label, key, pick, read) => countField({ label, read, key: `all ${key}`, value: same(pick), hint: same(pick) === undefined ? 'they differ' : undefined,
-      oncount: ({ detail }) => this.#run(setBeds(this.ids, id => (key === 'stage' ? stageBed(id, detail) : setBed(id, { [key]: detail })))) });
+      oncount: ({ detail }) => this.run(setBeds(this.ids, id => (key === 'stage' ? stageBed(id, detail) : setBed(id, { [key]: detail })))) });
     return [h('h3', {}, 'All of them'),
       h('div.fields', {}, all('Courses', 'courses', bed => bed.courses, readCourses), all('Stage', 'stage', bed => bed.stage, readStage))];
   }
@@ -133,7 +132,7 @@ export class BedsCard extends GardenElement {
       const block = read();
       const more = (block.columns * block.rows - 1) * this.ids.length;
       if (more + bedsOf(this.garden.plan).length > MOST_BEDS || more < 1) return tell();
-      this.#run(arrayBeds(this.ids, block, { paths: paths.checked }));
+      this.run(arrayBeds(this.ids, block, { paths: paths.checked }));
       this.garden.choice.takeBeds([...this.ids, ...lastBeds(this.garden.plan, more)]);
       this.say(`${more} more beds are added.`);
       return undefined;

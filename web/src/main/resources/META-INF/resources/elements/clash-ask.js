@@ -3,10 +3,7 @@ import { GardenElement, h } from './make.js';
 
 /** clash-ask: two people changed the same thing. Shows both and asks; fires `start-garden` where mine is kept as a copy. */
 export class ClashAsk extends GardenElement {
-  attached() {
-    this.follow([this.garden.keeper], () => this.render());
-    this.render();
-  }
+  follows = ['keeper'];
 
   render() {
     const { clash } = this.garden.keeper;

@@ -1,5 +1,5 @@
-import { lengthField } from './length-field.js';
 import { countField } from './count-field.js';
+import { lengthField } from './length-field.js';
 import { readLengths } from '../geometry/length.js';
 import { rectangle } from '../geometry/outline.js';
 import { roomFor } from '../state/room.js';
@@ -61,9 +61,9 @@ export class GardenTitle extends GardenElement {
         verb('Try out', 'try out', () => { this.#fold(true); this.ask('try out'); }),
         verb('Archive', 'archive garden', () => this.dispatchEvent(new CustomEvent('archive-garden', { bubbles: true })), { title: 'Off the list; nothing else changes' }),
         verb('Delete', 'delete garden', () => this.dispatchEvent(new CustomEvent('delete-garden', { bubbles: true }))),
-        h('select', { 'data-key': 'state', 'aria-label': 'State of the job', title: 'State of the job', onchange: event => this.garden.plans.run(setState(event.target.value)) },
+        h('select', { 'data-key': 'state', 'aria-label': 'State of the job', title: 'State of the job', onchange: event => this.run(setState(event.target.value)) },
           STATES.map(([value, text]) => h('option', { value, selected: value === stateOf(this.garden.plan) }, text))),
-        h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.garden.plans.run(showIn(event.target.value)) },
+        h('select', { 'data-key': 'units', 'aria-label': 'Lengths are shown in', title: 'Lengths are shown in', onchange: event => this.run(showIn(event.target.value)) },
           [['metric', 'mm'], ['imperial', 'ft, in']].map(([value, text]) => h('option', { value, selected: value === unitsOf(this.garden.plan) }, text)))),
       this.#form, this.#finding(), this.#list());
   }
@@ -153,7 +153,7 @@ export class GardenTitle extends GardenElement {
       if (starting && bed.input.value.trim() && !first) return bed.input.focus();
       this.#fold(true);
       if (starting) this.#start(name.entry, [width.length, depth.length], surface.value, [first].flat().filter(Boolean));
-      else this.garden.plans.run(nameGarden(name.entry));
+      else this.run(nameGarden(name.entry));
       return undefined;
     };
     return h('form', { novalidate: true, 'aria-label': starting ? 'Start a garden' : 'Rename the garden', onsubmit: submit },

@@ -24,10 +24,11 @@ export class GroundForm extends GardenElement {
 
   get #list() { return this.form in ALL_LISTS; }
 
+  follows = ['plans', 'reckoning'];
+
   attached() {
     this.#built = null;
-    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
-    this.render();
+    super.attached();
   }
 
   render() {
@@ -100,8 +101,8 @@ export class GroundForm extends GardenElement {
     const id = `ground-${key.replaceAll(' ', '-')}`;
     const select = h('select', { id, 'data-key': key, onchange: event => {
       const chosen = event.target.value;
-      if (field.becomes) this.garden.plans.run(put(path, field.becomes(valueAt(this.garden.plan, path), chosen, this.garden.plan)));
-      else if (field.whole && chosen === '') this.garden.plans.run(put(path, undefined));
+      if (field.becomes) this.run(put(path, field.becomes(valueAt(this.garden.plan, path), chosen, this.garden.plan)));
+      else if (field.whole && chosen === '') this.run(put(path, undefined));
       else this.#set(whole, chosen === field.usual && !field.whole ? undefined : chosen);
     } }, field.choices.map(([value, text]) => h('option', { value }, text)));
     this.#shows.push(() => { select.value = valueAt(this.garden.plan, whole) ?? field.usual; });
@@ -121,14 +122,14 @@ export class GroundForm extends GardenElement {
     if (JSON.stringify(valueAt(this.garden.plan, path)) === JSON.stringify(value)) return;
     const { begins, path: own } = this.#spec;
     const command = put(path, value);
-    this.garden.plans.run(begins && !valueAt(this.garden.plan, own) ? plan => command(put(own, begins)(plan)) : command);
+    this.run(begins && !valueAt(this.garden.plan, own) ? plan => command(put(own, begins)(plan)) : command);
   }
 
   #add() {
     const { path, fresh, one } = this.#spec;
     const count = (valueAt(this.garden.plan, path) ?? []).length;
     const items = fresh(this.garden.plan, count);
-    this.garden.plans.run(addTo(path, ...items));
+    this.run(addTo(path, ...items));
     this.render();
     this.querySelector(`[data-row="${this.form} ${count}"] :is(input, select)`)?.focus();
     this.say(items.length > 1 ? `${items.length} of them added.` : `A ${one} is added.`);
@@ -137,7 +138,7 @@ export class GroundForm extends GardenElement {
   #drop(i, name) {
     const { path, least } = this.#spec;
     if (least && (valueAt(this.garden.plan, path) ?? []).length <= least) return this.say(`${least} are needed at least.`);
-    this.garden.plans.run(dropFrom(path, i));
+    this.run(dropFrom(path, i));
     this.render();
     this.querySelector(`[data-key="add ${this.form}"]`)?.focus();
     return this.say(`${name} is deleted. Undo brings it back.`);

@@ -16,18 +16,17 @@ import './shelf-piece.js';
 
 /** lap-beds: all about what is in hand, the types and what differs from them, all beds, and how beds are usually built here. */
 export class LapBeds extends GardenElement {
+  follows = ['plans', 'choice'];
+
   attached() {
     const make = tag => custom(tag, { garden: this.garden, yard: this.yard });
     this.#list = h('div');
     this.replaceChildren(make('bed-card'), make('beds-card'), this.#list, custom('shelf-piece', { garden: this.garden, kind: 'type',
       contentOf: plan => typeOf(plan, this.garden.bed?.type), nothing: 'Take a bed of the type in hand first.' }));
-    this.follow([this.garden.plans, this.garden.choice], () => this.render());
-    this.render();
+    super.attached();
   }
 
   #list;
-
-  #run(command) { this.garden.plans.run(command); }
 
   render() {
     const { plan } = this.garden;
@@ -39,7 +38,7 @@ export class LapBeds extends GardenElement {
       h('ul.types', {}, types.map(type => this.#type(type))),
       own.length ? [h('h3', {}, types.length ? 'Beds of their own' : 'Beds'), h('ul.own', {}, own.map(bed => this.#bed(bed)))] : null,
       h('details', {}, h('summary', { 'data-key': 'usual' }, 'How beds are usually built here'),
-        h('div.fields', {}, buildFields({ plan, key: 'usual', isUsual: true, layers: { own: plan.defaults ?? {} }, set: fields => this.#run(setDefaults(fields)) })))]);
+        h('div.fields', {}, buildFields({ plan, key: 'usual', isUsual: true, layers: { own: plan.defaults ?? {} }, set: fields => this.run(setDefaults(fields)) })))]);
   }
 
   #type({ id, name, type, beds, exceptions }) {
@@ -48,20 +47,20 @@ export class LapBeds extends GardenElement {
     const laid = typeLaid(plan, id);
     const [width, depth] = sizeOf(laid.own);
     const size = (label, key) => lengthField({ label, units, mm: type[key], key: `type ${id} ${key}`, check: sideCheck(plan, laid.section.thickness, key),
-      onlength: ({ detail }) => this.#run(setType(id, { [key]: detail.mm })) });
+      onlength: ({ detail }) => this.run(setType(id, { [key]: detail.mm })) });
     return h('li', { 'data-key': `type ${id}` },
       h('div.row', {}, h('p', {}, h('strong', {}, name || `Type ${id}`), ` ${shown(width, units)} × ${shown(depth, units)} · ${laid.courses}, ${beds.length} of them`),
         h('button', { type: 'button', 'data-key': `type ${id} stand`, onclick: () => this.#stand(id) }, 'Add one')),
       beds.length ? h('p.placed', {}, beds.map(bed => this.#to(bed))) : null,
       exceptions.map(({ bed, keys }) => h('p.differs', { 'data-key': `differs ${bed}` }, `${bed} differs in ${keys.join(', ')}. `,
-        h('button.quiet', { type: 'button', 'data-key': `follow ${bed}`, onclick: () => this.#run(followType(bed)) }, 'Make it like its type'))),
+        h('button.quiet', { type: 'button', 'data-key': `follow ${bed}`, onclick: () => this.run(followType(bed)) }, 'Make it like its type'))),
       h('details', {}, h('summary', { 'data-key': `type ${id} edit` }, 'Change the type'),
         h('div.fields', {},
           countField({ label: 'Name', mode: 'text', key: `type ${id} name`, value: name, read: text => (nameCheck(text) ? { error: nameCheck(text) } : { value: text.trim() }),
-            oncount: ({ detail }) => this.#run(setType(id, { name: detail || undefined })) }),
+            oncount: ({ detail }) => this.run(setType(id, { name: detail || undefined })) }),
           type.width && type.depth ? [size('Width', 'width'), size('Depth', 'depth')] : null,
-          buildFields({ plan, key: `type ${id}`, layers: { own: type, garden: plan.defaults }, set: fields => this.#run(setType(id, fields)) })),
-        beds.length ? null : h('button', { type: 'button', 'data-key': `type ${id} delete`, onclick: () => this.#run(removeType(id)) }, 'Delete the type')));
+          buildFields({ plan, key: `type ${id}`, layers: { own: type, garden: plan.defaults }, set: fields => this.run(setType(id, fields)) })),
+        beds.length ? null : h('button', { type: 'button', 'data-key': `type ${id} delete`, onclick: () => this.run(removeType(id)) }, 'Delete the type')));
   }
 
   #to(bed) {
@@ -80,7 +79,7 @@ export class LapBeds extends GardenElement {
     const { plan } = this.garden;
     const room = roomFor(typeLaid(plan, id).own, plan, this.garden.reckoning.sheet);
     const { at } = room;
-    this.#run(standType(id, at));
+    this.run(standType(id, at));
     const bed = lastBed(this.garden.plan);
     this.garden.choice.takeBed(bed);
     this.say(`Bed ${bed} is added, ${this.yard.lengthText(at[0])} along and ${this.yard.lengthText(at[1])} away from the house.${saidOfRoom(room)}`);

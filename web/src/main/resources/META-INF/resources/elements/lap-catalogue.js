@@ -43,8 +43,6 @@ export class LapCatalogue extends GardenElement {
     this.rebuild(this.#suppliers(), this.#offers ??= custom('merchant-offers', { garden: this.garden }), this.#list(), this.#timber(), this.#prices(), this.#shelf ??= custom('shelf-piece', { garden: this.garden, kind: 'catalogue', contentOf: plan => plan.catalogue ?? null }));
   }
 
-  #run(command) { this.garden.plans.run(command); }
-
   #suppliers() {
     const suppliers = suppliersOf(this.garden.plan);
     return h('section', {},
@@ -64,13 +62,13 @@ export class LapCatalogue extends GardenElement {
     if (!name) return;
     const id = supplierCode(name, suppliersOf(this.garden.plan).map(one => one.id));
     input.value = '';
-    this.#run(addSupplier({ id, name }));
+    this.run(addSupplier({ id, name }));
     this.say(`${name} is on the list of suppliers.`);
   }
 
   #one(supplier) {
     const { id } = supplier;
-    const set = fields => this.#run(setSupplier(id, fields));
+    const set = fields => this.run(setSupplier(id, fields));
     const price = (label, field, hint) => countField({
       label, mode: 'decimal', key: `supplier ${id} ${field}`, value: supplier[field] ?? '', hint,
       read: readPrice, oncount: ({ detail }) => set({ [field]: detail ?? undefined }),
@@ -179,7 +177,7 @@ export class LapCatalogue extends GardenElement {
       this.#problem = 'The good lines do not go together: see below.';
       return this.render();
     }
-    this.#run(takeCatalogue(this.#preview.garden.catalogue));
+    this.run(takeCatalogue(this.#preview.garden.catalogue));
     this.#preview = null;
     this.#text = '';
     this.say(`${count} ${count === 1 ? 'line is' : 'lines are'} taken. Undo brings the list before back.`);
@@ -188,7 +186,7 @@ export class LapCatalogue extends GardenElement {
 
   #timber() {
     const rows = timberRows(this.garden.plan, this.#examples);
-    const set = (id, fields) => this.#run(setTimber(id, fields, this.#examples));
+    const set = (id, fields) => this.run(setTimber(id, fields, this.#examples));
     return h('section', {},
       h('h3', {}, 'Timber'),
       h('ul.prices', {}, rows.map(({ id, goodFaces, treated, strengthClass }) => h('li', { 'data-key': `timber ${id}` },
@@ -221,7 +219,7 @@ export class LapCatalogue extends GardenElement {
         const from = row.supplier ? `, ${names[row.supplier] ?? row.supplier}` : '';
         return h('li', { 'data-key': `row ${key}` }, countField({
           label: `${row.what}, ${row.sold}${from}`, mode: 'decimal', key, value: row.price ?? '', hint: row.example ? 'example' : row.price === null ? 'no price yet' : '',
-          read: readPrice, oncount: ({ detail }) => this.#run(setPrice(row, detail, this.#examples)),
+          read: readPrice, oncount: ({ detail }) => this.run(setPrice(row, detail, this.#examples)),
         }));
       })));
   }

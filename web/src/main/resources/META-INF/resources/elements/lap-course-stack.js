@@ -9,10 +9,7 @@ const ENDS = { start: 'at its start', end: 'at its end', both: 'at both ends', n
 
 /** lap-course-stack: the courses of the bed in hand as a stack, drawn large. Pressing one lifts that ring out in the yard and lists its pieces. */
 export class LapCourseStack extends GardenElement {
-  attached() {
-    this.follow([this.garden.choice, this.garden.plans, this.garden.reckoning], () => this.render());
-    this.render();
-  }
+  follows = ['choice', 'plans', 'reckoning'];
 
   render() {
     const { bed, choice, reckoning, plan } = this.garden;

@@ -13,10 +13,7 @@ export class LapDays extends GardenElement {
   #open = null;
   #crew = null;
 
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning', 'keeper'];
 
   get weekends() { return this.garden.reckoning.sheet?.weekends ?? null; }
 

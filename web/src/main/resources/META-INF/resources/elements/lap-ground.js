@@ -19,12 +19,13 @@ export class LapGround extends GardenElement {
   #outline = null;
   #told = {};
 
+  follows = ['plans', 'reckoning'];
+
   attached() {
     this.#built = null;
     this.yard.corners = true;
     this.atEnd(() => { this.yard.corners = false; });
-    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
-    this.render();
+    super.attached();
   }
 
   render() {
@@ -63,7 +64,7 @@ export class LapGround extends GardenElement {
   #ways() {
     return h('div.field', {}, h('label', { for: 'ground-way' }, 'How the yard is given'),
       h('select', { id: 'ground-way', 'data-key': 'ground way', onchange: event => {
-        this.garden.plans.run(saidBy(event.target.value));
+        this.run(saidBy(event.target.value));
         this.render();
         this.querySelector('[data-key="ground way"]').focus();
       } }, WAYS.map(([value, text]) => h('option', { value }, text))));
@@ -73,7 +74,7 @@ export class LapGround extends GardenElement {
     this.#outline = null;
     if (way === 'drawn') {
       this.#outline = countField({ label: 'Corners', mode: 'text', key: 'ground outline', hint: '0, 0; 12000, 0; 12000, 9000', read: text => readPlaces(text, 3) });
-      this.#outline.addEventListener('count', event => this.garden.plans.run(put(['ground', 'outline'], event.detail)));
+      this.#outline.addEventListener('count', event => this.run(put(['ground', 'outline'], event.detail)));
       return [this.#outline, h('button', { type: 'button', 'data-key': 'draw outline', onclick: () => this.#drawOutline() }, 'Draw the outline'),
         h('p.hint', {}, 'Press corner by corner, or type each length and its way. While this place is open the corners can be dragged.')];
     }
@@ -84,7 +85,7 @@ export class LapGround extends GardenElement {
   async #drawOutline() {
     const points = await this.yard.draw({ as: 'outline', name: 'The yard' });
     if (!points) return;
-    this.garden.plans.run(put(['ground', 'outline'], points));
+    this.run(put(['ground', 'outline'], points));
     this.yard.wholeYard();
     this.say('The yard is drawn.');
   }

@@ -9,10 +9,7 @@ const SHEETS = [['bed-register', 'Bed register: what each bed is, and where'], [
 
 /** lap-hand-over: the sheets and the file that go to whoever tends the garden from now on. */
 export class LapHandOver extends GardenElement {
-  attached() {
-    this.follow([this.garden.keeper, this.garden.plans], () => this.render());
-    this.render();
-  }
+  follows = ['keeper', 'plans'];
 
   render() {
     const done = (this.garden.plan.tally?.done ?? []).length;

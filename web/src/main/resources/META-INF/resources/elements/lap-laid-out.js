@@ -7,10 +7,7 @@ const COUNTS = { beds: 'number of beds', area: 'room to plant', sun: 'sun on foo
 
 /** lap-laid-out: what the yard is to be laid out for, proposals as ghosts in the yard, and one of them made the garden. */
 export class LapLaidOut extends GardenElement {
-  attached() {
-    this.follow([this.garden.plans, this.garden.layOut], () => this.render());
-    this.render();
-  }
+  follows = ['plans', 'layOut'];
 
   render() {
     const { plan, layOut } = this.garden;
@@ -42,7 +39,7 @@ export class LapLaidOut extends GardenElement {
     ];
   }
 
-  #change(command) { this.garden.plans.run(command); }
+  #change(command) { this.run(command); }
 
   #answer(look) {
     if (look.standing === 'looking') {
@@ -76,7 +73,7 @@ export class LapLaidOut extends GardenElement {
 
   #keep(proposal) {
     this.garden.layOut.forget();
-    this.garden.plans.run(() => proposal.garden);
+    this.run(() => proposal.garden);
     this.say('The proposal is kept. Undo brings back what stood before.');
   }
 }

@@ -34,7 +34,7 @@ export class LapLoadIn extends PartPlace {
   #way() {
     const way = wayInOf(this.garden.plan);
     const units = unitsOf(this.garden.plan);
-    const set = (part, fields) => this.garden.plans.run(setWayIn(part, fields));
+    const set = (part, fields) => this.run(setWayIn(part, fields));
     const own = (value, unit) => (value === '' ? value : Number(valueIn(value, unit, units).toFixed(2)));
     const number = (label, part, field, least, most, unit) => countField({
       label: `${label}, ${unitIn(unit, units)}`, mode: 'decimal', key: `way ${part ?? ''} ${field}`, value: own((part ? way[part]?.[field] : way[field]) ?? '', unit),

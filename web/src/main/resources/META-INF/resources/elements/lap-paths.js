@@ -19,10 +19,7 @@ const widthCheck = mm => (mm < LEAST ? `${millimetres(LEAST - mm)} too narrow. W
 export class LapPaths extends GardenElement {
   #width = USUAL.pathWidth;
 
-  attached() {
-    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
-    this.render();
-  }
+  follows = ['plans', 'reckoning'];
 
   render() {
     const { plan } = this.garden;
@@ -52,12 +49,12 @@ export class LapPaths extends GardenElement {
         h('dd', {}, shownNumber(this.garden.choice, `path ${index} ${quantity.key} ${i}`, { ...quantity, units, name: labelOf(quantity.key) }))))) : null));
   }
 
-  #set(index, fields) { this.garden.plans.run(setPath(index, fields)); }
+  #set(index, fields) { this.run(setPath(index, fields)); }
 
   async #draw() {
     const line = await this.yard.draw({ as: 'line', name: 'Path', width: this.#width });
     if (!line) return;
-    this.garden.plans.run(addPath(line, this.#width));
+    this.run(addPath(line, this.#width));
     this.say('The path is laid.');
   }
 
@@ -68,7 +65,7 @@ export class LapPaths extends GardenElement {
   }
 
   #delete(index, called) {
-    this.garden.plans.run(removePath(index));
+    this.run(removePath(index));
     this.say(`${called} is deleted. Undo brings it back.`);
   }
 }

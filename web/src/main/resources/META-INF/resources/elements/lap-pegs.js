@@ -25,7 +25,7 @@ export class LapPegs extends PartPlace {
 
   #houseWall() {
     const [from, to] = houseWall(yardOf(this.garden.plan)) ?? [[0, 0], [6000, 0]];
-    this.garden.plans.run(put(['ground', 'baseline'], { from, to }));
+    this.run(put(['ground', 'baseline'], { from, to }));
     this.render();
     this.querySelector('input')?.focus();
     this.say('The house wall is the baseline.');

@@ -9,26 +9,13 @@ const when = time => new Date(time).toLocaleString([], { dateStyle: 'medium', ti
 export class LapPeople extends GardenElement {
   #shares = null;
   #told = null;
-  #problem = null;
 
   attached() {
     this.render();
-    this.#try('Who may look is not known', async () => { this.#shares = await api.shares(this.garden.id); });
+    this.try('Who may look is not known', async () => { this.#shares = await api.shares(this.garden.id); });
   }
 
-  render() { this.rebuild(this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null, this.#shared()); }
-
-  /** Draws what came of it, or says what did not. */
-  async #try(what, act) {
-    this.#problem = null;
-    try {
-      await act();
-    } catch (problem) {
-      this.#problem = `${what}: ${problem.message}`;
-      this.say(this.#problem);
-    }
-    if (this.isConnected) this.render();
-  }
+  render() { this.rebuild(this.wrong(), this.#shared()); }
 
   #shared() {
     return h('section', {},
@@ -50,7 +37,7 @@ export class LapPeople extends GardenElement {
   }
 
   async #share(label, ends, input) {
-    await this.#try('It is not shared', async () => {
+    await this.try('It is not shared', async () => {
       this.#told = { label, token: await api.share(this.garden.id, label, ends) };
       this.#shares = await api.shares(this.garden.id);
       input.value = '';
@@ -59,7 +46,7 @@ export class LapPeople extends GardenElement {
   }
 
   async #unshare(share, label) {
-    await this.#try('The share is not taken back', async () => {
+    await this.try('The share is not taken back', async () => {
       await api.unshare(this.garden.id, share);
       this.#shares = await api.shares(this.garden.id);
       this.#told = null;

@@ -44,7 +44,7 @@ export class LapQuote extends PartPlace {
 
   #terms() {
     const quote = quoteOf(this.garden.plan);
-    const set = fields => this.garden.plans.run(setQuote(fields));
+    const set = fields => this.run(setQuote(fields));
     const field = (label, key, read, mode = 'text', hint = undefined) => countField({
       label, mode, key: `quote ${key}`, value: quote[key] ?? '', hint, read, oncount: ({ detail }) => set({ [key]: detail ?? undefined }),
     });
@@ -65,11 +65,11 @@ export class LapQuote extends PartPlace {
     const read = readExclusions(area.value);
     this.#wrong = read.error ?? null;
     if (read.error) this.render();
-    else this.garden.plans.run(setQuote({ exclusions: read.value }));
+    else this.run(setQuote({ exclusions: read.value }));
   }
 
   #labour() {
-    const run = command => this.garden.plans.run(command);
+    const run = command => this.run(command);
     const labour = quoteOf(this.garden.plan).labour ?? [];
     return h('section', {},
       h('h3', {}, 'Work'),

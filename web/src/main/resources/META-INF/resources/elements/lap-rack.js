@@ -30,12 +30,7 @@ const lengthCheck = mm => (mm < LEAST ? `${millimetres(LEAST - mm)} too short. W
 export class LapRack extends GardenElement {
   #next = { length: 2400, count: 1, section: null };
 
-  attached() {
-    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
-    this.render();
-  }
-
-  #run(command) { this.garden.plans.run(command); }
+  follows = ['plans', 'reckoning'];
 
   render() {
     const boards = readRack(this.garden.plan);
@@ -76,7 +71,7 @@ export class LapRack extends GardenElement {
     const units = unitsOf(plan);
     const { index } = board;
     const key = `board ${index}`;
-    const set = fields => this.#run(setBoard(index, fields));
+    const set = fields => this.run(setBoard(index, fields));
     const least = plan.saw?.leastPiece ?? 300;
     const runs = goodRuns(board.length, board.bad, least).map(([from, to]) => shown(to - from, units));
     return h('li', { 'data-key': key }, h('details', {},
@@ -99,7 +94,7 @@ export class LapRack extends GardenElement {
           read: text => (text.trim().length > 200 ? { error: `${text.trim().length - 200} letters too many: 200 at most.` } : { value: text.trim() }), oncount: ({ detail }) => set({ origin: detail || undefined }) }))),
       h('label.wall', {}, h('input', { type: 'checkbox', checked: board.coated, 'data-key': `${key} coated`, onchange: event => set({ coated: event.target.checked || undefined }) }), 'painted or coated'),
       h('div.verbs', {}, h('button', { type: 'button', 'data-key': `${key} off`, onclick: () => {
-        this.#run(takeOffRack(index));
+        this.run(takeOffRack(index));
         this.say(`${board.id || 'The board'} is off the rack. Undo brings it back.`);
       } }, 'Delete'))));
   }
@@ -118,7 +113,7 @@ export class LapRack extends GardenElement {
       const wrong = [...event.target.querySelectorAll('length-field, count-field')].find(field => !field.confirm());
       if (wrong) return wrong.input.focus();
       const { length, count } = this.#next;
-      this.#run(rackBoard({ length, section, count }));
+      this.run(rackBoard({ length, section, count }));
       this.say(`${count} ${count === 1 ? 'board' : 'boards'} racked.`);
       return undefined;
     } },

@@ -12,23 +12,19 @@ export class LapRevisions extends GardenElement {
   #revisions = [];
   #older = false;
   #of = null;
-  #problem = null;
   #from = null;
   #to = null;
   #lines = null;
   #naming = null;
 
-  attached() {
-    this.follow([this.garden.keeper], () => this.render());
-    this.render();
-  }
+  follows = ['keeper'];
 
   render() {
     this.#fetch();
     const { keeper } = this.garden;
     const newest = this.#revisions[0]?.number;
     this.rebuild(
-      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.wrong(),
       h('section', {},
         h('h3', {}, 'What changed'),
         this.#revisions.length < 2 ? h('p.hint', {}, 'One revision so far: the next change makes the second.') : this.#difference(newest)),
@@ -47,7 +43,7 @@ export class LapRevisions extends GardenElement {
     const { keeper, id } = this.garden;
     if (keeper.standing !== 'kept' || this.#of === keeper.revision) return;
     this.#of = keeper.revision;
-    await this.#try('The history does not come', async () => {
+    await this.try('The history does not come', async () => {
       const { revisions, next } = await api.revisions(id);
       this.#revisions = revisions;
       this.#older = Boolean(next);
@@ -58,23 +54,11 @@ export class LapRevisions extends GardenElement {
   }
 
   async #more() {
-    await this.#try('Older revisions do not come', async () => {
+    await this.try('Older revisions do not come', async () => {
       const { revisions, next } = await api.revisions(this.garden.id, this.#revisions.at(-1).number);
       this.#revisions.push(...revisions);
       this.#older = Boolean(next);
     });
-  }
-
-  /** Draws what came of it, or says what did not. */
-  async #try(what, act) {
-    this.#problem = null;
-    try {
-      await act();
-    } catch (problem) {
-      this.#problem = `${what}: ${problem.message}`;
-      this.say(this.#problem);
-    }
-    if (this.isConnected) this.render();
   }
 
   #difference(newest) {
@@ -91,7 +75,7 @@ export class LapRevisions extends GardenElement {
   }
 
   async #show() {
-    await this.#try('The difference does not come', async () => {
+    await this.try('The difference does not come', async () => {
       this.#lines = await api.difference(this.garden.id, this.#from, this.#to);
       this.say(`${this.#lines.length} ${this.#lines.length === 1 ? 'change' : 'changes'}.`);
     });
@@ -129,7 +113,7 @@ export class LapRevisions extends GardenElement {
   }
 
   async #stamp(number, stamp) {
-    await this.#try('The name is not kept', async () => {
+    await this.try('The name is not kept', async () => {
       await api.stamp(this.garden.id, number, stamp);
       this.#naming = null;
       const one = this.#revisions.find(revision => revision.number === number);
@@ -140,7 +124,7 @@ export class LapRevisions extends GardenElement {
   }
 
   async #restore(number) {
-    await this.#try(`Revision ${number} is not brought back`, async () => {
+    await this.try(`Revision ${number} is not brought back`, async () => {
       const { keeper, id } = this.garden;
       await api.restore(id, number, keeper.revision);
       await keeper.lookForNews();
@@ -157,7 +141,7 @@ export class LapRevisions extends GardenElement {
   }
 
   async #leaveFor(what, made) {
-    await this.#try(what, async () => {
+    await this.try(what, async () => {
       const id = await made();
       this.dispatchEvent(new CustomEvent('open-garden', { detail: id, bubbles: true }));
     });

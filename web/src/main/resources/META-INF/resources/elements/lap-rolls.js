@@ -16,10 +16,7 @@ const LETTER = 0.62;
 
 /** lap-rolls: every roll unrolled to the right, its pieces drawn to scale, and what it saves. */
 export class LapRolls extends GardenElement {
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning', 'keeper', 'plans'];
 
   render() {
     const parts = (this.garden.reckoning.sheet?.rolls ?? []).filter(part => part.result.rolls.length);

@@ -12,10 +12,7 @@ export class LapSawDay extends GardenElement {
   #stage = null;
   #view = 'boards';
 
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.choice, this.garden.plans], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning', 'keeper', 'choice', 'plans'];
 
   get parts() {
     const { sheet } = this.garden.reckoning;

@@ -11,10 +11,7 @@ const LONGER_SECONDS = 60;
 export class LapSizes extends GardenElement {
   #picked = null;
 
-  attached() {
-    this.follow([this.garden.plans, this.garden.sizes, this.garden.reckoning], () => this.render());
-    this.render();
-  }
+  follows = ['plans', 'sizes', 'reckoning'];
 
   render() {
     const { plan, plans, sizes } = this.garden;
@@ -27,7 +24,7 @@ export class LapSizes extends GardenElement {
     const gives = side => {
       const [least, most] = givesOf(plan, side);
       const field = (key, label, value, range) => h('label', {}, `${label} `, h('input', { type: 'number', min: 0, max: 1000, 'data-key': `${side} ${key}`, value,
-        onchange: event => this.garden.plans.run(letGive(side, range(Math.min(1000, Math.max(0, Number(event.target.value) || 0))))) }));
+        onchange: event => this.run(letGive(side, range(Math.min(1000, Math.max(0, Number(event.target.value) || 0))))) }));
       return [
         field('smaller', side === 'width' ? 'Narrower by at most, mm' : 'Shallower by at most, mm', -least, mm => [-mm, most]),
         field('larger', side === 'width' ? 'Wider by at most, mm' : 'Deeper by at most, mm', most, mm => [least, mm]),
@@ -37,9 +34,9 @@ export class LapSizes extends GardenElement {
       h('p.hint', {}, 'By how much may the beds change? Beds of a type change together.'),
       h('div.fields', {}, ...gives('width'), ...gives('depth')),
       ...[['inLine', 'Walls in one line stay in line'], ['equalGaps', 'Equal gaps in a row stay equal']].map(([what, text]) => h('label.tick', {},
-        h('input', { type: 'checkbox', 'data-key': what, checked: plan.give?.[what] !== false, onchange: event => this.garden.plans.run(keepAlike(what, event.target.checked)) }), ` ${text}`)),
+        h('input', { type: 'checkbox', 'data-key': what, checked: plan.give?.[what] !== false, onchange: event => this.run(keepAlike(what, event.target.checked)) }), ` ${text}`)),
       h('details', {}, h('summary', {}, 'Beds that stay as they are'), (plan.beds ?? []).filter(bed => bed.id).map(bed => h('label.tick', {},
-        h('input', { type: 'checkbox', 'data-key': `stays ${bed.id}`, checked: bed.give === false, onchange: event => this.garden.plans.run(letBedGive(bed.id, !event.target.checked)) }),
+        h('input', { type: 'checkbox', 'data-key': `stays ${bed.id}`, checked: bed.give === false, onchange: event => this.run(letBedGive(bed.id, !event.target.checked)) }),
         ` ${calledOf(bedsOf(plan).find(one => one.id === bed.id) ?? bed)}`))),
     ];
   }

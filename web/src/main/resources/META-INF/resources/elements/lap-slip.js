@@ -14,10 +14,7 @@ import { shownNumber } from './shown-number.js';
 
 /** lap-slip: the one order as a paper strip, lines with the largest saving first, changed lines before and after. */
 export class LapSlip extends GardenElement {
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.look], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning', 'keeper', 'look'];
 
   render() {
     const { reckoning } = this.garden;

@@ -88,7 +88,7 @@ export class LapSnags extends GardenElement {
   }
 
   #take(command, text) {
-    this.garden.plans.run(command);
+    this.run(command);
     this.say(`${text}: done. Undo takes it back.`);
   }
 

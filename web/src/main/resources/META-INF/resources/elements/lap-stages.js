@@ -7,10 +7,7 @@ import { place } from './places.js';
 
 /** lap-stages: the groups of beds that are built together, one after another. What is in hand can be put into another. */
 export class LapStages extends GardenElement {
-  attached() {
-    this.follow([this.garden.plans, this.garden.choice, this.garden.reckoning], () => this.render());
-    this.render();
-  }
+  follows = ['plans', 'choice', 'reckoning'];
 
   render() {
     const beds = bedsOf(this.garden.plan);
@@ -35,7 +32,7 @@ export class LapStages extends GardenElement {
   }
 
   #put(stage, held) {
-    this.garden.plans.run(setBeds(held.map(bed => bed.id), id => stageBed(id, stage)));
+    this.run(setBeds(held.map(bed => bed.id), id => stageBed(id, stage)));
     this.say(`${held.length > 1 ? `${held.length} beds are` : `${calledOf(held[0])} is`} built in stage ${stage}.`);
   }
 }

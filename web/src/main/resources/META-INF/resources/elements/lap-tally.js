@@ -11,10 +11,7 @@ export class LapTally extends GardenElement {
   #open = 'day';
   #day = null;
 
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.plans], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning', 'plans'];
 
   get parts() { return (this.garden.reckoning.sheet?.cutting ?? []).filter(part => part.boards?.length); }
 
@@ -31,7 +28,7 @@ export class LapTally extends GardenElement {
 
   #change(command, said) {
     if (this.garden.trying) return this.say('Nothing is marked while you try something. Keep it or let it go first.');
-    this.garden.plans.run(command);
+    this.run(command);
     return this.say(`${said} Undo takes it back.`);
   }
 

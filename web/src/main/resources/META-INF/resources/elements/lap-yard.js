@@ -207,7 +207,7 @@ export class LapYard extends GardenElement {
    * one that is under way is given up.
    *
    *     const points = await this.yard.draw({ as: 'outline', name: 'Surface' });
-   *     if (points) this.garden.plans.run(...);
+   *     if (points) this.run(...);
    *
    * @param {{as: 'point'|'line'|'outline', name: string, width?: number}} what see Drawing
    * @returns {Promise<import('../geometry/outline.js').Point[] | null>} yard millimetres, as put, not turned round; null

@@ -5,10 +5,7 @@ import { GardenElement, h } from './make.js';
 
 /** look-longer: plans of which nobody knows that they are the cheapest, and a longer look for cheaper ones that can be stopped. */
 export class LookLonger extends GardenElement {
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.plans, this.garden.look], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning', 'plans', 'look'];
 
   render() {
     const { look, plan, reckoning } = this.garden;
@@ -24,7 +21,7 @@ export class LookLonger extends GardenElement {
     const open = unproved(reckoning.sheet);
     if (plan.search === 'long') {
       return [h('p.hint', {}, 'The cheapest plans are looked for longer at each change: an answer can take some seconds.'),
-        h('button', { type: 'button', 'data-key': 'look short', onclick: () => this.garden.plans.run(lookFor('short')) }, 'Look only shortly again')];
+        h('button', { type: 'button', 'data-key': 'look short', onclick: () => this.run(lookFor('short')) }, 'Look only shortly again')];
     }
     if (!open.length) return [];
     return [
@@ -89,7 +86,7 @@ export class LookLonger extends GardenElement {
 
   #keep() {
     this.garden.look.forget();
-    this.garden.plans.run(lookFor('long'));
+    this.run(lookFor('long'));
   }
 }
 

@@ -52,7 +52,15 @@ export class GardenElement extends HTMLElement {
   /** @type {import('../state/garden.js').Garden} */
   garden = null;
 
+  /** What of the garden it shows, by name: it is drawn when it is attached and again with every change of one of these. */
+  follows = [];
+
   connectedCallback() { this.attached(); }
+
+  attached() {
+    this.follow(this.follows.map(name => this.garden[name]), () => this.render());
+    this.render();
+  }
 
   disconnectedCallback() {
     for (const end of this.#ends) end();
@@ -89,6 +97,27 @@ export class GardenElement extends HTMLElement {
 
   /** Where another element of the same kind was made for its place, this one stays: it follows its garden itself. */
   takeOver() {}
+
+  /** Changes the garden by one step. @param {(plan: object) => object} command */
+  run(command) { this.garden.plans.run(command); }
+
+  /** Does something with the server, says what went wrong, and draws what came of it. @param {string} what is said before the reason */
+  async try(what, act) {
+    this.problem = null;
+    try {
+      await act();
+    } catch (problem) {
+      this.problem = `${what}: ${problem.message}`;
+      this.say(this.problem);
+    }
+    if (this.isConnected) this.render();
+  }
+
+  /** Why what was tried last did not go, null where it did. */
+  problem = null;
+
+  /** The same as a line, null for none. */
+  wrong() { return this.problem && h('p.hint.wrong', { role: 'alert' }, this.problem); }
 
   /** Opens a place and moves the focus there: see places.js. */
   openPlace(key) { this.dispatchEvent(new CustomEvent('open-place', { detail: key, bubbles: true })); }

@@ -9,10 +9,7 @@ export class MerchantOffers extends GardenElement {
   #of = null;
   #problem = null;
 
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning', 'keeper', 'plans'];
 
   render() {
     if (this.#of !== this.garden.reckoning.sheet) this.#offers = null;

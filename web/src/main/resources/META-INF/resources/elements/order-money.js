@@ -13,10 +13,7 @@ export class OrderMoney extends GardenElement {
   #of = null;
   #problem = null;
 
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning', 'keeper', 'plans'];
 
   render() {
     if (this.#open) this.#fetch();
@@ -51,7 +48,7 @@ export class OrderMoney extends GardenElement {
       h('h4', {}, 'Bought'),
       h('ul.paid', {}, bought.filter(line => line.bought).map(line => h('li', { 'data-key': `paid ${line.item}` },
         countField({ label: `${line.label}: ${line.bought}, paid ${currency}`, mode: 'decimal', key: `paid field ${line.item}`, value: line.told ? line.paid : '', hint: against(line, currency),
-          read: readPrice, oncount: ({ detail }) => this.garden.plans.run(setPaid(line.item, detail ?? undefined)) })))),
+          read: readPrice, oncount: ({ detail }) => this.run(setPaid(line.item, detail ?? undefined)) })))),
       bought.some(line => line.bought) ? null : h('p.hint', {}, 'Nothing is tallied as bought yet.'),
       h('nav', { 'aria-label': 'Money' }, bringingLink(this, api, 'payments.pdf', 'Payments, PDF', 'payments.pdf'), ' ', sheetLink(this, api, 'tables/payments.xlsx', 'Payments, XLSX', 'payments.xlsx'))];
   }

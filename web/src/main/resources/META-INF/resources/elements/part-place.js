@@ -10,13 +10,7 @@ export class PartPlace extends GardenElement {
   /** Null until it came. */
   part = null;
 
-  /** Why it did not come, null where it did. */
-  problem = null;
-
-  attached() {
-    this.follow([this.garden.reckoning, this.garden.keeper, this.garden.plans], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning', 'keeper', 'plans'];
 
   /**
    * @param {string} name of the part
@@ -43,7 +37,6 @@ export class PartPlace extends GardenElement {
 
   /** What is said above it. */
   standing() {
-    if (this.problem) return h('p.hint.wrong', { role: 'alert' }, this.problem);
-    return this.part && this.garden.reckoning.standing === 'away' ? h('p.hint', {}, 'As it was when the server was reached last.') : null;
+    return this.wrong() ?? (this.part && this.garden.reckoning.standing === 'away' ? h('p.hint', {}, 'As it was when the server was reached last.') : null);
   }
 }

@@ -16,10 +16,11 @@ export class ShelfPiece extends GardenElement {
   #effect = null;
   #problem = null;
 
+  follows = ['plans'];
+
   attached() {
     this.listen(this, 'toggle', event => { if (event.target.open && !this.#pieces) this.#look(); }, true);
-    this.follow([this.garden.plans], () => this.render());
-    this.render();
+    super.attached();
   }
 
   render() {

@@ -73,7 +73,7 @@ export class SiteFile extends GardenElement {
     if (!this.#seen.unitFromFile && !this.#unit) return this.#say('Choose the unit first: the file does not say it.');
     if (!await this.#look(take) || !this.#seen.garden) return undefined;
     const { ground } = this.#seen.garden;
-    this.garden.plans.run(plan => ({ ...plan, ground }));
+    this.run(plan => ({ ...plan, ground }));
     this.#seen = this.#text = null;
     this.say('The yard is taken from the file. Undo brings the one before back.');
     this.render();

@@ -18,15 +18,12 @@ export class SitePicture extends GardenElement {
   #between = null;
   #problem = null;
 
-  attached() {
-    this.follow([this.garden.plans], () => this.render());
-    this.render();
-  }
+  follows = ['plans'];
 
   render() {
     const { plan } = this.garden;
     const picture = pictureOf(plan);
-    const run = command => this.garden.plans.run(command);
+    const run = command => this.run(command);
     this.rebuild(
       h('label', {}, picture ? 'Another picture (PNG, JPEG or PDF) ' : 'A site plan or photo from above (PNG, JPEG or the first page of a PDF) ',
         h('input', { type: 'file', accept: 'image/png,image/jpeg,application/pdf', 'data-key': 'picture file', onchange: event => this.#file(event.target) })),
@@ -55,7 +52,7 @@ export class SitePicture extends GardenElement {
 
   async #move() {
     const points = await this.yard.draw({ as: 'line', name: 'From a point of the picture to where it belongs' });
-    if (points) this.garden.plans.run(movePicture(points.at(-1)[0] - points[0][0], points.at(-1)[1] - points[0][1]));
+    if (points) this.run(movePicture(points.at(-1)[0] - points[0][0], points.at(-1)[1] - points[0][1]));
   }
 
   /** The server paints the first page of a PDF. */
@@ -80,7 +77,7 @@ export class SitePicture extends GardenElement {
       pen.drawImage(picture, 0, 0, canvas.width, canvas.height);
       const data = [0.8, 0.6, 0.4, 0.25].map(quality => () => canvas.toDataURL('image/jpeg', quality)).reduce((best, make) => (best.length <= MOST_TEXT ? best : make()), ' '.repeat(MOST_TEXT + 1));
       if (data.length > MOST_TEXT) throw new Error('it is too large');
-      this.garden.plans.run(layPicture(data, canvas.width, canvas.height));
+      this.run(layPicture(data, canvas.width, canvas.height));
       this.say('The picture lies under the yard. Scale it by two points.');
     } catch (problem) {
       const refused = problem.snags?.[0]?.text;

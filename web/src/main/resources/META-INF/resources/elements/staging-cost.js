@@ -8,10 +8,7 @@ export class StagingCost extends GardenElement {
   #of = null;
   #busy = false;
 
-  attached() {
-    this.follow([this.garden.reckoning], () => this.render());
-    this.render();
-  }
+  follows = ['reckoning'];
 
   render() {
     const { sheet } = this.garden.reckoning;

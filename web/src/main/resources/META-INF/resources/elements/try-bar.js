@@ -9,11 +9,12 @@ export class TryBar extends GardenElement {
   #beside = null;
   #of = null;
 
+  follows = ['plans', 'reckoning'];
+
   attached() {
     this.setAttribute('role', 'region');
     this.setAttribute('aria-label', 'What is tried');
-    this.follow([this.garden.plans, this.garden.reckoning], () => this.render());
-    this.render();
+    super.attached();
   }
 
   render() {

@@ -42,10 +42,11 @@ export class Carry {
   drop() { this.#yard.carry(null); }
 
   end() {
+    const { garden } = this.#yard;
+    // sent on its way before the page is laid out
+    if (this.#move) garden.plans.run(moveBeds(this.#ids, ...this.#move));
     this.#yard.carry(null);
     if (!this.#move) return;
-    const { garden } = this.#yard;
-    garden.plans.run(moveBeds(this.#ids, ...this.#move));
     this.#yard.render();
     const box = { left: this.#box.left + this.#move[0], front: this.#box.front + this.#move[1] };
     const called = garden.bed ? calledOf(garden.bed) : `${this.#ids.length} beds`;
