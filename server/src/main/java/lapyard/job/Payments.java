@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.Supplier;
 import lapyard.order.Ordering;
 import lapyard.order.Slip;
@@ -156,8 +157,8 @@ public record Payments(
         }
         // a line's cost is rounded once for all of it
         Optional<BigDecimal> left = bought.isEmpty() ? planned : priced ? Optional.of(all ? BigDecimal.ZERO : Ordering.rounded(open, sheet.slip().currency())) : Optional.empty();
-        return new BoughtLine(item, label, planned, words(packs.stream().map(pack -> pack.count() + " x " + pack.pack()).toList()),
-                words(bought.stream().map(one -> one.count() + " x " + one.pack()).toList()), known ? Optional.of(Ordering.rounded(paid, sheet.slip().currency())) : Optional.empty(),
+        return new BoughtLine(item, label, planned, words(packs.stream().map(pack -> pack.count() + " x " + pack.words(sheet.garden().imperial())).toList()),
+                words(bought.stream().map(one -> one.count() + " x " + PackCode.words(one.pack(), sheet.garden().imperial())).toList()), known ? Optional.of(Ordering.rounded(paid, sheet.slip().currency())) : Optional.empty(),
                 bought.stream().allMatch(one -> one.paid().isPresent()), left);
     }
 

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import lapyard.catalogue.Catalogue;
 import lapyard.catalogue.Pack;
+import lapyard.catalogue.PackCode;
 import lapyard.catalogue.PackGoods;
 import lapyard.catalogue.Roll;
 import lapyard.catalogue.Section;
@@ -90,7 +91,7 @@ public record PriceRequest(List<Row> rows, Optional<LocalDate> answerBy) {
         void boards(Section section) {
             for (double length : section.stock().stream().mapToDouble(StockLength::lengthMm).distinct().toArray()) {
                 row(section.id(), Optional.of(new double[] {section.thicknessMm(), section.heightMm()}), OptionalDouble.of(length), OptionalDouble.empty(), "",
-                        OptionalDouble.empty(), "", count("board of " + Lengths.text(length)), Each.BOARD);
+                        OptionalDouble.empty(), "", count(PackCode.board(length)), Each.BOARD);
             }
         }
 
