@@ -133,6 +133,10 @@ public final class AnswerService {
         return made("weekends.ics " + id + " " + saved + " " + revision, document, sheet -> Answer.of(sheet.weekendsIcs(id, saved, revision)));
     }
 
+    public Answer careIcs(GivenDocument document, String id, Instant saved, int revision) {
+        return made("care.ics " + id + " " + saved + " " + revision, document, sheet -> Answer.of(sheet.careIcs(id, saved, revision)));
+    }
+
     /** @throws Refused also if they are in two currencies */
     public Answer variation(GivenDocument before, GivenDocument after) {
         String key = "variation " + before.hash() + " " + after.hash();

@@ -88,6 +88,9 @@ public interface Desk {
          */
         String weekendsIcs(String id, Instant made, int revision);
 
+        /** What the beds ask for once they stand, as RFC 5545 text; parameters as {@link #weekendsIcs}. */
+        String careIcs(String id, Instant made, int revision);
+
         /** What is needed in which weekend as CSV. */
         String weekendsCsv();
 

@@ -114,6 +114,11 @@ public record PreparedGarden(JobSheet sheet) implements Desk.Prepared {
     }
 
     @Override
+    public String careIcs(String id, Instant made, int revision) {
+        return BuildingCalendar.care(sheet, id, made, revision);
+    }
+
+    @Override
     public String weekendsCsv() {
         return Buying.of(sheet).csv(sheet.garden().people().crew().dates().start(), sheet.garden().imperial());
     }

@@ -1,5 +1,6 @@
 package lapyard.cli;
 
+import java.util.List;
 import java.io.IOException;
 import java.nio.file.Path;
 import lapyard.rest.GardenFile;
@@ -19,7 +20,7 @@ final class RescueCommand extends DataFolderCommand {
 
     @Override
     Outcome work(Path data) throws IOException {
-        Rescue.Taken taken = Rescue.from(data, out, GardenFile::text);
+        Rescue.Taken taken = Rescue.from(data, out, (name, history) -> GardenFile.text(name, history, List.of()));
         return new Outcome(taken.gardens() + " gardens with " + taken.revisions() + " revisions are in " + out + "; "
                 + taken.lost() + " revisions could not be read", taken.lost() == 0 ? 0 : 1);
     }

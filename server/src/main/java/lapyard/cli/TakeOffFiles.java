@@ -57,6 +57,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
     static List<String> names() {
         List<String> names = new ArrayList<>(Prints.names());
         names.add(Prints.SET);
+        names.add(Prints.HAND_OVER);
         names.add(DATA);
         names.add(TABLES);
         names.add(DRAWING);
@@ -65,7 +66,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
 
     /** Whether a take-off may have written a file of that name: nobody shall saw by one that an earlier run left behind. */
     static boolean writes(String file) {
-        return file.matches("(" + String.join("|", Prints.names()) + ")(-[0-9]{2,})?\\.(pdf|svg|png|csv|xlsx)|slip(-.*)?\\.csv|slip\\.json|weekends\\.(csv|ics)|garden\\.xlsx|plan\\.dxf");
+        return file.matches("(" + String.join("|", Prints.names()) + ")(-[0-9]{2,})?\\.(pdf|svg|png|csv|xlsx)|slip(-.*)?\\.csv|slip\\.json|weekends\\.(csv|ics)|care\\.ics|hand-over\\.pdf|garden\\.xlsx|plan\\.dxf");
     }
 
     /**
@@ -77,9 +78,10 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
      */
     void write(Set<String> names, Set<String> forms, boolean strict) throws IOException {
         for (String name : Prints.names()) if (names.contains(name)) kind(name, forms, strict, names.equals(Set.copyOf(USUAL)));
-        if (names.contains(Prints.SET)) {
-            folder.put(Prints.SET + ".pdf", out -> Prints.write(Prints.SET, sheet, ask, "pdf", 1, out, this::pages));
+        for (String set : List.of(Prints.SET, Prints.HAND_OVER)) {
+            if (names.contains(set)) folder.put(set + ".pdf", out -> Prints.write(set, sheet, ask, "pdf", 1, out, this::pages));
         }
+        if (names.contains("care")) text("care.ics", BuildingCalendar.care(sheet, gardenId(sheet.garden().name()), Instant.now(), 1));
         if (names.contains("slip")) slip();
         if (names.contains("weekends")) {
             text("weekends.csv", Buying.of(sheet).csv(sheet.garden().people().crew().dates().start(), sheet.garden().imperial()));

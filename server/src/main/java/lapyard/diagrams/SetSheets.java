@@ -40,19 +40,20 @@ public final class SetSheets {
     /**
      * Contents, what is left out, and cautions: the pages in front of the parts, which the contents lead to.
      *
+     * @param about what the set is
      * @param job that shall stand below the contents
      */
     public static List<Page> front(
-            String garden, boolean imperial, Optional<JobPage.Job> job, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, BenchOptions options) {
+            String garden, boolean imperial, String about, Optional<JobPage.Job> job, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         // the contents' own length must be known before its page numbers can be written
-        int front = front(sheet, job, parts, leftOut, cautions, 0).size();
-        return sheet.pages(front(sheet, job, parts, leftOut, cautions, front));
+        int front = front(sheet, about, job, parts, leftOut, cautions, 0).size();
+        return sheet.pages(front(sheet, about, job, parts, leftOut, cautions, front));
     }
 
     private static List<BenchSheet.Draft> front(
-            BenchSheet sheet, Optional<JobPage.Job> job, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, int before) {
-        Flow flow = new Flow(sheet, "Contents", "all sheets of the garden in the order of the work");
+            BenchSheet sheet, String about, Optional<JobPage.Job> job, List<Part> parts, List<LeftOut> leftOut, List<Mind> cautions, int before) {
+        Flow flow = new Flow(sheet, "Contents", about);
         BenchTable contents = new BenchTable(
                 sheet, "Contents", new BenchTable.Column("Sheets", 0.6, true), new BenchTable.Column("Pages", 0.22, false),
                 new BenchTable.Column("Paper", 0.18, false));

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lapyard.plan.Crew;
+import lapyard.weekends.CareIcs;
 import lapyard.weekends.WeekendsIcs;
 
 /** A job sheet's weekends and order days as a calendar file. */
@@ -22,6 +23,27 @@ public final class BuildingCalendar {
      */
     public static String ics(JobSheet sheet, String id, Instant made, int revision) {
         Crew crew = sheet.garden().people().crew();
+        LocalDate assumed = assumed(sheet, made);
+        Map<String, Buying.Row> first = new LinkedHashMap<>();
+        Buying.of(sheet).rows().forEach(row -> first.merge(row.item(), row, (a, b) -> a.orderDay() <= b.orderDay() ? a : b));
+        List<WeekendsIcs.BuyBy> orders = new ArrayList<>();
+        first.forEach((item, row) -> orders.add(new WeekendsIcs.BuyBy(item.replaceAll("[^A-Za-z0-9]+", "-"), row.label(), row.orderDay())));
+        return WeekendsIcs.write(sheet.weekends(), crew, orders, new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, assumed));
+    }
+
+    /** What the beds ask for once they stand; parameters as above. */
+    public static String care(JobSheet sheet, String id, Instant made, int revision) {
+        LocalDate start = sheet.garden().people().crew().dates().start().orElse(assumed(sheet, made));
+        return CareIcs.write(
+                CarePlan.of(sheet).tasks().stream()
+                        .map(task -> new CareIcs.Care(task.id(), task.what() + ", " + task.where(), "Why: " + task.why() + ". How often: " + task.often() + " (" + task.source() + ").",
+                                CarePlan.due(task, start), task.months()))
+                        .toList(),
+                new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, start));
+    }
+
+    private static LocalDate assumed(JobSheet sheet, Instant made) {
+        Crew crew = sheet.garden().people().crew();
         ZoneId zone = crew.dates().zone().isEmpty() ? ZoneOffset.UTC : ZoneId.of(crew.dates().zone());
         LocalDate assumed = LocalDate.ofInstant(made, zone).plusDays(1);
         // without dates the plan counts from a Saturday where that is a working day
@@ -29,10 +51,6 @@ public final class BuildingCalendar {
                 : sheet.weekends().days().get(0).dayOfWeek().minus(sheet.weekends().days().get(0).number()))) {
             assumed = assumed.plusDays(1);
         }
-        Map<String, Buying.Row> first = new LinkedHashMap<>();
-        Buying.of(sheet).rows().forEach(row -> first.merge(row.item(), row, (a, b) -> a.orderDay() <= b.orderDay() ? a : b));
-        List<WeekendsIcs.BuyBy> orders = new ArrayList<>();
-        first.forEach((item, row) -> orders.add(new WeekendsIcs.BuyBy(item.replaceAll("[^A-Za-z0-9]+", "-"), row.label(), row.orderDay())));
-        return WeekendsIcs.write(sheet.weekends(), crew, orders, new WeekendsIcs.Stamp(id, sheet.garden().name(), made, revision, assumed));
+        return assumed;
     }
 }

@@ -80,9 +80,14 @@ public record Payments(
     }
 
     public static Payments of(JobSheet sheet) {
+        return of(sheet, sheet.garden().people().tally());
+    }
+
+    /** The payments of a plan, and what this tally has as bought against it. */
+    static Payments of(JobSheet sheet, Tally tally) {
         Slip slip = sheet.slip();
         List<Due> dues = dues(sheet);
-        List<BoughtLine> bought = bought(sheet);
+        List<BoughtLine> bought = bought(sheet, tally);
         return new Payments(slip.currency(), dues, bought, dues.isEmpty() ? BigDecimal.ZERO : dues.get(dues.size() - 1).sum(), slip.atLeast(),
                 sum(bought.stream().map(BoughtLine::paid).toList()), sum(bought.stream().map(BoughtLine::open).toList()));
     }
@@ -122,9 +127,9 @@ public record Payments(
         return new Due(day, day.isPresent() ? start.map(date -> date.plusDays(day.getAsInt())) : Optional.empty(), supplier, what, amount, BigDecimal.ZERO);
     }
 
-    private static List<BoughtLine> bought(JobSheet sheet) {
+    private static List<BoughtLine> bought(JobSheet sheet, Tally tally) {
         Map<String, List<Tally.Bought>> tallied = new LinkedHashMap<>();
-        sheet.garden().people().tally().bought().forEach(one -> tallied.computeIfAbsent(one.item(), item -> new ArrayList<>()).add(one));
+        tally.bought().forEach(one -> tallied.computeIfAbsent(one.item(), item -> new ArrayList<>()).add(one));
         List<BoughtLine> lines = new ArrayList<>();
         for (SlipLine line : sheet.slip().lines()) {
             if (line.packs().isEmpty() && line.cost().isPresent()) continue;

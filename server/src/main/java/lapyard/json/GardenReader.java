@@ -91,7 +91,7 @@ public final class GardenReader {
                         saw(cursor.object("saw")),
                         SearchLength.valueOf(cursor.choice("search").toUpperCase(Locale.ROOT))),
                 new Garden.People(
-                        read, liftLimitKg(crew), TallyReader.read(cursor.object("tally"), read.dates().start())),
+                        read, liftLimitKg(crew), TallyReader.read(cursor.object("tally"), read.dates().start()), HandOverReader.read(cursor.object("handOver"), beds)),
                 new Garden.Terms(
                         currency, TermsReader.wayIn(cursor), TermsReader.quote(cursor), loads(cursor.object("loads")),
                         GardenState.of(cursor.choice("state", GardenState.PENCILLED.code())).orElse(GardenState.PENCILLED)),

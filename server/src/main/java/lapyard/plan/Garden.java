@@ -55,9 +55,10 @@ public record Garden(
      *
      * @param liftLimitKg that one person lifts
      * @param tally       what was done, cut and bought so far
+     * @param handOver    what goes with the garden to whoever tends it
      */
-    public record People(Crew crew, double liftLimitKg, Tally tally) {
-        public static final People USUAL = new People(Crew.USUAL, 25, Tally.NONE);
+    public record People(Crew crew, double liftLimitKg, Tally tally, HandOver handOver) {
+        public static final People USUAL = new People(Crew.USUAL, 25, Tally.NONE, HandOver.NONE);
     }
 
     /**
@@ -89,6 +90,12 @@ public record Garden(
                 .map(bed -> other.section(bed.section().id()).map(section -> bed.withWalls(bed.walls().of(section))).orElse(bed))
                 .toList();
         return new Garden(name, imperial, ground, built, paths, sold, people, terms, accepted, defaulted, asking);
+    }
+
+    /** The same garden with another tally. */
+    public Garden withTally(Tally other) {
+        People same = new People(people.crew(), people.liftLimitKg(), other, people.handOver());
+        return new Garden(name, imperial, ground, beds, paths, goods, same, terms, accepted, defaulted, asking);
     }
 
     /** The same garden on other ground. */

@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import lapyard.diagrams.DaySheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
@@ -48,7 +50,31 @@ public final class Prints {
             new Print("offers", "Offers side by side", (sheet, ask) -> false, MerchantPrint::offers),
             new Print("payments", "Money: what to pay when", (sheet, ask) -> false, MoneyPrint::pages),
             new Print("labels", "Labels", (sheet, ask) -> false, BenchPrint::labels),
+            new Print("as-built", "As built", (sheet, ask) -> false, HandOverPrint::asBuilt),
+            new Print("care", "Care", (sheet, ask) -> false, HandOverPrint::care),
+            new Print("snag-list", "Snag list", (sheet, ask) -> false, HandOverPrint::snags),
             new Print("office", "Office", (sheet, ask) -> false, OfficePrint::pages));
+
+    /** What a client is handed over; nothing in it says what goods cost. */
+    public static final String HAND_OVER = "hand-over";
+
+    /** Sheets that go together, with contents in front. */
+    record Kit(String name, String title, String about, List<Print> prints, boolean forWork) {}
+
+    private static final Kit ALL_SHEETS = new Kit(SET, "all sheets", "all sheets of the garden in the order of the work", ALL, true);
+
+    private static final List<String> HANDED_OVER = List.of("client-plan", "bed-register", "as-built", "care", "snag-list", "provenance", "setting-out", "base-and-liner", "access");
+
+    private static final Kit CLIENTS = new Kit(HAND_OVER, "hand-over", "what goes with the garden to whoever tends it", HANDED_OVER.stream().map(Prints::handedOver).toList(), false);
+
+    private static Print handedOver(String name) {
+        Print print = print(name);
+        return new Print(name, print.title(), name.equals("as-built") ? HandOverPrint::forClient : print.pages());
+    }
+
+    private static Optional<Kit> kit(String name) {
+        return Stream.of(ALL_SHEETS, CLIENTS).filter(one -> one.name().equals(name)).findFirst();
+    }
 
     private static final double SCREEN_DPI = 150;
 
@@ -66,9 +92,9 @@ public final class Prints {
         return titles;
     }
 
-    /** Whether sheets of that name can be asked for, {@link #SET} among them. */
+    /** Whether sheets of that name can be asked for, the sets among them. */
     public static boolean known(String name) {
-        return name.equals(SET) || ALL.stream().anyMatch(print -> print.name().equals(name));
+        return kit(name).isPresent() || ALL.stream().anyMatch(print -> print.name().equals(name));
     }
 
     /**
@@ -77,8 +103,8 @@ public final class Prints {
      * @throws IllegalArgumentException where there is no such kind, a paper is not known, or nothing can be drawn
      */
     public static List<Page> pages(String name, JobSheet sheet, PrintAsk ask) {
-        if (name.equals(SET)) return SheetSet.pages(sheet, ask);
-        return print(name).pages().apply(sheet, ask);
+        Optional<Kit> kit = kit(name);
+        return kit.isPresent() ? SheetSet.pages(kit.get(), sheet, ask) : print(name).pages().apply(sheet, ask);
     }
 
     static Print print(String name) {
@@ -118,8 +144,9 @@ public final class Prints {
     }
 
     private static void pdf(String name, JobSheet sheet, PrintAsk ask, OutputStream out, IntConsumer done) throws IOException {
-        if (name.equals(SET)) {
-            SheetSet.write(sheet, ask, out, done);
+        Optional<Kit> kit = kit(name);
+        if (kit.isPresent()) {
+            SheetSet.write(kit.get(), sheet, ask, out, done);
             return;
         }
         List<Page> pages = pages(name, sheet, ask);

@@ -53,7 +53,7 @@ final class RegisterPrint {
         return beds.stream().map(bed -> bed.work().bed().id()).collect(Collectors.joining(", "));
     }
 
-    private static String size(Bed bed, boolean imperial) {
+    static String size(Bed bed, boolean imperial) {
         double left = bed.outline().corners().stream().mapToDouble(Point::x).min().orElse(0);
         double right = bed.outline().corners().stream().mapToDouble(Point::x).max().orElse(0);
         double front = bed.outline().corners().stream().mapToDouble(Point::y).min().orElse(0);

@@ -11,6 +11,7 @@ import lapyard.diagrams.JobPage;
 import lapyard.diagrams.SetSheets;
 import lapyard.drawing.Page;
 import lapyard.drawing.PdfWriter;
+import lapyard.job.Caution;
 import lapyard.job.JobSheet;
 import lapyard.working.Abandonable;
 
@@ -34,11 +35,14 @@ final class SheetSet<P> {
         P of(Page page) throws IOException;
     }
 
-    private SheetSet(JobSheet sheet, PrintAsk ask, Keeping<P> keep) throws IOException {
+    private final Prints.Kit kit;
+
+    private SheetSet(Prints.Kit kit, JobSheet sheet, PrintAsk ask, Keeping<P> keep) throws IOException {
+        this.kit = kit;
         this.sheet = sheet;
         this.options = ask.bench(sheet.garden().imperial());
         Optional<List<Page>> job = Optional.empty();
-        for (Print print : Prints.ALL) {
+        for (Print print : kit.prints()) {
             PrintAsk asked = print.name().equals("plan") ? ask : ask.onPaper(Optional.empty());
             if (!print.inSet().test(sheet, asked)) continue;
             try {
@@ -68,10 +72,10 @@ final class SheetSet<P> {
     }
 
     /** The pages of the set, the contents first. */
-    static List<Page> pages(JobSheet sheet, PrintAsk ask) {
+    static List<Page> pages(Prints.Kit kit, JobSheet sheet, PrintAsk ask) {
         SheetSet<Page> set;
         try {
-            set = new SheetSet<>(sheet, ask, page -> page);
+            set = new SheetSet<>(kit, sheet, ask, page -> page);
         } catch (IOException e) {
             throw new IllegalStateException("pages that are kept are not written", e);
         }
@@ -88,10 +92,10 @@ final class SheetSet<P> {
      *
      * @param done told after each page how many are painted
      */
-    static void write(JobSheet sheet, PrintAsk ask, OutputStream out, IntConsumer done) throws IOException {
-        PdfWriter writer = new PdfWriter(out, Prints.title(sheet, "all sheets"));
+    static void write(Prints.Kit kit, JobSheet sheet, PrintAsk ask, OutputStream out, IntConsumer done) throws IOException {
+        PdfWriter writer = new PdfWriter(out, Prints.title(sheet, kit.title()));
         int[] painted = {0};
-        SheetSet<PdfWriter.Painted> set = new SheetSet<>(sheet, ask, page -> {
+        SheetSet<PdfWriter.Painted> set = new SheetSet<>(kit, sheet, ask, page -> {
             done.accept(++painted[0]);
             return writer.paint(page);
         });
@@ -114,8 +118,8 @@ final class SheetSet<P> {
 
     private List<Page> front(Optional<JobPage.Job> job) {
         return SetSheets.front(
-                sheet.garden().name(), sheet.garden().imperial(), job,
+                sheet.garden().name(), sheet.garden().imperial(), kit.about(), job,
                 parts.stream().map(part -> new SetSheets.Part(part.print().title(), part.pages().size(), part.paper())).toList(), leftOut,
-                sheet.cautions().stream().map(one -> new SetSheets.Mind(one.sheet(), one.text())).toList(), options);
+                (kit.forWork() ? sheet.cautions() : List.<Caution>of()).stream().map(one -> new SetSheets.Mind(one.sheet(), one.text())).toList(), options);
     }
 }

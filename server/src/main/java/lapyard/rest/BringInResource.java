@@ -10,6 +10,8 @@ import java.util.List;
 import lapyard.answers.GivenDocument;
 import lapyard.plan.Finding;
 import lapyard.store.KeptRevision;
+import lapyard.store.Photos;
+import lapyard.store.Stored;
 
 /** A garden's file comes in, under a new id; what it may weigh is more than other bodies. */
 @Path("api/gardens/file")
@@ -27,6 +29,9 @@ public final class BringInResource {
         List<KeptRevision> history = GardenFile.read(body.text());
         GivenDocument newest = GivenDocument.of(history.get(history.size() - 1).document());
         List<Finding> findings = shelf.checked(newest);
-        return shelf.created(shelf.store().bringIn(Ids.next(), shelf.marked(history)), Shelf.Receipt.of(findings, newest));
+        List<Photos.Kept> photos = GardenFile.photos(body.text());
+        Stored made = shelf.store().bringIn(Ids.next(), shelf.marked(history));
+        shelf.store().photos().add(made.id(), photos);
+        return shelf.created(made, Shelf.Receipt.of(findings, newest));
     }
 }

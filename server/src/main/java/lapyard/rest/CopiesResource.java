@@ -43,7 +43,9 @@ public final class CopiesResource {
         String text = Documents.text(document);
         GivenDocument given = GivenDocument.of(text, document);
         List<Finding> findings = shelf.checked(given);
-        return shelf.created(shelf.created(new NewGarden(Ids.next(), Documents.name(document), text)), Shelf.Receipt.of(findings, given));
+        Stored made = shelf.created(new NewGarden(Ids.next(), Documents.name(document), text));
+        shelf.store().photos().add(made.id(), shelf.store().photos().of(id));
+        return shelf.created(made, Shelf.Receipt.of(findings, given));
     }
 
     @GET
@@ -51,7 +53,7 @@ public final class CopiesResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response out(@PathParam("id") String id) {
         Stored stored = shelf.everKept(id);
-        return Response.ok(GardenFile.text(stored.name(), shelf.store().everything(id)))
+        return Response.ok(GardenFile.text(stored.name(), shelf.store().everything(id), shelf.store().photos().of(id)))
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
                         "attachment; filename=\"" + id + "-r" + stored.revision() + ".garden.json\"")

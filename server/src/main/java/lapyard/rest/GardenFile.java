@@ -5,15 +5,18 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import lapyard.store.KeptRevision;
+import lapyard.store.Photos;
 import lapyard.store.Revision;
 
 /**
- * One garden with its whole history as a file: {@code {"lapyard":"garden","format":1,"name":...,"revisions":[...]}}.
+ * One garden with its whole history as a file: {@code {"lapyard":"garden","format":1,"name":...,"revisions":[...],"photos":[...]}},
+ * photos in base64.
  * Each revision's document stands as the text it was given.
  */
 public final class GardenFile {
@@ -22,7 +25,7 @@ public final class GardenFile {
 
     private GardenFile() {}
 
-    public static String text(String name, List<KeptRevision> history) {
+    public static String text(String name, List<KeptRevision> history, List<Photos.Kept> photos) {
         return Json.text(json -> {
             json.writeStartObject();
             json.writeStringField("lapyard", "garden");
@@ -39,6 +42,11 @@ public final class GardenFile {
                 json.writeEndObject();
             }
             json.writeEndArray();
+            if (!photos.isEmpty()) {
+                json.writeArrayFieldStart("photos");
+                for (Photos.Kept photo : photos) json.writeString(Base64.getEncoder().encodeToString(photo.bytes()));
+                json.writeEndArray();
+            }
             json.writeEndObject();
         });
     }
@@ -60,6 +68,14 @@ public final class GardenFile {
             history.add(kept);
         }
         return history;
+    }
+
+    /** The photos of such a file; each is looked at as one that is sent. @throws ProblemException that names the photo */
+    static List<Photos.Kept> photos(String text) {
+        List<Photos.Kept> photos = new ArrayList<>();
+        for (JsonNode one : Documents.object(text).path("photos")) photos.add(PhotosResource.kept(one.asText(""), "photo " + (photos.size() + 1) + " of the file"));
+        if (!Photos.fit(photos.stream().map(one -> (long) one.bytes().length).toList())) throw PhotosResource.tooMany();
+        return photos;
     }
 
     private static KeptRevision kept(JsonNode each, int place) {

@@ -197,6 +197,7 @@ public final class Server implements AutoCloseable {
                 new GardenResource(shelf, standing),
                 new RevisionsResource(shelf),
                 new SharesResource(shelf, live),
+                new PhotosResource(shelf),
                 new DifferenceResource(shelf),
                 new CopiesResource(shelf),
                 new ShelfResource(shelf, answers),

@@ -249,6 +249,16 @@ public final class SheetsResource {
                 .build();
     }
 
+    /** What the beds ask for once they stand, with first dates and how often. */
+    @GET
+    @Path("care.ics")
+    public Response careIcs(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
+        Stored stored = shelf.standing(id);
+        return answer(answers.careIcs(given(stored), stored.id(), stored.saved(), Math.toIntExact(stored.revision())), "text/calendar; charset=utf-8", have)
+                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "care.ics") + "\"")
+                .build();
+    }
+
     @GET
     @Path("weekends.csv")
     public Response weekendsCsv(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {

@@ -28,12 +28,14 @@ public final class GardenStore implements AutoCloseable {
     private final Rows rows;
     private final Shares shares;
     private final ShelfItems shelf;
+    private final Photos photos;
 
     GardenStore(Database database, Clock clock) {
         this.database = database;
         this.rows = new Rows(database, clock);
         this.shares = new Shares(database, clock);
         this.shelf = new ShelfItems(database, clock);
+        this.photos = new Photos(database, clock);
     }
 
     /** Takes the folder for this process alone, makes it where it is missing. */
@@ -238,6 +240,10 @@ public final class GardenStore implements AutoCloseable {
 
     public ShelfItems shelf() {
         return shelf;
+    }
+
+    public Photos photos() {
+        return photos;
     }
 
     /** Hears of every new revision until what comes back is closed. */

@@ -12,9 +12,9 @@ import org.flywaydb.core.api.FlywayException;
 
 /** Brings a database's tables to the form this program knows. */
 enum Schema {
-    SQLITE(9, "select 1 from sqlite_master where type = 'table' and name = 'flyway_schema_history'", "classpath:lapyard/store/shared"),
+    SQLITE(10, "select 1 from sqlite_master where type = 'table' and name = 'flyway_schema_history'", "classpath:lapyard/store/shared"),
     POSTGRESQL(
-            9,
+            10,
             "select 1 where to_regclass('flyway_schema_history') is not null",
             "classpath:lapyard/store/shared",
             "classpath:lapyard/store/postgresql");

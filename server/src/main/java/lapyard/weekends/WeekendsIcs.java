@@ -70,6 +70,10 @@ public final class WeekendsIcs {
             if (!day.parts().isEmpty()) calendar.addEvent(event(day, tasks, crew, first.plusDays(day.number()), zone, stamp));
         }
         for (BuyBy one : buy) calendar.addEvent(order(one, first.plusDays(one.day()), stamp));
+        return text(calendar);
+    }
+
+    static String text(ICalendar calendar) {
         StringWriter text = new StringWriter();
         try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
             // the standard counts octets, the writer characters: names with accents take two
@@ -101,13 +105,17 @@ public final class WeekendsIcs {
 
     private static VEvent order(BuyBy buy, LocalDate date, Stamp stamp) {
         VEvent event = stamped("order-" + buy.id(), stamp);
-        event.setDateStart(new DateStart(new ICalDate(new DateTimeComponents(date.getYear(), date.getMonthValue(), date.getDayOfMonth()), false)));
+        event.setDateStart(wholeDay(date));
         event.setSummary(stamp.gardenName() + ": order " + buy.label() + " by today");
         event.setTransparency(Transparency.transparent());
         return event;
     }
 
-    private static VEvent stamped(String id, Stamp stamp) {
+    static DateStart wholeDay(LocalDate date) {
+        return new DateStart(new ICalDate(new DateTimeComponents(date.getYear(), date.getMonthValue(), date.getDayOfMonth()), false));
+    }
+
+    static VEvent stamped(String id, Stamp stamp) {
         VEvent event = new VEvent();
         event.setUid(id + "." + stamp.gardenId() + "@lapyard");
         event.setDateTimeStamp(Date.from(stamp.made()));

@@ -38,7 +38,7 @@ class CommandsTest {
                     "saw-day.pdf", "saw-day-N.svg", "rolls.pdf", "rolls-N.svg", "slip.pdf", "slip-N.svg", "load-in.pdf",
                     "load-in-N.svg", "bed-register.pdf", "bed-register-N.svg", "course-cards.pdf", "course-cards-N.svg", "sheets.pdf",
                     "weekends.csv", "weekends.ics", "weekends.pdf", "weekends-N.svg", "base-and-liner.pdf", "base-and-liner-N.svg",
-                    "garden.xlsx", "price-request.pdf", "price-request-N.svg", "price-request.csv", "price-request.xlsx", "payments.pdf", "payments-N.svg", "payments.csv", "payments.xlsx", "plan.dxf");
+                    "garden.xlsx", "price-request.pdf", "price-request-N.svg", "price-request.csv", "price-request.xlsx", "as-built.pdf", "as-built-N.svg", "care.pdf", "care-N.svg", "care.ics", "hand-over.pdf", "payments.pdf", "payments-N.svg", "payments.csv", "payments.xlsx", "plan.dxf");
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir

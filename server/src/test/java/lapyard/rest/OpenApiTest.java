@@ -215,6 +215,18 @@ class OpenApiTest {
                 new Call(404, "post /api/gardens/{id}/shares", none + "/shares", "{\"label\":\"x\"}"),
                 new Call(410, "post /api/gardens/{id}/shares", gone + "/shares", "{\"label\":\"x\"}"),
                 new Call(415, "post /api/gardens/{id}/shares", g + "/shares", "x", "Content-Type", "text/plain"),
+                new Call(201, "post /api/gardens/{id}/photos", g + "/photos", PHOTO),
+                new Call(400, "post /api/gardens/{id}/photos", g + "/photos", "{}"),
+                new Call(404, "post /api/gardens/{id}/photos", none + "/photos", PHOTO),
+                new Call(410, "post /api/gardens/{id}/photos", gone + "/photos", PHOTO),
+                new Call(415, "post /api/gardens/{id}/photos", g + "/photos", "x", "Content-Type", "text/plain"),
+                new Call(422, "post /api/gardens/{id}/photos", g + "/photos", "{\"photo\":\"R0lGODlh\"}"),
+                new Call(200, "get /api/gardens/{id}/photos", g + "/photos", ""),
+                new Call(404, "get /api/gardens/{id}/photos", none + "/photos", ""),
+                new Call(200, "get /api/gardens/{id}/photos/{photo}", g + "/photos/" + PHOTO_ID, ""),
+                new Call(404, "get /api/gardens/{id}/photos/{photo}", none + "/photos/" + PHOTO_ID, ""),
+                new Call(204, "delete /api/gardens/{id}/photos/{photo}", g + "/photos/" + PHOTO_ID, ""),
+                new Call(404, "delete /api/gardens/{id}/photos/{photo}", g + "/photos/" + PHOTO_ID, ""),
                 new Call(204, "delete /api/gardens/{id}/shares/{share}", share, ""),
                 new Call(404, "delete /api/gardens/{id}/shares/{share}", share, ""),
                 new Call(200, "get /api/gardens/{id}/job-sheet", g + "/job-sheet", ""),
@@ -357,7 +369,7 @@ class OpenApiTest {
                 new Call(304, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/offers.xlsx", "", "If-None-Match", "*"),
                 new Call(200, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/price-request.xlsx", ""),
                 new Call(200, "get /api/gardens/{id}/tables/{table}.{format}", g + "/tables/offers.csv", ""))) calls.add(0, call);
-        for (String sheet : List.of("/weekends", "/weekends.ics", "/weekends.csv", "/garden.xlsx", "/plan.dxf")) {
+        for (String sheet : List.of("/weekends", "/weekends.ics", "/care.ics", "/weekends.csv", "/garden.xlsx", "/plan.dxf")) {
             String operation = "get /api/gardens/{id}" + sheet;
             calls.add(0, new Call(200, operation, g + sheet, ""));
             calls.add(0, new Call(304, operation, g + sheet, "", "If-None-Match", "*"));
@@ -386,10 +398,15 @@ class OpenApiTest {
                 + MAPPER.createObjectNode().textNode(document) + "}]}";
     }
 
+    /** One pixel, and the SHA-256 of its bytes. */
+    private static final String PHOTO = "{\"photo\":\"iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNk+A8AAQUBAScY42YAAAAASUVORK5CYII=\"}";
+    private static final String PHOTO_ID = "431ced6916a2a21a156e38701afe55bbd7f88969fbbfc56d7fe099d47f265460";
+
     /** Documents that only an older program kept hold a STOP; copies and sheets of them are refused. This one has all the shares that it may have. */
     private static List<Call> ofOlder(String old) {
         return List.of(
                 new Call(409, "post /api/gardens/{id}/shares", old + "/shares", "{\"label\":\"x\"}"),
+                new Call(409, "post /api/gardens/{id}/photos", old + "/photos", PHOTO),
                 new Call(422, "post /api/gardens/{id}/copy", old + "/copy", ""),
                 new Call(422, "get /api/gardens/{id}/job-sheet", old + "/job-sheet", ""),
                 new Call(422, "get /api/gardens/{id}/job-sheet/{part}", old + "/job-sheet/slip", ""),
@@ -417,6 +434,8 @@ class OpenApiTest {
             for (int i = 0; i < 999; i++) served.store.shelf().remove("p" + i);
             for (int i = 0; i < SharesResource.MOST_SHARES; i++)
                 served.store.shares().add("s" + i, "older", "hash " + i, "x", Optional.empty());
+            for (int i = 0; i < lapyard.store.Photos.MOST; i++)
+                served.store.photos().add("older", List.of(new lapyard.store.Photos.Kept("x" + i, "image/png", java.time.Instant.EPOCH, new byte[1])));
             List<Call> calls = new ArrayList<>(ofOlder("/api/gardens/older"));
             calls.addAll(calls(g, gone, share, solve));
             for (Call call : calls) {

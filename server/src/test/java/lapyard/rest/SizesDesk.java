@@ -132,6 +132,11 @@ public class SizesDesk implements Desk {
         }
 
         @Override
+        public String careIcs(String id, java.time.Instant made, int revision) {
+            return "BEGIN:VCALENDAR " + id + " " + revision;
+        }
+
+        @Override
         public void workbook(OutputStream out) throws IOException {
             out.write("PK".getBytes(StandardCharsets.US_ASCII));
         }

@@ -127,6 +127,12 @@ export const api = {
     return read(await ask('POST', 'api/merchant-list', { body: { list, supplier, garden: plan } }));
   },
 
+  /** Keeps a photo with a garden. @param {string} photo its bytes in base64 @returns {Promise<{id: string}>} */
+  async addPhoto(id, photo) { return read(await ask('POST', `${garden(id)}/photos`, { body: { photo } })); },
+
+  /** @returns {Promise<Blob>} a photo that is kept with a garden */
+  async photo(id, photo) { return (await ask('GET', `${garden(id)}/photos/${photo}`)).blob(); },
+
   /** The first sheet of a workbook as CSV. @param {string} workbook its bytes in base64 @returns {Promise<string>} */
   async workbookList(workbook) { return (await read(await ask('POST', 'api/merchant-list', { body: { workbook } }))).list; },
 

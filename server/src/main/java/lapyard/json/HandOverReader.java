@@ -1,0 +1,49 @@
+package lapyard.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lapyard.plan.Bed;
+import lapyard.plan.Fact;
+import lapyard.plan.HandOver;
+import lapyard.plan.WayKind;
+
+/** Reads {@code handOver}: who tends what, how long the finish lasts, and what is to be mended. */
+final class HandOverReader {
+    private HandOverReader() {}
+
+    static HandOver read(Cursor handOver, List<Bed> beds) {
+        Set<String> known = beds.stream().map(Bed::id).collect(Collectors.toSet());
+        OptionalInt years = handOver.has("finishYears") ? OptionalInt.of(handOver.count("finishYears")) : OptionalInt.empty();
+        Map<String, String> tenders = new LinkedHashMap<>();
+        for (Cursor one : handOver.objects("tenders", "tender")) {
+            String bed = bed(one, known);
+            if (tenders.put(bed, one.text("who")) != null) one.twice("bed", "bed", Fact.name(bed), WayKind.KEEP_ONE);
+            one.refuseUnknown();
+        }
+        List<HandOver.Snag> snags = new ArrayList<>();
+        for (Cursor one : handOver.objects("snags", "snag")) {
+            List<String> photos = new ArrayList<>();
+            for (JsonNode photo : one.list("photos")) {
+                if (photo.isTextual() && photo.textValue().matches("[0-9a-f]{64}")) photos.add(photo.textValue());
+                else one.misshapen("photos", "ids of photos kept with the garden", photo, "64 letters and digits, as the garden's photos answer");
+            }
+            snags.add(new HandOver.Snag(bed(one, known), one.text("text"), CrewReader.date(one, "found"), CrewReader.date(one, "mended"), photos));
+            one.refuseUnknown();
+        }
+        handOver.refuseUnknown();
+        return new HandOver(years, tenders, snags);
+    }
+
+    private static String bed(Cursor one, Set<String> known) {
+        String bed = one.text("bed");
+        if (bed.isEmpty() || known.contains(bed)) return bed;
+        one.add(one.noSuch("bed", "bed", bed, known));
+        return "";
+    }
+}

@@ -1,0 +1,88 @@
+package lapyard.store;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Photos that are kept with a garden, whatever becomes of the documents that name them. */
+public final class Photos {
+    /** So many a garden. */
+    public static final int MOST = 60;
+    /** So many bytes a garden, so that its file can be read in again where memory is small. */
+    public static final long MOST_BYTES = 6_000_000;
+
+    private static final String COLUMNS = "select id, saved, type, bytes, content from photo where garden = :garden ";
+
+    private final Database database;
+    private final Clock clock;
+
+    Photos(Database database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+    }
+
+    /**
+     * @param id   hash of the bytes, in hexadecimal
+     * @param type {@code image/jpeg} or {@code image/png}
+     */
+    public record Kept(String id, String type, Instant saved, byte[] bytes) {}
+
+    /** One of a list, without its bytes. */
+    public record Head(String id, String type, Instant saved, long bytes) {}
+
+    /** Whether a garden may have these. */
+    public static boolean fit(List<Long> bytes) {
+        return bytes.size() <= MOST && bytes.stream().mapToLong(Long::longValue).sum() <= MOST_BYTES;
+    }
+
+    /** Oldest first. */
+    public List<Head> list(String garden) {
+        return database.read(connection -> heads(connection, garden));
+    }
+
+    private static List<Head> heads(Connection connection, String garden) throws SQLException {
+        return new Sql(connection, "select id, saved, type, bytes from photo where garden = :garden order by saved, id").with("garden", garden)
+                .all(row -> new Head(row.text("id"), row.text("type"), row.time("saved"), row.number("bytes")));
+    }
+
+    /** Keeps photos, those that are there already once; false where the garden would have more than fit, and none is kept. */
+    public boolean add(String garden, List<Kept> photos) {
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        return database.write(connection -> {
+            List<Head> there = heads(connection, garden);
+            List<Kept> more = photos.stream().filter(photo -> there.stream().noneMatch(one -> one.id().equals(photo.id()))).toList();
+            if (!fit(Stream.concat(there.stream().map(Head::bytes), more.stream().map(photo -> (long) photo.bytes().length)).toList())) return false;
+            for (Kept photo : more) {
+                new Sql(connection, "insert into photo (garden, id, saved, type, bytes, content) values (:garden, :id, :saved, :type, :bytes, :content)")
+                        .with("garden", garden).with("id", photo.id()).with("saved", now).with("type", photo.type()).with("bytes", photo.bytes().length)
+                        .with("content", Base64.getEncoder().encodeToString(photo.bytes()))
+                        .update();
+            }
+            return true;
+        });
+    }
+
+    public Optional<Kept> find(String garden, String id) {
+        return database.read(connection -> new Sql(connection, COLUMNS + "and id = :id").with("garden", garden).with("id", id).first(Photos::kept));
+    }
+
+    /** All of a garden, oldest first. */
+    public List<Kept> of(String garden) {
+        return database.read(connection -> new Sql(connection, COLUMNS + "order by saved, id").with("garden", garden).all(Photos::kept));
+    }
+
+    /** False where there is none. */
+    public boolean remove(String garden, String id) {
+        return database.write(connection -> new Sql(connection, "delete from photo where garden = :garden and id = :id").with("garden", garden).with("id", id).update() > 0);
+    }
+
+    private static Kept kept(Sql.Columns row) throws SQLException {
+        return new Kept(row.text("id"), row.text("type"), row.time("saved"), Base64.getDecoder().decode(row.text("content")));
+    }
+}

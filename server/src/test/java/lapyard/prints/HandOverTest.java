@@ -1,0 +1,118 @@
+package lapyard.prints;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import lapyard.drawing.Page;
+import lapyard.drawing.Shape;
+import lapyard.job.AsBuilt;
+import lapyard.job.BuildingCalendar;
+import lapyard.job.CarePlan;
+import lapyard.job.Job;
+import lapyard.job.JobSheet;
+import lapyard.json.GardenReader;
+import lapyard.json.Reading;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.component.CalendarComponent;
+import org.junit.jupiter.api.Test;
+
+/** What is handed over: care by date, as ical4j reads it, and what was built against what was planned. */
+class HandOverTest {
+    private static JobSheet sheet(String rest) throws Exception {
+        Reading reading = GardenReader.read("{\"name\":\"Orchard wall\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200,\"courses\":2},{\"id\":\"B\",\"width\":1800,\"depth\":900,\"at\":[4000,0],"
+                + "\"finish\":false,\"seal\":true}],\"crew\":{\"start\":\"2027-05-01\"}" + rest + "}");
+        return Job.prepare(assertInstanceOf(Reading.Read.class, reading, () -> reading.findings().toString()).garden());
+    }
+
+    private static List<String> texts(List<Page> pages) {
+        List<String> texts = new ArrayList<>();
+        pages.forEach(page -> texts(page.shapes(), texts));
+        return texts;
+    }
+
+    private static void texts(List<Shape> shapes, List<String> texts) {
+        for (Shape shape : shapes) {
+            if (shape instanceof Shape.Group group) texts(group.shapes(), texts);
+            else if (shape instanceof Shape.Window window) texts(window.shapes(), texts);
+            else if (shape instanceof Shape.Text text) texts.add(text.text());
+        }
+    }
+
+    private static final String COATED = ",\"tally\":{\"done\":[{\"task\":\"A.coat-1\",\"on\":\"2027-05-08\"},{\"task\":\"A.coat-2\",\"on\":\"2027-05-16\"}]}";
+
+    @Test
+    void aWallCoatedInMayWithTwoYearsIsCoatedNextInMayInTwoYears() throws Exception {
+        String ics = BuildingCalendar.care(sheet(COATED + ",\"handOver\":{\"finishYears\":2}"), "g", Instant.parse("2027-06-01T00:00:00Z"), 3);
+        Calendar calendar = new CalendarBuilder().build(new StringReader(ics));
+        calendar.validate();
+        var coats = calendar.<CalendarComponent>getComponents("VEVENT").stream().filter(event -> event.getRequiredProperty("SUMMARY").getValue().contains("coat")).toList();
+        assertEquals(1, coats.size());
+        assertEquals("20290516", coats.get(0).getRequiredProperty("DTSTART").getValue());
+        assertEquals("FREQ=YEARLY;INTERVAL=2", coats.get(0).getRequiredProperty("RRULE").getValue());
+        assertTrue(coats.get(0).getRequiredProperty("SUMMARY").getValue().endsWith("bed A"), "bed B has no finish");
+    }
+
+    @Test
+    void howLongAFinishLastsIsAskedAndNotGuessed() throws Exception {
+        CarePlan care = CarePlan.of(sheet(COATED));
+        assertEquals(1, care.unknown().size());
+        assertTrue(care.tasks().stream().noneMatch(task -> task.what().contains("coat")));
+        assertTrue(texts(HandOverPrint.care(sheet(COATED), PrintAsk.usual("", ""))).stream().anyMatch(text -> text.contains("look on the tin")));
+    }
+
+    /** Filled in May, so the first spring after it is March of the year after; settling is 28 days unless the crew says otherwise. */
+    @Test
+    void soilIsToppedUpAfterItsFirstWeeksAndEverySpring() throws Exception {
+        JobSheet sheet = sheet("");
+        LocalDate start = LocalDate.of(2027, 5, 1);
+        CarePlan care = CarePlan.of(sheet);
+        var yearly = care.tasks().stream().filter(task -> task.id().equals("top-up")).findFirst().orElseThrow();
+        assertEquals(LocalDate.of(2028, 3, 1), yearly.date(start));
+        assertEquals("every year", yearly.often());
+        var first = care.tasks().stream().filter(task -> task.id().startsWith("top-up-first")).toList();
+        int filled = sheet.weekends().tasks().stream().filter(task -> task.work().id().equals("A.fill")).findFirst().orElseThrow().lastDay();
+        assertTrue(first.stream().anyMatch(task -> task.first() >= filled + 28), first.toString());
+        assertEquals("bed B", care.tasks().stream().filter(task -> task.id().equals("seal")).findFirst().orElseThrow().where());
+    }
+
+    @Test
+    void asBuiltCountsWhatWasTalliedAgainstThePlanBeforeIt() throws Exception {
+        JobSheet plain = sheet("");
+        var board = plain.cutting().get(0).saw().boards().get(0);
+        String marks = board.cuts().stream().map(cut -> "\"" + cut.mark() + "\"").skip(1).collect(Collectors.joining(","));
+        String spoiled = board.cuts().get(0).mark();
+        int pieces = plain.cutting().get(0).saw().boards().stream().mapToInt(one -> one.cuts().size()).sum();
+        JobSheet sheet = sheet(",\"handOver\":{\"tenders\":[{\"bed\":\"A\",\"who\":\"Class 4\"}]},\"tally\":{\"done\":[{\"task\":\"A.set-out\",\"day\":1}],\"boards\":[{\"stock\":\"" + board.stock()
+                + "\",\"cut\":[" + marks + "],\"spoiled\":[\"" + spoiled + "\"],\"lost\":50}]}");
+        AsBuilt built = AsBuilt.of(sheet);
+        assertEquals(pieces, built.timber().get(0).pieces(), "the plan is that before the piece was spoiled");
+        assertEquals(board.cuts().size() - 1, built.timber().get(0).cut());
+        assertEquals(1, built.timber().get(0).spoiled());
+        assertEquals(50, built.timber().get(0).lostMm());
+        assertEquals(plain.cutting().get(0).saw().boards().size(), built.timber().get(0).boards());
+        assertEquals(OptionalInt.of(1), built.beds().get(0).last());
+        assertEquals(0, plain.slip().total().compareTo(built.money().total()), "planned money is that of the plan");
+        assertTrue(texts(HandOverPrint.asBuilt(sheet, PrintAsk.usual("", ""))).contains("Class 4"));
+    }
+
+    @Test
+    void theSetForAClientHoldsItsSheetsAndNoMoney() throws Exception {
+        JobSheet sheet = sheet(COATED + ",\"handOver\":{\"snags\":[{\"bed\":\"A\",\"text\":\"Rim splinters at corner 2\",\"found\":\"2027-06-02\"}]}");
+        List<String> texts = texts(Prints.pages(Prints.HAND_OVER, sheet, PrintAsk.usual("", "")));
+        for (String title : List.of("Client's plan", "Bed register", "As built", "Care", "Snag list", "Base and liner")) assertTrue(texts.contains(title), title);
+        assertTrue(texts.contains("Rim splinters at corner 2"));
+        String total = sheet.slip().total().toPlainString();
+        assertFalse(texts.stream().anyMatch(text -> text.contains("GBP") || text.contains(total)), "no money");
+        assertTrue(texts(Prints.pages("as-built", sheet, PrintAsk.usual("", ""))).stream().anyMatch(text -> text.contains(total)), "whoever bought sees it");
+    }
+}
