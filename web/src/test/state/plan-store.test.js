@@ -48,3 +48,14 @@ test('a new command forgets what could be redone', () => {
   store.run(add(5));
   holds(store.future.length === 0, 'redo is gone');
 });
+
+test('a plan that came otherwise than by a command is one step, the same one none', () => {
+  const plans = new PlanStore({ n: 1 });
+  const before = plans.plan;
+  plans.stepFrom(before);
+  equal(plans.past.length, 0);
+  plans.replace({ n: 2 });
+  plans.stepFrom(before);
+  plans.undo();
+  equal([plans.plan, plans.future.length], [{ n: 1 }, 1]);
+});

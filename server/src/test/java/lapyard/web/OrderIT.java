@@ -184,5 +184,21 @@ class OrderIT {
         browser.click("[data-key=\"shelf effect " + piece + "\"]");
         browser.until("what changes is not shown", "return document.querySelector('shelf-piece').textContent.split(', then ').length === 3");
         assertEquals(20, page.stored(second).at("/catalogue/sections/0/stock/0/price").asInt());
+
+        page.show(second);
+        browser.js("document.querySelector('lap-yard').garden.plans.run(plan => ({ ...plan, state: 'quoted' }))");
+        page.kept();
+        PlacesIT.opens(browser, "catalogue");
+        browser.click("[data-key=\"shelf catalogue\"]");
+        browser.click("[data-key=\"shelf take " + piece + "\"]");
+        browser.until("the order before and after is not told", "return /quoted: .* from .*\\d.* to .*\\d/.test(document.querySelector('shelf-piece .warning')?.textContent)");
+        assertEquals(20, page.stored(second).at("/catalogue/sections/0/stock/0/price").asInt());
+        browser.click("[data-key=\"shelf anyway " + piece + "\"]");
+        browser.until("it is not taken", "return document.querySelector('ul.shelf')?.textContent.includes('here as it stands')");
+        assertEquals(26, page.stored(second).at("/catalogue/sections/0/stock/0/price").asInt());
+        browser.click("[data-key=\"undo\"]");
+        browser.until("the older list does not come back", "return document.querySelector('lap-yard').garden.plan.catalogue.sections[0].stock[0].price === 20");
+        assertEquals(20, page.stored(second).at("/catalogue/sections/0/stock/0/price").asInt());
+        assertEquals(1, page.stored(second).at("/shelf/0/revision").asInt());
     }
 }

@@ -1,9 +1,13 @@
 import { api } from '../api.js';
 import { money } from '../state/changes.js';
+import { STATES, stateOf } from '../state/gardens.js';
 import { GardenElement, h } from './make.js';
 
 /** What each kind is called. */
 const KINDS = { catalogue: 'price list', type: 'bed type', crew: 'crew', quote: 'terms', access: 'access standard' };
+
+/** What a garden keeps once its price was told to somebody. */
+const KEPT = ['catalogue', 'crew', 'quote'];
 
 /**
  * shelf-piece: what is kept once for all gardens of the store. Set `kind`, and `contentOf` (plan => what would be put on the shelf, null
@@ -14,7 +18,7 @@ export class ShelfPiece extends GardenElement {
   #pieces = null;
   #uses = [];
   #effect = null;
-  #problem = null;
+  #warned = null;
 
   follows = ['plans'];
 
@@ -26,7 +30,7 @@ export class ShelfPiece extends GardenElement {
   render() {
     const what = KINDS[this.kind];
     this.rebuild(h('details.shelf', {}, h('summary', { 'data-key': `shelf ${this.kind}` }, `The shelf: a ${what} for all gardens`),
-      this.#problem ? h('p.hint.wrong', { role: 'alert' }, this.#problem) : null,
+      this.wrong(),
       this.#pieces ? [this.#list(), this.#putting(what), this.#effect ? this.#effects() : null] : h('p.hint', {}, 'Fetching the shelf …')));
   }
 
@@ -39,11 +43,30 @@ export class ShelfPiece extends GardenElement {
       const button = (text, key, act) => h('button', { type: 'button', 'data-key': `${key} ${id}`, onclick: act }, text);
       return h('li', {}, h('strong', {}, name), ' ', h('small', {}, [`revision ${revision}`, `in ${gardens} ${gardens === 1 ? 'garden' : 'gardens'}`,
         use ? `here ${behind ? `revision ${use.revision}` : 'as it stands'}${use.changed ? ', changed since' : ''}` : null].filter(Boolean).join(' · ')),
-      h('div.verbs', {}, !use || behind || use.changed ? button('Take it', 'shelf take', () => this.#takeIt(id, false)) : null,
+      h('div.verbs', {}, !use || behind || use.changed ? button('Take it', 'shelf take', () => (this.#keeps ? this.#warn(id) : this.#takeIt(id, false))) : null,
         button('Keep this garden’s on it', 'shelf keep', () => this.#put(id, name, revision)),
         gardens ? button('What it changes', 'shelf effect', () => this.#showEffect(id)) : null,
-        button('Take off', 'shelf drop', () => this.#drop(id))));
+        button('Take off', 'shelf drop', () => this.#drop(id))),
+      this.#warned === id ? this.#warning(id, use) : null);
     })) : h('p.hint', {}, 'Nothing of this kind is on it yet.');
+  }
+
+  /** Whether its state says that somebody was told its price. */
+  get #keeps() { return KEPT.includes(this.kind) && stateOf(this.garden.plan) !== STATES[0][0]; }
+
+  #warning(id, use) {
+    const effect = this.#effect?.gardens.find(one => one.id === this.garden.id)?.variation;
+    const button = (text, key, act) => h('button', { type: 'button', 'data-key': `${key} ${id}`, onclick: act }, text);
+    return h('div.warning', { role: 'alert' },
+      h('p', {}, `This garden is ${stateOf(this.garden.plan)}: somebody relies on its prices. `,
+        use && effect ? `Its order would go from ${money(effect.before, effect.currency)} to ${money(effect.after, effect.currency)}. ` : 'Taking it can change what the order costs. ', 'Undo takes it back.'),
+      h('div.verbs', {}, button('Take it anyway', 'shelf anyway', () => this.#takeIt(id, true)), button('Cancel', 'shelf cancel', () => { this.#warned = null; this.render(); })));
+  }
+
+  async #warn(id) {
+    this.#warned = id;
+    await this.#showEffect(id);
+    this.querySelector(`[data-key="shelf cancel ${id}"]`)?.focus();
   }
 
   #putting(what) {
@@ -80,14 +103,14 @@ export class ShelfPiece extends GardenElement {
   }
 
   async #takeIt(id, anyway) {
+    this.#warned = null;
     await this.#doing(() => this.#take(id, anyway));
     await this.#look();
   }
 
   async #take(id, anyway) {
-    await api.takePiece(this.garden.id, id, this.garden.keeper.revision, anyway);
-    await this.garden.keeper.lookForNews();
-    this.say('It is taken. The history brings the one before back.');
+    await this.garden.takePiece(id, anyway);
+    this.say('It is taken. Undo takes it back.');
   }
 
   async #showEffect(id) { await this.#doing(async () => { this.#effect = await api.effectOf(id); }); }
@@ -98,17 +121,17 @@ export class ShelfPiece extends GardenElement {
   }
 
   async #doing(work) {
-    this.#problem = null;
+    this.problem = null;
     try {
       await work();
     } catch (problem) {
-      this.#problem = problem.snags?.[0]?.text ?? problem.message;
+      this.problem = problem.snags?.[0]?.text ?? problem.message;
     }
     if (this.isConnected) this.render();
   }
 
   #say(text) {
-    this.#problem = text;
+    this.problem = text;
     this.render();
   }
 }

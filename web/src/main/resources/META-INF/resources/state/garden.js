@@ -77,6 +77,14 @@ export class Garden {
   /** A part of the job sheet that is worked out only when asked for, of what is shown. */
   part(name) { return this.trying ? this.api.partOf(this.plan, name) : this.api.part(this.id, name); }
 
+  /** Takes a piece of the shelf as one step, which undo takes back. @param {boolean} anyway also where the garden keeps its prices */
+  async takePiece(piece, anyway) {
+    const before = this.plan;
+    await this.api.takePiece(this.id, piece, this.keeper.revision, anyway);
+    await this.keeper.lookForNews();
+    this.plans.stepFrom(before);
+  }
+
   /** All beds in hand, as they lie. */
   get beds() { return this.choice.beds.map(id => bedOf(this.plan, id)).filter(Boolean); }
 

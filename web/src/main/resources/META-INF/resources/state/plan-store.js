@@ -84,6 +84,13 @@ export class PlanStore extends EventTarget {
     this.#show(plan);
   }
 
+  /** What stands came otherwise than by a command, and is one step from what stood before. */
+  stepFrom(before) {
+    if (before === this.#plan) return;
+    this.#past.push(before);
+    this.#show(this.#plan);
+  }
+
   #take({ plan, past, future }) {
     this.seal();
     this.#past = [...past];
