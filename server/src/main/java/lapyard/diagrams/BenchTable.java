@@ -81,18 +81,28 @@ final class BenchTable {
 
     private Flow.Block block(Row row, double wide) {
         List<List<String>> cells = new ArrayList<>();
+        List<Double> sizes = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
             Column column = columns.get(i);
-            cells.add(TextMeasure.wrap(row.cells().get(i), SIZE, column.bold(), wide * column.share() - PAD));
+            double room = wide * column.share() - PAD;
+            sizes.add(size(row.cells().get(i), column, room));
+            cells.add(TextMeasure.wrap(row.cells().get(i), sizes.get(i), column.bold(), room));
         }
         int most = (int) ((sheet.space().height() - HEAD - PAD) / PITCH);
         int lines = Math.min(most, cells.stream().mapToInt(List::size).max().orElse(1));
         boolean ticked = row.cells().contains(TICK);
         double height = Math.max(lines * PITCH, ticked ? TypeSize.TICK : 0) + PAD;
-        return new Flow.Block(height, false, (x, y) -> row(row, cells, lines, x, y, wide, height));
+        return new Flow.Block(height, false, (x, y) -> row(row, cells, sizes, lines, x, y, wide, height));
     }
 
-    private List<Shape> row(Row row, List<List<String>> cells, int lines, double left, double top, double wide, double height) {
+    /** A figure is never cut: the type shrinks to the longest word of a cell. */
+    private static double size(String cell, Column column, double room) {
+        double size = SIZE;
+        for (String word : cell.split(" ")) size = Math.min(size, BenchSheet.fitting(word, SIZE, TypeSize.LEAST, column.bold(), room));
+        return size;
+    }
+
+    private List<Shape> row(Row row, List<List<String>> cells, List<Double> sizes, int lines, double left, double top, double wide, double height) {
         List<Shape> shapes = new ArrayList<>();
         double x = left;
         for (int i = 0; i < columns.size(); i++) {
@@ -100,7 +110,7 @@ final class BenchTable {
                 shapes.add(sheet.tick(x, top + TypeSize.TICK + 0.8, TypeSize.TICK));
             } else {
                 for (int k = 0; k < Math.min(lines, cells.get(i).size()); k++) {
-                    shapes.add(sheet.text(x, top + (k + 0.95) * PITCH, cells.get(i).get(k), SIZE, columns.get(i).bold()));
+                    shapes.add(sheet.text(x, top + (k + 0.95) * PITCH, cells.get(i).get(k), sizes.get(i), columns.get(i).bold()));
                 }
             }
             x += wide * columns.get(i).share();
@@ -118,7 +128,12 @@ final class BenchTable {
                 double from = left + k * (wide + APART);
                 double x = from;
                 for (Column column : columns) {
-                    shapes.add(sheet.text(x, top + 11.5, column.head(), 2.9, false));
+                    double room = wide * column.share() - 0.8;
+                    double size = BenchSheet.fitting(column.head(), 2.9, TypeSize.LEAST, false, room);
+                    List<String> lines = TextMeasure.wrap(column.head(), size, false, room);
+                    for (int i = 0; i < lines.size(); i++) {
+                        shapes.add(sheet.text(x, top + 11.5 - (lines.size() - 1 - i) * 2.9, lines.get(i), size, false));
+                    }
                     x += wide * column.share();
                 }
                 shapes.add(sheet.line(from, top + HEAD - 1, from + wide, top + HEAD - 1, Inks.THIN));

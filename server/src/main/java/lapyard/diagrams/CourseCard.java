@@ -44,8 +44,11 @@ final class CourseCard {
     /** Part of the width that a table beside its ring has. */
     private static final double TABLE = 0.54;
 
-    private static final double NOTE = 3.1;
-    private static final double NOTE_PITCH = 4.1;
+    private static final double NOTE = 3;
+    private static final double NOTE_PITCH = 3.6;
+
+    /** Width of what a note is about. */
+    private static final double ABOUT = 21;
 
     /** Widths of the columns that tell a timber: wall, length, start, end, mass; then of a course's box, mark and board. */
     private static final double[] TIMBER = {8, 19, 15, 15, 14};
@@ -116,13 +119,33 @@ final class CourseCard {
     }
 
     /** What the warning and the words at the foot leave. */
-    private Box space(List<String> words) {
+    private Box space(List<List<Line>> words) {
         Box all = sheet.space();
         return new Box(all.left(), all.low() + warning.heightMm(), all.right(), all.high() - footHeight(words));
     }
 
-    private static double footHeight(List<String> words) {
-        return words.size() * NOTE_PITCH + 9;
+    /** A line of the foot, in the left or the right of two columns. */
+    private record Line(String about, String words) {}
+
+    /** The notes in lines of half the width, a note never split between the columns; the left one is the longer. */
+    private List<List<Line>> lines(List<Course> courses, Set<String> homeless) {
+        double wide = (sheet.space().width() - GAP) / 2 - ABOUT;
+        List<List<Line>> notes = new ArrayList<>();
+        for (CourseNotes.Note note : this.notes.notes(courses, homeless)) {
+            List<String> wrapped = TextMeasure.wrap(note.words(), NOTE, false, wide);
+            List<Line> own = new ArrayList<>();
+            for (int i = 0; i < wrapped.size(); i++) own.add(new Line(i == 0 ? note.about() : "", wrapped.get(i)));
+            notes.add(own);
+        }
+        int all = notes.stream().mapToInt(List::size).sum();
+        List<Line> left = new ArrayList<>();
+        List<Line> right = new ArrayList<>();
+        for (List<Line> note : notes) (right.isEmpty() && 2 * left.size() < all ? left : right).addAll(note);
+        return List.of(left, right);
+    }
+
+    private static double footHeight(List<List<Line>> columns) {
+        return columns.stream().mapToInt(List::size).max().orElse(0) * NOTE_PITCH + 9;
     }
 
     private static double tableHeight(List<Course> group) {
@@ -139,7 +162,7 @@ final class CourseCard {
 
     /** Height of rings above their tables, side by side; empty where those leave no room for a ring. */
     private OptionalDouble above(List<List<Course>> groups) {
-        Box space = space(notes.lines(groups.stream().flatMap(List::stream).toList(), Set.of(), sheet.space().width()));
+        Box space = space(lines(groups.stream().flatMap(List::stream).toList(), Set.of()));
         double tables = groups.stream().mapToDouble(CourseCard::tableHeight).max().orElse(0);
         boolean wide = groups.size() <= 2 || groups.stream().allMatch(group -> needed(group) <= width(groups.size()));
         double high = space.height() - HEAD - tables;
@@ -151,7 +174,7 @@ final class CourseCard {
         Set<String> homeless = new LinkedHashSet<>();
         while (true) {
             int before = homeless.size();
-            List<String> words = notes.lines(groups.stream().flatMap(List::stream).toList(), homeless, sheet.space().width());
+            List<List<Line>> words = lines(groups.stream().flatMap(List::stream).toList(), homeless);
             List<Shape> shapes = new ArrayList<>(warning.at(sheet.space().left(), sheet.space().low()));
             Box space = space(words);
             shapes.addAll(above ? columns(groups, space, homeless) : band(groups.get(0), space, homeless));
@@ -273,7 +296,7 @@ final class CourseCard {
         };
     }
 
-    private List<Shape> foot(List<String> words, Box space) {
+    private List<Shape> foot(List<List<Line>> words, Box space) {
         List<Shape> shapes = new ArrayList<>();
         double top = space.high();
         shapes.add(sheet.line(space.left() - 3, top, space.right() + 3, top, Inks.NARROW));
@@ -285,10 +308,14 @@ final class CourseCard {
             x = box.right() + 1.2 + TextMeasure.widthMm(entry.words(), 2.9, false) + 4;
         }
         if (x + TextMeasure.widthMm(scheme(), 2.9, false) < space.right()) shapes.add(sheet.end(space.right(), top + 4.4, scheme(), 2.9, false));
-        double y = top + 9.4;
-        for (String line : words) {
-            shapes.add(sheet.text(space.left(), y, line, NOTE, false));
-            y += NOTE_PITCH;
+        for (int i = 0; i < words.size(); i++) {
+            double left = space.left() + i * (space.width() + GAP) / 2;
+            double y = top + 9.4;
+            for (Line line : words.get(i)) {
+                if (!line.about().isEmpty()) cell(shapes, left, y, line.about(), NOTE, true, ABOUT);
+                shapes.add(sheet.text(left + ABOUT, y, line.words(), NOTE, false));
+                y += NOTE_PITCH;
+            }
         }
         return shapes;
     }

@@ -46,7 +46,7 @@ public final class CourseCards {
                 pieces.add(List.of(piece.course(), piece.wall(), piece.part(), piece.lengthMm(), piece.start(), piece.end(), piece.seen())));
         return List.of(
                 bed.outline(), bed.placement().mirror(), bed.section(), bed.walls().lap(), bed.courses(), pieces, work.frame().notches(),
-                work.frame().seams(), stack.warnings(), notes.atWalls(), notes.lines(work.frame().courses(), Set.of(), sheet.space().width()));
+                work.frame().seams(), stack.warnings(), notes.atWalls(), notes.notes(work.frame().courses(), Set.of()));
     }
 
     /**

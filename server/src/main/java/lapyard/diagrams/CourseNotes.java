@@ -13,7 +13,6 @@ import lapyard.construction.CrossTies;
 import lapyard.construction.Course;
 import lapyard.construction.Piece;
 import lapyard.construction.Seam;
-import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
@@ -27,7 +26,6 @@ import lapyard.working.Working.Input;
 
 /** What is done with a course, in the order of doing it. */
 final class CourseNotes {
-    private static final double SIZE = 3.1;
     private static final int MOST_DIAGONALS = 3;
 
     private final BedWork work;
@@ -48,37 +46,39 @@ final class CourseNotes {
         return severalBeds ? piece.course() + piece.wall() + piece.part() : piece.mark();
     }
 
+    /** A line of the foot: what it is about, in bold, and what is done. */
+    record Note(String about, String words) {}
+
     /**
+     * In the order of the work, each short enough to be read by itself.
+     *
      * @param homeless what found no room beside its wall or diagonal
      */
-    List<String> lines(List<Course> courses, Set<String> homeless, double widthMm) {
-        List<String> sentences = new ArrayList<>();
+    List<Note> notes(List<Course> courses, Set<String> homeless) {
+        List<Note> notes = new ArrayList<>();
+        Bed bed = work.bed();
         if (courses.get(0).number() == 1) {
-            Bed bed = work.bed();
             if (!work.frame().notches().isEmpty()) {
-                sentences.add("Notches first, " + sheet.written(bed.making().notches().widthMm()) + " wide and " + sheet.written(bed.making().notches().depthMm())
-                        + " deep, under course 1, from the outer corner where the wall starts.");
+                notes.add(new Note("Notches first", sheet.written(bed.making().notches().widthMm()) + " wide, " + sheet.written(bed.making().notches().depthMm())
+                        + " deep, under course 1, from the wall's start corner."));
             }
-            if (scribed()) sentences.add("Scribe off the underside of course 1 on hard ground, from the start of each wall to its end.");
-            String walls = atWalls().entrySet().stream()
-                    .filter(wall -> homeless.contains(wall.getKey()))
-                    .map(wall -> wall.getKey() + " " + wall.getValue())
-                    .collect(Collectors.joining("; "));
-            if (!walls.isEmpty()) sentences.add("Also at wall " + walls + ".");
+            if (scribed()) notes.add(new Note("Scribe", "course 1 off its underside on hard ground, from each wall's start to its end."));
+            atWalls().forEach((wall, words) -> {
+                if (homeless.contains(wall)) notes.add(new Note("Wall " + wall, words + "."));
+            });
         }
         String far = diagonals().keySet().stream().filter(homeless::contains).collect(Collectors.joining(", "));
-        sentences.add((diagonals().isEmpty() ? "Square when sides 1 to " + work.bed().outline().sides() + " measure as drawn"
-                : "Square when diagonals are as drawn" + (far.isEmpty() ? "" : ", and " + far))
-                + ", within 5, corner to corner of the outer faces.");
-        screws(sentences);
-        seams(courses, sentences);
-        holds(courses, sentences);
-        points(courses, sentences);
-        sentences.add("Seen from above, wall A in front" + (work.bed().placement().mirror() ? ", mirrored as this bed stands" : "")
-                + ". Start and end of a wall as one goes round from A to B. "
-                + (severalBeds ? "The bed's code and a hyphen go before each mark; boards are told on Saw Day. " : "")
-                + "Parts of a joined wall are a, b from its start. Laps swap from course to course.");
-        return TextMeasure.wrap(String.join(" ", sentences), SIZE, false, widthMm);
+        notes.add(new Note("Square", (diagonals().isEmpty() ? "when sides 1 to " + bed.outline().sides() + " measure as drawn"
+                : far.isEmpty() ? "when diagonals are as drawn" : "when " + far) + ", within 5, between outer corners."));
+        screws(notes);
+        seams(courses, notes);
+        holds(courses, notes);
+        points(courses, notes);
+        notes.add(new Note("Reading", "from above, wall A in front" + (bed.placement().mirror() ? ", mirrored as this bed stands" : "")
+                + "; walls start and end as one goes round from A to B. Laps swap each course."
+                + (severalBeds ? " The bed's code goes before each mark; boards are on Saw Day." : "")
+                + (work.frame().seams().isEmpty() ? "" : " Parts a, b of a joined wall from its start.")));
+        return notes;
     }
 
     /** What is done at each wall of course 1 before it is laid, those that have any. */
@@ -91,6 +91,12 @@ final class CourseNotes {
                     .map(notch -> sheet.written(notch.atMm()))
                     .collect(Collectors.joining(", "));
             if (!notches.isEmpty()) said.add("notch " + notches);
+            CrossTies across = across();
+            String ties = across.ties().stream().filter(tie -> tie.wall().equals(wall)).map(tie -> sheet.written(tie.atMm()) + " to " + tie.toWall())
+                    .collect(Collectors.joining(", "));
+            if (!ties.isEmpty()) said.add("tie " + ties);
+            String posts = across.posts().stream().filter(post -> post.wall().equals(wall)).map(post -> sheet.written(post.atMm())).collect(Collectors.joining(", "));
+            if (!posts.isEmpty()) said.add("post " + posts);
             if (scribed()) {
                 said.add("scribe " + sheet.written(Math.round(value(QuantityKind.SCRIBE_START.of(wall)))) + " to "
                         + sheet.written(Math.round(value(QuantityKind.SCRIBE_END.of(wall)))));
@@ -131,7 +137,7 @@ final class CourseNotes {
         return Math.round(a.distanceMm(outline.corner(pair[1])) * 1e6) / 1e6;
     }
 
-    private void screws(List<String> sentences) {
+    private void screws(List<Note> notes) {
         for (Quantity quantity : work.quantities()) {
             if (quantity.is(QuantityKind.SCREWS)) {
                 Bed bed = work.bed();
@@ -148,11 +154,9 @@ final class CourseNotes {
                         corners.add(corner);
                     }
                 }
-                String where = ways.entrySet().stream()
-                        .map(way -> (ways.size() == 1 ? "" : "at corner " + String.join(", ", way.getValue()) + " ") + way.getKey())
-                        .collect(Collectors.joining("; "));
-                sentences.add("Each corner: " + bed.making().screws().perJoint() + " screws, " + sheet.written(bed.making().screws().lengthMm()) + " long, at "
-                        + heights + " above the bottom of the course, " + where + "; pilot each. " + Math.round(quantity.value()) + " in all.");
+                notes.add(new Note("Corners", bed.making().screws().perJoint() + " screws of " + sheet.written(bed.making().screws().lengthMm()) + " at "
+                        + heights + " above the bottom of the course; pilot each. " + Math.round(quantity.value()) + " in all."));
+                ways.forEach((words, corners) -> notes.add(new Note(ways.size() == 1 ? "Screws" : "Corner " + String.join(", ", corners), words + ".")));
             }
         }
     }
@@ -164,7 +168,7 @@ final class CourseNotes {
                 + sheet.written(screw.entryMm()) + " from the joint";
     }
 
-    private void seams(List<Course> courses, List<String> sentences) {
+    private void seams(List<Course> courses, List<Note> notes) {
         List<String> places = new ArrayList<>();
         for (Course course : courses) {
             List<Seam> own = work.frame().seams().stream().filter(seam -> seam.course() == course.number()).toList();
@@ -175,48 +179,45 @@ final class CourseNotes {
             }
         }
         if (!places.isEmpty()) {
-            sentences.add("Joints, from the outer corner where the wall starts: " + String.join("; ", places)
-                    + ". A plate behind each, 4 screws.");
+            notes.add(new Note("Joints", "from the wall's start corner: " + String.join("; ", places)
+                    + ". A plate behind each, 4 screws."));
         }
     }
 
     /** What fixes the courses to each other and holds the walls between their corners. */
-    private void holds(List<Course> courses, List<String> sentences) {
+    private void holds(List<Course> courses, List<Note> notes) {
         Bed bed = work.bed();
         Ties ties = bed.making().ties();
         if (ties.courseTies() && courses.get(courses.size() - 1).number() > 1) {
             double height = bed.section().heightMm();
-            sentences.add("From course 2 up each timber is fixed to the course below, at most " + sheet.written(ties.courseEveryMm())
-                    + " apart, at both ends: " + (ties.strapped(height)
-                            ? "straps inside with " + ties.courseFixings() + " screws of " + sheet.written(ties.fixingMm())
-                            : "screws of " + sheet.written(Ties.courseScrewMm(height)) + " straight down, clear of joints and notches") + ".");
+            notes.add(new Note("Course 2 up", (ties.strapped(height)
+                    ? "straps inside with " + ties.courseFixings() + " screws of " + sheet.written(ties.fixingMm())
+                    : "screws of " + sheet.written(Ties.courseScrewMm(height)) + " straight down, clear of joints and notches")
+                    + ", at both ends and at most " + sheet.written(ties.courseEveryMm()) + " apart."));
         }
         if (courses.get(0).number() > 1) {
             return;
         }
-        CrossTies across = CrossTies.of(bed, work.frame().inner(), work.frame().seams());
-        List<String> places = new ArrayList<>();
-        across.ties().forEach(tie -> places.add(tie.wall() + " at " + sheet.written(tie.atMm()) + " to " + tie.toWall()));
-        if (!places.isEmpty()) {
-            sentences.add("Cross ties, " + sheet.written(across.ties().get(0).heightMm()) + " over the ground, a batten upright at both ends: "
-                    + String.join("; ", places) + ".");
+        CrossTies across = across();
+        if (!across.ties().isEmpty()) {
+            notes.add(new Note("Cross ties", sheet.written(across.ties().get(0).heightMm()) + " over the ground, a batten upright at both ends."));
         }
-        if (!across.posts().isEmpty()) {
-            sentences.add("Posts in the ground inside: " + across.posts().stream()
-                    .map(post -> post.wall() + " at " + sheet.written(post.atMm()))
-                    .collect(Collectors.joining(", ")) + ".");
-        }
+        if (!across.posts().isEmpty()) notes.add(new Note("Posts", "in the ground inside the walls as told."));
     }
 
-    private void points(List<Course> courses, List<String> sentences) {
+    private CrossTies across() {
+        return CrossTies.of(work.bed(), work.frame().inner(), work.frame().seams());
+    }
+
+    private void points(List<Course> courses, List<Note> notes) {
         List<String> angled = courses.get(0).pieces().stream()
                 .filter(piece -> !piece.squareEnds())
                 .map(piece -> piece.wall() + piece.part() + " " + sheet.written(piece.outerFaceMm()) + " and "
                         + sheet.written(piece.innerFaceMm()))
                 .toList();
         if (!angled.isEmpty()) {
-            sentences.add("Degrees: sawn so far off square. Outer and inner face in course "
-                    + courses.get(0).number() + ": " + String.join("; ", angled) + ".");
+            notes.add(new Note("Degrees", "are sawn so far off square. Outer and inner face in course "
+                    + courses.get(0).number() + ": " + String.join("; ", angled) + "."));
         }
     }
 }

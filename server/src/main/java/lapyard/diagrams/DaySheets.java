@@ -98,8 +98,10 @@ public final class DaySheets {
 
     private List<Flow.Block> day(Weekends.Day day, double wide) {
         List<Flow.Block> blocks = new ArrayList<>();
+        // of what is written, so that the three add up on paper
+        double over = Math.round(day.hoursThere() * 10) / 10.0 - Math.round(day.hoursUsed() * 10) / 10.0;
         String there = String.join(", ", day.people()) + ": " + hours(day.hoursThere()) + " person-hours there, " + hours(day.hoursUsed()) + " planned, "
-                + hours(day.hoursLeft()) + " left" + (day.wet() ? "; down as wet: no finish" : "");
+                + hours(over) + " left" + (day.wet() ? "; down as wet: no finish" : "");
         List<Flow.Block> head = new ArrayList<>();
         head.add(new Flow.Block(6.5, false, (left, top) -> List.of(
                 sheet.text(left, top + 4.6, day.dayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK), 5, true))));

@@ -101,11 +101,13 @@ public final class FloorCards {
                 Math.max(extent.width() / (drawn - 2 * RIM), extent.height() / ((work.bottom().bays().isEmpty() ? OPEN : DRAWING) - 2 * RIM)), sheet.imperial);
         double high = scale.paperMm(extent.height()) + 2 * RIM;
         List<Flow.Block> card = new ArrayList<>();
+        double size = BenchSheet.fitting(about(sheet, work), 3.2, TypeSize.LEAST, false, wide - 10);
+        String about = TextMeasure.cut(about(sheet, work), size, false, wide - 10);
         Flow.Block title = new Flow.Block(TITLE, false, (x, top) -> List.of(
                 sheet.line(x, top, x + wide, top, Inks.THIN),
                 sheet.tick(x + wide - TypeSize.TICK, top + TypeSize.TICK + 1, TypeSize.TICK),
                 sheet.text(x, top + 6, BenchSheet.named(beds.stream().map(BedWork::bed).toList(), 5, wide - 10), 5, true),
-                sheet.text(x, top + 10.6, TextMeasure.cut(about(sheet, work), 3.2, false, wide - 10), 3.2, false)));
+                sheet.text(x, top + 10.6, about, size, false)));
         Flow.Block floor = new Flow.Block(high + 1, false, (x, top) -> drawing(sheet, work, frame, scale, new Box(x, top, x + drawn, top + high)));
         if (onWalls(work) && work.bottom().bays().isEmpty()) {
             Flow.Block table = Flow.Block.of(liner(sheet, work).blocks(wide - drawn));
@@ -139,7 +141,7 @@ public final class FloorCards {
         String floor = work.bottom().bays().isEmpty()
                 ? "open base"
                 : "slats " + sheet.written(base.slatWidthMm()) + " × " + sheet.written(base.slatThicknessMm()) + " on strips "
-                        + sheet.written(base.bearerLiftMm()) + " thick: floor " + sheet.written(base.heightMm()) + " high";
+                        + sheet.written(base.bearerLiftMm()) + ": floor " + sheet.written(base.heightMm()) + " high";
         return floor + (work.liner().isEmpty() ? ", no liner" : ", liner in " + work.liner().size() + (work.liner().size() == 1 ? " piece" : " pieces"));
     }
 

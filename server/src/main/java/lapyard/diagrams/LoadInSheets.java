@@ -85,10 +85,9 @@ public final class LoadInSheets {
                     + (loads.bags() == 1 ? "it stands" : "they stand")
                     + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free for one" : ", middles at "
                             + places.stream()
-                                    .limit(12)
                                     .map(point -> sheet.written(point.x()) + " / " + sheet.written(point.y()))
                                     .collect(Collectors.joining(", "))
-                            + " (across / away from the house)" + (places.size() > 12 ? " and so on" : "")).orElse("") + ".");
+                            + " (across / away from the house)").orElse("") + ".");
         }
         for (Finding finding : loads.findings()) {
             words.add(wording.paragraph(finding));

@@ -139,8 +139,8 @@ public final class RollSheets {
 
     private static BenchTable pieceTable(RollLayout layout, BenchSheet sheet) {
         BenchTable table = new BenchTable(sheet, "Pieces as they come off",
-                new Column("piece", 0.17, true), new Column("size", 0.28, false),
-                new Column("from end", 0.32, false), new Column("edge", 0.12, false), new Column("turn", 0.11, false));
+                new Column("piece", 0.16, true), new Column("size", 0.27, false),
+                new Column("from end", 0.32, false), new Column("edge", 0.15, false), new Column("turn", 0.1, false));
         layout.placed().stream().sorted(ORDER).forEach(piece -> table.row(
                 piece.id(), sheet.written(piece.widthMm()) + " × " + sheet.written(piece.heightMm()),
                 sheet.written(piece.y()) + " – " + sheet.written(piece.y() + piece.heightMm()), sheet.written(piece.x()),

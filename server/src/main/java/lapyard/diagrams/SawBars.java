@@ -243,6 +243,7 @@ final class SawBars {
         String from = laid.whole() ? plain(laid.board().stock(), laid.board().lengthMm()) : "offcut";
         // the place of the first trim stands over the bar's start and reaches back over the label's column
         double fromWide = LABEL - 6;
+        if (TextMeasure.widthMm(from, TypeSize.LEAST, false) > fromWide) from = from.replaceFirst("^rack ", "");
         double fromSize = BenchSheet.fitting(from, 3.2, TypeSize.LEAST, false, fromWide);
         shapes.add(sheet.text(x, top - 1.4, TextMeasure.cut(from, fromSize, false, fromWide), fromSize, false));
     }

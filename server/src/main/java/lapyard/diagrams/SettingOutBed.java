@@ -28,7 +28,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
 
     private static final double DRAWING_SHARE = 0.34;
     private static final double RIM = 8;
-    private static final List<String> HEADS = List.of("peg", "along", "off", "tape from start", "from end", "level");
+    private static final List<String> HEADS = List.of("peg", "along", "off", "from start", "from end", "level");
 
     /** As a block of a width; empty where no sheet could hold it whole. */
     Optional<Flow.Block> block(Flow flow, double wide) {
@@ -66,7 +66,7 @@ record SettingOutBed(SettingOut.BedPegs bed, BenchSheet sheet) {
     void table(Flow flow) {
         BenchTable table = new BenchTable(
                 sheet, BenchSheet.named(List.of(bed.bed()), 4.6, sheet.space().width()), new BenchTable.Column("peg", 0.1, true), new BenchTable.Column("along", 0.18, true),
-                new BenchTable.Column("off", 0.18, true), new BenchTable.Column("tape from start", 0.18, false),
+                new BenchTable.Column("off", 0.18, true), new BenchTable.Column("from start", 0.18, false),
                 new BenchTable.Column("from end", 0.18, false), new BenchTable.Column("level", 0.18, false));
         rows().forEach(cells -> table.row(cells.toArray(String[]::new)));
         table.on(flow);

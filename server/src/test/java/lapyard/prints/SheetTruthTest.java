@@ -9,9 +9,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lapyard.catalogue.PackCode;
@@ -27,6 +31,8 @@ import lapyard.job.Quoting;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
 import lapyard.order.Variation;
+import lapyard.weekends.Step;
+import lapyard.weekends.Weekends;
 import lapyard.words.Wording;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -200,6 +206,70 @@ class SheetTruthTest {
         String loads = text("load-in", sheet);
         assertFalse(loads.contains(" kg"), loads);
         assertTrue(loads.contains(" lb") && text("bed-register", sheet).contains("cu yd"), loads);
+    }
+
+    /** A figure that is cut off is a wrong figure: no sheet of the set ends one in dots. */
+    @Test
+    void noFigureIsCutOff() throws Exception {
+        for (String name : List.of("village-hall", "terrace-feet", "chapel-corner")) {
+            String text = text(Prints.SET, sample(name));
+            Matcher cut = Pattern.compile(".{0,60}[0-9]…").matcher(text);
+            assertFalse(cut.find(), () -> name + ": " + cut.group());
+        }
+    }
+
+    /** A crew with dates and days off: every day of work stands on its weekend's page with its date, who is there and the hours; the job's page has the same dates and people. */
+    @Test
+    void datesPeopleAndHoursOfEachDayAreThoseOfTheJobSheet() throws Exception {
+        JobSheet sheet = garden("{\"crew\":{\"start\":\"2026-05-02\",\"people\":[{\"name\":\"Ada\",\"days\":[\"sat\",\"sun\"]},"
+                + "{\"name\":\"Bo\",\"days\":[\"sat\"]}]},\"beds\":[{\"id\":\"W\",\"width\":4800,\"depth\":1200,\"courses\":3},"
+                + "{\"id\":\"Z\",\"at\":[0,4000],\"width\":1800,\"depth\":1200,\"courses\":2}]}");
+        List<Weekends.Day> days = sheet.weekends().days().stream().filter(day -> !day.parts().isEmpty()).toList();
+        assertTrue(days.stream().anyMatch(day -> day.people().equals(List.of("Ada"))), "a Sunday of work, on which only Ada comes");
+        String weekends = text("weekends", sheet);
+        String job = text("job", sheet);
+        for (Weekends.Day day : days) {
+            LocalDate date = day.date().orElseThrow();
+            assertEquals(LocalDate.of(2026, 5, 2).plusDays(day.number()), date, "days are counted from the first");
+            assertTrue(List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY).contains(date.getDayOfWeek()) && day.dayOfWeek() == date.getDayOfWeek(), date::toString);
+            String spoken = date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.SHORT, Locale.UK);
+            assertTrue(job.contains(spoken), spoken + " is not in " + job);
+            assertTrue(weekends.contains(date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK)), date + " is not in " + weekends);
+            String there = String.join(", ", day.people());
+            assertTrue(job.contains(date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK) + ": " + there) || job.contains(": " + there), there + " is not in " + job);
+        }
+        Matcher hours = Pattern.compile("((?:Ada|Bo)(?:, (?:Ada|Bo))?): ([0-9.]+) person-hours there, ([0-9.]+) planned, ([0-9.]+) left").matcher(weekends);
+        double planned = 0;
+        int found = 0;
+        while (hours.find()) {
+            planned += Double.parseDouble(hours.group(3));
+            assertEquals(Double.parseDouble(hours.group(2)), Double.parseDouble(hours.group(3)) + Double.parseDouble(hours.group(4)), 0.051, hours::group);
+            found++;
+        }
+        double parts = days.stream().filter(day -> day.parts().stream().noneMatch(part -> sheet.weekends().byId().get(part.task()).work().step() == Step.TOP_UP))
+                .mapToDouble(Weekends.Day::hoursUsed).sum();
+        assertTrue(found > 1, weekends);
+        assertEquals(parts, planned, 0.1 * found, "hours of all days");
+    }
+
+    /** The piece's length, its mass and its board are the same on the course card, in Saw Day, on its label. */
+    @Test
+    void aPieceIsTheSameOnEachSheetThatTellsIt() throws Exception {
+        JobSheet sheet = sample("chapel-corner");
+        String cards = text("course-cards", sheet);
+        String labels = text("labels", sheet);
+        String saw = text("saw-day", sheet);
+        for (JobSheet.BedSheet bed : sheet.beds()) {
+            bed.work().pieces().forEach(piece -> {
+                String length = String.valueOf(Math.round(Math.floor(piece.lengthMm() + 0.5)));
+                assertTrue(saw.contains(piece.mark()), piece.mark());
+                Matcher label = Pattern.compile(Pattern.quote(piece.mark()) + " ([0-9]+) bed \\S+, course [0-9]+, wall \\S+ board (\\S+), ([0-9]+) kg").matcher(labels);
+                assertTrue(label.find(), piece.mark() + " has no label");
+                assertEquals(length, label.group(1), piece.mark());
+                assertEquals(bed.work().massKg(piece), Double.parseDouble(label.group(3)), 0.5, piece.mark());
+                assertTrue(cards.contains(piece.mark() + " " + label.group(2)) || !cards.contains(piece.mark()), piece.mark() + " is cut from board " + label.group(2));
+            });
+        }
     }
 
     /** On every day as many are named at a task as the plan has at it, and nobody is named at two at once. */
