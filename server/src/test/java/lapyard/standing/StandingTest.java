@@ -81,6 +81,27 @@ class StandingTest {
         // 3800 / 1800: two ties, at thirds of the clear run, which begins 100 in
         assertEquals("Add 2 cross ties in wall A at 1367 and 2633 mm", Told.ways(walls.finding()).get(0));
         assertEquals(2, value(k.quantities(), "ties.advised"));
+        // cube root(7000 x t^3 / (0.46875 x 200 x 0.002079)): 3299 at 100, 4124 at 125; C16 with 8000 3449, C24 with 11000 3835
+        String ways = String.join("; ", Told.ways(walls.finding()));
+        assertTrue(ways.contains("125 mm") && ways.contains("C24"), ways);
+    }
+
+    /**
+     * Drains blocked: 0.34975 x (15.696 - 9.81) + 9.81 = 11.869 kN/m2 a metre, at 0.4275 over 155 of 200: 3.932, design 5.309. Over
+     * 3800 that takes 0.75 x 0.005309 x 38 x 38 / 5.385 = 107 % of the strength; cube root(7000 x 100^3 / (0.46875 x 200 x
+     * 0.003932)) = 2668. On a tie of thirds push 11.869 x 0.505^2 / 2 = 1.513 kN/m.
+     */
+    @Test
+    void aLongWallFailsWithItsDrainsBlocked() {
+        Standing k = standing(Beds.bed("K", Outline.rectangle(4000, 1200), 3, Lap.TURNING), on("slab"));
+        assertEquals(2668, value(k.quantities(), "ties.spacing.blocked"), 1);
+        String told = Told.text(verdict(k, "walls blocked").finding());
+        assertTrue(told.contains("107 %"), told);
+        assertEquals(1.513 * input(k, "ties.force", "distance"), value(k.quantities(), "ties.force"), 0.005);
+        assertEquals(3.8 / 3, input(k, "ties.force", "distance"), 1e-6);
+        assertTrue(standing(Beds.m(Lap.TURNING), on("slab")).verdicts().stream().noneMatch(one -> one.about().equals("walls blocked")));
+        Standing low = standing(Beds.bed("K", Outline.rectangle(4000, 1200), 1, Lap.TURNING), on("slab"));
+        assertEquals(0, value(low.quantities(), "ties.advised"), "under 400 high nobody advises ties");
     }
 
     /** One tie halves the run: 31.07 / 4 % and 8.56 / 16; wall F, 2200, is then the longest: (22 / 28)^2 and ^4. */
@@ -237,6 +258,9 @@ class StandingTest {
     void narrowBearersSinkIntoSoftGround() {
         Standing m = Standing.of(Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, on("grass"));
         assertEquals(7.9265 * 5.08 / ((8 * 1.27 + 5 * 0.87) * 0.075), value(m.quantities(), "bearers.load"), 0.01);
+        assertEquals(7.9265, input(m, "bearers.load", "pressure"), 1e-3);
+        assertEquals(5.08, input(m, "bearers.load", "inside"), 1e-9);
+        assertEquals(0.075, input(m, "bearers.load", "width"), 1e-9);
         assertEquals(Outcome.HOLDS, verdict(m, "ground").outcome());
         assertTrue(Told.text(verdict(m, "ground").finding()).contains("turf or filled ground bears 24 kN/m2"), Told.text(verdict(m, "ground").finding()));
         Standing narrow = Standing.of(
@@ -321,6 +345,7 @@ class StandingTest {
                 new Footing(Set.of("slab"), 75, StrengthClass.C24, false, ""));
         assertEquals(percent, value(standing.quantities(), "bearers.use"), 0.1);
         assertEquals(sag, value(standing.quantities(), "bearers.sag"), 0.01);
+        assertEquals(12, input(standing, "bearers.use", "strength"), 1e-9);
         Verdict bearers = verdict(standing, "bearers");
         assertEquals(outcome, bearers.outcome());
         String said = Told.text(bearers.finding());
@@ -342,6 +367,7 @@ class StandingTest {
         assertEquals(span, input(standing, "slats.use", "span"), 0.1);
         assertEquals(percent, value(standing.quantities(), "slats.use"), 0.2);
         assertEquals(502, value(standing.quantities(), "slats.span"), 1);
+        assertEquals(100.56 / 95, input(standing, "slats.span", "spread"), 1e-3);
         Verdict slats = verdict(standing, "slats");
         assertEquals(outcome, slats.outcome());
         if (outcome == Outcome.HOLDS) assertEquals(List.of(), Told.ways(slats.finding()));
