@@ -161,14 +161,12 @@ public record FloorBay(
                 : List.of(new Point(start, from), new Point(end, from), new Point(end, to), new Point(start, to)), lengthMm);
     }
 
-    /** A bearer along the inner face of a wall that begins at a corner; the bed lies left of it. */
+    /** A bearer along the inner face of a wall that begins at a corner and runs this way; the bed lies left of it. */
     private static Laid alongside(Point corner, Point way, double lengthMm) {
-        double far = Math.hypot(way.x(), way.y());
-        double x = way.x() / far;
-        double y = way.y() / far;
-        Point end = new Point(corner.x() + x * lengthMm, corner.y() + y * lengthMm);
-        return new Laid(List.of(corner, end, new Point(end.x() - y * BEARER_MM, end.y() + x * BEARER_MM),
-                new Point(corner.x() - y * BEARER_MM, corner.y() + x * BEARER_MM)), lengthMm);
+        double inX = -way.y() * BEARER_MM;
+        double inY = way.x() * BEARER_MM;
+        Point end = new Point(corner.x() + way.x() * lengthMm, corner.y() + way.y() * lengthMm);
+        return new Laid(List.of(corner, end, new Point(end.x() + inX, end.y() + inY), new Point(corner.x() + inX, corner.y() + inY)), lengthMm);
     }
 
     private static Optional<Double> bearer(double clearMm, Base base) {
