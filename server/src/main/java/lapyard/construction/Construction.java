@@ -28,8 +28,12 @@ public final class Construction {
 
     private Construction() {}
 
-    /** The timbers of a bed, with the quantities of all that depends on where its walls are joined. */
-    public record Joined(List<Piece> pieces, List<Quantity> quantities) {}
+    /**
+     * The timbers of a bed, with the quantities of all that depends on where its walls are joined.
+     *
+     * @param hinges joints with nothing behind them, which carry no bending
+     */
+    public record Joined(List<Piece> pieces, List<Quantity> quantities, int hinges) {}
 
     /** As {@link #of} counts them, but for the seal of notches. */
     public static Joined joined(Bed bed, Saw saw, double longestMm, Map<Integer, SeamSplit> joined) {
@@ -37,8 +41,9 @@ public final class Construction {
         List<Piece> pieces = pieces(laid);
         List<Quantity> quantities = new ArrayList<>();
         Coating.seal(bed, pieces.size(), 0, quantities);
-        held(bed, laid, CrossTies.of(bed, Inset.of(bed.outline(), bed.section().thicknessMm()), laid.seams()), quantities);
-        return new Joined(pieces, quantities);
+        CrossTies across = CrossTies.of(bed, Inset.of(bed.outline(), bed.section().thicknessMm()), laid.seams());
+        held(bed, laid, across, quantities);
+        return new Joined(pieces, quantities, across.hinges().size());
     }
 
     /** The timbers alone. */

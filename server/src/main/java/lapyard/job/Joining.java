@@ -25,8 +25,8 @@ import org.joda.money.CurrencyUnit;
 
 /**
  * Where long walls are joined, chosen with the boards and with what holds the joints: of the ways that keep every rule, those
- * with which all beds' timber of a section, their ties, plates, screws and seal cost least together; the usual way where that is
- * no dearer. Walls alike are joined alike. Each kind of wall in turn is tried every way until a round changes nothing; the
+ * with which all beds' timber of a section, their ties, plates, screws and seal cost least together, with no more joints that
+ * nothing stands behind than the usual ways have; the usual way where that is no dearer. Walls alike are joined alike. Each kind of wall in turn is tried every way until a round changes nothing; the
  * number of tries is bounded.
  */
 final class Joining {
@@ -46,8 +46,8 @@ final class Joining {
     private final Map<List<Object>, Construction.Joined> built = new HashMap<>();
     private final Map<List<Object>, BigDecimal> prices = new HashMap<>();
 
-    /** The beds joined as is chosen now: what is cut for them, and what all that holds them costs at least. */
-    private record Trial(CuttingProblem boards, BigDecimal held) {}
+    /** The beds joined as is chosen now: what is cut for them, what all that holds them costs at least, joints with nothing behind. */
+    private record Trial(CuttingProblem boards, BigDecimal held, int hinges) {}
 
     private Joining(Garden garden, Section section, List<Bed> beds) {
         this.garden = garden;
@@ -142,6 +142,8 @@ final class Joining {
                     // What was tried before was no better than what is best by now.
                     if (!tried.add(choices())) continue;
                     Trial trial = trial(section);
+                    // A tie that cannot stand costs nothing and holds nothing.
+                    if (trial.hinges() > usual.hinges()) continue;
                     BigDecimal below = best.subtract(trial.held());
                     int left = unplaced;
                     Optional<CuttingResult> better = left == 0
@@ -169,16 +171,18 @@ final class Joining {
         Map<String, Map<Integer, SeamSplit>> now = choice();
         Map<Bed, List<Piece>> pieces = new LinkedHashMap<>();
         Map<String, Double> needs = new TreeMap<>();
+        int hinges = 0;
         for (Bed bed : beds) {
             Construction.Joined built = built(bed, now.getOrDefault(bed.id(), Map.of()));
             pieces.put(bed, built.pieces());
+            hinges += built.hinges();
             PackNeeds.amounts(bed, built.quantities()).forEach((item, amount) -> needs.merge(item, amount, Double::sum));
         }
         BigDecimal held = BigDecimal.ZERO;
         for (Map.Entry<String, Double> need : needs.entrySet()) {
             held = held.add(prices.computeIfAbsent(List.of(need.getKey(), need.getValue()), same -> price(need.getKey(), need.getValue())));
         }
-        return new Trial(PooledTimber.trial(garden, section, pieces), held);
+        return new Trial(PooledTimber.trial(garden, section, pieces), held, hinges);
     }
 
     private BigDecimal price(String item, double need) {

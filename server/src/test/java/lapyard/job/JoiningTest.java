@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import lapyard.construction.BedWork;
 import lapyard.construction.Construction;
+import lapyard.construction.CrossTies;
 import lapyard.construction.LongWall;
 import lapyard.construction.Piece;
 import lapyard.construction.Seam;
@@ -98,6 +99,27 @@ class JoiningTest {
                 assertTrue(ordered.compareTo(money) <= 0, ordered + " was chosen, " + money + " is to be had by " + joined);
             }
         }
+    }
+
+    /** Across the notch of a U a tie finds no wall: a joint there is cheaper by a tie, and is not chosen for that. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void noJointIsMovedToWhereNothingStandsBehindIt(long seed) {
+        Random random = new Random(seed);
+        int width = 3300 + 10 * random.nextInt(120);
+        int arm = 1000 + 10 * random.nextInt(40);
+        Garden garden = Gardens.garden("{\"beds\":[{\"courses\":3,\"outline\":[[0,0],[%d,0],[%d,2400],[%d,2400],[%d,1200],[%d,1200],[%d,2400],[0,2400]]},{\"width\":%d,\"depth\":1100,\"courses\":2,\"at\":[0,4000]}]}"
+                .formatted(width, width, width - arm, width - arm, arm, arm, 1500 + 10 * random.nextInt(150)));
+        JobSheet sheet = Job.prepare(garden);
+        int hinges = 0;
+        int usual = 0;
+        for (JobSheet.BedSheet one : sheet.beds()) {
+            Bed bed = one.work().bed();
+            BedWork plain = Construction.of(bed, garden.goods().saw(), PooledTimber.longestPieceMm(garden, bed.section()), Optional.empty());
+            hinges += CrossTies.of(bed, one.work().frame().inner(), one.work().frame().seams()).hinges().size();
+            usual += CrossTies.of(bed, plain.frame().inner(), plain.frame().seams()).hinges().size();
+        }
+        assertTrue(hinges <= usual, hinges + " joints with nothing behind them, " + usual + " as usual");
     }
 
     /** As wall A of this bed is joined on the sheet. */
