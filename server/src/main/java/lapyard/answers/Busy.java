@@ -2,8 +2,6 @@ package lapyard.answers;
 
 /** What was asked for is not worked out now: other work goes first, or it took too long. Asked again later it may be. */
 public final class Busy extends RuntimeException {
-    private static final long serialVersionUID = 1;
-
     private final int retrySeconds;
 
     /** @param what names what is waited for, and what to do */

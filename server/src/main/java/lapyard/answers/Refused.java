@@ -10,10 +10,8 @@ import lapyard.words.Wording;
 
 /** A document or problem that cannot be worked out as it is: the findings say what to put right. */
 public final class Refused extends RuntimeException {
-    private static final long serialVersionUID = 1;
-
-    private final transient List<Finding> findings;
-    private final transient Wording words;
+    private final List<Finding> findings;
+    private final Wording words;
 
     public Refused(List<Finding> findings) {
         this(findings, Wording.METRIC);

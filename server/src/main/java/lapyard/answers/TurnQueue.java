@@ -32,8 +32,6 @@ final class TurnQueue {
     private final List<Turn> running = new ArrayList<>();
     private final Set<String> preparing = new HashSet<>();
     private final Map<String, Long> served = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1;
-
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, Long> eldest) {
             return size() > MOST_REMEMBERED;

@@ -5,8 +5,6 @@ import lapyard.drawing.Scale;
 
 /** A garden that is too large for a sheet at the scale asked for. */
 public final class DoesNotFit extends IllegalArgumentException {
-    private static final long serialVersionUID = 1L;
-
     private final Scale nearest;
 
     /**

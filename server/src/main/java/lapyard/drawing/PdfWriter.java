@@ -320,10 +320,8 @@ public final class PdfWriter {
 
     /** A part of a page, written by hand: as a dictionary of the library each takes 1.6 kB until the file ends, and there are many. */
     private static final class PartElement extends PDFStructElem {
-        private static final long serialVersionUID = 1;
-
-        private final transient PDFStructElem section;
-        private final transient PDFPage page;
+        private final PDFStructElem section;
+        private final PDFPage page;
         private final String figure;
         private final String marks;
 

@@ -25,9 +25,7 @@ abstract class FieldFaults {
     private static final int MOST_FINDINGS = 2000;
 
     /** Ends the reading of a document with more findings than are told. */
-    static final class Full extends RuntimeException {
-        private static final long serialVersionUID = 1;
-    }
+    static final class Full extends RuntimeException {}
 
     /** What is gathered while one document is read. */
     static final class Notes {

@@ -2,8 +2,6 @@ package lapyard.json;
 
 /** The text is no JSON document at all; the message says where and what to do. */
 public final class UnreadableDocument extends Exception {
-    private static final long serialVersionUID = 1;
-
     public UnreadableDocument(String message) {
         super(message);
     }

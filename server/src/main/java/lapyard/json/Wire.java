@@ -21,7 +21,6 @@ import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.Serial;
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
@@ -127,9 +126,6 @@ final class Wire {
     }
 
     private static final class WithoutUnit extends PropertyNamingStrategies.NamingBase {
-        @Serial
-        private static final long serialVersionUID = 1L;
-
         @Override
         public String translate(String name) {
             return name.replaceFirst("(Mm|Deg)$", "");
@@ -144,11 +140,8 @@ final class Wire {
 
     /** A plain decimal without trailing zeros. */
     private static final class Decimal<T> extends StdSerializer<T> implements ContextualSerializer {
-        @Serial
-        private static final long serialVersionUID = 1L;
-
         private final int decimals;
-        private final transient ToDoubleFunction<T> as;
+        private final ToDoubleFunction<T> as;
 
         Decimal(Class<T> type, int decimals, ToDoubleFunction<T> as) {
             super(type);
@@ -173,9 +166,6 @@ final class Wire {
     }
 
     private static final class Money extends StdSerializer<BigDecimal> implements ContextualSerializer {
-        @Serial
-        private static final long serialVersionUID = 1L;
-
         private final boolean number;
 
         Money(boolean number) {
@@ -197,11 +187,8 @@ final class Wire {
 
     /** Something written as something else, null where it is empty. */
     private static final class Written<T> extends StdSerializer<T> {
-        @Serial
-        private static final long serialVersionUID = 1L;
-
-        private final transient java.util.function.Predicate<T> empty;
-        private final transient java.util.function.Function<T, Object> as;
+        private final java.util.function.Predicate<T> empty;
+        private final java.util.function.Function<T, Object> as;
 
         Written(Class<T> type, java.util.function.Predicate<T> empty, java.util.function.Function<T, Object> as) {
             super(type);

@@ -2,8 +2,6 @@ package lapyard.prints;
 
 /** This garden has not what a kind of sheet shows; the message says what is missing and how to give it. */
 public final class CannotPrint extends IllegalArgumentException {
-    private static final long serialVersionUID = 1;
-
     public CannotPrint(String message) {
         super(message);
     }

@@ -12,8 +12,6 @@ final class Attempts {
 
     private final LongSupplier nanos;
     private final Map<String, Count> counts = new LinkedHashMap<>() {
-        private static final long serialVersionUID = 1;
-
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, Count> eldest) {
             return size() > MOST_ADDRESSES;

@@ -15,8 +15,6 @@ public interface Abandonable {
 
     /** Ends work that nobody wants any more. */
     final class Abandoned extends RuntimeException {
-        private static final long serialVersionUID = 1;
-
         Abandoned() {
             super("nobody waits for it any more", null, false, false);
         }
