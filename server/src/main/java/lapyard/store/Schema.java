@@ -49,7 +49,8 @@ enum Schema {
                     + ": a newer Lapyard used it; start that one");
         if (version == 0 && holdsOthersTables(connection))
             throw new Unknown("it holds tables of another program; it was left as it is: name an empty place");
-        if (version < newest) migrate(url, login);
+        if (version == 0 && this == SQLITE) NewTables.make(connection);
+        else if (version < newest) migrate(url, login);
     }
 
     private boolean holdsOthersTables(Connection connection) throws SQLException {

@@ -42,8 +42,8 @@ class LauncherTest {
     }
 
     @ParameterizedTest(name = "{0}: second compiler {1}, bounded heap {2}")
-    @CsvSource({"snags, false, false", "take-off, false, false", "--version, false, false", "serve, true, true", "solve, true, false", "sizes, true, false"})
-    void whatIsOverInSecondsStartsWithOneCompiler(String command, boolean second, boolean bounded) throws Exception {
+    @CsvSource({"snags, false, false", "take-off, false, false", "--version, false, false", "serve, false, true", "solve, true, false", "sizes, true, false"})
+    void onlyLongSearchesStartWithTheSecondCompiler(String command, boolean second, boolean bounded) throws Exception {
         Path java = Files.createDirectories(folder.resolve("java/bin")).resolve("java");
         Files.writeString(java, "#!/bin/sh\nfor each; do echo \"$each\"; done\n");
         Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));

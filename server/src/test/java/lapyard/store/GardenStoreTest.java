@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import java.io.File;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.net.URI;
@@ -64,5 +65,41 @@ class GardenStoreTest extends StoreContract {
                 .max()
                 .orElseThrow();
         assertEquals(schema.newest, Math.max(newest, Integer.parseInt(new V8__ListOfOlderGardens().getVersion().getVersion())));
+    }
+
+    /** The migration library is what made every store before: what is made without it must be the same to it. */
+    @Test
+    void aNewFolderIsMadeAsTheMigrationLibraryMakesIt(@TempDir Path ours, @TempDir Path theirs) throws SQLException {
+        String made = "jdbc:sqlite:" + ours.resolve("new.db");
+        try (Connection connection = DriverManager.getConnection(made)) {
+            NewTables.make(connection);
+        }
+        String migrated = "jdbc:sqlite:" + theirs.resolve("new.db");
+        library(migrated).migrate();
+
+        assertEquals(tables(migrated), tables(made));
+        library(made).validate();
+        assertEquals(0, library(made).migrate().migrationsExecuted);
+    }
+
+    private static Flyway library(String url) {
+        return Flyway.configure().dataSource(url, null, null).locations(Schema.SQLITE.places).javaMigrations(new V8__ListOfOlderGardens()).load();
+    }
+
+    /** What stands in the catalogue of the database, and its history but for times. */
+    private static List<String> tables(String url) throws SQLException {
+        List<String> all = new ArrayList<>();
+        try (Connection connection = DriverManager.getConnection(url); Statement statement = connection.createStatement()) {
+            for (String query : List.of("select type, name, sql from sqlite_master order by name",
+                    "select installed_rank, version, description, type, script, checksum, installed_by, success from flyway_schema_history order by installed_rank")) {
+                ResultSet row = statement.executeQuery(query);
+                while (row.next()) {
+                    StringBuilder line = new StringBuilder();
+                    for (int i = 1; i <= row.getMetaData().getColumnCount(); i++) line.append(row.getString(i)).append(" | ");
+                    all.add(line.toString().replaceAll("\\s+", " "));
+                }
+            }
+        }
+        return all;
     }
 }
