@@ -104,11 +104,7 @@ public final class SheetsResource {
         OptionalLong moment = shelf.store().moment();
         Stored newest = shelf.standing(id);
         if (!Prints.known(sheets)) throw new ProblemException(404, "there are no sheets " + sheets);
-        OptionalInt wanted = QueryParameters.number("revision", revision, 1, Integer.MAX_VALUE);
-        Stored stored = wanted.isEmpty()
-                ? newest
-                : shelf.store().revision(id, wanted.getAsInt())
-                        .orElseThrow(() -> Shelf.noRevision(id, wanted.getAsInt(), newest.revision()));
+        Stored stored = revision(newest, "revision", revision);
         Optional<String> stale = stored.revision() == newest.revision()
                 ? Optional.empty()
                 : Optional.of("made from revision " + stored.revision() + "; the garden is at revision " + newest.revision()
@@ -151,8 +147,8 @@ public final class SheetsResource {
             @QueryParam("from") String from,
             @QueryParam("to") String to,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        Stored before = revision(id, "from", from);
-        Stored after = revision(id, "to", to);
+        Stored before = revision(shelf.standing(id), "from", from);
+        Stored after = revision(shelf.standing(id), "to", to);
         return answer(answers.variation(given(before), given(after)), MediaType.APPLICATION_JSON, have).build();
     }
 
@@ -163,8 +159,8 @@ public final class SheetsResource {
             @QueryParam("from") String from,
             @QueryParam("to") String to,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        Stored before = revision(id, "from", from);
-        Stored after = revision(id, "to", to);
+        Stored before = revision(shelf.standing(id), "from", from);
+        Stored after = revision(shelf.standing(id), "to", to);
         Answer output = answers.variationSheet(given(before), given(after), spoken(before), spoken(after));
         return answer(output, DRAWN.get("pdf"), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(after, "variation-from-r" + before.revision() + ".pdf") + "\"")
@@ -172,13 +168,10 @@ public final class SheetsResource {
     }
 
     /** The revision that is named, or the one that stands. */
-    private Stored revision(String id, String name, String number) {
-        Stored newest = shelf.standing(id);
+    private Stored revision(Stored newest, String name, String number) {
         OptionalInt wanted = QueryParameters.number(name, number, 1, Integer.MAX_VALUE);
-        return wanted.isEmpty()
-                ? newest
-                : shelf.store().revision(id, wanted.getAsInt())
-                        .orElseThrow(() -> Shelf.noRevision(id, wanted.getAsInt(), newest.revision()));
+        return wanted.isEmpty() ? newest : shelf.store().revision(newest.id(), wanted.getAsInt())
+                .orElseThrow(() -> Shelf.noRevision(newest.id(), wanted.getAsInt(), newest.revision()));
     }
 
     private static String spoken(Stored stored) {
@@ -193,10 +186,8 @@ public final class SheetsResource {
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Optional<String> one = QueryParameters.code("supplier", supplier);
         Stored stored = shelf.standing(id);
-        String name = file(stored, one.map(of -> "slip-" + of.replaceAll("[^A-Za-z0-9._-]", "_") + ".csv").orElse("slip.csv"));
-        return answer(answers.slipCsv(given(stored), one), "text/csv; charset=utf-8", have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
-                .build();
+        String name = one.map(of -> "slip-" + of.replaceAll("[^A-Za-z0-9._-]", "_") + ".csv").orElse("slip.csv");
+        return download(stored, name, answers.slipCsv(given(stored), one), "text/csv; charset=utf-8", have);
     }
 
     /** The slip, the cut list, the bed register and the weekends as a workbook. */
@@ -204,9 +195,7 @@ public final class SheetsResource {
     @Path("garden.xlsx")
     public Response workbook(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(answers.workbook(given(stored)), WORKBOOK, have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "garden.xlsx") + "\"")
-                .build();
+        return download(stored, "garden.xlsx", answers.workbook(given(stored)), WORKBOOK, have);
     }
 
     /** One table, to be sent or reckoned on with. */
@@ -217,9 +206,7 @@ public final class SheetsResource {
         Stored stored = shelf.standing(id);
         if (!BuyingTables.known(table)) throw new ProblemException(404, "there is no table " + table);
         boolean workbook = format.equals("xlsx");
-        return answer(answers.table(given(stored), table, workbook), workbook ? WORKBOOK : "text/csv; charset=utf-8", have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, table + "." + format) + "\"")
-                .build();
+        return download(stored, table + "." + format, answers.table(given(stored), table, workbook), workbook ? WORKBOOK : "text/csv; charset=utf-8", have);
     }
 
     /** The plan on layers, in true size. */
@@ -227,9 +214,7 @@ public final class SheetsResource {
     @Path("plan.dxf")
     public Response planDxf(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(answers.planDxf(given(stored)), "image/vnd.dxf", have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "plan.dxf") + "\"")
-                .build();
+        return download(stored, "plan.dxf", answers.planDxf(given(stored)), "image/vnd.dxf", have);
     }
 
     /** The weekends as the job sheet has them. */
@@ -244,9 +229,7 @@ public final class SheetsResource {
     @Path("weekends.ics")
     public Response weekendsIcs(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(answers.weekendsIcs(given(stored), stored.id(), stored.saved(), Math.toIntExact(stored.revision())), "text/calendar; charset=utf-8", have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "weekends.ics") + "\"")
-                .build();
+        return download(stored, "weekends.ics", answers.weekendsIcs(given(stored), stored.id(), stored.saved(), Math.toIntExact(stored.revision())), "text/calendar; charset=utf-8", have);
     }
 
     /** What the beds ask for once they stand, with first dates and how often. */
@@ -254,18 +237,14 @@ public final class SheetsResource {
     @Path("care.ics")
     public Response careIcs(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(answers.careIcs(given(stored), stored.id(), stored.saved(), Math.toIntExact(stored.revision())), "text/calendar; charset=utf-8", have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "care.ics") + "\"")
-                .build();
+        return download(stored, "care.ics", answers.careIcs(given(stored), stored.id(), stored.saved(), Math.toIntExact(stored.revision())), "text/calendar; charset=utf-8", have);
     }
 
     @GET
     @Path("weekends.csv")
     public Response weekendsCsv(@PathParam("id") String id, @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
         Stored stored = shelf.standing(id);
-        return answer(answers.weekendsCsv(given(stored)), "text/csv; charset=utf-8", have)
-                .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, "weekends.csv") + "\"")
-                .build();
+        return download(stored, "weekends.csv", answers.weekendsCsv(given(stored)), "text/csv; charset=utf-8", have);
     }
 
     /** Words with commas between. */
@@ -277,6 +256,10 @@ public final class SheetsResource {
 
     private static OptionalDouble decimal(OptionalInt number) {
         return number.isPresent() ? OptionalDouble.of(number.getAsInt()) : OptionalDouble.empty();
+    }
+
+    private static Response download(Stored stored, String name, Answer output, String type, String have) {
+        return answer(output, type, have).header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + file(stored, name) + "\"").build();
     }
 
     private static String file(Stored stored, String ending) {
