@@ -9,17 +9,18 @@ import java.util.Optional;
 import java.util.Random;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
+import lapyard.geometry.Rectangle;
 import lapyard.plan.Base;
-import lapyard.plan.Bed;
 import lapyard.plan.Lap;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
-/** Floors of beds with slanted walls, measured by JTS on what is drawn. */
-class AngledFloorsTest {
+/** Floors as they are drawn, measured by JTS. */
+class FloorsTest {
     private static final GeometryFactory JTS = new GeometryFactory();
     private static final Base BASE = Base.SLATTED;
 
@@ -103,5 +104,45 @@ class AngledFloorsTest {
             // a corner of less than some rows has no mean
             if (all > 500_000) assertEquals(all * BASE.slatWidthMm() / pitch, covered, 0.06 * all, outline.toString());
         }
+    }
+
+    /** Between upright walls a bearer lies with its middle at its place, the outer two along the walls. */
+    @Test
+    void bearersBetweenUprightWallsLieAtTheirPlaces() {
+        for (Outline outline : List.of(Beds.M, Beds.N, Beds.U)) {
+            BedWork work = Beds.built(Beds.bed("X", outline, 3, Lap.TURNING));
+            for (FloorBay bay : work.bottom().bays()) {
+                double across = bay.alongY() ? bay.floor().widthMm() : bay.floor().depthMm();
+                double first = bay.alongY() ? bay.floor().x() : bay.floor().y();
+                assertEquals(bay.bearersAtMm().size(), bay.bearers());
+                for (int i = 0; i < bay.bearers(); i++) {
+                    Polygon bar = shape(bay.bearersLaid().get(i).corners());
+                    double middle = bay.alongY() ? bar.getCentroid().getX() : bar.getCentroid().getY();
+                    assertEquals(first + Math.min(Math.max(bay.bearersAtMm().get(i), 25), across - 25), middle, 1e-6);
+                    assertEquals((bay.alongY() ? bay.floor().depthMm() : bay.floor().widthMm()) - BASE.drainGapMm(), bay.bearersLaid().get(i).lengthMm(), 0.1);
+                }
+            }
+        }
+    }
+
+    /** Where no fall is known: the way with the fewest slat boards, of those the one with the fewest metres of bearer. */
+    @Test
+    void withoutAFallTheCheapestWayIsTaken() {
+        Random random = new Random(7);
+        int byMetres = 0;
+        for (int i = 0; i < 400; i++) {
+            Rectangle floor = new Rectangle(100, 100, 300 + random.nextInt(2000), 300 + random.nextInt(2000));
+            Outline inner = Outline.rectangle(floor.widthMm(), floor.depthMm());
+            FloorBay up = FloorBay.laid(floor, inner, true, BASE);
+            FloorBay across = FloorBay.laid(floor, inner, false, BASE);
+            FloorBay taken = FloorBay.of(floor, inner, Optional.empty(), BASE, 4);
+            assertEquals(Math.min(up.slatBoards(BASE, 4), across.slatBoards(BASE, 4)), taken.slatBoards(BASE, 4));
+            if (up.slatBoards(BASE, 4) != across.slatBoards(BASE, 4)) continue;
+            if (Math.abs(up.lengthMm() - across.lengthMm()) > 1) byMetres++;
+            double metres = taken.bearersLaid().stream().mapToDouble(FloorBay.Laid::lengthMm).sum();
+            assertEquals(Math.min(up.lengthMm(), across.lengthMm()), metres, 1e-6);
+            assertEquals(metres, taken.lengthMm(), 1e-6);
+        }
+        assertTrue(byMetres > 10, "the metres decided " + byMetres + " times");
     }
 }
