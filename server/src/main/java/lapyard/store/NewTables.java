@@ -19,7 +19,7 @@ final class NewTables {
     /** Of SQLite, in their order. The step in Java is about gardens that are there already. */
     private static final List<String> STEPS = List.of(
             "V1__gardens.sql", "V2__stamps_and_shares.sql", "V4__revisions_that_cannot_be_restored.sql", "V5__shares_end.sql",
-            "V6__what_a_list_shows.sql", V8__ListOfOlderGardens.class.getName(), "V9__shelf.sql");
+            "V6__what_a_list_shows.sql", V8__ListOfOlderGardens.class.getName(), "V9__shelf.sql", "V10__photos.sql");
 
     private static final String HISTORY = """
             CREATE TABLE "flyway_schema_history" (
