@@ -3,6 +3,7 @@ package lapyard.sheets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import lapyard.working.CoverProgramme;
 
 /**
  * What a roll job costs at least by its bars. A bar is what a line across the roll meets: pieces side by side, of each
@@ -31,23 +32,15 @@ final class BarBound {
     private final RollBudget work;
     private final List<RollJob.Roll> rolls;
     private final int rows;
-    private final double[][] inverse;
-    private final double[] level;
-    private final double[] cost;
-    private final double[] prices;
-    private final double[] entering;
-    private double best;
+    /** In coins; a row is all pieces of a type over their whole height. Null where there is none. */
+    private final CoverProgramme programme;
 
     private BarBound(RollJob job, RollBudget work) {
         this.job = job;
         this.work = work;
         this.rolls = job.rolls.stream().filter(roll -> roll.runs() > 0).toList();
         this.rows = job.types.length;
-        this.inverse = new double[rows][rows];
-        this.level = new double[rows];
-        this.cost = new double[rows];
-        this.prices = new double[rows];
-        this.entering = new double[rows];
+        this.programme = start();
     }
 
     /**
@@ -58,66 +51,57 @@ final class BarBound {
     static long coins(RollJob job, long known, long wanted, RollBudget work) {
         if (job.types.length > MOST_TYPES || known >= wanted) return known;
         BarBound bars = new BarBound(job, work);
-        return bars.start() ? bars.coins(known, wanted) : known;
+        return bars.programme == null ? known : bars.coins(known, wanted);
     }
 
     private long coins(long known, long wanted) {
         long proved = known;
         for (int round = 0; round < MOST_ROUNDS && !work.over(); round++) {
-            double now = price();
             // what bars can prove at most, were all of them known, is what those known so far give
+            double now = programme.solve();
+            work.spend(3L * rows * rows / CELLS_AN_OPERATION + 1);
             if (RollBound.payable(now, rolls) <= proved) return proved;
-            double enteringCost = 0;
-            int surplus = -1;
-            for (int i = 0; i < rows; i++) if (prices[i] < -TINY && (surplus < 0 || prices[i] < prices[surplus])) surplus = i;
-            if (surplus >= 0) {
-                Arrays.fill(entering, 0);
-                entering[surplus] = -1;
-            } else {
-                RollJob.Roll cheapest = null;
-                double most = 1;
-                double[] bar = new double[rows];
-                for (RollJob.Roll roll : rolls) {
-                    double worth = richest(roll, bar) / job.coinsPerUnit(roll);
-                    if (worth <= most) continue;
-                    most = worth;
-                    if (worth <= 1 + TINY) continue;
-                    cheapest = roll;
-                    System.arraycopy(bar, 0, entering, 0, rows);
-                }
-                double sum = 0;
-                for (double price : prices) if (price > TINY) sum += price;
-                best = Math.max(best, sum / most);
-                proved = Math.max(proved, RollBound.payable(best, rolls));
-                if (cheapest == null || proved >= wanted) return proved;
-                enteringCost = job.coinsPerUnit(cheapest);
+            RollJob.Roll cheapest = null;
+            double most = 1;
+            double[] entering = new double[rows];
+            double[] bar = new double[rows];
+            for (RollJob.Roll roll : rolls) {
+                double worth = richest(roll, bar) / job.coinsPerUnit(roll);
+                if (worth <= most) continue;
+                most = worth;
+                if (worth <= 1 + TINY) continue;
+                cheapest = roll;
+                System.arraycopy(bar, 0, entering, 0, rows);
             }
-            if (!pivot(enteringCost)) return proved;
+            double sum = 0;
+            for (int t = 0; t < rows; t++) sum += programme.price(t);
+            proved = Math.max(proved, RollBound.payable(sum / most, rolls));
+            if (cheapest == null || proved >= wanted || !programme.enter(job.coinsPerUnit(cheapest), entering)) return proved;
         }
         return proved;
     }
 
-    /** Starts with one bar of each type alone; false where a piece has no place, costs nothing or is too thin for the grid. */
-    private boolean start() {
+    /** Starts with one bar of each type alone; null where a piece has no place, costs nothing or is too thin for the grid. */
+    private CoverProgramme start() {
+        double[] covers = new double[rows];
+        double[] costs = new double[rows];
         for (int t = 0; t < rows; t++) {
-            double least = Double.POSITIVE_INFINITY;
             for (RollJob.Roll roll : rolls) {
-                if (job.coinsPerUnit(roll) <= 0) return false;
+                double coins = job.coinsPerUnit(roll);
+                if (coins <= 0) return null;
                 for (int way = 0; way < 2; way++) {
                     if (!may(t, way, roll)) continue;
-                    if (parts(t, way, roll, grid(roll)) == 0) return false;
-                    long n = Math.min(job.types[t].count(), roll.width() / across(t, way));
-                    double level = (double) job.types[t].count() * along(t, way) / n;
-                    if (level * job.coinsPerUnit(roll) >= least) continue;
-                    least = level * job.coinsPerUnit(roll);
-                    this.level[t] = level;
-                    cost[t] = job.coinsPerUnit(roll);
+                    if (parts(t, way, roll, grid(roll)) == 0) return null;
+                    double n = Math.min(job.types[t].count(), roll.width() / across(t, way));
+                    double cover = n / ((double) job.types[t].count() * along(t, way));
+                    if (covers[t] > 0 && coins / cover >= costs[t] / covers[t]) continue;
+                    covers[t] = cover;
+                    costs[t] = coins;
                 }
             }
-            if (least == Double.POSITIVE_INFINITY) return false;
-            inverse[t][t] = level[t];
+            if (covers[t] == 0) return null;
         }
-        return true;
+        return new CoverProgramme(covers, costs);
     }
 
     private boolean may(int type, int way, RollJob.Roll roll) {
@@ -141,18 +125,6 @@ final class BarBound {
         return (int) (across(type, way) * grid / roll.width());
     }
 
-    /** Works the prices out, in coins for all pieces of a type. @return what the bars in use cost */
-    private double price() {
-        Arrays.fill(prices, 0);
-        double now = 0;
-        for (int r = 0; r < rows; r++) {
-            now += cost[r] * level[r];
-            for (int i = 0; i < rows; i++) prices[i] += cost[r] * inverse[r][i];
-        }
-        work.spend((long) rows * rows / CELLS_AN_OPERATION + 1);
-        return now;
-    }
-
     /** @param bar takes the bar of most worth, each type's pieces over what all of them together are high */
     private double richest(RollJob.Roll roll, double[] bar) {
         int grid = grid(roll);
@@ -161,14 +133,15 @@ final class BarBound {
         List<byte[]> chosen = new ArrayList<>();
         long cells = 0;
         for (int t = 0; t < rows; t++) {
-            if (prices[t] <= TINY) continue;
+            double price = programme.price(t);
+            if (price == 0) continue;
             int narrowest = Integer.MAX_VALUE;
             int[] steps = new int[2];
             double[] gain = new double[2];
             for (int way = 0; way < 2; way++) {
                 if (!may(t, way, roll)) continue;
                 steps[way] = parts(t, way, roll, grid);
-                gain[way] = prices[t] / ((double) along(t, way) * job.types[t].count());
+                gain[way] = price / ((double) along(t, way) * job.types[t].count());
                 narrowest = Math.min(narrowest, steps[way]);
             }
             if (narrowest == Integer.MAX_VALUE) continue;
@@ -201,29 +174,5 @@ final class BarBound {
         }
         work.spend(cells / CELLS_AN_OPERATION);
         return worth[grid];
-    }
-
-    /** Brings the entering column into the basis; false where rounding has spoilt the programme. */
-    private boolean pivot(double enteringCost) {
-        double[] direction = new double[rows];
-        for (int r = 0; r < rows; r++)
-            for (int i = 0; i < rows; i++) direction[r] += inverse[r][i] * entering[i];
-        int leaving = -1;
-        for (int r = 0; r < rows; r++) {
-            if (direction[r] <= TINY) continue;
-            if (leaving < 0 || level[r] * direction[leaving] < level[leaving] * direction[r]) leaving = r;
-        }
-        if (leaving < 0) return false;
-        double by = direction[leaving];
-        for (int i = 0; i < rows; i++) inverse[leaving][i] /= by;
-        level[leaving] /= by;
-        for (int r = 0; r < rows; r++) {
-            if (r == leaving || direction[r] == 0) continue;
-            for (int i = 0; i < rows; i++) inverse[r][i] -= direction[r] * inverse[leaving][i];
-            level[r] = Math.max(0, level[r] - direction[r] * level[leaving]);
-        }
-        cost[leaving] = enteringCost;
-        work.spend(2L * rows * rows / CELLS_AN_OPERATION + 1);
-        return true;
     }
 }

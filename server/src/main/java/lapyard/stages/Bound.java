@@ -14,6 +14,8 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
     /** Tasks up to which every stretch between a head and a latest end is looked at, and every pair of tasks. */
     private static final int STRETCHES = 500;
     private static final int PAIRS = 150;
+    /** The share of the budget that may go into what is proved. */
+    private static final double SHARE = 0.3;
 
     /** Waits, and all work of each resource from the first head on. */
     int quick() {
@@ -45,9 +47,25 @@ record Bound(Net net, Priority priority, StagingBudget budget) {
         if (net.n > STRETCHES) return least;
         int low = least;
         int high = upper;
-        while (low < high && !budget.past(0.3)) {
+        while (low < high && !budget.past(SHARE)) {
             int middle = low + (high - low - 1) / 2;
             if (refuses(middle)) low = middle + 1;
+            else high = middle;
+        }
+        return net.n > PAIRS || low == upper ? low : bySets(low, upper);
+    }
+
+    /** As far as sets of tasks that can be worked on at once refuse. */
+    private int bySets(int least, int upper) {
+        SetBound sets = new SetBound(net, budget);
+        int low = least;
+        int high = upper;
+        while (low < high && !budget.past(SHARE)) {
+            int middle = low + (high - low - 1) / 2;
+            Windows windows = new Windows(net, priority, middle);
+            boolean refused = windows.refuted();
+            budget.spend(windows.turns());
+            if (refused || sets.refuses(windows, middle, SHARE)) low = middle + 1;
             else high = middle;
         }
         return low;

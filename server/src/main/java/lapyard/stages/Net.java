@@ -260,9 +260,13 @@ final class Net {
         return each == null ? capacity[resource] : Math.min(capacity[resource], each[unit % each.length]);
     }
 
+    boolean worked(int unit) {
+        return cycle[unit % cycle.length];
+    }
+
     /** What can be worked of a resource in a clock unit: nothing while nobody works. */
     int workable(int resource, int unit) {
-        return cycle[unit % cycle.length] ? there(resource, unit) : 0;
+        return worked(unit) ? there(resource, unit) : 0;
     }
 
     private static void require(boolean holds, String otherwise) {
