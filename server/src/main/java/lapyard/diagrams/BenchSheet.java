@@ -103,7 +103,8 @@ final class BenchSheet {
         String stamped = options.date().isEmpty() || made.contains(options.date()) ? made : made + ", " + options.date();
         List<Shape> shapes = new ArrayList<>();
         shapes.add(text(left, first, kind, 6, true));
-        shapes.add(text(left, second, TextMeasure.cut(draft.about(), 3.6, false, room * 0.68), 3.6, false));
+        double about = fitting(draft.about(), 3.6, TypeSize.LEAST, false, room * 0.68);
+        shapes.add(text(left, second, TextMeasure.cut(draft.about(), about, false, room * 0.68), about, false));
         shapes.add(end(right, first, sheet, 5, true));
         shapes.add(end(place, first, TextMeasure.cut(garden.isBlank() ? "Garden" : garden, 4, true, wide), 4, true));
         shapes.add(end(right, second, TextMeasure.cut(stamped, 3, false, room * 0.3), 3, false));
@@ -175,10 +176,12 @@ final class BenchSheet {
                 middle(left + 4, base - 1.5 + size * 0.36, number, size, true));
     }
 
-    /** A mark in bold, smaller or cut off where the room is narrow. */
-    Shape mark(double x, double base, String words, double room) {
+    /** A mark in bold, smaller where the room is narrow, then in two lines; cut off only where these are too wide as well. */
+    List<Shape> mark(double x, double base, String words, double room) {
         double size = fitting(words, MARK, TypeSize.LEAST, true, room);
-        return text(x, base, TextMeasure.cut(words, size, true, room), size, true);
+        List<String> lines = TextMeasure.wrap(words, size, true, room);
+        if (lines.size() != 2) return List.of(text(x, base, TextMeasure.cut(words, size, true, room), size, true));
+        return List.of(text(x, base - size * 0.75, lines.get(0), size, true), text(x, base + size * 0.4, lines.get(1), size, true));
     }
 
     /** The largest of {@code most}, nine tenths of it and so on at which the words are no wider; {@code least} at the end. */

@@ -246,7 +246,9 @@ final class CourseCard {
             x += TIMBER[i] * share;
         }
         for (Course course : group) {
-            cell(shapes, x, room.low() + 4.4, course.number() + ": fixed, mark" + (boards.isEmpty() ? "" : ", board"), 2.8, false, sum(COURSE) * share);
+            String full = course.number() + ": fixed, mark" + (boards.isEmpty() ? "" : ", board");
+            boolean narrow = TextMeasure.widthMm(full, TypeSize.LEAST, false) > sum(COURSE) * share - 0.8;
+            cell(shapes, x, room.low() + 4.4, narrow ? course.number() + ": mark" + (boards.isEmpty() ? "" : ", board") : full, 2.8, false, sum(COURSE) * share);
             x += sum(COURSE) * share;
         }
         double y = room.low() + TABLE_HEAD;

@@ -363,18 +363,18 @@ final class SawBars {
         shapes.add(sheet.line(x, base - ROW + 2.6, right, base - ROW + 2.6, Inks.HAIR));
         shapes.add(sheet.tick(x, base + 2.1, TypeSize.TICK));
         shapes.addAll(sheet.boardNumber(x + TypeSize.TICK, base, work.board(laid.board().number())));
-        taken(laid).ifPresent(tag -> shapes.add(sheet.mark(x + TypeSize.TICK + 8, base, tag, LABEL - TypeSize.TICK - 9)));
+        taken(laid).ifPresent(tag -> shapes.addAll(sheet.mark(x + TypeSize.TICK + 8, base, tag, LABEL - TypeSize.TICK - 9)));
         for (SawBoard.Cut cut : laid.cuts()) {
             double from = left + scale.paperMm(laid.onIt(cut.fromMm()));
             if (nests.containsKey(cut.mark())) {
                 parts(shapes, nests.get(cut.mark()), scale, from, base);
                 continue;
             }
-            shapes.add(sheet.mark(from + 0.5, base, signs.marked(cut.mark()), scale.paperMm(cut.lengthMm() + work.kerfMm()) - 1));
+            shapes.addAll(sheet.mark(from + 0.5, base, signs.marked(cut.mark()), scale.paperMm(cut.lengthMm() + work.kerfMm()) - 1));
         }
         laid.rest().filter(rest -> rest.fate() != Fate.SCRAP).ifPresent(rest -> {
             double from = left + scale.paperMm(laid.lengthMm() - rest.lengthMm());
-            shapes.add(sheet.mark(from + 0.5, base, work.tag(rest.tag()), Math.max(scale.paperMm(rest.lengthMm()), right - from) - 1));
+            shapes.addAll(sheet.mark(from + 0.5, base, work.tag(rest.tag()), Math.max(scale.paperMm(rest.lengthMm()), right - from) - 1));
         });
     }
 
@@ -383,7 +383,7 @@ final class SawBars {
         for (Nest.Part part : nest.parts()) {
             double x = from + scale.paperMm(Math.min(part.faceFromMm(), part.backFromMm()));
             double room = from + scale.paperMm(Math.min(part.faceToMm(), part.backToMm())) - x - 1;
-            shapes.add(sheet.mark(x + 0.5, base, signs.marked(part.piece().mark()), room));
+            shapes.addAll(sheet.mark(x + 0.5, base, signs.marked(part.piece().mark()), room));
         }
     }
 

@@ -16,7 +16,7 @@ import lapyard.geometry.Point;
 record SawNests(SawDay.Signs signs, BenchSheet sheet) {
     private static final double LEFT = 34;
     private static final double BAR = 16;
-    private static final double ROW = 7.2;
+    private static final double ROW = TypeSize.TICK + 0.8;
     private static final double PLACE = 3;
     private static final double LEVEL = 3.8;
     private static final double ABOVE = 3;
@@ -134,13 +134,13 @@ record SawNests(SawDay.Signs signs, BenchSheet sheet) {
 
     /** The board that gives it, then under each piece a box to tick and its mark. */
     private void row(Flow flow, Nest nest, String board) {
-        double base = flow.y() + ROW - 2;
+        double base = flow.y() + ROW - 3;
         flow.addAll(sheet.boardNumber(sheet.space().left(), base, board));
         for (Nest.Part part : nest.parts()) {
             double from = scaled(nest, Math.min(part.faceFromMm(), part.backFromMm()));
-            double room = scaled(nest, Math.min(part.faceToMm(), part.backToMm())) - from - 5;
-            flow.add(sheet.tick(from, base + 0.5, 3.8));
-            flow.add(sheet.mark(from + 4.6, base, signs.marked(part.piece().mark()), room));
+            double room = scaled(nest, Math.min(part.faceToMm(), part.backToMm())) - from - TypeSize.TICK - 1.4;
+            flow.add(sheet.tick(from, base + 2.4, TypeSize.TICK));
+            flow.addAll(sheet.mark(from + TypeSize.TICK + 1, base, signs.marked(part.piece().mark()), room));
         }
     }
 }

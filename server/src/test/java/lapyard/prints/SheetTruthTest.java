@@ -252,6 +252,16 @@ class SheetTruthTest {
         assertEquals(parts, planned, 0.1 * found, "hours of all days");
     }
 
+    /** Strips of bearers have long marks: each stands whole in the bars, in one line or two. */
+    @Test
+    void noMarkOfASawnPieceIsCutOff() throws Exception {
+        for (String name : List.of("terrace-feet", "three-entries")) {
+            String text = text("saw-day", sample(name));
+            Matcher cut = Pattern.compile(".{0,40}[A-Za-z0-9]…").matcher(text);
+            assertFalse(cut.find(), () -> name + ": " + cut.group());
+        }
+    }
+
     /** The piece's length, its mass and its board are the same on the course card, in Saw Day, on its label. */
     @Test
     void aPieceIsTheSameOnEachSheetThatTellsIt() throws Exception {
