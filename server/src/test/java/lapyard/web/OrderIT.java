@@ -42,7 +42,7 @@ class OrderIT {
             if (!order.path("supplier").asText().equals("nursery")) continue;
             for (JsonNode line : order.path("lines")) {
                 for (JsonNode pack : line.path("packs")) {
-                    String told = pack.path("count").asText() + " × " + pack.path("pack").asText() + ", " + line.path("label").asText() + "£" + pack.path("cost").asText();
+                    String told = pack.path("count").asText() + " × " + pack.path("called").asText() + ", " + line.path("label").asText() + "£" + pack.path("cost").asText();
                     assertTrue(nursery.replace(",", "").contains(told.replace(",", "")), told + " is not in " + nursery);
                 }
             }
