@@ -21,6 +21,8 @@ import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
 import lapyard.working.Working;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A garden worked by hand: bed M, 3000 x 2400 with 1200 x 900 missing at the rear right, timber 100 x 200 at 600 kg/m3, 3
@@ -310,6 +312,26 @@ class WorkedWeekendsTest {
         double stone = minutes(Gardens.sheet(path.formatted("{\"material\":\"sub-base\",\"depth\":100},")).weekends(), "path.P") / 3.6;
         assertEquals(15, bark, 1e-6);
         assertTrue(stone >= 35 && stone <= 45, stone + " min a m2");
+    }
+
+    /** Barrows run on a path whose edge is 1500 from the bed at most: its middle, with 600 of width, at most 1800. */
+    @ParameterizedTest(name = "a path along {0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            [0,2700],[1800,2700] | true
+            [0,2701],[1800,2701] | false
+            [900,5000],[900,2700] | true
+            [900,5000],[900,2702] | false
+            [3600,-5000],[3600,5000] | true
+            [3602,-5000],[3602,5000] | false
+            [-1200,-1300],[-1900,-1900] | true
+            [-1300,-1300],[-1900,-1900] | false
+            [6000,6000],[-1700,2000],[-1700,6000] | true
+            [6000,6100],[-1700,2100],[-1700,6000] | false
+            """)
+    void barrowsRunOnThePathsThatAreNear(String line, boolean near) {
+        JobSheet sheet = Gardens.sheet("{\"beds\":[{\"id\":\"A\",\"width\":1800,\"depth\":900}],\"paths\":[{\"id\":\"P\",\"line\":[" + line + "],\"width\":600}]}");
+        GardenTask fill = sheet.weekends().byId().get("A.fill").work();
+        assertEquals(near, fill.after().stream().anyMatch(after -> after.task().equals("path.P")), line);
     }
 
     /** One rate for one barrow: of a bed that is filled and of a load that is wheeled in. */
