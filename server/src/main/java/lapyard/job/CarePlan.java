@@ -12,7 +12,6 @@ import lapyard.plan.BedNames;
 import lapyard.plan.Garden;
 import lapyard.plan.Tally;
 import lapyard.weekends.Step;
-import lapyard.weekends.Weekends;
 
 /**
  * What the beds ask for once they stand: what, how often and when first. How often is common practice, no source, except for

@@ -1,6 +1,5 @@
 package lapyard.json;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.geometry.Outline;

@@ -97,17 +97,6 @@ final class PackMix {
         return new Mix(List.of(counts), proved);
     }
 
-    BigDecimal cost(Mix mix) {
-        BigDecimal sum = BigDecimal.ZERO;
-        for (int i = 0; i < packs.size(); i++) {
-            sum = sum.add(packs.get(i)
-                    .price()
-                    .orElseThrow()
-                    .multiply(new BigDecimal(mix.counts().get(i))));
-        }
-        return sum;
-    }
-
     private int cheapestByUnit() {
         int found = 0;
         for (int i = 1; i < content.length; i++) {
