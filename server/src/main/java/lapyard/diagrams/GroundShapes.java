@@ -35,7 +35,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
                             rings.stream().map(view::on).toList(), filling.fill(), filling.hatch(), Optional.of(inks.pen(Inks.SECONDARY))))
                     .toList();
             number++;
-            shapes.add(new Shape.Group("surface-" + number, surface.kind(), "surface", areas));
+            shapes.add(new Shape.Group("surface-" + number, surface.kind().code(), "surface", areas));
         }
         return new Shape.Group("ground", "", "ground", shapes);
     }
@@ -289,7 +289,7 @@ record GroundShapes(Garden garden, View view, Inks inks, Labels labels) {
             });
         }
         for (Ground.Surface surface : surfaces ? garden.ground().surfaces() : List.<Ground.Surface>of()) {
-            Words words = Words.of(surface.kind(), TypeSize.LEAST, false);
+            Words words = Words.of(surface.kind().code(), TypeSize.LEAST, false);
             Jts.largestRing(inYard(surface.outline()))
                     .flatMap(ring -> labels.within(view.on(ring), words.widthMm(), words.heightMm(), List.of(0.0, 90.0)))
                     .filter(labels::clearOfSolids)

@@ -5,6 +5,7 @@ import java.util.Optional;
 import lapyard.drawing.Hatch;
 import lapyard.drawing.Hatch.Mark;
 import lapyard.drawing.Stroke;
+import lapyard.plan.SurfaceKind;
 
 /** The colours of the drawings, each with a hatch of its own so that a print in black alone loses nothing. */
 record Inks(boolean mono) {
@@ -131,17 +132,16 @@ record Inks(boolean mono) {
         return filling(SLATE, 0.3, Mark.CROSSED, 45, 1.2, HATCH);
     }
 
-    Filling surface(String kind) {
-        return switch (kind.toLowerCase(Locale.ROOT)) {
+    Filling surface(SurfaceKind kind) {
+        return switch (kind) {
             // joints stay behind what stands on them
-            case "slab" -> filling(mono ? BLACK : tinted(SLATE, 0.45), 0.2, Mark.CROSSED, 0, 6, HATCH);
-            case "concrete" -> filling(SLATE, 0.16, Mark.DOTS, 30, 3.2, MEDIUM);
-            case "gravel" -> filling(GRAVEL, 0.28, Mark.DOTS, 15, 1.5, MEDIUM);
+            case SLAB -> filling(mono ? BLACK : tinted(SLATE, 0.45), 0.2, Mark.CROSSED, 0, 6, HATCH);
+            case CONCRETE -> filling(SLATE, 0.16, Mark.DOTS, 30, 3.2, MEDIUM);
+            case GRAVEL -> filling(GRAVEL, 0.28, Mark.DOTS, 15, 1.5, MEDIUM);
             // flat, so that what stands on it is seen
-            case "grass" -> mono ? filling(MOSS, 0, Mark.DASHES, 90, 4.2, HATCH) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
-            case "soil" -> filling(SOIL, 0.4, Mark.DASHES, 0, 2.6, HATCH);
-            case "deck" -> filling(TIMBER, 0.3, Mark.LINES, 0, 2, HATCH);
-            default -> filling(SLATE, 0.05, Mark.LINES, 60, 5, HATCH);
+            case GRASS -> mono ? filling(MOSS, 0, Mark.DASHES, 90, 4.2, HATCH) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
+            case SOIL -> filling(SOIL, 0.4, Mark.DASHES, 0, 2.6, HATCH);
+            case DECK -> filling(TIMBER, 0.3, Mark.LINES, 0, 2, HATCH);
         };
     }
 

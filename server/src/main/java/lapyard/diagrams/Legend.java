@@ -15,6 +15,7 @@ import lapyard.ground.SettingOut;
 import lapyard.ground.SunHours;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground.KeepClear;
+import lapyard.plan.SurfaceKind;
 
 /** What the signs of a plan mean: only what is drawn on it. */
 final class Legend {
@@ -69,8 +70,8 @@ final class Legend {
         if (layers.contains(PlanLayer.PATHS) && !garden.paths().isEmpty() && (working || paths.isEmpty())) {
             legend.line("middle of a path", centreLine(inks));
         }
-        new TreeSet<>(garden.ground().surfaces().stream().filter(s -> layers.contains(PlanLayer.GROUND)).map(s -> s.kind()).toList())
-                .stream().limit(MOST_KINDS).forEach(kind -> legend.area(kind, inks.surface(kind), Inks.SECONDARY));
+        new TreeSet<>(garden.ground().surfaces().stream().filter(s -> layers.contains(PlanLayer.GROUND)).map(s -> s.kind().code()).toList())
+                .stream().limit(MOST_KINDS).forEach(kind -> legend.area(kind, inks.surface(SurfaceKind.of(kind)), Inks.SECONDARY));
         if (layers.contains(PlanLayer.KEEP_CLEAR)) keepClear(garden.ground().keepClear(), legend, inks);
         boolean ground = layers.contains(PlanLayer.GROUND) || layers.contains(PlanLayer.KEEP_CLEAR);
         if (ground && garden.ground().keepClear().stream().anyMatch(GroundShapes::tree)) {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
 import lapyard.plan.Preparation;
 import lapyard.plan.StandingRules;
+import lapyard.plan.SurfaceKind;
 import lapyard.working.Quantity;
 import lapyard.working.QuantityKind;
 import lapyard.working.Working;
@@ -16,7 +16,7 @@ import lapyard.working.Working;
 /**
  * What one bed stands on and what is to be done to it.
  *
- * @param surface    the kind of most of its ground, empty where none is drawn
+ * @param surface    the kind of most of its ground; empty where none is drawn
  * @param way        {@code scribe}, {@code level}, {@code strip}, {@code pads}, {@code none} on a deck; empty where
  *                   neither surface nor levels are known
  * @param scribes    what comes off the bottom course, wall by wall; empty where it stands on level ground
@@ -25,36 +25,34 @@ import lapyard.working.Working;
  */
 public record BedGround(
         String bed,
-        String surface,
+        Optional<SurfaceKind> surface,
         String way,
         List<BedFall.Scribe> scribes,
         List<Quantity> quantities,
         List<Finding> findings) {
-    static final Set<String> SOFT = Set.of("grass", "soil", "gravel");
-
     public BedGround {
         scribes = List.copyOf(scribes);
         quantities = List.copyOf(quantities);
         findings = List.copyOf(findings);
     }
 
-    static BedGround of(Lot lot, Map<String, Double> areas, Optional<Fall> fall, Preparation preparation, StandingRules loads) {
+    static BedGround of(Lot lot, Map<SurfaceKind, Double> areas, Optional<Fall> fall, Preparation preparation, StandingRules loads) {
         Bed bed = lot.bed();
         List<Quantity> quantities = new ArrayList<>();
-        areas.forEach((kind, area) -> quantities.add(Quantity.of(QuantityKind.GROUND.of(kind), area / 1e6, "m2",
+        areas.forEach((kind, area) -> quantities.add(Quantity.of(QuantityKind.GROUND.of(kind.code()), area / 1e6, "m2",
                 "outside faces over the surface as drawn", Working.GEOMETRY,
                 Working.Input.of("outside faces", lot.area().getArea() / 1e6, "m2"))));
-        String surface = BySurface.most(areas);
-        Preparation.Soft soft = SOFT.contains(surface) ? preparation.soft() : Preparation.Soft.SCRIBE;
+        Optional<SurfaceKind> surface = BySurface.most(areas);
+        Preparation.Soft soft = surface.filter(SurfaceKind::dug).isPresent() ? preparation.soft() : Preparation.Soft.SCRIBE;
         Optional<BedFall> bedFall = fall.map(plane -> BedFall.of(bed, plane));
-        if (areas.containsKey("deck")) quantities.add(deckLoad(bed, loads));
-        if (surface.equals("deck")) return new BedGround(bed.id(), surface, "none", List.of(), quantities, List.of());
+        if (areas.containsKey(SurfaceKind.DECK)) quantities.add(deckLoad(bed, loads));
+        if (surface.filter(kind -> kind == SurfaceKind.DECK).isPresent()) return new BedGround(bed.id(), surface, "none", List.of(), quantities, List.of());
         if (soft == Preparation.Soft.SCRIBE) {
             bedFall.ifPresent(own -> quantities.addAll(own.quantities()));
             return new BedGround(
                     bed.id(),
                     surface,
-                    bedFall.isPresent() || !surface.isEmpty() ? "scribe" : "",
+                    bedFall.isPresent() || surface.isPresent() ? "scribe" : "",
                     bedFall.map(BedFall::scribes).orElse(List.of()),
                     quantities,
                     bedFall.map(BedFall::findings).orElse(List.of()));

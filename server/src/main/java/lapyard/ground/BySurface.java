@@ -9,6 +9,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Place;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
 
 /**
@@ -35,16 +36,16 @@ public record BySurface(Garden garden, List<Finding> findings) {
                 beds.add(bed);
                 continue;
             }
-            String surface = surfaces.map(checks -> most(checks.areasUnder(Lot.of(beds.size(), bed)))).orElse("");
+            Optional<SurfaceKind> surface = surfaces.flatMap(checks -> most(checks.areasUnder(Lot.of(beds.size(), bed))));
             if (surface.isEmpty()) asked.add(bed.id());
-            beds.add(bed.withInside(bed.inside().withBase(bed.inside().base().slatted(!BedGround.SOFT.contains(surface)))));
+            beds.add(bed.withInside(bed.inside().withBase(bed.inside().base().slatted(surface.filter(SurfaceKind::dug).isEmpty()))));
         }
         return new BySurface(garden.withBeds(beds), asked.isEmpty() ? List.of() : List.of(ask(asked)));
     }
 
-    /** The kind of most of a bed's ground, empty where none is drawn. */
-    static String most(Map<String, Double> areas) {
-        return areas.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey).orElse("");
+    /** The kind of most of a bed's ground; empty where none is drawn. */
+    static Optional<SurfaceKind> most(Map<SurfaceKind, Double> areas) {
+        return areas.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
     private static Finding ask(List<String> beds) {

@@ -14,6 +14,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Place.What;
 import lapyard.plan.Place;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import org.locationtech.jts.geom.Coordinate;
@@ -74,7 +75,7 @@ public final class Clashes {
             found.addAll(onOtherBeds(site, lot));
             site.zonesNear(lot.area(), 1).forEach(zone -> inZone(site, lot, zone).ifPresent(found::add));
             found.addAll(DampCourse.of(site, lot, fall));
-            Map<String, Double> areas = surfaces.areasUnder(lot);
+            Map<SurfaceKind, Double> areas = surfaces.areasUnder(lot);
             found.addAll(surfaces.under(lot, areas));
             BedGround bed = BedGround.of(lot, areas, fall, ground.preparation(), garden.terms().loads());
             found.addAll(bed.findings());
@@ -171,7 +172,7 @@ public final class Clashes {
         List<Finding> found = new ArrayList<>();
         garden.ground().outline().forEach(outline -> crossing(Place.of(What.YARD), outline).ifPresent(found::add));
         for (Ground.Surface surface : garden.ground().surfaces()) {
-            crossing(Place.of(What.SURFACE, surface.kind()), surface.outline()).ifPresent(found::add);
+            crossing(Place.of(What.SURFACE, surface.kind().code()), surface.outline()).ifPresent(found::add);
         }
         for (Ground.KeepClear kept : garden.ground().keepClear()) {
             if (kept.leafMm() == 0 && kept.shape().size() > 2) {

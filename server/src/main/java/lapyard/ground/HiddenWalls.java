@@ -12,6 +12,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Place;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -86,7 +87,7 @@ public record HiddenWalls(Garden garden, List<Finding> findings) {
             }
         }
         for (Ground.Surface surface : garden.ground().surfaces()) {
-            if (surface.kind().equals("deck")) screens.add(Screen.of("a deck", Shapes.area(surface.outline()), -1));
+            if (surface.kind() == SurfaceKind.DECK) screens.add(Screen.of("a deck", Shapes.area(surface.outline()), -1));
         }
         for (int i = 0; i < garden.beds().size(); i++) {
             Bed bed = garden.beds().get(i);

@@ -10,6 +10,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Ground;
 import lapyard.plan.Place;
 import lapyard.plan.Place.What;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
 import lapyard.plan.WayOut;
 import lapyard.working.Quantity;
@@ -23,11 +24,11 @@ final class SurfaceChecks {
     private static final double LEAST_MM2 = 10_000;
 
     private final Site site;
-    private final Map<String, Geometry> kinds = new LinkedHashMap<>();
+    private final Map<SurfaceKind, Geometry> kinds = new LinkedHashMap<>();
 
     SurfaceChecks(Site site, List<Ground.Surface> surfaces) {
         this.site = site;
-        Map<String, List<Geometry>> drawn = new LinkedHashMap<>();
+        Map<SurfaceKind, List<Geometry>> drawn = new LinkedHashMap<>();
         for (Ground.Surface surface : surfaces) {
             drawn.computeIfAbsent(surface.kind(), kind -> new ArrayList<>()).add(Shapes.area(surface.outline()));
         }
@@ -35,8 +36,8 @@ final class SurfaceChecks {
     }
 
     /** Areas under a bed, mm2, by kind in the order of the document; what is less than a hand's breadth is left out. */
-    Map<String, Double> areasUnder(Lot lot) {
-        Map<String, Double> areas = new LinkedHashMap<>();
+    Map<SurfaceKind, Double> areasUnder(Lot lot) {
+        Map<SurfaceKind, Double> areas = new LinkedHashMap<>();
         kinds.forEach((kind, ground) -> {
             double area = ground.getEnvelopeInternal().intersects(lot.area().getEnvelopeInternal())
                     ? Shapes.common(lot.area(), ground).getArea()
@@ -49,7 +50,7 @@ final class SurfaceChecks {
     /** Area of each kind as drawn and of the yard's ground without a surface. */
     List<Quantity> areas() {
         List<Quantity> quantities = new ArrayList<>();
-        kinds.forEach((kind, ground) -> quantities.add(Quantity.of(QuantityKind.SURFACE.of(kind),
+        kinds.forEach((kind, ground) -> quantities.add(Quantity.of(QuantityKind.SURFACE.of(kind.code()),
                 site.yard().map(yard -> Shapes.common(ground, yard)).orElse(ground).getArea() / 1e6, "m2",
                 "area within the outlines of this kind together, in the yard", Working.GEOMETRY)));
         if (site.yard().isPresent()) {
@@ -66,38 +67,38 @@ final class SurfaceChecks {
         return Shapes.less(site.yard().orElseThrow(), Shapes.union(kinds.values())).getArea();
     }
 
-    List<Finding> under(Lot lot, Map<String, Double> areas) {
+    List<Finding> under(Lot lot, Map<SurfaceKind, Double> areas) {
         List<Finding> found = new ArrayList<>();
         if (areas.size() > 1) {
-            String largest = areas.entrySet().stream()
+            SurfaceKind largest = areas.entrySet().stream()
                     .max(Map.Entry.comparingByValue())
                     .orElseThrow()
                     .getKey();
             double rest = areas.entrySet().stream()
-                    .filter(entry -> !entry.getKey().equals(largest))
+                    .filter(entry -> entry.getKey() != largest)
                     .mapToDouble(Map.Entry::getValue)
                     .sum();
             Geometry others = Shapes.union(areas.keySet().stream()
-                    .filter(kind -> !kind.equals(largest))
+                    .filter(kind -> kind != largest)
                     .map(kinds::get)
                     .toList());
             List<WayOut> ways = new ArrayList<>(site.waysOut(lot, others, moved -> !moved.core().intersects(others)));
             ways.add(WayOut.of(WayKind.ONE_GROUND));
             found.add(Finding.of(FindingKind.BED_ON_TWO_SURFACES, Place.bed(lot.bed().id()))
-                    .with("surfaces", Fact.names(List.copyOf(areas.keySet()))).with("least", Fact.m2(rest / 1e6)).by(Fact.m2(rest / 1e6)).ways(ways));
+                    .with("surfaces", Fact.names(areas.keySet().stream().map(SurfaceKind::code).toList())).with("least", Fact.m2(rest / 1e6)).by(Fact.m2(rest / 1e6)).ways(ways));
         }
         return found;
     }
 
     List<Finding> ofTheYard() {
         List<Finding> found = new ArrayList<>();
-        List<String> names = List.copyOf(kinds.keySet());
+        List<SurfaceKind> names = List.copyOf(kinds.keySet());
         for (int i = 0; i < names.size(); i++) {
             for (int j = i + 1; j < names.size(); j++) {
                 double both = Shapes.common(kinds.get(names.get(i)), kinds.get(names.get(j))).getArea();
                 if (both > LEAST_MM2) {
-                    found.add(Finding.of(FindingKind.SURFACES_OVERLAP, Place.field("surfaces " + names.get(i) + " and " + names.get(j)))
-                            .with("one", Fact.name(names.get(i))).with("other", Fact.name(names.get(j))).by(Fact.m2(both / 1e6))
+                    found.add(Finding.of(FindingKind.SURFACES_OVERLAP, Place.field("surfaces " + names.get(i).code() + " and " + names.get(j).code()))
+                            .with("one", Fact.name(names.get(i).code())).with("other", Fact.name(names.get(j).code())).by(Fact.m2(both / 1e6))
                             .way(WayKind.COMMON_EDGE));
                 }
             }

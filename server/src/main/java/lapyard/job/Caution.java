@@ -10,6 +10,7 @@ import lapyard.plan.BedNames;
 import lapyard.plan.Bed;
 import lapyard.plan.Garden;
 import lapyard.plan.Preparation;
+import lapyard.plan.SurfaceKind;
 import lapyard.standing.Standing;
 
 /**
@@ -48,7 +49,7 @@ public record Caution(String sheet, String text) {
         if (works.stream().anyMatch(work -> work.bed().inside().base().slatted())) {
             cautions.add(new Caution("base", "Never stand on bare slats: one board breaks under a person. No boards marked MB."));
         }
-        if (Underfoot.of(garden).values().stream().anyMatch(kinds -> kinds.stream().anyMatch(Set.of("slab", "concrete")::contains))) {
+        if (Underfoot.of(garden).values().stream().anyMatch(kinds -> kinds.stream().anyMatch(SurfaceKind::paved))) {
             cautions.add(new Caution("base", "Slabs and concrete: cut wet or score and snap, FFP3 mask, others away: the dust scars lungs."));
         }
         if (works.stream().anyMatch(work -> work.bed().making().finish().wanted())) {

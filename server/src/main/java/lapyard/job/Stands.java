@@ -18,6 +18,7 @@ import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Finding;
 import lapyard.plan.Garden;
 import lapyard.plan.RackBoard;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.Treatment;
 import lapyard.standing.Footing;
 import lapyard.standing.Standing;
@@ -30,7 +31,7 @@ final class Stands {
 
     /** @param cutting of the walls' timber, which tells what boards on hand go into which bed */
     static Map<String, Standing> of(Garden garden, List<BedWork> works, List<SectionCutting> cutting) {
-        Map<String, Set<String>> surfaces = Underfoot.of(garden);
+        Map<String, Set<SurfaceKind>> surfaces = Underfoot.of(garden);
         Map<String, Set<String>> boards = boardsOnHand(garden, works, cutting);
         Map<String, Standing> standing = new LinkedHashMap<>();
         for (BedWork work : works) {

@@ -32,6 +32,7 @@ import lapyard.json.Wire.To;
 import lapyard.plan.AccessStandard;
 import lapyard.plan.Bed;
 import lapyard.plan.Ground;
+import lapyard.plan.SurfaceKind;
 import lapyard.words.Wording;
 import lapyard.working.Quantity;
 
@@ -147,7 +148,7 @@ public final class GroundJson {
                             scribe.atMm(within((piece.fromMm() + piece.lengthMm()) / length)));
                 })
                 .toList();
-        return new BedShape(ground.bed(), ground.surface(), ground.way(), scribes);
+        return new BedShape(ground.bed(), ground.surface().map(SurfaceKind::code).orElse(""), ground.way(), scribes);
     }
 
     private static double within(double share) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Ground;
+import lapyard.plan.SurfaceKind;
 
 /** The yard: outline, surfaces, keep-clear, levels, north. */
 final class GroundReader {
@@ -23,7 +24,7 @@ final class GroundReader {
         List<Outline> outline = GardenReader.outline(ground, "outline").map(List::of).orElse(surveyed.outline());
         List<Ground.Surface> surfaces = new ArrayList<>();
         for (Cursor surface : ground.objects("surfaces", "surface")) {
-            String kind = surface.choice("kind");
+            SurfaceKind kind = SurfaceKind.of(surface.choice("kind"));
             if (!surface.has("outline")) surface.missing("outline", "\"outline\": [[0, 0], [3000, 0], [3000, 2000], [0, 2000]]");
             GardenReader.outline(surface, "outline").ifPresent(o -> surfaces.add(new Ground.Surface(kind, o)));
             surface.refuseUnknown();

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import lapyard.exchange.SiteDrawing;
 import lapyard.exchange.SiteDrawing.Layer;
 import lapyard.exchange.SiteDrawing.LengthUnit;
@@ -20,6 +21,7 @@ import lapyard.exchange.SiteDrawing.Spot;
 import lapyard.exchange.SiteReader;
 import lapyard.geometry.Point;
 import lapyard.plan.Finding;
+import lapyard.plan.SurfaceKind;
 import lapyard.words.Wording;
 
 /**
@@ -29,7 +31,7 @@ import lapyard.words.Wording;
 public final class SiteFileJson {
     private static final String OUTLINE = "outline";
     private static final String LEVELS = "levels";
-    private static final List<String> SURFACES = List.of("slab", "concrete", "gravel", "grass", "soil", "deck");
+    private static final List<String> SURFACES = Stream.of(SurfaceKind.values()).map(SurfaceKind::code).toList();
     private static final List<String> THINGS = GroundReader.CLEARANCE.keySet().stream().filter(kind -> !kind.equals("gate")).sorted().toList();
     /** Words of layers that are ours under another name, most telling first. */
     private static final Map<String, List<String>> WORDS = new TreeMap<>(Map.of(

@@ -49,7 +49,7 @@ public record Ground(
                 List.of(), access, List.of(), Optional.empty());
     }
 
-    public record Surface(String kind, Outline outline) {}
+    public record Surface(SurfaceKind kind, Outline outline) {}
 
     public record Level(Point at, double dropMm) {}
 

@@ -30,12 +30,12 @@ public final class GardenLayers {
     public static LayeredDrawing of(JobSheet sheet) {
         Ground ground = sheet.garden().ground();
         LayeredDrawing drawing = new LayeredDrawing().layer(YARD, Colour.INK);
-        new TreeSet<>(ground.surfaces().stream().map(Ground.Surface::kind).toList()).forEach(kind -> drawing.layer(SURFACE + kind, Colour.GREEN));
+        new TreeSet<>(ground.surfaces().stream().map(surface -> surface.kind().code()).toList()).forEach(kind -> drawing.layer(SURFACE + kind, Colour.GREEN));
         new TreeSet<>(ground.keepClear().stream().map(Ground.KeepClear::kind).toList()).forEach(kind -> drawing.layer(KEEP_CLEAR + kind, Colour.RED));
         drawing.layer(PATHS, Colour.GREY).layer(BEDS, Colour.BROWN).layer(INNER, Colour.BROWN).layer(NAMES, Colour.INK).layer(LEVELS, Colour.BLUE);
 
         ground.outline().forEach(outline -> drawing.line(YARD, outline.corners(), true, 0));
-        ground.surfaces().forEach(surface -> drawing.line(SURFACE + surface.kind(), surface.outline().corners(), true, 0));
+        ground.surfaces().forEach(surface -> drawing.line(SURFACE + surface.kind().code(), surface.outline().corners(), true, 0));
         ground.keepClear().forEach(thing -> keepClear(drawing, thing));
         sheet.paths().forEach(path -> path.cover().forEach(cover -> drawing.line(PATHS, cover.corners(), true, 0)));
         sheet.beds().forEach(bed -> bed(drawing, bed));

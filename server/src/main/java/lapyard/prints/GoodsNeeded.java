@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import lapyard.catalogue.PackCode;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
@@ -15,7 +16,10 @@ final class GoodsNeeded {
     static Map<Integer, List<String>> byWeekend(JobSheet sheet) {
         Map<Integer, List<String>> goods = new TreeMap<>();
         for (Buying.Row row : Buying.of(sheet).rows()) {
-            row.packs().forEach((pack, count) -> goods.computeIfAbsent(row.weekend(), weekend -> new ArrayList<>()).add(count + " × " + PackCode.words(pack, sheet.garden().imperial()) + " (" + row.label() + ")"));
+            if (row.packs().isEmpty()) continue;
+            String packs = row.packs().entrySet().stream().map(one -> one.getValue() + " × " + PackCode.words(one.getKey(), sheet.garden().imperial()))
+                    .collect(Collectors.joining(", "));
+            goods.computeIfAbsent(row.weekend(), weekend -> new ArrayList<>()).add(row.label() + ": " + packs);
         }
         return goods;
     }

@@ -1,8 +1,6 @@
 package lapyard.standing;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import lapyard.catalogue.StrengthClass;
 import lapyard.construction.BedWork;
 import lapyard.construction.FloorBay;
@@ -12,6 +10,7 @@ import lapyard.plan.Fact;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.StandingRules;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
 import lapyard.standing.Verdict.Outcome;
 import lapyard.working.Quantity;
@@ -22,13 +21,6 @@ import lapyard.working.Working.Input;
 /** Slats, bearers and the ground under soil. Slats are old boards: they take the lowest class; bearers take their own. */
 final class FloorCheck {
     private static final String TIMBER = "EN 1995-1-1, 2.2.3, 2.4.1, 6.1.6, 6.1.7; EN 338:2016; EN 1990, factor 1.35";
-
-    /**
-     * Presumed bearing, kN/m2. Grass and soil with the turf off: 40, soft clay, the least of natural ground in the National
-     * Building Code of Canada, Table 9.4.4.1 (loose sand 50; IBC 1806.2 has clay and silt at 72, an FAO table loam at 80 to
-     * 160). Gravel: 96 (2000 psf, IBC 1806.2, sand and gravel with fines). Paved ground spreads the load.
-     */
-    private static final Map<String, Double> BEARING_KPA = Map.of("grass", 40.0, "soil", 40.0, "gravel", 96.0);
 
     /** Turf left on, or ground filled up: 500 psf, Chicago code for filled ground or loam. */
     private static final double FILLED_KPA = 24;
@@ -131,21 +123,20 @@ final class FloorCheck {
         for (FloorBay bay : work.bottom().bays()) metres += bay.lengthMm() / 1000;
         double contactM2 = metres * footing.bearerMm() / 1000;
         double under = pressure * 1000 * work.frame().inner().areaMm2() / 1e6 / contactM2;
-        List<String> kinds = new ArrayList<>(footing.surfaces());
-        kinds.retainAll(BEARING_KPA.keySet());
-        double bears = kinds.stream().mapToDouble(BEARING_KPA::get).min().orElse(Double.POSITIVE_INFINITY);
+        List<SurfaceKind> kinds = footing.surfaces().stream().filter(kind -> kind.bearingKpa().isPresent()).sorted().toList();
+        double bears = kinds.stream().mapToDouble(kind -> kind.bearingKpa().getAsDouble()).min().orElse(Double.POSITIVE_INFINITY);
         quantities.add(Quantity.of(QuantityKind.BEARERS_LOAD, under, "kN/m2",
                 "pressure x inside / (length x width)",
                 "derived: weight over contact; bearing presumed by the National Building Code of Canada, Table 9.4.4.1, and IBC 1806.2",
                 Input.of("pressure", pressure * 1000, "kN/m2"), Input.of("inside", work.frame().inner().areaMm2() / 1e6, "m2"),
                 Input.of("length", metres, "m"), Input.of("width", footing.bearerMm() / 1000, "m")));
         if (footing.surfaces().isEmpty()) return;
-        boolean turf = !kinds.contains("gravel") || kinds.size() > 1;
+        boolean turf = !kinds.contains(SurfaceKind.GRAVEL) || kinds.size() > 1;
         boolean paved = Double.isInfinite(bears);
         boolean sinks = under > bears;
         Finding found = Verdict.about(work.bed().id(), "ground", paved ? FindingKind.GROUND_PAVED : sinks ? FindingKind.GROUND_SOFT : FindingKind.GROUND_BEARS)
                 .by(new Fact.Pressure(under));
-        if (!paved) found = found.with("ground", Fact.names(kinds.stream().sorted().toList())).with("bears", new Fact.Pressure(bears));
+        if (!paved) found = found.with("ground", Fact.names(kinds.stream().map(SurfaceKind::code).sorted().toList())).with("bears", new Fact.Pressure(bears));
         if (!paved && turf) found = found.with("filled", new Fact.Pressure(FILLED_KPA));
         verdicts.add(new Verdict("ground", sinks ? Outcome.BOWS : Outcome.HOLDS,
                 sinks ? found.way(WayKind.SLABS_UNDER_BEARERS).way(WayKind.BEARERS_CLOSER).way(WayKind.OPEN_BASE) : found));

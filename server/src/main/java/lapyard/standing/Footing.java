@@ -2,6 +2,7 @@ package lapyard.standing;
 
 import java.util.Set;
 import lapyard.catalogue.StrengthClass;
+import lapyard.plan.SurfaceKind;
 
 /**
  * What one bed stands on and is made of.
@@ -12,7 +13,7 @@ import lapyard.catalogue.StrengthClass;
  * @param fromRack       whether boards on hand went into it: they carry no grade
  * @param unknownTimber  ids of boards of unknown treatment that went into it, in words; empty for none
  */
-public record Footing(Set<String> surfaces, double bearerMm, StrengthClass bearers, boolean fromRack, String unknownTimber) {
+public record Footing(Set<SurfaceKind> surfaces, double bearerMm, StrengthClass bearers, boolean fromRack, String unknownTimber) {
     public static final Footing BARE = new Footing(Set.of(), 0, false, "");
 
     public Footing {
@@ -20,7 +21,7 @@ public record Footing(Set<String> surfaces, double bearerMm, StrengthClass beare
     }
 
     /** On bearers that nobody graded. */
-    public Footing(Set<String> surfaces, double bearerMm, boolean fromRack, String unknownTimber) {
+    public Footing(Set<SurfaceKind> surfaces, double bearerMm, boolean fromRack, String unknownTimber) {
         this(surfaces, bearerMm, StrengthClass.LOWEST, fromRack, unknownTimber);
     }
 }

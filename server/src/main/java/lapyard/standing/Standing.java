@@ -10,6 +10,7 @@ import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
 import lapyard.plan.Place;
 import lapyard.plan.StandingRules;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayKind;
 import lapyard.working.Quantity;
 
@@ -62,7 +63,7 @@ public record Standing(String bed, List<Finding> notDesigned, List<Verdict> verd
             why.add(Finding.of(FindingKind.NOT_DESIGNED_DEEP, place).with("depth", Fact.mm(depthMm)).with("most", Fact.mm(DEEPEST_MM))
                     .way(WayKind.ASK_ENGINEER).way(WayKind.LESS_SOIL));
         }
-        if (footing.surfaces().contains("deck")) {
+        if (footing.surfaces().contains(SurfaceKind.DECK)) {
             why.add(Finding.of(FindingKind.NOT_DESIGNED_DECK, place).with("wet", new Fact.Pressure(weights.wetKpa()))
                     .with("least", new Fact.Pressure(Weights.DECK_LEAST_KPA)).with("most", new Fact.Pressure(Weights.DECK_MOST_KPA))
                     .way(WayKind.ASK_ENGINEER).way(WayKind.OFF_DECK));

@@ -248,7 +248,7 @@ public final class WorkList {
         List<String> loads = new ArrayList<>(List.of(counted(pieces.size(), "timber") + ", the heaviest " + kg(heaviest)));
         if (!heavy.isEmpty()) {
             loads.add(counted(heavy.size(), "lift") + " over " + kg(lifting.limitKg()) + ": " + String.join(", ", marks(heavy)));
-            cautions.add(said(heaviest) + " to a lift of " + kg(heaviest) + ": bend the knees, agree the word first");
+            cautions.add(said(heaviest) + " to each lift over " + kg(lifting.limitKg()) + ": bend the knees, agree the word first");
         }
         cautions.add("saw, drill and driver: eyes and hands");
         List<String> fixed = new ArrayList<>();

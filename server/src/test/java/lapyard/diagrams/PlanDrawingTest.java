@@ -30,6 +30,7 @@ import lapyard.plan.Finding.Weight;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Place;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.Told;
 import lapyard.plan.WayKind;
 import org.apache.pdfbox.Loader;
@@ -338,9 +339,7 @@ class PlanDrawingTest {
         Set<Object> seen = new HashSet<>();
         List<Inks.Filling> all = new ArrayList<>(List.of(mono.planted(), mono.houseWall(), mono.keepClear(), mono.obstacle(),
                 mono.path("path.gravel", 0), mono.path("path.bark", 1), mono.path("path.other", 2), mono.path("path.last", 3)));
-        for (String kind : List.of("slab", "concrete", "gravel", "grass", "soil", "deck", "other")) {
-            all.add(mono.surface(kind));
-        }
+        for (SurfaceKind kind : SurfaceKind.values()) all.add(mono.surface(kind));
         all.forEach(filling -> assertTrue(seen.add(filling.hatch().orElseThrow()), filling::toString));
     }
 

@@ -23,6 +23,7 @@ import lapyard.plan.QuoteTerms;
 import lapyard.plan.Saw;
 import lapyard.plan.SearchLength;
 import lapyard.plan.StandingRules;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.WayIn;
 
 /** Gardens to draw, and beds as built by the turning lap, worked here by its rule alone. */
@@ -149,9 +150,9 @@ final class TestGardens {
         Ground ground = new Ground(
                 List.of(YARD),
                 List.of(
-                        new Ground.Surface("slab", corners(0, 0, 12000, 0, 12000, 1500, 0, 1500)),
-                        new Ground.Surface("grass", corners(0, 1500, 4600, 1500, 4600, 9328, 0, 9000)),
-                        new Ground.Surface("gravel", corners(9500, 5200, 12000, 5200, 12000, 7000, 9500, 8250))),
+                        new Ground.Surface(SurfaceKind.SLAB, corners(0, 0, 12000, 0, 12000, 1500, 0, 1500)),
+                        new Ground.Surface(SurfaceKind.GRASS, corners(0, 1500, 4600, 1500, 4600, 9328, 0, 9000)),
+                        new Ground.Surface(SurfaceKind.GRAVEL, corners(9500, 5200, 12000, 5200, 12000, 7000, 9500, 8250))),
                 List.of(
                         new Ground.KeepClear("gate", List.of(new Point(12000, 2300), new Point(12000, 3300)), 0, 1000, true),
                         new Ground.KeepClear("drain cover",

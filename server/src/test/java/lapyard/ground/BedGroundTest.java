@@ -15,6 +15,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
 import lapyard.plan.RimGroup;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 
@@ -37,7 +38,7 @@ class BedGroundTest {
                 rims, AccessStandard.USUAL, List.of(), Optional.empty());
     }
 
-    private static BedGround on(String surface, Preparation.Soft soft, Bed bed) {
+    private static BedGround on(SurfaceKind surface, Preparation.Soft soft, Bed bed) {
         return GroundSheet.of(Beds.garden(ground(List.of(new Ground.Surface(surface, YARD)), List.of(), soft, List.of()), bed))
                 .beds()
                 .get(0);
@@ -50,7 +51,7 @@ class BedGroundTest {
     /** Worked by hand for the L bed: walls in the order A to F, at their starts and ends. */
     @Test
     void onSlabsTheBottomCourseIsScribed() {
-        BedGround m = on("slab", Preparation.Soft.STRIP, Beds.bed("M", Beds.L, 0, 0));
+        BedGround m = on(SurfaceKind.SLAB, Preparation.Soft.STRIP, Beds.bed("M", Beds.L, 0, 0));
         assertEquals("scribe", m.way());
         double[][] byHand = {{30, 30}, {30, 11.25}, {11.25, 11.25}, {11.25, 0}, {0, 0}, {0, 30}};
         for (int i = 0; i < 6; i++) {
@@ -68,7 +69,7 @@ class BedGroundTest {
      */
     @Test
     void onGrassAStripOfConcreteCarriesIt() {
-        BedGround m = on("grass", Preparation.Soft.STRIP, Beds.bed("M", Beds.L, 800, 1500));
+        BedGround m = on(SurfaceKind.GRASS, Preparation.Soft.STRIP, Beds.bed("M", Beds.L, 800, 1500));
         assertEquals("strip", m.way());
         assertEquals(10.4, value(m, "strip.length"), 1e-9);
         assertEquals(0.208, value(m, "concrete"), 1e-12);
@@ -80,7 +81,7 @@ class BedGroundTest {
 
     @Test
     void padsStandUnderCornersAndNotTooFarApart() {
-        BedGround box = on("soil", Preparation.Soft.PADS, Beds.box("N", 1000, 1000, 2400, 1200));
+        BedGround box = on(SurfaceKind.SOIL, Preparation.Soft.PADS, Beds.box("N", 1000, 1000, 2400, 1200));
         assertEquals(2 + 1 + 2 + 1, value(box, "pads"));
         assertEquals(6 * 0.3 * 0.3 * 0.1, value(box, "concrete"), 1e-12);
     }
@@ -88,7 +89,7 @@ class BedGroundTest {
     @Test
     void levellingDigsDownToTheLowestCorner() {
         // 2400 along, 1200 down at 1:80: 15 at the front, a wedge on both sides
-        BedGround box = on("soil", Preparation.Soft.LEVEL, Beds.box("N", 1000, 1000, 2400, 1200));
+        BedGround box = on(SurfaceKind.SOIL, Preparation.Soft.LEVEL, Beds.box("N", 1000, 1000, 2400, 1200));
         assertEquals((2400 * 15 + 2 * 1200 * 7.5) * 200 / 1e9, value(box, "dig"), 1e-12);
     }
 
@@ -96,7 +97,7 @@ class BedGroundTest {
     @Test
     void onADeckNothingIsDesignedAndTheLoadIsTold() {
         Garden garden = Beds.garden(
-                ground(List.of(new Ground.Surface("deck", YARD)), List.of(), Preparation.Soft.STRIP, List.of()),
+                ground(List.of(new Ground.Surface(SurfaceKind.DECK, YARD)), List.of(), Preparation.Soft.STRIP, List.of()),
                 Beds.bed("M", Beds.L, 800, 1500));
         GroundSheet sheet = GroundSheet.of(garden);
         assertEquals("none", sheet.beds().get(0).way());
@@ -137,11 +138,11 @@ class BedGroundTest {
         Ground ground = new Ground(
                 List.of(yard),
                 List.of(
-                        new Ground.Surface("slab", Outline.rectangle(12000, 4000)),
-                        new Ground.Surface("grass", Beds.outline(0, 4000, 10000, 4000, 10000, 6500, 0, 6500)),
-                        new Ground.Surface("grass", Beds.outline(0, 6500, 10000, 6500, 10000, 7000, 0, 7000)),
-                        new Ground.Surface("grass", Beds.outline(0, 7000, 10000, 7000, 10000, 8000, 0, 8000)),
-                        new Ground.Surface("grass", Beds.outline(0, 8000, 10000, 8000, 10000, 8000.1, 0, 8000.1))),
+                        new Ground.Surface(SurfaceKind.SLAB, Outline.rectangle(12000, 4000)),
+                        new Ground.Surface(SurfaceKind.GRASS, Beds.outline(0, 4000, 10000, 4000, 10000, 6500, 0, 6500)),
+                        new Ground.Surface(SurfaceKind.GRASS, Beds.outline(0, 6500, 10000, 6500, 10000, 7000, 0, 7000)),
+                        new Ground.Surface(SurfaceKind.GRASS, Beds.outline(0, 7000, 10000, 7000, 10000, 8000, 0, 8000)),
+                        new Ground.Surface(SurfaceKind.GRASS, Beds.outline(0, 8000, 10000, 8000, 10000, 8000.1, 0, 8000.1))),
                 List.of(), List.of(), 0);
         GroundSheet sheet = GroundSheet.of(Beds.garden(ground, List.of(), List.of()));
         assertEquals(48.0, sheet.quantities().get(0).value(), 1e-9);

@@ -15,6 +15,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
+import lapyard.plan.SurfaceKind;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -76,8 +77,8 @@ public class ClashesBench {
         Ground ground = new Ground(
                 List.of(yard),
                 List.of(
-                        new Ground.Surface("slab", Outline.rectangle(45000, 42000)),
-                        new Ground.Surface("grass", Beds.outline(45000, 0, 90000, 0, 90000, 42000, 45000, 42000))),
+                        new Ground.Surface(SurfaceKind.SLAB, Outline.rectangle(45000, 42000)),
+                        new Ground.Surface(SurfaceKind.GRASS, Beds.outline(45000, 0, 90000, 0, 90000, 42000, 45000, 42000))),
                 kept,
                 List.of(
                         new Ground.Level(new Point(0, 0), 0),

@@ -19,6 +19,7 @@ import lapyard.plan.FindingKind;
 import lapyard.plan.Garden;
 import lapyard.plan.Ground;
 import lapyard.plan.Ground.KeepClear;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -193,8 +194,8 @@ class ClashesTest {
         Ground ground = new Ground(
                 List.of(YARD),
                 List.of(
-                        new Ground.Surface("slab", Beds.outline(0, 0, 6000, 0, 6000, 9000, 0, 9000)),
-                        new Ground.Surface("grass", Beds.outline(6000, 0, 12000, 0, 12000, 9000, 6000, 9000))),
+                        new Ground.Surface(SurfaceKind.SLAB, Beds.outline(0, 0, 6000, 0, 6000, 9000, 0, 9000)),
+                        new Ground.Surface(SurfaceKind.GRASS, Beds.outline(6000, 0, 12000, 0, 12000, 9000, 6000, 9000))),
                 List.of(),
                 List.of(),
                 0);
@@ -213,9 +214,8 @@ class ClashesTest {
         Ground ground = new Ground(
                 List.of(yard),
                 List.of(
-                        new Ground.Surface("slab", Outline.rectangle(12000, 4000)),
-                        new Ground.Surface(
-                                "grass",
+                        new Ground.Surface(SurfaceKind.SLAB, Outline.rectangle(12000, 4000)),
+                        new Ground.Surface(SurfaceKind.GRASS,
                                 Beds.outline(
                                         0, 4000, 11000, 4000, 11000, 6000, 10000, 6000, 10000, 8000, 8000, 8000, 8000,
                                         9000, 0, 9000))),
@@ -233,8 +233,8 @@ class ClashesTest {
         Ground ground = new Ground(
                 List.of(YARD),
                 List.of(
-                        new Ground.Surface("slab", Outline.rectangle(6000, 4000)),
-                        new Ground.Surface("deck", Beds.outline(5000, 0, 12000, 0, 12000, 4000, 5000, 4000))),
+                        new Ground.Surface(SurfaceKind.SLAB, Outline.rectangle(6000, 4000)),
+                        new Ground.Surface(SurfaceKind.DECK, Beds.outline(5000, 0, 12000, 0, 12000, 4000, 5000, 4000))),
                 List.of(),
                 List.of(),
                 0);

@@ -16,6 +16,7 @@ import lapyard.plan.Garden;
 import lapyard.plan.GardenPath;
 import lapyard.plan.Ground;
 import lapyard.plan.Preparation;
+import lapyard.plan.SurfaceKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,8 +42,8 @@ class FarAndTouchingTest {
         Ground ground = new Ground(
                 List.of(yard),
                 List.of(
-                        new Ground.Surface("slab", moved(Outline.rectangle(12000, 4000), by)),
-                        new Ground.Surface("grass", moved(Beds.outline(0, 4000, 12000, 4000, 12000, 9000, 0, 9000), by))),
+                        new Ground.Surface(SurfaceKind.SLAB, moved(Outline.rectangle(12000, 4000), by)),
+                        new Ground.Surface(SurfaceKind.GRASS, moved(Beds.outline(0, 4000, 12000, 4000, 12000, 9000, 0, 9000), by))),
                 List.of(cover),
                 List.of(
                         new Ground.Level(moved(new Point(0, 0), by), 400), new Ground.Level(moved(new Point(12000, 0), by), 430),

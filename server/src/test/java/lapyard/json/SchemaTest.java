@@ -22,6 +22,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import lapyard.plan.Garden;
+import lapyard.plan.SurfaceKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -102,6 +103,13 @@ class SchemaTest {
                 {"ground":{"keepClear":[{"at":[0,0]}],"survey":{"corners":[{"first":1,"second":1},{"along":0}],"walk":[{"length":1}],"checks":[{"taped":1}]}},
                  "catalogue":{"packs":[{"item":"I","unit":"m3","density":600,"packs":[{"name":"t","tonnes":1}]}]},
                  "beds":[{"outline":[[0,0],[9,0],[9,9]],"at":[0,0]}]}""";
+
+    @Test
+    void kindsOfGroundAreThoseOfTheSchema() {
+        List<String> words = new ArrayList<>();
+        SCHEMA.at("/$defs/ground/properties/surfaces/items/properties/kind/enum").forEach(word -> words.add(word.asText()));
+        assertEquals(Stream.of(SurfaceKind.values()).map(SurfaceKind::code).toList(), words);
+    }
 
     @Test
     void theReaderAsksForEveryFieldOfTheSchema() {

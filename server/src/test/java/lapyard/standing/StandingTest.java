@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import lapyard.plan.Finding;
 import lapyard.plan.FindingKind;
+import lapyard.plan.SurfaceKind;
 import lapyard.plan.Told;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,7 +49,7 @@ class StandingTest {
         return standing.verdicts().stream().filter(one -> one.about().equals(about)).findFirst().orElseThrow();
     }
 
-    private static Footing on(String... surfaces) {
+    private static Footing on(SurfaceKind... surfaces) {
         return new Footing(Set.of(surfaces), 75, false, "");
     }
 
@@ -63,7 +64,7 @@ class StandingTest {
      */
     @Test
     void bedMHolds() {
-        Standing m = standing(Beds.m(Lap.TURNING), on("slab"));
+        Standing m = standing(Beds.m(Lap.TURNING), on(SurfaceKind.SLAB));
         assertEquals(31.07, value(m.quantities(), "wall.use"), 0.02);
         assertEquals(8.56, value(m.quantities(), "wall.bow"), 0.01);
         assertEquals(Outcome.HOLDS, verdict(m, "walls").outcome());
@@ -73,7 +74,7 @@ class StandingTest {
     /** Clear 3800 for 2800: 31.07 x (38 / 28)^2 = 57.2 %, bow 8.56 x (38 / 28)^4 = 29.0, over 3800 / 200 = 19. */
     @Test
     void aLongWallHoldsButBows() {
-        Standing k = standing(Beds.bed("K", Outline.rectangle(4000, 1200), 3, Lap.TURNING), on("slab"));
+        Standing k = standing(Beds.bed("K", Outline.rectangle(4000, 1200), 3, Lap.TURNING), on(SurfaceKind.SLAB));
         Verdict walls = verdict(k, "walls");
         assertEquals(Outcome.BOWS, walls.outcome());
         assertTrue(Told.text(walls.finding()).contains("bows 29 mm over a 3800 mm span; 19 mm is the most"), Told.text(walls.finding()));
@@ -107,7 +108,7 @@ class StandingTest {
     /** One tie halves the run: 31.07 / 4 % and 8.56 / 16; wall F, 2200, is then the longest: (22 / 28)^2 and ^4. */
     @Test
     void aCrossTieMakesItHold() {
-        Standing m = standing(bed(Beds.m(Lap.TURNING), CROSS), on("slab"));
+        Standing m = standing(bed(Beds.m(Lap.TURNING), CROSS), on(SurfaceKind.SLAB));
         assertEquals(31.07 * 22 * 22 / 28 / 28, value(m.quantities(), "wall.use"), 0.02);
         assertEquals(8.557 * Math.pow(22.0 / 28, 4), value(m.quantities(), "wall.bow"), 0.01);
         assertEquals(Outcome.HOLDS, verdict(m, "walls").outcome());
@@ -118,7 +119,7 @@ class StandingTest {
     @Test
     void aStampBringsItsStrength() {
         Section stamped = new Section("100x200", 100, 200, 600, List.of(), Optional.of(StrengthClass.C24));
-        Standing m = standing(Beds.section(Beds.m(Lap.TURNING), stamped), on("slab"));
+        Standing m = standing(Beds.section(Beds.m(Lap.TURNING), stamped), on(SurfaceKind.SLAB));
         assertEquals(31.07 * 14 / 24, value(m.quantities(), "wall.use"), 0.02);
         assertEquals(8.557 * 7 / 11, value(m.quantities(), "wall.bow"), 0.02);
         assertEquals(Outcome.HOLDS, verdict(m, "walls").outcome());
@@ -142,7 +143,7 @@ class StandingTest {
             x += side * Math.cos(2 * Math.PI * i / sides);
             y += side * Math.sin(2 * Math.PI * i / sides);
         }
-        Standing ring = standing(Beds.bed("X", new Outline(corners), 3, Lap.TURNING), on("slab"));
+        Standing ring = standing(Beds.bed("X", new Outline(corners), 3, Lap.TURNING), on(SurfaceKind.SLAB));
         double push = SHARE * 15.696 * 0.505 * 0.505 / 2 + SHARE * 0.96 * 0.505;
         assertEquals(push * clear / 1000 * times, value(ring.quantities(), "corner.pull"), 0.002);
         // along the sides the same ring pulls pressure x radius to their middles: the cut through it holds itself
@@ -219,7 +220,7 @@ class StandingTest {
         Verdict corners = verdict(standing(longBehind(brackets), on()), "corners");
         assertEquals(Outcome.HOLDS, corners.outcome());
         assertTrue(Told.text(corners.finding()).contains("brackets hold by their maker's figures"), Told.text(corners.finding()));
-        Verdict screwed = verdict(standing(bed(Beds.m(Lap.TURNING), CROSS), on("slab")), "corners");
+        Verdict screwed = verdict(standing(bed(Beds.m(Lap.TURNING), CROSS), on(SurfaceKind.SLAB)), "corners");
         assertTrue(Told.text(screwed.finding()).contains("screws hold"), Told.text(screwed.finding()));
     }
 
@@ -231,7 +232,7 @@ class StandingTest {
     @Test
     void thinBoardsAreTooWeakAndSaySo() {
         Section thin = new Section("47x200", 47, 200, 600, List.of());
-        Standing weak = standing(Beds.section(Beds.bed("K", Outline.rectangle(2894, 1200), 3, Lap.TURNING), thin), on("slab"));
+        Standing weak = standing(Beds.section(Beds.bed("K", Outline.rectangle(2894, 1200), 3, Lap.TURNING), thin), on(SurfaceKind.SLAB));
         Verdict walls = verdict(weak, "walls");
         assertEquals(Outcome.WEAK, walls.outcome());
         assertTrue(Told.text(walls.finding()).contains(" 141 % of its strength"), Told.text(walls.finding()));
@@ -241,7 +242,7 @@ class StandingTest {
     /** 505 of soil and mulch on slats 95 x 22 over 400: 15.696 x 0.505 = 7.926 kN/m2. */
     @Test
     void bedMsSlatsHold() {
-        Standing m = standing(Beds.m(Lap.TURNING), on("slab"));
+        Standing m = standing(Beds.m(Lap.TURNING), on(SurfaceKind.SLAB));
         Verdict slats = verdict(m, "slats");
         assertEquals(Outcome.HOLDS, slats.outcome());
         double carries = 95 + (1300 - 12 * 95) / 11.0;
@@ -256,7 +257,7 @@ class StandingTest {
      */
     @Test
     void narrowBearersSinkIntoSoftGround() {
-        Standing m = Standing.of(Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, on("grass"));
+        Standing m = Standing.of(Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, on(SurfaceKind.GRASS));
         assertEquals(7.9265 * 5.08 / ((8 * 1.27 + 5 * 0.87) * 0.075), value(m.quantities(), "bearers.load"), 0.01);
         assertEquals(7.9265, input(m, "bearers.load", "pressure"), 1e-3);
         assertEquals(5.08, input(m, "bearers.load", "inside"), 1e-9);
@@ -264,10 +265,10 @@ class StandingTest {
         assertEquals(Outcome.HOLDS, verdict(m, "ground").outcome());
         assertTrue(Told.text(verdict(m, "ground").finding()).contains("turf or filled ground bears 24 kN/m2"), Told.text(verdict(m, "ground").finding()));
         Standing narrow = Standing.of(
-                Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, new Footing(Set.of("grass"), 50, false, ""));
+                Beds.built(Beds.m(Lap.TURNING)), StandingRules.USUAL, new Footing(Set.of(SurfaceKind.GRASS), 50, false, ""));
         assertEquals(55.5, value(narrow.quantities(), "bearers.load"), 0.1);
         assertEquals(Outcome.BOWS, verdict(narrow, "ground").outcome());
-        assertEquals(Outcome.HOLDS, verdict(standing(Beds.m(Lap.TURNING), on("gravel")), "ground").outcome());
+        assertEquals(Outcome.HOLDS, verdict(standing(Beds.m(Lap.TURNING), on(SurfaceKind.GRAVEL)), "ground").outcome());
     }
 
     /** Ground that nobody drew is asked for, not judged. */
@@ -280,22 +281,22 @@ class StandingTest {
     /** Timber 374.4 kg, 5.08 x 0.505 m3 of wet soil of 1600 kg/m3. */
     @Test
     void bedMSoakedWeighsFiveTonnes() {
-        Standing m = standing(Beds.m(Lap.TURNING), on("slab"));
+        Standing m = standing(Beds.m(Lap.TURNING), on(SurfaceKind.SLAB));
         assertEquals(374.4 + 5.08 * 0.505 * 1600, value(m.quantities(), "mass.wet"), 0.5);
         assertEquals(374.4 * 470 / 600 + 5.08 * 0.505 * 1200 / 0.85, value(m.quantities(), "mass.dry"), 0.5);
     }
 
     @Test
     void whatIsACaseForAnEngineerIsRefusedByName() {
-        Standing deck = standing(Beds.m(Lap.TURNING), on("deck", "slab"));
+        Standing deck = standing(Beds.m(Lap.TURNING), on(SurfaceKind.DECK, SurfaceKind.SLAB));
         assertEquals(1, deck.notDesigned().size());
         assertTrue(Told.text(deck.notDesigned().get(0)).contains("on a raised deck"), deck.notDesigned().toString());
         assertEquals(List.of("Ask a licensed engineer and the local building authority", "Move it off the deck"), Told.ways(deck.notDesigned().get(0)));
         assertEquals(List.of(), deck.verdicts());
-        Standing tall = standing(Beds.bed("K", Beds.N, 4, Lap.TURNING), on("slab"));
+        Standing tall = standing(Beds.bed("K", Beds.N, 4, Lap.TURNING), on(SurfaceKind.SLAB));
         assertEquals(List.of(FindingKind.NOT_DESIGNED_DEEP), tall.notDesigned().stream().map(Finding::kind).toList());
         Bed.NEAR.forEach((word, words) ->
-                assertTrue(Told.text(standing(bed(Beds.m(Lap.TURNING), Ties.USUAL, word), on("slab")).notDesigned().get(0)).endsWith(words + ".")));
+                assertTrue(Told.text(standing(bed(Beds.m(Lap.TURNING), Ties.USUAL, word), on(SurfaceKind.SLAB)).notDesigned().get(0)).endsWith(words + ".")));
         assertEquals(
                 "Bed M is not designed here: boards of unknown treatment are in it (K1).",
                 Told.text(standing(Beds.m(Lap.TURNING), new Footing(Set.of(), 75, true, "K1")).notDesigned().get(0)));
@@ -305,11 +306,11 @@ class StandingTest {
     @Test
     void aJointWithoutATieIsAHinge() {
         Bed long6200 = Beds.bed("K", Outline.rectangle(6200, 1000), 2, Lap.TURNING);
-        Verdict loose = verdict(standing(long6200, on("slab")), "joints");
+        Verdict loose = verdict(standing(long6200, on(SurfaceKind.SLAB)), "joints");
         assertEquals(Outcome.WEAK, loose.outcome());
         assertTrue(Told.text(loose.finding()).startsWith("2 joints of wall A of bed K have no tie"), Told.text(loose.finding()));
         assertEquals("Put cross ties in wall A at 2700 and 3500 mm", Told.ways(loose.finding()).get(0));
-        Standing tied = standing(bed(long6200, CROSS), on("slab"));
+        Standing tied = standing(bed(long6200, CROSS), on(SurfaceKind.SLAB));
         assertEquals(Outcome.HOLDS, verdict(tied, "joints").outcome());
         assertEquals(Outcome.HOLDS, verdict(tied, "walls").outcome());
     }
@@ -321,13 +322,13 @@ class StandingTest {
         var b = m.inside().base();
         Bed padded = Beds.filled(m, new lapyard.plan.Base(true, b.bearerSection(), 23, 400, 30, 95, 22, 1200, 15, 5, 300, 300, false),
                 m.inside().liner(), m.planting().fill(), m.making().finish());
-        Standing standing = standing(padded, on("slab"));
+        Standing standing = standing(padded, on(SurfaceKind.SLAB));
         double load = 1.35 * 0.0079265 * 400;
         double bending = load * 300 * 300 / 8 / (75 * 23 * 23 / 6.0) / (0.5 * 14 / 1.3 * 1.3);
         double shear = 1.5 * load * 300 / 2 / (0.67 * 75 * 23) / (0.5 * 3.0 / 1.3);
         assertEquals(100 * Math.max(bending, shear), value(standing.quantities(), "bearers.use"), 0.01);
         // C24 of EN 338:2016: bending 24 and shear 4.0 for 14 and 3.0
-        Standing stamped = standing(padded, new Footing(Set.of("slab"), 75, StrengthClass.C24, false, ""));
+        Standing stamped = standing(padded, new Footing(Set.of(SurfaceKind.SLAB), 75, StrengthClass.C24, false, ""));
         assertEquals(100 * Math.max(bending * 14 / 24, shear * 3.0 / 4.0), value(stamped.quantities(), "bearers.use"), 0.01);
     }
 
@@ -342,7 +343,7 @@ class StandingTest {
         Bed m = Beds.m(Lap.TURNING);
         Base padded = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300, span, false);
         Standing standing = standing(Beds.filled(m, padded, m.inside().liner(), m.planting().fill(), m.making().finish()),
-                new Footing(Set.of("slab"), 75, StrengthClass.C24, false, ""));
+                new Footing(Set.of(SurfaceKind.SLAB), 75, StrengthClass.C24, false, ""));
         assertEquals(percent, value(standing.quantities(), "bearers.use"), 0.1);
         assertEquals(sag, value(standing.quantities(), "bearers.sag"), 0.01);
         assertEquals(12, input(standing, "bearers.use", "strength"), 1e-9);
@@ -363,7 +364,7 @@ class StandingTest {
     void slatsSagBeforeTheyBreak(double every, double span, Outcome outcome, double percent) {
         Bed plain = Beds.bed("S", Outline.rectangle(2280, 1200), 3, Lap.TURNING);
         Base wide = new Base(true, "50x75", 23, every, 30, 95, 22, 2400, 15, 5, 300, 0, false);
-        Standing standing = standing(Beds.filled(plain, wide, plain.inside().liner(), plain.planting().fill(), plain.making().finish()), on("slab"));
+        Standing standing = standing(Beds.filled(plain, wide, plain.inside().liner(), plain.planting().fill(), plain.making().finish()), on(SurfaceKind.SLAB));
         assertEquals(span, input(standing, "slats.use", "span"), 0.1);
         assertEquals(percent, value(standing.quantities(), "slats.use"), 0.2);
         assertEquals(502, value(standing.quantities(), "slats.span"), 1);
