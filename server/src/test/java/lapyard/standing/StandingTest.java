@@ -94,14 +94,14 @@ class StandingTest {
      */
     @Test
     void aLongWallFailsWithItsDrainsBlocked() {
-        Standing k = standing(Beds.bed("K", Outline.rectangle(4000, 1200), 3, Lap.TURNING), on("slab"));
+        Standing k = standing(Beds.bed("K", Outline.rectangle(4000, 1200), 3, Lap.TURNING), on(SurfaceKind.SLAB));
         assertEquals(2668, value(k.quantities(), "ties.spacing.blocked"), 1);
         String told = Told.text(verdict(k, "walls blocked").finding());
         assertTrue(told.contains("107 %"), told);
         assertEquals(1.513 * input(k, "ties.force", "distance"), value(k.quantities(), "ties.force"), 0.005);
         assertEquals(3.8 / 3, input(k, "ties.force", "distance"), 1e-6);
-        assertTrue(standing(Beds.m(Lap.TURNING), on("slab")).verdicts().stream().noneMatch(one -> one.about().equals("walls blocked")));
-        Standing low = standing(Beds.bed("K", Outline.rectangle(4000, 1200), 1, Lap.TURNING), on("slab"));
+        assertTrue(standing(Beds.m(Lap.TURNING), on(SurfaceKind.SLAB)).verdicts().stream().noneMatch(one -> one.about().equals("walls blocked")));
+        Standing low = standing(Beds.bed("K", Outline.rectangle(4000, 1200), 1, Lap.TURNING), on(SurfaceKind.SLAB));
         assertEquals(0, value(low.quantities(), "ties.advised"), "under 400 high nobody advises ties");
     }
 
