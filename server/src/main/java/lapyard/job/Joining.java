@@ -43,8 +43,11 @@ final class Joining {
     private final double longestMm;
     private final Map<Kind, List<At>> walls = new LinkedHashMap<>();
     private final Map<Kind, Integer> chosen = new HashMap<>();
-    private final Map<List<Object>, Construction.Joined> built = new HashMap<>();
+    /** Of each bed the last: a try changes the walls of one kind, and all that was tried would not find room in memory. */
+    private final Map<String, Built> built = new HashMap<>();
     private final Map<List<Object>, BigDecimal> prices = new HashMap<>();
+
+    private record Built(Map<Integer, SeamSplit> joined, Construction.Joined work) {}
 
     /** The beds joined as is chosen now: what is cut for them, what all that holds them costs at least, joints with nothing behind. */
     private record Trial(CuttingProblem boards, BigDecimal held, int hinges) {}
@@ -192,7 +195,12 @@ final class Joining {
     }
 
     private Construction.Joined built(Bed bed, Map<Integer, SeamSplit> joined) {
-        return built.computeIfAbsent(List.of(bed.id(), joined), same -> Construction.joined(bed, garden.goods().saw(), longestMm, joined));
+        Built last = built.get(bed.id());
+        if (last == null || !last.joined().equals(joined)) {
+            last = new Built(joined, Construction.joined(bed, garden.goods().saw(), longestMm, joined));
+            built.put(bed.id(), last);
+        }
+        return last.work();
     }
 
     private Map<String, Map<Integer, SeamSplit>> choice() {
