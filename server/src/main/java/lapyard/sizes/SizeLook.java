@@ -22,13 +22,13 @@ public record SizeLook(int estimates, boolean closely, int wholes, int changes, 
         }
     }
 
-    /** As much as so many seconds are worth: 200 estimates and 2 whole gardens a second. */
+    /** As much as so many seconds are worth: 200 estimates and 3 whole gardens a second. */
     public static SizeLook ofSeconds(double seconds) {
         if (!(seconds > 0) || seconds > 600) {
             throw new IllegalArgumentException("look for 0.1 to 600 seconds, was " + seconds);
         }
         boolean closely = seconds >= 20;
-        return new SizeLook((int) Math.max(200, 200 * seconds), closely, (int) Math.max(8, 2 * seconds), closely ? 6 : 4,
+        return new SizeLook((int) Math.max(200, 200 * seconds), closely, (int) Math.max(8, 3 * seconds), closely ? 6 : 4,
                 Duration.ofMillis((long) (LIMIT * 1000 * seconds)));
     }
 }

@@ -3,6 +3,7 @@ package lapyard.sizes;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,9 @@ final class SizeSearch {
 
     /** Halvings of what beds that fail a check may give. */
     private static final int HALVINGS = 4;
+
+    /** Gardens deepened side by side that may fail before the rest of the look goes elsewhere. */
+    private static final int DEEPENED = 3;
 
     private final Garden garden;
     private final List<Side> sides;
@@ -121,14 +125,55 @@ final class SizeSearch {
         return new ArrayList<>(order);
     }
 
-    /** All sides at their least; beds that fail a check then give half as much, and so on. */
+    /** All sides at their least; beds that fail a check then give half as much, and so on. What passes is deepened again side by side. */
     private void deepen() {
         for (int halving = 0; halving < HALVINGS && !trials.full(); halving++) {
-            if (trials.barredBeds(deepest).isEmpty() && heard(deepest).isPresent()) return;
+            if (trials.barredBeds(deepest).isEmpty() && heard(deepest).isPresent()) {
+                if (halving > 0) deepenEach();
+                return;
+            }
             Set<Integer> failed = trials.barredBeds(deepest);
             if (failed.isEmpty()) return;
             deepest = halved(deepest, failed);
         }
+    }
+
+    /** Sides that were halved at their least again, bed by bed and the likeliest first, as long as the garden passes. */
+    private void deepenEach() {
+        int misses = 0;
+        Set<List<Double>> missed = new HashSet<>();
+        while (misses < DEEPENED && !trials.full() && !trials.over()) {
+            Optional<List<Double>> likeliest = deeper().stream()
+                    .filter(sizes -> !missed.contains(sizes) && trials.likely(sizes).compareTo(trials.likely(deepest)) < 0)
+                    .min(Comparator.comparing(trials::likely));
+            if (likeliest.isEmpty()) return;
+            if (heard(likeliest.get()).isPresent()) {
+                deepest = likeliest.get();
+            } else {
+                misses++;
+                missed.add(likeliest.get());
+            }
+        }
+    }
+
+    /** As {@link #deepest}, with the sides of a bed, or one of them, at their least or as deep as the bed can be made. */
+    private List<List<Double>> deeper() {
+        List<List<Double>> all = new ArrayList<>();
+        for (int bed = 0; bed < garden.beds().size(); bed++) {
+            List<Double> whole = deepest;
+            for (int i = 0; i < sides.size(); i++) {
+                if (!sides.get(i).touches(bed) || deepest.get(i) <= sides.get(i).leastMm()) continue;
+                whole = with(whole, i, sides.get(i).leastMm());
+                all.add(with(deepest, i, sides.get(i).leastMm()));
+            }
+            if (whole != deepest) {
+                all.add(whole);
+                for (int i = 0; i < sides.size(); i++) {
+                    if (whole.get(i) < deepest.get(i)) all.add(with(whole, i, Math.min(deepest.get(i), whole.get(i) + sides.get(i).stepMm())));
+                }
+            }
+        }
+        return all;
     }
 
     /** From what all sides may give together, given back as far as it may be, with one side less each time. */

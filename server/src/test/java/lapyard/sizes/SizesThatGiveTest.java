@@ -20,6 +20,7 @@ import lapyard.job.Gardens;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
 import lapyard.job.SearchMemory;
+import lapyard.job.SizeCosts;
 import lapyard.job.CostedGarden;
 import lapyard.plan.Bed;
 import lapyard.plan.Finding;
@@ -110,6 +111,28 @@ class SizesThatGiveTest {
         }
         assertTrue(given.bound().compareTo(cheapest[4]) <= 0, "seed " + seed);
         assertTrue(!given.proven() || given.bound().compareTo(cheapest[4]) == 0, "seed " + seed);
+    }
+
+    /** Walls that are joined at some of the sizes, at all or at none: no size of all costs less than the bound says. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void noSizeOfJoinedWallsCostsLessThanTheBound(long seed) {
+        Random random = new Random(70 + seed);
+        int width = 2900 + 10 * random.nextInt(60);
+        Garden garden = Gardens.garden("{\"beds\":[{\"width\":%d,\"depth\":%d,\"courses\":%d},{\"width\":%d,\"depth\":900,\"at\":[0,3000]}]}"
+                .formatted(width, 900 + 10 * random.nextInt(40), 1 + random.nextInt(3), 1500 + 10 * random.nextInt(200)));
+        double step = 20 + 5 * random.nextInt(30);
+        List<Side> sides = Sides.of(garden, all(garden, new Give(-2 * step, 0, -step, 0, step), false));
+        SearchMemory memory = new SearchMemory(20_000_000);
+        BigDecimal now = CostedGarden.of(garden, memory).total();
+        SizeBounds bounds = new SizeBounds(garden, sides, new SizeCosts(garden, true, memory), now);
+        for (int code = 0; code < 36; code++) {
+            double[] by = {-step * (code % 3), -step * (code / 3 % 2), -step * (code / 6 % 3), -step * (code / 18)};
+            List<Resize> changes = new ArrayList<>();
+            for (int i = 0; i < 4; i++) if (by[i] < 0) changes.add(new Resize(sides.get(i), by[i]));
+            CostedGarden costed = CostedGarden.of(SizesThatGive.changed(garden, changes), memory);
+            assertTrue(costed.leftOut() || costed.total().compareTo(bounds.all()) >= 0, costed.total() + " under the bound " + bounds.all() + " at " + changes);
+        }
     }
 
     @ParameterizedTest
