@@ -69,6 +69,31 @@ class OrderingTest {
                 line.working().formula());
     }
 
+    /** 3.34 l of oil as in the table above: 1 + 2.5 l for 46.00, said with its prices; a need alone is bought for no less. */
+    @Test
+    void theCheapestMixIsSaidAndIsTheLeastCost() {
+        PackGoods oil = goods("oil", "l", 0, pack("1 l", 1, "16.00"), pack("2.5 l", 2.5, "30.00"), pack("5 l", 5, "52.00"));
+        SlipLine line = Ordering.packs(oil, List.of(2.2533, 1.0833), GBP);
+        assertEquals("need = sum of needs x (1 + spare); cheapest mix of packs that covers it: 1 x 1 l at 16.00 + 1 x 2.5 l at 30.00 = 46.00 GBP;"
+                + " rounded half up to 2 decimals", line.working().formula());
+        assertEquals(Optional.of(new BigDecimal("46.00")), Ordering.leastCost(oil, 3.3366, GBP));
+        assertEquals("", bought(Ordering.packs(oil, List.of(), GBP)));
+        Pack unpriced = new Pack("20 l", 20, Optional.empty());
+        assertTrue(Ordering.packs(goods("oil", "l", 0, pack("1 l", 1, "16.00"), unpriced), List.of(1.0), GBP).working().formula()
+                .endsWith("; no price, so passed over: 20 l"));
+        assertEquals(Optional.empty(), Ordering.leastCost(goods("oil", "l", 0, unpriced), 3, GBP));
+    }
+
+    /** 40 l without any price: 4 of 10 and 2 of 20 leave nothing over, so the fewer; 3 of 15 would leave 5. */
+    @Test
+    void withoutPricesTheFewestPacksThatLeaveLeastOverAreCounted() {
+        PackGoods oil = goods("oil", "l", 0, new Pack("15 l", 15, Optional.empty()), new Pack("10 l", 10, Optional.empty()), new Pack("20 l", 20, Optional.empty()));
+        SlipLine line = Ordering.packs(oil, List.of(25.0, 15.0), GBP);
+        assertEquals("2 x 20 l", bought(line));
+        assertEquals(List.of(Optional.empty(), Optional.empty()), List.of(line.cost(), line.bedByBed()));
+        assertTrue(line.working().formula().contains("leaves least over: 2 x 20 l"), line.working().formula());
+    }
+
     @Test
     void nineBagsBedByBedAreSixTogether() {
         double[][] layers = {{1.632, 0.360}, {0.816, 0.180}, {0.272, 0.060}};
