@@ -54,6 +54,12 @@ class PhoneIT {
         looked(browser, key);
     }
 
+    /** What a touch does to the garden comes with the click that the browser makes of it. */
+    private static void stands(Page page, String what) {
+        page.browser().until("not so: " + what, "const { plan } = document.querySelector('lap-yard').garden; return Boolean(" + what + ")");
+        page.kept();
+    }
+
     /** A picture for whoever wants to look: {@code -Dlapyard.looks=DIR}. */
     private static void looked(Browser browser, String what) {
         String folder = System.getProperty("lapyard.looks");
@@ -81,11 +87,13 @@ class PhoneIT {
             types(browser, "[data-key=\"add width\"]", "2.4 m x 1.2 m");
             looked(browser, "2-add");
             tap(browser, "add-bed button[type=submit]");
-            page.kept();
+            stands(page, "plan.beds.length === 1");
             assertEquals(1200, page.stored(id).at("/beds/0/depth").asInt());
             looked(browser, "3-bed");
+            assertEquals("", browser.js("const gaps = document.querySelector('lap-gaps'); const told = [...gaps.querySelectorAll('.lines text')].filter(one => one.checkVisibility()).map(one => one.textContent);"
+                    + " const wanted = [...gaps.querySelectorAll('input')].map(one => one.value); return wanted.length && told.join() === wanted.join() ? '' : told + ' for ' + wanted"), "distances of the bed in hand");
             tap(browser, "[data-key=duplicate]");
-            page.kept();
+            stands(page, "plan.beds.length === 2");
             assertEquals(2, page.stored(id).path("beds").size());
             tap(browser, "[data-key=\"let go\"]");
             looked(browser, "4-yard");
@@ -104,11 +112,11 @@ class PhoneIT {
             page.kept();
             String spoiled = "[data-key=\"" + browser.js("return document.querySelectorAll('lap-tally .piece')[2].dataset.key") + "\"]";
             tap(browser, spoiled, 900);
-            page.kept();
+            stands(page, "JSON.stringify(plan.tally).includes('spoiled')");
             assertTrue(page.stored(id).path("tally").toString().contains("spoiled"), page.stored(id).path("tally").toString());
             looked(browser, "5-marked");
             tap(browser, "[data-key=undo]");
-            page.kept();
+            stands(page, "!JSON.stringify(plan.tally).includes('spoiled')");
             assertTrue(!page.stored(id).path("tally").toString().contains("spoiled"));
             assertTrue(page.stored(id).path("tally").toString().contains("\"cut\":[\""));
             place(browser, "share", "people");

@@ -101,6 +101,7 @@ export class LapGaps extends GardenElement {
         break;
       }
       [x, y] = spot.at;
+      drawn.push(s('text', { x, y, text: field.querySelector('input').value }));
       this.boxes.push(spot);
       taken.push(spot);
       field.style.transform = `translate(${Math.round(x - WIDE / 2)}px, ${Math.round(y - HIGH / 2)}px)`;
