@@ -139,7 +139,7 @@ record Inks(boolean mono) {
             case CONCRETE -> filling(SLATE, 0.16, Mark.DOTS, 30, 3.2, MEDIUM);
             case GRAVEL -> filling(GRAVEL, 0.28, Mark.DOTS, 15, 1.5, MEDIUM);
             // flat, so that what stands on it is seen
-            case GRASS -> mono ? filling(MOSS, 0, Mark.DASHES, 90, 4.2, HATCH) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
+            case GRASS -> mono ? filling(MOSS, 0, Mark.DOTS, 45, 4, THIN) : new Filling(Optional.of(tinted(MOSS, 0.24)), Optional.empty());
             case SOIL -> filling(SOIL, 0.4, Mark.DASHES, 0, 2.6, HATCH);
             case DECK -> filling(TIMBER, 0.3, Mark.LINES, 0, 2, HATCH);
         };

@@ -4,15 +4,22 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import lapyard.construction.BedWork;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.drawing.Scale;
+import lapyard.drawing.Shape;
 import lapyard.geometry.Measure;
+import lapyard.geometry.Point;
 import lapyard.loadin.Load;
 import lapyard.loadin.LoadIn;
 import lapyard.loadin.Trips;
 import lapyard.plan.Finding;
+import lapyard.plan.Garden;
 import lapyard.words.Wording;
 
 /** The sheet for the day the goods come: what each drop holds and weighs, trips, lifts, the way in, barrow runs. */
@@ -24,16 +31,48 @@ public final class LoadInSheets {
 
     private static final double APART = 7;
 
-    /** @return one page or more; where nothing comes in it says so */
-    public static List<Page> pages(String garden, boolean imperial, LoadIn loads, BenchOptions options) {
-        BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
+    /** Heights of the sketch of the yard, the first that the sheet still holds; else it has a sheet of its own. */
+    private static final double[] SKETCH = {100, 85, 70, 55};
+
+    /**
+     * @param works  of the garden's beds, for the sketch of where bags are put down
+     * @param covers of its paths
+     * @return one page or more; where nothing comes in it says so
+     */
+    public static List<Page> pages(Garden garden, List<BedWork> works, List<PathCover> covers, LoadIn loads, BenchOptions options) {
+        boolean imperial = garden.imperial();
+        BenchSheet sheet = new BenchSheet(garden.name(), CAUTION, imperial, options);
         if (loads.drops().isEmpty()) {
             return sheet.pages(List.of(sheet.nothing("Delivery and access", "Nothing comes in for this garden.")));
         }
         Flow flow = new Flow(sheet, "Delivery and access", "");
         loads.drops().forEach(drop -> drop(drop, sheet, flow));
         way(loads, Wording.of(imperial), sheet, flow);
+        List<Point> places = loads.bagPlaces().orElse(List.of());
+        if (!places.isEmpty()) sketch(garden, works, covers, places, sheet, options, flow);
         return sheet.pages(flow.drafts());
+    }
+
+    /** Where bulk bags are put down, numbered in the order in which their places are told. */
+    private static void sketch(
+            Garden garden, List<BedWork> works, List<PathCover> covers, List<Point> places, BenchSheet sheet, BenchOptions options, Flow flow) {
+        double high = DoubleStream.of(SKETCH).filter(flow::holds).findFirst().orElse(sheet.space().height() - 2);
+        double wide = sheet.space().width();
+        Box extent = PlanDrawing.extent(garden, covers);
+        Scale scale = Scale.usual(SheetLayout.needs(extent, new Box(0, 0, wide, high)) - 1e-9, garden.imperial());
+        double side = scale.paperMm(garden.terms().wayIn().bagMm());
+        flow.block(new Flow.Block(high, false, (x, top) -> {
+            Box field = new Box(x, top, x + wide, top + high);
+            List<Shape> shapes = new ArrayList<>(PlanDrawing.picture(garden, works, covers, scale, field, options.mono()));
+            View view = PlanTile.all(extent, scale, false, field).get(0).view();
+            for (int i = 0; i < places.size(); i++) {
+                Point at = view.on(places.get(i));
+                shapes.add(Shape.Area.box(
+                        at.x() - side / 2, at.y() - side / 2, side, side, Optional.of(sheet.inks.paper()), Optional.of(sheet.inks.pen(Inks.WIDE))));
+                shapes.add(sheet.middle(at.x(), at.y() + TypeSize.LEAST * Shape.Text.CAPITALS / 2, String.valueOf(i + 1), TypeSize.LEAST, true));
+            }
+            return shapes;
+        }));
     }
 
     private static void drop(LoadIn.Drop drop, BenchSheet sheet, Flow flow) {
@@ -83,7 +122,7 @@ public final class LoadInSheets {
         if (loads.bags() > 0) {
             words.add(loads.bags() + (loads.bags() == 1 ? " bulk bag is" : " bulk bags are") + " set down and emptied where "
                     + (loads.bags() == 1 ? "it stands" : "they stand")
-                    + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free for one" : ", middles at "
+                    + loads.bagPlaces().map(places -> places.isEmpty() ? ": no place is free for one" : ", as numbered below, middles at "
                             + places.stream()
                                     .map(point -> sheet.written(point.x()) + " / " + sheet.written(point.y()))
                                     .collect(Collectors.joining(", "))

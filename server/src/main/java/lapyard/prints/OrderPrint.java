@@ -39,7 +39,8 @@ public final class OrderPrint {
     }
 
     static List<Page> loadIn(JobSheet sheet, PrintAsk ask) {
-        return LoadInSheets.pages(sheet.garden().name(), sheet.garden().imperial(), Loads.of(sheet), ask.bench(sheet.garden().imperial()));
+        return LoadInSheets.pages(
+                sheet.garden(), sheet.beds().stream().map(JobSheet.BedSheet::work).toList(), PlanPrint.covers(sheet), Loads.of(sheet), ask.bench(sheet.garden().imperial()));
     }
 
     static List<Page> quote(JobSheet sheet, PrintAsk ask) {

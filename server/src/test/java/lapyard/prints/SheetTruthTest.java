@@ -27,6 +27,7 @@ import lapyard.geometry.Point;
 import lapyard.job.Buying;
 import lapyard.job.Job;
 import lapyard.job.JobSheet;
+import lapyard.job.Loads;
 import lapyard.job.Quoting;
 import lapyard.json.GardenReader;
 import lapyard.json.Reading;
@@ -260,6 +261,26 @@ class SheetTruthTest {
             Matcher cut = Pattern.compile(".{0,40}[A-Za-z0-9]…").matcher(text);
             assertFalse(cut.find(), () -> name + ": " + cut.group());
         }
+    }
+
+    /** Each place of a bulk bag is told with its figures and drawn with its number at them: 1 m apart along the front is 1000 / n mm on paper. */
+    @Test
+    void bulkBagsAreDrawnWhereTheyArePutDown() throws Exception {
+        JobSheet sheet = sample("village-hall");
+        List<Point> places = Loads.of(sheet).bagPlaces().orElseThrow();
+        assertTrue(places.size() > 12, "more than a short list");
+        String text = text("load-in", sheet);
+        for (Point place : places) assertTrue(text.contains(Math.round(place.x()) + " / " + Math.round(place.y())), place + " is not in " + text);
+        Page page = Prints.pages("load-in", sheet, ASK).stream()
+                .filter(one -> all(one.shapes()).anyMatch(group -> group.id().equals("bed-S"))).findFirst().orElseThrow();
+        List<Shape.Text> numbers = page.shapes().stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast)
+                .filter(words -> words.anchor() == Shape.Anchor.MIDDLE && words.text().matches("[0-9]+")).toList();
+        assertEquals(places.size(), numbers.size());
+        Shape.Group yard = all(page.shapes()).filter(group -> group.id().equals("ground")).findFirst().orElseThrow();
+        List<Point> ring = ((Shape.Area) yard.shapes().get(0)).rings().get(0);
+        double left = ring.stream().mapToDouble(Point::x).min().orElseThrow();
+        double n = 16_000 / (ring.stream().mapToDouble(Point::x).max().orElseThrow() - left);
+        for (int i = 0; i < places.size(); i++) assertEquals(places.get(i).x(), (numbers.get(i).at().x() - left) * n, 0.5, "bag " + (i + 1));
     }
 
     /** The piece's length, its mass and its board are the same on the course card, in Saw Day, on its label. */
