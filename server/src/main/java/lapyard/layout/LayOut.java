@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.ground.FreeGround;
@@ -29,6 +31,9 @@ public final class LayOut {
 
     /** So many proposals are a choice. */
     private static final int ENOUGH = 3;
+
+    /** How the slanted sides that rows follow are called. */
+    private static final List<String> SLANTED = List.of("longest", "second longest");
 
     private final Garden garden;
     private final LayoutWishes wishes;
@@ -133,12 +138,12 @@ public final class LayOut {
     }
 
     private List<Double> degrees() {
-        double longest = longestSideDeg();
-        return longest % 90 == 0 ? List.of(0.0) : List.of(0.0, longest);
+        List<Double> degrees = new ArrayList<>(List.of(0.0));
+        degrees.addAll(slantedDeg());
+        return degrees;
     }
 
     private List<Order> orders() {
-        double longest = longestSideDeg();
         List<Order> orders = new ArrayList<>(List.of(
                 new Order("rows along the wall", 0, Shape.ROWS),
                 new Order("rows away from the wall", 90, Shape.ROWS),
@@ -146,9 +151,11 @@ public final class LayOut {
                 new Order("blocks round a middle path along the wall", 90, Shape.BLOCKS),
                 new Order("rows along the wall, begun at the back", 180, Shape.ROWS),
                 new Order("rows away from the wall, begun at the left", 270, Shape.ROWS)));
-        if (longest % 90 != 0) {
-            orders.add(1, new Order("rows along the longest side", longest, Shape.ROWS));
-            orders.add(new Order("rows along the longest side, begun at the back", longest + 180, Shape.ROWS));
+        List<Double> slanted = slantedDeg();
+        for (int i = slanted.size() - 1; i >= 0; i--) {
+            String side = SLANTED.get(i);
+            orders.add(1, new Order("rows along the " + side + " slanted side", slanted.get(i), Shape.ROWS));
+            orders.add(new Order("rows along the " + side + " slanted side, begun at the back", slanted.get(i) + 180, Shape.ROWS));
         }
         if (kinds().stream().anyMatch(kind -> !kind.rectangle())) {
             orders.add(3, new Order("beds fitted into each other, from the wall", 0, Shape.FITTED));
@@ -157,18 +164,23 @@ public final class LayOut {
         return orders;
     }
 
-    /** Whole degrees tenths, in 0 up to 180; a side within a degree of an axis counts as along it. */
-    private double longestSideDeg() {
+    /**
+     * Directions of the longest sides that are square neither to the house wall nor to one before them, longest first, in 0 up to 180
+     * degrees to the thousandth; within a degree counts as square, and a side shorter than half the longest of all is no side to follow.
+     */
+    private List<Double> slantedDeg() {
         Outline yard = ground.yard();
-        int longest = 0;
-        for (int i = 1; i < yard.sides(); i++) {
-            if (yard.sideMm(i) > yard.sideMm(longest) + 1) longest = i;
+        List<Integer> longestFirst = IntStream.range(0, yard.sides()).boxed()
+                .sorted(Comparator.comparingDouble((Integer side) -> -Math.rint(yard.sideMm(side)))).toList();
+        List<Double> degrees = new ArrayList<>();
+        for (int side : longestFirst) {
+            if (degrees.size() == SLANTED.size() || yard.sideMm(side) < yard.sideMm(longestFirst.get(0)) / 2) break;
+            Point along = yard.direction(side);
+            double deg = (Math.round(Math.toDegrees(Math.atan2(along.y(), along.x())) * 1000) / 1000.0 % 180 + 180) % 180;
+            boolean square = Stream.concat(Stream.of(0.0), degrees.stream()).anyMatch(other -> Math.abs(Math.IEEEremainder(deg - other, 90)) < 1);
+            if (!square) degrees.add(deg);
         }
-        Point along = yard.direction(longest);
-        double deg = Math.round(Math.toDegrees(Math.atan2(along.y(), along.x())) * 1000) / 1000.0;
-        double half = (deg % 180 + 180) % 180;
-        double off = Math.abs(half - Math.rint(half / 90) * 90);
-        return off < 1 ? 0 : half;
+        return degrees;
     }
 
     private List<BoxedBed> kinds() {

@@ -61,6 +61,21 @@ class LayOutTest {
         laid.proposals().forEach(one -> stands(one, pathMm));
     }
 
+    /** Sides at 110 and at 75 degrees to the wall, the one at 75 a little shorter: a proposal follows it too. */
+    @Test
+    void rowsFollowASecondSlantedSide() {
+        Garden garden = Gardens.garden("""
+                {"ground":{"outline":[[0,0],[15000,0],[10500,12364],[3313,12364]],"access":{"path":900,"reach":1200,"turning":0}},
+                 "beds":[{"width":2400,"depth":1200}]}""");
+        LaidOut laid = fill(garden, 900, 0);
+        Set<Double> turns = new HashSet<>();
+        laid.proposals().forEach(one -> {
+            stands(one, 900);
+            one.garden().beds().forEach(bed -> turns.add(Math.round(((bed.placement().turnDeg() % 90) + 90) % 90) + 0.0));
+        });
+        assertTrue(turns.contains(75.0), turns + " of " + laid.proposals().stream().map(one -> one.order() + " " + one.figures().beds()).toList());
+    }
+
     static LongStream seeds() {
         return LongStream.rangeClosed(11, 14);
     }

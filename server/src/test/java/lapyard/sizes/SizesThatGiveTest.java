@@ -201,6 +201,16 @@ class SizesThatGiveTest {
                 "B is A's type and stays, so only D gives");
     }
 
+    @Test
+    void bedsThatAreNamedAlikeChangeTogether() {
+        Garden garden = Gardens.garden("""
+                {"beds":[{"id":"A","width":2400,"depth":1200},{"id":"B","width":2000,"depth":1100,"at":[4000,50]},{"id":"C","width":1800,"depth":1000,"at":[8000,100]}]}""");
+        Giving each = all(garden, new Give(-50, 0, -50, 0, 5), false);
+        Giving pair = new Giving(each.byBed(), List.of(List.of("A", "C")), false, false);
+        assertEquals(List.of(List.of(0, 2), List.of(0, 2), List.of(1), List.of(1)), Sides.of(garden, pair).stream().map(SizesThatGiveTest::beds).toList());
+        assertEquals(6, Sides.of(garden, each).size());
+    }
+
     private static List<Integer> beds(Side side) {
         return side.parts().stream().map(Side.Part::bed).toList();
     }
