@@ -1,6 +1,7 @@
 package lapyard.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,7 +16,7 @@ public final class BedNames {
 
     /** Where a finding about these beds stands: {@code bed M}, {@code beds 01-40, X}. */
     public static String where(List<String> ids) {
-        return (ids.size() == 1 ? "bed " : "beds ") + compact(ids);
+        return (ids.size() == 1 ? "bed " : "beds ") + compact(inOrder(ids));
     }
 
     /** {@code A}, {@code A and B}, {@code 01-40, X and Y}; of very many the first and how many more. */
@@ -30,6 +31,21 @@ public final class BedNames {
         }
         int last = runs.size() - 1;
         return last <= 0 ? runs.get(0) : String.join(", ", runs.subList(0, last)) + " and " + runs.get(last);
+    }
+
+    /** Ids as one looks for them: by their letters, then by their number; 2 stands before 10. */
+    static List<String> inOrder(List<String> ids) {
+        return ids.stream().sorted(Comparator.comparing(BedNames::letters).thenComparingLong(BedNames::number)).toList();
+    }
+
+    private static String letters(String id) {
+        Matcher numbered = NUMBERED.matcher(id);
+        return numbered.matches() ? numbered.group(1) : id;
+    }
+
+    private static long number(String id) {
+        Matcher numbered = NUMBERED.matcher(id);
+        return numbered.matches() ? Long.parseLong(numbered.group(2)) : -1;
     }
 
     /** Ids in their order, three or more that count on by one drawn together: {@code 01-40, X}. */

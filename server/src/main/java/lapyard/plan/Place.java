@@ -69,14 +69,14 @@ public record Place(List<Part> parts) {
             return switch (ids.size()) {
                 case 0 -> what.many;
                 case 1 -> what.one + " " + ids.get(0);
-                default -> what.many + " " + BedNames.listed(ids);
+                default -> what.many + " " + BedNames.listed(BedNames.inOrder(ids));
             };
         }
 
         String key() {
             if (what == What.FIELD) return String.join(", ", ids);
             if (ids.isEmpty()) return what.many;
-            return (ids.size() == 1 ? what.one : what.many) + " " + BedNames.compact(ids);
+            return (ids.size() == 1 ? what.one : what.many) + " " + BedNames.compact(BedNames.inOrder(ids));
         }
     }
 

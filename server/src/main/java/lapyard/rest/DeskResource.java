@@ -122,7 +122,7 @@ public final class DeskResource {
     }
 
     private Solves.Solve found(String id) {
-        return solves.find(id).orElseThrow(() -> new ProblemException(404, "this server has no such solve, or forgot it"));
+        return solves.find(id).orElseThrow(() -> new ProblemException(404, "there is no such solve any more: start it again"));
     }
 
     /** What a file of a site holds, and the garden with what is taken of it; nothing is kept. */

@@ -11,7 +11,7 @@ final class EmptyErrors implements ContainerResponseFilter {
     @Override
     public void filter(ContainerRequestContext request, ContainerResponseContext response) {
         if (response.getStatus() < 400 || response.hasEntity()) return;
-        Problem problem = Problem.of(response.getStatus(), "the request cannot be read as it stands");
+        Problem problem = Problem.of(response.getStatus(), "the request is not valid HTTP: send it again");
         response.setEntity(problem.json(), new Annotation[0], MediaType.valueOf(Problem.TYPE));
     }
 }

@@ -118,7 +118,7 @@ final class FrontHandler extends HttpHandler {
             api.get().service(request, response);
         } catch (IllegalArgumentException unreadable) {
             if (!(unreadable.getCause() instanceof URISyntaxException)) throw unreadable;
-            send(response, Problem.of(400, "the address is not written as addresses are"));
+            send(response, Problem.of(400, "the address holds a sign that must be encoded: write it as %20 and the like"));
         }
     }
 

@@ -71,7 +71,7 @@ final class Live implements NewsListener, AutoCloseable {
         if (!address.matches()) throw new IllegalArgumentException(path);
         if (!request.getMethod().getMethodString().equals("GET")) {
             response.setHeader("Allow", "GET");
-            FrontHandler.send(response, Problem.of(405, "this address does not take that method; Allow names those it takes"));
+            FrontHandler.send(response, Problem.of(405, "this address does not allow that method: use one that the header Allow names"));
             return;
         }
         String garden = address.group(1);

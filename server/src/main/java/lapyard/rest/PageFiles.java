@@ -71,7 +71,7 @@ final class PageFiles {
         boolean head = request.getMethod().equals(Method.HEAD);
         if (!head && !request.getMethod().equals(Method.GET)) {
             response.setHeader("Allow", "GET, HEAD");
-            FrontHandler.send(response, Problem.of(405, "this address does not take that method; Allow names those it takes"));
+            FrontHandler.send(response, Problem.of(405, "this address does not allow that method: use one that the header Allow names"));
             return;
         }
         PageFile file = file(path);

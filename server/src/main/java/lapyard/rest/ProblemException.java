@@ -19,7 +19,7 @@ final class ProblemException extends WebApplicationException {
     }
 
     ProblemException(List<Finding> stops, Wording words) {
-        this(Problem.of(422, "it cannot be kept or drawn as it is: put right what snags name", stops, words));
+        this(Problem.of(422, "the garden cannot be saved or drawn as it is: solve the findings under snags", stops, words));
     }
 
     Problem problem() {

@@ -41,7 +41,7 @@ final class Problems implements ExceptionMapper<Throwable> {
         if (thrown instanceof Refused refused) return new ProblemException(refused.findings(), refused.words()).problem();
         if (thrown instanceof Busy busy) return Problem.later(503, busy.getMessage(), busy.retrySeconds());
         if (thrown instanceof StoreFault fault) return ofFault(fault);
-        if (thrown instanceof CallerLeft) return Problem.of(400, "the line broke off");
+        if (thrown instanceof CallerLeft) return Problem.of(400, "the connection was closed before all of it had come: send it again");
         return unforeseen(thrown);
     }
 
@@ -66,15 +66,15 @@ final class Problems implements ExceptionMapper<Throwable> {
             case 404 -> "there is nothing at this address";
             case 405 ->
                 web instanceof NotAllowedException
-                        ? "this address does not take that method; Allow names those it takes"
-                        : "this address does not take that method";
+                        ? "this address does not allow that method: use one that the header Allow names"
+                        : "this address does not allow that method";
             case 406 -> "this address cannot answer in the form that Accept asks for";
             case 415 ->
                 web instanceof NotSupportedException && uri.getPath().startsWith("api/")
                         ? "this address does not take a body of that Content-Type:"
                                 + " send application/json, or application/merge-patch+json with PATCH"
                         : "this address does not take a body of that Content-Type";
-            default -> "the request cannot be read as it stands";
+            default -> "the request is not valid: send it as the API description has it";
         };
     }
 
@@ -104,7 +104,7 @@ final class Problems implements ExceptionMapper<Throwable> {
 
     static Problem unforeseen(Throwable thrown) {
         // files and databases have carriers of their own: what comes bare is the line to the caller, and nobody reads on
-        if (thrown instanceof IOException) return Problem.of(400, "the line broke off");
+        if (thrown instanceof IOException) return Problem.of(400, "the connection was closed before all of it had come: send it again");
         return new Problem(
                 500,
                 "this should not have happened; the server's log says more under the id",

@@ -153,7 +153,7 @@ public final class Server implements AutoCloseable {
             request.getResponse().setContentType(Problem.TYPE);
             if (status >= 500 && thrown != null)
                 return Problems.unforeseen(thrown).json();
-            return Problem.of(status, "the request cannot be read as it stands").json();
+            return Problem.of(status, "the request is not valid HTTP: send it again").json();
         });
         CompressionConfig compression = listener.getCompressionConfig();
         compression.setCompressionMode(CompressionConfig.CompressionMode.ON);

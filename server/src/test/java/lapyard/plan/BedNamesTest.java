@@ -17,5 +17,6 @@ class BedNamesTest {
     void aFindingNamesOneBedOrSeveral() {
         assertEquals("bed M", BedNames.where(List.of("M")));
         assertEquals("beds M, N", BedNames.where(List.of("M", "N")));
+        assertEquals("beds 01-03, 05, 10", BedNames.where(List.of("10", "02", "01", "05", "03")));
     }
 }
