@@ -3,6 +3,10 @@ package lapyard.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import lapyard.answers.GardenDesk;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -11,11 +15,28 @@ import picocli.CommandLine.Command;
 @Command(
         name = "lapyard",
         description = "Raised beds of stacked timber: laid out, cut and bought as one garden.",
-        subcommands = {TakeOffCommand.class, SnagsCommand.class, SolveCommand.class, MerchantListCommand.class, SiteFileCommand.class, VariationCommand.class, SizesCommand.class, LayOutCommand.class, RescueCommand.class, BackupCommand.class, RestoreCommand.class},
         mixinStandardHelpOptions = true,
         versionProvider = Lapyard.Version.class)
 public final class Lapyard {
     static final int REFUSED = 2;
+
+    /** Every command by its name, in the order of the help. */
+    private static final Map<String, Supplier<Object>> COMMANDS = new LinkedHashMap<>();
+
+    static {
+        COMMANDS.put("take-off", TakeOffCommand::new);
+        COMMANDS.put("snags", SnagsCommand::new);
+        COMMANDS.put("solve", SolveCommand::new);
+        COMMANDS.put("merchant-list", MerchantListCommand::new);
+        COMMANDS.put("site-file", SiteFileCommand::new);
+        COMMANDS.put("variation", VariationCommand::new);
+        COMMANDS.put("sizes", SizesCommand::new);
+        COMMANDS.put("lay-out", LayOutCommand::new);
+        COMMANDS.put("rescue", RescueCommand::new);
+        COMMANDS.put("backup", BackupCommand::new);
+        COMMANDS.put("restore", RestoreCommand::new);
+        COMMANDS.put("serve", () -> new ServeCommand(new GardenDesk()));
+    }
 
     private Lapyard() {}
 
@@ -23,16 +44,20 @@ public final class Lapyard {
         System.exit(run(args));
     }
 
-    /** All commands, before anything is read. */
-    static CommandLine commands() {
+    /**
+     * The command that these words begin with, or all where they begin with none: help and near misses need all, and to read
+     * the description of each takes a fifth of a short command.
+     */
+    static CommandLine commands(String... words) {
         CommandLine line = new CommandLine(new Lapyard());
-        line.addSubcommand(new ServeCommand(new GardenDesk()));
+        boolean one = words.length > 0 && COMMANDS.containsKey(words[0]);
+        (one ? List.of(words[0]) : COMMANDS.keySet()).forEach(name -> line.addSubcommand(COMMANDS.get(name).get()));
         return line;
     }
 
     /** @return the exit code */
     static int run(String... args) {
-        CommandLine line = commands();
+        CommandLine line = commands(args);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((e, parsed) -> refuse(e.getCommandLine(), e.getMessage()));
         line.setExecutionExceptionHandler((e, command, parsed) -> {

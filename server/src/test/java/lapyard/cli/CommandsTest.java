@@ -149,6 +149,16 @@ class CommandsTest {
         }
     }
 
+    /** Of the words of a command only that one is looked at; each must be found by the name under which all are listed. */
+    @Test
+    void eachCommandIsFoundAloneByItsName() {
+        Set<String> all = Lapyard.commands().getSubcommands().keySet();
+        assertEquals(12, all.size());
+        all.forEach(name -> assertEquals(Set.of(name), Lapyard.commands(name, "--help").getSubcommands().keySet()));
+        assertEquals(all, Lapyard.commands("--help").getSubcommands().keySet());
+        assertEquals(all, Lapyard.commands("snag").getSubcommands().keySet());
+    }
+
     @Test
     void aSmallerGardenLeavesNoOlderSheetsBehind() throws IOException {
         Path out = folder.resolve("out");
