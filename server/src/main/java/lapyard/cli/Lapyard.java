@@ -32,6 +32,8 @@ public final class Lapyard {
         COMMANDS.put("variation", VariationCommand::new);
         COMMANDS.put("sizes", SizesCommand::new);
         COMMANDS.put("lay-out", LayOutCommand::new);
+        COMMANDS.put("gardens", GardensCommand::new);
+        COMMANDS.put("shelf", ShelfCommand::new);
         COMMANDS.put("rescue", RescueCommand::new);
         COMMANDS.put("backup", BackupCommand::new);
         COMMANDS.put("restore", RestoreCommand::new);

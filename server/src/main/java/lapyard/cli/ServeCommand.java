@@ -223,7 +223,7 @@ public final class ServeCommand extends PrintedCommand {
 
     private void complete(CompletableFuture<Opening> opening) {
         try {
-            opening.complete(database == null ? GardenStore.open(data) : GardenStore.open(database, login()));
+            opening.complete(database == null ? GardenStore.open(data) : GardenStore.open(database, login(environment)));
         } catch (RuntimeException | Error failed) {
             opening.completeExceptionally(failed);
         }
@@ -233,7 +233,8 @@ public final class ServeCommand extends PrintedCommand {
         return database == null ? "data folder " + full(data) : "database " + database.replaceAll("\\?.*", "");
     }
 
-    private Properties login() {
+    /** @param environment with the user and the password of the database, where they are told so */
+    static Properties login(Map<String, String> environment) {
         Properties login = new Properties();
         for (String name : List.of("user", "password")) {
             String value = environment.get("LAPYARD_DATABASE_" + name.toUpperCase(Locale.ROOT));

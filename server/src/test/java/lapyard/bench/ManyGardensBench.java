@@ -71,7 +71,8 @@ public final class ManyGardensBench {
         return new GardenList.Ask(200, after, GardenList.Place.STANDING, state, List.of(words), order);
     }
 
-    private static void fill(GardenStore store, int gardens) {
+    /** Gardens of twelve beds, with clients, in all states. */
+    public static void fill(GardenStore store, int gardens) {
         Random random = new Random(23);
         String bed = "{\"id\":\"%s\",\"width\":2400,\"depth\":1200,\"courses\":3,\"at\":[1000,2000]}";
         String beds = String.join(",", IntStream.range(0, 12).mapToObj(i -> bed.formatted("B" + i)).toList());

@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import lapyard.store.GardenStore;
 import lapyard.store.NewGarden;
@@ -46,6 +49,34 @@ class BackupAndRestoreTest {
         try (GardenStore store = open(Path.of(data))) {
             assertEquals("Later", store.find("later").orElseThrow().name());
         }
+    }
+
+    @Test
+    void gardensAndTheShelfAreListedWhileAServerHasTheFolder() throws Exception {
+        String data = folder.resolve("data").toString();
+        try (GardenStore store = open(Path.of(data))) {
+            store.create(new NewGarden("a", "Alder yard", "{\"name\":\"Alder yard\",\"state\":\"ordered\",\"quote\":{\"client\":\"Mrs Birch\"},\"beds\":[]}"));
+            store.create(new NewGarden("b", "Beech\nyard", "{\"beds\":[]}"));
+            store.shelf().add("p", "crew", "Two of us", "{\"hours\":6}");
+            assertEquals(List.of("a ordered 1 Mrs Birch Alder yard", "b pencilled 1  Beech yard"),
+                    printed(0, "gardens", "--data", data).stream().map(line -> line.replaceFirst("\t[0-9T:.-]+Z", "").replace('\t', ' ')).toList());
+            assertEquals(1, printed(0, "gardens", "--data", data, "--state", "ordered").size());
+            assertEquals(List.of(), printed(1, "gardens", "--data", data, "--find", "birch,beech"));
+            assertEquals(List.of("p\tcrew\t1\t0\tTwo of us"), printed(0, "shelf", "--data", data));
+            assertEquals(List.of("{\"hours\":6}"), printed(0, "shelf", "--data", data, "--show", "p"));
+            assertEquals(List.of(), printed(2, "shelf", "--data", data, "--show", "q"));
+        }
+        assertEquals(List.of(), printed(2, "gardens", "--data", folder.resolve("nowhere").toString()));
+        assertFalse(Files.exists(folder.resolve("nowhere")), "a list makes no store");
+    }
+
+    private static List<String> printed(int exit, String... arguments) {
+        StringWriter out = new StringWriter();
+        var commands = Lapyard.commands();
+        commands.setOut(new PrintWriter(out)).setErr(new PrintWriter(new StringWriter())).setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler((e, command, parsed) -> Lapyard.REFUSED);
+        assertEquals(exit, commands.execute(arguments), () -> String.join(" ", arguments));
+        return out.toString().lines().toList();
     }
 
     @Test

@@ -37,7 +37,7 @@ class TwoServersTest {
     private static final HttpClient CLIENT =
             HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
 
-    private record Running(Process process, URI address) {
+    record Running(Process process, URI address) {
         static Running start(String database) throws IOException {
             Process process = new ProcessBuilder(
                             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -143,7 +143,7 @@ class TwoServersTest {
     }
 
     /** Keeps the highest revision that it hears of. */
-    private static Void listen(Running server, String garden, AtomicLong heard) throws IOException, InterruptedException {
+    static Void listen(Running server, String garden, AtomicLong heard) throws IOException, InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(server.address().resolve(garden + "/events")).build();
         HttpResponse<java.util.stream.Stream<String>> events = CLIENT.send(request, BodyHandlers.ofLines());
         for (String line : (Iterable<String>) events.body()::iterator)

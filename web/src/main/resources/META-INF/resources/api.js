@@ -131,7 +131,7 @@ export const api = {
   async addPhoto(id, photo) { return read(await ask('POST', `${garden(id)}/photos`, { body: { photo } })); },
 
   /** @returns {Promise<Blob>} a photo that is kept with a garden */
-  async photo(id, photo) { return (await ask('GET', `${garden(id)}/photos/${photo}`)).blob(); },
+  async photo(id, photo) { return (await ask('GET', `${garden(id)}/photos/${photo}`, { headers: { accept: 'image/jpeg, image/png' } })).blob(); },
 
   /** The first sheet of a workbook as CSV. @param {string} workbook its bytes in base64 @returns {Promise<string>} */
   async workbookList(workbook) { return (await read(await ask('POST', 'api/merchant-list', { body: { workbook } }))).list; },

@@ -99,9 +99,9 @@ export class LapSlip extends GardenElement {
       h('strong', {}, money(line.saved, currency)), ` against ${money(line.bedByBed, currency)} bed by bed`];
   }
 
-  /** Who brings what, and what each bed costs of it: folded, as the lines stand above. */
   #money = null;
 
+  /** Who brings what, what each bed costs of it, and what is to pay when: folded, as the lines stand above. */
   #more(slip) {
     const { currency } = slip;
     const orders = (slip.orders ?? []).filter(order => order.supplier);
@@ -112,7 +112,8 @@ export class LapSlip extends GardenElement {
         h('summary', { 'data-key': 'slip shares' }, 'What each bed costs'),
         h('p.hint', {}, 'A line that several share is split by what each uses of it, delivery by the goods.'),
         h('dl', {}, slip.shares.map(share => h('div', { 'data-key': `share ${share.owner}` },
-          h('dt', {}, share.owner), h('dd', {}, money(share.cost, currency), share.perM2 ? this.#perArea(share, currency) : ''))))) : null);
+          h('dt', {}, share.owner), h('dd', {}, money(share.cost, currency), share.perM2 ? this.#perArea(share, currency) : ''))))) : null,
+      slip.lines.length ? (this.#money ??= custom('order-money', { garden: this.garden })) : null);
   }
 
   #perArea(share, currency) {

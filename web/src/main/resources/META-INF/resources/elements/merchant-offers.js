@@ -37,19 +37,20 @@ export class MerchantOffers extends GardenElement {
   }
 
   #table({ currency, merchants, lines, total, atLeast, proven }) {
-    const names = new Map(merchants.map(one => [one.id, one.name]));
+    const nameOf = one => (one.id ? one.name : 'No supplier named');
+    const names = new Map(merchants.map(one => [one.id, nameOf(one)]));
     const row = (head, cells, best, from, key) => h('tr', { 'data-key': key }, h('th', { scope: 'row' }, head), cells.map(text => h('td', {}, text)), h('td', {}, h('strong', {}, best)), h('td', {}, from));
     const all = field => merchants.map(one => (field === 'total' && !one.whole ? `${money(one.total, currency)}, not all` : money(one[field], currency)));
     if (merchants.length < 2) return h('p.hint', {}, 'Fewer than two merchants have prices: add suppliers, and take each one’s list.');
     return h('div.wide-table', { tabindex: 0, role: 'region', 'aria-label': 'Merchants side by side' },
       h('table', {},
-        h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'Goods'), merchants.map(one => h('th', { scope: 'col' }, one.name)), h('th', { scope: 'col' }, 'Best split'), h('th', { scope: 'col' }, 'From'))),
+        h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'Goods'), merchants.map(one => h('th', { scope: 'col' }, nameOf(one))), h('th', { scope: 'col' }, 'Best split'), h('th', { scope: 'col' }, 'From'))),
         h('tbody', {},
           lines.map(line => row(line.label, merchants.map(one => (line.costs[one.id] ? money(line.costs[one.id], currency) : '–')), line.cost ? money(line.cost, currency) : '–',
             line.from.map(id => names.get(id) ?? 'no price').join(' + '), `offer ${line.item}`)),
           row('Delivery', all('delivery'), '', '', 'offer delivery'),
           row('Total', all('total'), `${atLeast ? 'at least ' : ''}${money(total, currency)}`, proven ? 'no other split costs less' : 'best split found', 'offer total'))),
-      merchants.filter(one => one.missing.length).map(one => h('p.hint', {}, `${one.name} has no price for ${one.missing.join(', ')}.`)),
+      merchants.filter(one => one.missing.length).map(one => h('p.hint', {}, `${nameOf(one)}: no price for ${one.missing.join(', ')}.`)),
       h('nav', { 'aria-label': 'Offers' }, bringingLink(this, api, 'offers.pdf', 'Offers, PDF', 'offers.pdf'), ' ', sheetLink(this, api, 'tables/offers.xlsx', 'Offers, XLSX', 'offers.xlsx')));
   }
 }

@@ -49,7 +49,7 @@ export class SnagList extends GardenElement {
   #picture(id, alt) {
     if (!this.#shown.has(id)) this.#bring(id);
     const address = this.#shown.get(id);
-    return address ? h('img', { src: address, alt, loading: 'lazy' }) : h('span.hint', {}, address === null ? 'the photo cannot be shown' : 'photo …');
+    return address ? h('img', { src: address, alt }) : h('span.hint', {}, address === null ? 'the photo cannot be shown' : 'photo …');
   }
 
   async #bring(id) {
