@@ -41,9 +41,9 @@ export class SnagList extends GardenElement {
         ` ${snag.bed ? `Bed ${snag.bed}: ` : ''}${snag.text}`),
       h('span.hint', {}, snag.mended ? `mended ${snag.mended}` : snag.found ? `found ${snag.found}` : ''),
       h('div.photos', {}, photos.map((id, k) => h('figure', { 'data-key': `photo ${id}` }, this.#picture(id, `Photo ${k + 1}: ${snag.text}`),
-        h('button.quiet', { type: 'button', 'data-key': `photo drop ${id}`, 'aria-label': `Delete photo ${k + 1} of “${snag.text}”`, onclick: () => this.#dropPhoto(snag, i, id) }, 'Delete')))),
+        h('button.quiet', { type: 'button', 'data-key': `photo drop ${id}`, 'aria-label': `Delete photo ${k + 1} of “${snag.text}”`, onclick: () => this.#dropPhoto(snag, i, id) }, 'Delete photo')))),
       photos.length < 6 ? h('label.photo', {}, 'Add a photo ', h('input', { type: 'file', accept: 'image/jpeg,image/png', capture: 'environment', 'data-key': `snag ${i} photo`, onchange: event => this.#addPhoto(i, event.target) })) : null,
-      h('button.quiet', { type: 'button', 'data-key': `snag ${i} delete`, 'aria-label': `Delete “${snag.text}”`, onclick: () => run(dropSnag(i)) }, 'Delete'));
+      h('button.quiet', { type: 'button', 'data-key': `snag ${i} delete`, 'aria-label': `Delete snag “${snag.text}”`, onclick: () => run(dropSnag(i)) }, 'Delete snag'));
   }
 
   #picture(id, alt) {
