@@ -20,10 +20,10 @@ import lapyard.working.Working.Input;
 
 /** Builds a bed on paper. */
 public final class Construction {
-    /** Length of the strips that bearers come from, where nobody says: the usual length of bearer timber. */
+    /** Usual length of bearer timber, mm, for gardens that do not state it. */
     public static final double BEARER_STOCK_MM = 2400;
 
-    /** What one person lifts, where nobody says. A guide, not a safe limit. */
+    /** Usual mass that one person lifts, kg. It is a guide, not a safe limit. */
     public static final double LIFT_LIMIT_KG = 25;
 
     private Construction() {}

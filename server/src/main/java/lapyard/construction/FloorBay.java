@@ -88,7 +88,7 @@ public record FloorBay(
         return across.lengthMm() < up.lengthMm() - 1e-6 ? across : up;
     }
 
-    /** Of all its bearers together. */
+    /** Length of all its bearers together, mm. */
     public double lengthMm() {
         return bearersLaid.stream().mapToDouble(Laid::lengthMm).sum();
     }

@@ -13,7 +13,7 @@ import lapyard.geometry.Rectangle;
  * @param layingOrder 1 is laid first: the downhill piece
  */
 public record LinerPiece(String id, String wall, Rectangle floor, double widthMm, double heightMm, int layingOrder) {
-    /** Over a part of the floor. */
+    /** A piece over a part of the floor. */
     public LinerPiece(String id, Rectangle floor, double widthMm, double heightMm, int layingOrder) {
         this(id, "", floor, widthMm, heightMm, layingOrder);
     }

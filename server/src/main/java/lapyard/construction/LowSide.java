@@ -10,11 +10,11 @@ import lapyard.plan.Bed;
 /**
  * Where water leaves a bed.
  *
- * @param toward direction in the bed's own frame, not scaled; empty where nobody knows
+ * @param toward direction in the bed's own frame, of any length; empty if it is not known
  * @param walls  side numbers of the low walls, ascending
  */
 record LowSide(Optional<Point> toward, List<Integer> walls) {
-    /** Flatter than 1 in a million is what is left of level readings after arithmetic. */
+    /** A slope under 1 in a million is a rounding error of the level readings. */
     private static final double LEVEL = 1e-6;
 
     private static final double COS_45 = Math.sqrt(0.5);

@@ -13,7 +13,7 @@ import lapyard.plan.Notches;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 
-/** Drain notches under course 1 of the low walls. They are cut before stacking; nobody can add them later. */
+/** Drain notches under course 1 of the low walls. They are cut before stacking and cannot be added later. */
 final class Notching {
     private Notching() {}
 

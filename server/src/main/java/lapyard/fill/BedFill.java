@@ -124,7 +124,7 @@ public record BedFill(List<Quantity> quantities, List<Finding> findings) {
         }
     }
 
-    /** The ways to so much soil: courses, an open base, less mulch, each only where it is enough. */
+    /** The ways to reach that depth of soil: more courses, an open base, less mulch; each only where it is enough. */
     private static Finding deeper(Finding finding, Bed bed, double depth, double wantedMm) {
         double lacking = wantedMm - depth;
         int courses = (int) Math.ceil(lacking / bed.section().heightMm() - 1e-9);

@@ -43,7 +43,7 @@ public record BySurface(Garden garden, List<Finding> findings) {
         return new BySurface(garden.withBeds(beds), asked.isEmpty() ? List.of() : List.of(ask(asked)));
     }
 
-    /** The kind of most of a bed's ground; empty where none is drawn. */
+    /** The kind that covers most of a bed's ground; empty if none is drawn. */
     static Optional<SurfaceKind> most(Map<SurfaceKind, Double> areas) {
         return areas.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }

@@ -28,7 +28,7 @@ public final class Ordering {
     /** Amounts in these units are measured; any other unit is the plain word of a counted thing. */
     private static final Set<String> MEASURED = Set.of("m", "m2", "m3", "kg", "t", "l", "mm");
 
-    /** Decimals of a need; what is smaller is the noise of binary fractions, not material. */
+    /** Decimals of a need; anything smaller is a rounding error of binary fractions. */
     private static final int NEED_DECIMALS = 6;
 
     private static final BigDecimal MOST = new BigDecimal("1e12");
@@ -81,7 +81,7 @@ public final class Ordering {
     }
 
     /**
-     * What packs that cover the need cost at least, whoever sells them.
+     * The least cost of packs that cover the need, over all suppliers.
      *
      * @param need in the goods' unit, without spare
      * @return proved, rounded as a line of the order is; empty where no pack has a price

@@ -20,7 +20,7 @@ public final class Savings {
     /** What one bed or path costs; {@code lines} by item, in the slip's order. */
     public record Share(String owner, BigDecimal cost, Map<String, BigDecimal> lines) {}
 
-    /** Who bears what nobody's use tells: delivery, and lines without known use. */
+    /** The owner of costs that belong to no bed: delivery, and lines without known use. */
     public static final String WHOLE_GARDEN = "the whole garden";
 
     /** What deliveries cost, on both sides. */
@@ -58,7 +58,7 @@ public final class Savings {
         return savings;
     }
 
-    /** Of all lines and deliveries together; the least that buying as one saves. */
+    /** The saving of all lines and deliveries together: the least that buying as one saves. */
     public static BigDecimal total(Slip slip) {
         return of(slip).stream().map(Saving::saved).reduce(BigDecimal.ZERO.setScale(slip.currency().getDecimalPlaces()), BigDecimal::add);
     }

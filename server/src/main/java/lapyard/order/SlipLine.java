@@ -96,7 +96,7 @@ public record SlipLine(
             return PackCode.words(pack, imperial);
         }
 
-        /** Of all of them, exact; empty where a price is missing. */
+        /** The exact cost of all packs; empty where a price is missing. */
         public Optional<BigDecimal> cost() {
             return price.map(each -> each.multiply(BigDecimal.valueOf(count)));
         }

@@ -11,7 +11,7 @@ package lapyard.plan;
  * @param slatMaxGapMm   greatest gap between slat rows
  * @param slatClearanceMm taken off a row's length
  * @param bearerSpanMm   clear distance between the pads that bearers lie on, 0 where they lie on the ground all along
- * @param bySurface      whether nobody said if it is slatted, so that what the bed stands on decides
+ * @param bySurface      true if the document does not say whether it is slatted; the ground under the bed then decides
  */
 public record Base(
         boolean slatted,
@@ -27,7 +27,7 @@ public record Base(
         double slatLeastMm,
         double bearerSpanMm,
         boolean bySurface) {
-    /** Slats and bearers on slab and concrete, and where nobody drew the ground; none on grass, soil and gravel. */
+    /** The usual base: slats and bearers on slab, concrete and ground that is not drawn; none on grass, soil and gravel. */
     public static final Base USUAL = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300, 0, true);
     public static final Base SLATTED = new Base(true, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);
     public static final Base OPEN = new Base(false, "50x75", 23, 400, 30, 95, 22, 1200, 15, 5, 300);

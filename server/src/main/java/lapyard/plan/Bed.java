@@ -48,7 +48,7 @@ public record Bed(
      *
      * @param joints joint by corner number, counted from 0, corner i being where wall i starts; corners that are not
      *     in it get the usual joint of their angle
-     * @param hidden letters of walls that nobody sees; all others are seen
+     * @param hidden letters of the walls that are not seen; all others are
      * @param low    letters of walls named low by hand; empty leaves it to the fall of the ground
      * @param seams  whether a wall longer than stock may be joined
      */

@@ -8,7 +8,7 @@ import lapyard.plan.Finding.Amount;
 
 /** One figure or name that a finding speaks of, with its unit in its type. The package {@code words} writes it out. */
 public sealed interface Fact {
-    /** The bare number with its unit; 0 with an empty unit for what is no number. */
+    /** The number with its unit; 0 with an empty unit if the fact is not a number. */
     default Amount amount() {
         return new Amount(0, "");
     }
@@ -112,7 +112,7 @@ public sealed interface Fact {
         }
     }
 
-    /** A slope of 1 in so much; infinite where it is level. */
+    /** A slope, given as the run for a rise of 1; infinite where it is level. */
     record Slope(double run) implements Fact {}
 
     record Day(LocalDate date) implements Fact {}

@@ -16,7 +16,7 @@ public record Fill(double freeboardMm, double mulchMm, double settlement, List<L
         layers = List.copyOf(layers);
     }
 
-    /** What a layer is made of where nobody says it. */
+    /** The usual material of a layer. */
     public static final String TOPSOIL = Goods.SOIL.item("topsoil");
 
     /** {@code item} as the catalogue sells it, {@code soil.topsoil}; share 0 to 1 of the soil. */

@@ -286,7 +286,7 @@ public enum FindingKind {
         return estimate;
     }
 
-    /** The ways out that may be offered, each only where it was tried; empty for what is only told. */
+    /** The ways out that a finding of this kind may offer, each only where it was tried; empty for mere information. */
     public List<WayKind> ways() {
         return ways;
     }

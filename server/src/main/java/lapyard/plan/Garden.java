@@ -37,7 +37,7 @@ public record Garden(
     }
 
     /**
-     * What can be bought, what is on hand, and how it is cut.
+     * The goods: what can be bought, what is on hand and how it is cut.
      *
      * @param rack       boards on hand
      * @param slatBoards slat boards on hand, in the order they were given
@@ -51,7 +51,7 @@ public record Garden(
     }
 
     /**
-     * Who builds and when, and what is done.
+     * The people: who builds, when, and what is done already.
      *
      * @param liftLimitKg that one person lifts
      * @param tally       what was done, cut and bought so far

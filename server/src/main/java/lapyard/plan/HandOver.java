@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 /**
  * What is handed over with the garden.
  *
- * @param finishYears from the last coat to the next, as the tin says; empty where nobody said it
+ * @param finishYears years from the last coat to the next, as the tin says; empty where it is not stated
  * @param tenders     who tends a bed, by its id
  * @param snags       what was found wrong on the walk round
  */

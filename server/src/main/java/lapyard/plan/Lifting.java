@@ -1,7 +1,7 @@
 package lapyard.plan;
 
 /**
- * The one rule of what is lifted by hand: pieces, boards, days, deliveries, sheets and findings all ask here.
+ * The one rule for lifting by hand. Pieces, boards, days, deliveries, sheets and findings all use it.
  *
  * @param limitKg that one person lifts, above 0
  * @param crew    people who can lift and come on one day, at least 1

@@ -4,7 +4,7 @@ package lapyard.plan;
 public record Notches(double widthMm, double depthMm, double maxGapMm, double keepFromCornersMm) {
     public static final Notches USUAL = new Notches(25, 50, 900, 200);
 
-    /** Deep enough where nobody says more: 50, and a quarter of the height in timber under 200. */
+    /** Usual depth of a notch, mm: 50, or a quarter of the height in timber under 200 mm. */
     public static double usualDepthMm(double heightMm) {
         return Math.min(USUAL.depthMm, Math.floor(heightMm / 4 * 10 + 1e-9) / 10);
     }

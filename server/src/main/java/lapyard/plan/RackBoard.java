@@ -12,9 +12,9 @@ import java.util.Optional;
  * @param section   id of the section it can stand in for
  * @param bad       spans from-to from its marked end that must not be used, mm
  * @param goodFaces 0, 1 or 2
- * @param origin    where it came from; empty where nobody knows
- * @param checkedBy who looked at it; empty where nobody did
- * @param weightKg  of the whole board as weighed; 0 where nobody weighed it
+ * @param origin    where it came from; empty if that is not known
+ * @param checkedBy who looked at it; empty if it was not checked
+ * @param weightKg  mass of the whole board as weighed, kg; 0 if it was not weighed
  * @param thicknessMm as measured; 0 where it is as its section says
  * @param heightMm  likewise
  * @param salvage   what one of them is worth kept, in the garden's currency; empty for the garden's usual part of a new one
@@ -32,7 +32,7 @@ public record RackBoard(
         return treatment.nowhere() ? Optional.of(treatment.words()) : Optional.empty();
     }
 
-    /** Why it may not go into a bed marked food; empty where it may. What nobody knows is no reason to use it. */
+    /** Why the board may not go into a bed marked food; empty where it may. A board of unknown origin may not. */
     public Optional<String> barredFromFood() {
         if (treatment.nowhere()) return barredEverywhere();
         if (coated) return Optional.of("coated");

@@ -67,7 +67,7 @@ public record Ties(
      *
      * @param wall letter of the wall
      * @param atMm along it from its outer start corner; empty: behind each joint of the wall
-     * @param post a post in the ground inside the wall; else a tie to the wall opposite
+     * @param post true for a post in the ground inside the wall, false for a tie to the opposite wall
      */
     public record Support(String wall, OptionalDouble atMm, boolean post) {}
 

@@ -7,7 +7,7 @@ import lapyard.plan.SurfaceKind;
 /**
  * What one bed stands on and is made of.
  *
- * @param surfaces       kinds of ground under it; empty where nobody drew any
+ * @param surfaces       kinds of ground under the bed; empty if none is drawn
  * @param bearerMm       width of its bearers on the ground, 0 where the catalogue does not know
  * @param bearers        what its bearers count as: the class stamped on their section, which ripping takes away
  * @param fromRack       whether boards on hand went into it: they carry no grade
@@ -20,7 +20,7 @@ public record Footing(Set<SurfaceKind> surfaces, double bearerMm, StrengthClass 
         surfaces = Set.copyOf(surfaces);
     }
 
-    /** On bearers that nobody graded. */
+    /** A footing on bearers that are not graded. */
     public Footing(Set<SurfaceKind> surfaces, double bearerMm, boolean fromRack, String unknownTimber) {
         this(surfaces, bearerMm, StrengthClass.LOWEST, fromRack, unknownTimber);
     }

@@ -4,7 +4,7 @@ package lapyard.standing;
 final class SpanRounding {
     private SpanRounding() {}
 
-    /** Rounds a span down to a multiple of 10 mm, as nobody sets out finer. */
+    /** Rounds a span down to a multiple of 10 mm, which is as fine as people set out. */
     static double down(double mm) {
         return 10 * Math.floor(mm / 10 + 1e-9);
     }

@@ -51,7 +51,7 @@ final class CrewCalendar {
         }
     }
 
-    /** Enough days for so much work, waits and days off included. */
+    /** A number of days that is enough for this much work, with waits and days off. */
     static CrewCalendar enough(Crew crew, double personHours, int waitDays) {
         double weekly = 0;
         for (Person person : crew.people()) weekly += person.hours() * person.days().stream().filter(crew.dates().days()::contains).count();
@@ -135,7 +135,7 @@ final class CrewCalendar {
         return most;
     }
 
-    /** Two share a coat where on nine of ten days of work two come or more; else the second would be waited for. */
+    /** Number of people who share a coat: 2 if two or more come on nine of ten days of work, else 1, so that work does not wait for the second. */
     int painters() {
         int worked = 0;
         int shared = 0;

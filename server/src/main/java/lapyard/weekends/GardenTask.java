@@ -15,8 +15,8 @@ import java.util.List;
  * @param dry     whether it needs a dry day
  * @param after   the tasks that come before it, and how long it waits for them
  * @param marks   marks of the timbers that are handled
- * @param loads   what is carried, in words
- * @param cautions what can hurt, or what is hidden afterwards
+ * @param loads   amounts that the task handles, in words
+ * @param cautions dangers of the task, and work that it hides
  */
 public record GardenTask(
         String id,

@@ -61,7 +61,7 @@ public final class WeekendPlanner {
     }
 
     /**
-     * @param lifting       what is lifted by how many, {@link #lifting}
+     * @param lifting       how many people lift what, {@link #lifting}
      * @param barrowLitres  of one barrow load
      * @param imperial      measures in which the amounts of a task are written
      * @param fixedWeekends beds whose timber is to be stacked in a given weekend, by code

@@ -123,7 +123,7 @@ public final class WeekendsIcs {
         return event;
     }
 
-    /** An instant where the zone is known; else the numbers on the clock alone. */
+    /** An instant if the time zone is known, else the local time alone. */
     private static ICalDate time(LocalDateTime local, Crew crew, ZoneId zone) {
         if (crew.dates().zone().isEmpty()) {
             return new ICalDate(new DateTimeComponents(local.getYear(), local.getMonthValue(), local.getDayOfMonth(), local.getHour(),
