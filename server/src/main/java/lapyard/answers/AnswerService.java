@@ -25,7 +25,7 @@ import lapyard.working.RecentlyUsed;
  */
 public final class AnswerService {
     private static final int MOST_WAITING = 96;
-    /** Of the heap: what is kept may take so much of it. */
+    /** Share of the heap that kept answers may take. */
     private static final int KEPT_SHARE = 6;
 
     private final Desk desk;
@@ -35,7 +35,7 @@ public final class AnswerService {
     private final LongAdder hits = new LongAdder();
     private final LongAdder misses = new LongAdder();
 
-    /** As many turns as there are cores, and the heap's share for what is kept. */
+    /** Takes as many turns as there are cores and the usual share of the heap for kept answers. */
     public AnswerService(Desk desk) {
         this(desk, Runtime.getRuntime().availableProcessors(), MOST_WAITING, Runtime.getRuntime().maxMemory() / KEPT_SHARE);
     }
@@ -51,7 +51,7 @@ public final class AnswerService {
         return one instanceof Prepared sheet ? sheet.sizeBytes() : ((Standing) one).sizeBytes();
     }
 
-    /** What is to be said of a document before it is kept; a STOP means that it cannot be. */
+    /** The findings about a document before it is saved; a STOP means that it cannot be saved. */
     public List<Finding> check(GivenDocument document) {
         Desk.Checked checked = inTurn(WorkKind.CHECK, document.garden(), () -> desk.check(document));
         if (checked.holdsStop() || !checked.onlyTheSheetTells()) return checked.findings();
@@ -76,7 +76,7 @@ public final class AnswerService {
         return made(jobSheetKey(document), kind(document), document, () -> spooled(out -> sheet(document).jobSheet(out)));
     }
 
-    /** Under what {@link #jobSheet} is kept. */
+    /** The key under which {@link #jobSheet} is kept. */
     public String jobSheetKey(GivenDocument document) {
         return "job-sheet " + document.hash();
     }
@@ -101,7 +101,7 @@ public final class AnswerService {
         return made(printKey(document, name, format, page, ask), WorkKind.PRINT, document, () -> spooled(out -> sheet(document).print(name, format, page, ask, out)));
     }
 
-    /** Under what {@link #print} is kept. */
+    /** The key under which {@link #print} is kept. */
     public String printKey(GivenDocument document, String name, String format, int page, PrintAsk ask) {
         return "print " + name + " " + format + " " + page + " " + ask + " " + document.hash();
     }
@@ -330,7 +330,7 @@ public final class AnswerService {
         return task.await(turns);
     }
 
-    /** What is asked for under one key at the same time is worked out once. */
+    /** Requests for one key at the same time share one computation. */
     private <T> T shared(String key, WorkKind kind, GivenDocument document, Callable<T> work) {
         Task<T> task;
         synchronized (tasks) {
@@ -347,7 +347,7 @@ public final class AnswerService {
         return task.await(turns);
     }
 
-    /** Where another has begun under that key meanwhile it stays: it is not given up. */
+    /** A computation that another request has begun under that key meanwhile goes on. */
     private void forget(String key) {
         synchronized (tasks) {
             Task<?> there = tasks.get(key);

@@ -23,7 +23,7 @@ public final class Caller {
         return name;
     }
 
-    /** From here on this thread asks for that caller. */
+    /** From now on this thread works for that caller. */
     public void begin() {
         NOW.set(this);
     }

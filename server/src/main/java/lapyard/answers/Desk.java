@@ -91,7 +91,7 @@ public interface Desk {
         /** What the beds ask for once they stand, as RFC 5545 text; parameters as {@link #weekendsIcs}. */
         String careIcs(String id, Instant made, int revision);
 
-        /** What is needed in which weekend as CSV. */
+        /** The goods needed in each weekend, as CSV. */
         String weekendsCsv();
 
         /** Writes the slip, the cut list, the bed register and the weekends as a workbook. */

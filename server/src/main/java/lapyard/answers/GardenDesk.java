@@ -41,7 +41,7 @@ import lapyard.working.Progress;
 public final class GardenDesk implements Desk {
     /** Gardens of more beds may take seconds. */
     private static final int MANY_BEDS = 100;
-    /** Of the heap: remembered searches may take so much of it. */
+    /** Share of the heap that remembered searches may take. */
     private static final int SEARCHES_SHARE = 24;
 
     /** What a timber of a wall may take while a job sheet is prepared, written and printed: 1000 beds of 6 courses in 256 MB. */

@@ -17,7 +17,7 @@ import java.util.Optional;
  * is longer in a file without a name.
  */
 final class Spool extends OutputStream {
-    /** Of the heap; 4 MB of 256. */
+    /** Share of the heap: 4 MB of 256. */
     private static final int SHARE = 64;
 
     private static final long IN_MEMORY_BYTES = Runtime.getRuntime().maxMemory() / SHARE;
@@ -65,7 +65,7 @@ final class Spool extends OutputStream {
         return file.isEmpty() ? Answer.of(memory.toByteArray(), hash) : Answer.of(file.get(), length, hash);
     }
 
-    /** Where what was written is of no use. */
+    /** Throws away what was written. */
     void discard() throws IOException {
         if (file.isPresent()) file.get().close();
     }

@@ -20,7 +20,7 @@ import lapyard.working.Abandonable;
  * then by garden, then in the order of asking. One document is prepared by one turn at a time.
  */
 final class TurnQueue {
-    /** Of whom it is remembered when they were served. */
+    /** Number of callers whose last turn is remembered. */
     private static final int MOST_REMEMBERED = 1000;
 
     private static final int LEAST_RETRY_SECONDS = 5;
@@ -62,12 +62,12 @@ final class TurnQueue {
             this.work = work;
         }
 
-        /** By the system's clock; 0 while it waits. */
+        /** Start by the system's clock, 0 while it waits. */
         long startedNanos() {
             return startedNanos;
         }
 
-        /** Nobody wants it: it never begins, or ends soon and its result is thrown away. */
+        /** Cancelled: it never begins, or it ends soon and its result is thrown away. */
         void abandon() {
             synchronized (TurnQueue.this) {
                 waiting.remove(this);

@@ -2,7 +2,7 @@ package lapyard.answers;
 
 /** Kinds of work, in the order in which they are preferred, with what each may take. */
 public enum WorkKind {
-    /** Of a document that is to be kept, or a merchant's list: short, and somebody waits with a pencil. */
+    /** Work on a document that is to be saved, or on a merchant's list: it is short and a person waits for it. */
     CHECK("checks", 20, 20),
     /** A job sheet or a part of it. */
     SHEET("job sheets", 50, 60),

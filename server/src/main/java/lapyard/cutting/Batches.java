@@ -85,7 +85,7 @@ public record Batches(List<Stage> stages, Rates rates) {
             return rates.minutes(cuts(), settings.size());
         }
 
-        /** As {@link #minutes} where each board is cut up before the next is taken; it is then lifted once. */
+        /** The minutes of {@link #minutes} if each board is cut up before the next one is lifted. */
         public double minutesBoardByBoard(Rates rates) {
             return rates.minutes(cuts(), settingsBoardByBoard);
         }

@@ -61,7 +61,7 @@ final class Lacking {
         return all;
     }
 
-    /** Of the pieces from each length on no board holds more than stand in it; nor do all boards hold more than their length. */
+    /** No board holds more of the pieces from a length on than fit in it, and all boards together hold no more than their length. */
     static long byCounting(WholeProblem scarce) {
         long most = 0;
         for (int faces = 0; faces <= CuttingProblem.MOST_GOOD_FACES; faces++) {

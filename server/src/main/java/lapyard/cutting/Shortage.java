@@ -11,7 +11,7 @@ import java.util.List;
  *     job with them, or the rest from them alone
  */
 public record Shortage(int atLeast, List<Way> ways) {
-    /** Of a plan that leaves nothing over. */
+    /** The shortage of a plan that places every piece: none. */
     public static final Shortage NONE = new Shortage(0, List.of());
 
     public Shortage {

@@ -107,7 +107,7 @@ final class WholeProblem {
         uncutCost = uncutCost();
     }
 
-    /** Those that hold something and that no other replaces, the largest first, each with its boards. */
+    /** Patterns that hold something and that no other replaces, the largest first, each with its boards. */
     private Map<BoardKind, List<CuttingProblem.Stock>> boardKinds(
             List<CuttingProblem.Stock> boards, Map<CuttingProblem.Stock, Long> usable, long kerf, int asked) {
         Map<BoardKind, List<CuttingProblem.Stock>> kinds = new TreeMap<>(Comparator.comparingInt(BoardKind::capacity)

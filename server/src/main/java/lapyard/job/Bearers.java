@@ -47,7 +47,7 @@ import org.joda.money.CurrencyUnit;
 
 /** Bearer strips of all beds: boards are ripped into strips, strips are cut to length together. */
 final class Bearers {
-    /** What is bought alike: the board and the thickness to which it is ripped. */
+    /** Bearers that are bought together: of one board, ripped to one thickness. */
     private record Rip(String section, double liftMm) {}
 
     private record Cut(Section section, int stripsPerBoard, CuttingResult pooled, Map<StockLength, Integer> boards,

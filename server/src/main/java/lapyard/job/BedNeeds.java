@@ -62,7 +62,7 @@ record BedNeeds(
                 Optional.of(liner), area, mean, amounts, !work.frame().seams().isEmpty(), 1);
     }
 
-    /** Where nothing can be said. */
+    /** The answer if nothing is known. */
     static BedNeeds nothing(Bed bed) {
         return new BedNeeds(bed, Map.of(), new double[0], Optional.empty(), 0, 0, Map.of(), true, 0);
     }

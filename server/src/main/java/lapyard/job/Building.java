@@ -21,9 +21,9 @@ import lapyard.weekends.WorkList.BedLoad;
 import lapyard.weekends.WorkList.PathLoad;
 import lapyard.weekends.WorkList.SawLoad;
 
-/** From what is to be built and sawn to the weekends on which it is done. */
+/** Plans the weekends from what is to be built and sawn. */
 final class Building {
-    /** From sand on; bark, chips and compost are a third to a half of it. */
+    /** Least density of stone goods, sand among them, kg/m3; bark, chips and compost have a third to a half of it. */
     private static final double STONE_KG_M3 = 1400;
 
     /** A task of a schedule with those it waits for takes the room of so many pieces that are cut. */

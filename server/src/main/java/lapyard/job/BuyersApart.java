@@ -69,7 +69,7 @@ final class BuyersApart {
         way(owner, way).unproved = way(owner, way).unproved.add(amount.max(BigDecimal.ZERO));
     }
 
-    /** So many pieces find no board or roll: nobody builds so who can build otherwise. */
+    /** Counts pieces that no board or roll can give, so that another way to build is preferred. */
     void missing(String owner, int way, int count) {
         way(owner, way).missing += count;
     }

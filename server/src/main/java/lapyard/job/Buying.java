@@ -73,7 +73,7 @@ public record Buying(List<Row> rows, int drops) {
         }
     }
 
-    /** What is used in which step; what no step names is used when the first course is laid. */
+    /** The step in which goods are used; all others are used when the first course is laid. */
     private static final Map<Goods, Step> STEPS = Map.of(Goods.FINISH, Step.COAT, Goods.STAPLES, Step.LINER, Goods.SLATS, Step.BASE,
             Goods.MULCH, Step.PLANT, Goods.CONCRETE, Step.POUR, Goods.SUB_BASE, Step.POUR);
 

@@ -22,7 +22,7 @@ import lapyard.cutting.CuttingResult.Unplaced;
  * heavy boards go low. The sum of it all is the least there is.
  */
 final class Chalking {
-    /** What is known of a board: weight of its wood and how many good faces it has. */
+    /** A board as far as it is known: the weight of its wood and the number of its good faces. */
     record Quality(double densityKgM3, int goodFaces) {}
 
     /** Wanted of one length; which it is does not matter to the saw. */

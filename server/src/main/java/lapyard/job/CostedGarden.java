@@ -23,7 +23,7 @@ public final class CostedGarden {
         return new CostedGarden(Costing.of(garden, new SearchOptions(garden.goods().search(), what -> Progress.UNHEARD, alone, memory)), memory);
     }
 
-    /** Of the order, as {@link Job#prepare} finds it. */
+    /** The cost of the order, as {@link Job#prepare} finds it. */
     public BigDecimal total() {
         return costing.slip().total();
     }

@@ -77,7 +77,7 @@ public final class Job {
         return Building.weekends(costing.garden(), beds, costing.paths(), costing.timber().cuttings(), costing.bearers().cuttings(), memory);
     }
 
-    /** What is found at each step, in the order of the steps. */
+    /** The findings of each step, in the order of the steps. */
     private static List<Finding> findings(Costing costing, JobSheet sheet) {
         Garden garden = costing.garden();
         List<BedWork> works = costing.works();

@@ -102,7 +102,7 @@ public record JobSheet(
         return new Batches.Rates(garden.people().crew().minutes(cut), garden.people().crew().minutes(Rate.SETTING));
     }
 
-    /** What is said on the sheets beside the work that can hurt someone. */
+    /** The cautions that stand on the sheets beside work that can hurt someone. */
     public List<Caution> cautions() {
         return Caution.of(garden, works());
     }

@@ -43,7 +43,7 @@ final class Joining {
     private final double longestMm;
     private final Map<Kind, List<At>> walls = new LinkedHashMap<>();
     private final Map<Kind, Integer> chosen = new HashMap<>();
-    /** Of each bed the last: a try changes the walls of one kind, and all that was tried would not find room in memory. */
+    /** Keeps the last result of each bed only: a try changes the walls of one kind, and all tries would not fit in memory. */
     private final Map<String, Built> built = new HashMap<>();
     private final Map<List<Object>, BigDecimal> prices = new HashMap<>();
 

@@ -24,7 +24,7 @@ import lapyard.plan.Place.What;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 
-/** What is too heavy for one person, the whole garden in one note a kind. Guides, not safe limits. */
+/** Timber that is too heavy for one person, one note for each kind over the whole garden. The limits are guides, not safe limits. */
 final class Lifts {
     private record Lift(String bed, String mark, double kg) {}
 

@@ -47,7 +47,7 @@ final class Measured {
         return found;
     }
 
-    /** Of a stock length or of a run of a board on hand; a board that nobody weighed is as heavy as its section. */
+    /** The mass of a stock length or of a run of a board on hand; a board that was not weighed takes the density of its section. */
     static Quality quality(Garden garden, Section section, String stock) {
         for (RackBoard board : garden.goods().rack()) {
             if (!board.section().equals(section.id())) continue;

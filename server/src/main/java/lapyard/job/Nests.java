@@ -11,7 +11,7 @@ import lapyard.plan.Place.What;
 import lapyard.plan.Place;
 import lapyard.plan.WayKind;
 
-/** What is said of pieces that are sawn head to tail. */
+/** The findings about pieces that are sawn head to tail. */
 final class Nests {
     private Nests() {}
 

@@ -38,12 +38,12 @@ record OwnWays(List<List<BedWay>> ways, List<Boolean> all) {
         return ways.stream().map(own -> own.get(0)).toList();
     }
 
-    /** Of these beds alone. */
+    /** The ways of these beds alone. */
     OwnWays of(List<Integer> beds) {
         return new OwnWays(beds.stream().map(ways::get).toList(), beds.stream().map(all::get).toList());
     }
 
-    /** Nobody asks. */
+    /** Each bed in the one way in which it is built. */
     static OwnWays none(List<BedWork> works) {
         return new OwnWays(works.stream().map(work -> List.of(BedWay.of(work))).toList(), works.stream().map(work -> true).toList());
     }

@@ -26,7 +26,7 @@ import lapyard.working.QuantityKey;
 import lapyard.working.QuantityKind;
 import org.joda.money.CurrencyUnit;
 
-/** What is bought in packs: each quantity goes to the goods that serve it, bed by bed and path by path. */
+/** The needs of goods in packs: each quantity goes to the goods that serve it, bed by bed and path by path. */
 final class PackNeeds {
     private static final int MOST_WITH_DEARER = 40;
 

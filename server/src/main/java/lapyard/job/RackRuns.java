@@ -44,7 +44,7 @@ final class RackRuns {
         return runs;
     }
 
-    /** As told; else the garden's part of what the same length costs in the cheapest new board by length. */
+    /** The stated salvage value, else the garden's salvage share of the cheapest price for that length; 0 if nothing is priced. */
     private static BigDecimal worth(Garden garden, Section section, Optional<BigDecimal> told, double lengthMm) {
         List<StockLength> priced = section.stock().stream().filter(stock -> stock.price().isPresent()).toList();
         if (priced.isEmpty()) return BigDecimal.ZERO;

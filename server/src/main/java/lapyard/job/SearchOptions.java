@@ -79,7 +79,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
         return cheapest(problem, boards(of));
     }
 
-    /** Enough to compare the money of one way to join walls with another. */
+    /** Search effort that is enough to compare the cost of two ways to join walls. */
     CuttingResult boardsShortly(CuttingProblem problem) {
         return cheapest(problem, BOARDS_GLANCE);
     }
@@ -110,7 +110,7 @@ record SearchOptions(SearchLength search, Function<String, Progress> progress, b
         return rolls(problem, rolls(of), Progress.UNHEARD);
     }
 
-    /** Enough to compare one layout with another. */
+    /** Search effort that is enough to compare two layouts. */
     RollResult rollsShortly(RollProblem problem) {
         return rolls(problem, GLANCE, Progress.UNHEARD);
     }

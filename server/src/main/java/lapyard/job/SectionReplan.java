@@ -128,7 +128,7 @@ public record SectionReplan(
         return findings;
     }
 
-    /** What is paid for and not in the order any more never goes without a word. */
+    /** Finds goods that are paid for but no longer in the order. */
     private static void bought(JobSheet sheet, List<Finding> findings) {
         for (Tally.Bought bought : sheet.garden().people().tally().bought()) {
             long planned = sheet.slip().lines().stream()

@@ -47,7 +47,7 @@ import org.joda.money.CurrencyUnit;
  * <p>One garden, one thread.
  */
 public final class SizeCosts {
-    /** Enough to compare; the chosen sizes are worked out whole. */
+    /** Search effort that is enough to compare; the chosen sizes are worked out in full. */
     private static final Effort LIKELY = Effort.ofSteps(500, 200);
 
     private static final Effort CLOSELY = Effort.ofSteps(2_500, 400);
@@ -69,7 +69,7 @@ public final class SizeCosts {
     private final Effort likely;
     private final Garden drawn;
     private final Map<Integer, Map<Outline, BedNeeds>> needs = new HashMap<>();
-    /** By the range itself: a caller hands in the same one again. */
+    /** Keyed by the range itself, as callers pass the same one again. */
     private final Map<Range, BedNeeds> leasts = new IdentityHashMap<>();
     private final Map<Range, Boolean> offPaths = new IdentityHashMap<>();
     private final Map<Cut, Price> cut = new HashMap<>();
@@ -403,7 +403,7 @@ public final class SizeCosts {
         return LineMoney.rounded(amount, currency);
     }
 
-    /** As a line is rounded: what costs at least so much is rounded to at least this. */
+    /** A lower bound, rounded as a line of the order is. */
     private BigDecimal cents(double amount) {
         return BigDecimal.valueOf(amount).round(MathContext.DECIMAL64).setScale(currency.getDecimalPlaces(), RoundingMode.HALF_UP);
     }

@@ -59,7 +59,7 @@ public record SmallerBeds(
         marks = List.copyOf(marks);
     }
 
-    /** What is alike in beds that change together. */
+    /** The properties that beds must share to change together. */
     private record Alike(Outline outline, int courses, Object lap) {}
 
     /** All there are for the beds of one section, those with the most pieces first. */

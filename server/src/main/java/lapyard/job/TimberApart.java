@@ -57,7 +57,7 @@ record TimberApart(
         return all;
     }
 
-    /** From each supplier. */
+    /** The timber of each supplier. */
     private List<Alone> fromEach(BedWay way, int[] offered, SearchOptions looking) {
         int of = own.ways().size();
         Function<CuttingProblem, CuttingResult> share = PooledTimber.angled(way.bed())

@@ -13,10 +13,10 @@ final class BodyBudget {
     static final long SHORT_BYTES = 256 << 10;
 
     private static final long STEP_BYTES = 8 << 10;
-    /** Of the whole, what only short bodies may take. */
+    /** Share of the whole that is reserved for short bodies. */
     private static final int SHORT_SHARE = 4;
     private static final long PATIENCE_NANOS = 30_000_000_000L;
-    /** So much more time for every byte that has arrived: 50 kB/s. */
+    /** Extra time for every byte that has arrived: 50 kB/s. */
     private static final long NANOS_A_BYTE = 20_000;
 
     private final long longBytes;
