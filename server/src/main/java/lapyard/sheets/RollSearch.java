@@ -13,7 +13,6 @@ final class RollSearch {
     /** Starts with few pieces on a roll, and the share of the work left that they may take. */
     private static final int FEW_STARTS = 3;
     private static final double FEW_SHARE = 0.08;
-    private static final double LANED_STARTS = 0.4;
     /** How dense bands are asked to be, from the first start to the last. */
     private static final double LOOSEST = 0.7;
     private static final double DENSEST = 1.6;
@@ -25,8 +24,8 @@ final class RollSearch {
     /** The share of the work left that a bound by bars may take; where pieces share few widths it is worth extra work. */
     private static final double BARS_SHARE = 0.05;
     private static final double LANED_BARS = 0.5;
-    /** The share of the work left that lanes along the rolls may take. */
-    private static final double LANES_SHARE = 0.6;
+    /** The share of the work that lanes along the rolls may take besides. */
+    private static final double LANES_SHARE = 1.0;
 
     /** So many rolls are tried with lanes, and so many lengths of each. */
     private static final int MOST_LANED = 2;
@@ -155,14 +154,16 @@ final class RollSearch {
         List<RollJob.Roll> order = new ArrayList<>(job.rolls);
         // a start with many pieces takes more of a quick search, so the rolls that can be cheapest come first
         if (many) order.sort(Comparator.comparingLong(roll -> RollBound.alone(job, roll)));
-        double share = !many ? FEW_SHARE : laned ? Math.min(LANED_STARTS, pace.startShare()) : pace.startShare();
+        double share = many ? pace.startShare() : FEW_SHARE;
+        // besides, so that what bands find without lanes is found with them too
+        RollBudget forLanes = part.besides(LANES_SHARE);
         for (RollJob.Roll roll : order) {
             if (roll.runs() == 0 || RollBound.alone(job, roll) >= best.coins && best.area == job.area()) continue;
             Start start = start(roll, part.share(share));
             if (start != null) alone.add(start);
         }
         alone.sort(Comparator.comparing(Start::layout));
-        if (laned) lanes(alone, part.share(LANES_SHARE));
+        if (laned) lanes(alone, forLanes);
         boolean mixing = job.rolls.size() > 1 || job.rolls.get(0).longest() != RollJob.NO_LIMIT;
         for (int i = 0; i < alone.size() && !done() && !part.over(); i++) {
             Start start = alone.get(i);
