@@ -42,7 +42,7 @@ final class GardensCommand extends StoreReadCommand {
             listed += page.rows().size();
             after = page.next();
         } while (after.isPresent());
-        if (listed == 0) err().println("No such gardens are there.");
+        if (listed == 0) err().println("No garden is like that. Leave out --find, --state or --place to list more.");
         return listed == 0 ? 1 : 0;
     }
 }

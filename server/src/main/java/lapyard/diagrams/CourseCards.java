@@ -16,7 +16,7 @@ import lapyard.working.Quantity;
 /** A card for whoever stacks a bed, up to four courses on a sheet, in the order of building; beds that are alike have one card. */
 public final class CourseCards {
     private static final String CAUTION =
-            "Two people lift what has a dot. Screws: eyes covered, the other hand out of their line. Treated timber: gloves and mask,"
+            "Two people or more lift what has a dot. Screws: eyes covered, the other hand out of their line. Treated timber: gloves and mask,"
                     + " seal every cut end, burn no offcuts.";
 
     private CourseCards() {}

@@ -17,6 +17,7 @@ import lapyard.geometry.Lengths;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
+import lapyard.plan.BedNames;
 import lapyard.plan.Joint;
 import lapyard.plan.Ties;
 import lapyard.working.Quantity;
@@ -142,10 +143,10 @@ final class CourseNotes {
             if (quantity.is(QuantityKind.SCREWS)) {
                 Bed bed = work.bed();
                 List<Input> inputs = quantity.working().inputs();
-                String heights = inputs.stream()
+                String heights = BedNames.joined(inputs.stream()
                         .filter(input -> input.name().startsWith("height "))
                         .map(input -> sheet.written(input.value()))
-                        .collect(Collectors.joining(" and "));
+                        .toList());
                 Map<String, List<String>> ways = new LinkedHashMap<>();
                 for (CornerScrew screw : work.frame().screws()) {
                     List<String> corners = ways.computeIfAbsent(way(bed, screw), w -> new ArrayList<>());

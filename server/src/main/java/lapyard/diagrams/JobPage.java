@@ -33,7 +33,7 @@ public final class JobPage {
      * One weekend on which something is done; texts as they shall be read.
      *
      * @param goods   what must be there, empty for nothing
-     * @param orderBy the last day for it
+     * @param orderBy the last day for it, as it is read behind "order": "by Mon 1 March 2027"
      */
     public record Weekend(String number, String dates, String who, String waits, String orderBy, String goods) {}
 
@@ -96,7 +96,7 @@ public final class JobPage {
         }
         List<String> orders = job.weekends().stream()
                 .filter(weekend -> !weekend.goods().isEmpty())
-                .map(weekend -> "Weekend " + weekend.number() + ", order by " + weekend.orderBy() + ": " + weekend.goods() + ".")
+                .map(weekend -> "Weekend " + weekend.number() + ", order " + weekend.orderBy() + ": " + weekend.goods() + ".")
                 .toList();
         if (!orders.isEmpty()) flow.words(orders, size, false);
     }

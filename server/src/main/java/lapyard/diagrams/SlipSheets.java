@@ -83,7 +83,7 @@ public final class SlipSheets {
                         String.valueOf(pack.count()),
                         pack.words(sheet.imperial),
                         i == 0 ? part.line().label() + ", needs " + need(part.line(), sheet) : "",
-                        pack.price().map(BigDecimal::toPlainString).orElse("no price"),
+                        pack.price().map(price -> price.setScale(Math.max(price.scale(), slip.currency().getDecimalPlaces())).toPlainString()).orElse("no price"),
                         costs.isEmpty() ? "no price" : costs.get(i).toPlainString());
             }
         }

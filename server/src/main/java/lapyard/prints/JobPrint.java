@@ -124,18 +124,17 @@ final class JobPrint {
         return why.entrySet().stream().map(entry -> entry.getKey() + ": " + BedNames.compact(List.copyOf(entry.getValue()))).collect(Collectors.joining("; "));
     }
 
-    /** A date where the first day of work has one; else so many days before it or of it. */
+    /** By a date where the first day of work has one; else so many days before or after work begins. */
     private static String orderBy(JobSheet sheet, List<Buying.Row> rows) {
         if (rows.isEmpty()) return "";
         int day = rows.stream().mapToInt(Buying.Row::orderDay).min().orElseThrow();
         Optional<LocalDate> start = sheet.garden().people().crew().dates().start();
         if (start.isPresent()) {
             LocalDate date = start.get().plusDays(day);
-            return date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK) + " " + date.getDayOfMonth() + " "
+            return "by " + date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.UK) + " " + date.getDayOfMonth() + " "
                     + date.getMonth().getDisplayName(TextStyle.FULL, Locale.UK) + " " + date.getYear();
         }
-        int before = -day;
-        return before > 0 ? before + (before == 1 ? " day" : " days") + " before the first day of work"
-                : before == 0 ? "the first day of work" : -before + (before == -1 ? " day" : " days") + " after the first day of work";
+        if (day == 0) return "by the first day of work";
+        return (day < 0 ? "at least " + -day : "at most " + day) + (Math.abs(day) == 1 ? " day " : " days ") + (day < 0 ? "before" : "after") + " work begins";
     }
 }

@@ -50,7 +50,7 @@ final class MerchantPrint {
 
     static List<Page> offers(JobSheet sheet, PrintAsk ask) {
         MerchantOffers offers = MerchantOffers.of(sheet);
-        if (offers.merchants().size() < 2) throw new CannotPrint("fewer than two merchants have prices: take their lists under Merchants");
+        if (offers.merchants().size() < 2) throw new CannotPrint("offers stand side by side once two merchants have prices: take their lists under Merchants, or with merchant-list");
         if (offers.merchants().size() > MOST_MERCHANTS)
             throw new CannotPrint(offers.merchants().size() + " merchants find no room on a sheet, which holds " + MOST_MERCHANTS + ": take the table offers.xlsx");
         List<List<String>> rows = new ArrayList<>();

@@ -110,6 +110,18 @@ class SheetTruthTest {
         }
     }
 
+    /** Usual lead days are 7 and weekends 7 days apart; {@code 32.0} is written in the sample, money has its cents on the slip. */
+    @Test
+    void daysToOrderByAndPricesReadAsOneSaysThem() throws Exception {
+        String job = text("job", sample("lock-keepers-yard"));
+        for (String words : List.of("Weekend 1, order at least 7 days before work begins: ", "Weekend 2, order by the first day of work: ",
+                "Weekend 3, order at most 7 days after work begins: ")) {
+            assertTrue(job.contains(words), words + " is not in " + job);
+        }
+        String slip = text("slip", sample("terrace-feet"));
+        assertTrue(slip.contains(" 32.00 96.00") && !slip.contains(" 32.0 "), slip);
+    }
+
     /** Names, tax, the sum and each bed's part of it: what a client signs. */
     @Test
     void theQuoteHasWhatAClientSigns() throws Exception {

@@ -66,9 +66,11 @@ export function runs(numbers) {
 }
 
 /** What is bought of a section, with the slip's own figures, and how good it is. @param {object} part @param {(text: string) => string} money */
-export function standing({ section, result, ripping, boardsBedByBed, ways = [] }, money) {
+export function standing({ section, result, ripping, boardsBedByBed, onHand = [], ways = [] }, money) {
   const [pooled, alone] = ['pooled', 'bed by bed'].map(name => ways.find(({ way }) => way === name));
-  const bought = `${pooled?.boards ?? result.boards} boards of ${section}${ripping ? `, ripped into ${result.boards} strips` : ''}`;
+  const boards = pooled?.boards ?? result.boards;
+  const own = ripping ? 0 : onHand.reduce((sum, { opened }) => sum + opened, 0);
+  const bought = `${boards - own} boards of ${section}${own ? ` bought and ${own} ${own === 1 ? 'length' : 'lengths'} on hand` : ''}${ripping ? `, ripped into ${result.boards} strips` : ''}`;
   const cost = pooled ? pooled.cost && money(pooled.cost) : money(result.cost.toFixed(2));
   // of strips only the lengths are proved, not the boards that they are ripped from; what a board on hand is worth is nobody's bill
   const best = ripping || result.salvage ? null : result.proven ? 'proven least' : `none can cost less than ${money(result.lowerBound.toFixed(2))}`;
