@@ -101,8 +101,9 @@ final class SizeTrials {
             CostedGarden costed = CostedGarden.of(other, memory);
             BigDecimal total = costed.total();
             SizeAnswer one = new SizeAnswer(changes, Resize.sumMm(changes), total, now.slip().total().subtract(total), 0);
-            // the rest of its sheet is worth working out only for what nothing beats
-            if (!costed.leftOut() && whole.values().stream().flatMap(Optional::stream).anyMatch(better -> better.beatsOrEquals(one))) {
+            boolean grows = changes.stream().anyMatch(change -> change.byMm() > 0);
+            // the rest of its sheet is worth working out only for what nothing beats, and for a growth, which beats nothing
+            if (!grows && !costed.leftOut() && whole.values().stream().flatMap(Optional::stream).anyMatch(better -> better.beatsOrEquals(one))) {
                 whole.put(List.copyOf(sizes), Optional.empty());
                 return Optional.empty();
             }

@@ -14,7 +14,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import lapyard.geometry.Spans;
 import lapyard.job.Gardens;
 import lapyard.job.Job;
@@ -30,6 +32,7 @@ import lapyard.plan.Giving;
 import lapyard.working.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -174,15 +177,37 @@ class SizesThatGiveTest {
                 .forEach(is -> assertTrue(is.missing() <= was.missing() + 1, was + " " + is)));
     }
 
-    /** By hand: 1200 deep its middle is 600 from both sides, which is the reach asked for, and the path before the other bed is 1200. */
-    @Test
-    void whatTheStandardForbidsIsNoAnswer() {
+    /**
+     * By hand, a bed A that grows by 60 in depth out of the same boards and bags where nothing forbids it, as each piece takes a board of
+     * 1500. 1000 deep from 1500 on it ends at 2500: B stands 1200 or 1150 behind it, a path of 1200 begins there, a wall stands 50 behind
+     * it, or one 100 behind it from which soil keeps 75. 1200 deep its middle is 600 from two sides, 1220 deep 610.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            nothing forbids it                        | 1000 | 5000 |                                       | 60
+            the path is just at the standard          | 1000 | 3700 | "access":{"path":1200,"turning":0}    |  0
+            the path is short of the standard already | 1000 | 3650 | "access":{"path":1200,"turning":0}    |  0
+            the middle is just in reach               | 1200 | 5000 | "access":{"reach":600,"turning":0}    |  0
+            the middle is out of reach already        | 1220 | 5000 | "access":{"reach":600,"turning":0}    |  0
+            it may be reached across                  | 1220 | 5000 | "access":{"reach":1200,"turning":0}   | 60
+            a wall stands behind it                   | 1000 | 5000 | "keepClear":[{"kind":"wall","line":[[0,2550],[9000,2550]]}] | 40
+            a path is drawn just before its wall      | 1000 | 5000 | "surfaces":[]                         |  0
+            soil keeps off the wall of the house      | 1000 | 5000 | "keepClear":[{"kind":"wall","line":[[0,2600],[9000,2600]],"dampCourse":300}] | 20
+            """)
+    void aFreeGrowthThatTheGroundForbidsIsNone(String why, int depth, int next, String ground, int mm) {
         Garden garden = Gardens.garden("""
-                {"ground":{"outline":[[0,0],[9000,0],[9000,7000],[0,7000]],"access":{"path":1200,"reach":600,"turning":0}},
-                 "beds":[{"width":2400,"depth":1200,"courses":2,"at":[1500,1500]},{"width":2400,"depth":1200,"courses":2,"at":[1500,3900]}]}""");
-        SizesThatGive given = look(garden, new Give(0, 0, 0, 60, 20));
-        // a growth in depth takes the middle out of reach and the path under 1200
-        assertEquals(List.of(), given.growth(), given.growth()::toString);
+                {"ground":{"outline":[[0,0],[9000,0],[9000,7000],[0,7000]]%s},"defaults":{"liner":false,"finish":false,"base":"open","ties":{"courseTies":false,"crossTies":false}},
+                 "catalogue":{"sections":[{"id":"100x200","thickness":100,"height":200,"stock":[{"length":1500,"price":10.00}]}],"packs":[%s]},%s
+                 "beds":[{"id":"A","width":1300,"depth":%d,"at":[1500,1500]},{"id":"B","width":1300,"depth":1000,"at":[1500,%d]}]}"""
+                .formatted(ground == null ? "" : "," + ground, bulkBags(),
+                        why.contains("drawn") ? "\"paths\":[{\"line\":[[0,3100],[9000,3100]],\"width\":1200}]," : "", depth, next));
+        Giving deeper = new Giving(Map.of("A", new Give(0, 0, 0, 60, 20)), List.of(), false, false);
+        SizesThatGive given = SizesThatGive.of(garden, deeper, LONG, Progress.UNHEARD, new SearchMemory(20_000_000));
+        assertEquals(mm, given.growth().stream().mapToDouble(one -> one.change().byMm()).sum(), given.growth()::toString);
+    }
+
+    private static String bulkBags() {
+        return Stream.of("soil.topsoil", "soil.compost", "soil.grit", "mulch").map(item -> Gardens.bulk(item, 1000, "50.00")).collect(Collectors.joining(","));
     }
 
     @Test
