@@ -1,4 +1,5 @@
-import { leastSide, nameCheck, partCheck, placeCheck, readCourses, readTurn, readStage, sideCheck, stretchCheck } from '../../main/resources/META-INF/resources/state/checks.js';
+import { leastSide, lengthCheck, nameCheck, partCheck, placeCheck, readCourses, readTurn, readStage, sideCheck, stretchCheck } from '../../main/resources/META-INF/resources/state/checks.js';
+import { readLength } from '../../main/resources/META-INF/resources/geometry/length.js';
 import { equal, holds, test } from '../trial.js';
 
 const plan = { ground: { outline: [[0, 0], [12000, 0], [12000, 9000], [0, 9000]] } };
@@ -46,4 +47,20 @@ test('a wall cannot be drawn in until another has no room for its joints', () =>
   equal(stretchCheck(bed, 0, 3300), null);
   equal(stretchCheck(bed, 0, 200), '100 too short: two joints need 300. Write 300 or more.');
   equal(stretchCheck(bed, 0, 2000), 'Wall C would be 200, 100 too short for two joints. Write 2100 or more.');
+});
+
+test('a garden in feet is told its limits in feet, and what is written from them is enough', () => {
+  const plan = { units: 'imperial', ground: { outline: [[0, 0], [6096, 0], [6096, 3048], [0, 3048]] } };
+  const width = sideCheck(plan, 152.4, 'width');
+  equal(width(304.8), '1\' too small: walls of 6" need 2\' to leave 1\' inside. Write 2\' or more.');
+  equal(width(7620), '5\' longer than the yard, 20\'. Write 20\' or less.');
+  equal(lengthCheck(100, 30000, 'imperial')(50.8), '1 15/16" too short. Write 3 15/16" or more.');
+  equal(lengthCheck(100, 30000, 'metric')(30001), '1 too long. Write 30000 or less.');
+  for (let least = 100; least < 400; least += 0.7) {
+    const limit = Math.round(least * 10) / 10;
+    const way = /Write (.*) or more/.exec(lengthCheck(limit, 1e5, 'imperial')(1))[1];
+    equal(lengthCheck(limit, 1e5, 'imperial')(readLength(way).mm), null, way);
+    const less = /Write (.*) or less/.exec(lengthCheck(1, limit, 'imperial')(1e4))[1];
+    equal(lengthCheck(1, limit, 'imperial')(readLength(less).mm), null, less);
+  }
 });

@@ -62,7 +62,7 @@ export class AddBed extends GardenElement {
     this.width.hidden = bySides;
     this.depth.hidden = bySides;
     this.#sides = bySides ? countField({ label: 'Sides, walked round', mode: 'text', key: 'add sides', read: text => {
-      const read = readSides(text, JOINTS);
+      const read = readSides(text, JOINTS, unitsOf(this.garden.plan));
       return read.error ? read : { value: text };
     }, hint: '3000, 1500, 1200 right, 900, 1800, 2400: the first to the right, each with the turn at its end, to the left unless said' }) : null;
     if (bySides) {
@@ -74,8 +74,8 @@ export class AddBed extends GardenElement {
     const units = unitsOf(this.garden.plan);
     const field = (label, key, check) => lengthField({ label, key, units, check });
     this.#partFields = shape ? [
-      field(`${shape.part}: width`, 'add part width', mm => partCheck(this.width.length ?? Infinity, shape.least, shape.left)(mm)),
-      field(`${shape.part}: depth`, 'add part depth', mm => partCheck(this.depth.length ?? Infinity, JOINTS, ROOM)(mm)),
+      field(`${shape.part}: width`, 'add part width', mm => partCheck(this.width.length ?? Infinity, shape.least, shape.left, units)(mm)),
+      field(`${shape.part}: depth`, 'add part depth', mm => partCheck(this.depth.length ?? Infinity, JOINTS, ROOM, units)(mm)),
     ] : [];
     this.parts.replaceChildren(...this.#partFields);
   }

@@ -46,7 +46,7 @@ export class BedBuild extends GardenElement {
     const units = unitsOf(this.garden.plan);
     return lengthField({
       label: wall, units, mm: Math.round(mm * 10) / 10, key: `wall ${wallLetter(side)}`,
-      check: wanted => (this.garden.bed ? stretchCheck(this.garden.bed, side, wanted) : null),
+      check: wanted => (this.garden.bed ? stretchCheck(this.garden.bed, side, wanted, units) : null),
       onlength: ({ detail }) => {
         const { bed } = this.garden;
         this.run(setBed(bed.id, { outline: stretched(bed.own, side, detail.mm), walls: undefined }));

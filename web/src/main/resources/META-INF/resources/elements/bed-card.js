@@ -56,8 +56,8 @@ export class BedCard extends GardenElement {
       depth: bed.size && lengthField({ label: 'Depth', units, check: sideCheck(plan, bed.section.thickness, 'depth'), key: 'bed depth' }),
       courses: countField({ label: 'Courses', read: readCourses, key: 'bed courses' }),
       stage: countField({ label: 'Stage', read: readStage, key: 'bed stage' }),
-      x: lengthField({ label: 'Along the house', units, check: placeCheck, key: 'bed x' }),
-      y: lengthField({ label: 'Away from it', units, check: placeCheck, key: 'bed y' }),
+      x: lengthField({ label: 'Along the house', units, check: mm => placeCheck(mm, units), key: 'bed x' }),
+      y: lengthField({ label: 'Away from it', units, check: mm => placeCheck(mm, units), key: 'bed y' }),
       turn: countField({ label: 'Turned, degrees', mode: 'decimal', read: readTurn, key: 'bed turn' }),
     };
     const on = (field, type, command) => field?.addEventListener(type, event => this.run(command(event.detail)));

@@ -1,5 +1,4 @@
-import { millimetres } from '../geometry/length.js';
-import { readNumber } from '../state/checks.js';
+import { lengthCheck, readNumber } from '../state/checks.js';
 import { FIELDS, isWanted, layersOf, layersText, nameOf, readLayers, sectionsOf, valueOf, written } from '../state/build.js';
 import { unitsOf } from '../state/plan.js';
 import { countField } from './count-field.js';
@@ -42,7 +41,7 @@ function control(field, { value }, parts, plan, change) {
   const [least, most] = field.from ?? [];
   if (field.kind === 'mm') {
     return lengthField({ ...parts, units: unitsOf(plan), mm: value, onlength: ({ detail }) => change(detail.mm),
-      check: mm => (mm < least ? `${millimetres(least - mm)} too small. Write ${least} or more.` : mm > most ? `${millimetres(mm - most)} too large. Write ${most} or less.` : null) });
+      check: lengthCheck(least, most, unitsOf(plan), ['too small', 'too large']) });
   }
   if (field.kind === 'count') return countField({ ...parts, value, read: readNumber(least, most, field.key !== 'courses' && field.sub !== 'coats' && field.sub !== 'perJoint'), oncount: ({ detail }) => change(detail) });
   const choices = field.kind === 'section' ? [...new Set([...sectionsOf(plan), value])].map(id => [id, id]) : field.choices;

@@ -1,9 +1,9 @@
 import { further } from '../geometry/drawing.js';
-import { readLength } from '../geometry/length.js';
+import { readLength, shown } from '../geometry/length.js';
 import { lengthField } from './length-field.js';
 import { GardenElement, h } from './make.js';
 import { patch } from './patch.js';
-import { placeCheck } from '../state/checks.js';
+import { orMore, placeCheck } from '../state/checks.js';
 
 const BEGIN = { point: 'Press where it stands', line: 'Press where it begins', outline: 'Press its first corner' };
 
@@ -42,10 +42,11 @@ export class DrawBar extends GardenElement {
 
   #build(sketch) {
     const { units } = this.yard;
-    this.#along = lengthField({ label: 'Along the house', units, many: true, check: placeCheck, key: 'draw along',
+    const check = mm => placeCheck(mm, units);
+    this.#along = lengthField({ label: 'Along the house', units, many: true, check, key: 'draw along',
       onlength: ({ detail }) => { if (detail.more !== undefined) this.#away.show(detail.more); } });
-    this.#away = lengthField({ label: 'Away from it', units, check: placeCheck, key: 'draw away' });
-    this.#leg = lengthField({ label: 'Or further by', units, check: mm => (mm > 0 ? placeCheck(mm) : `${mm} is no way to go. Write 1 or more.`), key: 'draw further' });
+    this.#away = lengthField({ label: 'Away from it', units, check, key: 'draw away' });
+    this.#leg = lengthField({ label: 'Or further by', units, check: mm => (mm > 0 ? check(mm) : `${shown(mm, units)} is no way to go. ${orMore(1, units)}`), key: 'draw further' });
     this.#head = h('p.said');
     this.#verbs = h('div.verbs');
     const put = event => {

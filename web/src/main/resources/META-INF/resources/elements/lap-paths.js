@@ -1,5 +1,4 @@
-import { millimetres } from '../geometry/length.js';
-import { nameCheck } from '../state/checks.js';
+import { lengthCheck, nameCheck } from '../state/checks.js';
 import { addPath, readPaths, removePath, setPath } from '../state/paths.js';
 import { USUAL, unitsOf } from '../state/plan.js';
 import { labelOf } from '../state/working.js';
@@ -12,8 +11,7 @@ import { shownNumber } from './shown-number.js';
 const LEAST = 100;
 const MOST = 20000;
 
-const widthCheck = mm => (mm < LEAST ? `${millimetres(LEAST - mm)} too narrow. Write ${LEAST} or more.`
-  : mm > MOST ? `${millimetres(mm - MOST)} too wide. Write ${MOST} or less.` : null);
+const widthCheck = units => lengthCheck(LEAST, MOST, units, ['too narrow', 'too wide']);
 
 /** lap-paths: the paths, drawn by their middle line, with width and what each takes. */
 export class LapPaths extends GardenElement {
@@ -27,7 +25,7 @@ export class LapPaths extends GardenElement {
     const paths = readPaths(plan);
     this.rebuild(
       h('div.new', {},
-        lengthField({ label: 'Width of the next path', units, mm: this.#width, check: widthCheck, key: 'path width', onlength: ({ detail }) => { this.#width = detail.mm; } }),
+        lengthField({ label: 'Width of the next path', units, mm: this.#width, check: widthCheck(units), key: 'path width', onlength: ({ detail }) => { this.#width = detail.mm; } }),
         h('button.main', { type: 'button', 'data-key': 'path draw', onclick: () => this.#draw() }, 'Draw a path')),
       paths.length ? null : h('p.hint', {}, 'No paths yet. Draw one by its middle line, press by press, or type its places.'),
       h('ul.paths', {}, paths.map(path => this.#path(path, units))));
@@ -41,7 +39,7 @@ export class LapPaths extends GardenElement {
       h('div.fields', {},
         countField({ label: 'Name', mode: 'text', key: `path ${index} name`, value: path.name ?? '', oncount: ({ detail }) => this.#set(index, { name: detail || undefined }),
           read: text => (nameCheck(text) ? { error: nameCheck(text) } : { value: text.trim() }) }),
-        lengthField({ label: 'Width', units, mm: width, check: widthCheck, key: `path ${index} width`, onlength: ({ detail }) => this.#set(index, { width: detail.mm }) })),
+        lengthField({ label: 'Width', units, mm: width, check: widthCheck(units), key: `path ${index} width`, onlength: ({ detail }) => this.#set(index, { width: detail.mm }) })),
       h('div.verbs', {},
         h('button', { type: 'button', 'data-key': `path ${index} again`, onclick: () => this.#again(index) }, 'Draw it anew'),
         h('button', { type: 'button', 'data-key': `path ${index} delete`, onclick: () => this.#delete(index, called) }, 'Delete')),

@@ -1,6 +1,6 @@
-import { millimetres, shown } from '../geometry/length.js';
+import { shown } from '../geometry/length.js';
 import { readPrice } from '../state/catalogue.js';
-import { readNumber } from '../state/checks.js';
+import { lengthCheck, readNumber } from '../state/checks.js';
 import { badText, chalked, goodRuns, rackBoard, readBad, readRack, setBoard, takeOffRack } from '../state/rack.js';
 import { sectionsOf } from '../state/build.js';
 import { USUAL, unitsOf } from '../state/plan.js';
@@ -19,9 +19,6 @@ const MOST_DRAWN = 12;
 /** Shortest and longest board that can be racked, millimetres. */
 const LEAST = 100;
 const MOST = 30000;
-
-const lengthCheck = mm => (mm < LEAST ? `${millimetres(LEAST - mm)} too short. Write ${LEAST} or more.`
-  : mm > MOST ? `${millimetres(mm - MOST)} too long. Write ${MOST} or less.` : null);
 
 /**
  * lap-rack: the boards on hand as a stack, lengths and heights to one scale, bad spans hatched, with the pieces that the
@@ -80,7 +77,7 @@ export class LapRack extends GardenElement {
         board.coated ? ', coated' : null),
       h('div.fields', {},
         lengthField({ label: 'Length', units, mm: board.length, key: `${key} length`, onlength: ({ detail }) => set({ length: detail.mm }),
-          check: mm => lengthCheck(mm) ?? (board.bad.some(([, to]) => to > mm) ? `A bad span reaches ${millimetres(Math.max(...board.bad.map(([, to]) => to)) - mm)} beyond that. Write it shorter first.` : null) }),
+          check: mm => lengthCheck(LEAST, MOST, units)(mm) ?? (board.bad.some(([, to]) => to > mm) ? `A bad span reaches ${shown(Math.max(...board.bad.map(([, to]) => to)) - mm, units)} beyond that. Write it shorter first.` : null) }),
         countField({ label: 'How many', value: board.count, key: `${key} count`, read: readNumber(1, 10000), oncount: ({ detail }) => set({ count: detail > 1 ? detail : undefined }) }),
         this.#choice('Timber', `${key} section`, board.section, [...new Set([...sectionsOf(plan), board.section])].map(id => [id, id]), value => set({ section: value })),
         this.#choice('Good faces', `${key} faces`, String(board.goodFaces), [['2', 'both'], ['1', 'one'], ['0', 'none: hidden walls only']], value => set({ goodFaces: Number(value) })),
@@ -119,7 +116,7 @@ export class LapRack extends GardenElement {
     } },
     h('h3', {}, 'Rack more'),
     h('div.fields', {},
-      lengthField({ label: 'Length', units: unitsOf(plan), mm: this.#next.length, check: lengthCheck, key: 'rack length', onlength: ({ detail }) => { this.#next.length = detail.mm; } }),
+      lengthField({ label: 'Length', units: unitsOf(plan), mm: this.#next.length, check: lengthCheck(LEAST, MOST, unitsOf(plan)), key: 'rack length', onlength: ({ detail }) => { this.#next.length = detail.mm; } }),
       countField({ label: 'How many', value: this.#next.count, read: readNumber(1, 10000), key: 'rack count', oncount: ({ detail }) => { this.#next.count = detail; } }),
       this.#choice('Timber', 'rack section', section, sectionsOf(plan).map(id => [id, id]), value => { this.#next.section = value; }),
       h('button.main', { type: 'submit', 'data-key': 'rack it' }, 'Rack it')));

@@ -1,7 +1,7 @@
-import { millimetres } from '../geometry/length.js';
+import { millimetres, shown } from '../geometry/length.js';
 import { bounds, wallLetter } from '../geometry/outline.js';
 import { stretched, wallLengths } from '../geometry/shapes.js';
-import { yardOf } from './plan.js';
+import { unitsOf, yardOf } from './plan.js';
 
 /** What is refused at the field, each in one spoken sentence with the amount first and a way out. */
 
@@ -16,6 +16,22 @@ const MOST_IN_A_ROW = 100;
 
 /** As many as a garden document holds. */
 export const MOST_BEDS = 1000;
+
+const SIXTEENTH = 25.4 / 16;
+
+/** A least length as it is shown, in sixteenths rounded up, so that what is written from it is enough. */
+export const orMore = (mm, units) => `Write ${shown(units === 'imperial' ? Math.ceil(mm / SIXTEENTH - 1e-6) * SIXTEENTH : mm, units)} or more.`;
+
+/** The same of a most length, rounded down. */
+const orLess = (mm, units) => `Write ${shown(units === 'imperial' ? Math.floor(mm / SIXTEENTH + 1e-6) * SIXTEENTH : mm, units)} or less.`;
+
+/** A length between two. @param {[string, string]} [words] @returns {(mm: number) => string | null} the sentence, or null where all is well */
+export function lengthCheck(least, most, units, [under, over] = ['too short', 'too long']) {
+  return mm => {
+    if (mm < least) return `${shown(least - mm, units)} ${under}. ${orMore(least, units)}`;
+    return mm > most ? `${shown(mm - most, units)} ${over}. ${orLess(most, units)}` : null;
+  };
+}
 
 /** Inside width is at least 300 or twice the timber; a side is at least three times the timber. */
 export function leastSide(thickness) {
@@ -33,14 +49,16 @@ export function sideCheck(plan, thickness, which) {
   const yard = yardOf(plan);
   const box = yard ? bounds(yard) : null;
   const most = box ? Math.max(box.right - box.left, box.back - box.front) : LONGEST_SIDE;
+  const units = unitsOf(plan);
+  const say = mm => shown(mm, units);
   return mm => {
-    if (mm <= 0) return `${millimetres(mm)} is no ${which}. Write ${least} or more.`;
+    if (mm <= 0) return `${say(mm)} is no ${which}. ${orMore(least, units)}`;
     if (mm < least) {
-      return `${millimetres(least - mm)} too small: walls of ${thickness} need ${least} to leave 300 inside. Write ${least} or more.`;
+      return `${say(least - mm)} too small: walls of ${say(thickness)} need ${say(least)} to leave ${say(least - 2 * thickness)} inside. ${orMore(least, units)}`;
     }
     if (mm > most) {
-      const than = box ? `than the yard, ${millimetres(most)}` : `than ${most}, the most for one side`;
-      return `${millimetres(mm - most)} longer ${than}. Write ${millimetres(most)} or less.`;
+      const than = box ? `than the yard, ${say(most)}` : `than ${say(most)}, the most for one side`;
+      return `${say(mm - most)} longer ${than}. ${orLess(most, units)}`;
     }
     return null;
   };
@@ -52,18 +70,18 @@ export function sideCheck(plan, thickness, which) {
  * @param {import('./plan.js').LaidBed} bed right-angled
  * @param {number} side 0 for wall A
  * @param {number} mm
+ * @param {'metric'|'imperial'} units
  */
-export function stretchCheck(bed, side, mm) {
+export function stretchCheck(bed, side, mm, units) {
   const least = 3 * bed.section.thickness;
-  if (mm < least) return `${millimetres(least - mm)} too short: two joints need ${least}. Write ${least} or more.`;
-  if (mm > LONGEST_SIDE) return `${millimetres(mm - LONGEST_SIDE)} over the most for one wall. Write ${LONGEST_SIDE} or less.`;
+  if (mm < least) return `${shown(least - mm, units)} too short: two joints need ${shown(least, units)}. ${orMore(least, units)}`;
+  if (mm > LONGEST_SIDE) return `${shown(mm - LONGEST_SIDE, units)} over the most for one wall. ${orLess(LONGEST_SIDE, units)}`;
   const before = wallLengths(bed.own);
   const after = wallLengths(stretched(bed.own, side, mm));
   const short = after.findIndex((length, i) => length < least && length < before[i]);
   if (short < 0) return null;
   const most = mm < before[side] ? mm + least - after[short] : mm;
-  return `Wall ${wallLetter(short)} would be ${millimetres(after[short])}, ${millimetres(least - after[short])} too short for two joints.`
-    + ` Write ${millimetres(most)} or more.`;
+  return `Wall ${wallLetter(short)} would be ${shown(after[short], units)}, ${shown(least - after[short], units)} too short for two joints. ${orMore(most, units)}`;
 }
 
 /**
@@ -72,13 +90,14 @@ export function stretchCheck(bed, side, mm) {
  * @param {number} whole side of the bed, millimetres
  * @param {number} least of the part
  * @param {number} left what must stay of the side beside it
+ * @param {'metric'|'imperial'} units
  */
-export function partCheck(whole, least, left) {
+export function partCheck(whole, least, left, units) {
   const most = whole - left;
   return mm => {
-    if (most < least) return `${millimetres(least - most)} too little room: ${millimetres(whole)} is the whole side. Make the bed larger, or write another shape.`;
-    if (mm < least) return `${millimetres(least - mm)} too small. Write ${least} or more.`;
-    if (mm > most) return `${millimetres(mm - most)} too large: ${left} must stay of ${millimetres(whole)}. Write ${millimetres(most)} or less.`;
+    if (most < least) return `${shown(least - most, units)} too little room: ${shown(whole, units)} is the whole side. Make the bed larger, or write another shape.`;
+    if (mm < least) return `${shown(least - mm, units)} too small. ${orMore(least, units)}`;
+    if (mm > most) return `${shown(mm - most, units)} too large: ${shown(left, units)} must stay of ${shown(whole, units)}. ${orLess(most, units)}`;
     return null;
   };
 }
@@ -140,7 +159,7 @@ export function blockCheck(plan, each, { columns, rows }, box) {
   if (columns * rows === 1) return 'One of each is there already. Write 2 or more columns or rows.';
   const yard = yardOf(plan) && bounds(yardOf(plan));
   const over = yard ? [['on the right', box.right - yard.right, 'columns'], ['at the back', box.back - yard.back, 'rows']].filter(([, mm]) => mm > 0.05) : [];
-  return over.length ? over.map(([where, mm, what]) => `${millimetres(mm)} over the yard's edge ${where}. Write fewer ${what}, a narrower path, or start further away.`).join(' ') : null;
+  return over.length ? over.map(([where, mm, what]) => `${shown(mm, unitsOf(plan))} over the yard's edge ${where}. Write fewer ${what}, a narrower path, or start further away.`).join(' ') : null;
 }
 
 /** @returns {{value: number} | {error: string}} degrees counter-clockwise, 0 to below 360 */
@@ -153,8 +172,8 @@ export function readTurn(text) {
 }
 
 /** Where a bed may stand: a kilometre round the house. */
-export function placeCheck(mm) {
-  return Math.abs(mm) > 1000000 ? `${millimetres(Math.abs(mm) - 1000000)} beyond a kilometre. Write 1000000 or less.` : null;
+export function placeCheck(mm, units) {
+  return Math.abs(mm) > 1000000 ? `${shown(Math.abs(mm) - 1000000, units)} beyond a kilometre. ${orLess(1000000, units)}` : null;
 }
 
 export function nameCheck(text) {
