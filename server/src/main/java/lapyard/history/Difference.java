@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 
 /** What changed between two texts of one garden, a line each: {@code bed C} {@code moved 200 right}. */
 public final class Difference {
@@ -17,16 +19,27 @@ public final class Difference {
     private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
     private static final BigDecimal HALF_TURN = BigDecimal.valueOf(180);
 
-    private final List<Line> lines = new ArrayList<>();
+    /** Members that are lengths of beds, paths, boards and their making. */
+    private static final Set<String> LENGTHS = Set.of("width", "depth", "length", "freeboard", "mulch", "kerf", "trim", "leastPiece");
 
-    private Difference() {}
+    private final List<Line> lines = new ArrayList<>();
+    private final DoubleFunction<String> written;
+
+    private Difference(DoubleFunction<String> written) {
+        this.written = written;
+    }
 
     /** @param where the place, such as {@code bed C} or {@code garden} */
     public record Line(String where, String text) {}
 
-    /** In the order of the later text; empty where both say the same. */
-    public static List<Line> between(ObjectNode before, ObjectNode after) {
-        Difference difference = new Difference();
+    /**
+     * In the order of the later text; empty where both say the same.
+     *
+     * @param inFeet how a garden in feet and inches writes millimetres; all others write them as they stand in the text
+     */
+    public static List<Line> between(ObjectNode before, ObjectNode after, DoubleFunction<String> inFeet) {
+        boolean imperial = after.path("units").asText().equals("imperial");
+        Difference difference = new Difference(imperial ? inFeet : null);
         for (String name : names(before, after)) {
             JsonNode old = before.get(name);
             JsonNode now = after.get(name);
@@ -66,14 +79,14 @@ public final class Difference {
         if (lines.size() == told) say("garden", word.equals("board") ? "rack in another order" : word + "s in another order");
     }
 
-    private static String described(JsonNode member) {
+    private String described(JsonNode member) {
         StringBuilder text = new StringBuilder();
         if (member.has("width") && member.has("depth"))
-            text.append(", ").append(told(member.get("width"))).append(" x ").append(told(member.get("depth")));
-        else if (member.has("length")) text.append(", ").append(told(member.get("length"))).append(" long");
+            text.append(", ").append(length(member.get("width"))).append(" x ").append(length(member.get("depth")));
+        else if (member.has("length")) text.append(", ").append(length(member.get("length"))).append(" long");
         if (member.has("type")) text.append(", type ").append(told(member.get("type")));
         if (isPoint(member.get("at")))
-            text.append(", at ").append(told(member.get("at").get(0))).append(", ").append(told(member.get("at").get(1)));
+            text.append(", at ").append(length(member.get("at").get(0))).append(", ").append(length(member.get("at").get(1)));
         return text.toString();
     }
 
@@ -127,10 +140,11 @@ public final class Difference {
     }
 
     private void value(String where, String name, JsonNode before, JsonNode after) {
-        if (after == null) say(where, name + " left out, was " + told(before));
-        else if (before == null) say(where, name + " " + told(after) + ", was not given");
-        else if (told(before).equals(told(after))) say(where, name + " changed");
-        else say(where, name + " " + told(after) + ", was " + told(before));
+        Function<JsonNode, String> told = value -> LENGTHS.contains(name) ? length(value) : told(value);
+        if (after == null) say(where, name + " left out, was " + told.apply(before));
+        else if (before == null) say(where, name + " " + told.apply(after) + ", was not given");
+        else if (told.apply(before).equals(told.apply(after))) say(where, name + " changed");
+        else say(where, name + " " + told.apply(after) + ", was " + told.apply(before));
     }
 
     private void say(String where, String text) {
@@ -138,17 +152,17 @@ public final class Difference {
     }
 
     /** x runs to the right, y away from the house. */
-    private static String moved(JsonNode before, JsonNode after) {
+    private String moved(JsonNode before, JsonNode after) {
         List<String> parts = new ArrayList<>();
         part(parts, before, after, 0, " right", " left");
         part(parts, before, after, 1, " away from the house", " towards the house");
         return parts.isEmpty() ? "written in another way" : "moved " + String.join(" and ", parts);
     }
 
-    private static void part(List<String> parts, JsonNode before, JsonNode after, int axis, String up, String down) {
+    private void part(List<String> parts, JsonNode before, JsonNode after, int axis, String up, String down) {
         BigDecimal was = before == null ? BigDecimal.ZERO : before.get(axis).decimalValue();
         BigDecimal by = after.get(axis).decimalValue().subtract(was);
-        if (by.signum() != 0) parts.add(plain(by.abs()) + (by.signum() > 0 ? up : down));
+        if (by.signum() != 0) parts.add(length(by.abs()) + (by.signum() > 0 ? up : down));
     }
 
     /** The shorter way round. */
@@ -173,6 +187,14 @@ public final class Difference {
         if (node == null || !node.isArray() || node.isEmpty()) return false;
         for (JsonNode each : node) if (!isPoint(each)) return false;
         return true;
+    }
+
+    private String length(JsonNode value) {
+        return value.isNumber() ? length(value.decimalValue()) : told(value);
+    }
+
+    private String length(BigDecimal mm) {
+        return written == null || Math.abs(mm.scale()) > 30 ? plain(mm) : written.apply(mm.doubleValue());
     }
 
     private static String plain(BigDecimal number) {

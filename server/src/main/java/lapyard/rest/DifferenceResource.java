@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import lapyard.history.Difference;
 import lapyard.store.Stored;
+import lapyard.words.Wording;
 
 /** What changed between two revisions, in the garden's own words. */
 @Path("api/gardens/{id}/difference")
@@ -32,7 +33,7 @@ public final class DifferenceResource {
         Stored before = revision(newest, first.getAsInt());
         Stored after = second.isEmpty() ? newest : revision(newest, second.getAsInt());
         List<Difference.Line> lines =
-                Difference.between(Documents.object(before.document()), Documents.object(after.document()));
+                Difference.between(Documents.object(before.document()), Documents.object(after.document()), Wording.IMPERIAL::length);
         return Response.ok(Json.text(json -> {
                     json.writeStartObject();
                     json.writeStringField("id", id);

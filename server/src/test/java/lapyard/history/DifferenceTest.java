@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import lapyard.geometry.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,7 +25,7 @@ class DifferenceTest {
     }
 
     private static List<String> told(String before, String after) {
-        return Difference.between(object(before), object(after)).stream()
+        return Difference.between(object(before), object(after), Length::feetAndInches).stream()
                 .map(line -> line.where() + " " + line.text())
                 .toList();
     }
@@ -74,6 +75,17 @@ class DifferenceTest {
                 told(
                         "{'rack':[{'id':'K1','length':2750}]}",
                         "{'rack':[{'id':'K1','length':2700},{'id':'K2','length':900}]}"));
+    }
+
+    /** An inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
+    @Test
+    void aGardenInFeetIsToldItsChangesInFeet() {
+        assertEquals(
+                List.of("bed A moved 2' right", "bed A width 8' 6\", was 8'", "bed A courses 4, was 3", "bed D added, 4' x 3', at 10', 1'"),
+                told(
+                        "{'units':'imperial','beds':[{'id':'A','at':[0,0],'width':2438.4,'courses':3}]}",
+                        "{'units':'imperial','beds':[{'id':'A','at':[609.6,0],'width':2590.8,'courses':4},"
+                                + "{'id':'D','width':1219.2,'depth':914.4,'at':[3048,304.8]}]}"));
     }
 
     @Test
