@@ -10,6 +10,7 @@ import java.util.Set;
 import lapyard.answers.Refused;
 import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
+import lapyard.prints.PhotosAtHand;
 import lapyard.prints.PrintAsk;
 import lapyard.words.Wording;
 import picocli.CommandLine.Command;
@@ -82,7 +83,7 @@ final class TakeOffCommand extends PrintedCommand {
         }
         PrintAsk ask = new PrintAsk(
                 Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split,
-                optional(longest), optional(minutesACut), optional(minutesASetting), Optional.ofNullable(labels), "", LocalDate.now().toString(), Optional.empty());
+                optional(longest), optional(minutesACut), optional(minutesASetting), Optional.ofNullable(labels), "", LocalDate.now().toString(), Optional.empty(), PhotosAtHand.NONE);
         int files;
         try (OutFolder folder = new OutFolder(out)) {
             try {

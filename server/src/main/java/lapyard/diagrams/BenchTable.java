@@ -2,6 +2,7 @@ package lapyard.diagrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import lapyard.drawing.Photo;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 
@@ -18,13 +19,24 @@ final class BenchTable {
     /** A cell that is a box to tick. */
     static final String TICK = "\u2610";
 
+    /** The box that a photo fills one way, mm. */
+    static final double PHOTO_WIDE = 56;
+
+    static final double PHOTO_HIGH = 42;
+
     private final BenchSheet sheet;
     private final String title;
     private final List<Column> columns;
     private final List<Row> rows = new ArrayList<>();
 
-    /** @param page that the row leads to, from 0; below 0 for none */
-    private record Row(int page, List<String> cells) {}
+    /**
+     * @param page   that the row leads to, from 0; below 0 for none
+     * @param photos shown below the cells
+     */
+    private record Row(int page, List<String> cells, List<Seen> photos) {}
+
+    /** @param words what it shows, for whoever cannot see it */
+    record Seen(Photo photo, String words) {}
 
     /** @param share of the width of the table */
     record Column(String head, double share, boolean bold) {}
@@ -36,7 +48,7 @@ final class BenchTable {
     }
 
     void row(String... cells) {
-        rows.add(new Row(-1, List.of(cells)));
+        rows.add(new Row(-1, List.of(cells), List.of()));
     }
 
     /**
@@ -45,7 +57,11 @@ final class BenchTable {
      * @param page from 0
      */
     void leading(int page, String... cells) {
-        rows.add(new Row(page, List.of(cells)));
+        rows.add(new Row(page, List.of(cells), List.of()));
+    }
+
+    void row(List<String> cells, List<Seen> photos) {
+        rows.add(new Row(-1, cells, photos));
     }
 
     boolean isEmpty() {
@@ -65,7 +81,7 @@ final class BenchTable {
     void on(Flow flow, int columns) {
         double wide = flow.columnWidth(columns, APART);
         flow.head(head(title, columns, wide), head(title + ", continued", columns, wide));
-        List<Flow.Block> blocks = rows.stream().map(row -> block(row, wide)).toList();
+        List<Flow.Block> blocks = rows.stream().flatMap(row -> blocks(row, wide).stream()).toList();
         if (columns == 1) blocks.forEach(flow::block);
         else flow.columns(columns, APART, blocks);
         flow.endHead();
@@ -75,8 +91,40 @@ final class BenchTable {
     /** The table as blocks of a width, its head first. */
     List<Flow.Block> blocks(double wide) {
         List<Flow.Block> blocks = new ArrayList<>(List.of(head(title, 1, wide)));
-        rows.forEach(row -> blocks.add(block(row, wide)));
+        rows.forEach(row -> blocks.addAll(blocks(row, wide)));
         return blocks;
+    }
+
+    /** The cells and, on strips below them, the photos: on one sheet where one holds them, else the cells with the first strip. */
+    private List<Flow.Block> blocks(Row row, double wide) {
+        List<Flow.Block> blocks = new ArrayList<>(List.of(block(row, wide)));
+        int beside = Math.max(1, (int) ((wide + PAD) / (PHOTO_WIDE + PAD)));
+        for (int from = 0; from < row.photos().size(); from += beside) {
+            int to = Math.min(row.photos().size(), from + beside);
+            blocks.add(strip(row.photos().subList(from, to), wide, to == row.photos().size()));
+        }
+        double high = blocks.stream().mapToDouble(Flow.Block::heightMm).sum();
+        return high + HEAD <= sheet.space().height() ? List.of(Flow.Block.of(blocks)) : blocks;
+    }
+
+    private Flow.Block strip(List<Seen> photos, double wide, boolean last) {
+        double high = photos.stream().mapToDouble(one -> one.photo().heightPx() * scale(one.photo())).max().orElse(0) + PAD;
+        return new Flow.Block(high, false, (left, top) -> {
+            List<Shape> shapes = new ArrayList<>();
+            double x = left;
+            for (Seen one : photos) {
+                double scale = scale(one.photo());
+                shapes.add(new Shape.Picture(x, top, one.photo().widthPx() * scale, one.photo().heightPx() * scale, one.photo(), one.words()));
+                x += one.photo().widthPx() * scale + PAD;
+            }
+            if (last) shapes.add(sheet.line(left, top + high, left + wide, top + high, Inks.HAIR));
+            return shapes;
+        });
+    }
+
+    /** Millimetres of a pixel that let a photo fill its box one way. */
+    private static double scale(Photo photo) {
+        return Math.min(PHOTO_WIDE / photo.widthPx(), PHOTO_HIGH / photo.heightPx());
     }
 
     private Flow.Block block(Row row, double wide) {
@@ -88,11 +136,11 @@ final class BenchTable {
             sizes.add(size(row.cells().get(i), column, room));
             cells.add(TextMeasure.wrap(row.cells().get(i), sizes.get(i), column.bold(), room));
         }
-        int most = (int) ((sheet.space().height() - HEAD - PAD) / PITCH);
+        int most = (int) ((sheet.space().height() - HEAD - PAD - (row.photos().isEmpty() ? 0 : PHOTO_HIGH + PAD)) / PITCH);
         int lines = Math.min(most, cells.stream().mapToInt(List::size).max().orElse(1));
         boolean ticked = row.cells().contains(TICK);
         double height = Math.max(lines * PITCH, ticked ? TypeSize.TICK : 0) + PAD;
-        return new Flow.Block(height, false, (x, y) -> row(row, cells, sizes, lines, x, y, wide, height));
+        return new Flow.Block(height, !row.photos().isEmpty(), (x, y) -> row(row, cells, sizes, lines, x, y, wide, height));
     }
 
     /** A figure is never cut: the type shrinks to the longest word of a cell. */
@@ -115,7 +163,7 @@ final class BenchTable {
             }
             x += wide * columns.get(i).share();
         }
-        shapes.add(sheet.line(left, top + height, left + wide, top + height, Inks.HAIR));
+        if (row.photos().isEmpty()) shapes.add(sheet.line(left, top + height, left + wide, top + height, Inks.HAIR));
         if (row.page() >= 0) shapes.add(new Shape.Link(left, top, wide, height, row.page(), row.cells().get(0)));
         return shapes;
     }

@@ -1,9 +1,12 @@
 package lapyard.diagrams;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapyard.diagrams.BenchTable.Column;
 import lapyard.drawing.Page;
+import lapyard.drawing.PaperPhoto;
+import lapyard.drawing.Photo;
 
 /** What goes with a garden to whoever tends it: as built, care, and what is still to be mended. */
 public final class HandOverSheets {
@@ -45,12 +48,33 @@ public final class HandOverSheets {
         return sheet.pages(flow.drafts());
     }
 
-    /** @param snags box, where, what, found, mended, photos */
-    public static List<Page> snags(String garden, boolean imperial, List<List<String>> snags, BenchOptions options) {
+    /**
+     * One thing to mend.
+     *
+     * @param cells  box, where, what, found, mended
+     * @param count  of its photos
+     * @param photos those of them that can be shown, see {@link #photo}
+     */
+    public record Snag(List<String> cells, int count, List<Photo> photos) {}
+
+    /** A photo as the snag list shows it; empty where it cannot be read. */
+    public static Optional<Photo> photo(byte[] kept) {
+        return PaperPhoto.of(kept, BenchTable.PHOTO_WIDE, BenchTable.PHOTO_HIGH);
+    }
+
+    public static List<Page> snags(String garden, boolean imperial, List<Snag> snags, BenchOptions options) {
         BenchSheet sheet = new BenchSheet(garden, CAUTION, imperial, options);
         Flow flow = new Flow(sheet, "Snag list", "what was found on the walk round");
-        table(flow, new BenchTable(sheet, "To mend", new Column("", 0.06, false), new Column("where", 0.12, true), new Column("what", 0.44, true), new Column("found", 0.12, false),
-                new Column("mended", 0.12, false), new Column("photos", 0.14, false)), snags);
+        BenchTable table = new BenchTable(sheet, "To mend", new Column("", 0.06, false), new Column("where", 0.12, true), new Column("what", 0.44, true), new Column("found", 0.12, false),
+                new Column("mended", 0.12, false), new Column("photos", 0.14, false));
+        for (Snag snag : snags) {
+            List<BenchTable.Seen> seen = snag.photos().stream().map(photo -> new BenchTable.Seen(photo, "photo of: " + snag.cells().get(2))).toList();
+            List<String> cells = new ArrayList<>(snag.cells());
+            int all = snag.count();
+            cells.add(all == 0 ? "" : seen.size() == all ? "" + all : seen.size() + " of " + all + " shown");
+            table.row(cells, seen);
+        }
+        if (!table.isEmpty()) table.on(flow);
         return sheet.pages(flow.drafts());
     }
 

@@ -16,6 +16,7 @@ final class PdfCanvas {
     private static final double QUARTER = 4 * (Math.sqrt(2) - 1) / 3;
 
     private final PdfFonts fonts;
+    private final PdfPictures pictures;
     private final StringBuilder out = new StringBuilder(1 << 14);
     private final List<Part> parts = new ArrayList<>();
     private final List<Shape.Link> links = new ArrayList<>();
@@ -49,8 +50,9 @@ final class PdfCanvas {
     record Part(String figure, List<Integer> marks) {}
 
     /** @param firstMark number of the first marked content, above those of what is on the page already */
-    PdfCanvas(PdfFonts fonts, double heightMm, int firstMark) {
+    PdfCanvas(PdfFonts fonts, PdfPictures pictures, double heightMm, int firstMark) {
         this.fonts = fonts;
+        this.pictures = pictures;
         this.firstMark = firstMark;
         this.nextMark = firstMark;
         double points = PdfWriter.POINTS_IN_MM;
@@ -102,6 +104,8 @@ final class PdfCanvas {
             out.append(circle.fill().isEmpty() ? "S\n" : circle.stroke().isEmpty() ? "f\n" : "B\n");
         } else if (shape instanceof Shape.Text words) {
             text(words);
+        } else if (shape instanceof Shape.Picture picture) {
+            picture(picture);
         } else if (shape instanceof Shape.Link link) {
             links.add(link);
         } else {
@@ -196,6 +200,22 @@ final class PdfCanvas {
         // the blank parts it from the next text where a page is read out
         hex(face.number(' '));
         out.append("> Tj ET\n");
+    }
+
+    /** A figure of its own, whatever group it stands in; a picture fills the unit square, y up (PDF 32000-1:2008, 8.9.5). */
+    private void picture(Shape.Picture picture) {
+        Part own = new Part(picture.words(), new ArrayList<>());
+        parts.add(own);
+        mark(own);
+        text = null;
+        figure = null;
+        out.append("q ");
+        number(picture.widthMm());
+        out.append("0 0 ");
+        number(-picture.heightMm());
+        number(picture.x());
+        number(picture.y() + picture.heightMm());
+        out.append("cm /").append(pictures.name(picture.photo())).append(" Do Q\n");
     }
 
     private void markText() {

@@ -48,6 +48,7 @@ public final class PdfWriter {
 
     private final PdfFonts fonts = new PdfFonts();
     private final Kept document = new Kept();
+    private final PdfPictures pictures = new PdfPictures(document);
     private final DigestOutputStream out;
     private final List<PDFPage> pages = new ArrayList<>();
     private final PDFParentTree parents = new PDFParentTree();
@@ -139,7 +140,7 @@ public final class PdfWriter {
     /** Writes a page's drawing. Which page of the file it becomes is told by {@link #add}. */
     public Painted paint(Page page) throws IOException {
         Abandonable.check();
-        PdfCanvas canvas = new PdfCanvas(fonts, page.heightMm(), 0);
+        PdfCanvas canvas = new PdfCanvas(fonts, pictures, page.heightMm(), 0);
         canvas.draw(page.shapes());
         PDFReference contents = stream(canvas.operators());
         output();
@@ -162,7 +163,7 @@ public final class PdfWriter {
         List<PDFReference> contents = new ArrayList<>(List.of(painted.contents));
         List<PdfCanvas.Part> parts = new ArrayList<>(painted.parts);
         if (!over.isEmpty()) {
-            PdfCanvas canvas = new PdfCanvas(fonts, painted.heightMm, painted.marks);
+            PdfCanvas canvas = new PdfCanvas(fonts, pictures, painted.heightMm, painted.marks);
             canvas.draw(over);
             contents.add(stream(canvas.operators()));
             parts.addAll(canvas.parts());

@@ -12,13 +12,16 @@ import java.util.Set;
  * out; of it only stays which way is up.
  *
  * @param type {@code image/jpeg} or {@code image/png}
+ * @param up   which way is up, 1 to 8 as Exif has it (tag 0x0112); 1 where the picture lies as it is seen
  * @see "JPEG: ITU-T T.81 (1992), annex B; Exif: CIPA DC-008, 4.6.4; PNG: W3C, third edition, 5 and 11"
  */
-public record Photo(String type, int widthPx, int heightPx, byte[] bytes) {
+public record Photo(String type, int widthPx, int heightPx, int up, byte[] bytes) {
     /** The longest that is kept, bytes. */
     public static final int MOST_BYTES = 1_500_000;
 
     private static final int MOST_PX = 10_000;
+    /** Cameras write a dozen at most; each takes the time of a whole picture to decode. */
+    private static final int MOST_SCANS = 100;
     private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10};
     private static final Set<String> CHUNKS = Set.of("IHDR", "PLTE", "IDAT", "IEND", "tRNS", "gAMA", "sRGB", "cHRM", "pHYs", "sBIT", "bKGD");
     private static final byte[] EXIF = {'E', 'x', 'i', 'f', 0, 0};
@@ -44,10 +47,10 @@ public record Photo(String type, int widthPx, int heightPx, byte[] bytes) {
         throw new IllegalArgumentException("the photo is no JPEG or PNG picture: save it as one of them");
     }
 
-    private static Photo sized(String type, int wide, int high, ByteArrayOutputStream out) {
+    private static Photo sized(String type, int wide, int high, int up, ByteArrayOutputStream out) {
         if (wide < 1 || high < 1) throw new IllegalArgumentException("the photo is cut off or damaged: send the whole file");
         if (wide > MOST_PX || high > MOST_PX) throw new IllegalArgumentException("the photo is " + wide + " by " + high + " pixels; at most " + MOST_PX + " each way are kept: make it smaller");
-        return new Photo(type, wide, high, out.toByteArray());
+        return new Photo(type, wide, high, up, out.toByteArray());
     }
 
     private static Photo png(ByteBuffer in) {
@@ -73,7 +76,7 @@ public record Photo(String type, int widthPx, int heightPx, byte[] bytes) {
                 out.writeBytes(name);
                 out.writeBytes(rest);
             }
-            if (chunk.equals("IEND")) return sized("image/png", wide, high, out);
+            if (chunk.equals("IEND")) return sized("image/png", wide, high, 1, out);
         }
     }
 
@@ -85,13 +88,14 @@ public record Photo(String type, int widthPx, int heightPx, byte[] bytes) {
         int up = 1;
         int wide = 0;
         int high = 0;
+        int scans = 0;
         boolean begun = false;
         while (true) {
             int marker = marker(in);
             if (marker == EOI) {
                 out.write(0xFF);
                 out.write(EOI);
-                return sized("image/jpeg", wide, high, out);
+                return sized("image/jpeg", wide, high, up, out);
             }
             byte[] segment = new byte[(in.getShort() & 0xFFFF) - 2];
             in.get(segment);
@@ -107,7 +111,9 @@ public record Photo(String type, int widthPx, int heightPx, byte[] bytes) {
                 begun = true;
             }
             segment(out, marker, segment);
-            if (marker == SOS) scan(in, out);
+            if (marker != SOS) continue;
+            if (++scans > MOST_SCANS) throw new IllegalArgumentException("the photo is cut off or damaged: send the whole file");
+            scan(in, out);
         }
     }
 

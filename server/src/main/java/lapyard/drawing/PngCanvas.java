@@ -8,6 +8,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.List;
@@ -54,9 +55,17 @@ final class PngCanvas {
             paint(new Ellipse2D.Double(circle.centre().x() - r, circle.centre().y() - r, 2 * r, 2 * r), circle.fill(), circle.stroke());
         } else if (shape instanceof Shape.Text text) {
             text(text);
+        } else if (shape instanceof Shape.Picture picture) {
+            picture(picture);
         } else if (!(shape instanceof Shape.Link)) {
             throw new IllegalStateException("no way to draw " + shape.getClass());
         }
+    }
+
+    private void picture(Shape.Picture picture) {
+        BufferedImage image = PaperPhoto.pixels(picture.photo());
+        canvas.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        canvas.drawImage(image, new AffineTransform(picture.widthMm() / image.getWidth(), 0, 0, picture.heightMm() / image.getHeight(), picture.x(), picture.y()), null);
     }
 
     private void area(Shape.Area area) {

@@ -139,6 +139,21 @@ public sealed interface Shape {
         }
     }
 
+    /**
+     * A photo, stretched to a box.
+     *
+     * @param x     of the upper left corner
+     * @param photo a JPEG that lies as it is seen, see {@link PaperPhoto}
+     * @param words what it shows, for whoever cannot see it
+     */
+    record Picture(double x, double y, double widthMm, double heightMm, Photo photo, String words) implements Shape {
+        public Picture {
+            if (!(widthMm > 0 && heightMm > 0)) throw new IllegalArgumentException("a picture measures above 0 mm each way, was " + widthMm + " x " + heightMm);
+            if (!photo.type().equals("image/jpeg") || photo.up() != 1) throw new IllegalArgumentException("a picture on a page is an upright JPEG");
+            words = PlainText.of(words);
+        }
+    }
+
     enum Anchor {
         START,
         MIDDLE,

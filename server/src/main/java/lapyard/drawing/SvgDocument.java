@@ -1,8 +1,10 @@
 package lapyard.drawing;
 
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javax.xml.XMLConstants;
 import lapyard.geometry.Point;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.anim.dom.SVGOMDocument;
@@ -12,6 +14,7 @@ import org.w3c.dom.Element;
  * A page as an SVG 1.1 document; one user unit is one millimetre of paper.
  */
 record SvgDocument(SVGOMDocument document) {
+    private static final String XLINK = "http://www.w3.org/1999/xlink";
     private static final String SVG = SVGDOMImplementation.SVG_NAMESPACE_URI;
 
     static SVGOMDocument of(Page page) {
@@ -68,6 +71,8 @@ record SvgDocument(SVGOMDocument document) {
             circle.stroke().ifPresent(stroke -> stroke(made, stroke));
         } else if (shape instanceof Shape.Text text) {
             text(parent, text);
+        } else if (shape instanceof Shape.Picture picture) {
+            picture(parent, picture);
         } else if (!(shape instanceof Shape.Link)) {
             throw new IllegalStateException("no way to draw " + shape.getClass());
         }
@@ -141,6 +146,18 @@ record SvgDocument(SVGOMDocument document) {
         if (text.anchor() != Shape.Anchor.START) made.setAttribute("text-anchor", text.anchor() == Shape.Anchor.MIDDLE ? "middle" : "end");
         if (text.turnDeg() != 0) made.setAttribute("transform", "rotate(" + number(-text.turnDeg()) + " " + x + " " + y + ")");
         made.appendChild(document.createTextNode(text.text()));
+    }
+
+    private void picture(Element parent, Shape.Picture picture) {
+        Element made = child(parent, "image");
+        made.setAttribute("x", number(picture.x()));
+        made.setAttribute("y", number(picture.y()));
+        made.setAttribute("width", number(picture.widthMm()));
+        made.setAttribute("height", number(picture.heightMm()));
+        made.setAttribute("preserveAspectRatio", "none");
+        made.setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, "xmlns:xlink", XLINK);
+        made.setAttributeNS(XLINK, "xlink:href", "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture.photo().bytes()));
+        title(made, picture.words());
     }
 
     private static void stroke(Element made, Stroke stroke) {

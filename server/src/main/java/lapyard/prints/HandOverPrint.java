@@ -2,6 +2,7 @@ package lapyard.prints;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lapyard.diagrams.HandOverSheets;
 import lapyard.drawing.Page;
+import lapyard.drawing.Photo;
 import lapyard.geometry.Length;
 import lapyard.job.AsBuilt;
 import lapyard.job.CarePlan;
@@ -72,9 +74,10 @@ final class HandOverPrint {
     static List<Page> snags(JobSheet sheet, PrintAsk ask) {
         List<HandOver.Snag> snags = sheet.garden().people().handOver().snags();
         if (snags.isEmpty()) throw new CannotPrint("nothing stands on the snag list: add what you find under Hand-over");
+        Map<String, Optional<Photo>> photos = new HashMap<>();
         return HandOverSheets.snags(sheet.garden().name(), sheet.garden().imperial(),
-                snags.stream().map(snag -> List.of(snag.mended().isPresent() ? "" : "\u2610", snag.bed().isEmpty() ? "" : "bed " + snag.bed(), snag.text(), date(snag.found()), date(snag.mended()),
-                        snag.photos().isEmpty() ? "" : snag.photos().size() + " kept with the garden")).toList(),
+                snags.stream().map(snag -> new HandOverSheets.Snag(List.of(snag.mended().isPresent() ? "" : "\u2610", snag.bed().isEmpty() ? "" : "bed " + snag.bed(), snag.text(), date(snag.found()), date(snag.mended())),
+                        snag.photos().size(), snag.photos().stream().flatMap(photo -> photos.computeIfAbsent(photo, id -> ask.photos().find(id).flatMap(HandOverSheets::photo)).stream()).toList())).toList(),
                 ask.bench(sheet.garden().imperial()));
     }
 

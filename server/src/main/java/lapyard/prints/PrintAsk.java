@@ -22,6 +22,7 @@ import lapyard.drawing.Paper;
  * @param revision        what the heading says of the revision, empty for none
  * @param date            as it shall be read, empty for none
  * @param stale           why these sheets are not to be worked by; empty where they are
+ * @param photos          of the snag list
  */
 public record PrintAsk(
         Optional<String> paper,
@@ -35,28 +36,34 @@ public record PrintAsk(
         Optional<String> labels,
         String revision,
         String date,
-        Optional<String> stale) {
+        Optional<String> stale,
+        PhotosAtHand photos) {
 
     /** All as usual, in colour, with this in the heading. */
     public static PrintAsk usual(String revision, String date) {
         return new PrintAsk(
                 Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                Optional.empty(), revision, date, Optional.empty());
+                Optional.empty(), revision, date, Optional.empty(), PhotosAtHand.NONE);
     }
 
     /** On a paper, empty for what is usual. */
     public PrintAsk onPaper(Optional<String> name) {
-        return new PrintAsk(name, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale);
+        return new PrintAsk(name, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, photos);
     }
 
     /** The plan with these layers alone. */
     public PrintAsk showing(List<String> names) {
-        return new PrintAsk(paper, mono, scale, names, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale);
+        return new PrintAsk(paper, mono, scale, names, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, photos);
     }
 
     /** The plan at a scale, empty for the largest that fits. */
     public PrintAsk at(OptionalInt oneTo) {
-        return new PrintAsk(paper, mono, oneTo, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale);
+        return new PrintAsk(paper, mono, oneTo, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, photos);
+    }
+
+    /** With these photos. */
+    public PrintAsk showing(PhotosAtHand kept) {
+        return new PrintAsk(paper, mono, scale, layers, split, longestMm, minutesACut, minutesASetting, labels, revision, date, stale, kept);
     }
 
     /**

@@ -97,6 +97,11 @@ public final class Prints {
         return kit(name).isPresent() || ALL.stream().anyMatch(print -> print.name().equals(name));
     }
 
+    /** Whether sheets of that name show photos. */
+    public static boolean showPhotos(String name) {
+        return name.equals("snag-list") || name.equals(HAND_OVER);
+    }
+
     /**
      * The pages of one kind, or of the set.
      *

@@ -21,12 +21,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.answers.GivenDocument;
 import lapyard.prints.BuyingTables;
+import lapyard.prints.PhotosAtHand;
 import lapyard.prints.PrintAsk;
 import lapyard.prints.Prints;
+import lapyard.store.Photos;
 import lapyard.store.Stored;
 
 /** What is made from one garden's current revision. */
@@ -123,15 +126,23 @@ public final class SheetsResource {
                 QueryParameters.word("labels", labels),
                 "revision " + stored.revision() + ", " + day,
                 "",
-                stale);
+                stale,
+                photos(id, sheets));
         String name = file(stored, sheets + (format.equals("pdf") || number == 1 && sheets.equals("plan") ? "" : "-" + number) + "." + format);
         String how = "inline; filename=\"" + name + "\"";
         GivenDocument document = given(stored);
         Answer output = answers.print(document, sheets, format, number, ask);
         if (format.equals("pdf")) shelf.printed(stored); // each time: it is not kept for its address
-        else standing.keep(uri.getRequestUri(), moment, stored, answers.printKey(document, sheets, format, number, ask), output, DRAWN.get(format),
+        else if (!Prints.showPhotos(sheets)) standing.keep(uri.getRequestUri(), moment, stored, answers.printKey(document, sheets, format, number, ask), output, DRAWN.get(format),
                 Tags.quoted(output.tag()), Optional.of(how));
         return answer(output, DRAWN.get(format), have).header(HttpHeaders.CONTENT_DISPOSITION, how).build();
+    }
+
+    /** They come and go without a revision, so what shows them is not kept for its address either. */
+    private PhotosAtHand photos(String id, String sheets) {
+        if (!Prints.showPhotos(sheets)) return PhotosAtHand.NONE;
+        Photos photos = shelf.store().photos();
+        return new PhotosAtHand(photos.list(id).stream().map(Photos.Head::id).collect(Collectors.toSet()), photo -> photos.find(id, photo).map(Photos.Kept::bytes));
     }
 
     private static GivenDocument given(Stored stored) {

@@ -30,7 +30,7 @@ class SvgWriterTest {
     }
 
     /** Faults that a validating parser finds against the DTD of SVG 1.1 (W3C, second edition). */
-    private static List<String> faults(String svg) throws Exception {
+    static List<String> faults(String svg) throws Exception {
         DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
         factory.setValidating(true);
         DocumentBuilder builder = factory.newDocumentBuilder();

@@ -10,7 +10,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lapyard.drawing.Page;
 import lapyard.drawing.Shape;
@@ -103,6 +105,38 @@ class HandOverTest {
         assertEquals(OptionalInt.of(1), built.beds().get(0).last());
         assertEquals(0, plain.slip().total().compareTo(built.money().total()), "planned money is that of the plan");
         assertTrue(texts(HandOverPrint.asBuilt(sheet, PrintAsk.usual("", ""))).contains("Class 4"));
+    }
+
+    /** Photos stand below the words of their snag, in the order of the list, on as many strips as they need; one that is gone is counted. */
+    @Test
+    void aSnagShowsThePhotosThatAreAtHand() throws Exception {
+        var image = new java.awt.image.BufferedImage(400, 300, java.awt.image.BufferedImage.TYPE_INT_RGB);
+        var file = new java.io.ByteArrayOutputStream();
+        javax.imageio.ImageIO.write(image, "jpeg", file);
+        String a = "a".repeat(64);
+        String gone = "b".repeat(64);
+        JobSheet sheet = sheet(",\"handOver\":{\"snags\":[{\"bed\":\"A\",\"text\":\"Rim splinters\",\"photos\":[\"" + a + "\",\"" + gone + "\"]},{\"text\":\"Gate drags\",\"photos\":["
+                + ("\"" + a + "\",").repeat(5) + "\"" + a + "\"]},{\"text\":\"Tap drips\",\"photos\":[\"" + gone + "\"]}]}");
+        PrintAsk ask = PrintAsk.usual("", "").showing(new PhotosAtHand(Set.of(a), id -> Optional.of(file.toByteArray())));
+        List<Page> pages = HandOverPrint.snags(sheet, ask);
+        List<String> texts = texts(pages);
+        assertTrue(texts.contains("1 of 2 shown") && texts.contains("6") && texts.contains("0 of 1 shown"), texts.toString());
+        List<Shape.Picture> pictures = new ArrayList<>();
+        for (Page page : pages) {
+            for (Shape shape : page.shapes()) {
+                if (!(shape instanceof Shape.Picture picture)) continue;
+                pictures.add(picture);
+                assertTrue(picture.x() > 0 && picture.x() + picture.widthMm() < page.widthMm() && picture.y() > 0 && picture.y() + picture.heightMm() < page.heightMm(), picture.toString());
+                assertEquals(4.0 / 3, picture.widthMm() / picture.heightMm(), 0.01, "as wide for its height as it was taken");
+            }
+        }
+        assertEquals(7, pictures.size());
+        assertTrue(pages.stream().anyMatch(page -> page.shapes().stream().filter(shape -> shape instanceof Shape.Picture).count() >= 6 && texts(List.of(page)).contains("Gate drags")), "with their words on one sheet");
+        assertEquals("photo of: Rim splinters", pictures.get(0).words());
+        Shape.Text words = (Shape.Text) pages.get(0).shapes().stream().filter(shape -> shape instanceof Shape.Text text && text.text().equals("Rim splinters")).findFirst().orElseThrow();
+        Shape.Text next = (Shape.Text) pages.get(0).shapes().stream().filter(shape -> shape instanceof Shape.Text text && text.text().equals("Gate drags")).findFirst().orElseThrow();
+        assertTrue(words.at().y() < pictures.get(0).y() && pictures.get(0).y() + pictures.get(0).heightMm() < next.at().y() - next.sizeMm() * Shape.Text.ASCENT, "between its words and the next snag");
+        assertFalse(ask.toString().equals(PrintAsk.usual("", "").toString()), "prints with other photos are told apart");
     }
 
     @Test

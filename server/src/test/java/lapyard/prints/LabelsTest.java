@@ -27,7 +27,7 @@ class LabelsTest {
     private static PrintAsk ask(String labels) {
         return new PrintAsk(
                 Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), Optional.of(labels), "", "", Optional.empty());
+                OptionalDouble.empty(), Optional.of(labels), "", "", Optional.empty(), PhotosAtHand.NONE);
     }
 
     private static List<Shape.Text> texts(Page page) {

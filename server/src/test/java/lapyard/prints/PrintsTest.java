@@ -143,7 +143,7 @@ class PrintsTest {
     void staleSetsSaySoOnTheirFirstPage() throws Exception {
         PrintAsk stale = new PrintAsk(
                 Optional.empty(), false, OptionalInt.empty(), List.of(), false, OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), Optional.empty(), "revision 3", "", Optional.of("made from revision 3; the garden is at revision 4."));
+                OptionalDouble.empty(), Optional.empty(), "revision 3", "", Optional.of("made from revision 3; the garden is at revision 4."), PhotosAtHand.NONE);
         String first = texts(Prints.pages(Prints.SET, sheet("three-entries"), stale)).get(0);
         assertTrue(first.contains("STALE") && first.contains("the garden is at revision 4"), first);
     }

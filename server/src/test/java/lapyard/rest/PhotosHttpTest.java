@@ -145,6 +145,34 @@ class PhotosHttpTest {
         assertTrue(assertThrows(IllegalArgumentException.class, () -> Photo.of(new byte[Photo.MOST_BYTES + 1])).getMessage().contains("at most"));
     }
 
+    /** The sheet follows the photos that are kept, not the revision alone. */
+    @Test
+    void theSnagListShowsAPhotoForAsLongAsItIsKept() throws Exception {
+        try (Served served = new Served(folder, Keys.NONE, PhotosHttpTest.class.getClassLoader(), new GardenDesk())) {
+            String sent = Base64.getEncoder().encodeToString(fromPhone(written("jpeg", false), 6));
+            String garden = served.created("{\"name\":\"Orchard wall\",\"beds\":[{\"id\":\"A\",\"width\":2400,\"depth\":1200}],\"handOver\":{\"snags\":[{\"text\":\"Rim splinters\",\"photos\":[\""
+                    + lapyard.answers.Answer.hash(Photo.of(Base64.getDecoder().decode(sent)).bytes()) + "\"]}]}}");
+            assertFalse(served.get(garden + "/snag-list.svg").body().contains("<image"), "not there yet");
+            String photo = MAPPER.readTree(served.post(garden + "/photos", "{\"photo\":\"" + sent + "\"}").body()).get("id").asText();
+            for (String sheets : new String[] {"snag-list", "hand-over"}) {
+                byte[] pdf = java.net.http.HttpClient.newHttpClient().send(served.to(garden + "/" + sheets + ".pdf").build(),
+                        java.net.http.HttpResponse.BodyHandlers.ofByteArray()).body();
+                try (var read = org.apache.pdfbox.Loader.loadPDF(pdf)) {
+                    var resources = read.getPage(0).getResources();
+                    var names = new java.util.ArrayList<org.apache.pdfbox.cos.COSName>();
+                    resources.getXObjectNames().forEach(names::add);
+                    assertEquals(1, names.size(), sheets);
+                    var image = (org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject) resources.getXObject(names.get(0));
+                    assertEquals(80 + " by " + 120, image.getWidth() + " by " + image.getHeight(), "turned as it was held");
+                }
+            }
+            assertTrue(served.get(garden + "/snag-list.svg").body().contains("<image"));
+            assertTrue(served.get(garden + "/snag-list.svg?revision=1").body().contains("<image"));
+            served.delete(garden + "/photos/" + photo);
+            assertFalse(served.get(garden + "/snag-list.svg").body().contains("<image"), "not any more");
+        }
+    }
+
     @Test
     void aPhotoIsKeptWithTheGardenItsCopyAndItsFile() throws Exception {
         try (Served served = new Served(folder, Keys.NONE, PhotosHttpTest.class.getClassLoader(), new GardenDesk())) {
