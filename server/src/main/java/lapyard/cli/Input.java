@@ -2,8 +2,13 @@ package lapyard.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import lapyard.answers.GardenDesk;
 import lapyard.answers.GivenDocument;
 import lapyard.answers.Refused;
@@ -12,10 +17,15 @@ import lapyard.job.JobSheet;
 import lapyard.json.DocumentText;
 import lapyard.json.UnreadableDocument;
 import lapyard.plan.Finding;
+import lapyard.prints.PhotosAtHand;
+import lapyard.rest.GardenFile;
+import lapyard.store.Photos;
 import lapyard.words.Wording;
 
 /** A garden file or standard input, named {@code -}. */
 final class Input {
+    private static final Pattern WHOLE = Pattern.compile("\\s*\\{\\s*\"lapyard\"\\s*:\\s*\"garden\"");
+
     private Input() {}
 
     /** @return the text, UTF-8 */
@@ -38,12 +48,16 @@ final class Input {
     }
 
     private static byte[] bytes(String file) throws UnusableInput {
+        return bytes(file, DocumentText.MOST_BYTES);
+    }
+
+    private static byte[] bytes(String file, int most) throws UnusableInput {
         try {
-            if (file.equals("-")) return System.in.readNBytes(DocumentText.MOST_BYTES + 1);
+            if (file.equals("-")) return System.in.readNBytes(most + 1);
             Path path = Path.of(file);
             if (Files.isDirectory(path)) throw new UnusableInput(file + " is a folder. Name a garden file in it.");
             if (!Files.exists(path)) throw new UnusableInput(file + " is not there. Check the name, or give - for standard input.");
-            DocumentText.refuseTooLarge(Files.size(path));
+            if (Files.size(path) > most) DocumentText.refuseTooLarge(Files.size(path));
             return Files.readAllBytes(path);
         } catch (IOException | java.nio.file.InvalidPathException e) {
             throw new UnusableInput(file + " cannot be read: " + e.getMessage());
@@ -58,8 +72,36 @@ final class Input {
      * @throws Refused where the garden holds a STOP
      */
     static JobSheet sheet(String file) throws UnusableInput {
-        String text = text(file);
-        return new GardenDesk().prepare(GivenDocument.of(text, parsed(file, text))).sheet();
+        return garden(file).sheet();
+    }
+
+    /** A garden and the photos that its file carries; none where it is a document alone. */
+    record Given(JobSheet sheet, PhotosAtHand photos) {}
+
+    /**
+     * A garden from its document, or from the file in which a server gives a garden out with its whole history: the newest revision.
+     *
+     * @throws Refused where the garden holds a STOP
+     */
+    static Given garden(String file) throws UnusableInput {
+        byte[] bytes = bytes(file, GardenFile.MOST_BYTES);
+        try {
+            if (WHOLE.matcher(new String(bytes, 0, Math.min(bytes.length, 100), StandardCharsets.UTF_8)).lookingAt()) return whole(new String(bytes, StandardCharsets.UTF_8));
+            String text = DocumentText.decode(bytes);
+            return new Given(sheet(GivenDocument.of(text, parsed(file, text))), PhotosAtHand.NONE);
+        } catch (UnreadableDocument | IllegalArgumentException e) {
+            throw new UnusableInput(file + ": " + e.getMessage());
+        }
+    }
+
+    private static Given whole(String text) {
+        GardenFile.Newest newest = GardenFile.newest(text);
+        Map<String, byte[]> photos = newest.photos().stream().collect(Collectors.toMap(Photos.Kept::id, Photos.Kept::bytes, (one, same) -> one));
+        return new Given(sheet(GivenDocument.of(newest.document())), new PhotosAtHand(photos.keySet(), id -> Optional.ofNullable(photos.get(id))));
+    }
+
+    private static JobSheet sheet(GivenDocument document) {
+        return new GardenDesk().prepare(document).sheet();
     }
 
     /** @param text of that file */

@@ -10,7 +10,6 @@ import java.util.Set;
 import lapyard.answers.Refused;
 import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
-import lapyard.prints.PhotosAtHand;
 import lapyard.prints.PrintAsk;
 import lapyard.words.Wording;
 import picocli.CommandLine.Command;
@@ -28,7 +27,7 @@ import picocli.CommandLine.Parameters;
 final class TakeOffCommand extends PrintedCommand {
     private int lineLength;
 
-    @Parameters(paramLabel = "GARDEN.json", description = "garden file, or - for standard input")
+    @Parameters(paramLabel = "GARDEN.json", description = "garden file, or one that a server gave out with its history and photos (its newest revision), or - for standard input")
     private String file;
 
     @Option(names = "--out", paramLabel = "DIR", required = true, description = "folder, made where it is not there")
@@ -74,16 +73,17 @@ final class TakeOffCommand extends PrintedCommand {
     public Integer call() throws UnusableInput {
         Set<String> names = asked();
         progress("working out the job sheet");
-        JobSheet sheet;
+        Input.Given given;
         try {
-            sheet = Input.sheet(file);
+            given = Input.garden(file);
         } catch (Refused refused) {
             refused.findings().forEach(finding -> err().println(Input.line(finding, refused.words())));
             return Lapyard.REFUSED;
         }
+        JobSheet sheet = given.sheet();
         PrintAsk ask = new PrintAsk(
                 Optional.ofNullable(paper), mono, scale == null ? OptionalInt.empty() : OptionalInt.of(scale), layers, split,
-                optional(longest), optional(minutesACut), optional(minutesASetting), Optional.ofNullable(labels), "", LocalDate.now().toString(), Optional.empty(), PhotosAtHand.NONE);
+                optional(longest), optional(minutesACut), optional(minutesASetting), Optional.ofNullable(labels), "", LocalDate.now().toString(), Optional.empty(), given.photos());
         int files;
         try (OutFolder folder = new OutFolder(out)) {
             try {

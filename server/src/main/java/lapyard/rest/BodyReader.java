@@ -20,7 +20,7 @@ final class BodyReader implements MessageBodyReader<Record> {
     static final int LIMIT = 5 * 1024 * 1024;
 
     /** The longest garden file that is read, bytes: what the heap has room for. */
-    static final int LONG_LIMIT = (int) Math.min(32 << 20, Runtime.getRuntime().maxMemory() / 32);
+    static final int LONG_LIMIT = (int) Math.min(GardenFile.MOST_BYTES, Runtime.getRuntime().maxMemory() / 32);
 
     static final String LONG_PATH = "/api/gardens/file";
 

@@ -70,6 +70,22 @@ public final class GardenFile {
         return history;
     }
 
+    /** The longest that is read, bytes; a server with little memory takes less. */
+    public static final int MOST_BYTES = 32 << 20;
+
+    /** The newest document of a garden's file and all its photos. */
+    public record Newest(String document, List<Photos.Kept> photos) {}
+
+    /** @throws IllegalArgumentException that names the revision or photo and what is wrong with it */
+    public static Newest newest(String text) {
+        try {
+            List<KeptRevision> history = read(text);
+            return new Newest(history.get(history.size() - 1).document(), photos(text));
+        } catch (ProblemException bad) {
+            throw new IllegalArgumentException(bad.problem().detail(), bad);
+        }
+    }
+
     /** The photos of such a file; each is looked at as one that is sent. @throws ProblemException that names the photo */
     static List<Photos.Kept> photos(String text) {
         List<Photos.Kept> photos = new ArrayList<>();

@@ -195,6 +195,29 @@ class CommandsTest {
         assertTrue(Files.readString(out.resolve("saw-day-02.svg")).contains("21 cuts, 9 of them to trim × 1 min + 2 settings × 20 min = 61 min"));
     }
 
+    /** As a server gives it out: {@code GET /api/gardens/{id}/file}. */
+    @Test
+    void takeOffReadsAGardensWholeFileAndShowsItsPhotos() throws IOException {
+        var jpeg = new java.io.ByteArrayOutputStream();
+        javax.imageio.ImageIO.write(new java.awt.image.BufferedImage(40, 30, java.awt.image.BufferedImage.TYPE_INT_RGB), "jpeg", jpeg);
+        String photo = java.util.Base64.getEncoder().encodeToString(jpeg.toByteArray());
+        String id = lapyard.answers.Answer.hash(lapyard.drawing.Photo.of(jpeg.toByteArray()).bytes());
+        String older = "{\"name\":\"G\",\"beds\":[]}";
+        String newest = "{\"name\":\"G\",\"beds\":[{\"width\":2400,\"depth\":1200,\"courses\":3}],\"handOver\":{\"snags\":[{\"text\":\"Rim splinters\",\"photos\":[\"" + id + "\"]}]}}";
+        String whole = MAPPER.writeValueAsString(java.util.Map.of("photos", List.of(photo), "revisions", List.of(
+                java.util.Map.of("number", 1, "saved", "2026-05-02T10:00:00Z", "document", older), java.util.Map.of("number", 2, "saved", "2026-05-03T10:00:00Z", "document", newest))));
+        whole = "{\"lapyard\":\"garden\",\"format\":1," + whole.substring(1);
+        Path out = folder.resolve("out");
+        Ended ended = run("take-off", garden(whole).toString(), "--out", out.toString(), "--only", "snag-list", "--as", "svg");
+        assertEquals(0, ended.code(), ended.err());
+        assertTrue(Files.readString(out.resolve("snag-list-01.svg")).contains("<image"));
+        run("take-off", garden(newest).toString(), "--out", out.toString(), "--only", "snag-list", "--as", "svg");
+        assertTrue(Files.readString(out.resolve("snag-list-01.svg")).contains("0 of 1 shown"), "a document carries no photos");
+        Ended refused = run("take-off", garden(whole.replace("\"2026-05-03T", "\"soon")).toString(), "--out", out.toString());
+        assertEquals(2, refused.code());
+        assertTrue(refused.err().contains("revision 2 of the file"), refused.err());
+    }
+
     @Test
     void takeOffReadsStandardInput() throws IOException {
         Path out = folder.resolve("out");
