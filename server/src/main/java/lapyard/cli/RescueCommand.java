@@ -1,8 +1,8 @@
 package lapyard.cli;
 
-import java.util.List;
 import java.io.IOException;
 import java.nio.file.Path;
+import lapyard.answers.Answer;
 import lapyard.rest.GardenFile;
 import lapyard.store.Rescue;
 import picocli.CommandLine.Command;
@@ -20,9 +20,9 @@ final class RescueCommand extends DataFolderCommand {
 
     @Override
     Outcome work(Path data) throws IOException {
-        Rescue.Taken taken = Rescue.from(data, out, (name, history) -> GardenFile.text(name, history, List.of()));
-        return new Outcome(taken.gardens() + " gardens with " + taken.revisions() + " revisions are in " + out + "; "
-                + taken.lost() + " revisions could not be read", taken.lost() == 0 ? 0 : 1);
+        Rescue.Taken taken = Rescue.from(data, out, photo -> Answer.hash(photo.bytes()).equals(photo.id()), GardenFile::text);
+        return new Outcome(taken.gardens() + " gardens with " + taken.revisions() + " revisions and " + taken.photos() + " photos are in " + out + "; "
+                + taken.lost() + " revisions and " + taken.photosLost() + " photos could not be read", taken.lost() + taken.photosLost() == 0 ? 0 : 1);
     }
 
     @Override

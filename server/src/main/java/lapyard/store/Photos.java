@@ -17,7 +17,7 @@ public final class Photos {
     /** So many bytes a garden, so that its file can be read in again where memory is small. */
     public static final long MOST_BYTES = 6_000_000;
 
-    private static final String COLUMNS = "select id, saved, type, bytes, content from photo where garden = :garden ";
+    static final String COLUMNS = "select id, saved, type, bytes, content from photo where garden = :garden ";
 
     private final Database database;
     private final Clock clock;
@@ -82,7 +82,7 @@ public final class Photos {
         return database.write(connection -> new Sql(connection, "delete from photo where garden = :garden and id = :id").with("garden", garden).with("id", id).update() > 0);
     }
 
-    private static Kept kept(Sql.Columns row) throws SQLException {
+    static Kept kept(Sql.Columns row) throws SQLException {
         return new Kept(row.text("id"), row.text("type"), row.time("saved"), Base64.getDecoder().decode(row.text("content")));
     }
 }

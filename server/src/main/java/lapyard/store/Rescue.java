@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -28,15 +28,20 @@ import java.util.stream.Stream;
 public final class Rescue {
     private Rescue() {}
 
-    /** @param lost revisions that the file should hold and that could not be read, as far as it still tells */
-    public record Taken(int gardens, int revisions, int lost) {}
+    /** @param lost revisions and {@code photosLost} photos that the file should hold and that could not be read, as far as it still tells */
+    public record Taken(int gardens, int revisions, int lost, int photos, int photosLost) {}
+
+    /** A garden's file from what could be read of it. */
+    public interface Writing {
+        String text(String name, List<KeptRevision> history, List<Photos.Kept> photos);
+    }
 
     /**
      * @param out  an empty folder, or one that is made
-     * @param file a garden's file from its name and history
+     * @param whole whether a photo is still the one that was kept
      * @throws IllegalArgumentException if there is no database, it opens not at all, or {@code out} holds something
      */
-    public static Taken from(Path folder, Path out, BiFunction<String, List<KeptRevision>, String> file) throws IOException {
+    public static Taken from(Path folder, Path out, Predicate<Photos.Kept> whole, Writing file) throws IOException {
         Path database = folder.resolve(DataFolder.DATABASE);
         if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " holds no " + DataFolder.DATABASE);
         Files.createDirectories(out);
@@ -51,7 +56,7 @@ public final class Rescue {
                     Files.copy(from, copies.resolve(DataFolder.DATABASE + ending), StandardCopyOption.COPY_ATTRIBUTES);
             }
             try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + copies.resolve(DataFolder.DATABASE))) {
-                return take(connection, out, file);
+                return take(connection, out, whole, file);
             } catch (SQLException hopeless) {
                 throw new IllegalArgumentException(
                         database + " cannot be opened at all (" + hopeless.getMessage() + "); it was left as it is", hopeless);
@@ -63,12 +68,14 @@ public final class Rescue {
         }
     }
 
-    private static Taken take(Connection connection, Path out, BiFunction<String, List<KeptRevision>, String> file)
+    private static Taken take(Connection connection, Path out, Predicate<Photos.Kept> whole, Writing file)
             throws SQLException, IOException {
         Map<String, Set<Long>> named = named(connection);
         int revisions = 0;
         int lost = 0;
         int gardens = 0;
+        int taken = 0;
+        int photosLost = 0;
         for (Map.Entry<String, Set<Long>> garden : named.entrySet()) {
             List<KeptRevision> history = new ArrayList<>();
             for (long number : garden.getValue()) {
@@ -79,12 +86,16 @@ public final class Rescue {
             if (history.isEmpty()) continue;
             gardens++;
             revisions += history.size();
+            Set<String> ids = photos(connection, garden.getKey());
+            List<Photos.Kept> photos = ids.stream().flatMap(id -> photo(connection, garden.getKey(), id).filter(whole).stream()).toList();
+            taken += photos.size();
+            photosLost += ids.size() - photos.size();
             String name = history.get(history.size() - 1).name();
             Files.write(
                     out.resolve(garden.getKey() + ".garden.json"),
-                    file.apply(name, history).getBytes(StandardCharsets.UTF_8));
+                    file.text(name, history, photos).getBytes(StandardCharsets.UTF_8));
         }
-        return new Taken(gardens, revisions, lost);
+        return new Taken(gardens, revisions, lost, taken, photosLost);
     }
 
     /** What the file still says it holds: from its lists, and up to the newest number where a list breaks off. */
@@ -108,6 +119,28 @@ public final class Rescue {
             }
         }
         return named;
+    }
+
+    /** None where the file is from before there were photos. */
+    private static Set<String> photos(Connection connection, String garden) {
+        Set<String> ids = new TreeSet<>();
+        for (String how : List.of("indexed by sqlite_autoindex_photo_1", "not indexed")) {
+            try {
+                new Sql(connection, "select id from photo " + how + " where garden = :garden").with("garden", garden).all(row -> ids.add(row.text("id")));
+            } catch (SQLException brokenOff) {
+                continue; // the other way may lead further
+            }
+        }
+        ids.removeIf(id -> !id.matches("[0-9a-f]{64}"));
+        return ids;
+    }
+
+    private static Optional<Photos.Kept> photo(Connection connection, String garden, String id) {
+        try {
+            return new Sql(connection, Photos.COLUMNS + "and id = :id").with("garden", garden).with("id", id).first(Photos::kept);
+        } catch (SQLException | IllegalArgumentException | DateTimeException | NullPointerException damaged) {
+            return Optional.empty();
+        }
     }
 
     private static Optional<KeptRevision> one(Connection connection, String id, long number) {

@@ -86,6 +86,27 @@ class BackupAndRestoreTest {
         assertNotEquals(0, Lapyard.run("backup", "--data", folder.resolve("nowhere").toString(), "--out", folder.resolve("x").toString()));
     }
 
+    /** A photo that is not any more the one that was kept would keep its garden's whole file from being read in. */
+    @Test
+    void photosAreTakenOutOfADamagedFolderWithTheirGarden() throws Exception {
+        Path data = folder.resolve("data");
+        var jpeg = new java.io.ByteArrayOutputStream();
+        javax.imageio.ImageIO.write(new java.awt.image.BufferedImage(40, 30, java.awt.image.BufferedImage.TYPE_INT_RGB), "jpeg", jpeg);
+        byte[] bytes = lapyard.drawing.Photo.of(jpeg.toByteArray()).bytes();
+        var whole = new lapyard.store.Photos.Kept(lapyard.answers.Answer.hash(bytes), "image/jpeg", java.time.Instant.EPOCH, bytes);
+        try (GardenStore store = open(data)) {
+            store.create(new NewGarden("g", "G", "{\"beds\":[]}"));
+            store.photos().add("g", java.util.List.of(whole));
+        }
+        assertEquals(0, Lapyard.run("rescue", "--data", data.toString(), "--out", folder.resolve("all").toString()));
+        assertEquals(whole.id(), lapyard.answers.Answer.hash(lapyard.rest.GardenFile.newest(Files.readString(folder.resolve("all/g.garden.json"))).photos().get(0).bytes()));
+        try (GardenStore store = open(data)) {
+            store.photos().add("g", java.util.List.of(new lapyard.store.Photos.Kept("0".repeat(64), "image/jpeg", java.time.Instant.EPOCH, new byte[] {1, 2, 3})));
+        }
+        assertEquals(1, Lapyard.run("rescue", "--data", data.toString(), "--out", folder.resolve("some").toString()));
+        assertEquals(1, lapyard.rest.GardenFile.newest(Files.readString(folder.resolve("some/g.garden.json"))).photos().size());
+    }
+
     @Test
     void whatCanBeReadOfADamagedFolderIsTakenOutAndTheExitSaysWhetherAnythingIsLost() throws Exception {
         Path data = folder.resolve("data");

@@ -165,7 +165,7 @@ class FaultsTest {
     void aDamagedFileIsToldNeverOverwrittenAndWhatCanBeReadIsTakenOut() throws IOException {
         byte[] before = damaged();
         Path out = folder.resolve("out");
-        Rescue.Taken taken = Rescue.from(folder, out, (name, history) -> name + " " + history.size() + "\n"
+        Rescue.Taken taken = Rescue.from(folder, out, photo -> true, (name, history, photos) -> name + " " + history.size() + "\n"
                 + history.get(history.size() - 1).document());
         assertTrue(taken.revisions() >= 20 && taken.revisions() < 36, taken::toString);
         assertTrue(taken.lost() > 0 && taken.revisions() + taken.lost() == 36, taken::toString);
@@ -177,7 +177,7 @@ class FaultsTest {
         }
         assertTrue(Files.readString(out.resolve("a.garden.json")).startsWith("Garden a "));
         assertArrayEquals(before, Files.readAllBytes(folder.resolve(DataFolder.DATABASE)));
-        assertThrows(IllegalArgumentException.class, () -> Rescue.from(folder, out, (name, history) -> ""), "out is not empty");
+        assertThrows(IllegalArgumentException.class, () -> Rescue.from(folder, out, photo -> true, (name, history, photos) -> ""), "out is not empty");
     }
 
     @Test
