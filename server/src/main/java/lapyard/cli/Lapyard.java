@@ -61,7 +61,7 @@ public final class Lapyard {
     static int run(String... args) {
         CommandLine line = commands(args);
         line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.setParameterExceptionHandler((e, parsed) -> refuse(e.getCommandLine(), e.getMessage()));
+        line.setParameterExceptionHandler((e, parsed) -> refuse(e.getCommandLine(), unread(e)));
         line.setExecutionExceptionHandler((e, command, parsed) -> {
             if (e instanceof UnusableInput) return refuse(command, e.getMessage());
             java.util.logging.Logger.getLogger("lapyard").log(java.util.logging.Level.FINE, "refused", e);
@@ -72,6 +72,19 @@ public final class Lapyard {
             return REFUSED;
         }
         return line.execute(args);
+    }
+
+    /** What stands in no place of the command line, with what is near to it; all else as the reader of the line says it. */
+    private static String unread(CommandLine.ParameterException e) {
+        if (!(e instanceof CommandLine.UnmatchedArgumentException unmatched) || unmatched.getUnmatched().isEmpty()) return e.getMessage();
+        String word = unmatched.getUnmatched().get(0);
+        String near = unmatched.getSuggestions().isEmpty() ? "" : " Did you mean " + String.join(" or ", unmatched.getSuggestions()) + "?";
+        CommandLine command = e.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName(" ");
+        boolean option = word.startsWith("-");
+        boolean first = command.getParent() == null && !option;
+        return name + " has no " + (option ? "option " : first ? "command " : "room for ") + word + "." + near
+                + " See " + name + " --help.";
     }
 
     private static int refuse(CommandLine command, String message) {

@@ -32,7 +32,7 @@ final class MerchantListCommand extends IntoGardenCommand {
     public Integer call() throws UnusableInput {
         ObjectNode document = JsonNodeFactory.instance.objectNode();
         if (garden != null) {
-            if (!(Input.parsed(garden, Input.text(garden)) instanceof ObjectNode object)) throw new UnusableInput(garden + ": is no garden, which is one JSON object");
+            if (!(Input.parsed(garden, Input.text(garden)) instanceof ObjectNode object)) throw new UnusableInput(garden + " is no garden file: that is one JSON object in curly brackets.");
             document = object;
         }
         for (String field : columns.values()) {

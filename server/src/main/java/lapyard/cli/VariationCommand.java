@@ -42,8 +42,10 @@ final class VariationCommand extends PrintedCommand {
                 PrintAsk ask = PrintAsk.usual("", LocalDate.now().toString());
                 Files.write(Path.of(out), PdfWriter.write(OrderPrint.variation(was, is, variation, state(before), state(after), ask)));
             }
-        } catch (IllegalArgumentException | IOException e) {
+        } catch (IllegalArgumentException e) {
             throw new UnusableInput(e.getMessage());
+        } catch (IOException e) {
+            throw new UnusableInput(out + " cannot be written. Name a file in a folder that is there with --out.");
         }
         return 0;
     }

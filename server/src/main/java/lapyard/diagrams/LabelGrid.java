@@ -20,7 +20,7 @@ public record LabelGrid(Paper paper, int columns, int rows, double leftMm, doubl
 
     public LabelGrid {
         if (columns < 1 || rows < 1 || columns > MOST_EACH_WAY || rows > MOST_EACH_WAY) {
-            throw new IllegalArgumentException("a sheet has 1 to " + MOST_EACH_WAY + " columns and rows of labels, were " + columns + " and " + rows);
+            throw new IllegalArgumentException("labels of " + columns + " columns and " + rows + " rows find no room: give 1 to " + MOST_EACH_WAY + " of each, as in 3x8");
         }
         double wide = (paper.shortMm - 2 * leftMm - (columns - 1) * acrossMm) / columns;
         double high = (paper.longMm - 2 * topMm - (rows - 1) * downMm) / rows;

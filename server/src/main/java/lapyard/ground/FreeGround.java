@@ -48,7 +48,7 @@ public record FreeGround(
      */
     public static FreeGround of(Garden garden, double marginMm) {
         Site site = new Site(garden.withBeds(List.of()));
-        Geometry yard = site.yard().orElseThrow(() -> new IllegalArgumentException("no yard is drawn; give ground an outline or a survey"));
+        Geometry yard = site.yard().orElseThrow(() -> new IllegalArgumentException("no yard is drawn: give \"ground\" an \"outline\" or a \"survey\""));
         List<Outline> kept = new ArrayList<>();
         List<List<Point>> lines = new ArrayList<>();
         List<Outline> standing = new ArrayList<>();

@@ -41,8 +41,8 @@ public record Variation(String currency, List<Line> lines, BigDecimal before, Bi
      */
     public static Variation between(Slip before, Slip after, boolean imperial) {
         if (!before.currency().equals(after.currency())) {
-            throw new IllegalArgumentException("the one is in " + before.currency().getCode() + ", the other in "
-                    + after.currency().getCode() + ": no difference can be told");
+            throw new IllegalArgumentException("the first is priced in " + before.currency().getCode() + " and the second in "
+                    + after.currency().getCode() + ": only prices in one currency can be compared");
         }
         Map<String, SlipLine> old = new LinkedHashMap<>();
         before.lines().forEach(line -> old.put(line.item(), line));

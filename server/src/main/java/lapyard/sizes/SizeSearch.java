@@ -59,7 +59,7 @@ final class SizeSearch {
 
     SizeSearch(Garden garden, List<Side> sides, SizeLook look, Progress progress, SearchMemory memory) {
         if (sides.isEmpty()) {
-            throw new IllegalArgumentException("no side of any bed may give; say by how much in give, of the garden, a type or a bed");
+            throw new IllegalArgumentException("no size of any bed may change: say by how much under \"give\" of the garden, a type or a bed");
         }
         this.garden = garden;
         this.sides = sides;

@@ -28,7 +28,7 @@ public final class StoreCopy {
      */
     public static Held make(Path folder, Path out) throws IOException {
         Path database = folder.resolve(DataFolder.DATABASE);
-        if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " holds no " + DataFolder.DATABASE + ": name the folder of the gardens");
+        if (!Files.isRegularFile(database)) throw new IllegalArgumentException(folder + " is no data folder: it holds no " + DataFolder.DATABASE + ". Name the folder of the gardens with --data");
         if (Files.exists(out)) throw new IllegalArgumentException(out + " is there already: give a new name");
         Path part = part(out);
         Files.deleteIfExists(part);
@@ -81,7 +81,7 @@ public final class StoreCopy {
                 if (!row.next() || !row.getString(1).equals("ok")) throw new IllegalArgumentException(file + " is damaged: use an older copy, or lapyard rescue");
             }
             int version = Schema.SQLITE.versionOf(connection);
-            if (version == 0) throw new IllegalArgumentException(file + " holds no gardens of ours");
+            if (version == 0) throw new IllegalArgumentException(file + " is no copy of gardens: give a file that lapyard backup made");
             if (version > Schema.SQLITE.newest) throw new IllegalArgumentException(file + " is of a newer Lapyard: use that one");
             return new Held(count(statement, "garden where deleted = 0"), count(statement, "revision"));
         } catch (SQLException | Schema.Unknown failed) {

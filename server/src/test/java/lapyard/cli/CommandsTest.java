@@ -281,7 +281,16 @@ class CommandsTest {
             solve planting x                      | planting
             solve cutting pom.xml                 | pom.xml, line 1
             solve cutting pom.xml --seconds 0     | --seconds 0
-            dig                                   | dig
+            dig                                   | lapyard has no command dig
+            snag x                                | Did you mean snags?
+            snags x y                             | lapyard snags has no room for y. See lapyard snags --help.
+            shelf --wide                          | lapyard shelf has no option --wide
+            serve --port 99999                    | port 99999 is outside 0 to 65535: give 8080
+            rescue --data target/never --out x    | with --data
+            take-off ../samples/three-entries.json --out target/never --only labels --labels 50x3 | give 1 to 40 of each
+            take-off ../samples/three-entries.json --out target/never --only offers | once two merchants have prices
+            variation ../samples/three-entries.json ../samples/terrace-feet.json | only prices in one currency
+            variation ../samples/three-entries.json ../samples/three-entries.json --out target/never/v.pdf | target/never/v.pdf cannot be written
             """)
     void whatIsTypedWrongIsOneLineAndExitCodeTwo(String line, String says) {
         Ended ended = run(line.strip().split("\\s+"));
