@@ -21,6 +21,9 @@ import lapyard.words.Wording;
 
 /** What changed sizes save, in words and figures, each answer with the whole document that it would make. */
 public final class SizesJson {
+    private static final String EARLY =
+            " Time ran out, or somebody stopped it, before all steps of this look were done: the same look may find other sizes another time.";
+
     private SizesJson() {}
 
     private record Change(String text, List<String> beds, List<String> walls, String side, double byMm) {}
@@ -29,7 +32,7 @@ public final class SizesJson {
 
     private record Growth(String text, Change change, boolean most) {}
 
-    private record Shape(String currency, BigDecimal now, BigDecimal bound, boolean proven, boolean complete, String text, List<BigDecimal> bounds,
+    private record Shape(String currency, BigDecimal now, BigDecimal bound, boolean proven, boolean complete, boolean early, String text, List<BigDecimal> bounds,
             List<Growth> growth) {}
 
     /** @param document that {@code garden} was read from */
@@ -41,8 +44,8 @@ public final class SizesJson {
             Change change = change(garden, one.change(), words);
             return new Growth(capital(change.text()) + " at no cost" + (one.most() ? ", which is all that it may give" : ""), change, one.most());
         }).toList();
-        ObjectNode json = Wire.of(new Shape(currency, now, given.bound(), given.proven(), given.complete(),
-                summary(given, currency), given.bounds(), growth));
+        ObjectNode json = Wire.of(new Shape(currency, now, given.bound(), given.proven(), given.complete(), given.early(),
+                summary(given, currency) + (given.early() ? EARLY : ""), given.bounds(), growth));
         ArrayNode front = json.putArray("front");
         for (SizeAnswer one : given.front()) {
             List<Change> changes = one.changes().stream().map(change -> change(garden, change, words)).toList();

@@ -89,7 +89,7 @@ final class SizeSearch {
         List<Growth> growth = growth();
         List<BigDecimal> proved = bounds.byChanges(Math.min(look.changes(), sides.size()));
         List<SizeAnswer> front = SizeAnswer.front(trials.answers());
-        return new SizesThatGive(now, sides, front, proved, bounds.all(), best.compareTo(bounds.all()) == 0, growth, ended && !trials.over());
+        return new SizesThatGive(now, sides, front, proved, bounds.all(), best.compareTo(bounds.all()) == 0, growth, ended && !trials.over(), trials.early());
     }
 
     /** Each side alone, at its least and wherever the cost takes a step on the way there. */

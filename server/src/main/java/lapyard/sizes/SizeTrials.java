@@ -35,6 +35,7 @@ final class SizeTrials {
     private final Map<List<Double>, BigDecimal> likely = new HashMap<>();
     private final Map<List<Double>, Optional<SizeAnswer>> whole = new LinkedHashMap<>();
     private final Map<Own, Boolean> barred = new HashMap<>();
+    private boolean early;
     private int estimates;
     private int wholes;
 
@@ -64,7 +65,13 @@ final class SizeTrials {
     }
 
     private boolean stopped() {
-        return System.nanoTime() - startedNs >= look.limit().toNanos() || Thread.currentThread().isInterrupted();
+        early |= System.nanoTime() - startedNs >= look.limit().toNanos() || Thread.currentThread().isInterrupted();
+        return early;
+    }
+
+    /** Whether the clock or a stop of the thread ended the look before its counts did. */
+    boolean early() {
+        return early || Thread.currentThread().isInterrupted();
     }
 
     /** What the order comes to about; {@link SizeCosts#UNMADE} or more where a bed cannot be made so, or is known to fail a check. */

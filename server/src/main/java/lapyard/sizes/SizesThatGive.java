@@ -19,6 +19,7 @@ import lapyard.working.Progress;
  * @param proven   whether the cheapest answer costs just that
  * @param growth   what each side could grow by at no cost, all others staying; only sides that can
  * @param complete whether the look came to its end before its counts did
+ * @param early    whether time or a stop ended the look, so that the same look may find other sizes another time
  */
 public record SizesThatGive(
         JobSheet now,
@@ -28,7 +29,8 @@ public record SizesThatGive(
         BigDecimal bound,
         boolean proven,
         List<Growth> growth,
-        boolean complete) {
+        boolean complete,
+        boolean early) {
     public SizesThatGive {
         sides = List.copyOf(sides);
         front = List.copyOf(front);

@@ -49,6 +49,19 @@ class AskedGardensJsonTest {
         }
     }
 
+    /** The same for the same garden, unless the answer says otherwise. */
+    @Test
+    void anAnswerSaysWhereTimeEndedTheLook() throws Exception {
+        JsonNode document = DocumentText.parse(YARD.formatted(""));
+        Garden garden = Gardens.garden(document.toString());
+        for (long minutes : new long[] {0, 5}) {
+            SizeLook look = new SizeLook(60, false, 4, 2, java.time.Duration.ofMinutes(minutes));
+            ObjectNode json = SizesJson.of(document, garden, SizesThatGive.of(garden, garden.asking().giving(), look, Progress.UNHEARD, new SearchMemory(20_000_000)));
+            assertEquals(minutes == 0, json.path("early").asBoolean());
+            assertEquals(minutes == 0, json.path("text").asText().contains("may find other sizes another time"), json.path("text")::asText);
+        }
+    }
+
     @Test
     void proposalsKeepCodesNamesAndWhatIsPinned() throws Exception {
         JsonNode document = DocumentText.parse(YARD.formatted(",\"layOut\":{\"pinned\":[\"C\"],\"rank\":[\"cost\",\"beds\"]}"));
