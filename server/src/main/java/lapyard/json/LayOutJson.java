@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -28,13 +29,13 @@ public final class LayOutJson {
 
     private record Offered(String order, String text, Figures figures, List<String> ground, List<Place> beds, List<Outline> paths) {}
 
-    private record Shape(String currency, int mostBeds, int shortOf, boolean complete, String text) {}
+    private record Shape(String currency, int mostBeds, int shortOf, boolean complete, LaidOut.Orders orders, String text) {}
 
     /** @param document that {@code garden} was read from */
     public static ObjectNode of(JsonNode document, Garden garden, LaidOut laid) {
         String currency = garden.terms().currency();
         int best = laid.proposals().stream().mapToInt(one -> one.figures().beds()).max().orElse(0);
-        ObjectNode json = Wire.of(new Shape(currency, laid.mostBeds(), laid.shortOf(), laid.complete(), summary(laid, best)));
+        ObjectNode json = Wire.of(new Shape(currency, laid.mostBeds(), laid.shortOf(), laid.complete(), laid.orders(), summary(laid, best)));
         ArrayNode proposals = json.putArray("proposals");
         Set<String> pinned = garden.asking().wishes().pinned();
         for (Proposal one : laid.proposals()) {
@@ -57,15 +58,26 @@ public final class LayOutJson {
         if (laid.proposals().isEmpty()) {
             return "No order of these beds was found that passes every check. Ask for fewer beds, a narrower path or a smaller margin.";
         }
-        String found = best == laid.mostBeds() ? best + " beds fit; more cannot, which is proved."
-                : best + " beds fit; more than " + laid.mostBeds() + " cannot.";
+        String found = best + (best == 1 ? " bed fits" : " beds fit") + (best == laid.mostBeds() ? "; more cannot, which is proved."
+                : "; more than " + laid.mostBeds() + " cannot.");
         if (!laid.complete()) found += " It ended before every order was tried.";
+        if (laid.few()) found += " " + few(laid.proposals().size(), laid.orders());
         return laid.shortOf() == 0 ? found
                 : found + " " + laid.shortOf() + (laid.shortOf() == 1 ? " bed that is wanted has" : " beds that are wanted have") + " no room.";
     }
 
+    /** Why there is no choice of three. */
+    private static String few(int proposals, LaidOut.Orders orders) {
+        List<String> rest = new ArrayList<>();
+        if (orders.alike() > 0) rest.add(orders.alike() + " came out nearly alike");
+        if (orders.worse() > 0) rest.add(orders.worse() + " had fewer beds and nothing better");
+        if (orders.without() > 0) rest.add(orders.without() + " left no bed that passes every check");
+        return "Only " + proposals + (proposals == 1 ? " proposal" : " proposals") + " of " + orders.tried() + (orders.tried() == 1 ? " order" : " orders")
+                + " tried" + (rest.isEmpty() ? "." : ": " + String.join(", ", rest) + ".");
+    }
+
     private static String text(Proposal one, Figures figures, String currency, boolean imperial) {
-        return one.order().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.order().substring(1) + ": " + figures.beds() + " beds, "
+        return one.order().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.order().substring(1) + ": " + figures.beds() + (figures.beds() == 1 ? " bed, " : " beds, ")
                 + Measure.SQUARE_METRES.written(figures.plantingM2(), 1, imperial) + " to plant, "
                 + Measure.SQUARE_METRES.written(figures.pathM2(), 1, imperial) + " of paths, "
                 + figures.sunHours().map(hours -> hours + " h of sun, ").orElse("")
@@ -75,7 +87,7 @@ public final class LayOutJson {
     }
 
     private static List<Place> places(ObjectNode made, Garden proposed, Set<String> pinned) {
-        List<Place> places = new java.util.ArrayList<>();
+        List<Place> places = new ArrayList<>();
         for (int i = 0; i < proposed.beds().size(); i++) {
             String id = made.path("beds").path(i).path("id").asText();
             places.add(new Place(id, proposed.beds().get(i).inYard(), pinned.contains(id)));

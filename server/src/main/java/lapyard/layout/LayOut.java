@@ -29,9 +29,6 @@ public final class LayOut {
     /** Part of the beds' ground by which two proposals must differ. */
     private static final double VISIBLY = 0.25;
 
-    /** So many proposals are a choice. */
-    private static final int ENOUGH = 3;
-
     /** How the slanted sides that rows follow are called. */
     private static final List<String> SLANTED = List.of("longest", "second longest");
 
@@ -75,7 +72,7 @@ public final class LayOut {
     /**
      * @param limit    after which no further order is begun; a stop of the thread ends it too, and what was laid out by then stands
      * @param progress hears the most beds laid out and the most that could be
-     * @return at least three proposals where so many orders give different ones
+     * @return at least three proposals where so many orders give different ones; what became of the rest else
      * @throws IllegalArgumentException where no yard is drawn or no bed is wanted
      */
     public static LaidOut of(Garden garden, LayoutWishes wishes, Duration limit, Progress progress, SearchMemory memory) {
@@ -113,7 +110,17 @@ public final class LayOut {
             progress.reached(BigDecimal.valueOf(beds), BigDecimal.valueOf(most));
         }
         List<Proposal> ranked = different(proposals);
-        return new LaidOut(ranked, most, shortOf(ranked), tried == orders.size());
+        return new LaidOut(ranked, most, shortOf(ranked), tried == orders.size(), became(tried, proposals, ranked));
+    }
+
+    private static LaidOut.Orders became(int tried, List<Proposal> proposals, List<Proposal> kept) {
+        List<Proposal> dropped = proposals.stream().filter(one -> !kept.contains(one)).toList();
+        int alike = (int) dropped.stream().filter(one -> kept.stream().anyMatch(other -> alike(one, other))).count();
+        return new LaidOut.Orders(tried, tried - proposals.size(), alike, dropped.size() - alike);
+    }
+
+    private static boolean alike(Proposal one, Proposal other) {
+        return Boxes.differ(one.garden(), other.garden()) < VISIBLY;
     }
 
     private Optional<Proposal> proposal(Order order) {
@@ -231,11 +238,11 @@ public final class LayOut {
         List<Proposal> kept = new ArrayList<>();
         for (boolean beaten : new boolean[] {false, true}) {
             for (Proposal one : ranked(proposals)) {
-                boolean alike = kept.stream().anyMatch(other -> Boxes.differ(one.garden(), other.garden()) < VISIBLY);
+                boolean alike = kept.stream().anyMatch(other -> alike(one, other));
                 boolean worse = proposals.stream().anyMatch(other -> beaten
                         ? other.figures().beds() > one.figures().beds() && other.figures().betterInAll(one.figures(), differing)
                         : other.figures().beats(one.figures()));
-                if (!alike && !worse && (!beaten || kept.size() < ENOUGH)) kept.add(one);
+                if (!alike && !worse && (!beaten || kept.size() < LaidOut.ENOUGH)) kept.add(one);
             }
         }
         return ranked(kept);

@@ -79,6 +79,23 @@ class AskedGardensJsonTest {
         }
     }
 
+    /** By hand: with a path of 900 along it one bed of 2400 x 1200 fills 2400 x 2100, at the front or at the back. */
+    @Test
+    void aNarrowYardSaysWhyThereIsNoChoice() throws Exception {
+        JsonNode document = DocumentText.parse("""
+                {"ground":{"outline":[[0,0],[2400,0],[2400,2100],[0,2100]],"access":{"path":900,"reach":1200,"turning":0}},
+                 "beds":[{"width":2400,"depth":1200}]}""");
+        Garden garden = Gardens.garden(document.toString());
+        LaidOut laid = LayOut.of(garden, garden.asking().wishes(), java.time.Duration.ofMinutes(5), lapyard.working.Progress.UNHEARD, new SearchMemory(20_000_000));
+        JsonNode json = LayOutJson.of(document, garden, laid);
+        int proposals = json.path("proposals").size();
+        JsonNode orders = json.path("orders");
+        assertTrue(proposals > 0 && proposals < 3, json.path("text")::asText);
+        assertEquals(orders.path("tried").asInt(), proposals + orders.path("without").asInt() + orders.path("alike").asInt() + orders.path("worse").asInt());
+        assertEquals("1 bed fits; more cannot, which is proved. Only 2 proposals of 6 orders tried: 4 left no bed that passes every check.",
+                json.path("text").asText());
+    }
+
     @Test
     void whatCannotBeAskedIsRefusedByName() throws Exception {
         for (String wrong : List.of("\"layOut\":{\"pinned\":[\"Z\"]}", "\"layOut\":{\"beds\":[{\"type\":\"Z\"}]}", "\"give\":{\"alike\":[[\"Z\"]]}",

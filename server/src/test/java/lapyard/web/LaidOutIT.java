@@ -37,6 +37,18 @@ class LaidOutIT {
     }
 
     @Test
+    void aNarrowYardSaysWhyThereIsNoChoice(Page page) throws IOException, InterruptedException {
+        page.open("""
+                {"name":"Narrow","ground":{"outline":[[0,0],[2400,0],[2400,2100],[0,2100]],"access":{"path":900,"reach":1200,"turning":0}},
+                 "beds":[{"id":"A","width":2400,"depth":1200,"at":[0,0]}]}""");
+        Browser browser = page.browser();
+        PlacesIT.opens(browser, "laid-out");
+        browser.click("[data-key=\"lay-out begin\"]");
+        browser.until("no reason came", "return document.querySelector('lap-laid-out').textContent.includes('Only 2 proposals of 6 orders tried')");
+        assertEquals(2L, browser.js("return document.querySelectorAll('ol.proposals > li').length"));
+    }
+
+    @Test
     void sizesThatSaveAreTriedInTheWholeGardenLetGoAndKept(Page page) throws IOException, InterruptedException {
         page.open(YARD);
         Browser browser = page.browser();
