@@ -353,9 +353,7 @@ final class CutSearch {
             leaves(band, loose);
         }
         Strip anew = new Strip(strip.roll, matchedBands(loose, width, 0.5 + 1.3 * random.nextDouble()));
-        for (int round = 0; round < POLISHED && !work.over(); round++) {
-            within(anew, pace.fewBlocks() - round % 2);
-        }
+        for (int round = 0; round < POLISHED && !work.over(); round++) within(anew, pace.fewBlocks() - round % 2);
         hot.clear();
         if (anew.length > before || work.over() && anew.length >= before) return;
         keep.addAll(anew.bands);
@@ -463,13 +461,15 @@ final class CutSearch {
         return (double) band.area / band.height / width;
     }
 
-    /** A layout on one roll from dense bands; null where the run would be longer than is sold. */
-    static Layout.Banded dense(RollJob job, RollJob.Roll roll, long seed, Pace pace, RollBudget work) {
+    /** A layout on one roll from these bands and dense ones of what is left; null where the run would be longer than is sold. */
+    static Layout.Banded dense(RollJob job, RollJob.Roll roll, List<Block> bands, List<Block> left, long seed, Pace pace, RollBudget work) {
         CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, pace, work);
-        return search.banded(roll, search.denseBands(pieces(job), roll.width()));
+        List<Block> all = new ArrayList<>(bands);
+        all.addAll(search.denseBands(left, roll.width()));
+        return search.banded(roll, all);
     }
 
-    /** The same from {@link DenseBands}, with what they leave over in bands of its own. */
+    /** The same with bands from {@link DenseBands}, and what they leave over in bands of its own. */
     static Layout.Banded matched(RollJob job, RollJob.Roll roll, double least, long seed, Pace pace, RollBudget work) {
         CutSearch search = new CutSearch(job, new Layout.Banded(List.of()), 0, false, seed, pace, work);
         return search.banded(roll, search.matchedBands(pieces(job), roll.width(), least));
@@ -484,7 +484,7 @@ final class CutSearch {
         return bands;
     }
 
-    private static List<Block> pieces(RollJob job) {
+    static List<Block> pieces(RollJob job) {
         List<Block> pieces = new ArrayList<>();
         for (int t = 0; t < job.types.length; t++)
             for (int i = 0; i < job.types[t].count(); i++) pieces.add(Block.piece(t, job.types[t].width(), job.types[t].height()));

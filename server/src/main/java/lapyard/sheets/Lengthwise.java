@@ -2,7 +2,6 @@ package lapyard.sheets;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,7 +11,8 @@ import java.util.TreeMap;
  * which the roll's width can hold only so much. Strips of one width and many lengths, as walls give them, lie best so.
  */
 final class Lengthwise {
-    private static final int FEW_STARTS = 2;
+    /** A search finds the lanes soon or hardly ever, so a second from other lanes is worth more than one twice as long. */
+    private static final int STARTS = 2;
 
     /** Lanes pay where pieces share few widths: so many pieces for each of them. */
     private static final int PIECES_A_WIDTH = 4;
@@ -42,20 +42,24 @@ final class Lengthwise {
         RollJob lanes = job.turned(length);
         if (lanes == null) return null;
         RollJob.Roll across = lanes.rolls.get(0);
-        List<Layout.Banded> starts = new ArrayList<>();
-        for (int i = 0; i < FEW_STARTS && !work.over(); i++) add(CutSearch.dense(lanes, across, seed + i, pace, work), starts);
-        if (!work.over()) add(CutSearch.matched(lanes, across, 1, seed, pace, work), starts);
-        if (starts.isEmpty()) return null;
-        starts.sort(Comparator.comparingLong(Lengthwise::sum));
-        Layout.Banded found = new CutSearch(lanes, starts.get(0), roll.width(), false, seed, pace, work).search();
-        if (sum(found) > roll.width()) return null;
+        Layout.Banded found = null;
+        for (int i = 0; i < STARTS && !work.over() && (found == null || sum(found) > roll.width()); i++) {
+            RollBudget mine = work.share(1.0 / (STARTS - i));
+            Layout.Banded start = i == 0
+                    ? full(lanes, across, seed, pace, mine)
+                    : CutSearch.matched(lanes, across, 1, seed + i, pace, mine);
+            if (start != null) found = new CutSearch(lanes, start, roll.width(), false, seed + i, pace, mine).search();
+        }
+        if (found == null || sum(found) > roll.width()) return null;
         Block all = null;
         for (Block lane : found.runs().get(0).bands()) all = all == null ? lane : Block.after(all, lane);
         return new Layout.Banded(List.of(new Layout.BandedRun(roll, List.of(all.turn()))));
     }
 
-    private static void add(Layout.Banded start, List<Layout.Banded> into) {
-        if (start != null && start.runs().size() == 1 && !start.runs().get(0).bands().isEmpty()) into.add(start);
+    private static Layout.Banded full(RollJob lanes, RollJob.Roll across, long seed, CutSearch.Pace pace, RollBudget work) {
+        List<Block> left = new ArrayList<>();
+        List<Block> bands = new FullLanes(lanes, across.width(), work).bands(left);
+        return CutSearch.dense(lanes, across, bands, left, seed, pace, work);
     }
 
     private static long sum(Layout.Banded banded) {

@@ -202,7 +202,7 @@ final class RollSearch {
         List<Layout.Banded> starts = new ArrayList<>();
         for (Shelves.Lie lie : Shelves.Lie.values()) starts.add(shelves(roll, lie));
         for (int seed = 0; seed < FEW_STARTS && !many && !part.over(); seed++) {
-            Layout.Banded dense = CutSearch.dense(job, roll, seed, pace, part);
+            Layout.Banded dense = CutSearch.dense(job, roll, List.of(), CutSearch.pieces(job), seed, pace, part);
             if (dense != null) starts.add(dense);
         }
         List<SlicedStart> sliced = many ? slicedStarts(roll, part) : List.of();

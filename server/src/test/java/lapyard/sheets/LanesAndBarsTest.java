@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -114,6 +115,36 @@ class LanesAndBarsTest {
         RollProblem problem = WallJobs.lanes(6000 + 500 * (seed % 5), seed);
         RollResult result = LayoutJudge.check(problem, RollSolver.solve(problem, RollSolver.QUICK));
         assertTrue(result.proven(), problem.name() + ": " + result.cost() + " of " + result.lowerBound());
+    }
+
+    /** By hand: 11 + 5 + 4 fill 20, where the longest that fits beside 11 leaves 1 of 11 + 8; 8 + 7 + 4 fill no lane. */
+    @Test
+    void aFullLaneHasWhatFitsBestBesideItsLongest() {
+        List<RollProblem.Piece> pieces = new ArrayList<>();
+        for (int length : new int[] {8, 4, 11, 5, 4, 7}) pieces.add(new RollProblem.Piece("p" + pieces.size(), length, 1, 1));
+        RollJob job = RollJob.of(new RollProblem("full", List.of(RollSolverTest.roll("r", 20, "1000", 1)), pieces, false, true));
+        List<Block> left = new ArrayList<>();
+        List<Block> bands = new FullLanes(job, 20, work()).bands(left);
+        assertEquals(List.of(20L), bands.stream().map(band -> band.width).toList());
+        assertEquals(List.of(4L, 7L, 8L), left.stream().map(block -> block.width).sorted().toList());
+    }
+
+    /**
+     * By hand: four lanes of 725 hold all but one piece of 950, in one of five ways that use up 42.9 beside the lengths of 1234.5 and
+     * 1234.6; that piece and both of 950 x 525 lie across the end of the two lanes of 525, 35.05 m2 on 36.
+     */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3})
+    void lanesThatFitInFewWaysAreFound(int seed) {
+        double[][] strips = {{2550, 725, 1}, {1150, 725, 5}, {1550, 725, 1}, {2150, 725, 1}, {2950, 725, 1}, {1950, 725, 2}, {950, 725, 2},
+            {1350, 725, 3}, {1234.5, 725, 5}, {1234.6, 725, 1}, {2350, 725, 2}, {6950, 525, 2}, {950, 525, 2}};
+        List<RollProblem.Piece> pieces = new ArrayList<>();
+        for (double[] strip : strips) pieces.add(new RollProblem.Piece("p" + pieces.size(), strip[0], strip[1], (int) strip[2]));
+        if (seed > 0) Collections.shuffle(pieces, new Random(seed));
+        RollProblem problem = new RollProblem("few ways", List.of(RollSolverTest.roll("W4", 4000, "9.00", 500)), pieces, true, true);
+        RollResult result = LayoutJudge.check(problem, RollSolver.solve(problem, RollSolver.QUICK));
+        assertEquals(new BigDecimal("81.00"), result.cost());
+        assertTrue(result.proven());
     }
 
     @Test
