@@ -31,7 +31,8 @@ import lapyard.working.Progress;
 
 /**
  * Sizes that give and yards laid out, on gardens made anew from a seed: a main class. Arguments: the seed, then how many
- * gardens of each kind; {@code samples} beside {@code server}.
+ * gardens of each kind, then {@code longer} for looks of 5 s against 20 s alone or {@code yards} for yards alone; {@code samples}
+ * beside {@code server}.
  */
 public final class SizesAndYards {
     private static final int BYTES = 40_000_000;
@@ -41,9 +42,40 @@ public final class SizesAndYards {
     public static void main(String[] args) throws IOException {
         long seed = args.length > 0 ? Long.parseLong(args[0]) : 1;
         int many = args.length > 1 ? Integer.parseInt(args[1]) : 6;
+        String only = args.length > 2 ? args[2] : "";
+        if (only.isEmpty() || only.equals("longer")) for (int i = 0; i < many; i++) longer(i + 1, new Random(seed * 3000 + i));
+        if (only.isEmpty() || only.equals("yards")) yards();
+        if (!only.isEmpty()) return;
         for (int i = 0; i < many; i++) twoBeds(new Random(seed * 1000 + i));
         hall(5);
         for (int i = 0; i < many; i++) cutToFit(new Random(seed * 2000 + i));
+    }
+
+    /** Five beds of sizes of their own, every side giving 100: what a longer look finds besides. */
+    private static void longer(int number, Random random) {
+        StringBuilder beds = new StringBuilder();
+        for (int i = 0; i < 5; i++) {
+            beds.append(i == 0 ? "" : ",").append("{\"width\":%d,\"depth\":%d,\"courses\":%d,\"at\":[%d,0]}".formatted(
+                    1400 + 10 * random.nextInt(200), 800 + 10 * random.nextInt(60), 1 + random.nextInt(3), i * 5000));
+        }
+        Garden garden = Gardens.garden("{\"beds\":[" + beds + "]}");
+        for (int seconds : new int[] {5, 20}) {
+            Clock clock = new Clock();
+            SizesThatGive given = SizesThatGive.of(garden, giving(garden, new Give(-100, 0, -100, 0, 5)), SizeLook.ofSeconds(seconds), Progress.UNHEARD,
+                    new SearchMemory(BYTES));
+            BigDecimal saved = given.front().stream().map(SizeAnswer::saved).max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
+            BigDecimal single = given.front().stream().filter(one -> one.changes().size() == 1).map(SizeAnswer::saved).max(BigDecimal::compareTo)
+                    .orElse(BigDecimal.ZERO);
+            System.out.printf("garden %d, look of %d s: now %s, saves %s (one change %s) of at most %s, %d answers%s, %s%n", number, seconds,
+                    given.now().slip().total(), saved, single, given.now().slip().total().subtract(given.bound()), given.front().size(),
+                    given.early() ? ", ended early" : "", clock.told());
+        }
+    }
+
+    private static void yards() {
+        told("12 x 9 m", Gardens.garden("""
+                {"ground":{"outline":[[0,0],[12000,0],[12000,9000],[0,9000]],"access":{"path":900,"reach":1200,"turning":0}},
+                 "beds":[{"width":2400,"depth":1200}]}"""), 900);
         field();
     }
 
