@@ -2,6 +2,7 @@ package lapyard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import lapyard.geometry.Measure;
 import lapyard.store.StoreCopy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -21,7 +22,7 @@ final class BackupCommand extends DataFolderCommand {
     }
 
     static Outcome copied(Path into, StoreCopy.Held held) {
-        return new Outcome(into + " holds " + held.gardens() + " gardens with " + held.revisions() + " revisions", 0);
+        return new Outcome(into + " holds " + Measure.counted(held.gardens(), "garden") + " with " + Measure.counted(held.revisions(), "revision"), 0);
     }
 
     @Override

@@ -3,6 +3,7 @@ package lapyard.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import lapyard.answers.Answer;
+import lapyard.geometry.Measure;
 import lapyard.rest.GardenFile;
 import lapyard.store.Rescue;
 import picocli.CommandLine.Command;
@@ -21,8 +22,9 @@ final class RescueCommand extends DataFolderCommand {
     @Override
     Outcome work(Path data) throws IOException {
         Rescue.Taken taken = Rescue.from(data, out, photo -> Answer.hash(photo.bytes()).equals(photo.id()), GardenFile::text);
-        return new Outcome(taken.gardens() + " gardens with " + taken.revisions() + " revisions and " + taken.photos() + " photos are in " + out + "; "
-                + taken.lost() + " revisions and " + taken.photosLost() + " photos could not be read", taken.lost() + taken.photosLost() == 0 ? 0 : 1);
+        return new Outcome(Measure.counted(taken.gardens(), "garden") + " with " + Measure.counted(taken.revisions(), "revision") + " and "
+                + Measure.counted(taken.photos(), "photo") + " in " + out + "; " + Measure.counted(taken.lost(), "revision") + " and "
+                + Measure.counted(taken.photosLost(), "photo") + " could not be read", taken.lost() + taken.photosLost() == 0 ? 0 : 1);
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import lapyard.answers.Refused;
+import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.plan.Finding;
 import lapyard.prints.PrintAsk;
@@ -102,12 +103,8 @@ final class TakeOffCommand extends PrintedCommand {
                 .filter(finding -> finding.weight() != Finding.Weight.NOTE)
                 .forEach(finding -> err().println(Input.line(finding, Wording.of(sheet.garden().imperial()))));
         out().println((sheet.slip().atLeast() ? "at least " : "") + sheet.slip().currency() + " "
-                + sheet.slip().total() + " for " + counted(sheet.garden().beds().size(), "bed") + "; " + counted(files, "file") + " in " + out);
+                + sheet.slip().total() + " for " + Measure.counted(sheet.garden().beds().size(), "bed") + "; " + Measure.counted(files, "file") + " in " + out);
         return sheet.leftOut() ? 1 : 0;
-    }
-
-    private static String counted(int count, String one) {
-        return count + " " + one + (count == 1 ? "" : "s");
     }
 
     /** What is asked for; refused by name where there is no such thing. */

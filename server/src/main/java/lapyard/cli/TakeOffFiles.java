@@ -16,6 +16,7 @@ import lapyard.exchange.CsvWriter;
 import lapyard.exchange.DxfWriter;
 import lapyard.exchange.Table;
 import lapyard.exchange.XlsxWriter;
+import lapyard.geometry.Measure;
 import lapyard.job.BuildingCalendar;
 import lapyard.job.Buying;
 import lapyard.job.JobSheet;
@@ -154,7 +155,7 @@ record TakeOffFiles(JobSheet sheet, PrintAsk ask, OutFolder folder, Consumer<Str
     }
 
     private void pages(int done) {
-        progress.accept(done + (done == 1 ? " page" : " pages"));
+        progress.accept(Measure.counted(done, "page"));
     }
 
     /** The same for every file of one garden, so that a calendar replaces what it read before. */

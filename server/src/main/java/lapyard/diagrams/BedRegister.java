@@ -2,6 +2,7 @@ package lapyard.diagrams;
 
 import java.util.List;
 import lapyard.drawing.Page;
+import lapyard.geometry.Measure;
 
 /** The list of all beds with where each stands and what it takes, a box to tick a bed, and the sum of each type. */
 public final class BedRegister {
@@ -28,7 +29,7 @@ public final class BedRegister {
             return sheet.pages(List.of(sheet.nothing("Bed register", "No bed stands in this garden yet.")));
         }
         Flow flow = new Flow(
-                sheet, "Bed register", beds.size() + (beds.size() == 1 ? " bed" : " beds") + ", each to be ticked when it is filled");
+                sheet, "Bed register", Measure.counted(beds.size(), "bed") + ", each to be ticked when it is filled");
         BenchTable table = new BenchTable(
                 sheet, "Beds", column("Bed", 0.07, true), column("Name, type", 0.18, false), column("Width, depth, height", 0.18, false),
                 column("Stands at: along, away", 0.21, false), column("Stage", 0.08, false), column("Timber", 0.09, false),

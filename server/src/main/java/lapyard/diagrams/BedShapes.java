@@ -10,6 +10,7 @@ import lapyard.construction.Piece;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Length;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
 import lapyard.plan.Bed;
 
@@ -75,7 +76,7 @@ final class BedShapes {
 
     private String title() {
         return "Bed " + bed.id() + (named() ? ", " + bed.name() : "") + ": " + size() + (imperial ? "" : " mm") + ", "
-                + bed.courses() + (bed.courses() == 1 ? " course" : " courses");
+                + Measure.counted(bed.courses(), "course");
     }
 
     private boolean named() {

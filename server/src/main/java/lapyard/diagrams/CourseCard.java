@@ -104,7 +104,7 @@ final class CourseCard {
         Box box = Box.round(bed.outline().corners());
         String section = sheet.written(bed.section().thicknessMm()) + " × " + sheet.written(bed.section().heightMm());
         return sheet.written(box.width()) + " × " + sheet.written(box.height()) + " over all, " + sheet.written(bed.heightMm())
-                + " high: " + bed.courses() + (bed.courses() == 1 ? " course of " : " courses of ") + section
+                + " high: " + Measure.counted(bed.courses(), "course") + " of " + section
                 + (bed.walls().lap() == Lap.TURNING ? ", alternating lap" : ", long-wall lap")
                 + (beds.size() > 1 ? "; one copy for each bed" : "");
     }

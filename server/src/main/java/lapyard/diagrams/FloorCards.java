@@ -17,6 +17,7 @@ import lapyard.drawing.Scale;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.geometry.Rectangle;
@@ -142,7 +143,7 @@ public final class FloorCards {
                 ? "open base"
                 : "slats " + sheet.written(base.slatWidthMm()) + " × " + sheet.written(base.slatThicknessMm()) + " on strips "
                         + sheet.written(base.bearerLiftMm()) + ": floor " + sheet.written(base.heightMm()) + " high";
-        return floor + (work.liner().isEmpty() ? ", no liner" : ", liner in " + work.liner().size() + (work.liner().size() == 1 ? " piece" : " pieces"));
+        return floor + (work.liner().isEmpty() ? ", no liner" : ", liner in " + Measure.counted(work.liner().size(), "piece"));
     }
 
     /** The floor from above, wall A in front, with its rectangles, and how the bearers run. */

@@ -94,7 +94,7 @@ public final class LoadInSheets {
 
     private static BenchTable trips(LoadIn.Drop drop, Trips trips, BenchSheet sheet) {
         var vehicle = drop.vehicle().orElseThrow();
-        BenchTable table = new BenchTable(sheet, trips.trips().size() + (trips.trips().size() == 1 ? " trip" : " trips") + " of the "
+        BenchTable table = new BenchTable(sheet, Measure.counted(trips.trips().size(), "trip") + " of the "
                         + vehicle.name() + ": " + kg(vehicle.payloadKg(), sheet) + ", bed " + sheet.written(vehicle.bedLengthMm()) + ", "
                         + m3(vehicle.volumeM3(), sheet),
                 new Column("trip", 0.1, true), new Column(Measure.KG.unit(sheet.imperial), 0.15, false), new Column("load", 0.75, false));

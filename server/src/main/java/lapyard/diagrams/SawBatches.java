@@ -9,6 +9,7 @@ import lapyard.cutting.Batches.Setting;
 import lapyard.drawing.Shape;
 import lapyard.drawing.TextMeasure;
 import lapyard.geometry.Lengths;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Point;
 
 /** The batch sheet: one row a setting of the stop, in type that is read at arm's length. */
@@ -53,7 +54,7 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
     }
 
     static String about(SawDay.Work work, BenchSheet sheet) {
-        return work.name() + ", " + count(work.boards().size(), work.section().isPresent() ? "board" : "strip") + ", kerf "
+        return work.name() + ", " + Measure.counted(work.boards().size(), work.section().isPresent() ? "board" : "strip") + ", kerf "
                 + sheet.fine(work.kerfMm()) + ", first end trimmed " + sheet.written(work.boards().get(0).trimMm());
     }
 
@@ -63,17 +64,13 @@ record SawBatches(SawDay.Work work, SawDay.Signs signs, BenchSheet sheet) {
         String sum = stage.cuts() + " cuts" + (stage.trims() == 0 ? "" : ", " + stage.trims() + " of them to trim") + " × " + number(rates.minutesACut()) + " min + " + settings + " settings × "
                 + number(rates.minutesASetting()) + " min = " + number(stage.minutes(rates)) + " min";
         List<String> words = new ArrayList<>();
-        words.add(count(settings, "setting") + ", " + count(stage.pieces(), "piece") + ", " + times(stage.handlings())
+        words.add(Measure.counted(settings, "setting") + ", " + Measure.counted(stage.pieces(), "piece") + ", " + times(stage.handlings())
                 + " a board goes on the saw: " + sum + ".");
         if (stage.settingsBoardByBoard() > settings || stage.handlings() > stage.boards()) {
             words.add("Board by board instead: " + times(stage.boards()) + " on the saw, " + stage.settingsBoardByBoard()
                     + " settings, " + number(stage.minutesBoardByBoard(rates)) + " min. Choose what suits backs and bench.");
         }
         return words;
-    }
-
-    private static String count(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     private static String times(int count) {

@@ -8,6 +8,7 @@ import lapyard.cutting.Ledger;
 import lapyard.cutting.Ledger.Fate;
 import lapyard.cutting.SawBoard;
 import lapyard.diagrams.BenchTable.Column;
+import lapyard.geometry.Measure;
 
 /** First cuts at the merchant and the ledger of offcuts, as tables. */
 final class SawOffcuts {
@@ -95,7 +96,7 @@ final class SawOffcuts {
         String shorter = "shorter than " + sheet.written(work.keepOffcutMm());
         flow.words(List.of(work.name() + ": " + (scrap == 0
                 ? "no scrap."
-                : scrap + (scrap == 1 ? " piece" : " pieces") + " of scrap, each " + shorter + ", together "
+                : Measure.counted(scrap, "piece") + " of scrap, each " + shorter + ", together "
                         + sheet.written(work.ledger().lengthMm(Fate.SCRAP)) + ".")), 3.6, false);
     }
 

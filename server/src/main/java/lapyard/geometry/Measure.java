@@ -79,6 +79,11 @@ public enum Measure {
                 .orElseGet(() -> (BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString() + " " + unit).strip());
     }
 
+    /** "1 board", "3 boards"; for nouns that take an s. */
+    public static String counted(long count, String one) {
+        return count + " " + one + (count == 1 ? "" : "s");
+    }
+
     /** The garden's own unit for one of the job sheet. */
     public static String unit(String unit, boolean imperial) {
         return of(unit).map(measure -> measure.unit(imperial)).orElse(unit);

@@ -72,12 +72,12 @@ public final class LayOutJson {
         if (orders.alike() > 0) rest.add(orders.alike() + " came out nearly alike");
         if (orders.worse() > 0) rest.add(orders.worse() + " had fewer beds and nothing better");
         if (orders.without() > 0) rest.add(orders.without() + " left no bed that passes every check");
-        return "Only " + proposals + (proposals == 1 ? " proposal" : " proposals") + " of " + orders.tried() + (orders.tried() == 1 ? " order" : " orders")
+        return "Only " + Measure.counted(proposals, "proposal") + " of " + Measure.counted(orders.tried(), "order")
                 + " tried" + (rest.isEmpty() ? "." : ": " + String.join(", ", rest) + ".");
     }
 
     private static String text(Proposal one, Figures figures, String currency, boolean imperial) {
-        return one.order().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.order().substring(1) + ": " + figures.beds() + (figures.beds() == 1 ? " bed, " : " beds, ")
+        return one.order().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + one.order().substring(1) + ": " + Measure.counted(figures.beds(), "bed") + ", "
                 + Measure.SQUARE_METRES.written(figures.plantingM2(), 1, imperial) + " to plant, "
                 + Measure.SQUARE_METRES.written(figures.pathM2(), 1, imperial) + " of paths, "
                 + figures.sunHours().map(hours -> hours + " h of sun, ").orElse("")

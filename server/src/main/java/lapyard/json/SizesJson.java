@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import lapyard.geometry.Measure;
 import lapyard.geometry.Outline;
 import lapyard.geometry.Spans;
 import lapyard.plan.Bed;
@@ -76,7 +77,7 @@ public final class SizesJson {
     private static String boards(int fewer) {
         if (fewer == 0) return "";
         int many = Math.abs(fewer);
-        return many + (many == 1 ? " board " : " boards ") + (fewer > 0 ? "fewer, " : "more, ");
+        return Measure.counted(many, "board") + " " + (fewer > 0 ? "fewer, " : "more, ");
     }
 
     private static Change change(Garden garden, Resize change, Wording words) {

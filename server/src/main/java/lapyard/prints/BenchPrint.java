@@ -25,6 +25,7 @@ import lapyard.diagrams.SawDay;
 import lapyard.drawing.Page;
 import lapyard.drawing.Paper;
 import lapyard.geometry.Length;
+import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.plan.Bed;
@@ -69,13 +70,9 @@ final class BenchPrint {
     }
 
     private static String ripped(String section, JobSheet.Ripping ripping, boolean imperial) {
-        return "Rip first: " + counted(ripping.boards(), "board") + " of " + section + " along into strips "
+        return "Rip first: " + Measure.counted(ripping.boards(), "board") + " of " + section + " along into strips "
                 + Length.written(ripping.thicknessMm(), imperial) + " wide, " + ripping.stripsPerBoard() + " from a board, "
-                + counted(ripping.rips(), "cut") + " along.";
-    }
-
-    private static String counted(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
+                + Measure.counted(ripping.rips(), "cut") + " along.";
     }
 
     /** The first section's boards have plain numbers, those of further ones and of strips a letter before them. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lapyard.diagrams.OfficeSheets;
 import lapyard.drawing.Page;
+import lapyard.geometry.Measure;
 import lapyard.job.JobSheet;
 import lapyard.job.JobSheet.SectionCutting;
 import lapyard.job.JobSheet.Way;
@@ -60,7 +61,7 @@ final class OfficePrint {
     private static String saved(SawAdvice.NearMiss miss, CurrencyUnit currency) {
         String saved = miss.saved().filter(money -> money.signum() > 0).isPresent()
                 ? BenchPrint.money(miss.saved(), currency)
-                : miss.boardsSaved() + (miss.boardsSaved() == 1 ? " board" : " boards");
+                : Measure.counted(miss.boardsSaved(), "board");
         return miss.sure() ? "at least " + saved : saved + ", found by search";
     }
 }

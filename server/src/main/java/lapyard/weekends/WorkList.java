@@ -119,9 +119,9 @@ public final class WorkList {
         if (lifted > 0) cautions.add("boards up to " + kg(heaviest) + ": " + said(heaviest));
         works.add(new GardenTask("saw." + day.weekend(), "saw", "", Step.SAW, day.weekend(), "cut for stage " + day.weekend(),
                 shared(lifted, heaviest, minutes - lifted), false, List.of(), List.of(),
-                List.of(counted(day.boards(), "board") + ", "
-                        + (day.slanted() == 0 ? counted(day.cuts(), "cut") : day.cuts() + " square and " + counted(day.slanted(), "slanted cut"))
-                        + " at " + counted(day.settings(), "setting")), cautions));
+                List.of(Measure.counted(day.boards(), "board") + ", "
+                        + (day.slanted() == 0 ? Measure.counted(day.cuts(), "cut") : day.cuts() + " square and " + Measure.counted(day.slanted(), "slanted cut"))
+                        + " at " + Measure.counted(day.settings(), "setting")), cautions));
     }
 
     private void path(PathLoad load) {
@@ -153,7 +153,7 @@ public final class WorkList {
         double stone = load.amount(QuantityKind.SUB_BASE);
         if (dig > 0) {
             last = add(load, Step.DIG, Step.DIG.label(), dig * crew.minutes(Rate.DIG) + spoil * crew.minutes(Rate.BARROW), after(last),
-                    List.of(m3(dig) + " out, " + counted((long) spoil, "barrow")),
+                    List.of(m3(dig) + " out, " + Measure.counted((long) spoil, "barrow")),
                     List.of("look for pipes and cables before digging"));
         }
         if (concrete > 0) {
@@ -176,7 +176,7 @@ public final class WorkList {
         List<Piece> pieces = load.work().pieces();
         List<After> cut = sawn.contains(bed.stage()) ? List.of(new After("saw." + bed.stage(), 0, "pieces are cut")) : List.of();
         GardenTask marked = add(load, Step.MARK, bed.making().seal().wanted() ? "mark pieces, seal ends" : Step.MARK.label(),
-                List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))), cut, List.of(counted(pieces.size(), "piece")), List.of(), marks(pieces));
+                List.of(Share.alone(pieces.size() * crew.minutes(Rate.MARK))), cut, List.of(Measure.counted(pieces.size(), "piece")), List.of(), marks(pieces));
         After marks = new After(marked.id(), 0, "pieces are marked");
         int notched = load.work().frame().notches().size();
         if (notched == 0) return List.of(ground, marks);
@@ -245,9 +245,9 @@ public final class WorkList {
             shares.addAll(shared(lifted.size() * crew.minutes(rate), heaviestKg(load, lifted), (course.size() - lifted.size()) * crew.minutes(rate)));
         }
         List<String> cautions = new ArrayList<>();
-        List<String> loads = new ArrayList<>(List.of(counted(pieces.size(), "timber") + ", the heaviest " + kg(heaviest)));
+        List<String> loads = new ArrayList<>(List.of(Measure.counted(pieces.size(), "timber") + ", the heaviest " + kg(heaviest)));
         if (!heavy.isEmpty()) {
-            loads.add(counted(heavy.size(), "lift") + " over " + kg(lifting.limitKg()) + ": " + String.join(", ", marks(heavy)));
+            loads.add(Measure.counted(heavy.size(), "lift") + " over " + kg(lifting.limitKg()) + ": " + String.join(", ", marks(heavy)));
             cautions.add(said(heaviest) + " to each lift over " + kg(lifting.limitKg()) + ": bend the knees, agree the word first");
         }
         cautions.add("saw, drill and driver: eyes and hands");
@@ -266,7 +266,7 @@ public final class WorkList {
 
     private double fixing(BedLoad load, QuantityKind kind, double share, Rate rate, String label, List<String> loads) {
         double count = load.amount(kind) * share;
-        if (count > 0) loads.add(counted(Math.round(count), label));
+        if (count > 0) loads.add(Measure.counted(Math.round(count), label));
         return count * crew.minutes(rate);
     }
 
@@ -319,15 +319,11 @@ public final class WorkList {
             }
         }
         GardenTask fill = add(load, Step.FILL, Step.FILL.label(), barrows * crew.minutes(Rate.BARROW), after,
-                List.of(counted((long) barrows, "barrow") + ", " + Measure.TONNES.written(load.amount(QuantityKind.SOIL_MASS) / 1000, 1, imperial)),
+                List.of(Measure.counted((long) barrows, "barrow") + ", " + Measure.TONNES.written(load.amount(QuantityKind.SOIL_MASS) / 1000, 1, imperial)),
                 List.of("a barrow of soil is about " + kg(75) + ": plank over edges, no hurry"));
         GardenTask plant = add(load, Step.PLANT, Step.PLANT.label(), load.amount(QuantityKind.INNER_AREA) * crew.minutes(Rate.PLANT), after(fill), List.of(), List.of());
         works.add(new GardenTask(Step.TOP_UP.task(plant.bed()), plant.place(), plant.bed(), Step.TOP_UP, 0, Step.TOP_UP.label(),
                 List.of(Share.alone(crew.minutes(Rate.TOP_UP) + later * crew.minutes(Rate.BARROW))), false, List.of(new After(fill.id(), crew.waits().settleDays(), "soil settles")), List.of(), List.of(), List.of()));
-    }
-
-    private static String counted(long count, String one) {
-        return count + " " + one + (count == 1 ? "" : "s");
     }
 
     private List<String> notched(BedLoad load) {
