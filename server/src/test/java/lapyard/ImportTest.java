@@ -52,7 +52,7 @@ class ImportTest {
             prints        : exchange weekends geometry working ground job diagrams drawing plan catalogue cutting order construction words
             answers       : exchange sizes layout prints json job drawing plan order words
             rest          : answers history prints store json diagrams drawing plan words
-            cli           : answers exchange prints rest store json job drawing plan order words
+            cli           : answers exchange geometry prints rest store json job drawing plan order words
             """;
 
     private static final Pattern IMPORT = Pattern.compile("\\blapyard\\.([a-z]+)\\.");

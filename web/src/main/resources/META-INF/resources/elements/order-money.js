@@ -45,7 +45,7 @@ export class OrderMoney extends GardenElement {
       h('dl', {}, dues.map(due => h('div', { 'data-key': `due ${due.supplier} ${due.what}` },
         h('dt', {}, `${when(due)}: ${due.name}, ${due.what}`), h('dd', {}, money(due.amount, currency))))),
       h('p.hint', {}, 'Deposit and days to pay are said with each supplier under Merchants.'),
-      h('h4', {}, 'Bought'),
+      h('h3', {}, 'Bought'),
       h('ul.paid', {}, bought.filter(line => line.bought).map(line => h('li', { 'data-key': `paid ${line.item}` },
         countField({ label: `${line.label}: ${line.bought}, paid ${currency}`, mode: 'decimal', key: `paid field ${line.item}`, value: line.told ? line.paid : '', hint: against(line, currency),
           read: readPrice, oncount: ({ detail }) => this.run(setPaid(line.item, detail ?? undefined)) })))),
