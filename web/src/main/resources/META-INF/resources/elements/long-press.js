@@ -1,5 +1,6 @@
 /**
- * A press that is held: an element with `data-hold` fires `held` once it was pressed so long, and no click after it.
+ * A press that is held: an element with `data-hold` fires `held` once it was pressed so long, and no click after it, wherever
+ * the finger is then let go: what was held may have moved from under it.
  * Listened for in one place, so that it outlives every drawing anew.
  */
 
@@ -9,18 +10,18 @@ const SLIDE = 12;
 
 let timer = 0;
 let from = null;
-let taken = null;
+let taken = false;
 
 const end = () => clearTimeout(timer);
 
 addEventListener('pointerdown', event => {
-  taken = null;
+  taken = false;
   end();
   const element = event.target.closest?.('[data-hold]');
   if (!element || event.button) return;
   from = [event.clientX, event.clientY];
   timer = setTimeout(() => {
-    taken = element;
+    taken = true;
     navigator.vibrate?.(40);
     element.dispatchEvent(new CustomEvent('held'));
   }, HELD);
@@ -32,8 +33,8 @@ for (const type of ['pointerup', 'pointercancel', 'scroll']) addEventListener(ty
 addEventListener('contextmenu', event => { if (event.target.closest?.('[data-hold]')) event.preventDefault(); }, true);
 
 addEventListener('click', event => {
-  if (!taken?.contains(event.target)) return;
-  taken = null;
+  if (!taken || !event.detail) return;
+  taken = false;
   event.stopImmediatePropagation();
   event.preventDefault();
 }, true);
