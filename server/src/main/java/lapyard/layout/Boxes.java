@@ -7,12 +7,9 @@ import lapyard.geometry.Placement;
 import lapyard.geometry.Point;
 import lapyard.ground.FreeGround;
 import lapyard.plan.Bed;
-import lapyard.plan.Garden;
 
 /** Boxes round outlines, and where a box of the frame puts a bed. */
 final class Boxes {
-    private static final double GRID_MM = 200;
-
     private Boxes() {}
 
     static double least(List<Point> corners, boolean x) {
@@ -83,27 +80,5 @@ final class Boxes {
         }
         Point along = yard.direction(nearest);
         return Optional.of(new Point(-along.y(), along.x()));
-    }
-
-    /** Part of the beds' ground, on a grid, that is a bed's in one garden only. */
-    static double differ(Garden one, Garden other) {
-        int both = 0;
-        int either = 0;
-        for (Garden garden : List.of(one, other)) {
-            Garden against = garden == one ? other : one;
-            for (Bed bed : garden.beds()) {
-                List<Point> ring = bed.inYard().corners();
-                for (double x = Math.ceil(least(ring, true) / GRID_MM) * GRID_MM; x < most(ring, true); x += GRID_MM) {
-                    for (double y = Math.ceil(least(ring, false) / GRID_MM) * GRID_MM; y < most(ring, false); y += GRID_MM) {
-                        Point at = new Point(x, y);
-                        if (!Room.contains(ring, at)) continue;
-                        boolean shared = against.beds().stream().anyMatch(bed2 -> Room.contains(bed2.inYard().corners(), at));
-                        either++;
-                        both += shared ? 1 : 0;
-                    }
-                }
-            }
-        }
-        return either == 0 ? 0 : 1 - (double) both / either;
     }
 }

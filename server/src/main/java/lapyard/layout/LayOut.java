@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,7 @@ public final class LayOut {
     private final double gapMm;
     private final FreeGround ground;
     private final SearchMemory memory;
+    private final Map<Proposal, CoveredGrid> covered = new IdentityHashMap<>();
 
     /** One way to order a yard. */
     private record Order(String words, double deg, Shape shape) {}
@@ -113,14 +115,18 @@ public final class LayOut {
         return new LaidOut(ranked, most, shortOf(ranked), tried == orders.size(), became(tried, proposals, ranked));
     }
 
-    private static LaidOut.Orders became(int tried, List<Proposal> proposals, List<Proposal> kept) {
+    private LaidOut.Orders became(int tried, List<Proposal> proposals, List<Proposal> kept) {
         List<Proposal> dropped = proposals.stream().filter(one -> !kept.contains(one)).toList();
         int alike = (int) dropped.stream().filter(one -> kept.stream().anyMatch(other -> alike(one, other))).count();
         return new LaidOut.Orders(tried, tried - proposals.size(), alike, dropped.size() - alike);
     }
 
-    private static boolean alike(Proposal one, Proposal other) {
-        return Boxes.differ(one.garden(), other.garden()) < VISIBLY;
+    private boolean alike(Proposal one, Proposal other) {
+        return covered(one).differs(covered(other)) < VISIBLY;
+    }
+
+    private CoveredGrid covered(Proposal one) {
+        return covered.computeIfAbsent(one, proposal -> CoveredGrid.of(proposal.garden()));
     }
 
     private Optional<Proposal> proposal(Order order) {

@@ -31,8 +31,8 @@ import lapyard.working.Progress;
 
 /**
  * Sizes that give and yards laid out, on gardens made anew from a seed: a main class. Arguments: the seed, then how many
- * gardens of each kind, then {@code longer} for looks of 5 s against 20 s alone or {@code yards} for yards alone; {@code samples}
- * beside {@code server}.
+ * gardens of each kind, then {@code longer} for looks of 5 s against 20 s alone, {@code yards} for yards alone or {@code hall} for the village hall alone;
+ * {@code samples} beside {@code server}.
  */
 public final class SizesAndYards {
     private static final int BYTES = 40_000_000;
@@ -45,6 +45,7 @@ public final class SizesAndYards {
         String only = args.length > 2 ? args[2] : "";
         if (only.isEmpty() || only.equals("longer")) for (int i = 0; i < many; i++) longer(i + 1, new Random(seed * 3000 + i));
         if (only.isEmpty() || only.equals("yards")) yards();
+        if (only.equals("hall")) hall(5);
         if (!only.isEmpty()) return;
         for (int i = 0; i < many; i++) twoBeds(new Random(seed * 1000 + i));
         hall(5);

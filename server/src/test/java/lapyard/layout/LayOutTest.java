@@ -121,7 +121,7 @@ class LayOutTest {
         for (int i = 0; i < laid.proposals().size(); i++) {
             stands(laid.proposals().get(i), garden.ground().access().pathMm());
             for (int j = 0; j < i; j++) {
-                assertTrue(Boxes.differ(laid.proposals().get(i).garden(), laid.proposals().get(j).garden()) >= 0.25, "they look the same");
+                assertTrue(CoveredGrid.of(laid.proposals().get(i).garden()).differs(CoveredGrid.of(laid.proposals().get(j).garden())) >= 0.25, "they look the same");
             }
         }
     }
