@@ -10,11 +10,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.util.List;
-import java.util.OptionalInt;
-import lapyard.answers.GivenDocument;
-import lapyard.plan.Finding;
-import lapyard.store.NewGarden;
+import lapyard.rest.QueryParameters.With;
 import lapyard.store.Stored;
 
 /** A garden once more: as a copy beside it, or as a file with its whole history. */
@@ -31,21 +27,10 @@ public final class CopiesResource {
     @Path("copy")
     @Produces(MediaType.APPLICATION_JSON)
     public Response copy(@PathParam("id") String id, @QueryParam("revision") String revision) {
-        OptionalInt wanted = QueryParameters.number("revision", revision, 1, Integer.MAX_VALUE);
-        Stored newest = shelf.everKept(id);
-        Stored from = wanted.isEmpty()
-                ? shelf.standing(id)
-                : shelf.store()
-                        .revision(id, wanted.getAsInt())
-                        .orElseThrow(() -> Shelf.noRevision(id, wanted.getAsInt(), newest.revision()));
+        Stored from = shelf.revision(revision == null ? shelf.standing(id) : shelf.everKept(id), "revision", revision);
         ObjectNode document = Documents.object(from.document());
         document.put("name", "Copy of " + Documents.name(from.document()));
-        String text = Documents.text(document);
-        GivenDocument given = GivenDocument.of(text, document);
-        List<Finding> findings = shelf.checked(given);
-        Stored made = shelf.created(new NewGarden(Ids.next(), Documents.name(document), text));
-        shelf.store().photos().add(made.id(), shelf.store().photos().of(id));
-        return shelf.created(made, Shelf.Receipt.of(findings, given));
+        return shelf.create(Documents.text(document), document, With.NOTHING, made -> shelf.store().photos().add(made.id(), shelf.store().photos().of(id)));
     }
 
     @GET

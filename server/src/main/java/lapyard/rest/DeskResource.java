@@ -14,7 +14,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.Base64;
-import java.util.Map;
+import java.util.stream.Stream;
 import lapyard.answers.Answer;
 import lapyard.answers.AnswerService;
 import lapyard.diagrams.PlanLayer;
@@ -158,29 +158,10 @@ public final class DeskResource {
     @Path("api/sheets")
     @Produces(MediaType.APPLICATION_JSON)
     public Response sheets(@HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        String text = Json.text(json -> {
-            json.writeStartObject();
-            json.writeArrayFieldStart("sheets");
-            for (Map.Entry<String, String> kind : Prints.titles().entrySet()) {
-                json.writeStartObject();
-                json.writeStringField("name", kind.getKey());
-                json.writeStringField("title", kind.getValue());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeArrayFieldStart("papers");
-            for (Paper paper : Paper.values()) json.writeString(paper.label());
-            json.writeEndArray();
-            json.writeArrayFieldStart("layers");
-            for (PlanLayer layer : PlanLayer.values()) {
-                json.writeStartObject();
-                json.writeStringField("name", layer.label());
-                json.writeBooleanField("usual", PlanLayer.USUAL.contains(layer));
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-        });
+        String text = Json.text(Json.object(
+                "sheets", Prints.titles().entrySet().stream().map(kind -> Json.object("name", kind.getKey(), "title", kind.getValue())).toList(),
+                "papers", Stream.of(Paper.values()).map(Paper::label).toList(),
+                "layers", Stream.of(PlanLayer.values()).map(layer -> Json.object("name", layer.label(), "usual", PlanLayer.USUAL.contains(layer))).toList()));
         return SheetsResource.answer(Answer.of(text), MediaType.APPLICATION_JSON, have).build();
     }
 

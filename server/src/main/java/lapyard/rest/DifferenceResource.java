@@ -8,7 +8,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
-import java.util.OptionalInt;
 import lapyard.history.Difference;
 import lapyard.store.Stored;
 import lapyard.words.Wording;
@@ -26,35 +25,13 @@ public final class DifferenceResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response get(
             @PathParam("id") String id, @QueryParam("from") String from, @QueryParam("to") String to) {
-        OptionalInt first = QueryParameters.number("from", from, 1, Integer.MAX_VALUE);
-        OptionalInt second = QueryParameters.number("to", to, 1, Integer.MAX_VALUE);
-        if (first.isEmpty()) throw new ProblemException(400, "say from which revision: from=1, and to=2 or nothing for the newest");
+        if (from == null) throw new ProblemException(400, "say from which revision: from=1, and to=2 or nothing for the newest");
         Stored newest = shelf.everKept(id);
-        Stored before = revision(newest, first.getAsInt());
-        Stored after = second.isEmpty() ? newest : revision(newest, second.getAsInt());
+        Stored before = shelf.revision(newest, "from", from);
+        Stored after = shelf.revision(newest, "to", to);
         List<Difference.Line> lines =
                 Difference.between(Documents.object(before.document()), Documents.object(after.document()), Wording.IMPERIAL::length);
-        return Response.ok(Json.text(json -> {
-                    json.writeStartObject();
-                    json.writeStringField("id", id);
-                    json.writeNumberField("from", before.revision());
-                    json.writeNumberField("to", after.revision());
-                    json.writeArrayFieldStart("lines");
-                    for (Difference.Line line : lines) {
-                        json.writeStartObject();
-                        json.writeStringField("where", line.where());
-                        json.writeStringField("text", line.text());
-                        json.writeEndObject();
-                    }
-                    json.writeEndArray();
-                    json.writeEndObject();
-                }))
-                .build();
-    }
-
-    private Stored revision(Stored newest, int number) {
-        return shelf.store()
-                .revision(newest.id(), number)
-                .orElseThrow(() -> Shelf.noRevision(newest.id(), number, newest.revision()));
+        return Response.ok(Json.text(Json.object("id", id, "from", before.revision(), "to", after.revision(),
+                "lines", lines.stream().map(line -> Json.object("where", line.where(), "text", line.text())).toList()))).build();
     }
 }

@@ -26,29 +26,12 @@ public final class GardenFile {
     private GardenFile() {}
 
     public static String text(String name, List<KeptRevision> history, List<Photos.Kept> photos) {
-        return Json.text(json -> {
-            json.writeStartObject();
-            json.writeStringField("lapyard", "garden");
-            json.writeNumberField("format", 1);
-            json.writeStringField("name", name);
-            json.writeArrayFieldStart("revisions");
-            for (KeptRevision kept : history) {
-                json.writeStartObject();
-                json.writeNumberField("number", kept.number());
-                json.writeStringField("kind", kept.kind().name().toLowerCase(Locale.ROOT));
-                json.writeStringField("saved", kept.saved().toString());
-                if (kept.stamp().isPresent()) json.writeStringField("stamp", kept.stamp().get());
-                json.writeStringField("document", kept.document());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            if (!photos.isEmpty()) {
-                json.writeArrayFieldStart("photos");
-                for (Photos.Kept photo : photos) json.writeString(Base64.getEncoder().encodeToString(photo.bytes()));
-                json.writeEndArray();
-            }
-            json.writeEndObject();
-        });
+        return Json.text(Json.object("lapyard", "garden", "format", 1, "name", name, "revisions", history.stream().map(GardenFile::row).toList(),
+                "photos", photos.isEmpty() ? null : photos.stream().map(photo -> Base64.getEncoder().encodeToString(photo.bytes())).toList()));
+    }
+
+    private static Object row(KeptRevision kept) {
+        return Json.object("number", kept.number(), "kind", kept.kind().name().toLowerCase(Locale.ROOT), "saved", kept.saved(), "stamp", kept.stamp(), "document", kept.document());
     }
 
     /** @throws ProblemException 400 that names the revision and what is wrong with it */

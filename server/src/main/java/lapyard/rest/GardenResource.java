@@ -67,15 +67,7 @@ public final class GardenResource {
             @QueryParam("with") String with,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
-        boolean merging = QueryParameters.flag("merge", merge);
-        With also = QueryParameters.with(with);
-        Stored current = shelf.standing(id);
-        long expected = Tags.expected(ifMatch, current);
-        if (!merging && isStale(current, expected, body.text())) throw shelf.stale(current, expected);
-        ObjectNode mine = Documents.object(body.text());
-        return merging
-                ? inLine(id, also, new Sent(expected, Optional.of(body.text()), base -> mine))
-                : save(current, expected, body.text(), mine, also);
+        return change(id, merge, with, ifMatch, body.text(), true);
     }
 
     @PATCH
@@ -87,29 +79,28 @@ public final class GardenResource {
             @QueryParam("with") String with,
             @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch,
             Body body) {
+        return change(id, merge, with, ifMatch, body.text(), false);
+    }
+
+    /**
+     * A stale change is told so before anything is said about its contents.
+     *
+     * @param whole whether the text is the whole document, and no patch
+     */
+    private Response change(String id, String merge, String with, String ifMatch, String text, boolean whole) {
         boolean merging = QueryParameters.flag("merge", merge);
         With also = QueryParameters.with(with);
         Stored current = shelf.standing(id);
         long expected = Tags.expected(ifMatch, current);
-        if (current.revision() != expected && !merging) throw shelf.stale(current, expected);
-        ObjectNode patch = Documents.object(body.text());
-        if (merging) return inLine(id, also, new Sent(expected, Optional.empty(), base -> (ObjectNode) Documents.merged(base, patch)));
+        boolean again = whole && current.document().equals(text);
+        if (!merging && current.revision() != expected && !again) throw shelf.stale(current, expected);
+        ObjectNode mine = Documents.object(text);
+        UnaryOperator<ObjectNode> to = base -> whole ? mine : (ObjectNode) Documents.merged(base, mine);
+        if (merging) return inLine(id, also, new Sent(expected, whole ? Optional.of(text) : Optional.empty(), to));
+        if (whole) return shelf.save(id, expected, text, mine, also);
         ObjectNode before = Documents.object(current.document());
-        ObjectNode after = (ObjectNode) Documents.merged(before, patch);
-        String text = after.equals(before) ? current.document() : Documents.text(after);
-        return save(current, expected, text, after, also);
-    }
-
-    /** A stale change is told so before anything is said about its contents. */
-    private static boolean isStale(Stored current, long expected, String text) {
-        return current.revision() != expected && !current.document().equals(text);
-    }
-
-    private Response save(Stored current, long expected, String text, ObjectNode tree, With also) {
-        GivenDocument document = GivenDocument.of(text, tree, current.id());
-        List<Finding> findings = shelf.checked(document);
-        Change made = shelf.store().save(current.id(), expected, Documents.name(tree), text);
-        return shelf.answer(made, expected, Shelf.Receipt.of(findings, document, also, false));
+        ObjectNode after = to.apply(before);
+        return shelf.save(id, expected, after.equals(before) ? current.document() : Documents.text(after), after, also);
     }
 
     /**

@@ -1,7 +1,6 @@
 package lapyard.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -13,13 +12,13 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import lapyard.answers.GivenDocument;
 import lapyard.json.ShelfPiece;
-import lapyard.plan.Finding;
 import lapyard.plan.GardenState;
-import lapyard.store.Change;
+import lapyard.rest.QueryParameters.With;
 import lapyard.store.ShelfItem;
 import lapyard.store.ShelfItems;
 import lapyard.store.Stored;
@@ -52,11 +51,7 @@ public final class GardenShelfResource {
         if (ShelfResource.keeps(ShelfResource.kind(item.kind()), state) && !asked.path("anyway").asBoolean())
             throw new ProblemException(409, "the garden is " + state.code() + " and keeps its prices: send \"anyway\": true, or set it back to pencilled");
         ObjectNode after = ShelfResource.taken(before, item, !asked.path("copy").asBoolean());
-        String text = Documents.text(after);
-        GivenDocument document = GivenDocument.of(text, after, id);
-        List<Finding> findings = shelf.checked(document);
-        Change made = shelf.store().save(id, expected, Documents.name(after), text);
-        return shelf.answer(made, expected, Shelf.Receipt.of(findings, document));
+        return shelf.save(id, expected, Documents.text(after), after, With.NOTHING);
     }
 
     /** What a garden has of the shelf: whether it is as it was taken, and which revision is the newest. */
@@ -64,16 +59,16 @@ public final class GardenShelfResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response uses(@PathParam("id") String id) {
         ObjectNode garden = Documents.object(shelf.standing(id).document());
-        ObjectNode json = JsonNodeFactory.instance.objectNode();
-        var pieces = json.putArray("pieces");
+        List<Map<String, Object>> pieces = new ArrayList<>();
         for (JsonNode mark : garden.path("shelf")) {
-            ObjectNode one = pieces.addObject().put("kind", mark.path("kind").asText()).put("id", mark.path("id").asText()).put("name", mark.path("name").asText())
-                    .put("revision", mark.path("revision").asLong());
-            Optional<ShelfItem> newest = items().find(one.path("id").asText()).filter(item -> !item.deleted());
-            newest.ifPresent(item -> one.put("newest", item.revision()).put("name", item.name()));
-            items().revision(one.path("id").asText(), one.path("revision").asLong()).ifPresent(item ->
-                    one.put("changed", !ShelfPiece.stands(garden, ShelfResource.kind(item.kind()), Documents.object(item.content()))));
+            String piece = mark.path("id").asText();
+            long revision = mark.path("revision").asLong();
+            Optional<ShelfItem> newest = items().find(piece).filter(item -> !item.deleted());
+            Optional<Boolean> changed = items().revision(piece, revision)
+                    .map(item -> !ShelfPiece.stands(garden, ShelfResource.kind(item.kind()), Documents.object(item.content())));
+            pieces.add(Json.object("kind", mark.path("kind").asText(), "id", piece, "name", newest.map(ShelfItem::name).orElse(mark.path("name").asText()),
+                    "revision", revision, "newest", newest.map(ShelfItem::revision), "changed", changed));
         }
-        return Response.ok(json.toString(), MediaType.APPLICATION_JSON).build();
+        return Response.ok(Json.text(Json.object("pieces", pieces))).build();
     }
 }

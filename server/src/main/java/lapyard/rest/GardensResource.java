@@ -7,20 +7,15 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import lapyard.answers.GivenDocument;
-import lapyard.plan.Finding;
 import lapyard.plan.GardenState;
 import lapyard.store.GardenList;
 import lapyard.store.GardenStore;
-import lapyard.store.NewGarden;
-import lapyard.store.Stored;
 import lapyard.rest.QueryParameters.With;
 
 /** The list of gardens, and a new one. */
@@ -48,26 +43,11 @@ public final class GardensResource {
         GardenList.Ask ask = ask(limit, after, deleted, archived, state, find, order);
         GardenList list = Requester.onlyGarden().map(this::only).orElseGet(() -> shelf.store().list(ask));
         Optional<String> next = list.next().map(end -> address(ask, end));
-        Response.ResponseBuilder response = Response.ok(Json.text(json -> {
-            json.writeStartObject();
-            json.writeArrayFieldStart("gardens");
-            for (GardenList.Row row : list.rows()) {
-                json.writeStartObject();
-                json.writeStringField("id", row.id());
-                json.writeStringField("name", row.name());
-                if (!row.client().isEmpty()) json.writeStringField("client", row.client());
-                json.writeStringField("state", row.state().code());
-                json.writeNumberField("revision", row.revision());
-                json.writeStringField("changed", row.changed().toString());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeNumberField("total", list.total());
-            if (next.isPresent()) json.writeStringField("next", next.get());
-            json.writeEndObject();
-        }));
-        next.ifPresent(address -> response.header(HttpHeaders.LINK, "<" + address + ">; rel=\"next\""));
-        return response.build();
+        return Shelf.page(next, "gardens", list.rows().stream().map(GardensResource::row).toList(), "total", list.total()).build();
+    }
+
+    private static Object row(GardenList.Row row) {
+        return Json.object("id", row.id(), "name", row.name(), "client", row.client().isEmpty() ? null : row.client(), "state", row.state().code(), "revision", row.revision(), "changed", row.changed());
     }
 
     private static GardenList.Ask ask(
@@ -113,9 +93,6 @@ public final class GardensResource {
     public Response create(@QueryParam("with") String with, Body body) {
         With also = QueryParameters.with(with);
         ObjectNode tree = Documents.object(body.text());
-        GivenDocument document = GivenDocument.of(body.text(), tree);
-        List<Finding> findings = shelf.checked(document);
-        Stored stored = shelf.created(new NewGarden(Ids.next(), Documents.name(tree), body.text()));
-        return shelf.created(stored, Shelf.Receipt.of(findings, document, also, false));
+        return shelf.create(body.text(), tree, also, made -> {});
     }
 }

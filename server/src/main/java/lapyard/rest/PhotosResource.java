@@ -29,22 +29,8 @@ public final class PhotosResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response list(@PathParam("id") String id) {
         shelf.everKept(id);
-        List<Photos.Head> kept = shelf.store().photos().list(id);
-        return Response.ok(Json.text(json -> {
-                    json.writeStartObject();
-                    json.writeArrayFieldStart("photos");
-                    for (Photos.Head photo : kept) {
-                        json.writeStartObject();
-                        json.writeStringField("id", photo.id());
-                        json.writeStringField("type", photo.type());
-                        json.writeNumberField("bytes", photo.bytes());
-                        json.writeStringField("saved", photo.saved().toString());
-                        json.writeEndObject();
-                    }
-                    json.writeEndArray();
-                    json.writeEndObject();
-                }))
-                .build();
+        return Response.ok(Json.text(Json.object("photos", shelf.store().photos().list(id).stream()
+                .map(photo -> Json.object("id", photo.id(), "type", photo.type(), "bytes", photo.bytes(), "saved", photo.saved())).toList()))).build();
     }
 
     @POST
@@ -56,11 +42,7 @@ public final class PhotosResource {
         if (!shelf.store().photos().add(id, List.of(photo))) throw tooMany();
         return Response.status(201)
                 .header(HttpHeaders.LOCATION, "/api/gardens/" + id + "/photos/" + photo.id())
-                .entity(Json.text(json -> {
-                    json.writeStartObject();
-                    json.writeStringField("id", photo.id());
-                    json.writeEndObject();
-                }))
+                .entity(Json.text(Json.object("id", photo.id())))
                 .build();
     }
 

@@ -1,9 +1,6 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +13,7 @@ import lapyard.words.Wording;
 /**
  * An error as RFC 9457 writes it: {@code title} is the status in words, {@code detail} says what to put right.
  *
- * @param more  further members, each a string, a whole number, a list of strings or JSON as it stands; {@code retryAfter},
+ * @param more  further members, as {@link Json#text} takes them; {@code retryAfter},
  *              whole seconds, goes into the header of that name too
  * @param snags findings, where there are any
  * @param words how they are worded: in the measures of their garden
@@ -69,37 +66,16 @@ record Problem(int status, String detail, Map<String, Object> more, List<Finding
     }
 
     String json() {
-        return Json.text(json -> {
-            json.writeStartObject();
-            json.writeStringField("title", title(status));
-            json.writeNumberField("status", status);
-            json.writeStringField("detail", detail);
-            for (Map.Entry<String, Object> entry : new TreeMap<>(more).entrySet()) write(json, entry);
-            if (!snags.isEmpty()) writeSnags(json, snags, words);
-            json.writeEndObject();
-        });
-    }
-
-    private static void write(JsonGenerator json, Map.Entry<String, Object> entry) throws IOException {
-        json.writeFieldName(entry.getKey());
-        if (entry.getValue() instanceof Long number) {
-            json.writeNumber(number);
-        } else if (entry.getValue() instanceof JsonNode tree) {
-            json.writeRawValue(tree.toString());
-        } else if (entry.getValue() instanceof List<?> list) {
-            json.writeStartArray();
-            for (Object each : list) json.writeString((String) each);
-            json.writeEndArray();
-        } else {
-            json.writeString((String) entry.getValue());
-        }
+        Map<String, Object> told = Json.object("title", title(status), "status", status, "detail", detail);
+        told.putAll(new TreeMap<>(more));
+        if (!snags.isEmpty()) addSnags(told, snags, words);
+        return Json.text(told);
     }
 
     /** The member {@code snags}, as every answer shows findings: the first of them, and how many more there are. */
-    static void writeSnags(JsonGenerator json, List<Finding> findings, Wording words) throws IOException {
+    static void addSnags(Map<String, Object> told, List<Finding> findings, Wording words) {
         List<Finding> heaviest = findings.stream().sorted(Comparator.comparing(Finding::weight)).limit(MOST_SNAGS).toList();
-        json.writeFieldName("snags");
-        json.writeRawValue(FindingsJson.of(heaviest, words).toString());
-        if (findings.size() > MOST_SNAGS) json.writeNumberField("moreSnags", findings.size() - MOST_SNAGS);
+        told.put("snags", new Json.Raw(FindingsJson.of(heaviest, words).toString()));
+        if (findings.size() > MOST_SNAGS) told.put("moreSnags", findings.size() - MOST_SNAGS);
     }
 }

@@ -82,24 +82,10 @@ final class Problems implements ExceptionMapper<Throwable> {
         // foreseen, and said in one line: where in the program it showed helps nobody
         String id = id();
         LOG.log(Level.WARNING, "id " + id + ": " + fault.getMessage());
-        if (fault.uncertain())
-            return new Problem(
-                    503,
-                    "the database's answer was lost, so nobody knows whether the change was kept: send it again, a save"
-                            + " that was kept is not kept twice",
-                    Map.of("id", id, "retryAfter", RETRY_SECONDS),
-                    List.of());
-        return fault.full()
-                ? new Problem(
-                        507,
-                        "the disk is full: nothing was changed; make room and send it again",
-                        Map.of("id", id, "retryAfter", RETRY_SECONDS),
-                        List.of())
-                : new Problem(
-                        503,
-                        "the store cannot be used now: nothing was changed; try again",
-                        Map.of("id", id, "retryAfter", RETRY_SECONDS),
-                        List.of());
+        String detail = fault.uncertain()
+                ? "the database's answer was lost, so nobody knows whether the change was kept: send it again, a save that was kept is not kept twice"
+                : fault.full() ? "the disk is full: nothing was changed; make room and send it again" : "the store cannot be used now: nothing was changed; try again";
+        return new Problem(fault.full() && !fault.uncertain() ? 507 : 503, detail, Map.of("id", id, "retryAfter", RETRY_SECONDS), List.of());
     }
 
     static Problem unforeseen(Throwable thrown) {

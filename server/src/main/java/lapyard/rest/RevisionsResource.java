@@ -1,6 +1,5 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
@@ -15,7 +14,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -48,33 +46,14 @@ public final class RevisionsResource {
         Optional<String> next = last == 1
                 ? Optional.empty()
                 : Optional.of("/api/gardens/" + id + "/revisions?before=" + last + "&limit=" + rows);
-        Response.ResponseBuilder response = Response.ok(Json.text(json -> {
-            json.writeStartObject();
-            json.writeStringField("id", id);
-            json.writeNumberField("revision", stored.revision());
-            json.writeBooleanField("deleted", stored.deleted());
-            json.writeArrayFieldStart("revisions");
-            for (Revision revision : history) write(json, revision);
-            json.writeEndArray();
-            if (next.isPresent()) json.writeStringField("next", next.get());
-            json.writeEndObject();
-        }));
-        next.ifPresent(address -> response.header(HttpHeaders.LINK, "<" + address + ">; rel=\"next\""));
-        return response.header(HttpHeaders.ETAG, Tags.of(stored)).build();
+        return Shelf.page(next, "id", id, "revision", stored.revision(), "deleted", stored.deleted(), "revisions", history.stream().map(RevisionsResource::row).toList())
+                .header(HttpHeaders.ETAG, Tags.of(stored))
+                .build();
     }
 
-    private static void write(JsonGenerator json, Revision revision) throws IOException {
-        json.writeStartObject();
-        json.writeNumberField("number", revision.number());
-        json.writeStringField("kind", revision.kind().name().toLowerCase(Locale.ROOT));
-        if (revision.restored().isPresent())
-            json.writeNumberField("restored", revision.restored().getAsLong());
-        json.writeStringField("name", revision.name());
-        json.writeStringField("saved", revision.saved().toString());
-        if (revision.stamp().isPresent()) json.writeStringField("stamp", revision.stamp().get());
-        if (revision.printed()) json.writeBooleanField("printed", true);
-        if (revision.refused()) json.writeBooleanField("refused", true);
-        json.writeEndObject();
+    private static Object row(Revision revision) {
+        return Json.object("number", revision.number(), "kind", revision.kind().name().toLowerCase(Locale.ROOT), "restored", revision.restored().isPresent() ? revision.restored().getAsLong() : null,
+                "name", revision.name(), "saved", revision.saved(), "stamp", revision.stamp(), "printed", revision.printed() ? true : null, "refused", revision.refused() ? true : null);
     }
 
     @GET
@@ -125,8 +104,6 @@ public final class RevisionsResource {
     }
 
     private Stored revision(String id, String number) {
-        Stored current = shelf.everKept(id);
-        int wanted = QueryParameters.number("the revision", number, 1, Integer.MAX_VALUE).getAsInt();
-        return shelf.store().revision(id, wanted).orElseThrow(() -> Shelf.noRevision(id, wanted, current.revision()));
+        return shelf.revision(shelf.everKept(id), "the revision", number);
     }
 }

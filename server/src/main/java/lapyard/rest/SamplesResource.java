@@ -6,7 +6,6 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import lapyard.store.NewGarden;
 
 /** The gardens that come with the program, to look at or to start from. */
 @Path("api/samples")
@@ -20,17 +19,7 @@ public final class SamplesResource {
     @GET
     @Produces(MediaType.APPLICATION_JSON)
     public Response list() {
-        return Response.ok(Json.text(json -> {
-                    json.writeStartArray();
-                    for (NewGarden sample : samples.all()) {
-                        json.writeStartObject();
-                        json.writeStringField("id", sample.id());
-                        json.writeStringField("name", sample.name());
-                        json.writeEndObject();
-                    }
-                    json.writeEndArray();
-                }))
-                .build();
+        return Response.ok(Json.text(samples.all().stream().map(sample -> Json.object("id", sample.id(), "name", sample.name())).toList())).build();
     }
 
     @GET

@@ -1,6 +1,5 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.Consumes;
@@ -13,13 +12,11 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.Optional;
 import lapyard.answers.Answer;
 import lapyard.store.Share;
@@ -44,19 +41,7 @@ public final class SharesResource {
     @Produces(MediaType.APPLICATION_JSON)
     public Response list(@PathParam("id") String id) {
         shelf.everKept(id);
-        List<Share> shares = shelf.store().shares().of(id);
-        return Response.ok(Json.text(json -> {
-                    json.writeStartObject();
-                    json.writeArrayFieldStart("shares");
-                    for (Share share : shares) {
-                        json.writeStartObject();
-                        write(json, share);
-                        json.writeEndObject();
-                    }
-                    json.writeEndArray();
-                    json.writeEndObject();
-                }))
-                .build();
+        return Response.ok(Json.text(Json.object("shares", shelf.store().shares().of(id).stream().map(share -> told(share, null)).toList()))).build();
     }
 
     @POST
@@ -76,12 +61,7 @@ public final class SharesResource {
         Share share = shelf.store().shares().add(Ids.next(), id, hash, label.asText().strip(), ends);
         return Response.status(201)
                 .header(HttpHeaders.LOCATION, "/api/gardens/" + id + "/shares/" + share.id())
-                .entity(Json.text(json -> {
-                    json.writeStartObject();
-                    write(json, share);
-                    json.writeStringField("token", token);
-                    json.writeEndObject();
-                }))
+                .entity(Json.text(told(share, token)))
                 .build();
     }
 
@@ -112,10 +92,8 @@ public final class SharesResource {
         return Response.noContent().build();
     }
 
-    private static void write(JsonGenerator json, Share share) throws IOException {
-        json.writeStringField("id", share.id());
-        json.writeStringField("label", share.label());
-        json.writeStringField("made", share.made().toString());
-        if (share.ends().isPresent()) json.writeStringField("ends", share.ends().get().toString());
+    /** @param token null where it is not told any more */
+    private static Object told(Share share, String token) {
+        return Json.object("id", share.id(), "label", share.label(), "made", share.made(), "ends", share.ends(), "token", token);
     }
 }

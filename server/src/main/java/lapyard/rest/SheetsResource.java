@@ -107,7 +107,7 @@ public final class SheetsResource {
         OptionalLong moment = shelf.store().moment();
         Stored newest = shelf.standing(id);
         if (!Prints.known(sheets)) throw new ProblemException(404, "there are no sheets " + sheets);
-        Stored stored = revision(newest, "revision", revision);
+        Stored stored = shelf.revision(newest, "revision", revision);
         Optional<String> stale = stored.revision() == newest.revision()
                 ? Optional.empty()
                 : Optional.of("made from revision " + stored.revision() + "; the garden is at revision " + newest.revision()
@@ -158,8 +158,8 @@ public final class SheetsResource {
             @QueryParam("from") String from,
             @QueryParam("to") String to,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        Stored before = revision(shelf.standing(id), "from", from);
-        Stored after = revision(shelf.standing(id), "to", to);
+        Stored before = shelf.revision(shelf.standing(id), "from", from);
+        Stored after = shelf.revision(shelf.standing(id), "to", to);
         return answer(answers.variation(given(before), given(after)), MediaType.APPLICATION_JSON, have).build();
     }
 
@@ -170,19 +170,12 @@ public final class SheetsResource {
             @QueryParam("from") String from,
             @QueryParam("to") String to,
             @HeaderParam(HttpHeaders.IF_NONE_MATCH) String have) {
-        Stored before = revision(shelf.standing(id), "from", from);
-        Stored after = revision(shelf.standing(id), "to", to);
+        Stored before = shelf.revision(shelf.standing(id), "from", from);
+        Stored after = shelf.revision(shelf.standing(id), "to", to);
         Answer output = answers.variationSheet(given(before), given(after), spoken(before), spoken(after));
         return answer(output, DRAWN.get("pdf"), have)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + file(after, "variation-from-r" + before.revision() + ".pdf") + "\"")
                 .build();
-    }
-
-    /** The revision that is named, or the one that stands. */
-    private Stored revision(Stored newest, String name, String number) {
-        OptionalInt wanted = QueryParameters.number(name, number, 1, Integer.MAX_VALUE);
-        return wanted.isEmpty() ? newest : shelf.store().revision(newest.id(), wanted.getAsInt())
-                .orElseThrow(() -> Shelf.noRevision(newest.id(), wanted.getAsInt(), newest.revision()));
     }
 
     private static String spoken(Stored stored) {

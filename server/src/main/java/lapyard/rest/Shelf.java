@@ -1,7 +1,6 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
@@ -11,8 +10,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -65,10 +66,14 @@ final class Shelf {
         return store().find(id).orElseThrow(() -> noGarden(id));
     }
 
-    Stored created(NewGarden garden) {
-        Stored stored = store().create(garden);
+    /** Checks and keeps a new garden; {@code then} is told of it before it is answered with 201 and a receipt. */
+    Response create(String text, ObjectNode tree, With also, Consumer<Stored> then) {
+        GivenDocument document = GivenDocument.of(text, tree);
+        List<Finding> findings = checked(document);
+        Stored stored = store().create(new NewGarden(Ids.next(), Documents.name(tree), text));
         metrics.saves.increment();
-        return stored;
+        then.accept(stored);
+        return created(stored, Receipt.of(findings, document, also, false));
     }
 
     /** Remembers the print, so that its revision is never thinned out. A print is not refused for that. */
@@ -126,6 +131,13 @@ final class Shelf {
         }
     }
 
+    /** Checks and keeps a garden's new text; 200 with a receipt, or the refusal that fits. */
+    Response save(String id, long expected, String text, ObjectNode tree, With also) {
+        GivenDocument document = GivenDocument.of(text, tree, id);
+        List<Finding> findings = checked(document);
+        return answer(store().save(id, expected, Documents.name(tree), text), expected, Receipt.of(findings, document, also, false));
+    }
+
     /** 200 with a receipt, or the refusal that fits. */
     Response answer(Change change, long expected, Receipt receipt) {
         if (change instanceof Change.Made made) {
@@ -144,28 +156,29 @@ final class Shelf {
         return receipt(Response.status(201).header(HttpHeaders.LOCATION, "/api/gardens/" + stored.id()), stored, receipt);
     }
 
+    /** One page of a list, with the address of the next where there is one. */
+    static Response.ResponseBuilder page(Optional<String> next, Object... members) {
+        Map<String, Object> page = Json.object(members);
+        next.ifPresent(address -> page.put("next", address));
+        Response.ResponseBuilder response = Response.ok(Json.text(page));
+        return next.isEmpty() ? response : response.header(HttpHeaders.LINK, "<" + next.get() + ">; rel=\"next\"");
+    }
+
+    /** The revision of a garden that a parameter names, or the newest where it is not given; 404 where there is none of it. */
+    Stored revision(Stored newest, String name, String number) {
+        OptionalInt wanted = QueryParameters.number(name, number, 1, Integer.MAX_VALUE);
+        return wanted.isEmpty() ? newest : store().revision(newest.id(), wanted.getAsInt())
+                .orElseThrow(() -> noRevision(newest.id(), wanted.getAsInt(), newest.revision()));
+    }
+
     /** What a change left behind, with its entity tag. */
     private Response receipt(Response.ResponseBuilder response, Stored stored, Receipt receipt) {
         Optional<String> sheet = also(receipt);
-        String text = Json.text(json -> {
-            json.writeStartObject();
-            json.writeStringField("id", stored.id());
-            json.writeStringField("name", stored.name());
-            json.writeNumberField("revision", stored.revision());
-            json.writeStringField("saved", stored.saved().toString());
-            if (receipt.merged()) json.writeBooleanField("merged", true);
-            Problem.writeSnags(json, receipt.findings(), receipt.words());
-            if (sheet.isPresent()) {
-                json.writeFieldName(receipt.also() == With.ORDER ? "order" : "jobSheet");
-                json.writeRawValue(sheet.get());
-            }
-            if (receipt.merged() && receipt.also() != With.NOTHING) {
-                json.writeFieldName("document");
-                json.writeRawValue(stored.document());
-            }
-            json.writeEndObject();
-        });
-        return response.header(HttpHeaders.ETAG, Tags.of(stored)).type(MediaType.APPLICATION_JSON).entity(text).build();
+        Map<String, Object> told = Json.object("id", stored.id(), "name", stored.name(), "revision", stored.revision(), "saved", stored.saved(), "merged", receipt.merged() ? true : null);
+        Problem.addSnags(told, receipt.findings(), receipt.words());
+        sheet.ifPresent(text -> told.put(receipt.also() == With.ORDER ? "order" : "jobSheet", new Json.Raw(text)));
+        if (receipt.merged() && receipt.also() != With.NOTHING) told.put("document", new Json.Raw(stored.document()));
+        return response.header(HttpHeaders.ETAG, Tags.of(stored)).type(MediaType.APPLICATION_JSON).entity(Json.text(told)).build();
     }
 
     /** Empty where it cannot be had now, or is too long to stand within a receipt: the change is kept all the same. */
@@ -205,12 +218,9 @@ final class Shelf {
     /** 409 with both sides of everything that both changed. */
     ProblemException clash(Stored current, long expected, Merge.Clash clash) {
         metrics.stale.increment();
-        ArrayNode sides = JsonNodeFactory.instance.arrayNode();
-        for (Merge.Side side : clash.sides()) {
-            ObjectNode each = sides.addObject().put("where", side.where());
-            side.mine().ifPresent(mine -> each.set("mine", mine));
-            side.theirs().ifPresent(theirs -> each.set("theirs", theirs));
-        }
+        List<Map<String, Object>> sides = clash.sides().stream()
+                .map(side -> Json.object("where", side.where(), "mine", side.mine().map(Shelf::raw), "theirs", side.theirs().map(Shelf::raw)))
+                .toList();
         String places = clash.sides().stream().map(Merge.Side::where).collect(Collectors.joining(", "));
         return new ProblemException(new Problem(
                 409,
@@ -218,6 +228,10 @@ final class Shelf {
                         + "; nothing was overwritten, choose and send it with the new ETag",
                 Map.of("revision", current.revision(), "yours", expected, "clashes", sides),
                 List.of()));
+    }
+
+    private static Json.Raw raw(JsonNode value) {
+        return new Json.Raw(value.toString());
     }
 
     /** The document of a stored garden, or 304 where the caller has it. */

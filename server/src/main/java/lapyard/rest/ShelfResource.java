@@ -1,6 +1,5 @@
 package lapyard.rest;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -17,7 +16,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -53,28 +51,15 @@ public final class ShelfResource {
     @GET
     @Produces(MediaType.APPLICATION_JSON)
     public Response list() {
-        List<ShelfItem> items = items().list();
-        return Response.ok(Json.text(json -> {
-            json.writeStartObject();
-            json.writeArrayFieldStart("pieces");
-            for (ShelfItem item : items) {
-                json.writeStartObject();
-                head(json, item);
-                json.writeNumberField("gardens", item.gardens());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-        })).build();
+        return Response.ok(Json.text(Json.object("pieces", items().list().stream().map(item -> {
+            Map<String, Object> told = head(item);
+            told.put("gardens", item.gardens());
+            return told;
+        }).toList()))).build();
     }
 
-    private static void head(JsonGenerator json, ShelfItem item) throws IOException {
-        json.writeStringField("id", item.id());
-        json.writeStringField("kind", item.kind());
-        json.writeStringField("name", item.name());
-        json.writeNumberField("revision", item.revision());
-        json.writeStringField("saved", item.saved().toString());
-        if (item.deleted()) json.writeBooleanField("deleted", true);
+    private static Map<String, Object> head(ShelfItem item) {
+        return Json.object("id", item.id(), "kind", item.kind(), "name", item.name(), "revision", item.revision(), "saved", item.saved(), "deleted", item.deleted() ? true : null);
     }
 
     /** {@code {"kind", "name", "content"}}: refused where no garden could have that content. */
@@ -97,7 +82,7 @@ public final class ShelfResource {
     @Path("{piece}")
     @Produces(MediaType.APPLICATION_JSON)
     public Response get(@PathParam("piece") String id, @QueryParam("revision") String revision) {
-        return answer(Response.ok(), found(id, revision));
+        return answer(Response.ok(), found(items(), id, revision));
     }
 
     /** A new revision; every earlier one stays, and gardens keep what they have. */
@@ -106,19 +91,19 @@ public final class ShelfResource {
     @Consumes(MediaType.APPLICATION_JSON)
     @Produces(MediaType.APPLICATION_JSON)
     public Response put(@PathParam("piece") String id, @HeaderParam(HttpHeaders.IF_MATCH) String ifMatch, Body body) {
-        ShelfItem there = found(id, null);
+        ShelfItem there = found(items(), id, null);
         long expected = Tags.expected(ifMatch, new Stored(there.id(), there.name(), there.revision(), there.saved(), false, ""));
         ObjectNode asked = Documents.object(body.text());
         ObjectNode content = checked(kind(there.kind()), asked);
         return answer(Response.ok(), items().save(id, expected, name(asked), Documents.text(content)).orElseThrow(() -> new ProblemException(new Problem(
-                412, "the piece is at revision " + found(id, null).revision() + "; nothing was overwritten, get it and make your change again", Map.of(), List.of()))));
+                412, "the piece is at revision " + found(items(), id, null).revision() + "; nothing was overwritten, get it and make your change again", Map.of(), List.of()))));
     }
 
     /** Off the shelf; a new revision brings it back. */
     @DELETE
     @Path("{piece}")
     public Response remove(@PathParam("piece") String id) {
-        found(id, null);
+        found(items(), id, null);
         items().remove(id);
         return Response.noContent().build();
     }
@@ -130,27 +115,21 @@ public final class ShelfResource {
     public Response gardens(@PathParam("piece") String id, @QueryParam("effect") String effect, @QueryParam("after") String after) {
         boolean withEffect = QueryParameters.flag("effect", effect);
         Optional<String> behind = QueryParameters.word("after", after);
-        ShelfItem item = found(id, null);
+        ShelfItem item = found(items(), id, null);
         int page = withEffect ? EFFECTS : PAGE;
         List<ShelfItems.Use> uses = items().uses(id, behind.orElse(""), page + 1);
-        ObjectNode json = JsonNodeFactory.instance.objectNode();
-        json.put("id", id).put("name", item.name()).put("revision", item.revision());
-        var gardens = json.putArray("gardens");
-        for (ShelfItems.Use use : uses.subList(0, Math.min(page, uses.size()))) {
-            ObjectNode one = gardens.addObject().put("id", use.garden()).put("name", use.name()).put("state", use.state().code()).put("uses", use.uses())
-                    .put("keeps", keeps(kind(item.kind()), use.state()));
-            if (withEffect && use.uses() < item.revision()) one.set("variation", effect(item, use.garden()));
-        }
-        if (uses.size() > page) json.put("next", "/api/shelf/" + id + "/gardens?after=" + uses.get(page - 1).garden() + (withEffect ? "&effect=true" : ""));
-        return Response.ok(json.toString(), MediaType.APPLICATION_JSON).build();
+        return Response.ok(Json.text(Json.object("id", id, "name", item.name(), "revision", item.revision(),
+                "gardens", uses.stream().limit(page).map(use -> Json.object("id", use.garden(), "name", use.name(), "state", use.state().code(), "uses", use.uses(),
+                        "keeps", keeps(kind(item.kind()), use.state()), "variation", withEffect && use.uses() < item.revision() ? effect(item, use.garden()) : null)).toList(),
+                "next", uses.size() > page ? "/api/shelf/" + id + "/gardens?after=" + uses.get(page - 1).garden() + (withEffect ? "&effect=true" : "") : null))).build();
     }
 
-    private JsonNode effect(ShelfItem item, String garden) {
+    private Json.Raw effect(ShelfItem item, String garden) {
         Stored stored = shelf.standing(garden);
         ObjectNode before = Documents.object(stored.document());
         ObjectNode after = taken(before, item, true);
         Answer variation = answers.variation(GivenDocument.of(stored.document(), before, garden), GivenDocument.of(Documents.text(after), after));
-        return Documents.object(new String(variation.bytes(), StandardCharsets.UTF_8));
+        return new Json.Raw(Documents.object(new String(variation.bytes(), StandardCharsets.UTF_8)).toString());
     }
 
     /** A quote that was given, and all that follows it, keeps its prices. */
@@ -160,10 +139,6 @@ public final class ShelfResource {
 
     static ObjectNode taken(ObjectNode garden, ShelfItem item, boolean mark) {
         return ShelfPiece.into(garden, kind(item.kind()), item.id(), item.revision(), item.name(), Documents.object(item.content()), mark);
-    }
-
-    private ShelfItem found(String id, String revision) {
-        return found(items(), id, revision);
     }
 
     /** @param revision null for the newest */
@@ -199,12 +174,8 @@ public final class ShelfResource {
     }
 
     private static Response answer(Response.ResponseBuilder response, ShelfItem item) {
-        return response.header(HttpHeaders.ETAG, Tags.quoted(Long.toString(item.revision()))).type(MediaType.APPLICATION_JSON).entity(Json.text(json -> {
-            json.writeStartObject();
-            head(json, item);
-            json.writeFieldName("content");
-            json.writeRawValue(item.content());
-            json.writeEndObject();
-        })).build();
+        Map<String, Object> told = head(item);
+        told.put("content", new Json.Raw(item.content()));
+        return response.header(HttpHeaders.ETAG, Tags.quoted(Long.toString(item.revision()))).type(MediaType.APPLICATION_JSON).entity(Json.text(told)).build();
     }
 }

@@ -112,33 +112,10 @@ final class Solves {
         }
 
         synchronized String json() {
-            return Json.text(json -> {
-                json.writeStartObject();
-                json.writeStringField("id", id);
-                json.writeStringField("kind", kind);
-                json.writeStringField("state", state.name().toLowerCase(java.util.Locale.ROOT));
-                json.writeNumberField("limitSeconds", limitSeconds);
-                double seconds = state == State.RUNNING ? (System.nanoTime() - fromNanos) / 1e9 : tookSeconds;
-                json.writeNumberField("seconds", Math.round(seconds * 1000) / 1000.0);
-                json.writeArrayFieldStart("progress");
-                for (Map.Entry<String, Reached> each : progress.entrySet()) {
-                    json.writeStartObject();
-                    json.writeStringField("of", each.getKey());
-                    json.writeNumberField("best", each.getValue().best());
-                    json.writeNumberField("bound", each.getValue().bound());
-                    json.writeEndObject();
-                }
-                json.writeEndArray();
-                if (result != null) {
-                    json.writeFieldName("result");
-                    json.writeRawValue(result);
-                }
-                if (problem != null) {
-                    json.writeFieldName("problem");
-                    json.writeRawValue(problem.json());
-                }
-                json.writeEndObject();
-            });
+            double seconds = state == State.RUNNING ? (System.nanoTime() - fromNanos) / 1e9 : tookSeconds;
+            return Json.text(Json.object("id", id, "kind", kind, "state", state.name().toLowerCase(java.util.Locale.ROOT), "limitSeconds", limitSeconds, "seconds", Math.round(seconds * 1000) / 1000.0,
+                    "progress", progress.entrySet().stream().map(each -> Json.object("of", each.getKey(), "best", each.getValue().best(), "bound", each.getValue().bound())).toList(),
+                    "result", result == null ? null : new Json.Raw(result), "problem", problem == null ? null : new Json.Raw(problem.json())));
         }
     }
 }
